@@ -1,0 +1,78 @@
+"""Model to findings: one rule, one file. The rules are two plain lists, in order."""
+
+from collections.abc import Callable, Iterable, Iterator
+
+from builder.check.acceptance import accept_findings
+from builder.check.amount_for_scale import find_amounts_scales_cannot_weigh
+from builder.check.amounts_of_another_kind import find_amounts_of_another_kind
+from builder.check.batches import Batch, batches_of
+from builder.check.dates_out_of_order import find_dates_out_of_order
+from builder.check.figures_missing import find_figures_missing
+from builder.check.label_order import find_open_label_orders
+from builder.check.letters_not_in_font import find_letters_not_in_font
+from builder.check.links_broken import find_broken_links
+from builder.check.lye_too_much import find_too_much_lye
+from builder.check.lye_too_strong import find_too_strong_lye
+from builder.check.lye_where_it_belongs import find_lye_out_of_place
+from builder.check.mention_unknown import find_unknown_mentions
+from builder.check.names_twice import find_names_twice
+from builder.check.portions_short import find_short_portions
+from builder.check.reach import classes_held_back
+from builder.check.scales_missing import find_scales_missing
+from builder.check.shares_not_whole import find_shares_not_whole
+from builder.check.superfat_out_of_range import find_superfat_out_of_range
+from builder.check.time_does_not_fit import find_times_that_do_not_fit
+from builder.check.unknown_container import find_unknown_containers
+from builder.check.unknown_ingredient import find_unknown_ingredients
+from builder.check.unknown_recipe import find_unknown_recipes
+from builder.model.class_sheet import ClassSheet
+from builder.model.finding import Finding
+from builder.model.studio import Studio
+
+__all__ = ["accept_findings", "check_batch", "check_sheets", "check_studio", "classes_held_back"]
+
+RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
+    find_scales_missing,
+    find_unknown_ingredients,
+    find_unknown_recipes,
+    find_unknown_containers,
+    find_amounts_of_another_kind,
+    find_shares_not_whole,
+    find_lye_out_of_place,
+    find_superfat_out_of_range,
+    find_figures_missing,
+    find_unknown_mentions,
+    find_broken_links,
+    find_times_that_do_not_fit,
+    find_dates_out_of_order,
+    find_names_twice,
+    find_letters_not_in_font,
+)
+
+RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[Finding]], ...] = (
+    find_too_much_lye,
+    find_too_strong_lye,
+    find_amounts_scales_cannot_weigh,
+    find_short_portions,
+    find_open_label_orders,
+)
+
+
+def check_studio(studio: Studio) -> list[Finding]:
+    """Run every rule that needs no batch."""
+    return [finding for rule in RULES_ON_STUDIO for finding in rule(studio)]
+
+
+def check_batch(batch: Batch) -> list[Finding]:
+    """Run every rule on one batch."""
+    return [finding for rule in RULES_ON_BATCHES for finding in rule(batch)]
+
+
+def check_sheets(sheets: Iterable[ClassSheet], studio: Studio) -> list[Finding]:
+    """Run every rule on every batch of every class; what holds for several dates alike is said once."""
+    found: dict[tuple[object, ...], Finding] = {}
+    for sheet in sheets:
+        for batch in batches_of(sheet, studio):
+            for finding in check_batch(batch):
+                found.setdefault((finding.name, finding.place, finding.wrong, finding.about), finding)
+    return list(found.values())

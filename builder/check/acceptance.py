@@ -1,0 +1,59 @@
+"""Findings that the studio accepts, each with its reason; accepted-without-need: a reason for what was not found."""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import replace
+
+from builder.check.reach import classes_held_back, classes_of_file
+from builder.model.finding import Finding, caution
+from builder.model.place import Place
+from builder.model.studio import Studio
+
+
+def accept_findings(findings: Iterable[Finding], studio: Studio, *, only_used: bool = False) -> list[Finding]:
+    """Mark the findings that recipe, class or studio accept. A stop that cannot be accepted stays, and says so.
+
+    `only_used` leaves out the cautions on acceptances that met nothing, since a part of the findings cannot tell.
+    """
+    used: set[tuple[str, str]] = set()
+    accepted = [_accept(finding, studio, used) for finding in findings]
+    stopped = frozenset().union(*(classes_held_back(finding, studio) for finding in accepted if finding.stops))
+    for file, place, accepts in _lists(studio):
+        # What a stop holds back has not been worked out, so nobody knows yet whether the acceptance is needed.
+        if only_used or classes_of_file(file, studio) & stopped:
+            continue
+        for name in accepts:
+            if (file, name) not in used:
+                accepted.append(
+                    caution(
+                        "accepted-without-need",
+                        place,
+                        f'"{name}" is accepted here, but nothing of that name was found.',
+                        "Remove it from `accepts:`, or correct the name.",
+                    )
+                )
+    return accepted
+
+
+def _accept(finding: Finding, studio: Studio, used: set[tuple[str, str]]) -> Finding:
+    held = classes_held_back(finding, studio)
+    for file, _, accepts in _lists(studio):
+        if finding.name in accepts and _speaks_for(file, finding, held, studio):
+            used.add((file, finding.name))
+            if finding.acceptable:
+                return replace(finding, accepted=accepts[finding.name])
+            return replace(finding, remedy=f"{finding.remedy} This finding cannot be accepted.")
+    return finding
+
+
+def _speaks_for(file: str, finding: Finding, held: frozenset[str], studio: Studio) -> bool:
+    if finding.place.file == file or file == "studio.yaml":
+        return True
+    key = file.split("/")[1] if file.startswith("classes/") else ""
+    return key in studio.classes and held <= {key}
+
+
+def _lists(studio: Studio) -> list[tuple[str, Place, Mapping[str, str]]]:
+    found = [(studio.profile.place.file, studio.profile.place, studio.profile.accepts)]
+    found += [(recipe.place.file, recipe.place, recipe.accepts) for recipe in studio.recipes.values()]
+    found += [(a_class.place.file, a_class.place, a_class.accepts) for a_class in studio.classes.values()]
+    return found

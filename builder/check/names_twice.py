@@ -1,0 +1,20 @@
+"""address-taken: two documents that would be written to the same address."""
+
+from collections.abc import Iterator
+
+from builder.model.finding import Finding, stop
+from builder.model.studio import Studio
+
+TAKEN = ("index", "classes", "styles")
+
+
+def find_names_twice(studio: Studio) -> Iterator[Finding]:
+    """Look for pages whose address the catalogue needs."""
+    for page in studio.pages.values():
+        if page.key in TAKEN:
+            yield stop(
+                "address-taken",
+                page.place,
+                f'The address "{page.key}" is needed for the catalogue, so this page would overwrite it.',
+                "Give the file another name.",
+            )

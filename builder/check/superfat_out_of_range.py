@@ -1,0 +1,29 @@
+"""superfat-below-zero, superfat-too-high: a superfat that leaves lye in the soap, or leaves no soap."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from builder.model.finding import Finding, stop
+from builder.model.studio import Studio
+
+
+def find_superfat_out_of_range(studio: Studio) -> Iterator[Finding]:
+    """Look at the superfat that each soap asks for."""
+    for recipe in studio.recipes.values():
+        if recipe.lye is None:
+            continue
+        superfat = recipe.lye.superfat.fraction
+        if superfat < 0:
+            yield stop(
+                "superfat-below-zero",
+                recipe.lye.superfat_place,
+                "A superfat below zero leaves lye in the soap. It burns the skin, and no curing takes it away.",
+                "Write a superfat of 0 % or more; 5 % to 8 % is usual for bars (common practice, no source).",
+            )
+        elif superfat >= Fraction(1):
+            yield stop(
+                "superfat-too-high",
+                recipe.lye.superfat_place,
+                "At a superfat of 100 % or more none of the fat becomes soap.",
+                "Write the share of the fat that stays unsaponified, for example `5 %`.",
+            )

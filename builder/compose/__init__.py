@@ -1,0 +1,48 @@
+"""Studio, class sheets and findings to documents, already in words: what each one shows, where it goes, what is copied beside it."""
+
+from collections.abc import Sequence
+from datetime import date
+from pathlib import Path
+
+from builder.compose.assets import list_files
+from builder.compose.bench_cards import compose_bench_cards
+from builder.compose.catalogue import compose_catalogue
+from builder.compose.class_pages import compose_class_page
+from builder.compose.edition import Edition
+from builder.compose.labels import compose_labels
+from builder.compose.take_home import compose_take_home
+from builder.compose.teacher_sheets import compose_teacher_sheet
+from builder.compose.templates import Templates
+from builder.compose.text_pages import compose_pages
+from builder.model.class_sheet import ClassSheet
+from builder.model.document import Document, Publication
+from builder.model.finding import Finding
+from builder.model.studio import Studio
+
+__all__ = ["compose_documents"]
+
+
+def compose_documents(
+    studio: Studio,
+    sheets: tuple[ClassSheet, ...],
+    findings: Sequence[Finding],
+    layout_folders: tuple[Path, ...],
+    today: date,
+) -> Publication:
+    """Compose every document of a run.
+
+    `sheets` holds one class sheet for each date of each class to publish, or one without a date. `findings` are those that were accepted
+    and the cautions that stand. Of `layout_folders` the first that has a template counts.
+    """
+    edition = Edition(studio, sheets, findings, Templates(layout_folders), today)
+    documents: list[Document] = [compose_catalogue(edition)]
+    for studio_class, first in edition.classes:
+        documents.append(compose_class_page(edition, studio_class, first))
+    documents += compose_pages(edition)
+    for studio_class, first in edition.classes:
+        documents += compose_take_home(edition, studio_class, first)
+    for sheet in sheets:
+        documents += compose_bench_cards(edition, sheet)
+        documents.append(compose_teacher_sheet(edition, sheet))
+        documents += compose_labels(edition, sheet)
+    return Publication(tuple(documents), list_files(edition))

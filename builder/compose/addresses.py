@@ -1,0 +1,92 @@
+"""Where each document goes, and how one links to another.
+
+Links are relative and name a file, so that the pages work from a disk, from a folder of a host and from its root.
+"""
+
+import posixpath
+import re
+from dataclasses import dataclass
+from urllib.parse import quote
+
+from builder.model.class_sheet import ClassSheet
+from builder.model.document import Folder
+from builder.model.studio_class import HomeSize, StudioClass
+
+WELCOME = "welcome"
+
+
+@dataclass(frozen=True)
+class Address:
+    """A place in the output: one of its two roots and a path below it."""
+
+    folder: Folder
+    path: str
+
+    def link_to(self, other: "Address") -> str:
+        """Give the relative link from this document to another, also into the other root beside it."""
+        return self.link(f"{other.folder}/{other.path}")
+
+    def link(self, path: str) -> str:
+        """Give the relative link from this document to a path of the output folder."""
+        here = posixpath.dirname(f"{self.folder}/{self.path}")
+        return quote(posixpath.relpath(path, here))
+
+
+CATALOGUE = Address(Folder.SITE, "index.html")
+
+
+def class_page(key: str) -> Address:
+    """Give the place of a class's page."""
+    return Address(Folder.SITE, f"classes/{key}.html")
+
+
+def text_page(key: str) -> Address:
+    """Give the place of a page of text; the welcome text stands on the catalogue."""
+    return CATALOGUE if key == WELCOME else Address(Folder.SITE, f"{key}.html")
+
+
+def class_folder(key: str) -> str:
+    """Give the folder of a class in the studio folder."""
+    return f"classes/{key}"
+
+
+def style(folder: Folder, name: str) -> Address:
+    """Give the place of a stylesheet."""
+    return Address(folder, f"styles/{name}")
+
+
+def icon(folder: Folder) -> Address:
+    """Give the place of the little picture that browsers show beside a title."""
+    return Address(folder, "styles/icon.svg")
+
+
+def picture(folder: Folder, file: str) -> Address:
+    """Give the place of a picture; `file` is its path in the studio folder."""
+    return Address(folder, f"pictures/{file}")
+
+
+def take_home_sheet(studio_class: StudioClass, recipe: str, size: HomeSize, ending: str) -> Address:
+    """Give the place of a take-home sheet, public or not."""
+    name = f"take-home-{recipe}-{plain_name(size.written)}.{ending}"
+    if studio_class.sheets_are_public:
+        return Address(Folder.SITE, f"classes/{studio_class.key}-{name}")
+    return Address(Folder.PRINT, f"{studio_class.key}/{name}")
+
+
+def class_sheet(sheet: ClassSheet, name: str) -> Address:
+    """Give the place of a sheet for one date of a class, or for a full class where it has none."""
+    return Address(Folder.PRINT, f"{sheet.studio_class.key}/{occasion(sheet)}/{name}")
+
+
+def occasion(sheet: ClassSheet) -> str:
+    """Name the folder of a date; two dates on one day are told apart by the hour."""
+    if sheet.date is None:
+        return "full-class"
+    day = sheet.date.on.date()
+    same_day = [date for date in sheet.studio_class.dates if date.on.date() == day]
+    return day.isoformat() if len(same_day) < 2 else f"{day.isoformat()}-{sheet.date.on:%H%M}"
+
+
+def plain_name(text: str) -> str:
+    """Give a text as part of a file name: lower-case letters, digits and hyphens."""
+    return re.sub(r"[^a-z0-9]+", "-", text.casefold()).strip("-")

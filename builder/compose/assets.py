@@ -1,0 +1,52 @@
+"""Which files are copied into the output beside the documents: stylesheets, the icon, pictures."""
+
+from collections.abc import Iterable
+
+from builder.compose import addresses
+from builder.compose.class_facts import picture_file
+from builder.compose.edition import Edition
+from builder.compose.frames import SCREEN_STYLES
+from builder.compose.pieces import pictures_in
+from builder.compose.text_pages import PAGES
+from builder.model.document import CopiedFile, Folder
+from builder.model.lesson import Where
+from builder.model.studio_class import StudioClass
+
+
+def list_files(edition: Edition) -> tuple[CopiedFile, ...]:
+    """List every file to copy, each once, in order."""
+    site = _site_pictures(edition)
+    print_pictures = _sheet_pictures(edition, public=False)
+    copies = [*_styles(Folder.SITE), *_pictures(Folder.SITE, site)]
+    if any(made.home for studio_class, sheet in edition.classes if not studio_class.sheets_are_public for made in sheet.made):
+        copies += [*_styles(Folder.PRINT), *_pictures(Folder.PRINT, print_pictures)]
+    return tuple(copies)
+
+
+def _styles(folder: Folder) -> Iterable[CopiedFile]:
+    yield CopiedFile(folder, addresses.icon(folder).path, "layouts", "styles/icon.svg")
+    for name in SCREEN_STYLES:
+        yield CopiedFile(folder, addresses.style(folder, name).path, "layouts", f"styles/{name}")
+
+
+def _pictures(folder: Folder, files: Iterable[str]) -> Iterable[CopiedFile]:
+    for file in sorted(set(files)):
+        yield CopiedFile(folder, addresses.picture(folder, file).path, "studio", file)
+
+
+def _site_pictures(edition: Edition) -> list[str]:
+    found = [file for page in edition.studio.pages.values() for file in pictures_in(page.blocks, PAGES)]
+    for studio_class, _ in edition.classes:
+        found += [picture_file(studio_class)] if studio_class.picture else []
+        found += pictures_in(studio_class.lesson.introduction, addresses.class_folder(studio_class.key))
+    return found + _sheet_pictures(edition, public=True)
+
+
+def _sheet_pictures(edition: Edition, *, public: bool) -> list[str]:
+    classes = (studio_class for studio_class, _ in edition.classes if studio_class.sheets_are_public is public)
+    return [file for studio_class in classes for file in _home_pictures(studio_class)]
+
+
+def _home_pictures(studio_class: StudioClass) -> tuple[str, ...]:
+    parts = (part for part in studio_class.lesson.parts if part.where is not Where.CLASS_ONLY)
+    return pictures_in((block for part in parts for block in part.blocks), addresses.class_folder(studio_class.key))

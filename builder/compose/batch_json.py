@@ -1,0 +1,206 @@
+"""A batch, or a class, as a JSON document with every worked number: unrounded, as weighed, with units, workings and findings.
+
+The form is stable: `format` names it and `version` rises when a key changes its meaning or goes. A number that was worked out is an
+object: `exact` is a fraction in lowest terms that loses nothing, `value` the same as a decimal of twelve significant digits. Masses are
+in grams, volumes in millilitres, shares are fractions of one.
+"""
+
+from collections.abc import Iterable
+from dataclasses import fields
+from decimal import Context
+from fractions import Fraction
+
+from builder.model.batch_sheet import BatchSheet, Column, Declared, IngredientList, Weighed, Working
+from builder.model.class_sheet import ClassSheet, MadeSheet
+from builder.model.finding import Finding
+from builder.model.quantity import Mass, Volume
+
+Json = dict[str, "Json"] | list["Json"] | str | int | float | bool | None
+VERSION = 1
+
+
+def number(value: Fraction) -> Json:
+    """Give a worked number, exact and as a decimal."""
+    decimal = Context(prec=12).divide(value.numerator, value.denominator)
+    return {"exact": f"{value.numerator}/{value.denominator}" if value.denominator != 1 else str(value.numerator), "value": float(decimal)}
+
+
+def batch_json(sheet: BatchSheet | None, findings: Iterable[Finding], recipe: str) -> Json:
+    """Give the document of one batch; `batch` is null where a finding stops it."""
+    return {
+        "format": "stillroom batch",
+        "version": VERSION,
+        "recipe": recipe,
+        "batch": _batch(sheet) if sheet else None,
+        "findings": [_finding(finding) for finding in findings],
+    }
+
+
+def class_json(sheet: ClassSheet | None, findings: Iterable[Finding], class_key: str, recipe: str) -> Json:
+    """Give the document of one product of a class; `product` is null where a finding stops it."""
+    made = next((made for made in sheet.made if made.make.recipe.text == recipe), None) if sheet else None
+    return {
+        "format": "stillroom class batch",
+        "version": VERSION,
+        "class": class_key,
+        "recipe": recipe,
+        "date": sheet.date.on.isoformat(timespec="minutes") if sheet and sheet.date else None,
+        "students": sheet.students if sheet else None,
+        "groups": sheet.groups if sheet else None,
+        "product": _made(made) if made else None,
+        "findings": [_finding(finding) for finding in findings],
+    }
+
+
+def _made(made: MadeSheet) -> Json:
+    return {
+        "containers": made.containers,
+        "batches": [{"for": p.purpose, "copies": p.copies, "batch": _batch(p.sheet)} for p in made.batches],
+        "needed in all": [{"ingredient": need.ingredient, "grams": number(need.mass.grams)} for need in made.needed],
+        "at home": [{"size": home.size.written, "batch": _batch(home.sheet)} for home in made.home],
+    }
+
+
+def _batch(sheet: BatchSheet) -> Json:
+    portions = sheet.portions
+    return {
+        "name": sheet.recipe.name,
+        "product": sheet.product.name,
+        "size": {"by": type(sheet.size).__name__.removesuffix("Size").casefold(), **_fields(sheet.size)},
+        "lines": [
+            {
+                "ingredient": line.name,
+                "phase": line.phase,
+                "role": str(line.role),
+                "share": number(line.share),
+                "grams": number(line.exact.grams),
+                "after the cook": line.after_the_cook,
+                "strength": number(line.strength) if line.strength is not None else None,
+            }
+            for line in sheet.lines
+        ],
+        "columns": [_column(column) for column in sheet.columns],
+        "portions": {
+            "fill": number(portions.fill.grams),
+            "wanted": portions.wanted,
+            "yields": portions.yields,
+            "left": number(portions.left.grams),
+        },
+        "doses": [
+            {
+                "of": dose.what,
+                "options": list(dose.options),
+                "share of a portion": number(dose.share),
+                "at most, grams": number(dose.at_most.grams),
+                "drops": [{"option": d.option, "at most": d.drops, "measured": d.measured} for d in dose.drops],
+            }
+            for dose in sheet.doses
+        ],
+        "ingredient lists": [{"chosen": dict(variant.chosen), "list": _ingredients(variant.ingredients)} for variant in sheet.variants],
+        "workings": [_working(working) for working in sheet.workings],
+    }
+
+
+def _column(column: Column) -> Json:
+    lye = column.lye
+    return {
+        "unit": column.unit,
+        "weighed": [_weighed(weighed) for weighed in column.weighed],
+        "total": number(column.total.grams),
+        "oils": number(column.oils.grams),
+        "alkali": number(column.alkali.grams),
+        "lye water": number(column.lye_water.grams),
+        "phases": {name: number(mass.grams) for name, mass in column.phase_totals.items()},
+        "lye": None
+        if lye is None
+        else {
+            "superfat": number(lye.superfat),
+            "superfat at the lowest": number(lye.lowest),
+            "superfat at the highest": number(lye.highest),
+            "superfat before the cook": number(lye.before_the_cook) if lye.before_the_cook is not None else None,
+            "superfat without waxes": number(lye.without_waxes) if lye.without_waxes is not None else None,
+            "lye concentration": number(lye.concentration),
+            "water to lye": number(lye.water_to_lye),
+            "water to oils": number(lye.water_of_oils),
+            "purities": [
+                {
+                    "alkali": purity.alkali,
+                    "low": number(purity.low),
+                    "typical": number(purity.typical),
+                    "high": number(purity.high),
+                    "assumed": purity.assumed,
+                    "source": purity.source,
+                }
+                for purity in lye.purities
+            ],
+        },
+    }
+
+
+def _weighed(weighed: Weighed) -> Json:
+    scale = weighed.scale
+    return {
+        "ingredient": weighed.line.name,
+        "phase": weighed.line.phase,
+        "grams": number(weighed.mass.grams),
+        "reads": number(weighed.mass.grams / scale.grams_per_unit),
+        "unit": scale.unit,
+        "scale": scale.name,
+        "division": number(scale.division.grams / scale.grams_per_unit),
+        "fits": weighed.fits,
+    }
+
+
+def _ingredients(listed: IngredientList) -> Json:
+    return {
+        "entries": [_declared(entry) for entry in listed.entries],
+        "open pairs": [list(pair) for pair in listed.open_pairs],
+        "without a label name": list(listed.nameless),
+    }
+
+
+def _declared(entry: Declared) -> Json:
+    return {
+        "inci": entry.inci,
+        "plain": entry.plain,
+        "as": str(entry.declared_as),
+        "least": number(entry.least),
+        "most": number(entry.most),
+    }
+
+
+def _working(working: Working) -> Json:
+    return {
+        "rule": working.rule,
+        "of": working.of,
+        "given": [{"name": g.name, "value": number(g.value), "unit": g.unit, "source": g.source} for g in working.given],
+        "result": number(working.result),
+        "unit": working.unit,
+    }
+
+
+def _finding(finding: Finding) -> Json:
+    place = finding.place
+    return {
+        "name": finding.name,
+        "kind": str(finding.weight),
+        "file": place.file,
+        "line": place.line,
+        "column": place.column,
+        "wrong": finding.wrong,
+        "remedy": finding.remedy,
+        "accepted": finding.accepted,
+    }
+
+
+def _fields(size: object) -> dict[str, Json]:
+    """Give the numbers of a size under their own names."""
+    found: dict[str, Json] = {}
+    for one in fields(size):  # type: ignore[arg-type]
+        value = getattr(size, one.name)
+        match value:
+            case Mass(amount) | Volume(amount):
+                found[one.name.replace("_", " ")] = number(amount)
+            case _:
+                found[one.name.replace("_", " ")] = value
+    return found

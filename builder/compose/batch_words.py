@@ -1,0 +1,71 @@
+"""The batches of a product for the teacher's sheet: weighings, portions, lye, what is needed in all, and the sums behind them."""
+
+from builder.compose.ingredient_tables import staff_table
+from builder.compose.lye_words import staff_lye
+from builder.compose.portion_words import container_name, view_choice
+from builder.compose.views.ingredient_table import IngredientRow
+from builder.compose.views.teacher import BatchView, Fact, ProductBatches, SumsView, WorkingRow
+from builder.compose.wording import counted, figure, given, grams, grams_and_ounces, rule_words, sentence
+from builder.model.batch_sheet import BatchSheet, PeopleSize
+from builder.model.class_sheet import MadeSheet, PlannedBatch
+from builder.model.studio import Studio
+
+PURPOSES = {
+    "class": "One batch for the class",
+    "group": "One batch for each group",
+    "student": "One batch for each student",
+    "teacher": "The teacher's batch, for spare containers and to show",
+}
+
+
+def view_batches(studio: Studio, made: MadeSheet) -> ProductBatches:
+    """Give the batches of one product."""
+    sheet = made.batch
+    return ProductBatches(
+        name=sheet.recipe.name,
+        containers=f"{counted(made.containers, 'container', 'containers')} in all ({container_name(studio, sheet)})",
+        batches=tuple(_batch(made, planned) for planned in made.batches),
+        needed=tuple(IngredientRow(needed.ingredient, (grams(needed.mass),)) for needed in made.needed),
+        choices=tuple(view_choice(dose) for dose in sheet.doses),
+    )
+
+
+def batch_title(planned: PlannedBatch) -> str:
+    """Say whose batch it is and how often it is made."""
+    title = PURPOSES.get(planned.purpose, planned.purpose)
+    return title if planned.copies == 1 else f"{title}, made {counted(planned.copies, 'time', 'times')}"
+
+
+def view_sums(made: MadeSheet) -> tuple[SumsView, ...]:
+    """Give the sums of each batch of a product."""
+    return tuple(SumsView(f"{planned.sheet.recipe.name}: {batch_title(planned)}", tuple(_sums(planned.sheet))) for planned in made.batches)
+
+
+def _batch(made: MadeSheet, planned: PlannedBatch) -> BatchView:
+    sheet = planned.sheet
+    ahead = made.lye_ahead if planned is made.batches[0] else None
+    return BatchView(batch_title(planned), staff_table(sheet), tuple(_portions(sheet)), staff_lye(sheet, ahead))
+
+
+def _portions(sheet: BatchSheet) -> list[Fact]:
+    portions = sheet.portions
+    facts = [
+        Fact("Fill, reading on a tared container", grams_and_ounces(portions.fill)),
+        Fact("Containers filled", counted(portions.yields, "container", "containers")),
+    ]
+    if isinstance(sheet.size, PeopleSize):
+        facts += [Fact("To show", grams(sheet.size.demo))] if sheet.size.demo else []
+        facts += [Fact("Stays in the pot", grams(sheet.size.left_in_the_pot))] if sheet.size.left_in_the_pot else []
+    return [*facts, Fact("Left over", grams(portions.left))]
+
+
+def _sums(sheet: BatchSheet) -> list[WorkingRow]:
+    return [
+        WorkingRow(
+            sentence(working.of),
+            sentence(rule_words(working.rule)),
+            "; ".join(given(entry) for entry in working.given),
+            figure(working.result, working.unit),
+        )
+        for working in sheet.workings
+    ]

@@ -1,0 +1,61 @@
+"""Facts of a class that the catalogue, its page and its sheets say in the same words."""
+
+from builder.compose import addresses, dates
+from builder.compose.addresses import Address
+from builder.compose.edition import Edition
+from builder.compose.views.catalogue import DateView, PictureView
+from builder.compose.wording import counted, duration, listed, whole_minutes
+from builder.model.studio_class import ClassDate, StudioClass
+
+
+def coming_dates(edition: Edition, studio_class: StudioClass) -> tuple[ClassDate, ...]:
+    """Give the dates from today on, in order."""
+    return tuple(sorted((date for date in studio_class.dates if date.on.date() >= edition.today), key=lambda date: date.on))
+
+
+def view_date(edition: Edition, studio_class: StudioClass, date: ClassDate) -> DateView:
+    """Give one date with its free seats."""
+    free = studio_class.seats - date.enrolled
+    seats = f"{counted(free, 'seat', 'seats')} left" if free > 0 else "full"
+    day, time = dates.long_date(date.on.date(), edition.locale), dates.clock(date.on, edition.locale)
+    return DateView(date.on.isoformat(timespec="minutes"), day, time, seats, free <= 0)
+
+
+def view_dates(edition: Edition, studio_class: StudioClass) -> tuple[DateView, ...]:
+    """Give the coming dates of a class."""
+    return tuple(view_date(edition, studio_class, date) for date in coming_dates(edition, studio_class))
+
+
+def picture_of(studio_class: StudioClass, here: Address) -> PictureView | None:
+    """Give the picture of a class, as seen from a document; None where it has none."""
+    if studio_class.picture is None:
+        return None
+    file = picture_file(studio_class)
+    return PictureView(here.link_to(addresses.picture(here.folder, file)), studio_class.picture.alt)
+
+
+def picture_file(studio_class: StudioClass) -> str:
+    """Give the path in the studio folder of the picture of a class."""
+    assert studio_class.picture is not None
+    return f"{addresses.class_folder(studio_class.key)}/{studio_class.picture.file}"
+
+
+def youngest(studio_class: StudioClass) -> str:
+    """Say from what age a class may be taken."""
+    return f"from {counted(studio_class.youngest, 'year', 'years')}"
+
+
+def length(studio_class: StudioClass) -> str:
+    """Say how long a class is."""
+    return duration(whole_minutes(studio_class.length))
+
+
+def price(edition: Edition, studio_class: StudioClass) -> str:
+    """Say what a class costs."""
+    return dates.price(studio_class.price, edition.studio.profile.currency, edition.locale)
+
+
+def staff(studio_class: StudioClass) -> str:
+    """Say who is in the room for the students."""
+    people = [(studio_class.teachers, "teacher", "teachers"), (studio_class.assistants, "assistant", "assistants")]
+    return listed([counted(count, one, many) for count, one, many in people if count])

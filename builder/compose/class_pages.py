@@ -1,0 +1,108 @@
+"""The page of a class: what is made, how it is taught, what goes home, what to mind, when, and for how much."""
+
+from builder.compose import addresses
+from builder.compose.addresses import Address
+from builder.compose.class_facts import length, picture_of, price, staff, view_dates, youngest
+from builder.compose.edition import Edition
+from builder.compose.frames import page_frame
+from builder.compose.hazards import cautions_for, hazards_of_recipe
+from builder.compose.lesson_flow import view_caution
+from builder.compose.pieces import page_filling
+from builder.compose.portion_words import container_name
+from builder.compose.time_words import FORMATS, clock_from, common_start, format_sentence, time_strip, titles_by
+from builder.compose.views.caution import CautionView
+from builder.compose.views.class_page import ClassPageView, DoingList, ProductView
+from builder.compose.views.frame import Link
+from builder.compose.wording import counted, grams_and_ounces, listed, sentence, within
+from builder.model.batch_sheet import BatchSheet
+from builder.model.class_sheet import ClassSheet, MadeSheet
+from builder.model.document import Document
+from builder.model.lesson import CautionHere, Where, Who
+from builder.model.studio_class import StudioClass
+
+HEADINGS = {Who.TEACHER: "You watch", Who.STUDENTS: "You do", Who.TOGETHER: "We do together"}
+
+
+def compose_class_page(edition: Edition, studio_class: StudioClass, sheet: ClassSheet) -> Document:
+    """Make the page of one class."""
+    here = addresses.class_page(studio_class.key)
+    frame = page_frame(edition, here, studio_class.title, studio_class.summary)
+    doing = ((who, titles_by(sheet, who)) for who in HEADINGS)
+    filling = page_filling(edition, here, addresses.class_folder(studio_class.key))
+    view = ClassPageView(
+        frame=frame,
+        title=studio_class.title,
+        summary=studio_class.summary,
+        picture=picture_of(studio_class, here),
+        introduction_html=filling.fill_blocks(studio_class.lesson.introduction),
+        format=FORMATS[studio_class.format],
+        format_sentence=format_sentence(sheet),
+        strip=time_strip(sheet, clock_from(common_start(sheet), edition.locale)),
+        doing=tuple(DoingList(str(who), HEADINGS[who], titles) for who, titles in doing if titles),
+        products=tuple(_product(edition, studio_class, made, here) for made in sheet.made),
+        take_home=studio_class.take_home,
+        wear=tuple(sentence(text) for text in studio_class.wear),
+        cautions=_cautions(edition, sheet),
+        allergens=_allergens(edition, [made.batch for made in sheet.made]),
+        for_whom=sentence(studio_class.for_whom),
+        youngest=youngest(studio_class),
+        length=length(studio_class),
+        seats=counted(studio_class.seats, "seat", "seats"),
+        staff=staff(studio_class),
+        price=price(edition, studio_class),
+        dates=view_dates(edition, studio_class),
+    )
+    return Document(here.folder, here.path, frame.title, edition.templates.render("pages/class.html", view))
+
+
+def _product(edition: Edition, studio_class: StudioClass, made: MadeSheet, here: Address) -> ProductView:
+    sheet = made.batch
+    each, words = made.make.each_student, container_name(edition.studio, sheet)
+    share = f"{counted(each, 'container', 'containers')} for each student ({words}), {grams_and_ounces(sheet.portions.fill)} in each"
+    return ProductView(
+        name=sheet.recipe.name,
+        identity=sheet.product.identity,
+        about=sheet.recipe.about,
+        share=share,
+        ingredients=sentence(listed(_plain_names(sheet))),
+        choices=tuple(_choice(dose.what, dose.options) for dose in sheet.doses),
+        sheets=_sheets(studio_class, made, here) if studio_class.sheets_are_public else (),
+    )
+
+
+def _plain_names(sheet: BatchSheet) -> list[str]:
+    """Give the plain names that stand on the list of every variant, in its order; what only some have is a choice."""
+    lists = [[entry.plain for entry in variant.ingredients.entries] for variant in sheet.variants]
+    nameless = [within(name) for name in sheet.variants[0].ingredients.nameless]
+    return [name for name in lists[0] if all(name in others for others in lists)] + nameless
+
+
+def _choice(what: str, options: tuple[str | None, ...]) -> str:
+    words = [within(option) if option is not None else f"no {what}" for option in options]
+    return f"{sentence(what)} of your choice: {listed(words, 'or')}"
+
+
+def _sheets(studio_class: StudioClass, made: MadeSheet, here: Address) -> tuple[Link, ...]:
+    name = made.batch.recipe.name
+    return tuple(
+        Link(
+            here.link_to(addresses.take_home_sheet(studio_class, made.batch.recipe.key, home.size, "html")), f"{name}, {home.size.written}"
+        )
+        for home in made.home
+    )
+
+
+def _cautions(edition: Edition, sheet: ClassSheet) -> tuple[CautionView, ...]:
+    """Give what the recipes call for and what the lesson itself places in class, the gravest first."""
+    hazards = [hazard for made in sheet.made for hazard in hazards_of_recipe(edition.studio, made.batch)]
+    parts = (part for part in sheet.studio_class.lesson.parts if part.where is not Where.HOME_ONLY)
+    placed = (block.name.text for part in parts for block in part.blocks if isinstance(block, CautionHere))
+    hazards += [edition.studio.cautions[name].hazard for name in placed]
+    return tuple(view_caution(text) for text in cautions_for(edition.studio, hazards))
+
+
+def _allergens(edition: Edition, batches: list[BatchSheet]) -> str:
+    cards = [line.ingredient for sheet in batches for line in sheet.lines]
+    options = (option for sheet in batches for dose in sheet.doses for option in dose.options if option is not None)
+    cards += [card for card in map(edition.studio.ingredient, options) if card is not None]
+    return sentence(listed(sorted({allergen for card in cards for allergen in card.allergens})))

@@ -1,0 +1,49 @@
+"""Dates, times and prices as people read them, from the Unicode locale data with a locale pinned by the studio's region."""
+
+from datetime import date, datetime
+from decimal import Decimal
+from fractions import Fraction
+
+from babel.dates import format_date, format_time
+from babel.numbers import format_currency
+
+LOCALES = {"US": "en_US", "Canada": "en_US", "UK": "en_GB", "EU": "en_GB"}
+NARROW_NBSP = "\u202f"
+NBSP = "\u00a0"
+
+
+def locale_of(region: str) -> str:
+    """Give the locale in which a region's documents are written."""
+    return LOCALES.get(region, "en_GB")
+
+
+def language_of(region: str) -> str:
+    """Give the language tag of a region's documents."""
+    return locale_of(region).replace("_", "-")
+
+
+def long_date(day: date, locale: str) -> str:
+    """Write a date with its weekday: `Saturday, March 6, 2027`."""
+    return format_date(day, "full", locale=locale).replace(NARROW_NBSP, NBSP)
+
+
+def plain_date(day: date, locale: str) -> str:
+    """Write a date without its weekday: `March 6, 2027`."""
+    return format_date(day, "long", locale=locale).replace(NARROW_NBSP, NBSP)
+
+
+def clock(moment: datetime, locale: str) -> str:
+    """Write a time of day: `10:00 AM`, or `10:00` in a 24-hour locale."""
+    return format_time(moment.time(), "short", locale=locale).replace(NARROW_NBSP, NBSP)
+
+
+def price(value: Fraction, currency: str, locale: str) -> str:
+    """Write a price; a whole amount stands without decimals, and nothing to pay is `Free`."""
+    if not value:
+        return "Free"
+    amount = Decimal(value.numerator) / Decimal(value.denominator)
+    if value.denominator == 1:
+        written = format_currency(amount, currency, locale=locale, format="¤#,##0", currency_digits=False)
+    else:
+        written = format_currency(amount, currency, locale=locale)
+    return written.replace(NARROW_NBSP, NBSP)

@@ -1,0 +1,53 @@
+"""What all documents of one run share: the studio, its classes worked out, the findings, the day, the templates."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+from functools import cached_property
+
+from builder.compose import addresses
+from builder.compose.addresses import Address
+from builder.compose.dates import language_of, locale_of
+from builder.compose.templates import Templates
+from builder.model.class_sheet import ClassSheet
+from builder.model.finding import Finding
+from builder.model.lesson import LinkHole
+from builder.model.studio import Studio
+from builder.model.studio_class import StudioClass
+
+
+@dataclass(frozen=True)
+class Edition:
+    """One run. `sheets` holds one class sheet for each date, or one without a date."""
+
+    studio: Studio
+    sheets: tuple[ClassSheet, ...]
+    findings: Sequence[Finding]
+    templates: Templates
+    today: date
+
+    @property
+    def locale(self) -> str:
+        """Give the locale of dates and prices."""
+        return locale_of(self.studio.profile.region)
+
+    @property
+    def language(self) -> str:
+        """Give the language tag of every document."""
+        return language_of(self.studio.profile.region)
+
+    @cached_property
+    def classes(self) -> tuple[tuple[StudioClass, ClassSheet], ...]:
+        """Give each class that is published, with the first of its sheets."""
+        first: dict[str, ClassSheet] = {}
+        for sheet in self.sheets:
+            first.setdefault(sheet.studio_class.key, sheet)
+        return tuple((sheet.studio_class, sheet) for sheet in first.values())
+
+    def target(self, hole: LinkHole) -> Address:
+        """Give the document that a link of the studio's text means; a class that is held back is looked for on the catalogue."""
+        key = hole.target.text
+        if hole.kind == "page":
+            return addresses.text_page(key)
+        published = {studio_class.key for studio_class, _ in self.classes}
+        return addresses.class_page(key) if key in published else addresses.CATALOGUE

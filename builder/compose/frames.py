@@ -1,0 +1,51 @@
+"""The frames of an edition's documents: head, menu, sender."""
+
+from urllib.parse import quote
+
+from builder.compose import addresses
+from builder.compose.addresses import Address
+from builder.compose.edition import Edition
+from builder.compose.views.frame import Link, PageFrame, Sender, SheetFrame
+from builder.model.document import Folder
+
+SCREEN_STYLES = ("tokens.css", "words.css", "screen.css")
+PAPER_STYLES = ("tokens.css", "words.css", "paper.css")
+CONTACT_LINKS = {"email": "mailto:{}", "phone": "tel:{}", "web": "{}"}
+
+
+def page_frame(edition: Edition, here: Address, title: str, description: str) -> PageFrame:
+    """Give the frame of a page; the studio's name ends its title."""
+    profile = edition.studio.profile
+    public = profile.public_address.rstrip("/")
+    is_public = here.folder is Folder.SITE
+    full_title = title if title == profile.name else f"{title}, {profile.name}"
+    canonical = f"{public}/{quote(here.path)}" if public and is_public else ""
+    styles = tuple(here.link_to(addresses.style(here.folder, name)) for name in SCREEN_STYLES)
+    home = Link(here.link_to(addresses.CATALOGUE) if is_public else public, profile.name, here == addresses.CATALOGUE)
+    menu = _menu(edition, here) if is_public else ()
+    icon = here.link_to(addresses.icon(here.folder))
+    return PageFrame(edition.language, full_title, description, sender(edition), home, menu, styles, icon, canonical)
+
+
+def sheet_frame(edition: Edition, title: str, description: str) -> SheetFrame:
+    """Give the frame of a sheet."""
+    paper = edition.studio.profile.paper.casefold()
+    return SheetFrame(edition.language, title, description, paper, sender(edition))
+
+
+def sender(edition: Edition) -> Sender:
+    """Give the studio as the sender of its documents."""
+    profile = edition.studio.profile
+    contacts = tuple(
+        Link(CONTACT_LINKS[kind].format(text.replace(" ", "") if kind == "phone" else text), text)
+        for kind, text in profile.contact.items()
+        if kind in CONTACT_LINKS
+    )
+    return Sender(profile.name, profile.tagline, profile.address, contacts)
+
+
+def _menu(edition: Edition, here: Address) -> tuple[Link, ...]:
+    entries = [(addresses.CATALOGUE, "Classes")]
+    pages = (page for key, page in edition.studio.pages.items() if key != addresses.WELCOME)
+    entries += [(addresses.text_page(page.key), page.title) for page in sorted(pages, key=lambda page: page.title.casefold())]
+    return tuple(Link(here.link_to(there), words, there == here) for there, words in entries)

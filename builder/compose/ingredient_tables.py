@@ -1,0 +1,89 @@
+"""A batch to tables of weighings, one for each phase, in the order in which the batch lists them."""
+
+from collections.abc import Callable, Sequence
+from fractions import Fraction
+
+from builder.compose.views.ingredient_table import IngredientRow, IngredientTable, PhaseTable
+from builder.compose.wording import (
+    number,
+    percent,
+    reading,
+    sentence,
+    short_duration,
+    temperature,
+    weighed,
+    weighed_together,
+    whole_minutes,
+)
+from builder.model.batch_sheet import BatchSheet, Role, Weighed
+from builder.model.quantity import sum_masses
+from builder.model.recipe import Phase
+
+COLUMN_NAMES = {"g": "grams", "oz": "ounces"}
+
+Row = tuple[Weighed, ...]
+
+
+def weighing_table(sheet: BatchSheet) -> IngredientTable:
+    """Give the table of a take-home sheet: one column for each unit."""
+    columns = tuple(COLUMN_NAMES[column.unit] for column in sheet.columns)
+    units = [column.unit for column in sheet.columns]
+
+    def cells(row: Row) -> tuple[str, ...]:
+        return tuple(weighed(w, unit) for w, unit in zip(row, units, strict=True))
+
+    def total(rows: Sequence[Row]) -> tuple[str, ...]:
+        return tuple(weighed_together(column, unit) for column, unit in zip(zip(*rows, strict=True), units, strict=True))
+
+    return _table(sheet, columns, cells, total)
+
+
+def staff_table(sheet: BatchSheet) -> IngredientTable:
+    """Give the table of a teacher's sheet: share of the batch, exact amount, amount to weigh, scale."""
+
+    def cells(row: Row) -> tuple[str, ...]:
+        w = row[0]
+        scale = f"{w.scale.name}, {reading(w.scale)}" if w.fits else "no scale holds this: weigh it in parts"
+        return (percent(w.line.share, 3), number(w.line.exact.grams, 3), weighed(w, "g"), scale)
+
+    def total(rows: Sequence[Row]) -> tuple[str, ...]:
+        share = sum((row[0].line.share for row in rows), Fraction(0))
+        exact = sum_masses(row[0].line.exact for row in rows)
+        return (percent(share, 3), number(exact.grams, 3), weighed_together([row[0] for row in rows], "g"), "")
+
+    return _table(sheet, ("share", "exact grams", "weigh", "scale"), cells, total)
+
+
+def _table(
+    sheet: BatchSheet,
+    columns: tuple[str, ...],
+    cells: Callable[[Row], tuple[str, ...]],
+    total: Callable[[Sequence[Row]], tuple[str, ...]],
+) -> IngredientTable:
+    rows = list(zip(*(column.weighed for column in sheet.columns), strict=True))
+    names = dict.fromkeys(row[0].line.phase for row in rows)
+    phases = {phase.name.text: phase for phase in sheet.recipe.phases}
+    tables = []
+    for name in names:
+        mine = [row for row in rows if row[0].line.phase == name]
+        printed = tuple(IngredientRow(_row_name(row[0]), cells(row)) for row in mine)
+        together = IngredientRow("Together", total(mine))
+        tables.append(PhaseTable(sentence(name), _treatment(phases.get(name)), printed, together))
+    return IngredientTable(columns, tuple(tables), IngredientRow("Whole batch", total(rows)))
+
+
+def _row_name(weighing: Weighed) -> str:
+    line = weighing.line
+    name = sentence(line.name)
+    if line.strength is not None:
+        return f"{name}, ready-mixed solution of {percent(line.strength)}"
+    return f"{name} for the lye" if line.role is Role.LYE_WATER else name
+
+
+def _treatment(phase: Phase | None) -> str:
+    if phase is None:
+        return ""
+    words = [f"heat to {temperature(phase.heat_to)}"] if phase.heat_to else []
+    words += [f"hold {short_duration(whole_minutes(phase.hold))}"] if phase.hold else []
+    words += ["add after the cook"] if phase.after_the_cook else []
+    return sentence(", ".join(words))

@@ -1,0 +1,80 @@
+"""What a label says in the words of its region: the ingredient list and the net contents.
+
+Order comes from the ingredient list. Names: INCI names; in the United States the English name first, since a Latin name alone is not
+English (21 CFR 701.2, from memory), and colours under the name of the region's list. Net contents: a figure is cut, never rounded up;
+ounces show two decimals at most (uniform labelling regulation 27.0641), grams three digits (16 CFR 500.19(b)); from one pound on the
+ounces are also given in pounds (15 USC 1453(a)(3)). In the United Kingdom the word net must not be abbreviated (SI 2006/659 reg. 8).
+"""
+
+from fractions import Fraction
+from math import floor
+
+from builder.compose.wording import NBSP, in_unit, sentence, shortest
+from builder.model.batch_sheet import BatchSheet, Declared, IngredientList, Variant
+from builder.model.ingredient import DeclaredAs
+from builder.model.quantity import Density, Mass
+from builder.units import millilitres_in
+
+PLAIN_WORD = (DeclaredAs.FRAGRANCE, DeclaredAs.FLAVOUR)
+
+
+def ingredient_text(listed: IngredientList, region: str) -> str:
+    """Give the ingredient list of a label, in order."""
+    return ", ".join(_declared(entry, region) for entry in listed.entries)
+
+
+def variant_name(variant: Variant) -> str:
+    """Give what was chosen, in words; empty where a recipe offers no choice."""
+    return ", ".join(option if option is not None else f"no {what}" for what, option in variant.chosen)
+
+
+def net_contents(sheet: BatchSheet, region: str) -> str:
+    """Give the net contents of one container: by volume where that is the custom and the density is known, otherwise by weight."""
+    fill, density = sheet.portions.fill, sheet.recipe.density
+    if sheet.product.declared_by == "volume" and density is not None:
+        return _by_volume(fill, density.density, region)
+    if region == "US":
+        return f"Net Wt {_ounces(fill)} ({_three_digits(fill.grams, 'g', 'kg')})"
+    return f"Net weight {_three_digits(fill.grams, 'g', 'kg')}" if region == "UK" else _three_digits(fill.grams, "g", "kg")
+
+
+def _declared(entry: Declared, region: str) -> str:
+    name = entry.inci
+    if entry.declared_as is DeclaredAs.COLOUR:
+        name = entry.colour_name.get("us" if region == "US" else "eu", name)
+    if region != "US":
+        return name
+    if entry.declared_as in PLAIN_WORD:
+        return entry.plain
+    if entry.plain.casefold() in name.casefold():
+        return name
+    return f"{sentence(entry.plain)} ({name})"
+
+
+def _by_volume(fill: Mass, density: Density, region: str) -> str:
+    millilitres = fill.grams / density.grams_per_millilitre
+    metric = _three_digits(millilitres, "mL", "L")
+    if region != "US":
+        return metric
+    return f"{_cut(millilitres / millilitres_in('fl oz'), 2)}{NBSP}fl{NBSP}oz ({metric})"
+
+
+def _ounces(mass: Mass) -> str:
+    ounces = in_unit(mass, "oz")
+    text = f"{_cut(ounces, 2)}{NBSP}oz"
+    if ounces < 16:
+        return text
+    pounds, rest = divmod(Fraction(floor(ounces * 100), 100), 16)
+    left = f" {shortest(rest, 2)}{NBSP}oz" if rest else ""
+    return f"{text} ({pounds}{NBSP}lb{left})"
+
+
+def _three_digits(value: Fraction, unit: str, thousand: str) -> str:
+    if value >= 1000:
+        value, unit = value / 1000, thousand
+    places = max(3 - len(str(floor(value))), 0) if value >= 1 else 2
+    return f"{_cut(value, places)}{NBSP}{unit}"
+
+
+def _cut(value: Fraction, places: int) -> str:
+    return shortest(Fraction(floor(value * 10**places), 10**places), places)

@@ -1,0 +1,89 @@
+"""Parts of a lesson to the flow of one document: text, steps numbered in one run, and each caution once, before the step it belongs to."""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field
+
+from builder.compose.hazards import cautions_for, hazards_of, hazards_of_recipe
+from builder.compose.mentions import ingredients_named
+from builder.compose.pieces import Filling
+from builder.compose.views.caution import CautionView
+from builder.compose.views.lesson import FlowBlock, FlowPart, LessonFlow, ProseView, StepRun
+from builder.compose.wording import duration
+from builder.model.batch_sheet import BatchSheet
+from builder.model.caution import CautionText
+from builder.model.lesson import Block, CautionHere, Mention, Part, Piece, Prose, Step, Steps
+from builder.model.studio import Studio
+
+
+@dataclass(frozen=True)
+class FlowSource:
+    """A part with the batch that it speaks of, and its time on the clock in words (empty where it has none)."""
+
+    part: Part
+    sheet: BatchSheet
+    clock: str = ""
+
+
+def compose_flow(studio: Studio, sources: Sequence[FlowSource], filling: Filling, sheets: Iterable[BatchSheet] = ()) -> LessonFlow:
+    """Lay out some parts. Hazards of `sheets` (and of the parts' own batches) that no step names are spoken of before the first step."""
+    flow = _Flow(studio, filling)
+    parts = tuple(flow.part(source) for source in sources)
+    batches = list({id(sheet): sheet for sheet in (*sheets, *(source.sheet for source in sources))}.values())
+    hazards = [hazard for sheet in batches for hazard in hazards_of_recipe(studio, sheet)]
+    left = [text for text in cautions_for(studio, hazards) if text.key not in flow.shown]
+    return LessonFlow(tuple(view_caution(text) for text in left), parts)
+
+
+def view_caution(text: CautionText) -> CautionView:
+    """Give a caution as a document shows it."""
+    return CautionView(text.signal, text.signal.upper(), text.name, text.what, text.avoid, text.if_it_happens)
+
+
+@dataclass
+class _Flow:
+    """The run of one document: which cautions it has shown, and how many steps it has numbered."""
+
+    studio: Studio
+    filling: Filling
+    shown: set[str] = field(default_factory=set)
+    steps: int = 0
+
+    def part(self, source: FlowSource) -> FlowPart:
+        blocks = [made for block in source.part.blocks for made in self._block(block, source.sheet)]
+        return FlowPart(source.part.title, str(source.part.who), duration(source.part.minutes), source.clock, tuple(blocks))
+
+    def _block(self, block: Block, sheet: BatchSheet) -> Iterable[FlowBlock]:
+        match block:
+            case Prose(pieces):
+                yield from self._before(pieces, sheet)
+                yield ProseView(self.filling.fill(pieces, sheet))
+            case Steps(steps):
+                yield from self._steps(steps, sheet)
+            case CautionHere(name):
+                yield from self._show([self.studio.cautions[name.text]])
+
+    def _steps(self, steps: Sequence[Step], sheet: BatchSheet) -> Iterable[FlowBlock]:
+        run: list[str] = []
+        for step in steps:
+            cautions = list(self._before(step.pieces, sheet))
+            if cautions and run:
+                yield self._numbered(run)
+                run = []
+            yield from cautions
+            run.append(self.filling.fill(step.pieces, sheet))
+        yield self._numbered(run)
+
+    def _numbered(self, run: Sequence[str]) -> StepRun:
+        first = self.steps + 1
+        self.steps += len(run)
+        return StepRun(first, tuple(run))
+
+    def _before(self, pieces: Iterable[Piece], sheet: BatchSheet) -> Iterable[CautionView]:
+        named = [ingredients_named(self.studio, sheet, piece.name) for piece in pieces if isinstance(piece, Mention)]
+        hazards = [hazard for cards in named for card, phase in cards for hazard in hazards_of(self.studio, card, phase, sheet)]
+        return self._show(cautions_for(self.studio, hazards))
+
+    def _show(self, texts: Iterable[CautionText]) -> Iterable[CautionView]:
+        fresh = [text for text in texts if text.key not in self.shown]
+        self.shown |= {text.key for text in fresh}
+        return [view_caution(text) for text in fresh]

@@ -1,0 +1,93 @@
+"""The lye of a batch in plain words: superfat, strength, water, and the assumptions on which the figures rest."""
+
+from builder.compose.views.lye import LyeFact, LyeView
+from builder.compose.wording import NBSP, grams, number, percent, sentence, weighed_together, within
+from builder.model.batch_sheet import BatchSheet, Column, LyeResult, Purity, Role
+from builder.model.class_sheet import LyeAhead
+
+
+def home_lye(sheet: BatchSheet) -> LyeView | None:
+    """Give what a student at home needs to know of the lye; None where there is none."""
+    column = sheet.grams
+    if column.lye is None:
+        return None
+    facts = [_superfat(column.lye), _concentration(column.lye)]
+    facts += _before_the_cook(column.lye)
+    return LyeView(tuple(facts), (*_purities(column.lye), RAW_UNTIL_CURED))
+
+
+def staff_lye(sheet: BatchSheet, ahead: LyeAhead | None) -> LyeView | None:
+    """Give what a teacher needs to know of the lye, the worst case both ways included; None where there is none."""
+    column = sheet.grams
+    lye = column.lye
+    if lye is None:
+        return None
+    worst = f"{percent(lye.lowest, 1)} to {percent(lye.highest, 1)}"
+    facts = [
+        LyeFact("Alkali to weigh", _named(column, Role.ALKALI)),
+        LyeFact("Water beside it", _named(column, Role.LYE_WATER)),
+        _superfat(lye),
+        LyeFact("Superfat, worst case both ways", worst, "Every figure and every weighing off to one side at once."),
+        *_before_the_cook(lye),
+        *_without_waxes(lye),
+        _concentration(lye),
+        LyeFact("Water for each part of lye", number(lye.water_to_lye, 2)),
+        LyeFact("Water, percent of the oils", percent(lye.water_of_oils, 1)),
+    ]
+    return LyeView(tuple(facts), (*_purities(lye), *_ready_mixed(ahead)))
+
+
+RAW_UNTIL_CURED = "Fresh soap is still caustic. It is safe to handle only once it has cured."
+
+
+def _superfat(lye: LyeResult) -> LyeFact:
+    share = percent(lye.superfat, 1)
+    return LyeFact("Superfat, as weighed", share, f"About {share} of the fat finds no lye. It stays in the soap as fat.")
+
+
+def _concentration(lye: LyeResult) -> LyeFact:
+    share = percent(lye.concentration, 1)
+    return LyeFact("Lye concentration", share, f"Of 100{NBSP}g of lye solution, {number(lye.concentration * 100, 1)}{NBSP}g are lye.")
+
+
+def _before_the_cook(lye: LyeResult) -> list[LyeFact]:
+    if lye.before_the_cook is None:
+        return []
+    return [LyeFact("Superfat during the cook", percent(lye.before_the_cook, 1), "Without the fats that are added after the cook.")]
+
+
+def _without_waxes(lye: LyeResult) -> list[LyeFact]:
+    if lye.without_waxes is None:
+        return []
+    return [LyeFact("Superfat if no wax takes lye", percent(lye.without_waxes, 1), "Wax takes lye only when it is boiled for long.")]
+
+
+def _named(column: Column, role: Role) -> str:
+    found = [w for w in column.weighed if w.line.role is role]
+    if not found:
+        return "none"
+    return ", ".join(f"{weighed_together([w], column.unit)} of {within(w.line.name)}" for w in found)
+
+
+def _purities(lye: LyeResult) -> tuple[str, ...]:
+    return tuple(_purity(purity) for purity in lye.purities)
+
+
+def _purity(purity: Purity) -> str:
+    name = sentence(purity.alkali)
+    if not purity.assumed:
+        return f"{name}: counted as {percent(purity.typical)} pure, as the recipe states. Compare the label of your pack."
+    span = f"{percent(purity.low)} to {percent(purity.high)}" if purity.low != purity.high else percent(purity.low)
+    return (
+        f"{name}: counted as {percent(purity.typical)} pure. This is an assumption from {purity.source} ({span}). "
+        "Compare the label of your pack; if it says something else, the amounts change."
+    )
+
+
+def _ready_mixed(ahead: LyeAhead | None) -> tuple[str, ...]:
+    if ahead is None:
+        return ()
+    return (
+        f"Ready-mixed lye of {percent(ahead.strength)} for all batches, {grams(ahead.solution)} in all: "
+        f"{grams(ahead.solid)} of {within(ahead.alkali)}, stirred slowly into {grams(ahead.water)} of cold water.",
+    )

@@ -1,0 +1,113 @@
+"""What a name in braces stands for: a set of weighings of the batch at hand, or one of a few fixed words.
+
+An ingredient, a phase, `{batch}`, `{oils}`, `{lye}`, `{lye water}` and `{lye solution}` each name weighings, which are added up. An
+ingredient that is also the water of the lye is meant as it stands in the phases. `{portion}`, `{containers}`, `{superfat}` and what
+students choose (`{scent}`, `{colour}`) are read from the portions, the lye and the doses.
+"""
+
+from collections.abc import Callable
+
+from builder.compose.wording import grams, grams_and_ounces, percent, weighed_together
+from builder.model.batch_sheet import BatchSheet, Column, Dose, Role, Weighed
+from builder.model.ingredient import Ingredient
+from builder.model.place import Name, fold
+from builder.model.studio import Studio
+
+LYE_ROLES = {
+    "lye": (Role.ALKALI,),
+    "lye water": (Role.LYE_WATER,),
+    "lye solution": (Role.ALKALI, Role.LYE_WATER),
+    "oils": (Role.OIL,),
+}
+
+
+def known_mentions(sheet: BatchSheet) -> tuple[str, ...]:
+    """Give every name, folded, that a lesson may put in braces for this batch, other names of its ingredients included."""
+    names = ["batch", "portion", "containers"]
+    names += [name for name, roles in LYE_ROLES.items() if any(w.line.role in roles for w in sheet.grams.weighed)]
+    names += ["superfat"] if sheet.grams.lye else []
+    names += [fold(dose.what) for dose in sheet.doses]
+    names += [fold(w.line.phase) for w in sheet.grams.weighed]
+    names += [fold(name) for w in sheet.grams.weighed for name in (w.line.name, *w.line.ingredient.also_called)]
+    names += [fold(option) for dose in sheet.doses for option in dose.options if option is not None]
+    return tuple(dict.fromkeys(names))
+
+
+def class_amount(studio: Studio, sheet: BatchSheet, name: Name) -> str:
+    """Give the amount that a mention stands for in class: in grams, on the studio's scales."""
+    return _amount(studio, sheet, name, grams, lambda named: weighed_together(named(sheet.grams), "g"))
+
+
+def home_amount(studio: Studio, sheet: BatchSheet, name: Name) -> str:
+    """Give the amount that a mention stands for at home: in grams, then in ounces."""
+
+    def write(named: "Named") -> str:
+        first, *others = (weighed_together(named(column), column.unit) for column in sheet.columns)
+        return " ".join((first, *(f"({text})" for text in others)))
+
+    return _amount(studio, sheet, name, grams_and_ounces, write)
+
+
+def ingredients_named(studio: Studio, sheet: BatchSheet, name: Name) -> tuple[tuple[Ingredient, str], ...]:
+    """Give the ingredients that a reader handles at a mention, each with its phase; the batch as a whole names none."""
+    dose = _dose(studio, sheet, name)
+    if dose is not None:
+        cards = (studio.ingredient(option) for option in dose.options if option is not None)
+        return tuple((card, "") for card in cards if card is not None)
+    if name.key in ("batch", "portion", "containers", "superfat"):
+        return ()
+    return tuple((w.line.ingredient, w.line.phase) for w in _weighings(studio, sheet.grams, name))
+
+
+Named = Callable[[Column], tuple[Weighed, ...]]
+
+
+def _amount(
+    studio: Studio,
+    sheet: BatchSheet,
+    name: Name,
+    write_mass: Callable[..., str],
+    write_weighings: Callable[[Named], str],
+) -> str:
+    if name.key == "portion":
+        return write_mass(sheet.portions.fill)
+    if name.key == "containers":
+        return str(sheet.portions.yields)
+    if name.key == "superfat" and sheet.grams.lye:
+        return percent(sheet.grams.lye.superfat, 1)
+    if not _weighings(studio, sheet.grams, name) and not _is_lye_water(studio, sheet, name):
+        dose = _dose(studio, sheet, name)
+        if dose is None:
+            raise KeyError(f"{name.text} is not part of {sheet.recipe.name}")
+        return grams(dose.at_most)
+    return write_weighings(lambda column: _weighings(studio, column, name))
+
+
+def _weighings(studio: Studio, column: Column, name: Name) -> tuple[Weighed, ...]:
+    if name.key == "batch":
+        return column.weighed
+    if name.key in LYE_ROLES:
+        return tuple(w for w in column.weighed if w.line.role in LYE_ROLES[name.key])
+    phase = tuple(w for w in column.weighed if fold(w.line.phase) == name.key)
+    card = studio.ingredient(name)
+    if card is None:
+        return phase
+    mine = tuple(w for w in column.weighed if w.line.ingredient.key == card.key)
+    return tuple(w for w in mine if w.line.role is not Role.LYE_WATER) or mine or phase
+
+
+def _is_lye_water(studio: Studio, sheet: BatchSheet, name: Name) -> bool:
+    """Say whether a mention means the water of the lye, of which a ready-mixed lye may need none."""
+    plan = sheet.recipe.lye
+    return plan is not None and (name.key in LYE_ROLES or studio.ingredient(name) is studio.ingredient(plan.liquid) is not None)
+
+
+def _dose(studio: Studio, sheet: BatchSheet, name: Name) -> Dose | None:
+    """Give the dose that a mention means: by what is chosen (`scent`), or by one of its options that the batch itself lacks."""
+    if _weighings(studio, sheet.grams, name):
+        return None
+    card = studio.ingredient(name)
+    for dose in sheet.doses:
+        if fold(dose.what) == name.key or (card and any(fold(option or "") == card.key for option in dose.options)):
+            return dose
+    return None

@@ -1,0 +1,112 @@
+"""The take-home sheet: one recipe at one home size, complete enough to make it alone, as a page and as a PDF."""
+
+from builder.compose import addresses
+from builder.compose.dates import plain_date
+from builder.compose.edition import Edition
+from builder.compose.frames import PAPER_STYLES, page_frame, sheet_frame
+from builder.compose.hazards import CAUSTIC, cautions_for, hazards_of_recipe
+from builder.compose.ingredient_tables import COLUMN_NAMES, weighing_table
+from builder.compose.label_words import ingredient_text, net_contents, variant_name
+from builder.compose.lesson_flow import FlowSource, compose_flow
+from builder.compose.lye_words import home_lye
+from builder.compose.pieces import Filling, page_filling, paper_filling
+from builder.compose.portion_words import emergency_lines, fills, view_choice
+from builder.compose.views.frame import PageFrame, SheetFrame
+from builder.compose.views.take_home import ListedVariant, ScaleSet, TakeHomeView
+from builder.compose.wording import capacity, reading, sentence
+from builder.model.batch_sheet import BatchSheet
+from builder.model.class_sheet import ClassSheet, HomeBatch
+from builder.model.document import Document
+from builder.model.lesson import Part, Where
+from builder.model.studio import Studio
+from builder.model.studio_class import StudioClass
+
+STYLES = (*PAPER_STYLES, "take-home.css")
+MOST_LISTS = 6
+
+
+def compose_take_home(edition: Edition, studio_class: StudioClass, sheet: ClassSheet) -> tuple[Document, ...]:
+    """Make the take-home sheets of a class: for each recipe and home size a page and a PDF."""
+    return tuple(document for made in sheet.made for home in made.home for document in _compose_pair(edition, studio_class, home))
+
+
+def home_parts(studio_class: StudioClass, recipe: str) -> tuple[Part, ...]:
+    """Give the parts of the lesson that are done at home for one recipe."""
+    first = studio_class.makes[0].recipe.text
+    return tuple(
+        part
+        for part in studio_class.lesson.parts
+        if part.where is not Where.CLASS_ONLY and (part.recipe.text if part.recipe else first) == recipe
+    )
+
+
+def _compose_pair(edition: Edition, studio_class: StudioClass, home: HomeBatch) -> tuple[Document, Document]:
+    recipe = home.sheet.recipe
+    page = addresses.take_home_sheet(studio_class, recipe.key, home.size, "html")
+    paper = addresses.take_home_sheet(studio_class, recipe.key, home.size, "pdf")
+    folder = addresses.class_folder(studio_class.key)
+    title = f"{recipe.name}, {home.size.written}"
+    about = f"How to make {recipe.name} at home: {home.size.written}"
+    screen = page_frame(edition, page, title, about)
+    print_frame = sheet_frame(edition, title, about)
+    on_page = _view(edition, studio_class, home, screen, page_filling(edition, page, folder, at_home=True), page.link_to(paper))
+    on_paper = _view(edition, studio_class, home, print_frame, paper_filling(edition, folder, at_home=True), "")
+    return (
+        Document(page.folder, page.path, title, edition.templates.render("pages/take-home.html", on_page)),
+        Document(paper.folder, paper.path, title, edition.templates.render("sheets/take-home.html", on_paper), STYLES),
+    )
+
+
+def _view(
+    edition: Edition, studio_class: StudioClass, home: HomeBatch, frame: PageFrame | SheetFrame, filling: Filling, pdf: str
+) -> TakeHomeView:
+    studio, sheet = edition.studio, home.sheet
+    sources = [FlowSource(part, sheet) for part in home_parts(studio_class, sheet.recipe.key)]
+    return TakeHomeView(
+        frame=frame,
+        pdf=pdf,
+        class_title=studio_class.title,
+        recipe=sheet.recipe.name,
+        identity=sheet.product.identity,
+        size=home.size.written,
+        about=sheet.recipe.about,
+        fills=fills(studio, sheet),
+        scales=_scales(sheet),
+        tools=tuple(sentence(tool) for tool in sheet.recipe.tools),
+        table=weighing_table(sheet),
+        choices=tuple(view_choice(dose) for dose in sheet.doses),
+        lye=home_lye(sheet),
+        flow=compose_flow(studio, sources, filling, (sheet,)),
+        storage=sheet.recipe.storage,
+        keeps=sheet.recipe.keeps,
+        directions=sheet.recipe.directions,
+        label_lists=_label_lists(sheet, studio.profile.region),
+        label_cautions=sheet.recipe.label_cautions,
+        net_contents=net_contents(sheet, studio.profile.region),
+        first_aid=_first_aid(studio, sheet),
+        emergency=emergency_lines(studio.profile.emergency),
+        printed=plain_date(edition.today, edition.locale),
+    )
+
+
+def _first_aid(studio: Studio, sheet: BatchSheet) -> tuple[str, ...]:
+    """Give what to do after an accident with lye, which a caustic recipe prints once more at its end, where it is found at a glance."""
+    hazards = [hazard for hazard in hazards_of_recipe(studio, sheet) if hazard == CAUSTIC]
+    return tuple(line for text in cautions_for(studio, hazards) for line in text.if_it_happens)
+
+
+def _scales(sheet: BatchSheet) -> tuple[ScaleSet, ...]:
+    found = []
+    for column in sheet.columns:
+        scales = sorted({w.scale for w in column.weighed}, key=lambda scale: (-scale.division.grams, scale.name))
+        words = tuple(f"{sentence(scale.name)}: {reading(scale)}, {capacity(scale)}" for scale in scales)
+        found.append(ScaleSet(COLUMN_NAMES[column.unit], words))
+    return tuple(found)
+
+
+def _label_lists(sheet: BatchSheet, region: str) -> tuple[ListedVariant, ...]:
+    """Give the list of each variant; where there are many, that of the plainest, to which the student adds what was chosen."""
+    variants = sheet.variants
+    if len(variants) > MOST_LISTS:
+        variants = (min(variants, key=lambda variant: sum(option is not None for _, option in variant.chosen)),)
+    return tuple(ListedVariant(sentence(variant_name(variant)), ingredient_text(variant.ingredients, region)) for variant in variants)

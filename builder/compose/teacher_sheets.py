@@ -1,0 +1,87 @@
+"""The teacher's sheet of one date: what to do ahead, the run of the class, every batch, what stands or was accepted, and the sums."""
+
+from dataclasses import replace
+
+from builder.compose import addresses
+from builder.compose.batch_words import view_batches, view_sums
+from builder.compose.class_facts import staff
+from builder.compose.class_sheets import part_sheet, when
+from builder.compose.edition import Edition
+from builder.compose.frames import PAPER_STYLES, sheet_frame
+from builder.compose.lesson_flow import FlowSource, compose_flow
+from builder.compose.pieces import paper_filling
+from builder.compose.portion_words import emergency_lines
+from builder.compose.time_words import Clock, clock_from, span, time_strip
+from builder.compose.views.lesson import LessonFlow
+from builder.compose.views.teacher import Fact, FindingView, TeacherView
+from builder.compose.wording import counted, duration, whole_minutes
+from builder.model.class_sheet import ClassSheet
+from builder.model.document import Document
+from builder.model.finding import Finding
+from builder.model.lesson import Where, Who
+
+STYLES = (*PAPER_STYLES, "teacher.css")
+
+
+def compose_teacher_sheet(edition: Edition, sheet: ClassSheet) -> Document:
+    """Make the teacher's sheet of one date."""
+    studio_class = sheet.studio_class
+    read_clock = clock_from(sheet.date.on if sheet.date else None, edition.locale)
+    strip = time_strip(sheet, read_clock)
+    ahead, lesson = _flows(edition, sheet, read_clock)
+    title = f"Teacher's sheet: {studio_class.title}"
+    view = TeacherView(
+        frame=sheet_frame(edition, title, f"{title}, {when(edition, sheet)}"),
+        title=title,
+        when=when(edition, sheet),
+        facts=_facts(sheet),
+        emergency=emergency_lines(edition.studio.profile.emergency),
+        run=strip.rows if strip else (),
+        ahead_minutes=duration(sheet.ahead_minutes) if sheet.ahead_minutes else "",
+        ahead=ahead,
+        products=tuple(view_batches(edition.studio, made) for made in sheet.made),
+        lesson=lesson,
+        findings=tuple(FindingView(f.wrong, f.remedy, f.accepted or "") for f in edition.findings if not f.stops and _concerns(f, sheet)),
+        sums=tuple(sums for made in sheet.made for sums in view_sums(made)),
+    )
+    here = addresses.class_sheet(sheet, "teacher.pdf")
+    return Document(here.folder, here.path, title, edition.templates.render("sheets/teacher.html", view), STYLES)
+
+
+def _flows(edition: Edition, sheet: ClassSheet, read_clock: Clock) -> tuple[LessonFlow, LessonFlow]:
+    """Lay out what is done ahead and what is done in class as one run, so that steps count on and each caution comes once."""
+    lesson = sheet.studio_class.lesson
+    ahead = [part for part in lesson.parts if part.who is Who.AHEAD and part.where is not Where.HOME_ONLY]
+    sources = [FlowSource(part, part_sheet(sheet, part)) for part in ahead]
+    sources += [FlowSource(timed.part, part_sheet(sheet, timed.part), span(timed, read_clock)) for timed in sheet.timeline]
+    whole = compose_flow(
+        edition.studio, sources, paper_filling(edition, addresses.class_folder(sheet.studio_class.key)), [made.batch for made in sheet.made]
+    )
+    return replace(whole, parts=whole.parts[: len(ahead)]), LessonFlow((), whole.parts[len(ahead) :])
+
+
+def _facts(sheet: ClassSheet) -> tuple[Fact, ...]:
+    studio_class = sheet.studio_class
+    facts = [Fact("Students", str(sheet.students)), Fact("Staff", staff(studio_class))]
+    if studio_class.group_size > 1:
+        facts.append(Fact("Groups", _groups(sheet)))
+    facts.append(Fact("Length", duration(whole_minutes(studio_class.length))))
+    return (*facts, Fact("Youngest", counted(studio_class.youngest, "year", "years")))
+
+
+def _groups(sheet: ClassSheet) -> str:
+    size = sheet.studio_class.group_size
+    if sheet.last_group == size:
+        return f"{sheet.groups} of {size}"
+    return f"{sheet.groups}: {sheet.groups - 1} of {size} and one of {sheet.last_group}"
+
+
+def _concerns(finding: Finding, sheet: ClassSheet) -> bool:
+    """Say whether a finding is about this class: by name, or by the file of the class, of a recipe, of an ingredient or of the studio."""
+    key = sheet.studio_class.key
+    if finding.about:
+        return key in finding.about
+    file = finding.place.file
+    files = {made.batch.recipe.place.file for made in sheet.made}
+    files |= {line.ingredient.place.file for made in sheet.made for line in made.batch.lines}
+    return file in files | {"studio.yaml"} or file.startswith(f"classes/{key}/")

@@ -1,0 +1,100 @@
+"""The time of a class in words and as a bar: who is doing what, for how long, and when."""
+
+from collections.abc import Callable, Iterable
+from datetime import datetime, timedelta
+from fractions import Fraction
+
+from builder.compose.dates import clock
+from builder.compose.views.strip import StripRow, StripSegment, StripTotal, StripView
+from builder.compose.wording import counted, duration, listed, short_duration, shortest, whole_minutes
+from builder.model.class_sheet import ClassSheet, TimedPart
+from builder.model.lesson import Who
+from builder.model.studio_class import Format
+
+FORMATS = {
+    Format.DEMO: "Demonstration: you watch, ask and compare",
+    Format.HANDS_ON: "Hands-on: you make it yourself",
+    Format.DEMO_WITH_HANDS_ON_PARTS: "Demonstration with hands-on parts: you watch some of it and do the rest",
+}
+WORDS = {Who.TEACHER: "you watch", Who.STUDENTS: "you do it", Who.TOGETHER: "together"}
+ROOM_FOR_MINUTES, ROOM_FOR_WORD = Fraction(7, 100), Fraction(22, 100)
+
+Clock = Callable[[int], str]
+
+
+def minutes_by(sheet: ClassSheet) -> dict[Who, int]:
+    """Give the minutes of class time for each who."""
+    return {who: sum(timed.ends - timed.begins for timed in sheet.timeline if timed.part.who is who) for who in WORDS}
+
+
+def format_sentence(sheet: ClassSheet) -> str:
+    """Say what the format means in minutes: `You watch for 35 minutes and work with your own hands for 55 of the 2 hours.`"""
+    spent = minutes_by(sheet)
+    phrases = {
+        Who.TEACHER: "watch for {}",
+        Who.STUDENTS: "work with your own hands for {}",
+        Who.TOGETHER: "work together with the teacher for {}",
+    }
+    said = [phrase.format(duration(spent[who])) for who, phrase in phrases.items() if spent[who]]
+    if not said:
+        return ""
+    whole = whole_minutes(sheet.studio_class.length)
+    over = whole - sum(spent.values())
+    rest = f" The other {counted(over, 'minute', 'minutes')} are for arriving and questions." if over > 0 else ""
+    return f"Of the {duration(whole)} you {listed(said)}.{rest}"
+
+
+def titles_by(sheet: ClassSheet, who: Who) -> tuple[str, ...]:
+    """Give the titles of the parts that somebody does."""
+    return tuple(timed.part.title for timed in sheet.timeline if timed.part.who is who)
+
+
+def clock_from(start: datetime | None, locale: str) -> Clock:
+    """Give a clock: times of day from a start, or, without one, the time that has passed."""
+    if start is None:
+        return lambda minutes: f"{minutes // 60}:{minutes % 60:02d}"
+    return lambda minutes: clock(start + timedelta(minutes=minutes), locale)
+
+
+def common_start(sheet: ClassSheet) -> datetime | None:
+    """Give the start of the class if all its dates begin at the same time of day."""
+    starts = [date.on for date in sheet.studio_class.dates]
+    return starts[0] if starts and len({start.time() for start in starts}) == 1 else None
+
+
+def time_strip(sheet: ClassSheet, read_clock: Clock) -> StripView | None:
+    """Give the strip of a class; None where no part takes class time."""
+    if not sheet.timeline:
+        return None
+    whole = max(sheet.timeline[-1].ends, 1)
+    rows = tuple(_row(timed, read_clock) for timed in sheet.timeline)
+    spent = minutes_by(sheet)
+    said = [f"{WORDS[who]} for {duration(minutes)}" for who, minutes in spent.items() if minutes]
+    title = f"How the time of {sheet.studio_class.title} is spent"
+    order = "; ".join(f"{row.word}: {row.title}, {row.minutes}" for row in rows)
+    description = f"{listed(said).capitalize()}. In order: {order}."
+    totals = tuple(StripTotal(str(who), WORDS[who], short_duration(minutes)) for who, minutes in spent.items() if minutes)
+    return StripView(sheet.studio_class.key, title, description, tuple(_segments(sheet.timeline, whole)), totals, rows)
+
+
+def span(timed: TimedPart, read_clock: Clock) -> str:
+    """Write when a part begins and ends."""
+    return f"{read_clock(timed.begins)} to {read_clock(timed.ends)}"
+
+
+def _row(timed: TimedPart, read_clock: Clock) -> StripRow:
+    part = timed.part
+    return StripRow(str(part.who), WORDS[part.who], part.title, short_duration(part.minutes), span(timed, read_clock))
+
+
+def _segments(timeline: Iterable[TimedPart], whole: int) -> Iterable[StripSegment]:
+    for timed in timeline:
+        part = timed.part
+        left, width = Fraction(timed.begins, whole), Fraction(timed.ends - timed.begins, whole)
+        word = WORDS[part.who] if width >= ROOM_FOR_WORD else ""
+        minutes = str(part.minutes) if width >= ROOM_FOR_MINUTES else ""
+        yield StripSegment(str(part.who), _place(left), _place(width), _place(left + width / 2), word, minutes)
+
+
+def _place(share: Fraction) -> str:
+    return f"{shortest(share * 100, 3)}%"

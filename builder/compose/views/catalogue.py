@@ -1,0 +1,53 @@
+"""What `pages/catalogue.html` shows."""
+
+from dataclasses import dataclass
+
+from builder.compose.views.frame import PageFrame
+from builder.compose.views.strip import StripView
+
+
+@dataclass(frozen=True)
+class PictureView:
+    """A picture: its address and what it shows."""
+
+    address: str
+    alt: str
+
+
+@dataclass(frozen=True)
+class DateView:
+    """One date: `machine` for programs, the day and the time in words, and the seats in words."""
+
+    machine: str
+    day: str
+    time: str
+    seats: str
+    full: bool
+
+
+@dataclass(frozen=True)
+class ClassCard:
+    """One class on the catalogue."""
+
+    key: str
+    address: str
+    title: str
+    picture: PictureView | None
+    summary: str
+    format: str
+    strip: StripView | None
+    for_whom: str
+    youngest: str
+    length: str
+    price: str
+    dates: tuple[DateView, ...]
+
+
+@dataclass(frozen=True)
+class CatalogueView:
+    """The start page: a heading, the welcome text, the classes by their next date."""
+
+    frame: PageFrame
+    heading: str
+    welcome_html: str
+    cards: tuple[ClassCard, ...]

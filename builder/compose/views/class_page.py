@@ -1,0 +1,57 @@
+"""What `pages/class.html` shows."""
+
+from dataclasses import dataclass
+
+from builder.compose.views.catalogue import DateView, PictureView
+from builder.compose.views.caution import CautionView
+from builder.compose.views.frame import Link, PageFrame
+from builder.compose.views.strip import StripView
+
+
+@dataclass(frozen=True)
+class ProductView:
+    """One product of a class: what it is, how much each student takes home, what is in it, what can be chosen."""
+
+    name: str
+    identity: str
+    about: str
+    share: str
+    ingredients: str
+    choices: tuple[str, ...]
+    sheets: tuple[Link, ...]
+
+
+@dataclass(frozen=True)
+class DoingList:
+    """What is watched, done or done together: a heading and titles."""
+
+    who: str
+    heading: str
+    titles: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class ClassPageView:
+    """The page of one class."""
+
+    frame: PageFrame
+    title: str
+    summary: str
+    picture: PictureView | None
+    introduction_html: str
+    format: str
+    format_sentence: str
+    strip: StripView | None
+    doing: tuple[DoingList, ...]
+    products: tuple[ProductView, ...]
+    take_home: str
+    wear: tuple[str, ...]
+    cautions: tuple[CautionView, ...]
+    allergens: str
+    for_whom: str
+    youngest: str
+    length: str
+    seats: str
+    staff: str
+    price: str
+    dates: tuple[DateView, ...]

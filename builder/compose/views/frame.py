@@ -1,0 +1,52 @@
+"""What `frames/page.html` and `frames/sheet.html` show around every document."""
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Link:
+    """A link and its words; `here` is True on the page that it leads to."""
+
+    address: str
+    words: str
+    here: bool = False
+
+
+@dataclass(frozen=True)
+class Sender:
+    """Who publishes: the studio's name, its address and its contacts, each contact with its link (empty where it has none)."""
+
+    name: str
+    tagline: str
+    address: tuple[str, ...]
+    contacts: tuple[Link, ...]
+
+
+@dataclass(frozen=True)
+class PageFrame:
+    """The frame of a page for the screen.
+
+    A page that stays in the studio has no menu. `canonical` is empty where the studio has no public address; the address of `home` is
+    empty where there is nowhere to go.
+    """
+
+    language: str
+    title: str
+    description: str
+    sender: Sender
+    home: Link
+    menu: tuple[Link, ...]
+    styles: tuple[str, ...]
+    icon: str
+    canonical: str = ""
+
+
+@dataclass(frozen=True)
+class SheetFrame:
+    """The frame of a sheet of paper. `paper` is `letter` or `a4`."""
+
+    language: str
+    title: str
+    description: str
+    paper: str
+    sender: Sender

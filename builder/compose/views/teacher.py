@@ -1,0 +1,84 @@
+"""What `sheets/teacher.html` shows."""
+
+from dataclasses import dataclass
+
+from builder.compose.views.frame import SheetFrame
+from builder.compose.views.ingredient_table import IngredientRow, IngredientTable
+from builder.compose.views.lesson import LessonFlow
+from builder.compose.views.lye import LyeView
+from builder.compose.views.strip import StripRow
+from builder.compose.views.take_home import ChoiceView
+
+
+@dataclass(frozen=True)
+class Fact:
+    """A name and a value."""
+
+    name: str
+    value: str
+
+
+@dataclass(frozen=True)
+class BatchView:
+    """One planned batch: whose it is and how often it is made, its weighings, how it is divided, its lye."""
+
+    title: str
+    table: IngredientTable
+    portions: tuple[Fact, ...]
+    lye: LyeView | None
+
+
+@dataclass(frozen=True)
+class WorkingRow:
+    """One sum: what it is of, the rule in words, what went in, what came out."""
+
+    of: str
+    rule: str
+    given: str
+    result: str
+
+
+@dataclass(frozen=True)
+class SumsView:
+    """The sums of one batch."""
+
+    title: str
+    rows: tuple[WorkingRow, ...]
+
+
+@dataclass(frozen=True)
+class FindingView:
+    """A finding that stands: what, what to do, and the studio's reason where it was accepted (empty where it was not)."""
+
+    wrong: str
+    remedy: str
+    accepted: str
+
+
+@dataclass(frozen=True)
+class ProductBatches:
+    """One product of the class: its batches, what they need in all, what each student may add."""
+
+    name: str
+    containers: str
+    batches: tuple[BatchView, ...]
+    needed: tuple[IngredientRow, ...]
+    choices: tuple[ChoiceView, ...]
+
+
+@dataclass(frozen=True)
+class TeacherView:
+    """The teacher's sheet of one date."""
+
+    frame: SheetFrame
+    title: str
+    when: str
+    facts: tuple[Fact, ...]
+    emergency: tuple[str, ...]
+    run: tuple[StripRow, ...]
+    ahead_minutes: str
+    ahead: LessonFlow
+    products: tuple[ProductBatches, ...]
+    lesson: LessonFlow
+    findings: tuple[FindingView, ...]
+    sums: tuple[SumsView, ...]

@@ -1,0 +1,65 @@
+"""A batch as a table for the terminal: what to weigh, on which scale, and what it comes to. All text is ready to print."""
+
+from dataclasses import dataclass
+
+from builder.compose.wording import counted, grams, number, percent, reading, weighed
+from builder.model.batch_sheet import BatchSheet, Dose
+
+
+@dataclass(frozen=True)
+class WeighTable:
+    """A title, rows of (phase, ingredient, share, exact, weigh, scale), a total row, and lines of notes beneath."""
+
+    title: str
+    rows: tuple[tuple[str, ...], ...]
+    total: tuple[str, ...]
+    notes: tuple[str, ...]
+
+
+HEADINGS = ("phase", "ingredient", "share", "exact", "weigh", "scale")
+
+
+def batch_table(sheet: BatchSheet, purpose: str) -> WeighTable:
+    """Lay out the column in grams of one batch."""
+    column = sheet.grams
+    rows = []
+    phase = ""
+    for w in column.weighed:
+        line = w.line
+        shown = f"{line.name}, {percent(line.strength)} solution" if line.strength is not None else line.name
+        exact = f"{number(line.exact.grams, 4)} g"
+        row = ("" if line.phase == phase else line.phase, shown, percent(line.share, 3), exact, weighed(w, column.unit), reading(w.scale))
+        rows.append(row)
+        phase = line.phase
+    title = f"{sheet.recipe.name}, {purpose}" if purpose else sheet.recipe.name
+    total = ("", "batch", "100%", "", grams(column.total), "")
+    return WeighTable(title, tuple(rows), total, tuple(_notes(sheet)))
+
+
+def _notes(sheet: BatchSheet) -> list[str]:
+    portions = sheet.portions
+    found = [
+        f"Fills {counted(portions.yields, 'container', 'containers')} ({sheet.recipe.fill.container}) of {grams(portions.fill)};"
+        f" {grams(portions.left)} left over."
+    ]
+    lye = sheet.grams.lye
+    if lye:
+        found.append(
+            f"Superfat as weighed {percent(lye.superfat)}; with every figure and weighing at its worst {percent(lye.lowest)}"
+            f" to {percent(lye.highest)}."
+        )
+        found.append(
+            f"Lye concentration {percent(lye.concentration)} by weight as weighed; water to lye {number(lye.water_to_lye, 2)} to 1;"
+            f" water {percent(lye.water_of_oils)} of the oils."
+        )
+        for purity in lye.purities:
+            basis = f"assumed, from {purity.source}" if purity.assumed else "as the recipe states"
+            found.append(f"{purity.alkali}: {percent(purity.typical)} hydroxide by weight ({basis}).")
+    found += [_dose(dose) for dose in sheet.doses]
+    return found
+
+
+def _dose(dose: Dose) -> str:
+    drops = [f"{limit.drops} drops of {limit.option}" for limit in dose.drops if limit.measured]
+    more = f" ({'; '.join(drops)})" if drops else ""
+    return f"{dose.what.capitalize()}: each portion takes at most {grams(dose.at_most)}{more}."

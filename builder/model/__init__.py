@@ -1,0 +1,1 @@
+"""The nouns that the stages hand to one another: frozen values, standard library only."""

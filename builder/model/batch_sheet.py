@@ -1,0 +1,245 @@
+"""What the calculation pass makes: scaled lines, columns of weighings, lye, portions, doses, ingredient lists, workings."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from enum import StrEnum
+from fractions import Fraction
+
+from builder.model.ingredient import DeclaredAs, Ingredient
+from builder.model.place import NOWHERE, Place
+from builder.model.product import Product
+from builder.model.quantity import Mass, Volume
+from builder.model.recipe import Recipe
+from builder.model.studio import Scale
+
+
+@dataclass(frozen=True)
+class TotalSize:
+    """A batch of this weight in all."""
+
+    total: Mass
+
+
+@dataclass(frozen=True)
+class OilsSize:
+    """A batch with this weight of oils."""
+
+    oils: Mass
+
+
+@dataclass(frozen=True)
+class ContainersSize:
+    """A batch that fills this many containers."""
+
+    containers: int
+
+
+@dataclass(frozen=True)
+class MouldSize:
+    """A batch that fills a mould of this volume."""
+
+    volume: Volume
+
+
+@dataclass(frozen=True)
+class PeopleSize:
+    """A batch for people: containers to fill, and weights to show and to lose in the pot."""
+
+    containers: int
+    demo: Mass
+    left_in_the_pot: Mass
+
+
+Size = TotalSize | OilsSize | ContainersSize | MouldSize | PeopleSize
+
+
+@dataclass(frozen=True)
+class Given:
+    """One number that went into a working, in `unit`, and whose figure it is (`source`, empty for the recipe's own)."""
+
+    name: str
+    value: Fraction
+    unit: str
+    source: str = ""
+
+
+@dataclass(frozen=True)
+class Working:
+    """How one result came to be. `rule` is a stable key; its words are in `compose/wording.py`."""
+
+    rule: str
+    of: str
+    given: tuple[Given, ...]
+    result: Fraction
+    unit: str
+
+
+class Role(StrEnum):
+    """What a line is to the sums of a soap."""
+
+    OIL = "oil"
+    ALKALI = "alkali"
+    LYE_WATER = "lye water"
+    OTHER = "other"
+
+
+@dataclass(frozen=True)
+class Line:
+    """One ingredient of a batch before rounding; `share` is its part of the whole batch.
+
+    `strength` is set for an alkali that is weighed as a ready-mixed solution: its hydroxide by weight, as a fraction of one.
+    """
+
+    ingredient: Ingredient
+    phase: str
+    role: Role
+    exact: Mass
+    share: Fraction
+    after_the_cook: bool = False
+    strength: Fraction | None = None
+    place: Place = field(default=NOWHERE, compare=False)
+
+    @property
+    def name(self) -> str:
+        """Give the name of the ingredient."""
+        return self.ingredient.name
+
+
+@dataclass(frozen=True)
+class Weighed:
+    """A line as it will be weighed: a whole number of the scale's divisions. `fits` is False where no scale can hold it."""
+
+    line: Line
+    mass: Mass
+    scale: Scale
+    fits: bool = True
+
+
+@dataclass(frozen=True)
+class Purity:
+    """The share of hydroxide in an alkali as bought, with its range, and whether the recipe or the card states it."""
+
+    alkali: str
+    low: Fraction
+    typical: Fraction
+    high: Fraction
+    source: str
+    assumed: bool
+
+
+@dataclass(frozen=True)
+class LyeResult:
+    """The lye of one column, from the amounts as weighed.
+
+    Shares are fractions of one. `lowest` and `highest` are the superfat in the worst case both ways; `before_the_cook` is the superfat
+    without the fats that are added after it (None where there are none). `concentration` and `water_to_lye` are by weight as weighed.
+    """
+
+    superfat: Fraction
+    lowest: Fraction
+    highest: Fraction
+    before_the_cook: Fraction | None
+    without_waxes: Fraction | None
+    concentration: Fraction
+    water_to_lye: Fraction
+    water_of_oils: Fraction
+    purities: tuple[Purity, ...]
+
+
+@dataclass(frozen=True)
+class Column:
+    """One column of weighings, in grams or ounces, with its totals and its lye.
+
+    `unit` is `g` or `oz`. `phase_totals` are by phase name. `lye` is None where the recipe has none.
+    """
+
+    unit: str
+    weighed: tuple[Weighed, ...]
+    total: Mass
+    oils: Mass
+    alkali: Mass
+    lye_water: Mass
+    phase_totals: Mapping[str, Mass]
+    lye: LyeResult | None
+
+
+@dataclass(frozen=True)
+class Portions:
+    """How a batch is divided: the weight of one, how many are wanted, how many it yields, and what is left."""
+
+    fill: Mass
+    wanted: int | None
+    yields: int
+    left: Mass
+
+
+@dataclass(frozen=True)
+class DropLimit:
+    """How many drops of one option a portion may take at most. `measured` is False for the pharmacopoeial estimate."""
+
+    option: str
+    drops: int
+    measured: bool
+
+
+@dataclass(frozen=True)
+class Dose:
+    """The most that a student may add to one portion, rounded down to the scale."""
+
+    what: str
+    options: tuple[str | None, ...]
+    at_most: Mass
+    share: Fraction
+    drops: tuple[DropLimit, ...] = ()
+
+
+@dataclass(frozen=True)
+class Declared:
+    """One entry of an ingredient list, with the least and the most it can be, as shares of the product.
+
+    The two are equal for what the recipe weighs; a ready-made base gives only its order, so that its parts have a range.
+    """
+
+    inci: str
+    plain: str
+    declared_as: DeclaredAs
+    least: Fraction
+    most: Fraction
+    colour_name: Mapping[str, str] = field(default_factory=dict)
+
+
+@dataclass(frozen=True)
+class IngredientList:
+    """Entries in the order in which a label prints them; `open_pairs` names those whose order is not proven."""
+
+    entries: tuple[Declared, ...]
+    open_pairs: tuple[tuple[str, str], ...] = ()
+    nameless: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class Variant:
+    """One way to finish a portion: the options chosen, and the ingredient list that goes with them."""
+
+    chosen: tuple[tuple[str, str | None], ...]
+    ingredients: IngredientList
+
+
+@dataclass(frozen=True)
+class BatchSheet:
+    """One batch of one recipe, worked out. The first column is in grams; home sheets have one in ounces beside it."""
+
+    recipe: Recipe
+    product: Product
+    size: Size
+    lines: tuple[Line, ...]
+    columns: tuple[Column, ...]
+    portions: Portions
+    doses: tuple[Dose, ...]
+    variants: tuple[Variant, ...]
+    workings: tuple[Working, ...]
+
+    @property
+    def grams(self) -> Column:
+        """Give the column in grams."""
+        return self.columns[0]

@@ -1,0 +1,86 @@
+"""What the calculation pass makes of a class: its batches for the people who come, its home batches, its clock."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from builder.model.batch_sheet import BatchSheet
+from builder.model.lesson import Part
+from builder.model.quantity import Mass
+from builder.model.studio_class import ClassDate, HomeSize, Make, StudioClass
+
+
+@dataclass(frozen=True)
+class PlannedBatch:
+    """A batch made `copies` times. `purpose` is `class`, `group`, `student` or `teacher` (what is spare and shown)."""
+
+    purpose: str
+    sheet: BatchSheet
+    copies: int
+
+
+@dataclass(frozen=True)
+class Needed:
+    """What the class needs of one ingredient in all, from the amounts as weighed."""
+
+    ingredient: str
+    mass: Mass
+
+
+@dataclass(frozen=True)
+class LyeAhead:
+    """How the studio mixes its ready-mixed lye from solid alkali: both weights make `solution`, of the stated strength."""
+
+    alkali: str
+    solution: Mass
+    solid: Mass
+    water: Mass
+    strength: Fraction
+
+
+@dataclass(frozen=True)
+class HomeBatch:
+    """One home size and its batch, in grams and ounces."""
+
+    size: HomeSize
+    sheet: BatchSheet
+
+
+@dataclass(frozen=True)
+class MadeSheet:
+    """One product of a class: its batches, what they need in all, how many containers there are, its home batches."""
+
+    make: Make
+    batches: tuple[PlannedBatch, ...]
+    needed: tuple[Needed, ...]
+    containers: int
+    home: tuple[HomeBatch, ...]
+    lye_ahead: LyeAhead | None = None
+
+    @property
+    def batch(self) -> BatchSheet:
+        """Give the batch that the lesson speaks of: the class's, the group's or the student's own."""
+        return self.batches[0].sheet
+
+
+@dataclass(frozen=True)
+class TimedPart:
+    """A part of the lesson with the minutes after the start at which it begins and ends."""
+
+    part: Part
+    number: int
+    begins: int
+    ends: int
+
+
+@dataclass(frozen=True)
+class ClassSheet:
+    """One class for a number of students: on one of its dates, or for a full class where `date` is None."""
+
+    studio_class: StudioClass
+    date: ClassDate | None
+    students: int
+    groups: int
+    last_group: int
+    made: tuple[MadeSheet, ...]
+    timeline: tuple[TimedPart, ...]
+    ahead_minutes: int

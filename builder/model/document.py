@@ -1,0 +1,44 @@
+"""What compose makes: finished HTML with its place in the output, and files to copy beside it."""
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+
+class Folder(StrEnum):
+    """The two output roots: `site` is uploaded, `print` stays in the studio."""
+
+    SITE = "site"
+    PRINT = "print"
+
+
+@dataclass(frozen=True)
+class Document:
+    """One finished document. `path` is relative to its root, with forward slashes and its ending.
+
+    A path that ends in `.pdf` is pressed to PDF with `styles` (names in `layouts/styles/`); any other is written as it is.
+    `title` is for the progress line. Pictures in a PDF are addressed relative to the studio folder.
+    """
+
+    folder: Folder
+    path: str
+    title: str
+    html: str
+    styles: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class CopiedFile:
+    """A file to copy into the output. `origin` is `studio` or `layouts`, `source` relative to it."""
+
+    folder: Folder
+    path: str
+    origin: str
+    source: str
+
+
+@dataclass(frozen=True)
+class Publication:
+    """Everything that one run writes."""
+
+    documents: tuple[Document, ...]
+    files: tuple[CopiedFile, ...]

@@ -1,0 +1,47 @@
+"""A finding: what is wrong in the studio's text, where, why it matters and what to write instead."""
+
+from dataclasses import dataclass, field
+from enum import StrEnum
+
+from builder.model.place import NOWHERE, Place
+
+
+class Weight(StrEnum):
+    """The two kinds of finding; there is no third."""
+
+    STOP = "stop"
+    CAUTION = "caution"
+
+
+@dataclass(frozen=True)
+class Finding:
+    """One thing to mend or to accept.
+
+    `name` is stable once given out. `wrong` says what is wrong and why it matters, `remedy` what to write instead.
+    `about` names the classes that it holds back; empty means: worked out from the file in which it stands.
+    `accepted` is the studio's reason, once a caution (or an acceptable stop) has been accepted.
+    """
+
+    name: str
+    weight: Weight
+    place: Place = field(compare=False)
+    wrong: str
+    remedy: str
+    about: frozenset[str] = frozenset()
+    acceptable: bool = True
+    accepted: str | None = None
+
+    @property
+    def stops(self) -> bool:
+        """Say whether this finding holds something back."""
+        return self.weight is Weight.STOP and self.accepted is None
+
+
+def stop(name: str, place: Place, wrong: str, remedy: str, *, about: frozenset[str] = frozenset(), acceptable: bool = False) -> Finding:
+    """Make a stop; it cannot be accepted away unless its rule says so."""
+    return Finding(name, Weight.STOP, place, wrong, remedy, about, acceptable)
+
+
+def caution(name: str, place: Place = NOWHERE, wrong: str = "", remedy: str = "", *, about: frozenset[str] = frozenset()) -> Finding:
+    """Make a caution, which a studio may accept with a reason."""
+    return Finding(name, Weight.CAUTION, place, wrong, remedy, about, acceptable=True)

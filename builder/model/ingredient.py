@@ -1,0 +1,93 @@
+"""An ingredient card: what a substance is called, what it counts as, and its figures with their sources."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from enum import StrEnum
+
+from builder.model.figure import Figure, Figures, Known
+from builder.model.place import NOWHERE, Place, fold
+from builder.model.quantity import Mass
+
+
+class CountsAs(StrEnum):
+    """What an ingredient is in the sums."""
+
+    FAT = "fat"
+    WAX = "wax"
+    FATTY_ACID = "fatty acid"
+    WATER = "water"
+    LIQUID = "liquid"
+    ALKALI = "alkali"
+    ACID = "acid"
+    BASE = "base"
+    OTHER = "other"
+
+    @property
+    def is_oil(self) -> bool:
+        """Say whether it belongs to the oils of which a soap recipe gives percentages."""
+        return self in (CountsAs.FAT, CountsAs.WAX, CountsAs.FATTY_ACID)
+
+
+class DeclaredAs(StrEnum):
+    """How an ingredient list declares it."""
+
+    INGREDIENT = "ingredient"
+    COLOUR = "colour"
+    FRAGRANCE = "fragrance"
+    FLAVOUR = "flavour"
+
+
+@dataclass(frozen=True)
+class LabelName:
+    """The names under which an ingredient list declares it, in descending order where it is a blend (usually one name).
+
+    `inci` and `plain` have the same length.
+    """
+
+    inci: tuple[str, ...]
+    plain: tuple[str, ...]
+    known: Known
+
+
+@dataclass(frozen=True)
+class DropMass:
+    """The mass of one drop, measured by the studio by weighing `drops` drops."""
+
+    drops: int
+    weigh: Mass
+    measured: str
+
+    @property
+    def one(self) -> Mass:
+        """Give the mass of one drop."""
+        return self.weigh / self.drops
+
+
+@dataclass(frozen=True)
+class Ingredient:
+    """One ingredient card. Figures are keyed by their name (`saponification`, `density`, ...)."""
+
+    name: str
+    kind: str
+    counts_as: CountsAs
+    mixes_with: str
+    also_called: tuple[str, ...] = ()
+    label_name: LabelName | None = None
+    colour_name: Mapping[str, str] = field(default_factory=dict)
+    declared_as: DeclaredAs = DeclaredAs.INGREDIENT
+    hazards: tuple[str, ...] = ()
+    allergens: tuple[str, ...] = ()
+    about: str = ""
+    figures: Mapping[str, Figures] = field(default_factory=dict)
+    drop_mass: DropMass | None = None
+    place: Place = field(default=NOWHERE, compare=False)
+
+    @property
+    def key(self) -> str:
+        """The form in which names are compared."""
+        return fold(self.name)
+
+    def figure(self, name: str) -> Figure | None:
+        """Give the figure in use of that name, if the card holds one."""
+        figures = self.figures.get(name)
+        return figures.in_use if figures else None

@@ -1,0 +1,138 @@
+"""A lesson: parts with who does them and for how long, made of text with holes for worked-out amounts."""
+
+from dataclasses import dataclass, field
+from enum import StrEnum
+
+from builder.model.place import NOWHERE, Name, Place
+
+
+class Who(StrEnum):
+    """Who does a part of the lesson."""
+
+    AHEAD = "ahead"
+    TEACHER = "teacher"
+    STUDENTS = "students"
+    TOGETHER = "together"
+
+
+class Where(StrEnum):
+    """Where a part is done."""
+
+    EVERYWHERE = "everywhere"
+    CLASS_ONLY = "class only"
+    HOME_ONLY = "home only"
+
+
+@dataclass(frozen=True)
+class Mention:
+    """A hole in the text: a name in braces, to be filled with the amount for the document at hand."""
+
+    name: Name
+
+
+@dataclass(frozen=True)
+class PictureHole:
+    """A hole for the address of a picture that lies beside the text, as `src`; `alt` says what it shows."""
+
+    file: Name
+    alt: str
+
+
+@dataclass(frozen=True)
+class LinkHole:
+    """A hole for the address of another page (`page:NAME`) or class (`class:NAME`)."""
+
+    kind: str
+    target: Name
+
+
+# Finished HTML, and the holes in it. Joining the pieces in order, holes filled, gives well-formed HTML.
+Piece = str | Mention | PictureHole | LinkHole
+
+
+@dataclass(frozen=True)
+class Prose:
+    """A block of text that is not a step: a paragraph, a list of points, a table, a subheading."""
+
+    pieces: tuple[Piece, ...]
+    place: Place = field(default=NOWHERE, compare=False)
+
+
+@dataclass(frozen=True)
+class Step:
+    """One step of an ordered list; its pieces are the inside of a list item."""
+
+    pieces: tuple[Piece, ...]
+    place: Place = field(default=NOWHERE, compare=False)
+
+    @property
+    def mentions(self) -> tuple[Mention, ...]:
+        """Give the amounts that the step names."""
+        return tuple(piece for piece in self.pieces if isinstance(piece, Mention))
+
+
+@dataclass(frozen=True)
+class Steps:
+    """A run of steps."""
+
+    steps: tuple[Step, ...]
+
+
+@dataclass(frozen=True)
+class CautionHere:
+    """A place at which the lesson asks for a caution."""
+
+    name: Name
+
+
+Block = Prose | Steps | CautionHere
+
+
+@dataclass(frozen=True)
+class Part:
+    """A part of a lesson. `recipe` is the key of the recipe it is about, None for the first that the class makes."""
+
+    title: str
+    who: Who
+    minutes: int
+    blocks: tuple[Block, ...]
+    where: Where = Where.EVERYWHERE
+    recipe: Name | None = None
+    place: Place = field(default=NOWHERE, compare=False)
+
+    @property
+    def in_class_time(self) -> bool:
+        """Say whether its minutes count towards the length of the class."""
+        return self.who is not Who.AHEAD and self.where is not Where.HOME_ONLY
+
+    @property
+    def mentions(self) -> tuple[Mention, ...]:
+        """Give every amount that the part names, in order."""
+        found: list[Mention] = []
+        for block in self.blocks:
+            if isinstance(block, Prose):
+                found += [piece for piece in block.pieces if isinstance(piece, Mention)]
+            elif isinstance(block, Steps):
+                for step in block.steps:
+                    found += step.mentions
+        return tuple(found)
+
+
+@dataclass(frozen=True)
+class Lesson:
+    """A lesson: its introduction for the public, and its parts in the order of doing."""
+
+    title: str
+    introduction: tuple[Block, ...]
+    parts: tuple[Part, ...]
+    place: Place = field(default=NOWHERE, compare=False)
+
+
+@dataclass(frozen=True)
+class Page:
+    """A page of the site: a title and text."""
+
+    key: str
+    title: str
+    blocks: tuple[Block, ...]
+    place: Place = field(default=NOWHERE, compare=False)

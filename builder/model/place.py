@@ -1,0 +1,41 @@
+"""Where a piece of the studio's text stands, and a name that remembers where it was written."""
+
+from dataclasses import dataclass, field
+
+
+@dataclass(frozen=True, order=True)
+class Place:
+    """A spot in a file of the studio (or of the stock), for findings.
+
+    `file` is relative to the studio folder with forward slashes; stock files begin with `content/`.
+    `line` and `column` count from 1; `width` is the number of characters to mark. Line 0 means the file as a whole.
+    """
+
+    file: str
+    line: int = 0
+    column: int = 0
+    width: int = 1
+
+
+NOWHERE = Place("")
+
+
+@dataclass(frozen=True)
+class Name:
+    """A name as the studio wrote it. Its place never takes part in equality."""
+
+    text: str
+    place: Place = field(default=NOWHERE, compare=False)
+
+    @property
+    def key(self) -> str:
+        """The form in which names are compared: without regard to case or to the run of spaces."""
+        return fold(self.text)
+
+    def __str__(self) -> str:
+        return self.text
+
+
+def fold(text: str) -> str:
+    """Give the form in which names are compared."""
+    return " ".join(text.split()).casefold()

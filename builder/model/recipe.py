@@ -1,0 +1,143 @@
+"""A recipe as the studio wrote it, with a place on everything that a finding may point at."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from enum import StrEnum
+from fractions import Fraction
+
+from builder.model.place import NOWHERE, Name, Place
+from builder.model.quantity import Amount, Density, Duration, Mass, Share, Temperature
+
+
+class AmountsAs(StrEnum):
+    """How a recipe states its amounts."""
+
+    PERCENT_OF_TOTAL = "percent of total"
+    PERCENT_OF_OILS = "percent of oils"
+    PARTS = "parts"
+    WEIGHTS = "weights"
+
+
+@dataclass(frozen=True)
+class RecipeLine:
+    """One ingredient of a phase: its name as written, and its amount as read."""
+
+    ingredient: Name
+    amount: Amount
+    place: Place = field(compare=False)
+
+
+@dataclass(frozen=True)
+class Phase:
+    """Ingredients that are weighed and treated together."""
+
+    name: Name
+    lines: tuple[RecipeLine, ...]
+    heat_to: Temperature | None = None
+    hold: Duration | None = None
+    after_the_cook: bool = False
+
+
+class WaterBy(StrEnum):
+    """The three ways to state the water of a lye."""
+
+    CONCENTRATION = "lye concentration"
+    RATIO = "water to lye"
+    PERCENT_OF_OILS = "percent of oils"
+
+
+@dataclass(frozen=True)
+class LyeWater:
+    """How much water the lye gets. `value` is a share for a concentration or percent, a plain number for water : lye."""
+
+    by: WaterBy
+    value: Fraction
+    place: Place = field(default=NOWHERE, compare=False)
+
+
+class DividedBy(StrEnum):
+    """How a lye of two alkalis is divided: by share of equivalents, or by weight as weighed."""
+
+    EQUIVALENTS = "equivalents"
+    WEIGHT = "weight"
+
+
+@dataclass(frozen=True)
+class AlkaliShare:
+    """One alkali of a lye, its share (1 where it is the only one), and its purity where the recipe states one."""
+
+    name: Name
+    share: Fraction
+    purity: Share | None = None
+
+
+@dataclass(frozen=True)
+class LyePlan:
+    """What a soap recipe says of its lye."""
+
+    alkalis: tuple[AlkaliShare, ...]
+    superfat: Share
+    water: LyeWater
+    divided_by: DividedBy = DividedBy.EQUIVALENTS
+    liquid: Name = field(default_factory=lambda: Name("water"))
+    ready_mixed: Share | None = None
+    place: Place = field(default=NOWHERE, compare=False)
+    superfat_place: Place = field(default=NOWHERE, compare=False)
+
+
+@dataclass(frozen=True)
+class Choice:
+    """What each student may add to their own portion: one of `options`, at most `at_most` of the portion's weight.
+
+    An option of None means: leave it out.
+    """
+
+    what: str
+    options: tuple[Name | None, ...]
+    at_most: Share
+    place: Place = field(default=NOWHERE, compare=False)
+
+
+@dataclass(frozen=True)
+class Fill:
+    """One portion: the container, and the weight that goes into it."""
+
+    container: Name
+    weight: Mass
+    place: Place = field(default=NOWHERE, compare=False)
+
+
+@dataclass(frozen=True)
+class MeasuredDensity:
+    """The density of the finished batch, and how the studio measured it."""
+
+    density: Density
+    measured: str
+
+
+@dataclass(frozen=True)
+class Recipe:
+    """One recipe. `key` is the name of its file without the ending."""
+
+    key: str
+    name: str
+    product: str
+    amounts_as: AmountsAs
+    phases: tuple[Phase, ...]
+    fill: Fill
+    about: str = ""
+    lye: LyePlan | None = None
+    choices: tuple[Choice, ...] = ()
+    density: MeasuredDensity | None = None
+    tools: tuple[str, ...] = ()
+    keeps: str = ""
+    storage: str = ""
+    directions: str = ""
+    label_cautions: tuple[str, ...] = ()
+    accepts: Mapping[str, str] = field(default_factory=dict)
+    place: Place = field(default=NOWHERE, compare=False)
+
+    @property
+    def lines(self) -> tuple[RecipeLine, ...]:
+        """Give the lines of all phases in order."""
+        return tuple(line for phase in self.phases for line in phase.lines)

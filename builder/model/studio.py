@@ -1,0 +1,78 @@
+"""The studio: everything that was read, sound or not, in one value."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from fractions import Fraction
+
+from builder.model.caution import CautionText
+from builder.model.container import Container
+from builder.model.figure import Figure, Source
+from builder.model.ingredient import Ingredient
+from builder.model.lesson import Page
+from builder.model.place import NOWHERE, Place, fold
+from builder.model.product import Product
+from builder.model.quantity import Mass
+from builder.model.recipe import Recipe
+from builder.model.studio_class import StudioClass
+
+
+@dataclass(frozen=True)
+class Scale:
+    """A scale: its division, the most it holds, and the unit in which it is read (`g` or `oz`), with the grams in one of it."""
+
+    name: str
+    division: Mass
+    up_to: Mass
+    unit: str
+    grams_per_unit: Fraction = Fraction(1)
+    place: Place = field(default=NOWHERE, compare=False)
+
+
+@dataclass(frozen=True)
+class Profile:
+    """What studio.yaml says of the studio itself."""
+
+    name: str
+    address: tuple[str, ...]
+    contact: Mapping[str, str]
+    region: str
+    currency: str
+    paper: str
+    scales: tuple[Scale, ...]
+    home_scales: tuple[Scale, ...]
+    tagline: str = ""
+    teacher: str = ""
+    public_address: str = ""
+    emergency: Mapping[str, str] = field(default_factory=dict)
+    accepts: Mapping[str, str] = field(default_factory=dict)
+    place: Place = field(default=NOWHERE, compare=False)
+
+
+@dataclass(frozen=True)
+class Studio:
+    """A studio with the stock it works from. `ingredients` and `containers` are keyed by every folded name they answer to.
+
+    `pictures` are paths relative to the studio folder; `constants` are figures of `content/constants.yaml`; `letters` are the code points
+    that every font of the printed sheets has.
+    """
+
+    profile: Profile
+    ingredients: Mapping[str, Ingredient]
+    containers: Mapping[str, Container]
+    products: Mapping[str, Product]
+    sources: Mapping[str, Source]
+    cautions: Mapping[str, CautionText]
+    recipes: Mapping[str, Recipe]
+    classes: Mapping[str, StudioClass]
+    pages: Mapping[str, Page]
+    pictures: frozenset[str] = frozenset()
+    constants: Mapping[str, Figure] = field(default_factory=dict)
+    letters: frozenset[int] = frozenset()
+
+    def ingredient(self, name: object) -> Ingredient | None:
+        """Give the card that answers to a name, without regard to case."""
+        return self.ingredients.get(fold(str(name)))
+
+    def container(self, name: object) -> Container | None:
+        """Give the container that answers to a name, without regard to case."""
+        return self.containers.get(fold(str(name)))

@@ -1,0 +1,98 @@
+"""A class: what is made, by whom, when, for whom."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import datetime
+from enum import StrEnum
+from fractions import Fraction
+
+from builder.model.lesson import Lesson
+from builder.model.place import NOWHERE, Name, Place
+from builder.model.quantity import NO_MASS, Duration, Mass
+
+
+class Format(StrEnum):
+    """How a class is taught."""
+
+    DEMO = "demo"
+    HANDS_ON = "hands-on"
+    DEMO_WITH_HANDS_ON_PARTS = "demo with hands-on parts"
+
+
+class BatchFor(StrEnum):
+    """Whose batch is made: one pot for all, one for each group, one for each student."""
+
+    CLASS = "one for the class"
+    GROUP = "one for each group"
+    STUDENT = "one for each student"
+
+
+@dataclass(frozen=True)
+class HomeSize:
+    """A size for the kitchen at home: exactly one of the three is given. `written` is the studio's own text."""
+
+    written: str
+    total: Mass | None = None
+    oils: Mass | None = None
+    containers: int | None = None
+    place: Place = field(default=NOWHERE, compare=False)
+
+
+@dataclass(frozen=True)
+class Make:
+    """One product of a class and how much of it: containers per student, spare ones, weights to show and to lose."""
+
+    recipe: Name
+    batch_for: BatchFor = BatchFor.CLASS
+    each_student: int = 1
+    spare: int = 0
+    demo: Mass = NO_MASS
+    left_in_the_pot: Mass = NO_MASS
+    at_home: tuple[HomeSize, ...] = ()
+    place: Place = field(default=NOWHERE, compare=False)
+
+
+@dataclass(frozen=True)
+class ClassDate:
+    """One date of a class."""
+
+    on: datetime
+    enrolled: int = 0
+    place: Place = field(default=NOWHERE, compare=False)
+
+
+@dataclass(frozen=True)
+class Picture:
+    """A picture beside the class, and what it shows."""
+
+    file: Name
+    alt: str
+
+
+@dataclass(frozen=True)
+class StudioClass:
+    """One class. `key` is the name of its folder."""
+
+    key: str
+    title: str
+    format: Format
+    summary: str
+    for_whom: str
+    goal: str
+    youngest: int
+    length: Duration
+    seats: int
+    price: Fraction
+    teachers: int
+    assistants: int
+    group_size: int
+    makes: tuple[Make, ...]
+    lesson: Lesson
+    dates: tuple[ClassDate, ...] = ()
+    wear: tuple[str, ...] = ()
+    take_home: str = ""
+    picture: Picture | None = None
+    sheets_are_public: bool = False
+    accepts: Mapping[str, str] = field(default_factory=dict)
+    place: Place = field(default=NOWHERE, compare=False)
+    places: Mapping[str, Place] = field(default_factory=dict, compare=False)

@@ -1,0 +1,34 @@
+"""Pages to files, and files to copies. No path leaves the folder that it belongs to."""
+
+import shutil
+from collections.abc import Iterable
+from pathlib import Path
+
+from builder.model.document import CopiedFile, Document
+
+
+def write_document(building: Path, document: Document, content: str | bytes) -> None:
+    """Write one finished document below the folder that is being built."""
+    target = _inside(building, Path(document.folder, document.path))
+    target.parent.mkdir(parents=True, exist_ok=True)
+    if isinstance(content, str):
+        target.write_text(content, encoding="utf-8", newline="\n")
+    else:
+        target.write_bytes(content)
+
+
+def copy_file(building: Path, copied: CopiedFile, origins: Iterable[Path]) -> None:
+    """Copy one file; of several origins the first that has it counts."""
+    sources = [_inside(origin, Path(copied.source)) for origin in origins]
+    source = next((source for source in sources if source.is_file()), sources[-1])
+    target = _inside(building, Path(copied.folder, copied.path))
+    target.parent.mkdir(parents=True, exist_ok=True)
+    shutil.copyfile(source, target)
+
+
+def _inside(folder: Path, path: Path) -> Path:
+    root = folder.resolve()
+    whole = (root / path).resolve()
+    if not whole.is_relative_to(root):
+        raise ValueError(f"{path} leads out of its folder")
+    return whole

@@ -1,0 +1,56 @@
+"""The fonts of the printed sheets: Fira Sans and Fira Sans Condensed (OFL 1.1), from their packages, and no other.
+
+A private fontconfig file lists only their folders. Without it a letter that they lack would be taken from whatever font the machine has,
+so that two machines would make different sheets.
+"""
+
+import os
+from collections.abc import Iterator
+from contextlib import contextmanager
+from importlib.resources import files
+from pathlib import Path
+from tempfile import TemporaryDirectory
+
+PACKAGES = {"Fira Sans": "fontpkg_fira_sans", "Fira Sans Condensed": "fontpkg_fira_sans_condensed"}
+FACES = (("Regular", 400, "normal"), ("Medium", 500, "normal"), ("Bold", 700, "normal"), ("Italic", 400, "italic"))
+
+
+def font_folders() -> tuple[Path, ...]:
+    """Give the folders that hold the fonts."""
+    return tuple(Path(str(files(package))) / "files" for package in PACKAGES.values())
+
+
+def font_faces() -> str:
+    """Give the style rules that name each font by its file."""
+    return "\n".join(
+        f'@font-face {{ font-family: "{family}"; font-weight: {weight}; font-style: {style}; '
+        f'src: url("{font_file(family, cut).as_uri()}"); }}'
+        for family in PACKAGES
+        for cut, weight, style in FACES
+    )
+
+
+@contextmanager
+def only_our_fonts() -> Iterator[None]:
+    """Let fontconfig, which reads its file once when it is first used, know of no other font."""
+    with TemporaryDirectory(prefix="fonts-") as folder:
+        config = Path(folder) / "fonts.conf"
+        folders = "".join(f"<dir>{path}</dir>" for path in font_folders())
+        config.write_text(f"<?xml version='1.0'?><fontconfig>{folders}<cachedir>{folder}</cachedir></fontconfig>", encoding="utf-8")
+        before = os.environ.get("FONTCONFIG_FILE")
+        os.environ["FONTCONFIG_FILE"] = str(config)
+        try:
+            yield
+        finally:
+            if before is None:
+                del os.environ["FONTCONFIG_FILE"]
+            else:
+                os.environ["FONTCONFIG_FILE"] = before
+
+
+def font_file(family: str, cut: str) -> Path:
+    """Give the file of one face; raises FileNotFoundError where its package is broken."""
+    file = Path(str(files(PACKAGES[family]))) / "files" / f"{family.replace(' ', '')}-{cut}.ttf"
+    if not file.is_file():
+        raise FileNotFoundError(f"the font package of {family} lacks {file.name}")
+    return file

@@ -1,0 +1,50 @@
+"""Many labels on one sheet of stock: which size of cell and type they get, so that nothing is cut off.
+
+A document that offers several fits names them in `data-fits` on its body, the best first, and the one in use in `data-fit`; its styles
+do the rest. A box of fixed size that holds text has the class `holds`. The library tells of no overflow, so that each such box is
+compared with what it holds.
+"""
+
+from collections.abc import Iterator
+from typing import Any
+
+TOLERANCE = 0.01
+
+
+def choose_fit(body: Any) -> Iterator[str]:
+    """Give the fits that may be tried after the one in use, in order."""
+    fits = (body.get("data-fits") or "").split()
+    yield from fits[1:]
+
+
+def set_fit(body: Any, fit: str) -> None:
+    """Put a fit into use."""
+    body.set("data-fit", fit)
+
+
+def overfull(rendered: Any) -> list[str]:
+    """Give the boxes of fixed size, by page and place on it, whose text runs over an edge."""
+    found = []
+    for number, page in enumerate(rendered.pages, start=1):
+        holders = [box for box in page._page_box.descendants() if _holds(box)]
+        found += [f"page {number}, box {place}" for place, box in enumerate(holders, start=1) if _runs_over(box)]
+    return found
+
+
+def _holds(box: Any) -> bool:
+    return box.element is not None and box.element_tag == box.element.tag and "holds" in box.element.get("class", "").split()
+
+
+def _runs_over(holder: Any) -> bool:
+    right = holder.content_box_x() + holder.width + TOLERANCE
+    bottom = holder.content_box_y() + holder.height + TOLERANCE
+    return any(_edge(box, "y") > bottom or _edge(box, "x") > right for box in holder.descendants() if box is not holder)
+
+
+def _edge(box: Any, axis: str) -> float:
+    """Give the far edge of a box; a box without a size of its own has none."""
+    size = getattr(box, "height" if axis == "y" else "width", None)
+    if not isinstance(size, (int, float)):
+        return 0.0
+    start = box.position_y if axis == "y" else box.position_x
+    return float(start + (box.margin_height() if axis == "y" else box.margin_width()))

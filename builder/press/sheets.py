@@ -1,0 +1,127 @@
+"""HTML to PDF. The only module that knows the PDF library, which it imports late: a machine may lack it.
+
+Every sheet is a tagged PDF/UA-1 file. The library writes no scope on header cells and no print flag on links; a finisher adds both. It
+uses two of the library's private names (`_page_box`, `mark`), which is why its next major version is shut out in pyproject.toml.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import io
+import logging
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+from urllib.request import url2pathname
+
+from builder.model.document import Document
+from builder.press.fonts import font_faces, font_folders
+from builder.press.labels import choose_fit, overfull, set_fit
+
+MISSING = (
+    "No PDF was written: the PDF engine does not start ({}). On Debian or Ubuntu this installs what it needs: "
+    "apt-get install --no-install-recommends libpangoft2-1.0-0 libharfbuzz-subset0"
+)
+
+
+@dataclass(frozen=True)
+class PressedSheet:
+    """A PDF and what the engine had to say about it."""
+
+    pdf: bytes
+    warnings: tuple[str, ...]
+
+
+def missing_engine() -> str | None:
+    """Say in one line what keeps PDFs from being made; None where nothing does."""
+    try:
+        with contextlib.redirect_stdout(io.StringIO()), contextlib.redirect_stderr(io.StringIO()):
+            import weasyprint  # noqa: F401
+    except (ImportError, OSError) as error:
+        return MISSING.format(str(error).splitlines()[0] if str(error) else type(error).__name__)
+    return None
+
+
+class Engine:
+    """Everything that sheets share: fonts set up once, each stylesheet parsed once. One for each process."""
+
+    def __init__(self, studio_folder: Path, layout_folders: tuple[Path, ...]) -> None:
+        """Set up for a studio, whose pictures sheets may show, and for the folders that hold styles."""
+        from weasyprint import CSS
+        from weasyprint.text.fonts import FontConfiguration
+
+        self._studio = studio_folder.resolve()
+        self._layouts = layout_folders
+        self._fetcher = _local_fetcher((self._studio, *(folder.resolve() for folder in layout_folders), *font_folders()))
+        self._fonts = FontConfiguration()
+        self._faces = CSS(string=font_faces(), font_config=self._fonts, url_fetcher=self._fetcher)
+        self._styles: dict[str, Any] = {}
+
+    def press(self, document: Document) -> PressedSheet:
+        """Make one PDF. Where a document offers several fits, the first in which nothing is cut off is taken."""
+        from weasyprint import HTML
+
+        with _heard() as messages:
+            sheet = HTML(string=document.html, base_url=f"{self._studio.as_uri()}/", url_fetcher=self._fetcher)
+            rendered = self._render(sheet, document)
+            body = sheet.etree_element.find("body")
+            for fit in choose_fit(body):
+                if not overfull(rendered):
+                    break
+                set_fit(body, fit)
+                rendered = self._render(sheet, document)
+            full = [f"{box}: the text runs over its edge" for box in overfull(rendered)]
+            pdf = rendered.write_pdf(pdf_variant="pdf/ua-1", finisher=_polish)
+        told = (message.replace(f"{self._studio.as_uri()}/", "") for message in (*messages, *full))
+        return PressedSheet(pdf, tuple(f"{document.path}: {message}" for message in dict.fromkeys(told)))
+
+    def _render(self, sheet: Any, document: Document) -> Any:
+        styles = [self._faces, *(self._style(name) for name in document.styles)]
+        return sheet.render(font_config=self._fonts, stylesheets=styles, presentational_hints=True, pdf_variant="pdf/ua-1")
+
+    def _style(self, name: str) -> Any:
+        from weasyprint import CSS
+
+        if name not in self._styles:
+            files = [folder / "styles" / name for folder in self._layouts]
+            file = next((file for file in files if file.is_file()), files[-1])
+            self._styles[name] = CSS(filename=file, font_config=self._fonts, url_fetcher=self._fetcher)
+        return self._styles[name]
+
+
+def _local_fetcher(folders: tuple[Path, ...]) -> Any:
+    """Give a fetcher that opens files of these folders and nothing else: no network, no other file."""
+    from weasyprint.urls import URLFetcher
+
+    class LocalFetcher(URLFetcher):  # type: ignore[misc]
+        def fetch(self, url: str, headers: dict[str, str] | None = None) -> Any:
+            path = Path(url2pathname(url.removeprefix("file:").removeprefix("//"))).resolve()
+            if not url.startswith("file:") or not any(path.is_relative_to(folder) for folder in folders):
+                raise ValueError("only files of the studio folder can be shown")
+            return super().fetch(url, headers)
+
+    return LocalFetcher()
+
+
+def _polish(document: Any, pdf: Any) -> None:
+    for page in document.pages:
+        for box in page._page_box.descendants():
+            if box.element_tag == "th" and getattr(box, "mark", None) is not None:
+                box.mark["A"]["Scope"] = "/Row" if box.element.get("scope") == "row" else "/Column"
+    for item in pdf.objects:
+        if isinstance(item, dict) and item.get("Type") == "/Annot":
+            item.setdefault("F", 4)
+
+
+@contextlib.contextmanager
+def _heard() -> Any:
+    """Collect what the library logs while a sheet is made."""
+    messages: list[str] = []
+    handler = logging.Handler(logging.WARNING)
+    handler.emit = lambda record: messages.append(record.getMessage())  # type: ignore[method-assign]
+    logger = logging.getLogger("weasyprint")
+    logger.addHandler(handler)
+    try:
+        yield messages
+    finally:
+        logger.removeHandler(handler)

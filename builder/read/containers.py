@@ -1,0 +1,26 @@
+"""`containers.yaml` becomes the containers of the stock, or the studio's own."""
+
+from builder.model.container import Container
+from builder.model.finding import Finding
+from builder.model.place import fold
+from builder.read.fit import Known, fit_each
+from builder.read.placed_yaml import PlacedYaml
+from builder.read.shapes.stock import ContainerShape
+
+
+def read_containers(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, Container]:
+    """Read the containers of one file, keyed by their folded names."""
+    return {
+        fold(name): Container(
+            name=name,
+            capacity=shape.capacity,
+            shape=shape.shape,
+            source=shape.source,
+            at=shape.at,
+            known=shape.known,
+            inside=shape.inside,
+            fill_weight=shape.fill_weight,
+            place=placed.key_place(name),
+        )
+        for name, shape in fit_each(ContainerShape, placed, findings, known)
+    }

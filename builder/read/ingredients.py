@@ -1,0 +1,71 @@
+"""Ingredient cards become ingredients, found by every name that they answer to; the studio's own replace those of the stock."""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import replace
+
+from builder.model.figure import Figure, Figures
+from builder.model.finding import Finding, stop
+from builder.model.ingredient import DropMass, Ingredient, LabelName
+from builder.model.place import fold
+from builder.read.constants import WATER_DENSITY
+from builder.read.figures import make_figures
+from builder.read.fit import Known, fit
+from builder.read.placed_yaml import PlacedYaml
+from builder.read.shapes.card import CardShape, FiguresShape
+from builder.read.shapes.figure import RELATIVE_DENSITY
+
+
+def read_ingredient(placed: PlacedYaml, known: Known, constants: Mapping[str, Figure], findings: list[Finding]) -> Ingredient | None:
+    """Read one card; None where it cannot be made."""
+    shape = fit(CardShape, placed, findings, known=known)
+    if shape is None:
+        return None
+    figures: dict[str, Figures] = {}
+    for field, info in FiguresShape.model_fields.items():
+        name, entries = str(info.alias), getattr(shape.figures, field)
+        if entries:
+            made = make_figures(entries, placed, "figures", name)
+            figures[name] = _in_grams_per_millilitre(made, constants) if name == "density" else made
+    drops, colours, names = shape.drop_mass, shape.colour_name, shape.label_name
+    return Ingredient(
+        name=shape.name,
+        kind=shape.kind,
+        counts_as=shape.counts_as,
+        mixes_with=shape.mixes_with,
+        also_called=shape.also_called,
+        label_name=LabelName(names.inci, names.plain, names.known) if names else None,
+        colour_name={region: name for region, name in (("us", colours.us), ("eu", colours.eu)) if name} if colours else {},
+        declared_as=shape.declared_as,
+        hazards=shape.hazards,
+        allergens=shape.allergens,
+        about=shape.about,
+        figures=figures,
+        drop_mass=DropMass(drops.drops, drops.weigh, drops.measured) if drops else None,
+        place=placed.place("name"),
+    )
+
+
+def index_ingredients(stock: Iterable[Ingredient], own: Iterable[Ingredient], findings: list[Finding]) -> dict[str, Ingredient]:
+    """Key ingredients by every name they answer to; each name may belong to one card only."""
+    own = tuple(own)
+    replaced = {card.key for card in own}
+    index: dict[str, Ingredient] = {}
+    for card in (*(card for card in stock if card.key not in replaced), *own):
+        for name in (card.name, *card.also_called):
+            taken = index.setdefault(fold(name), card)
+            if taken is not card:
+                wrong = f'The card of "{taken.name}" answers to "{name}" as well, so a recipe could mean either.'
+                findings.append(stop("name-taken-twice", card.place, wrong, "Let only one of the two cards answer to that name."))
+    return index
+
+
+def _in_grams_per_millilitre(figures: Figures, constants: Mapping[str, Figure]) -> Figures:
+    def converted(figure: Figure) -> Figure:
+        if figure.unit != RELATIVE_DENSITY:
+            return figure
+        water = constants[WATER_DENSITY].typical
+        note = "; ".join(part for part in (figure.note, "published as relative density") if part)
+        high = None if figure.high is None else figure.high * water
+        return replace(figure, low=figure.low * water, high=high, unit="g/mL", note=note)
+
+    return Figures(converted(figures.in_use), tuple(converted(figure) for figure in figures.others))

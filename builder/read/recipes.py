@@ -1,0 +1,59 @@
+"""A file of `recipes/` becomes a recipe, with a place on everything that a finding may point at."""
+
+from pathlib import PurePosixPath
+
+from builder.model.finding import Finding
+from builder.model.place import Name, fold
+from builder.model.recipe import Choice, Fill, MeasuredDensity, Phase, Recipe, RecipeLine
+from builder.read.fit import Known, fit
+from builder.read.lye_plans import make_lye_plan
+from builder.read.placed_yaml import PlacedYaml
+from builder.read.shapes.recipe import PhaseShape, RecipeShape
+from builder.read.yaml_nodes import Step
+
+
+def read_recipe(placed: PlacedYaml, known: Known, findings: list[Finding]) -> Recipe | None:
+    """Read one recipe; None where it cannot be made."""
+    shape = fit(RecipeShape, placed, findings, known=known)
+    if shape is None:
+        return None
+    return Recipe(
+        key=PurePosixPath(placed.file).stem,
+        name=shape.name,
+        product=shape.product.name,
+        amounts_as=shape.amounts,
+        phases=tuple(_phase(phase, placed, ("phases", number)) for number, phase in enumerate(shape.phases)),
+        fill=Fill(Name(shape.fills.container, placed.place("fills", "container")), shape.fills.weight, placed.place("fills", "weight")),
+        about=shape.about,
+        lye=make_lye_plan(shape.lye, placed) if shape.lye else None,
+        choices=tuple(_choice(what, placed, shape) for what in shape.choices),
+        density=MeasuredDensity(shape.density.value, shape.density.measured) if shape.density else None,
+        tools=shape.tools,
+        keeps=shape.keeps,
+        storage=shape.storage,
+        directions=shape.directions,
+        label_cautions=shape.label_cautions,
+        accepts=shape.accepts,
+        place=placed.place("name"),
+    )
+
+
+def _phase(shape: PhaseShape, placed: PlacedYaml, path: tuple[Step, ...]) -> Phase:
+    lines = tuple(
+        RecipeLine(
+            Name(name, placed.key_place(*path, "ingredients", name)),
+            amount,
+            placed.place(*path, "ingredients", name),
+        )
+        for name, amount in shape.ingredients.items()
+    )
+    return Phase(Name(shape.name, placed.place(*path, "name")), lines, shape.heat_to, shape.hold, shape.after_the_cook)
+
+
+def _choice(what: str, placed: PlacedYaml, shape: RecipeShape) -> Choice:
+    choice = shape.choices[what]
+    options = tuple(
+        None if fold(text) == "none" or fold(text).startswith("no ") else Name(text, placed.place("choices", what, "from", number))
+        for number, text in enumerate(choice.options)
+    )
+    return Choice(what, options, choice.at_most, placed.place("choices", what, "at most"))

@@ -1,0 +1,90 @@
+"""The shape of an ingredient card, `ingredients/NAME.yaml`."""
+
+from typing import Annotated, Self
+
+from pydantic import model_validator
+
+from builder.model.ingredient import CountsAs, DeclaredAs
+from builder.read.shapes.fields import OneOrMore, Text, Texts, Weight, WholeAboveZero, reads
+from builder.read.shapes.figure import RELATIVE_DENSITY, Entries, KnownField, entries_in
+from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.text_error import TextError
+from builder.read.values import member_of, word_of
+
+_KINDS = (
+    "oil", "butter", "wax", "fatty acid", "water", "milk", "liquid", "alkali", "acid", "salt", "sugar", "grain", "clay", "starch",
+    "humectant", "emulsifier", "thickener", "preservative", "antioxidant", "surfactant", "soap base", "lotion base", "herb",
+    "essential oil", "fragrance", "flavour", "colourant", "exfoliant", "other",
+)  # fmt: skip
+_HAZARDS = (
+    "caustic", "irritant acid", "dust", "flammable", "neat essential oil", "phototoxic", "slippery", "stains", "spoils",
+    "harmful to pets", "sensitiser",
+)  # fmt: skip
+_ALLERGENS = (
+    "tree nut", "peanut", "wheat", "oat", "milk", "soy", "sesame", "bee products", "wool alcohols", "daisy family", "mustard", "egg",
+    "fish", "coconut",
+)  # fmt: skip
+
+_ENTRY = "[{value: 190, unit: mg/g, source: a-source, at: page 112, known: read}]"
+
+
+class FiguresShape(Shape):
+    """The published values of each property."""
+
+    saponification: Annotated[Entries, entries_in("mg/g", both_ends=True)] = maybe("saponification", (), _ENTRY)
+    density: Annotated[Entries, entries_in("g/mL", RELATIVE_DENSITY)] = maybe("density", (), _ENTRY)
+    bulk_density: Annotated[Entries, entries_in("g/mL")] = maybe("bulk density", (), _ENTRY)
+    molar_mass: Annotated[Entries, entries_in("g/mol")] = maybe("molar mass", (), _ENTRY)
+    protons: Annotated[Entries, entries_in("count")] = maybe("protons", (), _ENTRY)
+    purity: Annotated[Entries, entries_in("%")] = maybe("purity", (), _ENTRY)
+    water_content: Annotated[Entries, entries_in("%")] = maybe("water content", (), _ENTRY)
+    melting_point: Annotated[Entries, entries_in("degC")] = maybe("melting point", (), _ENTRY)
+    flash_point: Annotated[Entries, entries_in("degC")] = maybe("flash point", (), _ENTRY)
+
+
+class LabelNameShape(Shape):
+    """The names on a label, in descending order of weight where it is a blend."""
+
+    inci: OneOrMore = needed("inci", "Olea Europaea Fruit Oil")
+    plain: OneOrMore = needed("plain", "olive oil")
+    known: KnownField = needed("known", "memory")
+
+    @model_validator(mode="after")
+    def _are_as_many(self) -> Self:
+        if len(self.inci) != len(self.plain):
+            wrong = f"{len(self.inci)} names stand under inci and {len(self.plain)} under plain, and each needs its counterpart."
+            raise TextError("label-names-unequal", wrong, "Give both lists the same things in the same order.")
+        return self
+
+
+class ColourNameShape(Shape):
+    """The names under which a colourant is declared."""
+
+    us: Text | None = maybe("us")
+    eu: Text | None = maybe("eu")
+
+
+class DropMassShape(Shape):
+    """The mass of some drops, measured by the studio."""
+
+    drops: WholeAboveZero = needed("drops", "50")
+    weigh: Weight = needed("weigh", "1.9 g")
+    measured: Text = needed("measured", '"how and when"')
+
+
+class CardShape(Shape):
+    """One ingredient card."""
+
+    name: Text = needed("name", "Olive oil")
+    also_called: Texts = maybe("also called", (), "[olive fruit oil]")
+    label_name: LabelNameShape | None = maybe("label name", example="{inci: Olea Europaea Fruit Oil, plain: olive oil, known: memory}")
+    colour_name: ColourNameShape | None = maybe("colour name", example="{us: Ultramarines, eu: CI 77007}")
+    kind: Annotated[str, reads(word_of(*_KINDS))] = needed("kind", "oil")
+    counts_as: Annotated[CountsAs, reads(member_of(CountsAs))] = needed("counts as", "fat")
+    mixes_with: Annotated[str, reads(word_of("oil", "water", "both", "neither"))] = needed("mixes with", "oil")
+    declared_as: Annotated[DeclaredAs, reads(member_of(DeclaredAs))] = maybe("declared as", DeclaredAs.INGREDIENT)
+    hazards: tuple[Annotated[str, reads(word_of(*_HAZARDS))], ...] = maybe("hazards", (), "[dust]")
+    allergens: tuple[Annotated[str, reads(word_of(*_ALLERGENS))], ...] = maybe("allergens", (), "[tree nut]")
+    about: Text = maybe("about", "")
+    figures: FiguresShape = maybe("figures", FiguresShape.model_construct(), f"{{saponification: {_ENTRY}}}")
+    drop_mass: DropMassShape | None = maybe("drop mass", example='{drops: 50, weigh: 1.9 g, measured: "how and when"}')

@@ -1,0 +1,72 @@
+"""The types of the fields of a shape: each reads one text of a file, or a list of them, through the function that says what is wrong."""
+
+from collections.abc import Callable
+from datetime import datetime
+from fractions import Fraction
+from typing import Annotated, Any, TypeVar
+
+from pydantic import AfterValidator, BeforeValidator, PlainValidator
+
+from builder.model.figure import Source
+from builder.model.product import Product
+from builder.model.quantity import Amount, Box, Count, Density, Duration, Mass, Share, Temperature, Volume
+from builder.read import amounts, numbers, values
+from builder.read.text_error import TextError
+
+T = TypeVar("T")
+
+
+def reads(parse: Callable[[str], T]) -> PlainValidator:
+    """Make the validator of a field from the function that reads its text."""
+    return PlainValidator(lambda given: parse(values.text_of(given)))
+
+
+def looks_up(find: Callable[[str, Any], T]) -> PlainValidator:
+    """Make the validator of a field that names something read before, from the function that looks it up."""
+    return PlainValidator(lambda given, info: find(values.text_of(given), info.context))
+
+
+def _not_empty(items: Any) -> Any:
+    if not items:
+        raise TextError("list-empty", "Nothing is listed here.", "List at least one.")
+    return items
+
+
+def _one_as_list(given: object) -> object:
+    return [given] if isinstance(given, str) else given
+
+
+NOT_EMPTY = AfterValidator(_not_empty)
+
+Text = Annotated[str, reads(str)]
+Texts = tuple[Text, ...]
+OneOrMore = Annotated[Texts, NOT_EMPTY, BeforeValidator(_one_as_list)]
+YesOrNo = Annotated[bool, reads(values.parse_yes_or_no)]
+Date = Annotated[datetime, reads(values.parse_date)]
+Day = Annotated[str, reads(values.parse_day)]
+Currency = Annotated[str, reads(values.parse_currency)]
+WebAddress = Annotated[str, reads(values.parse_web_address)]
+
+SourceField = Annotated[Source, looks_up(values.find_source)]
+ProductField = Annotated[Product, looks_up(values.find_product)]
+
+Whole = Annotated[int, reads(numbers.parse_whole)]
+WholeAboveZero = Annotated[int, reads(numbers.parse_whole_above_zero)]
+Number = Annotated[Fraction, reads(numbers.parse_number)]
+PositiveNumber = Annotated[Fraction, reads(numbers.parse_positive)]
+Price = Annotated[Fraction, reads(numbers.parse_price)]
+
+AmountField = Annotated[Amount, reads(amounts.parse_amount)]
+Weight = Annotated[Mass, reads(amounts.parse_mass)]
+WeightOrNone = Annotated[Mass, reads(lambda text: amounts.parse_mass(text, zero=True))]
+Division = Annotated[tuple[Mass, str], reads(amounts.parse_division)]
+Capacity = Annotated[Volume, reads(amounts.parse_volume)]
+Heat = Annotated[Temperature, reads(amounts.parse_temperature)]
+Time = Annotated[Duration, reads(amounts.parse_duration)]
+DensityField = Annotated[Density, reads(amounts.parse_density)]
+Percent = Annotated[Share, reads(amounts.parse_share)]
+PartOfWhole = Annotated[Share, reads(amounts.parse_part_of_whole)]
+Superfat = Annotated[Share, reads(amounts.parse_superfat)]
+Things = Annotated[Count, reads(amounts.parse_count)]
+ThingsOrNone = Annotated[Count, reads(lambda text: amounts.parse_count(text, zero=True))]
+Inside = Annotated[Box, reads(amounts.parse_box)]

@@ -1,0 +1,89 @@
+"""The shape of a published value: a number or a range, its unit, and where it was published."""
+
+from typing import Annotated, Self
+
+from pydantic import AfterValidator, model_validator
+
+from builder.model.figure import Known
+from builder.model.nearest import did_you_mean
+from builder.read.shapes.fields import Number, SourceField, Text, YesOrNo, reads
+from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.text_error import TextError
+from builder.read.values import member_of
+
+RELATIVE_DENSITY = "relative density"
+KnownField = Annotated[Known, reads(member_of(Known))]
+
+
+class FigureShape(Shape):
+    """One published value or range."""
+
+    value: Number | None = maybe("value")
+    low: Number | None = maybe("low")
+    high: Number | None = maybe("high")
+    unit: Text = needed("unit", "mg/g")
+    source: SourceField | None = maybe("source")
+    at: Text = needed("at", "table 4, page 112")
+    known: KnownField = needed("known", "read")
+    when: Text = maybe("when", "")
+    note: Text = maybe("note", "")
+    in_use: YesOrNo = maybe("in use", False)
+    because: Text = maybe("because", "")
+
+    @model_validator(mode="after")
+    def _has_source(self) -> Self:
+        if self.source is None:
+            remedy = 'Write "source:" with a name from sources.yaml and "at:" with the place in it; without them, leave the figure out.'
+            raise TextError("figure-without-source", "A figure stands here without its source.", remedy)
+        return self
+
+    @model_validator(mode="after")
+    def _has_clear_ends(self) -> Self:
+        single = self.value is not None and self.low is None and self.high is None
+        if not single and (self.value is not None or self.low is None):
+            wrong = "It is not clear what was published: one value, a range, or a minimum."
+            remedy = 'Write "value:" alone, "low:" and "high:", or "low:" alone for a minimum.'
+            raise TextError("figure-value-unclear", wrong, remedy)
+        if self.low is not None and self.high is not None and self.low > self.high:
+            wrong, remedy = "The lower end of this range is above its upper end.", "Look the figure up again and exchange the two."
+            raise TextError("figure-range-upside-down", wrong, remedy, at=("low",))
+        return self
+
+    @property
+    def is_minimum(self) -> bool:
+        """Say whether only a minimum was published."""
+        return self.value is None and self.high is None
+
+
+Entries = tuple[FigureShape, ...]
+
+
+def entries_in(*units: str, both_ends: bool = False) -> AfterValidator:
+    """Make the validator of all entries of one property: their units, and which of them is in use.
+
+    `both_ends` says that a minimum alone will not do for the entry in use.
+    """
+    return AfterValidator(lambda entries: _judge_in_use(_judge_units(entries, units), both_ends))
+
+
+def _judge_units(entries: Entries, units: tuple[str, ...]) -> Entries:
+    for number, entry in enumerate(entries):
+        if entry.unit not in units:
+            remedy = f"Write it in {' or '.join(units)}, as it was published.{did_you_mean(entry.unit, units)}"
+            raise TextError("figure-unit-wrong", f'This figure cannot be in "{entry.unit}".', remedy, at=(number, "unit"))
+    return entries
+
+
+def _judge_in_use(entries: Entries, both_ends: bool) -> Entries:
+    chosen = [entry for entry in entries if entry.in_use] or list(entries)
+    wrong = ""
+    if len(chosen) > 1:
+        wrong = "Several figures are given, and it is not said which one is in use."
+    elif len(entries) > 1 and not chosen[0].because:
+        wrong = "Several figures are given, and it is not said why this one is in use."
+    elif both_ends and chosen and chosen[0].is_minimum:
+        wrong = "Only a minimum is published in the entry in use, and the lye is worked out from both ends."
+    if wrong:
+        remedy = 'Write "in use: yes" and "because: a sentence" beside exactly one entry, and use one with both ends of its range.'
+        raise TextError("figure-in-use-unclear", wrong, remedy)
+    return entries

@@ -1,0 +1,67 @@
+"""The shape of `studio.yaml`."""
+
+from typing import Annotated, Self
+
+from pydantic import model_validator
+
+from builder.read.shapes.fields import NOT_EMPTY, Currency, Division, Text, Texts, WebAddress, Weight, reads
+from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.text_error import TextError
+from builder.read.values import word_of
+
+
+class ScaleShape(Shape):
+    """A scale: its name, its division and the most it holds."""
+
+    name: Text = needed("name", "bench scale")
+    reads_to: Division = needed("reads to", "1 g")
+    up_to: Weight = needed("up to", "5 kg")
+
+    @model_validator(mode="after")
+    def _holds_what_it_shows(self) -> Self:
+        if self.reads_to[0] > self.up_to:
+            wrong = "This scale holds less than the least that it can show."
+            raise TextError("scale-upside-down", wrong, 'Exchange "reads to" and "up to".')
+        return self
+
+
+class ContactShape(Shape):
+    """How to reach the studio; at least one of the three."""
+
+    email: Text | None = maybe("email")
+    phone: Text | None = maybe("phone")
+    web: Text | None = maybe("web")
+
+    @model_validator(mode="after")
+    def _leads_somewhere(self) -> Self:
+        if not (self.email or self.phone or self.web):
+            wrong = "No way to reach the studio is given, and labels and pages must name one."
+            raise TextError("field-missing", wrong, "Write email, phone or web.")
+        return self
+
+
+class EmergencyShape(Shape):
+    """Whom to call."""
+
+    number: Text | None = maybe("number")
+    poison_centre: Text | None = maybe("poison centre")
+
+
+class ProfileShape(Shape):
+    """What `studio.yaml` says of the studio."""
+
+    name: Text = needed("name", "The name on your door")
+    tagline: Text = maybe("tagline", "")
+    teacher: Text = maybe("teacher", "")
+    address: Annotated[Texts, NOT_EMPTY] = needed("address", "[1 Example Street, Example Town]")
+    contact: ContactShape = needed("contact", "{email: hello@example.org}")
+    public_address: WebAddress = maybe("public address", "")
+    region: Annotated[str, reads(word_of("US", "EU", "UK", "Canada"))] = needed("region", "US")
+    currency: Currency = needed("currency", "USD")
+    paper: Annotated[str, reads(word_of("letter", "A4"))] = needed("paper", "letter")
+    scales: Annotated[tuple[ScaleShape, ...], NOT_EMPTY] = needed("scales", "[{name: bench scale, reads to: 1 g, up to: 5 kg}]")
+    home_scales: Annotated[tuple[ScaleShape, ...], NOT_EMPTY] = needed(
+        "scales at home", "[{name: kitchen scale, reads to: 1 g, up to: 5 kg}]"
+    )
+    emergency: EmergencyShape | None = maybe("emergency", example='{number: "911"}')
+    accepts: dict[str, Text] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")

@@ -1,0 +1,131 @@
+"""The shape of `recipes/NAME.yaml`."""
+
+from typing import Annotated, Self
+
+from pydantic import BeforeValidator, model_validator
+
+from builder.model.nearest import did_you_mean
+from builder.model.place import fold
+from builder.model.recipe import AmountsAs, DividedBy
+from builder.read.shapes.fields import (
+    NOT_EMPTY,
+    AmountField,
+    DensityField,
+    Heat,
+    PartOfWhole,
+    Percent,
+    PositiveNumber,
+    ProductField,
+    Superfat,
+    Text,
+    Texts,
+    Time,
+    Weight,
+    YesOrNo,
+    reads,
+)
+from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.text_error import TextError
+from builder.read.values import member_of
+
+
+def _only_alkali(given: object) -> object:
+    """Give the one alkali of a lye as a mapping in which it is all of the lye."""
+    return {given.strip(): "100 %"} if isinstance(given, str) and given.strip() else given
+
+
+def _purity_of_all(given: object) -> object:
+    """Give a purity that names no alkali under an empty name."""
+    return {"": given} if isinstance(given, str) else given
+
+
+class PhaseShape(Shape):
+    """Ingredients that are weighed and treated together."""
+
+    name: Text = needed("name", "water phase")
+    heat_to: Heat | None = maybe("heat to")
+    hold: Time | None = maybe("hold")
+    after_the_cook: YesOrNo = maybe("after the cook", False)
+    ingredients: Annotated[dict[str, AmountField], NOT_EMPTY] = needed("ingredients", "{sunflower oil: 12 %}")
+
+
+class LyeWaterShape(Shape):
+    """The water of a lye, stated in one of three ways."""
+
+    concentration: PartOfWhole | None = maybe("lye concentration")
+    ratio: PositiveNumber | None = maybe("water to lye")
+    percent_of_oils: Percent | None = maybe("percent of oils")
+
+    @model_validator(mode="after")
+    def _is_stated_once(self) -> Self:
+        stated = sum(way is not None for way in (self.concentration, self.ratio, self.percent_of_oils))
+        if stated != 1:
+            wrong = "The water of the lye is stated in more than one way." if stated else "The water of the lye is not stated."
+            remedy = 'Write one of these: "lye concentration: 33 %", "water to lye: 2" or "percent of oils: 38 %".'
+            raise TextError("lye-water-unclear", wrong, remedy)
+        return self
+
+
+class LyeShape(Shape):
+    """What a soap recipe says of its lye."""
+
+    alkali: Annotated[dict[str, PartOfWhole], NOT_EMPTY, BeforeValidator(_only_alkali)] = needed("alkali", "sodium hydroxide")
+    divided_by: Annotated[DividedBy, reads(member_of(DividedBy))] = maybe("divided by", DividedBy.EQUIVALENTS)
+    purity: Annotated[dict[str, PartOfWhole], BeforeValidator(_purity_of_all)] = maybe("purity", {}, "98 %")
+    superfat: Superfat = needed("superfat", "5 %")
+    water: LyeWaterShape = needed("water", "{lye concentration: 33 %}")
+    liquid: Text = maybe("liquid", "water")
+    ready_mixed: PartOfWhole | None = maybe("ready-mixed")
+
+    @model_validator(mode="after")
+    def _has_clear_purities(self) -> Self:
+        if "" in self.purity and len(self.alkali) > 1:
+            remedy = "Give each its own: {" + ", ".join(f"{name}: 98 %" for name in self.alkali) + "}."
+            raise TextError("wrong-kind-of-value", "One purity is given for several alkalis.", remedy, at=("purity",))
+        alkalis = {fold(name) for name in self.alkali}
+        for name in self.purity:
+            if name and fold(name) not in alkalis:
+                remedy = f"These may stand here: {', '.join(self.alkali)}.{did_you_mean(name, self.alkali)}"
+                raise TextError("key-unknown", f'"{name}" is not in this lye.', remedy, at=("purity", name))
+        return self
+
+
+class ChoiceShape(Shape):
+    """What each student may add to their own portion."""
+
+    options: Annotated[Texts, NOT_EMPTY] = needed("from", "[lavender oil, no scent]")
+    at_most: PartOfWhole = needed("at most", "0.5 %")
+
+
+class FillShape(Shape):
+    """One portion."""
+
+    container: Text = needed("container", "4 fl oz bottle")
+    weight: Weight = needed("weight", "113 g")
+
+
+class MeasuredDensityShape(Shape):
+    """The density of the finished batch."""
+
+    value: DensityField = needed("value", "0.98 g/mL")
+    measured: Text = needed("measured", '"how, when"')
+
+
+class RecipeShape(Shape):
+    """One recipe."""
+
+    name: Text = needed("name", "Juniper hand lotion")
+    product: ProductField = needed("product", "lotion")
+    about: Text = maybe("about", "")
+    amounts: Annotated[AmountsAs, reads(member_of(AmountsAs))] = needed("amounts", "percent of total")
+    phases: Annotated[tuple[PhaseShape, ...], NOT_EMPTY] = needed("phases", "[{name: all, ingredients: {sea salt: 2 parts}}]")
+    lye: LyeShape | None = maybe("lye", example="{alkali: sodium hydroxide, superfat: 5 %, water: {lye concentration: 33 %}}")
+    choices: dict[str, ChoiceShape] = maybe("choices", {}, "{scent: {from: [lavender oil, no scent], at most: 0.5 %}}")
+    fills: FillShape = needed("fills", "{container: 4 fl oz bottle, weight: 113 g}")
+    density: MeasuredDensityShape | None = maybe("density", example='{value: 0.98 g/mL, measured: "how, when"}')
+    tools: Texts = maybe("tools", (), "[kitchen scale, whisk]")
+    keeps: Text = maybe("keeps", "")
+    storage: Text = maybe("storage", "")
+    directions: Text = maybe("directions", "")
+    label_cautions: Texts = maybe("label cautions", (), "[Keep out of the eyes.]")
+    accepts: dict[str, Text] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")

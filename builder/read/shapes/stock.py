@@ -1,0 +1,71 @@
+"""The shapes of the smaller files of the stock: sources, containers, products, cautions, and the heads of passages."""
+
+from typing import Annotated
+
+from builder.read.shapes.fields import NOT_EMPTY, Capacity, Day, Inside, SourceField, Text, Texts, Weight, YesOrNo, reads
+from builder.read.shapes.figure import KnownField
+from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.values import word_of
+
+_SOURCE_KINDS = (
+    "standard", "pharmacopoeia", "law", "handbook", "article", "official guidance", "trade", "computed", "practice",
+)  # fmt: skip
+
+
+class SourceShape(Shape):
+    """One entry of `sources.yaml`."""
+
+    title: Text = needed("title", "Standard for Named Vegetable Oils, CXS 210-1999")
+    by: Text = maybe("by", "")
+    kind: Annotated[str, reads(word_of(*_SOURCE_KINDS))] = needed("kind", "standard")
+    about: Text = maybe("about", "")
+
+
+class ContainerShape(Shape):
+    """One entry of `containers.yaml`."""
+
+    capacity: Capacity | None = maybe("capacity")
+    inside: Inside | None = maybe("inside")
+    fill_weight: Weight | None = maybe("fill weight")
+    shape: Text = needed("shape", "cylinder")
+    source: SourceField = needed("source", "common-practice")
+    at: Text = needed("at", "trade size")
+    known: KnownField = needed("known", "practice")
+
+
+class ProductShape(Shape):
+    """One entry of `products.yaml`."""
+
+    identity: Text = needed("identity", "Hand lotion")
+    contact: Annotated[str, reads(word_of("leave-on", "rinse-off", "bath", "lips"))] = needed("contact", "leave-on")
+    made_with_lye: YesOrNo = needed("made with lye", "no")
+    declared_by: Annotated[str, reads(word_of("weight", "volume"))] = needed("declared by", "weight")
+
+
+class CitationShape(Shape):
+    """Where a statement was read."""
+
+    source: SourceField = needed("source", "common-practice")
+    at: Text = needed("at", "page 112")
+    known: KnownField = needed("known", "read")
+
+
+class CautionShape(Shape):
+    """One file of `cautions/`."""
+
+    name: Text = needed("name", "Hot fat")
+    signal: Annotated[str, reads(word_of("danger", "warning", "caution", "notice"))] = needed("signal", "warning")
+    hazard: Text = needed("hazard", "hot fat")
+    what: Text = needed("what", "Hot fat burns deeply.")
+    avoid: Annotated[Texts, NOT_EMPTY] = needed("avoid", "[Keep water away.]")
+    if_it_happens: Annotated[Texts, NOT_EMPTY] = needed("if it happens", "[Cool the burn under running water.]")
+    sources: Annotated[tuple[CitationShape, ...], NOT_EMPTY] = needed("sources", "[{source: a-source, at: page 112, known: read}]")
+    reviewed: Day = needed("reviewed", "2026-11-25")
+
+
+class PassageHeadShape(Shape):
+    """The lines between hyphens at the top of a passage."""
+
+    name: Text = needed("name", "Tare the cup")
+    reviewed: Day = needed("reviewed", "2026-11-25")
+    source: SourceField = needed("source", "common-practice")

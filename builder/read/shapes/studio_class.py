@@ -1,0 +1,78 @@
+"""The shape of `classes/NAME/class.yaml`."""
+
+from typing import Annotated
+
+from builder.model.quantity import NO_MASS, Count
+from builder.model.studio_class import BatchFor, Format, HomeSize
+from builder.read.home_sizes import parse_home_size
+from builder.read.shapes.fields import (
+    NOT_EMPTY,
+    Date,
+    Price,
+    Text,
+    Texts,
+    Things,
+    ThingsOrNone,
+    Time,
+    WeightOrNone,
+    Whole,
+    WholeAboveZero,
+    reads,
+)
+from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.values import member_of, word_of
+
+
+class StaffShape(Shape):
+    """Who teaches."""
+
+    teachers: Whole = needed("teachers", "1")
+    assistants: Whole = maybe("assistants", 0)
+
+
+class MakeShape(Shape):
+    """How much of one recipe a class makes."""
+
+    batch_for: Annotated[BatchFor, reads(member_of(BatchFor))] = maybe("batch", BatchFor.CLASS)
+    each_student: Things = needed("each student", "1 container")
+    spare: ThingsOrNone = maybe("spare", Count(0))
+    demo: WeightOrNone = maybe("demo", NO_MASS)
+    left_in_the_pot: WeightOrNone = maybe("left in the pot", NO_MASS)
+    at_home: tuple[Annotated[HomeSize, reads(parse_home_size)], ...] = maybe("at home", (), "[250 g, 4 containers]")
+
+
+class DateShape(Shape):
+    """One date of a class."""
+
+    on: Date = needed("on", "2027-03-06 10:00")
+    enrolled: Whole = maybe("enrolled", 0)
+
+
+class PictureShape(Shape):
+    """The picture of a class."""
+
+    file: Text = needed("file", "lotion.svg")
+    alt: Text = needed("alt", "what the picture shows")
+
+
+class ClassShape(Shape):
+    """One class."""
+
+    title: Text = needed("title", "A lotion from scratch")
+    format: Annotated[Format, reads(member_of(Format))] = needed("format", "hands-on")
+    summary: Text = needed("summary", "One or two sentences for the catalogue.")
+    for_whom: Text = needed("for", "adults, beginners")
+    goal: Annotated[str, reads(word_of("fun", "learn to make at home", "learn to sell"))] = needed("goal", "learn to make at home")
+    youngest: Whole = needed("youngest", "14")
+    length: Time = needed("length", "2 h")
+    seats: WholeAboveZero = needed("seats", "12")
+    price: Price = needed("price", "48.00")
+    staff: StaffShape = needed("staff", "{teachers: 1, assistants: 1}")
+    group_size: WholeAboveZero = maybe("group size", 1)
+    makes: Annotated[dict[str, MakeShape], NOT_EMPTY] = needed("makes", "{juniper-hand-lotion: {each student: 1 container}}")
+    wear: Texts = maybe("wear", (), "[an apron, closed shoes]")
+    take_home: Text = maybe("take home", "")
+    picture: PictureShape | None = maybe("picture", example="{file: lotion.svg, alt: what the picture shows}")
+    sheets: Annotated[str, reads(word_of("public", "studio"))] = maybe("take-home sheets", "studio")
+    dates: tuple[DateShape, ...] = maybe("dates", (), "[{on: 2027-03-06 10:00, enrolled: 9}]")
+    accepts: dict[str, Text] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")

@@ -1,0 +1,17 @@
+"""The ingredient cards of the stock and, before them, of a studio's own shelf."""
+
+from collections.abc import Mapping
+from pathlib import Path
+
+from builder.model.finding import Finding
+from builder.model.ingredient import Ingredient
+from builder.read.stock import read_stock
+from builder.read.text_files import TextFolder
+
+
+def read_shelf(folder: Path | None, stock: Path) -> tuple[Mapping[str, Ingredient], list[Finding]]:
+    """Read every card by the names it answers to; `folder` is a studio whose shelf comes first, or None."""
+    findings: list[Finding] = []
+    content = TextFolder(stock, findings, "content/")
+    studio = TextFolder(folder, findings) if folder else TextFolder(stock / "no studio", findings)
+    return read_stock(content, studio).ingredients, findings

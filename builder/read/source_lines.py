@@ -1,0 +1,28 @@
+"""The studio's own line at a place, for showing it beneath a finding."""
+
+from functools import cache
+from pathlib import Path
+
+from builder.model.place import Place
+
+
+class SourceLines:
+    """Lines of the files of a studio; places in `content/` are looked up in the stock."""
+
+    def __init__(self, studio_folder: Path, stock: Path) -> None:
+        """Remember where the two lie; files are opened when a line is asked for."""
+        self._studio, self._stock = studio_folder, stock
+        self._read = cache(self._lines)
+
+    def at(self, place: Place) -> str | None:
+        """Give the line at a place without its ending, or None where there is none to show."""
+        lines = self._read(place.file)
+        return lines[place.line - 1] if 0 < place.line <= len(lines) else None
+
+    def _lines(self, file: str) -> tuple[str, ...]:
+        inside, _, rest = file.partition("/")
+        path = self._stock / rest if inside == "content" else self._studio / file
+        try:
+            return tuple(path.read_text(encoding="utf-8-sig", errors="replace").splitlines())
+        except OSError:
+            return ()

@@ -1,0 +1,69 @@
+"""A file `class.yaml`, with the lesson beside it, becomes a class."""
+
+from dataclasses import replace
+from pathlib import PurePosixPath
+
+from builder.model.finding import Finding
+from builder.model.lesson import Lesson
+from builder.model.place import Name, Place
+from builder.model.studio_class import ClassDate, Make, Picture, StudioClass
+from builder.read.fit import fit
+from builder.read.placed_yaml import PlacedYaml
+from builder.read.shapes.studio_class import ClassShape
+
+
+def read_class(placed: PlacedYaml, lesson: Lesson | None, findings: list[Finding]) -> StudioClass | None:
+    """Read one class; None where it, or its lesson, cannot be made."""
+    shape = fit(ClassShape, placed, findings)
+    if shape is None or lesson is None:
+        return None
+    picture = shape.picture
+    return StudioClass(
+        key=PurePosixPath(placed.file).parent.name,
+        title=shape.title,
+        format=shape.format,
+        summary=shape.summary,
+        for_whom=shape.for_whom,
+        goal=shape.goal,
+        youngest=shape.youngest,
+        length=shape.length,
+        seats=shape.seats,
+        price=shape.price,
+        teachers=shape.staff.teachers,
+        assistants=shape.staff.assistants,
+        group_size=shape.group_size,
+        makes=tuple(_make(name, shape, placed) for name in shape.makes),
+        lesson=lesson,
+        dates=tuple(
+            ClassDate(date.on, date.enrolled, placed.place("dates", number, "enrolled" if date.enrolled else "on"))
+            for number, date in enumerate(shape.dates)
+        ),
+        wear=shape.wear,
+        take_home=shape.take_home,
+        picture=Picture(Name(picture.file, placed.place("picture", "file")), picture.alt) if picture else None,
+        sheets_are_public=shape.sheets == "public",
+        accepts=shape.accepts,
+        place=placed.place("title"),
+        places=_places(placed),
+    )
+
+
+def _make(name: str, shape: ClassShape, placed: PlacedYaml) -> Make:
+    make = shape.makes[name]
+    sizes = tuple(replace(size, place=placed.place("makes", name, "at home", number)) for number, size in enumerate(make.at_home))
+    return Make(
+        recipe=Name(name, placed.key_place("makes", name)),
+        batch_for=make.batch_for,
+        each_student=make.each_student.number,
+        spare=make.spare.number,
+        demo=make.demo,
+        left_in_the_pot=make.left_in_the_pot,
+        at_home=sizes,
+        place=placed.key_place("makes", name),
+    )
+
+
+def _places(placed: PlacedYaml) -> dict[str, Place]:
+    """Give the place of each text by its key, and of the key itself where lists or named values stand under it."""
+    keys = placed.data if isinstance(placed.data, dict) else {}
+    return {key: placed.place(key) if isinstance(value, str) else placed.key_place(key) for key, value in keys.items()}

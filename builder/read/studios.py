@@ -1,0 +1,98 @@
+"""A studio folder, and the folder of stock, become one studio and everything that is wrong in its text."""
+
+from pathlib import Path, PurePosixPath
+
+from builder.model.finding import Finding, caution, stop
+from builder.model.lesson import Page
+from builder.model.place import Place
+from builder.model.recipe import Recipe
+from builder.model.studio import Profile, Studio
+from builder.model.studio_class import StudioClass
+from builder.read.lessons import read_lesson
+from builder.read.pages import read_page
+from builder.read.placed_yaml import read_yaml_file
+from builder.read.profiles import read_profile, unread_profile
+from builder.read.recipes import read_recipe
+from builder.read.stock import Stock, read_stock
+from builder.read.studio_classes import read_class
+from builder.read.text_files import TextFolder
+
+_PICTURES = (".svg", ".png", ".jpg", ".jpeg", ".webp")
+_OURS = ("recipes", "classes", "shelf", "pages")
+
+
+def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
+    """Read a studio folder with the stock that it draws on.
+
+    What cannot be made is left out, and everything else is read all the same, so that one run shows all there is to mend.
+    """
+    findings: list[Finding] = []
+    studio = TextFolder(folder, findings)
+    drawn_on = read_stock(TextFolder(stock, findings, "content/"), studio)
+    profile = _profile(studio)
+    read = Studio(
+        profile=profile,
+        ingredients=drawn_on.ingredients,
+        containers=drawn_on.containers,
+        products=drawn_on.known.products,
+        sources=drawn_on.known.sources,
+        cautions=drawn_on.cautions,
+        recipes=_recipes(studio, drawn_on),
+        classes=_classes(studio, drawn_on),
+        pages=_pages(studio),
+        pictures=frozenset(name for name in studio.walk() if name.endswith(_PICTURES) and studio.is_sound(name)),
+        constants=drawn_on.constants,
+    )
+    findings.extend(_not_used(studio))
+    return read, findings
+
+
+def _profile(studio: TextFolder) -> Profile:
+    if not studio.has("studio.yaml"):
+        wrong = "There is no studio here: a studio folder has a file studio.yaml, which says who teaches, where, and with which scales."
+        remedy = "Name the folder that holds studio.yaml, or write that file. Beside it stand the folders recipes, classes and pages."
+        studio.findings.append(stop("studio-missing", studio.place("studio.yaml"), wrong, remedy))
+        return unread_profile(None)
+    placed = read_yaml_file(studio, "studio.yaml")
+    profile = read_profile(placed, studio.findings) if placed else None
+    return profile or unread_profile(placed)
+
+
+def _recipes(studio: TextFolder, stock: Stock) -> dict[str, Recipe]:
+    placed = (read_yaml_file(studio, name) for name in studio.files("recipes", ".yaml"))
+    recipes = (read_recipe(one, stock.known, studio.findings) for one in placed if one)
+    return {recipe.key: recipe for recipe in recipes if recipe}
+
+
+def _classes(studio: TextFolder, stock: Stock) -> dict[str, StudioClass]:
+    classes = (_class(studio, folder, stock) for folder in studio.folders("classes"))
+    return {studio_class.key: studio_class for studio_class in classes if studio_class}
+
+
+def _class(studio: TextFolder, folder: str, stock: Stock) -> StudioClass | None:
+    about, lesson = f"{folder}/class.yaml", f"{folder}/lesson.md"
+    for name, finding, says in (
+        (about, "class-missing", "what is made, when and for whom"),
+        (lesson, "lesson-missing", "how it is taught"),
+    ):
+        if not studio.has(name):
+            wrong = f"The folder of this class has no file {PurePosixPath(name).name}, which says {says}."
+            studio.findings.append(stop(finding, studio.place(name), wrong, "Write the file, or remove the folder."))
+    text = studio.text(lesson) if studio.has(lesson) else None
+    placed = read_yaml_file(studio, about) if studio.has(about) else None
+    taught = read_lesson(text, lesson, stock.passages, studio.findings) if text is not None else None
+    return read_class(placed, taught, studio.findings) if placed else None
+
+
+def _pages(studio: TextFolder) -> dict[str, Page]:
+    texts = ((name, studio.text(name)) for name in studio.files("pages", ".md"))
+    pages = (read_page(text, name, studio.findings) for name, text in texts if text is not None)
+    return {page.key: page for page in pages if page}
+
+
+def _not_used(studio: TextFolder) -> list[Finding]:
+    """Find the files that look as if they were meant to be read, in places where nothing is read."""
+    names = (name for name in studio.walk() if name.endswith((".yaml", ".yml")) and name.partition("/")[0] in _OURS)
+    wrong = "Nothing is read from this file, because of the place in which it stands or of the ending of its name."
+    remedy = "A recipe is recipes/NAME.yaml, a class is classes/NAME/class.yaml, a card is shelf/ingredients/NAME.yaml."
+    return [caution("file-not-used", Place(name), wrong, remedy) for name in names if name not in studio.met]

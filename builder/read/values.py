@@ -1,0 +1,108 @@
+"""Texts of fields that are no amounts: words of closed lists, yes and no, dates, addresses, and names of what was read before."""
+
+import re
+from collections.abc import Callable
+from datetime import datetime
+from enum import StrEnum
+from typing import Any, TypeVar
+
+from builder.model.figure import Source
+from builder.model.nearest import did_you_mean
+from builder.model.place import fold
+from builder.model.product import Product
+from builder.read.text_error import TextError, quoted
+
+E = TypeVar("E", bound=StrEnum)
+_DATE = re.compile(r"(\d{4})-(\d\d)-(\d\d)(?:[ T](\d\d):(\d\d))?", re.ASCII)
+_WEB_ADDRESS = re.compile(r"https?://[^\s/]+\.[^\s]+")
+
+
+def text_of(given: object) -> str:
+    """Give the text of a field, which must not be empty."""
+    if not isinstance(given, str):
+        what = "a list" if isinstance(given, list) else "a set of named values"
+        raise TextError("wrong-kind-of-value", f"A single text is wanted here, and {what} stands here.", "Write one text after the colon.")
+    if not given.strip():
+        raise TextError("field-missing", "Nothing is written here.", "Write the value after the colon, or leave the line out.")
+    return given.strip()
+
+
+def find_source(key: str, known: Any) -> Source:
+    """Give the source that a text names."""
+    if key not in known.sources:
+        remedy = f"Correct the name, or describe the source in sources.yaml.{did_you_mean(key, known.sources)}"
+        raise TextError("source-unknown", f"No source is called {quoted(key)}.", remedy)
+    source: Source = known.sources[key]
+    return source
+
+
+def find_product(text: str, known: Any) -> Product:
+    """Give the kind of product that a text names, without regard to case."""
+    product: Product | None = next((known.products[name] for name in known.products if fold(name) == fold(text)), None)
+    if product is None:
+        remedy = f"Write one of these: {', '.join(known.products)}.{did_you_mean(text, known.products)}"
+        raise TextError("word-unknown", f"{quoted(text)} is not a kind of product known here.", remedy)
+    return product
+
+
+def word_of(*words: str) -> Callable[[str], str]:
+    """Make a function that reads one word of a closed list, without regard to case."""
+    known = {fold(word): word for word in words}
+
+    def parse(text: str) -> str:
+        if fold(text) not in known:
+            remedy = f"Write one of these: {', '.join(words)}.{did_you_mean(text, words)}"
+            raise TextError("word-unknown", f"{quoted(text)} is not one of the words that may stand here.", remedy)
+        return known[fold(text)]
+
+    return parse
+
+
+def member_of(words: type[E]) -> Callable[[str], E]:
+    """Make a function that reads one member of an enumeration by its word."""
+    parse = word_of(*words)
+    return lambda text: words(parse(text))
+
+
+def parse_yes_or_no(text: str) -> bool:
+    """Read `yes` or `no`."""
+    if fold(text) not in ("yes", "no"):
+        raise TextError("yes-or-no", f"{quoted(text)} is neither yes nor no.", "Write yes or no.")
+    return fold(text) == "yes"
+
+
+def parse_date(text: str) -> datetime:
+    """Read a day, with or without a time of day."""
+    match = _DATE.fullmatch(text)
+    try:
+        if not match:
+            raise ValueError
+        return datetime(*(int(part or 0) for part in match.groups()))  # type: ignore[arg-type]
+    except ValueError:
+        wrong = f"{quoted(text)} is not a day of the calendar." if match else f"{quoted(text)} cannot be read as a date."
+        remedy = 'Write year, month and day in figures, and the time if there is one: "2027-03-06 10:00".'
+        raise TextError("date-unreadable", wrong, remedy) from None
+
+
+def parse_day(text: str) -> str:
+    """Read a day and keep it as it is written."""
+    parse_date(text)
+    return text
+
+
+def parse_currency(text: str) -> str:
+    """Read a currency by its code of three letters."""
+    if not re.fullmatch("[A-Z]{3}", text):
+        raise TextError(
+            "word-unknown", f"{quoted(text)} is not the code of a currency.", 'Write its three capital letters, for example "USD" or "EUR".'
+        )
+    return text
+
+
+def parse_web_address(text: str) -> str:
+    """Read the address of a web page."""
+    if not _WEB_ADDRESS.fullmatch(text):
+        raise TextError(
+            "web-address-unreadable", f"{quoted(text)} is not a web address.", 'Write it in full, for example "https://example.org".'
+        )
+    return text

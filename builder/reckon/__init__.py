@@ -1,0 +1,32 @@
+"""Studio to class sheets: arithmetic only, exact until a scale rounds it. No files, no clock, no wording."""
+
+from collections.abc import Iterable
+from datetime import date
+
+from builder.model.batch_sheet import BatchSheet, Size
+from builder.model.class_sheet import ClassSheet
+from builder.model.recipe import Recipe
+from builder.model.studio import Studio
+from builder.model.studio_class import ClassDate, StudioClass
+from builder.reckon.batches import reckon_batch, weighings
+from builder.reckon.classes import reckon_class
+
+__all__ = ["dates_to_prepare", "reckon_classes", "reckon_recipe"]
+
+
+def reckon_classes(studio: Studio, classes: Iterable[StudioClass], *, on: date) -> tuple[ClassSheet, ...]:
+    """Work out the sound classes of a studio: one sheet for each date to prepare, or one for a full class where there is none."""
+    return tuple(
+        reckon_class(studio, studio_class, when) for studio_class in classes for when in dates_to_prepare(studio_class, on) or (None,)
+    )
+
+
+def dates_to_prepare(studio_class: StudioClass, on: date) -> tuple[ClassDate, ...]:
+    """Give the dates from a day on to which somebody has come in."""
+    return tuple(when for when in studio_class.dates if when.on.date() >= on and when.enrolled > 0)
+
+
+def reckon_recipe(studio: Studio, recipe: Recipe, size: Size) -> BatchSheet:
+    """Work out one recipe at one size on the studio's own scales."""
+    scales = weighings([scale for scale in studio.profile.scales if scale.unit == "g"])
+    return reckon_batch(recipe, studio.products[recipe.product], size, studio.ingredients, scales)

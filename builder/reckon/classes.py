@@ -1,0 +1,84 @@
+"""A class to its sheet: the batches for the people who come, what they need in all, the home batches, the clock."""
+
+from math import ceil
+
+from builder.model.batch_sheet import BatchSheet, ContainersSize, OilsSize, PeopleSize, Role, Size, TotalSize
+from builder.model.class_sheet import ClassSheet, HomeBatch, LyeAhead, MadeSheet, Needed, PlannedBatch
+from builder.model.quantity import NO_MASS, Mass, sum_masses
+from builder.model.recipe import Recipe
+from builder.model.studio import Studio
+from builder.model.studio_class import BatchFor, ClassDate, HomeSize, Make, StudioClass
+from builder.reckon.batches import Weighings, reckon_batch, weighings
+from builder.reckon.rounding import pick_scale, round_down
+from builder.reckon.timeline import ahead_minutes, reckon_timeline
+
+
+def reckon_class(studio: Studio, studio_class: StudioClass, date: ClassDate | None) -> ClassSheet:
+    """Work out a class for those enrolled on a date, or for a full class where no date is given."""
+    students = date.enrolled if date else studio_class.seats
+    groups = ceil(students / studio_class.group_size)
+    last = students - (groups - 1) * studio_class.group_size
+    made = tuple(_made(studio, make, students, groups, studio_class.group_size) for make in studio_class.makes)
+    lesson = studio_class.lesson
+    return ClassSheet(studio_class, date, students, groups, last, made, reckon_timeline(lesson), ahead_minutes(lesson))
+
+
+def _made(studio: Studio, make: Make, students: int, groups: int, group_size: int) -> MadeSheet:
+    recipe = studio.recipes[make.recipe.text]
+    kind = studio.products[recipe.product]
+    here = weighings([scale for scale in studio.profile.scales if scale.unit == "g"])
+    home = weighings(studio.profile.home_scales, from_solid=True)
+
+    def batch(size: Size, scales: Weighings) -> BatchSheet:
+        return reckon_batch(recipe, kind, size, studio.ingredients, scales)
+
+    batches = tuple(PlannedBatch(purpose, batch(size, here), copies) for purpose, size, copies in _plan(make, students, groups, group_size))
+    at_home = tuple(HomeBatch(size, batch(home_size(size), home)) for size in make.at_home)
+    containers = students * make.each_student + make.spare
+    return MadeSheet(make, batches, _needed(batches), containers, at_home, _lye_ahead(recipe, batches, here))
+
+
+def _plan(make: Make, students: int, groups: int, group_size: int) -> list[tuple[str, PeopleSize, int]]:
+    """Say which batches are made, each for whom, how big and how often."""
+    pot = make.left_in_the_pot
+    if make.batch_for is BatchFor.CLASS:
+        return [("class", PeopleSize(students * make.each_student + make.spare, make.demo, pot), 1)]
+    if make.batch_for is BatchFor.GROUP:
+        plan = [("group", PeopleSize(group_size * make.each_student, NO_MASS, pot), groups)]
+    else:
+        plan = [("student", PeopleSize(make.each_student, NO_MASS, pot), students)]
+    if make.spare or make.demo:
+        plan.append(("teacher", PeopleSize(make.spare, make.demo, pot), 1))
+    return plan
+
+
+def home_size(size: HomeSize) -> Size:
+    """Give the size that a home size asks for."""
+    if size.total is not None:
+        return TotalSize(size.total)
+    if size.oils is not None:
+        return OilsSize(size.oils)
+    assert size.containers is not None
+    return ContainersSize(size.containers)
+
+
+def _needed(batches: tuple[PlannedBatch, ...]) -> tuple[Needed, ...]:
+    totals: dict[str, Mass] = {}
+    for planned in batches:
+        for w in planned.sheet.grams.weighed:
+            totals[w.line.name] = totals.get(w.line.name, NO_MASS) + w.mass * planned.copies
+    return tuple(Needed(name, mass) for name, mass in totals.items())
+
+
+def _lye_ahead(recipe: Recipe, batches: tuple[PlannedBatch, ...], scales: Weighings) -> LyeAhead | None:
+    if recipe.lye is None or recipe.lye.ready_mixed is None:
+        return None
+    strength = recipe.lye.ready_mixed.fraction
+    weighed = [(w, planned.copies) for planned in batches for w in planned.sheet.grams.weighed if w.line.role is Role.ALKALI]
+    solution = sum_masses(w.mass * copies for w, copies in weighed)
+    lye = batches[0].sheet.grams.lye
+    assert lye is not None
+    exact = solution * strength / lye.purities[0].typical
+    scale, _ = pick_scale(exact, scales.grams)
+    solid = round_down(exact, scale.division)
+    return LyeAhead(weighed[0][0].line.name, solution, solid, solution - solid, strength)

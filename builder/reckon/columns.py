@@ -1,0 +1,52 @@
+"""Exact lines to a column of weighings: each amount on the finest scale that holds it, lye always down."""
+
+from collections.abc import Sequence
+from fractions import Fraction
+
+from builder.model.batch_sheet import Column, Line, Role, Weighed
+from builder.model.quantity import Mass, sum_masses
+from builder.model.studio import Scale
+from builder.reckon.formula import Formula
+from builder.reckon.lye import check_lye
+from builder.reckon.rounding import pick_scale, round_down, round_near
+
+
+def reckon_lines(formula: Formula, total: Mass) -> tuple[Line, ...]:
+    """Give the exact lines of a batch of this weight."""
+    return tuple(
+        Line(
+            line.ingredient, line.phase, line.role, total * line.share, line.share, line.after_the_cook, line.strength, line.place
+        )
+        for line in formula.lines
+    )  # fmt: skip
+
+
+def reckon_column(lines: Sequence[Line], formula: Formula, scales: Sequence[Scale]) -> Column:
+    """Weigh out exact lines on scales that all read in one unit, and check the lye as weighed.
+
+    A batch so small that something rounds to nothing has no lye to check: a finding stops it.
+    """
+    weighed = tuple(_weigh(line, scales) for line in lines)
+    phases: dict[str, Mass] = {}
+    for w in weighed:
+        phases[w.line.phase] = phases.get(w.line.phase, Mass(Fraction(0))) + w.mass
+    return Column(
+        unit=scales[0].unit,
+        weighed=weighed,
+        total=sum_masses(w.mass for w in weighed),
+        oils=_sum_of(weighed, Role.OIL),
+        alkali=_sum_of(weighed, Role.ALKALI),
+        lye_water=_sum_of(weighed, Role.LYE_WATER),
+        phase_totals=phases,
+        lye=check_lye(weighed, formula.alkalis, formula.koh) if formula.alkalis and all(w.mass for w in weighed) else None,
+    )
+
+
+def _weigh(line: Line, scales: Sequence[Scale]) -> Weighed:
+    scale, fits = pick_scale(line.exact, scales)
+    rounded = round_down if line.role is Role.ALKALI else round_near
+    return Weighed(line, rounded(line.exact, scale.division), scale, fits)
+
+
+def _sum_of(weighed: Sequence[Weighed], role: Role) -> Mass:
+    return sum_masses(w.mass for w in weighed if w.line.role is role)

@@ -1,0 +1,99 @@
+"""A recipe to its formula: every ingredient's share of the whole batch, lye and water worked out."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from fractions import Fraction
+
+from builder.model.batch_sheet import Given, Role, Working
+from builder.model.ingredient import CountsAs, Ingredient
+from builder.model.place import Place, fold
+from builder.model.quantity import Mass, Rest, Share
+from builder.model.recipe import AmountsAs, LyePlan, Recipe
+from builder.reckon.lye import Alkali, alkalis_of, molar_mass, need_lye
+from builder.reckon.masses import weight_of
+
+LYE_PHASE = "lye"
+
+
+@dataclass(frozen=True)
+class FormulaLine:
+    """One ingredient and its share of the whole batch."""
+
+    ingredient: Ingredient
+    phase: str
+    role: Role
+    share: Fraction
+    place: Place
+    after_the_cook: bool = False
+    strength: Fraction | None = None
+
+
+@dataclass(frozen=True)
+class Formula:
+    """A recipe for a batch of weight one. `oils` is the share that is oil; `alkalis` is empty where there is no lye."""
+
+    lines: tuple[FormulaLine, ...]
+    oils: Fraction
+    alkalis: tuple[Alkali, ...]
+    koh: Fraction
+    workings: tuple[Working, ...]
+
+
+def reckon_formula(recipe: Recipe, cards: Mapping[str, Ingredient], *, from_solid: bool = False) -> Formula:
+    """Work out the shares of a recipe.
+
+    `from_solid` leaves out that the lye comes ready-mixed: at home it is mixed from the solid, at the same concentration.
+    """
+    workings: list[Working] = []
+    bare = _recipe_lines(recipe, cards, workings)
+    plan = recipe.lye
+    alkalis: tuple[Alkali, ...] = ()
+    koh = molar_mass(cards[fold("potassium hydroxide")])
+    if plan is not None:
+        if from_solid:
+            plan = replace(plan, ready_mixed=None)
+        alkalis = alkalis_of(plan, cards)
+        bare += _lye_lines(bare, plan, alkalis, cards, koh, workings)
+    whole = sum((line.share for line in bare), Fraction(0))
+    lines = tuple(replace(line, share=line.share / whole) for line in bare)
+    for line in lines:
+        workings.append(Working("share of total", line.ingredient.name, (Given("part", line.share * whole, ""),), line.share, "of 1"))
+    oils = sum((line.share for line in lines if line.role is Role.OIL), Fraction(0))
+    return Formula(lines, oils, alkalis, koh, tuple(workings))
+
+
+def _recipe_lines(recipe: Recipe, cards: Mapping[str, Ingredient], workings: list[Working]) -> list[FormulaLine]:
+    stated = sum((line.amount.fraction for line in recipe.lines if isinstance(line.amount, Share)), Fraction(0))
+    found = []
+    for phase in recipe.phases:
+        for line in phase.lines:
+            card = cards[line.ingredient.key]
+            if isinstance(line.amount, Rest):
+                share = 1 - stated
+                workings.append(Working("rest of total", card.name, (Given("stated", stated, "of 1"),), share, "of 1"))
+            else:
+                share, working = weight_of(line, card)
+                if recipe.amounts_as is not AmountsAs.PERCENT_OF_TOTAL:
+                    workings.append(working)
+            role = Role.OIL if card.counts_as.is_oil else Role.OTHER
+            found.append(FormulaLine(card, phase.name.text, role, share, line.place, phase.after_the_cook))
+    return found
+
+
+def _lye_lines(
+    lines: list[FormulaLine],
+    plan: LyePlan,
+    alkalis: tuple[Alkali, ...],
+    cards: Mapping[str, Ingredient],
+    koh: Fraction,
+    workings: list[Working],
+) -> list[FormulaLine]:
+    oils = [(line.ingredient, Mass(line.share)) for line in lines if line.role is Role.OIL]
+    acids = [(line.ingredient, Mass(line.share)) for line in lines if line.ingredient.counts_as is CountsAs.ACID]
+    need = need_lye(oils, acids, plan, alkalis, koh)
+    workings += need.workings
+    strength = plan.ready_mixed.fraction if plan.ready_mixed else None
+    found = [FormulaLine(alkali.card, LYE_PHASE, Role.ALKALI, mass.grams, plan.place, strength=strength) for alkali, mass in need.alkali]
+    if need.water:
+        found.append(FormulaLine(cards[plan.liquid.key], LYE_PHASE, Role.LYE_WATER, need.water.grams, plan.place))
+    return found

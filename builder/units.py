@@ -1,0 +1,88 @@
+"""The one door to pint: units by name to exact factors, and back to the units that a sheet prints.
+
+Only the factor of a unit comes from pint: its parser never sees a studio's text, since it reads `1 1/2 cups` as half a cup and
+`3 fl oz` as femtolitre ounces. The registry is built on fractions (with decimals a quart is not exact). Spoons and cups have the
+values of the US labelling rule 21 CFR 101.9(b)(5)(viii): 5, 15 and 240 mL.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from functools import cache
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from pint import UnitRegistry
+
+# What a studio may write, folded, and pint's name for it.
+MASS_UNITS = {
+    "g": "gram", "gram": "gram", "grams": "gram", "gramme": "gram", "grammes": "gram",
+    "mg": "milligram", "kg": "kilogram", "kilo": "kilogram", "kilos": "kilogram", "kilogram": "kilogram", "kilograms": "kilogram",
+    "oz": "ounce", "ounce": "ounce", "ounces": "ounce", "lb": "pound", "lbs": "pound", "pound": "pound", "pounds": "pound",
+}  # fmt: skip
+VOLUME_UNITS = {
+    "ml": "milliliter", "millilitre": "milliliter", "millilitres": "milliliter", "milliliter": "milliliter", "milliliters": "milliliter",
+    "cl": "centiliter", "l": "liter", "litre": "liter", "litres": "liter", "liter": "liter", "liters": "liter",
+    "fl oz": "fluid_ounce", "fluid ounce": "fluid_ounce", "fluid ounces": "fluid_ounce",
+    "pint": "pint", "pints": "pint", "quart": "quart", "quarts": "quart", "gal": "gallon", "gallon": "gallon", "gallons": "gallon",
+    "imperial fl oz": "imperial_fluid_ounce", "imperial pint": "imperial_pint", "imperial gallon": "imperial_gallon",
+    "tsp": "label_teaspoon", "teaspoon": "label_teaspoon", "teaspoons": "label_teaspoon",
+    "tbsp": "label_tablespoon", "tablespoon": "label_tablespoon", "tablespoons": "label_tablespoon",
+    "cup": "label_cup", "cups": "label_cup",
+}  # fmt: skip
+LENGTH_UNITS = {"mm": "millimeter", "cm": "centimeter", "m": "meter", "in": "inch", "inch": "inch", "inches": "inch"}
+TIME_UNITS = {
+    "min": "minute", "minute": "minute", "minutes": "minute", "h": "hour", "hour": "hour", "hours": "hour",
+    "day": "day", "days": "day",
+}  # fmt: skip
+TEMPERATURE_UNITS = {
+    "degc": "degC", "°c": "degC", "celsius": "degC", "degf": "degF", "°f": "degF", "fahrenheit": "degF",
+}  # fmt: skip
+
+_HOUSEHOLD = ("label_teaspoon = 5 milliliter", "label_tablespoon = 15 milliliter", "label_cup = 240 milliliter")
+
+
+@cache
+def _registry() -> UnitRegistry[Fraction]:
+    from pint import UnitRegistry
+
+    registry: UnitRegistry[Fraction] = UnitRegistry(non_int_type=Fraction)
+    for definition in _HOUSEHOLD:
+        registry.define(definition)
+    return registry
+
+
+@cache
+def _factor(unit: str, into: str) -> Fraction:
+    quantity = _registry().Quantity(Fraction(1), unit)
+    return Fraction(quantity.m_as(into))
+
+
+def grams_in(unit: str) -> Fraction:
+    """Give the grams in one of a unit of mass, such as `oz`: 28.349523125."""
+    return _factor(MASS_UNITS[unit], "gram")
+
+
+def millilitres_in(unit: str) -> Fraction:
+    """Give the millilitres in one of a unit of volume, such as `fl oz`: 29.5735295625."""
+    return _factor(VOLUME_UNITS[unit], "milliliter")
+
+
+def millimetres_in(unit: str) -> Fraction:
+    """Give the millimetres in one of a unit of length."""
+    return _factor(LENGTH_UNITS[unit], "millimeter")
+
+
+def minutes_in(unit: str) -> Fraction:
+    """Give the minutes in one of a unit of time."""
+    return _factor(TIME_UNITS[unit], "minute")
+
+
+def celsius(number: Fraction, unit: str) -> Fraction:
+    """Give a temperature in degrees Celsius; exact, unlike a float or a Decimal offset conversion."""
+    return number if TEMPERATURE_UNITS[unit] == "degC" else (number - 32) * 5 / 9
+
+
+def fahrenheit(degrees_celsius: Fraction) -> Fraction:
+    """Give degrees Fahrenheit."""
+    return degrees_celsius * 9 / 5 + 32

@@ -1,0 +1,83 @@
+"""Small values for tests that need no files: cards, recipes and scales, made in one line each."""
+
+from fractions import Fraction
+
+from builder.model.figure import Figure, Figures, Known, Source
+from builder.model.ingredient import CountsAs, Ingredient, LabelName
+from builder.model.place import NOWHERE, Name, fold
+from builder.model.quantity import Mass, Parts, Share
+from builder.model.recipe import AlkaliShare, AmountsAs, DividedBy, Fill, LyePlan, LyeWater, Phase, Recipe, RecipeLine, WaterBy
+from builder.model.studio import Scale
+
+SOURCE = Source("test", "a figure for this test", "test")
+NAOH, KOH = Fraction("39.997"), Fraction("56.1056")
+
+
+def grams(number):
+    return Mass(Fraction(str(number)))
+
+
+def share(percent):
+    return Share(Fraction(str(percent)) / 100)
+
+
+def figures(low, high=None, unit=""):
+    return Figures(Figure(Fraction(str(low)), Fraction(str(low if high is None else high)), unit, SOURCE, "here", Known.READ))
+
+
+def card(name, counts_as=CountsAs.OTHER, **named):
+    """Make a card; a figure is a number or a (low, high) pair under its name with underscores."""
+    made = {key.replace("_", " "): figures(*value) if isinstance(value, tuple) else figures(value) for key, value in named.items()}
+    label = LabelName((name.title(),), (name,), Known.MEMORY)
+    return Ingredient(name, "other", counts_as, "both", label_name=label, figures=made)
+
+
+def fat(name, low, high=None):
+    return card(name, CountsAs.FAT, saponification=(low, low if high is None else high))
+
+
+def cards(*extra):
+    """Give cards by folded name: water, the two alkalis (pure), and those given."""
+    stock = (
+        card("water", CountsAs.WATER),
+        card("sodium hydroxide", CountsAs.ALKALI, molar_mass=NAOH, purity=100),
+        card("potassium hydroxide", CountsAs.ALKALI, molar_mass=KOH, purity=100),
+    )
+    return {fold(one.name): one for one in (*stock, *extra)}
+
+
+def scale(division="0.01", up_to="100000", unit="g", per_unit="1"):
+    one = Fraction(per_unit)
+    return Scale(f"{division} {unit} scale", Mass(Fraction(division) * one), Mass(Fraction(up_to) * one), unit, one)
+
+
+def phase(name, lines, **named):
+    return Phase(Name(name), tuple(RecipeLine(Name(what), amount, NOWHERE) for what, amount in lines.items()), **named)
+
+
+def recipe(*phases, amounts_as=AmountsAs.PERCENT_OF_TOTAL, fill="100", **named):
+    return Recipe("test", "Test", "lotion", amounts_as, phases, Fill(Name("jar"), grams(fill)), **named)
+
+
+def parts(number):
+    return Parts(Fraction(str(number)))
+
+
+def lye(alkali="sodium hydroxide", superfat=5, water=(WaterBy.CONCENTRATION, "0.33"), **named):
+    """Make a lye plan; `alkali` is a name, or percentages by name."""
+    shares = {alkali: 100} if isinstance(alkali, str) else alkali
+    purity = named.pop("purity", None)
+    made = tuple(
+        AlkaliShare(Name(name), Fraction(str(percent)) / 100, share(purity) if purity is not None else None) for name, percent in shares.items()
+    )
+    named.setdefault("divided_by", DividedBy.EQUIVALENTS)
+    by, value = water
+    return LyePlan(made, share(superfat), LyeWater(by, Fraction(str(value))), **named)
+
+
+def soap(oils, plan, extra=None):
+    """Make a soap of oils in percent of the oils."""
+    phases = [phase("oils", {name: share(percent) for name, percent in oils.items()})]
+    if extra:
+        phases.append(phase("at trace", {name: share(percent) for name, percent in extra.items()}))
+    return recipe(*phases, amounts_as=AmountsAs.PERCENT_OF_OILS, lye=plan)

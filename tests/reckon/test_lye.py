@@ -1,0 +1,261 @@
+"""Lye against stoichiometry, published titrations and old recipes whose balance is known."""
+
+from fractions import Fraction
+from random import Random
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from builder.model.batch_sheet import OilsSize, Role, TotalSize
+from builder.model.ingredient import CountsAs
+from builder.model.product import Product
+from builder.model.recipe import DividedBy, WaterBy
+from builder.reckon.batches import reckon_batch, weighings
+from builder.reckon.lye import acid_equivalents, alkalis_of, check_lye, fat_equivalents
+from tests.making import KOH, NAOH, card, cards, fat, grams, lye, scale, share, soap
+
+BAR = Product("cold-process soap", "Soap", "rinse-off", True, "weight")
+FINE = weighings([scale("0.0001")])
+
+
+def batch(oils, plan, *fats, size=1000, scales=FINE, extra=None):
+    return reckon_batch(soap(oils, plan, extra), BAR, OilsSize(grams(size)), cards(*fats), scales)
+
+
+def exact(sheet, name):
+    return sum((line.exact.grams for line in sheet.lines if line.name == name), Fraction(0))
+
+
+# Pure triglycerides: three mol of alkali for one mol of fat. Molar masses and saponification values computed from atomic
+# weights; the 1908 handbook (Simmons & Appleton, ch. II) prints the saponification equivalents 212.7, 268.7, 296.7, 294.7.
+@pytest.mark.parametrize(
+    ("name", "molar", "value", "equivalent_1908"),
+    [
+        ("trilaurin", "639.00", "263.41", "212.7"),
+        ("tripalmitin", "807.32", "208.49", "268.7"),
+        ("tristearin", "891.48", "188.81", "296.7"),
+        ("triolein", "885.43", "190.10", "294.7"),
+    ],
+)
+def test_a_mol_of_triglyceride_takes_three_mol_of_alkali(name, molar, value, equivalent_1908):
+    taken = fat_equivalents(grams(molar), fat(name, value), KOH)
+    assert float(taken) == pytest.approx(3, rel=2e-4)
+    assert float(Fraction(molar) / taken) == pytest.approx(float(equivalent_1908), rel=2e-3)
+
+
+# School problem (worked example, luyentap365): 1 kg of fat takes 3.572 L of 1 M potassium hydroxide; saponification value 200.4.
+def test_a_kilogram_of_fat_takes_as_much_potassium_hydroxide_as_it_was_titrated_with():
+    sheet = batch({"fat": 100}, lye("potassium hydroxide", 0), fat("fat", "200.4"))
+    assert float(exact(sheet, "potassium hydroxide") / KOH) == pytest.approx(3.572, abs=0.0005)
+
+
+# Textbook companion, engineering chemistry, ex. 1: 2.5 g of oil, blank 49.0 mL, back-titration 26.4 mL, 0.4 N potassium hydroxide; 202.496 with M = 56.
+def test_a_titration_gives_back_the_alkali_that_it_used():
+    taken = fat_equivalents(grams("2.5"), fat("oil", "202.496"), Fraction(56))
+    assert float(taken) == pytest.approx((49.0 - 26.4) * 0.4 / 1000, rel=1e-9)
+
+
+# Virtual laboratory table: 1.51 g took (with 0.5 N acid) a saponification value of 237.77; mean of three 237.84.
+@pytest.mark.parametrize(("weight", "value", "millilitres"), [("1.51", "237.77", 12.8), ("1.50", "233.75", 12.5), ("1.53", "242.00", 13.2)])
+def test_three_titrations_of_half_normal_acid(weight, value, millilitres):
+    taken = fat_equivalents(grams(weight), fat("oil", value), Fraction("56.1"))
+    assert float(taken) == pytest.approx(millilitres * 0.5 / 1000, rel=1e-4)
+
+
+# USP 28, Green Soap: 380 g vegetable oil, 20 g oleic acid, 91.7 g potassium hydroxide of 85 % total alkali. Exactly neutral where the
+# oil's saponification value is 194.6 (oleic acid at 200); balance computed.
+def test_usp_green_soap_is_neutral_at_194_6():
+    oleic = card("oleic acid", CountsAs.FATTY_ACID, saponification=200)
+    plan = lye("potassium hydroxide", 0, purity=85)
+    sheet = batch({"vegetable oil": 95, "oleic acid": 5}, plan, fat("vegetable oil", "194.6"), oleic, size=400)
+    assert float(exact(sheet, "potassium hydroxide")) == pytest.approx(91.7, abs=0.05)
+
+
+# The same with soybean oil at 192: the lye excess is 1.3 %.
+def test_usp_green_soap_from_soybean_oil_is_lye_heavy():
+    oleic = card("oleic acid", CountsAs.FATTY_ACID, saponification=200)
+    needed = fat_equivalents(grams(380), fat("soybean oil", 192), KOH) + fat_equivalents(grams(20), oleic, KOH)
+    assert float(Fraction("91.7") * Fraction("0.85") / KOH / needed - 1) == pytest.approx(0.013, abs=0.0005)
+
+
+# Simmons & Appleton 1908, ch. V and App. C: cold-process coconut soap, half its weight of lye of 71.4 °Tw (32.64 % NaOH):
+# 12 to 13 % less than the full demand at saponification equivalents 214.2 to 216.
+@pytest.mark.parametrize(("equivalent", "discount"), [("214.2", 0.125), ("216", 0.119)])
+def test_the_1908_cold_process_soap_has_its_lye_discount(equivalent, discount):
+    needed = Fraction(1000) / Fraction(equivalent)
+    given_lye = Fraction(1000) / 2 * Fraction("0.3264") / Fraction("39.997")
+    coconut = fat("coconut oil", Fraction(56100) / Fraction(equivalent))
+    assert float(fat_equivalents(grams(1000), coconut, Fraction("56.1"))) == pytest.approx(float(needed), rel=1e-9)
+    assert float(1 - given_lye / fat_equivalents(grams(1000), coconut, Fraction("56.1"))) == pytest.approx(discount, abs=0.006)
+
+
+# USP: 1 mL of 1 N NaOH neutralises 64.03 mg of anhydrous citric acid and 90.08 mg of lactic acid: 0.6247 and 0.4440 g NaOH per g.
+@pytest.mark.parametrize(("molar", "protons", "per_gram"), [("192.124", 3, 0.6247), ("90.078", 1, 0.4440)])
+def test_acids_take_lye_as_the_pharmacopoeia_says(molar, protons, per_gram):
+    acid = card("acid", CountsAs.ACID, molar_mass=molar, protons=protons)
+    assert float(acid_equivalents(grams(1), acid) * NAOH) == pytest.approx(per_gram, abs=0.0003)
+
+
+# Factors computed from molar masses: 0.712890 g NaOH per g KOH for the same hydroxide.
+def test_sodium_for_potassium_hydroxide():
+    sodium = batch({"fat": 100}, lye("sodium hydroxide"), fat("fat", 190))
+    potassium = batch({"fat": 100}, lye("potassium hydroxide"), fat("fat", 190))
+    ratio = exact(sodium, "sodium hydroxide") / exact(potassium, "potassium hydroxide")
+    assert float(ratio) == pytest.approx(0.712890, abs=5e-6)
+
+
+# Identities, computed: at a KOH share of 60 % of the equivalents the weight share of pure lye is 67.8 %; at 60 % by weight it is 51.7 %.
+def test_a_mixed_lye_by_equivalents_and_by_weight():
+    mix = {"potassium hydroxide": 60, "sodium hydroxide": 40}
+    by_equivalents = batch({"fat": 100}, lye(mix), fat("fat", 190))
+    potassium, sodium = exact(by_equivalents, "potassium hydroxide"), exact(by_equivalents, "sodium hydroxide")
+    assert float(potassium / (potassium + sodium)) == pytest.approx(0.678, abs=0.0005)
+    by_weight = batch({"fat": 100}, lye(mix, divided_by=DividedBy.WEIGHT), fat("fat", 190))
+    potassium, sodium = exact(by_weight, "potassium hydroxide"), exact(by_weight, "sodium hydroxide")
+    assert potassium / (potassium + sodium) == Fraction(60, 100)
+    assert float((potassium / KOH) / (potassium / KOH + sodium / NAOH)) == pytest.approx(0.517, abs=0.0005)
+
+
+# 1 : 1 from 97 % is 48.5 % hydroxide by weight.
+def test_a_ready_mixed_lye_brings_its_own_water():
+    plan = lye(superfat=5, purity=97, ready_mixed=share("48.5"))
+    mixed = batch({"fat": 100}, plan, fat("fat", 190))
+    solid = batch({"fat": 100}, lye(superfat=5, purity=97), fat("fat", 190))
+    assert exact(mixed, "sodium hydroxide") == 2 * exact(solid, "sodium hydroxide")
+    assert exact(mixed, "water") == exact(solid, "water") - exact(solid, "sodium hydroxide")
+    assert mixed.grams.lye.concentration == pytest.approx(solid.grams.lye.concentration, abs=1e-6)
+    assert mixed.grams.lye.superfat == pytest.approx(solid.grams.lye.superfat, abs=1e-6)
+
+
+def test_the_three_ways_to_state_water_agree():
+    by_concentration = batch({"fat": 100}, lye(water=(WaterBy.CONCENTRATION, "0.25")), fat("fat", 190))
+    by_ratio = batch({"fat": 100}, lye(water=(WaterBy.RATIO, 3)), fat("fat", 190))
+    of_oils = exact(by_ratio, "water") / 1000
+    by_percent = batch({"fat": 100}, lye(water=(WaterBy.PERCENT_OF_OILS, of_oils)), fat("fat", 190))
+    assert exact(by_concentration, "water") == exact(by_ratio, "water") == exact(by_percent, "water")
+
+
+def test_fat_after_the_cook_counts_afterwards():
+    from builder.model.recipe import AmountsAs
+    from tests.making import phase, recipe
+
+    late = phase("after the cook", {"shea": share(10)}, after_the_cook=True)
+    plan = lye(superfat=10)
+    made = recipe(phase("oils", {"fat": share(90)}), late, amounts_as=AmountsAs.PERCENT_OF_OILS, lye=plan)
+    sheet = reckon_batch(made, BAR, OilsSize(grams(1000)), cards(fat("fat", 190), fat("shea", 190)), FINE)
+    assert float(sheet.grams.lye.superfat) == pytest.approx(0.10, abs=1e-5)
+    assert float(sheet.grams.lye.before_the_cook) == pytest.approx(0.0, abs=1e-5)
+
+
+def test_a_wax_that_does_not_react_takes_no_lye():
+    wax = card("beeswax", CountsAs.WAX, saponification=95)
+    sheet = batch({"fat": 95, "beeswax": 5}, lye(superfat=5), fat("fat", 190), wax)
+    assert float(sheet.grams.lye.superfat) == pytest.approx(0.05, abs=1e-5)
+    assert sheet.grams.lye.without_waxes < sheet.grams.lye.superfat
+
+
+percent = st.integers(0, 40)
+value = st.fractions(150, 280, max_denominator=100)
+weights = st.fractions(10, 5000, max_denominator=10)
+
+
+@given(value, percent, weights, st.sampled_from(["sodium hydroxide", "potassium hydroxide"]), st.integers(80, 100))
+def test_the_superfat_asked_for_is_the_superfat_of_the_exact_amounts(number, superfat, size, alkali, purity):
+    sheet = batch({"fat": 100}, lye(alkali, superfat, purity=purity), fat("fat", number), size=size)
+    hydroxide = exact(sheet, alkali) * purity / 100 / (NAOH if alkali == "sodium hydroxide" else KOH)
+    assert 1 - hydroxide / (size * number / 1000 / KOH) == Fraction(superfat, 100)
+
+
+@given(value, value, percent, weights, st.sampled_from(["1", "0.1", "5"]))
+def test_lye_is_never_rounded_up(one, other, superfat, size, division):
+    scales = weighings([scale(division)])
+    sheet = batch({"a": 60, "b": 40}, lye(superfat=superfat), fat("a", one), fat("b", other), size=size, scales=scales)
+    for weighed in sheet.grams.weighed:
+        if weighed.line.role is Role.ALKALI:
+            assert weighed.mass <= weighed.line.exact
+            assert weighed.line.exact - weighed.mass < weighed.scale.division
+        else:
+            assert abs((weighed.mass - weighed.line.exact).grams) <= weighed.scale.division.grams / 2
+
+
+@given(value, percent, st.integers(2, 9))
+def test_scaling_does_not_change_the_superfat(number, superfat, times):
+    small = reckon_batch(soap({"fat": 100}, lye(superfat=superfat)), BAR, TotalSize(grams(500)), cards(fat("fat", number)), FINE)
+    big = reckon_batch(soap({"fat": 100}, lye(superfat=superfat)), BAR, TotalSize(grams(500 * times)), cards(fat("fat", number)), FINE)
+    assert [line.exact * times for line in small.lines] == [line.exact for line in big.lines]
+
+
+@given(value, percent, percent)
+def test_more_superfat_never_takes_more_lye(number, one, other):
+    less, more = sorted((one, other))
+    with_less = batch({"fat": 100}, lye(superfat=less), fat("fat", number))
+    with_more = batch({"fat": 100}, lye(superfat=more), fat("fat", number))
+    assert exact(with_more, "sodium hydroxide") <= exact(with_less, "sodium hydroxide")
+
+
+@given(value, value, st.integers(1, 99), st.randoms(use_true_random=False))
+def test_the_order_of_the_oils_does_not_matter(one, other, part, random):
+    oils = [("a", part), ("b", 100 - part)]
+    first = batch(dict(oils), lye(), fat("a", one), fat("b", other))
+    random.shuffle(oils)
+    second = batch(dict(oils), lye(), fat("b", other), fat("a", one))
+    assert {line.name: line.exact for line in first.lines} == {line.name: line.exact for line in second.lines}
+
+
+@given(st.integers(1, 99))
+def test_the_hydroxide_needed_does_not_depend_on_the_split(part):
+    sheet = batch({"fat": 100}, lye({"potassium hydroxide": part, "sodium hydroxide": 100 - part}), fat("fat", 190))
+    hydroxide = exact(sheet, "potassium hydroxide") / KOH + exact(sheet, "sodium hydroxide") / NAOH
+    assert hydroxide == Fraction(95, 100) * 190 / KOH
+
+
+@settings(max_examples=25)
+@given(st.integers(0, 2**32), st.integers(0, 10), st.sampled_from(["1", "0.1"]))
+def test_the_worst_case_is_the_worst_of_10_000_random_draws(seed, superfat, division):
+    random = Random(seed)
+    olive, coconut = fat("olive", 184, 196), fat("coconut", 248, 265)
+    alkali = card("sodium hydroxide", CountsAs.ALKALI, molar_mass=NAOH, purity=(95, 100))
+    stock = cards(olive, coconut) | {"sodium hydroxide": alkali}
+    made = soap({"olive": 70, "coconut": 30}, lye(superfat=superfat))
+    sheet = reckon_batch(made, BAR, OilsSize(grams(500)), stock, weighings([scale(division)]))
+    result = sheet.grams.lye
+    for _ in range(400):
+        oils = hydroxide = 0.0
+        for weighed in sheet.grams.weighed:
+            half = float(weighed.scale.division.grams) / 2
+            mass = float(weighed.mass.grams) + random.uniform(-half, half)
+            if weighed.line.role is Role.OIL:
+                figure = weighed.line.ingredient.figure("saponification")
+                oils += mass * random.uniform(float(figure.low), float(figure.high)) / 1000 / float(KOH)
+            elif weighed.line.role is Role.ALKALI:
+                hydroxide += mass * random.uniform(0.95, 1.0) / float(NAOH)
+        assert float(result.lowest) - 1e-9 <= 1 - hydroxide / oils <= float(result.highest) + 1e-9
+
+
+def test_an_acid_is_given_its_lye():
+    citric = card("citric acid", CountsAs.ACID, molar_mass="192.124", protons=3)
+    sheet = batch({"fat": 100}, lye(superfat=5), fat("fat", 190), citric, extra={"citric acid": 2})
+    plain = batch({"fat": 100}, lye(superfat=5), fat("fat", 190))
+    # 1 g of anhydrous citric acid takes 0.62455 g of sodium hydroxide (computed).
+    assert float(exact(sheet, "sodium hydroxide") - exact(plain, "sodium hydroxide")) == pytest.approx(20 * 0.62455, abs=0.01)
+    assert float(sheet.grams.lye.superfat) == pytest.approx(0.05, abs=1e-5)
+
+
+# Simmons & Appleton 1908, ch. V: 56 lb each of coconut, tallow and castor with 83 lb of lye of 72 °Tw (32.93 % NaOH): 7 % excess.
+# And 56 lb coconut, 56 lb tallow, 56 lb lye: 0.9 % excess. Balance computed with the book's saponification equivalents.
+@pytest.mark.parametrize(
+    ("fats", "lye_pounds", "excess"),
+    [({"coconut": "215.1", "tallow": "284.8"}, 56, 0.009), ({"coconut": "215.1", "tallow": "284.8", "castor": "310"}, 83, 0.071)],
+)
+def test_two_lye_heavy_recipes_of_1908_come_out_below_zero(fats, lye_pounds, excess):
+    stock = cards(*(fat(name, Fraction(56100) / Fraction(equivalent)) for name, equivalent in fats.items()))
+    made = soap({name: Fraction(100, len(fats)) for name in fats}, lye(superfat=0))
+    sheet = reckon_batch(made, BAR, OilsSize(grams(56 * len(fats))), stock, FINE)
+    poured = grams(lye_pounds * 0.3293)
+    from dataclasses import replace
+
+    weighed = [replace(w, mass=poured) if w.line.role is Role.ALKALI else w for w in sheet.grams.weighed]
+    result = check_lye(weighed, alkalis_of(made.lye, stock), Fraction("56.1"))
+    assert result.superfat < 0
+    assert float(-result.superfat) == pytest.approx(excess, abs=0.004)

@@ -1,0 +1,64 @@
+"""Each finding has its smallest failing studio, and the exact words with which the command answers.
+
+A folder in `findings/` is laid over `findings/_sound`, a studio in which nothing is found; `gone.txt` names files to take away. Then
+`stillroom check` must print exactly `expected.txt` to stderr and end with the status that its stops call for. `_sound` is the passing
+twin of all of them. To write the expected texts anew after a change of wording: `python -m tests.test_findings`, then read the diff.
+"""
+
+import contextlib
+import io
+import shutil
+import sys
+import tempfile
+from pathlib import Path
+
+import pytest
+
+from builder import cli
+
+FINDINGS = Path(__file__).parent / "findings"
+CASES = sorted(folder for folder in FINDINGS.iterdir() if folder.is_dir() and not folder.name.startswith("_"))
+
+
+def lay_out(case, target):
+    shutil.copytree(FINDINGS / "_sound", target)
+    if case is not None:
+        shutil.copytree(case, target, dirs_exist_ok=True, ignore=shutil.ignore_patterns("expected.txt", "gone.txt"))
+        gone = case / "gone.txt"
+        for name in gone.read_text(encoding="utf-8").split() if gone.exists() else ():
+            (target / name).unlink()
+
+
+def answer(case):
+    with tempfile.TemporaryDirectory() as folder:
+        studio = Path(folder) / "studio"
+        lay_out(case, studio)
+        before = sorted(path for path in Path(folder).rglob("*"))
+        out, err = io.StringIO(), io.StringIO()
+        with contextlib.redirect_stdout(out), contextlib.redirect_stderr(err):
+            status = cli.main(["check", str(studio), "--today", "2027-01-01"])
+        assert sorted(path for path in Path(folder).rglob("*")) == before, "check wrote something"
+        return status, out.getvalue(), err.getvalue()
+
+
+def test_nothing_is_found_in_the_sound_studio():
+    status, out, err = answer(None)
+    assert (status, err) == (0, "")
+    assert "Nothing found" in out
+
+
+@pytest.mark.parametrize("case", CASES, ids=lambda case: case.name)
+def test_finding(case):
+    status, _, err = answer(case)
+    assert err == (case / "expected.txt").read_text(encoding="utf-8")
+    assert status == (1 if "(stop)" in err else 0)
+    # A folder is named after its finding; a second case of the same finding adds `--` and what is special about it.
+    assert f": {case.name.split('--')[0]} (" in err
+    assert "Traceback" not in err
+
+
+if __name__ == "__main__":
+    for one in CASES:
+        if len(sys.argv) < 2 or one.name in sys.argv[1:]:
+            (one / "expected.txt").write_text(answer(one)[2], encoding="utf-8")
+            print(one.name)
