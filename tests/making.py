@@ -68,7 +68,8 @@ def lye(alkali="sodium hydroxide", superfat=5, water=(WaterBy.CONCENTRATION, "0.
     shares = {alkali: 100} if isinstance(alkali, str) else alkali
     purity = named.pop("purity", None)
     made = tuple(
-        AlkaliShare(Name(name), Fraction(str(percent)) / 100, share(purity) if purity is not None else None) for name, percent in shares.items()
+        AlkaliShare(Name(name), Fraction(str(percent)) / 100, share(purity) if purity is not None else None)
+        for name, percent in shares.items()
     )
     named.setdefault("divided_by", DividedBy.EQUIVALENTS)
     by, value = water

@@ -3,11 +3,14 @@
 from collections.abc import Iterator
 
 from builder.model.finding import Finding, stop
+from builder.model.place import NOWHERE
 from builder.model.studio import Studio
 
 
 def find_scales_missing(studio: Studio) -> Iterator[Finding]:
-    """See that the studio and the home have a scale in grams."""
+    """See that the studio and the home have a scale in grams; a studio.yaml that could not be read has said so already."""
+    if studio.profile.place == NOWHERE:
+        return
     for scales, key in ((studio.profile.scales, "scales"), (studio.profile.home_scales, "scales at home")):
         if not any(scale.unit == "g" for scale in scales):
             yield stop(

@@ -12,11 +12,11 @@ def find_unknown_recipes(studio: Studio) -> Iterator[Finding]:
     for studio_class in studio.classes.values():
         made = [make.recipe.text for make in studio_class.makes]
         for make in studio_class.makes:
-            if make.recipe.text not in studio.recipes:
+            if make.recipe.text not in studio.recipes and make.recipe.text not in studio.unread_recipes:
                 yield stop(
                     "unknown-recipe",
                     make.recipe.place,
-                    f'There is no sound recipe "{make.recipe}" in recipes/, so this class has nothing to make.',
+                    f'There is no recipe "{make.recipe}" in recipes/, so this class has nothing to make.',
                     f"Write the name of a file in recipes/ without its ending.{did_you_mean(make.recipe.text, studio.recipes)}",
                 )
         for part in studio_class.lesson.parts:

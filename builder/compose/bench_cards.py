@@ -1,4 +1,8 @@
-"""Bench cards: for each group one card, large enough to be read at arm's length with wet hands, with their share and their steps only."""
+"""Bench cards and step sheets, large enough to be read at arm's length with wet hands.
+
+Each group gets one card with its share. The steps are the same for every group, so that they are a sheet of their own, to be printed once
+for each group. Both show only what students do.
+"""
 
 from builder.compose import addresses
 from builder.compose.class_sheets import part_sheet, when
@@ -6,13 +10,13 @@ from builder.compose.edition import Edition
 from builder.compose.frames import PAPER_STYLES, sheet_frame
 from builder.compose.lesson_flow import FlowSource, compose_flow
 from builder.compose.pieces import paper_filling
-from builder.compose.portion_words import container_name, view_choice
-from builder.compose.views.bench_cards import BenchAmount, BenchCard, BenchCardsView, BenchPhase, BenchProduct
+from builder.compose.portion_words import container_name, emergency_lines, view_choice
+from builder.compose.views.bench_cards import BenchAmount, BenchCard, BenchCardsView, BenchPhase, BenchProduct, BenchStepsView
 from builder.compose.wording import counted, grams, sentence, weighed, within
 from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet, MadeSheet
 from builder.model.document import Document
-from builder.model.lesson import Where, Who
+from builder.model.lesson import Who
 from builder.model.studio import Studio
 from builder.model.studio_class import BatchFor
 
@@ -25,31 +29,47 @@ WHOSE = {
 
 
 def compose_bench_cards(edition: Edition, sheet: ClassSheet) -> tuple[Document, ...]:
-    """Make the bench cards of one date; none where nobody comes or students only watch."""
-    parts = [timed.part for timed in sheet.timeline if timed.part.who in (Who.STUDENTS, Who.TOGETHER)]
-    if not sheet.groups or not any(part.who is Who.STUDENTS for part in parts):
+    """Make the bench cards and the step sheet of one date; none where nobody comes or students only watch."""
+    if not sheet.groups or not any(timed.part.who is Who.STUDENTS for timed in sheet.timeline):
         return ()
-    sources = [FlowSource(part, part_sheet(sheet, part)) for part in parts if part.where is not Where.HOME_ONLY]
-    flow = compose_flow(edition.studio, sources, paper_filling(edition, addresses.class_folder(sheet.studio_class.key)))
-    products = tuple(_product(edition.studio, made) for made in sheet.made)
+    return _compose_cards(edition, sheet), _compose_steps(edition, sheet)
+
+
+def _compose_cards(edition: Edition, sheet: ClassSheet) -> Document:
     title = f"Bench cards: {sheet.studio_class.title}"
-    place = "Group" if sheet.studio_class.group_size > 1 else "Place"
-    cards = tuple(
-        BenchCard(f"{place} {number} of {sheet.groups}", counted(_people(sheet, number), "person", "people"), products, flow)
-        for number in range(1, sheet.groups + 1)
-    )
-    view = BenchCardsView(sheet_frame(edition, title, title), title, when(edition, sheet), cards)
+    products = tuple(_product(edition.studio, made) for made in sheet.made)
+    cards = tuple(BenchCard(heading, people, products) for heading, people in _groups(sheet))
+    view = BenchCardsView(sheet_frame(edition, title, title), title, when(edition, sheet), _numbers(edition), cards)
     here = addresses.class_sheet(sheet, "bench-cards.pdf")
-    return (Document(here.folder, here.path, title, edition.templates.render("sheets/bench-cards.html", view), STYLES),)
+    return Document(here.folder, here.path, title, edition.templates.render("sheets/bench-cards.html", view), STYLES)
 
 
-def _people(sheet: ClassSheet, number: int) -> int:
-    return sheet.last_group if number == sheet.groups else sheet.studio_class.group_size
+def _compose_steps(edition: Edition, sheet: ClassSheet) -> Document:
+    title = f"Steps at the bench: {sheet.studio_class.title}"
+    sources = [
+        FlowSource(timed.part, part_sheet(sheet, timed.part)) for timed in sheet.timeline if timed.part.who in (Who.STUDENTS, Who.TOGETHER)
+    ]
+    flow = compose_flow(edition.studio, sources, paper_filling(edition, addresses.class_folder(sheet.studio_class.key)))
+    copies = f"The same for every group: print {counted(sheet.groups, 'copy', 'copies')}."
+    view = BenchStepsView(sheet_frame(edition, title, title), title, when(edition, sheet), copies, _numbers(edition), flow)
+    here = addresses.class_sheet(sheet, "bench-steps.pdf")
+    return Document(here.folder, here.path, title, edition.templates.render("sheets/bench-steps.html", view), STYLES)
+
+
+def _groups(sheet: ClassSheet) -> list[tuple[str, str]]:
+    """Give for each group its number and its people; the last group may be smaller."""
+    place, size = ("Group", sheet.studio_class.group_size) if sheet.studio_class.group_size > 1 else ("Place", 1)
+    sizes = [size] * (sheet.groups - 1) + [sheet.last_group]
+    return [(f"{place} {number} of {sheet.groups}", counted(people, "person", "people")) for number, people in enumerate(sizes, start=1)]
+
+
+def _numbers(edition: Edition) -> tuple[str, ...]:
+    return emergency_lines(edition.studio.profile.emergency)
 
 
 def _product(studio: Studio, made: MadeSheet) -> BenchProduct:
     sheet, batch_for = made.batch, made.make.batch_for
-    each = f"of {within(sheet.recipe.name)} in each {container_name(studio, sheet)}"
+    each = f"in each container ({container_name(studio, sheet)})"
     many = counted(made.make.each_student, "container", "containers")
     return BenchProduct(
         name=sheet.recipe.name,

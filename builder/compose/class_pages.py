@@ -11,7 +11,7 @@ from builder.compose.pieces import page_filling
 from builder.compose.portion_words import container_name
 from builder.compose.time_words import FORMATS, clock_from, common_start, format_sentence, time_strip, titles_by
 from builder.compose.views.caution import CautionView
-from builder.compose.views.class_page import ClassPageView, DoingList, ProductView
+from builder.compose.views.class_page import ClassPageView, Doing, ProductView
 from builder.compose.views.frame import Link
 from builder.compose.wording import counted, grams_and_ounces, listed, sentence, within
 from builder.model.batch_sheet import BatchSheet
@@ -38,7 +38,7 @@ def compose_class_page(edition: Edition, studio_class: StudioClass, sheet: Class
         format=FORMATS[studio_class.format],
         format_sentence=format_sentence(sheet),
         strip=time_strip(sheet, clock_from(common_start(sheet), edition.locale)),
-        doing=tuple(DoingList(str(who), HEADINGS[who], titles) for who, titles in doing if titles),
+        doing=tuple(Doing(HEADINGS[who], "; ".join(titles)) for who, titles in doing if titles),
         products=tuple(_product(edition, studio_class, made, here) for made in sheet.made),
         take_home=studio_class.take_home,
         wear=tuple(sentence(text) for text in studio_class.wear),

@@ -9,7 +9,7 @@ ounces are also given in pounds (15 USC 1453(a)(3)). In the United Kingdom the w
 from fractions import Fraction
 from math import floor
 
-from builder.compose.wording import NBSP, in_unit, sentence, shortest
+from builder.compose.wording import NBSP, in_unit, sentence, shortest, within
 from builder.model.batch_sheet import BatchSheet, Declared, IngredientList, Variant
 from builder.model.ingredient import DeclaredAs
 from builder.model.quantity import Density, Mass
@@ -25,14 +25,19 @@ def ingredient_text(listed: IngredientList, region: str) -> str:
 
 def variant_name(variant: Variant) -> str:
     """Give what was chosen, in words; empty where a recipe offers no choice."""
-    return ", ".join(option if option is not None else f"no {what}" for what, option in variant.chosen)
+    return ", ".join(within(option) if option is not None else f"no {what}" for what, option in variant.chosen)
 
 
 def net_contents(sheet: BatchSheet, region: str) -> str:
-    """Give the net contents of one container: by volume where that is the custom and the density is known, otherwise by weight."""
+    """Give the net contents of one container: by volume where that is the custom and the density is known, otherwise by weight.
+
+    Empty for soap made with lye and sold by weight: it loses water as it cures, so that its weight is known only on the day it is labelled.
+    """
     fill, density = sheet.portions.fill, sheet.recipe.density
     if sheet.product.declared_by == "volume" and density is not None:
         return _by_volume(fill, density.density, region)
+    if sheet.product.made_with_lye:
+        return ""
     if region == "US":
         return f"Net Wt {_ounces(fill)} ({_three_digits(fill.grams, 'g', 'kg')})"
     return f"Net weight {_three_digits(fill.grams, 'g', 'kg')}" if region == "UK" else _three_digits(fill.grams, "g", "kg")

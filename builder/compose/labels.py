@@ -31,7 +31,7 @@ def _compose_sheet(edition: Edition, sheet: ClassSheet, made: MadeSheet) -> Docu
     labels = tuple(_label(edition, sheet, made, variants[number % len(variants)]) for number in range(made.containers))
     title = f"Labels: {recipe.name}"
     fits = FITS.get(profile.region, OTHER_FITS)
-    maker = ", ".join((profile.name, *profile.address, *profile.contact.values()))
+    maker = ", ".join((profile.name, *profile.address, *list(profile.contact.values())[:1]))
     view = LabelsView(sheet_frame(edition, title, title), title, " ".join(fits), fits[0], maker, labels)
     here = addresses.class_sheet(sheet, f"labels-{recipe.key}.pdf")
     return Document(here.folder, here.path, title, edition.templates.render("sheets/labels.html", view), STYLES)

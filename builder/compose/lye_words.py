@@ -76,7 +76,8 @@ def _purities(lye: LyeResult) -> tuple[str, ...]:
 def _purity(purity: Purity) -> str:
     name = sentence(purity.alkali)
     if not purity.assumed:
-        return f"{name}: counted as {percent(purity.typical)} pure, as the recipe states. Compare the label of your pack."
+        basis = f"from {purity.source}" if purity.source else "as the recipe states"
+        return f"{name}: counted as {percent(purity.typical)} pure, {basis}. Compare the label of your pack."
     span = f"{percent(purity.low)} to {percent(purity.high)}" if purity.low != purity.high else percent(purity.low)
     return (
         f"{name}: counted as {percent(purity.typical)} pure. This is an assumption from {purity.source} ({span}). "

@@ -11,6 +11,7 @@ from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.edition import Edition
 from builder.compose.mentions import class_amount, home_amount
+from builder.compose.wording import keep_together
 from builder.model.batch_sheet import BatchSheet
 from builder.model.lesson import Block, CautionHere, LinkHole, Mention, PictureHole, Piece, Prose, Steps
 from builder.model.place import Name
@@ -41,7 +42,7 @@ class Filling:
     def _piece(self, piece: Piece, sheet: BatchSheet | None) -> str:
         match piece:
             case str():
-                return piece
+                return keep_together(piece)
             case Mention(name):
                 if sheet is None:
                     raise KeyError(f"{name.text} has no batch to be read from")

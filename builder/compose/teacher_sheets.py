@@ -11,7 +11,7 @@ from builder.compose.frames import PAPER_STYLES, sheet_frame
 from builder.compose.lesson_flow import FlowSource, compose_flow
 from builder.compose.pieces import paper_filling
 from builder.compose.portion_words import emergency_lines
-from builder.compose.time_words import Clock, clock_from, span, time_strip
+from builder.compose.time_words import STAFF_WORDS, Clock, clock_from, run_rows
 from builder.compose.views.lesson import LessonFlow
 from builder.compose.views.teacher import Fact, FindingView, TeacherView
 from builder.compose.wording import counted, duration, whole_minutes
@@ -27,7 +27,6 @@ def compose_teacher_sheet(edition: Edition, sheet: ClassSheet) -> Document:
     """Make the teacher's sheet of one date."""
     studio_class = sheet.studio_class
     read_clock = clock_from(sheet.date.on if sheet.date else None, edition.locale)
-    strip = time_strip(sheet, read_clock)
     ahead, lesson = _flows(edition, sheet, read_clock)
     title = f"Teacher's sheet: {studio_class.title}"
     view = TeacherView(
@@ -36,7 +35,7 @@ def compose_teacher_sheet(edition: Edition, sheet: ClassSheet) -> Document:
         when=when(edition, sheet),
         facts=_facts(sheet),
         emergency=emergency_lines(edition.studio.profile.emergency),
-        run=strip.rows if strip else (),
+        run=run_rows(sheet, read_clock, STAFF_WORDS),
         ahead_minutes=duration(sheet.ahead_minutes) if sheet.ahead_minutes else "",
         ahead=ahead,
         products=tuple(view_batches(edition.studio, made) for made in sheet.made),
@@ -53,7 +52,7 @@ def _flows(edition: Edition, sheet: ClassSheet, read_clock: Clock) -> tuple[Less
     lesson = sheet.studio_class.lesson
     ahead = [part for part in lesson.parts if part.who is Who.AHEAD and part.where is not Where.HOME_ONLY]
     sources = [FlowSource(part, part_sheet(sheet, part)) for part in ahead]
-    sources += [FlowSource(timed.part, part_sheet(sheet, timed.part), span(timed, read_clock)) for timed in sheet.timeline]
+    sources += [FlowSource(timed.part, part_sheet(sheet, timed.part), read_clock(timed.begins)) for timed in sheet.timeline]
     whole = compose_flow(
         edition.studio, sources, paper_filling(edition, addresses.class_folder(sheet.studio_class.key)), [made.batch for made in sheet.made]
     )

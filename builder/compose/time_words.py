@@ -1,6 +1,6 @@
 """The time of a class in words and as a bar: who is doing what, for how long, and when."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from datetime import datetime, timedelta
 from fractions import Fraction
 
@@ -16,6 +16,7 @@ FORMATS = {
     Format.HANDS_ON: "Hands-on: you make it yourself",
     Format.DEMO_WITH_HANDS_ON_PARTS: "Demonstration with hands-on parts: you watch some of it and do the rest",
 }
+STAFF_WORDS = {who: str(who) for who in Who}
 WORDS = {Who.TEACHER: "you watch", Who.STUDENTS: "you do it", Who.TOGETHER: "together"}
 ROOM_FOR_MINUTES, ROOM_FOR_WORD = Fraction(7, 100), Fraction(22, 100)
 
@@ -67,7 +68,7 @@ def time_strip(sheet: ClassSheet, read_clock: Clock) -> StripView | None:
     if not sheet.timeline:
         return None
     whole = max(sheet.timeline[-1].ends, 1)
-    rows = tuple(_row(timed, read_clock) for timed in sheet.timeline)
+    rows = run_rows(sheet, read_clock, WORDS)
     spent = minutes_by(sheet)
     said = [f"{WORDS[who]} for {duration(minutes)}" for who, minutes in spent.items() if minutes]
     title = f"How the time of {sheet.studio_class.title} is spent"
@@ -77,14 +78,12 @@ def time_strip(sheet: ClassSheet, read_clock: Clock) -> StripView | None:
     return StripView(sheet.studio_class.key, title, description, tuple(_segments(sheet.timeline, whole)), totals, rows)
 
 
-def span(timed: TimedPart, read_clock: Clock) -> str:
-    """Write when a part begins and ends."""
-    return f"{read_clock(timed.begins)} to {read_clock(timed.ends)}"
-
-
-def _row(timed: TimedPart, read_clock: Clock) -> StripRow:
-    part = timed.part
-    return StripRow(str(part.who), WORDS[part.who], part.title, short_duration(part.minutes), span(timed, read_clock))
+def run_rows(sheet: ClassSheet, read_clock: Clock, words: Mapping[Who, str]) -> tuple[StripRow, ...]:
+    """Give the run of a class, each part with the time at which it begins."""
+    return tuple(
+        StripRow(str(timed.part.who), words[timed.part.who], timed.part.title, short_duration(timed.part.minutes), read_clock(timed.begins))
+        for timed in sheet.timeline
+    )
 
 
 def _segments(timeline: Iterable[TimedPart], whole: int) -> Iterable[StripSegment]:

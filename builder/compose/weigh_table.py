@@ -26,9 +26,15 @@ def batch_table(sheet: BatchSheet, purpose: str) -> WeighTable:
     phase = ""
     for w in column.weighed:
         line = w.line
-        shown = f"{line.name}, {percent(line.strength)} solution" if line.strength is not None else line.name
         exact = f"{number(line.exact.grams, 4)} g"
-        row = ("" if line.phase == phase else line.phase, shown, percent(line.share, 3), exact, weighed(w, column.unit), reading(w.scale))
+        row = (
+            "" if line.phase == phase else line.phase,
+            line.name,
+            percent(line.share, 3),
+            exact,
+            weighed(w, column.unit),
+            reading(w.scale),
+        )
         rows.append(row)
         phase = line.phase
     title = f"{sheet.recipe.name}, {purpose}" if purpose else sheet.recipe.name
@@ -53,7 +59,7 @@ def _notes(sheet: BatchSheet) -> list[str]:
             f" water {percent(lye.water_of_oils)} of the oils."
         )
         for purity in lye.purities:
-            basis = f"assumed, from {purity.source}" if purity.assumed else "as the recipe states"
+            basis = f"{'assumed, ' if purity.assumed else ''}from {purity.source}" if purity.source else "as the recipe states"
             found.append(f"{purity.alkali}: {percent(purity.typical)} hydroxide by weight ({basis}).")
     found += [_dose(dose) for dose in sheet.doses]
     return found

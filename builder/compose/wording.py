@@ -5,6 +5,7 @@ stand without grouping, as on a scale; longer numbers are grouped by a space. Ru
 (percent), 16 CFR 500.19 (an ounce converted from grams is cut, never rounded up).
 """
 
+import re
 from collections.abc import Iterable, Sequence
 from fractions import Fraction
 from math import floor
@@ -15,6 +16,7 @@ from builder.model.studio import Scale
 from builder.units import fahrenheit, grams_in
 
 NBSP = "\u00a0"
+UNIT_AFTER_NUMBER = re.compile(r"(?<=\d) (?=(?:g|kg|oz|lb|mL|ml|L|cm|mm|min|h|°C|°F)\b)")
 MINUS = "\u2212"
 
 RULES = {
@@ -167,6 +169,11 @@ def sentence(text: str) -> str:
 def within(name: str) -> str:
     """Write a name inside a sentence: its first letter small, the rest as it is."""
     return name[:1].lower() + name[1:]
+
+
+def keep_together(html: str) -> str:
+    """Keep each number of a written text with the unit that follows it on one line."""
+    return UNIT_AFTER_NUMBER.sub(NBSP, html)
 
 
 def figure(value: Fraction, unit: str) -> str:

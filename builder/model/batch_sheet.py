@@ -101,8 +101,10 @@ class Line:
 
     @property
     def name(self) -> str:
-        """Give the name of the ingredient."""
-        return self.ingredient.name
+        """Give the name of what is weighed: the ingredient, or the solution of it, which must never be taken for the solid."""
+        if self.strength is None:
+            return self.ingredient.name
+        return f"{self.ingredient.name} solution, {float(self.strength * 100):g} %"
 
 
 @dataclass(frozen=True)

@@ -53,7 +53,7 @@ class Studio:
     """A studio with the stock it works from. `ingredients` and `containers` are keyed by every folded name they answer to.
 
     `pictures` are paths relative to the studio folder; `constants` are figures of `content/constants.yaml`; `letters` are the code points
-    that every font of the printed sheets has.
+    that every font of the printed sheets has; `unread_recipes` are the keys of recipes whose file is too wrong to be read.
     """
 
     profile: Profile
@@ -68,6 +68,7 @@ class Studio:
     pictures: frozenset[str] = frozenset()
     constants: Mapping[str, Figure] = field(default_factory=dict)
     letters: frozenset[int] = frozenset()
+    unread_recipes: frozenset[str] = frozenset()
 
     def ingredient(self, name: object) -> Ingredient | None:
         """Give the card that answers to a name, without regard to case."""

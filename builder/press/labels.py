@@ -5,16 +5,14 @@ do the rest. A box of fixed size that holds text has the class `holds`. The libr
 compared with what it holds.
 """
 
-from collections.abc import Iterator
 from typing import Any
 
 TOLERANCE = 0.01
 
 
-def choose_fit(body: Any) -> Iterator[str]:
+def other_fits(body: Any) -> tuple[str, ...]:
     """Give the fits that may be tried after the one in use, in order."""
-    fits = (body.get("data-fits") or "").split()
-    yield from fits[1:]
+    return tuple((body.get("data-fits") or "").split()[1:])
 
 
 def set_fit(body: Any, fit: str) -> None:
@@ -26,8 +24,9 @@ def overfull(rendered: Any) -> list[str]:
     """Give the boxes of fixed size, by page and place on it, whose text runs over an edge."""
     found = []
     for number, page in enumerate(rendered.pages, start=1):
-        holders = [box for box in page._page_box.descendants() if _holds(box)]
-        found += [f"page {number}, box {place}" for place, box in enumerate(holders, start=1) if _runs_over(box)]
+        # The first box of an element is its own; the ones inside are its lines.
+        holders = {box.element: box for box in reversed(list(page._page_box.descendants())) if _holds(box)}
+        found += [f"page {number}, box {place}" for place, box in enumerate(reversed(holders.values()), start=1) if _runs_over(box)]
     return found
 
 

@@ -16,7 +16,7 @@ from urllib.request import url2pathname
 
 from builder.model.document import Document
 from builder.press.fonts import font_faces, font_folders
-from builder.press.labels import choose_fit, overfull, set_fit
+from builder.press.labels import other_fits, overfull, set_fit
 
 MISSING = (
     "No PDF was written: the PDF engine does not start ({}). On Debian or Ubuntu this installs what it needs: "
@@ -65,14 +65,18 @@ class Engine:
             sheet = HTML(string=document.html, base_url=f"{self._studio.as_uri()}/", url_fetcher=self._fetcher)
             rendered = self._render(sheet, document)
             body = sheet.etree_element.find("body")
-            for fit in choose_fit(body):
-                if not overfull(rendered):
+            over = overfull(rendered)
+            for fit in other_fits(body):
+                if not over:
                     break
                 set_fit(body, fit)
                 rendered = self._render(sheet, document)
-            full = [f"{box}: the text runs over its edge" for box in overfull(rendered)]
+                over = overfull(rendered)
             pdf = rendered.write_pdf(pdf_variant="pdf/ua-1", finisher=_polish)
-        told = (message.replace(f"{self._studio.as_uri()}/", "") for message in (*messages, *full))
+        told = (
+            message.replace(f"{self._studio.as_uri()}/", "")
+            for message in (*messages, *(f"{box}: the text runs over its edge" for box in over))
+        )
         return PressedSheet(pdf, tuple(f"{document.path}: {message}" for message in dict.fromkeys(told)))
 
     def _render(self, sheet: Any, document: Document) -> Any:

@@ -116,8 +116,8 @@ class PieceWriter:
 
     def _link(self, block: Token, token: Token, children: list[Token], number: int) -> None:
         address = str(token.attrs["href"])
-        kind, colon, target = address.partition(":")
-        if kind in _INWARD and colon:
+        kind, _, target = address.partition(":")
+        if kind in _INWARD and target:
             title = f' title="{escape(str(token.attrs["title"]))}"' if "title" in token.attrs else ""
             self._html('<a href="')
             self.pieces.append(LinkHole(kind, Name(target, self.lines.within(block, token.meta["at"], address))))

@@ -28,8 +28,12 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
     """
     findings: list[Finding] = []
     studio = TextFolder(folder, findings)
+    if not studio.has("studio.yaml"):
+        return _no_studio(studio), findings
     drawn_on = read_stock(TextFolder(stock, findings, "content/"), studio)
     profile = _profile(studio)
+    recipe_files = tuple(studio.files("recipes", ".yaml"))
+    recipes = _recipes(studio, recipe_files, drawn_on)
     read = Studio(
         profile=profile,
         ingredients=drawn_on.ingredients,
@@ -37,29 +41,34 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         products=drawn_on.known.products,
         sources=drawn_on.known.sources,
         cautions=drawn_on.cautions,
-        recipes=_recipes(studio, drawn_on),
+        recipes=recipes,
         classes=_classes(studio, drawn_on),
         pages=_pages(studio),
-        pictures=frozenset(name for name in studio.walk() if name.endswith(_PICTURES) and studio.is_sound(name)),
+        pictures=frozenset(
+            name for name in studio.walk() if name.endswith(_PICTURES) and name.partition("/")[0] in _OURS and studio.is_sound(name)
+        ),
         constants=drawn_on.constants,
+        unread_recipes=frozenset(PurePosixPath(name).stem for name in recipe_files) - set(recipes),
     )
     findings.extend(_not_used(studio))
     return read, findings
 
 
+def _no_studio(studio: TextFolder) -> Studio:
+    wrong = "There is no studio here: a studio folder has a file studio.yaml, which says who teaches, where, and with which scales."
+    remedy = "Name the folder that holds studio.yaml, or write that file. Beside it stand the folders recipes, classes and pages."
+    studio.findings.append(stop("studio-missing", studio.place("studio.yaml"), wrong, remedy))
+    return Studio(unread_profile(None), {}, {}, {}, {}, {}, {}, {}, {})
+
+
 def _profile(studio: TextFolder) -> Profile:
-    if not studio.has("studio.yaml"):
-        wrong = "There is no studio here: a studio folder has a file studio.yaml, which says who teaches, where, and with which scales."
-        remedy = "Name the folder that holds studio.yaml, or write that file. Beside it stand the folders recipes, classes and pages."
-        studio.findings.append(stop("studio-missing", studio.place("studio.yaml"), wrong, remedy))
-        return unread_profile(None)
     placed = read_yaml_file(studio, "studio.yaml")
     profile = read_profile(placed, studio.findings) if placed else None
     return profile or unread_profile(placed)
 
 
-def _recipes(studio: TextFolder, stock: Stock) -> dict[str, Recipe]:
-    placed = (read_yaml_file(studio, name) for name in studio.files("recipes", ".yaml"))
+def _recipes(studio: TextFolder, files: tuple[str, ...], stock: Stock) -> dict[str, Recipe]:
+    placed = (read_yaml_file(studio, name) for name in files)
     recipes = (read_recipe(one, stock.known, studio.findings) for one in placed if one)
     return {recipe.key: recipe for recipe in recipes if recipe}
 

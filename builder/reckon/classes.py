@@ -81,4 +81,4 @@ def _lye_ahead(recipe: Recipe, batches: tuple[PlannedBatch, ...], scales: Weighi
     exact = solution * strength / lye.purities[0].typical
     scale, _ = pick_scale(exact, scales.grams)
     solid = round_down(exact, scale.division)
-    return LyeAhead(weighed[0][0].line.name, solution, solid, solution - solid, strength)
+    return LyeAhead(weighed[0][0].line.ingredient.name, solution, solid, solution - solid, strength)

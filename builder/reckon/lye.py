@@ -13,7 +13,7 @@ from fractions import Fraction
 from typing import Literal
 
 from builder.model.batch_sheet import Given, LyeResult, Purity, Role, Weighed, Working
-from builder.model.figure import Figure
+from builder.model.figure import Figure, Known
 from builder.model.ingredient import CountsAs, Ingredient
 from builder.model.quantity import NO_MASS, Mass, sum_masses
 from builder.model.recipe import AlkaliShare, DividedBy, LyePlan, WaterBy
@@ -51,13 +51,17 @@ def molar_mass(card: Ingredient) -> Fraction:
 
 
 def purity_of(card: Ingredient, stated: AlkaliShare) -> Purity:
-    """Give the hydroxide by weight: the recipe's own figure, or the card's with its range as a printed assumption."""
+    """Give the hydroxide by weight: the recipe's own figure, or the card's with its range.
+
+    A figure of the stock is an assumption, and is printed as one; a certificate or a measurement on the studio's own card is not.
+    """
     if stated.purity is not None:
         fraction = stated.purity.fraction
         return Purity(card.name, fraction, fraction, fraction, "", assumed=False)
     figure = _figure(card, "purity")
+    assumed = figure.known not in (Known.SUPPLIER, Known.MEASURED)
     low, high = figure.low / 100, min(figure.highest / 100, Fraction(1))
-    return Purity(card.name, low, (low + high) / 2, high, f"{figure.source.title}, {figure.at}", assumed=True)
+    return Purity(card.name, low, (low + high) / 2, high, f"{figure.source.title}, {figure.at}", assumed)
 
 
 def alkalis_of(plan: LyePlan, cards: Mapping[str, Ingredient]) -> tuple[Alkali, ...]:
@@ -222,7 +226,7 @@ class _Sums:
     def _strength(self, weighed: Weighed, end: End) -> Fraction:
         if weighed.line.strength is not None:
             return weighed.line.strength
-        purity = self.alkalis[weighed.line.name].purity
+        purity = self.alkalis[weighed.line.ingredient.name].purity
         return {"low": purity.low, "typical": purity.typical, "high": purity.high}[end]
 
     def solid_and_water(self) -> tuple[Mass, Mass]:
@@ -232,7 +236,7 @@ class _Sums:
             if w.line.role is Role.ALKALI:
                 part = w.mass
                 if w.line.strength is not None:
-                    part = w.mass * w.line.strength / self.alkalis[w.line.name].purity.typical
+                    part = w.mass * w.line.strength / self.alkalis[w.line.ingredient.name].purity.typical
                 solid, water = solid + part, water + (w.mass - part)
             elif w.line.role is Role.LYE_WATER:
                 water += w.mass

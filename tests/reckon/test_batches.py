@@ -46,9 +46,7 @@ def test_percent_to_parts_of_the_1911_codex():
 
 # British Pharmaceutical Codex 1911, Aseptic Wax: 87.50, 12.50 and 1.00 come to 101: the acid is 1 on 100. As parts, 35 grains on 8 oz.
 def test_one_on_a_hundred_is_a_matter_of_parts():
-    made = recipe(
-        phase("all", {"wax": parts("87.5"), "almond oil": parts("12.5"), "salicylic acid": parts(1)}), amounts_as=AmountsAs.PARTS
-    )
+    made = recipe(phase("all", {"wax": parts("87.5"), "almond oil": parts("12.5"), "salicylic acid": parts(1)}), amounts_as=AmountsAs.PARTS)
     sheet = reckon_batch(made, LOTION, TotalSize(grams(101)), cards(card("wax"), card("almond oil"), card("salicylic acid")), FINE)
     assert exact(sheet)["salicylic acid"] == 1
     grain = Fraction("0.06479891")
@@ -217,7 +215,12 @@ def test_each_combination_of_choices_is_a_variant():
 
 def test_a_dose_is_rounded_down_to_the_scale_and_to_whole_drops():
     oil = Ingredient(
-        "oil", "oil", CountsAs.OTHER, "oil", label_name=LabelName(("Oil",), ("oil",), Known.MEMORY), drop_mass=DropMass(50, grams("1.6"), "x")
+        "oil",
+        "oil",
+        CountsAs.OTHER,
+        "oil",
+        label_name=LabelName(("Oil",), ("oil",), Known.MEMORY),
+        drop_mass=DropMass(50, grams("1.6"), "x"),
     )
     made = recipe(phase("all", {"water": Rest()}), choices=(Choice("scent", (Name("oil"),), share("0.5")),))
     made = type(made)(**{**made.__dict__, "fill": Fill(Name("bottle"), grams(113))})

@@ -50,7 +50,8 @@ def test_a_kilogram_of_fat_takes_as_much_potassium_hydroxide_as_it_was_titrated_
     assert float(exact(sheet, "potassium hydroxide") / KOH) == pytest.approx(3.572, abs=0.0005)
 
 
-# Textbook companion, engineering chemistry, ex. 1: 2.5 g of oil, blank 49.0 mL, back-titration 26.4 mL, 0.4 N potassium hydroxide; 202.496 with M = 56.
+# Textbook companion, engineering chemistry, ex. 1: 2.5 g of oil, blank 49.0 mL, back-titration 26.4 mL of 0.4 N potassium
+# hydroxide; 202.496 with M = 56.
 def test_a_titration_gives_back_the_alkali_that_it_used():
     taken = fat_equivalents(grams("2.5"), fat("oil", "202.496"), Fraction(56))
     assert float(taken) == pytest.approx((49.0 - 26.4) * 0.4 / 1000, rel=1e-9)
@@ -122,7 +123,7 @@ def test_a_ready_mixed_lye_brings_its_own_water():
     plan = lye(superfat=5, purity=97, ready_mixed=share("48.5"))
     mixed = batch({"fat": 100}, plan, fat("fat", 190))
     solid = batch({"fat": 100}, lye(superfat=5, purity=97), fat("fat", 190))
-    assert exact(mixed, "sodium hydroxide") == 2 * exact(solid, "sodium hydroxide")
+    assert exact(mixed, "sodium hydroxide solution, 48.5 %") == 2 * exact(solid, "sodium hydroxide")
     assert exact(mixed, "water") == exact(solid, "water") - exact(solid, "sodium hydroxide")
     assert mixed.grams.lye.concentration == pytest.approx(solid.grams.lye.concentration, abs=1e-6)
     assert mixed.grams.lye.superfat == pytest.approx(solid.grams.lye.superfat, abs=1e-6)

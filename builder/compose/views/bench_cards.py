@@ -1,4 +1,4 @@
-"""What `sheets/bench-cards.html` shows: one card for each group."""
+"""What `sheets/bench-cards.html` and `sheets/bench-steps.html` show: a card for each group, and the steps that are the same for all."""
 
 from dataclasses import dataclass
 
@@ -37,12 +37,11 @@ class BenchProduct:
 
 @dataclass(frozen=True)
 class BenchCard:
-    """One card: whose it is, what they make, their steps with the cautions before them."""
+    """One card: whose it is, and what they make."""
 
     heading: str
     people: str
     products: tuple[BenchProduct, ...]
-    flow: LessonFlow
 
 
 @dataclass(frozen=True)
@@ -52,4 +51,17 @@ class BenchCardsView:
     frame: SheetFrame
     title: str
     when: str
+    emergency: tuple[str, ...]
     cards: tuple[BenchCard, ...]
+
+
+@dataclass(frozen=True)
+class BenchStepsView:
+    """The steps of one date, with the cautions before them, and how many copies are needed."""
+
+    frame: SheetFrame
+    title: str
+    when: str
+    copies: str
+    emergency: tuple[str, ...]
+    flow: LessonFlow

@@ -22,12 +22,11 @@ class ProductView:
 
 
 @dataclass(frozen=True)
-class DoingList:
-    """What is watched, done or done together: a heading and titles."""
+class Doing:
+    """What is watched, done or done together, as one line."""
 
     who: str
-    heading: str
-    titles: tuple[str, ...]
+    titles: str
 
 
 @dataclass(frozen=True)
@@ -42,7 +41,7 @@ class ClassPageView:
     format: str
     format_sentence: str
     strip: StripView | None
-    doing: tuple[DoingList, ...]
+    doing: tuple[Doing, ...]
     products: tuple[ProductView, ...]
     take_home: str
     wear: tuple[str, ...]

@@ -7,7 +7,7 @@ from builder.compose.views.frame import SheetFrame
 
 @dataclass(frozen=True)
 class LabelView:
-    """One label. `made_on` is empty where the day is to be written by hand."""
+    """One label. `net_contents` and `made_on` are empty where they are to be written by hand."""
 
     identity: str
     name: str

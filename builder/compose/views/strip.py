@@ -17,7 +17,7 @@ class StripSegment:
 
 @dataclass(frozen=True)
 class StripRow:
-    """One part in words: who, title, how long, and when it begins and ends."""
+    """One part in words: who, title, how long, and when it begins."""
 
     who: str
     word: str
