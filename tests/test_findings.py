@@ -29,16 +29,22 @@ def lay_out(case, target):
             (target / name).unlink()
 
 
+def check(studio):
+    """Run the command on a studio folder; give its status and what it printed to stdout and to stderr."""
+    out, err = io.StringIO(), io.StringIO()
+    with contextlib.redirect_stdout(out), contextlib.redirect_stderr(err):
+        status = cli.main(["check", str(studio), "--today", "2027-01-01"])
+    return status, out.getvalue(), err.getvalue()
+
+
 def answer(case):
     with tempfile.TemporaryDirectory() as folder:
         studio = Path(folder) / "studio"
         lay_out(case, studio)
         before = sorted(path for path in Path(folder).rglob("*"))
-        out, err = io.StringIO(), io.StringIO()
-        with contextlib.redirect_stdout(out), contextlib.redirect_stderr(err):
-            status = cli.main(["check", str(studio), "--today", "2027-01-01"])
+        answered = check(studio)
         assert sorted(path for path in Path(folder).rglob("*")) == before, "check wrote something"
-        return status, out.getvalue(), err.getvalue()
+        return answered
 
 
 def test_nothing_is_found_in_the_sound_studio():

@@ -18,7 +18,7 @@ def known_names(recipe: Recipe, studio: Studio) -> set[str]:
     """Give every name that braces may hold for a recipe, folded."""
     names = {*FOR_ALL, *(choice.what for choice in recipe.choices)}
     if recipe.lye:
-        names |= {*FOR_SOAP, recipe.lye.liquid.text, *(alkali.name.text for alkali in recipe.lye.alkalis)}
+        names |= {*FOR_SOAP, *(liquid.name.text for liquid in recipe.lye.liquids), *(alkali.name.text for alkali in recipe.lye.alkalis)}
     names |= {phase.name.text for phase in recipe.phases} | {line.ingredient.text for line in recipe.lines}
     for name in tuple(names):
         card = studio.ingredient(name)

@@ -14,7 +14,7 @@ def names_in(recipe: Recipe) -> Iterator[Name]:
     yield from (line.ingredient for line in recipe.lines)
     if recipe.lye:
         yield from (alkali.name for alkali in recipe.lye.alkalis)
-        yield recipe.lye.liquid
+        yield from (liquid.name for liquid in recipe.lye.liquids)
     for choice in recipe.choices:
         yield from (option for option in choice.options if option)
 

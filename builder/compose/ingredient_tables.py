@@ -51,7 +51,7 @@ def staff_table(sheet: BatchSheet) -> IngredientTable:
         exact = sum_masses(row[0].line.exact for row in rows)
         return (percent(share, 3), number(exact.grams, 3), weighed_together([row[0] for row in rows], "g"), "")
 
-    return _table(sheet, ("share", "exact grams", "weigh", "scale"), cells, total)
+    return _table(sheet, ("share", "exact (g)", "weigh", "scale"), cells, total)
 
 
 def _table(

@@ -3,7 +3,7 @@
 Order comes from the ingredient list. Names: INCI names; in the United States the English name first, since a Latin name alone is not
 English (21 CFR 701.2, from memory), and colours under the name of the region's list. Net contents: a figure is cut, never rounded up;
 ounces show two decimals at most (uniform labelling regulation 27.0641), grams three digits (16 CFR 500.19(b)); from one pound on the
-ounces are also given in pounds (15 USC 1453(a)(3)). In the United Kingdom the word net must not be abbreviated (SI 2006/659 reg. 8).
+ounces are also given in pounds, or pints (15 USC 1453(a)(3)). Elsewhere the metric figure stands alone.
 """
 
 from fractions import Fraction
@@ -39,8 +39,8 @@ def net_contents(sheet: BatchSheet, region: str) -> str:
     if sheet.product.made_with_lye:
         return ""
     if region == "US":
-        return f"Net Wt {_ounces(fill)} ({_three_digits(fill.grams, 'g', 'kg')})"
-    return f"Net weight {_three_digits(fill.grams, 'g', 'kg')}" if region == "UK" else _three_digits(fill.grams, "g", "kg")
+        return f"Net Wt {_both(in_unit(fill, 'oz'), 'oz', 'lb', _three_digits(fill.grams, 'g', 'kg'))}"
+    return _three_digits(fill.grams, "g", "kg")
 
 
 def _declared(entry: Declared, region: str) -> str:
@@ -61,17 +61,18 @@ def _by_volume(fill: Mass, density: Density, region: str) -> str:
     metric = _three_digits(millilitres, "mL", "L")
     if region != "US":
         return metric
-    return f"{_cut(millilitres / millilitres_in('fl oz'), 2)}{NBSP}fl{NBSP}oz ({metric})"
+    return _both(millilitres / millilitres_in("fl oz"), f"fl{NBSP}oz", "pt", metric)
 
 
-def _ounces(mass: Mass) -> str:
-    ounces = in_unit(mass, "oz")
-    text = f"{_cut(ounces, 2)}{NBSP}oz"
+def _both(value: Fraction, small: str, large: str, metric: str) -> str:
+    """Write ounces and metric; from sixteen on the ounces are also divided into the larger unit."""
+    ounces = Fraction(floor(value * 100), 100)
+    text = f"{shortest(ounces, 2)}{NBSP}{small}"
     if ounces < 16:
-        return text
-    pounds, rest = divmod(Fraction(floor(ounces * 100), 100), 16)
-    left = f" {shortest(rest, 2)}{NBSP}oz" if rest else ""
-    return f"{text} ({pounds}{NBSP}lb{left})"
+        return f"{text} ({metric})"
+    whole, rest = divmod(ounces, 16)
+    left = f" {shortest(rest, 2)}{NBSP}{small}" if rest else ""
+    return f"{text} ({whole}{NBSP}{large}{left}) {metric}"
 
 
 def _three_digits(value: Fraction, unit: str, thousand: str) -> str:

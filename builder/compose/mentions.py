@@ -11,6 +11,7 @@ from builder.compose.wording import grams, grams_and_ounces, percent, weighed_to
 from builder.model.batch_sheet import BatchSheet, Column, Dose, Role, Weighed
 from builder.model.ingredient import Ingredient
 from builder.model.place import Name, fold
+from builder.model.recipe import LyePlan
 from builder.model.studio import Studio
 
 LYE_ROLES = {
@@ -99,7 +100,7 @@ def _weighings(studio: Studio, column: Column, name: Name) -> tuple[Weighed, ...
 def _is_lye_water(studio: Studio, sheet: BatchSheet, name: Name) -> bool:
     """Say whether a mention means the water of the lye, of which a ready-mixed lye may need none."""
     plan = sheet.recipe.lye
-    return plan is not None and (name.key in LYE_ROLES or studio.ingredient(name) is studio.ingredient(plan.liquid) is not None)
+    return plan is not None and (name.key in LYE_ROLES or _is_liquid(studio, name, plan))
 
 
 def _dose(studio: Studio, sheet: BatchSheet, name: Name) -> Dose | None:
@@ -111,3 +112,8 @@ def _dose(studio: Studio, sheet: BatchSheet, name: Name) -> Dose | None:
         if fold(dose.what) == name.key or (card and any(fold(option or "") == card.key for option in dose.options)):
             return dose
     return None
+
+
+def _is_liquid(studio: Studio, name: Name, plan: LyePlan) -> bool:
+    card = studio.ingredient(name)
+    return card is not None and any(studio.ingredient(liquid.name) is card for liquid in plan.liquids)

@@ -71,8 +71,8 @@ def _facts(sheet: ClassSheet) -> tuple[Fact, ...]:
 def _groups(sheet: ClassSheet) -> str:
     size = sheet.studio_class.group_size
     if sheet.last_group == size:
-        return f"{sheet.groups} of {size}"
-    return f"{sheet.groups}: {sheet.groups - 1} of {size} and one of {sheet.last_group}"
+        return f"{counted(sheet.groups, 'group', 'groups')} of {size}"
+    return f"{counted(sheet.groups - 1, 'group', 'groups')} of {size} and one of {sheet.last_group}"
 
 
 def _concerns(finding: Finding, sheet: ClassSheet) -> bool:

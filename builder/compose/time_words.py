@@ -18,7 +18,7 @@ FORMATS = {
 }
 STAFF_WORDS = {who: str(who) for who in Who}
 WORDS = {Who.TEACHER: "you watch", Who.STUDENTS: "you do it", Who.TOGETHER: "together"}
-ROOM_FOR_MINUTES, ROOM_FOR_WORD = Fraction(7, 100), Fraction(22, 100)
+ROOM_FOR_MINUTES, ROOM_FOR_WORD = Fraction(8, 100), Fraction(30, 100)
 
 Clock = Callable[[int], str]
 

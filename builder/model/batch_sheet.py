@@ -130,11 +130,21 @@ class Purity:
 
 
 @dataclass(frozen=True)
+class Cause:
+    """What the range of one ingredient's own figures takes from the superfat in the worst case, as a fraction of one."""
+
+    ingredient: str
+    takes: Fraction
+
+
+@dataclass(frozen=True)
 class LyeResult:
     """The lye of one column, from the amounts as weighed.
 
     Shares are fractions of one. `lowest` and `highest` are the superfat in the worst case both ways; `before_the_cook` is the superfat
-    without the fats that are added after it (None where there are none). `concentration` and `water_to_lye` are by weight as weighed.
+    without the fats that are added after it (None where there are none), `without_waxes` what it is if no wax takes lye.
+    `concentration` and `water_to_lye` are by weight as weighed; `in_water` counts only the water in a liquid that takes its place.
+    `causes` say what makes the worst case bad, the most first; `by_scales` is what the scales alone take.
     """
 
     superfat: Fraction
@@ -143,9 +153,42 @@ class LyeResult:
     before_the_cook: Fraction | None
     without_waxes: Fraction | None
     concentration: Fraction
+    in_water: Fraction
     water_to_lye: Fraction
     water_of_oils: Fraction
     purities: tuple[Purity, ...]
+    causes: tuple[Cause, ...]
+    by_scales: Fraction
+
+
+@dataclass(frozen=True)
+class SoapOf:
+    """What one fat, wax or fatty acid became: the soap of it, and what of it stays unsaponified."""
+
+    ingredient: Ingredient
+    soap: Mass
+    unsaponified: Mass
+
+
+@dataclass(frozen=True)
+class SoapMade:
+    """What comes out of the pot once the lye has done its work; the parts add to the weight of the column exactly.
+
+    `salts` are those of acids (citrate, lactate, acetate) by the acid's name. `rest_of_alkali` is what the alkali as bought holds beside
+    hydroxide. `others` are the ingredients that take no part. `bar` is one portion wet, `cured_bar` after the water loss that the recipe
+    states (None where it states none). `free_alkali` is hydroxide that found no fat: a finding stops such a batch.
+    """
+
+    soaps: tuple[SoapOf, ...]
+    glycerol: Mass
+    water: Mass
+    salts: tuple[tuple[str, Mass], ...]
+    rest_of_alkali: Mass
+    free_alkali: Mass
+    others: tuple[tuple[str, Mass], ...]
+    total: Mass
+    bar: Mass
+    cured_bar: Mass | None
 
 
 @dataclass(frozen=True)
@@ -229,7 +272,10 @@ class Variant:
 
 @dataclass(frozen=True)
 class BatchSheet:
-    """One batch of one recipe, worked out. The first column is in grams; home sheets have one in ounces beside it."""
+    """One batch of one recipe, worked out. The first column is in grams; home sheets have one in ounces beside it.
+
+    `soap` is what a soap made with lye becomes; `smallest` is the smallest batch that these scales can weigh sensibly.
+    """
 
     recipe: Recipe
     product: Product
@@ -240,6 +286,8 @@ class BatchSheet:
     doses: tuple[Dose, ...]
     variants: tuple[Variant, ...]
     workings: tuple[Working, ...]
+    soap: SoapMade | None = None
+    smallest: Mass | None = None
 
     @property
     def grams(self) -> Column:

@@ -72,6 +72,15 @@ class AlkaliShare:
 
 
 @dataclass(frozen=True)
+class LyeLiquid:
+    """One liquid of the lye and its share of the water that the recipe states. `later`: it goes in at trace, not into the lye."""
+
+    name: Name
+    share: Fraction
+    later: bool = False
+
+
+@dataclass(frozen=True)
 class LyePlan:
     """What a soap recipe says of its lye."""
 
@@ -79,7 +88,7 @@ class LyePlan:
     superfat: Share
     water: LyeWater
     divided_by: DividedBy = DividedBy.EQUIVALENTS
-    liquid: Name = field(default_factory=lambda: Name("water"))
+    liquids: tuple[LyeLiquid, ...] = (LyeLiquid(Name("water"), Fraction(1)),)
     ready_mixed: Share | None = None
     place: Place = field(default=NOWHERE, compare=False)
     superfat_place: Place = field(default=NOWHERE, compare=False)
@@ -108,6 +117,15 @@ class Fill:
 
 
 @dataclass(frozen=True)
+class Cure:
+    """How long a soap cures, as text, and the share of its wet weight that it loses meanwhile, weighed by the studio."""
+
+    time: str
+    loses: Share
+    measured: str
+
+
+@dataclass(frozen=True)
 class MeasuredDensity:
     """The density of the finished batch, and how the studio measured it."""
 
@@ -129,6 +147,7 @@ class Recipe:
     lye: LyePlan | None = None
     choices: tuple[Choice, ...] = ()
     density: MeasuredDensity | None = None
+    cure: Cure | None = None
     tools: tuple[str, ...] = ()
     keeps: str = ""
     storage: str = ""

@@ -1,5 +1,6 @@
 """Many sheets at once: two processes from four documents on, one below. The bytes are the same either way."""
 
+import gc
 import os
 import sys
 from collections.abc import Iterator, Sequence
@@ -36,6 +37,9 @@ def press_sheets(
 
 def _start(studio_folder: Path, layout_folders: tuple[Path, ...]) -> None:
     global _engine
+    # What is here stays to the end: the collector need not look at it again and again.
+    gc.freeze()
+    gc.set_threshold(50_000, 20, 20)
     _engine = Engine(studio_folder, layout_folders)
 
 

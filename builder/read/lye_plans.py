@@ -1,7 +1,10 @@
 """The `lye:` lines of a recipe become a plan for its lye."""
 
+from collections.abc import Mapping
+
 from builder.model.place import Name, Place, fold
-from builder.model.recipe import AlkaliShare, LyePlan, LyeWater, WaterBy
+from builder.model.quantity import Share
+from builder.model.recipe import AlkaliShare, LyeLiquid, LyePlan, LyeWater, WaterBy
 from builder.read.placed_yaml import PlacedYaml
 from builder.read.shapes.recipe import LyeShape, LyeWaterShape
 
@@ -10,7 +13,7 @@ def make_lye_plan(shape: LyeShape, placed: PlacedYaml) -> LyePlan:
     """Make the plan, with the places of what findings point at."""
     purities = {fold(name): purity for name, purity in shape.purity.items()}
     alkalis = tuple(
-        AlkaliShare(Name(name, _place_of_alkali(name, placed)), share.fraction, purities.get(fold(name), purities.get("")))
+        AlkaliShare(Name(name, _place_in("alkali", name, placed)), share.fraction, purities.get(fold(name), purities.get("")))
         for name, share in shape.alkali.items()
     )
     return LyePlan(
@@ -18,16 +21,23 @@ def make_lye_plan(shape: LyeShape, placed: PlacedYaml) -> LyePlan:
         superfat=shape.superfat,
         water=_water(shape.water, placed),
         divided_by=shape.divided_by,
-        liquid=Name(shape.liquid, placed.place("lye", "liquid")),
+        liquids=(*_liquids("liquid", shape.liquid, placed), *_liquids("later", shape.later, placed)),
         ready_mixed=shape.ready_mixed,
         place=placed.key_place("lye"),
         superfat_place=placed.place("lye", "superfat"),
     )
 
 
-def _place_of_alkali(name: str, placed: PlacedYaml) -> Place:
-    alone = isinstance(placed.at("lye", "alkali"), str)
-    return placed.place("lye", "alkali") if alone else placed.key_place("lye", "alkali", name)
+def _place_in(key: str, name: str, placed: PlacedYaml) -> Place:
+    """Give the place of a name that stands alone, or as a key with its share."""
+    alone = key not in placed.at("lye") or not isinstance(placed.at("lye", key), dict)
+    return placed.place("lye", key) if alone else placed.key_place("lye", key, name)
+
+
+def _liquids(key: str, shares: Mapping[str, Share], placed: PlacedYaml) -> tuple[LyeLiquid, ...]:
+    return tuple(
+        LyeLiquid(Name(name, _place_in(key, name, placed)), share.fraction, later=key == "later") for name, share in shares.items()
+    )
 
 
 def _water(shape: LyeWaterShape, placed: PlacedYaml) -> LyeWater:

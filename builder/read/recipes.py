@@ -4,7 +4,7 @@ from pathlib import PurePosixPath
 
 from builder.model.finding import Finding
 from builder.model.place import Name, fold
-from builder.model.recipe import Choice, Fill, MeasuredDensity, Phase, Recipe, RecipeLine
+from builder.model.recipe import Choice, Cure, Fill, MeasuredDensity, Phase, Recipe, RecipeLine
 from builder.read.fit import Known, fit
 from builder.read.lye_plans import make_lye_plan
 from builder.read.placed_yaml import PlacedYaml
@@ -27,6 +27,7 @@ def read_recipe(placed: PlacedYaml, known: Known, findings: list[Finding]) -> Re
         about=shape.about,
         lye=make_lye_plan(shape.lye, placed) if shape.lye else None,
         choices=tuple(_choice(what, placed, shape) for what in shape.choices),
+        cure=Cure(shape.cure.time, shape.cure.loses, shape.cure.measured) if shape.cure else None,
         density=MeasuredDensity(shape.density.value, shape.density.measured) if shape.density else None,
         tools=shape.tools,
         keeps=shape.keeps,

@@ -6,6 +6,7 @@ from fractions import Fraction
 from itertools import product
 
 from builder.model.batch_sheet import BatchSheet, Column, Dose, Given, Line, Portions, Size, Variant, Working
+from builder.model.figure import Figure
 from builder.model.ingredient import Ingredient
 from builder.model.product import Product
 from builder.model.quantity import NO_MASS, Mass
@@ -17,6 +18,8 @@ from builder.reckon.formula import Formula, reckon_formula
 from builder.reckon.ingredient_list import list_ingredients
 from builder.reckon.portions import reckon_portions
 from builder.reckon.scaling import asked_for, reckon_total
+from builder.reckon.smallest import smallest_batch
+from builder.reckon.soap import reckon_soap
 
 Cards = Mapping[str, Ingredient]
 
@@ -40,8 +43,10 @@ def weighings(scales: Sequence[Scale], *, from_solid: bool = False) -> Weighings
     return Weighings(tuple(tuple(scale for scale in scales if scale.unit == unit) for unit in units), from_solid)
 
 
-def reckon_batch(recipe: Recipe, product_kind: Product, size: Size, cards: Cards, scales: Weighings) -> BatchSheet:
-    """Work out one batch: exact lines, a column of weighings per unit, portions, doses, ingredient lists, workings."""
+def reckon_batch(
+    recipe: Recipe, product_kind: Product, size: Size, cards: Cards, scales: Weighings, constants: Mapping[str, Figure]
+) -> BatchSheet:
+    """Work out one batch: exact lines, a column of weighings per unit, portions, doses, ingredient lists, what a soap becomes, workings."""
     formula = reckon_formula(recipe, cards, from_solid=scales.from_solid)
     total, sizing = reckon_total(recipe, formula, size)
     wanted, kept_back = asked_for(size)
@@ -55,7 +60,20 @@ def reckon_batch(recipe: Recipe, product_kind: Product, size: Size, cards: Cards
         workings.append(Working("raised for rounding", recipe.name, given, (total + raised).grams, "g"))
     workings += _column_workings(columns, portions)
     variants = _variants(columns[0], doses, cards)
-    return BatchSheet(recipe, product_kind, size, lines, columns, portions, doses, variants, tuple(workings))
+    made = columns[0].lye is not None
+    return BatchSheet(
+        recipe=recipe,
+        product=product_kind,
+        size=size,
+        lines=lines,
+        columns=columns,
+        portions=portions,
+        doses=doses,
+        variants=variants,
+        workings=tuple(workings),
+        soap=reckon_soap(recipe, columns[0], formula.alkalis, formula.koh, constants) if made else None,
+        smallest=smallest_batch(formula, scales.grams, constants),
+    )
 
 
 def _weigh(formula: Formula, total: Mass, needed: Mass, scales: Weighings) -> tuple[tuple[Line, ...], tuple[Column, ...], Mass]:

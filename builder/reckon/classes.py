@@ -30,7 +30,7 @@ def _made(studio: Studio, make: Make, students: int, groups: int, group_size: in
     home = weighings(studio.profile.home_scales, from_solid=True)
 
     def batch(size: Size, scales: Weighings) -> BatchSheet:
-        return reckon_batch(recipe, kind, size, studio.ingredients, scales)
+        return reckon_batch(recipe, kind, size, studio.ingredients, scales, studio.constants)
 
     batches = tuple(PlannedBatch(purpose, batch(size, here), copies) for purpose, size, copies in _plan(make, students, groups, group_size))
     at_home = tuple(HomeBatch(size, batch(home_size(size), home)) for size in make.at_home)

@@ -7,7 +7,7 @@ from builder.model.batch_sheet import Column, Line, Role, Weighed
 from builder.model.quantity import Mass, sum_masses
 from builder.model.studio import Scale
 from builder.reckon.formula import Formula
-from builder.reckon.lye import check_lye
+from builder.reckon.lye_check import check_lye
 from builder.reckon.rounding import pick_scale, round_down, round_near
 
 

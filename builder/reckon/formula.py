@@ -9,10 +9,12 @@ from builder.model.ingredient import CountsAs, Ingredient
 from builder.model.place import Place, fold
 from builder.model.quantity import Mass, Rest, Share
 from builder.model.recipe import AmountsAs, LyePlan, Recipe
-from builder.reckon.lye import Alkali, alkalis_of, molar_mass, need_lye
+from builder.reckon.equivalents import molar_mass
+from builder.reckon.lye import Alkali, alkalis_of, need_lye
 from builder.reckon.masses import weight_of
 
 LYE_PHASE = "lye"
+LATER_PHASE = "after the lye"
 
 
 @dataclass(frozen=True)
@@ -94,6 +96,8 @@ def _lye_lines(
     workings += need.workings
     strength = plan.ready_mixed.fraction if plan.ready_mixed else None
     found = [FormulaLine(alkali.card, LYE_PHASE, Role.ALKALI, mass.grams, plan.place, strength=strength) for alkali, mass in need.alkali]
-    if need.water:
-        found.append(FormulaLine(cards[plan.liquid.key], LYE_PHASE, Role.LYE_WATER, need.water.grams, plan.place))
+    for liquid, mass in need.liquids:
+        if mass:
+            phase, role = (LATER_PHASE, Role.OTHER) if liquid.later else (LYE_PHASE, Role.LYE_WATER)
+            found.append(FormulaLine(cards[liquid.name.key], phase, role, mass.grams, plan.place))
     return found

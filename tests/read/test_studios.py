@@ -165,7 +165,7 @@ def test_a_recipe_with_its_places(build):
     ]
     assert (lye.superfat, lye.water.by, lye.water.value) == (Share(Fraction(1, 20)), WaterBy.CONCENTRATION, Fraction(1, 100))
     assert lye.superfat_place == Place("recipes/plain-bar.yaml", 14, 13, 3)
-    assert (lye.liquid.text, lye.divided_by, lye.ready_mixed) == ("water", DividedBy.EQUIVALENTS, None)
+    assert ([liquid.name.text for liquid in lye.liquids], lye.divided_by, lye.ready_mixed) == (["water"], DividedBy.EQUIVALENTS, None)
     scent = recipe.choices[0]
     assert (scent.what, scent.at_most) == ("scent", Share(Fraction(1, 200)))
     assert [option and option.text for option in scent.options] == ["lavender oil", None]

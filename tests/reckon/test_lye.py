@@ -1,5 +1,6 @@
 """Lye against stoichiometry, published titrations and old recipes whose balance is known."""
 
+from dataclasses import replace
 from fractions import Fraction
 from random import Random
 
@@ -10,17 +11,19 @@ from hypothesis import strategies as st
 from builder.model.batch_sheet import OilsSize, Role, TotalSize
 from builder.model.ingredient import CountsAs
 from builder.model.product import Product
-from builder.model.recipe import DividedBy, WaterBy
+from builder.model.recipe import AmountsAs, DividedBy, WaterBy
 from builder.reckon.batches import reckon_batch, weighings
-from builder.reckon.lye import acid_equivalents, alkalis_of, check_lye, fat_equivalents
-from tests.making import KOH, NAOH, card, cards, fat, grams, lye, scale, share, soap
+from builder.reckon.equivalents import acid_equivalents, fat_equivalents
+from builder.reckon.lye import alkalis_of
+from builder.reckon.lye_check import check_lye
+from tests.making import CONSTANTS, KOH, NAOH, card, cards, fat, grams, lye, phase, recipe, scale, share, soap
 
 BAR = Product("cold-process soap", "Soap", "rinse-off", True, "weight")
 FINE = weighings([scale("0.0001")])
 
 
 def batch(oils, plan, *fats, size=1000, scales=FINE, extra=None):
-    return reckon_batch(soap(oils, plan, extra), BAR, OilsSize(grams(size)), cards(*fats), scales)
+    return reckon_batch(soap(oils, plan, extra), BAR, OilsSize(grams(size)), cards(*fats), scales, CONSTANTS)
 
 
 def exact(sheet, name):
@@ -138,13 +141,10 @@ def test_the_three_ways_to_state_water_agree():
 
 
 def test_fat_after_the_cook_counts_afterwards():
-    from builder.model.recipe import AmountsAs
-    from tests.making import phase, recipe
-
     late = phase("after the cook", {"shea": share(10)}, after_the_cook=True)
     plan = lye(superfat=10)
     made = recipe(phase("oils", {"fat": share(90)}), late, amounts_as=AmountsAs.PERCENT_OF_OILS, lye=plan)
-    sheet = reckon_batch(made, BAR, OilsSize(grams(1000)), cards(fat("fat", 190), fat("shea", 190)), FINE)
+    sheet = reckon_batch(made, BAR, OilsSize(grams(1000)), cards(fat("fat", 190), fat("shea", 190)), FINE, CONSTANTS)
     assert float(sheet.grams.lye.superfat) == pytest.approx(0.10, abs=1e-5)
     assert float(sheet.grams.lye.before_the_cook) == pytest.approx(0.0, abs=1e-5)
 
@@ -182,8 +182,10 @@ def test_lye_is_never_rounded_up(one, other, superfat, size, division):
 
 @given(value, percent, st.integers(2, 9))
 def test_scaling_does_not_change_the_superfat(number, superfat, times):
-    small = reckon_batch(soap({"fat": 100}, lye(superfat=superfat)), BAR, TotalSize(grams(500)), cards(fat("fat", number)), FINE)
-    big = reckon_batch(soap({"fat": 100}, lye(superfat=superfat)), BAR, TotalSize(grams(500 * times)), cards(fat("fat", number)), FINE)
+    small = reckon_batch(soap({"fat": 100}, lye(superfat=superfat)), BAR, TotalSize(grams(500)), cards(fat("fat", number)), FINE, CONSTANTS)
+    big = reckon_batch(
+        soap({"fat": 100}, lye(superfat=superfat)), BAR, TotalSize(grams(500 * times)), cards(fat("fat", number)), FINE, CONSTANTS
+    )
     assert [line.exact * times for line in small.lines] == [line.exact for line in big.lines]
 
 
@@ -211,7 +213,7 @@ def test_the_hydroxide_needed_does_not_depend_on_the_split(part):
     assert hydroxide == Fraction(95, 100) * 190 / KOH
 
 
-@settings(max_examples=25)
+@settings(max_examples=6)
 @given(st.integers(0, 2**32), st.integers(0, 10), st.sampled_from(["1", "0.1"]))
 def test_the_worst_case_is_the_worst_of_10_000_random_draws(seed, superfat, division):
     random = Random(seed)
@@ -219,9 +221,9 @@ def test_the_worst_case_is_the_worst_of_10_000_random_draws(seed, superfat, divi
     alkali = card("sodium hydroxide", CountsAs.ALKALI, molar_mass=NAOH, purity=(95, 100))
     stock = cards(olive, coconut) | {"sodium hydroxide": alkali}
     made = soap({"olive": 70, "coconut": 30}, lye(superfat=superfat))
-    sheet = reckon_batch(made, BAR, OilsSize(grams(500)), stock, weighings([scale(division)]))
+    sheet = reckon_batch(made, BAR, OilsSize(grams(500)), stock, weighings([scale(division)]), CONSTANTS)
     result = sheet.grams.lye
-    for _ in range(400):
+    for _ in range(10_000):
         oils = hydroxide = 0.0
         for weighed in sheet.grams.weighed:
             half = float(weighed.scale.division.grams) / 2
@@ -252,10 +254,8 @@ def test_an_acid_is_given_its_lye():
 def test_two_lye_heavy_recipes_of_1908_come_out_below_zero(fats, lye_pounds, excess):
     stock = cards(*(fat(name, Fraction(56100) / Fraction(equivalent)) for name, equivalent in fats.items()))
     made = soap({name: Fraction(100, len(fats)) for name in fats}, lye(superfat=0))
-    sheet = reckon_batch(made, BAR, OilsSize(grams(56 * len(fats))), stock, FINE)
+    sheet = reckon_batch(made, BAR, OilsSize(grams(56 * len(fats))), stock, FINE, CONSTANTS)
     poured = grams(lye_pounds * 0.3293)
-    from dataclasses import replace
-
     weighed = [replace(w, mass=poured) if w.line.role is Role.ALKALI else w for w in sheet.grams.weighed]
     result = check_lye(weighed, alkalis_of(made.lye, stock), Fraction("56.1"))
     assert result.superfat < 0

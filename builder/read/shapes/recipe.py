@@ -1,11 +1,13 @@
 """The shape of `recipes/NAME.yaml`."""
 
+from fractions import Fraction
 from typing import Annotated, Self
 
 from pydantic import BeforeValidator, model_validator
 
 from builder.model.nearest import did_you_mean
 from builder.model.place import fold
+from builder.model.quantity import Share
 from builder.model.recipe import AmountsAs, DividedBy
 from builder.read.shapes.fields import (
     NOT_EMPTY,
@@ -29,8 +31,8 @@ from builder.read.text_error import TextError
 from builder.read.values import member_of
 
 
-def _only_alkali(given: object) -> object:
-    """Give the one alkali of a lye as a mapping in which it is all of the lye."""
+def _alone(given: object) -> object:
+    """Give one name as a mapping in which it is the whole."""
     return {given.strip(): "100 %"} if isinstance(given, str) and given.strip() else given
 
 
@@ -69,12 +71,13 @@ class LyeWaterShape(Shape):
 class LyeShape(Shape):
     """What a soap recipe says of its lye."""
 
-    alkali: Annotated[dict[str, PartOfWhole], NOT_EMPTY, BeforeValidator(_only_alkali)] = needed("alkali", "sodium hydroxide")
+    alkali: Annotated[dict[str, PartOfWhole], NOT_EMPTY, BeforeValidator(_alone)] = needed("alkali", "sodium hydroxide")
     divided_by: Annotated[DividedBy, reads(member_of(DividedBy))] = maybe("divided by", DividedBy.EQUIVALENTS)
     purity: Annotated[dict[str, PartOfWhole], BeforeValidator(_purity_of_all)] = maybe("purity", {}, "98 %")
     superfat: Superfat = needed("superfat", "5 %")
     water: LyeWaterShape = needed("water", "{lye concentration: 33 %}")
-    liquid: Text = maybe("liquid", "water")
+    liquid: Annotated[dict[str, PartOfWhole], NOT_EMPTY, BeforeValidator(_alone)] = maybe("liquid", {"water": Share(Fraction(1))}, "water")
+    later: dict[str, PartOfWhole] = maybe("later", {}, "{goat milk: 40 %}")
     ready_mixed: PartOfWhole | None = maybe("ready-mixed")
 
     @model_validator(mode="after")
@@ -111,6 +114,14 @@ class MeasuredDensityShape(Shape):
     measured: Text = needed("measured", '"how, when"')
 
 
+class CureShape(Shape):
+    """How long a soap cures, and what it loses meanwhile."""
+
+    time: Text = needed("time", "6 weeks")
+    loses: PartOfWhole = needed("loses", "12 %")
+    measured: Text = needed("measured", '"how, when"')
+
+
 class RecipeShape(Shape):
     """One recipe."""
 
@@ -123,6 +134,7 @@ class RecipeShape(Shape):
     choices: dict[str, ChoiceShape] = maybe("choices", {}, "{scent: {from: [lavender oil, no scent], at most: 0.5 %}}")
     fills: FillShape = needed("fills", "{container: 4 fl oz bottle, weight: 113 g}")
     density: MeasuredDensityShape | None = maybe("density", example='{value: 0.98 g/mL, measured: "how, when"}')
+    cure: CureShape | None = maybe("cure", example='{time: 6 weeks, loses: 12 %, measured: "how, when"}')
     tools: Texts = maybe("tools", (), "[kitchen scale, whisk]")
     keeps: Text = maybe("keeps", "")
     storage: Text = maybe("storage", "")

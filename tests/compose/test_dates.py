@@ -1,0 +1,39 @@
+"""Dates and prices in the locale of the region."""
+
+from datetime import date, datetime
+from fractions import Fraction
+
+import pytest
+
+from builder.compose import dates
+
+DAY = date(2027, 3, 6)
+
+
+def test_dates_name_the_weekday_and_the_month():
+    assert dates.long_date(DAY, "en_US") == "Saturday, March 6, 2027"
+    assert dates.long_date(DAY, "en_GB") in ("Saturday, 6 March 2027", "Saturday 6 March 2027")
+    assert dates.plain_date(DAY, "en_GB") == "6 March 2027"
+
+
+def test_a_time_holds_no_space_that_a_font_may_lack():
+    assert dates.clock(datetime(2027, 3, 6, 14, 5), "en_US") == "2:05\u00a0PM"
+    assert dates.clock(datetime(2027, 3, 6, 14, 5), "en_GB") == "14:05"
+
+
+@pytest.mark.parametrize(
+    ("amount", "currency", "locale", "written"),
+    [
+        ("48", "USD", "en_US", "$48"),
+        ("48.5", "USD", "en_US", "$48.50"),
+        ("1200", "GBP", "en_GB", "£1,200"),
+        ("0", "USD", "en_US", "Free"),
+        ("42", "EUR", "en_GB", "€42"),
+    ],
+)
+def test_prices(amount, currency, locale, written):
+    assert dates.price(Fraction(amount), currency, locale) == written
+
+
+def test_every_region_has_its_language():
+    assert [dates.language_of(region) for region in ("US", "Canada", "UK", "EU")] == ["en-US", "en-US", "en-GB", "en-GB"]
