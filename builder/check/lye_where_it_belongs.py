@@ -1,4 +1,8 @@
-"""lye-missing, lye-not-wanted, lye-with-percent-of-total, oils-missing, not-an-alkali, lye-shares-not-whole: the plan of a lye."""
+"""Whether soap has lye and oils, nothing else has lye, and the plan of the lye holds together.
+
+lye-missing, lye-not-wanted, lye-with-percent-of-total, oils-missing, not-an-alkali, purity-out-of-range, lye-shares-not-whole,
+not-a-liquid, lye-liquids-not-whole.
+"""
 
 from collections.abc import Iterator
 from fractions import Fraction
@@ -68,4 +72,34 @@ def _plan(recipe: Recipe, plan: LyePlan, studio: Studio) -> Iterator[Finding]:
             plan.place,
             f"The alkalis come to {float(shares * 100):.6g} % of the lye and not to 100 %.",
             "Correct their shares.",
+        )
+    yield from _liquids(plan, studio)
+
+
+def _liquids(plan: LyePlan, studio: Studio) -> Iterator[Finding]:
+    """See that what stands in place of water is a liquid, and that the shares of the liquids come to the whole."""
+    for liquid in plan.liquids:
+        card = studio.ingredient(liquid.name)
+        if card and card.counts_as not in (CountsAs.WATER, CountsAs.LIQUID):
+            yield stop(
+                "not-a-liquid",
+                liquid.name.place,
+                f"{card.name} is no watery liquid, so lye does not dissolve in it.",
+                "Write water, or a liquid whose card counts as liquid (a milk, a juice, a flower water).",
+            )
+    in_lye = sum((liquid.share for liquid in plan.liquids if not liquid.later), Fraction(0))
+    later = sum((liquid.share for liquid in plan.liquids if liquid.later), Fraction(0))
+    if in_lye != 1:
+        yield stop(
+            "lye-liquids-not-whole",
+            plan.place,
+            f"The liquids of the lye come to {float(in_lye * 100):.6g} % and not to 100 %.",
+            "Correct their shares under `liquid:`. What goes in later stands under `later:` and is counted apart.",
+        )
+    if later >= 1:
+        yield stop(
+            "lye-liquids-not-whole",
+            plan.place,
+            "All of the water goes in later, so none is left for the lye to dissolve in.",
+            "Lower the shares under `later:`.",
         )

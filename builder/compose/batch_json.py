@@ -10,7 +10,7 @@ from dataclasses import fields
 from decimal import Context
 from fractions import Fraction
 
-from builder.model.batch_sheet import BatchSheet, Column, Declared, IngredientList, Weighed, Working
+from builder.model.batch_sheet import BatchSheet, Column, Declared, IngredientList, SoapMade, Weighed, Working
 from builder.model.class_sheet import ClassSheet, MadeSheet
 from builder.model.finding import Finding
 from builder.model.quantity import Mass, Volume
@@ -97,7 +97,27 @@ def _batch(sheet: BatchSheet) -> Json:
             for dose in sheet.doses
         ],
         "ingredient lists": [{"chosen": dict(variant.chosen), "list": _ingredients(variant.ingredients)} for variant in sheet.variants],
+        "smallest sensible batch": number(sheet.smallest.grams) if sheet.smallest else None,
+        "what the soap becomes": _soap(sheet.soap) if sheet.soap else None,
         "workings": [_working(working) for working in sheet.workings],
+    }
+
+
+def _soap(made: SoapMade) -> Json:
+    return {
+        "of each fat": [
+            {"fat": one.ingredient.name, "soap": number(one.soap.grams), "unsaponified": number(one.unsaponified.grams)}
+            for one in made.soaps
+        ],
+        "glycerol": number(made.glycerol.grams),
+        "water": number(made.water.grams),
+        "salts of acids": {name: number(mass.grams) for name, mass in made.salts},
+        "rest of the alkali": number(made.rest_of_alkali.grams),
+        "free alkali": number(made.free_alkali.grams),
+        "other ingredients": {name: number(mass.grams) for name, mass in made.others},
+        "total": number(made.total.grams),
+        "bar": number(made.bar.grams),
+        "bar after the cure": number(made.cured_bar.grams) if made.cured_bar else None,
     }
 
 
@@ -120,8 +140,13 @@ def _column(column: Column) -> Json:
             "superfat before the cook": number(lye.before_the_cook) if lye.before_the_cook is not None else None,
             "superfat without waxes": number(lye.without_waxes) if lye.without_waxes is not None else None,
             "lye concentration": number(lye.concentration),
+            "lye concentration in water": number(lye.in_water),
             "water to lye": number(lye.water_to_lye),
             "water to oils": number(lye.water_of_oils),
+            "taken in the worst case": {
+                "by the scales": number(lye.by_scales),
+                "by ingredient": [{"ingredient": cause.ingredient, "takes": number(cause.takes)} for cause in lye.causes],
+            },
             "purities": [
                 {
                     "alkali": purity.alkali,

@@ -111,7 +111,7 @@ You make *two* things.
 3. Add at most {scent} of scent.
 4. Fill {portion} into the jar.
 
-## At home (home only, 5 min)
+## At home (students, 5 min, home only)
 
 1. Check that the batch weighs {batch}.
 """,

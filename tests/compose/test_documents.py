@@ -1,0 +1,204 @@
+"""The documents of a whole studio: text in, text out."""
+
+import posixpath
+import re
+from itertools import pairwise
+from urllib.parse import unquote
+
+import pytest
+from bs4 import BeautifulSoup
+
+from builder.compose import compose_documents
+from builder.model.finding import Finding, Weight, caution
+from builder.model.place import Place
+from builder.stock import LAYOUTS
+from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
+
+CLASS = "site/classes/first.html"
+DATE = "print/first/2027-02-06"
+
+
+def words(html):
+    return " ".join(BeautifulSoup(html, "html.parser").get_text(" ").split())
+
+
+def test_every_document_has_its_place(publication):
+    assert sorted(f"{document.folder}/{document.path}" for document in publication.documents) == sorted(
+        [
+            "site/index.html",
+            "site/about.html",
+            CLASS,
+            *(f"print/first/take-home-{name}.{ending}" for name in ("salts-500-g", "bar-500-g-of-oils") for ending in ("html", "pdf")),
+            *(
+                f"print/first/{day}/{name}.pdf"
+                for day in ("2027-02-06", "2027-03-06")
+                for name in ("bench-cards", "bench-steps", "teacher", "labels-salts", "labels-bar")
+            ),
+        ]
+    )
+
+
+def test_the_catalogue_shows_what_a_stranger_asks(document):
+    page = words(document("site/index.html"))
+    for text in ("Come in", "The first class", "Salts and a bar.", "Demonstration with hands-on parts", "$48", "from 16 years", "1 hour"):
+        assert text in page
+    assert "Saturday, February 6, 2027 , 10:00 AM 2 seats left" in page
+    assert "Saturday, March 6, 2027 , 10:00 AM full" in page
+    assert "January 10" not in page
+
+
+def test_the_class_page_says_how_it_is_taught_and_what_is_in_it(document):
+    page = words(document(CLASS))
+    for text in (
+        "You make two things.",
+        "You watch Watch the lye",
+        "You do Mix the salts",
+        "You take home A jar and a bar.",
+        "2 containers for each student (4 fl oz jar), 113 g (3.98 oz) in each",
+        "Scent of your choice: lavender essential oil or no scent",
+        "DANGER Lye burns",
+    ):
+        assert text in page
+    assert "take-home" not in document(CLASS)
+
+
+def test_the_take_home_sheet_speaks_of_the_home_batch_in_both_units(document):
+    page = words(document("print/first/take-home-salts-500-g.html"))
+    assert "Weigh 300 g (10.60 oz) of sea salt and 150 g (5.30 oz) of baking soda" in page
+    assert "Check that the batch weighs 500 g (17.65 oz)" in page
+    assert "Fills 4 containers (4 fl oz jar) with 113 g (3.98 oz) each; 48 g left over." in page
+    assert "Printed January 15, 2027" in page
+    assert "on the table" not in page
+    assert "Watch the lye" not in page
+
+
+def test_screen_and_paper_say_the_same(document):
+    for name in ("salts-500-g", "bar-500-g-of-oils"):
+        page, paper = (BeautifulSoup(document(f"print/first/take-home-{name}.{ending}"), "html.parser") for ending in ("html", "pdf"))
+        page.find("p", class_="pdf").decompose()
+        assert words(str(page.find("article"))) == words(str(paper.body))
+
+
+def test_a_sheet_about_lye_has_first_aid_and_says_what_it_assumes(document):
+    page = words(document("print/first/take-home-bar-500-g-of-oils.html"))
+    assert "counted as 100% pure, as the recipe states" in page
+    assert "If lye gets on you" in page
+    assert "Poison centre: 113" in page
+    assert page.index("Lye burns") < page.index("of sodium hydroxide. ")
+
+
+def test_a_card_for_each_group_and_the_steps_once(document):
+    cards = words(document(f"{DATE}/bench-cards.pdf"))
+    assert "Group 1 of 2: 2 people" in cards
+    assert "Group 2 of 2: 1 person" in cards
+    assert "One batch is made for all." in cards
+    assert "at most 1.1 g for each container (1%" in cards
+    steps = words(document(f"{DATE}/bench-steps.pdf"))
+    assert "print 2 copies" in steps
+    assert "Weigh 406.8 g of sea salt" in steps
+    assert "Watch the lye" not in steps
+
+
+def test_the_teachers_sheet_has_clock_batches_and_sums(document):
+    sheet = words(document(f"{DATE}/teacher.pdf"))
+    for text in (
+        "10:00 AM Watch the lye teacher 20 min",
+        "Do ahead: 15 minutes",
+        "Put 406.8 g of sea salt on the table",
+        "1 group of 2 and one of 1",
+        "One batch for each group, made 2 times",
+        "Superfat, worst case both ways",
+        "The sums",
+        "Emergency: 112",
+    ):
+        assert text in sheet
+
+
+def test_labels_are_as_many_as_containers_and_share_the_variants_equally(document):
+    labels = BeautifulSoup(document(f"{DATE}/labels-salts.pdf"), "html.parser").find_all(class_="label")
+    variants = [label.find(class_="variant").get_text() for label in labels]
+    assert variants == ["Lavender essential oil", "No scent"] * 3
+    text = words(str(labels[0]))
+    for part in (
+        "Bath salts Plain salts",
+        "Net Wt 3.98 oz (113 g)",
+        "Ingredients:",
+        "Not to be eaten.",
+        "Test studio, 1 Test Row, Testham",
+    ):
+        assert part in text
+    assert "Batch: FIRST-2027-02-06" in text
+    assert "Made February 6, 2027" in text
+
+
+def test_findings_that_were_accepted_or_stand_are_on_the_teachers_sheet(edition):
+    findings = (
+        Finding("one", Weight.CAUTION, Place("recipes/salts.yaml"), "One thing.", "Mend it.", accepted="It is meant."),
+        caution("two", Place("classes/first/class.yaml"), "Another thing.", "Mend that."),
+        caution("three", Place("classes/second/class.yaml"), "Elsewhere.", ""),
+    )
+    made = compose_documents(edition.studio, edition.sheets, findings, (LAYOUTS,), TODAY)
+    sheet = words(next(document.html for document in made.documents if document.path.endswith("teacher.pdf")))
+    assert "One thing. Accepted: It is meant." in sheet
+    assert "Another thing. Mend that." in sheet
+    assert "Elsewhere" not in sheet
+
+
+def test_the_same_text_on_the_same_day_makes_the_same_documents(edition, publication):
+    assert compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY) == publication
+
+
+def test_every_link_and_picture_leads_to_something_that_is_written(publication):
+    written = {f"{one.folder}/{one.path}" for one in (*publication.documents, *publication.files)}
+    for document in publication.documents:
+        if document.path.endswith(".html"):
+            soup = BeautifulSoup(document.html, "html.parser")
+            for element in soup.find_all(["a", "link", "img"]):
+                link = element.get("href") or element.get("src")
+                if link and not re.match(r"[a-z]+:|#", link):
+                    here = posixpath.dirname(f"{document.folder}/{document.path}")
+                    assert posixpath.normpath(posixpath.join(here, unquote(link))) in written, (document.path, link)
+
+
+@pytest.mark.parametrize("path", ["site/index.html", CLASS, "site/about.html", "print/first/take-home-salts-500-g.html"])
+def test_pages_are_whole_without_scripts_and_without_requests(document, path):
+    html = document(path)
+    soup = BeautifulSoup(html, "html.parser")
+    assert soup.html["lang"] == "en-US"
+    assert soup.title.get_text().strip()
+    assert soup.find("meta", {"name": "description"})["content"]
+    assert len(soup.find_all("h1")) == 1
+    assert soup.body.find("a")["class"] == ["skip"]
+    levels = [int(heading.name[1]) for heading in soup.find_all(re.compile("^h[1-6]$"))]
+    assert all(after <= before + 1 for before, after in pairwise(levels))
+    assert not soup.find("script")
+    assert "style=" not in html
+    assert not [tag for tag in soup.find_all(["img", "link"]) if (tag.get("src") or tag.get("href", "")).startswith("http")]
+
+
+def test_no_amount_can_part_from_its_unit(publication):
+    for document in publication.documents:
+        for cell in BeautifulSoup(document.html, "html.parser").find_all(["td", "b"]):
+            assert not re.search(r"\d (g|oz|min|°C)\b", cell.get_text()), (document.path, cell)
+
+
+def test_the_studios_own_words_are_escaped(tmp_path):
+    edition = read_edition(write_studio(tmp_path, pages__welcome_md="# Come & see\n\nText.\n"))
+    made = compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)
+    assert "<h1>Come &amp; see</h1>" in made.documents[0].html
+
+
+def test_public_sheets_lie_on_the_site_and_are_linked(tmp_path):
+    text = FILES["classes/first/class.yaml"] + "take-home sheets: public\n"
+    edition = read_edition(write_studio(tmp_path, classes__first__class_yaml=text))
+    made = compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)
+    page = next(document.html for document in made.documents if document.path == "classes/first.html")
+    assert 'href="first-take-home-salts-500-g.html"' in page
+    assert not [one for one in made.files if one.folder == "print"]
+
+
+def test_a_studios_own_template_counts_before_ours(edition, tmp_path):
+    (tmp_path / "pages").mkdir()
+    (tmp_path / "pages" / "text.html").write_text("{{ view.title }} in my own way", encoding="utf-8")
+    made = compose_documents(edition.studio, edition.sheets, (), (tmp_path, LAYOUTS), TODAY)
+    assert next(document.html for document in made.documents if document.path == "about.html") == "About us in my own way"

@@ -1,0 +1,89 @@
+"""Net contents and ingredient lists in the words of a region."""
+
+import csv
+from dataclasses import dataclass
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+
+from builder.compose.label_words import ingredient_text, net_contents, variant_name
+from builder.model.batch_sheet import Declared, IngredientList, Portions, Variant
+from builder.model.ingredient import DeclaredAs
+from builder.model.product import Product
+from builder.model.quantity import NO_MASS, Density, Mass
+from builder.model.recipe import MeasuredDensity, Recipe
+from tests.making import recipe
+
+WATER = MeasuredDensity(Density(Fraction(1)), "water at 4 °C")
+
+
+@dataclass(frozen=True)
+class Batch:
+    """As much of a batch as its net contents are read from."""
+
+    recipe: Recipe
+    product: Product
+    portions: Portions
+
+
+def batch(fill, measure="weight", *, made_with_lye=False):
+    product = Product("lotion", "Lotion", "leave-on", made_with_lye, measure)
+    return Batch(recipe(density=WATER if measure == "volume" else None), product, Portions(Mass(Fraction(fill)), None, 1, NO_MASS))
+
+
+def written(*arguments, **named):
+    region = named.pop("region", "US")
+    return net_contents(batch(*arguments, **named), region).replace("\u00a0", " ")
+
+
+def rows():
+    lines = Path(__file__).with_name("net_quantity.csv").read_text(encoding="utf-8").splitlines()
+    return list(csv.DictReader(line for line in lines if not line.startswith("#")))
+
+
+@pytest.mark.parametrize("row", rows(), ids=lambda row: row["id"])
+def test_net_contents(row):
+    assert written(row["filled"], row["measure"], region=row["region"]) == row["declaration"]
+
+
+# 16 CFR 500.27 (read): 2 oz is declared as 56.6 g, 3.4 oz as 96.3 g, 4 oz as 113 g. Digits are dropped, never rounded up.
+@pytest.mark.parametrize(("ounces", "declared"), [("2", "2 oz (56.6 g)"), ("3.4", "3.4 oz (96.3 g)"), ("4", "4 oz (113 g)")])
+def test_published_examples(ounces, declared):
+    assert written(Fraction(ounces) * Fraction("28.349523125")) == f"Net Wt {declared}"
+
+
+def test_a_volume_without_a_measured_density_is_declared_by_weight():
+    bottle = batch("113", "weight")
+    by_volume = Batch(bottle.recipe, Product("wash", "Body wash", "rinse-off", False, "volume"), bottle.portions)
+    assert net_contents(by_volume, "EU").replace("\u00a0", " ") == "113 g"
+
+
+def test_a_bar_that_will_lose_water_has_no_weight_yet():
+    assert written("120", made_with_lye=True) == ""
+
+
+def declared(inci, plain, declared_as=DeclaredAs.INGREDIENT, **colour):
+    return Declared(inci, plain, declared_as, Fraction(1, 10), Fraction(1, 10), colour)
+
+
+LIST = IngredientList(
+    (
+        declared("Aqua", "water"),
+        declared("Glycerin", "glycerin"),
+        declared("Parfum", "Fragrance", DeclaredAs.FRAGRANCE),
+        declared("Ultramarines", "ultramarine blue", DeclaredAs.COLOUR, us="Ultramarines", eu="CI 77007"),
+    )
+)
+
+
+def test_english_names_stand_first_in_the_united_states():
+    assert ingredient_text(LIST, "US") == "Water (Aqua), Glycerin, Fragrance, Ultramarine blue (Ultramarines)"
+
+
+def test_inci_names_and_colour_numbers_stand_elsewhere():
+    assert ingredient_text(LIST, "EU") == "Aqua, Glycerin, Parfum, CI 77007"
+
+
+def test_a_variant_is_named_by_what_was_chosen():
+    assert variant_name(Variant((("scent", "Lavender oil"), ("colour", None)), LIST)) == "lavender oil, no colour"

@@ -1,0 +1,70 @@
+"""Steps numbered in one run, and each caution once, before the step it belongs to."""
+
+from dataclasses import replace
+
+from builder.compose.hazards import cautions_for, hazards_of_recipe
+from builder.compose.lesson_flow import FlowSource, compose_flow
+from builder.compose.pieces import paper_filling
+from builder.model.lesson import CautionHere, Mention, Part, Step, Steps, Who
+from builder.model.place import Name
+from tests.making import figures
+
+
+def step(*names):
+    return Step(tuple(piece for name in names for piece in ("Weigh ", Mention(Name(name)), ".")) or ("Look.",))
+
+
+def part(*blocks):
+    return Part("A part", Who.STUDENTS, 10, blocks)
+
+
+def flow_of(edition, number, *parts):
+    sheet = edition.sheets[0].made[number].batch
+    return compose_flow(edition.studio, [FlowSource(each, sheet) for each in parts], paper_filling(edition, "classes/first"))
+
+
+def outline(flow):
+    """Give each part as a list: the numbers of steps, and the names of cautions."""
+    found = []
+    for each in flow.parts:
+        for block in each.blocks:
+            found += range(block.start, block.start + len(block.html)) if block.kind == "steps" else [block.name]
+    return found
+
+
+def test_a_caution_stands_before_the_first_step_that_names_its_ingredient_and_nowhere_else(edition):
+    flow = flow_of(edition, 1, part(Steps((step(), step("lye"), step("lye")))), part(Steps((step("lye"),))))
+    assert outline(flow) == [1, "Lye burns", 2, 3, 4]
+
+
+def test_what_no_step_names_comes_before_the_first(edition):
+    flow = flow_of(edition, 1, part(Steps((step(),))))
+    before = [caution.name for caution in flow.before]
+    assert before[:2] == ["Lye burns", "Fresh soap still burns"]
+    assert [caution.signal for caution in flow.before] == sorted(
+        (caution.signal for caution in flow.before), key=["danger", "warning", "caution", "notice"].index
+    )
+
+
+def test_a_caution_that_the_lesson_places_is_not_repeated(edition):
+    flow = flow_of(edition, 1, part(CautionHere(Name("caustic")), Steps((step("lye"),)), CautionHere(Name("caustic"))))
+    assert outline(flow) == ["Lye burns", 1]
+
+
+def test_a_phase_that_is_heated_far_enough_is_hot(edition):
+    flow = flow_of(edition, 0, part(Steps((step("sea salt"), step("glycerin")))))
+    names = outline(flow)
+    assert names.index("Hot water and hot phases scald") < names.index(2)
+    lukewarm = replace(edition.studio, constants={"hot enough to burn": figures(71).in_use})
+    assert "hot" not in hazards_of_recipe(lukewarm, edition.sheets[0].made[0].batch)
+
+
+def test_amounts_are_filled_in(edition):
+    flow = flow_of(edition, 0, part(Steps((step("sea salt"),))))
+    runs = [block.html for each in flow.parts for block in each.blocks if block.kind == "steps"]
+    assert runs == [('Weigh <b class="amount">406.8\u00a0g</b>.',)]
+
+
+def test_the_gravest_caution_comes_first(edition):
+    words = [text.signal for text in cautions_for(edition.studio, ["slippery", "caustic", "stains"])]
+    assert words == ["danger", "warning", "caution"]
