@@ -5,6 +5,7 @@ The names are read from the code: what is given first to `stop`, `caution`, the 
 
 import ast
 import re
+from functools import cache
 from pathlib import Path
 
 from tests.test_findings import CASES
@@ -21,14 +22,18 @@ MADE_IN_A_TEST = {
     "file-unreadable": "a file that may not be opened",
 }
 
+# Names that no studio can bring about, each with what finds the same mistake first.
+NOT_REACHED = {
+    "purity-out-of-range": "share-over-whole and amount-not-positive, when the recipe is read",
+}
 
+
+@cache
 def functions():
     """Give every function of the two stages."""
-    for stage in STAGES:
-        for file in sorted(stage.rglob("*.py")):
-            for node in ast.walk(ast.parse(file.read_text(encoding="utf-8"))):
-                if isinstance(node, ast.FunctionDef):
-                    yield node
+    files = [file for stage in STAGES for file in sorted(stage.rglob("*.py"))]
+    nodes = [node for file in files for node in ast.walk(ast.parse(file.read_text(encoding="utf-8")))]
+    return [node for node in nodes if isinstance(node, ast.FunctionDef)]
 
 
 def given_names(function, givers):
@@ -68,6 +73,7 @@ def names_in_a_loop(function, variable):
                 yield from (item.elts[targets.index(variable)].value for item in node.iter.elts)
 
 
+@cache
 def names_in_code():
     givers, names = all_givers(), set()
     for function in functions():
@@ -93,14 +99,19 @@ def test_names_are_kebab_case():
 
 def test_every_name_has_a_case():
     cases = {case.name.split("--")[0] for case in CASES}
-    assert names_in_code() - cases - set(MADE_IN_A_TEST) == set()
+    assert names_in_code() - cases - set(MADE_IN_A_TEST) - set(NOT_REACHED) == set()
 
 
 def test_every_case_has_the_name_of_a_finding():
     assert {case.name.split("--")[0] for case in CASES} - names_in_code() == set()
 
 
+def test_every_exception_is_still_a_name_without_a_case():
+    exceptions = set(MADE_IN_A_TEST) | set(NOT_REACHED)
+    assert exceptions <= names_in_code()
+    assert exceptions & {case.name.split("--")[0] for case in CASES} == set()
+
+
 def test_what_a_folder_cannot_hold_is_made_in_a_test():
-    assert set(MADE_IN_A_TEST) <= names_in_code()
     tested = (HERE / "test_hostile_files.py").read_text(encoding="utf-8")
     assert [name for name in MADE_IN_A_TEST if f": {name} (stop)" not in tested] == []

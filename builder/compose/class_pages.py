@@ -17,6 +17,7 @@ from builder.compose.wording import counted, grams_and_ounces, listed, sentence,
 from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet, MadeSheet
 from builder.model.document import Document
+from builder.model.ingredient import DeclaredAs
 from builder.model.lesson import CautionHere, Where, Who
 from builder.model.studio_class import StudioClass
 
@@ -71,10 +72,21 @@ def _product(edition: Edition, studio_class: StudioClass, made: MadeSheet, here:
 
 
 def _plain_names(sheet: BatchSheet) -> list[str]:
-    """Give the plain names that stand on the list of every variant, in its order; what only some have is a choice."""
-    lists = [[entry.plain for entry in variant.ingredients.entries] for variant in sheet.variants]
-    nameless = [within(name) for name in sheet.variants[0].ingredients.nameless]
-    return [name for name in lists[0] if all(name in others for others in lists)] + nameless
+    """Give the plain names that stand on the list of every variant, in its order; what only some have is a choice.
+
+    A label says fragrance or flavour for all of them together; here each is named, for those who cannot bear one.
+    """
+    lists = [variant.ingredients for variant in sheet.variants]
+    shared = [entry for entry in lists[0].entries if all(entry.inci in {other.inci for other in one.entries} for one in lists)]
+    names = [f"{within(entry.plain)}{_members(sheet, entry.declared_as)}" for entry in shared]
+    return names + [within(name) for name in lists[0].nameless]
+
+
+def _members(sheet: BatchSheet, declared_as: DeclaredAs) -> str:
+    if declared_as not in (DeclaredAs.FRAGRANCE, DeclaredAs.FLAVOUR):
+        return ""
+    names = [within(line.name) for line in sheet.lines if line.ingredient.declared_as is declared_as]
+    return f" ({listed(names)})" if names else ""
 
 
 def _choice(what: str, options: tuple[str | None, ...]) -> str:

@@ -2,20 +2,33 @@
 
 Order comes from the ingredient list. Names: INCI names; in the United States the English name first, since a Latin name alone is not
 English (21 CFR 701.2, from memory), and colours under the name of the region's list. Net contents: a figure is cut, never rounded up;
-ounces show two decimals at most (uniform labelling regulation 27.0641), grams three digits (16 CFR 500.19(b)); from one pound on the
-ounces are also given in pounds, or pints (15 USC 1453(a)(3)). Elsewhere the metric figure stands alone.
+ounces show two decimals at most (uniform labelling regulation 27.0641), grams three digits (16 CFR 500.19(b)). From one pound or pint
+on the ounces are also divided into larger units (15 USC 1453(a)(3)); below 4 lb and 1 gal the ounces in all come first (21 CFR
+701.13(j)). Outside the United States the metric figure stands alone.
 """
 
+from dataclasses import dataclass
 from fractions import Fraction
 from math import floor
 
-from builder.compose.wording import NBSP, in_unit, sentence, shortest, within
+from builder.compose.wording import NBSP, fluid_ounces, in_unit, sentence, shortest, within
 from builder.model.batch_sheet import BatchSheet, Declared, IngredientList, Variant
 from builder.model.ingredient import DeclaredAs
 from builder.model.quantity import Density, Mass
-from builder.units import millilitres_in
 
 PLAIN_WORD = (DeclaredAs.FRAGRANCE, DeclaredAs.FLAVOUR)
+
+
+@dataclass(frozen=True)
+class _Larger:
+    """The larger units that ounces are divided into, each with its ounces; below `alone_from` the ounces in all come first."""
+
+    units: tuple[tuple[str, int], ...]
+    alone_from: int
+
+
+POUNDS = _Larger((("lb", 16),), 64)
+PINTS = _Larger((("qt", 32), ("pt", 16)), 128)
 
 
 def ingredient_text(listed: IngredientList, region: str) -> str:
@@ -39,7 +52,7 @@ def net_contents(sheet: BatchSheet, region: str) -> str:
     if sheet.product.made_with_lye:
         return ""
     if region == "US":
-        return f"Net Wt {_both(in_unit(fill, 'oz'), 'oz', 'lb', _three_digits(fill.grams, 'g', 'kg'))}"
+        return f"Net Wt {_both(in_unit(fill, 'oz'), 'oz', POUNDS, _three_digits(fill.grams, 'g', 'kg'))}"
     return _three_digits(fill.grams, "g", "kg")
 
 
@@ -61,18 +74,21 @@ def _by_volume(fill: Mass, density: Density, region: str) -> str:
     metric = _three_digits(millilitres, "mL", "L")
     if region != "US":
         return metric
-    return _both(millilitres / millilitres_in("fl oz"), f"fl{NBSP}oz", "pt", metric)
+    return _both(fluid_ounces(millilitres), f"fl{NBSP}oz", PINTS, metric)
 
 
-def _both(value: Fraction, small: str, large: str, metric: str) -> str:
-    """Write ounces and metric; from sixteen on the ounces are also divided into the larger unit."""
-    ounces = Fraction(floor(value * 100), 100)
-    text = f"{shortest(ounces, 2)}{NBSP}{small}"
-    if ounces < 16:
-        return f"{text} ({metric})"
-    whole, rest = divmod(ounces, 16)
-    left = f" {shortest(rest, 2)}{NBSP}{small}" if rest else ""
-    return f"{text} ({whole}{NBSP}{large}{left}) {metric}"
+def _both(value: Fraction, ounce: str, larger: _Larger, metric: str) -> str:
+    """Write ounces and metric; from sixteen on the ounces are also divided into larger units."""
+    ounces = rest = Fraction(floor(value * 100), 100)
+    parts = []
+    for unit, size in larger.units:
+        whole, rest = divmod(rest, size)
+        parts += [f"{whole}{NBSP}{unit}"] * bool(whole)
+    parts += [f"{shortest(rest, 2)}{NBSP}{ounce}"] * bool(rest or not parts)
+    divided = " ".join(parts)
+    if 16 <= ounces < larger.alone_from:
+        return f"{shortest(ounces, 2)}{NBSP}{ounce} ({divided}) {metric}"
+    return f"{divided} ({metric})"
 
 
 def _three_digits(value: Fraction, unit: str, thousand: str) -> str:

@@ -12,7 +12,7 @@ def home_lye(sheet: BatchSheet) -> LyeView | None:
     if column.lye is None:
         return None
     facts = [_superfat(column.lye), _concentration(column.lye)]
-    facts += _before_the_cook(column.lye)
+    facts += [*_before_the_cook(column.lye), *_cured_bar(sheet)]
     return LyeView(tuple(facts), (*_purities(column.lye), RAW_UNTIL_CURED))
 
 
@@ -28,11 +28,14 @@ def staff_lye(sheet: BatchSheet, ahead: LyeAhead | None) -> LyeView | None:
         LyeFact("Water beside it", _named(column, Role.LYE_WATER)),
         _superfat(lye),
         LyeFact("Superfat, worst case both ways", worst, "Every figure and every weighing off to one side at once."),
+        *_worst_case(lye),
         *_before_the_cook(lye),
         *_without_waxes(lye),
         _concentration(lye),
+        *_in_water(lye),
         LyeFact("Water for each part of lye", number(lye.water_to_lye, 2)),
         LyeFact("Water, percent of the oils", percent(lye.water_of_oils, 1)),
+        *_cured_bar(sheet),
     ]
     return LyeView(tuple(facts), (*_purities(lye), *_ready_mixed(ahead)))
 
@@ -48,6 +51,25 @@ def _superfat(lye: LyeResult) -> LyeFact:
 def _concentration(lye: LyeResult) -> LyeFact:
     share = percent(lye.concentration, 1)
     return LyeFact("Lye concentration", share, f"Of 100{NBSP}g of lye solution, {number(lye.concentration * 100, 1)}{NBSP}g are lye.")
+
+
+def _worst_case(lye: LyeResult) -> list[LyeFact]:
+    """Say what pulls the superfat down most: the ranges of figures, named, and the scales."""
+    takers = [f"{within(cause.ingredient)} {percent(cause.takes, 1)}" for cause in lye.causes[:3]]
+    return [LyeFact("Taken from it by", ", ".join([*takers, f"the scales {percent(lye.by_scales, 1)}"]))]
+
+
+def _in_water(lye: LyeResult) -> list[LyeFact]:
+    if lye.in_water == lye.concentration:
+        return []
+    return [LyeFact("Lye concentration in its water", percent(lye.in_water, 1), "Only the water in the liquid dissolves lye.")]
+
+
+def _cured_bar(sheet: BatchSheet) -> list[LyeFact]:
+    if sheet.soap is None or sheet.soap.cured_bar is None:
+        return []
+    weight = f"about {number(sheet.soap.cured_bar.grams, 0)}{NBSP}g"
+    return [LyeFact("A bar after the cure", weight, "An estimate. Weigh the bar itself for its label.")]
 
 
 def _before_the_cook(lye: LyeResult) -> list[LyeFact]:

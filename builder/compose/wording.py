@@ -13,7 +13,7 @@ from math import floor
 from builder.model.batch_sheet import Given, Weighed
 from builder.model.quantity import Duration, Mass, Temperature, sum_masses
 from builder.model.studio import Scale
-from builder.units import fahrenheit, grams_in
+from builder.units import fahrenheit, grams_in, millilitres_in
 
 NBSP = "\u00a0"
 UNIT_AFTER_NUMBER = re.compile(r"(?<=\d) (?=(?:g|kg|oz|lb|mL|ml|L|cm|mm|min|h|°C|°F)\b)")
@@ -77,6 +77,11 @@ def decimals_of(division: Fraction) -> int:
 def in_unit(mass: Mass, unit: str) -> Fraction:
     """Give a mass as a number of a unit."""
     return mass.grams / grams_in(unit)
+
+
+def fluid_ounces(millilitres: Fraction) -> Fraction:
+    """Give a volume in US fluid ounces."""
+    return millilitres / millilitres_in("fl oz")
 
 
 def amount(mass: Mass, scales: Iterable[Scale], unit: str) -> str:

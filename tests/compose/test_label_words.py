@@ -53,6 +53,11 @@ def test_published_examples(ounces, declared):
     assert written(Fraction(ounces) * Fraction("28.349523125")) == f"Net Wt {declared}"
 
 
+# 21 CFR 701.13(m), from memory: 1 3/4 quarts are 56 fluid ounces, 1 quart 1 pint 8 ounces.
+def test_a_volume_is_divided_into_the_largest_units():
+    assert written(Fraction(56) * Fraction("29.5735295625"), "volume").startswith("56 fl oz (1 qt 1 pt 8 fl oz) 1.65 L")
+
+
 def test_a_volume_without_a_measured_density_is_declared_by_weight():
     bottle = batch("113", "weight")
     by_volume = Batch(bottle.recipe, Product("wash", "Body wash", "rinse-off", False, "volume"), bottle.portions)

@@ -1,0 +1,135 @@
+"""A publication to files: PDFs are read back for their pages, their size, their text, their fonts and their tags."""
+
+import io
+
+import page
+import pdfplumber
+import pytest
+
+from builder.model.document import CopiedFile, Document, Folder, Publication
+from builder.press import press_publication, sheets
+from builder.stock import LAYOUTS
+
+STYLES = ("tokens.css", "words.css", "paper.css", "take-home.css")
+BODY = """<h1>A sheet</h1>
+<p>Weigh 30\u00a0g, ½ cup, at 70\u00a0°C.</p>
+<table><thead><tr><th scope="col">A</th></tr></thead><tbody><tr><td>1</td></tr></tbody></table>"""
+
+
+def sheet(path="sheet.pdf", body=BODY, paper="letter", styles=STYLES):
+    head = f'<!DOCTYPE html><html lang="en-US"><head><title>{path}</title></head>'
+    html = f'{head}<body id="top" class="{paper}" data-title="A sheet">{body}</body></html>'
+    return Document(Folder.PRINT, path, f"The {path}", html, styles)
+
+
+@pytest.fixture
+def pressed(tmp_path):
+    """Press some documents; give the outcome and the bytes of each by its path."""
+    studio = tmp_path / "studio"
+    studio.mkdir()
+
+    def press(*documents, files=(), output=None):
+        told = []
+        outcome = press_publication(
+            Publication(documents, tuple(files)),
+            studio_folder=studio,
+            layout_folders=(studio / "layouts", LAYOUTS),
+            output=output or tmp_path / "output",
+            progress=told.append,
+        )
+        assert sorted(told) == sorted(document.title for document in documents if outcome.pdf_missing is None or "pdf" not in document.path)
+        written = {path: ((output or tmp_path / "output") / folder / path).read_bytes() for folder, path in outcome.written}
+        return outcome, written
+
+    return press
+
+
+def read(pdf):
+    return pdfplumber.open(io.BytesIO(pdf))
+
+
+def elements(tree):
+    for element in tree:
+        yield element
+        yield from elements(element.get("children", ()))
+
+
+@pytest.mark.parametrize(("paper", "size"), [("letter", (612, 792)), ("a4", (595.276, 841.89))])
+def test_a_sheet_has_the_paper_and_the_foot(pressed, paper, size):
+    outcome, written = pressed(sheet(body=BODY + '<p style="break-before: page">Second page.</p>', paper=paper))
+    assert outcome.warnings == ()
+    with read(written["sheet.pdf"]) as pdf:
+        assert len(pdf.pages) == 2
+        assert (pdf.pages[0].width, pdf.pages[0].height) == pytest.approx(size, abs=0.01)
+        text = pdf.pages[1].extract_text()
+        assert "Second page." in text
+        assert "A sheet page 2 of 2" in text
+        assert "30\u00a0g, ½ cup, at 70\u00a0°C" in pdf.pages[0].extract_text().replace(" g", "\u00a0g").replace(" °C", "\u00a0°C")
+        fonts = {char["fontname"].split("+")[-1] for one in pdf.pages for char in one.chars}
+        assert all(font.startswith("Fira-Sans") for font in fonts)
+
+
+def test_a_sheet_is_a_tagged_pdf_that_passes_its_rules(pressed):
+    _, written = pressed(sheet(body=BODY + '<p><a href="https://studio.example/">a link</a></p>'))
+    report = page.validate_pdf_bytes(written["sheet.pdf"], profile="ua1")
+    assert report.is_compliant, report.failures
+    with read(written["sheet.pdf"]) as pdf:
+        assert [cell["attributes"]["Scope"] for cell in elements(pdf.structure_tree) if cell["type"] == "TH"] == ["Column"]
+
+
+def test_two_processes_make_the_same_bytes_as_one(pressed, tmp_path):
+    documents = [sheet(f"{number}.pdf", f"<h1>Number {number}</h1>") for number in range(4)]
+    _, together = pressed(*documents)
+    for document in documents:
+        _, alone = pressed(document, output=tmp_path / "alone")
+        assert alone[document.path] == together[document.path]
+
+
+def test_a_letter_that_the_font_lacks_is_a_warning(pressed):
+    outcome, _ = pressed(sheet(body="<h1>A \u2713 tick</h1>"))
+    assert len(outcome.warnings) == 1
+    assert outcome.warnings[0].startswith("sheet.pdf: ")
+
+
+def test_a_picture_that_is_missing_is_a_warning_that_names_it_without_the_machines_paths(pressed):
+    outcome, _ = pressed(sheet(body='<h1>A</h1><p><img src="classes/one/none.svg" alt="nothing"></p>'))
+    assert "classes/one/none.svg" in outcome.warnings[0]
+    assert "file:///" not in outcome.warnings[0].split(":", 1)[1].split("classes/")[0]
+
+
+def test_only_pictures_of_the_studio_are_shown(pressed, tmp_path):
+    outside = tmp_path / "outside.svg"
+    outside.write_text('<svg xmlns="http://www.w3.org/2000/svg"/>', encoding="utf-8")
+    for address in (outside.as_uri(), "https://elsewhere.example/a.svg"):
+        outcome, _ = pressed(sheet(body=f'<h1>A</h1><p><img src="{address}" alt="a picture"></p>'))
+        assert "only files of the studio folder can be shown" in outcome.warnings[0]
+
+
+def test_without_the_engine_everything_else_is_written(pressed, monkeypatch):
+    monkeypatch.setattr(sheets, "missing_engine", lambda: "No PDF was written: install the engine.")
+    outcome, written = pressed(Document(Folder.SITE, "index.html", "Start", "<p>x</p>"), sheet())
+    assert outcome.pdf_missing == "No PDF was written: install the engine."
+    assert set(written) == {"index.html"}
+
+
+def test_an_engine_that_does_not_start_is_told_in_one_line(monkeypatch):
+    import builtins
+
+    real = builtins.__import__
+
+    def fail(name, *rest, **named):
+        if name == "weasyprint":
+            raise OSError("cannot load library 'libpango-1.0-0'\nand more")
+        return real(name, *rest, **named)
+
+    monkeypatch.setattr(builtins, "__import__", fail)
+    line = sheets.missing_engine()
+    assert "libpango-1.0-0" in line
+    assert "apt-get install" in line
+    assert "\n" not in line
+
+
+def test_files_are_copied(pressed):
+    outcome, written = pressed(files=[CopiedFile(Folder.SITE, "styles/words.css", "layouts", "styles/words.css")])
+    assert written["styles/words.css"] == (LAYOUTS / "styles" / "words.css").read_bytes()
+    assert outcome.written == ((Folder.SITE, "styles/words.css"),)

@@ -1,0 +1,86 @@
+"""The example studio, published once for all the tests that read it back."""
+
+import contextlib
+import io
+import json
+from dataclasses import dataclass
+from functools import cache
+from pathlib import Path
+from tempfile import TemporaryDirectory
+
+import pdfplumber
+from bs4 import BeautifulSoup
+
+from builder import cli
+
+EXAMPLE = Path(__file__).parent.parent / "site_example"
+TODAY = "2027-01-02"
+
+
+@dataclass(frozen=True)
+class Run:
+    """What one run of the command printed, and how it ended."""
+
+    status: int
+    out: str
+    err: str
+
+
+def run(*arguments):
+    out, err = io.StringIO(), io.StringIO()
+    with contextlib.redirect_stdout(out), contextlib.redirect_stderr(err):
+        status = cli.main([str(argument) for argument in arguments])
+    return Run(status, out.getvalue(), err.getvalue())
+
+
+_KEEP = TemporaryDirectory(prefix="published-")
+
+
+@cache
+def published():
+    """Publish the example studio and give its output folder and what the command said."""
+    folder = Path(_KEEP.name) / "out"
+    return folder, run("publish", EXAMPLE, "--to", folder, "--today", TODAY)
+
+
+def pages():
+    """Give every HTML file of the output."""
+    folder, _ = published()
+    return sorted(folder.rglob("*.html"))
+
+
+def pdfs():
+    """Give every PDF of the output."""
+    folder, _ = published()
+    return sorted(folder.rglob("*.pdf"))
+
+
+@cache
+def soup(path):
+    """Parse one HTML file."""
+    return BeautifulSoup(path.read_text(encoding="utf-8"), "html.parser")
+
+
+def squeeze(text):
+    """Give a text with every run of spaces, also those that do not break, as one space."""
+    return " ".join(text.replace("\u00a0", " ").replace("\u202f", " ").split())
+
+
+@cache
+def pdf_text(path):
+    """Give the text of all pages of a PDF."""
+    with pdfplumber.open(path) as pdf:
+        return squeeze(" ".join(page.extract_text(x_tolerance=1.5) or "" for page in pdf.pages))
+
+
+def html_text(path):
+    """Give the text of an HTML file."""
+    return squeeze(soup(path).get_text(" "))
+
+
+@cache
+def weighed(class_key, recipe, date=""):
+    """Give what `weigh --json` says of one product of a class."""
+    dated = ("--date", date) if date else ()
+    done = run("weigh", EXAMPLE, recipe, "--class", class_key, "--today", TODAY, "--json", *dated)
+    return json.loads(done.out)

@@ -1,0 +1,217 @@
+"""The example studio as it comes out: sound, linked up, in our fonts, and with the same amounts in every document."""
+
+import re
+import shutil
+from decimal import Decimal
+from pathlib import Path
+from urllib.parse import unquote, urlsplit
+
+import page as ua1
+import pdfplumber
+import pytest
+import yaml
+
+from tests.published import EXAMPLE, html_text, pages, pdf_text, pdfs, published, run, soup, squeeze, weighed
+
+CLASSES = {path.parent.name: yaml.load(path.read_text(encoding="utf-8"), yaml.BaseLoader) for path in sorted(EXAMPLE.glob("classes/*/class.yaml"))}
+PRODUCTS = [(key, recipe) for key, one in CLASSES.items() for recipe in one["makes"]]
+DATED = [
+    (key, recipe, str(date["on"])[:10])
+    for key, one in CLASSES.items()
+    for recipe in one["makes"]
+    for date in one["dates"]
+    if int(date["enrolled"])
+]
+
+
+def slug(text):
+    return re.sub(r"[^a-z0-9]+", "-", text.casefold()).strip("-")
+
+
+def shown(weighing):
+    """Give an amount as the display of its scale shows it."""
+    step = Decimal(str(weighing["division"]["value"])).normalize()
+    places = max(0, -step.as_tuple().exponent)
+    return f"{Decimal(str(weighing['reads']['value'])):.{places}f} {weighing['unit']}"
+
+
+def take_homes(key, recipe, size):
+    folder, _ = published()
+    name = f"take-home-{recipe}-{slug(size)}"
+    found = [path for path in folder.rglob(f"*{name}.*") if key in path.as_posix()]
+    assert sorted(path.suffix for path in found) == [".html", ".pdf"], name
+    return found
+
+
+def text_of(path):
+    return pdf_text(path) if path.suffix == ".pdf" else html_text(path)
+
+
+def test_it_publishes_with_nothing_found_but_what_is_accepted_on_purpose():
+    _, done = published()
+    assert done.status == 0
+    assert set(re.findall(r": ([a-z-]+) \((\w+)\)$", done.err, flags=re.MULTILINE)) == {("amount-too-small-for-scale", "accepted")}
+    assert "Wrote" in done.out and "PDF" not in done.out.split("Found")[0]
+
+
+def test_there_are_eight_classes_of_every_format():
+    assert len(CLASSES) == 8
+    assert {one["format"] for one in CLASSES.values()} == {"demo", "hands-on", "demo with hands-on parts"}
+    folder, _ = published()
+    assert {path.stem for path in (folder / "site" / "classes").glob("*.html")} >= set(CLASSES)
+
+
+def test_every_link_picture_and_style_resolves_on_disk():
+    folder, _ = published()
+    for path in pages():
+        root = folder / path.relative_to(folder).parts[0]
+        ids = {tag["id"] for tag in soup(path).find_all(id=True)}
+        targets = [tag[name] for name in ("href", "src") for tag in soup(path).find_all(attrs={name: True})]
+        for target in targets:
+            parts = urlsplit(target)
+            if parts.scheme in ("https", "http", "mailto", "tel"):
+                assert not path.is_relative_to(folder / "site") or parts.scheme != "http", target
+                continue
+            if not parts.path:
+                assert parts.fragment in ids, f"{path}: {target}"
+                continue
+            other = (path.parent / unquote(parts.path)).resolve()
+            assert other.is_file(), f"{path.relative_to(folder)}: {target}"
+            assert other.is_relative_to(root.resolve()), f"{path}: {target} leads out of {root.name}/"
+
+
+def test_pages_ask_nothing_of_other_hosts():
+    for path in pages():
+        for tag in soup(path).find_all(["script", "link", "img", "iframe"]):
+            address = tag.get("src") or tag.get("href") or ""
+            assert not urlsplit(address).netloc, f"{path}: {address}"
+        assert not soup(path).find("script")
+
+
+def test_every_page_has_title_language_and_one_heading():
+    titles = [soup(path).title.get_text() for path in pages() if "site" in path.parts]
+    assert len(titles) == len(set(titles))
+    for path in pages():
+        assert soup(path).html["lang"]
+        assert len(soup(path).find_all("h1")) == 1, path
+        assert all(image.get("alt") for image in soup(path).find_all("img")), path
+
+
+@pytest.mark.parametrize(("key", "recipe"), PRODUCTS)
+def test_the_take_home_sheet_shows_the_amounts_of_both_columns(key, recipe):
+    for home in weighed(key, recipe)["product"]["at home"]:
+        for path in take_homes(key, recipe, home["size"]):
+            text = text_of(path)
+            for column in home["batch"]["columns"]:
+                for weighing in column["weighed"]:
+                    assert shown(weighing) in text, f"{path.name}: {weighing['ingredient']} {shown(weighing)}"
+
+
+@pytest.mark.parametrize(("key", "recipe"), PRODUCTS)
+def test_an_amount_in_a_step_is_the_amount_in_the_table(key, recipe):
+    lesson = (EXAMPLE / "classes" / key / "lesson.md").read_text(encoding="utf-8")
+    for home in weighed(key, recipe)["product"]["at home"]:
+        (html,) = [path for path in take_homes(key, recipe, home["size"]) if path.suffix == ".html"]
+        steps = squeeze(" ".join(tag.get_text(" ") for tag in soup(html).select("ol > li")))
+        grams, ounces = home["batch"]["columns"]
+        named = 0
+        for gram, ounce in zip(grams["weighed"], ounces["weighed"], strict=True):
+            if "{" + gram["ingredient"].casefold() + "}" in lesson.casefold():
+                assert f"{shown(gram)} ({shown(ounce)})" in steps, f"{html.name}: {gram['ingredient']}"
+                named += 1
+        assert named or "base" in recipe or "jug" in recipe or len(grams["weighed"]) == 1
+
+
+@pytest.mark.parametrize(("key", "recipe", "date"), DATED)
+def test_the_teachers_sheet_shows_every_batch_as_weighed(key, recipe, date):
+    folder, _ = published()
+    text = pdf_text(folder / "print" / key / date / "teacher.pdf")
+    product = weighed(key, recipe, date)["product"]
+    for planned in product["batches"]:
+        for weighing in planned["batch"]["columns"][0]["weighed"]:
+            assert shown(weighing) in text, f"{weighing['ingredient']} {shown(weighing)}"
+
+
+@pytest.mark.parametrize(("key", "recipe", "date"), DATED)
+def test_the_bench_card_shows_the_share_of_a_group(key, recipe, date):
+    folder, _ = published()
+    path = folder / "print" / key / date / "bench-cards.pdf"
+    text, product = pdf_text(path), weighed(key, recipe, date)["product"]
+    batch = product["batches"][0]
+    assert f"{Decimal(str(batch['batch']['portions']['fill']['value'])).normalize():f} g" in text
+    if batch["for"] != "class":
+        for weighing in batch["batch"]["columns"][0]["weighed"]:
+            assert shown(weighing) in text, weighing["ingredient"]
+
+
+@pytest.mark.parametrize(("key", "recipe"), PRODUCTS)
+def test_the_class_page_names_what_is_made_and_how_much(key, recipe):
+    folder, _ = published()
+    text = html_text(folder / "site" / "classes" / f"{key}.html")
+    batch = weighed(key, recipe)["product"]["batches"][0]["batch"]
+    assert batch["name"] in text
+    assert f"{Decimal(str(batch['portions']['fill']['value'])).normalize():f} g" in text
+
+
+@pytest.mark.parametrize(("key", "recipe", "date"), DATED)
+def test_a_label_lists_the_ingredients_in_the_order_that_was_worked_out(key, recipe, date):
+    folder, _ = published()
+    text = pdf_text(folder / "print" / key / date / f"labels-{recipe}.pdf").casefold()
+    for variant in weighed(key, recipe, date)["product"]["batches"][0]["batch"]["ingredient lists"][:1]:
+        at = 0
+        for entry in variant["list"]["entries"]:
+            words = [word for word in re.findall(r"[a-z]+", entry["plain"].casefold()) if len(word) > 3] or [entry["plain"].casefold()]
+            found = text.find(words[0], at)
+            assert found >= 0, f"{entry['plain']} after {text[max(0, at - 40) : at + 80]}"
+            at = found
+
+
+def test_every_date_has_its_documents():
+    folder, _ = published()
+    for key, recipe, date in DATED:
+        there = {path.name for path in (folder / "print" / key / date).iterdir()}
+        assert there >= {"teacher.pdf", "bench-cards.pdf", f"labels-{recipe}.pdf"}
+
+
+def test_every_pdf_is_on_the_studios_paper_in_our_fonts_and_tagged():
+    for path in pdfs():
+        with pdfplumber.open(path) as pdf:
+            assert pdf.pages, path
+            for sheet in pdf.pages:
+                assert (float(sheet.width), float(sheet.height)) == (612, 792), path
+                fonts = {char["fontname"].partition("+")[2] for char in sheet.chars}
+                assert all(font.replace("-", "").startswith("FiraSans") for font in fonts), f"{path}: {fonts}"
+        report = ua1.validate_pdf_bytes(path.read_bytes(), profile="ua1")
+        assert report.is_compliant, f"{path}: {report.failures}"
+
+
+def test_no_pdf_is_longer_than_a_person_reads():
+    longest = {"teacher.pdf": 12, "bench-cards.pdf": 2 * 12}
+    for path in pdfs():
+        with pdfplumber.open(path) as pdf:
+            assert len(pdf.pages) <= longest.get(path.name, 12), f"{path}: {len(pdf.pages)} pages"
+
+
+def test_on_a4_every_sheet_is_a4(tmp_path):
+    studio = tmp_path / "studio"
+    shutil.copytree(Path(__file__).parent / "findings" / "_sound", studio)
+    profile = studio / "studio.yaml"
+    profile.write_text(profile.read_text(encoding="utf-8").replace("paper: letter", "paper: A4"), encoding="utf-8")
+    assert run("publish", studio, "--to", tmp_path / "out", "--today", "2027-01-02").status == 0
+    sheets = sorted((tmp_path / "out").rglob("*.pdf"))
+    assert len(sheets) >= 8
+    for path in sheets:
+        with pdfplumber.open(path) as pdf:
+            for sheet in pdf.pages:
+                assert (round(float(sheet.width), 1), round(float(sheet.height), 1)) == (595.3, 841.9), path
+
+
+def test_publishing_twice_gives_the_same_bytes(tmp_path):
+    sound = Path(__file__).parent / "findings" / "_sound"
+    runs = []
+    for name in ("one", "two"):
+        assert run("publish", sound, "--to", tmp_path / name, "--today", "2027-01-02").status == 0
+        runs.append(
+            {path.relative_to(tmp_path / name): path.read_bytes() for path in sorted((tmp_path / name).rglob("*")) if path.is_file()}
+        )
+    assert runs[0] == runs[1]
