@@ -72,7 +72,7 @@ class Progress(Protocol):
 def publish(folder: Path, output: Path, *, on: date, only_sound: bool, progress: Progress) -> Outcome:
     """Check a studio and write `site/` and `print/`; with a stop nothing is written, unless only the sound classes are wanted."""
     from builder.compose import compose_documents
-    from builder.press import press_publication
+    from builder.press import missing_pdf_engine, press_publication
 
     outcome = check(folder, on=on)
     if outcome.studio is None or (outcome.stops and not (only_sound and outcome.sheets)):
@@ -80,7 +80,7 @@ def publish(folder: Path, output: Path, *, on: date, only_sound: bool, progress:
     classes = {key: a_class for key, a_class in outcome.studio.classes.items() if key not in outcome.left_out}
     studio = replace(outcome.studio, classes=classes)
     layouts = (folder / "layouts", LAYOUTS)
-    publication = compose_documents(studio, outcome.sheets, outcome.findings, layout_folders=layouts, today=on)
+    publication = compose_documents(studio, outcome.sheets, outcome.findings, layout_folders=layouts, today=on, with_pdf=missing_pdf_engine() is None)
     progress.start(len(publication.documents))
     pressed = press_publication(publication, studio_folder=folder, layout_folders=layouts, output=output, progress=progress.step)
     return replace(outcome, pressed=pressed)

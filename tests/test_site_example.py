@@ -13,7 +13,9 @@ import yaml
 
 from tests.published import EXAMPLE, html_text, pages, pdf_text, pdfs, published, run, soup, squeeze, weighed
 
-CLASSES = {path.parent.name: yaml.load(path.read_text(encoding="utf-8"), yaml.BaseLoader) for path in sorted(EXAMPLE.glob("classes/*/class.yaml"))}
+CLASSES = {
+    path.parent.name: yaml.load(path.read_text(encoding="utf-8"), yaml.BaseLoader) for path in sorted(EXAMPLE.glob("classes/*/class.yaml"))
+}
 PRODUCTS = [(key, recipe) for key, one in CLASSES.items() for recipe in one["makes"]]
 DATED = [
     (key, recipe, str(date["on"])[:10])
@@ -22,6 +24,9 @@ DATED = [
     for date in one["dates"]
     if int(date["enrolled"])
 ]
+
+
+AT_BENCHES = [(key, recipe, date) for key, recipe, date in DATED if CLASSES[key]["format"] != "demo"]
 
 
 def slug(text):
@@ -132,7 +137,7 @@ def test_the_teachers_sheet_shows_every_batch_as_weighed(key, recipe, date):
             assert shown(weighing) in text, f"{weighing['ingredient']} {shown(weighing)}"
 
 
-@pytest.mark.parametrize(("key", "recipe", "date"), DATED)
+@pytest.mark.parametrize(("key", "recipe", "date"), AT_BENCHES)
 def test_the_bench_card_shows_the_share_of_a_group(key, recipe, date):
     folder, _ = published()
     path = folder / "print" / key / date / "bench-cards.pdf"
@@ -170,7 +175,8 @@ def test_every_date_has_its_documents():
     folder, _ = published()
     for key, recipe, date in DATED:
         there = {path.name for path in (folder / "print" / key / date).iterdir()}
-        assert there >= {"teacher.pdf", "bench-cards.pdf", f"labels-{recipe}.pdf"}
+        assert there >= {"teacher.pdf", f"labels-{recipe}.pdf"}
+        assert ({"bench-cards.pdf", "bench-steps.pdf"} <= there) == (CLASSES[key]["format"] != "demo")
 
 
 def test_every_pdf_is_on_the_studios_paper_in_our_fonts_and_tagged():

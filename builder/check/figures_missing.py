@@ -56,6 +56,14 @@ def _for_lye(name: Name, card: Ingredient) -> Iterator[Finding]:
 
 def _for_alkalis(recipe: Recipe, studio: Studio) -> Iterator[Finding]:
     assert recipe.lye is not None
+    koh = studio.ingredient("potassium hydroxide")
+    if koh is None or koh.figure("molar mass") is None:
+        yield _missing(
+            "molar-mass-missing",
+            recipe.lye.place,
+            "Saponification values are stated in potassium hydroxide, and its card lacks the molar mass.",
+            "Enter it, with its source, on the card of potassium hydroxide in shelf/ingredients/, or remove that card.",
+        )
     for alkali in recipe.lye.alkalis:
         card = studio.ingredient(alkali.name)
         if card is None or card.counts_as is not CountsAs.ALKALI:
@@ -67,7 +75,7 @@ def _for_alkalis(recipe: Recipe, studio: Studio) -> Iterator[Finding]:
                 f"The purity of {card.name} is not known, and no purity is assumed silently.",
                 "Write `purity:` in the lye block, from the supplier's certificate.",
             )
-        if card.figure("molar mass") is None:
+        if card.figure("molar mass") is None and card is not koh:
             yield _missing(
                 "molar-mass-missing", alkali.name.place, f"The card of {card.name} lacks its molar mass.", "Enter it with its source."
             )

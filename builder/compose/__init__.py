@@ -28,13 +28,14 @@ def compose_documents(
     findings: Sequence[Finding],
     layout_folders: tuple[Path, ...],
     today: date,
+    with_pdf: bool = True,
 ) -> Publication:
     """Compose every document of a run.
 
     `sheets` holds one class sheet for each date of each class to publish, or one without a date. `findings` are those that were accepted
-    and the cautions that stand. Of `layout_folders` the first that has a template counts.
+    and the cautions that stand. Of `layout_folders` the first that has a template counts. Without PDFs no page links to one.
     """
-    edition = Edition(studio, sheets, findings, Templates(layout_folders), today)
+    edition = Edition(studio, sheets, findings, Templates(layout_folders), today, with_pdf)
     documents: list[Document] = [compose_catalogue(edition)]
     for studio_class, first in edition.classes:
         documents.append(compose_class_page(edition, studio_class, first))

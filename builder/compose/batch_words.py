@@ -3,9 +3,11 @@
 from builder.compose.ingredient_tables import staff_table
 from builder.compose.lye_words import staff_lye
 from builder.compose.portion_words import container_name, view_choice
+from builder.compose.soap_words import soap_facts
+from builder.compose.sums import view_sums
 from builder.compose.views.ingredient_table import IngredientRow
-from builder.compose.views.teacher import BatchView, Fact, ProductBatches, SumsView, WorkingRow
-from builder.compose.wording import counted, figure, given, grams, grams_and_ounces, rule_words, sentence
+from builder.compose.views.teacher import BatchView, Fact, ProductBatches, SumsView
+from builder.compose.wording import counted, grams, grams_and_ounces
 from builder.model.batch_sheet import BatchSheet, PeopleSize
 from builder.model.class_sheet import MadeSheet, PlannedBatch
 from builder.model.studio import Studio
@@ -36,15 +38,21 @@ def batch_title(planned: PlannedBatch) -> str:
     return title if planned.copies == 1 else f"{title}, made {counted(planned.copies, 'time', 'times')}"
 
 
-def view_sums(made: MadeSheet) -> tuple[SumsView, ...]:
+def sums_of(made: MadeSheet) -> tuple[SumsView, ...]:
     """Give the sums of each batch of a product."""
-    return tuple(SumsView(f"{planned.sheet.recipe.name}: {batch_title(planned)}", tuple(_sums(planned.sheet))) for planned in made.batches)
+    return tuple(view_sums(f"{planned.sheet.recipe.name}: {batch_title(planned)}", planned.sheet) for planned in made.batches)
 
 
 def _batch(made: MadeSheet, planned: PlannedBatch) -> BatchView:
     sheet = planned.sheet
     ahead = made.lye_ahead if planned is made.batches[0] else None
-    return BatchView(batch_title(planned), staff_table(sheet), tuple(_portions(sheet)), staff_lye(sheet, ahead))
+    return BatchView(
+        batch_title(planned),
+        staff_table(sheet),
+        tuple(_portions(sheet)),
+        staff_lye(sheet, ahead, f"{sheet.recipe.key}-{planned.purpose}"),
+        soap_facts(sheet),
+    )
 
 
 def _portions(sheet: BatchSheet) -> list[Fact]:
@@ -56,16 +64,5 @@ def _portions(sheet: BatchSheet) -> list[Fact]:
     if isinstance(sheet.size, PeopleSize):
         facts += [Fact("To show", grams(sheet.size.demo))] if sheet.size.demo else []
         facts += [Fact("Stays in the pot", grams(sheet.size.left_in_the_pot))] if sheet.size.left_in_the_pot else []
+    facts += [Fact("Smallest sensible batch on these scales", f"about {grams(sheet.smallest)}")] if sheet.smallest else []
     return [*facts, Fact("Left over", grams(portions.left))]
-
-
-def _sums(sheet: BatchSheet) -> list[WorkingRow]:
-    return [
-        WorkingRow(
-            sentence(working.of),
-            sentence(rule_words(working.rule)),
-            "; ".join(given(entry) for entry in working.given),
-            figure(working.result, working.unit),
-        )
-        for working in sheet.workings
-    ]

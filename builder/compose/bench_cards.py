@@ -18,7 +18,7 @@ from builder.model.class_sheet import ClassSheet, MadeSheet
 from builder.model.document import Document
 from builder.model.lesson import Who
 from builder.model.studio import Studio
-from builder.model.studio_class import BatchFor
+from builder.model.studio_class import BatchFor, Format
 
 STYLES = (*PAPER_STYLES, "bench-card.css")
 WHOSE = {
@@ -29,8 +29,8 @@ WHOSE = {
 
 
 def compose_bench_cards(edition: Edition, sheet: ClassSheet) -> tuple[Document, ...]:
-    """Make the bench cards and the step sheet of one date; none where nobody comes or students only watch."""
-    if not sheet.groups or not any(timed.part.who is Who.STUDENTS for timed in sheet.timeline):
+    """Make the bench cards and the step sheet of one date; none where nobody comes, or for a demonstration, which has no benches."""
+    if not sheet.groups or sheet.studio_class.format is Format.DEMO:
         return ()
     return _compose_cards(edition, sheet), _compose_steps(edition, sheet)
 

@@ -18,13 +18,14 @@ from builder.model.studio_class import StudioClass
 
 @dataclass(frozen=True)
 class Edition:
-    """One run. `sheets` holds one class sheet for each date, or one without a date."""
+    """One run. `sheets` holds one class sheet for each date, or one without a date; `with_pdf` says whether PDFs will be made."""
 
     studio: Studio
     sheets: tuple[ClassSheet, ...]
     findings: Sequence[Finding]
     templates: Templates
     today: date
+    with_pdf: bool = True
 
     @property
     def locale(self) -> str:

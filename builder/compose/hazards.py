@@ -13,13 +13,13 @@ from builder.model.recipe import Phase
 from builder.model.studio import Studio
 
 BURNS_FROM = "hot enough to burn"
-CAUSTIC, HOT, HOT_FAT, RAW_SOAP = "caustic", "hot", "hot fat", "raw soap"
+CAUSTIC, HOT, HOT_FAT, RAW_SOAP, SLIPPERY = "caustic", "hot", "hot fat", "raw soap", "slippery"
 SEVERITY = ("danger", "warning", "caution", "notice")
 
 
 def hazards_of(studio: Studio, card: Ingredient, phase: str, sheet: BatchSheet) -> tuple[str, ...]:
     """Give the hazards of an ingredient in the phase in which it stands."""
-    return (*card.hazards, *heat_of(studio, phase, sheet))
+    return (*_of_card(card, sheet), *heat_of(studio, phase, sheet))
 
 
 def heat_of(studio: Studio, phase_name: str, sheet: BatchSheet) -> tuple[str, ...]:
@@ -35,9 +35,15 @@ def hazards_of_recipe(studio: Studio, sheet: BatchSheet) -> tuple[str, ...]:
     """Give every hazard of a recipe, what students may choose included; soap made with lye is caustic until it has cured."""
     found = [hazard for line in sheet.lines for hazard in hazards_of(studio, line.ingredient, line.phase, sheet)]
     chosen = (studio.ingredient(option) for dose in sheet.doses for option in dose.options if option is not None)
-    found += [hazard for card in chosen if card is not None for hazard in card.hazards]
+    found += [hazard for card in chosen if card is not None for hazard in _of_card(card, sheet)]
     found += [RAW_SOAP] if sheet.product.made_with_lye else []
     return tuple(dict.fromkeys(found))
+
+
+def _of_card(card: Ingredient, sheet: BatchSheet) -> tuple[str, ...]:
+    """Give the hazards of a card that hold in this product: oil makes a tub slippery only from what stays oil and is used in one."""
+    in_a_tub = sheet.product.contact in ("bath", "rinse-off") and not sheet.product.made_with_lye
+    return tuple(hazard for hazard in card.hazards if hazard != SLIPPERY or in_a_tub)
 
 
 def cautions_for(studio: Studio, hazards: Iterable[str]) -> tuple[CautionText, ...]:

@@ -75,8 +75,6 @@ def _table(
 def _row_name(weighing: Weighed) -> str:
     line = weighing.line
     name = sentence(line.name)
-    if line.strength is not None:
-        return f"{name}, ready-mixed solution of {percent(line.strength)}"
     return f"{name} for the lye" if line.role is Role.LYE_WATER else name
 
 

@@ -14,6 +14,7 @@ from builder.compose.wording import sentence
 from builder.model.batch_sheet import Variant
 from builder.model.class_sheet import ClassSheet, MadeSheet
 from builder.model.document import Document
+from builder.model.studio_class import Format
 
 STYLES = (*PAPER_STYLES, "labels.css")
 FITS = {"US": ("plain", "tall", "wide"), "Canada": ("plain", "tall", "wide")}
@@ -39,6 +40,8 @@ def _compose_sheet(edition: Edition, sheet: ClassSheet, made: MadeSheet) -> Docu
 
 def _label(edition: Edition, sheet: ClassSheet, made: MadeSheet, variant: Variant) -> LabelView:
     region, recipe = edition.studio.profile.region, made.batch.recipe
+    # What students take home from a demonstration of soap comes from an earlier batch: it has had time to cure.
+    from_before = made.batch.product.made_with_lye and sheet.studio_class.format is Format.DEMO
     return LabelView(
         identity=sentence(made.batch.product.identity),
         name=recipe.name,
@@ -47,6 +50,6 @@ def _label(edition: Edition, sheet: ClassSheet, made: MadeSheet, variant: Varian
         ingredients=ingredient_text(variant.ingredients, region),
         directions=recipe.directions,
         cautions=recipe.label_cautions,
-        batch=f"{sheet.studio_class.key}-{addresses.occasion(sheet)}".upper(),
-        made_on=plain_date(sheet.date.on.date(), edition.locale) if sheet.date else "",
+        batch="" if from_before else f"{sheet.studio_class.key}-{addresses.occasion(sheet)}".upper(),
+        made_on=plain_date(sheet.date.on.date(), edition.locale) if sheet.date and not from_before else "",
     )

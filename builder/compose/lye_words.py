@@ -1,5 +1,6 @@
 """The lye of a batch in plain words: superfat, strength, water, and the assumptions on which the figures rest."""
 
+from builder.compose.lye_range import range_sentence, view_range
 from builder.compose.views.lye import LyeFact, LyeView
 from builder.compose.wording import NBSP, grams, number, percent, sentence, weighed_together, within
 from builder.model.batch_sheet import BatchSheet, Column, LyeResult, Purity, Role
@@ -13,11 +14,16 @@ def home_lye(sheet: BatchSheet) -> LyeView | None:
         return None
     facts = [_superfat(column.lye), _concentration(column.lye)]
     facts += [*_before_the_cook(column.lye), *_cured_bar(sheet)]
-    return LyeView(tuple(facts), (*_purities(column.lye), RAW_UNTIL_CURED))
+    worst = min((one.lye for one in sheet.columns if one.lye), key=lambda lye: lye.lowest)
+    smallest = (f"On such scales make no batch of less than about {grams(sheet.smallest)}.",) if sheet.smallest else ()
+    return LyeView(tuple(facts), (range_sentence(worst), *smallest, *_purities(column.lye), RAW_UNTIL_CURED))
 
 
-def staff_lye(sheet: BatchSheet, ahead: LyeAhead | None) -> LyeView | None:
-    """Give what a teacher needs to know of the lye, the worst case both ways included; None where there is none."""
+def staff_lye(sheet: BatchSheet, ahead: LyeAhead | None, key: str) -> LyeView | None:
+    """Give what a teacher needs to know of the lye, the worst case both ways included; None where there is none.
+
+    `key` keeps the pictures of one sheet apart.
+    """
     column = sheet.grams
     lye = column.lye
     if lye is None:
@@ -37,7 +43,7 @@ def staff_lye(sheet: BatchSheet, ahead: LyeAhead | None) -> LyeView | None:
         LyeFact("Water, percent of the oils", percent(lye.water_of_oils, 1)),
         *_cured_bar(sheet),
     ]
-    return LyeView(tuple(facts), (*_purities(lye), *_ready_mixed(ahead)))
+    return LyeView(tuple(facts), (*_purities(lye), *_ready_mixed(ahead)), view_range(lye, key))
 
 
 RAW_UNTIL_CURED = "Fresh soap is still caustic. It is safe to handle only once it has cured."

@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from builder.compose import addresses
-from builder.compose.batch_words import view_batches, view_sums
+from builder.compose.batch_words import sums_of, view_batches
 from builder.compose.class_facts import staff
 from builder.compose.class_sheets import part_sheet, when
 from builder.compose.edition import Edition
@@ -41,7 +41,7 @@ def compose_teacher_sheet(edition: Edition, sheet: ClassSheet) -> Document:
         products=tuple(view_batches(edition.studio, made) for made in sheet.made),
         lesson=lesson,
         findings=tuple(FindingView(f.wrong, f.remedy, f.accepted or "") for f in edition.findings if not f.stops and _concerns(f, sheet)),
-        sums=tuple(sums for made in sheet.made for sums in view_sums(made)),
+        sums=tuple(sums for made in sheet.made for sums in sums_of(made)),
     )
     here = addresses.class_sheet(sheet, "teacher.pdf")
     return Document(here.folder, here.path, title, edition.templates.render("sheets/teacher.html", view), STYLES)

@@ -10,7 +10,7 @@ from collections.abc import Iterable, Sequence
 from fractions import Fraction
 from math import floor
 
-from builder.model.batch_sheet import Given, Weighed
+from builder.model.batch_sheet import Weighed
 from builder.model.quantity import Duration, Mass, Temperature, sum_masses
 from builder.model.studio import Scale
 from builder.units import fahrenheit, grams_in, millilitres_in
@@ -28,7 +28,10 @@ RULES = {
     "volume through density": "volume multiplied by density",
     "drops through drop mass": "drops multiplied by the measured mass of one drop",
     "fat equivalents": "weight multiplied by saponification value, divided by 1000 and by the molar mass of potassium hydroxide",
-    "acid equivalents": "weight multiplied by the protons that take lye, divided by molar mass",
+    "acid equivalents": "weight multiplied by assay and by the protons that take lye, divided by molar mass",
+    "fat equivalents as weighed": "weight multiplied by saponification value, divided by 1000 and by the molar mass of potassium hydroxide",
+    "acid equivalents as weighed": "weight multiplied by assay and by the protons that take lye, divided by molar mass",
+    "alkali equivalents as weighed": "weight multiplied by the share that is hydroxide, divided by molar mass",
     "alkali equivalents needed": "equivalents of fat less the superfat, plus equivalents of acid",
     "alkali weight": "equivalents multiplied by molar mass, divided by purity",
     "water by concentration": "lye multiplied by (1 less the concentration), divided by the concentration",
@@ -188,9 +191,3 @@ def figure(value: Fraction, unit: str) -> str:
     if unit == "of oils":
         return f"{percent(value, 3)} of the oils"
     return f"{shortest(value, 4)}{NBSP}{unit}" if unit else shortest(value, 4)
-
-
-def given(entry: Given) -> str:
-    """Write one number that went into a working, with its source where it has one."""
-    text = f"{entry.name} {figure(entry.value, entry.unit)}"
-    return f"{text} ({entry.source})" if entry.source else text

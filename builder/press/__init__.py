@@ -9,7 +9,7 @@ from builder.press.files import copy_file, write_document
 from builder.press.folder import replaced
 from builder.press.fonts import only_our_fonts
 
-__all__ = ["PressOutcome", "press_publication"]
+__all__ = ["PressOutcome", "missing_pdf_engine", "press_publication"]
 
 
 @dataclass(frozen=True)
@@ -42,6 +42,14 @@ def press_publication(
         pdf_missing, warnings = _press_sheets(building, sheets, studio_folder, layout_folders, progress)
     made: list[Document | CopiedFile] = [*pages, *publication.files, *(sheets if pdf_missing is None else ())]
     return PressOutcome(tuple((one.folder, one.path) for one in made), pdf_missing, warnings)
+
+
+def missing_pdf_engine() -> str | None:
+    """Say in one line what keeps PDFs from being made on this machine; None where nothing does."""
+    from builder.press.sheets import missing_engine
+
+    with only_our_fonts():
+        return missing_engine()
 
 
 def _press_sheets(

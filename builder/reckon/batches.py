@@ -16,6 +16,8 @@ from builder.reckon.columns import reckon_column, reckon_lines
 from builder.reckon.doses import reckon_doses
 from builder.reckon.formula import Formula, reckon_formula
 from builder.reckon.ingredient_list import list_ingredients
+from builder.reckon.lye import LyeBasis
+from builder.reckon.lye_workings import check_workings, need_workings
 from builder.reckon.portions import reckon_portions
 from builder.reckon.scaling import asked_for, reckon_total
 from builder.reckon.smallest import smallest_batch
@@ -58,9 +60,10 @@ def reckon_batch(
     if raised:
         given = (Given("asked for", total.grams, "g"), Given("raised by", raised.grams, "g"))
         workings.append(Working("raised for rounding", recipe.name, given, (total + raised).grams, "g"))
-    workings += _column_workings(columns, portions)
+    if formula.lye:
+        workings += need_workings(lines, formula.lye)
+    workings += _column_workings(columns, portions, formula.lye)
     variants = _variants(columns[0], doses, cards)
-    made = columns[0].lye is not None
     return BatchSheet(
         recipe=recipe,
         product=product_kind,
@@ -71,7 +74,7 @@ def reckon_batch(
         doses=doses,
         variants=variants,
         workings=tuple(workings),
-        soap=reckon_soap(recipe, columns[0], formula.alkalis, formula.koh, constants) if made else None,
+        soap=reckon_soap(recipe, columns[0], formula.lye, constants) if formula.lye and columns[0].lye else None,
         smallest=smallest_batch(formula, scales.grams, constants),
     )
 
@@ -85,29 +88,29 @@ def _weigh(formula: Formula, total: Mass, needed: Mass, scales: Weighings) -> tu
         short = max((needed - column.total for column in columns), default=NO_MASS)
         if short <= NO_MASS:
             return lines, columns, raised
-        raised += short
+        raised += max(short, min(scale.division for group in scales.columns for scale in group))
 
 
-def _column_workings(columns: tuple[Column, ...], portions: Portions) -> list[Working]:
+def _column_workings(columns: tuple[Column, ...], portions: Portions, lye: LyeBasis | None) -> list[Working]:
     found = []
     for column in columns:
         for w in column.weighed:
             given = (Given("exact", w.line.exact.grams, "g"), Given("division", w.scale.division.grams, "g"))
             found.append(Working("rounded to the scale", w.line.name, given, w.mass.grams, "g"))
-        if column.lye:
-            for rule, value in (
-                ("superfat as weighed", column.lye.superfat),
-                ("superfat lowest", column.lye.lowest),
-                ("superfat highest", column.lye.highest),
-            ):
-                found.append(Working(rule, f"weights in {column.unit}", (), value, "of 1"))
+        if lye and column.lye:
+            found += check_workings(column, lye)
     given = (Given("batch", columns[0].total.grams, "g"), Given("fill", portions.fill.grams, "g"))
     found.append(Working("portions", "containers", given, Fraction(portions.yields), ""))
     return found
 
 
 def _variants(column: Column, doses: tuple[Dose, ...], cards: Cards) -> tuple[Variant, ...]:
-    """Give one variant for each combination of what students may choose; a dose can be anything up to its most."""
+    """Give one variant for each combination of what students may choose; a dose can be anything up to its most.
+
+    A batch in which everything rounds to nothing has none: a finding stops it.
+    """
+    if not column.total:
+        return ()
     base = []
     for w in column.weighed:
         share = w.mass / column.total

@@ -38,7 +38,7 @@ def reckon_column(lines: Sequence[Line], formula: Formula, scales: Sequence[Scal
         alkali=_sum_of(weighed, Role.ALKALI),
         lye_water=_sum_of(weighed, Role.LYE_WATER),
         phase_totals=phases,
-        lye=check_lye(weighed, formula.alkalis, formula.koh) if formula.alkalis and all(w.mass for w in weighed) else None,
+        lye=check_lye(weighed, formula.lye) if formula.lye and all(w.mass for w in weighed) else None,
     )
 
 

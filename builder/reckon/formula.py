@@ -6,11 +6,10 @@ from fractions import Fraction
 
 from builder.model.batch_sheet import Given, Role, Working
 from builder.model.ingredient import CountsAs, Ingredient
-from builder.model.place import Place, fold
+from builder.model.place import Place
 from builder.model.quantity import Mass, Rest, Share
-from builder.model.recipe import AmountsAs, LyePlan, Recipe
-from builder.reckon.equivalents import molar_mass
-from builder.reckon.lye import Alkali, alkalis_of, need_lye
+from builder.model.recipe import AmountsAs, Recipe
+from builder.reckon.lye import LyeBasis, lye_basis, need_lye
 from builder.reckon.masses import weight_of
 
 LYE_PHASE = "lye"
@@ -32,12 +31,11 @@ class FormulaLine:
 
 @dataclass(frozen=True)
 class Formula:
-    """A recipe for a batch of weight one. `oils` is the share that is oil; `alkalis` is empty where there is no lye."""
+    """A recipe for a batch of weight one. `oils` is the share that is oil; `lye` is None where there is no lye."""
 
     lines: tuple[FormulaLine, ...]
     oils: Fraction
-    alkalis: tuple[Alkali, ...]
-    koh: Fraction
+    lye: LyeBasis | None
     workings: tuple[Working, ...]
 
 
@@ -48,20 +46,16 @@ def reckon_formula(recipe: Recipe, cards: Mapping[str, Ingredient], *, from_soli
     """
     workings: list[Working] = []
     bare = _recipe_lines(recipe, cards, workings)
-    plan = recipe.lye
-    alkalis: tuple[Alkali, ...] = ()
-    koh = molar_mass(cards[fold("potassium hydroxide")])
-    if plan is not None:
-        if from_solid:
-            plan = replace(plan, ready_mixed=None)
-        alkalis = alkalis_of(plan, cards)
-        bare += _lye_lines(bare, plan, alkalis, cards, koh, workings)
+    lye = None
+    if recipe.lye is not None:
+        lye = lye_basis(replace(recipe.lye, ready_mixed=None) if from_solid else recipe.lye, cards)
+        bare += _lye_lines(bare, lye, cards)
     whole = sum((line.share for line in bare), Fraction(0))
     lines = tuple(replace(line, share=line.share / whole) for line in bare)
     for line in lines:
         workings.append(Working("share of total", line.ingredient.name, (Given("part", line.share * whole, ""),), line.share, "of 1"))
     oils = sum((line.share for line in lines if line.role is Role.OIL), Fraction(0))
-    return Formula(lines, oils, alkalis, koh, tuple(workings))
+    return Formula(lines, oils, lye, tuple(workings))
 
 
 def _recipe_lines(recipe: Recipe, cards: Mapping[str, Ingredient], workings: list[Working]) -> list[FormulaLine]:
@@ -82,18 +76,10 @@ def _recipe_lines(recipe: Recipe, cards: Mapping[str, Ingredient], workings: lis
     return found
 
 
-def _lye_lines(
-    lines: list[FormulaLine],
-    plan: LyePlan,
-    alkalis: tuple[Alkali, ...],
-    cards: Mapping[str, Ingredient],
-    koh: Fraction,
-    workings: list[Working],
-) -> list[FormulaLine]:
+def _lye_lines(lines: list[FormulaLine], lye: LyeBasis, cards: Mapping[str, Ingredient]) -> list[FormulaLine]:
     oils = [(line.ingredient, Mass(line.share)) for line in lines if line.role is Role.OIL]
     acids = [(line.ingredient, Mass(line.share)) for line in lines if line.ingredient.counts_as is CountsAs.ACID]
-    need = need_lye(oils, acids, plan, alkalis, koh)
-    workings += need.workings
+    plan, need = lye.plan, need_lye(oils, acids, lye)
     strength = plan.ready_mixed.fraction if plan.ready_mixed else None
     found = [FormulaLine(alkali.card, LYE_PHASE, Role.ALKALI, mass.grams, plan.place, strength=strength) for alkali, mass in need.alkali]
     for liquid, mass in need.liquids:

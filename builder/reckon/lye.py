@@ -12,9 +12,12 @@ from fractions import Fraction
 from builder.model.batch_sheet import Given, Purity, Working
 from builder.model.figure import Known
 from builder.model.ingredient import Ingredient
+from builder.model.place import fold
 from builder.model.quantity import NO_MASS, Mass, sum_masses
 from builder.model.recipe import AlkaliShare, DividedBy, LyeLiquid, LyePlan, WaterBy
 from builder.reckon.equivalents import acid_equivalents, fat_equivalents, figure_of, molar_mass
+
+KOH = "potassium hydroxide"
 
 
 @dataclass(frozen=True)
@@ -24,6 +27,15 @@ class Alkali:
     card: Ingredient
     share: Fraction
     purity: Purity
+
+
+@dataclass(frozen=True)
+class LyeBasis:
+    """What the sums of a lye rest on: its plan, its alkalis, and the molar mass of KOH in g/mol, in which saponification is stated."""
+
+    plan: LyePlan
+    alkalis: tuple[Alkali, ...]
+    koh: Fraction
 
 
 @dataclass(frozen=True)
@@ -49,45 +61,27 @@ def purity_of(card: Ingredient, stated: AlkaliShare) -> Purity:
     return Purity(card.name, low, (low + high) / 2, high, f"{figure.source.title}, {figure.at}", assumed)
 
 
-def alkalis_of(plan: LyePlan, cards: Mapping[str, Ingredient]) -> tuple[Alkali, ...]:
+def lye_basis(plan: LyePlan, cards: Mapping[str, Ingredient]) -> LyeBasis:
     """Look up the alkalis of a plan; `cards` is keyed by folded name."""
     found = []
     for share in plan.alkalis:
         card = cards[share.name.key]
         found.append(Alkali(card, share.share, purity_of(card, share)))
-    return tuple(found)
+    return LyeBasis(plan, tuple(found), molar_mass(cards[fold(KOH)]))
 
 
 def need_lye(
     oils: Sequence[tuple[Ingredient, Mass]],
     acids: Sequence[tuple[Ingredient, Mass]],
-    plan: LyePlan,
-    alkalis: Sequence[Alkali],
-    koh: Fraction,
+    basis: LyeBasis,
 ) -> LyeNeed:
     """Give the alkali and water for these oils and acids. Errors: none that the checks have not held back."""
-    workings: list[Working] = []
-    total_fat = Fraction(0)
-    for card, mass in oils:
-        figure = figure_of(card, "saponification")
-        equivalents = fat_equivalents(mass, card, koh)
-        total_fat += equivalents
-        given = (
-            Given("weight", mass.grams, "g"),
-            Given("saponification value", figure.typical, "mg/g", f"{figure.source.title}, {figure.at}"),
-            Given("molar mass of potassium hydroxide", koh, "g/mol"),
-        )
-        workings.append(Working("fat equivalents", card.name, given, equivalents, "mol"))
-    total_acid = Fraction(0)
-    for card, mass in acids:
-        equivalents = acid_equivalents(mass, card)
-        total_acid += equivalents
-        acid_given = (
-            Given("weight", mass.grams, "g"),
-            Given("protons", figure_of(card, "protons").typical, ""),
-            Given("molar mass", molar_mass(card), "g/mol"),
-        )
-        workings.append(Working("acid equivalents", card.name, acid_given, equivalents, "mol"))
+    plan, alkalis, koh = basis.plan, basis.alkalis, basis.koh
+    workings = [fat_working(card, mass, koh) for card, mass in oils]
+    total_fat = sum((working.result for working in workings), Fraction(0))
+    of_acids = [acid_working(card, mass) for card, mass in acids]
+    total_acid = sum((working.result for working in of_acids), Fraction(0))
+    workings += of_acids
     wanted = total_fat * (1 - plan.superfat.fraction) + total_acid
     workings.append(
         Working(
@@ -112,6 +106,26 @@ def need_lye(
     if plan.ready_mixed is not None:
         weighed, brought = _ready_mixed(plan.ready_mixed.fraction, alkalis, solids, workings)
     return LyeNeed(tuple(zip(alkalis, weighed, strict=True)), _liquids(plan, water, brought), tuple(workings))
+
+
+def fat_working(card: Ingredient, mass: Mass, koh: Fraction) -> Working:
+    """Show the equivalents of one fat."""
+    figure = figure_of(card, "saponification")
+    given = (
+        Given("weight", mass.grams, "g"),
+        Given("saponification value", figure.typical, "mg/g", f"{figure.source.title}, {figure.at}"),
+        Given("molar mass of potassium hydroxide", koh, "g/mol"),
+    )
+    return Working("fat equivalents", card.name, given, fat_equivalents(mass, card, koh), "mol")
+
+
+def acid_working(card: Ingredient, mass: Mass) -> Working:
+    """Show the equivalents of one acid."""
+    assay = card.figure("purity")
+    given = [Given("weight", mass.grams, "g")]
+    given += [Given("assay", assay.typical / 100, "of 1", f"{assay.source.title}, {assay.at}")] if assay else []
+    given += [Given("protons", figure_of(card, "protons").typical, ""), Given("molar mass", molar_mass(card), "g/mol")]
+    return Working("acid equivalents", card.name, tuple(given), acid_equivalents(mass, card), "mol")
 
 
 def _divide(wanted: Fraction, alkalis: Sequence[Alkali], by: DividedBy) -> list[Mass]:

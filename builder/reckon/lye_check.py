@@ -12,15 +12,15 @@ from builder.model.batch_sheet import Cause, LyeResult, Role, Weighed
 from builder.model.ingredient import CountsAs
 from builder.model.quantity import NO_MASS, Mass, sum_masses
 from builder.reckon.equivalents import OTHER_END, End, acid_equivalents, fat_equivalents, molar_mass, water_in
-from builder.reckon.lye import Alkali
+from builder.reckon.lye import Alkali, LyeBasis
 
 SCALES = ""
 
 
-def check_lye(weighed: Iterable[Weighed], alkalis: Sequence[Alkali], koh: Fraction) -> LyeResult:
+def check_lye(weighed: Iterable[Weighed], basis: LyeBasis) -> LyeResult:
     """Give the lye of one column. Every weighing is more than nothing; a column in which one is not has no lye to check."""
     parts = tuple(weighed)
-    sums = _Sums(parts, {alkali.card.name: alkali for alkali in alkalis}, koh)
+    sums = _Sums(parts, {alkali.card.name: alkali for alkali in basis.alkalis}, basis.koh)
     typical = sums.superfat()
     solid, liquid, water = sums.solid_liquid_water()
     late = any(w.line.after_the_cook and w.line.role is Role.OIL for w in parts)
@@ -35,7 +35,7 @@ def check_lye(weighed: Iterable[Weighed], alkalis: Sequence[Alkali], koh: Fracti
         in_water=solid / (solid + water),
         water_to_lye=liquid / solid,
         water_of_oils=liquid / sum_masses(w.mass for w in parts if w.line.role is Role.OIL),
-        purities=tuple(alkali.purity for alkali in alkalis),
+        purities=tuple(alkali.purity for alkali in basis.alkalis),
         causes=_causes(sums, typical),
         by_scales=typical - sums.superfat("low", only=SCALES),
     )

@@ -15,17 +15,17 @@ from builder.model.ingredient import CountsAs
 from builder.model.quantity import NO_MASS, Mass, sum_masses
 from builder.model.recipe import Recipe
 from builder.reckon.equivalents import acid_equivalents, fat_equivalents, molar_mass
-from builder.reckon.lye import Alkali
+from builder.reckon.lye import LyeBasis
 
 
-def reckon_soap(recipe: Recipe, column: Column, alkalis: Sequence[Alkali], koh: Fraction, constants: Mapping[str, Figure]) -> SoapMade:
+def reckon_soap(recipe: Recipe, column: Column, lye: LyeBasis, constants: Mapping[str, Figure]) -> SoapMade:
     """Work out what the column in grams becomes. `constants` holds the molar masses of glycerol and water.
 
     Errors: none; in a column with too much lye, which a finding stops, what the fats cannot take up stays free.
     """
     glycerol_molar = constants["molar mass of glycerol"].typical
     water_molar = constants["molar mass of water"].typical
-    pure = {alkali.card.name: alkali.purity.typical for alkali in alkalis}
+    pure = {alkali.card.name: alkali.purity.typical for alkali in lye.alkalis}
     hydroxide, equivalents, rest, water = _alkali(column.weighed, pure)
     per_mol = hydroxide / equivalents
     salts: list[tuple[str, Mass]] = []
@@ -35,7 +35,7 @@ def reckon_soap(recipe: Recipe, column: Column, alkalis: Sequence[Alkali], koh: 
             equivalents -= taken
             water += taken * water_molar
             salts.append((w.line.name, w.mass + Mass(taken * (per_mol - water_molar))))
-    soaps, glycerol, freed, left = _soaps(column.weighed, equivalents, per_mol, koh, glycerol_molar, water_molar)
+    soaps, glycerol, freed, left = _soaps(column.weighed, equivalents, per_mol, lye.koh, glycerol_molar, water_molar)
     lye_water = sum_masses(w.mass for w in column.weighed if w.line.role is Role.LYE_WATER)
     others = tuple((w.line.name, w.mass) for w in column.weighed if w.line.role is Role.OTHER and not _is_acid(w))
     bar = recipe.fill.weight

@@ -14,7 +14,7 @@ from builder.model.product import Product
 from builder.model.recipe import AmountsAs, DividedBy, WaterBy
 from builder.reckon.batches import reckon_batch, weighings
 from builder.reckon.equivalents import acid_equivalents, fat_equivalents
-from builder.reckon.lye import alkalis_of
+from builder.reckon.lye import lye_basis
 from builder.reckon.lye_check import check_lye
 from tests.making import CONSTANTS, KOH, NAOH, card, cards, fat, grams, lye, phase, recipe, scale, share, soap
 
@@ -257,6 +257,6 @@ def test_two_lye_heavy_recipes_of_1908_come_out_below_zero(fats, lye_pounds, exc
     sheet = reckon_batch(made, BAR, OilsSize(grams(56 * len(fats))), stock, FINE, CONSTANTS)
     poured = grams(lye_pounds * 0.3293)
     weighed = [replace(w, mass=poured) if w.line.role is Role.ALKALI else w for w in sheet.grams.weighed]
-    result = check_lye(weighed, alkalis_of(made.lye, stock), Fraction("56.1"))
+    result = check_lye(weighed, replace(lye_basis(made.lye, stock), koh=Fraction("56.1")))
     assert result.superfat < 0
     assert float(-result.superfat) == pytest.approx(excess, abs=0.004)

@@ -20,12 +20,13 @@ class Fact:
 
 @dataclass(frozen=True)
 class BatchView:
-    """One planned batch: whose it is and how often it is made, its weighings, how it is divided, its lye."""
+    """One planned batch: whose it is and how often it is made, its weighings, how it is divided, its lye, what the soap becomes."""
 
     title: str
     table: IngredientTable
     portions: tuple[Fact, ...]
     lye: LyeView | None
+    becomes: tuple[Fact, ...]
 
 
 @dataclass(frozen=True)
@@ -40,10 +41,11 @@ class WorkingRow:
 
 @dataclass(frozen=True)
 class SumsView:
-    """The sums of one batch."""
+    """The sums of one batch, and the sources that they name by number."""
 
     title: str
     rows: tuple[WorkingRow, ...]
+    notes: tuple[str, ...]
 
 
 @dataclass(frozen=True)

@@ -1,0 +1,41 @@
+"""The range of a superfat as a line with its marks, and as one sentence."""
+
+from fractions import Fraction
+from math import ceil, floor
+
+from builder.compose.views.lye import RangeTick, RangeView
+from builder.compose.wording import percent, shortest
+from builder.model.batch_sheet import LyeResult
+
+STEP = Fraction(2, 100)
+# The line takes this part of the width, so that the words of its ends have room.
+LEFT, WIDTH = Fraction(4), Fraction(92)
+
+
+def view_range(lye: LyeResult, key: str) -> RangeView:
+    """Draw the line from the worst case to the best, with nothing at its mark of zero; a mark stands at every two per cent."""
+    first = min(floor(lye.lowest / STEP), -1) * STEP
+    last = max(ceil(lye.highest / STEP), 1) * STEP
+
+    def place(share: Fraction) -> str:
+        return f"{shortest(LEFT + (share - first) / (last - first) * WIDTH, 2)}%"
+
+    marks = [first + STEP * number for number in range(int((last - first) / STEP) + 1)]
+    return RangeView(
+        key=key,
+        description=range_sentence(lye),
+        span_left=place(lye.lowest),
+        span_width=f"{shortest((lye.highest - lye.lowest) / (last - first) * WIDTH, 2)}%",
+        typical_left=place(lye.superfat),
+        typical=percent(lye.superfat, 1),
+        lowest=percent(lye.lowest, 1),
+        highest=percent(lye.highest, 1),
+        ticks=tuple(RangeTick(place(mark), percent(mark, 0), "zero" if mark == 0 else "whole") for mark in marks),
+    )
+
+
+def range_sentence(lye: LyeResult) -> str:
+    """Say in one sentence how far the superfat may be from what is meant."""
+    span = f"between {percent(lye.lowest, 1)} and {percent(lye.highest, 1)}"
+    ending = "so no lye would be left over." if lye.lowest >= 0 else "and below 0% lye is left over: read the caution."
+    return f"If every figure and every weighing were off to one side at once, {span} of the fat would find no lye, {ending}"
