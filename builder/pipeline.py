@@ -80,7 +80,9 @@ def publish(folder: Path, output: Path, *, on: date, only_sound: bool, progress:
     classes = {key: a_class for key, a_class in outcome.studio.classes.items() if key not in outcome.left_out}
     studio = replace(outcome.studio, classes=classes)
     layouts = (folder / "layouts", LAYOUTS)
-    publication = compose_documents(studio, outcome.sheets, outcome.findings, layout_folders=layouts, today=on, with_pdf=missing_pdf_engine() is None)
+    publication = compose_documents(
+        studio, outcome.sheets, outcome.findings, layout_folders=layouts, today=on, with_pdf=missing_pdf_engine() is None
+    )
     progress.start(len(publication.documents))
     pressed = press_publication(publication, studio_folder=folder, layout_folders=layouts, output=output, progress=progress.step)
     return replace(outcome, pressed=pressed)

@@ -9,6 +9,7 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 
 import pdfplumber
+import pypdfium2
 from bs4 import BeautifulSoup
 
 from builder import cli
@@ -67,10 +68,26 @@ def squeeze(text):
 
 
 @cache
+def pdf_pages(path):
+    """Give each page of a PDF as its size in points and its text."""
+    pdf = pypdfium2.PdfDocument(path)
+    try:
+        return tuple((page.get_size(), squeeze(page.get_textpage().get_text_bounded())) for page in pdf)
+    finally:
+        pdf.close()
+
+
 def pdf_text(path):
     """Give the text of all pages of a PDF."""
+    return " ".join(text for _, text in pdf_pages(path))
+
+
+def pdf_fonts(path):
+    """Give the names of the fonts that a PDF holds, without the tag of the subset."""
     with pdfplumber.open(path) as pdf:
-        return squeeze(" ".join(page.extract_text(x_tolerance=1.5) or "" for page in pdf.pages))
+        found = (pdf.doc.getobj(number) for xref in pdf.doc.xrefs for number in xref.get_objids())
+        names = [one["FontName"].name for one in found if isinstance(one, dict) and "FontName" in one]
+    return {name.partition("+")[2] for name in names}
 
 
 def html_text(path):

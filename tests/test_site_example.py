@@ -7,11 +7,10 @@ from pathlib import Path
 from urllib.parse import unquote, urlsplit
 
 import page as ua1
-import pdfplumber
 import pytest
 import yaml
 
-from tests.published import EXAMPLE, html_text, pages, pdf_text, pdfs, published, run, soup, squeeze, weighed
+from tests.published import EXAMPLE, html_text, pages, pdf_fonts, pdf_pages, pdf_text, pdfs, published, run, soup, squeeze, weighed
 
 CLASSES = {
     path.parent.name: yaml.load(path.read_text(encoding="utf-8"), yaml.BaseLoader) for path in sorted(EXAMPLE.glob("classes/*/class.yaml"))
@@ -88,6 +87,9 @@ def test_every_link_picture_and_style_resolves_on_disk():
 def test_pages_ask_nothing_of_other_hosts():
     for path in pages():
         for tag in soup(path).find_all(["script", "link", "img", "iframe"]):
+            # The page's own public address is named, not fetched.
+            if "canonical" in tag.get("rel", ()):
+                continue
             address = tag.get("src") or tag.get("href") or ""
             assert not urlsplit(address).netloc, f"{path}: {address}"
         assert not soup(path).find("script")
@@ -181,21 +183,17 @@ def test_every_date_has_its_documents():
 
 def test_every_pdf_is_on_the_studios_paper_in_our_fonts_and_tagged():
     for path in pdfs():
-        with pdfplumber.open(path) as pdf:
-            assert pdf.pages, path
-            for sheet in pdf.pages:
-                assert (float(sheet.width), float(sheet.height)) == (612, 792), path
-                fonts = {char["fontname"].partition("+")[2] for char in sheet.chars}
-                assert all(font.replace("-", "").startswith("FiraSans") for font in fonts), f"{path}: {fonts}"
+        assert {size for size, _ in pdf_pages(path)} == {(612, 792)}, path
+        fonts = pdf_fonts(path)
+        assert fonts and all(font.replace("-", "").startswith("FiraSans") for font in fonts), f"{path}: {fonts}"
         report = ua1.validate_pdf_bytes(path.read_bytes(), profile="ua1")
         assert report.is_compliant, f"{path}: {report.failures}"
 
 
-def test_no_pdf_is_longer_than_a_person_reads():
-    longest = {"teacher.pdf": 12, "bench-cards.pdf": 2 * 12}
+def test_no_sheet_is_longer_than_a_person_reads():
     for path in pdfs():
-        with pdfplumber.open(path) as pdf:
-            assert len(pdf.pages) <= longest.get(path.name, 12), f"{path}: {len(pdf.pages)} pages"
+        most = 2 * max(int(one["seats"]) for one in CLASSES.values()) if path.name == "bench-cards.pdf" else 12
+        assert len(pdf_pages(path)) <= most, f"{path}: {len(pdf_pages(path))} pages"
 
 
 def test_on_a4_every_sheet_is_a4(tmp_path):
@@ -205,11 +203,9 @@ def test_on_a4_every_sheet_is_a4(tmp_path):
     profile.write_text(profile.read_text(encoding="utf-8").replace("paper: letter", "paper: A4"), encoding="utf-8")
     assert run("publish", studio, "--to", tmp_path / "out", "--today", "2027-01-02").status == 0
     sheets = sorted((tmp_path / "out").rglob("*.pdf"))
-    assert len(sheets) >= 8
+    assert len(sheets) >= 7
     for path in sheets:
-        with pdfplumber.open(path) as pdf:
-            for sheet in pdf.pages:
-                assert (round(float(sheet.width), 1), round(float(sheet.height), 1)) == (595.3, 841.9), path
+        assert {(round(width, 1), round(height, 1)) for (width, height), _ in pdf_pages(path)} == {(595.3, 841.9)}, path
 
 
 def test_publishing_twice_gives_the_same_bytes(tmp_path):

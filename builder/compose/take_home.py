@@ -49,7 +49,14 @@ def _compose_pair(edition: Edition, studio_class: StudioClass, home: HomeBatch) 
     about = f"How to make {recipe.name} at home: {home.size.written}"
     screen = page_frame(edition, page, title, about)
     print_frame = sheet_frame(edition, title, about)
-    on_page = _view(edition, studio_class, home, screen, page_filling(edition, page, folder, at_home=True), page.link_to(paper) if edition.with_pdf else "")
+    on_page = _view(
+        edition,
+        studio_class,
+        home,
+        screen,
+        page_filling(edition, page, folder, at_home=True),
+        page.link_to(paper) if edition.with_pdf else "",
+    )
     on_paper = _view(edition, studio_class, home, print_frame, paper_filling(edition, folder, at_home=True), "")
     return (
         Document(page.folder, page.path, title, edition.templates.render("pages/take-home.html", on_page)),
