@@ -147,6 +147,14 @@ def _column(column: Column) -> Json:
                 "by the scales": number(lye.by_scales),
                 "by ingredient": [{"ingredient": cause.ingredient, "takes": number(cause.takes)} for cause in lye.causes],
             },
+            "alkalis": [
+                {
+                    "alkali": part.alkali,
+                    "share of equivalents": number(part.by_equivalents),
+                    "share of weight": number(part.by_weight),
+                }
+                for part in lye.parts
+            ],
             "purities": [
                 {
                     "alkali": purity.alkali,

@@ -12,7 +12,7 @@ def home_lye(sheet: BatchSheet) -> LyeView | None:
     column = sheet.grams
     if column.lye is None:
         return None
-    facts = [_superfat(column.lye), _concentration(column.lye)]
+    facts = [_superfat(column.lye), *_parts(column.lye), _concentration(column.lye), *_in_water(column.lye)]
     facts += [*_before_the_cook(column.lye), *_cured_bar(sheet)]
     worst = min((one.lye for one in sheet.columns if one.lye), key=lambda lye: lye.lowest)
     smallest = (f"On such scales make no batch of less than about {grams(sheet.smallest)}.",) if sheet.smallest else ()
@@ -35,6 +35,7 @@ def staff_lye(sheet: BatchSheet, ahead: LyeAhead | None, key: str) -> LyeView | 
         _superfat(lye),
         LyeFact("Superfat, worst case both ways", worst, "Every figure and every weighing off to one side at once."),
         *_worst_case(lye),
+        *_parts(lye),
         *_before_the_cook(lye),
         *_without_waxes(lye),
         _concentration(lye),
@@ -63,6 +64,20 @@ def _worst_case(lye: LyeResult) -> list[LyeFact]:
     """Say what pulls the superfat down most: the ranges of figures, named, and the scales."""
     takers = [f"{within(cause.ingredient)} {percent(cause.takes, 1)}" for cause in lye.causes[:3]]
     return [LyeFact("Taken from it by", ", ".join([*takers, f"the scales {percent(lye.by_scales, 1)}"]))]
+
+
+def _parts(lye: LyeResult) -> list[LyeFact]:
+    """Say how a mixed lye is divided, both ways."""
+    if len(lye.parts) < 2:
+        return []
+    return [
+        LyeFact(
+            sentence(part.alkali),
+            f"{percent(part.by_equivalents, 1)} of the equivalents, {percent(part.by_weight, 1)} of the weight",
+            "The two differ, since the alkalis do not weigh the same for the same work.",
+        )
+        for part in lye.parts
+    ]
 
 
 def _in_water(lye: LyeResult) -> list[LyeFact]:

@@ -130,6 +130,15 @@ class Purity:
 
 
 @dataclass(frozen=True)
+class AlkaliPart:
+    """One alkali of a mixed lye, as weighed: its share of the hydroxide's equivalents, and of the weight on the scales."""
+
+    alkali: str
+    by_equivalents: Fraction
+    by_weight: Fraction
+
+
+@dataclass(frozen=True)
 class Cause:
     """What the range of one ingredient's own figures takes from the superfat in the worst case, as a fraction of one."""
 
@@ -145,6 +154,7 @@ class LyeResult:
     without the fats that are added after it (None where there are none), `without_waxes` what it is if no wax takes lye.
     `concentration` and `water_to_lye` are by weight as weighed; `in_water` counts only the water in a liquid that takes its place.
     `causes` say what makes the worst case bad, the most first; `by_scales` is what the scales alone take.
+    `parts` are the alkalis with both of their shares, so that neither is taken for the other.
     """
 
     superfat: Fraction
@@ -159,6 +169,7 @@ class LyeResult:
     purities: tuple[Purity, ...]
     causes: tuple[Cause, ...]
     by_scales: Fraction
+    parts: tuple[AlkaliPart, ...]
 
 
 @dataclass(frozen=True)

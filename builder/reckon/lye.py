@@ -142,7 +142,7 @@ def _water(lye: Mass, oils: Mass, plan: LyePlan) -> tuple[Mass, Working]:
             water, rule, of = lye * ((1 - value) / value), "water by concentration", Given("lye", lye.grams, "g")
         case WaterBy.RATIO:
             water, rule, of = lye * value, "water by ratio", Given("lye", lye.grams, "g")
-        case WaterBy.PERCENT_OF_OILS:
+        case _:
             water, rule, of = oils * value, "water by percent of oils", Given("oils", oils.grams, "g")
     return water, Working(rule, "the liquid of the lye", (of, Given(str(plan.water.by), value, "")), water.grams, "g")
 

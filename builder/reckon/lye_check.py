@@ -8,7 +8,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from builder.model.batch_sheet import Cause, LyeResult, Role, Weighed
+from builder.model.batch_sheet import AlkaliPart, Cause, LyeResult, Role, Weighed
 from builder.model.ingredient import CountsAs
 from builder.model.quantity import NO_MASS, Mass, sum_masses
 from builder.reckon.equivalents import OTHER_END, End, acid_equivalents, fat_equivalents, molar_mass, water_in
@@ -38,6 +38,7 @@ def check_lye(weighed: Iterable[Weighed], basis: LyeBasis) -> LyeResult:
         purities=tuple(alkali.purity for alkali in basis.alkalis),
         causes=_causes(sums, typical),
         by_scales=typical - sums.superfat("low", only=SCALES),
+        parts=sums.parts(),
     )
 
 
@@ -75,6 +76,13 @@ class _Sums:
             elif card.counts_as is CountsAs.ACID:
                 acid += acid_equivalents(_off(w, scale), card, figures)
         return 1 - (alkali - acid) / fat
+
+    def parts(self) -> tuple[AlkaliPart, ...]:
+        """Give the alkalis with their shares of the equivalents and of the weight."""
+        found = [w for w in self.weighed if w.line.role is Role.ALKALI]
+        equivalents = [w.mass.grams * self._strength(w, "typical") / molar_mass(w.line.ingredient) for w in found]
+        weight, all_equivalents = sum_masses(w.mass for w in found), sum(equivalents, Fraction(0))
+        return tuple(AlkaliPart(w.line.name, part / all_equivalents, w.mass / weight) for w, part in zip(found, equivalents, strict=True))
 
     def _strength(self, weighed: Weighed, end: End) -> Fraction:
         """Give the hydroxide by weight. A solution that the studio mixes is as uncertain as the solid that it is mixed from."""

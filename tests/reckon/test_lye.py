@@ -121,6 +121,15 @@ def test_a_mixed_lye_by_equivalents_and_by_weight():
     assert float((potassium / KOH) / (potassium / KOH + sodium / NAOH)) == pytest.approx(0.517, abs=0.0005)
 
 
+def test_a_mixed_lye_shows_both_of_its_shares():
+    mix = {"potassium hydroxide": 60, "sodium hydroxide": 40}
+    potassium, sodium = batch({"fat": 100}, lye(mix), fat("fat", 190)).grams.lye.parts
+    assert (potassium.alkali, sodium.alkali) == ("potassium hydroxide", "sodium hydroxide")
+    assert float(potassium.by_equivalents) == pytest.approx(0.60, abs=1e-5)
+    assert float(potassium.by_weight) == pytest.approx(0.678, abs=0.0005)
+    assert potassium.by_equivalents + sodium.by_equivalents == potassium.by_weight + sodium.by_weight == 1
+
+
 # 1 : 1 from 97 % is 48.5 % hydroxide by weight.
 def test_a_ready_mixed_lye_brings_its_own_water():
     plan = lye(superfat=5, purity=97, ready_mixed=share("48.5"))

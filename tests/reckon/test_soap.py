@@ -158,3 +158,22 @@ def test_the_smallest_batch_can_be_weighed():
     smallest = reckon_batch(made, BAR, OilsSize(grams(500)), stock, scales, CONSTANTS).smallest
     # Clay is the smallest amount: 1 % of the oils, ten divisions of 0.1 g are 1 g, so 100 g of oils and about 145 g in all.
     assert smallest == grams(150)
+
+
+def test_scales_that_are_too_coarse_for_lye_want_more_than_ten_divisions():
+    """Two oils on a scale of 5 g: ten divisions of the smaller one are 50 g, but the lye wants a bigger batch."""
+    made = soap({"olive": 50, "coconut": 50}, lye())
+    sheet = reckon_batch(made, BAR, OilsSize(grams(500)), cards(fat("olive", 190), fat("coconut", 256)), weighings([scale("5")]), CONSTANTS)
+    assert sheet.smallest > grams(500)
+
+
+def test_no_batch_is_sensible_on_a_scale_for_lorries():
+    made = soap({"fat": 100}, lye())
+    sheet = reckon_batch(made, BAR, OilsSize(grams(10**6)), cards(fat("fat", 190)), weighings([scale("100000", "10000000")]), CONSTANTS)
+    assert sheet.smallest is None
+
+
+def test_a_lye_of_ready_mixed_solution_alone_needs_no_water_beside_it():
+    plan = lye(superfat=5, purity=100, ready_mixed=share(33), water=(WaterBy.CONCENTRATION, "0.33"))
+    sheet = batch({"fat": 100}, plan, fat("fat", 190))
+    assert [line.name for line in sheet.lines] == ["fat", "sodium hydroxide solution, 33 %"]

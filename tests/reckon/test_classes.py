@@ -1,0 +1,128 @@
+"""A class to its batches: for whom each is made, how often, and what all of them need; the clock."""
+
+from dataclasses import replace
+from datetime import date, datetime
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+
+from builder.model.batch_sheet import ContainersSize, Role
+from builder.model.quantity import sum_masses
+from builder.model.studio_class import BatchFor, ClassDate
+from builder.read import read_studio
+from builder.reckon import dates_to_prepare, reckon_classes, reckon_recipe
+from builder.reckon.classes import reckon_class
+from builder.stock import CONTENT
+from tests.making import grams, share
+
+STUDIO, FINDINGS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+LOTION = STUDIO.classes["one-lotion"]
+
+
+def lotion(students, group_size=1, **make):
+    made = replace(LOTION.makes[0], **make)
+    return reckon_class(
+        STUDIO, replace(LOTION, makes=(made,), group_size=group_size), ClassDate(datetime(2027, 3, 6, 10), enrolled=students)
+    )
+
+
+def test_the_studio_is_sound():
+    assert FINDINGS == []
+
+
+@pytest.mark.parametrize(
+    ("batch_for", "students", "size", "spare", "plan"),
+    [
+        (BatchFor.CLASS, 9, 1, 1, [("class", 10, 1)]),
+        (BatchFor.GROUP, 9, 2, 0, [("group", 2, 5)]),
+        (BatchFor.GROUP, 8, 2, 3, [("group", 2, 4), ("teacher", 3, 1)]),
+        (BatchFor.STUDENT, 7, 1, 0, [("student", 1, 7)]),
+        (BatchFor.STUDENT, 7, 3, 2, [("student", 1, 7), ("teacher", 2, 1)]),
+    ],
+)
+def test_who_makes_which_batch(batch_for, students, size, spare, plan):
+    sheet = lotion(students, size, batch_for=batch_for, spare=spare)
+    batches = sheet.made[0].batches
+    assert [(one.purpose, one.sheet.size.containers, one.copies) for one in batches] == plan
+    assert sheet.made[0].containers == students + spare
+    assert sum(one.copies * one.sheet.portions.yields for one in batches) >= sheet.made[0].containers
+
+
+def test_the_last_group_may_be_smaller():
+    sheet = lotion(9, 2, batch_for=BatchFor.GROUP)
+    assert (sheet.groups, sheet.last_group) == (5, 1)
+    assert lotion(8, 2).last_group == 2
+
+
+def test_what_is_needed_is_what_all_batches_weigh():
+    made = lotion(9, 2, batch_for=BatchFor.GROUP, spare=2, demo=grams(50), left_in_the_pot=grams(20)).made[0]
+    for need in made.needed:
+        weighed = [w.mass * one.copies for one in made.batches for w in one.sheet.grams.weighed if w.line.name == need.ingredient]
+        assert need.mass == sum_masses(weighed)
+    total = sum_masses(need.mass for need in made.needed)
+    assert total == sum_masses(one.sheet.grams.total * one.copies for one in made.batches)
+    assert made.batches[1].sheet.size.demo == grams(50)
+
+
+def test_twice_the_students_take_about_twice_as_much():
+    one, two = (sum_masses(need.mass for need in lotion(number, spare=0).made[0].needed) for number in (6, 12))
+    assert abs((two - one * 2).grams) < 1
+
+
+def test_a_full_class_where_there_is_no_date():
+    assert reckon_class(STUDIO, LOTION, None).students == LOTION.seats
+
+
+def test_only_dates_to_come_with_people_are_prepared():
+    days = [ClassDate(datetime(2027, 1, day, 10), enrolled) for day, enrolled in ((5, 3), (9, 0), (20, 4))]
+    studio_class = replace(LOTION, dates=tuple(days))
+    assert [when.on.day for when in dates_to_prepare(studio_class, date(2027, 1, 5))] == [5, 20]
+    assert [when.on.day for when in dates_to_prepare(studio_class, date(2027, 1, 6))] == [20]
+    sheets = reckon_classes(STUDIO, [studio_class], on=date(2028, 1, 1))
+    assert [(sheet.date, sheet.students) for sheet in sheets] == [(None, LOTION.seats)]
+
+
+def test_the_clock_counts_what_is_done_in_class():
+    sheet = reckon_class(STUDIO, LOTION, None)
+    assert [(timed.number, timed.begins, timed.ends) for timed in sheet.timeline] == [(1, 0, 30), (2, 30, 60)]
+    assert sheet.ahead_minutes == 0
+
+
+def ready_mixed(strength=35, copies=BatchFor.GROUP):
+    recipe = STUDIO.recipes["plain-bar"]
+    plan = replace(recipe.lye, ready_mixed=share(strength))
+    studio = replace(STUDIO, recipes={**STUDIO.recipes, "plain-bar": replace(recipe, lye=plan)})
+    bar = STUDIO.classes["one-bar"]
+    made = replace(bar.makes[0], batch_for=copies, spare=2)
+    return reckon_class(studio, replace(bar, makes=(made,), group_size=2), ClassDate(datetime(2027, 3, 6), 8)).made[0]
+
+
+def test_ready_mixed_lye_for_all_batches_is_mixed_from_solid():
+    made = ready_mixed()
+    ahead = made.lye_ahead
+    solution = sum_masses(w.mass * one.copies for one in made.batches for w in one.sheet.grams.weighed if w.line.role is Role.ALKALI)
+    assert ahead.solution == solution == ahead.solid + ahead.water
+    purity = made.batch.grams.lye.purities[0].typical
+    assert ahead.solid.grams * purity <= solution.grams * Fraction("0.35")
+    assert float(ahead.solid.grams * purity / solution.grams) == pytest.approx(0.35, abs=2e-4)
+    assert all("solution, 35 %" in w.line.name for w in made.batch.grams.weighed if w.line.role is Role.ALKALI)
+
+
+def test_at_home_the_lye_is_mixed_from_the_solid():
+    home = ready_mixed().home[0].sheet
+    assert [line.strength for line in home.lines if line.role is Role.ALKALI] == [None]
+    assert home.grams.lye.concentration == pytest.approx(0.33, abs=0.001)
+    assert [column.unit for column in home.columns] == ["g", "oz"]
+
+
+# Grams and ounces are two weighings of one batch: what is rounded differs, what is meant does not.
+def test_the_unit_system_does_not_change_the_superfat():
+    for column in ready_mixed().home[0].sheet.columns:
+        assert float(column.lye.superfat) == pytest.approx(0.08, abs=0.003)
+
+
+def test_one_recipe_at_one_size():
+    sheet = reckon_recipe(STUDIO, STUDIO.recipes["plain-lotion"], ContainersSize(5))
+    assert [column.unit for column in sheet.columns] == ["g"]
+    assert sheet.portions.yields == 5
