@@ -44,13 +44,16 @@ def variant_name(variant: Variant) -> str:
 def net_contents(sheet: BatchSheet, region: str) -> str:
     """Give the net contents of one container: by volume where that is the custom and the density is known, otherwise by weight.
 
-    Empty for soap made with lye and sold by weight: it loses water as it cures, so that its weight is known only on the day it is labelled.
+    Soap made with lye and sold by weight loses water as it cures: it declares the cured weight where the studio has weighed the loss, and
+    otherwise leaves room for the weight of the day on which it is labelled (empty).
     """
     fill, density = sheet.portions.fill, sheet.recipe.density
     if sheet.product.declared_by == "volume" and density is not None:
         return _by_volume(fill, density.density, region)
     if sheet.product.made_with_lye:
-        return ""
+        if sheet.soap is None or sheet.soap.cured_bar is None:
+            return ""
+        fill = sheet.soap.cured_bar
     if region == "US":
         return f"Net Wt {_both(in_unit(fill, 'oz'), 'oz', POUNDS, _three_digits(fill.grams, 'g', 'kg'))}"
     return _three_digits(fill.grams, "g", "kg")

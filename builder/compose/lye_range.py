@@ -4,7 +4,7 @@ from fractions import Fraction
 from math import ceil, floor
 
 from builder.compose.views.lye import RangeTick, RangeView
-from builder.compose.wording import percent, shortest
+from builder.compose.wording import number, percent, shortest
 from builder.model.batch_sheet import LyeResult
 
 STEP = Fraction(2, 100)
@@ -20,7 +20,7 @@ def view_range(lye: LyeResult, key: str) -> RangeView:
     def place(share: Fraction) -> str:
         return f"{shortest(LEFT + (share - first) / (last - first) * WIDTH, 2)}%"
 
-    marks = [first + STEP * number for number in range(int((last - first) / STEP) + 1)]
+    marks = [first + STEP * step for step in range(int((last - first) / STEP) + 1)]
     return RangeView(
         key=key,
         description=range_sentence(lye),
@@ -28,14 +28,20 @@ def view_range(lye: LyeResult, key: str) -> RangeView:
         span_width=f"{shortest((lye.highest - lye.lowest) / (last - first) * WIDTH, 2)}%",
         typical_left=place(lye.superfat),
         typical=percent(lye.superfat, 1),
-        lowest=percent(lye.lowest, 1),
-        highest=percent(lye.highest, 1),
+        lowest=ends(lye)[0],
+        highest=ends(lye)[1],
         ticks=tuple(RangeTick(place(mark), percent(mark, 0), "zero" if mark == 0 else "whole") for mark in marks),
     )
 
 
+def ends(lye: LyeResult) -> tuple[str, str]:
+    """Write both ends with one decimal, each rounded outwards, so that the span is never shown narrower than it is."""
+    return f"{number(Fraction(floor(lye.lowest * 1000), 10), 1)}%", f"{number(Fraction(ceil(lye.highest * 1000), 10), 1)}%"
+
+
 def range_sentence(lye: LyeResult) -> str:
     """Say in one sentence how far the superfat may be from what is meant."""
-    span = f"between {percent(lye.lowest, 1)} and {percent(lye.highest, 1)}"
+    lowest, highest = ends(lye)
+    span = f"between {lowest} and {highest}"
     ending = "so no lye would be left over." if lye.lowest >= 0 else "and below 0% lye is left over: read the caution."
     return f"If every figure and every weighing were off to one side at once, {span} of the fat would find no lye, {ending}"

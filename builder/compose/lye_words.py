@@ -1,6 +1,6 @@
 """The lye of a batch in plain words: superfat, strength, water, and the assumptions on which the figures rest."""
 
-from builder.compose.lye_range import range_sentence, view_range
+from builder.compose.lye_range import ends, range_sentence, view_range
 from builder.compose.views.lye import LyeFact, LyeView
 from builder.compose.wording import NBSP, grams, number, percent, sentence, weighed_together, within
 from builder.model.batch_sheet import BatchSheet, Column, LyeResult, Purity, Role
@@ -28,7 +28,7 @@ def staff_lye(sheet: BatchSheet, ahead: LyeAhead | None, key: str) -> LyeView | 
     lye = column.lye
     if lye is None:
         return None
-    worst = f"{percent(lye.lowest, 1)} to {percent(lye.highest, 1)}"
+    worst = " to ".join(ends(lye))
     facts = [
         LyeFact("Alkali to weigh", _named(column, Role.ALKALI)),
         LyeFact("Water beside it", _named(column, Role.LYE_WATER)),
@@ -90,7 +90,7 @@ def _cured_bar(sheet: BatchSheet) -> list[LyeFact]:
     if sheet.soap is None or sheet.soap.cured_bar is None:
         return []
     weight = f"about {number(sheet.soap.cured_bar.grams, 0)}{NBSP}g"
-    return [LyeFact("A bar after the cure", weight, "An estimate. Weigh the bar itself for its label.")]
+    return [LyeFact("A bar after the cure", weight, "From bars that the studio weighed. Weigh each bar before it is labelled.")]
 
 
 def _before_the_cook(lye: LyeResult) -> list[LyeFact]:

@@ -1,7 +1,7 @@
 """Net contents and ingredient lists in the words of a region."""
 
 import csv
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from pathlib import Path
 
@@ -25,6 +25,14 @@ class Batch:
     recipe: Recipe
     product: Product
     portions: Portions
+    soap: object = None
+
+
+@dataclass(frozen=True)
+class Becomes:
+    """As much of what a soap becomes as its net contents are read from."""
+
+    cured_bar: Mass | None
 
 
 def batch(fill, measure="weight", *, made_with_lye=False):
@@ -66,6 +74,12 @@ def test_a_volume_without_a_measured_density_is_declared_by_weight():
 
 def test_a_bar_that_will_lose_water_has_no_weight_yet():
     assert written("120", made_with_lye=True) == ""
+    assert net_contents(replace(batch("120", made_with_lye=True), soap=Becomes(None)), "US") == ""
+
+
+def test_a_bar_declares_what_it_weighs_after_the_cure():
+    bar = replace(batch("110", made_with_lye=True), soap=Becomes(Mass(Fraction("95.7"))))
+    assert net_contents(bar, "US").replace("\u00a0", " ") == "Net Wt 3.37 oz (95.7 g)"
 
 
 def declared(inci, plain, declared_as=DeclaredAs.INGREDIENT, **colour):

@@ -6,7 +6,6 @@ import pytest
 
 from builder.compose import wording
 from builder.compose.wording import NBSP
-from builder.model.batch_sheet import Given
 from builder.model.quantity import Temperature
 from tests.making import grams, scale
 
@@ -70,11 +69,6 @@ def test_lists_in_a_sentence():
 
 def test_a_rule_without_words_prints_its_key():
     assert wording.rule_words("a rule nobody knows") == "a rule nobody knows"
-
-
-def test_what_went_into_a_sum_names_its_source():
-    entry = Given("purity", Fraction(98, 100), "of 1", "the label")
-    assert wording.given(entry) == "purity 98% (the label)"
 
 
 def test_a_number_and_its_unit_stay_together_in_written_text():

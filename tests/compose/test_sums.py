@@ -1,0 +1,73 @@
+"""The sums on paper: which lines stand there, and their sources below, numbered once each."""
+
+from fractions import Fraction
+
+from builder.compose.lye_range import range_sentence, view_range
+from builder.compose.soap_words import soap_facts
+from builder.compose.sums import IN_THE_TABLE, view_sums
+from builder.compose.wording import RULES
+from builder.model.batch_sheet import OilsSize
+from builder.model.product import Product
+from builder.reckon.batches import reckon_batch, weighings
+from tests.making import CONSTANTS, cards, fat, grams, lye, scale, soap
+
+BAR = Product("cold-process soap", "Soap", "rinse-off", True, "weight")
+STOCK = cards(fat("olive oil", 185, 196), fat("coconut oil", 248, 265))
+SHEET = reckon_batch(
+    soap({"olive oil": 70, "coconut oil": 30}, lye(superfat=6)), BAR, OilsSize(grams(500)), STOCK, weighings([scale("0.1")]), CONSTANTS
+)
+
+
+def plain(text):
+    return text.replace("\u00a0", " ")
+
+
+def test_the_sums_are_those_that_the_table_does_not_show():
+    rows = view_sums("Soap", SHEET).rows
+    assert [row.of for row in rows] == [
+        "Test",
+        "The lye",
+        "Sodium hydroxide",
+        "The liquid of the lye",
+        "Olive oil",
+        "Coconut oil",
+        "Sodium hydroxide",
+        "Weights in g",
+        "Containers",
+    ]
+    olive = next(row for row in rows if row.of == "Olive oil")
+    assert plain(olive.given) == "weight 350 g; saponification value 190.5 mg/g [1]; molar mass of potassium hydroxide 56.1056 g/mol"
+    assert plain(olive.result) == "1.1884 mol"
+
+
+def test_a_source_is_named_once():
+    assert view_sums("Soap", SHEET).notes == ("[1] a figure for this test, here",)
+
+
+def test_every_rule_has_words():
+    assert {working.rule for working in SHEET.workings} <= set(RULES)
+    assert set(IN_THE_TABLE) <= set(RULES)
+
+
+def test_what_a_soap_becomes_adds_to_the_batch():
+    facts = [(plain(fact.name), Fraction(plain(fact.value).removesuffix(" g"))) for fact in soap_facts(SHEET)]
+    *parts, (last, total) = facts
+    assert last == "Together, the weight of the batch"
+    assert abs(sum(value for _, value in parts) - total) <= Fraction("0.05") * len(parts)
+
+
+def test_the_range_in_one_sentence():
+    assert range_sentence(SHEET.grams.lye) == (
+        "If every figure and every weighing were off to one side at once, between 3.0% and 9.0% of the fat would find no lye, "
+        "so no lye would be left over."
+    )
+
+
+def test_the_line_has_its_marks_in_order():
+    span = view_range(SHEET.grams.lye, "key")
+    places = [Fraction(tick.left.removesuffix("%")) for tick in span.ticks]
+    assert places == sorted(places)
+    assert [tick.word for tick in span.ticks if tick.kind == "zero"] == ["0%"]
+    left, width = (Fraction(text.removesuffix("%")) for text in (span.span_left, span.span_width))
+    assert left < Fraction(span.typical_left.removesuffix("%")) < left + width
+    assert places[0] <= left and left + width <= places[-1]
