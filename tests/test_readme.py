@@ -1,5 +1,6 @@
 """What README.md shows works: its studio publishes without a finding, its finding is the one that the command prints."""
 
+import json
 import re
 from pathlib import Path
 
@@ -47,3 +48,13 @@ def test_its_commands_exist(capsys):
         except SystemExit as end:
             assert end.code == 0
     assert "usage" in capsys.readouterr().out
+
+
+def test_it_names_every_key_of_the_json(tmp_path, capsys):
+    lay_out(tmp_path)
+    cli.main(["weigh", str(tmp_path), "orchard-bar", "--oils", "1 kg", "--json", "--today", "2027-01-02"])
+    batch = json.loads(capsys.readouterr().out)
+    cli.main(["weigh", str(tmp_path), "orchard-bar", "--class", "first-bar", "--json", "--today", "2027-01-02"])
+    of_class = json.loads(capsys.readouterr().out)
+    keys = {*batch, *of_class, *(f"batch.{key}" for key in batch["batch"])} - {"format", "version", "batch.name", "batch.product"}
+    assert {key for key in keys if f"`{key}`" not in README} == set()
