@@ -51,7 +51,8 @@ def check(folder: Path, *, on: date) -> Outcome:
     studio, findings = read_studio(folder, CONTENT)
     studio = replace(studio, letters=letters_of_fonts())
     findings = [*findings, *check_studio(studio)]
-    sound = [a_class for key, a_class in studio.classes.items() if key not in held_back(findings, studio)]
+    stopped = held_back(findings, studio)
+    sound = [a_class for key, a_class in studio.classes.items() if key not in stopped]
     sheets = reckon_classes(studio, sound, on=on)
     findings = accept_findings([*findings, *check_sheets(sheets, studio)], studio)
     left_out = held_back(findings, studio)
@@ -94,7 +95,7 @@ def weigh(folder: Path, recipe_key: str, size: Size, *, on: date) -> Outcome:
     if outcome.studio is None:
         return outcome
     studio = outcome.studio
-    findings = [finding for finding in outcome.findings if concerns(finding, f"recipes/{recipe_key}.yaml", studio)]
+    findings = [finding for finding in outcome.findings if concerns(finding, f"recipes/{recipe_key}.yaml")]
     recipe = studio.recipes.get(recipe_key)
     if recipe is None or any(finding.stops and not finding.about for finding in findings):
         return replace(outcome, findings=tuple(findings), sheets=())
@@ -102,7 +103,7 @@ def weigh(folder: Path, recipe_key: str, size: Size, *, on: date) -> Outcome:
     if refused:
         return replace(outcome, findings=tuple(findings), sheets=(), refused=refused)
     sheet = reckon_recipe(studio, recipe, size)
-    own = accept_findings(check_batch(batch_of(f"{recipe.name}, this batch", sheet, studio)), studio, only_used=True)
+    own = accept_findings(check_batch(batch_of("the batch asked for", sheet, studio)), studio, only_used=True)
     batch = None if any(finding.stops for finding in own) else sheet
     settled = [finding for finding in findings if not finding.about]
     return replace(outcome, findings=tuple(_sorted([*settled, *own])), sheets=(), batch=batch)
@@ -136,10 +137,10 @@ def held_back(findings: Iterable[Finding], studio: Studio) -> frozenset[str]:
     return frozenset().union(*(classes_held_back(finding, studio) for finding in findings if finding.stops))
 
 
-def concerns(finding: Finding, file: str, studio: Studio) -> bool:
+def concerns(finding: Finding, file: str) -> bool:
     """Say whether a finding concerns a recipe's file: it stands in it, in the studio's own data, or in a card of the shelf."""
     at = finding.place.file
-    return at == file or at == studio.profile.place.file or at.startswith(("shelf/", "content/"))
+    return at in (file, "studio.yaml") or at.startswith(("shelf/", "content/"))
 
 
 def _sorted(findings: Iterable[Finding]) -> list[Finding]:

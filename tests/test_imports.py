@@ -35,7 +35,7 @@ DOORS = {
     "babel": ("compose/dates.py",),
     "weasyprint": ("press/",),
     "fontTools": ("press/",),
-    "rich": ("terminal.py",),
+    "rich": ("terminal/",),
 }
 MODULES = sorted(BUILDER.rglob("*.py"))
 

@@ -3,11 +3,15 @@
 from collections.abc import Callable, Iterable, Iterator
 
 from builder.check.acceptance import accept_findings
+from builder.check.alkali_among_ingredients import find_alkalis_among_ingredients
 from builder.check.amount_for_scale import find_amounts_scales_cannot_weigh
 from builder.check.amounts_of_another_kind import find_amounts_of_another_kind
-from builder.check.batches import Batch, batches_of
+from builder.check.batches import Batch, BatchFinding, batches_of, say_once
+from builder.check.colour_not_allowed import find_colours_not_allowed
 from builder.check.dates_out_of_order import find_dates_out_of_order
+from builder.check.doses_high import find_high_doses
 from builder.check.figures_missing import find_figures_missing
+from builder.check.home_size_without_oils import find_home_sizes_without_oils
 from builder.check.label_order import find_open_label_orders
 from builder.check.letters_not_in_font import find_letters_not_in_font
 from builder.check.links_broken import find_broken_links
@@ -16,7 +20,9 @@ from builder.check.lye_too_strong import find_too_strong_lye
 from builder.check.lye_where_it_belongs import find_lye_out_of_place
 from builder.check.mention_unknown import find_unknown_mentions
 from builder.check.names_twice import find_names_twice
+from builder.check.over_limit import find_amounts_over_limits
 from builder.check.portions_short import find_short_portions
+from builder.check.preservation import find_products_that_do_not_keep
 from builder.check.reach import classes_held_back
 from builder.check.scales_missing import find_scales_missing
 from builder.check.shares_not_whole import find_shares_not_whole
@@ -39,8 +45,12 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_amounts_of_another_kind,
     find_shares_not_whole,
     find_lye_out_of_place,
+    find_alkalis_among_ingredients,
     find_superfat_out_of_range,
     find_figures_missing,
+    find_high_doses,
+    find_home_sizes_without_oils,
+    find_products_that_do_not_keep,
     find_unknown_mentions,
     find_broken_links,
     find_times_that_do_not_fit,
@@ -49,12 +59,14 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_letters_not_in_font,
 )
 
-RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[Finding]], ...] = (
+RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[BatchFinding]], ...] = (
     find_too_much_lye,
     find_too_strong_lye,
     find_amounts_scales_cannot_weigh,
     find_short_portions,
     find_open_label_orders,
+    find_amounts_over_limits,
+    find_colours_not_allowed,
 )
 
 
@@ -64,15 +76,16 @@ def check_studio(studio: Studio) -> list[Finding]:
 
 
 def check_batch(batch: Batch) -> list[Finding]:
-    """Run every rule on one batch."""
-    return [finding for rule in RULES_ON_BATCHES for finding in rule(batch)]
+    """Run every rule on one batch; what holds for several columns alike is said once."""
+    return say_once(_found([batch]))
 
 
 def check_sheets(sheets: Iterable[ClassSheet], studio: Studio) -> list[Finding]:
-    """Run every rule on every batch of every class; what holds for several dates alike is said once."""
-    found: dict[tuple[object, ...], Finding] = {}
-    for sheet in sheets:
-        for batch in batches_of(sheet, studio):
-            for finding in check_batch(batch):
-                found.setdefault((finding.name, finding.place, finding.wrong, finding.about), finding)
-    return list(found.values())
+    """Run every rule on every batch of every class; what holds for several batches of a class alike is said once."""
+    return say_once(_found(batch for sheet in sheets for batch in batches_of(sheet, studio)))
+
+
+def _found(batches: Iterable[Batch]) -> Iterator[BatchFinding]:
+    for batch in batches:
+        for rule in RULES_ON_BATCHES:
+            yield from rule(batch)

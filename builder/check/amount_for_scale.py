@@ -2,60 +2,64 @@
 
 from collections.abc import Iterator
 
-from builder.check.batches import Batch
-from builder.model.batch_sheet import Weighed
-from builder.model.finding import Finding, caution, stop
-from builder.model.quantity import Mass
+from builder.check.batches import Batch, BatchFinding
+from builder.check.places import place_of_line
+from builder.model.batch_sheet import Column, Weighed
+from builder.model.plain_number import plain_number
+from builder.model.quantity import NO_MASS, Mass
 from builder.model.studio import Scale
 
 
-def find_amounts_scales_cannot_weigh(batch: Batch) -> Iterator[Finding]:
+def find_amounts_scales_cannot_weigh(batch: Batch) -> Iterator[BatchFinding]:
     """Compare each exact amount with the division and the reach of the scale that weighs it."""
     for column in batch.sheet.columns:
         for weighed in column.weighed:
-            yield from _one(batch, weighed)
+            # Water below zero is a finding of its own.
+            if weighed.line.exact >= NO_MASS:
+                yield from _one(batch, column, weighed)
     for dose in batch.sheet.doses:
         if not dose.at_most:
-            place = next(choice.place for choice in batch.sheet.recipe.choices if choice.what == dose.what)
-            yield stop(
+            yield batch.stop(
                 "dose-weighs-nothing",
-                place,
-                f"The most of {dose.what} that one portion may take is less than the finest scale of the studio can show.",
+                next(choice.place for choice in batch.sheet.recipe.choices if choice.what == dose.what),
+                f"The most of {dose.what} that one portion may take is less than the finest scale can show.",
                 "Add a finer scale to studio.yaml, fill bigger portions, or remove the choice.",
-                about=batch.about,
+                batch.name,
             )
 
 
-def _one(batch: Batch, weighed: Weighed) -> Iterator[Finding]:
-    line = weighed.line
-    fewest = batch.constants["fewest divisions of a weighing"]
-    what = f"{batch.what}: {line.name} comes to {_show(line.exact, weighed.scale)}"
+def _one(batch: Batch, column: Column, weighed: Weighed) -> Iterator[BatchFinding]:
+    line, scale = weighed.line, weighed.scale
+    fewest = batch.constants["fewest divisions of a weighing"].typical
+    place = place_of_line(line, batch.sheet.recipe)
+    where, amount = batch.weighed_in(column), _show(line.exact, scale)
+    division = _show(scale.division, scale)
     if not weighed.mass:
-        yield stop(
+        yield batch.stop(
             "amount-weighs-nothing",
-            line.place,
-            f"{what}, which the finest scale shows as nothing.",
+            place,
+            f"So little {line.name} is wanted that the finest scale shows it as nothing.",
             "Make a bigger batch, or weigh on a finer scale.",
-            about=batch.about,
+            f"{where} ({amount} on a scale that reads to {division})",
         )
-    elif line.exact < weighed.scale.division * fewest.typical:
-        yield caution(
+    elif line.exact < scale.division * fewest:
+        yield batch.caution(
             "amount-too-small-for-scale",
-            line.place,
-            f"{what}, less than {float(fewest.typical):g} divisions of the scale ({_show(weighed.scale.division, weighed.scale)}), "
+            place,
+            f"{line.name} comes to less than {plain_number(fewest)} divisions of the scale, "
             "so that what is weighed may be far from what is meant.",
             "Make a bigger batch, weigh on a finer scale, or dilute the ingredient in another one first.",
-            about=batch.about,
+            f"{where} ({amount} on a scale that reads to {division})",
         )
     elif not weighed.fits:
-        yield caution(
+        yield batch.caution(
             "amount-over-the-scale",
-            line.place,
-            f"{what}, more than any scale there can hold.",
+            place,
+            f"{line.name} comes to more than any scale there can hold.",
             "Make two batches, or list the bigger scale in studio.yaml.",
-            about=batch.about,
+            f"{where} ({amount})",
         )
 
 
 def _show(mass: Mass, scale: Scale) -> str:
-    return f"{float(mass.grams / scale.grams_per_unit):.4g} {scale.unit}"
+    return f"{plain_number(mass.grams / scale.grams_per_unit, 4)} {scale.unit}"

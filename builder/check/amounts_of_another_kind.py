@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from builder.model.finding import Finding, stop
-from builder.model.quantity import Drops, Mass, Parts, Rest, Share, Volume
+from builder.model.quantity import Amount, Drops, Mass, Parts, Rest, Share, Volume
 from builder.model.recipe import AmountsAs
 from builder.model.studio import Studio
 
@@ -21,11 +21,16 @@ _EXAMPLE = {
 }
 
 
+def goes_with(amount: Amount, amounts_as: AmountsAs) -> bool:
+    """Say whether an amount is of a kind in which a recipe states its amounts."""
+    return isinstance(amount, _ALLOWED[amounts_as])
+
+
 def find_amounts_of_another_kind(studio: Studio) -> Iterator[Finding]:
     """Compare each amount with what the recipe says of its amounts."""
     for recipe in studio.recipes.values():
         for line in recipe.lines:
-            if not isinstance(line.amount, _ALLOWED[recipe.amounts_as]):
+            if not goes_with(line.amount, recipe.amounts_as):
                 yield stop(
                     "amount-of-another-kind",
                     line.place,

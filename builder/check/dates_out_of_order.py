@@ -14,7 +14,7 @@ def find_dates_out_of_order(studio: Studio) -> Iterator[Finding]:
             if date.enrolled > studio_class.seats:
                 yield stop(
                     "enrolled-over-seats",
-                    date.place,
+                    date.enrolled_place,
                     f"{date.enrolled} are enrolled for {studio_class.seats} seats.",
                     "Correct the number, or raise `seats:` if room and staff allow it.",
                 )

@@ -1,11 +1,12 @@
 """letter-not-in-font: a letter that the fonts of the printed sheets cannot show."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterable, Iterator, Mapping
 
 from builder.model.finding import Finding, stop
 from builder.model.lesson import Piece, Prose, Steps
 from builder.model.place import Place
-from builder.model.studio import Studio
+from builder.model.recipe import Recipe
+from builder.model.studio import Profile, Studio
 
 
 def find_letters_not_in_font(studio: Studio) -> Iterator[Finding]:
@@ -23,13 +24,12 @@ def find_letters_not_in_font(studio: Studio) -> Iterator[Finding]:
 
 
 def _texts(studio: Studio) -> Iterator[tuple[str, Place]]:
-    profile = studio.profile
-    yield " ".join((profile.name, profile.tagline, profile.teacher, *profile.address, *profile.contact.values())), profile.place
+    yield from _of_profile(studio.profile)
     for recipe in studio.recipes.values():
-        yield " ".join((recipe.name, recipe.about, recipe.keeps, recipe.storage, recipe.directions)), recipe.place
-        yield " ".join((*recipe.tools, *recipe.label_cautions, *(phase.name.text for phase in recipe.phases))), recipe.place
+        yield from _of_recipe(recipe)
     for studio_class in studio.classes.values():
-        yield " ".join((studio_class.title, studio_class.for_whom, studio_class.take_home, *studio_class.wear)), studio_class.place
+        texts = {"title": [studio_class.title], "for": [studio_class.for_whom], "take home": [studio_class.take_home]}
+        yield from _at_keys({**texts, "wear": studio_class.wear}, studio_class.at)
         for part in studio_class.lesson.parts:
             yield part.title, part.place
             for block in part.blocks:
@@ -42,6 +42,24 @@ def _texts(studio: Studio) -> Iterator[tuple[str, Place]]:
         if not card.place.file.startswith("content/"):
             names = (*card.label_name.inci, *card.label_name.plain) if card.label_name else ()
             yield " ".join((card.name, *names)), card.place
+
+
+def _of_profile(profile: Profile) -> Iterator[tuple[str, Place]]:
+    lists = {"address": profile.address, "contact": profile.contact.values(), "emergency": profile.emergency.values()}
+    yield from _at_keys({"name": [profile.name], "tagline": [profile.tagline], "teacher": [profile.teacher], **lists}, profile.at)
+
+
+def _of_recipe(recipe: Recipe) -> Iterator[tuple[str, Place]]:
+    texts = {"name": [recipe.name], "about": [recipe.about], "keeps": [recipe.keeps], "storage": [recipe.storage]}
+    lists = {"directions": [recipe.directions], "tools": recipe.tools, "label cautions": recipe.label_cautions}
+    yield from _at_keys({**texts, **lists}, recipe.at)
+    yield from ((phase.name.text, phase.name.place) for phase in recipe.phases)
+    yield from ((choice.what, choice.place) for choice in recipe.choices)
+
+
+def _at_keys(texts: Mapping[str, Iterable[str]], at: Callable[[str], Place]) -> Iterator[tuple[str, Place]]:
+    """Give the texts under each key the place of that key."""
+    yield from ((" ".join(several), at(key)) for key, several in texts.items())
 
 
 def _written(pieces: tuple[Piece, ...]) -> str:

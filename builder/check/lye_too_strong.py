@@ -2,45 +2,58 @@
 
 from collections.abc import Iterator
 
-from builder.check.batches import Batch
-from builder.model.finding import Finding, caution, stop
+from builder.check.batches import Batch, BatchFinding
+from builder.model.batch_sheet import LyeResult
+from builder.model.figure import Figure
+from builder.model.place import fold
+from builder.model.plain_number import plain_number
 from builder.model.quantity import NO_MASS
 
+# The alkali whose solubility the figure is.
+_MEASURED = "sodium hydroxide"
 
-def find_too_strong_lye(batch: Batch) -> Iterator[Finding]:
+
+def find_too_strong_lye(batch: Batch) -> Iterator[BatchFinding]:
     """Look at the concentration of the lye in its water, as weighed in grams."""
     plan, column = batch.sheet.recipe.lye, batch.sheet.grams
     if plan is None:
         return
     if column.lye_water < NO_MASS:
-        yield stop(
+        yield batch.stop(
             "water-below-zero",
             plan.water.place,
-            f"{batch.what}: the ready-mixed lye alone brings more water than the recipe asks for.",
+            "The ready-mixed lye alone brings more water than the recipe asks for.",
             "Ask for a weaker lye, or use a stronger ready-mixed solution.",
-            about=batch.about,
+            batch.name,
         )
         return
     if column.lye is None:
         return
     ceiling, usual = batch.constants["strongest lye from solid"], batch.constants["usual lye concentration"]
     strength = column.lye.in_water * 100
+    case = f"{batch.name} ({plain_number(strength, 3)} %)"
+    range_ = f"{plain_number(usual.low)} % to {plain_number(usual.highest)} % is usual (common practice, no source)."
     if strength > ceiling.typical and plan.ready_mixed is None:
-        yield stop(
+        yield batch.stop(
             "lye-too-strong",
             plan.water.place,
-            f"{batch.what}: a lye of {float(strength):.1f} % does not dissolve at room temperature "
-            f"({ceiling.source.title}, {ceiling.at}): solid lye stays behind and ends up in the soap.",
-            f"Use more water: a lye concentration of at most {float(ceiling.typical):g} %. "
-            f"{float(usual.low):g} % to {float(usual.highest):g} % is usual (common practice, no source).",
-            about=batch.about,
+            f"{_why_not(column.lye, ceiling)} What stays solid ends up in the soap.",
+            f"Use more water: a lye concentration of at most {plain_number(ceiling.typical)} %. {range_}",
+            case,
         )
     elif not usual.low <= strength <= usual.highest:
-        yield caution(
+        yield batch.caution(
             "lye-water-unusual",
             plan.water.place,
-            f"{batch.what}: the lye comes to {float(strength):.1f} %. {usual.at[0].upper()}{usual.at[1:]}.",
-            f"{float(usual.low):g} % to {float(usual.highest):g} % is usual (common practice, no source). "
-            "Change the water, or accept this finding with your reason.",
-            about=batch.about,
+            f"The lye is stronger or weaker than is usual. {usual.at[0].upper()}{usual.at[1:]}.",
+            f"{range_} Change the water, or accept this finding with your reason.",
+            case,
         )
+
+
+def _why_not(lye: LyeResult, ceiling: Figure) -> str:
+    """Say why a lye above the ceiling is refused, with the figure's source where the figure is that of this alkali."""
+    most = plain_number(ceiling.typical)
+    if {fold(purity.alkali) for purity in lye.purities} == {_MEASURED}:
+        return f"A lye of more than {most} % does not dissolve at room temperature ({ceiling.source.title}: {ceiling.at})."
+    return f"A lye of more than {most} % may not dissolve at room temperature (common practice, no source)."

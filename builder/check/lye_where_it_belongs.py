@@ -1,12 +1,13 @@
 """Whether soap has lye and oils, nothing else has lye, and the plan of the lye holds together.
 
-lye-missing, lye-not-wanted, lye-with-percent-of-total, oils-missing, not-an-alkali, purity-out-of-range, lye-shares-not-whole,
-not-a-liquid, lye-liquids-not-whole.
+lye-missing, lye-not-wanted, lye-with-percent-of-total, oils-missing, not-an-alkali, lye-shares-not-whole, not-a-liquid,
+lye-liquids-not-whole.
 """
 
 from collections.abc import Iterator
 from fractions import Fraction
 
+from builder.check.shares_not_whole import of_whole
 from builder.model.finding import Finding, stop
 from builder.model.ingredient import CountsAs
 from builder.model.nearest import did_you_mean
@@ -22,7 +23,7 @@ def find_lye_out_of_place(studio: Studio) -> Iterator[Finding]:
             if made_with_lye:
                 yield stop(
                     "lye-missing",
-                    recipe.place,
+                    recipe.at("product"),
                     f"{recipe.product.capitalize()} is made with lye, and this recipe does not say which or how much.",
                     "Add a `lye:` block with alkali, superfat and water. Melt-and-pour soap is a product of its own.",
                 )
@@ -41,7 +42,7 @@ def _plan(recipe: Recipe, plan: LyePlan, studio: Studio) -> Iterator[Finding]:
     if recipe.amounts_as is AmountsAs.PERCENT_OF_TOTAL:
         yield stop(
             "lye-with-percent-of-total",
-            recipe.place,
+            recipe.at("amounts"),
             "The lye follows from the oils, so the oils of a soap cannot be a percentage of a total that includes the lye.",
             "Write `amounts: percent of oils` (the oils come to 100 %) or `amounts: weights`.",
         )
@@ -58,19 +59,12 @@ def _plan(recipe: Recipe, plan: LyePlan, studio: Studio) -> Iterator[Finding]:
                 f'"{alkali.name}" does not turn fat into soap.',
                 f"Write sodium hydroxide for a bar or potassium hydroxide for a liquid soap.{did_you_mean(alkali.name.text, alkalis)}",
             )
-        if alkali.purity is not None and not 0 < alkali.purity.fraction <= 1:
-            yield stop(
-                "purity-out-of-range",
-                alkali.name.place,
-                "The purity of an alkali lies above 0 % and is at most 100 %.",
-                "Copy the hydroxide by weight from the supplier's certificate, for example `98 %`.",
-            )
     shares = sum((alkali.share for alkali in plan.alkalis), Fraction(0))
     if shares != 1:
         yield stop(
             "lye-shares-not-whole",
-            plan.place,
-            f"The alkalis come to {float(shares * 100):.6g} % of the lye and not to 100 %.",
+            plan.at("alkali"),
+            f"The alkalis come to {of_whole(shares)}.",
             "Correct their shares.",
         )
     yield from _liquids(plan, studio)
@@ -92,14 +86,14 @@ def _liquids(plan: LyePlan, studio: Studio) -> Iterator[Finding]:
     if in_lye != 1:
         yield stop(
             "lye-liquids-not-whole",
-            plan.place,
-            f"The liquids of the lye come to {float(in_lye * 100):.6g} % and not to 100 %.",
+            plan.at("liquid"),
+            f"The liquids of the lye come to {of_whole(in_lye)}.",
             "Correct their shares under `liquid:`. What goes in later stands under `later:` and is counted apart.",
         )
     if later >= 1:
         yield stop(
             "lye-liquids-not-whole",
-            plan.place,
+            plan.at("later"),
             "All of the water goes in later, so none is left for the lye to dissolve in.",
             "Lower the shares under `later:`.",
         )

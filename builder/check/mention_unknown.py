@@ -2,9 +2,10 @@
 
 from collections.abc import Iterator
 
+from builder.check.unknown_ingredient import unknown_names
 from builder.model.finding import Finding, stop
-from builder.model.lesson import Mention, Part, Prose, Steps
-from builder.model.nearest import did_you_mean
+from builder.model.lesson import Block, Part, mentions_in
+from builder.model.nearest import did_you_mean, nearest
 from builder.model.place import fold
 from builder.model.recipe import Recipe
 from builder.model.studio import Studio
@@ -16,9 +17,9 @@ FOR_SOAP = ("oils", "lye", "lye water", "lye solution", "superfat")
 
 def known_names(recipe: Recipe, studio: Studio) -> set[str]:
     """Give every name that braces may hold for a recipe, folded."""
-    names = {*FOR_ALL, *(choice.what for choice in recipe.choices)}
+    names = {*_for_all(recipe, studio), *(choice.what for choice in recipe.choices)}
     if recipe.lye:
-        names |= {*FOR_SOAP, *(liquid.name.text for liquid in recipe.lye.liquids), *(alkali.name.text for alkali in recipe.lye.alkalis)}
+        names |= {*(liquid.name.text for liquid in recipe.lye.liquids), *(alkali.name.text for alkali in recipe.lye.alkalis)}
     names |= {phase.name.text for phase in recipe.phases} | {line.ingredient.text for line in recipe.lines}
     for name in tuple(names):
         card = studio.ingredient(name)
@@ -27,44 +28,50 @@ def known_names(recipe: Recipe, studio: Studio) -> set[str]:
     return {fold(name) for name in names}
 
 
+def _for_all(recipe: Recipe, studio: Studio) -> tuple[str, ...]:
+    """Give the names that need no ingredient. A soap whose lye is still missing is spoken of as a soap all the same."""
+    return (*FOR_ALL, *FOR_SOAP) if recipe.lye or studio.products[recipe.product].made_with_lye else FOR_ALL
+
+
 def find_unknown_mentions(studio: Studio) -> Iterator[Finding]:
     """Look up each name in braces of each lesson, and of the pages and introductions, which have no recipe."""
     for studio_class in studio.classes.values():
         for part in studio_class.lesson.parts:
             recipe = recipe_of(part, studio_class, studio)
-            if recipe is None:
-                continue
-            known = known_names(recipe, studio)
-            for mention in part.mentions:
-                if mention.name.key not in known:
-                    yield stop(
-                        "mention-unknown",
-                        mention.name.place,
-                        f'"{mention.name}" is not in the recipe "{recipe.key}", so no amount can stand here.',
-                        f"Write an ingredient, a phase, or one of {', '.join((*FOR_ALL, *(FOR_SOAP if recipe.lye else ())))}."
-                        f"{did_you_mean(mention.name.text, known)}",
-                    )
+            if recipe is not None:
+                yield from _in_part(part, recipe, studio_class.key, studio)
         yield from _without_recipe(studio_class.lesson.introduction)
     for page in studio.pages.values():
         yield from _without_recipe(page.blocks)
 
 
+def _in_part(part: Part, recipe: Recipe, class_key: str, studio: Studio) -> Iterator[Finding]:
+    known = known_names(recipe, studio)
+    # The right name of an ingredient that the recipe misspells is no second mistake.
+    misspelt = [name.text for name in unknown_names(recipe, studio)]
+    for mention in part.mentions:
+        if mention.name.key not in known and not nearest(mention.name.text, misspelt):
+            yield stop(
+                "mention-unknown",
+                mention.name.place,
+                f'"{mention.name}" is not in the recipe "{recipe.key}", so no amount can stand here.',
+                f"Write an ingredient, a phase, or one of {', '.join(_for_all(recipe, studio))}.{did_you_mean(mention.name.text, known)}",
+                about=frozenset({class_key}),
+            )
+
+
 def recipe_of(part: Part, studio_class: StudioClass, studio: Studio) -> Recipe | None:
-    """Give the recipe that a part is about: the one it names, or the first that the class makes."""
-    if part.recipe is not None:
-        return studio.recipes.get(part.recipe.text)
-    return studio.recipes.get(studio_class.makes[0].recipe.text) if studio_class.makes else None
+    """Give the recipe that a part is about, of those that the class makes: the one it names, or the first."""
+    made = [make.recipe.text for make in studio_class.makes]
+    key = part.recipe.text if part.recipe is not None else made[0]
+    return studio.recipes.get(key) if key in made else None
 
 
-def _without_recipe(blocks: tuple[object, ...]) -> Iterator[Finding]:
-    for block in blocks:
-        runs = [block.pieces] if isinstance(block, Prose) else [s.pieces for s in block.steps] if isinstance(block, Steps) else []
-        for pieces in runs:
-            for piece in pieces:
-                if isinstance(piece, Mention):
-                    yield stop(
-                        "mention-without-recipe",
-                        piece.name.place,
-                        "Amounts in braces can stand only in the parts of a lesson, where it is known which batch is meant.",
-                        "Write the words without braces, or move the sentence into a part.",
-                    )
+def _without_recipe(blocks: tuple[Block, ...]) -> Iterator[Finding]:
+    for mention in mentions_in(blocks):
+        yield stop(
+            "mention-without-recipe",
+            mention.name.place,
+            "Amounts in braces can stand only in the parts of a lesson, where it is known which batch is meant.",
+            "Write the words without braces, or move the sentence into a part.",
+        )

@@ -2,18 +2,18 @@
 
 from collections.abc import Iterator
 
-from builder.check.batches import Batch
-from builder.model.finding import Finding, caution
+from builder.check.batches import Batch, BatchFinding
+from builder.model.plain_number import plain_number
 
 
-def find_short_portions(batch: Batch) -> Iterator[Finding]:
+def find_short_portions(batch: Batch) -> Iterator[BatchFinding]:
     """Compare the containers that a batch yields with what was asked for."""
     portions = batch.sheet.portions
     if portions.yields == 0 and portions.wanted != 0:
-        yield caution(
+        yield batch.caution(
             "fills-no-container",
-            batch.sheet.recipe.fill.place,
-            f"{batch.what}: the batch is smaller than the {float(portions.fill.grams):g} g that fill one container.",
+            batch.size_place or batch.sheet.recipe.fill.place,
+            f"The batch is smaller than the {plain_number(portions.fill.grams)} g that fill one container.",
             "Make a bigger batch, or fill a smaller container.",
-            about=batch.about,
+            batch.name,
         )

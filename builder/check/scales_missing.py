@@ -15,7 +15,7 @@ def find_scales_missing(studio: Studio) -> Iterator[Finding]:
         if not any(scale.unit == "g" for scale in scales):
             yield stop(
                 "scale-in-grams-missing",
-                studio.profile.place,
+                studio.profile.at(key),
                 f"`{key}:` has no scale that reads in grams, and every batch is weighed in grams first.",
                 "Add one, for example `{name: bench scale, reads to: 1 g, up to: 5 kg}`.",
             )

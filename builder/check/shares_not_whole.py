@@ -3,14 +3,22 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
+from builder.check.amounts_of_another_kind import goes_with
 from builder.model.finding import Finding, stop
+from builder.model.plain_number import plain_number
 from builder.model.quantity import Rest, Share
 from builder.model.recipe import AmountsAs, Recipe, RecipeLine
 from builder.model.studio import Studio
 
 
+def of_whole(shares: Fraction) -> str:
+    """Say what shares come to, with as many figures as it takes, and how far that is from the whole."""
+    gap = f"{plain_number(abs(1 - shares) * 100, 6)} % {'is missing' if shares < 1 else 'is too much'}"
+    return f"{_percent(shares)}, so that {gap}"
+
+
 def _percent(fraction: Fraction) -> str:
-    return f"{float(fraction * 100):.6g} %"
+    return f"{plain_number(fraction * 100)} %"
 
 
 def _sum(lines: list[RecipeLine]) -> Fraction:
@@ -18,8 +26,10 @@ def _sum(lines: list[RecipeLine]) -> Fraction:
 
 
 def find_shares_not_whole(studio: Studio) -> Iterator[Finding]:
-    """Add up the percentages of each recipe that states its amounts so."""
+    """Add up the percentages of each recipe that states its amounts so. A recipe of which lines are missing has no sum yet."""
     for recipe in studio.recipes.values():
+        if recipe.in_part or any(not goes_with(line.amount, recipe.amounts_as) for line in recipe.lines):
+            continue
         if recipe.amounts_as is AmountsAs.PERCENT_OF_TOTAL:
             yield from _of_total(recipe)
         elif recipe.amounts_as is AmountsAs.PERCENT_OF_OILS:
@@ -47,21 +57,23 @@ def _of_total(recipe: Recipe) -> Iterator[Finding]:
     elif not rests and stated != 1:
         yield stop(
             "shares-not-whole",
-            recipe.place,
-            f"The percentages come to {_percent(stated)} and not to 100 %.",
+            recipe.at("amounts"),
+            f"The percentages come to {of_whole(stated)}.",
             "Correct them, or write `rest` for one ingredient (usually the water).",
         )
 
 
 def _of_oils(recipe: Recipe, studio: Studio) -> Iterator[Finding]:
     cards = [(line, studio.ingredient(line.ingredient)) for line in recipe.lines]
-    if any(card is None for _, card in cards):
+    oils = [line for line, card in cards if card and card.counts_as.is_oil]
+    # A soap without any oil is a finding of its own, and so is a name that is not known.
+    if any(card is None for _, card in cards) or (recipe.lye and not oils):
         return
-    stated = _sum([line for line, card in cards if card and card.counts_as.is_oil])
+    stated = _sum(oils)
     if stated != 1:
         yield stop(
             "shares-not-whole",
-            recipe.place,
-            f"The oils come to {_percent(stated)} of the oils and not to 100 %.",
+            recipe.at("amounts"),
+            f"The oils come to {of_whole(stated)}.",
             "Correct the percentages of the fats, butters and waxes. Everything else is percent of the oils on top of them.",
         )

@@ -16,14 +16,14 @@ def find_superfat_out_of_range(studio: Studio) -> Iterator[Finding]:
         if superfat < 0:
             yield stop(
                 "superfat-below-zero",
-                recipe.lye.superfat_place,
+                recipe.lye.at("superfat"),
                 "A superfat below zero leaves lye in the soap. It burns the skin, and no curing takes it away.",
                 "Write a superfat of 0 % or more; 5 % to 8 % is usual for bars (common practice, no source).",
             )
         elif superfat >= Fraction(1):
             yield stop(
                 "superfat-too-high",
-                recipe.lye.superfat_place,
+                recipe.lye.at("superfat"),
                 "At a superfat of 100 % or more none of the fat becomes soap.",
                 "Write the share of the fat that stays unsaponified, for example `5 %`.",
             )

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from builder.model.finding import Finding, stop
 from builder.model.nearest import did_you_mean
-from builder.model.studio import Studio
+from builder.model.studio import ANY, Studio
 
 
 def find_unknown_containers(studio: Studio) -> Iterator[Finding]:
@@ -12,7 +12,7 @@ def find_unknown_containers(studio: Studio) -> Iterator[Finding]:
     known = [container.name for container in studio.containers.values()]
     for recipe in studio.recipes.values():
         name = recipe.fill.container
-        if studio.container(name) is None:
+        if studio.container(name) is None and not studio.unread.containers & {name.key, ANY}:
             yield stop(
                 "unknown-container",
                 name.place,

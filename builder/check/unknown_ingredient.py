@@ -19,15 +19,19 @@ def names_in(recipe: Recipe) -> Iterator[Name]:
         yield from (option for option in choice.options if option)
 
 
+def unknown_names(recipe: Recipe, studio: Studio) -> Iterator[Name]:
+    """Give the names of a recipe that no card answers to, and none that could not be read."""
+    yield from (name for name in names_in(recipe) if studio.ingredient(name) is None and name.key not in studio.unread.ingredients)
+
+
 def find_unknown_ingredients(studio: Studio) -> Iterator[Finding]:
     """Look up each name that a recipe writes."""
     known = [card.name for card in studio.ingredients.values()]
     for recipe in studio.recipes.values():
-        for name in names_in(recipe):
-            if studio.ingredient(name) is None:
-                yield stop(
-                    "unknown-ingredient",
-                    name.place,
-                    f'No ingredient is called "{name}", so its amount cannot be worked out or declared.',
-                    f"Correct the name, or add a card for it to shelf/ingredients/.{did_you_mean(name.text, known)}",
-                )
+        for name in unknown_names(recipe, studio):
+            yield stop(
+                "unknown-ingredient",
+                name.place,
+                f'No ingredient is called "{name}", so its amount cannot be worked out or declared.',
+                f"Correct the name, or add a card for it to shelf/ingredients/.{did_you_mean(name.text, known)}",
+            )

@@ -12,7 +12,7 @@ def find_unknown_recipes(studio: Studio) -> Iterator[Finding]:
     for studio_class in studio.classes.values():
         made = [make.recipe.text for make in studio_class.makes]
         for make in studio_class.makes:
-            if make.recipe.text not in studio.recipes and make.recipe.text not in studio.unread_recipes:
+            if make.recipe.text not in studio.recipes and make.recipe.text not in studio.unread.recipes:
                 yield stop(
                     "unknown-recipe",
                     make.recipe.place,

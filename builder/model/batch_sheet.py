@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from builder.model.ingredient import DeclaredAs, Ingredient
 from builder.model.place import NOWHERE, Place
+from builder.model.plain_number import plain_number
 from builder.model.product import Product
 from builder.model.quantity import Mass, Volume
 from builder.model.recipe import Recipe
@@ -104,7 +105,7 @@ class Line:
         """Give the name of what is weighed: the ingredient, or the solution of it, which must never be taken for the solid."""
         if self.strength is None:
             return self.ingredient.name
-        return f"{self.ingredient.name} solution, {float(self.strength * 100):g} %"
+        return f"{self.ingredient.name} solution, {plain_number(self.strength * 100, 6)} %"
 
 
 @dataclass(frozen=True)

@@ -6,6 +6,14 @@ from enum import StrEnum
 from builder.model.place import NOWHERE, Place
 
 
+@dataclass(frozen=True)
+class Acceptance:
+    """A finding that the studio accepts: its reason, and where it says so."""
+
+    reason: str
+    place: Place = field(default=NOWHERE, compare=False)
+
+
 class Weight(StrEnum):
     """The two kinds of finding; there is no third."""
 

@@ -65,7 +65,10 @@ class DropMass:
 
 @dataclass(frozen=True)
 class Ingredient:
-    """One ingredient card. Figures are keyed by their name (`saponification`, `density`, ...)."""
+    """One ingredient card. Figures are keyed by their name (`saponification`, `density`, ...).
+
+    `name_places` say where each name that it answers to is written.
+    """
 
     name: str
     kind: str
@@ -81,6 +84,7 @@ class Ingredient:
     figures: Mapping[str, Figures] = field(default_factory=dict)
     drop_mass: DropMass | None = None
     place: Place = field(default=NOWHERE, compare=False)
+    name_places: Mapping[str, Place] = field(default_factory=dict, compare=False)
 
     @property
     def key(self) -> str:

@@ -88,6 +88,18 @@ class CautionHere:
 Block = Prose | Steps | CautionHere
 
 
+def mentions_in(blocks: tuple[Block, ...]) -> tuple[Mention, ...]:
+    """Give every amount that some blocks name, in order."""
+    found: list[Mention] = []
+    for block in blocks:
+        if isinstance(block, Prose):
+            found += [piece for piece in block.pieces if isinstance(piece, Mention)]
+        elif isinstance(block, Steps):
+            for step in block.steps:
+                found += step.mentions
+    return tuple(found)
+
+
 @dataclass(frozen=True)
 class Part:
     """A part of a lesson. `recipe` is the key of the recipe it is about, None for the first that the class makes."""
@@ -108,14 +120,7 @@ class Part:
     @property
     def mentions(self) -> tuple[Mention, ...]:
         """Give every amount that the part names, in order."""
-        found: list[Mention] = []
-        for block in self.blocks:
-            if isinstance(block, Prose):
-                found += [piece for piece in block.pieces if isinstance(piece, Mention)]
-            elif isinstance(block, Steps):
-                for step in block.steps:
-                    found += step.mentions
-        return tuple(found)
+        return mentions_in(self.blocks)
 
 
 @dataclass(frozen=True)

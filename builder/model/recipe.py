@@ -5,6 +5,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 from fractions import Fraction
 
+from builder.model.finding import Acceptance
 from builder.model.place import NOWHERE, Name, Place
 from builder.model.quantity import Amount, Density, Duration, Mass, Share, Temperature
 
@@ -91,7 +92,11 @@ class LyePlan:
     liquids: tuple[LyeLiquid, ...] = (LyeLiquid(Name("water"), Fraction(1)),)
     ready_mixed: Share | None = None
     place: Place = field(default=NOWHERE, compare=False)
-    superfat_place: Place = field(default=NOWHERE, compare=False)
+    places: Mapping[str, Place] = field(default_factory=dict, compare=False)
+
+    def at(self, key: str) -> Place:
+        """Give the place of what stands under a key of the lye block, or of the block itself."""
+        return self.places.get(key, self.place)
 
 
 @dataclass(frozen=True)
@@ -135,7 +140,7 @@ class MeasuredDensity:
 
 @dataclass(frozen=True)
 class Recipe:
-    """One recipe. `key` is the name of its file without the ending."""
+    """One recipe. `key` is the name of its file without the ending. `in_part`: some lines of the file could not be taken in."""
 
     key: str
     name: str
@@ -153,10 +158,16 @@ class Recipe:
     storage: str = ""
     directions: str = ""
     label_cautions: tuple[str, ...] = ()
-    accepts: Mapping[str, str] = field(default_factory=dict)
+    accepts: Mapping[str, Acceptance] = field(default_factory=dict)
+    in_part: bool = False
     place: Place = field(default=NOWHERE, compare=False)
+    places: Mapping[str, Place] = field(default_factory=dict, compare=False)
 
     @property
     def lines(self) -> tuple[RecipeLine, ...]:
         """Give the lines of all phases in order."""
         return tuple(line for phase in self.phases for line in phase.lines)
+
+    def at(self, key: str) -> Place:
+        """Give the place of what stands under a key of the recipe, or of its name."""
+        return self.places.get(key, self.place)

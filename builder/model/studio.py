@@ -7,8 +7,10 @@ from fractions import Fraction
 from builder.model.caution import CautionText
 from builder.model.container import Container
 from builder.model.figure import Figure, Source
+from builder.model.finding import Acceptance
 from builder.model.ingredient import Ingredient
 from builder.model.lesson import Page
+from builder.model.limit import ColourRule, Limit
 from builder.model.place import NOWHERE, Place, fold
 from builder.model.product import Product
 from builder.model.quantity import Mass
@@ -44,16 +46,41 @@ class Profile:
     teacher: str = ""
     public_address: str = ""
     emergency: Mapping[str, str] = field(default_factory=dict)
-    accepts: Mapping[str, str] = field(default_factory=dict)
+    accepts: Mapping[str, Acceptance] = field(default_factory=dict)
     place: Place = field(default=NOWHERE, compare=False)
+    places: Mapping[str, Place] = field(default_factory=dict, compare=False)
+
+    def at(self, key: str) -> Place:
+        """Give the place of what stands under a key of studio.yaml, or of the file."""
+        return self.places.get(key, self.place)
+
+
+ANY = "*"
+PICTURE_ENDINGS = (".svg", ".png", ".jpg", ".jpeg", ".webp")
+
+
+@dataclass(frozen=True)
+class Unread:
+    """What is there but too wrong to be read, by the names under which others speak of it.
+
+    `ingredients` and `containers` are folded names, the others keys; ANY among them says that not even the names can be read.
+    """
+
+    recipes: frozenset[str] = frozenset()
+    classes: frozenset[str] = frozenset()
+    pages: frozenset[str] = frozenset()
+    cautions: frozenset[str] = frozenset()
+    ingredients: frozenset[str] = frozenset()
+    containers: frozenset[str] = frozenset()
 
 
 @dataclass(frozen=True)
 class Studio:
     """A studio with the stock it works from. `ingredients` and `containers` are keyed by every folded name they answer to.
 
-    `pictures` are paths relative to the studio folder; `constants` are figures of `content/constants.yaml`; `letters` are the code points
-    that every font of the printed sheets has; `unread_recipes` are the keys of recipes whose file is too wrong to be read.
+    `pictures` are paths relative to the studio folder, `other_files` those of files that nothing can be made of; `constants` are figures
+    of `content/constants.yaml`; `letters` are the code points that every font of the printed sheets has; `limits` and
+    `colour_rules` are the rows of the tables of usage limits and of colour additives.
     """
 
     profile: Profile
@@ -68,7 +95,10 @@ class Studio:
     pictures: frozenset[str] = frozenset()
     constants: Mapping[str, Figure] = field(default_factory=dict)
     letters: frozenset[int] = frozenset()
-    unread_recipes: frozenset[str] = frozenset()
+    other_files: frozenset[str] = frozenset()
+    unread: Unread = field(default_factory=Unread)
+    limits: tuple[Limit, ...] = ()
+    colour_rules: tuple[ColourRule, ...] = ()
 
     def ingredient(self, name: object) -> Ingredient | None:
         """Give the card that answers to a name, without regard to case."""

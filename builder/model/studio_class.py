@@ -6,6 +6,7 @@ from datetime import datetime
 from enum import StrEnum
 from fractions import Fraction
 
+from builder.model.finding import Acceptance
 from builder.model.lesson import Lesson
 from builder.model.place import NOWHERE, Name, Place
 from builder.model.quantity import NO_MASS, Duration, Mass
@@ -54,11 +55,12 @@ class Make:
 
 @dataclass(frozen=True)
 class ClassDate:
-    """One date of a class."""
+    """One date of a class. `place` is that of the day, `enrolled_place` that of the number of people."""
 
     on: datetime
     enrolled: int = 0
     place: Place = field(default=NOWHERE, compare=False)
+    enrolled_place: Place = field(default=NOWHERE, compare=False)
 
 
 @dataclass(frozen=True)
@@ -93,6 +95,10 @@ class StudioClass:
     take_home: str = ""
     picture: Picture | None = None
     sheets_are_public: bool = False
-    accepts: Mapping[str, str] = field(default_factory=dict)
+    accepts: Mapping[str, Acceptance] = field(default_factory=dict)
     place: Place = field(default=NOWHERE, compare=False)
     places: Mapping[str, Place] = field(default_factory=dict, compare=False)
+
+    def at(self, key: str) -> Place:
+        """Give the place of what stands under a key of class.yaml, or of the title."""
+        return self.places.get(key, self.place)

@@ -21,6 +21,7 @@ from builder.model.quantity import (
     Temperature,
     Volume,
 )
+from builder.read.bounds import HEAT, SOLID_ALKALI
 from builder.read.kinds import EXAMPLES, Kind
 from builder.read.measures import measure
 from builder.read.numbers import NUMBER_RUN, tidy
@@ -79,6 +80,15 @@ def parse_temperature(text: str) -> Temperature:
     return Temperature(measure(text, Kind.TEMPERATURE, zero=True, below_zero=True).number)
 
 
+def parse_heat(text: str) -> Temperature:
+    """Read a temperature to which a phase is heated."""
+    temperature = parse_temperature(text)
+    if not HEAT.hold(temperature.celsius):
+        wrong = f"Nothing is heated to {quoted(text)}: {HEAT.reason}."
+        raise AmountError("temperature-out-of-range", wrong, HEAT.remedy(temperature.celsius))
+    return temperature
+
+
 def parse_duration(text: str) -> Duration:
     """Read a length of time."""
     return Duration(measure(text, Kind.TIME).number)
@@ -99,6 +109,16 @@ def parse_part_of_whole(text: str) -> Share:
     share = parse_share(text)
     if share.fraction > 1:
         raise AmountError("share-over-whole", f"{quoted(text)} is more than the whole.", 'Write a percentage up to "100 %".')
+    return share
+
+
+def parse_purity(text: str) -> Share:
+    """Read the hydroxide by weight of a solid alkali."""
+    share = parse_part_of_whole(text)
+    percent = share.fraction * 100
+    if not SOLID_ALKALI.hold(percent):
+        wrong = f"No alkali has a purity of {quoted(text)}: {SOLID_ALKALI.reason}."
+        raise AmountError("purity-out-of-range", wrong, SOLID_ALKALI.remedy(percent))
     return share
 
 

@@ -1,14 +1,19 @@
 """A Markdown text becomes a row of blocks: headings, prose, steps, and the two that stand alone in braces."""
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from builder.model.finding import Finding
+from builder.model.finding import Finding, stop
 from builder.model.lesson import CautionHere, Piece, Prose, Step, Steps
 from builder.model.place import Name, Place
+from builder.read.braces import standing_alone
 from builder.read.markdown import Token, parse_markdown
-from builder.read.pieces import PieceWriter, plain_text, standing_alone
-from builder.read.text_lines import TextLines
+from builder.read.pieces import PieceWriter, plain_text
+from builder.read.text_lines import RunningText, TextLines
+
+# Signs of a heading that touch the word after them, so that Markdown takes them for a part of it.
+_WITHOUT_SPACE = re.compile(r"(#{1,6})([^#\s].*)")
 
 
 @dataclass(frozen=True)
@@ -18,6 +23,12 @@ class Heading:
     level: int
     text: str
     place: Place
+    written: RunningText
+
+    def place_of(self, word: str) -> Place:
+        """Give the place of a word in the brackets at the end of the heading, or of the heading where it is not there as it is."""
+        begin = self.written.content.find(word, self.written.content.rfind("(") + 1) if word else -1
+        return self.written.place(begin, begin + len(word)) if begin >= 0 else self.place
 
 
 @dataclass(frozen=True)
@@ -56,18 +67,37 @@ def _runs(tokens: list[Token]) -> Iterator[list[Token]]:
 
 def _block(run: list[Token], lines: TextLines, findings: list[Finding]) -> TextBlock:
     first, place = run[0], lines.of_block(run[0])
-    if first.type == "heading_open":
-        writer = PieceWriter(lines, findings)
-        writer.refuse_braces(run[1], "a heading")
-        pieces = writer.write(run)
-        return Heading(int(first.tag[1]), plain_text(run[1]), place) if first.tag in ("h1", "h2") else Prose(pieces, place)
+    writer = PieceWriter(lines, findings)
     if first.type == "ordered_list_open":
         return Steps(tuple(_step(item, lines, findings) for item in _items(run)))
-    alone = standing_alone(run[1]) if first.type == "paragraph_open" else None
-    if alone:
-        name = Name(alone[1], lines.within(run[1], 0, run[1].content))
-        return CautionHere(name) if alone[0] == "caution" else PassageHere(name)
-    return Prose(PieceWriter(lines, findings).write(run), place)
+    if first.type == "heading_open":
+        writer.refuse_braces(run[1], "a heading")
+        prose = Prose(writer.write(run), place)
+        level = int(first.tag[1])
+        return Heading(level, plain_text(run[1]), place, lines.of_text(run[1])) if level <= 2 else prose
+    if first.type == "paragraph_open":
+        return _standing_alone(run[1], lines) or _meant_as_heading(run[1], lines, findings) or Prose(writer.write(run), place)
+    return Prose(writer.write(run), place)
+
+
+def _standing_alone(inline: Token, lines: TextLines) -> TextBlock | None:
+    alone = standing_alone(inline)
+    if alone is None:
+        return None
+    name = Name(alone[1], lines.of_text(inline).whole)
+    return CautionHere(name) if alone[0] == "caution" else PassageHere(name)
+
+
+def _meant_as_heading(inline: Token, lines: TextLines, findings: list[Finding]) -> Heading | None:
+    """Find a heading without its space. One that divides the text is taken for a heading, so that nothing else is found for want of it."""
+    match = _WITHOUT_SPACE.match(inline.content)
+    if match is None:
+        return None
+    written = lines.of_text(inline)
+    signs, words = match.groups()
+    wrong = f'"{signs}" makes a heading only with a space after it; as it stands, this is a paragraph.'
+    findings.append(stop("heading-without-space", written.whole, wrong, f'Write "{signs} ", or "\\#" where the sign itself is meant.'))
+    return Heading(len(signs), words, written.whole, written) if len(signs) <= 2 else None
 
 
 def _items(run: list[Token]) -> Iterator[list[Token]]:

@@ -2,8 +2,11 @@
 
 import re
 
+from builder.model.quantity import Mass
 from builder.model.studio_class import HomeSize
 from builder.read.amounts import parse_count, parse_mass
+from builder.read.kinds import Kind
+from builder.read.measures import measure
 from builder.read.text_error import AmountError
 
 _OF_OILS = re.compile(r"(.*\S)\s+of\s+(?:the\s+)?(?:oils?|fats?)", re.IGNORECASE)
@@ -13,14 +16,12 @@ _REMEDY = 'Write a weight such as "250 g", or "500 g of oils", or "4 containers"
 def parse_home_size(text: str) -> HomeSize:
     """Read a home size and keep how it was written."""
     of_oils = _OF_OILS.fullmatch(text)
-    if of_oils:
-        return HomeSize(text, oils=parse_mass(of_oils[1]))
     try:
-        return HomeSize(text, total=parse_mass(text))
-    except AmountError as error:
-        if error.name != "unit-of-another-kind":
-            raise AmountError(error.name, error.wrong, _REMEDY) from None
-    try:
+        if of_oils:
+            return HomeSize(text, oils=parse_mass(of_oils[1]))
+        measured = measure(text, Kind.WEIGHT, Kind.COUNT)
+        if measured.kind is Kind.WEIGHT:
+            return HomeSize(text, total=Mass(measured.number))
         return HomeSize(text, containers=parse_count(text).number)
     except AmountError as error:
         raise AmountError(error.name, error.wrong, _REMEDY) from None

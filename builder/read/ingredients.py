@@ -42,6 +42,8 @@ def read_ingredient(placed: PlacedYaml, known: Known, constants: Mapping[str, Fi
         figures=figures,
         drop_mass=DropMass(drops.drops, drops.weigh, drops.measured) if drops else None,
         place=placed.place("name"),
+        name_places={fold(name): placed.place("also called", number) for number, name in enumerate(shape.also_called)}
+        | {fold(shape.name): placed.place("name")},
     )
 
 
@@ -51,12 +53,19 @@ def index_ingredients(stock: Iterable[Ingredient], own: Iterable[Ingredient], fi
     replaced = {card.key for card in own}
     index: dict[str, Ingredient] = {}
     for card in (*(card for card in stock if card.key not in replaced), *own):
-        for name in (card.name, *card.also_called):
-            taken = index.setdefault(fold(name), card)
-            if taken is not card:
-                wrong = f'The card of "{taken.name}" answers to "{name}" as well, so a recipe could mean either.'
-                findings.append(stop("name-taken-twice", card.place, wrong, "Let only one of the two cards answer to that name."))
+        names = (card.name, *card.also_called)
+        others = {fold(name): index[fold(name)] for name in names if fold(name) in index}
+        for name in names:
+            index.setdefault(fold(name), card)
+        for key in list(others)[:1]:
+            findings.append(_taken_twice(card, key, others[key]))
     return index
+
+
+def _taken_twice(card: Ingredient, key: str, other: Ingredient) -> Finding:
+    name = other.name if key == other.key else key
+    wrong = f'The card of "{other.name}" in {other.place.file} answers to "{name}" as well, so a recipe could mean either.'
+    return stop("name-taken-twice", card.name_places[key], wrong, "Let only one of the two cards answer to that name.")
 
 
 def _in_grams_per_millilitre(figures: Figures, constants: Mapping[str, Figure]) -> Figures:

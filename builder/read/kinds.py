@@ -67,9 +67,17 @@ def find_unit(written: str, wanted: tuple[Kind, ...]) -> str:
     unit = _FULL_STOP.sub("", fold(written.translate(_SAME_SIGN)))
     if unit not in KIND_OF_UNIT:
         fitting = [shown(known) for known, kind in KIND_OF_UNIT.items() if kind in wanted]
-        remedy = f"Write the amount with a unit, for example {EXAMPLES[wanted[0]]}.{did_you_mean(unit, fitting)}"
+        remedy = f"Write the amount with a unit, for example {examples_of(wanted)}.{did_you_mean(unit, fitting)}"
         raise AmountError("unit-unknown", f"No unit is called {quoted(written)}.", remedy)
     return unit
+
+
+def examples_of(kinds: tuple[Kind, ...]) -> str:
+    """Give examples of amounts of one kind, or one of each of several."""
+    if len(kinds) == 1:
+        return EXAMPLES[kinds[0]]
+    *others, last = (EXAMPLES[kind].partition(" or ")[0] for kind in kinds)
+    return f"{', '.join(others)} or {last}"
 
 
 def shown(unit: str) -> str:

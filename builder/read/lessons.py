@@ -19,12 +19,13 @@ def read_lesson(text: str, file: str, passages: Passages, findings: list[Finding
     titles = [block for block in introduction if isinstance(block, Heading)]
     later = [block for part in parts for block in part[1:] if isinstance(block, Heading)]
     findings.extend(second_title(heading.place) for heading in (*titles[1:], *later))
-    if not titles:
+    titled = bool(titles and titles[0].text)
+    if not titled:
         findings.append(stop("lesson-title-missing", Place(file, 1, 1), "This lesson has no title.", 'Begin it with a line "# Title".'))
     made = [_part(part, passages, findings) for part in parts]
     opening = tuple(as_prose(block) if isinstance(block, Steps) else block for block in _blocks(introduction, passages, findings))
     sound = [part for part in made if part]
-    if not titles or len(sound) < len(made):
+    if not titled or len(sound) < len(made):
         return None
     return Lesson(titles[0].text, opening, tuple(sound), titles[0].place)
 

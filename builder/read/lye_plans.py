@@ -24,7 +24,7 @@ def make_lye_plan(shape: LyeShape, placed: PlacedYaml) -> LyePlan:
         liquids=(*_liquids("liquid", shape.liquid, placed), *_liquids("later", shape.later, placed)),
         ready_mixed=shape.ready_mixed,
         place=placed.key_place("lye"),
-        superfat_place=placed.place("lye", "superfat"),
+        places=placed.places("lye"),
     )
 
 

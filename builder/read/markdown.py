@@ -1,7 +1,7 @@
 """The door to the Markdown library: a text becomes tokens, and tokens become HTML.
 
 The dialect is CommonMark with tables and without raw HTML, which is shown as the text it is. Two things are our own: braces make
-tokens of the type `brace`, and every token that a rule made in running text remembers where it began, as `at` in its `meta`.
+tokens of the type `brace`, and every token that a rule made in running text remembers where it begins and ends, as `at` in its `meta`.
 """
 
 from collections.abc import Callable
@@ -49,13 +49,13 @@ def _parser() -> MarkdownIt:
 
 
 def _remembering(rule: _Rule) -> _Rule:
-    """Make a rule that notes on the tokens it made where in the text it began."""
+    """Make a rule that notes on the tokens it made where in the text it began and ended."""
 
     def remembering(state: StateInline, silent: bool) -> bool:
         begin, known = state.pos, len(state.tokens)
         matched = rule(state, silent)
         for token in state.tokens[known:]:
-            token.meta.setdefault("at", begin)
+            token.meta.setdefault("at", (begin, state.pos))
         return matched
 
     return remembering

@@ -8,7 +8,7 @@ import re
 from dataclasses import dataclass
 from fractions import Fraction
 
-from builder.read.kinds import EXAMPLES, KIND_OF_UNIT, Kind, find_unit, in_base_unit, shown
+from builder.read.kinds import EXAMPLES, KIND_OF_UNIT, Kind, examples_of, find_unit, in_base_unit, shown
 from builder.read.numbers import NUMBER_RUN, number_of, tidy
 from builder.read.text_error import AmountError, quoted
 
@@ -26,7 +26,7 @@ class Measured:
 
 
 def measure(text: str, *wanted: Kind, zero: bool = False, below_zero: bool = False) -> Measured:
-    """Read an amount of one of the kinds wanted; examples in messages are of the first of them."""
+    """Read an amount of one of the kinds wanted."""
     plain = tidy(text)
     unsigned = plain.removeprefix("-").lstrip()
     _refuse_what_is_no_amount(text, unsigned, wanted)
@@ -47,7 +47,7 @@ def measure(text: str, *wanted: Kind, zero: bool = False, below_zero: bool = Fal
 
 
 def _refuse_what_is_no_amount(text: str, unsigned: str, wanted: tuple[Kind, ...]) -> None:
-    example = EXAMPLES[wanted[0]]
+    example = examples_of(wanted)
     if not NUMBER_RUN.match(unsigned):
         rest = ', or "rest" for whatever brings the total to 100 %' if Kind.PARTS in wanted else ""
         remedy = f"Write a number and a unit, for example {example}{rest}."
@@ -67,7 +67,7 @@ def _split(text: str, unsigned: str, wanted: tuple[Kind, ...]) -> list[tuple[str
     for number, unit in parts:
         if not unit:
             number_of(number)
-            remedy = f"Write the unit after the number, for example {EXAMPLES[wanted[0]]}."
+            remedy = f"Write the unit after the number, for example {examples_of(wanted)}."
             raise AmountError("unit-missing", f"{quoted(text)} has no unit.", remedy)
     return parts
 
@@ -76,7 +76,7 @@ def _refuse_another_kind(unit: str, wanted: tuple[Kind, ...]) -> None:
     kind = KIND_OF_UNIT[unit]
     if kind not in wanted:
         words = " or ".join((", ".join(wanted[:-1]), wanted[-1])) if len(wanted) > 1 else wanted[0]
-        remedy = f"Write {wanted[0]}, for example {EXAMPLES[wanted[0]]}."
+        remedy = f"Write {words}, for example {examples_of(wanted)}." if len(wanted) == 1 else f"Write for example {examples_of(wanted)}."
         raise AmountError("unit-of-another-kind", f'"{shown(unit)}" makes it {kind}, and what is wanted here is {words}.', remedy)
 
 

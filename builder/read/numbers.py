@@ -47,6 +47,8 @@ def _reason(written: str) -> str:
 
 
 def _remedy(written: str) -> str:
+    if len(written) > _MOST_DIGITS:
+        return f"Write it with fewer figures: {_MOST_DIGITS} are more than any scale can show."
     if re.fullmatch(r"\.\d+", written):
         return f'Write a zero before the point: "0{written}".'
     if "/" in written:

@@ -33,37 +33,53 @@ def read_part_heading(heading: Heading, findings: list[Finding]) -> PartHeading 
     match = _HEADING.fullmatch(heading.text)
     if not match or not match[1]:
         wrong = "The heading of a part says who does it and how long it takes, and this one does not."
-        remedy = f"Write it like this: {_EXAMPLE}. Who is {', '.join(Who)}."
+        remedy = f"Write it like this: {_EXAMPLE}. Who is one of {', '.join(Who)}."
         findings.append(stop("part-without-who", heading.place, wrong, remedy))
         return None
     words = [word.strip() for word in match[2].split(",")]
+    second = words[1] if len(words) > 1 else ""
+    if _parse_who(second) and _parse_minutes(words[0]) is not None:
+        remedy = f'Write "({second}, {words[0]})".'
+        findings.append(stop("who-unknown", heading.place_of(words[0]), "Who does the part is said first, and then for how long.", remedy))
+        return None
     who = _who(words[0], heading, findings)
-    minutes = _minutes(words[1] if len(words) > 1 else "", heading, findings)
+    minutes = _minutes(second, heading, findings)
     extras = _extras(words[2:], heading, findings)
     if who is None or minutes is None or extras is None:
         return None
     return PartHeading(match[1], who, minutes, *extras)
 
 
-def _who(word: str, heading: Heading, findings: list[Finding]) -> Who | None:
-    try:
-        return Who(word.casefold())
-    except ValueError:
-        remedy = f"Write one of these: {', '.join(Who)}.{did_you_mean(word, list(Who))}"
-        findings.append(stop("who-unknown", heading.place, f'"{word}" does not say who does this part.', remedy))
-        return None
+def _parse_who(word: str) -> Who | None:
+    return next((who for who in Who if who == word.casefold()), None)
 
 
-def _minutes(word: str, heading: Heading, findings: list[Finding]) -> int | None:
+def _parse_minutes(word: str) -> int | None:
     try:
         minutes = parse_duration(word).minutes
     except AmountError:
-        minutes = None
-    if minutes is None or minutes.denominator != 1:
-        wrong = f'"{word}" does not say how many minutes this part takes.' if word else "The heading does not say how long this part takes."
-        findings.append(stop("minutes-unreadable", heading.place, wrong, f"Write the minutes after who does it: {_EXAMPLE}."))
         return None
-    return int(minutes)
+    return int(minutes) if minutes.denominator == 1 else None
+
+
+def _who(word: str, heading: Heading, findings: list[Finding]) -> Who | None:
+    who = _parse_who(word)
+    if who is None:
+        wrong = f'"{word}" does not say who does this part.' if word else "The heading does not say who does this part."
+        remedy = f"Write one of these: {', '.join(Who)}.{did_you_mean(word, list(Who))}"
+        findings.append(stop("who-unknown", heading.place_of(word), wrong, remedy))
+    return who
+
+
+def _minutes(word: str, heading: Heading, findings: list[Finding]) -> int | None:
+    minutes = _parse_minutes(word)
+    if minutes is None:
+        wrong = f'"{word}" does not say how long this part takes.' if word else "The heading does not say how long this part takes."
+        remedy = f"Write whole minutes after who does it: {_EXAMPLE}."
+        if _parse_minutes(f"{word} min"):
+            wrong, remedy = f'"{word}" has no unit.', f'Write "{word} min".'
+        findings.append(stop("minutes-unreadable", heading.place_of(word), wrong, remedy))
+    return minutes
 
 
 def _extras(words: list[str], heading: Heading, findings: list[Finding]) -> tuple[Where, Name | None] | None:
@@ -72,11 +88,11 @@ def _extras(words: list[str], heading: Heading, findings: list[Finding]) -> tupl
     unknown = [word for word in recipes if not _RECIPE.fullmatch(word)]
     for word in unknown:
         remedy = f"Write class only, home only, or the file name of a recipe.{did_you_mean(word, _WHERE)}"
-        findings.append(stop("word-unknown", heading.place, f'"{word}" has no meaning in the heading of a part.', remedy))
-    if len(wheres) > 1 or len(recipes) > 1:
-        wrong = "A part is done in one place and is about one recipe, and more are named here."
-        findings.append(stop("part-heading-unclear", heading.place, wrong, "Keep one of them, or make two parts."))
-        return None
+        findings.append(stop("word-unknown", heading.place_of(word), f'"{word}" has no meaning in the heading of a part.', remedy))
     if unknown:
         return None
-    return (wheres[0] if wheres else Where.EVERYWHERE, Name(recipes[0], heading.place) if recipes else None)
+    if len(wheres) > 1 or len(recipes) > 1:
+        wrong = "A part is done in one place and is about one recipe, and more are named here."
+        findings.append(stop("part-heading-unclear", heading.place_of(words[-1]), wrong, "Keep one of them, or make two parts."))
+        return None
+    return (wheres[0] if wheres else Where.EVERYWHERE, Name(recipes[0], heading.place_of(recipes[0])) if recipes else None)

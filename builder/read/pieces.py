@@ -6,23 +6,16 @@ from html import escape
 
 from builder.model.finding import Finding, caution, stop
 from builder.model.lesson import LinkHole, Mention, PictureHole, Piece
-from builder.model.place import Name
+from builder.model.nearest import did_you_mean
+from builder.model.place import Name, Place
+from builder.read.braces import STANDING_ALONE, divide_brace
 from builder.read.markdown import Token, render_token
-from builder.read.text_lines import TextLines
+from builder.read.text_error import quoted
+from builder.read.text_lines import RunningText, TextLines
 
 _FROM_ELSEWHERE = re.compile(r"[a-z][a-z0-9+.-]*:|//|/", re.IGNORECASE)
 _OUTWARD = ("https://", "http://", "mailto:", "#")
 _INWARD = ("page", "class")
-_STANDING_ALONE = re.compile(r"(passage|caution)\s*:\s*(.*)")
-
-
-def standing_alone(inline: Token) -> tuple[str, str] | None:
-    """Give the word and the name of a paragraph that is only `{passage: NAME}` or `{caution: NAME}`."""
-    children = inline.children or []
-    if len(children) != 1 or children[0].type != "brace":
-        return None
-    match = _STANDING_ALONE.fullmatch(children[0].content[1:-1].strip())
-    return (match[1], match[2].strip()) if match else None
 
 
 def plain_text(inline: Token) -> str:
@@ -41,103 +34,118 @@ class PieceWriter:
     lines: TextLines
     findings: list[Finding]
     pieces: list[Piece] = field(default_factory=list)
+    html_found: bool = False
 
     def write(self, tokens: list[Token]) -> tuple[Piece, ...]:
         """Give the pieces of a run of block tokens."""
+        cell_after: int | None = None
         for index, token in enumerate(tokens):
             if token.type == "inline":
+                text = self.lines.of_text(token) if cell_after is None else self.lines.of_cell(token, cell_after)
+                cell_after = None if cell_after is None else text.places[0].column - 1 + len(token.content)
                 children = token.children or []
                 for number, child in enumerate(children):
-                    self._inline(token, children, number, child)
+                    self._inline(text, children, number, child)
             else:
+                if token.tag == "tr":
+                    cell_after = 0 if token.nesting == 1 else None
                 _align_by_class(token)
                 self._html(render_token(tokens, index))
         return tuple(self.pieces)
 
     def refuse_braces(self, inline: Token, where: str) -> None:
         """Find braces where nothing is filled in."""
+        text = self.lines.of_text(inline)
         for child in inline.children or []:
             if child.type == "brace":
-                place = self.lines.within(inline, child.meta["at"], child.content)
                 wrong = f"Braces stand in {where}, where no amount can be filled in."
-                self.findings.append(stop("brace-out-of-place", place, wrong, r"Write the words without braces, or \{ for a brace."))
+                self._stop("brace-out-of-place", _place(text, child), wrong, r"Write the words without braces, or \{ for a brace.")
 
-    def _inline(self, block: Token, children: list[Token], number: int, token: Token) -> None:
+    def _inline(self, text: RunningText, children: list[Token], number: int, token: Token) -> None:
         match token.type:
             case "brace":
-                self._mention(block, token)
+                self._brace(_place(text, token), token.content)
             case "image":
-                self._picture(block, token)
+                self._picture(_place(text, token), token)
             case "link_open":
-                self._link(block, token, children, number)
+                self._link(_place(text, token), token, children, number)
             case "brace_unclosed" | "brace_unopened":
                 wrong = "This brace is not closed." if token.type == "brace_unclosed" else "This brace closes nothing."
                 remedy = r"Write the name of an amount between { and }, or \{ and \} where a brace is meant."
-                self._stop("brace-unclosed", block, token, token.content, wrong, remedy)
+                self._stop("brace-unclosed", _place(text, token), wrong, remedy)
             case "html_as_text":
-                wrong = "This looks like HTML, which a lesson cannot use; it is shown as it is written."
-                remedy = "Use Markdown: *emphasis*, **strong**, lists, tables."
-                place = self.lines.within(block, token.meta["at"], token.content)
-                self.findings.append(caution("html-in-text", place, wrong, remedy))
+                self._html_as_text(_place(text, token))
                 self._html(render_token(children, number))
             case _:
                 self._html(render_token(children, number))
 
-    def _mention(self, block: Token, token: Token) -> None:
-        written = token.content
-        text = " ".join(written[1:-1].split())
-        if not text:
-            self._stop("brace-empty", block, token, written, "No name stands in these braces.", "Write the name of an amount in them.")
-        elif _STANDING_ALONE.fullmatch(text):
+    def _brace(self, place: Place, written: str) -> None:
+        word, name = divide_brace(written)
+        if word and word not in STANDING_ALONE:
+            remedy = f"Write one of these before a colon: {', '.join(STANDING_ALONE)}.{did_you_mean(word, STANDING_ALONE)}"
+            self._stop("word-unknown", place, f"{quoted(word)} has no meaning before a colon in braces.", remedy)
+        elif not name:
+            missing = f"of the {word} " if word else "of an amount "
+            self._stop("brace-empty", place, "No name stands in these braces.", f"Write the name {missing}in them.")
+        elif word:
             wrong = "A caution or a passage cannot stand inside other text."
             remedy = "Put it in a paragraph of its own, outside lists and tables, with an empty line before and after it."
-            self._stop("brace-out-of-place", block, token, written, wrong, remedy)
+            self._stop("brace-out-of-place", place, wrong, remedy)
         else:
-            self.pieces.append(Mention(Name(text, self.lines.within(block, token.meta["at"], written))))
+            self.pieces.append(Mention(Name(name, place)))
 
-    def _picture(self, block: Token, token: Token) -> None:
+    def _html_as_text(self, place: Place) -> None:
+        if not self.html_found:
+            wrong = "This looks like HTML, which cannot be used here; it is shown as it is written."
+            self.findings.append(caution("html-in-text", place, wrong, "Use Markdown: *emphasis*, **strong**, lists, tables."))
+        self.html_found = True
+
+    def _picture(self, place: Place, token: Token) -> None:
         source, alt = str(token.attrs["src"]), plain_text(token)
-        written = f"![{token.content}]"
-        place = self.lines.within(block, token.meta["at"], written)
         if any(child.type.startswith("brace") for child in token.children or []):
-            self.findings.append(
-                stop("brace-out-of-place", place, "Braces stand in the description of a picture.", "Describe it without amounts.")
-            )
+            self._stop("brace-out-of-place", place, "Braces stand in the description of a picture.", "Describe it without amounts.")
         if not alt:
             remedy = "Write between the square brackets what the picture shows."
-            self.findings.append(stop("picture-without-alt", place, "This picture has no description for those who cannot see it.", remedy))
+            self._stop("picture-without-alt", place, "This picture has no description for those who cannot see it.", remedy)
         if _FROM_ELSEWHERE.match(source):
             remedy = "Put a copy of the picture beside the lesson and name its file."
-            self.findings.append(stop("picture-from-elsewhere", place, "A picture must lie beside the text that shows it.", remedy))
-        title = f' title="{escape(str(token.attrs["title"]))}"' if "title" in token.attrs else ""
+            self._stop("picture-from-elsewhere", place, "A picture must lie beside the text that shows it.", remedy)
+            return
         self._html('<img src="')
         self.pieces.append(PictureHole(Name(source, place), alt))
-        self._html(f'" alt="{escape(alt)}"{title}>')
+        self._html(f'" alt="{escape(alt)}"{_title(token)}>')
 
-    def _link(self, block: Token, token: Token, children: list[Token], number: int) -> None:
+    def _link(self, place: Place, token: Token, children: list[Token], number: int) -> None:
         address = str(token.attrs["href"])
         kind, _, target = address.partition(":")
         if kind in _INWARD and target:
-            title = f' title="{escape(str(token.attrs["title"]))}"' if "title" in token.attrs else ""
             self._html('<a href="')
-            self.pieces.append(LinkHole(kind, Name(target, self.lines.within(block, token.meta["at"], address))))
-            self._html(f'"{title}>')
+            self.pieces.append(LinkHole(kind, Name(target, place)))
+            self._html(f'"{_title(token)}>')
             return
         if not address.startswith(_OUTWARD):
             wrong = f'"{address}" is not an address that a page can lead to.'
             remedy = 'Begin it with "https://" or "mailto:", or write "page:NAME" or "class:NAME" for one of your own pages or classes.'
-            self._stop("link-unknown-kind", block, token, address, wrong, remedy)
+            self._stop("link-unknown-kind", place, wrong, remedy)
             token.attrs.pop("href")
         self._html(render_token(children, number))
 
-    def _stop(self, name: str, block: Token, token: Token, written: str, wrong: str, remedy: str) -> None:
-        self.findings.append(stop(name, self.lines.within(block, token.meta["at"], written), wrong, remedy))
+    def _stop(self, name: str, place: Place, wrong: str, remedy: str) -> None:
+        self.findings.append(stop(name, place, wrong, remedy))
 
     def _html(self, html: str) -> None:
         if self.pieces and isinstance(self.pieces[-1], str):
             self.pieces[-1] += html
         elif html:
             self.pieces.append(html)
+
+
+def _place(text: RunningText, token: Token) -> Place:
+    return text.place(*token.meta["at"])
+
+
+def _title(token: Token) -> str:
+    return f' title="{escape(str(token.attrs["title"]))}"' if "title" in token.attrs else ""
 
 
 def _align_by_class(token: Token) -> None:

@@ -1,7 +1,9 @@
 """`studio.yaml` becomes the studio's profile."""
 
 from builder.model.finding import Finding
+from builder.model.place import Place
 from builder.model.studio import Profile, Scale
+from builder.read.acceptances import make_acceptances
 from builder.read.fit import fit
 from builder.read.placed_yaml import PlacedYaml
 from builder.read.shapes.profile import ProfileShape, ScaleShape
@@ -28,8 +30,9 @@ def read_profile(placed: PlacedYaml, findings: list[Finding]) -> Profile | None:
         teacher=shape.teacher,
         public_address=shape.public_address,
         emergency={whom: text for whom, text in emergency.items() if text},
-        accepts=shape.accepts,
-        place=placed.place(),
+        accepts=make_acceptances(shape.accepts, placed),
+        place=Place(placed.file),
+        places=placed.places(),
     )
 
 

@@ -5,6 +5,7 @@ from pathlib import PurePosixPath
 from builder.model.finding import Finding
 from builder.model.place import Name, fold
 from builder.model.recipe import Choice, Cure, Fill, MeasuredDensity, Phase, Recipe, RecipeLine
+from builder.read.acceptances import make_acceptances
 from builder.read.fit import Known, fit
 from builder.read.lye_plans import make_lye_plan
 from builder.read.placed_yaml import PlacedYaml
@@ -34,8 +35,10 @@ def read_recipe(placed: PlacedYaml, known: Known, findings: list[Finding]) -> Re
         storage=shape.storage,
         directions=shape.directions,
         label_cautions=shape.label_cautions,
-        accepts=shape.accepts,
+        accepts=make_acceptances(shape.accepts, placed),
+        in_part=placed.in_part,
         place=placed.place("name"),
+        places=placed.places(),
     )
 
 

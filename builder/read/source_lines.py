@@ -16,13 +16,17 @@ class SourceLines:
 
     def at(self, place: Place) -> str | None:
         """Give the line at a place without its ending, or None where there is none to show."""
+        if not place.line:
+            return None
         lines = self._read(place.file)
-        return lines[place.line - 1] if 0 < place.line <= len(lines) else None
+        return lines[place.line - 1] if place.line <= len(lines) else None
 
     def _lines(self, file: str) -> tuple[str, ...]:
         inside, _, rest = file.partition("/")
         path = self._stock / rest if inside == "content" else self._studio / file
+        if not path.is_file():
+            return ()
         try:
-            return tuple(path.read_text(encoding="utf-8-sig", errors="replace").splitlines())
+            return tuple(path.read_text(encoding="utf-8-sig", errors="replace").split("\n"))
         except OSError:
             return ()

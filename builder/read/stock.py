@@ -5,6 +5,8 @@ The shelf has the same files as the stock. What it holds under a name takes the 
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from functools import partial
+from itertools import chain
 from pathlib import PurePosixPath
 from typing import TypeVar
 
@@ -14,11 +16,15 @@ from builder.model.figure import Figure, Source
 from builder.model.finding import Finding
 from builder.model.ingredient import Ingredient
 from builder.model.lesson import Block
+from builder.model.limit import ColourRule, Limit
+from builder.model.place import fold
+from builder.model.studio import ANY, Unread
 from builder.read.cautions import read_caution
 from builder.read.constants import read_constants
 from builder.read.containers import read_containers
 from builder.read.fit import Known
 from builder.read.ingredients import index_ingredients, read_ingredient
+from builder.read.limits import read_colour_rules, read_limits
 from builder.read.passages import read_passage
 from builder.read.placed_yaml import PlacedYaml, read_yaml_file
 from builder.read.products import read_products
@@ -30,7 +36,7 @@ T = TypeVar("T")
 
 @dataclass(frozen=True)
 class Stock:
-    """Everything that recipes and lessons draw on."""
+    """Everything that recipes and lessons draw on, and what of it is there but cannot be read."""
 
     known: Known
     constants: Mapping[str, Figure]
@@ -38,26 +44,36 @@ class Stock:
     containers: Mapping[str, Container]
     cautions: Mapping[str, CautionText]
     passages: Mapping[str, tuple[Block, ...]]
+    unread: Unread
+    limits: tuple[Limit, ...]
+    colour_rules: tuple[ColourRule, ...]
 
 
 def read_stock(content: TextFolder, studio: TextFolder) -> Stock:
     """Read the stock, and the studio's shelf over it."""
     findings = studio.findings
     shelves = ((content, ""), (studio, "shelf/"))
+    unread: dict[str, set[str]] = {kind: set() for kind in ("sources", "containers", "cautions", "ingredients")}
     sources: dict[str, Source] = {}
     for folder, shelf in shelves:
-        sources |= _one(folder, f"{shelf}sources.yaml", lambda placed: read_sources(placed, findings))
-    known = Known(sources, _one(content, "products.yaml", lambda placed: read_products(placed, findings)))
-    constants = _one(content, "constants.yaml", lambda placed: read_constants(placed, known, findings))
+        sources |= _one(folder, f"{shelf}sources.yaml", lambda placed: read_sources(placed, findings), unread["sources"])
+    products = _one(content, "products.yaml", lambda placed: read_products(placed, findings), set())
+    known = Known(sources, products, frozenset(unread["sources"]))
+    constants = _one(content, "constants.yaml", lambda placed: read_constants(placed, known, findings), set())
     containers: dict[str, Container] = {}
     cautions: dict[str, CautionText] = {}
     passages: dict[str, tuple[Block, ...]] = {}
     cards: list[list[Ingredient]] = []
     for folder, shelf in shelves:
-        containers |= _one(folder, f"{shelf}containers.yaml", lambda placed: read_containers(placed, known, findings))
-        cautions |= {text.key: text for text in _each(folder, f"{shelf}cautions", lambda placed: read_caution(placed, known, findings))}
+        containers |= _one(folder, f"{shelf}containers.yaml", lambda placed: read_containers(placed, known, findings), unread["containers"])
+        texts = _each(folder, f"{shelf}cautions", lambda placed: read_caution(placed, known, findings), unread["cautions"])
+        cautions |= {text.key: text for text in texts}
         passages |= _passages(folder, f"{shelf}passages", known, findings)
-        cards.append(_each(folder, f"{shelf}ingredients", lambda placed: read_ingredient(placed, known, constants, findings)))
+        read = partial(read_ingredient, known=known, constants=constants, findings=findings)
+        cards.append(_each(folder, f"{shelf}ingredients", read, unread["ingredients"]))
+    # Rows of the studio's own come first.
+    limits = (read_limits(folder, f"{shelf}tables/usage_limits.csv", known) for folder, shelf in reversed(shelves))
+    colours = (read_colour_rules(folder, f"{shelf}tables/colour_additives_us.csv", known) for folder, shelf in reversed(shelves))
     return Stock(
         known=known,
         constants=constants,
@@ -65,18 +81,49 @@ def read_stock(content: TextFolder, studio: TextFolder) -> Stock:
         containers=containers,
         cautions=cautions,
         passages=passages,
+        unread=Unread(
+            cautions=frozenset(unread["cautions"]),
+            ingredients=frozenset(unread["ingredients"]),
+            containers=frozenset(unread["containers"]),
+        ),
+        limits=tuple(chain.from_iterable(limits)),
+        colour_rules=tuple(chain.from_iterable(colours)),
     )
 
 
-def _one(folder: TextFolder, name: str, read: Callable[[PlacedYaml], dict[str, T]]) -> dict[str, T]:
-    placed = read_yaml_file(folder, name) if folder.has(name) else None
-    return read(placed) if placed else {}
+def _one(folder: TextFolder, name: str, read: Callable[[PlacedYaml], dict[str, T]], unread: set[str]) -> dict[str, T]:
+    """Read a file of many things by their names, and note the names of those that cannot be made."""
+    if not folder.has(name):
+        return {}
+    placed = read_yaml_file(folder, name)
+    if placed is None:
+        unread.add(ANY)
+        return {}
+    made = read(placed)
+    unread |= {fold(key) for key in placed.places()} - {fold(key) for key in made}
+    return made
 
 
-def _each(folder: TextFolder, name: str, read: Callable[[PlacedYaml], T | None]) -> list[T]:
-    placed = (read_yaml_file(folder, file) for file in folder.files(name, ".yaml"))
-    made = (read(one) for one in placed if one)
-    return [one for one in made if one is not None]
+def _each(folder: TextFolder, name: str, read: Callable[[PlacedYaml], T | None], unread: set[str]) -> list[T]:
+    """Read the files of a folder, one thing a file, and note the names of those that cannot be made."""
+    made = []
+    for file in folder.files(name, ".yaml"):
+        placed = read_yaml_file(folder, file)
+        one = read(placed) if placed else None
+        if one is None:
+            unread |= _names_of(file, placed)
+        else:
+            made.append(one)
+    return made
+
+
+def _names_of(file: str, placed: PlacedYaml | None) -> set[str]:
+    """Give the names under which others may speak of what a file holds: the file's own, and those that it states."""
+    stem = PurePosixPath(file).stem
+    data = placed.data if placed and isinstance(placed.data, dict) else {}
+    others = data.get("also called", [])
+    stated = (data.get("name"), *(others if isinstance(others, list) else ()))
+    return {stem, stem.replace("-", " "), *(fold(name) for name in stated if isinstance(name, str))}
 
 
 def _passages(folder: TextFolder, name: str, known: Known, findings: list[Finding]) -> dict[str, tuple[Block, ...]]:

@@ -5,8 +5,9 @@ from pathlib import PurePosixPath
 
 from builder.model.finding import Finding
 from builder.model.lesson import Lesson
-from builder.model.place import Name, Place
+from builder.model.place import Name
 from builder.model.studio_class import ClassDate, Make, Picture, StudioClass
+from builder.read.acceptances import make_acceptances
 from builder.read.fit import fit
 from builder.read.placed_yaml import PlacedYaml
 from builder.read.shapes.studio_class import ClassShape
@@ -35,16 +36,16 @@ def read_class(placed: PlacedYaml, lesson: Lesson | None, findings: list[Finding
         makes=tuple(_make(name, shape, placed) for name in shape.makes),
         lesson=lesson,
         dates=tuple(
-            ClassDate(date.on, date.enrolled, placed.place("dates", number, "enrolled" if date.enrolled else "on"))
+            ClassDate(date.on, date.enrolled, placed.place("dates", number, "on"), placed.place("dates", number, "enrolled"))
             for number, date in enumerate(shape.dates)
         ),
         wear=shape.wear,
         take_home=shape.take_home,
         picture=Picture(Name(picture.file, placed.place("picture", "file")), picture.alt) if picture else None,
         sheets_are_public=shape.sheets == "public",
-        accepts=shape.accepts,
+        accepts=make_acceptances(shape.accepts, placed),
         place=placed.place("title"),
-        places=_places(placed),
+        places=placed.places(),
     )
 
 
@@ -61,9 +62,3 @@ def _make(name: str, shape: ClassShape, placed: PlacedYaml) -> Make:
         at_home=sizes,
         place=placed.key_place("makes", name),
     )
-
-
-def _places(placed: PlacedYaml) -> dict[str, Place]:
-    """Give the place of each text by its key, and of the key itself where lists or named values stand under it."""
-    keys = placed.data if isinstance(placed.data, dict) else {}
-    return {key: placed.place(key) if isinstance(value, str) else placed.key_place(key) for key, value in keys.items()}

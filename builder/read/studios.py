@@ -1,12 +1,14 @@
 """A studio folder, and the folder of stock, become one studio and everything that is wrong in its text."""
 
+from collections.abc import Iterable
+from dataclasses import replace
 from pathlib import Path, PurePosixPath
 
 from builder.model.finding import Finding, caution, stop
 from builder.model.lesson import Page
 from builder.model.place import Place
 from builder.model.recipe import Recipe
-from builder.model.studio import Profile, Studio
+from builder.model.studio import PICTURE_ENDINGS, Profile, Studio
 from builder.model.studio_class import StudioClass
 from builder.read.lessons import read_lesson
 from builder.read.pages import read_page
@@ -17,7 +19,6 @@ from builder.read.stock import Stock, read_stock
 from builder.read.studio_classes import read_class
 from builder.read.text_files import TextFolder
 
-_PICTURES = (".svg", ".png", ".jpg", ".jpeg", ".webp")
 _OURS = ("recipes", "classes", "shelf", "pages")
 
 
@@ -31,25 +32,32 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
     if not studio.has("studio.yaml"):
         return _no_studio(studio), findings
     drawn_on = read_stock(TextFolder(stock, findings, "content/"), studio)
-    profile = _profile(studio)
-    recipe_files = tuple(studio.files("recipes", ".yaml"))
+    recipe_files, page_files = tuple(studio.files("recipes", ".yaml")), tuple(studio.files("pages", ".md"))
+    class_folders = tuple(studio.folders("classes"))
     recipes = _recipes(studio, recipe_files, drawn_on)
+    classes = _classes(studio, class_folders, drawn_on)
+    pages = _pages(studio, page_files)
+    pictures, other_files = _pictures(studio)
     read = Studio(
-        profile=profile,
+        profile=_profile(studio),
         ingredients=drawn_on.ingredients,
         containers=drawn_on.containers,
         products=drawn_on.known.products,
         sources=drawn_on.known.sources,
         cautions=drawn_on.cautions,
         recipes=recipes,
-        classes=_classes(studio, drawn_on),
-        pages=_pages(studio),
-        pictures=frozenset(
-            name for name in studio.walk() if name.endswith(_PICTURES) and name.partition("/")[0] in _OURS and studio.is_sound(name)
-        ),
+        classes=classes,
+        pages=pages,
+        pictures=pictures,
         constants=drawn_on.constants,
-        unread_recipes=frozenset(PurePosixPath(name).stem for name in recipe_files) - set(recipes),
-    )
+        limits=drawn_on.limits,
+        colour_rules=drawn_on.colour_rules,
+        other_files=other_files,
+        unread=replace(
+            drawn_on.unread, recipes=_stems(recipe_files) - set(recipes), classes=_stems(class_folders) - set(classes),
+            pages=_stems(page_files) - set(pages),
+        ),
+    )  # fmt: skip
     findings.extend(_not_used(studio))
     return read, findings
 
@@ -73,8 +81,8 @@ def _recipes(studio: TextFolder, files: tuple[str, ...], stock: Stock) -> dict[s
     return {recipe.key: recipe for recipe in recipes if recipe}
 
 
-def _classes(studio: TextFolder, stock: Stock) -> dict[str, StudioClass]:
-    classes = (_class(studio, folder, stock) for folder in studio.folders("classes"))
+def _classes(studio: TextFolder, folders: tuple[str, ...], stock: Stock) -> dict[str, StudioClass]:
+    classes = (_class(studio, folder, stock) for folder in folders)
     return {studio_class.key: studio_class for studio_class in classes if studio_class}
 
 
@@ -93,15 +101,31 @@ def _class(studio: TextFolder, folder: str, stock: Stock) -> StudioClass | None:
     return read_class(placed, taught, studio.findings) if placed else None
 
 
-def _pages(studio: TextFolder) -> dict[str, Page]:
-    texts = ((name, studio.text(name)) for name in studio.files("pages", ".md"))
+def _pages(studio: TextFolder, files: tuple[str, ...]) -> dict[str, Page]:
+    texts = ((name, studio.text(name)) for name in files)
     pages = (read_page(text, name, studio.findings) for name, text in texts if text is not None)
     return {page.key: page for page in pages if page}
+
+
+def _stems(names: Iterable[str]) -> frozenset[str]:
+    return frozenset(PurePosixPath(name).stem for name in names)
+
+
+def _pictures(studio: TextFolder) -> tuple[frozenset[str], frozenset[str]]:
+    """Give the pictures beside what is read, and the files there that are none."""
+    names = [name for name in studio.walk() if name.partition("/")[0] in _OURS]
+    pictures = frozenset(name for name in names if name.endswith(PICTURE_ENDINGS) and studio.is_sound(name))
+    return pictures, frozenset(names) - pictures
 
 
 def _not_used(studio: TextFolder) -> list[Finding]:
     """Find the files that look as if they were meant to be read, in places where nothing is read."""
     names = (name for name in studio.walk() if name.endswith((".yaml", ".yml")) and name.partition("/")[0] in _OURS)
-    wrong = "Nothing is read from this file, because of the place in which it stands or of the ending of its name."
+    return [caution("file-not-used", Place(name), *_why_not(name)) for name in names if name not in studio.met]
+
+
+def _why_not(name: str) -> tuple[str, str]:
+    if name.endswith(".yml"):
+        return "Nothing is read from a file whose name ends in .yml.", f'Call it "{PurePosixPath(name).stem}.yaml".'
     remedy = "A recipe is recipes/NAME.yaml, a class is classes/NAME/class.yaml, a card is shelf/ingredients/NAME.yaml."
-    return [caution("file-not-used", Place(name), wrong, remedy) for name in names if name not in studio.met]
+    return "Nothing is read from a file in this place.", remedy

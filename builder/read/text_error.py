@@ -4,13 +4,14 @@
 class TextError(ValueError):
     """A text that cannot be read: the name of the finding, what is wrong, and what to write instead."""
 
-    def __init__(self, name: str, wrong: str, remedy: str, at: tuple[str | int, ...] = ()) -> None:
-        """Keep the parts of the finding to be; `at` leads from the value to the piece of it that is wrong."""
+    def __init__(self, name: str, wrong: str, remedy: str, at: tuple[str | int, ...] = (), *, at_key: bool = False) -> None:
+        """Keep the parts of the finding to be; `at` leads from the value to the piece of it that is wrong (`at_key`: to the key of it)."""
         super().__init__(wrong)
         self.name = name
         self.wrong = wrong
         self.remedy = remedy
         self.at = at
+        self.at_key = at_key
 
 
 class AmountError(TextError):

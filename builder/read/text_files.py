@@ -1,33 +1,36 @@
 """A folder of text files becomes texts: the only place that opens what a studio has written.
 
-Files are met in the order of their names. A file that leads out of the folder, is not UTF-8 or is far too large is a finding.
+Files are met in the order of their names. What leads out of the folder, leads nowhere, is no plain file, is not UTF-8 or is far too
+large is a finding.
 """
 
 import os
-import re
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from pathlib import Path
 
 from builder.model.finding import Finding, stop
 from builder.model.place import Place
+from builder.read.file_names import is_plain_name, plain_name
 
 MOST_BYTES = 1_000_000
-_PLAIN_NAME = re.compile(r"[a-z0-9]+(?:-[a-z0-9]+)*")
 
 
 @dataclass(frozen=True)
 class TextFolder:
-    """A folder with the prefix under which its files are shown, and the list to which its findings are added."""
+    """A folder with the prefix under which its files are shown, and the list to which its findings are added.
+
+    `met` says of each name that has come up whether it can be opened, so that it is judged once.
+    """
 
     root: Path
     findings: list[Finding]
     shown_as: str = ""
-    met: set[str] = field(default_factory=set)
+    met: dict[str, bool] = field(default_factory=dict)
 
     def files(self, folder: str, *endings: str) -> Iterator[str]:
         """Give the files of one folder that have one of the endings, in order, relative to the root."""
-        names = (name for name in self._entries(folder) if name.endswith(endings) and (self.root / name).is_file())
+        names = (name for name in self._entries(folder) if name.endswith(endings) and not (self.root / name).is_dir())
         yield from (name for name in names if self.is_sound(name))
 
     def folders(self, folder: str) -> Iterator[str]:
@@ -42,8 +45,9 @@ class TextFolder:
             yield from ((here / name).as_posix() for name in sorted(files) if not name.startswith("."))
 
     def has(self, name: str) -> bool:
-        """Say whether there is such a file."""
-        return (self.root / name).is_file()
+        """Say whether there is such a file, or something that stands in its place."""
+        path = self.root / name
+        return path.is_file() or (os.path.lexists(path) and not path.is_dir())
 
     def place(self, name: str) -> Place:
         """Give the place of a file as a whole."""
@@ -51,32 +55,38 @@ class TextFolder:
 
     def text(self, name: str) -> str | None:
         """Read a file, or find why it cannot be read."""
-        self.met.add(name)
-        if not self._is_inside(name):
+        path = self.root / name
+        if not self._can_be_opened(name):
             return None
         try:
-            data = (self.root / name).read_bytes()
+            data = path.read_bytes() if path.stat().st_size <= MOST_BYTES else None
         except OSError:
             self._stop("file-unreadable", name, "This file cannot be opened.", "Look whether it is a plain file that you may read.")
             return None
-        if len(data) > MOST_BYTES:
-            self._stop(
-                "file-too-large",
-                name,
-                "This file is larger than 1 MB, far more than a recipe or a lesson.",
-                "Divide it, or take out what is not text.",
-            )
+        if data is None:
+            wrong = "This file is larger than 1 MB, far more than a recipe or a lesson."
+            self._stop("file-too-large", name, wrong, "Divide it, or take out what is not text.")
             return None
+        return self._decoded(data, name)
+
+    def is_sound(self, name: str) -> bool:
+        """Say whether a file or folder can be used, and find a name that cannot stand in a web address as it is."""
+        stem = Path(name).name.rsplit(".", 1)[0]
+        if not is_plain_name(stem):
+            wrong = f'The name "{stem}" has signs that cannot stand in a web address.'
+            remedy = f'Use small letters, figures and hyphens only, for example "{plain_name(stem)}".'
+            self._stop("file-name-not-plain", name, wrong, remedy)
+        return self._can_be_opened(name)
+
+    def _decoded(self, data: bytes, name: str) -> str | None:
         try:
-            text = data.decode("utf-8-sig")
+            return _with_plain_ends(data.decode("utf-8-sig"))
         except UnicodeDecodeError as error:
-            line = data.count(b"\n", 0, error.start) + 1
-            wrong = f"The text is not in UTF-8: line {line} holds a sign that cannot be read."
-            self.findings.append(
-                stop("file-not-utf-8", Place(self.shown_as + name, line, 1), wrong, "Save the file with the encoding UTF-8.")
-            )
+            before = _with_plain_ends(error.object[: error.start].decode("utf-8"))
+            place = Place(self.shown_as + name, before.count("\n") + 1, len(before) - before.rfind("\n"))
+            wrong = f"The text is not in UTF-8: line {place.line} holds a sign that cannot be read."
+            self.findings.append(stop("file-not-utf-8", place, wrong, "Save the file with the encoding UTF-8."))
             return None
-        return text.replace("\r\n", "\n").replace("\r", "\n")
 
     def _entries(self, folder: str) -> list[str]:
         path = self.root / folder
@@ -84,23 +94,28 @@ class TextFolder:
             return []
         return [f"{folder}/{name}" for name in sorted(entry.name for entry in path.iterdir()) if not name.startswith(".")]
 
-    def is_sound(self, name: str) -> bool:
-        """Say whether a file or folder lies inside, and find a name that cannot stand in a web address as it is."""
-        self.met.add(name)
-        stem = Path(name).name.rsplit(".", 1)[0]
-        if not _PLAIN_NAME.fullmatch(stem):
-            plain = "-".join(re.findall(r"[a-z0-9]+", stem.lower())) or "another-name"
-            wrong = f'The name "{stem}" has signs that cannot stand in a web address.'
-            self._stop("file-name-not-plain", name, wrong, f'Use small letters, figures and hyphens only, for example "{plain}".')
-        return self._is_inside(name)
+    def _can_be_opened(self, name: str) -> bool:
+        """Say whether a name is that of a plain file or a folder that lies inside; whatever else could be endless or anything at all."""
+        if name not in self.met:
+            self.met[name] = self._judge(name)
+        return self.met[name]
 
-    def _is_inside(self, name: str) -> bool:
+    def _judge(self, name: str) -> bool:
         path = self.root / name
-        if path.resolve().is_relative_to(self.root.resolve()):
-            return True
-        wrong = "This is a link that leads out of the folder, so it may name anything on this computer."
-        self._stop("file-outside-studio", name, wrong, "Put a copy of the file in its place.")
-        return False
+        if not (path.is_file() or path.is_dir()):
+            wrong = "This is no plain file: a link that leads nowhere, or something else from which no text can be read."
+            self._stop("file-unreadable", name, wrong, "Put a plain file in its place, or remove it.")
+            return False
+        if not path.resolve().is_relative_to(self.root.resolve()):
+            wrong = "This is a link that leads out of the folder, so it may name anything on this computer."
+            self._stop("file-outside-studio", name, wrong, "Put a copy of the file in its place.")
+            return False
+        return True
 
     def _stop(self, finding: str, name: str, wrong: str, remedy: str) -> None:
         self.findings.append(stop(finding, self.place(name), wrong, remedy))
+
+
+def _with_plain_ends(text: str) -> str:
+    """Give a text whose lines all end alike. No other sign ends a line, not even those that part lines or pages elsewhere."""
+    return text.replace("\r\n", "\n").replace("\r", "\n")

@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Callable
-from datetime import datetime
+from datetime import date, datetime, time
 from enum import StrEnum
 from typing import Any, TypeVar
 
@@ -10,6 +10,7 @@ from builder.model.figure import Source
 from builder.model.nearest import did_you_mean
 from builder.model.place import fold
 from builder.model.product import Product
+from builder.model.studio import ANY
 from builder.read.text_error import TextError, quoted
 
 E = TypeVar("E", bound=StrEnum)
@@ -23,12 +24,14 @@ def text_of(given: object) -> str:
         what = "a list" if isinstance(given, list) else "a set of named values"
         raise TextError("wrong-kind-of-value", f"A single text is wanted here, and {what} stands here.", "Write one text after the colon.")
     if not given.strip():
-        raise TextError("field-missing", "Nothing is written here.", "Write the value after the colon, or leave the line out.")
+        raise TextError("field-missing", "Nothing is written here.", "Write it; what is not needed may be left out.")
     return given.strip()
 
 
 def find_source(key: str, known: Any) -> Source:
     """Give the source that a text names."""
+    if known.unread_sources & {fold(key), ANY}:
+        return Source(key, key, "unread")
     if key not in known.sources:
         remedy = f"Correct the name, or describe the source in sources.yaml.{did_you_mean(key, known.sources)}"
         raise TextError("source-unknown", f"No source is called {quoted(key)}.", remedy)
@@ -74,14 +77,22 @@ def parse_yes_or_no(text: str) -> bool:
 def parse_date(text: str) -> datetime:
     """Read a day, with or without a time of day."""
     match = _DATE.fullmatch(text)
+    if not match:
+        raise _unreadable(f"{quoted(text)} cannot be read as a date.")
+    year, month, day, hour, minute = (int(part or 0) for part in match.groups())
     try:
-        if not match:
-            raise ValueError
-        return datetime(*(int(part or 0) for part in match.groups()))  # type: ignore[arg-type]
+        on = date(year, month, day)
     except ValueError:
-        wrong = f"{quoted(text)} is not a day of the calendar." if match else f"{quoted(text)} cannot be read as a date."
-        remedy = 'Write year, month and day in figures, and the time if there is one: "2027-03-06 10:00".'
-        raise TextError("date-unreadable", wrong, remedy) from None
+        raise _unreadable(f"{quoted(text)} is not a day of the calendar.") from None
+    try:
+        return datetime.combine(on, time(hour, minute))
+    except ValueError:
+        raise _unreadable(f"{quoted(text)} does not end in a time of the day.") from None
+
+
+def _unreadable(wrong: str) -> TextError:
+    remedy = 'Write year, month and day in figures, and the time if there is one, from 00:00 to 23:59: "2027-03-06 09:30".'
+    return TextError("date-unreadable", wrong, remedy)
 
 
 def parse_day(text: str) -> str:

@@ -1,7 +1,7 @@
 """The nodes of a YAML text become nested lists and mappings of text, and a mark for each path.
 
-A node that is met twice is one that another names by a sign; it is built again, so that what is wrong in it is seen, and the limits on
-depth and number hold whatever the text does.
+A node that others name by a sign is met, and built, again and again; the limits on depth and number hold whatever the text does. In a
+key a space is a space, also one that does not break the line: nobody sees the difference.
 """
 
 from dataclasses import dataclass
@@ -10,14 +10,13 @@ from typing import TypeAlias
 import yaml
 
 from builder.model.finding import Finding, stop
-from builder.model.place import Place
+from builder.model.place import Place, fold
 
 Data: TypeAlias = "str | list[Data] | dict[str, Data]"
 Step: TypeAlias = str | int
 Path: TypeAlias = tuple[Step, ...]
 
 _MOST_NODES, _DEEPEST = 20_000, 40
-_PLAIN_TAGS = {f"tag:yaml.org,2002:{name}" for name in ("str", "int", "float", "bool", "null", "timestamp", "value", "seq", "map")}
 _MERGE_TAG = "tag:yaml.org,2002:merge"
 
 
@@ -30,15 +29,13 @@ class Mark:
 
 
 class Construction:
-    """The walk over the nodes of one file. `linked` and `overflow` say, when it is done, what it met."""
+    """The walk over the nodes of one file. When it is done, `overflow` says whether there was too much of it."""
 
     def __init__(self, file: str, lines: list[str], first_line: int, findings: list[Finding]) -> None:
         """Begin a walk over a text whose first line is a line of a file."""
         self.file, self.lines, self.first_line, self.findings = file, lines, first_line, findings
         self.marks: dict[Path, Mark] = {}
-        self.seen: set[int] = set()
         self.nodes = 0
-        self.linked = False
         self.overflow: Finding | None = None
 
     def build(self, node: yaml.Node, path: Path, key: Place | None) -> Data:
@@ -49,24 +46,21 @@ class Construction:
         if self.overflow or len(path) > _DEEPEST or self.nodes > _MOST_NODES:
             self.overflow = self.overflow or (too_deep(place) if len(path) > _DEEPEST else _too_many(place))
             return ""
-        self.linked |= id(node) in self.seen
-        self.seen.add(id(node))
-        if node.tag not in _PLAIN_TAGS:
-            remedy = 'Take out the word that begins with "!"; quote the value if it is meant as text.'
-            self.findings.append(stop("tag-used", place, "A type is named here, and every value is read as text.", remedy))
         if isinstance(node, yaml.SequenceNode):
             return [self.build(item, (*path, index), None) for index, item in enumerate(node.value)]
         return self._mapping(node, path) if isinstance(node, yaml.MappingNode) else str(node.value)
 
     def _mapping(self, node: yaml.MappingNode, path: Path) -> dict[str, Data]:
         result: dict[str, Data] = {}
+        met: dict[str, str] = {}
         for key_node, value_node in node.value:
             place = self._place(key_node)
             key = self._key(key_node, place)
             if key is None:
                 continue
-            if key in result:
-                first = self.marks[(*path, key)].key.line
+            already = met.setdefault(fold(key), key)
+            if already in result:
+                first = self.marks[(*path, already)].key.line
                 wrong = f'"{key}" is already given on line {first}, so it is not clear which of the two is meant.'
                 self.findings.append(stop("key-repeated", place, wrong, "Keep one of the two lines."))
                 continue
@@ -78,11 +72,12 @@ class Construction:
             wrong = "Merging one set of lines into another is not possible here."
             self.findings.append(stop("merge-used", place, wrong, "Write the lines out where they are wanted."))
             return None
-        if not isinstance(node, yaml.ScalarNode) or not node.value:
+        key = " ".join(node.value.split()) if isinstance(node, yaml.ScalarNode) else ""
+        if not key:
             wrong = "What stands before the colon is not a name."
             self.findings.append(stop("key-not-text", place, wrong, 'Write a name before the colon, for example "name: Hand lotion".'))
             return None
-        return str(node.value)
+        return key
 
     def _place(self, node: yaml.Node) -> Place:
         start, end = node.start_mark, node.end_mark

@@ -101,15 +101,23 @@ def test_a_repeated_key_keeps_the_first_value_and_goes_on():
         ("a:\n\tb: 1\n", ["yaml-broken"], 2),
         ("a:\n  b: 1\n c: 2\n", ["yaml-broken"], 3),
         ("note: careful: hot\n", ["yaml-broken"], 1),
-        ('a: "x\nb: 2\n', ["yaml-broken"], 3),
-        ("a: [1, 2\nb: 3\n", ["yaml-broken"], 2),
-        ("a: 1\nfoo\nb: 2\n", ["yaml-broken"], 3),
+        ('a: "x\nb: 2\n', ["yaml-broken"], 1),
+        ('b: 2\na: "x\nc: "y"\n', ["yaml-broken"], 2),
+        ("b: 3\na: [1, 2\nc: 3\n", ["yaml-broken"], 2),
+        ("a: 1\nfoo\nb: 2\n", ["yaml-broken"], 2),
+        ("a:\n- b\n  c\n- d: 1\n  e\n", ["yaml-broken"], 5),
+        ("a: &x 1\n", ["anchor-used"], 1),
+        ("a: !!int 1\n", ["tag-used"], 1),
+        ("a: ! b\n", ["tag-used"], 1),
+        ("Olive oil: 1\nolive\u00a0oil: 2\n", ["key-repeated"], 2),
+        ("a: x\u2028y\nb: 1\nb: 2\n", ["key-repeated"], 3),
+        ("a: x\u0085y\nb: [1\n", ["yaml-broken"], 2),
         ("a: 1\n---\nb: 2\n", ["yaml-broken"], 2),
         ("a: *x\n", ["yaml-broken"], 1),
         ("a: @x\n", ["yaml-broken"], 1),
         ("a: 1\nb: \x07\n", ["yaml-broken"], 2),
-        ("", ["file-empty"], 1),
-        ("# nothing yet\n", ["file-empty"], 1),
+        ("", ["file-empty"], 0),
+        ("# nothing yet\n", ["file-empty"], 0),
     ],
 )
 def test_what_is_refused(text, expected, line):
@@ -132,7 +140,7 @@ def test_values_that_name_one_another_cannot_grow_without_bound():
     ]
     placed, findings = read("\n".join(lines))
     assert placed is None
-    assert set(names(findings)) == {"alias-used"}
+    assert set(names(findings)) == {"alias-used", "anchor-used"}
 
 
 def test_messages_speak_the_words_of_the_studio():

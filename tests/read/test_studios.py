@@ -6,6 +6,7 @@ from fractions import Fraction
 import pytest
 
 from builder.model.figure import Known
+from builder.model.finding import Acceptance
 from builder.model.ingredient import CountsAs, DeclaredAs
 from builder.model.place import Place
 from builder.model.quantity import Density, Duration, Mass, Rest, Share, Temperature, Volume
@@ -145,7 +146,8 @@ def test_the_profile(build):
     grams, ounces = profile.home_scales
     assert (grams.division, grams.up_to, grams.unit, grams.grams_per_unit) == (Mass(Fraction(1)), Mass(Fraction(5000)), "g", 1)
     assert (ounces.unit, ounces.grams_per_unit, ounces.division) == ("oz", Fraction("28.349523125"), Mass(Fraction("28.349523125") / 20))
-    assert profile.accepts == {"some-finding": "We know."}
+    assert profile.accepts == {"some-finding": Acceptance("We know.")}
+    assert profile.accepts["some-finding"].place == Place("studio.yaml", 10, 11, 12)
 
 
 def test_a_recipe_with_its_places(build):
@@ -164,7 +166,8 @@ def test_a_recipe_with_its_places(build):
         ("sodium hydroxide", 1, Share(Fraction(98, 100)))
     ]
     assert (lye.superfat, lye.water.by, lye.water.value) == (Share(Fraction(1, 20)), WaterBy.CONCENTRATION, Fraction(1, 100))
-    assert lye.superfat_place == Place("recipes/plain-bar.yaml", 14, 13, 3)
+    assert lye.at("superfat") == Place("recipes/plain-bar.yaml", 14, 13, 3)
+    assert lye.at("water") == Place("recipes/plain-bar.yaml", 15, 3, 5)
     assert ([liquid.name.text for liquid in lye.liquids], lye.divided_by, lye.ready_mixed) == (["water"], DividedBy.EQUIVALENTS, None)
     scent = recipe.choices[0]
     assert (scent.what, scent.at_most) == ("scent", Share(Fraction(1, 200)))
@@ -279,16 +282,18 @@ def test_the_shelf_takes_the_place_of_the_stock(build):
         ("[{value: 1, low: 184, unit: mg/g, source: a-book, at: page 4, known: read}]", "figure-value-unclear", 20),
         ("[{low: 184, unit: mg/g, source: a-book, at: page 4, known: read}]", "figure-in-use-unclear", 19),
         (
-            "[{value: 1, unit: mg/g, source: a-book, at: p, known: read}, {value: 2, unit: mg/g, source: a-book, at: p, known: read}]",
+            "[{value: 190, unit: mg/g, source: a-book, at: p, known: read}, {value: 192, unit: mg/g, source: a-book, at: p, known: read}]",
             "figure-in-use-unclear",
             19,
         ),
         (
-            "[{value: 1, unit: mg/g, source: a-book, at: p, known: read, in use: yes}, "
-            "{value: 2, unit: mg/g, source: a-book, at: p, known: read}]",
+            "[{value: 190, unit: mg/g, source: a-book, at: p, known: read, in use: yes}, "
+            "{value: 192, unit: mg/g, source: a-book, at: p, known: read}]",
             "figure-in-use-unclear",
             19,
         ),
+        ("[{value: 0.19, unit: mg/g, source: a-book, at: page 4, known: read}]", "figure-out-of-range", 28),
+        ("[{low: 184, high: 1960, unit: mg/g, source: a-book, at: page 4, known: read}]", "figure-out-of-range", 37),
         ("[{value: 1 900, unit: mg/g, source: a-book, at: page 4, known: read}]", "number-unreadable", 28),
     ],
 )
@@ -314,11 +319,14 @@ CLASS = "classes/first-bar/class.yaml"
 @pytest.mark.parametrize(
     ("file", "old", "new", "name", "line", "said"),
     [
-        (RECIPE, "fills: {container: 4 fl oz bottle, weight: 113 g}\n", "", "field-missing", 1, "fills: {container:"),
+        (RECIPE, "fills: {container: 4 fl oz bottle, weight: 113 g}\n", "", "field-missing", 0, "fills: {container:"),
         (RECIPE, ", weight: 113 g", "", "field-missing", 18, '"weight"'),
         (RECIPE, "name: Plain bar", "name:", "field-missing", 1, "Nothing is written"),
         (RECIPE, "density:", "densty:", "key-unknown", 19, 'Did you mean "density"?'),
-        (RECIPE, "at most", "at moist", "field-missing", 17, "at most"),
+        (RECIPE, "at most", "at moist", "key-unknown", 17, 'Did you mean "at most"?'),
+        (RECIPE, "purity: 98 %", "purity: 0.98 %", "purity-out-of-range", 13, '"98 %" is meant'),
+        (RECIPE, "purity: 98 %", "purity: 33 %", "purity-out-of-range", 13, "ready-mixed"),
+        (RECIPE, "160 degF", "350 degC", "temperature-out-of-range", 6, "degF"),
         (RECIPE, "percent of oils", "percent of oil", "word-unknown", 3, '"percent of oils"'),
         (RECIPE, "cold-process soap", "cold proces soap", "word-unknown", 2, 'Did you mean "cold-process soap"?'),
         (RECIPE, "95 %", "95 gm", "unit-unknown", 9, 'Did you mean "gram" or "g"?'),
@@ -333,13 +341,13 @@ CLASS = "classes/first-bar/class.yaml"
         ),
         (RECIPE, "from: [lavender oil, no scent]", "from: lavender oil", "wrong-kind-of-value", 17, "a list is wanted"),
         (RECIPE, "from: [lavender oil, no scent]", "from: []", "list-empty", 17, "Nothing is listed"),
-        (RECIPE, "  alkali: sodium hydroxide\n", "  alkali: {a: 50 %, b: 50 %}\n", "wrong-kind-of-value", 13, "{a: 98 %, b: 98 %}"),
+        (RECIPE, "  alkali: sodium hydroxide\n", "  alkali: {a: 50 %, b: 50 %}\n", "wrong-kind-of-value", 13, "Give each its own"),
         (RECIPE, "purity: 98 %", "purity: {sodium hydroxid: 98 %}", "key-unknown", 13, 'Did you mean "sodium hydroxide"?'),
         (RECIPE, "purity: 98 %", "purity: 105 %", "share-over-whole", 13, "more than the whole"),
         (RECIPE, "lye concentration: 1 %", "lye concentration: 1 %, water to lye: 2", "lye-water-unclear", 15, "more than one way"),
         (RECIPE, "water: {lye concentration: 1 %}", "water: {}", "lye-water-unclear", 15, "not stated"),
         (RECIPE, "heat to: 160 degF", "after the cook: true", "yes-or-no", 6, "yes or no"),
-        (CLASS, "2027-04-03", "3 April 2027", "date-unreadable", 17, "2027-03-06 10:00"),
+        (CLASS, "2027-04-03", "3 April 2027", "date-unreadable", 17, "2027-03-06 09:30"),
         (CLASS, "2027-04-03", "2027-02-30", "date-unreadable", 17, "not a day of the calendar"),
         (CLASS, "48.00", "48,00", "number-unreadable", 9, "comma"),
         (CLASS, "seats: 12", "seats: 0", "amount-not-positive", 8, "at least 1"),

@@ -5,8 +5,9 @@ from typing import Annotated, Self
 from pydantic import model_validator
 
 from builder.model.ingredient import CountsAs, DeclaredAs
+from builder.read.bounds import SOLID_ALKALI
 from builder.read.shapes.fields import OneOrMore, Text, Texts, Weight, WholeAboveZero, reads
-from builder.read.shapes.figure import RELATIVE_DENSITY, Entries, KnownField, entries_in
+from builder.read.shapes.figure import RELATIVE_DENSITY, Entries, KnownField, entries_of, judge_bounds
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text_error import TextError
 from builder.read.values import member_of, word_of
@@ -31,15 +32,15 @@ _ENTRY = "[{value: 190, unit: mg/g, source: a-source, at: page 112, known: read}
 class FiguresShape(Shape):
     """The published values of each property."""
 
-    saponification: Annotated[Entries, entries_in("mg/g", both_ends=True)] = maybe("saponification", (), _ENTRY)
-    density: Annotated[Entries, entries_in("g/mL", RELATIVE_DENSITY)] = maybe("density", (), _ENTRY)
-    bulk_density: Annotated[Entries, entries_in("g/mL")] = maybe("bulk density", (), _ENTRY)
-    molar_mass: Annotated[Entries, entries_in("g/mol")] = maybe("molar mass", (), _ENTRY)
-    protons: Annotated[Entries, entries_in("count")] = maybe("protons", (), _ENTRY)
-    purity: Annotated[Entries, entries_in("%")] = maybe("purity", (), _ENTRY)
-    water_content: Annotated[Entries, entries_in("%")] = maybe("water content", (), _ENTRY)
-    melting_point: Annotated[Entries, entries_in("degC")] = maybe("melting point", (), _ENTRY)
-    flash_point: Annotated[Entries, entries_in("degC")] = maybe("flash point", (), _ENTRY)
+    saponification: Annotated[Entries, entries_of("saponification", "mg/g", both_ends=True)] = maybe("saponification", (), _ENTRY)
+    density: Annotated[Entries, entries_of("density", "g/mL", RELATIVE_DENSITY)] = maybe("density", (), _ENTRY)
+    bulk_density: Annotated[Entries, entries_of("bulk density", "g/mL")] = maybe("bulk density", (), _ENTRY)
+    molar_mass: Annotated[Entries, entries_of("molar mass", "g/mol")] = maybe("molar mass", (), _ENTRY)
+    protons: Annotated[Entries, entries_of("protons", "count")] = maybe("protons", (), _ENTRY)
+    purity: Annotated[Entries, entries_of("purity", "%")] = maybe("purity", (), _ENTRY)
+    water_content: Annotated[Entries, entries_of("water content", "%")] = maybe("water content", (), _ENTRY)
+    melting_point: Annotated[Entries, entries_of("melting point", "degC")] = maybe("melting point", (), _ENTRY)
+    flash_point: Annotated[Entries, entries_of("flash point", "degC")] = maybe("flash point", (), _ENTRY)
 
 
 class LabelNameShape(Shape):
@@ -88,3 +89,9 @@ class CardShape(Shape):
     about: Text = maybe("about", "")
     figures: FiguresShape = maybe("figures", FiguresShape.model_construct(), f"{{saponification: {_ENTRY}}}")
     drop_mass: DropMassShape | None = maybe("drop mass", example='{drops: 50, weigh: 1.9 g, measured: "how and when"}')
+
+    @model_validator(mode="after")
+    def _is_solid_alkali(self) -> Self:
+        if self.counts_as is CountsAs.ALKALI:
+            judge_bounds(self.figures.purity, "purity", SOLID_ALKALI, "figures", "purity")
+        return self

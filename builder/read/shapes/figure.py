@@ -6,10 +6,13 @@ from pydantic import AfterValidator, model_validator
 
 from builder.model.figure import Known
 from builder.model.nearest import did_you_mean
+from builder.model.plain_number import plain_number
+from builder.read.bounds import FIGURES, Bounds
 from builder.read.shapes.fields import Number, SourceField, Text, YesOrNo, reads
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text_error import TextError
 from builder.read.values import member_of
+from builder.read.yaml_nodes import Step
 
 RELATIVE_DENSITY = "relative density"
 KnownField = Annotated[Known, reads(member_of(Known))]
@@ -58,12 +61,13 @@ class FigureShape(Shape):
 Entries = tuple[FigureShape, ...]
 
 
-def entries_in(*units: str, both_ends: bool = False) -> AfterValidator:
-    """Make the validator of all entries of one property: their units, and which of them is in use.
+def entries_of(figure: str, *units: str, both_ends: bool = False) -> AfterValidator:
+    """Make the validator of all entries of one figure: their units, their bounds, and which of them is in use.
 
     `both_ends` says that a minimum alone will not do for the entry in use.
     """
-    return AfterValidator(lambda entries: _judge_in_use(_judge_units(entries, units), both_ends))
+    bounds = FIGURES[figure]
+    return AfterValidator(lambda entries: _judge_in_use(judge_bounds(_judge_units(entries, units), figure, bounds), both_ends))
 
 
 def _judge_units(entries: Entries, units: tuple[str, ...]) -> Entries:
@@ -71,6 +75,18 @@ def _judge_units(entries: Entries, units: tuple[str, ...]) -> Entries:
         if entry.unit not in units:
             remedy = f"Write it in {' or '.join(units)}, as it was published.{did_you_mean(entry.unit, units)}"
             raise TextError("figure-unit-wrong", f'This figure cannot be in "{entry.unit}".', remedy, at=(number, "unit"))
+    return entries
+
+
+def judge_bounds(entries: Entries, figure: str, bounds: Bounds, *at: Step) -> Entries:
+    """Refuse a figure that lies outside its bounds; `at` leads to the entries from where they are judged."""
+    for number, entry in enumerate(entries):
+        for end in ("value", "low", "high"):
+            found = getattr(entry, end)
+            if found is not None and not bounds.hold(found):
+                written = f"{plain_number(found)} {bounds.unit}".rstrip()
+                wrong = f'"{figure}" cannot be {written}: {bounds.reason}.'
+                raise TextError("figure-out-of-range", wrong, bounds.remedy(found), at=(*at, number, end))
     return entries
 
 

@@ -18,6 +18,7 @@ from builder.read.shapes.fields import (
     Percent,
     PositiveNumber,
     ProductField,
+    Purity,
     Superfat,
     Text,
     Texts,
@@ -73,7 +74,7 @@ class LyeShape(Shape):
 
     alkali: Annotated[dict[str, PartOfWhole], NOT_EMPTY, BeforeValidator(_alone)] = needed("alkali", "sodium hydroxide")
     divided_by: Annotated[DividedBy, reads(member_of(DividedBy))] = maybe("divided by", DividedBy.EQUIVALENTS)
-    purity: Annotated[dict[str, PartOfWhole], BeforeValidator(_purity_of_all)] = maybe("purity", {}, "98 %")
+    purity: Annotated[dict[str, Purity], BeforeValidator(_purity_of_all)] = maybe("purity", {}, "98 %")
     superfat: Superfat = needed("superfat", "5 %")
     water: LyeWaterShape = needed("water", "{lye concentration: 33 %}")
     liquid: Annotated[dict[str, PartOfWhole], NOT_EMPTY, BeforeValidator(_alone)] = maybe("liquid", {"water": Share(Fraction(1))}, "water")
@@ -83,13 +84,13 @@ class LyeShape(Shape):
     @model_validator(mode="after")
     def _has_clear_purities(self) -> Self:
         if "" in self.purity and len(self.alkali) > 1:
-            remedy = "Give each its own: {" + ", ".join(f"{name}: 98 %" for name in self.alkali) + "}."
+            remedy = 'Give each its own, as in "purity: {sodium hydroxide: 98 %, potassium hydroxide: 90 %}".'
             raise TextError("wrong-kind-of-value", "One purity is given for several alkalis.", remedy, at=("purity",))
         alkalis = {fold(name) for name in self.alkali}
         for name in self.purity:
             if name and fold(name) not in alkalis:
                 remedy = f"These may stand here: {', '.join(self.alkali)}.{did_you_mean(name, self.alkali)}"
-                raise TextError("key-unknown", f'"{name}" is not in this lye.', remedy, at=("purity", name))
+                raise TextError("key-unknown", f'"{name}" is not in this lye.', remedy, at=("purity", name), at_key=True)
         return self
 
 

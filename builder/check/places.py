@@ -1,0 +1,15 @@
+"""Where a line of a batch is written in its recipe."""
+
+from builder.model.batch_sheet import Line, Role
+from builder.model.place import Place
+from builder.model.recipe import Recipe
+
+
+def place_of_line(line: Line, recipe: Recipe) -> Place:
+    """Give the place of an amount; of an alkali its name in the lye block, of the water of the lye what says how much it is."""
+    plan = recipe.lye
+    if plan is None or line.role not in (Role.ALKALI, Role.LYE_WATER):
+        return line.place
+    if line.role is Role.ALKALI:
+        return plan.at("alkali")
+    return plan.water.place

@@ -1,0 +1,65 @@
+"""Whether what holds water has a preservative, and what is of oil something that keeps the oil from going rancid.
+
+no-preservative, no-antioxidant. The criteria of a product of low risk are those of ISO 29621:2017. Of them only this is known here: that a
+product is free of water, or is soap made with lye.
+"""
+
+from collections.abc import Iterator
+
+from builder.check.unknown_ingredient import names_in
+from builder.model.finding import Finding, caution, stop
+from builder.model.ingredient import CountsAs, Ingredient
+from builder.model.place import Place
+from builder.model.recipe import Recipe
+from builder.model.studio import Studio
+
+_STAYS_ON = ("leave-on", "lips")
+_CRITERIA = (
+    "Water without a preservative grows bacteria and mould, often before it is seen or smelt, and they can harm skin and eyes. "
+    "A cold place, vitamin E, essential oils, honey and seed extracts do not preserve."
+)
+_EXCUSE = (
+    "Only a product of low risk needs none: pH below 3 or above 10, more than 20 % of alcohol, a water activity below 0.75, "
+    "filled above 65 °C, or free of water (ISO 29621:2017). If a measurement of yours shows one of these, accept this and name it."
+)
+
+
+def find_products_that_do_not_keep(studio: Studio) -> Iterator[Finding]:
+    """Look at what each recipe holds that is not made with lye; one that has lye without need is a finding of its own."""
+    for recipe in studio.recipes.values():
+        product = studio.products[recipe.product]
+        found = [(studio.ingredient(name), name.place) for name in names_in(recipe)]
+        cards = [(card, place) for card, place in found if card]
+        if product.made_with_lye or recipe.lye or len(cards) < len(found):
+            continue
+        always = [studio.ingredient(line.ingredient) for line in recipe.lines]
+        kinds = {card.kind for card in always if card}
+        water = next((one for one in cards if one[0].counts_as in (CountsAs.WATER, CountsAs.LIQUID)), None)
+        fat = next((one for one in cards if one[0].counts_as is CountsAs.FAT), None)
+        if water and "preservative" not in kinds:
+            yield _no_preservative(recipe, water, product.contact in _STAYS_ON)
+        elif fat and not water and not kinds & {"antioxidant", "soap base", "lotion base"}:
+            yield caution(
+                "no-antioxidant",
+                fat[1],
+                f"{recipe.name} holds {_inside(fat[0])} and nothing that slows rancidity. Oils take up oxygen from the air and go stale, "
+                "those that are rich in linoleic acid first (common practice, no source).",
+                "Add a little vitamin E or rosemary extract to the oils, or accept this and shorten how long it keeps. "
+                "Neither of the two preserves what holds water.",
+            )
+
+
+def _inside(card: Ingredient) -> str:
+    """Give a card's name as it stands inside a sentence."""
+    return card.name[:1].lower() + card.name[1:]
+
+
+def _no_preservative(recipe: Recipe, water: tuple[Ingredient, Place], stays_on: bool) -> Finding:
+    card, place = water
+    if stays_on:
+        wrong = f"{recipe.name} holds {_inside(card)}, stays on the skin, and has no preservative. {_CRITERIA}"
+        remedy = f"Add a broad preservative in the share that its supplier states. {_EXCUSE}"
+        return stop("no-preservative", place, wrong, remedy, acceptable=True)
+    wrong = f"{recipe.name} holds {_inside(card)} and has no preservative. {_CRITERIA}"
+    remedy = f"Add a broad preservative, or make it fresh, use it the same day and throw the rest away; then accept this. {_EXCUSE}"
+    return caution("no-preservative", place, wrong, remedy)

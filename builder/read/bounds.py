@@ -1,0 +1,79 @@
+"""The bounds beyond which a figure is a slip of the pen: nothing that a studio uses lies there.
+
+They are wide on purpose. Within them a figure may still be wrong; only its source can tell. The reasons are common practice, no source.
+"""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from builder.model.plain_number import plain_number
+from builder.model.quantity import Number
+
+
+@dataclass(frozen=True)
+class Bounds:
+    """The least (`above`: itself outside) and the most that a figure can be, and the reason.
+
+    `slip` is the factor by which such a figure is easily wrong, and `looks` what it looks like then. `instead` says what else may be meant.
+    """
+
+    least: Number
+    most: Number
+    unit: str
+    reason: str
+    above: bool = False
+    whole: bool = False
+    slip: Number | None = None
+    looks: str = ""
+    instead: str = ""
+
+    def hold(self, number: Fraction) -> bool:
+        """Say whether a number lies within."""
+        enough = number > self.least if self.above else number >= self.least
+        return enough and number <= self.most and (not self.whole or number.denominator == 1)
+
+    def remedy(self, number: Fraction) -> str:
+        """Say what to write in place of a number that lies outside: what was meant, where that can be told."""
+        meant = number * self.slip if self.slip else None
+        if meant is not None and self.hold(meant):
+            return f'This looks like {self.looks}: probably "{plain_number(meant)} {self.unit}" is meant.'
+        kind, beginning = "a whole number" if self.whole else "a figure", "above" if self.above else "from"
+        least, most = plain_number(Fraction(self.least)), plain_number(Fraction(self.most))
+        wanted = f"Write {kind} {beginning} {least} to {most} {self.unit}".rstrip()
+        return f"{wanted}. {self.instead}".rstrip()
+
+
+_ASSAY = "nothing is less than none, and an assay passes the whole only by its own error"
+_KG_IN_CUBIC_METRE = "kg for each cubic metre"
+
+FIGURES = {
+    "saponification": Bounds(
+        20, 400, "mg/g", "waxes take some 40 mg for each g, and caprylic acid, the lightest fatty acid of a soap, takes 389 mg",
+        slip=1000, looks="g of potassium hydroxide for each g of fat",
+    ),
+    "density": Bounds(
+        Fraction("0.5"), Fraction("2.5"), "g/mL", "oils lie a little below 1, syrups below 1.5; what is heavier is a crystal, no spoonful",
+        slip=Fraction(1, 1000), looks=_KG_IN_CUBIC_METRE,
+    ),
+    "bulk density": Bounds(
+        Fraction("0.05"), Fraction("2.5"), "g/mL", "dried petals are the lightest thing that is spooned, and minerals the heaviest",
+        slip=Fraction(1, 1000), looks=_KG_IN_CUBIC_METRE,
+    ),
+    "molar mass": Bounds(
+        10, 1000, "g/mol", "the alkalis and acids that go into a soap lie between 40 and a few hundred",
+        slip=1000, looks="kg for each mol",
+    ),
+    "protons": Bounds(1, 6, "", "an acid of a studio gives one, two or three", whole=True),
+    "purity": Bounds(0, 101, "%", _ASSAY, above=True),
+    "water content": Bounds(0, 101, "%", _ASSAY, above=True),
+    "melting point": Bounds(-100, 500, "degC", "whatever melts beyond that is no ingredient"),
+    "flash point": Bounds(-100, 500, "degC", "whatever flashes beyond that is no ingredient"),
+}  # fmt: skip
+SOLID_ALKALI = Bounds(
+    50, 101, "%", "an alkali as bought is a solid of at least 50 %, and what is weaker is a solution of it",
+    slip=100, looks="a part of one", instead='A lye that is bought as a solution is written in the recipe, as in "ready-mixed: 33 %".',
+)  # fmt: skip
+HEAT = Bounds(
+    0, 200, "degC", "below 0 degC nothing is heated, and above 200 degC fats smoke and catch fire",
+    instead='Degrees Fahrenheit are written "160 degF".',
+)  # fmt: skip

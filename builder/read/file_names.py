@@ -1,0 +1,20 @@
+"""The names of files, which become web addresses: small letters, figures and hyphens."""
+
+import re
+import unicodedata
+
+_PLAIN = re.compile(r"[a-z0-9]+(?:-[a-z0-9]+)*")
+# Letters that people spell out where they cannot be typed; others lose their marks.
+_SPELLED_OUT = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "ß": "ss", "æ": "ae", "ø": "oe", "œ": "oe", "ł": "l", "đ": "d", "þ": "th"})
+
+
+def is_plain_name(stem: str) -> bool:
+    """Say whether a name without its ending can stand in a web address as it is."""
+    return bool(_PLAIN.fullmatch(stem))
+
+
+def plain_name(stem: str) -> str:
+    """Give a plain name that is near to one that is not."""
+    letters = unicodedata.normalize("NFC", stem).lower().translate(_SPELLED_OUT)
+    without_marks = "".join(sign for sign in unicodedata.normalize("NFKD", letters) if not unicodedata.combining(sign))
+    return "-".join(re.findall(r"[a-z0-9]+", without_marks)) or "another-name"

@@ -1,0 +1,74 @@
+"""The tables of usage limits and of colour additives become limits and colour rules."""
+
+from builder.model.figure import Known as HowKnown
+from builder.model.limit import ColourRule, Limit, LimitWeight, PercentOf, blend_of
+from builder.model.place import Place, fold
+from builder.read.fit import Known
+from builder.read.numbers import parse_positive
+from builder.read.tables import Row, products_in, rows_of, share_in, words_in
+from builder.read.text_files import TextFolder
+from builder.read.values import find_source, member_of, parse_yes_or_no, text_of, word_of
+
+_LIMIT_COLUMNS = (
+    "ingredient", "inci", "inci_names", "role", "most_percent", "percent_of", "counted_as", "counted_as_factor", "product_type", "contact",
+    "products", "narrower", "hazard", "ph_low", "ph_high", "basis", "region", "weight", "source", "at", "known", "note",
+)  # fmt: skip
+_COLOUR_COLUMNS = (
+    "colour_additive", "cfr_section", "certification_required", "eye_area", "lips_and_general_use", "external_use", "limits",
+    "us_label_name", "eu_ci_number_memory", "listed", "contact", "products", "narrower", "most_percent", "most_percent_on_lips", "source",
+    "known", "how_known",
+)  # fmt: skip
+_CONTACTS = ("leave-on", "rinse-off", "lips", "bath")
+_contact = word_of(*_CONTACTS, "all")
+_region = word_of("EU", "US", "Canada", "UK", "any")
+
+
+def read_limits(folder: TextFolder, name: str, known: Known) -> tuple[Limit, ...]:
+    """Read a table of limits; a row that cannot be read is a finding and is left out."""
+    return tuple(rows_of(folder, name, _LIMIT_COLUMNS, lambda row, place: _limit(row, place, known)))
+
+
+def read_colour_rules(folder: TextFolder, name: str, known: Known) -> tuple[ColourRule, ...]:
+    """Read a table of colour additives; a row that cannot be read is a finding and is left out."""
+    return tuple(rows_of(folder, name, _COLOUR_COLUMNS, lambda row, place: _colour_rule(row, place, known)))
+
+
+def _limit(row: Row, place: Place, known: Known) -> Limit:
+    return Limit(
+        ingredient=text_of(row["ingredient"]),
+        names=tuple(blend_of(tuple(fold(part) for part in name.split(" + "))) for name in words_in(row["inci_names"])),
+        role=text_of(row["role"]),
+        most=share_in(row["most_percent"]),
+        percent_of=member_of(PercentOf)(row["percent_of"]),
+        counted_as=row["counted_as"],
+        factor=parse_positive(row["counted_as_factor"]) if row["counted_as_factor"] else None,
+        product_type=text_of(row["product_type"]),
+        contact=tuple(_contact(word) for word in words_in(text_of(row["contact"]))),
+        products=products_in(row["products"], known),
+        narrower=row["narrower"],
+        hazard=row["hazard"],
+        region=_region(row["region"]),
+        weight=member_of(LimitWeight)(row["weight"]),
+        source=find_source(row["source"], known),
+        at=text_of(row["at"]),
+        known=member_of(HowKnown)(row["known"]),
+        note=row["note"],
+        place=place,
+    )
+
+
+def _colour_rule(row: Row, place: Place, known: Known) -> ColourRule:
+    return ColourRule(
+        name=text_of(row["colour_additive"]),
+        label_name=row["us_label_name"],
+        section=text_of(row["cfr_section"]),
+        is_listed=parse_yes_or_no(row["listed"]),
+        contact=tuple(word_of(*_CONTACTS)(word) for word in words_in(row["contact"])),
+        products=products_in(row["products"], known),
+        narrower=row["narrower"],
+        most=share_in(row["most_percent"]),
+        most_on_lips=share_in(row["most_percent_on_lips"]),
+        source=find_source(row["source"], known),
+        known=member_of(HowKnown)(row["known"]),
+        place=place,
+    )

@@ -1,0 +1,10 @@
+"""What people read: findings to stderr with the studio's own line, results to stdout, progress as a bar or as plain lines.
+
+Nothing that a studio has written is taken for a sign to the terminal: no colours, no pictures for `:words:`, no control characters.
+"""
+
+from builder.terminal.findings import print_findings, print_tally, tally
+from builder.terminal.progress import Progress
+from builder.terminal.results import print_card, print_published, print_table
+
+__all__ = ["Progress", "print_card", "print_findings", "print_published", "print_table", "print_tally", "tally"]

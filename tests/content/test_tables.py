@@ -1,0 +1,120 @@
+"""The tables of usage limits and of colour additives: whole, in closed words, and in the names that the ingredient cards declare."""
+
+import csv
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+
+from builder.model.limit import LimitWeight, PercentOf, blend_of, names_of
+from builder.model.place import fold
+from builder.read import read_studio
+from builder.stock import CONTENT
+
+STUDIO, FINDINGS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+LIMITS, COLOURS = STUDIO.limits, STUDIO.colour_rules
+CARDS = {card.key: card for card in STUDIO.ingredients.values()}.values()
+DECLARED = {name for card in CARDS for name in (*names_of(card), blend_of(names_of(card)))}
+FACTORS = [limit for limit in LIMITS if limit.factor]
+
+
+def table(name):
+    lines = (CONTENT / "tables" / name).read_text(encoding="utf-8").splitlines()
+    return list(csv.DictReader(line for line in lines if not line.startswith("#")))
+
+
+def test_every_row_is_read():
+    # The collections from which the tables were taken have 302 and 67 rows.
+    assert FINDINGS == []
+    assert (len(LIMITS), len(COLOURS)) == (len(table("usage_limits.csv")), len(table("colour_additives_us.csv"))) == (302, 67)
+
+
+def test_every_source_of_a_table_stands_in_its_first_lines():
+    for name in ("usage_limits.csv", "colour_additives_us.csv"):
+        head = (CONTENT / "tables" / name).read_text(encoding="utf-8").partition("\n\n")[0]
+        listed = {line.removeprefix("#   source: ") for line in head.splitlines() if line.startswith("#   source: ")}
+        assert listed == {row["source"] for row in table(name)}
+
+
+@pytest.mark.parametrize("row", table("usage_limits.csv"), ids=lambda row: f"{row['ingredient']}, {row['product_type']}")
+def test_the_names_that_are_judged_stand_in_the_published_row(row):
+    for name in row["inci_names"].split(";") if row["inci_names"] else ():
+        assert name.replace(" + ", " (AND) ") in row["inci"]
+
+
+def test_what_a_row_says_of_its_weight_agrees_with_its_basis():
+    words = {"law": "law", "opinion": "opinion", "guidance": "guidance", "standard": "standard", "common practice": "practice"}
+    for row in table("usage_limits.csv"):
+        found = {weight for word, weight in words.items() if word in row["basis"]} or {"practice"}
+        assert row["weight"] in found, row
+        assert row["region"] in ("US", "any") or row["region"] in row["basis"] or "national agency" in row["basis"], row
+
+
+def test_a_practice_without_a_source_says_so():
+    for limit in LIMITS:
+        if limit.weight is LimitWeight.PRACTICE and limit.source.kind == "practice":
+            assert limit.source.title == "common practice, no source"
+
+
+def test_a_row_that_bans_has_zero_and_prohibited_rows_ban():
+    bans = [limit for limit in LIMITS if limit.most == 0]
+    # So many rows of the collection have a most of 0.
+    assert len(bans) == 24
+    assert all(limit.most == 0 for limit in LIMITS if limit.note.startswith("prohibited"))
+
+
+@pytest.mark.parametrize("limit", FACTORS, ids=lambda limit: limit.ingredient + ", " + limit.product_type)
+def test_a_converted_row_restates_a_row_that_counts_its_name(limit):
+    """The salt's limit is the acid's times the factor, rounded down by a thousandth of a percent at most."""
+    (name,) = limit.names
+    rows = [
+        other for other in LIMITS if not other.factor and other.counted_as == limit.counted_as and other.product_type == limit.product_type
+    ]
+    twins = [other for other in rows if name in other.names]
+    assert twins
+    assert any(0 <= other.most * limit.factor - limit.most <= Fraction(1, 100_000) for other in twins)
+
+
+def test_a_row_about_an_ingredient_of_ours_has_the_name_that_its_card_declares():
+    judged = [limit for limit in LIMITS if limit.is_judged and limit.names]
+    for limit in judged:
+        card = STUDIO.ingredients.get(fold(limit.ingredient))
+        assert card is None or {*names_of(card), blend_of(names_of(card))} & set(limit.names), limit.ingredient
+    met = {name for limit in judged for name in limit.names if name in DECLARED}
+    # Each of these was looked for by hand among the cards.
+    assert met >= {
+        "benzyl alcohol", "citrus aurantium bergamia peel oil", "citrus limon peel oil", "cetyl alcohol", "dehydroacetic acid", "glycerin",
+        "ethylhexylglycerin", "glyceryl stearate", "lactic acid", "phenoxyethanol", "polysorbate 20", "polysorbate 80", "potassium sorbate",
+        "propylene glycol", "rosmarinus officinalis leaf extract", "sodium benzoate", "sorbitan oleate", "stearic acid", "tocopherol",
+        "xanthan gum", "cetearyl alcohol + polysorbate 60", "behentrimonium methosulfate + cetearyl alcohol",
+        "melaleuca alternifolia leaf oil",
+    }  # fmt: skip
+
+
+def test_the_total_of_scent_has_a_usual_most_for_each_contact_that_is_taught():
+    totals = [limit for limit in LIMITS if limit.is_total_of_scent and limit.is_judged]
+    assert {contact for limit in totals for contact in limit.contact} == {"leave-on", "bath", "rinse-off", "lips"}
+    assert all(limit.weight is LimitWeight.PRACTICE for limit in totals)
+    (soap,) = (limit for limit in totals if limit.percent_of is PercentOf.OILS)
+    assert soap.products == ("cold-process soap", "hot-process soap")
+
+
+def test_a_colour_that_is_not_listed_may_be_used_nowhere():
+    for rule in COLOURS:
+        assert rule.is_listed or not (rule.contact or rule.products)
+        assert rule.is_listed == (rule.section != "none")
+
+
+def test_every_colour_of_ours_is_listed_or_known_not_to_be():
+    labels = {fold(rule.label_name) for rule in COLOURS if rule.is_listed}
+    for card in CARDS:
+        if "us" in card.colour_name:
+            assert fold(card.colour_name["us"]) in labels, card.name
+
+
+def test_ultramarines_and_chromium_greens_are_not_for_the_lips():
+    # 21 CFR 73.2725, 73.2326 and 73.2327.
+    by_name = {rule.label_name: rule for rule in COLOURS}
+    for name in ("Ultramarines", "Chromium Oxide Greens", "Chromium Hydroxide Green"):
+        assert by_name[name].contact == ("leave-on", "rinse-off", "bath")
+    assert "lips" in by_name["Iron Oxides"].contact
