@@ -18,8 +18,8 @@ _KINDS = (
     "essential oil", "fragrance", "flavour", "colourant", "exfoliant", "other",
 )  # fmt: skip
 _HAZARDS = (
-    "caustic", "irritant acid", "dust", "flammable", "neat essential oil", "phototoxic", "slippery", "stains", "spoils",
-    "harmful to pets", "sensitiser",
+    "caustic", "irritant acid", "dust", "flammable", "neat essential oil", "neat preservative", "phototoxic", "slippery", "stains",
+    "spoils", "harmful to pets", "sensitiser",
 )  # fmt: skip
 _ALLERGENS = (
     "tree nut", "peanut", "wheat", "oat", "milk", "soy", "sesame", "bee products", "wool alcohols", "daisy family", "mustard", "egg",
