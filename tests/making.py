@@ -17,6 +17,7 @@ NAOH, KOH = Fraction("39.997"), Fraction("56.1056")
 CONSTANTS = {
     "molar mass of glycerol": Figure(Fraction("92.094"), Fraction("92.094"), "g/mol", SOURCE, "here", Known.READ),
     "molar mass of water": Figure(Fraction("18.0153"), Fraction("18.0153"), "g/mol", SOURCE, "here", Known.READ),
+    "what a weighing cup weighs": Figure(Fraction(0), Fraction(0), "g", SOURCE, "here", Known.READ),
     "fewest divisions of a weighing": Figure(Fraction(10), Fraction(10), "count", SOURCE, "here", Known.READ),
     "most that scales may take from the superfat": Figure(Fraction("0.5"), Fraction("0.5"), "%", SOURCE, "here", Known.READ),
 }

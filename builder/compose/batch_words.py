@@ -2,7 +2,7 @@
 
 from builder.compose.ingredient_tables import staff_table
 from builder.compose.lye_words import staff_lye
-from builder.compose.portion_words import container_name, view_choice
+from builder.compose.portion_words import container_name, containers_of, view_choice
 from builder.compose.soap_words import soap_facts
 from builder.compose.sums import view_sums
 from builder.compose.views.ingredient_table import IngredientRow
@@ -25,7 +25,7 @@ def view_batches(studio: Studio, made: MadeSheet) -> ProductBatches:
     sheet = made.batch
     return ProductBatches(
         name=sheet.recipe.name,
-        containers=f"{counted(made.containers, 'container', 'containers')} in all ({container_name(studio, sheet)})",
+        containers=f"{containers_of(made.containers, container_name(studio, sheet))} in all ({container_name(studio, sheet)})",
         batches=tuple(_batch(made, planned) for planned in made.batches),
         needed=tuple(IngredientRow(needed.ingredient, (grams(needed.mass),)) for needed in made.needed),
         choices=tuple(view_choice(dose) for dose in sheet.doses),

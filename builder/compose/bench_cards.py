@@ -4,15 +4,17 @@ Each group gets one card with its share. The steps are the same for every group,
 for each group. Both show only what students do.
 """
 
+from dataclasses import replace
+
 from builder.compose import addresses
 from builder.compose.class_sheets import part_sheet, when
 from builder.compose.edition import Edition
 from builder.compose.frames import PAPER_STYLES, sheet_frame
 from builder.compose.lesson_flow import FlowSource, compose_flow
 from builder.compose.pieces import paper_filling
-from builder.compose.portion_words import container_name, emergency_lines, view_choice
+from builder.compose.portion_words import container_name, containers_of, emergency_lines, view_choice
 from builder.compose.views.bench_cards import BenchAmount, BenchCard, BenchCardsView, BenchPhase, BenchProduct, BenchStepsView
-from builder.compose.wording import counted, grams, sentence, weighed, within
+from builder.compose.wording import counted, grams, sentence, weighed
 from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet, MadeSheet
 from builder.model.document import Document
@@ -69,15 +71,16 @@ def _numbers(edition: Edition) -> tuple[str, ...]:
 
 def _product(studio: Studio, made: MadeSheet) -> BenchProduct:
     sheet, batch_for = made.batch, made.make.batch_for
-    each = f"in each container ({container_name(studio, sheet)})"
-    many = counted(made.make.each_student, "container", "containers")
+    name = container_name(studio, sheet)
+    each = f"in each ({name})"
+    many = containers_of(made.make.each_student, name)
     return BenchProduct(
         name=sheet.recipe.name,
         whose=f"{WHOSE[batch_for]} Each of you fills {many}.",
         fill=grams(sheet.portions.fill),
         fill_words=each,
         phases=_phases(sheet) if batch_for is not BatchFor.CLASS else (),
-        choices=tuple(view_choice(dose) for dose in sheet.doses),
+        choices=tuple(replace(choice, at_most=sentence(choice.at_most)) for choice in map(view_choice, sheet.doses)),
     )
 
 
@@ -86,7 +89,7 @@ def _phases(sheet: BatchSheet) -> tuple[BenchPhase, ...]:
     return tuple(
         BenchPhase(
             sentence(name),
-            tuple(BenchAmount(weighed(w, "g"), within(w.line.name)) for w in sheet.grams.weighed if w.line.phase == name),
+            tuple(BenchAmount(weighed(w, "g"), w.line.name) for w in sheet.grams.weighed if w.line.phase == name),
         )
         for name in names
     )

@@ -2,13 +2,14 @@
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
+from builder.compose.allergens import allergens_of
 from builder.compose.class_facts import length, picture_of, price, staff, view_dates, youngest
 from builder.compose.edition import Edition
 from builder.compose.frames import page_frame
 from builder.compose.hazards import cautions_for, hazards_of_recipe
 from builder.compose.lesson_flow import view_caution
 from builder.compose.pieces import page_filling
-from builder.compose.portion_words import container_name
+from builder.compose.portion_words import container_name, containers_of
 from builder.compose.time_words import FORMATS, clock_from, common_start, format_sentence, time_strip, titles_by
 from builder.compose.views.caution import CautionView
 from builder.compose.views.class_page import ClassPageView, Doing, ProductView
@@ -44,7 +45,7 @@ def compose_class_page(edition: Edition, studio_class: StudioClass, sheet: Class
         take_home=studio_class.take_home,
         wear=tuple(sentence(text) for text in studio_class.wear),
         cautions=_cautions(edition, sheet),
-        allergens=_allergens(edition, [made.batch for made in sheet.made]),
+        allergens=allergens_of(edition.studio, [made.batch for made in sheet.made]),
         for_whom=sentence(studio_class.for_whom),
         youngest=youngest(studio_class),
         length=length(studio_class),
@@ -59,7 +60,10 @@ def compose_class_page(edition: Edition, studio_class: StudioClass, sheet: Class
 def _product(edition: Edition, studio_class: StudioClass, made: MadeSheet, here: Address) -> ProductView:
     sheet = made.batch
     each, words = made.make.each_student, container_name(edition.studio, sheet)
-    share = f"{counted(each, 'container', 'containers')} for each student ({words}), {grams_and_ounces(sheet.portions.fill)} in each"
+    weight = grams_and_ounces(sheet.portions.fill)
+    bar = sheet.product.made_with_lye and sheet.product.declared_by == "weight"
+    filled = f"poured at {weight} each, lighter once cured" if bar else f"{weight} in each"
+    share = f"{containers_of(each, words)} for each student ({words}), {filled}"
     return ProductView(
         name=sheet.recipe.name,
         identity=sheet.product.identity,
@@ -111,10 +115,3 @@ def _cautions(edition: Edition, sheet: ClassSheet) -> tuple[CautionView, ...]:
     placed = (block.name.text for part in parts for block in part.blocks if isinstance(block, CautionHere))
     hazards += [edition.studio.cautions[name].hazard for name in placed]
     return tuple(view_caution(text) for text in cautions_for(edition.studio, hazards))
-
-
-def _allergens(edition: Edition, batches: list[BatchSheet]) -> str:
-    cards = [line.ingredient for sheet in batches for line in sheet.lines]
-    options = (option for sheet in batches for dose in sheet.doses for option in dose.options if option is not None)
-    cards += [card for card in map(edition.studio.ingredient, options) if card is not None]
-    return sentence(listed(sorted({allergen for card in cards for allergen in card.allergens})))

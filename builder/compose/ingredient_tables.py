@@ -75,7 +75,7 @@ def _table(
 def _row_name(weighing: Weighed) -> str:
     line = weighing.line
     name = sentence(line.name)
-    return f"{name} for the lye" if line.role is Role.LYE_WATER else name
+    return f"{name} for the lye" if line.role is Role.LYE_WATER and line.phase == "lye" else name
 
 
 def _treatment(phase: Phase | None) -> str:

@@ -132,6 +132,7 @@ def _ready_mixed(ahead: LyeAhead | None) -> tuple[str, ...]:
     if ahead is None:
         return ()
     return (
-        f"Ready-mixed lye of {percent(ahead.strength)} for all batches, {grams(ahead.solution)} in all: "
+        f"Ready-mixed lye of {percent(ahead.strength)} for all batches, with some to spare for what stays in the bottles, "
+        f"{grams(ahead.solution)} in all: "
         f"{grams(ahead.solid)} of {within(ahead.alkali)}, stirred slowly into {grams(ahead.water)} of cold water.",
     )

@@ -14,18 +14,30 @@ def container_name(studio: Studio, sheet: BatchSheet) -> str:
     return within(container.name) if container else sheet.recipe.fill.container.text
 
 
+NOUNS = ("bottle", "jar", "tin", "tube", "pouch", "bar", "bag", "cup")
+
+
+def containers_of(count: int, name: str) -> str:
+    """Count containers by the noun that their name ends in: `4 bottles`, `6 bars`; others are containers."""
+    noun = next((noun for noun in NOUNS if noun in name.casefold().split()), "container")
+    return counted(count, noun, f"{noun}{'es' if noun.endswith('ch') else 's'}")
+
+
 def fills(studio: Studio, sheet: BatchSheet) -> str:
-    """Say what a batch fills: `Fills 4 containers (4 fl oz bottle) of 113 g (3.98 oz); 12 g left over.`"""
+    """Say what a batch fills: `Fills 4 bottles (4 fl oz bottle) with 113 g (3.98 oz) each; 12 g more, for what sticks.`"""
     portions = sheet.portions
-    size = f"({container_name(studio, sheet)}) with {grams_and_ounces(portions.fill)} each"
-    left = f"{grams(portions.left)} left over" if portions.left else "nothing left over"
-    return f"Fills {counted(portions.yields, 'container', 'containers')} {size}; {left}."
+    name = container_name(studio, sheet)
+    size = f"({name}) with {grams_and_ounces(portions.fill)} each"
+    left = (
+        f"{grams(portions.left)} more, for what sticks to bowls and tools" if portions.left else "weigh a little more than the sheet says"
+    )
+    return f"Fills {containers_of(portions.yields, name)} {size}; {left}."
 
 
-def view_choice(dose: Dose) -> ChoiceView:
-    """Give what may be added to one portion."""
+def view_choice(dose: Dose, *, with_drops: bool = True) -> ChoiceView:
+    """Give what may be added to one portion. Drops hold for the dropper that was measured: only the studio has it."""
     options = listed([within(option) if option is not None else f"no {dose.what}" for option in dose.options], "or")
-    drops = [f"{counted(limit.drops, 'drop', 'drops')} of {within(limit.option)}" for limit in dose.drops if limit.measured]
+    drops = [f"{counted(limit.drops, 'drop', 'drops')} of {within(limit.option)}" for limit in dose.drops if limit.measured and with_drops]
     also = f", or {listed(drops, 'or')}" if drops else ""
     return ChoiceView(sentence(dose.what), options, f"at most {grams(dose.at_most)} for each container ({percent(dose.share)}{also})")
 

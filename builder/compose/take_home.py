@@ -1,6 +1,7 @@
 """The take-home sheet: one recipe at one home size, complete enough to make it alone, as a page and as a PDF."""
 
 from builder.compose import addresses
+from builder.compose.allergens import allergens_of
 from builder.compose.dates import plain_date
 from builder.compose.edition import Edition
 from builder.compose.frames import PAPER_STYLES, page_frame, sheet_frame
@@ -81,15 +82,17 @@ def _view(
         scales=_scales(sheet),
         tools=tuple(sentence(tool) for tool in sheet.recipe.tools),
         table=weighing_table(sheet),
-        choices=tuple(view_choice(dose) for dose in sheet.doses),
+        choices=tuple(view_choice(dose, with_drops=False) for dose in sheet.doses),
         lye=home_lye(sheet),
         flow=compose_flow(studio, sources, filling, (sheet,)),
         storage=sheet.recipe.storage,
         keeps=sheet.recipe.keeps,
         directions=sheet.recipe.directions,
         label_lists=_label_lists(sheet, studio.profile.region),
+        label_rest=len(sheet.variants) > MOST_LISTS,
         label_cautions=sheet.recipe.label_cautions,
         net_contents=net_contents(sheet, studio.profile.region),
+        allergens=allergens_of(studio, [sheet]),
         first_aid=_first_aid(studio, sheet),
         emergency=emergency_lines(studio.profile.emergency),
         printed=plain_date(edition.today, edition.locale),

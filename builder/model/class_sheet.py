@@ -28,7 +28,10 @@ class Needed:
 
 @dataclass(frozen=True)
 class LyeAhead:
-    """How the studio mixes its ready-mixed lye from solid alkali: both weights make `solution`, of the stated strength."""
+    """How the studio mixes its ready-mixed lye from solid alkali: both weights make `solution`, of the stated strength.
+
+    It holds a little more than the batches need, for what stays in the bottles.
+    """
 
     alkali: str
     solution: Mass

@@ -12,7 +12,7 @@ from builder.model.product import Product
 from builder.model.quantity import NO_MASS, Mass
 from builder.model.recipe import Recipe
 from builder.model.studio import Scale
-from builder.reckon.columns import reckon_column, reckon_lines
+from builder.reckon.columns import CUP, reckon_column, reckon_lines
 from builder.reckon.doses import reckon_doses
 from builder.reckon.formula import Formula, reckon_formula
 from builder.reckon.ingredient_list import list_ingredients
@@ -53,7 +53,7 @@ def reckon_batch(
     total, sizing = reckon_total(recipe, formula, size)
     wanted, kept_back = asked_for(size)
     needed = total if wanted is not None else NO_MASS
-    lines, columns, raised = _weigh(formula, total, needed, scales)
+    lines, columns, raised = _weigh(formula, total, needed, scales, Mass(constants[CUP].typical))
     portions = reckon_portions(columns[0].total, recipe.fill.weight, wanted, kept_back)
     doses = reckon_doses(recipe, cards, scales.grams)
     workings = [*formula.workings, sizing]
@@ -79,12 +79,12 @@ def reckon_batch(
     )
 
 
-def _weigh(formula: Formula, total: Mass, needed: Mass, scales: Weighings) -> tuple[tuple[Line, ...], tuple[Column, ...], Mass]:
+def _weigh(formula: Formula, total: Mass, needed: Mass, scales: Weighings, cup: Mass) -> tuple[tuple[Line, ...], tuple[Column, ...], Mass]:
     """Weigh out in every unit; where rounding leaves less than the containers need, begin again from a little more."""
     raised = NO_MASS
     while True:
         lines = reckon_lines(formula, total + raised)
-        columns = tuple(reckon_column(lines, formula, group) for group in scales.columns)
+        columns = tuple(reckon_column(lines, formula, group, cup) for group in scales.columns)
         short = max((needed - column.total for column in columns), default=NO_MASS)
         if short <= NO_MASS:
             return lines, columns, raised

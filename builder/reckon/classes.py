@@ -1,5 +1,6 @@
 """A class to its sheet: the batches for the people who come, what they need in all, the home batches, the clock."""
 
+from fractions import Fraction
 from math import ceil
 
 from builder.model.batch_sheet import BatchSheet, ContainersSize, OilsSize, PeopleSize, Role, Size, TotalSize
@@ -9,8 +10,10 @@ from builder.model.recipe import Recipe
 from builder.model.studio import Studio
 from builder.model.studio_class import BatchFor, ClassDate, HomeSize, Make, StudioClass
 from builder.reckon.batches import Weighings, reckon_batch, weighings
-from builder.reckon.rounding import pick_scale, round_down
+from builder.reckon.rounding import pick_scale, round_down, round_near
 from builder.reckon.timeline import ahead_minutes, reckon_timeline
+
+SPARE = "ready-mixed lye to spare"
 
 
 def reckon_class(studio: Studio, studio_class: StudioClass, date: ClassDate | None) -> ClassSheet:
@@ -35,7 +38,9 @@ def _made(studio: Studio, make: Make, students: int, groups: int, group_size: in
     batches = tuple(PlannedBatch(purpose, batch(size, here), copies) for purpose, size, copies in _plan(make, students, groups, group_size))
     at_home = tuple(HomeBatch(size, batch(home_size(size), home)) for size in make.at_home)
     containers = students * make.each_student + make.spare
-    return MadeSheet(make, batches, _needed(batches), containers, at_home, _lye_ahead(recipe, batches, here))
+    return MadeSheet(
+        make, batches, _needed(batches), containers, at_home, _lye_ahead(recipe, batches, here, studio.constants[SPARE].typical / 100)
+    )
 
 
 def _plan(make: Make, students: int, groups: int, group_size: int) -> list[tuple[str, PeopleSize, int]]:
@@ -70,12 +75,13 @@ def _needed(batches: tuple[PlannedBatch, ...]) -> tuple[Needed, ...]:
     return tuple(Needed(name, mass) for name, mass in totals.items())
 
 
-def _lye_ahead(recipe: Recipe, batches: tuple[PlannedBatch, ...], scales: Weighings) -> LyeAhead | None:
+def _lye_ahead(recipe: Recipe, batches: tuple[PlannedBatch, ...], scales: Weighings, spare: Fraction) -> LyeAhead | None:
     if recipe.lye is None or recipe.lye.ready_mixed is None:
         return None
     strength = recipe.lye.ready_mixed.fraction
     weighed = [(w, planned.copies) for planned in batches for w in planned.sheet.grams.weighed if w.line.role is Role.ALKALI]
-    solution = sum_masses(w.mass * copies for w, copies in weighed)
+    asked_for = sum_masses(w.mass * copies for w, copies in weighed)
+    solution = round_near(asked_for * (1 + spare), pick_scale(asked_for * (1 + spare), scales.grams)[0].division)
     lye = batches[0].sheet.grams.lye
     assert lye is not None
     exact = solution * strength / lye.purities[0].typical

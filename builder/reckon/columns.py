@@ -10,6 +10,8 @@ from builder.reckon.formula import Formula
 from builder.reckon.lye_check import check_lye
 from builder.reckon.rounding import pick_scale, round_down, round_near
 
+CUP = "what a weighing cup weighs"
+
 
 def reckon_lines(formula: Formula, total: Mass) -> tuple[Line, ...]:
     """Give the exact lines of a batch of this weight."""
@@ -21,12 +23,13 @@ def reckon_lines(formula: Formula, total: Mass) -> tuple[Line, ...]:
     )  # fmt: skip
 
 
-def reckon_column(lines: Sequence[Line], formula: Formula, scales: Sequence[Scale]) -> Column:
+def reckon_column(lines: Sequence[Line], formula: Formula, scales: Sequence[Scale], cup: Mass) -> Column:
     """Weigh out exact lines on scales that all read in one unit, and check the lye as weighed.
 
-    A batch so small that something rounds to nothing has no lye to check: a finding stops it.
+    Each amount is weighed in a cup of its own, which the scale has to hold as well. A batch so small that something rounds to nothing
+    has no lye to check: a finding stops it.
     """
-    weighed = tuple(_weigh(line, scales) for line in lines)
+    weighed = tuple(_weigh(line, scales, cup) for line in lines)
     phases: dict[str, Mass] = {}
     for w in weighed:
         phases[w.line.phase] = phases.get(w.line.phase, Mass(Fraction(0))) + w.mass
@@ -42,8 +45,8 @@ def reckon_column(lines: Sequence[Line], formula: Formula, scales: Sequence[Scal
     )
 
 
-def _weigh(line: Line, scales: Sequence[Scale]) -> Weighed:
-    scale, fits = pick_scale(line.exact, scales)
+def _weigh(line: Line, scales: Sequence[Scale], cup: Mass) -> Weighed:
+    scale, fits = pick_scale(line.exact, scales, cup)
     rounded = round_down if line.role is Role.ALKALI else round_near
     return Weighed(line, rounded(line.exact, scale.division), scale, fits)
 

@@ -13,6 +13,7 @@ from builder.reckon.lye import LyeBasis, lye_basis, need_lye
 from builder.reckon.masses import weight_of
 
 LYE_PHASE = "lye"
+BESIDE_PHASE = "water beside the lye"
 LATER_PHASE = "after the lye"
 
 
@@ -82,8 +83,10 @@ def _lye_lines(lines: list[FormulaLine], lye: LyeBasis, cards: Mapping[str, Ingr
     plan, need = lye.plan, need_lye(oils, acids, lye)
     strength = plan.ready_mixed.fraction if plan.ready_mixed else None
     found = [FormulaLine(alkali.card, LYE_PHASE, Role.ALKALI, mass.grams, plan.place, strength=strength) for alkali, mass in need.alkali]
+    # Water that a ready-mixed lye leaves to be added is never poured into the lye.
+    beside = BESIDE_PHASE if plan.ready_mixed else LYE_PHASE
     for liquid, mass in need.liquids:
         if mass:
-            phase, role = (LATER_PHASE, Role.OTHER) if liquid.later else (LYE_PHASE, Role.LYE_WATER)
+            phase, role = (LATER_PHASE, Role.OTHER) if liquid.later else (beside, Role.LYE_WATER)
             found.append(FormulaLine(cards[liquid.name.key], phase, role, mass.grams, plan.place))
     return found

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 from math import floor
 
-from builder.model.quantity import Mass
+from builder.model.quantity import NO_MASS, Mass
 from builder.model.studio import Scale
 
 
@@ -18,9 +18,9 @@ def round_near(mass: Mass, division: Mass) -> Mass:
     return division * floor(mass / division + Fraction(1, 2))
 
 
-def pick_scale(mass: Mass, scales: Sequence[Scale]) -> tuple[Scale, bool]:
-    """Give the finest scale that can hold the mass, and whether one can; if none can, the one that holds most."""
-    able = [scale for scale in scales if scale.up_to >= mass]
+def pick_scale(mass: Mass, scales: Sequence[Scale], cup: Mass = NO_MASS) -> tuple[Scale, bool]:
+    """Give the finest scale that can hold the mass in its cup, and whether one can; if none can, the one that holds most."""
+    able = [scale for scale in scales if scale.up_to >= mass + cup]
     if able:
         return min(able, key=lambda scale: (scale.division, scale.up_to)), True
     return max(scales, key=lambda scale: scale.up_to), False

@@ -6,7 +6,7 @@ from fractions import Fraction
 from builder.model.figure import Figure
 from builder.model.quantity import Mass
 from builder.model.studio import Scale
-from builder.reckon.columns import reckon_column, reckon_lines
+from builder.reckon.columns import CUP, reckon_column, reckon_lines
 from builder.reckon.formula import Formula
 
 # Round weights in grams, as a person would choose them.
@@ -17,8 +17,9 @@ def smallest_batch(formula: Formula, scales: Sequence[Scale], constants: Mapping
     """Give the smallest round weight that serves; None where no candidate does."""
     fewest = constants["fewest divisions of a weighing"].typical
     most = constants["most that scales may take from the superfat"].typical / 100
+    cup = Mass(constants[CUP].typical)
     for candidate in CANDIDATES:
-        column = reckon_column(reckon_lines(formula, Mass(candidate)), formula, scales)
+        column = reckon_column(reckon_lines(formula, Mass(candidate)), formula, scales, cup)
         if any(w.line.exact < w.scale.division * fewest for w in column.weighed):
             continue
         if column.lye is None or column.lye.by_scales <= most:

@@ -54,7 +54,7 @@ def test_the_class_page_says_how_it_is_taught_and_what_is_in_it(document):
         "You watch Watch the lye",
         "You do Mix the salts",
         "You take home A jar and a bar.",
-        "2 containers for each student (4 fl oz jar), 113 g (3.98 oz) in each",
+        "2 jars for each student (4 fl oz jar), 113 g (3.98 oz) in each",
         "Scent of your choice: lavender essential oil or no scent",
         "DANGER Lye burns",
     ):
@@ -66,7 +66,7 @@ def test_the_take_home_sheet_speaks_of_the_home_batch_in_both_units(document):
     page = words(document("print/first/take-home-salts-500-g.html"))
     assert "Weigh 300 g (10.60 oz) of sea salt and 150 g (5.30 oz) of baking soda" in page
     assert "Check that the batch weighs 500 g (17.65 oz)" in page
-    assert "Fills 4 containers (4 fl oz jar) with 113 g (3.98 oz) each; 48 g left over." in page
+    assert "Fills 4 jars (4 fl oz jar) with 113 g (3.98 oz) each; 48 g more, for what sticks to bowls and tools." in page
     assert "Printed January 15, 2027" in page
     assert "on the table" not in page
     assert "Watch the lye" not in page
@@ -92,7 +92,7 @@ def test_a_card_for_each_group_and_the_steps_once(document):
     assert "Group 1 of 2: 2 people" in cards
     assert "Group 2 of 2: 1 person" in cards
     assert "One batch is made for all." in cards
-    assert "at most 1.1 g for each container (1%" in cards
+    assert "At most 1.1 g for each container (1%" in cards
     steps = words(document(f"{DATE}/bench-steps.pdf"))
     assert "print 2 copies" in steps
     assert "Weigh 406.8 g of sea salt" in steps

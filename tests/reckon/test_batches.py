@@ -113,6 +113,7 @@ def test_each_amount_is_weighed_on_the_finest_scale_that_holds_it():
     assert pick_scale(grams(200), [bench, pocket]) == (pocket, True)
     assert pick_scale(grams("200.01"), [bench, pocket]) == (bench, True)
     assert pick_scale(grams(6000), [pocket, bench]) == (bench, False)
+    assert pick_scale(grams(160), [bench, pocket], grams(50)) == (bench, True)
 
 
 def test_rounding_has_a_direction():

@@ -55,8 +55,10 @@ class TakeHomeView:
     keeps: str
     directions: str
     label_lists: tuple[ListedVariant, ...]
+    label_rest: bool
     label_cautions: tuple[str, ...]
     net_contents: str
+    allergens: str
     first_aid: tuple[str, ...]
     emergency: tuple[str, ...]
     printed: str
