@@ -15,7 +15,7 @@ from builder.press.sheets import Engine
 from builder.stock import LAYOUTS
 
 INCH, MM = 72, 72 / 25.4
-SHORT, LONG, TOO_LONG = "Glycerin", ", ".join(["Glycerin"] * 60), ", ".join(["Glycerin"] * 900)
+SHORT, LONG, TOO_LONG = "Glycerin", ", ".join(["Glycerin"] * 100), ", ".join(["Glycerin"] * 900)
 
 
 @pytest.fixture(scope="module")
@@ -47,7 +47,7 @@ def corners(sheet):
 
 @pytest.mark.parametrize(
     ("paper", "columns", "rows", "left", "top", "across", "down"),
-    [("letter", 2, 5, 0.15625 * INCH, 0.5 * INCH, 4.1875 * INCH, 2 * INCH), ("a4", 2, 4, 6 * MM, 14.5 * MM, 99 * MM, 67 * MM)],
+    [("letter", 2, 4, 0.5 * INCH, 0.5 * INCH, 3.75 * INCH, 2.5 * INCH), ("a4", 2, 4, 10 * MM, 10 * MM, 95 * MM, 69 * MM)],
 )
 def test_labels_stand_where_the_stock_has_them(engine, paper, columns, rows, left, top, across, down):
     sheet = press(engine, paper, SHORT, columns * rows + 1)
@@ -67,12 +67,12 @@ def test_text_that_does_not_fit_gets_a_taller_cell_of_the_same_type(engine):
     assert sheet.warnings == ()
     pages, size = corners(sheet)
     assert [len(labels) for labels in pages] == [4, 1]
-    assert pages[0][2][1] - pages[0][0][1] == pytest.approx(4 * INCH, abs=0.01)
+    assert pages[0][2][1] - pages[0][0][1] == pytest.approx(5 * INCH, abs=0.01)
     assert size >= 8.16
 
 
 def test_where_no_law_asks_for_higher_letters_type_shrinks_first_but_not_below_the_least(engine):
-    sheet = press(engine, "a4", ", ".join(["Glycerin"] * 100), 4, fits=("plain", "small", "tall", "wide"))
+    sheet = press(engine, "a4", ", ".join(["Glycerin"] * 110), 4, fits=("plain", "small", "tall", "wide"))
     assert sheet.warnings == ()
     pages, size = corners(sheet)
     assert len(pages[0]) == 4
