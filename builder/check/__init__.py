@@ -15,6 +15,7 @@ from builder.check.home_size_without_oils import find_home_sizes_without_oils
 from builder.check.label_order import find_open_label_orders
 from builder.check.letters_not_in_font import find_letters_not_in_font
 from builder.check.links_broken import find_broken_links
+from builder.check.lye_liquids import find_unfit_lye_liquids
 from builder.check.lye_too_much import find_too_much_lye
 from builder.check.lye_too_strong import find_too_strong_lye
 from builder.check.lye_where_it_belongs import find_lye_out_of_place
@@ -45,6 +46,7 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_amounts_of_another_kind,
     find_shares_not_whole,
     find_lye_out_of_place,
+    find_unfit_lye_liquids,
     find_alkalis_among_ingredients,
     find_superfat_out_of_range,
     find_figures_missing,

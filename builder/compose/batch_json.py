@@ -141,6 +141,7 @@ def _column(column: Column) -> Json:
             "superfat without waxes": number(lye.without_waxes) if lye.without_waxes is not None else None,
             "lye concentration": number(lye.concentration),
             "lye concentration in water": number(lye.in_water),
+            "water from elsewhere": number(lye.water_beside.grams),
             "water to lye": number(lye.water_to_lye),
             "water to oils": number(lye.water_of_oils),
             "taken in the worst case": {

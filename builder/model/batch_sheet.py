@@ -81,6 +81,7 @@ class Role(StrEnum):
     OIL = "oil"
     ALKALI = "alkali"
     LYE_WATER = "lye water"
+    LATER_LIQUID = "later liquid"
     OTHER = "other"
 
 
@@ -154,6 +155,7 @@ class LyeResult:
     Shares are fractions of one. `lowest` and `highest` are the superfat in the worst case both ways; `before_the_cook` is the superfat
     without the fats that are added after it (None where there are none), `without_waxes` what it is if no wax takes lye.
     `concentration` and `water_to_lye` are by weight as weighed; `in_water` counts only the water in a liquid that takes its place.
+    `water_beside` is the water that comes from elsewhere and dissolves no lye: in later liquids, in solutions of acids, in milks.
     `causes` say what makes the worst case bad, the most first; `by_scales` is what the scales alone take.
     `parts` are the alkalis with both of their shares, so that neither is taken for the other.
     """
@@ -165,6 +167,7 @@ class LyeResult:
     without_waxes: Fraction | None
     concentration: Fraction
     in_water: Fraction
+    water_beside: Mass
     water_to_lye: Fraction
     water_of_oils: Fraction
     purities: tuple[Purity, ...]
@@ -187,7 +190,8 @@ class SoapMade:
     """What comes out of the pot once the lye has done its work; the parts add to the weight of the column exactly.
 
     `salts` are those of acids (citrate, lactate, acetate) by the acid's name. `rest_of_alkali` is what the alkali as bought holds beside
-    hydroxide. `others` are the ingredients that take no part. `bar` is one portion wet, `cured_bar` after the water loss that the recipe
+    hydroxide. `water` is all of it, that in milks and in solutions of acids too. `others` are the ingredients that take no part, less
+    their water. `bar` is one portion wet, `cured_bar` after the water loss that the recipe
     states (None where it states none). `free_alkali` is hydroxide that found no fat: a finding stops such a batch.
     """
 
