@@ -55,7 +55,7 @@ def _too_sour(plan: LyePlan, studio: Studio) -> Iterator[Finding]:
             sour[0][0].name.place,
             f"So much {sour[0][1].name.lower()} would take up {plain_number(taken * 100, 2)} % of the lye, "
             "and what is left for the fat could not be relied on.",
-            f"Put water in place of most of it under `liquid:`; what is sour may take up at most {plain_number(MOST_TAKEN * 100)} % of the lye.",
+            f"Put water in place of most of it; sour liquids may take at most {plain_number(MOST_TAKEN * 100)} % of the lye.",
         )
 
 

@@ -1,10 +1,10 @@
 """What comes out of a pot of soap: soap of each fat, glycerol, water, what stays fat. In and out weigh the same.
 
 A triglyceride takes three alkali and frees one glycerol: soap = fat + alkali - glycerol. A fatty acid takes one and frees one water.
-An acid takes its protons and frees as many waters. The water of a milk, a juice or a solution of acid joins the rest. The alkali is used
-up; the superfat stays as fat, of each fat in proportion, after those that go in after the cook. A wax gives soap and fatty alcohol, which
-are counted together as its soap. Free fatty acids within a fat are counted as glyceride, which sets glycerol a little too high (by 0.1 %
-of the fat for one per cent of free acid).
+An acid takes its protons and frees as many waters. The water of a milk, a juice, a solution of acid or a hydrous wool fat joins the rest.
+The alkali is used up; the superfat stays as fat, of each fat in proportion, after those that go in after the cook. A wax gives soap and
+fatty alcohol, which are counted together as its soap. Free fatty acids within a fat are counted as glyceride, which sets glycerol a little
+too high (by 0.1 % of the fat for one per cent of free acid).
 """
 
 from collections.abc import Mapping, Sequence
@@ -78,7 +78,7 @@ def _alkali(weighed: Sequence[Weighed], pure: dict[str, Fraction]) -> tuple[Frac
 def _soaps(
     weighed: Sequence[Weighed], alkali: Fraction, per_mol: Fraction, koh: Fraction, glycerol_molar: Fraction, water_molar: Fraction
 ) -> tuple[tuple[SoapOf, ...], Mass, Fraction, Fraction]:
-    """Give the soap of each oil, the glycerol, the grams of water set free, and the mol of alkali that is left.
+    """Give the soap of each oil, the glycerol, the grams of water that come out of the oils, and the mol of alkali that is left.
 
     Fats after the cook take only what the others leave.
     """
@@ -100,7 +100,10 @@ def _soaps(
             elif card.counts_as is CountsAs.FATTY_ACID:
                 out = taken * water_molar
                 freed += out
-            found[id(w)] = SoapOf(card, w.mass * part + Mass(taken * per_mol - out), w.mass * (1 - part))
+            of_water = w.mass * water_in(card)
+            freed += of_water.grams
+            dry = w.mass - of_water
+            found[id(w)] = SoapOf(card, dry * part + Mass(taken * per_mol - out), dry * (1 - part))
     return tuple(found[id(w)] for w in oils), glycerol, freed, left
 
 
