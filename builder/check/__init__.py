@@ -11,6 +11,7 @@ from builder.check.colour_not_allowed import find_colours_not_allowed
 from builder.check.dates_out_of_order import find_dates_out_of_order
 from builder.check.doses_high import find_high_doses
 from builder.check.figures_missing import find_figures_missing
+from builder.check.fill_and_container import find_fills_that_do_not_fit
 from builder.check.home_size_without_oils import find_home_sizes_without_oils
 from builder.check.label_order import find_open_label_orders
 from builder.check.letters_not_in_font import find_letters_not_in_font
@@ -29,7 +30,6 @@ from builder.check.scales_missing import find_scales_missing
 from builder.check.shares_not_whole import find_shares_not_whole
 from builder.check.superfat_out_of_range import find_superfat_out_of_range
 from builder.check.time_does_not_fit import find_times_that_do_not_fit
-from builder.check.unknown_container import find_unknown_containers
 from builder.check.unknown_ingredient import find_unknown_ingredients
 from builder.check.unknown_recipe import find_unknown_recipes
 from builder.model.class_sheet import ClassSheet
@@ -42,7 +42,7 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_scales_missing,
     find_unknown_ingredients,
     find_unknown_recipes,
-    find_unknown_containers,
+    find_fills_that_do_not_fit,
     find_amounts_of_another_kind,
     find_shares_not_whole,
     find_lye_out_of_place,

@@ -81,7 +81,10 @@ def batches_of(sheet: ClassSheet, studio: Studio) -> Iterator[Batch]:
     for made in sheet.made:
         for planned in made.batches:
             people = f" for {sheet.students} students" if planned.purpose == "class" else ""
-            yield batch_of(f"{_PURPOSE[planned.purpose]}{people}", planned.sheet, studio, about)
+            name = f"{_PURPOSE[planned.purpose]}{people}"
+            yield batch_of(name, planned.sheet, studio, about)
+            for other in planned.also:
+                yield batch_of(f"{name}, in the {other.recipe.fill.container}", other, studio, about)
         for home in made.home:
             name = f"the home batch of {home.size.written}"
             yield replace(batch_of(name, home.sheet, studio, about), size_place=home.size.place)

@@ -11,7 +11,7 @@ from builder.model.recipe import Recipe
 from builder.model.studio import Studio
 from builder.model.studio_class import StudioClass
 
-FOR_ALL = ("batch", "portion", "containers")
+FOR_ALL = ("batch", "portion", "cup", "containers")
 FOR_SOAP = ("oils", "lye", "lye water", "lye solution", "superfat")
 
 

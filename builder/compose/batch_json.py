@@ -55,14 +55,16 @@ def class_json(sheet: ClassSheet | None, findings: Iterable[Finding], class_key:
 def _made(made: MadeSheet) -> Json:
     return {
         "containers": made.containers,
-        "batches": [{"for": p.purpose, "copies": p.copies, "batch": _batch(p.sheet)} for p in made.batches],
+        "batches": [
+            {"for": p.purpose, "copies": p.copies, "batch": _batch(p.sheet), "also fills": [_filling(one) for one in p.also]}
+            for p in made.batches
+        ],
         "needed in all": [{"ingredient": need.ingredient, "grams": number(need.mass.grams)} for need in made.needed],
         "at home": [{"size": home.size.written, "batch": _batch(home.sheet)} for home in made.home],
     }
 
 
 def _batch(sheet: BatchSheet) -> Json:
-    portions = sheet.portions
     return {
         "name": sheet.recipe.name,
         "product": sheet.product.name,
@@ -80,10 +82,25 @@ def _batch(sheet: BatchSheet) -> Json:
             for line in sheet.lines
         ],
         "columns": [_column(column) for column in sheet.columns],
+        **_filling(sheet),
+        "ingredient lists": [{"chosen": dict(variant.chosen), "list": _ingredients(variant.ingredients)} for variant in sheet.variants],
+        "smallest sensible batch": number(sheet.smallest.grams) if sheet.smallest else None,
+        "what the soap becomes": _soap(sheet.soap) if sheet.soap else None,
+        "workings": [_working(working) for working in sheet.workings],
+    }
+
+
+def _filling(sheet: BatchSheet) -> dict[str, Json]:
+    """Give what one kind of container takes, and what may be added to it."""
+    portions = sheet.portions
+    return {
         "portions": {
+            "container": sheet.recipe.fill.container.text,
             "fill": number(portions.fill.grams),
+            "poured": number(portions.poured.grams),
             "wanted": portions.wanted,
             "yields": portions.yields,
+            "all from": number(portions.all_from.grams) if portions.all_from is not None else None,
             "left": number(portions.left.grams),
         },
         "doses": [
@@ -96,10 +113,6 @@ def _batch(sheet: BatchSheet) -> Json:
             }
             for dose in sheet.doses
         ],
-        "ingredient lists": [{"chosen": dict(variant.chosen), "list": _ingredients(variant.ingredients)} for variant in sheet.variants],
-        "smallest sensible batch": number(sheet.smallest.grams) if sheet.smallest else None,
-        "what the soap becomes": _soap(sheet.soap) if sheet.soap else None,
-        "workings": [_working(working) for working in sheet.workings],
     }
 
 
@@ -131,6 +144,15 @@ def _column(column: Column) -> Json:
         "alkali": number(column.alkali.grams),
         "lye water": number(column.lye_water.grams),
         "phases": {name: number(mass.grams) for name, mass in column.phase_totals.items()},
+        "top up": [
+            {
+                "phase": one.phase,
+                "to": number(one.weight.grams),
+                "likely": number(one.lost.grams) if one.lost else None,
+                "measured": one.measured or None,
+            }
+            for one in column.top_ups
+        ],
         "lye": None
         if lye is None
         else {
@@ -233,6 +255,8 @@ def _fields(size: object) -> dict[str, Json]:
     for one in fields(size):  # type: ignore[arg-type]
         value = getattr(size, one.name)
         match value:
+            case tuple():
+                found[one.name] = [{"container": fill.container.text, "fill": number(fill.weight.grams), "count": n} for fill, n in value]
             case Mass(amount) | Volume(amount):
                 found[one.name.replace("_", " ")] = number(amount)
             case _:

@@ -1,8 +1,8 @@
 """What a name in braces stands for: a set of weighings of the batch at hand, or one of a few fixed words.
 
 An ingredient, a phase, `{batch}`, `{oils}`, `{lye}`, `{lye water}` and `{lye solution}` each name weighings, which are added up. An
-ingredient that is also the water of the lye is meant as it stands in the phases. `{portion}`, `{containers}`, `{superfat}` and what
-students choose (`{scent}`, `{colour}`) are read from the portions, the lye and the doses.
+ingredient that is also the water of the lye is meant as it stands in the phases. `{portion}`, `{cup}` (the portion with what sticks to the
+cup), `{containers}`, `{superfat}` and what students choose (`{scent}`, `{colour}`) are read from the portions, the lye and the doses.
 """
 
 from collections.abc import Callable
@@ -24,7 +24,7 @@ LYE_ROLES = {
 
 def known_mentions(sheet: BatchSheet) -> tuple[str, ...]:
     """Give every name, folded, that a lesson may put in braces for this batch, other names of its ingredients included."""
-    names = ["batch", "portion", "containers"]
+    names = ["batch", "portion", "cup", "containers"]
     names += [name for name, roles in LYE_ROLES.items() if any(w.line.role in roles for w in sheet.grams.weighed)]
     names += ["superfat"] if sheet.grams.lye else []
     names += [fold(dose.what) for dose in sheet.doses]
@@ -55,7 +55,7 @@ def ingredients_named(studio: Studio, sheet: BatchSheet, name: Name) -> tuple[tu
     if dose is not None:
         cards = (studio.ingredient(option) for option in dose.options if option is not None)
         return tuple((card, "") for card in cards if card is not None)
-    if name.key in ("batch", "portion", "containers", "superfat"):
+    if name.key in ("batch", "portion", "cup", "containers", "superfat"):
         return ()
     return tuple((w.line.ingredient, w.line.phase) for w in _weighings(studio, sheet.grams, name))
 
@@ -72,6 +72,8 @@ def _amount(
 ) -> str:
     if name.key == "portion":
         return write_mass(sheet.portions.fill)
+    if name.key == "cup":
+        return write_mass(sheet.portions.poured)
     if name.key == "containers":
         return str(sheet.portions.yields)
     if name.key == "superfat" and sheet.grams.lye:

@@ -9,8 +9,8 @@ from builder.model.ingredient import DeclaredAs, Ingredient
 from builder.model.place import NOWHERE, Place
 from builder.model.plain_number import plain_number
 from builder.model.product import Product
-from builder.model.quantity import Mass, Volume
-from builder.model.recipe import Recipe
+from builder.model.quantity import NO_MASS, Mass, Volume
+from builder.model.recipe import Fill, Recipe
 from builder.model.studio import Scale
 
 
@@ -44,11 +44,16 @@ class MouldSize:
 
 @dataclass(frozen=True)
 class PeopleSize:
-    """A batch for people: containers to fill, and weights to show and to lose in the pot."""
+    """A batch for people: containers to fill, and weights to show, to lose in the pot and in each cup.
+
+    `also` are other containers that the same batch fills, with how many of each.
+    """
 
     containers: int
     demo: Mass
     left_in_the_pot: Mass
+    left_in_each_cup: Mass = NO_MASS
+    also: tuple[tuple[Fill, int], ...] = ()
 
 
 Size = TotalSize | OilsSize | ContainersSize | MouldSize | PeopleSize
@@ -208,6 +213,19 @@ class SoapMade:
 
 
 @dataclass(frozen=True)
+class TopUp:
+    """A phase with water that is heated: what it weighs before, to which hot water brings it back afterwards.
+
+    `lost` is what is expected to steam away, from the studio's own weighing (`measured`); None where the studio has not weighed it.
+    """
+
+    phase: str
+    weight: Mass
+    lost: Mass | None
+    measured: str
+
+
+@dataclass(frozen=True)
 class Column:
     """One column of weighings, in grams or ounces, with its totals and its lye.
 
@@ -222,16 +240,23 @@ class Column:
     lye_water: Mass
     phase_totals: Mapping[str, Mass]
     lye: LyeResult | None
+    top_ups: tuple[TopUp, ...] = ()
 
 
 @dataclass(frozen=True)
 class Portions:
-    """How a batch is divided: the weight of one, how many are wanted, how many it yields, and what is left."""
+    """How a batch is divided: the weight of one, how many are wanted, how many it yields, and what is left of the batch.
+
+    `poured` is what the scale reads on a tared cup: the fill, and what sticks to the cup. `all_from` is the least weight of the finished
+    batch that still fills every container that is wanted (None where none are).
+    """
 
     fill: Mass
     wanted: int | None
     yields: int
     left: Mass
+    poured: Mass
+    all_from: Mass | None = None
 
 
 @dataclass(frozen=True)

@@ -11,11 +11,15 @@ from builder.model.studio_class import ClassDate, HomeSize, Make, StudioClass
 
 @dataclass(frozen=True)
 class PlannedBatch:
-    """A batch made `copies` times. `purpose` is `class`, `group`, `student` or `teacher` (what is spare and shown)."""
+    """A batch made `copies` times. `purpose` is `class`, `group`, `student` or `teacher` (what is spare and shown).
+
+    `also` is the batch once more for each other container that it fills, with the portions and doses of that container.
+    """
 
     purpose: str
     sheet: BatchSheet
     copies: int
+    also: tuple[BatchSheet, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -50,7 +54,10 @@ class HomeBatch:
 
 @dataclass(frozen=True)
 class MadeSheet:
-    """One product of a class: its batches, what they need in all, how many containers there are, its home batches."""
+    """One product of a class: its batches, what they need in all, how many containers there are, its home batches.
+
+    `also_containers` are the numbers of the other containers that its batches fill, in the order of the class file.
+    """
 
     make: Make
     batches: tuple[PlannedBatch, ...]
@@ -58,11 +65,17 @@ class MadeSheet:
     containers: int
     home: tuple[HomeBatch, ...]
     lye_ahead: LyeAhead | None = None
+    also_containers: tuple[int, ...] = ()
 
     @property
     def batch(self) -> BatchSheet:
         """Give the batch that the lesson speaks of: the class's, the group's or the student's own."""
         return self.batches[0].sheet
+
+    @property
+    def fillings(self) -> tuple[tuple[BatchSheet, int], ...]:
+        """Give the batch once for each kind of container that it fills, with how many of it there are in all."""
+        return ((self.batch, self.containers), *zip(self.batches[0].also, self.also_containers, strict=True))
 
 
 @dataclass(frozen=True)

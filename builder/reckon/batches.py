@@ -1,11 +1,11 @@
 """One recipe at one size to a batch sheet."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import product
 
-from builder.model.batch_sheet import BatchSheet, Column, Dose, Given, Line, Portions, Size, Variant, Working
+from builder.model.batch_sheet import BatchSheet, Column, Dose, Given, Line, PeopleSize, Portions, Size, Variant, Working
 from builder.model.figure import Figure
 from builder.model.ingredient import Ingredient
 from builder.model.product import Product
@@ -19,9 +19,10 @@ from builder.reckon.ingredient_list import list_ingredients
 from builder.reckon.lye import LyeBasis
 from builder.reckon.lye_workings import check_workings, need_workings
 from builder.reckon.portions import reckon_portions
-from builder.reckon.scaling import asked_for, reckon_total
+from builder.reckon.scaling import asks_for_containers, reckon_total
 from builder.reckon.smallest import smallest_batch
 from builder.reckon.soap import reckon_soap
+from builder.reckon.top_ups import reckon_top_ups
 
 Cards = Mapping[str, Ingredient]
 
@@ -51,10 +52,10 @@ def reckon_batch(
     """Work out one batch: exact lines, a column of weighings per unit, portions, doses, ingredient lists, what a soap becomes, workings."""
     formula = reckon_formula(recipe, cards, from_solid=scales.from_solid)
     total, sizing = reckon_total(recipe, formula, size)
-    wanted, kept_back = asked_for(size)
-    needed = total if wanted is not None else NO_MASS
+    needed = total if asks_for_containers(size) else NO_MASS
     lines, columns, raised = _weigh(formula, total, needed, scales, Mass(constants[CUP].typical))
-    portions = reckon_portions(columns[0].total, recipe.fill.weight, wanted, kept_back)
+    columns = tuple(replace(column, top_ups=reckon_top_ups(recipe, column)) for column in columns)
+    portions = reckon_portions(columns[0].total, recipe.fill, size)[0]
     doses = reckon_doses(recipe, cards, scales.grams)
     workings = [*formula.workings, sizing]
     if raised:
@@ -77,6 +78,18 @@ def reckon_batch(
         soap=reckon_soap(recipe, columns[0], formula.lye, constants) if formula.lye and columns[0].lye else None,
         smallest=smallest_batch(formula, scales.grams, constants),
     )
+
+
+def fill_others(sheet: BatchSheet, cards: Cards, scales: Weighings) -> tuple[BatchSheet, ...]:
+    """Give a batch once more for each other container that it fills, with the portions and the doses of that one."""
+    if not isinstance(sheet.size, PeopleSize):
+        return ()
+    portions = reckon_portions(sheet.grams.total, sheet.recipe.fill, sheet.size)
+    found = []
+    for (fill, _), portion in zip(sheet.size.also, portions[1:], strict=True):
+        recipe = replace(sheet.recipe, fill=fill)
+        found.append(replace(sheet, recipe=recipe, portions=portion, doses=reckon_doses(recipe, cards, scales.grams)))
+    return tuple(found)
 
 
 def _weigh(formula: Formula, total: Mass, needed: Mass, scales: Weighings, cup: Mass) -> tuple[tuple[Line, ...], tuple[Column, ...], Mass]:

@@ -9,7 +9,7 @@ from builder.model.quantity import NO_MASS, Mass, sum_masses
 from builder.model.recipe import Recipe
 from builder.model.studio import Studio
 from builder.model.studio_class import BatchFor, ClassDate, HomeSize, Make, StudioClass
-from builder.reckon.batches import Weighings, reckon_batch, weighings
+from builder.reckon.batches import Weighings, fill_others, reckon_batch, weighings
 from builder.reckon.rounding import pick_scale, round_down, round_near
 from builder.reckon.timeline import ahead_minutes, reckon_timeline
 
@@ -35,25 +35,40 @@ def _made(studio: Studio, make: Make, students: int, groups: int, group_size: in
     def batch(size: Size, scales: Weighings) -> BatchSheet:
         return reckon_batch(recipe, kind, size, studio.ingredients, scales, studio.constants)
 
-    batches = tuple(PlannedBatch(purpose, batch(size, here), copies) for purpose, size, copies in _plan(make, students, groups, group_size))
+    def planned(purpose: str, size: PeopleSize, copies: int) -> PlannedBatch:
+        sheet = batch(size, here)
+        return PlannedBatch(purpose, sheet, copies, fill_others(sheet, studio.ingredients, here))
+
+    batches = tuple(planned(*plan) for plan in _plan(make, students, groups, group_size))
     at_home = tuple(HomeBatch(size, batch(home_size(size), home)) for size in make.at_home)
-    containers = students * make.each_student + make.spare
     return MadeSheet(
-        make, batches, _needed(batches), containers, at_home, _lye_ahead(recipe, batches, here, studio.constants[SPARE].typical / 100)
+        make=make,
+        batches=batches,
+        needed=_needed(batches, studio.ingredients["water"].name),
+        containers=students * make.each_student + make.spare,
+        home=at_home,
+        lye_ahead=_lye_ahead(recipe, batches, here, studio.constants[SPARE].typical / 100),
+        also_containers=tuple(students * one.each_student + one.spare for one in make.also),
     )
 
 
 def _plan(make: Make, students: int, groups: int, group_size: int) -> list[tuple[str, PeopleSize, int]]:
     """Say which batches are made, each for whom, how big and how often."""
-    pot = make.left_in_the_pot
+
+    def for_people(people: int, *, spare: bool) -> PeopleSize:
+        """Give the batch of so many students, or with none of them the teacher's, with what is spare and what is shown."""
+        also = tuple((one.fill, people * one.each_student + spare * one.spare) for one in make.also)
+        containers = people * make.each_student + spare * make.spare
+        return PeopleSize(containers, make.demo if spare else NO_MASS, make.left_in_the_pot, make.left_in_each_cup, also)
+
     if make.batch_for is BatchFor.CLASS:
-        return [("class", PeopleSize(students * make.each_student + make.spare, make.demo, pot), 1)]
+        return [("class", for_people(students, spare=True), 1)]
     if make.batch_for is BatchFor.GROUP:
-        plan = [("group", PeopleSize(group_size * make.each_student, NO_MASS, pot), groups)]
+        plan = [("group", for_people(group_size, spare=False), groups)]
     else:
-        plan = [("student", PeopleSize(make.each_student, NO_MASS, pot), students)]
-    if make.spare or make.demo:
-        plan.append(("teacher", PeopleSize(make.spare, make.demo, pot), 1))
+        plan = [("student", for_people(1, spare=False), students)]
+    if make.spare or make.demo or any(one.spare for one in make.also):
+        plan.append(("teacher", for_people(0, spare=True), 1))
     return plan
 
 
@@ -67,11 +82,14 @@ def home_size(size: HomeSize) -> Size:
     return ContainersSize(size.containers)
 
 
-def _needed(batches: tuple[PlannedBatch, ...]) -> tuple[Needed, ...]:
+def _needed(batches: tuple[PlannedBatch, ...], water: str) -> tuple[Needed, ...]:
+    """Add up what all batches need, with the water that is expected to steam away."""
     totals: dict[str, Mass] = {}
     for planned in batches:
-        for w in planned.sheet.grams.weighed:
-            totals[w.line.name] = totals.get(w.line.name, NO_MASS) + w.mass * planned.copies
+        column = planned.sheet.grams
+        parts = [(w.line.name, w.mass) for w in column.weighed] + [(water, top_up.lost) for top_up in column.top_ups if top_up.lost]
+        for name, mass in parts:
+            totals[name] = totals.get(name, NO_MASS) + mass * planned.copies
     return tuple(Needed(name, mass) for name, mass in totals.items())
 
 

@@ -15,7 +15,6 @@ from builder.model.quantity import NO_MASS, Density, Drops, Rest, Volume, sum_ma
 from builder.model.recipe import AmountsAs, Choice, Fill, MeasuredDensity
 from builder.reckon.batches import reckon_batch, weighings
 from builder.reckon.ingredient_list import list_ingredients
-from builder.reckon.portions import reckon_portions
 from builder.reckon.rounding import pick_scale, round_down, round_near
 from tests.making import CONSTANTS, card, cards, grams, parts, phase, recipe, scale, share
 
@@ -133,13 +132,6 @@ def test_scaling_up_and_down_gives_the_batch_back(one, other, size, times):
     big = reckon_batch(made, LOTION, TotalSize(grams(size) * times), STOCK, FINE, CONSTANTS)
     assert [line.exact * times for line in small.lines] == [line.exact for line in big.lines]
     assert sum_masses(line.exact for line in small.lines) == grams(size)
-
-
-@given(sizes, st.fractions(5, 300, max_denominator=10), st.fractions(0, 40, max_denominator=5))
-def test_portions_and_what_is_left_add_to_the_batch(total, fill, kept):
-    portions = reckon_portions(grams(total), grams(fill), None, grams(kept))
-    assert portions.fill * portions.yields + portions.left + grams(kept) == grams(total)
-    assert portions.left < portions.fill
 
 
 @given(st.integers(1, 30), st.integers(1, 4))
