@@ -90,3 +90,20 @@ def test_what_comes_out_weighs_what_went_in_and_the_superfat_is_met(sour, later,
     if sheet.grams.lye is not None:
         assert float(sheet.grams.lye.superfat) == pytest.approx(0.06, abs=1e-5)
     assert all(w.mass.grams >= 0 for w in sheet.grams.weighed)
+
+
+def test_the_sum_of_the_lye_shows_the_acid_of_phases_and_liquids_together():
+    sheet = batch(lye(liquids=(of("vinegar", 100),)), {"vinegar": 10})
+    (needed,) = [working for working in sheet.workings if working.rule == "alkali equivalents needed"]
+    acid = next(one.value for one in needed.given if one.name == "acid")
+    assert float(acid) == pytest.approx(exact(sheet, "vinegar") * 0.05 / 60.052)
+    fat_taken = next(one.value for one in needed.given if one.name == "fat")
+    assert needed.result == fat_taken * Fraction(95, 100) + acid
+
+
+def test_a_liquid_is_never_more_than_all_water():
+    juice = card("juice", CountsAs.LIQUID, water_content="100.5")
+    stock = cards(OIL, juice)
+    sheet = reckon_batch(soap({"fat": 100}, lye(liquids=(of("juice", 100),))), BAR, OilsSize(grams(1000)), stock, FINE, CONSTANTS)
+    assert sheet.soap.others == ()
+    assert parts_of(sheet.soap) == sheet.grams.total
