@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from builder.model.batch_sheet import BatchSheet
+from builder.model.cost import Cost, Jug
 from builder.model.lesson import Part
 from builder.model.quantity import Mass
 from builder.model.studio_class import ClassDate, HomeSize, Make, StudioClass
@@ -50,7 +51,10 @@ class HomeBatch:
 
 @dataclass(frozen=True)
 class MadeSheet:
-    """One product of a class: its batches, what they need in all, how many containers there are, its home batches."""
+    """One product of a class: its batches, what they need in all, how many containers there are, its home batches.
+
+    `jugs` say what a pack of each ready-made base serves.
+    """
 
     make: Make
     batches: tuple[PlannedBatch, ...]
@@ -58,6 +62,7 @@ class MadeSheet:
     containers: int
     home: tuple[HomeBatch, ...]
     lye_ahead: LyeAhead | None = None
+    jugs: tuple[Jug, ...] = ()
 
     @property
     def batch(self) -> BatchSheet:
@@ -77,7 +82,10 @@ class TimedPart:
 
 @dataclass(frozen=True)
 class ClassSheet:
-    """One class for a number of students: on one of its dates, or for a full class where `date` is None."""
+    """One class for a number of students: on one of its dates, or for a full class where `date` is None.
+
+    `cost` is None where the studio lists no supplies.
+    """
 
     studio_class: StudioClass
     date: ClassDate | None
@@ -87,3 +95,4 @@ class ClassSheet:
     made: tuple[MadeSheet, ...]
     timeline: tuple[TimedPart, ...]
     ahead_minutes: int
+    cost: Cost | None = None

@@ -23,3 +23,8 @@ class Container:
     inside: Box | None = None
     fill_weight: Mass | None = None
     place: Place = field(default=NOWHERE, compare=False)
+
+    @property
+    def is_mould(self) -> bool:
+        """Say whether it is a mould, which the studio keeps and uses again."""
+        return self.shape in ("cavity", "rectangle")
