@@ -5,7 +5,7 @@ from decimal import Decimal
 from fractions import Fraction
 
 from babel.dates import format_date, format_time
-from babel.numbers import format_currency
+from babel.numbers import format_currency, get_currency_precision
 
 LOCALES = {"US": "en_US", "Canada": "en_US", "UK": "en_GB", "EU": "en_GB"}
 NARROW_NBSP = "\u202f"
@@ -47,3 +47,10 @@ def price(value: Fraction, currency: str, locale: str) -> str:
     else:
         written = format_currency(amount, currency, locale=locale)
     return written.replace(NARROW_NBSP, NBSP)
+
+
+def money(value: Fraction, currency: str, locale: str) -> str:
+    """Write a sum of money with the decimals of its currency; the exact half goes to the even digit."""
+    rounded = Fraction(round(value, get_currency_precision(currency)))
+    amount = Decimal(rounded.numerator) / Decimal(rounded.denominator)
+    return format_currency(amount, currency, locale=locale).replace(NARROW_NBSP, NBSP)

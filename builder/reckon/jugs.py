@@ -42,8 +42,10 @@ def _students(made: MadeSheet, line: Line, holds: Mass, group_size: int) -> int:
         fill = made.batch.portions.fill
         fixed = (fill * make.spare + make.demo + make.left_in_the_pot) * line.share
         division = next(w.scale.division for w in made.batch.grams.weighed if w.line is line)
-        # One division for the rounding, which may raise the batch by as much.
-        return floor((holds - fixed - division) / (fill * make.each_student * line.share))
+        each = fill * make.each_student * line.share
+        students = floor((holds - fixed) / each)
+        # The scale rounds a batch up where it would leave a container short.
+        return students if division * ceil((fixed + each * students) / division) <= holds else students - 1
     first, *teacher = made.batches
     fixed = sum_masses(_used(planned.sheet, line) for planned in teacher)
     each = _used(first.sheet, line)

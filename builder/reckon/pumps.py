@@ -33,11 +33,12 @@ def reckon_strokes(studio: Studio, sheet: BatchSheet) -> tuple[PumpStrokes, ...]
     """Give the strokes for each ingredient of a batch that has a pump, from the amount as weighed."""
     made = []
     pumps = pumped(studio)
-    for card in dict.fromkeys(w.line.ingredient.key for w in sheet.grams.weighed):
-        if card in pumps:
-            supply, one = pumps[card]
-            mass = sum_masses(w.mass for w in sheet.grams.weighed if w.line.ingredient.key == card)
+    cards = {w.line.ingredient.key: w.line.ingredient for w in sheet.grams.weighed}
+    for key, card in cards.items():
+        if key in pumps:
+            supply, one = pumps[key]
+            mass = sum_masses(w.mass for w in sheet.grams.weighed if w.line.ingredient.key == key)
             strokes = strokes_of(mass, one)
             assert supply.pump is not None
-            made.append(PumpStrokes(card, strokes, one * strokes, supply.pump.measured))
+            made.append(PumpStrokes(card.name, strokes, one * strokes, supply.pump.measured))
     return tuple(made)
