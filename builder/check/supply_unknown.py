@@ -34,6 +34,6 @@ def _unknown(kind: str, name: Name, known: Iterable[str], otherwise: str) -> Fin
 def _classes(supply: Supply, studio: Studio) -> Iterator[Finding]:
     for key in supply.use.classes if supply.use else ():
         if key.text not in studio.classes and key.text not in studio.unread.classes:
-            wrong = f'There is no class "{key}", so that nobody uses up these {supply.name} in it.'
+            wrong = f'No class is called "{key}", so these {supply.name} are not counted there.'
             remedy = f"Write the name of a folder in classes/.{did_you_mean(key.text, studio.classes)}"
             yield caution("supply-unknown", key.place, wrong, remedy)

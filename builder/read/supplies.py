@@ -27,14 +27,14 @@ def _read(placed: PlacedYaml, number: int, findings: list[Finding]) -> Supply | 
     entry = placed.at(number)
     kinds = [kind for kind in SupplyKind if isinstance(entry, dict) and kind in entry]
     if len(kinds) != 1:
-        findings.append(_unclear(placed, number))
+        findings.append(_unclear(placed, number, misspelt=not kinds))
         return None
     return _READ[kinds[0]](placed, number, findings)
 
 
-def _unclear(placed: PlacedYaml, number: int) -> Finding:
+def _unclear(placed: PlacedYaml, number: int, *, misspelt: bool) -> Finding:
     entry = placed.at(number)
-    near = did_you_mean(next(iter(entry)), list(SupplyKind)) if isinstance(entry, dict) and entry else ""
+    near = did_you_mean(next(iter(entry)), list(SupplyKind)) if misspelt and isinstance(entry, dict) and entry else ""
     wrong = "It is not clear what is in this pack: exactly one of ingredient, container and item says it."
     return stop("supply-unclear", placed.place(number), wrong, f'Write for example "{EXAMPLE}".{near}')
 

@@ -42,7 +42,7 @@ class PumpShape(Shape):
         number = one.grams if isinstance(one, Mass) else one.millilitres
         if not STROKE.hold(number):
             wrong = f"No pump gives so much or so little with one stroke: {STROKE.reason}."
-            raise TextError("figure-out-of-range", wrong, STROKE.remedy(number))
+            raise TextError("figure-out-of-range", wrong, STROKE.remedy(number), ("stroke" if self.stroke else "weigh",))
         return self
 
 
