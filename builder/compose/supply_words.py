@@ -9,8 +9,8 @@ from builder.compose.views.teacher import BuyGroup, BuyRow, Fact, SuppliesView
 from builder.compose.wording import NBSP, counted, listed, number, percent, sentence, shortest, within
 from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet, MadeSheet
-from builder.model.cost import Cost, Jug, Need, PumpStrokes, Purchase
-from builder.model.quantity import Mass
+from builder.model.cost import Bought, Cost, Jug, Need, PumpStrokes, Purchase
+from builder.model.quantity import Mass, Volume
 from builder.model.studio import Studio
 from builder.model.supply import SupplyKind
 
@@ -92,14 +92,18 @@ def _row(studio: Studio, need: Need) -> BuyRow:
     if bought is None:
         return BuyRow(sentence(need.name), needed, "no price known", "", "")
     left = f"{_quantity(need, bought.left)}, {_money(studio, need.left_value)}"
-    return BuyRow(sentence(need.name), needed, _packs(need, bought), _money(studio, bought.price), left)
+    return BuyRow(sentence(need.name), needed, _packs(bought), _money(studio, bought.price), left)
 
 
-def _packs(need: Need, bought: Purchase) -> str:
-    def size(written: str, pieces: object) -> str:
-        return written if need.kind is SupplyKind.INGREDIENT else f"pack of {pieces}"
+def _packs(bought: Purchase) -> str:
+    return listed([_pack(pack) for pack in bought.packs])
 
-    return listed([f"{pack.number}{NBSP}× {size(pack.supply.written, pack.supply.size)}" for pack in bought.packs])
+
+def _pack(pack: Bought) -> str:
+    supply = pack.supply
+    if supply.size == 1:
+        return str(pack.number)
+    return f"{pack.number}{NBSP}× {supply.written if supply.kind is SupplyKind.INGREDIENT else f'pack of {supply.size}'}"
 
 
 def _quantity(need: Need, quantity: Fraction) -> str:
@@ -122,9 +126,24 @@ def _jug_name(jug: Jug) -> str:
 
 def _serves(studio: Studio, made: MadeSheet, jug: Jug) -> str:
     name = container_name(studio, made.batch)
-    serves = f"serves {counted(jug.students or 0, 'student', 'students')}, {containers_of(jug.containers, name)} with the spare ones"
-    strokes = f"; about {counted(jug.strokes, 'stroke', 'strokes')} of the pump in all" if jug.strokes else ""
-    return f"{serves}. This class takes {jug.number} and leaves {_mass(jug.left)}, {percent(jug.left_share, 0)} of one{strokes}."
+    serves = f"Serves {counted(jug.students or 0, 'student', 'students')}, {containers_of(jug.containers, name)} with the spare ones"
+    takes = f"This class takes {jug.number} and leaves {_mass(jug.left)}, {percent(jug.left_share, 0)} of one."
+    return " ".join((f"{serves}.", takes, *_how_known(studio, jug)))
+
+
+def _how_known(studio: Studio, jug: Jug) -> list[str]:
+    """Say how the weight of a pack and that of a stroke are known."""
+    supply, card = jug.supply, studio.ingredient(jug.supply.name)
+    density = supply.density(card) if card and isinstance(supply.size, Volume) else None
+    known = []
+    if supply.weighs:
+        known.append(f"It was weighed: {supply.measured}.")
+    elif density:
+        known.append(f"Its weight is {supply.written} at {shortest(density.grams_per_millilitre, 3)}{NBSP}g/mL.")
+    if jug.strokes and jug.stroke:
+        strokes = counted(jug.strokes, "stroke", "strokes")
+        known.append(f"The pump gives {shortest(jug.stroke.grams, 2)}{NBSP}g with a stroke, in all about {strokes}.")
+    return known
 
 
 def _costs(studio: Studio, sheet: ClassSheet, cost: Cost) -> list[Fact]:

@@ -117,7 +117,7 @@ class Cost:
 class Jug:
     """What one pack of a ready-made base serves, and how many of it a class takes, what is spare, shown and lost in the pot counted.
 
-    `strokes` is the number of strokes of its pump that the class takes, None without a pump. For a batch `students` is None.
+    `stroke` is what one stroke of its pump gives and `strokes` how many are needed, None without a pump. For a batch `students` is None.
     """
 
     supply: Supply
@@ -128,6 +128,7 @@ class Jug:
     number: int
     left: Mass
     strokes: int | None = None
+    stroke: Mass | None = None
 
     @property
     def left_share(self) -> Fraction:

@@ -1,6 +1,5 @@
 """What a jug of ready-made base serves: students and containers, what is spare, shown and left in the pot counted."""
 
-from fractions import Fraction
 from math import ceil, floor
 
 from builder.model.batch_sheet import BatchSheet, Line
@@ -55,8 +54,9 @@ def _students(made: MadeSheet, line: Line, holds: Mass, group_size: int) -> int:
 def _jug(studio: Studio, line: Line, supply: Supply, holds: Mass, used: Mass, containers: int, students: int | None) -> Jug:
     number = ceil(used / holds)
     pump = pumped(studio).get(line.ingredient.key)
-    strokes = int(strokes_of(used, pump[1]) + Fraction(1, 2)) if pump else None
-    return Jug(supply, line.ingredient.name, holds, containers, students, number, holds * number - used, strokes)
+    stroke = pump[1] if pump else None
+    strokes = ceil(strokes_of(used, stroke)) if stroke else None
+    return Jug(supply, line.ingredient.name, holds, containers, students, number, holds * number - used, strokes, stroke)
 
 
 def _bases(sheet: BatchSheet) -> tuple[Line, ...]:
