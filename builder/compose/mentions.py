@@ -44,7 +44,6 @@ def class_amount(studio: Studio, sheet: BatchSheet, name: Name) -> str:
     strokes = _strokes(studio, sheet, name)
     if strokes is not None:
         return strokes_and_weight(strokes)
-    name = _without_strokes(studio, sheet, name)
     return _amount(studio, sheet, name, grams, lambda named: weighed_together(named(sheet.grams), "g"))
 
 

@@ -147,7 +147,9 @@ def test_a_class_by_hand():
 
 
 @settings(max_examples=25, deadline=None)
-@given(st.integers(1, 40), st.lists(st.tuples(st.integers(30, 5000), st.integers(1, 9000)), min_size=1, max_size=3, unique_by=lambda p: p[0]))
+@given(
+    st.integers(1, 40), st.lists(st.tuples(st.integers(30, 5000), st.integers(1, 9000)), min_size=1, max_size=3, unique_by=lambda p: p[0])
+)
 def test_what_is_used_and_what_is_left_add_up_to_the_till(students, sizes):
     packs = [pack("base", grams(size), Fraction(cents, 100)) for size, cents in sizes]
     cost = class_of(students, packs).cost
