@@ -55,7 +55,7 @@ def test_of_two_at_the_same_price_the_fewest_packs_count():
 
 
 def test_the_search_ends_whatever_is_asked():
-    many = [Pack(Fraction(100 + number), Fraction(100 + number, 100)) for number in range(12)]
+    many = [Pack(Fraction(1000 + 7 * number), Fraction(1000 + 7 * number, 100) + Fraction(number, 1000)) for number in range(12)]
     counts, proven = cheapest_packs(Fraction(10**12 + 1), many)
     assert holds(counts, many) >= 10**12 + 1
     assert not proven
@@ -66,3 +66,15 @@ def test_free_packs_cost_nothing():
     packs = [Pack(Fraction(10), Fraction(0)), Pack(Fraction(100), Fraction(5))]
     counts, _ = cheapest_packs(Fraction(95), packs)
     assert (price(counts, packs), holds(counts, packs)) == (0, 100)
+
+
+def test_of_very_many_packs_the_best_are_tried():
+    packs = [Pack(Fraction(100 + number), Fraction(100 + number, 7) + Fraction(number * number, 10**5)) for number in range(2000)]
+    counts, proven = cheapest_packs(Fraction(12_345), packs)
+    assert holds(counts, packs) >= 12_345
+    assert not proven
+
+
+def test_packs_of_one_value_are_settled_however_much_is_needed():
+    packs = [Pack(Fraction(250), Fraction(5)), Pack(Fraction(1000), Fraction(20)), Pack(Fraction(500), Fraction(10))]
+    assert cheapest_packs(Fraction(346_500), packs) == ((0, 346, 1), True)
