@@ -27,9 +27,16 @@ def view_batches(studio: Studio, made: MadeSheet) -> ProductBatches:
         name=sheet.recipe.name,
         containers=f"{containers_of(made.containers, container_name(studio, sheet))} in all ({container_name(studio, sheet)})",
         batches=tuple(_batch(made, planned) for planned in made.batches),
-        needed=tuple(IngredientRow(needed.ingredient, (grams(needed.mass),)) for needed in made.needed),
+        needed=_needed(made),
         choices=tuple(view_choice(dose) for dose in sheet.doses),
     )
+
+
+def _needed(made: MadeSheet) -> tuple[IngredientRow, ...]:
+    """Give what all batches need together; where one batch is made once, its own table says it."""
+    if sum(planned.copies for planned in made.batches) == 1:
+        return ()
+    return tuple(IngredientRow(needed.ingredient, (grams(needed.mass),)) for needed in made.needed)
 
 
 def batch_title(planned: PlannedBatch) -> str:

@@ -59,7 +59,7 @@ class FindingView:
 
 @dataclass(frozen=True)
 class ProductBatches:
-    """One product of the class: its batches, what they need in all, what each student may add."""
+    """One product of the class: its batches, what they need in all (empty for one batch made once), what each student may add."""
 
     name: str
     containers: str

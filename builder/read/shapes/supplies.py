@@ -7,7 +7,7 @@ from pydantic import model_validator
 
 from builder.model.quantity import Mass, Volume
 from builder.read.amounts import parse_pack, parse_pieces
-from builder.read.bounds import PACK_DENSITY, STROKE
+from builder.read.bounds import PACK, PACK_DENSITY, STROKE
 from builder.read.shapes.fields import OneOrMore, PositiveNumber, Price, Text, Weight, WholeAboveZero, reads
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text_error import TextError
@@ -55,6 +55,14 @@ class IngredientPackShape(Shape):
     weighs: Weight | None = maybe("weighs", example="3.75 kg")
     measured: Text = maybe("measured", "", '"how and when"')
     pump: PumpShape | None = maybe("pump", example='{stroke: 8 mL, measured: "how and when"}')
+
+    @model_validator(mode="after")
+    def _can_be_carried(self) -> Self:
+        number = self.pack.grams if isinstance(self.pack, Mass) else self.pack.millilitres
+        if not PACK.hold(number):
+            wrong = f"No pack is so large or so small: {PACK.reason}."
+            raise TextError("figure-out-of-range", wrong, PACK.remedy(number), ("pack",))
+        return self
 
     @model_validator(mode="after")
     def _is_weighed_once(self) -> Self:
