@@ -1,6 +1,7 @@
 """Model to findings: one rule, one file. The rules are two plain lists, in order."""
 
 from collections.abc import Callable, Iterable, Iterator
+from itertools import chain
 
 from builder.check.acceptance import accept_findings
 from builder.check.alkali_among_ingredients import find_alkalis_among_ingredients
@@ -13,6 +14,7 @@ from builder.check.doses_high import find_high_doses
 from builder.check.figures_missing import find_figures_missing
 from builder.check.fill_and_container import find_fills_that_do_not_fit
 from builder.check.home_size_without_oils import find_home_sizes_without_oils
+from builder.check.item_use_unclear import find_unclear_uses
 from builder.check.label_order import find_open_label_orders
 from builder.check.letters_not_in_font import find_letters_not_in_font
 from builder.check.links_broken import find_broken_links
@@ -25,10 +27,14 @@ from builder.check.names_twice import find_names_twice
 from builder.check.over_limit import find_amounts_over_limits
 from builder.check.portions_short import find_short_portions
 from builder.check.preservation import find_products_that_do_not_keep
+from builder.check.price_below_materials import find_prices_below_materials
 from builder.check.reach import classes_held_back
 from builder.check.scales_missing import find_scales_missing
 from builder.check.shares_not_whole import find_shares_not_whole
 from builder.check.superfat_out_of_range import find_superfat_out_of_range
+from builder.check.supply_twice import find_supplies_twice
+from builder.check.supply_unknown import find_unknown_supplies
+from builder.check.supply_weight_unknown import find_supplies_without_weight
 from builder.check.time_does_not_fit import find_times_that_do_not_fit
 from builder.check.unknown_ingredient import find_unknown_ingredients
 from builder.check.unknown_recipe import find_unknown_recipes
@@ -58,6 +64,10 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_times_that_do_not_fit,
     find_dates_out_of_order,
     find_names_twice,
+    find_unknown_supplies,
+    find_supplies_twice,
+    find_supplies_without_weight,
+    find_unclear_uses,
     find_letters_not_in_font,
 )
 
@@ -83,8 +93,11 @@ def check_batch(batch: Batch) -> list[Finding]:
 
 
 def check_sheets(sheets: Iterable[ClassSheet], studio: Studio) -> list[Finding]:
-    """Run every rule on every batch of every class; what holds for several batches of a class alike is said once."""
-    return say_once(_found(batch for sheet in sheets for batch in batches_of(sheet, studio)))
+    """Run every rule on every class and its batches; what holds for several of them alike is said once."""
+    sheets = tuple(sheets)
+    of_batches = _found(batch for sheet in sheets for batch in batches_of(sheet, studio))
+    of_classes = (found for sheet in sheets for found in find_prices_below_materials(sheet, studio))
+    return say_once(chain(of_batches, of_classes))
 
 
 def _found(batches: Iterable[Batch]) -> Iterator[BatchFinding]:

@@ -42,6 +42,8 @@ def _texts(studio: Studio) -> Iterator[tuple[str, Place]]:
         if not card.place.file.startswith("content/"):
             names = (*card.label_name.inci, *card.label_name.plain) if card.label_name else ()
             yield " ".join((card.name, *names)), card.place
+    for supply in studio.supplies:
+        yield from ((text, supply.name.place) for text in (supply.name.text, supply.measured))
 
 
 def _of_profile(profile: Profile) -> Iterator[tuple[str, Place]]:

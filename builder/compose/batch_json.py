@@ -7,22 +7,15 @@ in grams, volumes in millilitres, shares are fractions of one.
 
 from collections.abc import Iterable
 from dataclasses import fields
-from decimal import Context
-from fractions import Fraction
 
+from builder.compose.json_number import Json, number
+from builder.compose.supply_json import cost_json, jug_json, strokes_json
 from builder.model.batch_sheet import BatchSheet, Column, Declared, IngredientList, SoapMade, Weighed, Working
 from builder.model.class_sheet import ClassSheet, MadeSheet
 from builder.model.finding import Finding
 from builder.model.quantity import Mass, Volume
 
-Json = dict[str, "Json"] | list["Json"] | str | int | float | bool | None
 VERSION = 1
-
-
-def number(value: Fraction) -> Json:
-    """Give a worked number, exact and as a decimal."""
-    decimal = Context(prec=12).divide(value.numerator, value.denominator)
-    return {"exact": f"{value.numerator}/{value.denominator}" if value.denominator != 1 else str(value.numerator), "value": float(decimal)}
 
 
 def batch_json(sheet: BatchSheet | None, findings: Iterable[Finding], recipe: str) -> Json:
@@ -47,6 +40,7 @@ def class_json(sheet: ClassSheet | None, findings: Iterable[Finding], class_key:
         "date": sheet.date.on.isoformat(timespec="minutes") if sheet and sheet.date else None,
         "students": sheet.students if sheet else None,
         "groups": sheet.groups if sheet else None,
+        "cost": cost_json(sheet.cost) if sheet and sheet.cost else None,
         "product": _made(made) if made else None,
         "findings": [_finding(finding) for finding in findings],
     }
@@ -61,6 +55,7 @@ def _made(made: MadeSheet) -> Json:
         ],
         "needed in all": [{"ingredient": need.ingredient, "grams": number(need.mass.grams)} for need in made.needed],
         "at home": [{"size": home.size.written, "batch": _batch(home.sheet)} for home in made.home],
+        "jugs": [jug_json(jug) for jug in made.jugs],
     }
 
 
@@ -86,6 +81,9 @@ def _batch(sheet: BatchSheet) -> Json:
         "ingredient lists": [{"chosen": dict(variant.chosen), "list": _ingredients(variant.ingredients)} for variant in sheet.variants],
         "smallest sensible batch": number(sheet.smallest.grams) if sheet.smallest else None,
         "what the soap becomes": _soap(sheet.soap) if sheet.soap else None,
+        "strokes": [strokes_json(one) for one in sheet.strokes],
+        "jugs": [jug_json(jug) for jug in sheet.jugs],
+        "cost": cost_json(sheet.cost) if sheet.cost else None,
         "workings": [_working(working) for working in sheet.workings],
     }
 

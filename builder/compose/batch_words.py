@@ -27,7 +27,7 @@ def view_batches(studio: Studio, made: MadeSheet) -> ProductBatches:
         name=sheet.recipe.name,
         containers=f"{listed([_in_all(studio, one, count) for one, count in made.fillings])} in all",
         batches=tuple(_batch(studio, made, planned) for planned in made.batches),
-        needed=tuple(IngredientRow(needed.ingredient, (grams(needed.mass),)) for needed in made.needed),
+        needed=_needed(made),
         choices=tuple(view_choice(dose) for dose in sheet.doses),
     )
 
@@ -35,6 +35,13 @@ def view_batches(studio: Studio, made: MadeSheet) -> ProductBatches:
 def _in_all(studio: Studio, sheet: BatchSheet, count: int) -> str:
     name = container_name(studio, sheet)
     return f"{containers_of(count, name)} ({name})"
+
+
+def _needed(made: MadeSheet) -> tuple[IngredientRow, ...]:
+    """Give what all batches need together; where one batch is made once, its own table says it."""
+    if sum(planned.copies for planned in made.batches) == 1:
+        return ()
+    return tuple(IngredientRow(needed.ingredient, (grams(needed.mass),)) for needed in made.needed)
 
 
 def batch_title(planned: PlannedBatch) -> str:

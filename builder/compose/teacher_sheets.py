@@ -11,6 +11,7 @@ from builder.compose.frames import PAPER_STYLES, sheet_frame
 from builder.compose.lesson_flow import FlowSource, compose_flow
 from builder.compose.pieces import paper_filling
 from builder.compose.portion_words import emergency_lines
+from builder.compose.supply_words import view_supplies
 from builder.compose.time_words import STAFF_WORDS, Clock, clock_from, run_rows
 from builder.compose.views.lesson import LessonFlow
 from builder.compose.views.teacher import Fact, FindingView, TeacherView
@@ -40,6 +41,7 @@ def compose_teacher_sheet(edition: Edition, sheet: ClassSheet) -> Document:
         ahead=ahead,
         products=tuple(view_batches(edition.studio, made) for made in sheet.made),
         lesson=lesson,
+        supplies=view_supplies(edition.studio, sheet),
         findings=tuple(FindingView(f.wrong, f.remedy, f.accepted or "") for f in edition.findings if not f.stops and _concerns(f, sheet)),
         sums=tuple(sums for made in sheet.made for sums in sums_of(made)),
     )
@@ -83,4 +85,4 @@ def _concerns(finding: Finding, sheet: ClassSheet) -> bool:
     file = finding.place.file
     files = {made.batch.recipe.place.file for made in sheet.made}
     files |= {line.ingredient.place.file for made in sheet.made for line in made.batch.lines}
-    return file in files | {"studio.yaml"} or file.startswith(f"classes/{key}/")
+    return file in files | {"studio.yaml", "shelf/supplies.yaml"} or file.startswith(f"classes/{key}/")

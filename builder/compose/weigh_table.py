@@ -1,5 +1,6 @@
 """A batch as a table for the terminal: what to weigh, on which scale, and what it comes to. All text is ready to print."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from builder.compose.wording import counted, grams, number, percent, reading, weighed
@@ -19,8 +20,8 @@ class WeighTable:
 HEADINGS = ("phase", "ingredient", "share", "exact", "weigh", "scale")
 
 
-def batch_table(sheet: BatchSheet, purpose: str) -> WeighTable:
-    """Lay out the column in grams of one batch."""
+def batch_table(sheet: BatchSheet, purpose: str, more: Sequence[str] = ()) -> WeighTable:
+    """Lay out the column in grams of one batch; `more` are lines to print beneath."""
     column = sheet.grams
     rows = []
     phase = ""
@@ -39,7 +40,7 @@ def batch_table(sheet: BatchSheet, purpose: str) -> WeighTable:
         phase = line.phase
     title = f"{sheet.recipe.name}, {purpose}" if purpose else sheet.recipe.name
     total = ("", "batch", "100%", "", grams(column.total), "")
-    return WeighTable(title, tuple(rows), total, tuple(_notes(sheet)))
+    return WeighTable(title, tuple(rows), total, (*_notes(sheet), *more))
 
 
 def _notes(sheet: BatchSheet) -> list[str]:

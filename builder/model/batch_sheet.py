@@ -5,6 +5,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 from fractions import Fraction
 
+from builder.model.cost import Cost, Jug, PumpStrokes
 from builder.model.ingredient import DeclaredAs, Ingredient
 from builder.model.place import NOWHERE, Place
 from builder.model.plain_number import plain_number
@@ -315,7 +316,8 @@ class Variant:
 class BatchSheet:
     """One batch of one recipe, worked out. The first column is in grams; home sheets have one in ounces beside it.
 
-    `soap` is what a soap made with lye becomes; `smallest` is the smallest batch that these scales can weigh sensibly.
+    `soap` is what a soap made with lye becomes; `smallest` is the smallest batch that these scales can weigh sensibly. `strokes`, `jugs`
+    and `cost` are what the studio's supplies add, where it lists any.
     """
 
     recipe: Recipe
@@ -329,6 +331,9 @@ class BatchSheet:
     workings: tuple[Working, ...]
     soap: SoapMade | None = None
     smallest: Mass | None = None
+    strokes: tuple[PumpStrokes, ...] = ()
+    jugs: tuple[Jug, ...] = ()
+    cost: Cost | None = None
 
     @property
     def grams(self) -> Column:

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from builder.model.batch_sheet import BatchSheet
+from builder.model.cost import Cost, Jug
 from builder.model.lesson import Part
 from builder.model.quantity import Mass
 from builder.model.studio_class import ClassDate, HomeSize, Make, StudioClass
@@ -57,6 +58,7 @@ class MadeSheet:
     """One product of a class: its batches, what they need in all, how many containers there are, its home batches.
 
     `also_containers` are the numbers of the other containers that its batches fill, in the order of the class file.
+    `jugs` say what a pack of each ready-made base serves.
     """
 
     make: Make
@@ -66,6 +68,7 @@ class MadeSheet:
     home: tuple[HomeBatch, ...]
     lye_ahead: LyeAhead | None = None
     also_containers: tuple[int, ...] = ()
+    jugs: tuple[Jug, ...] = ()
 
     @property
     def batch(self) -> BatchSheet:
@@ -90,7 +93,10 @@ class TimedPart:
 
 @dataclass(frozen=True)
 class ClassSheet:
-    """One class for a number of students: on one of its dates, or for a full class where `date` is None."""
+    """One class for a number of students: on one of its dates, or for a full class where `date` is None.
+
+    `cost` is None where the studio lists no supplies.
+    """
 
     studio_class: StudioClass
     date: ClassDate | None
@@ -100,3 +106,4 @@ class ClassSheet:
     made: tuple[MadeSheet, ...]
     timeline: tuple[TimedPart, ...]
     ahead_minutes: int
+    cost: Cost | None = None

@@ -25,3 +25,8 @@ class Container:
     fill_weight: Mass | None = None
     head_space: Share | None = None
     place: Place = field(default=NOWHERE, compare=False)
+
+    @property
+    def is_mould(self) -> bool:
+        """Say whether it is a mould, which the studio keeps and uses again."""
+        return self.shape in ("cavity", "rectangle")

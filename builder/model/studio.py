@@ -16,6 +16,7 @@ from builder.model.product import Product
 from builder.model.quantity import Mass
 from builder.model.recipe import Recipe
 from builder.model.studio_class import StudioClass
+from builder.model.supply import Supply
 
 
 @dataclass(frozen=True)
@@ -47,6 +48,7 @@ class Profile:
     public_address: str = ""
     emergency: Mapping[str, str] = field(default_factory=dict)
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
+    costs_on_sheets: bool = False
     place: Place = field(default=NOWHERE, compare=False)
     places: Mapping[str, Place] = field(default_factory=dict, compare=False)
 
@@ -80,7 +82,7 @@ class Studio:
 
     `pictures` are paths relative to the studio folder, `other_files` those of files that nothing can be made of; `constants` are figures
     of `content/constants.yaml`; `letters` are the code points that every font of the printed sheets has; `limits` and
-    `colour_rules` are the rows of the tables of usage limits and of colour additives.
+    `colour_rules` are the rows of the tables of usage limits and of colour additives; `supplies` are the packs that the studio buys.
     """
 
     profile: Profile
@@ -99,6 +101,7 @@ class Studio:
     unread: Unread = field(default_factory=Unread)
     limits: tuple[Limit, ...] = ()
     colour_rules: tuple[ColourRule, ...] = ()
+    supplies: tuple[Supply, ...] = ()
 
     def ingredient(self, name: object) -> Ingredient | None:
         """Give the card that answers to a name, without regard to case."""

@@ -10,6 +10,7 @@ from builder.model.place import Place
 from builder.model.recipe import Recipe
 from builder.model.studio import PICTURE_ENDINGS, Profile, Studio
 from builder.model.studio_class import StudioClass
+from builder.model.supply import Supply
 from builder.read.lessons import read_lesson
 from builder.read.pages import read_page
 from builder.read.placed_yaml import read_yaml_file
@@ -17,6 +18,7 @@ from builder.read.profiles import read_profile, unread_profile
 from builder.read.recipes import read_recipe
 from builder.read.stock import Stock, read_stock
 from builder.read.studio_classes import read_class
+from builder.read.supplies import read_supplies
 from builder.read.text_files import TextFolder
 
 _OURS = ("recipes", "classes", "shelf", "pages")
@@ -52,6 +54,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         constants=drawn_on.constants,
         limits=drawn_on.limits,
         colour_rules=drawn_on.colour_rules,
+        supplies=_supplies(studio),
         other_files=other_files,
         unread=replace(
             drawn_on.unread, recipes=_stems(recipe_files) - set(recipes), classes=_stems(class_folders) - set(classes),
@@ -73,6 +76,11 @@ def _profile(studio: TextFolder) -> Profile:
     placed = read_yaml_file(studio, "studio.yaml")
     profile = read_profile(placed, studio.findings) if placed else None
     return profile or unread_profile(placed)
+
+
+def _supplies(studio: TextFolder) -> tuple[Supply, ...]:
+    placed = read_yaml_file(studio, "shelf/supplies.yaml") if studio.has("shelf/supplies.yaml") else None
+    return read_supplies(placed, studio.findings) if placed else ()
 
 
 def _recipes(studio: TextFolder, files: tuple[str, ...], stock: Stock) -> dict[str, Recipe]:
