@@ -20,6 +20,7 @@ from builder.check.lye_too_strong import find_too_strong_lye
 from builder.check.lye_where_it_belongs import find_lye_out_of_place
 from builder.check.mention_unknown import find_unknown_mentions
 from builder.check.names_twice import find_names_twice
+from builder.check.option_not_offered import find_options_not_offered
 from builder.check.over_limit import find_amounts_over_limits
 from builder.check.portions_short import find_short_portions
 from builder.check.preservation import find_products_that_do_not_keep
@@ -66,6 +67,7 @@ RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[BatchFinding]], ...] = (
     find_short_portions,
     find_open_label_orders,
     find_amounts_over_limits,
+    find_options_not_offered,
     find_colours_not_allowed,
 )
 

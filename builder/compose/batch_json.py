@@ -12,6 +12,7 @@ from fractions import Fraction
 
 from builder.model.batch_sheet import BatchSheet, Column, Declared, IngredientList, SoapMade, Weighed, Working
 from builder.model.class_sheet import ClassSheet, MadeSheet
+from builder.model.dose import Lowered, MostOf
 from builder.model.finding import Finding
 from builder.model.quantity import Mass, Volume
 
@@ -92,7 +93,11 @@ def _batch(sheet: BatchSheet) -> Json:
                 "options": list(dose.options),
                 "share of a portion": number(dose.share),
                 "at most, grams": number(dose.at_most.grams),
-                "drops": [{"option": d.option, "at most": d.drops, "measured": d.measured} for d in dose.drops],
+                "drops": [
+                    {"option": one.option, "at most": one.drops, "measured": one.drop.measured} for one in dose.each if one.drop is not None
+                ],
+                "each": [_most_of(one) for one in dose.each],
+                "mixed": {"grams": number(dose.mixed.weight.grams), "drops": dose.mixed.drops} if dose.mixed else None,
             }
             for dose in sheet.doses
         ],
@@ -100,6 +105,34 @@ def _batch(sheet: BatchSheet) -> Json:
         "smallest sensible batch": number(sheet.smallest.grams) if sheet.smallest else None,
         "what the soap becomes": _soap(sheet.soap) if sheet.soap else None,
         "workings": [_working(working) for working in sheet.workings],
+    }
+
+
+def _most_of(one: MostOf) -> Json:
+    return {
+        "option": one.option,
+        "grams": number(one.weight.grams),
+        "drops": one.drops,
+        "drop": {"grams": number(one.drop.mass.grams), "measured": one.drop.measured} if one.drop else None,
+        "offered": one.is_offered,
+        "lowered by": _lowered(one.lowered) if one.lowered else None,
+    }
+
+
+def _lowered(lowered: Lowered) -> Json:
+    limit = lowered.limit
+    return {
+        "limit": limit.ingredient,
+        "for": limit.product_type,
+        "at most": number(limit.most) if limit.most is not None else None,
+        "percent of": str(limit.percent_of),
+        "region": limit.region,
+        "weight": str(limit.weight),
+        "law of the studio's region": lowered.own_law,
+        "proven": lowered.proven,
+        "source": limit.source.key,
+        "at": limit.at,
+        "known": str(limit.known),
     }
 
 

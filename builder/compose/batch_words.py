@@ -1,8 +1,9 @@
 """The batches of a product for the teacher's sheet: weighings, portions, lye, what is needed in all, and the sums behind them."""
 
+from builder.compose.dose_words import view_choice
 from builder.compose.ingredient_tables import staff_table
 from builder.compose.lye_words import staff_lye
-from builder.compose.portion_words import container_name, containers_of, view_choice
+from builder.compose.portion_words import container_name, containers_of
 from builder.compose.soap_words import soap_facts
 from builder.compose.sums import view_sums
 from builder.compose.views.ingredient_table import IngredientRow

@@ -10,7 +10,7 @@ from builder.model.figure import Figure, Source
 from builder.model.finding import Acceptance
 from builder.model.ingredient import Ingredient
 from builder.model.lesson import Page
-from builder.model.limit import ColourRule, Limit
+from builder.model.limit import ColourRule, Limit, Rules
 from builder.model.place import NOWHERE, Place, fold
 from builder.model.product import Product
 from builder.model.quantity import Mass
@@ -99,6 +99,10 @@ class Studio:
     unread: Unread = field(default_factory=Unread)
     limits: tuple[Limit, ...] = ()
     colour_rules: tuple[ColourRule, ...] = ()
+
+    def rules(self, youngest: int | None = None) -> Rules:
+        """Give what a product is judged by, for people of whom the youngest is so many years old, if that is known."""
+        return Rules(self.profile.region, self.limits, self.colour_rules, youngest)
 
     def ingredient(self, name: object) -> Ingredient | None:
         """Give the card that answers to a name, without regard to case."""

@@ -21,21 +21,23 @@ def reckon_class(studio: Studio, studio_class: StudioClass, date: ClassDate | No
     students = date.enrolled if date else studio_class.seats
     groups = ceil(students / studio_class.group_size)
     last = students - (groups - 1) * studio_class.group_size
-    made = tuple(_made(studio, make, students, groups, studio_class.group_size) for make in studio_class.makes)
+    made = tuple(_made(studio, make, students, groups, studio_class) for make in studio_class.makes)
     lesson = studio_class.lesson
     return ClassSheet(studio_class, date, students, groups, last, made, reckon_timeline(lesson), ahead_minutes(lesson))
 
 
-def _made(studio: Studio, make: Make, students: int, groups: int, group_size: int) -> MadeSheet:
+def _made(studio: Studio, make: Make, students: int, groups: int, studio_class: StudioClass) -> MadeSheet:
     recipe = studio.recipes[make.recipe.text]
     kind = studio.products[recipe.product]
     here = weighings([scale for scale in studio.profile.scales if scale.unit == "g"])
-    home = weighings(studio.profile.home_scales, from_solid=True)
+    home, rules = weighings(studio.profile.home_scales, from_solid=True), studio.rules(studio_class.youngest)
 
     def batch(size: Size, scales: Weighings) -> BatchSheet:
-        return reckon_batch(recipe, kind, size, studio.ingredients, scales, studio.constants)
+        return reckon_batch(recipe, kind, size, studio.ingredients, scales, studio.constants, rules)
 
-    batches = tuple(PlannedBatch(purpose, batch(size, here), copies) for purpose, size, copies in _plan(make, students, groups, group_size))
+    batches = tuple(
+        PlannedBatch(purpose, batch(size, here), copies) for purpose, size, copies in _plan(make, students, groups, studio_class.group_size)
+    )
     at_home = tuple(HomeBatch(size, batch(home_size(size), home)) for size in make.at_home)
     containers = students * make.each_student + make.spare
     return MadeSheet(
