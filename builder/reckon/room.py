@@ -46,16 +46,15 @@ def rooms_under_limits(recipe: Recipe, kind: Product, column: Column, cards: Car
         if not limit.most or not basis or not any(most for _, most in counting.values()):
             continue
         own = is_own_law(limit, rules.region, rules.limits)
+        if not own and _passing(limit) in recipe.accepts:
+            continue
         held = count_batch(limit, column, factors)
         diluted = limit.most if limit.percent_of is PercentOf.PRODUCT else Fraction(0)
         for end, holds in enumerate((sum(one.least for one in held), sum(one.most for one in held))):
             takes = {name: max(shares[end] - diluted, Fraction(0)) for name, shares in counting.items()}
             proven, left = end == 0, (limit.most - holds) * basis
-            if proven:
-                binds = own or _passing(limit) not in recipe.accepts
-            else:
-                binds = limit.weight in MAY_BIND and left > 0 and "limit-not-proven" not in recipe.accepts
-            if binds and any(takes.values()):
+            may_bind = limit.weight in MAY_BIND and left > 0 and "limit-not-proven" not in recipe.accepts
+            if (proven or may_bind) and any(takes.values()):
                 room = max(left, Fraction(0)) * recipe.fill.weight.grams
                 yield Room(Lowered(limit, own, proven, passed_already=left < 0), room, takes, Fraction(holds))
 
