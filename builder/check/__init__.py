@@ -25,6 +25,8 @@ from builder.check.over_limit import find_amounts_over_limits
 from builder.check.portions_short import find_short_portions
 from builder.check.preservation import find_products_that_do_not_keep
 from builder.check.reach import classes_held_back
+from builder.check.roster_choices import find_roster_choices_unknown
+from builder.check.roster_people import find_roster_people_out_of_place
 from builder.check.scales_missing import find_scales_missing
 from builder.check.shares_not_whole import find_shares_not_whole
 from builder.check.superfat_out_of_range import find_superfat_out_of_range
@@ -56,6 +58,8 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_broken_links,
     find_times_that_do_not_fit,
     find_dates_out_of_order,
+    find_roster_choices_unknown,
+    find_roster_people_out_of_place,
     find_names_twice,
     find_letters_not_in_font,
 )

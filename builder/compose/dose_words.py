@@ -3,12 +3,15 @@
 An estimate is marked wherever it stands: `about 8 drops`.
 """
 
+from collections.abc import Sequence
+
 from builder.compose.views.take_home import ChoiceView
 from builder.compose.wording import counted, grams, listed, percent, sentence, within
 from builder.model.dose import Dose, Lowered, MostOf
 from builder.model.figure import Known
 from builder.model.limit import LimitWeight, PercentOf
 
+ABOUT = "about "
 STANDS_BEHIND = {
     LimitWeight.LAW: "law",
     LimitWeight.OPINION: "an official opinion, no law",
@@ -28,7 +31,7 @@ def drops_in_words(one: MostOf) -> str:
     """Give the most drops of an option; empty where none are counted."""
     if not one.drops or one.drop is None:
         return ""
-    return f"{'' if one.drop.measured else 'about '}{counted(one.drops, 'drop', 'drops')}"
+    return f"{'' if one.drop.measured else ABOUT}{counted(one.drops, 'drop', 'drops')}"
 
 
 def mixed_drops(dose: Dose) -> str:
@@ -36,7 +39,7 @@ def mixed_drops(dose: Dose) -> str:
     if dose.mixed is None or not dose.mixed.drops:
         return ""
     estimated = any(one.drop and not one.drop.measured for one in dose.each)
-    return f"{'about ' if estimated else ''}{counted(dose.mixed.drops, 'drop', 'drops')}"
+    return f"{ABOUT if estimated else ''}{counted(dose.mixed.drops, 'drop', 'drops')}"
 
 
 def most_in_words(one: MostOf) -> str:
@@ -62,6 +65,18 @@ def why_less(lowered: Lowered) -> str:
     memory = "; from memory, to be looked up again" if limit.known is Known.MEMORY else ""
     proven = "" if lowered.proven else ", counted at the most that a blend can hold"
     return f"{limit.ingredient}, {limit.product_type}: {most}{proven}; {STANDS_BEHIND[limit.weight]}{region}: {limit.at}{memory}"
+
+
+def reasons(doses: Sequence[Dose]) -> tuple[str, ...]:
+    """Say of which options less may be added than the recipe would allow, or nothing, and why; those with the same reason together."""
+    found: dict[tuple[bool, str], list[str]] = {}
+    for one in (one for dose in doses for one in dose.each):
+        if one.lowered:
+            found.setdefault((one.is_offered, why_less(one.lowered)), []).append(within(one.option))
+    return tuple(
+        f"{sentence(listed(list(dict.fromkeys(names))))}: {'less than the recipe allows' if offered else 'not at this size'}. {why}."
+        for (offered, why), names in found.items()
+    )
 
 
 def _most(dose: Dose, with_drops: bool) -> str:

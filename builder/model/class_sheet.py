@@ -1,11 +1,12 @@
 """What the calculation pass makes of a class: its batches for the people who come, its home batches, its clock."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from builder.model.batch_sheet import BatchSheet
 from builder.model.lesson import Part
 from builder.model.quantity import Mass
+from builder.model.roster import Guest
 from builder.model.studio_class import ClassDate, HomeSize, Make, StudioClass
 
 
@@ -49,8 +50,34 @@ class HomeBatch:
 
 
 @dataclass(frozen=True)
+class OptionTotal:
+    """What all portions of a class need of one option of a choice, if each takes its most.
+
+    `chosen` portions take it by the roster and need `for_chosen`; `expected` adds an even share of those that are open; `worst` is what is
+    needed if every portion takes it.
+    """
+
+    option: str
+    chosen: int
+    for_chosen: Mass
+    expected: Mass
+    worst: Mass
+
+
+@dataclass(frozen=True)
+class ChoiceTotal:
+    """One choice over all portions: how many leave it out and how many are open by the roster, and what each option needs."""
+
+    what: str
+    portions: int
+    left_out: int
+    open: int
+    options: tuple[OptionTotal, ...]
+
+
+@dataclass(frozen=True)
 class MadeSheet:
-    """One product of a class: its batches, what they need in all, how many containers there are, its home batches."""
+    """One product of a class: its batches, what they need in all, how many containers there are, its home batches, its choices in all."""
 
     make: Make
     batches: tuple[PlannedBatch, ...]
@@ -58,6 +85,7 @@ class MadeSheet:
     containers: int
     home: tuple[HomeBatch, ...]
     lye_ahead: LyeAhead | None = None
+    choices: tuple[ChoiceTotal, ...] = ()
 
     @property
     def batch(self) -> BatchSheet:
@@ -77,7 +105,10 @@ class TimedPart:
 
 @dataclass(frozen=True)
 class ClassSheet:
-    """One class for a number of students: on one of its dates, or for a full class where `date` is None."""
+    """One class for a number of students: on one of its dates, or for a full class where `date` is None.
+
+    `guests` are those on its roster. Only what stays in the studio may see them (`without_names`).
+    """
 
     studio_class: StudioClass
     date: ClassDate | None
@@ -87,3 +118,8 @@ class ClassSheet:
     made: tuple[MadeSheet, ...]
     timeline: tuple[TimedPart, ...]
     ahead_minutes: int
+    guests: tuple[Guest, ...] = ()
+
+    def without_names(self) -> "ClassSheet":
+        """Give the sheet as it may be published: without its guests."""
+        return replace(self, guests=())

@@ -7,9 +7,11 @@ from builder.model.batch_sheet import BatchSheet, ContainersSize, OilsSize, Peop
 from builder.model.class_sheet import ClassSheet, HomeBatch, LyeAhead, MadeSheet, Needed, PlannedBatch
 from builder.model.quantity import NO_MASS, Mass, sum_masses
 from builder.model.recipe import Recipe
+from builder.model.roster import Guest
 from builder.model.studio import Studio
 from builder.model.studio_class import BatchFor, ClassDate, HomeSize, Make, StudioClass
 from builder.reckon.batches import Weighings, reckon_batch, weighings
+from builder.reckon.guests import reckon_choices, reckon_guests
 from builder.reckon.rounding import pick_scale, round_down, round_near
 from builder.reckon.timeline import ahead_minutes, reckon_timeline
 
@@ -21,12 +23,13 @@ def reckon_class(studio: Studio, studio_class: StudioClass, date: ClassDate | No
     students = date.enrolled if date else studio_class.seats
     groups = ceil(students / studio_class.group_size)
     last = students - (groups - 1) * studio_class.group_size
-    made = tuple(_made(studio, make, students, groups, studio_class) for make in studio_class.makes)
+    guests = reckon_guests(studio, studio_class, date)
+    made = tuple(_made(studio, make, students, groups, studio_class, guests) for make in studio_class.makes)
     lesson = studio_class.lesson
-    return ClassSheet(studio_class, date, students, groups, last, made, reckon_timeline(lesson), ahead_minutes(lesson))
+    return ClassSheet(studio_class, date, students, groups, last, made, reckon_timeline(lesson), ahead_minutes(lesson), guests)
 
 
-def _made(studio: Studio, make: Make, students: int, groups: int, studio_class: StudioClass) -> MadeSheet:
+def _made(studio: Studio, make: Make, students: int, groups: int, studio_class: StudioClass, guests: tuple[Guest, ...]) -> MadeSheet:
     recipe = studio.recipes[make.recipe.text]
     kind = studio.products[recipe.product]
     here = weighings([scale for scale in studio.profile.scales if scale.unit == "g"])
@@ -41,7 +44,13 @@ def _made(studio: Studio, make: Make, students: int, groups: int, studio_class: 
     at_home = tuple(HomeBatch(size, batch(home_size(size), home)) for size in make.at_home)
     containers = students * make.each_student + make.spare
     return MadeSheet(
-        make, batches, _needed(batches), containers, at_home, _lye_ahead(recipe, batches, here, studio.constants[SPARE].typical / 100)
+        make,
+        batches,
+        _needed(batches),
+        containers,
+        at_home,
+        _lye_ahead(recipe, batches, here, studio.constants[SPARE].typical / 100),
+        reckon_choices(batches[0].sheet, make.each_student, containers, guests),
     )
 
 

@@ -1,0 +1,58 @@
+"""Who comes on a date and what each has chosen, and what the choices of a product come to for all portions."""
+
+from collections.abc import Mapping, Sequence
+
+from builder.model.batch_sheet import BatchSheet
+from builder.model.class_sheet import ChoiceTotal, OptionTotal
+from builder.model.dose import Dose
+from builder.model.roster import Guest, Roster, RosterRow, choices_meant, options_meant, rows_of
+from builder.model.studio import Studio
+from builder.model.studio_class import ClassDate, StudioClass
+
+
+def reckon_guests(studio: Studio, studio_class: StudioClass, date: ClassDate | None) -> tuple[Guest, ...]:
+    """Give the people of a date in the order of the roster; none where the class has no roster."""
+    roster = studio.rosters.get(studio_class.key)
+    if roster is None:
+        return ()
+    return tuple(
+        Guest(row.name.text, row.age, row.allergies, _chosen(studio, studio_class, roster, row))
+        for row in rows_of(roster, studio_class, date)
+    )
+
+
+def _chosen(studio: Studio, studio_class: StudioClass, roster: Roster, row: RosterRow) -> Mapping[tuple[str, str], str | None]:
+    recipes = [studio.recipes[make.recipe.text] for make in studio_class.makes]
+    found: dict[tuple[str, str], str | None] = {}
+    for column, cell in zip(roster.columns, row.cells, strict=True):
+        for recipe, choice in choices_meant(column, recipes):
+            for option in options_meant(cell, choice, studio.ingredients):
+                found[recipe.key, choice.what] = option
+    return found
+
+
+def reckon_choices(sheet: BatchSheet, each_student: int, portions: int, guests: Sequence[Guest]) -> tuple[ChoiceTotal, ...]:
+    """Give for each choice what all portions can need of each option.
+
+    A guest's choice is that of all of their portions. What nobody has chosen yet, spare portions included, is expected to fall evenly on
+    what is offered, leaving it out among it, and whole portions are counted upwards.
+    """
+    return tuple(_of_choice(sheet.recipe.key, dose, each_student, portions, guests) for dose in sheet.doses)
+
+
+def _of_choice(recipe: str, dose: Dose, each_student: int, portions: int, guests: Sequence[Guest]) -> ChoiceTotal:
+    taken = [guest.chosen[recipe, dose.what] for guest in guests if (recipe, dose.what) in guest.chosen]
+    chosen = {option: taken.count(option) * each_student for option in dose.options}
+    unknown = max(portions - sum(chosen.values()), 0)
+    share = -(-unknown // max(len(dose.offered), 1))
+    options = tuple(
+        OptionTotal(
+            option=one.option,
+            chosen=chosen[one.option],
+            for_chosen=one.mass * chosen[one.option],
+            expected=one.mass * (chosen[one.option] + share),
+            worst=one.mass * portions,
+        )
+        for one in dose.each
+    )
+    return ChoiceTotal(dose.what, portions, chosen.get(None, 0), unknown, options)
