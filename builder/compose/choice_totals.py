@@ -54,7 +54,7 @@ def _table(dose: Dose, total: ChoiceTotal, has_roster: bool) -> TotalTable:
     )
     portions = counted(total.portions, "portion", "portions")
     out = [f"{counted(total.left_out, 'portion', 'portions')} with no {dose.what}."] if total.left_out else []
-    open_words = f"the {counted(total.open, 'portion', 'portions')} without a choice fall evenly on what is offered."
+    open_words = f"{counted(total.open, 'portion', 'portions')} without a choice yet, spread evenly over what is offered."
     return TotalTable(
         caption=f"{sentence(dose.what)}: the most in one portion, and in {portions}",
         has_roster=has_roster,

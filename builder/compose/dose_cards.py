@@ -35,7 +35,7 @@ def compose_dose_cards(edition: Edition, sheet: ClassSheet) -> tuple[Document, .
         title=title,
         when=when(edition, sheet),
         neat=_neat(edition.studio, doses),
-        ask=f"Not sure? Ask {profile.teacher or 'the teacher'} before you add it. What is in cannot be taken out.",
+        ask=f"Not sure? Ask {profile.teacher or 'the teacher'} before you add it.",
         emergency=emergency_lines(profile.emergency),
         cards=cards,
     )
@@ -58,6 +58,8 @@ def _choice(dose: Dose) -> DoseChoice:
         together = f"Several together: no more than {f'{drops}, or ' if drops else ''}{grams(dose.mixed.weight)} in all."
     return DoseChoice(
         title=sentence(dose.what),
+        count="either count" if any(one.drops for one in offered) else "",
+        weigh="or weigh" if any(one.drops for one in offered) else "weigh",
         options=tuple(_option(one) for one in offered),
         together=together,
         without=f"Or no {dose.what}." if None in dose.options else "",

@@ -23,8 +23,20 @@ STANDS_BEHIND = {
 
 def view_choice(dose: Dose, *, with_drops: bool = True) -> ChoiceView:
     """Give what may be added to one portion. Drops hold for the studio's droppers: at home there is another one."""
-    options = listed([within(option) if option is not None else f"no {dose.what}" for option in dose.offered], "or")
-    return ChoiceView(sentence(dose.what), options, "; ".join([_most(dose, with_drops), *_mixed(dose, with_drops), *_reasons(dose)]))
+    alike = len({one.weight for one in dose.each if one.is_offered}) < 2
+    detail = {one.option: _detail(one, with_drops=with_drops, with_weight=not alike) for one in dose.each}
+    options = [within(option) + detail[option] if option is not None else f"no {dose.what}" for option in dose.offered]
+    each = dose_in_words(dose) if alike else "what is said with each"
+    share = "" if any(one.lowered for one in dose.each) else f" ({percent(dose.share)})"
+    held_back = [f"{within(one.option)}: not at this size" for one in dose.each if not one.is_offered]
+    words = [f"at most {each} for each container{share}", *_mixed(dose, with_drops), *held_back]
+    return ChoiceView(sentence(dose.what), listed(options, "or"), "; ".join(words))
+
+
+def _detail(one: MostOf, *, with_drops: bool, with_weight: bool) -> str:
+    words = [grams(one.weight)] if with_weight and one.weight else []
+    words += [drops_in_words(one)] if drops_in_words(one) and (with_drops or not one.weight) else []
+    return f" ({' or '.join(words)})" if words else ""
 
 
 def drops_in_words(one: MostOf) -> str:
@@ -79,22 +91,8 @@ def reasons(doses: Sequence[Dose]) -> tuple[str, ...]:
     )
 
 
-def _most(dose: Dose, with_drops: bool) -> str:
-    offered = [one for one in dose.each if one.is_offered]
-    drops = [f"{text} of {within(one.option)}" for one in offered if with_drops and one.weight and (text := drops_in_words(one))]
-    also = f", or {listed(drops, 'or')}" if drops else ""
-    share = "" if any(one.lowered for one in dose.each) else f"{percent(dose.share)}"
-    inside = f" ({share}{also})" if share else f" ({also.removeprefix(', ')})" if also else ""
-    return f"at most {dose_in_words(dose)} for each container{inside}"
-
-
 def _mixed(dose: Dose, with_drops: bool) -> list[str]:
     if dose.mixed is None:
         return []
     drops = mixed_drops(dose)
     return [f"mixed, no more than {grams(dose.mixed.weight)}{f' or {drops}' if drops and with_drops else ''} in all"]
-
-
-def _reasons(dose: Dose) -> list[str]:
-    less = [one for one in dose.each if one.lowered]
-    return [f"{within(one.option)}: {'less' if one.is_offered else 'not at this size'}, because of a limit" for one in less]

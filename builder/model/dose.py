@@ -53,6 +53,11 @@ class MostOf:
         return max(self.weight, self.by_drops)
 
     @property
+    def to_have_ready(self) -> Mass:
+        """Give what to have ready for one portion."""
+        return self.weight or self.by_drops
+
+    @property
     def is_offered(self) -> bool:
         """Say whether one division or one drop at least may be added."""
         return bool(self.weight) or bool(self.drops)

@@ -49,9 +49,9 @@ def _of_choice(recipe: str, dose: Dose, each_student: int, portions: int, guests
         OptionTotal(
             option=one.option,
             chosen=chosen[one.option],
-            for_chosen=one.mass * chosen[one.option],
-            expected=one.mass * (chosen[one.option] + share),
-            worst=one.mass * portions,
+            for_chosen=one.to_have_ready * chosen[one.option],
+            expected=one.to_have_ready * (chosen[one.option] + share),
+            worst=one.to_have_ready * portions,
         )
         for one in dose.each
     )

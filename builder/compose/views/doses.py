@@ -22,6 +22,8 @@ class DoseChoice:
     """One choice on a card: its options, how much of several together, how to leave it out (each empty where it does not apply)."""
 
     title: str
+    count: str
+    weigh: str
     options: tuple[DoseOption, ...]
     together: str
     without: str
