@@ -11,7 +11,7 @@ from decimal import Context
 from fractions import Fraction
 
 from builder.model.batch_sheet import BatchSheet, Column, Declared, IngredientList, SoapMade, Weighed, Working
-from builder.model.class_sheet import ClassSheet, MadeSheet
+from builder.model.class_sheet import ChoiceTotal, ClassSheet, MadeSheet
 from builder.model.dose import Lowered, MostOf
 from builder.model.finding import Finding
 from builder.model.quantity import Mass, Volume
@@ -58,6 +58,7 @@ def _made(made: MadeSheet) -> Json:
         "containers": made.containers,
         "batches": [{"for": p.purpose, "copies": p.copies, "batch": _batch(p.sheet)} for p in made.batches],
         "needed in all": [{"ingredient": need.ingredient, "grams": number(need.mass.grams)} for need in made.needed],
+        "choices in all": [_choice_total(total) for total in made.choices],
         "at home": [{"size": home.size.written, "batch": _batch(home.sheet)} for home in made.home],
     }
 
@@ -105,6 +106,25 @@ def _batch(sheet: BatchSheet) -> Json:
         "smallest sensible batch": number(sheet.smallest.grams) if sheet.smallest else None,
         "what the soap becomes": _soap(sheet.soap) if sheet.soap else None,
         "workings": [_working(working) for working in sheet.workings],
+    }
+
+
+def _choice_total(total: ChoiceTotal) -> Json:
+    return {
+        "of": total.what,
+        "portions": total.portions,
+        "left out": total.left_out,
+        "not chosen yet": total.open,
+        "options": [
+            {
+                "option": one.option,
+                "chosen": one.chosen,
+                "for those, grams": number(one.for_chosen.grams),
+                "expected, grams": number(one.expected.grams),
+                "if all take it, grams": number(one.worst.grams),
+            }
+            for one in total.options
+        ],
     }
 
 
