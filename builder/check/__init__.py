@@ -24,11 +24,14 @@ from builder.check.lye_too_strong import find_too_strong_lye
 from builder.check.lye_where_it_belongs import find_lye_out_of_place
 from builder.check.mention_unknown import find_unknown_mentions
 from builder.check.names_twice import find_names_twice
+from builder.check.option_not_offered import find_options_not_offered
 from builder.check.over_limit import find_amounts_over_limits
 from builder.check.portions_short import find_short_portions
 from builder.check.preservation import find_products_that_do_not_keep
 from builder.check.price_below_materials import find_prices_below_materials
 from builder.check.reach import classes_held_back
+from builder.check.roster_choices import find_roster_choices_unknown
+from builder.check.roster_people import find_roster_people_out_of_place
 from builder.check.scales_missing import find_scales_missing
 from builder.check.shares_not_whole import find_shares_not_whole
 from builder.check.superfat_out_of_range import find_superfat_out_of_range
@@ -63,6 +66,8 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_broken_links,
     find_times_that_do_not_fit,
     find_dates_out_of_order,
+    find_roster_choices_unknown,
+    find_roster_people_out_of_place,
     find_names_twice,
     find_unknown_supplies,
     find_supplies_twice,
@@ -78,6 +83,7 @@ RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[BatchFinding]], ...] = (
     find_short_portions,
     find_open_label_orders,
     find_amounts_over_limits,
+    find_options_not_offered,
     find_colours_not_allowed,
 )
 

@@ -8,7 +8,7 @@ from builder.model.class_sheet import ClassSheet
 from builder.model.figure import Figure
 from builder.model.finding import Finding, caution, stop
 from builder.model.ingredient import Ingredient
-from builder.model.limit import ColourRule, Limit
+from builder.model.limit import ColourRule
 from builder.model.place import Place
 from builder.model.studio import Studio
 
@@ -35,7 +35,7 @@ class BatchFinding:
 class Batch:
     """One batch with what a finding says of it: its name, the classes it holds back (`about`), and where its size is written.
 
-    `region` is the studio's, whose law comes first among `limits`; `cards` are the studio's, for what students may choose.
+    `region` is the studio's; `cards` are the studio's, for what students may choose.
     """
 
     name: str
@@ -44,7 +44,6 @@ class Batch:
     constants: Mapping[str, Figure]
     size_place: Place | None = None
     region: str = ""
-    limits: tuple[Limit, ...] = ()
     colour_rules: tuple[ColourRule, ...] = ()
     cards: Mapping[str, Ingredient] = field(default_factory=dict)
 
@@ -69,7 +68,6 @@ def batch_of(name: str, sheet: BatchSheet, studio: Studio, about: frozenset[str]
         sheet,
         studio.constants,
         region=studio.profile.region,
-        limits=studio.limits,
         colour_rules=studio.colour_rules,
         cards=studio.ingredients,
     )

@@ -38,6 +38,10 @@ def _texts(studio: Studio) -> Iterator[tuple[str, Place]]:
                 elif isinstance(block, Steps):
                     for step in block.steps:
                         yield _written(step.pieces), step.place
+    for roster in studio.rosters.values():
+        for row in roster.rows:
+            yield row.name.text, row.name.place
+            yield row.allergies, row.place
     for card in {card.key: card for card in studio.ingredients.values()}.values():
         if not card.place.file.startswith("content/"):
             names = (*card.label_name.inci, *card.label_name.plain) if card.label_name else ()

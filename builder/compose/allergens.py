@@ -11,6 +11,6 @@ def allergens_of(studio: Studio, batches: Iterable[BatchSheet]) -> str:
     """Give the families in words, each once; empty where there are none."""
     sheets = list(batches)
     cards = [line.ingredient for sheet in sheets for line in sheet.lines]
-    options = (option for sheet in sheets for dose in sheet.doses for option in dose.options if option is not None)
+    options = (option for sheet in sheets for dose in sheet.doses for option in dose.offered if option is not None)
     cards += [card for card in map(studio.ingredient, options) if card is not None]
     return sentence(listed(sorted({allergen for card in cards for allergen in card.allergens})))

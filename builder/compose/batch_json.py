@@ -11,7 +11,8 @@ from dataclasses import fields
 from builder.compose.json_number import Json, number
 from builder.compose.supply_json import cost_json, jug_json, strokes_json
 from builder.model.batch_sheet import BatchSheet, Column, Declared, IngredientList, SoapMade, Weighed, Working
-from builder.model.class_sheet import ClassSheet, MadeSheet
+from builder.model.class_sheet import ChoiceTotal, ClassSheet, MadeSheet
+from builder.model.dose import Lowered, MostOf
 from builder.model.finding import Finding
 from builder.model.quantity import Mass, Volume
 
@@ -54,6 +55,7 @@ def _made(made: MadeSheet) -> Json:
             for p in made.batches
         ],
         "needed in all": [{"ingredient": need.ingredient, "grams": number(need.mass.grams)} for need in made.needed],
+        "choices in all": [_choice_total(total) for total in made.choices],
         "at home": [{"size": home.size.written, "batch": _batch(home.sheet)} for home in made.home],
         "jugs": [jug_json(jug) for jug in made.jugs],
     }
@@ -107,10 +109,61 @@ def _filling(sheet: BatchSheet) -> dict[str, Json]:
                 "options": list(dose.options),
                 "share of a portion": number(dose.share),
                 "at most, grams": number(dose.at_most.grams),
-                "drops": [{"option": d.option, "at most": d.drops, "measured": d.measured} for d in dose.drops],
+                "drops": [
+                    {"option": one.option, "at most": one.drops, "measured": one.drop.measured} for one in dose.each if one.drop is not None
+                ],
+                "each": [_most_of(one) for one in dose.each],
+                "mixed": {"grams": number(dose.mixed.weight.grams), "drops": dose.mixed.drops} if dose.mixed else None,
             }
             for dose in sheet.doses
         ],
+    }
+
+
+def _choice_total(total: ChoiceTotal) -> Json:
+    return {
+        "of": total.what,
+        "portions": total.portions,
+        "left out": total.left_out,
+        "not chosen yet": total.open,
+        "options": [
+            {
+                "option": one.option,
+                "chosen": one.chosen,
+                "for those, grams": number(one.for_chosen.grams),
+                "expected, grams": number(one.expected.grams),
+                "if all take it, grams": number(one.worst.grams),
+            }
+            for one in total.options
+        ],
+    }
+
+
+def _most_of(one: MostOf) -> Json:
+    return {
+        "option": one.option,
+        "grams": number(one.weight.grams),
+        "drops": one.drops,
+        "drop": {"grams": number(one.drop.mass.grams), "measured": one.drop.measured} if one.drop else None,
+        "offered": one.is_offered,
+        "lowered by": _lowered(one.lowered) if one.lowered else None,
+    }
+
+
+def _lowered(lowered: Lowered) -> Json:
+    limit = lowered.limit
+    return {
+        "limit": limit.ingredient,
+        "for": limit.product_type,
+        "at most": number(limit.most) if limit.most is not None else None,
+        "percent of": str(limit.percent_of),
+        "region": limit.region,
+        "weight": str(limit.weight),
+        "law of the studio's region": lowered.own_law,
+        "proven": lowered.proven,
+        "source": limit.source.key,
+        "at": limit.at,
+        "known": str(limit.known),
     }
 
 

@@ -1,8 +1,10 @@
 """The batches of a product for the teacher's sheet: weighings, portions, lye, what is needed in all, and the sums behind them."""
 
+from builder.compose.choice_totals import view_totals
+from builder.compose.dose_words import view_choice
 from builder.compose.ingredient_tables import staff_table
 from builder.compose.lye_words import staff_lye
-from builder.compose.portion_words import container_name, containers_of, view_choice
+from builder.compose.portion_words import container_name, containers_of
 from builder.compose.soap_words import soap_facts
 from builder.compose.sums import view_sums
 from builder.compose.views.ingredient_table import IngredientRow
@@ -20,7 +22,7 @@ PURPOSES = {
 }
 
 
-def view_batches(studio: Studio, made: MadeSheet) -> ProductBatches:
+def view_batches(studio: Studio, made: MadeSheet, *, has_roster: bool) -> ProductBatches:
     """Give the batches of one product."""
     sheet = made.batch
     return ProductBatches(
@@ -29,6 +31,7 @@ def view_batches(studio: Studio, made: MadeSheet) -> ProductBatches:
         batches=tuple(_batch(studio, made, planned) for planned in made.batches),
         needed=_needed(made),
         choices=tuple(view_choice(dose) for dose in sheet.doses),
+        totals=view_totals(made, has_roster=has_roster),
     )
 
 

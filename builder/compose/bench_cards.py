@@ -8,11 +8,12 @@ from dataclasses import replace
 
 from builder.compose import addresses
 from builder.compose.class_sheets import part_sheet, when
+from builder.compose.dose_words import view_choice
 from builder.compose.edition import Edition
 from builder.compose.frames import PAPER_STYLES, sheet_frame
 from builder.compose.lesson_flow import FlowSource, compose_flow
 from builder.compose.pieces import paper_filling
-from builder.compose.portion_words import container_name, containers_of, emergency_lines, view_choice
+from builder.compose.portion_words import container_name, containers_of, emergency_lines
 from builder.compose.supply_words import strokes_and_weight
 from builder.compose.views.bench_cards import BenchAmount, BenchCard, BenchCardsView, BenchPhase, BenchProduct, BenchStepsView
 from builder.compose.wording import counted, grams, listed, sentence, weighed

@@ -68,7 +68,7 @@ def _product(edition: Edition, studio_class: StudioClass, made: MadeSheet, here:
         about=sheet.recipe.about,
         share=share,
         ingredients=sentence(listed(_plain_names(sheet))),
-        choices=tuple(_choice(dose.what, dose.options) for dose in sheet.doses),
+        choices=tuple(_choice(dose.what, dose.offered) for dose in sheet.doses),
         sheets=_sheets(studio_class, made, here) if studio_class.sheets_are_public else (),
     )
 

@@ -9,10 +9,12 @@ another pump stands, it is the weight.
 
 from collections.abc import Callable
 
+from builder.compose.dose_words import dose_in_words, most_in_words
 from builder.compose.supply_words import strokes_and_weight
 from builder.compose.wording import grams, grams_and_ounces, percent, weighed_together
-from builder.model.batch_sheet import BatchSheet, Column, Dose, Role, Weighed
+from builder.model.batch_sheet import BatchSheet, Column, Role, Weighed
 from builder.model.cost import PumpStrokes
+from builder.model.dose import Dose
 from builder.model.ingredient import Ingredient
 from builder.model.place import Name, fold
 from builder.model.recipe import LyePlan
@@ -105,7 +107,9 @@ def _amount(
         dose = _dose(studio, sheet, name)
         if dose is None:
             raise KeyError(f"{name.text} is not part of {sheet.recipe.name}")
-        return grams(dose.at_most)
+        option = studio.ingredient(name)
+        one = next((one for one in dose.each if option is not None and fold(one.option) == option.key), None)
+        return most_in_words(one) if one else dose_in_words(dose)
     return write_weighings(lambda column: _weighings(studio, column, name))
 
 

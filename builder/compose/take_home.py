@@ -3,6 +3,7 @@
 from builder.compose import addresses
 from builder.compose.allergens import allergens_of
 from builder.compose.dates import plain_date
+from builder.compose.dose_words import view_choice
 from builder.compose.edition import Edition
 from builder.compose.frames import PAPER_STYLES, page_frame, sheet_frame
 from builder.compose.hazards import CAUSTIC, cautions_for, hazards_of_recipe
@@ -11,7 +12,7 @@ from builder.compose.label_words import ingredient_text, net_contents, variant_n
 from builder.compose.lesson_flow import FlowSource, compose_flow
 from builder.compose.lye_words import home_lye
 from builder.compose.pieces import Filling, page_filling, paper_filling
-from builder.compose.portion_words import emergency_lines, fills, view_choice
+from builder.compose.portion_words import emergency_lines, fills
 from builder.compose.supply_words import home_cost
 from builder.compose.views.frame import PageFrame, SheetFrame
 from builder.compose.views.take_home import ListedVariant, ScaleSet, TakeHomeView

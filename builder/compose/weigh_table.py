@@ -3,8 +3,10 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from builder.compose.dose_words import view_choice
 from builder.compose.wording import counted, grams, number, percent, reading, weighed
-from builder.model.batch_sheet import BatchSheet, Dose
+from builder.model.batch_sheet import BatchSheet
+from builder.model.dose import Dose
 
 
 @dataclass(frozen=True)
@@ -67,6 +69,4 @@ def _notes(sheet: BatchSheet) -> list[str]:
 
 
 def _dose(dose: Dose) -> str:
-    drops = [f"{limit.drops} drops of {limit.option}" for limit in dose.drops if limit.measured]
-    more = f" ({'; '.join(drops)})" if drops else ""
-    return f"{dose.what.capitalize()}: each portion takes at most {grams(dose.at_most)}{more}."
+    return f"{dose.what.capitalize()}: {view_choice(dose).at_most}."

@@ -6,7 +6,9 @@ from enum import StrEnum
 from fractions import Fraction
 
 from builder.model.cost import Cost, Jug, PumpStrokes
+from builder.model.dose import Dose
 from builder.model.ingredient import DeclaredAs, Ingredient
+from builder.model.limit import Limit
 from builder.model.place import NOWHERE, Place
 from builder.model.plain_number import plain_number
 from builder.model.product import Product
@@ -261,23 +263,36 @@ class Portions:
 
 
 @dataclass(frozen=True)
-class DropLimit:
-    """How many drops of one option a portion may take at most. `measured` is False for the pharmacopoeial estimate."""
+class Counted:
+    """What one card adds towards a limit, at least and at most, as shares of the product or of its oils.
 
-    option: str
-    drops: int
-    measured: bool
+    `line` is where the batch holds it; None for what students add, whose choice is `what`.
+    """
+
+    card: Ingredient
+    line: Line | None
+    what: str
+    least: Fraction
+    most: Fraction
 
 
 @dataclass(frozen=True)
-class Dose:
-    """The most that a student may add to one portion, rounded down to the scale."""
+class TowardsLimit:
+    """What a batch, with the students' choices at their worst, adds towards one limit; the most first."""
 
-    what: str
-    options: tuple[str | None, ...]
-    at_most: Mass
-    share: Fraction
-    drops: tuple[DropLimit, ...] = ()
+    limit: Limit
+    own_law: bool
+    counted: tuple[Counted, ...]
+
+    @property
+    def least(self) -> Fraction:
+        """Give what counts for certain."""
+        return sum((one.least for one in self.counted), Fraction(0))
+
+    @property
+    def most(self) -> Fraction:
+        """Give what may count."""
+        return sum((one.most for one in self.counted), Fraction(0))
 
 
 @dataclass(frozen=True)
@@ -317,7 +332,8 @@ class BatchSheet:
     """One batch of one recipe, worked out. The first column is in grams; home sheets have one in ounces beside it.
 
     `soap` is what a soap made with lye becomes; `smallest` is the smallest batch that these scales can weigh sensibly. `strokes`, `jugs`
-    and `cost` are what the studio's supplies add, where it lists any.
+    and `cost` are what the studio's supplies add, where it lists any. `towards` has every limit that
+    something here counts towards.
     """
 
     recipe: Recipe
@@ -334,6 +350,7 @@ class BatchSheet:
     strokes: tuple[PumpStrokes, ...] = ()
     jugs: tuple[Jug, ...] = ()
     cost: Cost | None = None
+    towards: tuple[TowardsLimit, ...] = ()
 
     @property
     def grams(self) -> Column:

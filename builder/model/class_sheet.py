@@ -1,12 +1,13 @@
 """What the calculation pass makes of a class: its batches for the people who come, its home batches, its clock."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from builder.model.batch_sheet import BatchSheet
 from builder.model.cost import Cost, Jug
 from builder.model.lesson import Part
 from builder.model.quantity import Mass
+from builder.model.roster import Guest
 from builder.model.studio_class import ClassDate, HomeSize, Make, StudioClass
 
 
@@ -54,8 +55,34 @@ class HomeBatch:
 
 
 @dataclass(frozen=True)
+class OptionTotal:
+    """What all portions of a class need of one option of a choice, if each takes its most.
+
+    `chosen` portions take it by the roster and need `for_chosen`; `expected` adds an even share of those that are open; `worst` is what is
+    needed if every portion takes it.
+    """
+
+    option: str
+    chosen: int
+    for_chosen: Mass
+    expected: Mass
+    worst: Mass
+
+
+@dataclass(frozen=True)
+class ChoiceTotal:
+    """One choice over all portions: how many leave it out and how many are open by the roster, and what each option needs."""
+
+    what: str
+    portions: int
+    left_out: int
+    open: int
+    options: tuple[OptionTotal, ...]
+
+
+@dataclass(frozen=True)
 class MadeSheet:
-    """One product of a class: its batches, what they need in all, how many containers there are, its home batches.
+    """One product of a class: its batches, what they need in all, how many containers there are, its home batches, its choices in all.
 
     `also_containers` are the numbers of the other containers that its batches fill, in the order of the class file.
     `jugs` say what a pack of each ready-made base serves.
@@ -69,6 +96,7 @@ class MadeSheet:
     lye_ahead: LyeAhead | None = None
     also_containers: tuple[int, ...] = ()
     jugs: tuple[Jug, ...] = ()
+    choices: tuple[ChoiceTotal, ...] = ()
 
     @property
     def batch(self) -> BatchSheet:
@@ -96,6 +124,7 @@ class ClassSheet:
     """One class for a number of students: on one of its dates, or for a full class where `date` is None.
 
     `cost` is None where the studio lists no supplies.
+    `guests` are those on its roster. Only what stays in the studio may see them (`without_names`).
     """
 
     studio_class: StudioClass
@@ -107,3 +136,8 @@ class ClassSheet:
     timeline: tuple[TimedPart, ...]
     ahead_minutes: int
     cost: Cost | None = None
+    guests: tuple[Guest, ...] = ()
+
+    def without_names(self) -> "ClassSheet":
+        """Give the sheet as it may be published: without its guests."""
+        return replace(self, guests=())

@@ -1,5 +1,6 @@
 """How much of an ingredient a product may hold, and who says so; and the colours that a law lists."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
 from fractions import Fraction
@@ -36,7 +37,9 @@ class Limit:
 
     `names` are folded INCI names that count together ("a + b": a ready blend of exactly these). `most` is a share of one; 0 bans, None
     sets no maximum. `factor`: what one part of `counted_as` weighs as the one name of this row, which then restates another row.
-    `products` and `narrower` say in what the row is narrower than `contact`; without products a narrower row is shown and not judged.
+    `products` and `narrower` say in what the row is narrower than `contact`; without products a narrower row is shown and not judged, but
+    for one that is meant for people younger than `below_age` (years), where such people come.
+    `parts` are limits of which a product may take up the whole (a share of one) only together, each in proportion.
     """
 
     ingredient: str
@@ -58,16 +61,24 @@ class Limit:
     known: Known
     note: str
     place: Place = field(default=NOWHERE, compare=False)
+    below_age: int | None = None
+    parts: tuple["Limit", ...] = ()
 
     @property
     def is_total_of_scent(self) -> bool:
         """Say whether it limits all scent of a product together."""
-        return not self.names and self.role in SCENT_ROLES and self.most is not None
+        return not self.names and self.role in SCENT_ROLES and self.most is not None and not self.parts
 
-    @property
-    def is_judged(self) -> bool:
-        """Say whether a program can judge it: it sets a maximum, for contacts or kinds of product known here, and restates no other row."""
-        return self.most is not None and self.factor is None and bool(self.products or not self.narrower)
+    def is_judged(self, youngest: int | None = None) -> bool:
+        """Say whether a program can judge it: it sets a maximum for what is known here, and restates no other row.
+
+        `youngest` is the age in years of the youngest who come; None where nobody knows.
+        """
+        if self.below_age is not None:
+            is_meant = youngest is not None and youngest < self.below_age
+        else:
+            is_meant = bool(self.products or not self.narrower)
+        return self.most is not None and self.factor is None and is_meant
 
     def is_for(self, product: Product) -> bool:
         """Say whether it is meant for a kind of product."""
@@ -109,3 +120,22 @@ def names_of(card: Ingredient) -> tuple[str, ...]:
 def blend_of(names: tuple[str, ...]) -> str:
     """Give the one name of a blend of names, whatever their order; of a single name it is that name."""
     return " + ".join(sorted(names))
+
+
+@dataclass(frozen=True)
+class Rules:
+    """What a product is judged by: the tables, the region whose law binds the studio, and the age of the youngest who come, if known."""
+
+    region: str = ""
+    limits: tuple[Limit, ...] = ()
+    colour_rules: tuple[ColourRule, ...] = ()
+    youngest: int | None = None
+
+
+def is_own_law(limit: Limit, region: str, limits: Sequence[Limit]) -> bool:
+    """Say whether a limit is law in a region; the UK has kept the EU's, but for what a row of its own says otherwise."""
+    if limit.weight is not LimitWeight.LAW:
+        return False
+    if (region, limit.region) == ("UK", "EU"):
+        return not any(other.region == "UK" and set(other.names) & set(limit.names) for other in limits)
+    return limit.region in (region, "any")

@@ -1,5 +1,8 @@
 """The tables of usage limits and of colour additives become limits and colour rules."""
 
+import re
+from math import ceil
+
 from builder.model.figure import Known as HowKnown
 from builder.model.limit import ColourRule, Limit, LimitWeight, PercentOf, blend_of
 from builder.model.place import Place, fold
@@ -19,6 +22,7 @@ _COLOUR_COLUMNS = (
     "known", "how_known",
 )  # fmt: skip
 _CONTACTS = ("leave-on", "rinse-off", "lips", "bath")
+_CHILDREN = re.compile(r"children (?:under (?P<below>\d{1,2})(?P<months> months)?|\d{1,2} to (?P<last>\d{1,2}))")
 _contact = word_of(*_CONTACTS, "all")
 _region = word_of("EU", "US", "Canada", "UK", "any")
 
@@ -54,7 +58,18 @@ def _limit(row: Row, place: Place, known: Known) -> Limit:
         known=member_of(HowKnown)(row["known"]),
         note=row["note"],
         place=place,
+        below_age=_below_age(row["narrower"]),
     )
+
+
+def _below_age(narrower: str) -> int | None:
+    """Give the age in years below which people are meant, in whole years; None where a row is narrower in another way, or not at all."""
+    match = _CHILDREN.fullmatch(narrower)
+    if not match:
+        return None
+    if match["last"]:
+        return int(match["last"]) + 1
+    return ceil(int(match["below"]) / 12) if match["months"] else int(match["below"])
 
 
 def _colour_rule(row: Row, place: Place, known: Known) -> ColourRule:

@@ -8,6 +8,7 @@ from builder.model.finding import Finding, caution, stop
 from builder.model.lesson import Page
 from builder.model.place import Place
 from builder.model.recipe import Recipe
+from builder.model.roster import Roster
 from builder.model.studio import PICTURE_ENDINGS, Profile, Studio
 from builder.model.studio_class import StudioClass
 from builder.model.supply import Supply
@@ -16,6 +17,7 @@ from builder.read.pages import read_page
 from builder.read.placed_yaml import read_yaml_file
 from builder.read.profiles import read_profile, unread_profile
 from builder.read.recipes import read_recipe
+from builder.read.rosters import read_roster
 from builder.read.stock import Stock, read_stock
 from builder.read.studio_classes import read_class
 from builder.read.supplies import read_supplies
@@ -55,6 +57,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         limits=drawn_on.limits,
         colour_rules=drawn_on.colour_rules,
         supplies=_supplies(studio),
+        rosters=_rosters(studio, class_folders),
         other_files=other_files,
         unread=replace(
             drawn_on.unread, recipes=_stems(recipe_files) - set(recipes), classes=_stems(class_folders) - set(classes),
@@ -107,6 +110,14 @@ def _class(studio: TextFolder, folder: str, stock: Stock) -> StudioClass | None:
     placed = read_yaml_file(studio, about) if studio.has(about) else None
     taught = read_lesson(text, lesson, stock.passages, studio.findings) if text is not None else None
     return read_class(placed, taught, studio.findings) if placed else None
+
+
+def _rosters(studio: TextFolder, folders: tuple[str, ...]) -> dict[str, Roster]:
+    texts = (
+        (folder, f"{folder}/roster.csv", studio.text(f"{folder}/roster.csv")) for folder in folders if studio.has(f"{folder}/roster.csv")
+    )
+    read = ((PurePosixPath(folder).name, read_roster(text, name, studio.findings)) for folder, name, text in texts if text is not None)
+    return {key: roster for key, roster in read if roster}
 
 
 def _pages(studio: TextFolder, files: tuple[str, ...]) -> dict[str, Page]:

@@ -8,9 +8,10 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
 
-from builder.model.batch_sheet import BatchSheet, Dose
+from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet, MadeSheet
 from builder.model.cost import ContainerCost, Cost, Need
+from builder.model.dose import Dose
 from builder.model.ingredient import Ingredient
 from builder.model.quantity import Mass, sum_masses
 from builder.model.studio import Studio
@@ -84,8 +85,8 @@ def _cost(studio: Studio, products: Sequence[_Product], items: dict[Key, _Item],
         for card, mass in product.amounts:
             sums.of(ingredient_key(card), card.name).used += mass.grams
         for dose in product.sheet.doses:
-            for card in _options(studio, dose):
-                sums.of(ingredient_key(card), card.name).if_chosen += dose.at_most.grams * product.containers
+            for card, most in _options(studio, dose):
+                sums.of(ingredient_key(card), card.name).if_chosen += most.grams * product.containers
         key, name = _container(studio, product)
         if _counts(studio, shelf, product, key):
             sums.of(key, name).used += product.containers
@@ -115,13 +116,14 @@ def _worth(needs: dict[Key, Need], key: Key, quantity: Fraction) -> Fraction:
 
 def _dearest(studio: Studio, dose: Dose, needs: dict[Key, Need]) -> Fraction:
     """Give what the dearest option of a choice costs for one portion, at its most."""
-    worth = (_worth(needs, ingredient_key(card), dose.at_most.grams) for card in _options(studio, dose))
+    worth = (_worth(needs, ingredient_key(card), most.grams) for card, most in _options(studio, dose))
     return max(worth, default=Fraction(0))
 
 
-def _options(studio: Studio, dose: Dose) -> Iterable[Ingredient]:
-    cards = (studio.ingredient(option) for option in dose.options if option is not None)
-    return (card for card in cards if card is not None)
+def _options(studio: Studio, dose: Dose) -> Iterable[tuple[Ingredient, Mass]]:
+    """Give each option with its most for one portion."""
+    found = ((studio.ingredient(one.option), one.to_have_ready) for one in dose.each)
+    return ((card, most) for card, most in found if card is not None)
 
 
 def _container(studio: Studio, product: _Product) -> tuple[Key, str]:

@@ -221,4 +221,4 @@ def test_a_dose_is_rounded_down_to_the_scale_and_to_whole_drops():
     made = type(made)(**{**made.__dict__, "fill": Fill(Name("bottle"), grams(113))})
     sheet = reckon_batch(made, LOTION, ContainersSize(1), cards(oil), weighings([scale("0.1")]), CONSTANTS)
     assert sheet.doses[0].at_most == grams("0.5")  # 0.565 g
-    assert sheet.doses[0].drops[0].drops == 15  # 0.5 g of drops of 32 mg
+    assert sheet.doses[0].each[0].drops == 17  # of 32 mg: 0.544 g, and 18 are 0.576 g

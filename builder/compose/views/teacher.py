@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from builder.compose.views.doses import GuestTable, TotalTable
 from builder.compose.views.frame import SheetFrame
 from builder.compose.views.ingredient_table import IngredientRow, IngredientTable
 from builder.compose.views.lesson import LessonFlow
@@ -66,6 +67,7 @@ class ProductBatches:
     batches: tuple[BatchView, ...]
     needed: tuple[IngredientRow, ...]
     choices: tuple[ChoiceView, ...]
+    totals: tuple[TotalTable, ...]
 
 
 @dataclass(frozen=True)
@@ -116,3 +118,4 @@ class TeacherView:
     supplies: SuppliesView | None
     findings: tuple[FindingView, ...]
     sums: tuple[SumsView, ...]
+    guests: GuestTable | None
