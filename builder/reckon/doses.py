@@ -117,7 +117,7 @@ def _working(name: str, cap: Mass, room: Room | None, fill: Mass, doses: Sequenc
     assert room is not None and room.lowered.limit.most is not None
     limit, most = room.lowered.limit, room.lowered.limit.most
     given = (
-        Given("limit", most, "of 1", limit.source.key),
+        Given("limit", most, "of 1", f"{limit.source.title}, {limit.at}"),
         Given("in the batch", room.holds, "of 1"),
         Given("fill", fill.grams, "g"),
         Given("room in a portion", room.room, "g"),

@@ -28,7 +28,7 @@ def reckon_drop(card: Ingredient, constants: Mapping[str, Figure]) -> tuple[Drop
     # A relative density is taken as it is, which is a little more than in g/mL.
     grams = density.highest / fewest.low
     given = (
-        Given("density" if stated else "density, none on the card", density.highest, "g/mL", density.source.key),
-        Given("drops in a millilitre, the fewest", fewest.low, "", fewest.source.key),
+        Given("density" if stated else "density, none on the card", density.highest, "g/mL", f"{density.source.title}, {density.at}"),
+        Given("drops in a millilitre, the fewest", fewest.low, "", f"{fewest.source.title}, {fewest.at}"),
     )
     return Drop(Mass(grams), measured=False), (Working("drop estimated", card.name, given, grams, "g"),)
