@@ -9,6 +9,7 @@ from builder.model.container import Container
 from builder.model.figure import Figure, Source
 from builder.model.finding import Acceptance
 from builder.model.ingredient import Ingredient
+from builder.model.labelling import Allergen, Labelling, LabelRegion
 from builder.model.lesson import Page
 from builder.model.limit import ColourRule, Limit
 from builder.model.place import NOWHERE, Place, fold
@@ -80,7 +81,8 @@ class Studio:
 
     `pictures` are paths relative to the studio folder, `other_files` those of files that nothing can be made of; `constants` are figures
     of `content/constants.yaml`; `letters` are the code points that every font of the printed sheets has; `limits` and
-    `colour_rules` are the rows of the tables of usage limits and of colour additives.
+    `colour_rules` are the rows of the tables of usage limits and of colour additives; `label_regions` and `allergens` are what lists of
+    ingredients are made by.
     """
 
     profile: Profile
@@ -99,6 +101,14 @@ class Studio:
     unread: Unread = field(default_factory=Unread)
     limits: tuple[Limit, ...] = ()
     colour_rules: tuple[ColourRule, ...] = ()
+    label_regions: Mapping[str, LabelRegion] = field(default_factory=dict)
+    allergens: tuple[Allergen, ...] = ()
+
+    @property
+    def labelling(self) -> Labelling:
+        """Give what the studio's lists of ingredients are made by."""
+        region = self.label_regions.get(self.profile.region, LabelRegion(self.profile.region))
+        return Labelling(region, tuple(self.label_regions.values()), self.allergens)
 
     def ingredient(self, name: object) -> Ingredient | None:
         """Give the card that answers to a name, without regard to case."""
