@@ -6,8 +6,9 @@ where the line can be. Within a cell all that is known is linear; what holds in 
 """
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
+from itertools import pairwise
 
 ONE_PER_CENT = Fraction(1, 100)
 WHOLE, NOTHING = Fraction(1), Fraction(0)
@@ -34,6 +35,12 @@ class Cell:
         fits = all(low <= high for low, high in zip(self.low, self.high, strict=True))
         return fits and sum(self.low) <= WHOLE <= sum(self.high)
 
+    def with_share(self, part: int, share: Fraction) -> "Cell":
+        """Give the cell once the share of one part is known."""
+        low, high = list(self.low), list(self.high)
+        low[part], high[part] = max(low[part], share), min(high[part], share)
+        return _tightened(replace(self, plain=False), low, high)
+
 
 def cells_of(count: int, below: int | None, shares: Mapping[int, Range], colours: Sequence[int] = ()) -> tuple[Cell, ...]:
     """Give the cells of a list of `count` parts; `below` is the first part below one per cent, None where that is not known.
@@ -55,8 +62,13 @@ def _cells(count: int, below: int | None, shares: Mapping[int, Range], colours: 
         high = [ONE_PER_CENT if part in tail else WHOLE for part in range(count)]
         for part, (least, most) in shares.items():
             low[part], high[part] = max(low[part], least), min(high[part], most)
-        for before, after in zip(chain, chain[1:], strict=False):
-            high[after] = min(high[before], high[after])
-        for before, after in reversed(list(zip(chain, chain[1:], strict=False))):
-            low[before] = max(low[before], low[after])
-        yield Cell(chain, tail, tuple(low), tuple(high), plain=not shares and not colours)
+        yield _tightened(Cell(chain, tail, (), (), plain=not shares and not colours), low, high)
+
+
+def _tightened(cell: Cell, low: list[Fraction], high: list[Fraction]) -> Cell:
+    """Give a cell its bounds, so drawn in that along the chain they do not rise."""
+    for before, after in pairwise(cell.chain):
+        high[after] = min(high[before], high[after])
+    for before, after in reversed(list(pairwise(cell.chain))):
+        low[before] = max(low[before], low[after])
+    return replace(cell, low=tuple(low), high=tuple(high))

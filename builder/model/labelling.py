@@ -34,6 +34,11 @@ class LabelRegion:
         """Say whether an ingredient of exactly one per cent may stand in any order."""
         return self.says("exactly one per cent") == "any order"
 
+    @property
+    def scent_may_be_last(self) -> bool:
+        """Say whether scent and flavour may stand last whatever their amount."""
+        return self.says("fragrance last") == "yes"
+
     def collective(self, declared_as: DeclaredAs) -> str:
         """Give the word under which scents or flavours are declared together; nothing for what is declared by its own name."""
         return self.says(declared_as) if declared_as in (DeclaredAs.FRAGRANCE, DeclaredAs.FLAVOUR) else ""
@@ -79,10 +84,22 @@ class Labelling:
             return ()
         return tuple(one for one in self.allergens if one.is_active and (one.is_original or which == "extended list"))
 
+    @property
+    def covers(self) -> tuple[str, ...]:
+        """Give the lists of allergens of which a supplier's statement has to cover one; none where the region asks for none."""
+        which = self.region.says("allergens")
+        return {"original list": ("original list", "extended list"), "extended list": ("extended list",)}.get(which, ())
+
     def common_name(self, name: str) -> str:
-        """Give one key for all words of all regions for water, scent and flavour, and for any other name its folded form."""
+        """Give one key for all words of all regions for water, scent and flavour, for isomers, and for any other name its folded form."""
         folded = name.casefold()
+        for allergen in self.to_name:
+            if folded in allergen.counts:
+                return allergen.label_name.casefold()
         for key in ("water", DeclaredAs.FRAGRANCE, DeclaredAs.FLAVOUR):
             if any(folded == region.says(key).casefold() for region in self.regions):
                 return str(key)
         return folded
+
+
+ANY_REGION = Labelling()

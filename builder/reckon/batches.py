@@ -3,11 +3,11 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
-from itertools import product
 
-from builder.model.batch_sheet import BatchSheet, Column, Dose, Given, Line, PeopleSize, Portions, Size, Variant, Working
+from builder.model.batch_sheet import BatchSheet, Column, Given, Line, PeopleSize, Portions, Size, Working
 from builder.model.figure import Figure
 from builder.model.ingredient import Ingredient
+from builder.model.labelling import ANY_REGION, Labelling
 from builder.model.product import Product
 from builder.model.quantity import NO_MASS, Mass
 from builder.model.recipe import Recipe
@@ -15,7 +15,6 @@ from builder.model.studio import Scale
 from builder.reckon.columns import CUP, reckon_column, reckon_lines
 from builder.reckon.doses import reckon_doses
 from builder.reckon.formula import Formula, reckon_formula
-from builder.reckon.ingredient_list import list_ingredients
 from builder.reckon.lye import LyeBasis
 from builder.reckon.lye_workings import check_workings, need_workings
 from builder.reckon.portions import reckon_portions
@@ -23,6 +22,7 @@ from builder.reckon.scaling import asks_for_containers, reckon_total
 from builder.reckon.smallest import smallest_batch
 from builder.reckon.soap import reckon_soap
 from builder.reckon.top_ups import reckon_top_ups
+from builder.reckon.variants import reckon_variants
 
 Cards = Mapping[str, Ingredient]
 
@@ -47,7 +47,13 @@ def weighings(scales: Sequence[Scale], *, from_solid: bool = False) -> Weighings
 
 
 def reckon_batch(
-    recipe: Recipe, product_kind: Product, size: Size, cards: Cards, scales: Weighings, constants: Mapping[str, Figure]
+    recipe: Recipe,
+    product_kind: Product,
+    size: Size,
+    cards: Cards,
+    scales: Weighings,
+    constants: Mapping[str, Figure],
+    labelling: Labelling = ANY_REGION,
 ) -> BatchSheet:
     """Work out one batch: exact lines, a column of weighings per unit, portions, doses, ingredient lists, what a soap becomes, workings."""
     formula = reckon_formula(recipe, cards, from_solid=scales.from_solid)
@@ -64,7 +70,8 @@ def reckon_batch(
     if formula.lye:
         workings += need_workings(lines, formula.lye)
     workings += _column_workings(columns, portions, formula.lye)
-    variants = _variants(columns[0], doses, cards)
+    soap = reckon_soap(recipe, columns[0], formula.lye, constants) if formula.lye and columns[0].lye else None
+    variants = reckon_variants(recipe, product_kind, columns[0], soap, doses, cards, labelling)
     return BatchSheet(
         recipe=recipe,
         product=product_kind,
@@ -75,7 +82,7 @@ def reckon_batch(
         doses=doses,
         variants=variants,
         workings=tuple(workings),
-        soap=reckon_soap(recipe, columns[0], formula.lye, constants) if formula.lye and columns[0].lye else None,
+        soap=soap,
         smallest=smallest_batch(formula, scales.grams, constants),
     )
 
@@ -115,26 +122,3 @@ def _column_workings(columns: tuple[Column, ...], portions: Portions, lye: LyeBa
     given = (Given("batch", columns[0].total.grams, "g"), Given("fill", portions.fill.grams, "g"))
     found.append(Working("portions", "containers", given, Fraction(portions.yields), ""))
     return found
-
-
-def _variants(column: Column, doses: tuple[Dose, ...], cards: Cards) -> tuple[Variant, ...]:
-    """Give one variant for each combination of what students may choose; a dose can be anything up to its most.
-
-    A batch in which everything rounds to nothing has none: a finding stops it.
-    """
-    if not column.total:
-        return ()
-    base = []
-    for w in column.weighed:
-        share = w.mass / column.total
-        if w.line.strength is None:
-            base.append((w.line.ingredient, share, share))
-        else:
-            base.append((w.line.ingredient, share * w.line.strength, share * w.line.strength))
-            base.append((cards["water"], share * (1 - w.line.strength), share * (1 - w.line.strength)))
-    found = []
-    for chosen in product(*(dose.options for dose in doses)):
-        added = [(cards[name.casefold()], Fraction(0), dose.share) for dose, name in zip(doses, chosen, strict=True) if name is not None]
-        whats = tuple((dose.what, name) for dose, name in zip(doses, chosen, strict=True))
-        found.append(Variant(whats, list_ingredients([*base, *added])))
-    return tuple(found)

@@ -33,7 +33,7 @@ def _made(studio: Studio, make: Make, students: int, groups: int, group_size: in
     home = weighings(studio.profile.home_scales, from_solid=True)
 
     def batch(size: Size, scales: Weighings) -> BatchSheet:
-        return reckon_batch(recipe, kind, size, studio.ingredients, scales, studio.constants)
+        return reckon_batch(recipe, kind, size, studio.ingredients, scales, studio.constants, studio.labelling)
 
     def planned(purpose: str, size: PeopleSize, copies: int) -> PlannedBatch:
         sheet = batch(size, here)

@@ -9,7 +9,7 @@ since the sources are independent of each other it is solved exactly by walking 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
-from itertools import product
+from itertools import pairwise, product
 
 from builder.model.declaration import NOTHING, ONE_PER_CENT, Cell
 from builder.reckon.shares import Corner, most_at, shares_at_most, walk_to_the_bound, weigh
@@ -17,11 +17,12 @@ from builder.reckon.shares import Corner, most_at, shares_at_most, walk_to_the_b
 
 @dataclass(frozen=True)
 class Source:
-    """One thing that goes into a product, from `least` to `most` parts of it, and the names under which its parts are declared.
+    """One thing that goes into a product (`of`), from `least` to `most` parts of it, and the names under which its parts are declared.
 
     `counts`: it adds to the weight of the product; what is named beside what it is part of (an allergen of a scent) does not.
     """
 
+    of: str
     names: tuple[str, ...]
     least: Fraction
     most: Fraction
@@ -69,6 +70,8 @@ class Order:
         pair = (first, second)
         if pair not in self._proofs:
             most = self.range_of(second)[1]
+            if most <= self.range_of(first)[0]:
+                return True
             small = most < ONE_PER_CENT or (self.free_at_one and most == ONE_PER_CENT)
             self._proofs[pair] = small or not self._is_contradicted(first, second)
         return self._proofs[pair]
@@ -78,7 +81,7 @@ class Order:
         ends: list[list[tuple[Fraction, Fraction]]] = []
         for source in self.sources:
             weights = [Fraction(sign if one == name else 0) for one in source.names]
-            best = max((weigh(shares_at_most(cell, weights), weights) for cell in source.cells)) if any(weights) else NOTHING
+            best = max(weigh(shares_at_most(cell, weights), weights) for cell in source.cells) if any(weights) else NOTHING
             amounts = {source.least, source.most} if source.counts or any(weights) else set()
             ends.append([(amount * best, amount if source.counts else NOTHING) for amount in amounts] or [(NOTHING, NOTHING)])
         for chosen in product(*ends):
@@ -120,7 +123,12 @@ class Order:
     @staticmethod
     def _is_below_a_line(parts: Sequence[Sequence[_Part]]) -> bool:
         """Say whether some of the second stands below the line of a blend, where it comes near to one per cent and never reaches it."""
-        return any(of and number in part.cell.tail for cells in parts for part in cells for number, of in enumerate(part.second))
+        return any(
+            of and part.source.most and number in part.cell.tail and part.cell.high[number] == ONE_PER_CENT
+            for cells in parts
+            for part in cells
+            for number, of in enumerate(part.second)
+        )
 
 
 @dataclass(frozen=True)
@@ -143,7 +151,7 @@ def sort_names(order: Order, names: Sequence[str]) -> Sorted:
         while at and not order.may_precede(ordered[at - 1], name):
             at -= 1
         ordered.insert(at, name)
-    if all(order.may_precede(one, other) for one, other in zip(ordered, ordered[1:], strict=False)):
+    if all(order.may_precede(one, other) for one, other in pairwise(ordered)):
         return Sorted(tuple(ordered), ())
     return Sorted(tuple(ordered), tuple(pairs_open(order, ordered)))
 
@@ -154,4 +162,3 @@ def pairs_open(order: Order, names: Sequence[str]) -> Iterator[tuple[str, str]]:
         for other in names[at + 1 :]:
             if not order.may_precede(one, other) and not order.may_precede(other, one):
                 yield one, other
-
