@@ -1,7 +1,7 @@
 """What a soap is made of once it has come out of the pot, as an ingredient list takes it: salts of the fats, glycerin, water, free fat.
 
-The fats keep their proportions; how much of them stays free lies between the lowest and the highest superfat. A bar dries: its water is what
-the studio's own weighing leaves after the cure, and without one lies between none and all of it.
+The fats keep their proportions; how much of them stays free lies between the lowest and the highest superfat. A bar dries: its water is
+what the studio's own weighing leaves after the cure, and without one lies between none and all of it.
 """
 
 from collections.abc import Mapping, Sequence
