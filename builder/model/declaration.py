@@ -62,7 +62,7 @@ def _cells(count: int, below: int | None, shares: Mapping[int, Range], colours: 
         high = [ONE_PER_CENT if part in tail else WHOLE for part in range(count)]
         for part, (least, most) in shares.items():
             low[part], high[part] = max(low[part], least), min(high[part], most)
-        yield _tightened(Cell(chain, tail, (), (), plain=not shares and not colours), low, high)
+        yield _tightened(Cell(chain, tail, (), (), plain=bool(chain) and not shares and not colours), low, high)
 
 
 def _tightened(cell: Cell, low: list[Fraction], high: list[Fraction]) -> Cell:

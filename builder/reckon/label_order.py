@@ -14,6 +14,8 @@ from itertools import pairwise, product
 from builder.model.declaration import NOTHING, ONE_PER_CENT, Cell
 from builder.reckon.shares import Corner, most_at, shares_at_most, walk_to_the_bound, weigh
 
+_WORTH = {-1: Fraction(-1), 0: NOTHING, 1: Fraction(1)}
+
 
 @dataclass(frozen=True)
 class Source:
@@ -36,17 +38,18 @@ class _Part:
 
     source: Source
     cell: Cell
-    more: tuple[int, ...]
-    second: tuple[int, ...]
+    more: tuple[Fraction, ...]
+    second: tuple[Fraction, ...]
 
     def corner(self, price: Fraction | None) -> tuple[Fraction, Fraction]:
         """Give difference and excess over one per cent where difference + price * excess is at its most (None: only the excess)."""
-        of_whole = ONE_PER_CENT if self.source.counts else NOTHING
-        excess = [one - of_whole for one in self.second]
-        weights = excess if price is None else [more + price * over for more, over in zip(self.more, excess, strict=True)]
+        weights = self.second if price is None else [more + price * over for more, over in zip(self.more, self.second, strict=True)]
         shares = shares_at_most(self.cell, weights)
-        amount = self.source.most if weigh(shares, weights) > 0 else self.source.least
-        return amount * weigh(shares, [Fraction(more) for more in self.more]), amount * weigh(shares, excess)
+        excess = weigh(shares, self.second) - (ONE_PER_CENT if self.source.counts else NOTHING)
+        difference = weigh(shares, self.more)
+        worth = excess if price is None else difference + price * excess
+        amount = self.source.most if worth > 0 else self.source.least
+        return amount * difference, amount * excess
 
 
 class Order:
@@ -80,7 +83,7 @@ class Order:
         """Give sign * share where it may be at its most: each source as it holds most of the name, and each amount at one of its ends."""
         ends: list[list[tuple[Fraction, Fraction]]] = []
         for source in self.sources:
-            weights = [Fraction(sign if one == name else 0) for one in source.names]
+            weights = [_WORTH[sign] if one == name else NOTHING for one in source.names]
             best = max(weigh(shares_at_most(cell, weights), weights) for cell in source.cells) if any(weights) else NOTHING
             amounts = {source.least, source.most} if source.counts or any(weights) else set()
             ends.append([(amount * best, amount if source.counts else NOTHING) for amount in amounts] or [(NOTHING, NOTHING)])
@@ -92,14 +95,15 @@ class Order:
         touched: list[list[_Part]] = []
         untouched = NOTHING
         for source in self.sources:
-            more = tuple((name == second) - (name == first) for name in source.names)
+            more = tuple(_WORTH[(name == second) - (name == first)] for name in source.names)
             if any(more):
-                of_second = tuple(int(name == second) for name in source.names)
+                of_second = tuple(_WORTH[name == second] for name in source.names)
                 touched.append([_Part(source, cell, more, of_second) for cell in source.cells])
             elif source.counts:
                 untouched += source.least * ONE_PER_CENT
+        several = sum(len(parts) > 1 for parts in touched) > 1
         # What does not even hold for the cells of each source mixed together holds for none of them.
-        return self._can_contradict(touched, untouched, mixed=True) and any(
+        return (not several or self._can_contradict(touched, untouched, mixed=True)) and any(
             self._can_contradict([[part] for part in parts], untouched) for parts in product(*touched)
         )
 

@@ -6,9 +6,11 @@ the chain is settled by going once through the values at which it can stand stil
 the corners of a convex, piecewise linear curve. All in fractions: there is nothing to round, and no margin is needed.
 """
 
+from bisect import bisect_left
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import accumulate
 
 from builder.model.declaration import NOTHING, ONE_PER_CENT, WHOLE, Cell
 
@@ -58,18 +60,18 @@ def weigh(shares: Sequence[Fraction], weights: Weights) -> Fraction:
 
 def _in_plain_cell(cell: Cell, weights: Weights) -> tuple[Fraction, ...]:
     """Share out evenly over the best beginning of the chain, after one per cent for each of it and for what is worth more in the tail."""
-    best, first, total = None, 0, NOTHING
-    for number, part in enumerate(cell.chain, start=1):
-        total += weights[part]
-        if best is None or total > best * number:
-            best, first = total / number, number
-    assert best is not None
+    weighty = [number for number, part in enumerate(cell.chain) if weights[part]]
+    # The best beginning ends with a part that is worth something, before one that costs something, or with the chain.
+    ends = {end for number in weighty for end in (number, number + 1)} | {len(cell.chain)}
+    totals = list(accumulate((weights[cell.chain[number]] for number in weighty), initial=NOTHING))
+    best, first = max((totals[bisect_left(weighty, end)] / end, -end) for end in ends if end)
+    higher = [part for part in cell.tail if weights[part] > best]
+    each = ONE_PER_CENT + (WHOLE - ONE_PER_CENT * (len(cell.chain) + len(higher))) / -first
     shares = [NOTHING] * len(weights)
-    for part in (*cell.chain, *(part for part in cell.tail if weights[part] > best)):
+    for part in (*cell.chain, *higher):
         shares[part] = ONE_PER_CENT
-    rest = WHOLE - sum(shares)
-    for part in cell.chain[:first]:
-        shares[part] += rest / first
+    for part in cell.chain[:-first]:
+        shares[part] = each
     return tuple(shares)
 
 
