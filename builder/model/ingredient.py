@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
 from fractions import Fraction
+from functools import cached_property
 
 from builder.model.declaration import Cell, Range, cells_of
 from builder.model.figure import Figure, Figures, Known, Source
@@ -55,7 +56,7 @@ class LabelName:
     colours: frozenset[int] = frozenset()
     nano: frozenset[int] = frozenset()
 
-    @property
+    @cached_property
     def cells(self) -> tuple[Cell, ...]:
         """Give what the list allows."""
         return cells_of(len(self.inci), self.below, self.shares, sorted(self.colours))

@@ -38,9 +38,10 @@ class _Product:
         elif card.label_name is not None:
             names, keys = card.label_name, []
             for number, (inci, plain) in enumerate(zip(names.inci, names.plain, strict=True)):
-                declared_as = DeclaredAs.COLOUR if number in names.colours else card.declared_as
-                entry = Declared(inci, plain, declared_as, NOTHING, NOTHING, card.colour_name, number in names.nano)
-                keys.append(self._enter(self.labelling.common_name(inci), entry))
+                key = self.labelling.common_name(inci)
+                kind = DeclaredAs(key) if key in COLLECTIVE else DeclaredAs.COLOUR if number in names.colours else card.declared_as
+                entry = Declared(inci, plain, kind, NOTHING, NOTHING, card.colour_name, number in names.nano)
+                keys.append(self._enter(key, entry))
             self.sources.append(Source(card.name, tuple(keys), least, most, names.cells))
 
     def name_allergens(self, weighed: Iterable[Weighed], contact: str) -> None:
