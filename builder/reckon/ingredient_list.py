@@ -38,8 +38,11 @@ class _Product:
         elif card.label_name is not None:
             names, keys = card.label_name, []
             for number, (inci, plain) in enumerate(zip(names.inci, names.plain, strict=True)):
-                key = self.labelling.common_name(inci)
-                kind = DeclaredAs(key) if key in COLLECTIVE else DeclaredAs.COLOUR if number in names.colours else card.declared_as
+                kind = DeclaredAs.COLOUR if number in names.colours else card.declared_as
+                # Two colours of one INCI name, such as red and yellow iron oxides, can have names of their own where numbers are used.
+                coloured = card.colour_name.get(self.labelling.region.says("colours"), inci) if kind is DeclaredAs.COLOUR else inci
+                key = self.labelling.common_name(coloured)
+                kind = DeclaredAs(key) if key in COLLECTIVE else kind
                 entry = Declared(inci, plain, kind, NOTHING, NOTHING, card.colour_name, number in names.nano)
                 keys.append(self._enter(key, entry))
             self.sources.append(Source(card.name, tuple(keys), least, most, names.cells))

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 from fractions import Fraction
-from itertools import combinations, product
+from itertools import combinations, pairwise, product
 from random import Random
 
 from builder.model.declaration import cells_of
@@ -32,7 +32,7 @@ class Base:
         """Say whether a composition fits what is declared, in words of the declaration."""
         in_range = all(low <= one[part] <= high for part, (low, high) in self.shares.items())
         return in_range and any(
-            all(a >= b for a, b in zip(one[:line], one[1:line], strict=False))
+            all(a >= b for a, b in pairwise(one[:line]))
             and all(share >= ONE for share in one[:line])
             and all(share <= ONE for share in one[line:])
             for line in self.lines()
@@ -63,23 +63,29 @@ def random_base(random, most_parts=6, *, ranges=True):
 
 
 def random_product(random, base):
-    """Draw what a studio adds to it: new things, more of a part, and something of which a student may add up to a most."""
+    """Draw what a studio adds to it: something new, and perhaps more of a part, or what a student may add up to a most.
+
+    There is always something beside the base: below one per cent of it is then below one per cent of the product by more than nothing.
+    """
     names = tuple(f"part {number}" for number in range(base.count))
     sources = [Source("base", names, Fraction(1), Fraction(1), cells_of(base.count, base.below, base.shares))]
-    for name in random.sample(("thing", "other", "part 0", "part 1", "scent"), random.randrange(1, 4)):
+    for name in ("thing", *random.sample(("other", "part 0", "part 1", "scent"), random.randrange(3))):
         most = Fraction(random.choice((2, 5, 11, 25, 60, 150, 400, 1000)), 1000)
         sources.append(Source(name, (name,), Fraction(0) if name == "scent" else most, most, ALONE))
     return Order(sources, free_at_one=random.random() < 0.5)
 
 
-def contradicted(order, one, other, shares, amounts):
-    """Say whether a product with these shares of the base and amounts of the rest contradicts that one name stands before another."""
-    held = dict.fromkeys((one, other), Fraction(0))
-    for name, amount in [*zip(order.sources[0].names, shares, strict=True), *zip((s.of for s in order.sources[1:]), amounts, strict=True)]:
-        if name in held:
-            held[name] += amount
-    excess = held[other] - ONE * (1 + sum(amounts))
-    return held[other] > held[one] and (excess > 0 if order.free_at_one else excess >= 0)
+def held_in(order, shares, amounts):
+    """Give how much there is of each name in a product with these shares of the base and amounts of the rest."""
+    held = dict(zip(order.sources[0].names, shares, strict=True))
+    for source, amount in zip(order.sources[1:], amounts, strict=True):
+        held[source.of] = held.get(source.of, Fraction(0)) + amount
+    return held
+
+
+def contradicted(order, one, other, total):
+    """Say whether amounts contradict that the first stands before the other."""
+    return other > one and (other > ONE * total if order.free_at_one else other >= ONE * total)
 
 
 def corners(base):
@@ -150,10 +156,7 @@ def can_be_contradicted(order, one, other, lines):
 
 
 def _point(order, one, other, shares, amounts):
-    held = {one: Fraction(0), other: Fraction(0)}
-    for name, amount in [*zip(order.sources[0].names, shares, strict=True), *zip((s.of for s in order.sources[1:]), amounts, strict=True)]:
-        if name in held:
-            held[name] += amount
+    held = held_in(order, shares, amounts)
     return held[other] - held[one], held[other] - ONE * (1 + sum(amounts))
 
 
