@@ -15,14 +15,11 @@ def find_allergens_not_stated(batch: Batch) -> Iterator[BatchFinding]:
     named = dict.fromkeys(name for variant in batch.sheet.variants for name in variant.ingredients.without_statement)
     if not named:
         return
-    scents = ", ".join(sorted(named))
     region, which = batch.labelling.region, batch.labelling.region.says("allergens")
     rule = region.rules["allergens"]
     wrong = (
-        f"The label has to name the fragrance allergens of which there is more than a threshold ({region.name}: "
-        f"{rule.source.title}, {rule.at}), and no statement says what these scents hold: {scents}. The list can be short of names."
+        f"A label in this region ({region.name}) names each fragrance allergen of which there is more than a threshold ({rule.source.title}, "
+        f"{rule.at}), and nothing says how much of them the scents hold ({', '.join(sorted(named))}). The list may be short of names."
     )
-    remedy = f"Ask the supplier of each for its allergen statement, which gives the share of {_ASK[which]}; copy it to its card."
-    yield batch.caution(
-        "allergens-not-stated", batch.sheet.recipe.place, wrong, f"{remedy} The card takes it as `allergen statement:`.", ""
-    )
+    remedy = f"Ask the supplier of each for its allergen statement, which gives the shares of {_ASK[which]}, and copy it to the card."
+    yield batch.caution("allergens-not-stated", batch.sheet.recipe.place, wrong, f"{remedy} It stands there as `allergen statement:`.", "")

@@ -26,7 +26,8 @@ def find_question(order: Order, pairs: Pairs, words: Mapping[str, str]) -> Quest
             told = Order(sources, free_at_one=order.free_at_one)
             settled = sum(told.may_precede(*pair) or told.may_precede(*reversed(pair)) for pair in pairs)
             found.append(Question(source.of, words[source.names[part]] if part is not None else "", settled))
-    return max(found, key=lambda one: (one.settles, bool(one.part)), default=None)
+    in_question = {words[name] for pair in pairs for name in pair}
+    return max(found, key=lambda one: (one.settles, one.part in in_question, bool(one.part)), default=None)
 
 
 def _answers(source: Source) -> Iterator[tuple[int | None, tuple[Cell, ...]]]:
