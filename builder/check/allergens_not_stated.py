@@ -17,9 +17,11 @@ def find_allergens_not_stated(batch: Batch) -> Iterator[BatchFinding]:
         return
     region, which = batch.labelling.region, batch.labelling.region.says("allergens")
     rule = region.rules["allergens"]
+    scents = ", ".join(sorted(named))
     wrong = (
-        f"A label in this region ({region.name}) names each fragrance allergen of which there is more than a threshold ({rule.source.title}, "
-        f"{rule.at}), and nothing says how much of them the scents hold ({', '.join(sorted(named))}). The list may be short of names."
+        f"A label in this region ({region.name}) names each fragrance allergen of which there is more than a threshold "
+        f"({rule.source.title}, {rule.at}), and nothing says how much of them the scents hold ({scents}). "
+        "The list may be short of names."
     )
     remedy = f"Ask the supplier of each for its allergen statement, which gives the shares of {_ASK[which]}, and copy it to the card."
     yield batch.caution("allergens-not-stated", batch.sheet.recipe.place, wrong, f"{remedy} It stands there as `allergen statement:`.", "")

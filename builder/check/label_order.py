@@ -51,8 +51,9 @@ def _cause(pair: tuple[str, str], questions: Sequence[Question], batch: Batch) -
         most = max(recipe.choices, key=lambda choice: choice.at_most.fraction)
         return most.place, "Lower `at most:`, so that the order is the same whatever a student adds."
     if asked is None:
-        if recipe.listed is ListedAs.MADE and recipe.cure is None:
-            return recipe.place, "Weigh bars before and after the cure and write it as `cure:`, or list what was put in."
+        if recipe.listed is ListedAs.MADE:
+            weigh = "" if recipe.cure else "weigh bars before and after the cure and write it as `cure:`, or "
+            return recipe.at("ingredients listed"), f"A soap's water and free fat vary: {weigh}list the ingredients as put in the pot."
         return recipe.place, "Use more of the one or less of the other, or keep one of them below 1 %."
     if asked.part:
         figure = f"what share of it is {asked.part}, and write it on its card under `label name:` as `shares:`"

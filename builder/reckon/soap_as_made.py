@@ -8,7 +8,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from fractions import Fraction
 
-from builder.model.batch_sheet import LyeResult, SoapMade
+from builder.model.batch_sheet import Column, Role, SoapMade
 from builder.model.declaration import NOTHING, WHOLE
 from builder.model.figure import Known
 from builder.model.ingredient import CountsAs, DeclaredAs, Ingredient, LabelName
@@ -21,18 +21,21 @@ Cards = Mapping[str, Ingredient]
 Named = tuple[LabelName, Fraction]
 
 
-def soap_as_made(made: SoapMade, lye: LyeResult, product: Product, cards: Cards, drop: Fraction | None) -> tuple[Weighed, ...]:
+def soap_as_made(made: SoapMade, column: Column, product: Product, cards: Cards, drop: Fraction | None) -> tuple[Weighed, ...]:
     """Give the parts of a soap as shares of what went into the pot; `drop` is the share of its weight that a bar loses in its cure.
 
     A fat or an acid whose card does not say what its salt is called comes without a label name.
     """
-    whole = made.total
+    whole, lye = made.total, column.lye
+    if lye is None:
+        return ()
     nameless = [soap.ingredient for soap in made.soaps if not soap.ingredient.saponified_as or not soap.ingredient.label_name]
     acids = [(cards[fold(name)], mass / whole) for name, mass in made.salts]
     nameless += [card for card, _ in acids if not card.saponified_as]
     if nameless:
         return tuple((replace(card, label_name=None, declared_as=DeclaredAs.INGREDIENT), WHOLE, WHOLE) for card in nameless)
-    by_alkali = [(part.alkali.split()[0].title(), part.by_equivalents, molar_mass(cards[fold(part.alkali)])) for part in lye.parts]
+    alkalis = {w.line.name: w.line.ingredient for w in column.weighed if w.line.role is Role.ALKALI}
+    by_alkali = [(_metal(alkalis[part.alkali]), part.by_equivalents, molar_mass(alkalis[part.alkali])) for part in lye.parts]
     per_mol = sum((share * molar for _, share, molar in by_alkali), NOTHING)
     salts = [
         (_salt(metal, soap.ingredient), share * (soap.soap.grams + soap.took * (molar - per_mol)) / whole.grams)
@@ -51,6 +54,11 @@ def soap_as_made(made: SoapMade, lye: LyeResult, product: Product, cards: Cards,
     water = made.water / whole
     least = max(water - drop, NOTHING) if drop is not None else NOTHING if product.declared_by == "weight" else water
     return (*found, (cards["water"], least, least if drop is not None else water))
+
+
+def _metal(alkali: Ingredient) -> str:
+    """Give the first word of the name of its soaps."""
+    return alkali.name.split()[0].title()
 
 
 def _salt(metal: str, card: Ingredient) -> LabelName:

@@ -29,8 +29,8 @@ def reckon_variants(
     """Give the variants; a dose can be anything up to its most. A batch in which everything rounds to nothing has none."""
     if not column.total:
         return ()
-    if recipe.listed is ListedAs.MADE and soap and column.lye:
-        base = soap_as_made(soap, column.lye, product_kind, cards, recipe.cure.loses.fraction if recipe.cure else None)
+    if recipe.listed is ListedAs.MADE and soap:
+        base = soap_as_made(soap, column, product_kind, cards, recipe.cure.loses.fraction if recipe.cure else None)
     else:
         base = _as_weighed(column, cards)
     found = []
