@@ -81,15 +81,20 @@ class Order:
 
     def _shares(self, name: str, sign: int) -> Iterator[Fraction]:
         """Give sign * share where it may be at its most: each source as it holds most of the name, and each amount at one of its ends."""
-        ends: list[list[tuple[Fraction, Fraction]]] = []
+        held = total = NOTHING
+        ends: list[tuple[tuple[Fraction, Fraction], ...]] = []
         for source in self.sources:
-            weights = [_WORTH[sign] if one == name else NOTHING for one in source.names]
-            best = max(weigh(shares_at_most(cell, weights), weights) for cell in source.cells) if any(weights) else NOTHING
-            amounts = {source.least, source.most} if source.counts or any(weights) else set()
-            ends.append([(amount * best, amount if source.counts else NOTHING) for amount in amounts] or [(NOTHING, NOTHING)])
+            best, counts = NOTHING, _WORTH[source.counts]
+            if name in source.names:
+                weights = [_WORTH[sign] if one == name else NOTHING for one in source.names]
+                best = max(weigh(shares_at_most(cell, weights), weights) for cell in source.cells)
+            if source.least == source.most:
+                held, total = held + source.least * best, total + source.least * counts
+            elif best or source.counts:
+                ends.append(tuple((amount * best, amount * counts) for amount in (source.least, source.most)))
         for chosen in product(*ends):
-            total = sum((amount for _, amount in chosen), NOTHING)
-            yield sum((share for share, _ in chosen), NOTHING) / total if total else NOTHING
+            whole = sum((amount for _, amount in chosen), total)
+            yield sum((share for share, _ in chosen), held) / whole if whole else NOTHING
 
     def _is_contradicted(self, first: str, second: str) -> bool:
         touched: list[list[_Part]] = []

@@ -82,6 +82,8 @@ def _in_cell(cell: Cell, weights: Weights) -> tuple[Fraction, ...]:
     def most(price: Fraction) -> Corner:
         return corner(_in_bounds(cell, [weight + price for weight in weights]))
 
+    if cell.low == cell.high:
+        return cell.low
     left, right = walk_to_the_bound(corner(cell.low), corner(cell.high), most)
     if left.bound == right.bound:
         return left.shares

@@ -31,19 +31,18 @@ def fitting(random, base):
 
 
 def judge_printed(number):
-    """Hold what is proven for one random base against compositions that fit; give how many pairs are printed, how many held back."""
+    """Hold the list that is printed for one random base against compositions that fit; give the list."""
     random = seeded(number)
     base = random_base(random)
     order = random_product(random, base)
     found = sort_names(order, names_of(order))
-    proven = [pair for pair in permutations(found.names, 2) if order.may_precede(*pair)]
+    if found.open_pairs:
+        return found
     for shares in fitting(random, base):
         amounts = [random.choice((source.least, source.most, (2 * source.least + source.most) / 3)) for source in order.sources[1:]]
         held = held_in(order, shares, amounts)
-        for one, other in proven:
+        for one, other in combinations(found.names, 2):
             assert not contradicted(order, held[one], held[other], sum(amounts) + 1), (number, one, other, shares, amounts)
-    if not found.open_pairs:
-        assert set(combinations(found.names, 2)) <= set(proven), number
     return found
 
 
@@ -59,16 +58,16 @@ def judge_withheld(number, lines, *, ranges, most_parts):
 
 
 def test_no_printed_order_is_contradicted():
-    judged = [judge_printed(number) for number in range(700)]
+    judged = [judge_printed(number) for number in range(1000)]
     assert 0.1 < sum(bool(found.open_pairs) for found in judged) / len(judged) < 0.9
 
 
 def test_no_provable_order_is_withheld():
-    assert all(judge_withheld(number, corners, ranges=False, most_parts=5) for number in range(300))
+    assert all(judge_withheld(number, corners, ranges=False, most_parts=5) for number in range(150))
 
 
 def test_no_provable_order_is_withheld_where_the_supplier_gives_figures():
-    assert all(judge_withheld(number, corners_of_figures, ranges=True, most_parts=4) for number in range(60))
+    assert all(judge_withheld(number, corners_of_figures, ranges=True, most_parts=4) for number in range(40))
 
 
 def main(times):
