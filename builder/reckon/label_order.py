@@ -10,9 +10,13 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise, product
+from math import prod
 
 from builder.model.declaration import NOTHING, ONE_PER_CENT, Cell
 from builder.reckon.shares import Corner, most_at, shares_at_most, walk_to_the_bound, weigh
+
+# Beyond so many combinations of cells an order is held back where it holds for some mixture of cells alone: on the safe side, and in time.
+MOST_WAYS = 60
 
 _WORTH = {-1: Fraction(-1), 0: NOTHING, 1: Fraction(1)}
 
@@ -106,11 +110,12 @@ class Order:
                 touched.append([_Part(source, cell, more, of_second) for cell in source.cells])
             elif source.counts:
                 untouched += source.least * ONE_PER_CENT
+        ways = prod(len(parts) for parts in touched)
         several = sum(len(parts) > 1 for parts in touched) > 1
         # What does not even hold for the cells of each source mixed together holds for none of them.
-        return (not several or self._can_contradict(touched, untouched, mixed=True)) and any(
-            self._can_contradict([[part] for part in parts], untouched) for parts in product(*touched)
-        )
+        if several and not self._can_contradict(touched, untouched, mixed=True):
+            return False
+        return ways > MOST_WAYS or any(self._can_contradict([[part] for part in parts], untouched) for parts in product(*touched))
 
     def _can_contradict(self, parts: Sequence[Sequence[_Part]], untouched: Fraction, *, mixed: bool = False) -> bool:
         def best(price: Fraction | None) -> Corner:

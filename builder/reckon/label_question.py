@@ -11,17 +11,23 @@ from builder.reckon.shares import shares_at_most
 
 Pairs = Sequence[tuple[str, str]]
 
+# So many open pairs are enough to choose a question by.
+MOST_PAIRS = 8
+
 
 def find_question(order: Order, pairs: Pairs, words: Mapping[str, str]) -> Question | None:
     """Give the figure that settles most open pairs if it turns out in the middle of what it can be; None if no blend has a say.
 
     `words` are what the names are called.
     """
+    pairs = pairs[:MOST_PAIRS]
     found = []
     for number, source in enumerate(order.sources):
         if len(source.names) == 1 or not any(name in pair for pair in pairs for name in source.names):
             continue
         for part, cells in _answers(source):
+            if part is not None and not any(source.names[part] in pair for pair in pairs):
+                continue
             sources = [*order.sources[:number], replace(source, cells=cells), *order.sources[number + 1 :]]
             told = Order(sources, free_at_one=order.free_at_one)
             settled = sum(told.may_precede(*pair) or told.may_precede(*reversed(pair)) for pair in pairs)
