@@ -5,6 +5,7 @@ from itertools import chain
 
 from builder.check.acceptance import accept_findings
 from builder.check.alkali_among_ingredients import find_alkalis_among_ingredients
+from builder.check.allergens_not_stated import find_allergens_not_stated
 from builder.check.amount_for_scale import find_amounts_scales_cannot_weigh
 from builder.check.amounts_of_another_kind import find_amounts_of_another_kind
 from builder.check.batches import Batch, BatchFinding, batches_of, say_once
@@ -82,6 +83,7 @@ RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[BatchFinding]], ...] = (
     find_amounts_scales_cannot_weigh,
     find_short_portions,
     find_open_label_orders,
+    find_allergens_not_stated,
     find_amounts_over_limits,
     find_options_not_offered,
     find_colours_not_allowed,

@@ -8,6 +8,7 @@ from builder.model.class_sheet import ClassSheet
 from builder.model.figure import Figure
 from builder.model.finding import Finding, caution, stop
 from builder.model.ingredient import Ingredient
+from builder.model.labelling import ANY_REGION, Labelling
 from builder.model.limit import ColourRule
 from builder.model.place import Place
 from builder.model.studio import Studio
@@ -46,6 +47,7 @@ class Batch:
     region: str = ""
     colour_rules: tuple[ColourRule, ...] = ()
     cards: Mapping[str, Ingredient] = field(default_factory=dict)
+    labelling: Labelling = ANY_REGION
 
     def stop(self, name: str, place: Place, wrong: str, remedy: str, case: str) -> BatchFinding:
         """Make a stop about this batch."""
@@ -70,6 +72,7 @@ def batch_of(name: str, sheet: BatchSheet, studio: Studio, about: frozenset[str]
         region=studio.profile.region,
         colour_rules=studio.colour_rules,
         cards=studio.ingredients,
+        labelling=studio.labelling,
     )
 
 

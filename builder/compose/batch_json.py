@@ -10,7 +10,7 @@ from dataclasses import fields
 
 from builder.compose.json_number import Json, number
 from builder.compose.supply_json import cost_json, jug_json, strokes_json
-from builder.model.batch_sheet import BatchSheet, Column, Declared, IngredientList, SoapMade, Weighed, Working
+from builder.model.batch_sheet import BatchSheet, Column, Declared, IngredientList, Question, SoapMade, Weighed, Working
 from builder.model.class_sheet import ChoiceTotal, ClassSheet, MadeSheet
 from builder.model.dose import Lowered, MostOf
 from builder.model.finding import Finding
@@ -263,14 +263,21 @@ def _ingredients(listed: IngredientList) -> Json:
         "entries": [_declared(entry) for entry in listed.entries],
         "open pairs": [list(pair) for pair in listed.open_pairs],
         "without a label name": list(listed.nameless),
+        "figure to ask for": _question(listed.question) if listed.question else None,
+        "scents without an allergen statement": list(listed.without_statement),
     }
+
+
+def _question(question: Question) -> Json:
+    return {"blend": question.blend, "share of": question.part or None, "settles": question.settles}
 
 
 def _declared(entry: Declared) -> Json:
     return {
         "inci": entry.inci,
         "plain": entry.plain,
-        "as": str(entry.declared_as),
+        "as": "allergen" if entry.is_allergen else str(entry.declared_as),
+        "nano": entry.is_nano,
         "least": number(entry.least),
         "most": number(entry.most),
     }

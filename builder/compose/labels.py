@@ -50,7 +50,7 @@ def _label(edition: Edition, sheet: ClassSheet, filled: BatchSheet, variant: Var
         name=recipe.name,
         variant=sentence(variant_name(variant)),
         net_contents=net_contents(filled, region),
-        ingredients=ingredient_text(variant.ingredients, region),
+        ingredients=ingredient_text(variant.ingredients, edition.studio.labelling.region),
         directions=recipe.directions,
         cautions=recipe.label_cautions,
         batch="" if from_before else f"{sheet.studio_class.key}-{addresses.occasion(sheet)}".upper(),

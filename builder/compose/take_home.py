@@ -20,6 +20,7 @@ from builder.compose.wording import capacity, reading, sentence
 from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet, HomeBatch
 from builder.model.document import Document
+from builder.model.labelling import LabelRegion
 from builder.model.lesson import Part, Where
 from builder.model.studio import Studio
 from builder.model.studio_class import StudioClass
@@ -91,8 +92,9 @@ def _view(
         keeps=sheet.recipe.keeps,
         cost=_cost(studio, studio_class, sheet),
         directions=sheet.recipe.directions,
-        label_lists=_label_lists(sheet, studio.profile.region),
+        label_lists=_label_lists(sheet, studio.labelling.region),
         label_rest=len(sheet.variants) > MOST_LISTS,
+        label_note=studio.labelling.region.says("soap") if sheet.product.made_with_lye else "",
         label_cautions=sheet.recipe.label_cautions,
         net_contents=net_contents(sheet, studio.profile.region),
         allergens=allergens_of(studio, [sheet]),
@@ -122,7 +124,7 @@ def _scales(sheet: BatchSheet) -> tuple[ScaleSet, ...]:
     return tuple(found)
 
 
-def _label_lists(sheet: BatchSheet, region: str) -> tuple[ListedVariant, ...]:
+def _label_lists(sheet: BatchSheet, region: LabelRegion) -> tuple[ListedVariant, ...]:
     """Give the list of each variant; where there are many, that of the plainest, to which the student adds what was chosen."""
     variants = sheet.variants
     if len(variants) > MOST_LISTS:

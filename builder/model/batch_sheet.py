@@ -186,11 +186,12 @@ class LyeResult:
 
 @dataclass(frozen=True)
 class SoapOf:
-    """What one fat, wax or fatty acid became: the soap of it, and what of it stays unsaponified."""
+    """What one fat, wax or fatty acid became: the soap of it, what of it stays unsaponified, and the alkali that it `took`, in mol."""
 
     ingredient: Ingredient
     soap: Mass
     unsaponified: Mass
+    took: Fraction
 
 
 @dataclass(frozen=True)
@@ -299,7 +300,8 @@ class TowardsLimit:
 class Declared:
     """One entry of an ingredient list, with the least and the most it can be, as shares of the product.
 
-    The two are equal for what the recipe weighs; a ready-made base gives only its order, so that its parts have a range.
+    The two are equal for what the recipe weighs; a ready-made base gives only its order, so that its parts have a range. An allergen of a
+    scent is named beside the scent that holds it.
     """
 
     inci: str
@@ -308,15 +310,35 @@ class Declared:
     least: Fraction
     most: Fraction
     colour_name: Mapping[str, str] = field(default_factory=dict)
+    is_nano: bool = False
+    is_allergen: bool = False
+
+
+@dataclass(frozen=True)
+class Question:
+    """The one figure of a supplier that would settle most: the share of `part` in a blend, or its one-per-cent line (empty).
+
+    `settles` counts the open pairs that are settled if the figure is in the middle of what it can be.
+    """
+
+    blend: str
+    part: str
+    settles: int
 
 
 @dataclass(frozen=True)
 class IngredientList:
-    """Entries in the order in which a label prints them; `open_pairs` names those whose order is not proven."""
+    """Entries in the order in which a label prints them; `open_pairs` names those whose order is not proven.
+
+    `nameless` are cards that say not how they are declared, `without_statement` scents whose allergens nobody has stated where the
+    region wants them named.
+    """
 
     entries: tuple[Declared, ...]
     open_pairs: tuple[tuple[str, str], ...] = ()
     nameless: tuple[str, ...] = ()
+    question: Question | None = None
+    without_statement: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -3,8 +3,11 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
+from fractions import Fraction
+from functools import cached_property
 
-from builder.model.figure import Figure, Figures, Known
+from builder.model.declaration import Cell, Range, cells_of
+from builder.model.figure import Figure, Figures, Known, Source
 from builder.model.place import NOWHERE, Place, fold
 from builder.model.quantity import Mass
 
@@ -41,11 +44,35 @@ class DeclaredAs(StrEnum):
 class LabelName:
     """The names under which an ingredient list declares it, in descending order where it is a blend (usually one name).
 
-    `inci` and `plain` have the same length.
+    `inci` and `plain` have the same length. What the supplier says of a blend beside the order, by the number of the part: `shares` of it,
+    the first part `below` one per cent, which are `colours` and which are `nano`.
     """
 
     inci: tuple[str, ...]
     plain: tuple[str, ...]
+    known: Known
+    shares: Mapping[int, Range] = field(default_factory=dict)
+    below: int | None = None
+    colours: frozenset[int] = frozenset()
+    nano: frozenset[int] = frozenset()
+
+    @cached_property
+    def cells(self) -> tuple[Cell, ...]:
+        """Give what the list allows."""
+        return cells_of(len(self.inci), self.below, self.shares, sorted(self.colours))
+
+
+@dataclass(frozen=True)
+class AllergenStatement:
+    """The supplier's statement of the fragrance allergens of a scent: all that the list it `covers` names, as ranges of shares.
+
+    `contains` is keyed by folded names; what is not in it is not in the scent.
+    """
+
+    covers: str
+    contains: Mapping[str, tuple[Fraction, Fraction]]
+    source: Source
+    at: str
     known: Known
 
 
@@ -67,7 +94,8 @@ class DropMass:
 class Ingredient:
     """One ingredient card. Figures are keyed by their name (`saponification`, `density`, ...).
 
-    `name_places` say where each name that it answers to is written.
+    `name_places` say where each name that it answers to is written. `saponified_as` is the second word of the name of its soap or salt
+    (Sodium Olivate).
     """
 
     name: str
@@ -78,6 +106,8 @@ class Ingredient:
     label_name: LabelName | None = None
     colour_name: Mapping[str, str] = field(default_factory=dict)
     declared_as: DeclaredAs = DeclaredAs.INGREDIENT
+    saponified_as: str = ""
+    allergen_statement: AllergenStatement | None = None
     hazards: tuple[str, ...] = ()
     allergens: tuple[str, ...] = ()
     about: str = ""

@@ -140,6 +140,13 @@ class Cure:
     measured: str
 
 
+class ListedAs(StrEnum):
+    """Whether the ingredient list of a soap names what was put into the pot, or what came out of it."""
+
+    PUT_IN = "as put in the pot"
+    MADE = "as it came out"
+
+
 @dataclass(frozen=True)
 class MeasuredDensity:
     """The density of the finished batch, and how the studio measured it."""
@@ -163,6 +170,7 @@ class Recipe:
     choices: tuple[Choice, ...] = ()
     density: MeasuredDensity | None = None
     cure: Cure | None = None
+    listed: ListedAs = ListedAs.PUT_IN
     tools: tuple[str, ...] = ()
     keeps: str = ""
     storage: str = ""

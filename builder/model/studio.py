@@ -9,6 +9,7 @@ from builder.model.container import Container
 from builder.model.figure import Figure, Source
 from builder.model.finding import Acceptance
 from builder.model.ingredient import Ingredient
+from builder.model.labelling import Allergen, Labelling, LabelRegion
 from builder.model.lesson import Page
 from builder.model.limit import ColourRule, Limit, Rules
 from builder.model.place import NOWHERE, Place, fold
@@ -84,7 +85,7 @@ class Studio:
     `pictures` are paths relative to the studio folder, `other_files` those of files that nothing can be made of; `constants` are figures
     of `content/constants.yaml`; `letters` are the code points that every font of the printed sheets has; `limits` and
     `colour_rules` are the rows of the tables of usage limits and of colour additives; `supplies` are the packs that the studio buys.
-    `rosters` are by the key of their class.
+    `rosters` are by the key of their class. `label_regions` and `allergens` are what lists of ingredients are made by.
     """
 
     profile: Profile
@@ -105,6 +106,15 @@ class Studio:
     colour_rules: tuple[ColourRule, ...] = ()
     supplies: tuple[Supply, ...] = ()
     rosters: Mapping[str, Roster] = field(default_factory=dict)
+
+    label_regions: Mapping[str, LabelRegion] = field(default_factory=dict)
+    allergens: tuple[Allergen, ...] = ()
+
+    @property
+    def labelling(self) -> Labelling:
+        """Give what the studio's lists of ingredients are made by."""
+        region = self.label_regions.get(self.profile.region, LabelRegion(self.profile.region))
+        return Labelling(region, tuple(self.label_regions.values()), self.allergens)
 
     def rules(self, youngest: int | None = None) -> Rules:
         """Give what a product is judged by, for people of whom the youngest is so many years old, if that is known."""

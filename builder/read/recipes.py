@@ -30,6 +30,7 @@ def read_recipe(placed: PlacedYaml, known: Known, findings: list[Finding]) -> Re
         choices=tuple(_choice(what, placed, shape) for what in shape.choices),
         cure=Cure(shape.cure.time, shape.cure.loses, shape.cure.measured) if shape.cure else None,
         density=MeasuredDensity(shape.density.value, shape.density.measured) if shape.density else None,
+        listed=shape.ingredients_listed,
         tools=shape.tools,
         keeps=shape.keeps,
         storage=shape.storage,

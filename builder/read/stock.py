@@ -4,7 +4,7 @@ The shelf has the same files as the stock. What it holds under a name takes the 
 """
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 from itertools import chain
 from pathlib import PurePosixPath
@@ -15,15 +15,18 @@ from builder.model.container import Container
 from builder.model.figure import Figure, Source
 from builder.model.finding import Finding
 from builder.model.ingredient import Ingredient
+from builder.model.labelling import Allergen, LabelRegion
 from builder.model.lesson import Block
 from builder.model.limit import ColourRule, Limit
 from builder.model.place import fold
 from builder.model.studio import ANY, Unread
+from builder.read.allergens import read_allergens
 from builder.read.cautions import read_caution
 from builder.read.constants import read_constants
 from builder.read.containers import read_containers
 from builder.read.fit import Known
 from builder.read.ingredients import index_ingredients, read_ingredient
+from builder.read.label_regions import read_label_regions
 from builder.read.limits import read_colour_rules, read_limits
 from builder.read.passages import read_passage
 from builder.read.placed_yaml import PlacedYaml, read_yaml_file
@@ -47,6 +50,8 @@ class Stock:
     unread: Unread
     limits: tuple[Limit, ...]
     colour_rules: tuple[ColourRule, ...]
+    label_regions: Mapping[str, LabelRegion]
+    allergens: tuple[Allergen, ...]
 
 
 def read_stock(content: TextFolder, studio: TextFolder) -> Stock:
@@ -59,6 +64,9 @@ def read_stock(content: TextFolder, studio: TextFolder) -> Stock:
         sources |= _one(folder, f"{shelf}sources.yaml", lambda placed: read_sources(placed, findings), unread["sources"])
     products = _one(content, "products.yaml", lambda placed: read_products(placed, findings), set())
     known = Known(sources, products, frozenset(unread["sources"]))
+    regions = _one(content, "label_regions.yaml", lambda placed: read_label_regions(placed, known, findings), set())
+    allergens = read_allergens(content, "tables/fragrance_allergens_eu.csv", known)
+    known = replace(known, allergens=frozenset(name for one in allergens for name in one.counts))
     constants = _one(content, "constants.yaml", lambda placed: read_constants(placed, known, findings), set())
     containers: dict[str, Container] = {}
     cautions: dict[str, CautionText] = {}
@@ -88,6 +96,8 @@ def read_stock(content: TextFolder, studio: TextFolder) -> Stock:
         ),
         limits=tuple(chain.from_iterable(limits)),
         colour_rules=tuple(chain.from_iterable(colours)),
+        label_regions=regions,
+        allergens=allergens,
     )
 
 

@@ -58,6 +58,8 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         colour_rules=drawn_on.colour_rules,
         supplies=_supplies(studio),
         rosters=_rosters(studio, class_folders),
+        label_regions=drawn_on.label_regions,
+        allergens=drawn_on.allergens,
         other_files=other_files,
         unread=replace(
             drawn_on.unread, recipes=_stems(recipe_files) - set(recipes), classes=_stems(class_folders) - set(classes),

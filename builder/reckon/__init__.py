@@ -32,5 +32,7 @@ def dates_to_prepare(studio_class: StudioClass, on: date) -> tuple[ClassDate, ..
 def reckon_recipe(studio: Studio, recipe: Recipe, size: Size) -> BatchSheet:
     """Work out one recipe at one size on the studio's own scales."""
     scales = weighings([scale for scale in studio.profile.scales if scale.unit == "g"])
-    sheet = reckon_batch(recipe, studio.products[recipe.product], size, studio.ingredients, scales, studio.constants, studio.rules())
+    sheet = reckon_batch(
+        recipe, studio.products[recipe.product], size, studio.ingredients, scales, studio.constants, studio.rules(), studio.labelling
+    )
     return supply_batch(studio, sheet)

@@ -3,14 +3,12 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
-from itertools import product
 
-from builder.model.batch_sheet import BatchSheet, Column, Given, Line, PeopleSize, Portions, Size, Variant, Working
-from builder.model.dose import Dose
+from builder.model.batch_sheet import BatchSheet, Column, Given, Line, PeopleSize, Portions, Size, Working
 from builder.model.figure import Figure
 from builder.model.ingredient import Ingredient
+from builder.model.labelling import ANY_REGION, Labelling
 from builder.model.limit import Rules
-from builder.model.place import fold
 from builder.model.product import Product
 from builder.model.quantity import NO_MASS, Mass
 from builder.model.recipe import Recipe
@@ -19,7 +17,6 @@ from builder.reckon.columns import CUP, reckon_column, reckon_lines
 from builder.reckon.counting import reckon_towards
 from builder.reckon.doses import reckon_doses
 from builder.reckon.formula import Formula, reckon_formula
-from builder.reckon.ingredient_list import list_ingredients
 from builder.reckon.lye import LyeBasis
 from builder.reckon.lye_workings import check_workings, need_workings
 from builder.reckon.portions import reckon_portions
@@ -27,6 +24,7 @@ from builder.reckon.scaling import asks_for_containers, reckon_total
 from builder.reckon.smallest import smallest_batch
 from builder.reckon.soap import bar_of, reckon_soap
 from builder.reckon.top_ups import reckon_top_ups
+from builder.reckon.variants import reckon_variants
 
 Cards = Mapping[str, Ingredient]
 NO_RULES = Rules()
@@ -59,6 +57,7 @@ def reckon_batch(
     scales: Weighings,
     constants: Mapping[str, Figure],
     rules: Rules = NO_RULES,
+    labelling: Labelling = ANY_REGION,
 ) -> BatchSheet:
     """Work out one batch: exact lines, a column of weighings per unit, portions, doses, ingredient lists, what a soap becomes, workings."""
     formula = reckon_formula(recipe, cards, from_solid=scales.from_solid)
@@ -75,7 +74,8 @@ def reckon_batch(
     if formula.lye:
         workings += need_workings(lines, formula.lye)
     workings += [*_column_workings(columns, portions, formula.lye), *dosing]
-    variants = _variants(columns[0], recipe.fill.weight, doses, cards)
+    soap = reckon_soap(recipe, columns[0], formula.lye, constants) if formula.lye and columns[0].lye else None
+    variants = reckon_variants(recipe, product_kind, columns[0], soap, doses, cards, labelling)
     sheet = BatchSheet(
         recipe=recipe,
         product=product_kind,
@@ -86,14 +86,19 @@ def reckon_batch(
         doses=doses,
         variants=variants,
         workings=tuple(workings),
-        soap=reckon_soap(recipe, columns[0], formula.lye, constants) if formula.lye and columns[0].lye else None,
+        soap=soap,
         smallest=smallest_batch(formula, scales.grams, constants),
     )
     return replace(sheet, towards=reckon_towards(sheet, cards, rules))
 
 
 def fill_others(
-    sheet: BatchSheet, cards: Cards, scales: Weighings, constants: Mapping[str, Figure], rules: Rules = NO_RULES
+    sheet: BatchSheet,
+    cards: Cards,
+    scales: Weighings,
+    constants: Mapping[str, Figure],
+    rules: Rules = NO_RULES,
+    labelling: Labelling = ANY_REGION,
 ) -> tuple[BatchSheet, ...]:
     """Give a batch once more for each other container that it fills, with the portions and the doses of that one."""
     if not isinstance(sheet.size, PeopleSize):
@@ -108,7 +113,7 @@ def fill_others(
             recipe=recipe,
             portions=portion,
             doses=doses,
-            variants=_variants(sheet.grams, fill.weight, doses, cards),
+            variants=reckon_variants(recipe, sheet.product, sheet.grams, sheet.soap, doses, cards, labelling),
             workings=dosing,
             soap=bar_of(sheet.soap, recipe) if sheet.soap else None,
         )
@@ -139,27 +144,3 @@ def _column_workings(columns: tuple[Column, ...], portions: Portions, lye: LyeBa
     given = (Given("batch", columns[0].total.grams, "g"), Given("fill", portions.fill.grams, "g"))
     found.append(Working("portions", "containers", given, Fraction(portions.yields), ""))
     return found
-
-
-def _variants(column: Column, fill: Mass, doses: tuple[Dose, ...], cards: Cards) -> tuple[Variant, ...]:
-    """Give one variant for each combination of what students may choose; a dose can be anything up to its most.
-
-    A batch in which everything rounds to nothing has none: a finding stops it.
-    """
-    if not column.total:
-        return ()
-    base = []
-    for w in column.weighed:
-        share = w.mass / column.total
-        if w.line.strength is None:
-            base.append((w.line.ingredient, share, share))
-        else:
-            base.append((w.line.ingredient, share * w.line.strength, share * w.line.strength))
-            base.append((cards["water"], share * (1 - w.line.strength), share * (1 - w.line.strength)))
-    most = {(dose.what, one.option): one.mass / fill for dose in doses for one in dose.each}
-    found = []
-    for chosen in product(*(dose.offered for dose in doses)):
-        whats = tuple((dose.what, name) for dose, name in zip(doses, chosen, strict=True))
-        added = [(cards[fold(name)], Fraction(0), most[what, name]) for what, name in whats if name is not None]
-        found.append(Variant(whats, list_ingredients([*base, *added])))
-    return tuple(found)

@@ -36,11 +36,11 @@ def _made(studio: Studio, make: Make, students: int, groups: int, studio_class: 
     home, rules = weighings(studio.profile.home_scales, from_solid=True), studio.rules(studio_class.youngest)
 
     def batch(size: Size, scales: Weighings) -> BatchSheet:
-        return reckon_batch(recipe, kind, size, studio.ingredients, scales, studio.constants, rules)
+        return reckon_batch(recipe, kind, size, studio.ingredients, scales, studio.constants, rules, studio.labelling)
 
     def planned(purpose: str, size: PeopleSize, copies: int) -> PlannedBatch:
         sheet = batch(size, here)
-        return PlannedBatch(purpose, sheet, copies, fill_others(sheet, studio.ingredients, here, studio.constants, rules))
+        return PlannedBatch(purpose, sheet, copies, fill_others(sheet, studio.ingredients, here, studio.constants, rules, studio.labelling))
 
     batches = tuple(planned(*plan) for plan in _plan(make, students, groups, studio_class.group_size))
     at_home = tuple(HomeBatch(size, batch(home_size(size), home)) for size in make.at_home)

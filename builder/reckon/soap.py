@@ -110,7 +110,7 @@ def _soaps(
             of_water = w.mass * water_in(card)
             freed += of_water.grams
             dry = w.mass - of_water
-            found[id(w)] = SoapOf(card, dry * part + Mass(taken * per_mol - out), dry * (1 - part))
+            found[id(w)] = SoapOf(card, dry * part + Mass(taken * per_mol - out), dry * (1 - part), taken)
     return tuple(found[id(w)] for w in oils), glycerol, freed, left
 
 

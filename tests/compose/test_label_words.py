@@ -13,6 +13,8 @@ from builder.model.ingredient import DeclaredAs
 from builder.model.product import Product
 from builder.model.quantity import NO_MASS, Density, Mass
 from builder.model.recipe import MeasuredDensity, Recipe
+from builder.read import read_studio
+from builder.stock import CONTENT
 from tests.making import recipe
 
 WATER = MeasuredDensity(Density(Fraction(1)), "water at 4 °C")
@@ -99,13 +101,15 @@ LIST = IngredientList(
     )
 )
 
+REGIONS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)[0].label_regions
+
 
 def test_english_names_stand_first_in_the_united_states():
-    assert ingredient_text(LIST, "US") == "Water (Aqua), Glycerin, Fragrance, Ultramarine blue (Ultramarines)"
+    assert ingredient_text(LIST, REGIONS["US"]) == "Water (Aqua), Glycerin, Fragrance, Ultramarine blue (Ultramarines)"
 
 
 def test_inci_names_and_colour_numbers_stand_elsewhere():
-    assert ingredient_text(LIST, "EU") == "Aqua, Glycerin, Parfum, CI 77007"
+    assert ingredient_text(LIST, REGIONS["EU"]) == "Aqua, Glycerin, Parfum, CI 77007"
 
 
 def test_a_variant_is_named_by_what_was_chosen():

@@ -60,6 +60,7 @@ class TakeHomeView:
     directions: str
     label_lists: tuple[ListedVariant, ...]
     label_rest: bool
+    label_note: str
     label_cautions: tuple[str, ...]
     net_contents: str
     allergens: str

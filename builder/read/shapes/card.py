@@ -6,10 +6,10 @@ from pydantic import model_validator
 
 from builder.model.ingredient import CountsAs, DeclaredAs
 from builder.read.bounds import SOLID_ALKALI
-from builder.read.shapes.fields import OneOrMore, Text, Texts, Weight, WholeAboveZero, reads
-from builder.read.shapes.figure import RELATIVE_DENSITY, Entries, KnownField, entries_of, judge_bounds
+from builder.read.shapes.fields import Text, Texts, Weight, WholeAboveZero, reads
+from builder.read.shapes.figure import RELATIVE_DENSITY, Entries, entries_of, judge_bounds
+from builder.read.shapes.label_name import AllergenStatementShape, LabelNameShape
 from builder.read.shapes.shape import Shape, maybe, needed
-from builder.read.text_error import TextError
 from builder.read.values import member_of, word_of
 
 _KINDS = (
@@ -26,6 +26,7 @@ _ALLERGENS = (
     "fish", "coconut",
 )  # fmt: skip
 
+_STATEMENT = "{covers: extended list, contains: {Linalool: 25 to 45 %}, source: our-supplier, at: statement of lot 12, known: supplier}"
 _ENTRY = "[{value: 190, unit: mg/g, source: a-source, at: page 112, known: read}]"
 
 
@@ -41,21 +42,6 @@ class FiguresShape(Shape):
     water_content: Annotated[Entries, entries_of("water content", "%")] = maybe("water content", (), _ENTRY)
     melting_point: Annotated[Entries, entries_of("melting point", "degC")] = maybe("melting point", (), _ENTRY)
     flash_point: Annotated[Entries, entries_of("flash point", "degC")] = maybe("flash point", (), _ENTRY)
-
-
-class LabelNameShape(Shape):
-    """The names on a label, in descending order of weight where it is a blend."""
-
-    inci: OneOrMore = needed("inci", "Olea Europaea Fruit Oil")
-    plain: OneOrMore = needed("plain", "olive oil")
-    known: KnownField = needed("known", "memory")
-
-    @model_validator(mode="after")
-    def _are_as_many(self) -> Self:
-        if len(self.inci) != len(self.plain):
-            wrong = f"{len(self.inci)} names stand under inci and {len(self.plain)} under plain, and each needs its counterpart."
-            raise TextError("label-names-unequal", wrong, "Give both lists the same things in the same order.")
-        return self
 
 
 class ColourNameShape(Shape):
@@ -84,6 +70,8 @@ class CardShape(Shape):
     counts_as: Annotated[CountsAs, reads(member_of(CountsAs))] = needed("counts as", "fat")
     mixes_with: Annotated[str, reads(word_of("oil", "water", "both", "neither"))] = needed("mixes with", "oil")
     declared_as: Annotated[DeclaredAs, reads(member_of(DeclaredAs))] = maybe("declared as", DeclaredAs.INGREDIENT)
+    saponified_as: Text = maybe("saponified as", "", "Olivate")
+    allergen_statement: AllergenStatementShape | None = maybe("allergen statement", example=_STATEMENT)
     hazards: tuple[Annotated[str, reads(word_of(*_HAZARDS))], ...] = maybe("hazards", (), "[dust]")
     allergens: tuple[Annotated[str, reads(word_of(*_ALLERGENS))], ...] = maybe("allergens", (), "[tree nut]")
     about: Text = maybe("about", "")

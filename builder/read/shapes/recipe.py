@@ -8,7 +8,7 @@ from pydantic import BeforeValidator, model_validator
 from builder.model.nearest import did_you_mean
 from builder.model.place import fold
 from builder.model.quantity import Share
-from builder.model.recipe import AmountsAs, DividedBy
+from builder.model.recipe import AmountsAs, DividedBy, ListedAs
 from builder.read.shapes.fields import (
     NOT_EMPTY,
     AmountField,
@@ -145,6 +145,7 @@ class RecipeShape(Shape):
     fills: FillShape = needed("fills", "{container: 4 fl oz bottle, weight: 113 g}")
     density: MeasuredDensityShape | None = maybe("density", example='{value: 0.98 g/mL, measured: "how, when"}')
     cure: CureShape | None = maybe("cure", example='{time: 6 weeks, loses: 12 %, measured: "how, when"}')
+    ingredients_listed: Annotated[ListedAs, reads(member_of(ListedAs))] = maybe("ingredients listed", ListedAs.PUT_IN, "as it came out")
     tools: Texts = maybe("tools", (), "[kitchen scale, whisk]")
     keeps: Text = maybe("keeps", "")
     storage: Text = maybe("storage", "")

@@ -43,6 +43,32 @@ class ProductShape(Shape):
     declared_by: Annotated[str, reads(word_of("weight", "volume"))] = needed("declared by", "weight")
 
 
+class RegionRuleShape(Shape):
+    """One rule of a region, and where it stands."""
+
+    says: Text = needed("is", "Aqua")
+    source: SourceField = needed("source", "common-practice")
+    at: Text = needed("at", "Article 19")
+    known: KnownField = needed("known", "read")
+
+
+class LabelRegionShape(Shape):
+    """One entry of `label_regions.yaml`."""
+
+    heading: RegionRuleShape = needed("heading")
+    names: RegionRuleShape = needed("names")
+    water: RegionRuleShape = needed("water")
+    fragrance: RegionRuleShape = needed("fragrance")
+    flavour: RegionRuleShape = needed("flavour")
+    colours: RegionRuleShape = needed("colours")
+    exactly_one_per_cent: RegionRuleShape = needed("exactly one per cent")
+    fragrance_last: RegionRuleShape = needed("fragrance last")
+    may_contain: RegionRuleShape = needed("may contain")
+    allergens: RegionRuleShape = needed("allergens")
+    nano: RegionRuleShape = needed("nano")
+    soap: RegionRuleShape | None = maybe("soap")
+
+
 class CitationShape(Shape):
     """Where a statement was read."""
 
