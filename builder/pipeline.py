@@ -17,6 +17,7 @@ from builder.model.ingredient import Ingredient
 from builder.model.recipe import Recipe
 from builder.model.studio import Studio
 from builder.press.letters import letters_of_fonts
+from builder.press.typefaces import typefaces_of_labels
 from builder.read import read_shelf, read_studio
 from builder.reckon import reckon_classes, reckon_recipe
 from builder.stock import CONTENT, LAYOUTS
@@ -49,7 +50,7 @@ class Outcome:
 def check(folder: Path, *, on: date) -> Outcome:
     """Read a studio, check it, work it out, check the results. Nothing is written."""
     studio, findings = read_studio(folder, CONTENT)
-    studio = replace(studio, letters=letters_of_fonts())
+    studio = replace(studio, letters=letters_of_fonts(), typefaces=typefaces_of_labels())
     findings = [*findings, *check_studio(studio)]
     stopped = held_back(findings, studio)
     sound = [a_class for key, a_class in studio.classes.items() if key not in stopped]

@@ -9,6 +9,8 @@ from builder.model.container import Container
 from builder.model.figure import Figure, Source
 from builder.model.finding import Acceptance
 from builder.model.ingredient import Ingredient
+from builder.model.label_stock import NO_WISHES, LabelStock, LabelWishes
+from builder.model.label_warning import WarningRule
 from builder.model.lesson import Page
 from builder.model.limit import ColourRule, Limit
 from builder.model.place import NOWHERE, Place, fold
@@ -16,6 +18,8 @@ from builder.model.product import Product
 from builder.model.quantity import Mass
 from builder.model.recipe import Recipe
 from builder.model.studio_class import StudioClass
+from builder.model.type_height import HeightRule
+from builder.model.typeface import Typeface
 
 
 @dataclass(frozen=True)
@@ -46,6 +50,7 @@ class Profile:
     teacher: str = ""
     public_address: str = ""
     emergency: Mapping[str, str] = field(default_factory=dict)
+    labels: LabelWishes = NO_WISHES
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
     place: Place = field(default=NOWHERE, compare=False)
     places: Mapping[str, Place] = field(default_factory=dict, compare=False)
@@ -63,7 +68,8 @@ PICTURE_ENDINGS = (".svg", ".png", ".jpg", ".jpeg", ".webp")
 class Unread:
     """What is there but too wrong to be read, by the names under which others speak of it.
 
-    `ingredients` and `containers` are folded names, the others keys; ANY among them says that not even the names can be read.
+    `ingredients`, `containers` and `label_stocks` are folded names, the others keys; ANY among them says that not even the names can be
+    read.
     """
 
     recipes: frozenset[str] = frozenset()
@@ -72,6 +78,7 @@ class Unread:
     cautions: frozenset[str] = frozenset()
     ingredients: frozenset[str] = frozenset()
     containers: frozenset[str] = frozenset()
+    label_stocks: frozenset[str] = frozenset()
 
 
 @dataclass(frozen=True)
@@ -80,7 +87,8 @@ class Studio:
 
     `pictures` are paths relative to the studio folder, `other_files` those of files that nothing can be made of; `constants` are figures
     of `content/constants.yaml`; `letters` are the code points that every font of the printed sheets has; `limits` and
-    `colour_rules` are the rows of the tables of usage limits and of colour additives.
+    `colour_rules` are the rows of the tables of usage limits and of colour additives. `label_stocks` are keyed by folded name;
+    `typefaces` are the two of the labels, `regular` and `bold`.
     """
 
     profile: Profile
@@ -99,6 +107,10 @@ class Studio:
     unread: Unread = field(default_factory=Unread)
     limits: tuple[Limit, ...] = ()
     colour_rules: tuple[ColourRule, ...] = ()
+    label_stocks: Mapping[str, LabelStock] = field(default_factory=dict)
+    type_heights: tuple[HeightRule, ...] = ()
+    label_warnings: tuple[WarningRule, ...] = ()
+    typefaces: Mapping[str, Typeface] = field(default_factory=dict)
 
     def ingredient(self, name: object) -> Ingredient | None:
         """Give the card that answers to a name, without regard to case."""

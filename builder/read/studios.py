@@ -52,6 +52,9 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         constants=drawn_on.constants,
         limits=drawn_on.limits,
         colour_rules=drawn_on.colour_rules,
+        label_stocks=drawn_on.label_stocks,
+        type_heights=drawn_on.type_heights,
+        label_warnings=drawn_on.label_warnings,
         other_files=other_files,
         unread=replace(
             drawn_on.unread, recipes=_stems(recipe_files) - set(recipes), classes=_stems(class_folders) - set(classes),

@@ -1,0 +1,111 @@
+"""Text broken into lines by the widths of its letters, so that what fits is known before anything is printed."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+
+from builder.compose.label_texts import Paragraph, Run
+from builder.model.typeface import POINT, Typeface
+
+LEADING = 1.09
+
+
+@dataclass(frozen=True)
+class Block:
+    """A paragraph in its place: the left and top edge of its first line in millimetres, its type size in points, its lines."""
+
+    x: float
+    y: float
+    points: float
+    lines: tuple[Paragraph, ...]
+
+    @property
+    def height(self) -> float:
+        """Give its height in millimetres."""
+        return len(self.lines) * line_height(self.points)
+
+    @property
+    def below(self) -> float:
+        """Give where it ends."""
+        return self.y + self.height
+
+
+def line_height(points: float) -> float:
+    """Give the height of one line in millimetres."""
+    return points * LEADING * POINT
+
+
+@dataclass(frozen=True)
+class Setter:
+    """Sets text in the two faces of the labels, and remembers how wide each word is."""
+
+    faces: Mapping[str, Typeface]
+    known: dict[tuple[str, bool], float] = field(default_factory=dict)
+
+    def width(self, text: str, bold: bool, points: float) -> float:
+        """Give the width of a text in millimetres."""
+        key = (text, bold)
+        if key not in self.known:
+            self.known[key] = self.faces["bold" if bold else "regular"].width(text, 1.0)
+        return self.known[key] * points
+
+    def line_width(self, line: Paragraph, points: float) -> float:
+        """Give the width of a line."""
+        return sum(run.blank or self.width(run.text, run.bold, points) for run in line)
+
+    def lines(self, paragraph: Paragraph, points: float, width: float) -> tuple[Paragraph, ...] | None:
+        """Break a paragraph into lines of at most that width; None where a word alone is wider."""
+        lines: list[list[Run]] = [[]]
+        used, space = 0.0, 0.0
+        for word in _words(paragraph):
+            parts = sum(run.blank or self.width(run.text, run.bold, points) for run in word)
+            if parts > width:
+                return None
+            if lines[-1] and used + space + parts > width:
+                lines.append([])
+                used = 0.0
+            elif lines[-1]:
+                lines[-1].append(Run(" ", lines[-1][-1].bold))
+                used += space
+            lines[-1] += word
+            used += parts
+            space = self.width(" ", word[-1].bold, points)
+        return tuple(_joined(line) for line in lines if line)
+
+    def stack(
+        self, paragraphs: Sequence[tuple[Paragraph, float]], x: float, y: float, width: float, gap: float
+    ) -> tuple[Block, ...] | None:
+        """Set paragraphs, each in its size, one below the other."""
+        blocks: list[Block] = []
+        for paragraph, points in paragraphs:
+            lines = self.lines(paragraph, points, width)
+            if lines is None:
+                return None
+            blocks.append(Block(x, y, points, lines))
+            y = blocks[-1].below + gap
+        return tuple(blocks)
+
+
+def _words(paragraph: Paragraph) -> list[list[Run]]:
+    """Give the words of a paragraph; a word may be of several runs, such as a bracket beside a bold word."""
+    words: list[list[Run]] = [[]]
+    for run in paragraph:
+        if run.blank:
+            words[-1].append(run)
+            continue
+        for number, piece in enumerate(run.text.split(" ")):
+            if number and words[-1]:
+                words.append([])
+            if piece:
+                words[-1].append(Run(piece, run.bold))
+    return [word for word in words if word]
+
+
+def _joined(line: list[Run]) -> Paragraph:
+    """Join neighbouring runs of one face."""
+    joined: list[Run] = []
+    for run in line:
+        if joined and not run.blank and not joined[-1].blank and joined[-1].bold == run.bold:
+            joined[-1] = Run(joined[-1].text + run.text, run.bold)
+        else:
+            joined.append(run)
+    return tuple(joined)
