@@ -137,13 +137,14 @@ def _net(text: LabelText, box: Box, beside: Box, rules: Rules, setter: Setter) -
     """Set the net contents at the bottom of a front; nothing stands within the clear space to their right."""
     clear = rules.clear_beside * setter.width("N", True, rules.net)
     right = beside.x - clear if beside.x > box.x else box.x + box.width
-    lines = setter.lines(text.net, rules.net, min(right - box.x, box.width))
+    width = min(right - box.x, box.width)
+    lines = setter.lines(text.net, rules.net, width)
     if lines is None:
         return None
     height = len(lines) * line_height(rules.net)
     if rules.net_part is not None and height > rules.net_part * (box.height + 2 * box.y) - box.y:
         return None
-    return Block(box.x, box.y + box.height - height, rules.net, lines)
+    return Block(box.x, box.y + box.height - height, width, rules.net, lines)
 
 
 def _clear_above(rules: Rules) -> float:

@@ -11,10 +11,11 @@ LEADING = 1.09
 
 @dataclass(frozen=True)
 class Block:
-    """A paragraph in its place: the left and top edge of its first line in millimetres, its type size in points, its lines."""
+    """A paragraph in its place: left and top edge and the width it may take, in millimetres, its type size in points, its lines."""
 
     x: float
     y: float
+    width: float
     points: float
     lines: tuple[Paragraph, ...]
 
@@ -80,7 +81,7 @@ class Setter:
             lines = self.lines(paragraph, points, width)
             if lines is None:
                 return None
-            blocks.append(Block(x, y, points, lines))
+            blocks.append(Block(x, y, width, points, lines))
             y = blocks[-1].below + gap
         return tuple(blocks)
 

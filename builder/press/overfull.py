@@ -1,23 +1,11 @@
-"""Many labels on one sheet of stock: which size of cell and type they get, so that nothing is cut off.
+"""Boxes that have to hold their text, such as those of a label, and do not.
 
-A document that offers several fits names them in `data-fits` on its body, the best first, and the one in use in `data-fit`; its styles
-do the rest. A box of fixed size that holds text has the class `holds`. The library tells of no overflow, so that each such box is
-compared with what it holds.
+Such a box has a width of its own and the class `holds`. The library tells of no overflow, so that each is compared with what it holds.
 """
 
 from typing import Any
 
 TOLERANCE = 0.01
-
-
-def other_fits(body: Any) -> tuple[str, ...]:
-    """Give the fits that may be tried after the one in use, in order."""
-    return tuple((body.get("data-fits") or "").split()[1:])
-
-
-def set_fit(body: Any, fit: str) -> None:
-    """Put a fit into use."""
-    body.set("data-fit", fit)
 
 
 def overfull(rendered: Any) -> list[str]:
