@@ -6,6 +6,7 @@ from builder.check.acceptance import accept_findings
 from builder.check.alkali_among_ingredients import find_alkalis_among_ingredients
 from builder.check.amount_for_scale import find_amounts_scales_cannot_weigh
 from builder.check.amounts_of_another_kind import find_amounts_of_another_kind
+from builder.check.batch_codes_alike import find_batch_codes_alike
 from builder.check.batches import Batch, BatchFinding, batches_of, say_once
 from builder.check.colour_not_allowed import find_colours_not_allowed
 from builder.check.dates_out_of_order import find_dates_out_of_order
@@ -14,6 +15,8 @@ from builder.check.figures_missing import find_figures_missing
 from builder.check.fill_and_container import find_fills_that_do_not_fit
 from builder.check.home_size_without_oils import find_home_sizes_without_oils
 from builder.check.label_order import find_open_label_orders
+from builder.check.label_sheets import find_unfit_label_sheets
+from builder.check.label_too_small import find_labels_too_small
 from builder.check.letters_not_in_font import find_letters_not_in_font
 from builder.check.links_broken import find_broken_links
 from builder.check.lye_liquids import find_unfit_lye_liquids
@@ -34,9 +37,10 @@ from builder.check.unknown_ingredient import find_unknown_ingredients
 from builder.check.unknown_recipe import find_unknown_recipes
 from builder.model.class_sheet import ClassSheet
 from builder.model.finding import Finding
+from builder.model.label_fit import LabelFit
 from builder.model.studio import Studio
 
-__all__ = ["accept_findings", "check_batch", "check_sheets", "check_studio", "classes_held_back"]
+__all__ = ["accept_findings", "check_batch", "check_labels", "check_sheets", "check_studio", "classes_held_back"]
 
 RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_scales_missing,
@@ -58,6 +62,8 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_times_that_do_not_fit,
     find_dates_out_of_order,
     find_names_twice,
+    find_unfit_label_sheets,
+    find_batch_codes_alike,
     find_letters_not_in_font,
 )
 
@@ -85,6 +91,11 @@ def check_batch(batch: Batch) -> list[Finding]:
 def check_sheets(sheets: Iterable[ClassSheet], studio: Studio) -> list[Finding]:
     """Run every rule on every batch of every class; what holds for several batches of a class alike is said once."""
     return say_once(_found(batch for sheet in sheets for batch in batches_of(sheet, studio)))
+
+
+def check_labels(fits: Iterable[LabelFit]) -> list[Finding]:
+    """Run every rule on how the labels fit; the same product on several dates is told once."""
+    return list(dict.fromkeys(find_labels_too_small(fits)))
 
 
 def _found(batches: Iterable[Batch]) -> Iterator[BatchFinding]:

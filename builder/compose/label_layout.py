@@ -13,7 +13,7 @@ from builder.model.label_stock import LabelStock
 from builder.model.typeface import POINT
 
 LARGEST, STEP, NAME_LARGEST = 10.0, 0.25, 14.0
-SHARES = (0.36, 0.4, 0.44, 0.48, 0.52, 0.56, 0.6)
+SHARES = (0.26, 0.3, 0.33, 0.36, 0.4, 0.44, 0.48, 0.52, 0.56, 0.6)
 GAP, GUTTER = 0.7, 2.0
 SQUARE_IN_CIRCLE = 0.7071
 
@@ -52,12 +52,26 @@ class LaidOut:
 def lay_out(texts: Sequence[LabelText], stock: LabelStock, panels: int, rules: Rules, setter: Setter) -> LaidOut | None:
     """Lay out labels of one product alike; None where one of them does not fit at a lawful size."""
     box = box_of(stock, rules.inset)
-    for points in _sizes(rules.text):
-        cells = [_cells(text, box, panels, points, rules, setter) for text in texts]
-        laid = tuple(one for one in cells if one is not None)
-        if len(laid) == len(texts):
-            return LaidOut(stock, points, laid)
-    return None
+    best = _laid(texts, stock, box, panels, rules.text, rules, setter)
+    # What does not fit at the least size fits at no other.
+    for points in _sizes(rules.text) if best else ():
+        larger = _laid(texts, stock, box, panels, points, rules, setter)
+        if larger:
+            return larger
+    return best
+
+
+def _laid(
+    texts: Sequence[LabelText], stock: LabelStock, box: Box, panels: int, points: float, rules: Rules, setter: Setter
+) -> LaidOut | None:
+    done: dict[LabelText, tuple[tuple[Block, ...], ...]] = {}
+    for text in texts:
+        if text not in done:
+            cells = _cells(text, box, panels, points, rules, setter)
+            if cells is None:
+                return None
+            done[text] = cells
+    return LaidOut(stock, points, tuple(done[text] for text in texts))
 
 
 def box_of(stock: LabelStock, inset: float) -> Box:
@@ -70,11 +84,11 @@ def box_of(stock: LabelStock, inset: float) -> Box:
 
 
 def _sizes(least: float) -> Iterator[float]:
+    """Give the sizes above the least one, the largest first."""
     size = LARGEST
     while size > least:
         yield size
         size -= STEP
-    yield least
 
 
 def _cells(text: LabelText, box: Box, panels: int, points: float, rules: Rules, setter: Setter) -> tuple[tuple[Block, ...], ...] | None:

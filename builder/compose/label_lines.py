@@ -36,41 +36,61 @@ def line_height(points: float) -> float:
 
 
 @dataclass(frozen=True)
+class _Word:
+    """A word with its width: a part that grows with the type size, and the lines to write on, in millimetres."""
+
+    runs: tuple[Run, ...]
+    for_each_point: float
+    blank: float
+
+    def width(self, points: float) -> float:
+        return self.for_each_point * points + self.blank
+
+
+@dataclass(frozen=True)
 class Setter:
-    """Sets text in the two faces of the labels, and remembers how wide each word is."""
+    """Sets text in the two faces of the labels; remembers the words of each paragraph, and its lines at a size and width."""
 
     faces: Mapping[str, Typeface]
-    known: dict[tuple[str, bool], float] = field(default_factory=dict)
+    known_words: dict[Paragraph, tuple[_Word, ...]] = field(default_factory=dict)
+    known_lines: dict[tuple[Paragraph, float, float], tuple[Paragraph, ...] | None] = field(default_factory=dict)
 
     def width(self, text: str, bold: bool, points: float) -> float:
         """Give the width of a text in millimetres."""
-        key = (text, bold)
-        if key not in self.known:
-            self.known[key] = self.faces["bold" if bold else "regular"].width(text, 1.0)
-        return self.known[key] * points
-
-    def line_width(self, line: Paragraph, points: float) -> float:
-        """Give the width of a line."""
-        return sum(run.blank or self.width(run.text, run.bold, points) for run in line)
+        return self.faces["bold" if bold else "regular"].width(text, points)
 
     def lines(self, paragraph: Paragraph, points: float, width: float) -> tuple[Paragraph, ...] | None:
         """Break a paragraph into lines of at most that width; None where a word alone is wider."""
-        lines: list[list[Run]] = [[]]
+        key = (paragraph, points, width)
+        if key not in self.known_lines:
+            self.known_lines[key] = self._broken(paragraph, points, width)
+        return self.known_lines[key]
+
+    def _broken(self, paragraph: Paragraph, points: float, width: float) -> tuple[Paragraph, ...] | None:
+        lines: list[list[Run]] = []
         used, space = 0.0, 0.0
-        for word in _words(paragraph):
-            parts = sum(run.blank or self.width(run.text, run.bold, points) for run in word)
-            if parts > width:
+        for word in self._words(paragraph):
+            wide = word.width(points)
+            if wide > width:
                 return None
-            if lines[-1] and used + space + parts > width:
-                lines.append([])
-                used = 0.0
-            elif lines[-1]:
+            if lines and used + space + wide <= width:
                 lines[-1].append(Run(" ", lines[-1][-1].bold))
                 used += space
-            lines[-1] += word
-            used += parts
-            space = self.width(" ", word[-1].bold, points)
-        return tuple(_joined(line) for line in lines if line)
+            else:
+                lines.append([])
+                used = 0.0
+            lines[-1] += word.runs
+            used += wide
+            space = self.width(" ", word.runs[-1].bold, points)
+        return tuple(_joined(line) for line in lines)
+
+    def _words(self, paragraph: Paragraph) -> tuple[_Word, ...]:
+        if paragraph not in self.known_words:
+            self.known_words[paragraph] = tuple(
+                _Word(tuple(word), sum(self.width(run.text, run.bold, 1.0) for run in word), sum(run.blank for run in word))
+                for word in _words(paragraph)
+            )
+        return self.known_words[paragraph]
 
     def stack(
         self, paragraphs: Sequence[tuple[Paragraph, float]], x: float, y: float, width: float, gap: float

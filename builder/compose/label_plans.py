@@ -150,7 +150,7 @@ def _fit(studio: Studio, sheet: ClassSheet, plan: LabelPlan) -> LabelFit:
         if rows
     ]
     place = (own.place if own.sheet else studio.profile.labels.place) if asked_for else recipe.place
-    return LabelFit(recipe, sheet.studio_class.key, asked_for, plan.laid_out is not None, would_do, on_two, ", ".join(heights), place)
+    return LabelFit(plan.name, sheet.studio_class.key, asked_for, plan.laid_out is not None, would_do, on_two, ", ".join(heights), place)
 
 
 def _first(*values: bool | None) -> bool | None:
