@@ -37,5 +37,6 @@ def _unknown(studio: Studio, wishes: LabelWishes) -> Iterator[Finding]:
             "label-sheet-unknown",
             wishes.place,
             f'There is no sheet of labels "{wishes.sheet}", so nobody knows where its labels lie on the paper.',
-            f"Name one of content/label_sheets.yaml, or measure yours and add it to shelf/label_sheets.yaml.{did_you_mean(wishes.sheet, names)}",
+            "Name one of content/label_sheets.yaml, or measure yours and add it to shelf/label_sheets.yaml."
+            f"{did_you_mean(wishes.sheet, names)}",
         )

@@ -9,7 +9,9 @@ from builder.compose.bench_cards import compose_bench_cards
 from builder.compose.catalogue import compose_catalogue
 from builder.compose.class_pages import compose_class_page
 from builder.compose.edition import Edition
+from builder.compose.label_test_page import compose_test_page
 from builder.compose.labels import compose_labels
+from builder.compose.tags import compose_tags
 from builder.compose.take_home import compose_take_home
 from builder.compose.teacher_sheets import compose_teacher_sheet
 from builder.compose.templates import Templates
@@ -46,4 +48,6 @@ def compose_documents(
         documents += compose_bench_cards(edition, sheet)
         documents.append(compose_teacher_sheet(edition, sheet))
         documents += compose_labels(edition, sheet)
+        documents += compose_tags(edition, sheet)
+    documents += compose_test_page(edition) if sheets else ()
     return Publication(tuple(documents), list_files(edition))

@@ -142,7 +142,7 @@ def _heads(text: LabelText, box: Box, points: float, setter: Setter) -> Iterator
         name, other = min(points * larger, NAME_LARGEST), points * min(larger, 1.15)
         head: list[tuple[Paragraph, float]] = [((Run(text.identity, bold=True),), other), ((Run(text.name, bold=True),), name)]
         head += [((Run(text.variant),), other)] if text.variant else []
-        blocks = setter.stack([*head, *((line, points) for line in text.by_hand)], box.x, box.y, box.width, GAP)
+        blocks = setter.stack([*head, *((line, points) for line in text.lines)], box.x, box.y, box.width, GAP)
         if blocks:
             yield blocks
 

@@ -13,6 +13,13 @@ from builder.model.label_stock import LabelStock, LabelWishes
 from builder.model.quantity import Length
 
 STYLES = (*PAPER_STYLES, "labels.css")
+# Borders drawn for labels, each a class of the stylesheet and a picture in layouts/borders/.
+BORDERS = ("leaves", "waves", "pebbles", "stars")
+
+
+def border(number: int) -> str:
+    """Give the borders in turn."""
+    return BORDERS[number % len(BORDERS)]
 
 
 def labels_view(edition: Edition, title: str, stock: LabelStock, cells: Sequence[CellView], first: int = 1) -> LabelsView:
@@ -33,9 +40,9 @@ def shift_of(wishes: LabelWishes) -> tuple[float, float]:
     return _millimetres(wishes.right), _millimetres(wishes.down)
 
 
-def cell_of(blocks: Iterable[Block], kind: str = "", marks: tuple[MarkView, ...] = ()) -> CellView:
+def cell_of(blocks: Iterable[Block], art: str = "", marks: tuple[MarkView, ...] = ()) -> CellView:
     """Make a cell of text that has been laid out."""
-    return CellView(kind, "", tuple(_block(block) for block in blocks), marks)
+    return CellView("", tuple(_block(block) for block in blocks), marks, art=art)
 
 
 def place(x: float, y: float, width: float, height: float) -> str:
@@ -47,8 +54,10 @@ def _placed(stock: LabelStock, number: int, cell: CellView, shift: tuple[float, 
     x, y = stock.cell(number)
     width, height = float(stock.width.millimetres), float(stock.height.millimetres)
     corner = width / 2 if stock.is_round else float(stock.corner.millimetres)
-    style = f"{place(x + shift[0], y + shift[1], width, height)};border-radius:{corner:.4f}mm"
-    return replace(cell, kind=f"{cell.kind} cut".strip() if stock.is_cut else cell.kind, style=style)
+    whole = f"{place(0, 0, width, height)};border-radius:{corner:.4f}mm"
+    kinds = [*(["cut"] if stock.is_cut else []), *([cell.art] if cell.art else [])]
+    marks = (*(MarkView(kind, whole) for kind in kinds), *cell.marks)
+    return replace(cell, style=place(x + shift[0], y + shift[1], width, height), marks=marks)
 
 
 def _block(block: Block) -> BlockView:

@@ -33,12 +33,12 @@ Paragraph = tuple[Run, ...]
 
 @dataclass(frozen=True)
 class LabelText:
-    """The text of one label. `head` are identity, name and variant; `by_hand` the lines for the day and the maker."""
+    """The text of one label. `lines` are the day, whose it is, and the batch; what is not known is a line to write on."""
 
     identity: str
     name: str
     variant: str
-    by_hand: tuple[Paragraph, ...]
+    lines: tuple[Paragraph, ...]
     net: Paragraph
     back: tuple[Paragraph, ...]
 
@@ -58,7 +58,11 @@ def label_text(studio: Studio, sheet: ClassSheet, made: MadeSheet, filled: Batch
         identity=sentence(filled.product.identity),
         name=recipe.name,
         variant=sentence(variant_name(variant)),
-        by_hand=((day,) if made_on else (day, Run("", blank=18)), (Run("By "), Run("", blank=24))),
+        lines=(
+            (day,) if made_on else (day, Run("", blank=18)),
+            (Run("By "), Run("", blank=18)),
+            (batch,) if code else (batch, Run("", blank=14)),
+        ),
         net=(Run(net, bold=True),) if net else (Run("Net Wt ", bold=True), Run("", bold=True, blank=14)),
         back=tuple(
             paragraph
@@ -66,8 +70,7 @@ def label_text(studio: Studio, sheet: ClassSheet, made: MadeSheet, filled: Batch
                 (Run("Ingredients: ", bold=True), Run(ingredient_text(variant.ingredients, profile.region))),
                 (*_directions(recipe.directions), Run(" ".join(warnings_of(studio, filled, variant)), bold=True)),
                 _keeping(filled, made_on, locale, profile.region),
-                (Run(f"Made at {maker(profile)}."),),
-                (Run(f"{NOT_FOR_SALE} "), batch, *(() if code else (Run("", blank=18),))),
+                (Run(f"Made at {maker(profile)}. {NOT_FOR_SALE}"),),
             )
             if any(run.text or run.blank for run in paragraph)
         ),

@@ -1,13 +1,19 @@
 """Label sheets: one label for each container, the variants taken in turn, so that each gets an equal share.
 
+Where students design their own, each label has a panel with nothing but a border to colour in beside the panel with the facts.
+
 What is printed is the layout that the checks have seen. A product whose labels do not fit at a lawful height has no sheet.
 """
+
+from collections.abc import Iterator
 
 from builder.compose import addresses
 from builder.compose.edition import Edition
 from builder.compose.label_layout import LaidOut
-from builder.compose.label_pages import STYLES, cell_of, labels_view
-from builder.compose.label_plans import LabelPlan, plan_labels
+from builder.compose.label_lines import Block
+from builder.compose.label_pages import STYLES, border, cell_of, labels_view
+from builder.compose.label_plans import LabelPlan, plan_labels, wished
+from builder.compose.views.labels import CellView
 from builder.model.class_sheet import ClassSheet
 from builder.model.document import Document
 
@@ -26,7 +32,14 @@ def compose_labels(edition: Edition, sheet: ClassSheet) -> tuple[Document, ...]:
 def _compose_sheet(edition: Edition, sheet: ClassSheet, plan: LabelPlan, laid: LaidOut, first: int) -> Document:
     """Make the labels of one kind of container; the file of any but the recipe's own is named after the container too."""
     title = f"Labels: {plan.name}"
-    cells = [cell_of(blocks) for label in laid.cells for blocks in label]
+    cells = [cell for number, label in enumerate(laid.cells) for cell in _one(edition, sheet, laid, number, label)]
     view = labels_view(edition, title, laid.stock, cells, first)
     here = addresses.class_sheet(sheet, f"labels-{addresses.plain_name(plan.key)}.pdf")
     return Document(here.folder, here.path, title, edition.templates.render("sheets/labels.html", view), STYLES)
+
+
+def _one(edition: Edition, sheet: ClassSheet, laid: LaidOut, number: int, label: tuple[tuple[Block, ...], ...]) -> Iterator[CellView]:
+    """Give the cells of one label; a panel to colour in stands before the ones with the facts."""
+    if wished(edition.studio, sheet).to_colour:
+        yield CellView(art="ring" if laid.stock.is_round else border(number))
+    yield from (cell_of(blocks) for blocks in label)

@@ -24,20 +24,31 @@ class BlockView:
 
 @dataclass(frozen=True)
 class MarkView:
-    """Something drawn in a cell: a hole, a square of a code, a tick of a ruler. `kind` is its class in the stylesheet."""
+    """Something drawn in a cell: a hole, a tick of a ruler. `kind` is its class in the stylesheet."""
 
     kind: str
     style: str
 
 
 @dataclass(frozen=True)
-class CellView:
-    """One cell: its classes (`cut`, `round`, and the name of a border), its style, its text and what is drawn in it."""
+class QrView:
+    """A QR code: its style, how many modules it has across with its quiet zone, its dark modules as a path, what it says."""
 
-    kind: str
     style: str
+    modules: int
+    path: str
+    says: str
+
+
+@dataclass(frozen=True)
+class CellView:
+    """One cell: its style, its text and what is drawn in it. `art` names a border around it; placing the cell makes a mark of it."""
+
+    style: str = ""
     blocks: tuple[BlockView, ...] = ()
     marks: tuple[MarkView, ...] = ()
+    qr: QrView | None = None
+    art: str = ""
 
 
 @dataclass(frozen=True)

@@ -43,7 +43,7 @@ class LabelStockShape(Shape):
         ):
             end = start.millimetres + number * size.millimetres + (number - 1) * gap.millimetres
             if end > page:
-                wrong = f"{number} {key} end {plain_number(end, 2)} mm from the edge, and the paper is {plain_number(page, 2)} mm {of}."
+                wrong = f"{number} {key} end {plain_number(end, 5)} mm from the edge, and the paper is {plain_number(page, 5)} mm {of}."
                 remedy = "Measure the sheet anew; margins, labels and gaps must add up."
                 raise TextError("label-sheet-off-the-paper", wrong, remedy, at=(key,))
         if self.is_round and self.width != self.height:
