@@ -1,5 +1,6 @@
 """The batches of a product for the teacher's sheet: weighings, portions, lye, what is needed in all, and the sums behind them."""
 
+from builder.compose.batch_codes import code_words
 from builder.compose.ingredient_tables import staff_table
 from builder.compose.lye_words import staff_lye
 from builder.compose.portion_words import container_name, containers_of, view_choice
@@ -9,7 +10,7 @@ from builder.compose.views.ingredient_table import IngredientRow
 from builder.compose.views.teacher import BatchView, Fact, ProductBatches, SumsView
 from builder.compose.wording import counted, grams, grams_and_ounces, listed
 from builder.model.batch_sheet import BatchSheet, PeopleSize
-from builder.model.class_sheet import MadeSheet, PlannedBatch
+from builder.model.class_sheet import ClassSheet, MadeSheet, PlannedBatch
 from builder.model.studio import Studio
 
 PURPOSES = {
@@ -20,7 +21,7 @@ PURPOSES = {
 }
 
 
-def view_batches(studio: Studio, made: MadeSheet) -> ProductBatches:
+def view_batches(studio: Studio, class_sheet: ClassSheet, made: MadeSheet) -> ProductBatches:
     """Give the batches of one product."""
     sheet = made.batch
     return ProductBatches(
@@ -29,6 +30,7 @@ def view_batches(studio: Studio, made: MadeSheet) -> ProductBatches:
         batches=tuple(_batch(studio, made, planned) for planned in made.batches),
         needed=tuple(IngredientRow(needed.ingredient, (grams(needed.mass),)) for needed in made.needed),
         choices=tuple(view_choice(dose) for dose in sheet.doses),
+        codes=code_words(class_sheet, made),
     )
 
 

@@ -96,7 +96,8 @@ def _cells(text: LabelText, box: Box, panels: int, points: float, rules: Rules, 
         front = _front(text, box, box, points, rules, setter)
         back = _back(text, box, points, setter)
         return (front, back) if front and back else None
-    one = _beside(text, box, points, rules, setter) or _above(text, box, points, rules, setter)
+    ways = (_beside, _over_net, _above)
+    one = next((laid for way in ways if (laid := way(text, box, points, rules, setter))), None)
     return (one,) if one else None
 
 
@@ -110,6 +111,21 @@ def _beside(text: LabelText, box: Box, points: float, rules: Rules, setter: Sett
         front = _front(text, Box(box.x, box.y, width, box.height), back_box, points, rules, setter)
         if front:
             return front + back
+    return None
+
+
+def _over_net(text: LabelText, box: Box, points: float, rules: Rules, setter: Setter) -> tuple[Block, ...] | None:
+    """Set the net contents along the whole bottom, and the rest in two columns over them."""
+    net = _net(text, box, box, rules, setter)
+    if net is None:
+        return None
+    height = net.y - _clear_above(rules) - box.y
+    for share in SHARES:
+        width = box.width * share
+        back = _back(text, Box(box.x + width + GUTTER, box.y, box.width - width - GUTTER, height), points, setter)
+        for head in _heads(text, Box(box.x, box.y, width, height), points, setter) if back else ():
+            if back and head[-1].below <= box.y + height:
+                return (*head, *back, net)
     return None
 
 

@@ -6,11 +6,11 @@ from builder.compose.label_pages import place
 from builder.compose.views.labels import QrView
 
 QUIET = 4
-LEAST_SIDE, LEAST_MODULE = 15.0, 0.5
+LEAST_SIDE, LEAST_MODULE = 16.0, 0.5
 
 
 def qr_side(address: str) -> float:
-    """Give the side of the code of an address with its quiet zone, in millimetres: the code itself is at least 15 mm wide."""
+    """Give the side of the code of an address with its quiet zone, in millimetres: the code itself is at least 16 mm wide."""
     modules = len(segno.make_qr(address, error="m").matrix)
     return max(LEAST_SIDE / modules, LEAST_MODULE) * (modules + 2 * QUIET)
 

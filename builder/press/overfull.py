@@ -9,11 +9,11 @@ TOLERANCE = 0.01
 
 
 def overfull(rendered: Any) -> list[str]:
-    """Give the boxes of fixed size, by page and place on it, whose text runs over an edge."""
+    """Give the boxes that hold text, by page and place on it, whose text runs over an edge; boxes placed by themselves count too."""
     found = []
     for number, page in enumerate(rendered.pages, start=1):
         # The first box of an element is its own; the ones inside are its lines.
-        holders = {box.element: box for box in reversed(list(page._page_box.descendants())) if _holds(box)}
+        holders = {box.element: box for box in reversed(list(page._page_box.descendants(placeholders=True))) if _holds(box)}
         found += [f"page {number}, box {place}" for place, box in enumerate(reversed(holders.values()), start=1) if _runs_over(box)]
     return found
 

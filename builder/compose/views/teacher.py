@@ -59,13 +59,14 @@ class FindingView:
 
 @dataclass(frozen=True)
 class ProductBatches:
-    """One product of the class: its batches, what they need in all, what each student may add."""
+    """One product of the class: its batches, what they need in all, what each student may add, the batch codes on its labels."""
 
     name: str
     containers: str
     batches: tuple[BatchView, ...]
     needed: tuple[IngredientRow, ...]
     choices: tuple[ChoiceView, ...]
+    codes: str
 
 
 @dataclass(frozen=True)
