@@ -63,7 +63,9 @@ def label_text(studio: Studio, sheet: ClassSheet, made: MadeSheet, filled: Batch
             (Run("By "), Run("", blank=18)),
             (batch,) if code else (batch, Run("", blank=14)),
         ),
-        net=(Run(net, bold=True),) if net else (Run("Net Wt ", bold=True), Run("", bold=True, blank=14)),
+        net=(Run(net, bold=True),)
+        if net
+        else (Run("Net Wt " if profile.region == "US" else "Net weight ", bold=True), Run("", bold=True, blank=14)),
         back=tuple(
             paragraph
             for paragraph in (
