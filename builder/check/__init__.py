@@ -3,6 +3,7 @@
 from collections.abc import Callable, Iterable, Iterator
 
 from builder.check.acceptance import accept_findings
+from builder.check.after_opening_missing import find_times_after_opening_missing
 from builder.check.alkali_among_ingredients import find_alkalis_among_ingredients
 from builder.check.amount_for_scale import find_amounts_scales_cannot_weigh
 from builder.check.amounts_of_another_kind import find_amounts_of_another_kind
@@ -64,6 +65,7 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_names_twice,
     find_unfit_label_sheets,
     find_batch_codes_alike,
+    find_times_after_opening_missing,
     find_letters_not_in_font,
 )
 

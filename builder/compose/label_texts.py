@@ -11,12 +11,11 @@ from builder.compose.label_words import ingredient_text, net_contents, variant_n
 from builder.compose.wording import NBSP, keep_together, sentence
 from builder.model.batch_sheet import BatchSheet, Variant
 from builder.model.class_sheet import ClassSheet, MadeSheet
-from builder.model.durability import Durability, durability_in
+from builder.model.durability import MOST_DATED, Durability, durability_in
 from builder.model.studio import Profile, Studio
 from builder.model.studio_class import Format
 
 NOT_FOR_SALE = "Made by hand in a class. Not tested for sale."
-MOST_DATED = 30
 
 
 @dataclass(frozen=True)

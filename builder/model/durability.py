@@ -6,6 +6,8 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 _LENGTH = re.compile(r"(\d{1,3})\s+(day|week|month|year)s?\b", re.IGNORECASE)
+# Above so many months the law of the European Union asks for the time after opening, and for no date.
+MOST_DATED = 30
 _DAYS = {"day": 1, "week": 7}
 
 
