@@ -51,7 +51,9 @@ def label_fits(studio: Studio, sheets: Iterable[ClassSheet]) -> list[LabelFit]:
 
 
 def plan_labels(studio: Studio, sheet: ClassSheet) -> Iterator[LabelPlan]:
-    """Plan the labels of one date; a kind of container that is not filled has none."""
+    """Plan the labels of one date; a kind of container that is not filled has none, and so has a studio whose region cannot be read."""
+    if all(rule.region != studio.profile.region for rule in studio.type_heights):
+        return
     setter = Setter(studio.typefaces)
     panels = wished(studio, sheet).panels
     for made in sheet.made:
