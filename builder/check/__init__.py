@@ -4,10 +4,12 @@ from collections.abc import Callable, Iterable, Iterator
 from itertools import chain
 
 from builder.check.acceptance import accept_findings
+from builder.check.after_opening_missing import find_times_after_opening_missing
 from builder.check.alkali_among_ingredients import find_alkalis_among_ingredients
 from builder.check.allergens_not_stated import find_allergens_not_stated
 from builder.check.amount_for_scale import find_amounts_scales_cannot_weigh
 from builder.check.amounts_of_another_kind import find_amounts_of_another_kind
+from builder.check.batch_codes_alike import find_batch_codes_alike
 from builder.check.batches import Batch, BatchFinding, batches_of, say_once
 from builder.check.colour_not_allowed import find_colours_not_allowed
 from builder.check.dates_out_of_order import find_dates_out_of_order
@@ -17,6 +19,8 @@ from builder.check.fill_and_container import find_fills_that_do_not_fit
 from builder.check.home_size_without_oils import find_home_sizes_without_oils
 from builder.check.item_use_unclear import find_unclear_uses
 from builder.check.label_order import find_open_label_orders
+from builder.check.label_sheets import find_unfit_label_sheets
+from builder.check.label_too_small import find_labels_too_small
 from builder.check.letters_not_in_font import find_letters_not_in_font
 from builder.check.links_broken import find_broken_links
 from builder.check.lye_liquids import find_unfit_lye_liquids
@@ -44,9 +48,10 @@ from builder.check.unknown_ingredient import find_unknown_ingredients
 from builder.check.unknown_recipe import find_unknown_recipes
 from builder.model.class_sheet import ClassSheet
 from builder.model.finding import Finding
+from builder.model.label_fit import LabelFit
 from builder.model.studio import Studio
 
-__all__ = ["accept_findings", "check_batch", "check_sheets", "check_studio", "classes_held_back"]
+__all__ = ["accept_findings", "check_batch", "check_labels", "check_sheets", "check_studio", "classes_held_back"]
 
 RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_scales_missing,
@@ -74,6 +79,9 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_supplies_twice,
     find_supplies_without_weight,
     find_unclear_uses,
+    find_unfit_label_sheets,
+    find_batch_codes_alike,
+    find_times_after_opening_missing,
     find_letters_not_in_font,
 )
 
@@ -106,6 +114,11 @@ def check_sheets(sheets: Iterable[ClassSheet], studio: Studio) -> list[Finding]:
     of_batches = _found(batch for sheet in sheets for batch in batches_of(sheet, studio))
     of_classes = (found for sheet in sheets for found in find_prices_below_materials(sheet, studio))
     return say_once(chain(of_batches, of_classes))
+
+
+def check_labels(fits: Iterable[LabelFit]) -> list[Finding]:
+    """Run every rule on how the labels fit; the same product on several dates is told once."""
+    return list(dict.fromkeys(find_labels_too_small(fits)))
 
 
 def _found(batches: Iterable[Batch]) -> Iterator[BatchFinding]:

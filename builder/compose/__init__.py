@@ -10,7 +10,9 @@ from builder.compose.catalogue import compose_catalogue
 from builder.compose.class_pages import compose_class_page
 from builder.compose.dose_cards import compose_dose_cards
 from builder.compose.edition import Edition
+from builder.compose.label_test_page import compose_test_page
 from builder.compose.labels import compose_labels
+from builder.compose.tags import compose_tags
 from builder.compose.take_home import compose_take_home
 from builder.compose.teacher_sheets import compose_teacher_sheet
 from builder.compose.templates import Templates
@@ -50,4 +52,6 @@ def compose_documents(
         documents += compose_dose_cards(edition, sheet)
         documents.append(compose_teacher_sheet(edition, with_names))
         documents += compose_labels(edition, sheet)
+        documents += compose_tags(edition, sheet)
+    documents += compose_test_page(edition) if sheets else ()
     return Publication(tuple(documents), list_files(edition))

@@ -1,5 +1,6 @@
 """The batches of a product for the teacher's sheet: weighings, portions, lye, what is needed in all, and the sums behind them."""
 
+from builder.compose.batch_codes import code_words
 from builder.compose.choice_totals import view_totals
 from builder.compose.dose_words import view_choice
 from builder.compose.ingredient_tables import staff_table
@@ -11,7 +12,7 @@ from builder.compose.views.ingredient_table import IngredientRow
 from builder.compose.views.teacher import BatchView, Fact, ProductBatches, SumsView
 from builder.compose.wording import counted, grams, grams_and_ounces, listed
 from builder.model.batch_sheet import BatchSheet, PeopleSize
-from builder.model.class_sheet import MadeSheet, PlannedBatch
+from builder.model.class_sheet import ClassSheet, MadeSheet, PlannedBatch
 from builder.model.studio import Studio
 
 PURPOSES = {
@@ -22,7 +23,7 @@ PURPOSES = {
 }
 
 
-def view_batches(studio: Studio, made: MadeSheet, *, has_roster: bool) -> ProductBatches:
+def view_batches(studio: Studio, class_sheet: ClassSheet, made: MadeSheet) -> ProductBatches:
     """Give the batches of one product."""
     sheet = made.batch
     return ProductBatches(
@@ -31,7 +32,8 @@ def view_batches(studio: Studio, made: MadeSheet, *, has_roster: bool) -> Produc
         batches=tuple(_batch(studio, made, planned) for planned in made.batches),
         needed=_needed(made),
         choices=tuple(view_choice(dose) for dose in sheet.doses),
-        totals=view_totals(made, has_roster=has_roster),
+        totals=view_totals(made, has_roster=bool(class_sheet.guests)),
+        codes=code_words(class_sheet, made),
     )
 
 

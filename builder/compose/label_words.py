@@ -48,7 +48,7 @@ def net_contents(sheet: BatchSheet, region: str) -> str:
     otherwise leaves room for the weight of the day on which it is labelled (empty).
     """
     fill, density = sheet.portions.fill, sheet.recipe.density
-    if sheet.product.declared_by == "volume" and density is not None:
+    if sheet.product.by_volume(region) and density is not None:
         return _by_volume(fill, density.density, region)
     if sheet.product.made_with_lye:
         if sheet.soap is None or sheet.soap.cured_bar is None:

@@ -40,7 +40,7 @@ def compose_teacher_sheet(edition: Edition, sheet: ClassSheet) -> Document:
         run=run_rows(sheet, read_clock, STAFF_WORDS),
         ahead_minutes=duration(sheet.ahead_minutes) if sheet.ahead_minutes else "",
         ahead=ahead,
-        products=tuple(view_batches(edition.studio, made, has_roster=bool(sheet.guests)) for made in sheet.made),
+        products=tuple(view_batches(edition.studio, sheet, made) for made in sheet.made),
         lesson=lesson,
         supplies=view_supplies(edition.studio, sheet),
         findings=tuple(FindingView(f.wrong, f.remedy, f.accepted or "") for f in edition.findings if not f.stops and _concerns(f, sheet)),

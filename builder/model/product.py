@@ -1,6 +1,7 @@
 """A kind of product: where it goes on the body, and how it is sold."""
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 
 
 @dataclass(frozen=True)
@@ -8,7 +9,7 @@ class Product:
     """One product kind of `content/products.yaml`.
 
     `contact` is `leave-on`, `rinse-off`, `bath` or `lips`. `made_with_lye` says whether a recipe of this kind must have a lye block.
-    `declared_by` is `weight` or `volume`: how the net contents are stated.
+    `declared_by` is `weight` or `volume`: how the net contents are stated; `declared_by_in` says it for a region where the custom differs.
     """
 
     name: str
@@ -16,3 +17,8 @@ class Product:
     contact: str
     made_with_lye: bool
     declared_by: str
+    declared_by_in: Mapping[str, str] = field(default_factory=dict)
+
+    def by_volume(self, region: str) -> bool:
+        """Say whether net contents are stated by volume in a region."""
+        return self.declared_by_in.get(region, self.declared_by) == "volume"

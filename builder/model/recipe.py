@@ -9,6 +9,9 @@ from builder.model.finding import Acceptance
 from builder.model.place import NOWHERE, Name, Place
 from builder.model.quantity import Amount, Density, Duration, Mass, Share, Temperature
 
+# I and O are taken for 1 and 0.
+CODE_LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ"
+
 
 class AmountsAs(StrEnum):
     """How a recipe states its amounts."""
@@ -157,7 +160,10 @@ class MeasuredDensity:
 
 @dataclass(frozen=True)
 class Recipe:
-    """One recipe. `key` is the name of its file without the ending. `in_part`: some lines of the file could not be taken in."""
+    """One recipe. `key` is the name of its file without the ending. `in_part`: some lines of the file could not be taken in.
+
+    `code` are the letters of its batch codes, `after_opening` how long it is good once opened, where the studio says so.
+    """
 
     key: str
     name: str
@@ -176,10 +182,21 @@ class Recipe:
     storage: str = ""
     directions: str = ""
     label_cautions: tuple[str, ...] = ()
+    after_opening: str = ""
+    code: str = ""
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
     in_part: bool = False
     place: Place = field(default=NOWHERE, compare=False)
     places: Mapping[str, Place] = field(default_factory=dict, compare=False)
+
+    @property
+    def letters(self) -> str:
+        """Give the letters that begin its batch codes: its own, or the first letters of the words of its key, without I and O."""
+        if self.code:
+            return self.code
+        words = self.key.upper().split("-")
+        first = "".join(word[:1] for word in words) if len(words) > 1 else words[0]
+        return "".join(letter for letter in first if letter in CODE_LETTERS)[:4] or "X"
 
     @property
     def lines(self) -> tuple[RecipeLine, ...]:

@@ -9,6 +9,8 @@ from builder.model.container import Container
 from builder.model.figure import Figure, Source
 from builder.model.finding import Acceptance
 from builder.model.ingredient import Ingredient
+from builder.model.label_stock import NO_WISHES, LabelStock, LabelWishes
+from builder.model.label_warning import WarningRule
 from builder.model.labelling import Allergen, Labelling, LabelRegion
 from builder.model.lesson import Page
 from builder.model.limit import ColourRule, Limit, Rules
@@ -19,6 +21,8 @@ from builder.model.recipe import Recipe
 from builder.model.roster import Roster
 from builder.model.studio_class import StudioClass
 from builder.model.supply import Supply
+from builder.model.type_height import HeightRule
+from builder.model.typeface import Typeface
 
 
 @dataclass(frozen=True)
@@ -49,6 +53,7 @@ class Profile:
     teacher: str = ""
     public_address: str = ""
     emergency: Mapping[str, str] = field(default_factory=dict)
+    labels: LabelWishes = NO_WISHES
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
     costs_on_sheets: bool = False
     place: Place = field(default=NOWHERE, compare=False)
@@ -67,7 +72,8 @@ PICTURE_ENDINGS = (".svg", ".png", ".jpg", ".jpeg", ".webp")
 class Unread:
     """What is there but too wrong to be read, by the names under which others speak of it.
 
-    `ingredients` and `containers` are folded names, the others keys; ANY among them says that not even the names can be read.
+    `ingredients`, `containers` and `label_stocks` are folded names, the others keys; ANY among them says that not even the names can be
+    read.
     """
 
     recipes: frozenset[str] = frozenset()
@@ -76,6 +82,7 @@ class Unread:
     cautions: frozenset[str] = frozenset()
     ingredients: frozenset[str] = frozenset()
     containers: frozenset[str] = frozenset()
+    label_stocks: frozenset[str] = frozenset()
 
 
 @dataclass(frozen=True)
@@ -86,6 +93,7 @@ class Studio:
     of `content/constants.yaml`; `letters` are the code points that every font of the printed sheets has; `limits` and
     `colour_rules` are the rows of the tables of usage limits and of colour additives; `supplies` are the packs that the studio buys.
     `rosters` are by the key of their class. `label_regions` and `allergens` are what lists of ingredients are made by.
+    `label_stocks` are keyed by folded name; `typefaces` are the two of the labels, `regular` and `bold`.
     """
 
     profile: Profile
@@ -109,6 +117,10 @@ class Studio:
 
     label_regions: Mapping[str, LabelRegion] = field(default_factory=dict)
     allergens: tuple[Allergen, ...] = ()
+    label_stocks: Mapping[str, LabelStock] = field(default_factory=dict)
+    type_heights: tuple[HeightRule, ...] = ()
+    label_warnings: tuple[WarningRule, ...] = ()
+    typefaces: Mapping[str, Typeface] = field(default_factory=dict)
 
     @property
     def labelling(self) -> Labelling:

@@ -148,6 +148,11 @@ def parse_count(text: str, *, zero: bool = False) -> Count:
     return Count(int(measured.number), measured.unit)
 
 
+def parse_length(text: str, *, zero: bool = False, below_zero: bool = False) -> Length:
+    """Read a length."""
+    return Length(measure(text, Kind.LENGTH, zero=zero, below_zero=below_zero).number)
+
+
 def parse_box(text: str) -> Box:
     """Read the inside of a mould: three edges, of which the last must have a unit that the others may share."""
     edges = _TIMES.split(tidy(text))

@@ -5,6 +5,7 @@ from builder.model.place import Place
 from builder.model.studio import Profile, Scale
 from builder.read.acceptances import make_acceptances
 from builder.read.fit import fit
+from builder.read.label_stocks import make_label_wishes
 from builder.read.placed_yaml import PlacedYaml
 from builder.read.shapes.profile import ProfileShape, ScaleShape
 from builder.units import grams_in
@@ -31,6 +32,7 @@ def read_profile(placed: PlacedYaml, findings: list[Finding]) -> Profile | None:
         public_address=shape.public_address,
         emergency={whom: text for whom, text in emergency.items() if text},
         costs_on_sheets=shape.costs_on_sheets,
+        labels=make_label_wishes(shape.labels, placed),
         accepts=make_acceptances(shape.accepts, placed),
         place=Place(placed.file),
         places=placed.places(),

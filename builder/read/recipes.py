@@ -36,6 +36,8 @@ def read_recipe(placed: PlacedYaml, known: Known, findings: list[Finding]) -> Re
         storage=shape.storage,
         directions=shape.directions,
         label_cautions=shape.label_cautions,
+        after_opening=shape.after_opening,
+        code=shape.code,
         accepts=make_acceptances(shape.accepts, placed),
         in_part=placed.in_part,
         place=placed.place("name"),

@@ -9,6 +9,7 @@ from builder.model.place import Name
 from builder.model.studio_class import AlsoFill, ClassDate, Make, Picture, StudioClass
 from builder.read.acceptances import make_acceptances
 from builder.read.fit import fit
+from builder.read.label_stocks import make_label_wishes
 from builder.read.placed_yaml import PlacedYaml
 from builder.read.recipes import make_fill
 from builder.read.shapes.studio_class import ClassShape
@@ -37,13 +38,21 @@ def read_class(placed: PlacedYaml, lesson: Lesson | None, findings: list[Finding
         makes=tuple(_make(name, shape, placed) for name in shape.makes),
         lesson=lesson,
         dates=tuple(
-            ClassDate(date.on, date.enrolled, placed.place("dates", number, "on"), placed.place("dates", number, "enrolled"))
+            ClassDate(
+                date.on,
+                date.enrolled,
+                date.first_label,
+                placed.place("dates", number, "on"),
+                placed.place("dates", number, "enrolled"),
+                placed.place("dates", number, "first label"),
+            )
             for number, date in enumerate(shape.dates)
         ),
         wear=shape.wear,
         take_home=shape.take_home,
         picture=Picture(Name(picture.file, placed.place("picture", "file")), picture.alt) if picture else None,
         sheets_are_public=shape.sheets == "public",
+        labels=make_label_wishes(shape.labels, placed),
         accepts=make_acceptances(shape.accepts, placed),
         place=placed.place("title"),
         places=placed.places(),

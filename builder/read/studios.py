@@ -60,6 +60,9 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         rosters=_rosters(studio, class_folders),
         label_regions=drawn_on.label_regions,
         allergens=drawn_on.allergens,
+        label_stocks=drawn_on.label_stocks,
+        type_heights=drawn_on.type_heights,
+        label_warnings=drawn_on.label_warnings,
         other_files=other_files,
         unread=replace(
             drawn_on.unread, recipes=_stems(recipe_files) - set(recipes), classes=_stems(class_folders) - set(classes),

@@ -60,13 +60,14 @@ class FindingView:
 
 @dataclass(frozen=True)
 class ProductBatches:
-    """One product of the class: its batches, what they need in all (empty for one batch made once), what each student may add."""
+    """One product of the class: its batches, what they need in all (empty for one batch), what each student may add, its codes."""
 
     name: str
     containers: str
     batches: tuple[BatchView, ...]
     needed: tuple[IngredientRow, ...]
     choices: tuple[ChoiceView, ...]
+    codes: str
     totals: tuple[TotalTable, ...]
 
 

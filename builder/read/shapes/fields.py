@@ -9,7 +9,7 @@ from pydantic import AfterValidator, BeforeValidator, PlainValidator
 
 from builder.model.figure import Source
 from builder.model.product import Product
-from builder.model.quantity import Amount, Box, Count, Density, Duration, Mass, Share, Temperature, Volume
+from builder.model.quantity import Amount, Box, Count, Density, Duration, Length, Mass, Share, Temperature, Volume
 from builder.read import amounts, numbers, values
 from builder.read.text_error import TextError
 
@@ -70,4 +70,7 @@ Purity = Annotated[Share, reads(amounts.parse_purity)]
 Superfat = Annotated[Share, reads(amounts.parse_superfat)]
 Things = Annotated[Count, reads(amounts.parse_count)]
 ThingsOrNone = Annotated[Count, reads(lambda text: amounts.parse_count(text, zero=True))]
+LengthField = Annotated[Length, reads(amounts.parse_length)]
+Gap = Annotated[Length, reads(lambda text: amounts.parse_length(text, zero=True))]
+Shift = Annotated[Length, reads(lambda text: amounts.parse_length(text, zero=True, below_zero=True))]
 Inside = Annotated[Box, reads(amounts.parse_box)]

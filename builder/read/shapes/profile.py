@@ -5,6 +5,7 @@ from typing import Annotated, Self
 from pydantic import model_validator
 
 from builder.read.shapes.fields import NOT_EMPTY, Currency, Division, Text, Texts, WebAddress, Weight, YesOrNo, reads
+from builder.read.shapes.labels import StudioLabelsShape
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text_error import TextError
 from builder.read.values import word_of
@@ -65,4 +66,5 @@ class ProfileShape(Shape):
     )
     emergency: EmergencyShape | None = maybe("emergency", example='{number: "911"}')
     costs_on_sheets: YesOrNo = maybe("costs on sheets", False, "no")
+    labels: StudioLabelsShape | None = maybe("labels", example="{sheet: letter 2 x 4, right: 0.5 mm, down: -1 mm}")
     accepts: dict[str, Text] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")

@@ -8,7 +8,7 @@ from pydantic import BeforeValidator, model_validator
 from builder.model.nearest import did_you_mean
 from builder.model.place import fold
 from builder.model.quantity import Share
-from builder.model.recipe import AmountsAs, DividedBy, ListedAs
+from builder.model.recipe import CODE_LETTERS, AmountsAs, DividedBy, ListedAs
 from builder.read.shapes.fields import (
     NOT_EMPTY,
     AmountField,
@@ -35,6 +35,14 @@ from builder.read.values import member_of
 def _alone(given: object) -> object:
     """Give one name as a mapping in which it is the whole."""
     return {given.strip(): "100 %"} if isinstance(given, str) and given.strip() else given
+
+
+def parse_code(text: str) -> str:
+    """Read the letters of a recipe's batch codes."""
+    if not (2 <= len(text) <= 4 and set(text) <= set(CODE_LETTERS)):
+        wrong = f'"{text}" cannot begin a batch code, which has to be read without a mistake from a small label.'
+        raise TextError("batch-code-unclear", wrong, 'Write two to four capital letters, none of them I or O, for example "ML".')
+    return text
 
 
 def _purity_of_all(given: object) -> object:
@@ -150,5 +158,7 @@ class RecipeShape(Shape):
     keeps: Text = maybe("keeps", "")
     storage: Text = maybe("storage", "")
     directions: Text = maybe("directions", "")
+    after_opening: Text = maybe("after opening", "", "6 months")
+    code: Annotated[str, reads(parse_code)] = maybe("code", "", "ML")
     label_cautions: Texts = maybe("label cautions", (), "[Keep out of the eyes.]")
     accepts: dict[str, Text] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")

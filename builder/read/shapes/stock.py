@@ -2,7 +2,20 @@
 
 from typing import Annotated
 
-from builder.read.shapes.fields import NOT_EMPTY, Capacity, Day, Inside, PartOfWhole, SourceField, Text, Texts, Weight, YesOrNo, reads
+from builder.read.shapes.fields import (
+    NOT_EMPTY,
+    Capacity,
+    Day,
+    Inside,
+    LengthField,
+    PartOfWhole,
+    SourceField,
+    Text,
+    Texts,
+    Weight,
+    YesOrNo,
+    reads,
+)
 from builder.read.shapes.figure import KnownField
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.values import word_of
@@ -28,6 +41,10 @@ class ContainerShape(Shape):
     inside: Inside | None = maybe("inside")
     fill_weight: Weight | None = maybe("fill weight")
     head_space: PartOfWhole | None = maybe("head space")
+    height: LengthField | None = maybe("height")
+    around: LengthField | None = maybe("around")
+    width: LengthField | None = maybe("width")
+    lid: LengthField | None = maybe("lid")
     shape: Text = needed("shape", "cylinder")
     source: SourceField = needed("source", "common-practice")
     at: Text = needed("at", "trade size")
@@ -41,6 +58,7 @@ class ProductShape(Shape):
     contact: Annotated[str, reads(word_of("leave-on", "rinse-off", "bath", "lips"))] = needed("contact", "leave-on")
     made_with_lye: YesOrNo = needed("made with lye", "no")
     declared_by: Annotated[str, reads(word_of("weight", "volume"))] = needed("declared by", "weight")
+    declared_by_in: dict[str, Annotated[str, reads(word_of("weight", "volume"))]] = maybe("declared by in", {}, "{Canada: volume}")
 
 
 class RegionRuleShape(Shape):

@@ -19,6 +19,7 @@ from builder.read.shapes.fields import (
     WholeAboveZero,
     reads,
 )
+from builder.read.shapes.labels import LabelWishesShape
 from builder.read.shapes.recipe import FillShape
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.values import member_of, word_of
@@ -56,6 +57,7 @@ class DateShape(Shape):
 
     on: Date = needed("on", "2027-03-06 10:00")
     enrolled: Whole = maybe("enrolled", 0)
+    first_label: WholeAboveZero = maybe("first label", 1)
 
 
 class PictureShape(Shape):
@@ -84,5 +86,6 @@ class ClassShape(Shape):
     take_home: Text = maybe("take home", "")
     picture: PictureShape | None = maybe("picture", example="{file: lotion.svg, alt: what the picture shows}")
     sheets: Annotated[str, reads(word_of("public", "studio"))] = maybe("take-home sheets", "studio")
+    labels: LabelWishesShape | None = maybe("labels", example="{sheet: letter 2 x 4, panels: 2}")
     dates: tuple[DateShape, ...] = maybe("dates", (), "[{on: 2027-03-06 10:00, enrolled: 9}]")
     accepts: dict[str, Text] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")

@@ -1,8 +1,6 @@
-"""Many labels on one sheet of stock: which size of cell and type they get, so that nothing is cut off.
+"""Boxes that have to hold their text, such as those of a label, and do not.
 
-A document that offers several fits names them in `data-fits` on its body, the best first, and the one in use in `data-fit`; its styles
-do the rest. A box of fixed size that holds text has the class `holds`. The library tells of no overflow, so that each such box is
-compared with what it holds.
+Such a box has a width of its own and the class `holds`. The library tells of no overflow, so that each is compared with what it holds.
 """
 
 from typing import Any
@@ -10,22 +8,12 @@ from typing import Any
 TOLERANCE = 0.01
 
 
-def other_fits(body: Any) -> tuple[str, ...]:
-    """Give the fits that may be tried after the one in use, in order."""
-    return tuple((body.get("data-fits") or "").split()[1:])
-
-
-def set_fit(body: Any, fit: str) -> None:
-    """Put a fit into use."""
-    body.set("data-fit", fit)
-
-
 def overfull(rendered: Any) -> list[str]:
-    """Give the boxes of fixed size, by page and place on it, whose text runs over an edge."""
+    """Give the boxes that hold text, by page and place on it, whose text runs over an edge; boxes placed by themselves count too."""
     found = []
     for number, page in enumerate(rendered.pages, start=1):
         # The first box of an element is its own; the ones inside are its lines.
-        holders = {box.element: box for box in reversed(list(page._page_box.descendants())) if _holds(box)}
+        holders = {box.element: box for box in reversed(list(page._page_box.descendants(placeholders=True))) if _holds(box)}
         found += [f"page {number}, box {place}" for place, box in enumerate(reversed(holders.values()), start=1) if _runs_over(box)]
     return found
 
