@@ -30,7 +30,7 @@ def view_batches(studio: Studio, class_sheet: ClassSheet, made: MadeSheet) -> Pr
         batches=tuple(_batch(studio, made, planned) for planned in made.batches),
         needed=tuple(IngredientRow(needed.ingredient, (grams(needed.mass),)) for needed in made.needed),
         choices=tuple(view_choice(dose) for dose in sheet.doses),
-        codes=code_words(class_sheet, made),
+        codes=code_words(studio, class_sheet, made),
     )
 
 
