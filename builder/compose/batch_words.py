@@ -33,7 +33,7 @@ def view_batches(studio: Studio, class_sheet: ClassSheet, made: MadeSheet) -> Pr
         needed=_needed(made),
         choices=tuple(view_choice(dose) for dose in sheet.doses),
         totals=view_totals(made, has_roster=bool(class_sheet.guests)),
-        codes=code_words(class_sheet, made),
+        codes=code_words(studio, class_sheet, made),
     )
 
 

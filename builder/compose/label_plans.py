@@ -108,8 +108,16 @@ def panel_area(studio: Studio, filled: BatchSheet) -> Fraction:
 
 def height_rules(studio: Studio, filled: BatchSheet, statement: Statement) -> tuple[HeightRule, ...]:
     """Give the rows of the table of heights that hold for one statement."""
-    contents = filled.portions.fill.grams
+    contents = _contents(filled, studio.profile.region)
     return rules_for(studio.type_heights, studio.profile.region, statement, panel_area(studio, filled), contents)
+
+
+def _contents(filled: BatchSheet, region: str) -> Fraction:
+    """Give the contents in grams, or in millilitres where they are declared by volume."""
+    density = filled.recipe.density
+    if filled.product.by_volume(region) and density is not None:
+        return filled.portions.fill.grams / density.density.grams_per_millilitre
+    return filled.portions.fill.grams
 
 
 def _points(rule: HeightRule, studio: Studio, face: str, text: str) -> float:

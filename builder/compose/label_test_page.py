@@ -58,7 +58,7 @@ def _words(stock: LabelStock, right: float, down: float) -> tuple[Paragraph, ...
         ),
         (Run("1. Print this page at its actual size (100 %) on plain paper."),),
         (Run("2. Lay a real ruler with its zero on the edge of the paper. Where each printed ruler says 50, read yours."),),
-        (Run("3. If yours reads 51 along the top, print 1 mm further left: add -1 mm to `right`. The same for `down` at the side."),),
+        (Run("3. If yours reads 51 along the top, print 1 mm further left: add -1 mm to what right says. So with down at the side."),),
         (Run("4. If 50 printed millimetres are not 50 mm long, the printer has scaled the page: look for its setting."),),
         (Run("5. Hold the page with a sheet of labels against the light: the outlines lie on the cuts."),),
         (Run(f"This page was moved by right: {right:g} mm, down: {down:g} mm (studio.yaml, under labels)."),),

@@ -48,7 +48,7 @@ def label_text(studio: Studio, sheet: ClassSheet, made: MadeSheet, filled: Batch
     # What students take home from a demonstration of soap comes from an earlier batch: it has had time to cure.
     from_before = filled.product.made_with_lye and sheet.studio_class.format is Format.DEMO
     made_on = sheet.date.on.date() if sheet.date and not from_before else None
-    code = "" if from_before else batch_code(sheet, made, pot)
+    code = "" if from_before else batch_code(studio, sheet, made, pot)
     locale = locale_of(profile.region)
     net = net_contents(filled, profile.region)
     day = Run(f"Made{NBSP}{plain_date(made_on, locale).replace(' ', NBSP)}") if made_on else Run("Made on ")

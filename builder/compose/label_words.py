@@ -28,7 +28,7 @@ class _Larger:
 
 
 POUNDS = _Larger((("lb", 16),), 64)
-PINTS = _Larger((("qt", 32), ("pt", 16)), 128)
+PINTS = _Larger((("gal", 128), ("qt", 32), ("pt", 16)), 128)
 
 
 def ingredient_text(listed: IngredientList, region: LabelRegion) -> str:

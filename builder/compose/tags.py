@@ -48,9 +48,11 @@ def _tag(edition: Edition, sheet: ClassSheet, stock: LabelStock, art: str) -> Ce
 
 def _foot(setter: Setter, address: str, inside: float, height: float) -> tuple[Block, ...]:
     """Set what stands at the foot: the address in words, broken where it has a slash, and that nothing here has been tested."""
-    lines: list[tuple[Paragraph, float]] = [((Run(address.removeprefix("https://").replace("/", "/ ")),), SMALL)] if address else []
+    printed = address.removeprefix("https://")
+    at_slashes = printed.replace("/", "/ ").split(" ") if setter.width(printed, False, SMALL) > inside else [printed]
+    lines: list[tuple[Paragraph, float]] = [((Run(piece),), SMALL) for piece in at_slashes if piece]
     lines.append(((Run(NOT_FOR_SALE),), SMALL))
-    blocks = setter.stack(lines, EDGE, 0.0, inside, 1.0) or ()
+    blocks = setter.stack(lines, EDGE, 0.0, inside, 0.3) or ()
     down = height - EDGE - blocks[-1].below if blocks else 0.0
     return tuple(Block(block.x, block.y + down, block.width, block.points, block.lines) for block in blocks)
 

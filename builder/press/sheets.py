@@ -105,6 +105,9 @@ def _polish(document: Any, pdf: Any) -> None:
         for box in page._page_box.descendants():
             if box.element_tag == "th" and getattr(box, "mark", None) is not None:
                 box.mark["A"]["Scope"] = "/Row" if box.element.get("scope") == "row" else "/Column"
+    # A sheet of labels printed at 97 % lies beside its cuts.
+    viewer = pdf.catalog.setdefault("ViewerPreferences", {})
+    viewer["PrintScaling"] = "/None"
     for item in pdf.objects:
         if isinstance(item, dict) and item.get("Type") == "/Annot":
             item.setdefault("F", 4)

@@ -8,26 +8,33 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from builder.compose.batch_codes import batch_code
 from builder.compose.label_layout import Rules, box_of, lay_out
 from builder.compose.label_lines import Setter, line_height
-from builder.compose.label_plans import plan_labels, rules_of
+from builder.compose.label_plans import height_rules, plan_labels, rules_of
 from builder.compose.label_texts import LabelText, Run
 from builder.compose.label_warnings import warnings_of
 from builder.model.container import Container, Outside
 from builder.model.durability import durability_in
 from builder.model.figure import Known
 from builder.model.panel import panel_of
-from builder.model.quantity import Length, Volume
+from builder.model.quantity import Density, Length, Volume
+from builder.model.recipe import MeasuredDensity
 from builder.model.type_height import Statement, rules_for
 from builder.press.typefaces import typefaces_of_labels
 from builder.read import read_studio
 from builder.stock import CONTENT
 from tests.compose.conftest import FILES, read_edition, write_studio
-from tests.making import SOURCE
+from tests.making import SOURCE, grams
 
 INCH = Fraction("25.4")
 SETTER = Setter(typefaces_of_labels())
 RULES = Rules(text=8.16, net=16.5, net_part=0.3, clear_above=1, clear_beside=2, inset=2.5)
+
+
+@pytest.fixture(scope="module")
+def edition(tmp_path_factory):
+    return read_edition(write_studio(tmp_path_factory.mktemp("edition")))
 
 
 @pytest.fixture(scope="module")
@@ -185,3 +192,27 @@ def test_how_long_it_keeps(text, begun, over):
 
 def test_words_without_a_length_of_time_give_no_date():
     assert durability_in("as long as it smells fresh") is None
+
+
+# SI 2006/659 reg. 8(3)(d) (read): up to 200 mL 3 mm, above 4 mm. 190 g of an oil of 0.92 g/mL are 206.5 mL.
+def test_what_is_declared_by_volume_is_judged_by_its_volume(edition):
+    filled = edition.sheets[-1].made[0].batch
+    oil = replace(filled.recipe, density=MeasuredDensity(Density(Fraction("0.92")), "weighed"))
+    bottle = replace(filled, recipe=oil, portions=replace(filled.portions, fill=grams(190)))
+    studio = replace(edition.studio, profile=replace(edition.studio.profile, region="UK"))
+    heights = {
+        name: max(
+            rule.height.millimetres for rule in height_rules(studio, replace(bottle, product=studio.products[name]), Statement.NET_CONTENTS)
+        )
+        for name in ("massage oil", "balm")
+    }
+    assert heights == {"massage oil": 4, "balm": 3}
+
+
+def test_two_classes_that_make_the_same_on_one_day_have_codes_of_their_own(edition):
+    sheet = edition.sheets[-1]
+    second = replace(sheet.studio_class, key="second")
+    studio = replace(edition.studio, classes={"first": sheet.studio_class, "second": second})
+    codes = [batch_code(studio, replace(sheet, studio_class=one), sheet.made[1], "2") for one in (sheet.studio_class, second)]
+    assert codes == ["BAR-270306A-2", "BAR-270306B-2"]
+    assert batch_code(edition.studio, sheet, sheet.made[1], "2") == "BAR-270306-2"

@@ -147,4 +147,11 @@ def test_the_code_on_a_tag_leads_to_the_page_of_the_class(engine, edition):
     assert len(codes) == colouring.sheets[-1].students
     for code in codes:
         assert (code.position.top_right.x - code.position.top_left.x) / 300 * 25.4 >= 15
-    assert "test.example/classes/first.html" in page.get_textpage().get_text_range().replace("\r\n", "").replace(" ", "")
+    assert "test.example/classes/first.html" in page.get_textpage().get_text_range().replace("\r\n", "")
+
+
+def test_labels_are_printed_at_their_size(engine, edition):
+    sheet = press(engine, edition, edition.studio.label_stocks["letter 2 x 4"], [CellView(art="tick")])
+    with pdfplumber.open(io.BytesIO(sheet.pdf)) as pdf:
+        viewer = pdf.doc.catalog["ViewerPreferences"]
+    assert viewer["PrintScaling"].name == "None" and viewer["DisplayDocTitle"] is True
