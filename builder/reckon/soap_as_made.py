@@ -42,18 +42,27 @@ def soap_as_made(made: SoapMade, column: Column, product: Product, cards: Cards,
         for soap in made.soaps
         for metal, share, molar in by_alkali
     ]
-    free = [(soap.ingredient.label_name, soap.unsaponified / whole) for soap in made.soaps if soap.ingredient.label_name]
-    used = 1 - lye.superfat
+    # Glycerin is freed as soap is made, so that there is more or less of both together.
+    glycerin = cards["glycerin"].label_name
+    salts += [(glycerin, made.glycerol / whole)] if glycerin and made.glycerol else []
+    used, lowest, highest = 1 - lye.superfat, max(lye.lowest, NOTHING), max(lye.highest, NOTHING)
     found = [
-        *_blend("Soap of the fats", salts, (1 - lye.highest) / used, (1 - max(lye.lowest, NOTHING)) / used),
-        *_blend("Fat left free", free, max(lye.lowest, NOTHING) / (lye.superfat or WHOLE), lye.highest / (lye.superfat or WHOLE)),
+        *_blend("Soap of the fats", salts, (1 - highest) / used, (1 - lowest) / used),
+        *_free_fat(made, lye.superfat, lowest, highest),
         *((_card(card.name, _salt(metal, card)), share * of, share * of) for card, share in acids for metal, of, _ in by_alkali),
         *((cards[fold(name)], mass / whole, mass / whole) for name, mass in made.others),
-        (cards["glycerin"], made.glycerol / whole, made.glycerol / whole),
     ]
     water = made.water / whole
     least = max(water - drop, NOTHING) if drop is not None else NOTHING if product.declared_by == "weight" else water
     return (*found, (cards["water"], least, least if drop is not None else water))
+
+
+def _free_fat(made: SoapMade, superfat: Fraction, lowest: Fraction, highest: Fraction) -> Sequence[Weighed]:
+    """Give the fat that stays free; where none is meant to, what may, in the proportions of the soaps."""
+    named = [(soap.ingredient.label_name, soap) for soap in made.soaps if soap.ingredient.label_name]
+    if superfat <= 0:
+        return _blend("Fat left free", [(name, soap.soap / made.total) for name, soap in named], NOTHING, highest)
+    return _blend("Fat left free", [(name, soap.unsaponified / made.total) for name, soap in named], lowest / superfat, highest / superfat)
 
 
 def _metal(alkali: Ingredient) -> str:
