@@ -16,6 +16,7 @@ from builder.model.ingredient import CountsAs, DeclaredAs, Ingredient
 from builder.model.limit import Limit, PercentOf, blend_of, names_of
 from builder.model.place import Place, fold
 
+ALUMINIUM = "aluminium"
 SCENTS = (DeclaredAs.FRAGRANCE, DeclaredAs.FLAVOUR)
 Factors = Mapping[tuple[str, str], Fraction]
 Cards = Mapping[str, Ingredient]
@@ -44,7 +45,7 @@ def count_towards(limit: Limit, sheet: BatchSheet, cards: Cards, factors: Factor
     found = []
     for weighed in column.weighed:
         share = weighed.mass / column.total * (weighed.line.strength or 1)
-        least, most = _of(weighed.line.ingredient, limit, factors)
+        least, most = counts_of(weighed.line.ingredient, limit, factors)
         if share and most:
             found.append((weighed.line.ingredient, place_of_line(weighed.line, sheet.recipe), share * least, share * most))
     added = Fraction(0)
@@ -65,14 +66,17 @@ def _options(dose: Dose, limit: Limit, cards: Cards, factors: Factors) -> Iterat
     for option in dose.options:
         if option is not None:
             card = cards[fold(option)]
-            least, most = _of(card, limit, factors)
+            least, most = counts_of(card, limit, factors)
             if most:
                 yield card, least, most
 
 
-def _of(card: Ingredient, limit: Limit, factors: Factors) -> tuple[Fraction, Fraction]:
+def counts_of(card: Ingredient, limit: Limit, factors: Factors) -> tuple[Fraction, Fraction]:
     """Give the share of a card that counts towards a limit, at least and at most."""
     nothing, whole = (Fraction(0), Fraction(0)), (Fraction(1), Fraction(1))
+    if limit.counted_as == ALUMINIUM and not limit.names:
+        figure = card.figure(ALUMINIUM)
+        return (figure.low / 100, figure.highest / 100) if figure else nothing
     if limit.is_total_of_scent:
         return whole if card.declared_as in SCENTS else nothing
     names = names_of(card)

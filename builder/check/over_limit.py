@@ -25,6 +25,8 @@ def find_amounts_over_limits(batch: Batch) -> Iterator[BatchFinding]:
     for limit in sorted(batch.limits, key=lambda limit: _order(limit, batch)):
         if not limit.is_judged or limit.role in LIST_ROLES or not limit.is_for(batch.sheet.product):
             continue
+        if limit.is_about_use and not limit.is_for_use(batch.sheet.recipe.used_on, batch.youngest):
+            continue
         counted = count_towards(limit, batch.sheet, cards, factors)
         key = (limit.most, frozenset(one.card.key for one in counted))
         if counted and key not in said:

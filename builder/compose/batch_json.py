@@ -10,7 +10,7 @@ from dataclasses import fields
 from decimal import Context
 from fractions import Fraction
 
-from builder.model.batch_sheet import BatchSheet, Column, Declared, IngredientList, SoapMade, Weighed, Working
+from builder.model.batch_sheet import BatchSheet, Column, Declared, Emulsion, IngredientList, SoapMade, Weighed, Working
 from builder.model.class_sheet import ClassSheet, MadeSheet
 from builder.model.finding import Finding
 from builder.model.quantity import Mass, Volume
@@ -98,8 +98,20 @@ def _batch(sheet: BatchSheet) -> Json:
         ],
         "ingredient lists": [{"chosen": dict(variant.chosen), "list": _ingredients(variant.ingredients)} for variant in sheet.variants],
         "smallest sensible batch": number(sheet.smallest.grams) if sheet.smallest else None,
+        "emulsion": _emulsion(sheet.emulsion) if sheet.emulsion else None,
         "what the soap becomes": _soap(sheet.soap) if sheet.soap else None,
         "workings": [_working(working) for working in sheet.workings],
+    }
+
+
+def _emulsion(emulsion: Emulsion) -> Json:
+    return {
+        "oils": [card.name for card in emulsion.oils],
+        "emulsifiers": [card.name for card in emulsion.emulsifiers],
+        "share of oils": number(emulsion.oil_share),
+        "required HLB": number(emulsion.required) if emulsion.required is not None else None,
+        "HLB of the emulsifiers": number(emulsion.has) if emulsion.has is not None else None,
+        "share of the first that would meet it": number(emulsion.share_of_first) if emulsion.share_of_first is not None else None,
     }
 
 

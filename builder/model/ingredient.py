@@ -4,9 +4,12 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
 
-from builder.model.figure import Figure, Figures, Known
+from builder.model.figure import Figure, Figures, Known, Source
 from builder.model.place import NOWHERE, Place, fold
 from builder.model.quantity import Mass
+
+MICROBES = ("bacteria", "fungi")
+CHARGES = ("none", "anionic", "cationic", "amphoteric")
 
 
 class CountsAs(StrEnum):
@@ -64,10 +67,26 @@ class DropMass:
 
 
 @dataclass(frozen=True)
+class Preserves:
+    """What a preservative holds back at its usual amount, of MICROBES (fungi: yeast and mould), and where that was published.
+
+    `alone` is False for what is only a part of a system. It fails beside an ingredient of one of the charges of `fails_with`.
+    """
+
+    covers: tuple[str, ...]
+    alone: bool
+    fails_with: tuple[str, ...]
+    source: Source
+    at: str
+    known: Known
+
+
+@dataclass(frozen=True)
 class Ingredient:
     """One ingredient card. Figures are keyed by their name (`saponification`, `density`, ...).
 
-    `name_places` say where each name that it answers to is written.
+    `charge` is one of CHARGES, empty where it is not known. `like_food`: it makes a product look or smell like food. `speeds_trace`: it
+    makes raw soap thicken fast. `name_places` say where each name that it answers to is written.
     """
 
     name: str
@@ -80,6 +99,10 @@ class Ingredient:
     declared_as: DeclaredAs = DeclaredAs.INGREDIENT
     hazards: tuple[str, ...] = ()
     allergens: tuple[str, ...] = ()
+    charge: str = ""
+    like_food: bool = False
+    speeds_trace: bool = False
+    preserves: Preserves | None = None
     about: str = ""
     figures: Mapping[str, Figures] = field(default_factory=dict)
     drop_mass: DropMass | None = None

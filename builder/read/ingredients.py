@@ -5,13 +5,13 @@ from dataclasses import replace
 
 from builder.model.figure import Figure, Figures
 from builder.model.finding import Finding, stop
-from builder.model.ingredient import DropMass, Ingredient, LabelName
+from builder.model.ingredient import DropMass, Ingredient, LabelName, Preserves
 from builder.model.place import fold
 from builder.read.constants import WATER_DENSITY
 from builder.read.figures import make_figures
 from builder.read.fit import Known, fit
 from builder.read.placed_yaml import PlacedYaml
-from builder.read.shapes.card import CardShape, FiguresShape
+from builder.read.shapes.card import CardShape, FiguresShape, PreservesShape
 from builder.read.shapes.figure import RELATIVE_DENSITY
 
 
@@ -38,6 +38,10 @@ def read_ingredient(placed: PlacedYaml, known: Known, constants: Mapping[str, Fi
         declared_as=shape.declared_as,
         hazards=shape.hazards,
         allergens=shape.allergens,
+        charge=shape.charge,
+        like_food=shape.like_food,
+        speeds_trace=shape.speeds_trace,
+        preserves=_preserves(shape.preserves) if shape.preserves else None,
         about=shape.about,
         figures=figures,
         drop_mass=DropMass(drops.drops, drops.weigh, drops.measured) if drops else None,
@@ -45,6 +49,10 @@ def read_ingredient(placed: PlacedYaml, known: Known, constants: Mapping[str, Fi
         name_places={fold(name): placed.place("also called", number) for number, name in enumerate(shape.also_called)}
         | {fold(shape.name): placed.place("name")},
     )
+
+
+def _preserves(shape: PreservesShape) -> Preserves:
+    return Preserves(shape.covers, shape.alone, shape.fails_with, shape.source, shape.at, shape.known)
 
 
 def index_ingredients(stock: Iterable[Ingredient], own: Iterable[Ingredient], findings: list[Finding]) -> dict[str, Ingredient]:

@@ -4,7 +4,7 @@ from builder.model.figure import Known as HowKnown
 from builder.model.limit import ColourRule, Limit, LimitWeight, PercentOf, blend_of
 from builder.model.place import Place, fold
 from builder.read.fit import Known
-from builder.read.numbers import parse_positive
+from builder.read.numbers import parse_number, parse_positive
 from builder.read.tables import Row, products_in, rows_of, share_in, words_in
 from builder.read.text_files import TextFolder
 from builder.read.values import find_source, member_of, parse_yes_or_no, text_of, word_of
@@ -53,6 +53,7 @@ def _limit(row: Row, place: Place, known: Known) -> Limit:
         at=text_of(row["at"]),
         known=member_of(HowKnown)(row["known"]),
         note=row["note"],
+        lowest_ph=parse_number(row["ph_low"]) if row["ph_low"] else None,
         place=place,
     )
 

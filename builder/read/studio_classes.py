@@ -42,6 +42,7 @@ def read_class(placed: PlacedYaml, lesson: Lesson | None, findings: list[Finding
         wear=shape.wear,
         take_home=shape.take_home,
         picture=Picture(Name(picture.file, placed.place("picture", "file")), picture.alt) if picture else None,
+        free_from=shape.free_from,
         sheets_are_public=shape.sheets == "public",
         accepts=make_acceptances(shape.accepts, placed),
         place=placed.place("title"),

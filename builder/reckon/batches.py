@@ -15,6 +15,7 @@ from builder.model.studio import Scale
 from builder.reckon.columns import CUP, reckon_column, reckon_lines
 from builder.reckon.doses import reckon_doses
 from builder.reckon.formula import Formula, reckon_formula
+from builder.reckon.hlb import reckon_emulsion
 from builder.reckon.ingredient_list import list_ingredients
 from builder.reckon.lye import LyeBasis
 from builder.reckon.lye_workings import check_workings, need_workings
@@ -63,6 +64,8 @@ def reckon_batch(
     if formula.lye:
         workings += need_workings(lines, formula.lye)
     workings += _column_workings(columns, portions, formula.lye)
+    emulsion = reckon_emulsion(lines)
+    workings += emulsion.workings if emulsion else ()
     variants = _variants(columns[0], doses, cards)
     return BatchSheet(
         recipe=recipe,
@@ -76,6 +79,7 @@ def reckon_batch(
         workings=tuple(workings),
         soap=reckon_soap(recipe, columns[0], formula.lye, constants) if formula.lye and columns[0].lye else None,
         smallest=smallest_batch(formula, scales.grams, constants),
+        emulsion=emulsion,
     )
 
 

@@ -2,7 +2,7 @@
 
 from typing import Annotated
 
-from builder.read.shapes.fields import NOT_EMPTY, Capacity, Day, Inside, SourceField, Text, Texts, Weight, YesOrNo, reads
+from builder.read.shapes.fields import NOT_EMPTY, Capacity, Day, Inside, Number, SourceField, Text, Texts, Weight, YesOrNo, reads
 from builder.read.shapes.figure import KnownField
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.values import word_of
@@ -33,6 +33,13 @@ class ContainerShape(Shape):
     known: KnownField = needed("known", "practice")
 
 
+class UsualPhShape(Shape):
+    """The pH that a kind of product usually has."""
+
+    low: Number = needed("low", "5")
+    high: Number = needed("high", "7.5")
+
+
 class ProductShape(Shape):
     """One entry of `products.yaml`."""
 
@@ -40,6 +47,8 @@ class ProductShape(Shape):
     contact: Annotated[str, reads(word_of("leave-on", "rinse-off", "bath", "lips"))] = needed("contact", "leave-on")
     made_with_lye: YesOrNo = needed("made with lye", "no")
     declared_by: Annotated[str, reads(word_of("weight", "volume"))] = needed("declared by", "weight")
+    usual_ph: UsualPhShape | None = maybe("usual pH", example="{low: 5, high: 7.5}")
+    meets_water: YesOrNo = maybe("wet hands in the jar", False)
 
 
 class CitationShape(Shape):
