@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from builder.check.figure_words import inside
 from builder.check.formulas import formulas_of
 from builder.model.finding import Finding, caution
 from builder.model.studio import Studio
@@ -11,7 +12,7 @@ def find_opposed_charges(studio: Studio) -> Iterator[Finding]:
     """Look for a cationic ingredient beside an anionic one; raw soap is anionic itself."""
     for formula in formulas_of(studio):
         cationic = next((part for part in formula.parts if part.card.charge == "cationic"), None)
-        anionic = next((part.card.name for part in formula.parts if part.card.charge == "anionic"), "")
+        anionic = next((inside(part.card) for part in formula.parts if part.card.charge == "anionic"), "")
         if formula.with_lye or formula.of_kind("soap base"):
             anionic = anionic or "the soap"
         if cationic and anionic:

@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
-from builder.check.figure_words import DEFER, basis_of, range_of
+from builder.check.figure_words import DEFER, basis_of, inside, range_of
 from builder.check.limit_words import percent
 from builder.model.batch_sheet import Emulsion
 from builder.model.plain_number import plain_number
@@ -36,7 +36,7 @@ def _missing(batch: Batch, emulsion: Emulsion) -> BatchFinding:
     return batch.caution(
         "emulsifier-missing",
         oil.place,
-        f"it holds water and {oil.ingredient.name}, and no emulsifier: the two part within minutes, and the preservative with them, so "
+        f"it holds water and {inside(oil.ingredient)}, and no emulsifier: the two part within minutes, and the preservative with them, so "
         "that one portion gets too much of it and the next none (common practice, no source).",
         f"Add an emulsifier (an emulsifying wax of about a quarter of the oils, say), or label it “Shake before use”. {_PROVE}",
         "",
@@ -83,6 +83,6 @@ def _pair(emulsion: Emulsion) -> str:
     high, low = emulsion.emulsifiers
     share: Fraction = emulsion.share_of_first
     return (
-        f"Of the emulsifiers together, {plain_number(share * 100, 3)} % {high.name} and {plain_number((1 - share) * 100, 3)} % {low.name} "
+        f"Of the emulsifiers together, {plain_number(share * 100, 3)} % {inside(high)} and {plain_number((1 - share) * 100, 3)} % {inside(low)} "
         "would come to it."
     )

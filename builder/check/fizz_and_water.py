@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from builder.check.figure_words import inside
 from builder.check.formulas import WATERY, formulas_of
 from builder.model.finding import Finding, caution
 from builder.model.limit import names_of
@@ -19,7 +20,7 @@ def find_fizz_and_water(studio: Studio) -> Iterator[Finding]:
             yield caution(
                 "fizz-and-water",
                 water.place,
-                f"{fizz.card.name} and {acid[0].card.name} stand together with {water.card.name}: they fizz at once, the product swells "
+                f"{fizz.card.name} and {inside(acid[0].card)} stand together with {inside(water.card)}: they fizz at once, the product swells "
                 "and is spent before it is used, and gas in a closed jar can burst it (common practice, no source).",
                 "Leave the water out and bind with oil or a spray of alcohol; keep the first days with the lid loose, and store it dry.",
             )

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from builder.check.figure_words import DEFER, basis_of, range_of
+from builder.check.figure_words import DEFER, basis_of, inside, range_of
 from builder.check.formulas import formulas_of
 from builder.model.finding import Finding, caution, stop
 from builder.model.plain_number import plain_number
@@ -21,7 +21,7 @@ def find_what_is_heated_too_far(studio: Studio) -> Iterator[Finding]:
                 yield stop(
                     "heated-to-flash-point",
                     part.place,
-                    f"{part.phase.name} is heated to {plain_number(heat)} °C, and the vapour of {part.card.name} catches fire at a spark "
+                    f"The phase “{part.phase.name}” is heated to {plain_number(heat)} °C, and the vapour of {inside(part.card)} catches fire at a spark "
                     f"from {range_of(flash, '°C')} on ({basis_of(flash)}).",
                     f"Put it into a phase of its own that is added off the heat, well below that. {DEFER}",
                     acceptable=True,
@@ -30,7 +30,7 @@ def find_what_is_heated_too_far(studio: Studio) -> Iterator[Finding]:
                 yield caution(
                     "added-too-hot",
                     part.place,
-                    f"{part.phase.name} is heated to {plain_number(heat)} °C, and {part.card.name} is added below {range_of(bears, '°C')} "
+                    f"The phase “{part.phase.name}” is heated to {plain_number(heat)} °C, and {inside(part.card)} is added below {range_of(bears, '°C')} "
                     f"({basis_of(bears)}): above it, it evaporates or breaks down, and less is left than the label says.",
                     f"Put it into a phase of its own without `heat to:`, and stir that in once the rest has cooled. {DEFER}",
                 )

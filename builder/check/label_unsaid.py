@@ -11,6 +11,7 @@ from builder.model.finding import Finding, caution
 from builder.model.studio import Studio
 
 _IN_WATER = ("bath", "rinse-off")
+_GONE_IN_LYE = ("sugar", "milk")  # They leave neither look nor smell in soap.
 _RULES = {
     "EU": "a look of food counts in the safety assessment (Regulation (EU) 2023/988, in force since 13 December 2024)",
     "UK": "the Food Imitations (Safety) Regulations 1989 ban what looks like food and endangers health (from memory, to be looked up "
@@ -54,7 +55,8 @@ def _stains(formula: Formula) -> Iterator[Finding]:
 
 
 def _like_food(formula: Formula, region: str, youngest: int | None) -> Iterator[Finding]:
-    part = next((part for part in formula.all if part.card.like_food), None)
+    found = (part for part in formula.all if part.card.like_food)
+    part = next((part for part in found if not (formula.with_lye and part.card.kind in _GONE_IN_LYE)), None)
     if part is None or any(word in formula.label_text for word in ("eat", "food", "drunk", "drink", "swallow")):
         return
     young = (

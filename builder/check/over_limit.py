@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
-from builder.check.counted import Counted, count_towards, factors_in
+from builder.check.counted import ALUMINIUM, Counted, count_towards, factors_in
 from builder.check.limit_words import DEFER, limit_in_words, percent, what_counts, where_it_stands, who_says, why_open
 from builder.model.limit import Limit, LimitWeight
 
@@ -48,10 +48,20 @@ def _order(limit: Limit, batch: Batch) -> tuple[bool, int]:
     return not is_own_law(limit, batch.region, batch.limits), list(LimitWeight).index(limit.weight)
 
 
+def _who(limit: Limit, region: str) -> str:
+    """Say what stands behind a limit, and of aluminium how its share is known and that the law leaves some colours out."""
+    if limit.counted_as != ALUMINIUM:
+        return who_says(limit, region)
+    return (
+        f"{who_says(limit, region)}. The share of aluminium is worked out from an ideal formula, and the supplier's analysis decides; some "
+        "colours of Annex IV are exempt, and the text says from which day it applies"
+    )
+
+
 def _judge(batch: Batch, limit: Limit, counted: Sequence[Counted]) -> Iterator[BatchFinding]:
     assert limit.most is not None
     least, most = sum((one.least for one in counted), Fraction(0)), sum((one.most for one in counted), Fraction(0))
-    place, what, who = counted[0].place, what_counts(counted), who_says(limit, batch.region)
+    place, what, who = counted[0].place, what_counts(counted), _who(limit, batch.region)
     own, where = is_own_law(limit, batch.region, batch.limits), where_it_stands(limit)
     if limit.most == 0:
         wrong = f"{what} falls under a ban ({where}). This is {who}."

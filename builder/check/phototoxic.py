@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.counted import counts_of, factors_in
+from builder.check.figure_words import inside
 from builder.check.limit_words import DEFER, percent
 from builder.check.places import place_of_line
 from builder.model.ingredient import Ingredient
@@ -46,7 +47,7 @@ def find_phototoxic_oils(batch: Batch) -> Iterator[BatchFinding]:
         yield batch.caution(
             "phototoxic-together",
             limited[0].place,
-            f"{' and '.join(oil.card.name for oil in limited)} each stay within their limit for skin in the sun, and together they pass "
+            f"{' and '.join(inside(oil.card) for oil in limited)} each stay within their limit for skin in the sun, and together they pass "
             "it: what each takes of its limit adds up to at most 100 % (combination rule of the IFRA standards, a standard of the trade).",
             f"Lower one of them. {DEFER}",
             f"{batch.name} ({percent(whole)})",

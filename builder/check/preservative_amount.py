@@ -4,8 +4,10 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
-from builder.check.figure_words import DEFER, basis_of, inside, range_of
+from builder.check.figure_words import DEFER, basis_of, range_of
 from builder.check.limit_words import percent
+from builder.model.ingredient import Ingredient
+from builder.model.limit import names_of
 
 
 def find_preservative_amounts(batch: Batch) -> Iterator[BatchFinding]:
@@ -28,12 +30,18 @@ def find_preservative_amounts(batch: Batch) -> Iterator[BatchFinding]:
                 f"Raise it to at least {percent(usual.low / 100)}. {DEFER}",
                 "",
             )
-        elif usual.high is not None and share * 100 > usual.high:
+        elif usual.high is not None and share * 100 > usual.high and not _has_a_limit(line.ingredient, batch):
             yield batch.caution(
                 "preservative-over-usual",
                 line.place,
-                f"{line.ingredient.name} comes to {percent(share)}, and {known}. More of {inside(line.ingredient)} does not keep the "
+                f"{line.ingredient.name} comes to {percent(share)}, and {known}. More of it does not keep the "
                 "product better, and it irritates skin and eyes.",
                 f"Lower it to at most {percent(usual.high / 100)}, or accept this with your supplier's document. {DEFER}",
                 "",
             )
+
+
+def _has_a_limit(card: Ingredient, batch: Batch) -> bool:
+    """Say whether a limit of the tables speaks of the whole of it; what passes that is a finding of its own."""
+    names, product = names_of(card), batch.sheet.product
+    return len(names) == 1 and any(row.is_judged and names[0] in row.names and row.is_for(product) for row in batch.limits)

@@ -5,7 +5,7 @@ preservation-in-part, preservative-inactivated, preservative-without-water, pres
 
 from collections.abc import Iterator
 
-from builder.check.figure_words import DEFER, basis, listed
+from builder.check.figure_words import DEFER, basis, inside, listed
 from builder.check.formulas import WATERY, Formula, Part, formulas_of
 from builder.model.finding import Finding, caution
 from builder.model.ingredient import MICROBES, CountsAs
@@ -39,7 +39,7 @@ def _without_water(formula: Formula, part: Part) -> Finding:
     return caution(
         "preservative-without-water",
         part.place,
-        f"{formula.recipe.name} holds no water, and {part.card.name} is meant for what does: microbes grow in water alone, and free of "
+        f"{formula.recipe.name} holds no water, and {inside(part.card)} is meant for what does: microbes grow in water alone, and free of "
         "water is one of the criteria of a product of low risk (ISO 29621:2017). In oil or powder it does nothing, and lies there as a "
         "neat irritant.",
         "Leave it out, and keep wet hands and steam out of the jar; or accept this and say how water gets in.",
@@ -85,7 +85,7 @@ def _inactivated(formula: Formula, part: Part) -> Iterator[Finding]:
         yield caution(
             "preservative-inactivated",
             part.place,
-            f"{part.card.name} does not go with what is {against.card.charge}, and {against.card.name} is "
+            f"{part.card.name} does not go with what is {against.card.charge}, and {inside(against.card)} is "
             f"({basis(preserves.source, preserves.at, preserves.known)}). The two bind each other, and the product is not preserved.",
             f"Choose another preservative or another emulsifier. {DEFER}",
         )

@@ -35,8 +35,7 @@ def find_too_much_in_soap(batch: Batch) -> Iterator[BatchFinding]:
                 weighed.line.place,
                 f"{card.name} comes to more than {range_of(usual, '%')} of the oils, which is usual ({basis_of(usual)}): "
                 f"{_DOES.get(card.kind, 'more changes how the soap sets')}.",
-                f"Use less of {inside(card)}, or accept this for a soap that is meant so (a salt bar, say) and that you have made before. "
-                f"{DEFER}",
+                f"Use less of it, or accept this for a soap that is meant so (a salt bar, say) and that you have made before. {DEFER}",
                 f"{batch.name} ({percent(share)})",
             )
 
