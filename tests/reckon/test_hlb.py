@@ -26,8 +26,8 @@ def figure(value):
 
 
 def line(name, share, counts_as=CountsAs.OTHER, kind="other", **figures):
-    made = replace(card(name, counts_as), kind=kind, figures={k: v for k, v in card(name, counts_as, **figures).figures.items()})
-    made = replace(made, figures={key.replace("hlb", "HLB"): value for key, value in made.figures.items()})
+    made = card(name, counts_as, **figures)
+    made = replace(made, kind=kind, figures={key.replace("hlb", "HLB"): value for key, value in made.figures.items()})
     return Line(made, "all", Role.OTHER, Mass(Fraction(share)), Fraction(share) / 100)
 
 
