@@ -83,6 +83,6 @@ def _pair(emulsion: Emulsion) -> str:
     high, low = emulsion.emulsifiers
     share: Fraction = emulsion.share_of_first
     return (
-        f"Of the emulsifiers together, {plain_number(share * 100, 3)} % {inside(high)} and {plain_number((1 - share) * 100, 3)} % {inside(low)} "
-        "would come to it."
+        f"Of the emulsifiers together, {plain_number(share * 100, 3)} % {inside(high)} and {plain_number((1 - share) * 100, 3)} % "
+        f"{inside(low)} would come to it."
     )

@@ -20,7 +20,7 @@ def find_fizz_and_water(studio: Studio) -> Iterator[Finding]:
             yield caution(
                 "fizz-and-water",
                 water.place,
-                f"{fizz.card.name} and {inside(acid[0].card)} stand together with {inside(water.card)}: they fizz at once, the product swells "
-                "and is spent before it is used, and gas in a closed jar can burst it (common practice, no source).",
+                f"{fizz.card.name} and {inside(acid[0].card)} stand together with {inside(water.card)}: they fizz at once, the product "
+                "swells and is spent before it is used, and gas in a closed jar can burst it (common practice, no source).",
                 "Leave the water out and bind with oil or a spray of alcohol; keep the first days with the lid loose, and store it dry.",
             )

@@ -21,8 +21,8 @@ def find_what_is_heated_too_far(studio: Studio) -> Iterator[Finding]:
                 yield stop(
                     "heated-to-flash-point",
                     part.place,
-                    f"The phase “{part.phase.name}” is heated to {plain_number(heat)} °C, and the vapour of {inside(part.card)} catches fire at a spark "
-                    f"from {range_of(flash, '°C')} on ({basis_of(flash)}).",
+                    f"The phase “{part.phase.name}” is heated to {plain_number(heat)} °C, and the vapour of {inside(part.card)} catches "
+                    f"fire at a spark from {range_of(flash, '°C')} on ({basis_of(flash)}).",
                     f"Put it into a phase of its own that is added off the heat, well below that. {DEFER}",
                     acceptable=True,
                 )
@@ -30,7 +30,8 @@ def find_what_is_heated_too_far(studio: Studio) -> Iterator[Finding]:
                 yield caution(
                     "added-too-hot",
                     part.place,
-                    f"The phase “{part.phase.name}” is heated to {plain_number(heat)} °C, and {inside(part.card)} is added below {range_of(bears, '°C')} "
-                    f"({basis_of(bears)}): above it, it evaporates or breaks down, and less is left than the label says.",
+                    f"The phase “{part.phase.name}” is heated to {plain_number(heat)} °C, and {inside(part.card)} is added below "
+                    f"{range_of(bears, '°C')} ({basis_of(bears)}): above it, it evaporates or breaks down, and less is left than the "
+                    "label says.",
                     f"Put it into a phase of its own without `heat to:`, and stir that in once the rest has cooled. {DEFER}",
                 )

@@ -47,8 +47,9 @@ def find_phototoxic_oils(batch: Batch) -> Iterator[BatchFinding]:
         yield batch.caution(
             "phototoxic-together",
             limited[0].place,
-            f"{' and '.join(inside(oil.card) for oil in limited)} each stay within their limit for skin in the sun, and together they pass "
-            "it: what each takes of its limit adds up to at most 100 % (combination rule of the IFRA standards, a standard of the trade).",
+            f"{' and '.join(inside(oil.card) for oil in limited)} each stay within their limit for skin in the sun, and together they "
+            "pass it: what each takes of its limit adds up to at most 100 % (combination rule of the IFRA standards, a standard of the "
+            "trade).",
             f"Lower one of them. {DEFER}",
             f"{batch.name} ({percent(whole)})",
         )
