@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from builder.model.batch_sheet import Emulsion, Given, Line, Working
-from builder.model.figure import Figure
+from builder.model.figure import Figure, Known
 from builder.model.ingredient import CountsAs
 
 REQUIRED, HAS = "required HLB", "HLB"
@@ -74,6 +74,7 @@ def _working(name: str, lines: Sequence[Line], result: Fraction | None) -> tuple
         figure = line.ingredient.figure(name)
         if figure:
             given.append(Given(f"share of {line.ingredient.name}", line.share / whole, "of 1"))
-            given.append(Given(name, figure.typical, "", f"{figure.source.title}, {figure.at}"))
+            memory = ", from memory" if figure.known is Known.MEMORY else ""
+            given.append(Given(name, figure.typical, "", f"{figure.source.title}, {figure.at}{memory}"))
     of = "the oil phase" if name == REQUIRED else "the emulsifiers"
     return (Working(f"{name} of a mixture", of, tuple(given), result, ""),)
