@@ -1,6 +1,7 @@
 """Model to findings: one rule, one file. The rules are two plain lists, in order."""
 
 from collections.abc import Callable, Iterable, Iterator
+from itertools import chain
 
 from builder.check.acceptance import accept_findings
 from builder.check.acids_on_skin import find_acids_on_the_skin
@@ -15,20 +16,24 @@ from builder.check.dates_out_of_order import find_dates_out_of_order
 from builder.check.doses_high import find_high_doses
 from builder.check.emulsion import find_weak_emulsions
 from builder.check.figures_missing import find_figures_missing
+from builder.check.fill_and_container import find_fills_that_do_not_fit
 from builder.check.fizz_and_water import find_fizz_and_water
 from builder.check.free_from import find_broken_promises
 from builder.check.heat import find_what_is_heated_too_far
 from builder.check.home_size_without_oils import find_home_sizes_without_oils
+from builder.check.item_use_unclear import find_unclear_uses
 from builder.check.label_order import find_open_label_orders
 from builder.check.label_unsaid import find_what_labels_leave_unsaid
 from builder.check.letters_not_in_font import find_letters_not_in_font
 from builder.check.links_broken import find_broken_links
+from builder.check.lye_liquids import find_unfit_lye_liquids
 from builder.check.lye_too_much import find_too_much_lye
 from builder.check.lye_too_strong import find_too_strong_lye
 from builder.check.lye_where_it_belongs import find_lye_out_of_place
 from builder.check.mention_unknown import find_unknown_mentions
 from builder.check.names_twice import find_names_twice
 from builder.check.oil_on_bath import find_oil_on_the_bath
+from builder.check.option_not_offered import find_options_not_offered
 from builder.check.over_limit import find_amounts_over_limits
 from builder.check.phototoxic import find_phototoxic_oils
 from builder.check.plants import find_plants_out_of_place
@@ -37,13 +42,18 @@ from builder.check.preservation import find_products_that_do_not_keep
 from builder.check.preservative_amount import find_preservative_amounts
 from builder.check.preservative_fit import find_preservatives_that_do_not_fit
 from builder.check.preservative_ph import find_preservatives_out_of_their_ph
+from builder.check.price_below_materials import find_prices_below_materials
 from builder.check.reach import classes_held_back
+from builder.check.roster_choices import find_roster_choices_unknown
+from builder.check.roster_people import find_roster_people_out_of_place
 from builder.check.scales_missing import find_scales_missing
 from builder.check.shares_not_whole import find_shares_not_whole
 from builder.check.soap_additions import find_too_much_in_soap, find_what_disturbs_lye
 from builder.check.superfat_out_of_range import find_superfat_out_of_range
+from builder.check.supply_twice import find_supplies_twice
+from builder.check.supply_unknown import find_unknown_supplies
+from builder.check.supply_weight_unknown import find_supplies_without_weight
 from builder.check.time_does_not_fit import find_times_that_do_not_fit
-from builder.check.unknown_container import find_unknown_containers
 from builder.check.unknown_ingredient import find_unknown_ingredients
 from builder.check.unknown_recipe import find_unknown_recipes
 from builder.model.class_sheet import ClassSheet
@@ -56,10 +66,11 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_scales_missing,
     find_unknown_ingredients,
     find_unknown_recipes,
-    find_unknown_containers,
+    find_fills_that_do_not_fit,
     find_amounts_of_another_kind,
     find_shares_not_whole,
     find_lye_out_of_place,
+    find_unfit_lye_liquids,
     find_alkalis_among_ingredients,
     find_superfat_out_of_range,
     find_figures_missing,
@@ -80,7 +91,13 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_broken_links,
     find_times_that_do_not_fit,
     find_dates_out_of_order,
+    find_roster_choices_unknown,
+    find_roster_people_out_of_place,
     find_names_twice,
+    find_unknown_supplies,
+    find_supplies_twice,
+    find_supplies_without_weight,
+    find_unclear_uses,
     find_letters_not_in_font,
 )
 
@@ -91,6 +108,7 @@ RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[BatchFinding]], ...] = (
     find_short_portions,
     find_open_label_orders,
     find_amounts_over_limits,
+    find_options_not_offered,
     find_colours_not_allowed,
     find_preservative_amounts,
     find_weak_emulsions,
@@ -112,8 +130,11 @@ def check_batch(batch: Batch) -> list[Finding]:
 
 
 def check_sheets(sheets: Iterable[ClassSheet], studio: Studio) -> list[Finding]:
-    """Run every rule on every batch of every class; what holds for several batches of a class alike is said once."""
-    return say_once(_found(batch for sheet in sheets for batch in batches_of(sheet, studio)))
+    """Run every rule on every class and its batches; what holds for several of them alike is said once."""
+    sheets = tuple(sheets)
+    of_batches = _found(batch for sheet in sheets for batch in batches_of(sheet, studio))
+    of_classes = (found for sheet in sheets for found in find_prices_below_materials(sheet, studio))
+    return say_once(chain(of_batches, of_classes))
 
 
 def _found(batches: Iterable[Batch]) -> Iterator[BatchFinding]:

@@ -35,8 +35,7 @@ class BatchFinding:
 class Batch:
     """One batch with what a finding says of it: its name, the classes it holds back (`about`), and where its size is written.
 
-    `region` is the studio's, whose law comes first among `limits`; `cards` are the studio's, for what students may choose.
-    `youngest` is the age in years of the youngest who uses the product, where the recipe or the class says it.
+    `region` and `limits` are the studio's; `cards` are the studio's, for what students may choose.
     """
 
     name: str
@@ -48,7 +47,6 @@ class Batch:
     limits: tuple[Limit, ...] = ()
     colour_rules: tuple[ColourRule, ...] = ()
     cards: Mapping[str, Ingredient] = field(default_factory=dict)
-    youngest: int | None = None
 
     def stop(self, name: str, place: Place, wrong: str, remedy: str, case: str) -> BatchFinding:
         """Make a stop about this batch."""
@@ -63,7 +61,7 @@ class Batch:
         return self.name if column.unit == "g" else f"{self.name}, in ounces"
 
 
-def batch_of(name: str, sheet: BatchSheet, studio: Studio, about: frozenset[str] = frozenset(), youngest: int | None = None) -> Batch:
+def batch_of(name: str, sheet: BatchSheet, studio: Studio, about: frozenset[str] = frozenset()) -> Batch:
     """Give one batch with what the rules need of the studio."""
     return Batch(
         name,
@@ -74,20 +72,22 @@ def batch_of(name: str, sheet: BatchSheet, studio: Studio, about: frozenset[str]
         limits=studio.limits,
         colour_rules=studio.colour_rules,
         cards=studio.ingredients,
-        youngest=sheet.recipe.youngest_user if sheet.recipe.youngest_user is not None else youngest,
     )
 
 
 def batches_of(sheet: ClassSheet, studio: Studio) -> Iterator[Batch]:
     """Give every batch of a class: those made in class, then those for home."""
-    about, youngest = frozenset({sheet.studio_class.key}), sheet.studio_class.youngest
+    about = frozenset({sheet.studio_class.key})
     for made in sheet.made:
         for planned in made.batches:
             people = f" for {sheet.students} students" if planned.purpose == "class" else ""
-            yield batch_of(f"{_PURPOSE[planned.purpose]}{people}", planned.sheet, studio, about, youngest)
+            name = f"{_PURPOSE[planned.purpose]}{people}"
+            yield batch_of(name, planned.sheet, studio, about)
+            for other in planned.also:
+                yield batch_of(f"{name}, in the {other.recipe.fill.container}", other, studio, about)
         for home in made.home:
             name = f"the home batch of {home.size.written}"
-            yield replace(batch_of(name, home.sheet, studio, about, youngest), size_place=home.size.place)
+            yield replace(batch_of(name, home.sheet, studio, about), size_place=home.size.place)
 
 
 def say_once(found: Iterable[BatchFinding]) -> list[Finding]:

@@ -34,6 +34,10 @@ def find_figures_missing(studio: Studio) -> Iterator[Finding]:
                     "Weigh 50 drops and enter `drop mass:` on a card in shelf/ingredients/, or write the amount as a weight.",
                 )
         if recipe.lye:
+            for liquid in recipe.lye.liquids:
+                card = studio.ingredient(liquid.name)
+                if card:
+                    yield from _for_lye(liquid.name, card)
             yield from _for_alkalis(recipe, studio)
 
 

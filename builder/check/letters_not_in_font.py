@@ -38,10 +38,16 @@ def _texts(studio: Studio) -> Iterator[tuple[str, Place]]:
                 elif isinstance(block, Steps):
                     for step in block.steps:
                         yield _written(step.pieces), step.place
+    for roster in studio.rosters.values():
+        for row in roster.rows:
+            yield row.name.text, row.name.place
+            yield row.allergies, row.place
     for card in {card.key: card for card in studio.ingredients.values()}.values():
         if not card.place.file.startswith("content/"):
             names = (*card.label_name.inci, *card.label_name.plain) if card.label_name else ()
             yield " ".join((card.name, *names)), card.place
+    for supply in studio.supplies:
+        yield from ((text, supply.name.place) for text in (supply.name.text, supply.measured))
 
 
 def _of_profile(profile: Profile) -> Iterator[tuple[str, Place]]:

@@ -1,7 +1,6 @@
 """Whether soap has lye and oils, nothing else has lye, and the plan of the lye holds together.
 
-lye-missing, lye-not-wanted, lye-with-percent-of-total, oils-missing, not-an-alkali, lye-shares-not-whole, not-a-liquid,
-lye-liquids-not-whole.
+lye-missing, lye-not-wanted, lye-with-percent-of-total, oils-missing, not-an-alkali, lye-shares-not-whole.
 """
 
 from collections.abc import Iterator
@@ -66,34 +65,4 @@ def _plan(recipe: Recipe, plan: LyePlan, studio: Studio) -> Iterator[Finding]:
             plan.at("alkali"),
             f"The alkalis come to {of_whole(shares)}.",
             "Correct their shares.",
-        )
-    yield from _liquids(plan, studio)
-
-
-def _liquids(plan: LyePlan, studio: Studio) -> Iterator[Finding]:
-    """See that what stands in place of water is a liquid, and that the shares of the liquids come to the whole."""
-    for liquid in plan.liquids:
-        card = studio.ingredient(liquid.name)
-        if card and card.counts_as not in (CountsAs.WATER, CountsAs.LIQUID):
-            yield stop(
-                "not-a-liquid",
-                liquid.name.place,
-                f"{card.name} is no watery liquid, so lye does not dissolve in it.",
-                "Write water, or a liquid whose card counts as liquid (a milk, a juice, a flower water).",
-            )
-    in_lye = sum((liquid.share for liquid in plan.liquids if not liquid.later), Fraction(0))
-    later = sum((liquid.share for liquid in plan.liquids if liquid.later), Fraction(0))
-    if in_lye != 1:
-        yield stop(
-            "lye-liquids-not-whole",
-            plan.at("liquid"),
-            f"The liquids of the lye come to {of_whole(in_lye)}.",
-            "Correct their shares under `liquid:`. What goes in later stands under `later:` and is counted apart.",
-        )
-    if later >= 1:
-        yield stop(
-            "lye-liquids-not-whole",
-            plan.at("later"),
-            "All of the water goes in later, so none is left for the lye to dissolve in.",
-            "Lower the shares under `later:`.",
         )

@@ -3,49 +3,33 @@
 over-legal-limit, over-usual-limit, limit-not-proven, ingredient-banned, scent-over-usual.
 """
 
-from collections.abc import Iterator, Sequence
-from fractions import Fraction
+from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
-from builder.check.counted import ALUMINIUM, Counted, count_towards, factors_in
 from builder.check.limit_words import DEFER, limit_in_words, percent, what_counts, where_it_stands, who_says, why_open
-from builder.model.limit import Limit, LimitWeight
+from builder.check.places import place_of_counted
+from builder.model.batch_sheet import TowardsLimit
+from builder.model.limit import ALUMINIUM, Limit, LimitWeight
 
-LIST_ROLES = ("colour",)  # What lists of colours say is judged by `colour_not_allowed.py`.
 WORTH_ASKING = (LimitWeight.LAW, LimitWeight.OPINION)
 
 
 def find_amounts_over_limits(batch: Batch) -> Iterator[BatchFinding]:
-    """Compare each batch, with the students' choices at their most, with every limit that is meant for its kind of product.
+    """Compare each batch, with the students' choices at their worst, with every limit that is meant for its kind of product.
 
     The weightiest comes first; a lighter one that says the same of the same ingredients is not repeated.
     """
-    factors, cards = factors_in(batch.limits), batch.cards
     said: set[tuple[object, ...]] = set()
-    for limit in sorted(batch.limits, key=lambda limit: _order(limit, batch)):
-        if not limit.is_judged or limit.role in LIST_ROLES or not limit.is_for(batch.sheet.product):
-            continue
-        if limit.is_about_use and not limit.is_for_use(batch.sheet.recipe.used_on, batch.youngest):
-            continue
-        counted = count_towards(limit, batch.sheet, cards, factors)
-        key = (limit.most, frozenset(one.card.key for one in counted))
-        if counted and key not in said:
-            found = list(_judge(batch, limit, counted))
+    for towards in sorted(batch.sheet.towards, key=_order):
+        key = (towards.limit.most, frozenset(one.card.key for one in towards.counted))
+        if key not in said:
+            found = list(_judge(batch, towards))
             said |= {key} if found else set()
             yield from found
 
 
-def is_own_law(limit: Limit, region: str, limits: Sequence[Limit]) -> bool:
-    """Say whether a limit is law in a region; the UK has kept the EU's, but for what a row of its own says otherwise."""
-    if limit.weight is not LimitWeight.LAW:
-        return False
-    if (region, limit.region) == ("UK", "EU"):
-        return not any(other.region == "UK" and set(other.names) & set(limit.names) for other in limits)
-    return limit.region in (region, "any")
-
-
-def _order(limit: Limit, batch: Batch) -> tuple[bool, int]:
-    return not is_own_law(limit, batch.region, batch.limits), list(LimitWeight).index(limit.weight)
+def _order(towards: TowardsLimit) -> tuple[bool, int]:
+    return not towards.own_law, list(LimitWeight).index(towards.limit.weight)
 
 
 def _who(limit: Limit, region: str) -> str:
@@ -58,11 +42,13 @@ def _who(limit: Limit, region: str) -> str:
     )
 
 
-def _judge(batch: Batch, limit: Limit, counted: Sequence[Counted]) -> Iterator[BatchFinding]:
+def _judge(batch: Batch, towards: TowardsLimit) -> Iterator[BatchFinding]:
+    limit, counted, least, most = towards.limit, towards.counted, towards.least, towards.most
     assert limit.most is not None
-    least, most = sum((one.least for one in counted), Fraction(0)), sum((one.most for one in counted), Fraction(0))
-    place, what, who = counted[0].place, what_counts(counted), _who(limit, batch.region)
-    own, where = is_own_law(limit, batch.region, batch.limits), where_it_stands(limit)
+    if limit.parts and len({one.card.key for one in counted}) < 2:
+        return  # What one ingredient takes by itself, its own limit says.
+    what, who, own, where = what_counts(counted), _who(limit, batch.region), towards.own_law, where_it_stands(limit)
+    place = place_of_counted(counted[0], batch.sheet.recipe)
     if limit.most == 0:
         wrong = f"{what} falls under a ban ({where}). This is {who}."
         remedy = f"Use another ingredient. {DEFER}"

@@ -43,5 +43,5 @@ def find_preservative_amounts(batch: Batch) -> Iterator[BatchFinding]:
 
 def _has_a_limit(card: Ingredient, batch: Batch) -> bool:
     """Say whether a limit of the tables speaks of the whole of it; what passes that is a finding of its own."""
-    names, product = names_of(card), batch.sheet.product
-    return len(names) == 1 and any(row.is_judged and names[0] in row.names and row.is_for(product) for row in batch.limits)
+    names = names_of(card)
+    return len(names) == 1 and any(names[0] in one.limit.names for one in batch.sheet.towards)

@@ -7,22 +7,16 @@ in grams, volumes in millilitres, shares are fractions of one.
 
 from collections.abc import Iterable
 from dataclasses import fields
-from decimal import Context
-from fractions import Fraction
 
+from builder.compose.json_number import Json, number
+from builder.compose.supply_json import cost_json, jug_json, strokes_json
 from builder.model.batch_sheet import BatchSheet, Column, Declared, Emulsion, IngredientList, SoapMade, Weighed, Working
-from builder.model.class_sheet import ClassSheet, MadeSheet
+from builder.model.class_sheet import ChoiceTotal, ClassSheet, MadeSheet
+from builder.model.dose import Lowered, MostOf
 from builder.model.finding import Finding
 from builder.model.quantity import Mass, Volume
 
-Json = dict[str, "Json"] | list["Json"] | str | int | float | bool | None
 VERSION = 1
-
-
-def number(value: Fraction) -> Json:
-    """Give a worked number, exact and as a decimal."""
-    decimal = Context(prec=12).divide(value.numerator, value.denominator)
-    return {"exact": f"{value.numerator}/{value.denominator}" if value.denominator != 1 else str(value.numerator), "value": float(decimal)}
 
 
 def batch_json(sheet: BatchSheet | None, findings: Iterable[Finding], recipe: str) -> Json:
@@ -47,6 +41,7 @@ def class_json(sheet: ClassSheet | None, findings: Iterable[Finding], class_key:
         "date": sheet.date.on.isoformat(timespec="minutes") if sheet and sheet.date else None,
         "students": sheet.students if sheet else None,
         "groups": sheet.groups if sheet else None,
+        "cost": cost_json(sheet.cost) if sheet and sheet.cost else None,
         "product": _made(made) if made else None,
         "findings": [_finding(finding) for finding in findings],
     }
@@ -55,14 +50,18 @@ def class_json(sheet: ClassSheet | None, findings: Iterable[Finding], class_key:
 def _made(made: MadeSheet) -> Json:
     return {
         "containers": made.containers,
-        "batches": [{"for": p.purpose, "copies": p.copies, "batch": _batch(p.sheet)} for p in made.batches],
+        "batches": [
+            {"for": p.purpose, "copies": p.copies, "batch": _batch(p.sheet), "also fills": [_filling(one) for one in p.also]}
+            for p in made.batches
+        ],
         "needed in all": [{"ingredient": need.ingredient, "grams": number(need.mass.grams)} for need in made.needed],
+        "choices in all": [_choice_total(total) for total in made.choices],
         "at home": [{"size": home.size.written, "batch": _batch(home.sheet)} for home in made.home],
+        "jugs": [jug_json(jug) for jug in made.jugs],
     }
 
 
 def _batch(sheet: BatchSheet) -> Json:
-    portions = sheet.portions
     return {
         "name": sheet.recipe.name,
         "product": sheet.product.name,
@@ -80,10 +79,29 @@ def _batch(sheet: BatchSheet) -> Json:
             for line in sheet.lines
         ],
         "columns": [_column(column) for column in sheet.columns],
+        **_filling(sheet),
+        "ingredient lists": [{"chosen": dict(variant.chosen), "list": _ingredients(variant.ingredients)} for variant in sheet.variants],
+        "smallest sensible batch": number(sheet.smallest.grams) if sheet.smallest else None,
+        "emulsion": _emulsion(sheet.emulsion) if sheet.emulsion else None,
+        "what the soap becomes": _soap(sheet.soap) if sheet.soap else None,
+        "strokes": [strokes_json(one) for one in sheet.strokes],
+        "jugs": [jug_json(jug) for jug in sheet.jugs],
+        "cost": cost_json(sheet.cost) if sheet.cost else None,
+        "workings": [_working(working) for working in sheet.workings],
+    }
+
+
+def _filling(sheet: BatchSheet) -> dict[str, Json]:
+    """Give what one kind of container takes, and what may be added to it."""
+    portions = sheet.portions
+    return {
         "portions": {
+            "container": sheet.recipe.fill.container.text,
             "fill": number(portions.fill.grams),
+            "poured": number(portions.poured.grams),
             "wanted": portions.wanted,
             "yields": portions.yields,
+            "all from": number(portions.all_from.grams) if portions.all_from is not None else None,
             "left": number(portions.left.grams),
         },
         "doses": [
@@ -92,15 +110,61 @@ def _batch(sheet: BatchSheet) -> Json:
                 "options": list(dose.options),
                 "share of a portion": number(dose.share),
                 "at most, grams": number(dose.at_most.grams),
-                "drops": [{"option": d.option, "at most": d.drops, "measured": d.measured} for d in dose.drops],
+                "drops": [
+                    {"option": one.option, "at most": one.drops, "measured": one.drop.measured} for one in dose.each if one.drop is not None
+                ],
+                "each": [_most_of(one) for one in dose.each],
+                "mixed": {"grams": number(dose.mixed.weight.grams), "drops": dose.mixed.drops} if dose.mixed else None,
             }
             for dose in sheet.doses
         ],
-        "ingredient lists": [{"chosen": dict(variant.chosen), "list": _ingredients(variant.ingredients)} for variant in sheet.variants],
-        "smallest sensible batch": number(sheet.smallest.grams) if sheet.smallest else None,
-        "emulsion": _emulsion(sheet.emulsion) if sheet.emulsion else None,
-        "what the soap becomes": _soap(sheet.soap) if sheet.soap else None,
-        "workings": [_working(working) for working in sheet.workings],
+    }
+
+
+def _choice_total(total: ChoiceTotal) -> Json:
+    return {
+        "of": total.what,
+        "portions": total.portions,
+        "left out": total.left_out,
+        "not chosen yet": total.open,
+        "options": [
+            {
+                "option": one.option,
+                "chosen": one.chosen,
+                "for those, grams": number(one.for_chosen.grams),
+                "expected, grams": number(one.expected.grams),
+                "if all take it, grams": number(one.worst.grams),
+            }
+            for one in total.options
+        ],
+    }
+
+
+def _most_of(one: MostOf) -> Json:
+    return {
+        "option": one.option,
+        "grams": number(one.weight.grams),
+        "drops": one.drops,
+        "drop": {"grams": number(one.drop.mass.grams), "measured": one.drop.measured} if one.drop else None,
+        "offered": one.is_offered,
+        "lowered by": _lowered(one.lowered) if one.lowered else None,
+    }
+
+
+def _lowered(lowered: Lowered) -> Json:
+    limit = lowered.limit
+    return {
+        "limit": limit.ingredient,
+        "for": limit.product_type,
+        "at most": number(limit.most) if limit.most is not None else None,
+        "percent of": str(limit.percent_of),
+        "region": limit.region,
+        "weight": str(limit.weight),
+        "law of the studio's region": lowered.own_law,
+        "proven": lowered.proven,
+        "source": limit.source.key,
+        "at": limit.at,
+        "known": str(limit.known),
     }
 
 
@@ -143,6 +207,15 @@ def _column(column: Column) -> Json:
         "alkali": number(column.alkali.grams),
         "lye water": number(column.lye_water.grams),
         "phases": {name: number(mass.grams) for name, mass in column.phase_totals.items()},
+        "top up": [
+            {
+                "phase": one.phase,
+                "to": number(one.weight.grams),
+                "likely": number(one.lost.grams) if one.lost else None,
+                "measured": one.measured or None,
+            }
+            for one in column.top_ups
+        ],
         "lye": None
         if lye is None
         else {
@@ -153,6 +226,7 @@ def _column(column: Column) -> Json:
             "superfat without waxes": number(lye.without_waxes) if lye.without_waxes is not None else None,
             "lye concentration": number(lye.concentration),
             "lye concentration in water": number(lye.in_water),
+            "water from elsewhere": number(lye.water_beside.grams),
             "water to lye": number(lye.water_to_lye),
             "water to oils": number(lye.water_of_oils),
             "taken in the worst case": {
@@ -244,6 +318,8 @@ def _fields(size: object) -> dict[str, Json]:
     for one in fields(size):  # type: ignore[arg-type]
         value = getattr(size, one.name)
         match value:
+            case tuple():
+                found[one.name] = [{"container": fill.container.text, "fill": number(fill.weight.grams), "count": n} for fill, n in value]
             case Mass(amount) | Volume(amount):
                 found[one.name.replace("_", " ")] = number(amount)
             case _:

@@ -1,13 +1,15 @@
 """The batches of a product for the teacher's sheet: weighings, portions, lye, what is needed in all, and the sums behind them."""
 
+from builder.compose.choice_totals import view_totals
+from builder.compose.dose_words import view_choice
 from builder.compose.ingredient_tables import staff_table
 from builder.compose.lye_words import staff_lye
-from builder.compose.portion_words import container_name, containers_of, view_choice
+from builder.compose.portion_words import container_name, containers_of
 from builder.compose.soap_words import soap_facts
 from builder.compose.sums import view_sums
 from builder.compose.views.ingredient_table import IngredientRow
 from builder.compose.views.teacher import BatchView, Fact, ProductBatches, SumsView
-from builder.compose.wording import counted, grams, grams_and_ounces
+from builder.compose.wording import counted, grams, grams_and_ounces, listed
 from builder.model.batch_sheet import BatchSheet, PeopleSize
 from builder.model.class_sheet import MadeSheet, PlannedBatch
 from builder.model.studio import Studio
@@ -20,16 +22,29 @@ PURPOSES = {
 }
 
 
-def view_batches(studio: Studio, made: MadeSheet) -> ProductBatches:
+def view_batches(studio: Studio, made: MadeSheet, *, has_roster: bool) -> ProductBatches:
     """Give the batches of one product."""
     sheet = made.batch
     return ProductBatches(
         name=sheet.recipe.name,
-        containers=f"{containers_of(made.containers, container_name(studio, sheet))} in all ({container_name(studio, sheet)})",
-        batches=tuple(_batch(made, planned) for planned in made.batches),
-        needed=tuple(IngredientRow(needed.ingredient, (grams(needed.mass),)) for needed in made.needed),
+        containers=f"{listed([_in_all(studio, one, count) for one, count in made.fillings])} in all",
+        batches=tuple(_batch(studio, made, planned) for planned in made.batches),
+        needed=_needed(made),
         choices=tuple(view_choice(dose) for dose in sheet.doses),
+        totals=view_totals(made, has_roster=has_roster),
     )
+
+
+def _in_all(studio: Studio, sheet: BatchSheet, count: int) -> str:
+    name = container_name(studio, sheet)
+    return f"{containers_of(count, name)} ({name})"
+
+
+def _needed(made: MadeSheet) -> tuple[IngredientRow, ...]:
+    """Give what all batches need together; where one batch is made once, its own table says it."""
+    if sum(planned.copies for planned in made.batches) == 1:
+        return ()
+    return tuple(IngredientRow(needed.ingredient, (grams(needed.mass),)) for needed in made.needed)
 
 
 def batch_title(planned: PlannedBatch) -> str:
@@ -43,26 +58,37 @@ def sums_of(made: MadeSheet) -> tuple[SumsView, ...]:
     return tuple(view_sums(f"{planned.sheet.recipe.name}: {batch_title(planned)}", planned.sheet) for planned in made.batches)
 
 
-def _batch(made: MadeSheet, planned: PlannedBatch) -> BatchView:
+def _batch(studio: Studio, made: MadeSheet, planned: PlannedBatch) -> BatchView:
     sheet = planned.sheet
     ahead = made.lye_ahead if planned is made.batches[0] else None
     return BatchView(
         batch_title(planned),
         staff_table(sheet),
-        tuple(_portions(sheet)),
+        tuple(_portions(studio, planned)),
         staff_lye(sheet, ahead, f"{sheet.recipe.key}-{planned.purpose}"),
         soap_facts(sheet),
     )
 
 
-def _portions(sheet: BatchSheet) -> list[Fact]:
-    portions = sheet.portions
-    facts = [
-        Fact("Fill, reading on a tared container", grams_and_ounces(portions.fill)),
-        Fact("Containers filled", counted(portions.yields, "container", "containers")),
-    ]
+def _portions(studio: Studio, planned: PlannedBatch) -> list[Fact]:
+    sheet = planned.sheet
+    facts = [fact for one in (sheet, *planned.also) for fact in _filling(studio, one)]
     if isinstance(sheet.size, PeopleSize):
         facts += [Fact("To show", grams(sheet.size.demo))] if sheet.size.demo else []
         facts += [Fact("Stays in the pot", grams(sheet.size.left_in_the_pot))] if sheet.size.left_in_the_pot else []
     facts += [Fact("Smallest sensible batch on these scales", f"about {grams(sheet.smallest)}")] if sheet.smallest else []
-    return [*facts, Fact("Left over", grams(portions.left))]
+    if sheet.portions.all_from is not None and sheet.portions.wanted:
+        least = grams(sheet.portions.all_from)
+        facts.append(Fact("Weigh the finished batch", f"{grams(sheet.grams.total)} went in; all containers are filled from {least}"))
+    return [*facts, Fact("Left over", grams(sheet.portions.left))]
+
+
+def _filling(studio: Studio, sheet: BatchSheet) -> list[Fact]:
+    """Give what the scale reads for one kind of container, and how many there are of it."""
+    portions, name = sheet.portions, container_name(studio, sheet)
+    facts = []
+    if portions.poured != portions.fill:
+        facts.append(Fact("Pour, reading on a tared cup", f"{grams_and_ounces(portions.poured)} for each {name}"))
+    facts.append(Fact("Fill, reading on a tared container", f"{grams_and_ounces(portions.fill)} in each {name}"))
+    facts.append(Fact("Containers filled", containers_of(portions.yields, name)))
+    return facts

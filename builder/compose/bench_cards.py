@@ -8,14 +8,16 @@ from dataclasses import replace
 
 from builder.compose import addresses
 from builder.compose.class_sheets import part_sheet, when
+from builder.compose.dose_words import view_choice
 from builder.compose.edition import Edition
 from builder.compose.frames import PAPER_STYLES, sheet_frame
 from builder.compose.lesson_flow import FlowSource, compose_flow
 from builder.compose.pieces import paper_filling
-from builder.compose.portion_words import container_name, containers_of, emergency_lines, view_choice
+from builder.compose.portion_words import container_name, containers_of, emergency_lines
+from builder.compose.supply_words import strokes_and_weight
 from builder.compose.views.bench_cards import BenchAmount, BenchCard, BenchCardsView, BenchPhase, BenchProduct, BenchStepsView
-from builder.compose.wording import counted, grams, sentence, weighed
-from builder.model.batch_sheet import BatchSheet
+from builder.compose.wording import counted, grams, listed, sentence, weighed
+from builder.model.batch_sheet import BatchSheet, Weighed
 from builder.model.class_sheet import ClassSheet, MadeSheet
 from builder.model.document import Document
 from builder.model.lesson import Who
@@ -71,17 +73,23 @@ def _numbers(edition: Edition) -> tuple[str, ...]:
 
 def _product(studio: Studio, made: MadeSheet) -> BenchProduct:
     sheet, batch_for = made.batch, made.make.batch_for
-    name = container_name(studio, sheet)
-    each = f"in each ({name})"
-    many = containers_of(made.make.each_student, name)
+    also = made.batches[0].also
+    counts = [(sheet, made.make.each_student), *((one, more.each_student) for one, more in zip(also, made.make.also, strict=True))]
+    many = listed([containers_of(count, container_name(studio, one)) for one, count in counts if count])
     return BenchProduct(
         name=sheet.recipe.name,
         whose=f"{WHOSE[batch_for]} Each of you fills {many}.",
-        fill=grams(sheet.portions.fill),
-        fill_words=each,
+        fills=tuple(line for one, count in counts if count for line in _fills(studio, one)),
         phases=_phases(sheet) if batch_for is not BatchFor.CLASS else (),
         choices=tuple(replace(choice, at_most=sentence(choice.at_most)) for choice in map(view_choice, sheet.doses)),
     )
+
+
+def _fills(studio: Studio, sheet: BatchSheet) -> list[BenchAmount]:
+    """Give what the scale reads: in the cup where something sticks to one, then in the container."""
+    portions, name = sheet.portions, container_name(studio, sheet)
+    cup = [BenchAmount(grams(portions.poured), f"in your cup (for the {name})")] if portions.poured != portions.fill else []
+    return [*cup, BenchAmount(grams(portions.fill), f"in each ({name})")]
 
 
 def _phases(sheet: BatchSheet) -> tuple[BenchPhase, ...]:
@@ -89,7 +97,13 @@ def _phases(sheet: BatchSheet) -> tuple[BenchPhase, ...]:
     return tuple(
         BenchPhase(
             sentence(name),
-            tuple(BenchAmount(weighed(w, "g"), w.line.name) for w in sheet.grams.weighed if w.line.phase == name),
+            tuple(BenchAmount(weighed(w, "g"), _name(w, sheet)) for w in sheet.grams.weighed if w.line.phase == name),
         )
         for name in names
     )
+
+
+def _name(w: Weighed, sheet: BatchSheet) -> str:
+    """Name an ingredient, with the strokes of its pump where it has one."""
+    strokes = next((one for one in sheet.strokes if one.ingredient == w.line.ingredient.name), None)
+    return f"{w.line.name}: {strokes_and_weight(strokes)}; the scale decides" if strokes else w.line.name

@@ -20,6 +20,7 @@ from builder.model.class_sheet import ClassSheet, MadeSheet
 from builder.model.document import Document
 from builder.model.ingredient import DeclaredAs
 from builder.model.lesson import CautionHere, Where, Who
+from builder.model.studio import Studio
 from builder.model.studio_class import StudioClass
 
 HEADINGS = {Who.TEACHER: "You watch", Who.STUDENTS: "You do", Who.TOGETHER: "We do together"}
@@ -61,20 +62,24 @@ def compose_class_page(edition: Edition, studio_class: StudioClass, sheet: Class
 
 def _product(edition: Edition, studio_class: StudioClass, made: MadeSheet, here: Address) -> ProductView:
     sheet = made.batch
-    each, words = made.make.each_student, container_name(edition.studio, sheet)
-    weight = grams_and_ounces(sheet.portions.fill)
-    bar = sheet.product.made_with_lye and sheet.product.declared_by == "weight"
-    filled = f"poured at {weight} each, lighter once cured" if bar else f"{weight} in each"
-    share = f"{containers_of(each, words)} for each student ({words}), {filled}"
+    counts = (made.make.each_student, *(also.each_student for also in made.make.also))
+    share = listed([_share(edition.studio, one, each) for (one, _), each in zip(made.fillings, counts, strict=True) if each])
     return ProductView(
         name=sheet.recipe.name,
         identity=sheet.product.identity,
         about=sheet.recipe.about,
         share=share,
         ingredients=sentence(listed(_plain_names(sheet))),
-        choices=tuple(_choice(dose.what, dose.options) for dose in sheet.doses),
+        choices=tuple(_choice(dose.what, dose.offered) for dose in sheet.doses),
         sheets=_sheets(studio_class, made, here) if studio_class.sheets_are_public else (),
     )
+
+
+def _share(studio: Studio, sheet: BatchSheet, each: int) -> str:
+    words, weight = container_name(studio, sheet), grams_and_ounces(sheet.portions.fill)
+    bar = sheet.product.made_with_lye and sheet.product.declared_by == "weight"
+    filled = f"poured at {weight} each, lighter once cured" if bar else f"{weight} in each"
+    return f"{containers_of(each, words)} for each student ({words}), {filled}"
 
 
 def _plain_names(sheet: BatchSheet) -> list[str]:

@@ -5,6 +5,8 @@ from fractions import Fraction
 
 from builder.compose.views.ingredient_table import IngredientRow, IngredientTable, PhaseTable
 from builder.compose.wording import (
+    NBSP,
+    amount,
     number,
     percent,
     reading,
@@ -68,8 +70,26 @@ def _table(
         mine = [row for row in rows if row[0].line.phase == name]
         printed = tuple(IngredientRow(_row_name(row[0]), cells(row)) for row in mine)
         together = IngredientRow("Together", total(mine))
-        tables.append(PhaseTable(sentence(name), _treatment(phases.get(name)), printed, together))
+        tables.append(PhaseTable(sentence(name), _treatment(phases.get(name)), printed, together, _top_up(sheet, name)))
     return IngredientTable(columns, tuple(tables), IngredientRow("Whole batch", total(rows)))
+
+
+def _top_up(sheet: BatchSheet, phase: str) -> str:
+    """Say to what weight a heated phase is brought back, in every unit, and how much hot water that is likely to take."""
+    found = [(top_up, column.unit) for column in sheet.columns for top_up in column.top_ups if top_up.phase == phase]
+    if not found:
+        return ""
+    scales = {column.unit: [w.scale for w in column.weighed if w.line.phase == phase] for column in sheet.columns}
+    first, *others = [amount(top_up.weight, scales[unit], unit) for top_up, unit in found]
+    weight = " ".join((first, *(f"({text})" for text in others)))
+    top_up = found[0][0]
+    likely = ""
+    if top_up.lost and len(sheet.columns) == 1:  # The studio has measured its own jugs; at home others stand on the stove.
+        likely = f" This is likely to take about {number(top_up.lost.grams, 0)}{NBSP}g ({top_up.measured})."
+    return (
+        "Weigh the empty pot first. What steams away is water: after heating, bring what is in the pot back to "
+        f"{weight} with hot water.{likely}"
+    )
 
 
 def _row_name(weighing: Weighed) -> str:

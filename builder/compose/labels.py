@@ -11,8 +11,8 @@ from builder.compose.frames import PAPER_STYLES, sheet_frame
 from builder.compose.label_words import ingredient_text, net_contents, variant_name
 from builder.compose.views.labels import LabelsView, LabelView
 from builder.compose.wording import sentence
-from builder.model.batch_sheet import Variant
-from builder.model.class_sheet import ClassSheet, MadeSheet
+from builder.model.batch_sheet import BatchSheet, Variant
+from builder.model.class_sheet import ClassSheet
 from builder.model.document import Document
 from builder.model.studio_class import Format
 
@@ -23,30 +23,33 @@ OTHER_FITS = ("plain", "small", "tall", "wide")
 
 def compose_labels(edition: Edition, sheet: ClassSheet) -> tuple[Document, ...]:
     """Make a label sheet for each product of one date."""
-    return tuple(_compose_sheet(edition, sheet, made) for made in sheet.made if made.containers)
+    fillings = [(made, filled, count) for made in sheet.made for filled, count in made.fillings if count]
+    return tuple(_compose_sheet(edition, sheet, made.batch, filled, count) for made, filled, count in fillings)
 
 
-def _compose_sheet(edition: Edition, sheet: ClassSheet, made: MadeSheet) -> Document:
+def _compose_sheet(edition: Edition, sheet: ClassSheet, first: BatchSheet, filled: BatchSheet, count: int) -> Document:
+    """Make the labels of one kind of container; the file of any but the recipe's own is named after the container too."""
     profile = edition.studio.profile
-    recipe, variants = made.batch.recipe, made.batch.variants
-    labels = tuple(_label(edition, sheet, made, variants[number % len(variants)]) for number in range(made.containers))
-    title = f"Labels: {recipe.name}"
+    recipe, variants = filled.recipe, filled.variants
+    labels = tuple(_label(edition, sheet, filled, variants[number % len(variants)]) for number in range(count))
+    other = "" if filled is first else recipe.fill.container.text
+    title = f"Labels: {recipe.name}, {other}" if other else f"Labels: {recipe.name}"
     fits = FITS.get(profile.region, OTHER_FITS)
     maker = ", ".join((profile.name, *profile.address, *list(profile.contact.values())[:1]))
     view = LabelsView(sheet_frame(edition, title, title), title, " ".join(fits), fits[0], maker, labels)
-    here = addresses.class_sheet(sheet, f"labels-{recipe.key}.pdf")
+    here = addresses.class_sheet(sheet, f"labels-{addresses.plain_name(f'{recipe.key} {other}')}.pdf")
     return Document(here.folder, here.path, title, edition.templates.render("sheets/labels.html", view), STYLES)
 
 
-def _label(edition: Edition, sheet: ClassSheet, made: MadeSheet, variant: Variant) -> LabelView:
-    region, recipe = edition.studio.profile.region, made.batch.recipe
+def _label(edition: Edition, sheet: ClassSheet, filled: BatchSheet, variant: Variant) -> LabelView:
+    region, recipe = edition.studio.profile.region, filled.recipe
     # What students take home from a demonstration of soap comes from an earlier batch: it has had time to cure.
-    from_before = made.batch.product.made_with_lye and sheet.studio_class.format is Format.DEMO
+    from_before = filled.product.made_with_lye and sheet.studio_class.format is Format.DEMO
     return LabelView(
-        identity=sentence(made.batch.product.identity),
+        identity=sentence(filled.product.identity),
         name=recipe.name,
         variant=sentence(variant_name(variant)),
-        net_contents=net_contents(made.batch, region),
+        net_contents=net_contents(filled, region),
         ingredients=ingredient_text(variant.ingredients, region),
         directions=recipe.directions,
         cautions=recipe.label_cautions,

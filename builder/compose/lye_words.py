@@ -40,6 +40,7 @@ def staff_lye(sheet: BatchSheet, ahead: LyeAhead | None, key: str) -> LyeView | 
         *_without_waxes(lye),
         _concentration(lye),
         *_in_water(lye),
+        *_water_beside(lye),
         LyeFact("Water for each part of lye", number(lye.water_to_lye, 2)),
         LyeFact("Water, percent of the oils", percent(lye.water_of_oils, 1)),
         *_cured_bar(sheet),
@@ -84,6 +85,18 @@ def _in_water(lye: LyeResult) -> list[LyeFact]:
     if lye.in_water == lye.concentration:
         return []
     return [LyeFact("Lye concentration in its water", percent(lye.in_water, 1), "Only the water in the liquid dissolves lye.")]
+
+
+def _water_beside(lye: LyeResult) -> list[LyeFact]:
+    if not lye.water_beside:
+        return []
+    return [
+        LyeFact(
+            "Water from elsewhere",
+            grams(lye.water_beside),
+            "In later liquids, milks and solutions of acid. It dissolves no lye.",
+        )
+    ]
 
 
 def _cured_bar(sheet: BatchSheet) -> list[LyeFact]:

@@ -3,6 +3,7 @@
 from builder.compose import addresses
 from builder.compose.allergens import allergens_of, allergens_open_in
 from builder.compose.dates import plain_date
+from builder.compose.dose_words import view_choice
 from builder.compose.edition import Edition
 from builder.compose.frames import PAPER_STYLES, page_frame, sheet_frame
 from builder.compose.hazards import CAUSTIC, cautions_for, hazards_of_recipe
@@ -11,7 +12,8 @@ from builder.compose.label_words import ingredient_text, net_contents, variant_n
 from builder.compose.lesson_flow import FlowSource, compose_flow
 from builder.compose.lye_words import home_lye
 from builder.compose.pieces import Filling, page_filling, paper_filling
-from builder.compose.portion_words import emergency_lines, fills, view_choice
+from builder.compose.portion_words import emergency_lines, fills
+from builder.compose.supply_words import home_cost
 from builder.compose.views.frame import PageFrame, SheetFrame
 from builder.compose.views.take_home import ListedVariant, ScaleSet, TakeHomeView
 from builder.compose.wording import capacity, listed, reading, sentence
@@ -87,6 +89,7 @@ def _view(
         flow=compose_flow(studio, sources, filling, (sheet,)),
         storage=sheet.recipe.storage,
         keeps=sheet.recipe.keeps,
+        cost=_cost(studio, studio_class, sheet),
         directions=sheet.recipe.directions,
         label_lists=_label_lists(sheet, studio.profile.region),
         label_rest=len(sheet.variants) > MOST_LISTS,
@@ -99,6 +102,11 @@ def _view(
         emergency=emergency_lines(studio.profile.emergency),
         printed=plain_date(edition.today, edition.locale),
     )
+
+
+def _cost(studio: Studio, studio_class: StudioClass, sheet: BatchSheet) -> str:
+    """Say what the batch costs where the studio asks for it, and never on a sheet that goes to the web site."""
+    return home_cost(studio, sheet) if studio.profile.costs_on_sheets and not studio_class.sheets_are_public else ""
 
 
 def _first_aid(studio: Studio, sheet: BatchSheet) -> tuple[str, ...]:

@@ -5,12 +5,15 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 from fractions import Fraction
 
+from builder.model.cost import Cost, Jug, PumpStrokes
+from builder.model.dose import Dose
 from builder.model.ingredient import DeclaredAs, Ingredient
+from builder.model.limit import Limit
 from builder.model.place import NOWHERE, Place
 from builder.model.plain_number import plain_number
 from builder.model.product import Product
-from builder.model.quantity import Mass, Volume
-from builder.model.recipe import Recipe
+from builder.model.quantity import NO_MASS, Mass, Volume
+from builder.model.recipe import Fill, Recipe
 from builder.model.studio import Scale
 
 
@@ -44,11 +47,16 @@ class MouldSize:
 
 @dataclass(frozen=True)
 class PeopleSize:
-    """A batch for people: containers to fill, and weights to show and to lose in the pot."""
+    """A batch for people: containers to fill, and weights to show, to lose in the pot and in each cup.
+
+    `also` are other containers that the same batch fills, with how many of each.
+    """
 
     containers: int
     demo: Mass
     left_in_the_pot: Mass
+    left_in_each_cup: Mass = NO_MASS
+    also: tuple[tuple[Fill, int], ...] = ()
 
 
 Size = TotalSize | OilsSize | ContainersSize | MouldSize | PeopleSize
@@ -81,6 +89,7 @@ class Role(StrEnum):
     OIL = "oil"
     ALKALI = "alkali"
     LYE_WATER = "lye water"
+    LATER_LIQUID = "later liquid"
     OTHER = "other"
 
 
@@ -154,6 +163,7 @@ class LyeResult:
     Shares are fractions of one. `lowest` and `highest` are the superfat in the worst case both ways; `before_the_cook` is the superfat
     without the fats that are added after it (None where there are none), `without_waxes` what it is if no wax takes lye.
     `concentration` and `water_to_lye` are by weight as weighed; `in_water` counts only the water in a liquid that takes its place.
+    `water_beside` is the water that comes from elsewhere and dissolves no lye: in later liquids, in solutions of acids, in milks.
     `causes` say what makes the worst case bad, the most first; `by_scales` is what the scales alone take.
     `parts` are the alkalis with both of their shares, so that neither is taken for the other.
     """
@@ -165,6 +175,7 @@ class LyeResult:
     without_waxes: Fraction | None
     concentration: Fraction
     in_water: Fraction
+    water_beside: Mass
     water_to_lye: Fraction
     water_of_oils: Fraction
     purities: tuple[Purity, ...]
@@ -187,7 +198,8 @@ class SoapMade:
     """What comes out of the pot once the lye has done its work; the parts add to the weight of the column exactly.
 
     `salts` are those of acids (citrate, lactate, acetate) by the acid's name. `rest_of_alkali` is what the alkali as bought holds beside
-    hydroxide. `others` are the ingredients that take no part. `bar` is one portion wet, `cured_bar` after the water loss that the recipe
+    hydroxide. `water` is all of it, that in milks and in solutions of acids too. `others` are the ingredients that take no part, less
+    their water. `bar` is one portion wet, `cured_bar` after the water loss that the recipe
     states (None where it states none). `free_alkali` is hydroxide that found no fat: a finding stops such a batch.
     """
 
@@ -201,6 +213,19 @@ class SoapMade:
     total: Mass
     bar: Mass
     cured_bar: Mass | None
+
+
+@dataclass(frozen=True)
+class TopUp:
+    """A phase with water that is heated: what it weighs before, to which hot water brings it back afterwards.
+
+    `lost` is what is expected to steam away, from the studio's own weighing (`measured`); None where the studio has not weighed it.
+    """
+
+    phase: str
+    weight: Mass
+    lost: Mass | None
+    measured: str
 
 
 @dataclass(frozen=True)
@@ -218,36 +243,56 @@ class Column:
     lye_water: Mass
     phase_totals: Mapping[str, Mass]
     lye: LyeResult | None
+    top_ups: tuple[TopUp, ...] = ()
 
 
 @dataclass(frozen=True)
 class Portions:
-    """How a batch is divided: the weight of one, how many are wanted, how many it yields, and what is left."""
+    """How a batch is divided: the weight of one, how many are wanted, how many it yields, and what is left of the batch.
+
+    `poured` is what the scale reads on a tared cup: the fill, and what sticks to the cup. `all_from` is the least weight of the finished
+    batch that still fills every container that is wanted (None where none are).
+    """
 
     fill: Mass
     wanted: int | None
     yields: int
     left: Mass
+    poured: Mass
+    all_from: Mass | None = None
 
 
 @dataclass(frozen=True)
-class DropLimit:
-    """How many drops of one option a portion may take at most. `measured` is False for the pharmacopoeial estimate."""
+class Counted:
+    """What one card adds towards a limit, at least and at most, as shares of the product or of its oils.
 
-    option: str
-    drops: int
-    measured: bool
+    `line` is where the batch holds it; None for what students add, whose choice is `what`.
+    """
 
-
-@dataclass(frozen=True)
-class Dose:
-    """The most that a student may add to one portion, rounded down to the scale."""
-
+    card: Ingredient
+    line: Line | None
     what: str
-    options: tuple[str | None, ...]
-    at_most: Mass
-    share: Fraction
-    drops: tuple[DropLimit, ...] = ()
+    least: Fraction
+    most: Fraction
+
+
+@dataclass(frozen=True)
+class TowardsLimit:
+    """What a batch, with the students' choices at their worst, adds towards one limit; the most first."""
+
+    limit: Limit
+    own_law: bool
+    counted: tuple[Counted, ...]
+
+    @property
+    def least(self) -> Fraction:
+        """Give what counts for certain."""
+        return sum((one.least for one in self.counted), Fraction(0))
+
+    @property
+    def most(self) -> Fraction:
+        """Give what may count."""
+        return sum((one.most for one in self.counted), Fraction(0))
 
 
 @dataclass(frozen=True)
@@ -303,7 +348,9 @@ class Emulsion:
 class BatchSheet:
     """One batch of one recipe, worked out. The first column is in grams; home sheets have one in ounces beside it.
 
-    `soap` is what a soap made with lye becomes; `smallest` is the smallest batch that these scales can weigh sensibly.
+    `soap` is what a soap made with lye becomes; `smallest` is the smallest batch that these scales can weigh sensibly. `strokes`, `jugs`
+    and `cost` are what the studio's supplies add, where it lists any. `towards` has every limit that
+    something here counts towards, `asked` every row that asks for a pH or a label. `emulsion` is water and oil that meet.
     """
 
     recipe: Recipe
@@ -318,6 +365,11 @@ class BatchSheet:
     soap: SoapMade | None = None
     smallest: Mass | None = None
     emulsion: Emulsion | None = None
+    strokes: tuple[PumpStrokes, ...] = ()
+    jugs: tuple[Jug, ...] = ()
+    cost: Cost | None = None
+    towards: tuple[TowardsLimit, ...] = ()
+    asked: tuple[TowardsLimit, ...] = ()
 
     @property
     def grams(self) -> Column:

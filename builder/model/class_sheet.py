@@ -1,21 +1,27 @@
 """What the calculation pass makes of a class: its batches for the people who come, its home batches, its clock."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from builder.model.batch_sheet import BatchSheet
+from builder.model.cost import Cost, Jug
 from builder.model.lesson import Part
 from builder.model.quantity import Mass
+from builder.model.roster import Guest
 from builder.model.studio_class import ClassDate, HomeSize, Make, StudioClass
 
 
 @dataclass(frozen=True)
 class PlannedBatch:
-    """A batch made `copies` times. `purpose` is `class`, `group`, `student` or `teacher` (what is spare and shown)."""
+    """A batch made `copies` times. `purpose` is `class`, `group`, `student` or `teacher` (what is spare and shown).
+
+    `also` is the batch once more for each other container that it fills, with the portions and doses of that container.
+    """
 
     purpose: str
     sheet: BatchSheet
     copies: int
+    also: tuple[BatchSheet, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -49,8 +55,38 @@ class HomeBatch:
 
 
 @dataclass(frozen=True)
+class OptionTotal:
+    """What all portions of a class need of one option of a choice, if each takes its most.
+
+    `chosen` portions take it by the roster and need `for_chosen`; `expected` adds an even share of those that are open; `worst` is what is
+    needed if every portion takes it.
+    """
+
+    option: str
+    chosen: int
+    for_chosen: Mass
+    expected: Mass
+    worst: Mass
+
+
+@dataclass(frozen=True)
+class ChoiceTotal:
+    """One choice over all portions: how many leave it out and how many are open by the roster, and what each option needs."""
+
+    what: str
+    portions: int
+    left_out: int
+    open: int
+    options: tuple[OptionTotal, ...]
+
+
+@dataclass(frozen=True)
 class MadeSheet:
-    """One product of a class: its batches, what they need in all, how many containers there are, its home batches."""
+    """One product of a class: its batches, what they need in all, how many containers there are, its home batches, its choices in all.
+
+    `also_containers` are the numbers of the other containers that its batches fill, in the order of the class file.
+    `jugs` say what a pack of each ready-made base serves.
+    """
 
     make: Make
     batches: tuple[PlannedBatch, ...]
@@ -58,11 +94,19 @@ class MadeSheet:
     containers: int
     home: tuple[HomeBatch, ...]
     lye_ahead: LyeAhead | None = None
+    also_containers: tuple[int, ...] = ()
+    jugs: tuple[Jug, ...] = ()
+    choices: tuple[ChoiceTotal, ...] = ()
 
     @property
     def batch(self) -> BatchSheet:
         """Give the batch that the lesson speaks of: the class's, the group's or the student's own."""
         return self.batches[0].sheet
+
+    @property
+    def fillings(self) -> tuple[tuple[BatchSheet, int], ...]:
+        """Give the batch once for each kind of container that it fills, with how many of it there are in all."""
+        return ((self.batch, self.containers), *zip(self.batches[0].also, self.also_containers, strict=True))
 
 
 @dataclass(frozen=True)
@@ -77,7 +121,11 @@ class TimedPart:
 
 @dataclass(frozen=True)
 class ClassSheet:
-    """One class for a number of students: on one of its dates, or for a full class where `date` is None."""
+    """One class for a number of students: on one of its dates, or for a full class where `date` is None.
+
+    `cost` is None where the studio lists no supplies.
+    `guests` are those on its roster. Only what stays in the studio may see them (`without_names`).
+    """
 
     studio_class: StudioClass
     date: ClassDate | None
@@ -87,3 +135,9 @@ class ClassSheet:
     made: tuple[MadeSheet, ...]
     timeline: tuple[TimedPart, ...]
     ahead_minutes: int
+    cost: Cost | None = None
+    guests: tuple[Guest, ...] = ()
+
+    def without_names(self) -> "ClassSheet":
+        """Give the sheet as it may be published: without its guests."""
+        return replace(self, guests=())

@@ -118,3 +118,10 @@ class Ingredient:
         """Give the figure in use of that name, if the card holds one."""
         figures = self.figures.get(name)
         return figures.in_use if figures else None
+
+    @property
+    def us_colour_names(self) -> tuple[str, ...]:
+        """Give the names under which US law lists it as a colour, or else the names that a list of ingredients declares."""
+        if "us" in self.colour_name:
+            return tuple(self.colour_name["us"].split(", "))
+        return self.label_name.inci if self.label_name else ()

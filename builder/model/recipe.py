@@ -29,14 +29,23 @@ class RecipeLine:
 
 
 @dataclass(frozen=True)
+class SteamsAway:
+    """The share of a phase's weight that steams away while it is heated and held, and how the studio measured it."""
+
+    share: Share
+    measured: str
+
+
+@dataclass(frozen=True)
 class Phase:
-    """Ingredients that are weighed and treated together."""
+    """Ingredients that are weighed and treated together. `steams_away` is what the studio has weighed it to lose meanwhile."""
 
     name: Name
     lines: tuple[RecipeLine, ...]
     heat_to: Temperature | None = None
     hold: Duration | None = None
     after_the_cook: bool = False
+    steams_away: SteamsAway | None = None
 
 
 class WaterBy(StrEnum):
@@ -114,10 +123,11 @@ class Choice:
 
 @dataclass(frozen=True)
 class Fill:
-    """One portion: the container, and the weight that goes into it."""
+    """One portion: the container, the weight that goes into it, and how the studio saw that it fits (empty where it has not)."""
 
     container: Name
     weight: Mass
+    measured: str = ""
     place: Place = field(default=NOWHERE, compare=False)
 
 

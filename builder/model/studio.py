@@ -1,7 +1,7 @@
 """The studio: everything that was read, sound or not, in one value."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
 from builder.model.caution import CautionText
@@ -10,12 +10,14 @@ from builder.model.figure import Figure, Source
 from builder.model.finding import Acceptance
 from builder.model.ingredient import Ingredient
 from builder.model.lesson import Page
-from builder.model.limit import ColourRule, Limit
+from builder.model.limit import ColourRule, Limit, Rules
 from builder.model.place import NOWHERE, Place, fold
 from builder.model.product import Product
 from builder.model.quantity import Mass
 from builder.model.recipe import Recipe
+from builder.model.roster import Roster
 from builder.model.studio_class import StudioClass
+from builder.model.supply import Supply
 
 
 @dataclass(frozen=True)
@@ -47,6 +49,7 @@ class Profile:
     public_address: str = ""
     emergency: Mapping[str, str] = field(default_factory=dict)
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
+    costs_on_sheets: bool = False
     place: Place = field(default=NOWHERE, compare=False)
     places: Mapping[str, Place] = field(default_factory=dict, compare=False)
 
@@ -80,7 +83,8 @@ class Studio:
 
     `pictures` are paths relative to the studio folder, `other_files` those of files that nothing can be made of; `constants` are figures
     of `content/constants.yaml`; `letters` are the code points that every font of the printed sheets has; `limits` and
-    `colour_rules` are the rows of the tables of usage limits and of colour additives.
+    `colour_rules` are the rows of the tables of usage limits and of colour additives; `supplies` are the packs that the studio buys.
+    `rosters` are by the key of their class.
     """
 
     profile: Profile
@@ -99,6 +103,16 @@ class Studio:
     unread: Unread = field(default_factory=Unread)
     limits: tuple[Limit, ...] = ()
     colour_rules: tuple[ColourRule, ...] = ()
+    supplies: tuple[Supply, ...] = ()
+    rosters: Mapping[str, Roster] = field(default_factory=dict)
+
+    def rules(self, youngest: int | None = None) -> Rules:
+        """Give what a product is judged by, for people of whom the youngest is so many years old, if that is known."""
+        return Rules(self.profile.region, self.limits, self.colour_rules, youngest)
+
+    def without_names(self) -> "Studio":
+        """Give the studio as it may be published: without its rosters."""
+        return replace(self, rosters={})
 
     def ingredient(self, name: object) -> Ingredient | None:
         """Give the card that answers to a name, without regard to case."""

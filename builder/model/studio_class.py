@@ -10,6 +10,7 @@ from builder.model.finding import Acceptance
 from builder.model.lesson import Lesson
 from builder.model.place import NOWHERE, Name, Place
 from builder.model.quantity import NO_MASS, Duration, Mass
+from builder.model.recipe import Fill
 
 
 class Format(StrEnum):
@@ -40,8 +41,20 @@ class HomeSize:
 
 
 @dataclass(frozen=True)
+class AlsoFill:
+    """A second container that the same batch fills: how many of it for each student, and spare."""
+
+    fill: Fill
+    each_student: int
+    spare: int = 0
+
+
+@dataclass(frozen=True)
 class Make:
-    """One product of a class and how much of it: containers per student, spare ones, weights to show and to lose."""
+    """One product of a class and how much of it: containers per student, spare ones, weights to show and to lose.
+
+    `left_in_each_cup` is what sticks to a weighing cup from which a student fills a container.
+    """
 
     recipe: Name
     batch_for: BatchFor = BatchFor.CLASS
@@ -49,6 +62,8 @@ class Make:
     spare: int = 0
     demo: Mass = NO_MASS
     left_in_the_pot: Mass = NO_MASS
+    left_in_each_cup: Mass = NO_MASS
+    also: tuple[AlsoFill, ...] = ()
     at_home: tuple[HomeSize, ...] = ()
     place: Place = field(default=NOWHERE, compare=False)
 

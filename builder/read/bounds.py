@@ -83,6 +83,13 @@ SOLID_ALKALI = Bounds(
     50, 101, "%", "an alkali as bought is a solid of at least 50 %, and what is weaker is a solution of it",
     slip=100, looks="a part of one", instead='A lye that is bought as a solution is written in the recipe, as in "ready-mixed: 33 %".',
 )  # fmt: skip
+PACK = Bounds(
+    Fraction("0.1"), 1_000_000, "g or mL", "what a studio buys lies between a pinch of dye and a tonne",
+)  # fmt: skip
+PACK_DENSITY = FIGURES["bulk density"]
+STROKE = Bounds(
+    Fraction("0.1"), 100, "g or mL", "a treatment pump gives a tenth of a millilitre, and the largest pump of a gallon jug some 30 mL",
+)  # fmt: skip
 HEAT = Bounds(
     0, 200, "degC", "below 0 degC nothing is heated, and above 200 degC fats smoke and catch fire",
     instead='Degrees Fahrenheit are written "160 degF".',

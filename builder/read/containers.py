@@ -20,6 +20,7 @@ def read_containers(placed: PlacedYaml, known: Known, findings: list[Finding]) -
             known=shape.known,
             inside=shape.inside,
             fill_weight=shape.fill_weight,
+            head_space=shape.head_space,
             place=placed.key_place(name),
         )
         for name, shape in fit_each(ContainerShape, placed, findings, known)

@@ -30,6 +30,7 @@ def read_profile(placed: PlacedYaml, findings: list[Finding]) -> Profile | None:
         teacher=shape.teacher,
         public_address=shape.public_address,
         emergency={whom: text for whom, text in emergency.items() if text},
+        costs_on_sheets=shape.costs_on_sheets,
         accepts=make_acceptances(shape.accepts, placed),
         place=Place(placed.file),
         places=placed.places(),

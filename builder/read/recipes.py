@@ -4,12 +4,12 @@ from pathlib import PurePosixPath
 
 from builder.model.finding import Finding
 from builder.model.place import Name, fold
-from builder.model.recipe import Choice, Cure, Fill, MeasuredDensity, MeasuredPh, Phase, Recipe, RecipeLine
+from builder.model.recipe import Choice, Cure, Fill, MeasuredDensity, MeasuredPh, Phase, Recipe, RecipeLine, SteamsAway
 from builder.read.acceptances import make_acceptances
 from builder.read.fit import Known, fit
 from builder.read.lye_plans import make_lye_plan
 from builder.read.placed_yaml import PlacedYaml
-from builder.read.shapes.recipe import PhaseShape, RecipeShape
+from builder.read.shapes.recipe import FillShape, PhaseShape, RecipeShape
 from builder.read.yaml_nodes import Step
 
 
@@ -24,7 +24,7 @@ def read_recipe(placed: PlacedYaml, known: Known, findings: list[Finding]) -> Re
         product=shape.product.name,
         amounts_as=shape.amounts,
         phases=tuple(_phase(phase, placed, ("phases", number)) for number, phase in enumerate(shape.phases)),
-        fill=Fill(Name(shape.fills.container, placed.place("fills", "container")), shape.fills.weight, placed.place("fills", "weight")),
+        fill=make_fill(shape.fills, placed, ("fills",)),
         about=shape.about,
         lye=make_lye_plan(shape.lye, placed) if shape.lye else None,
         choices=tuple(_choice(what, placed, shape) for what in shape.choices),
@@ -46,6 +46,12 @@ def read_recipe(placed: PlacedYaml, known: Known, findings: list[Finding]) -> Re
     )
 
 
+def make_fill(shape: FillShape, placed: PlacedYaml, path: tuple[Step, ...]) -> Fill:
+    """Make the portion that stands at a path."""
+    container = Name(shape.container, placed.place(*path, "container"))
+    return Fill(container, shape.weight, shape.measured, placed.place(*path, "weight"))
+
+
 def _phase(shape: PhaseShape, placed: PlacedYaml, path: tuple[Step, ...]) -> Phase:
     lines = tuple(
         RecipeLine(
@@ -55,7 +61,8 @@ def _phase(shape: PhaseShape, placed: PlacedYaml, path: tuple[Step, ...]) -> Pha
         )
         for name, amount in shape.ingredients.items()
     )
-    return Phase(Name(shape.name, placed.place(*path, "name")), lines, shape.heat_to, shape.hold, shape.after_the_cook)
+    lost = SteamsAway(shape.steams_away.share, shape.steams_away.measured) if shape.steams_away else None
+    return Phase(Name(shape.name, placed.place(*path, "name")), lines, shape.heat_to, shape.hold, shape.after_the_cook, lost)
 
 
 def _choice(what: str, placed: PlacedYaml, shape: RecipeShape) -> Choice:

@@ -6,10 +6,11 @@ from pathlib import PurePosixPath
 from builder.model.finding import Finding
 from builder.model.lesson import Lesson
 from builder.model.place import Name
-from builder.model.studio_class import ClassDate, Make, Picture, StudioClass
+from builder.model.studio_class import AlsoFill, ClassDate, Make, Picture, StudioClass
 from builder.read.acceptances import make_acceptances
 from builder.read.fit import fit
 from builder.read.placed_yaml import PlacedYaml
+from builder.read.recipes import make_fill
 from builder.read.shapes.studio_class import ClassShape
 
 
@@ -60,6 +61,11 @@ def _make(name: str, shape: ClassShape, placed: PlacedYaml) -> Make:
         spare=make.spare.number,
         demo=make.demo,
         left_in_the_pot=make.left_in_the_pot,
+        left_in_each_cup=make.left_in_each_cup,
+        also=tuple(
+            AlsoFill(make_fill(one, placed, ("makes", name, "also fills", number)), one.each_student.number, one.spare.number)
+            for number, one in enumerate(make.also_fills)
+        ),
         at_home=sizes,
         place=placed.key_place("makes", name),
     )

@@ -1,18 +1,22 @@
 """One recipe at one size to a batch sheet."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import product
 
-from builder.model.batch_sheet import BatchSheet, Column, Dose, Given, Line, Portions, Size, Variant, Working
+from builder.model.batch_sheet import BatchSheet, Column, Given, Line, PeopleSize, Portions, Size, Variant, Working
+from builder.model.dose import Dose
 from builder.model.figure import Figure
 from builder.model.ingredient import Ingredient
+from builder.model.limit import Rules
+from builder.model.place import fold
 from builder.model.product import Product
 from builder.model.quantity import NO_MASS, Mass
 from builder.model.recipe import Recipe
 from builder.model.studio import Scale
 from builder.reckon.columns import CUP, reckon_column, reckon_lines
+from builder.reckon.counting import reckon_asked, reckon_towards
 from builder.reckon.doses import reckon_doses
 from builder.reckon.formula import Formula, reckon_formula
 from builder.reckon.hlb import reckon_emulsion
@@ -20,11 +24,13 @@ from builder.reckon.ingredient_list import list_ingredients
 from builder.reckon.lye import LyeBasis
 from builder.reckon.lye_workings import check_workings, need_workings
 from builder.reckon.portions import reckon_portions
-from builder.reckon.scaling import asked_for, reckon_total
+from builder.reckon.scaling import asks_for_containers, reckon_total
 from builder.reckon.smallest import smallest_batch
-from builder.reckon.soap import reckon_soap
+from builder.reckon.soap import bar_of, reckon_soap
+from builder.reckon.top_ups import reckon_top_ups
 
 Cards = Mapping[str, Ingredient]
+NO_RULES = Rules()
 
 
 @dataclass(frozen=True)
@@ -47,27 +53,33 @@ def weighings(scales: Sequence[Scale], *, from_solid: bool = False) -> Weighings
 
 
 def reckon_batch(
-    recipe: Recipe, product_kind: Product, size: Size, cards: Cards, scales: Weighings, constants: Mapping[str, Figure]
+    recipe: Recipe,
+    product_kind: Product,
+    size: Size,
+    cards: Cards,
+    scales: Weighings,
+    constants: Mapping[str, Figure],
+    rules: Rules = NO_RULES,
 ) -> BatchSheet:
     """Work out one batch: exact lines, a column of weighings per unit, portions, doses, ingredient lists, what a soap becomes, workings."""
+    rules = rules.for_use(recipe.used_on, recipe.youngest_user)
     formula = reckon_formula(recipe, cards, from_solid=scales.from_solid)
     total, sizing = reckon_total(recipe, formula, size)
-    wanted, kept_back = asked_for(size)
-    needed = total if wanted is not None else NO_MASS
+    needed = total if asks_for_containers(size) else NO_MASS
     lines, columns, raised = _weigh(formula, total, needed, scales, Mass(constants[CUP].typical))
-    portions = reckon_portions(columns[0].total, recipe.fill.weight, wanted, kept_back)
-    doses = reckon_doses(recipe, cards, scales.grams)
+    columns = tuple(replace(column, top_ups=reckon_top_ups(recipe, column)) for column in columns)
+    portions = reckon_portions(columns[0].total, recipe.fill, size)[0]
+    doses, dosing = reckon_doses(recipe, product_kind, columns[0], cards, scales.grams, constants, rules)
     workings = [*formula.workings, sizing]
     if raised:
         given = (Given("asked for", total.grams, "g"), Given("raised by", raised.grams, "g"))
         workings.append(Working("raised for rounding", recipe.name, given, (total + raised).grams, "g"))
     if formula.lye:
         workings += need_workings(lines, formula.lye)
-    workings += _column_workings(columns, portions, formula.lye)
     emulsion = reckon_emulsion(lines)
-    workings += emulsion.workings if emulsion else ()
-    variants = _variants(columns[0], doses, cards)
-    return BatchSheet(
+    workings += [*_column_workings(columns, portions, formula.lye), *(emulsion.workings if emulsion else ()), *dosing]
+    variants = _variants(columns[0], recipe.fill.weight, doses, cards)
+    sheet = BatchSheet(
         recipe=recipe,
         product=product_kind,
         size=size,
@@ -81,6 +93,32 @@ def reckon_batch(
         smallest=smallest_batch(formula, scales.grams, constants),
         emulsion=emulsion,
     )
+    return replace(sheet, towards=reckon_towards(sheet, cards, rules), asked=reckon_asked(sheet, cards, rules))
+
+
+def fill_others(
+    sheet: BatchSheet, cards: Cards, scales: Weighings, constants: Mapping[str, Figure], rules: Rules = NO_RULES
+) -> tuple[BatchSheet, ...]:
+    """Give a batch once more for each other container that it fills, with the portions and the doses of that one."""
+    if not isinstance(sheet.size, PeopleSize):
+        return ()
+    rules = rules.for_use(sheet.recipe.used_on, sheet.recipe.youngest_user)
+    portions = reckon_portions(sheet.grams.total, sheet.recipe.fill, sheet.size)
+    found = []
+    for (fill, _), portion in zip(sheet.size.also, portions[1:], strict=True):
+        recipe = replace(sheet.recipe, fill=fill)
+        doses, dosing = reckon_doses(recipe, sheet.product, sheet.grams, cards, scales.grams, constants, rules)
+        filled = replace(
+            sheet,
+            recipe=recipe,
+            portions=portion,
+            doses=doses,
+            variants=_variants(sheet.grams, fill.weight, doses, cards),
+            workings=dosing,
+            soap=bar_of(sheet.soap, recipe) if sheet.soap else None,
+        )
+        found.append(replace(filled, towards=reckon_towards(filled, cards, rules), asked=reckon_asked(filled, cards, rules)))
+    return tuple(found)
 
 
 def _weigh(formula: Formula, total: Mass, needed: Mass, scales: Weighings, cup: Mass) -> tuple[tuple[Line, ...], tuple[Column, ...], Mass]:
@@ -108,7 +146,7 @@ def _column_workings(columns: tuple[Column, ...], portions: Portions, lye: LyeBa
     return found
 
 
-def _variants(column: Column, doses: tuple[Dose, ...], cards: Cards) -> tuple[Variant, ...]:
+def _variants(column: Column, fill: Mass, doses: tuple[Dose, ...], cards: Cards) -> tuple[Variant, ...]:
     """Give one variant for each combination of what students may choose; a dose can be anything up to its most.
 
     A batch in which everything rounds to nothing has none: a finding stops it.
@@ -123,9 +161,10 @@ def _variants(column: Column, doses: tuple[Dose, ...], cards: Cards) -> tuple[Va
         else:
             base.append((w.line.ingredient, share * w.line.strength, share * w.line.strength))
             base.append((cards["water"], share * (1 - w.line.strength), share * (1 - w.line.strength)))
+    most = {(dose.what, one.option): one.mass / fill for dose in doses for one in dose.each}
     found = []
-    for chosen in product(*(dose.options for dose in doses)):
-        added = [(cards[name.casefold()], Fraction(0), dose.share) for dose, name in zip(doses, chosen, strict=True) if name is not None]
+    for chosen in product(*(dose.offered for dose in doses)):
         whats = tuple((dose.what, name) for dose, name in zip(doses, chosen, strict=True))
+        added = [(cards[fold(name)], Fraction(0), most[what, name]) for what, name in whats if name is not None]
         found.append(Variant(whats, list_ingredients([*base, *added])))
     return tuple(found)

@@ -7,9 +7,11 @@ from builder.model.batch_sheet import BatchSheet, ContainersSize, OilsSize, Peop
 from builder.model.class_sheet import ClassSheet, HomeBatch, LyeAhead, MadeSheet, Needed, PlannedBatch
 from builder.model.quantity import NO_MASS, Mass, sum_masses
 from builder.model.recipe import Recipe
+from builder.model.roster import Guest
 from builder.model.studio import Studio
 from builder.model.studio_class import BatchFor, ClassDate, HomeSize, Make, StudioClass
-from builder.reckon.batches import Weighings, reckon_batch, weighings
+from builder.reckon.batches import Weighings, fill_others, reckon_batch, weighings
+from builder.reckon.guests import Filling, reckon_choices, reckon_guests
 from builder.reckon.rounding import pick_scale, round_down, round_near
 from builder.reckon.timeline import ahead_minutes, reckon_timeline
 
@@ -21,39 +23,63 @@ def reckon_class(studio: Studio, studio_class: StudioClass, date: ClassDate | No
     students = date.enrolled if date else studio_class.seats
     groups = ceil(students / studio_class.group_size)
     last = students - (groups - 1) * studio_class.group_size
-    made = tuple(_made(studio, make, students, groups, studio_class.group_size) for make in studio_class.makes)
+    guests = reckon_guests(studio, studio_class, date)
+    made = tuple(_made(studio, make, students, groups, studio_class, guests) for make in studio_class.makes)
     lesson = studio_class.lesson
-    return ClassSheet(studio_class, date, students, groups, last, made, reckon_timeline(lesson), ahead_minutes(lesson))
+    return ClassSheet(studio_class, date, students, groups, last, made, reckon_timeline(lesson), ahead_minutes(lesson), guests=guests)
 
 
-def _made(studio: Studio, make: Make, students: int, groups: int, group_size: int) -> MadeSheet:
+def _made(studio: Studio, make: Make, students: int, groups: int, studio_class: StudioClass, guests: tuple[Guest, ...]) -> MadeSheet:
     recipe = studio.recipes[make.recipe.text]
     kind = studio.products[recipe.product]
     here = weighings([scale for scale in studio.profile.scales if scale.unit == "g"])
-    home = weighings(studio.profile.home_scales, from_solid=True)
+    home, rules = weighings(studio.profile.home_scales, from_solid=True), studio.rules(studio_class.youngest)
 
     def batch(size: Size, scales: Weighings) -> BatchSheet:
-        return reckon_batch(recipe, kind, size, studio.ingredients, scales, studio.constants)
+        return reckon_batch(recipe, kind, size, studio.ingredients, scales, studio.constants, rules)
 
-    batches = tuple(PlannedBatch(purpose, batch(size, here), copies) for purpose, size, copies in _plan(make, students, groups, group_size))
+    def planned(purpose: str, size: PeopleSize, copies: int) -> PlannedBatch:
+        sheet = batch(size, here)
+        return PlannedBatch(purpose, sheet, copies, fill_others(sheet, studio.ingredients, here, studio.constants, rules))
+
+    batches = tuple(planned(*plan) for plan in _plan(make, students, groups, studio_class.group_size))
     at_home = tuple(HomeBatch(size, batch(home_size(size), home)) for size in make.at_home)
-    containers = students * make.each_student + make.spare
     return MadeSheet(
-        make, batches, _needed(batches), containers, at_home, _lye_ahead(recipe, batches, here, studio.constants[SPARE].typical / 100)
+        make=make,
+        batches=batches,
+        needed=_needed(batches, studio.ingredients["water"].name),
+        containers=students * make.each_student + make.spare,
+        home=at_home,
+        lye_ahead=_lye_ahead(recipe, batches, here, studio.constants[SPARE].typical / 100),
+        also_containers=tuple(students * one.each_student + one.spare for one in make.also),
+        choices=reckon_choices(_fillings(make, batches[0], students), guests),
     )
+
+
+def _fillings(make: Make, planned: PlannedBatch, students: int) -> list[Filling]:
+    """Give each kind of container with how many a student fills, and how many there are in all."""
+    others = zip(planned.also, make.also, strict=True)
+    found = [(planned.sheet, make.each_student, make.spare), *((sheet, one.each_student, one.spare) for sheet, one in others)]
+    return [Filling(sheet, each, students * each + spare) for sheet, each, spare in found]
 
 
 def _plan(make: Make, students: int, groups: int, group_size: int) -> list[tuple[str, PeopleSize, int]]:
     """Say which batches are made, each for whom, how big and how often."""
-    pot = make.left_in_the_pot
+
+    def for_people(people: int, *, spare: bool) -> PeopleSize:
+        """Give the batch of so many students, or with none of them the teacher's, with what is spare and what is shown."""
+        also = tuple((one.fill, people * one.each_student + spare * one.spare) for one in make.also)
+        containers = people * make.each_student + spare * make.spare
+        return PeopleSize(containers, make.demo if spare else NO_MASS, make.left_in_the_pot, make.left_in_each_cup, also)
+
     if make.batch_for is BatchFor.CLASS:
-        return [("class", PeopleSize(students * make.each_student + make.spare, make.demo, pot), 1)]
+        return [("class", for_people(students, spare=True), 1)]
     if make.batch_for is BatchFor.GROUP:
-        plan = [("group", PeopleSize(group_size * make.each_student, NO_MASS, pot), groups)]
+        plan = [("group", for_people(group_size, spare=False), groups)]
     else:
-        plan = [("student", PeopleSize(make.each_student, NO_MASS, pot), students)]
-    if make.spare or make.demo:
-        plan.append(("teacher", PeopleSize(make.spare, make.demo, pot), 1))
+        plan = [("student", for_people(1, spare=False), students)]
+    if make.spare or make.demo or any(one.spare for one in make.also):
+        plan.append(("teacher", for_people(0, spare=True), 1))
     return plan
 
 
@@ -67,11 +93,14 @@ def home_size(size: HomeSize) -> Size:
     return ContainersSize(size.containers)
 
 
-def _needed(batches: tuple[PlannedBatch, ...]) -> tuple[Needed, ...]:
+def _needed(batches: tuple[PlannedBatch, ...], water: str) -> tuple[Needed, ...]:
+    """Add up what all batches need, with the water that is expected to steam away."""
     totals: dict[str, Mass] = {}
     for planned in batches:
-        for w in planned.sheet.grams.weighed:
-            totals[w.line.name] = totals.get(w.line.name, NO_MASS) + w.mass * planned.copies
+        column = planned.sheet.grams
+        parts = [(w.line.name, w.mass) for w in column.weighed] + [(water, top_up.lost) for top_up in column.top_ups if top_up.lost]
+        for name, mass in parts:
+            totals[name] = totals.get(name, NO_MASS) + mass * planned.copies
     return tuple(Needed(name, mass) for name, mass in totals.items())
 
 

@@ -45,8 +45,8 @@ def acid_equivalents(mass: Mass, card: Ingredient, end: End = "typical") -> Frac
 
 
 def water_in(card: Ingredient) -> Fraction:
-    """Give the share of a liquid that is water: all of pure water, the card's figure for a milk or a juice, else none that is known."""
+    """Give the share of an ingredient that is water: all of pure water, the card's figure for a milk, a juice or an acid, else none."""
     figure = card.figure("water content")
     if figure is not None:
-        return figure.typical / 100
+        return min(figure.typical / 100, Fraction(1))
     return Fraction(1) if card.counts_as == "water" else Fraction(0)

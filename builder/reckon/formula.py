@@ -87,6 +87,6 @@ def _lye_lines(lines: list[FormulaLine], lye: LyeBasis, cards: Mapping[str, Ingr
     beside = BESIDE_PHASE if plan.ready_mixed else LYE_PHASE
     for liquid, mass in need.liquids:
         if mass:
-            phase, role = (LATER_PHASE, Role.OTHER) if liquid.later else (beside, Role.LYE_WATER)
+            phase, role = (LATER_PHASE, Role.LATER_LIQUID) if liquid.later else (beside, Role.LYE_WATER)
             found.append(FormulaLine(cards[liquid.name.key], phase, role, mass.grams, plan.place))
     return found

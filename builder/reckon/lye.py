@@ -1,6 +1,7 @@
 """Lye: how much alkali and water a soap needs, for a superfat that the recipe asks for.
 
     alkali E_b = E_f * (1 - superfat) + E_a
+Acid in a liquid that takes the place of water is counted among E_a; how much of the liquid there is depends on the lye in turn.
 A mixed lye is divided by share of equivalents unless the recipe says by weight as weighed. Water is stated as lye concentration,
 lye / (lye + water) by weight as weighed, as water : lye, or as a percentage of the oils.
 """
@@ -11,7 +12,7 @@ from fractions import Fraction
 
 from builder.model.batch_sheet import Given, Purity, Working
 from builder.model.figure import Known
-from builder.model.ingredient import Ingredient
+from builder.model.ingredient import CountsAs, Ingredient
 from builder.model.place import fold
 from builder.model.quantity import NO_MASS, Mass, sum_masses
 from builder.model.recipe import AlkaliShare, DividedBy, LyeLiquid, LyePlan, WaterBy
@@ -31,11 +32,15 @@ class Alkali:
 
 @dataclass(frozen=True)
 class LyeBasis:
-    """What the sums of a lye rest on: its plan, its alkalis, and the molar mass of KOH in g/mol, in which saponification is stated."""
+    """What the sums of a lye rest on: its plan, its alkalis, and the molar mass of KOH in g/mol, in which saponification is stated.
+
+    `sour` are the cards of those of its liquids that count as acids, by folded name.
+    """
 
     plan: LyePlan
     alkalis: tuple[Alkali, ...]
     koh: Fraction
+    sour: Mapping[str, Ingredient]
 
 
 @dataclass(frozen=True)
@@ -67,7 +72,9 @@ def lye_basis(plan: LyePlan, cards: Mapping[str, Ingredient]) -> LyeBasis:
     for share in plan.alkalis:
         card = cards[share.name.key]
         found.append(Alkali(card, share.share, purity_of(card, share)))
-    return LyeBasis(plan, tuple(found), molar_mass(cards[fold(KOH)]))
+    liquids = {liquid.name.key: cards[liquid.name.key] for liquid in plan.liquids}
+    sour = {key: card for key, card in liquids.items() if card.counts_as is CountsAs.ACID}
+    return LyeBasis(plan, tuple(found), molar_mass(cards[fold(KOH)]), sour)
 
 
 def need_lye(
@@ -76,31 +83,55 @@ def need_lye(
     basis: LyeBasis,
 ) -> LyeNeed:
     """Give the alkali and water for these oils and acids. Errors: none that the checks have not held back."""
-    plan, alkalis, koh = basis.plan, basis.alkalis, basis.koh
-    workings = [fat_working(card, mass, koh) for card, mass in oils]
-    total_fat = sum((working.result for working in workings), Fraction(0))
-    of_acids = [acid_working(card, mass) for card, mass in acids]
-    total_acid = sum((working.result for working in of_acids), Fraction(0))
-    workings += of_acids
-    wanted = total_fat * (1 - plan.superfat.fraction) + total_acid
-    workings.append(
-        Working(
-            "alkali equivalents needed",
-            "the lye",
-            (Given("fat", total_fat, "mol"), Given("superfat", plan.superfat.fraction, "of 1"), Given("acid", total_acid, "mol")),
-            wanted,
-            "mol",
-        )
-    )
+    weight = sum_masses(mass for _, mass in oils)
+    fats = [fat_working(card, mass, basis.koh) for card, mass in oils]
+    sour = [acid_working(card, mass) for card, mass in acids]
+    fat, acid, free = _sum(fats), _sum(sour), basis.plan.superfat.fraction
+    wanted = _with_sour_liquids(fat * (1 - free) + acid, weight, basis)
+    mixed = _mix(wanted, weight, basis)
+    of_liquids = [acid_working(card, mass) for card, mass in _sour_liquids(mixed, basis)]
+    given = (Given("fat", fat, "mol"), Given("superfat", free, "of 1"), Given("acid", acid + _sum(of_liquids), "mol"))
+    needed = Working("alkali equivalents needed", "the lye", given, wanted, "mol")
+    return LyeNeed(mixed.alkali, mixed.liquids, (*fats, *sour, *of_liquids, needed, *mixed.workings))
+
+
+def _sum(workings: Sequence[Working]) -> Fraction:
+    return sum((working.result for working in workings), Fraction(0))
+
+
+def _with_sour_liquids(wanted: Fraction, oils: Mass, basis: LyeBasis) -> Fraction:
+    """Give the mol of alkali needed once the liquids of the lye have taken theirs.
+
+    How much liquid there is follows from the lye in a straight line, so what it takes is found from two points of it. A check has made
+    sure that it takes less than there is.
+    """
+
+    def taken(alkali: Fraction) -> Fraction:
+        return sum((acid_equivalents(mass, card) for card, mass in _sour_liquids(_mix(alkali, oils, basis), basis)), Fraction(0))
+
+    if not basis.sour:
+        return wanted
+    none, one = taken(Fraction(0)), taken(Fraction(1))
+    return (wanted + none) / (1 - (one - none))
+
+
+def _sour_liquids(need: LyeNeed, basis: LyeBasis) -> list[tuple[Ingredient, Mass]]:
+    return [(basis.sour[liquid.name.key], mass) for liquid, mass in need.liquids if liquid.name.key in basis.sour]
+
+
+def _mix(wanted: Fraction, oils: Mass, basis: LyeBasis) -> LyeNeed:
+    """Give the alkali as it is weighed and the liquids for so many mol of it."""
+    plan, alkalis = basis.plan, basis.alkalis
+    workings = []
     solids = _divide(wanted, alkalis, plan.divided_by)
     for alkali, solid in zip(alkalis, solids, strict=True):
-        alkali_given = (
+        given = (
             Given("alkali", solid.grams * alkali.purity.typical / molar_mass(alkali.card), "mol"),
             Given("molar mass", molar_mass(alkali.card), "g/mol"),
             Given("purity", alkali.purity.typical, "of 1", alkali.purity.source),
         )
-        workings.append(Working("alkali weight", alkali.card.name, alkali_given, solid.grams, "g"))
-    water, working = _water(sum_masses(solids), sum_masses(mass for _, mass in oils), plan)
+        workings.append(Working("alkali weight", alkali.card.name, given, solid.grams, "g"))
+    water, working = _water(sum_masses(solids), oils, plan)
     workings.append(working)
     weighed, brought = solids, NO_MASS
     if plan.ready_mixed is not None:

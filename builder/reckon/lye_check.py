@@ -33,6 +33,7 @@ def check_lye(weighed: Iterable[Weighed], basis: LyeBasis) -> LyeResult:
         without_waxes=sums.superfat(waxes=False) if waxes else None,
         concentration=solid / (solid + liquid),
         in_water=solid / (solid + water),
+        water_beside=sum_masses(w.mass * water_in(w.line.ingredient) for w in parts if w.line.role in (Role.OTHER, Role.LATER_LIQUID)),
         water_to_lye=liquid / solid,
         water_of_oils=liquid / sum_masses(w.mass for w in parts if w.line.role is Role.OIL),
         purities=tuple(alkali.purity for alkali in basis.alkalis),

@@ -48,7 +48,7 @@ def _weighed(working: Working) -> Working:
 
 
 def _is_acid(weighed: Weighed) -> bool:
-    return weighed.line.role is Role.OTHER and weighed.line.ingredient.counts_as is CountsAs.ACID
+    return weighed.line.ingredient.counts_as is CountsAs.ACID
 
 
 def _alkali(weighed: Weighed, basis: LyeBasis) -> Working:

@@ -3,9 +3,10 @@
 from fractions import Fraction
 
 from builder.model.batch_sheet import ContainersSize, Given, MouldSize, OilsSize, PeopleSize, Size, TotalSize, Working
-from builder.model.quantity import NO_MASS, Mass
+from builder.model.quantity import Mass
 from builder.model.recipe import Recipe
 from builder.reckon.formula import Formula
+from builder.reckon.portions import filled_weight
 
 
 def reckon_total(recipe: Recipe, formula: Formula, size: Size) -> tuple[Mass, Working]:
@@ -31,23 +32,22 @@ def reckon_total(recipe: Recipe, formula: Formula, size: Size) -> tuple[Mass, Wo
                 Given("volume", volume.millilitres, "mL"),
                 Given("density", recipe.density.density.grams_per_millilitre, "g/mL", recipe.density.measured),
             )
-        case PeopleSize(containers, demo, pot):
-            rule, total = "batch for people", fill * containers + demo + pot
+        case PeopleSize(containers, demo, pot, cup, also):
+            rule, total = "batch for people", filled_weight(size, recipe.fill) + demo + pot
+            fills = [("", fill, containers), *((f" of {one.container}", one.weight, count) for one, count in also)]
             given = (
-                Given("containers", Fraction(containers), ""),
-                Given("fill", fill.grams, "g"),
+                *(part for of, mass, count in fills for part in _fills(of, mass, count)),
+                *([Given("left in each cup", cup.grams, "g")] if cup else []),
                 Given("to show", demo.grams, "g"),
                 Given("left in the pot", pot.grams, "g"),
             )
     return total, Working(rule, recipe.name, given, total.grams, "g")
 
 
-def asked_for(size: Size) -> tuple[int | None, Mass]:
-    """Give the containers that the size asks for (None where it asks for a weight), and the weight that fills none."""
-    match size:
-        case ContainersSize(containers):
-            return containers, NO_MASS
-        case PeopleSize(containers, demo, pot):
-            return containers, demo + pot
-        case _:
-            return None, NO_MASS
+def _fills(of: str, fill: Mass, containers: int) -> tuple[Given, Given]:
+    return Given(f"containers{of}", Fraction(containers), ""), Given(f"fill{of}", fill.grams, "g")
+
+
+def asks_for_containers(size: Size) -> bool:
+    """Say whether a size asks for containers, so that rounding must not leave the last one short."""
+    return isinstance(size, ContainersSize | PeopleSize)

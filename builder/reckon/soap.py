@@ -1,12 +1,14 @@
 """What comes out of a pot of soap: soap of each fat, glycerol, water, what stays fat. In and out weigh the same.
 
 A triglyceride takes three alkali and frees one glycerol: soap = fat + alkali - glycerol. A fatty acid takes one and frees one water.
-An acid takes its protons and frees as many waters. The alkali is used up; the superfat stays as fat, of each fat in proportion, after
-those that go in after the cook. A wax gives soap and fatty alcohol, which are counted together as its soap. Free fatty acids within a
-fat are counted as glyceride, which sets glycerol a little too high (by 0.1 % of the fat for one per cent of free acid).
+An acid takes its protons and frees as many waters. The water of a milk, a juice, a solution of acid or a hydrous wool fat joins the rest.
+The alkali is used up; the superfat stays as fat, of each fat in proportion, after those that go in after the cook. A wax gives soap and
+fatty alcohol, which are counted together as its soap. Free fatty acids within a fat are counted as glyceride, which sets glycerol a little
+too high (by 0.1 % of the fat for one per cent of free acid).
 """
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from fractions import Fraction
 
 from builder.model.batch_sheet import Column, Role, SoapMade, SoapOf, Weighed
@@ -14,7 +16,7 @@ from builder.model.figure import Figure
 from builder.model.ingredient import CountsAs
 from builder.model.quantity import NO_MASS, Mass, sum_masses
 from builder.model.recipe import Recipe
-from builder.reckon.equivalents import acid_equivalents, fat_equivalents, molar_mass
+from builder.reckon.equivalents import acid_equivalents, fat_equivalents, molar_mass, water_in
 from builder.reckon.lye import LyeBasis
 
 
@@ -28,33 +30,40 @@ def reckon_soap(recipe: Recipe, column: Column, lye: LyeBasis, constants: Mappin
     pure = {alkali.card.name: alkali.purity.typical for alkali in lye.alkalis}
     hydroxide, equivalents, rest, water = _alkali(column.weighed, pure)
     per_mol = hydroxide / equivalents
-    salts: list[tuple[str, Mass]] = []
+    salts, others = [], []
     for w in column.weighed:
-        if w.line.role is Role.OTHER and w.line.ingredient.counts_as is CountsAs.ACID:
+        if w.line.role in (Role.OIL, Role.ALKALI):
+            continue
+        of_water = w.mass * water_in(w.line.ingredient)
+        water += of_water.grams
+        dry = w.mass - of_water
+        if w.line.ingredient.counts_as is CountsAs.ACID:
             taken = min(acid_equivalents(w.mass, w.line.ingredient), equivalents)
             equivalents -= taken
             water += taken * water_molar
-            salts.append((w.line.name, w.mass + Mass(taken * (per_mol - water_molar))))
+            salts.append((w.line.name, dry + Mass(taken * (per_mol - water_molar))))
+        elif dry:
+            others.append((w.line.name, dry))
     soaps, glycerol, freed, left = _soaps(column.weighed, equivalents, per_mol, lye.koh, glycerol_molar, water_molar)
-    lye_water = sum_masses(w.mass for w in column.weighed if w.line.role is Role.LYE_WATER)
-    others = tuple((w.line.name, w.mass) for w in column.weighed if w.line.role is Role.OTHER and not _is_acid(w))
-    bar = recipe.fill.weight
-    return SoapMade(
+    made = SoapMade(
         soaps=soaps,
         glycerol=glycerol,
-        water=lye_water + Mass(water + freed),
+        water=Mass(water + freed),
         salts=tuple(salts),
         rest_of_alkali=rest,
         free_alkali=Mass(left * per_mol),
-        others=others,
+        others=tuple(others),
         total=column.total,
-        bar=bar,
-        cured_bar=bar * (1 - recipe.cure.loses.fraction) if recipe.cure else None,
+        bar=NO_MASS,
+        cured_bar=None,
     )
+    return bar_of(made, recipe)
 
 
-def _is_acid(weighed: Weighed) -> bool:
-    return weighed.line.ingredient.counts_as is CountsAs.ACID
+def bar_of(made: SoapMade, recipe: Recipe) -> SoapMade:
+    """Give what comes out with the weight of one bar of it, wet and after the cure."""
+    bar = recipe.fill.weight
+    return replace(made, bar=bar, cured_bar=bar * (1 - recipe.cure.loses.fraction) if recipe.cure else None)
 
 
 def _alkali(weighed: Sequence[Weighed], pure: dict[str, Fraction]) -> tuple[Fraction, Fraction, Mass, Fraction]:
@@ -76,7 +85,7 @@ def _alkali(weighed: Sequence[Weighed], pure: dict[str, Fraction]) -> tuple[Frac
 def _soaps(
     weighed: Sequence[Weighed], alkali: Fraction, per_mol: Fraction, koh: Fraction, glycerol_molar: Fraction, water_molar: Fraction
 ) -> tuple[tuple[SoapOf, ...], Mass, Fraction, Fraction]:
-    """Give the soap of each oil, the glycerol, the grams of water set free, and the mol of alkali that is left.
+    """Give the soap of each oil, the glycerol, the grams of water that come out of the oils, and the mol of alkali that is left.
 
     Fats after the cook take only what the others leave.
     """
@@ -98,7 +107,10 @@ def _soaps(
             elif card.counts_as is CountsAs.FATTY_ACID:
                 out = taken * water_molar
                 freed += out
-            found[id(w)] = SoapOf(card, w.mass * part + Mass(taken * per_mol - out), w.mass * (1 - part))
+            of_water = w.mass * water_in(card)
+            freed += of_water.grams
+            dry = w.mass - of_water
+            found[id(w)] = SoapOf(card, dry * part + Mass(taken * per_mol - out), dry * (1 - part))
     return tuple(found[id(w)] for w in oils), glycerol, freed, left
 
 

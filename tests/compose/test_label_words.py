@@ -37,7 +37,11 @@ class Becomes:
 
 def batch(fill, measure="weight", *, made_with_lye=False):
     product = Product("lotion", "Lotion", "leave-on", made_with_lye, measure)
-    return Batch(recipe(density=WATER if measure == "volume" else None), product, Portions(Mass(Fraction(fill)), None, 1, NO_MASS))
+    return Batch(
+        recipe(density=WATER if measure == "volume" else None),
+        product,
+        Portions(Mass(Fraction(fill)), None, 1, NO_MASS, Mass(Fraction(fill))),
+    )
 
 
 def written(*arguments, **named):

@@ -76,7 +76,7 @@ def test_a_converted_row_restates_a_row_that_counts_its_name(limit):
 
 
 def test_a_row_about_an_ingredient_of_ours_has_the_name_that_its_card_declares():
-    judged = [limit for limit in LIMITS if limit.is_judged and limit.names]
+    judged = [limit for limit in LIMITS if limit.is_judged() and limit.names]
     for limit in judged:
         card = STUDIO.ingredients.get(fold(limit.ingredient))
         assert card is None or {*names_of(card), blend_of(names_of(card))} & set(limit.names), limit.ingredient
@@ -92,7 +92,7 @@ def test_a_row_about_an_ingredient_of_ours_has_the_name_that_its_card_declares()
 
 
 def test_the_total_of_scent_has_a_usual_most_for_each_contact_that_is_taught():
-    totals = [limit for limit in LIMITS if limit.is_total_of_scent and limit.is_judged]
+    totals = [limit for limit in LIMITS if limit.is_total_of_scent and limit.is_judged()]
     assert {contact for limit in totals for contact in limit.contact} == {"leave-on", "bath", "rinse-off", "lips"}
     assert all(limit.weight is LimitWeight.PRACTICE for limit in totals)
     (soap,) = (limit for limit in totals if limit.percent_of is PercentOf.OILS)

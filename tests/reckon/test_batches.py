@@ -15,7 +15,6 @@ from builder.model.quantity import NO_MASS, Density, Drops, Rest, Volume, sum_ma
 from builder.model.recipe import AmountsAs, Choice, Fill, MeasuredDensity
 from builder.reckon.batches import reckon_batch, weighings
 from builder.reckon.ingredient_list import list_ingredients
-from builder.reckon.portions import reckon_portions
 from builder.reckon.rounding import pick_scale, round_down, round_near
 from tests.making import CONSTANTS, card, cards, grams, parts, phase, recipe, scale, share
 
@@ -135,13 +134,6 @@ def test_scaling_up_and_down_gives_the_batch_back(one, other, size, times):
     assert sum_masses(line.exact for line in small.lines) == grams(size)
 
 
-@given(sizes, st.fractions(5, 300, max_denominator=10), st.fractions(0, 40, max_denominator=5))
-def test_portions_and_what_is_left_add_to_the_batch(total, fill, kept):
-    portions = reckon_portions(grams(total), grams(fill), None, grams(kept))
-    assert portions.fill * portions.yields + portions.left + grams(kept) == grams(total)
-    assert portions.left < portions.fill
-
-
 @given(st.integers(1, 30), st.integers(1, 4))
 def test_twice_the_containers_take_twice_the_ingredients(students, each):
     one = reckon_batch(lotion(), LOTION, PeopleSize(students * each, NO_MASS, NO_MASS), STOCK, FINE, CONSTANTS)
@@ -229,4 +221,4 @@ def test_a_dose_is_rounded_down_to_the_scale_and_to_whole_drops():
     made = type(made)(**{**made.__dict__, "fill": Fill(Name("bottle"), grams(113))})
     sheet = reckon_batch(made, LOTION, ContainersSize(1), cards(oil), weighings([scale("0.1")]), CONSTANTS)
     assert sheet.doses[0].at_most == grams("0.5")  # 0.565 g
-    assert sheet.doses[0].drops[0].drops == 15  # 0.5 g of drops of 32 mg
+    assert sheet.doses[0].each[0].drops == 17  # of 32 mg: 0.544 g, and 18 are 0.576 g

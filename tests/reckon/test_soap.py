@@ -177,3 +177,11 @@ def test_a_lye_of_ready_mixed_solution_alone_needs_no_water_beside_it():
     plan = lye(superfat=5, purity=100, ready_mixed=share(33), water=(WaterBy.CONCENTRATION, "0.33"))
     sheet = batch({"fat": 100}, plan, fat("fat", 190))
     assert [line.name for line in sheet.lines] == ["fat", "sodium hydroxide solution, 33 %"]
+
+
+# European Pharmacopoeia 0135, hydrous wool fat: a quarter is water, and 67 to 79 mg/g stand for the whole.
+def test_the_water_in_hydrous_wool_fat_is_water():
+    wool = card("hydrous wool fat", CountsAs.WAX, saponification=(67, 79), water_content=25)
+    sheet = batch({"fat": 90, "hydrous wool fat": 10}, lye(superfat=0), fat("fat", 190), wool)
+    assert float((sheet.soap.water - sheet.grams.lye_water).grams) == pytest.approx(25, abs=0.001)
+    assert parts_of(sheet.soap) == sheet.grams.total

@@ -29,8 +29,7 @@ class BenchProduct:
 
     name: str
     whose: str
-    fill: str
-    fill_words: str
+    fills: tuple[BenchAmount, ...]
     phases: tuple[BenchPhase, ...]
     choices: tuple[ChoiceView, ...]
 

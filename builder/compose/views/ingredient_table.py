@@ -13,12 +13,13 @@ class IngredientRow:
 
 @dataclass(frozen=True)
 class PhaseTable:
-    """One phase: its heading, what is done with it in words (empty where nothing is), its rows, its total."""
+    """One phase: its heading, what is done with it in words (empty where nothing is), its rows, its total, what follows below it."""
 
     title: str
     treatment: str
     rows: tuple[IngredientRow, ...]
     total: IngredientRow
+    note: str = ""
 
 
 @dataclass(frozen=True)

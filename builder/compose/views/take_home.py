@@ -35,7 +35,10 @@ class ListedVariant:
 
 @dataclass(frozen=True)
 class TakeHomeView:
-    """A take-home sheet. `pdf` is the address of the same sheet as PDF, empty on paper; `first_aid` is for lye, empty without it."""
+    """A take-home sheet. `pdf` is the address of the same sheet as PDF, empty on paper; `first_aid` is for lye, empty without it.
+
+    `cost` is what the batch costs, empty unless the studio asks for it.
+    """
 
     frame: PageFrame | SheetFrame
     pdf: str
@@ -53,6 +56,7 @@ class TakeHomeView:
     flow: LessonFlow
     storage: str
     keeps: str
+    cost: str
     directions: str
     label_lists: tuple[ListedVariant, ...]
     label_rest: bool

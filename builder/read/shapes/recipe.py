@@ -45,6 +45,13 @@ def _purity_of_all(given: object) -> object:
     return {"": given} if isinstance(given, str) else given
 
 
+class SteamsAwayShape(Shape):
+    """What a phase loses while it is heated and held."""
+
+    share: PartOfWhole = needed("share", "4 %")
+    measured: Text = needed("measured", '"how, when"')
+
+
 class PhaseShape(Shape):
     """Ingredients that are weighed and treated together."""
 
@@ -52,6 +59,7 @@ class PhaseShape(Shape):
     heat_to: Heat | None = maybe("heat to")
     hold: Time | None = maybe("hold")
     after_the_cook: YesOrNo = maybe("after the cook", False)
+    steams_away: SteamsAwayShape | None = maybe("steams away", example='{share: 4 %, measured: "how, when"}')
     ingredients: Annotated[dict[str, AmountField], NOT_EMPTY] = needed("ingredients", "{sunflower oil: 12 %}")
 
 
@@ -109,6 +117,7 @@ class FillShape(Shape):
 
     container: Text = needed("container", "4 fl oz bottle")
     weight: Weight = needed("weight", "113 g")
+    measured: Text = maybe("measured", "")
 
 
 class MeasuredDensityShape(Shape):

@@ -2,7 +2,20 @@
 
 from typing import Annotated
 
-from builder.read.shapes.fields import NOT_EMPTY, Capacity, Day, Inside, Number, SourceField, Text, Texts, Weight, YesOrNo, reads
+from builder.read.shapes.fields import (
+    NOT_EMPTY,
+    Capacity,
+    Day,
+    Inside,
+    Number,
+    PartOfWhole,
+    SourceField,
+    Text,
+    Texts,
+    Weight,
+    YesOrNo,
+    reads,
+)
 from builder.read.shapes.figure import KnownField
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.values import word_of
@@ -27,6 +40,7 @@ class ContainerShape(Shape):
     capacity: Capacity | None = maybe("capacity")
     inside: Inside | None = maybe("inside")
     fill_weight: Weight | None = maybe("fill weight")
+    head_space: PartOfWhole | None = maybe("head space")
     shape: Text = needed("shape", "cylinder")
     source: SourceField = needed("source", "common-practice")
     at: Text = needed("at", "trade size")

@@ -20,6 +20,7 @@ from builder.read.shapes.fields import (
     WholeAboveZero,
     reads,
 )
+from builder.read.shapes.recipe import FillShape
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.values import member_of, word_of
 
@@ -31,6 +32,13 @@ class StaffShape(Shape):
     assistants: Whole = maybe("assistants", 0)
 
 
+class AlsoFillShape(FillShape):
+    """A second container that the same batch fills."""
+
+    each_student: Things = needed("each student", "1 container")
+    spare: ThingsOrNone = maybe("spare", Count(0))
+
+
 class MakeShape(Shape):
     """How much of one recipe a class makes."""
 
@@ -39,6 +47,8 @@ class MakeShape(Shape):
     spare: ThingsOrNone = maybe("spare", Count(0))
     demo: WeightOrNone = maybe("demo", NO_MASS)
     left_in_the_pot: WeightOrNone = maybe("left in the pot", NO_MASS)
+    left_in_each_cup: WeightOrNone = maybe("left in each cup", NO_MASS)
+    also_fills: tuple[AlsoFillShape, ...] = maybe("also fills", (), "[{container: 2 fl oz jar, weight: 55 g, each student: 1 container}]")
     at_home: tuple[Annotated[HomeSize, reads(parse_home_size)], ...] = maybe("at home", (), "[250 g, 4 containers]")
 
 

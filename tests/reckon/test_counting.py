@@ -7,16 +7,15 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.check.counted import count_towards, factors_in
-from builder.check.over_limit import is_own_law
 from builder.model.batch_sheet import TotalSize
 from builder.model.figure import Known
 from builder.model.ingredient import CountsAs, LabelName
-from builder.model.limit import Limit, LimitWeight, PercentOf
+from builder.model.limit import Limit, LimitWeight, PercentOf, is_own_law
 from builder.model.place import Name, fold
 from builder.model.product import Product
 from builder.model.recipe import Choice
 from builder.reckon.batches import reckon_batch, weighings
+from builder.reckon.counting import count_towards, factors_in
 from tests.making import CONSTANTS, SOURCE, card, cards, fat, grams, phase, recipe, scale, share
 
 LOTION = Product("lotion", "Lotion", "leave-on", False, "weight")

@@ -1,0 +1,96 @@
+"""One batch in two kinds of container: what each document says of it."""
+
+import re
+from fractions import Fraction
+
+import pytest
+from bs4 import BeautifulSoup
+
+from builder.compose import compose_documents
+from builder.compose.batch_json import class_json, number
+from builder.stock import LAYOUTS
+from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
+
+DATE = "print/first/2027-02-06"
+CLASS_YAML = FILES["classes/first/class.yaml"].replace(
+    "  salts: {each student: 2 containers, at home: [500 g]}",
+    "  salts:\n    each student: 2 containers\n    left in each cup: 1 g\n    at home: [500 g]\n"
+    "    also fills: [{container: 2 fl oz jar, weight: 50 g, measured: one filled, each student: 1 container, spare: 2 containers}]",
+)
+RECIPE = FILES["recipes/salts.yaml"].replace("heat to: 70 degC", "heat to: 70 degC\n    steams away: {share: 5 %, measured: three times}")
+LESSON = FILES["classes/first/lesson.md"].replace("4. Fill {portion}", "4. Pour {cup} into the cup, and {portion}")
+
+
+@pytest.fixture(scope="module")
+def edition(tmp_path_factory):
+    changed = {"classes__first__class_yaml": CLASS_YAML, "recipes__salts_yaml": RECIPE, "classes__first__lesson_md": LESSON}
+    changed["recipes__salts_yaml"] = RECIPE.replace("{glycerin: 100 g}", "{glycerin: 60 g, water: 40 g}")
+    return read_edition(write_studio(tmp_path_factory.mktemp("two"), **changed))
+
+
+@pytest.fixture(scope="module")
+def documents(edition):
+    made = compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY).documents
+    return {f"{one.folder}/{one.path}": " ".join(BeautifulSoup(one.html, "html.parser").get_text(" ").split()) for one in made}
+
+
+def test_the_batch_is_enough_for_both_kinds(edition):
+    sheet = next(one for one in edition.sheets if one.students == 3)
+    made = sheet.made[0]
+    (jar,) = made.batches[0].also
+    assert [count for _, count in made.fillings] == [6, 5]
+    assert made.batch.grams.total.grams == 6 * (113 + 1) + 5 * (50 + 1)
+    assert (made.batch.portions.yields, jar.portions.yields) == (6, 5)
+    assert jar.portions.left == made.batch.portions.left
+
+
+def test_doses_follow_the_container(edition):
+    made = edition.sheets[0].made[0]
+    assert made.batch.doses[0].at_most.grams > made.batches[0].also[0].doses[0].at_most.grams
+
+
+def test_teachers_read_the_cup_and_the_container(documents):
+    page = documents[f"{DATE}/teacher.pdf"]
+    for text in (
+        "6 jars (4 fl oz jar) and 5 jars (2 fl oz jar) in all.",
+        "114 g (4.02 oz) for each 4 fl oz jar",
+        "113 g (3.98 oz) in each 4 fl oz jar",
+        "51 g (1.79 oz) for each 2 fl oz jar",
+        "all containers are filled from 939 g",
+        "Pour 114 g into the cup",
+    ):
+        assert text in page, text
+
+
+def test_a_heated_phase_says_its_weight_again(documents):
+    page = documents[f"{DATE}/teacher.pdf"]
+    weight = re.search(r"back to ([\d.]+) g with hot water\. This is likely to take about 5 g \(three times\)", page)
+    assert weight
+    assert weight[1] == "93.9"  # a tenth of 939 g
+    home = documents["print/first/take-home-salts-500-g.pdf"]
+    assert "back to 50 g (1.75 oz) with hot water." in home
+    assert "likely" not in home
+
+
+def test_bench_cards_and_class_page_name_both(documents):
+    bench = documents[f"{DATE}/bench-cards.pdf"]
+    assert "Each of you fills 2 jars and 1 jar" in bench
+    assert "114 g in your cup (for the 4 fl oz jar) 113 g in each (4 fl oz jar) 51 g in your cup (for the 2 fl oz jar)" in bench
+    page = documents["site/classes/first.html"]
+    assert "2 jars for each student (4 fl oz jar), 113 g (3.98 oz) in each and 1 jar for each student (2 fl oz jar), 50 g" in page
+
+
+def test_each_kind_has_its_label_sheet(documents):
+    assert documents[f"{DATE}/labels-salts.pdf"].count("Net Wt 3.98 oz (113 g)") == 6
+    page = documents[f"{DATE}/labels-salts-2-fl-oz-jar.pdf"]
+    assert page.count("Net Wt 1.76 oz") == 5, page[:400]
+
+
+def test_json_holds_both(edition):
+    sheet = next(one for one in edition.sheets if one.students == 3)
+    first = class_json(sheet, (), "first", "salts")["product"]["batches"][0]
+    portions = first["also fills"][0]["portions"]
+    assert (portions["container"], portions["wanted"], portions["yields"]) == ("2 fl oz jar", 5, 5)
+    assert [portions[key] for key in ("fill", "poured", "all from")] == [number(Fraction(value)) for value in (50, 51, 939)]
+    assert first["batch"]["portions"]["poured"] == number(Fraction(114))
+    assert first["batch"]["columns"][0]["top up"][0]["phase"] == "warm"
