@@ -49,6 +49,7 @@ def _judge(batch: Batch, towards: TowardsLimit) -> Iterator[BatchFinding]:
         return  # What one ingredient takes by itself, its own limit says.
     what, who, own, where = what_counts(counted), _who(limit, batch.region), towards.own_law, where_it_stands(limit)
     place = place_of_counted(counted[0], batch.sheet.recipe)
+    verb = "passes" if len({one.card.key for one in counted}) == 1 else "together pass"
     if limit.most == 0:
         wrong = f"{what} falls under a ban ({where}). This is {who}."
         remedy = f"Use another ingredient. {DEFER}"
@@ -65,10 +66,10 @@ def _judge(batch: Batch, towards: TowardsLimit) -> Iterator[BatchFinding]:
         yield batch.caution("scent-over-usual", place, wrong, remedy, case)
     elif least > limit.most and own:
         remedy = f"Use less of it. {DEFER}"
-        yield batch.stop("over-legal-limit", place, f"{what} passes a legal limit: {passed} This is {who}.", remedy, case)
+        yield batch.stop("over-legal-limit", place, f"{what} {verb} a legal limit: {passed} This is {who}.", remedy, case)
     elif least > limit.most:
         remedy = f"Use less of it, or accept this with a reason. {DEFER}"
-        yield batch.caution("over-usual-limit", place, f"{what} passes a limit: {passed} This is {who}.", remedy, case)
+        yield batch.caution("over-usual-limit", place, f"{what} {verb} a limit: {passed} This is {who}.", remedy, case)
     elif most > limit.most and limit.weight in WORTH_ASKING:
         yield batch.caution(
             "limit-not-proven",

@@ -57,7 +57,7 @@ TWINS = {
     "acid-ph-open": {"fills:": f"pH: {{low: 3.8, high: 4, {PH}\nfills:"},
     "sun-caution-missing": {"fills:": "label cautions: [Use a sunscreen while you use this and for a week afterwards.]\nfills:"},
     "phototoxic-unlimited": {"clementine oil": "juniper berry essential oil"},
-    "phototoxic-together": {"bergamot essential oil": "lavender essential oil"},
+    "over-usual-limit--together": {"bergamot essential oil": "lavender essential oil"},
     "scent-over-usual--children": {"youngest user: 6": "youngest user: 13"},
     "over-usual-limit--face": {"used on: [face]": "used on: [body]", "accepts: {scent-over-usual: Not the point of this case.}\n": ""},
     "over-legal-limit--aluminium": {"kaolin clay: 10 %": "kaolin clay: 4 %", "white sugar: 60 %": "white sugar: 66 %"},
