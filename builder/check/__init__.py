@@ -4,23 +4,31 @@ from collections.abc import Callable, Iterable, Iterator
 from itertools import chain
 
 from builder.check.acceptance import accept_findings
+from builder.check.acids_on_skin import find_acids_on_the_skin
 from builder.check.after_opening_missing import find_times_after_opening_missing
 from builder.check.alkali_among_ingredients import find_alkalis_among_ingredients
 from builder.check.allergens_not_stated import find_allergens_not_stated
 from builder.check.amount_for_scale import find_amounts_scales_cannot_weigh
 from builder.check.amounts_of_another_kind import find_amounts_of_another_kind
+from builder.check.base_overloaded import find_overloaded_bases
 from builder.check.batch_codes_alike import find_batch_codes_alike
 from builder.check.batches import Batch, BatchFinding, batches_of, say_once
+from builder.check.charges_opposed import find_opposed_charges
 from builder.check.colour_not_allowed import find_colours_not_allowed
 from builder.check.dates_out_of_order import find_dates_out_of_order
 from builder.check.doses_high import find_high_doses
+from builder.check.emulsion import find_weak_emulsions
 from builder.check.figures_missing import find_figures_missing
 from builder.check.fill_and_container import find_fills_that_do_not_fit
+from builder.check.fizz_and_water import find_fizz_and_water
+from builder.check.free_from import find_broken_promises
+from builder.check.heat import find_what_is_heated_too_far
 from builder.check.home_size_without_oils import find_home_sizes_without_oils
 from builder.check.item_use_unclear import find_unclear_uses
 from builder.check.label_order import find_open_label_orders
 from builder.check.label_sheets import find_unfit_label_sheets
 from builder.check.label_too_small import find_labels_too_small
+from builder.check.label_unsaid import find_what_labels_leave_unsaid
 from builder.check.letters_not_in_font import find_letters_not_in_font
 from builder.check.links_broken import find_broken_links
 from builder.check.lye_liquids import find_unfit_lye_liquids
@@ -29,16 +37,23 @@ from builder.check.lye_too_strong import find_too_strong_lye
 from builder.check.lye_where_it_belongs import find_lye_out_of_place
 from builder.check.mention_unknown import find_unknown_mentions
 from builder.check.names_twice import find_names_twice
+from builder.check.oil_on_bath import find_oil_on_the_bath
 from builder.check.option_not_offered import find_options_not_offered
 from builder.check.over_limit import find_amounts_over_limits
+from builder.check.phototoxic import find_phototoxic_oils
+from builder.check.plants import find_plants_out_of_place
 from builder.check.portions_short import find_short_portions
 from builder.check.preservation import find_products_that_do_not_keep
+from builder.check.preservative_amount import find_preservative_amounts
+from builder.check.preservative_fit import find_preservatives_that_do_not_fit
+from builder.check.preservative_ph import find_preservatives_out_of_their_ph
 from builder.check.price_below_materials import find_prices_below_materials
 from builder.check.reach import classes_held_back
 from builder.check.roster_choices import find_roster_choices_unknown
 from builder.check.roster_people import find_roster_people_out_of_place
 from builder.check.scales_missing import find_scales_missing
 from builder.check.shares_not_whole import find_shares_not_whole
+from builder.check.soap_additions import find_too_much_in_soap, find_what_disturbs_lye
 from builder.check.superfat_out_of_range import find_superfat_out_of_range
 from builder.check.supply_twice import find_supplies_twice
 from builder.check.supply_unknown import find_unknown_supplies
@@ -68,6 +83,16 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_high_doses,
     find_home_sizes_without_oils,
     find_products_that_do_not_keep,
+    find_preservatives_out_of_their_ph,
+    find_preservatives_that_do_not_fit,
+    find_opposed_charges,
+    find_plants_out_of_place,
+    find_oil_on_the_bath,
+    find_fizz_and_water,
+    find_what_is_heated_too_far,
+    find_what_disturbs_lye,
+    find_what_labels_leave_unsaid,
+    find_broken_promises,
     find_unknown_mentions,
     find_broken_links,
     find_times_that_do_not_fit,
@@ -95,6 +120,12 @@ RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[BatchFinding]], ...] = (
     find_amounts_over_limits,
     find_options_not_offered,
     find_colours_not_allowed,
+    find_preservative_amounts,
+    find_weak_emulsions,
+    find_acids_on_the_skin,
+    find_phototoxic_oils,
+    find_too_much_in_soap,
+    find_overloaded_bases,
 )
 
 

@@ -9,7 +9,7 @@ from builder.model.figure import Figure
 from builder.model.finding import Finding, caution, stop
 from builder.model.ingredient import Ingredient
 from builder.model.labelling import ANY_REGION, Labelling
-from builder.model.limit import ColourRule
+from builder.model.limit import ColourRule, Limit
 from builder.model.place import Place
 from builder.model.studio import Studio
 
@@ -36,7 +36,7 @@ class BatchFinding:
 class Batch:
     """One batch with what a finding says of it: its name, the classes it holds back (`about`), and where its size is written.
 
-    `region` is the studio's; `cards` are the studio's, for what students may choose.
+    `region` and `limits` are the studio's; `cards` are the studio's, for what students may choose.
     """
 
     name: str
@@ -45,6 +45,7 @@ class Batch:
     constants: Mapping[str, Figure]
     size_place: Place | None = None
     region: str = ""
+    limits: tuple[Limit, ...] = ()
     colour_rules: tuple[ColourRule, ...] = ()
     cards: Mapping[str, Ingredient] = field(default_factory=dict)
     labelling: Labelling = ANY_REGION
@@ -70,6 +71,7 @@ def batch_of(name: str, sheet: BatchSheet, studio: Studio, about: frozenset[str]
         sheet,
         studio.constants,
         region=studio.profile.region,
+        limits=studio.limits,
         colour_rules=studio.colour_rules,
         cards=studio.ingredients,
         labelling=studio.labelling,

@@ -9,7 +9,7 @@ from builder.check.batches import Batch, BatchFinding
 from builder.check.limit_words import DEFER, limit_in_words, percent, what_counts, where_it_stands, who_says, why_open
 from builder.check.places import place_of_counted
 from builder.model.batch_sheet import TowardsLimit
-from builder.model.limit import LimitWeight
+from builder.model.limit import ALUMINIUM, Limit, LimitWeight
 
 WORTH_ASKING = (LimitWeight.LAW, LimitWeight.OPINION)
 
@@ -32,13 +32,24 @@ def _order(towards: TowardsLimit) -> tuple[bool, int]:
     return not towards.own_law, list(LimitWeight).index(towards.limit.weight)
 
 
+def _who(limit: Limit, region: str) -> str:
+    """Say what stands behind a limit, and of aluminium how its share is known and that the law leaves some colours out."""
+    if limit.counted_as != ALUMINIUM:
+        return who_says(limit, region)
+    return (
+        f"{who_says(limit, region)}. The share of aluminium is worked out from an ideal formula, and the supplier's analysis decides; some "
+        "colours of Annex IV are exempt, and the text says from which day it applies"
+    )
+
+
 def _judge(batch: Batch, towards: TowardsLimit) -> Iterator[BatchFinding]:
     limit, counted, least, most = towards.limit, towards.counted, towards.least, towards.most
     assert limit.most is not None
     if limit.parts and len({one.card.key for one in counted}) < 2:
         return  # What one ingredient takes by itself, its own limit says.
-    what, who, own, where = what_counts(counted), who_says(limit, batch.region), towards.own_law, where_it_stands(limit)
+    what, who, own, where = what_counts(counted), _who(limit, batch.region), towards.own_law, where_it_stands(limit)
     place = place_of_counted(counted[0], batch.sheet.recipe)
+    verb = "passes" if len({one.card.key for one in counted}) == 1 else "together pass"
     if limit.most == 0:
         wrong = f"{what} falls under a ban ({where}). This is {who}."
         remedy = f"Use another ingredient. {DEFER}"
@@ -55,10 +66,10 @@ def _judge(batch: Batch, towards: TowardsLimit) -> Iterator[BatchFinding]:
         yield batch.caution("scent-over-usual", place, wrong, remedy, case)
     elif least > limit.most and own:
         remedy = f"Use less of it. {DEFER}"
-        yield batch.stop("over-legal-limit", place, f"{what} passes a legal limit: {passed} This is {who}.", remedy, case)
+        yield batch.stop("over-legal-limit", place, f"{what} {verb} a legal limit: {passed} This is {who}.", remedy, case)
     elif least > limit.most:
         remedy = f"Use less of it, or accept this with a reason. {DEFER}"
-        yield batch.caution("over-usual-limit", place, f"{what} passes a limit: {passed} This is {who}.", remedy, case)
+        yield batch.caution("over-usual-limit", place, f"{what} {verb} a limit: {passed} This is {who}.", remedy, case)
     elif most > limit.most and limit.weight in WORTH_ASKING:
         yield batch.caution(
             "limit-not-proven",

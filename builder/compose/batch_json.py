@@ -10,7 +10,7 @@ from dataclasses import fields
 
 from builder.compose.json_number import Json, number
 from builder.compose.supply_json import cost_json, jug_json, strokes_json
-from builder.model.batch_sheet import BatchSheet, Column, Declared, IngredientList, Question, SoapMade, Weighed, Working
+from builder.model.batch_sheet import BatchSheet, Column, Declared, Emulsion, IngredientList, Question, SoapMade, Weighed, Working
 from builder.model.class_sheet import ChoiceTotal, ClassSheet, MadeSheet
 from builder.model.dose import Lowered, MostOf
 from builder.model.finding import Finding
@@ -82,6 +82,7 @@ def _batch(sheet: BatchSheet) -> Json:
         **_filling(sheet),
         "ingredient lists": [{"chosen": dict(variant.chosen), "list": _ingredients(variant.ingredients)} for variant in sheet.variants],
         "smallest sensible batch": number(sheet.smallest.grams) if sheet.smallest else None,
+        "emulsion": _emulsion(sheet.emulsion) if sheet.emulsion else None,
         "what the soap becomes": _soap(sheet.soap) if sheet.soap else None,
         "strokes": [strokes_json(one) for one in sheet.strokes],
         "jugs": [jug_json(jug) for jug in sheet.jugs],
@@ -164,6 +165,17 @@ def _lowered(lowered: Lowered) -> Json:
         "source": limit.source.key,
         "at": limit.at,
         "known": str(limit.known),
+    }
+
+
+def _emulsion(emulsion: Emulsion) -> Json:
+    return {
+        "oils": [card.name for card in emulsion.oils],
+        "emulsifiers": [card.name for card in emulsion.emulsifiers],
+        "share of oils": number(emulsion.oil_share),
+        "required HLB": number(emulsion.required) if emulsion.required is not None else None,
+        "HLB of the emulsifiers": number(emulsion.has) if emulsion.has is not None else None,
+        "share of the first that would meet it": number(emulsion.share_of_first) if emulsion.share_of_first is not None else None,
     }
 
 

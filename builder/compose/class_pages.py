@@ -2,7 +2,7 @@
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
-from builder.compose.allergens import allergens_of
+from builder.compose.allergens import allergens_of, allergens_open_in
 from builder.compose.class_facts import length, picture_of, price, staff, view_dates, youngest
 from builder.compose.edition import Edition
 from builder.compose.frames import page_frame
@@ -47,6 +47,8 @@ def compose_class_page(edition: Edition, studio_class: StudioClass, sheet: Class
         wear=tuple(sentence(text) for text in studio_class.wear),
         cautions=_cautions(edition, sheet),
         allergens=allergens_of(edition.studio, [made.batch for made in sheet.made]),
+        allergens_open=allergens_open_in(edition.studio, [made.batch for made in sheet.made]),
+        free_from=listed(studio_class.free_from),
         for_whom=sentence(studio_class.for_whom),
         youngest=youngest(studio_class),
         length=length(studio_class),

@@ -1,7 +1,7 @@
 """The take-home sheet: one recipe at one home size, complete enough to make it alone, as a page and as a PDF."""
 
 from builder.compose import addresses
-from builder.compose.allergens import allergens_of
+from builder.compose.allergens import allergens_of, allergens_open_in
 from builder.compose.dates import plain_date
 from builder.compose.dose_words import view_choice
 from builder.compose.edition import Edition
@@ -16,7 +16,7 @@ from builder.compose.portion_words import emergency_lines, fills
 from builder.compose.supply_words import home_cost
 from builder.compose.views.frame import PageFrame, SheetFrame
 from builder.compose.views.take_home import ListedVariant, ScaleSet, TakeHomeView
-from builder.compose.wording import capacity, reading, sentence
+from builder.compose.wording import capacity, listed, reading, sentence
 from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet, HomeBatch
 from builder.model.document import Document
@@ -98,6 +98,8 @@ def _view(
         label_cautions=sheet.recipe.label_cautions,
         net_contents=net_contents(sheet, studio.profile.region),
         allergens=allergens_of(studio, [sheet]),
+        allergens_open=allergens_open_in(studio, [sheet]),
+        free_from=listed(sheet.recipe.free_from),
         first_aid=_first_aid(studio, sheet),
         emergency=emergency_lines(studio.profile.emergency),
         printed=plain_date(edition.today, edition.locale),

@@ -350,12 +350,29 @@ class Variant:
 
 
 @dataclass(frozen=True)
+class Emulsion:
+    """Water and oil that meet in a batch: the oils, the emulsifiers (the highest HLB first), and the oils' share of the whole.
+
+    `required` is the HLB that the oils require, `has` that of the emulsifiers together; each is None where a figure is not known.
+    `share_of_first` is the share of the first of two emulsifiers with which they would come to what is required (None: no share does).
+    """
+
+    oils: tuple[Ingredient, ...]
+    emulsifiers: tuple[Ingredient, ...]
+    oil_share: Fraction
+    required: Fraction | None
+    has: Fraction | None
+    share_of_first: Fraction | None
+    workings: tuple[Working, ...] = ()
+
+
+@dataclass(frozen=True)
 class BatchSheet:
     """One batch of one recipe, worked out. The first column is in grams; home sheets have one in ounces beside it.
 
     `soap` is what a soap made with lye becomes; `smallest` is the smallest batch that these scales can weigh sensibly. `strokes`, `jugs`
     and `cost` are what the studio's supplies add, where it lists any. `towards` has every limit that
-    something here counts towards.
+    something here counts towards, `asked` every row that asks for a pH or a label. `emulsion` is water and oil that meet.
     """
 
     recipe: Recipe
@@ -369,10 +386,12 @@ class BatchSheet:
     workings: tuple[Working, ...]
     soap: SoapMade | None = None
     smallest: Mass | None = None
+    emulsion: Emulsion | None = None
     strokes: tuple[PumpStrokes, ...] = ()
     jugs: tuple[Jug, ...] = ()
     cost: Cost | None = None
     towards: tuple[TowardsLimit, ...] = ()
+    asked: tuple[TowardsLimit, ...] = ()
 
     @property
     def grams(self) -> Column:

@@ -11,6 +11,9 @@ from builder.model.figure import Figure, Figures, Known, Source
 from builder.model.place import NOWHERE, Place, fold
 from builder.model.quantity import Mass
 
+MICROBES = ("bacteria", "fungi")
+CHARGES = ("none", "anionic", "cationic", "amphoteric")
+
 
 class CountsAs(StrEnum):
     """What an ingredient is in the sums."""
@@ -91,11 +94,27 @@ class DropMass:
 
 
 @dataclass(frozen=True)
+class Preserves:
+    """What a preservative holds back at its usual amount, of MICROBES (fungi: yeast and mould), and where that was published.
+
+    `alone` is False for what is only a part of a system. It fails beside an ingredient of one of the charges of `fails_with`.
+    """
+
+    covers: tuple[str, ...]
+    alone: bool
+    fails_with: tuple[str, ...]
+    source: Source
+    at: str
+    known: Known
+
+
+@dataclass(frozen=True)
 class Ingredient:
     """One ingredient card. Figures are keyed by their name (`saponification`, `density`, ...).
 
-    `name_places` say where each name that it answers to is written. `saponified_as` is the second word of the name of its soap or salt
-    (Sodium Olivate).
+    `charge` is one of CHARGES, empty where it is not known. `like_food`: it makes a product look or smell like food. `speeds_trace`: it
+    makes raw soap thicken fast. `saponified_as` is the second word
+    of the name of its soap or salt (Sodium Olivate). `name_places` say where each name that it answers to is written.
     """
 
     name: str
@@ -110,6 +129,10 @@ class Ingredient:
     allergen_statement: AllergenStatement | None = None
     hazards: tuple[str, ...] = ()
     allergens: tuple[str, ...] = ()
+    charge: str = ""
+    like_food: bool = False
+    speeds_trace: bool = False
+    preserves: Preserves | None = None
     about: str = ""
     figures: Mapping[str, Figures] = field(default_factory=dict)
     drop_mass: DropMass | None = None

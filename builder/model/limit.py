@@ -1,7 +1,7 @@
 """How much of an ingredient a product may hold, and who says so; and the colours that a law lists."""
 
-from collections.abc import Sequence
-from dataclasses import dataclass, field
+from collections.abc import Collection, Sequence
+from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from fractions import Fraction
 
@@ -28,6 +28,8 @@ class PercentOf(StrEnum):
     OILS = "oils"
 
 
+# What the rows on the total of aluminium count; a figure of the cards says how much of them it is.
+ALUMINIUM = "aluminium"
 SCENT_ROLES = ("essential oil", "fragrance")
 
 
@@ -38,7 +40,8 @@ class Limit:
     `names` are folded INCI names that count together ("a + b": a ready blend of exactly these). `most` is a share of one; 0 bans, None
     sets no maximum. `factor`: what one part of `counted_as` weighs as the one name of this row, which then restates another row.
     `products` and `narrower` say in what the row is narrower than `contact`; without products a narrower row is shown and not judged, but
-    for one that is meant for people younger than `below_age` (years), where such people come.
+    for one that is meant for people younger than `below_age` (years), where such people use the product, and for one that is meant for
+    `parts_of_body`, where it is used on one of them. `lowest_ph` is the least pH that the row asks of the product.
     `parts` are limits of which a product may take up the whole (a share of one) only together, each in proportion.
     """
 
@@ -60,8 +63,10 @@ class Limit:
     at: str
     known: Known
     note: str
+    lowest_ph: Fraction | None = None
     place: Place = field(default=NOWHERE, compare=False)
     below_age: int | None = None
+    parts_of_body: tuple[str, ...] = ()
     parts: tuple["Limit", ...] = ()
 
     @property
@@ -69,13 +74,15 @@ class Limit:
         """Say whether it limits all scent of a product together."""
         return not self.names and self.role in SCENT_ROLES and self.most is not None and not self.parts
 
-    def is_judged(self, youngest: int | None = None) -> bool:
+    def is_judged(self, youngest: int | None = None, used_on: Collection[str] = ()) -> bool:
         """Say whether a program can judge it: it sets a maximum for what is known here, and restates no other row.
 
-        `youngest` is the age in years of the youngest who come; None where nobody knows.
+        `youngest` is the age in years of the youngest who use the product, None where nobody knows; `used_on` are the parts of the body.
         """
         if self.below_age is not None:
             is_meant = youngest is not None and youngest < self.below_age
+        elif self.parts_of_body and not self.products:
+            is_meant = any(part in used_on for part in self.parts_of_body)
         else:
             is_meant = bool(self.products or not self.narrower)
         return self.most is not None and self.factor is None and is_meant
@@ -124,12 +131,20 @@ def blend_of(names: tuple[str, ...]) -> str:
 
 @dataclass(frozen=True)
 class Rules:
-    """What a product is judged by: the tables, the region whose law binds the studio, and the age of the youngest who come, if known."""
+    """What a product is judged by: the tables, the region whose law binds the studio, and who uses it where, as far as that is known.
+
+    `youngest` is the age in years of the youngest who use it, `used_on` are parts of the body.
+    """
 
     region: str = ""
     limits: tuple[Limit, ...] = ()
     colour_rules: tuple[ColourRule, ...] = ()
     youngest: int | None = None
+    used_on: tuple[str, ...] = ()
+
+    def for_use(self, used_on: tuple[str, ...], youngest: int | None) -> "Rules":
+        """Give the same for a product whose recipe says where it is used, and who uses it (None: those who come)."""
+        return replace(self, used_on=used_on, youngest=self.youngest if youngest is None else youngest)
 
 
 def is_own_law(limit: Limit, region: str, limits: Sequence[Limit]) -> bool:

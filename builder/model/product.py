@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from fractions import Fraction
 
 
 @dataclass(frozen=True)
@@ -10,6 +11,7 @@ class Product:
 
     `contact` is `leave-on`, `rinse-off`, `bath` or `lips`. `made_with_lye` says whether a recipe of this kind must have a lye block.
     `declared_by` is `weight` or `volume`: how the net contents are stated; `declared_by_in` says it for a region where the custom differs.
+    `usual_ph` is the pH that such a product with water usually has. `meets_water`: wet hands go into its jar.
     """
 
     name: str
@@ -17,6 +19,8 @@ class Product:
     contact: str
     made_with_lye: bool
     declared_by: str
+    usual_ph: tuple[Fraction, Fraction] | None = None
+    meets_water: bool = False
     declared_by_in: Mapping[str, str] = field(default_factory=dict)
 
     def by_volume(self, region: str) -> bool:

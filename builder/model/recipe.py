@@ -159,10 +159,24 @@ class MeasuredDensity:
 
 
 @dataclass(frozen=True)
+class MeasuredPh:
+    """The pH of the finished product, from the lowest to the highest that the studio found, and how it was measured."""
+
+    low: Fraction
+    high: Fraction
+    measured: str
+
+
+USED_ON = ("face", "hand", "body", "hair")
+
+
+@dataclass(frozen=True)
 class Recipe:
     """One recipe. `key` is the name of its file without the ending. `in_part`: some lines of the file could not be taken in.
 
     `code` are the letters of its batch codes, `after_opening` how long it is good once opened, where the studio says so.
+    `free_from` are families of allergens that it promises not to hold. `used_on` are words of USED_ON; `youngest_user` is the age in years
+    of the youngest whom the product is meant for (None: whoever takes a class that makes it).
     """
 
     key: str
@@ -177,6 +191,10 @@ class Recipe:
     density: MeasuredDensity | None = None
     cure: Cure | None = None
     listed: ListedAs = ListedAs.PUT_IN
+    ph: MeasuredPh | None = None
+    free_from: tuple[str, ...] = ()
+    used_on: tuple[str, ...] = ()
+    youngest_user: int | None = None
     tools: tuple[str, ...] = ()
     keeps: str = ""
     storage: str = ""

@@ -94,7 +94,7 @@ class Picture:
 
 @dataclass(frozen=True)
 class StudioClass:
-    """One class. `key` is the name of its folder."""
+    """One class. `key` is the name of its folder; `free_from` are families of allergens that it promises to work without."""
 
     key: str
     title: str
@@ -115,6 +115,7 @@ class StudioClass:
     wear: tuple[str, ...] = ()
     take_home: str = ""
     picture: Picture | None = None
+    free_from: tuple[str, ...] = ()
     sheets_are_public: bool = False
     labels: LabelWishes = NO_WISHES
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)

@@ -5,13 +5,13 @@ from dataclasses import replace
 
 from builder.model.figure import Figure, Figures
 from builder.model.finding import Finding, stop
-from builder.model.ingredient import AllergenStatement, DropMass, Ingredient, LabelName
+from builder.model.ingredient import AllergenStatement, DropMass, Ingredient, LabelName, Preserves
 from builder.model.place import fold
 from builder.read.constants import WATER_DENSITY
 from builder.read.figures import make_figures
 from builder.read.fit import Known, fit
 from builder.read.placed_yaml import PlacedYaml
-from builder.read.shapes.card import CardShape, FiguresShape
+from builder.read.shapes.card import CardShape, FiguresShape, PreservesShape
 from builder.read.shapes.figure import RELATIVE_DENSITY
 from builder.read.shapes.label_name import LabelNameShape
 
@@ -41,6 +41,10 @@ def read_ingredient(placed: PlacedYaml, known: Known, constants: Mapping[str, Fi
         allergen_statement=AllergenStatement(stated.covers, stated.contains, stated.source, stated.at, stated.known) if stated else None,
         hazards=shape.hazards,
         allergens=shape.allergens,
+        charge=shape.charge,
+        like_food=shape.like_food,
+        speeds_trace=shape.speeds_trace,
+        preserves=_preserves(shape.preserves) if shape.preserves else None,
         about=shape.about,
         figures=figures,
         drop_mass=DropMass(drops.drops, drops.weigh, drops.measured) if drops else None,
@@ -53,6 +57,10 @@ def read_ingredient(placed: PlacedYaml, known: Known, constants: Mapping[str, Fi
 def _label_name(shape: LabelNameShape) -> LabelName:
     colours, nano = shape.numbers(shape.colours), shape.numbers(shape.nano)
     return LabelName(shape.inci, shape.plain, shape.known, shape.ranges, shape.first_below, colours, nano)
+
+
+def _preserves(shape: PreservesShape) -> Preserves:
+    return Preserves(shape.covers, shape.alone, shape.fails_with, shape.source, shape.at, shape.known)
 
 
 def index_ingredients(stock: Iterable[Ingredient], own: Iterable[Ingredient], findings: list[Finding]) -> dict[str, Ingredient]:

@@ -51,6 +51,7 @@ def read_class(placed: PlacedYaml, lesson: Lesson | None, findings: list[Finding
         wear=shape.wear,
         take_home=shape.take_home,
         picture=Picture(Name(picture.file, placed.place("picture", "file")), picture.alt) if picture else None,
+        free_from=shape.free_from,
         sheets_are_public=shape.sheets == "public",
         labels=make_label_wishes(shape.labels, placed),
         accepts=make_acceptances(shape.accepts, placed),

@@ -14,9 +14,10 @@ from builder.model.quantity import NO_MASS, Mass
 from builder.model.recipe import Recipe
 from builder.model.studio import Scale
 from builder.reckon.columns import CUP, reckon_column, reckon_lines
-from builder.reckon.counting import reckon_towards
+from builder.reckon.counting import reckon_asked, reckon_towards
 from builder.reckon.doses import reckon_doses
 from builder.reckon.formula import Formula, reckon_formula
+from builder.reckon.hlb import reckon_emulsion
 from builder.reckon.lye import LyeBasis
 from builder.reckon.lye_workings import check_workings, need_workings
 from builder.reckon.portions import reckon_portions
@@ -60,6 +61,7 @@ def reckon_batch(
     labelling: Labelling = ANY_REGION,
 ) -> BatchSheet:
     """Work out one batch: exact lines, a column of weighings per unit, portions, doses, ingredient lists, what a soap becomes, workings."""
+    rules = rules.for_use(recipe.used_on, recipe.youngest_user)
     formula = reckon_formula(recipe, cards, from_solid=scales.from_solid)
     total, sizing = reckon_total(recipe, formula, size)
     needed = total if asks_for_containers(size) else NO_MASS
@@ -73,7 +75,8 @@ def reckon_batch(
         workings.append(Working("raised for rounding", recipe.name, given, (total + raised).grams, "g"))
     if formula.lye:
         workings += need_workings(lines, formula.lye)
-    workings += [*_column_workings(columns, portions, formula.lye), *dosing]
+    emulsion = reckon_emulsion(lines)
+    workings += [*_column_workings(columns, portions, formula.lye), *(emulsion.workings if emulsion else ()), *dosing]
     soap = reckon_soap(recipe, columns[0], formula.lye, constants) if formula.lye and columns[0].lye else None
     variants = reckon_variants(recipe, product_kind, columns[0], soap, doses, cards, labelling)
     sheet = BatchSheet(
@@ -88,8 +91,9 @@ def reckon_batch(
         workings=tuple(workings),
         soap=soap,
         smallest=smallest_batch(formula, scales.grams, constants),
+        emulsion=emulsion,
     )
-    return replace(sheet, towards=reckon_towards(sheet, cards, rules))
+    return replace(sheet, towards=reckon_towards(sheet, cards, rules), asked=reckon_asked(sheet, cards, rules))
 
 
 def fill_others(
@@ -103,6 +107,7 @@ def fill_others(
     """Give a batch once more for each other container that it fills, with the portions and the doses of that one."""
     if not isinstance(sheet.size, PeopleSize):
         return ()
+    rules = rules.for_use(sheet.recipe.used_on, sheet.recipe.youngest_user)
     portions = reckon_portions(sheet.grams.total, sheet.recipe.fill, sheet.size)
     found = []
     for (fill, _), portion in zip(sheet.size.also, portions[1:], strict=True):
@@ -117,7 +122,7 @@ def fill_others(
             workings=dosing,
             soap=bar_of(sheet.soap, recipe) if sheet.soap else None,
         )
-        found.append(replace(filled, towards=reckon_towards(filled, cards, rules)))
+        found.append(replace(filled, towards=reckon_towards(filled, cards, rules), asked=reckon_asked(filled, cards, rules)))
     return tuple(found)
 
 

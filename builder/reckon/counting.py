@@ -12,12 +12,13 @@ from fractions import Fraction
 from builder.model.batch_sheet import BatchSheet, Column, Counted, TowardsLimit
 from builder.model.dose import Dose
 from builder.model.ingredient import CountsAs, DeclaredAs, Ingredient
-from builder.model.limit import Limit, PercentOf, Rules, blend_of, is_own_law, names_of
+from builder.model.limit import ALUMINIUM, Limit, PercentOf, Rules, blend_of, is_own_law, names_of
 from builder.model.place import fold
 from builder.model.quantity import Mass
 from builder.reckon.limits import limits_for
 from builder.reckon.worst_mix import worst_mix
 
+ASKING_ROLES = ("acid", "labelling")
 SCENTS = (DeclaredAs.FRAGRANCE, DeclaredAs.FLAVOUR)
 Factors = Mapping[tuple[str, str], Fraction]
 Cards = Mapping[str, Ingredient]
@@ -29,6 +30,14 @@ def reckon_towards(sheet: BatchSheet, cards: Cards, rules: Rules) -> tuple[Towar
     factors = factors_in(rules.limits)
     found = ((limit, count_towards(limit, sheet, cards, factors)) for limit in limits_for(sheet.product, rules))
     return tuple(TowardsLimit(limit, is_own_law(limit, rules.region, rules.limits), counted) for limit, counted in found if counted)
+
+
+def reckon_asked(sheet: BatchSheet, cards: Cards, rules: Rules) -> tuple[TowardsLimit, ...]:
+    """Give the rows, whether they set a maximum or not, that ask for a pH or a label and that something of a batch counts towards."""
+    factors = factors_in(rules.limits)
+    rows = [one for one in rules.limits if one.role in ASKING_ROLES and not one.narrower and one.is_for(sheet.product)]
+    found = ((row, count_towards(row, sheet, cards, factors)) for row in rows)
+    return tuple(TowardsLimit(row, is_own_law(row, rules.region, rules.limits), counted) for row, counted in found if counted)
 
 
 def factors_in(limits: Sequence[Limit]) -> Factors:
@@ -92,6 +101,9 @@ def share_counting(card: Ingredient, limit: Limit, factors: Factors) -> tuple[Fr
         parts = [(part, share_counting(card, part, factors)) for part in limit.parts]
         least, most = (sum((shares[end] / (part.most or 1) for part, shares in parts), Fraction(0)) for end in (0, 1))
         return least, most
+    if limit.counted_as == ALUMINIUM and not limit.names:
+        figure = card.figure(ALUMINIUM)
+        return (figure.low / 100, figure.highest / 100) if figure else _NOTHING
     if limit.is_total_of_scent:
         return _WHOLE if card.declared_as in SCENTS else _NOTHING
     if limit.role == "colour":

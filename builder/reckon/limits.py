@@ -17,7 +17,7 @@ LIST_ROLES = ("colour",)  # What lists of colours say is judged by the law's own
 def limits_for(product: Product, rules: Rules) -> tuple[Limit, ...]:
     """Give the limits that a kind of product is judged by."""
     meant = [one for one in rules.limits if one.role not in LIST_ROLES and one.is_for(product)]
-    judged = [one for one in meant if one.is_judged(rules.youngest)]
+    judged = [one for one in meant if one.is_judged(rules.youngest, rules.used_on)]
     together = [_together(one, judged) for one in meant if one.hazard and not one.names and one.most is None]
     colours = [_of_colour(rule, product) for rule in rules.colour_rules if rules.region == "US" and rule.allows(product)]
     return tuple(one for one in (*judged, *together, *colours) if one is not None)

@@ -64,6 +64,8 @@ class TakeHomeView:
     label_cautions: tuple[str, ...]
     net_contents: str
     allergens: str
+    allergens_open: str
+    free_from: str
     first_aid: tuple[str, ...]
     emergency: tuple[str, ...]
     printed: str

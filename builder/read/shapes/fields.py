@@ -14,6 +14,10 @@ from builder.read import amounts, numbers, values
 from builder.read.text_error import TextError
 
 T = TypeVar("T")
+ALLERGENS = (
+    "tree nut", "peanut", "wheat", "oat", "milk", "soy", "sesame", "bee products", "wool alcohols", "daisy family", "mustard", "egg",
+    "fish", "coconut",
+)  # fmt: skip
 
 
 def reads(parse: Callable[[str], T]) -> PlainValidator:
@@ -46,6 +50,8 @@ Date = Annotated[datetime, reads(values.parse_date)]
 Day = Annotated[str, reads(values.parse_day)]
 Currency = Annotated[str, reads(values.parse_currency)]
 WebAddress = Annotated[str, reads(values.parse_web_address)]
+
+AllergenFamilies = tuple[Annotated[str, reads(values.word_of(*ALLERGENS))], ...]
 
 SourceField = Annotated[Source, looks_up(values.find_source)]
 ProductField = Annotated[Product, looks_up(values.find_product)]

@@ -8,6 +8,7 @@ from builder.read.shapes.fields import (
     Day,
     Inside,
     LengthField,
+    Number,
     PartOfWhole,
     SourceField,
     Text,
@@ -51,6 +52,13 @@ class ContainerShape(Shape):
     known: KnownField = needed("known", "practice")
 
 
+class UsualPhShape(Shape):
+    """The pH that a kind of product usually has."""
+
+    low: Number = needed("low", "5")
+    high: Number = needed("high", "7.5")
+
+
 class ProductShape(Shape):
     """One entry of `products.yaml`."""
 
@@ -59,6 +67,8 @@ class ProductShape(Shape):
     made_with_lye: YesOrNo = needed("made with lye", "no")
     declared_by: Annotated[str, reads(word_of("weight", "volume"))] = needed("declared by", "weight")
     declared_by_in: dict[str, Annotated[str, reads(word_of("weight", "volume"))]] = maybe("declared by in", {}, "{Canada: volume}")
+    usual_ph: UsualPhShape | None = maybe("usual pH", example="{low: 5, high: 7.5}")
+    meets_water: YesOrNo = maybe("wet hands in the jar", False)
 
 
 class RegionRuleShape(Shape):

@@ -7,6 +7,7 @@ from builder.model.studio_class import BatchFor, Format, HomeSize
 from builder.read.home_sizes import parse_home_size
 from builder.read.shapes.fields import (
     NOT_EMPTY,
+    AllergenFamilies,
     Date,
     Price,
     Text,
@@ -84,6 +85,7 @@ class ClassShape(Shape):
     makes: Annotated[dict[str, MakeShape], NOT_EMPTY] = needed("makes", "{juniper-hand-lotion: {each student: 1 container}}")
     wear: Texts = maybe("wear", (), "[an apron, closed shoes]")
     take_home: Text = maybe("take home", "")
+    free_from: AllergenFamilies = maybe("free from", (), "[tree nut]")
     picture: PictureShape | None = maybe("picture", example="{file: lotion.svg, alt: what the picture shows}")
     sheets: Annotated[str, reads(word_of("public", "studio"))] = maybe("take-home sheets", "studio")
     labels: LabelWishesShape | None = maybe("labels", example="{sheet: letter 2 x 4, panels: 2}")
