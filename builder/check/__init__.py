@@ -12,6 +12,7 @@ from builder.check.dates_out_of_order import find_dates_out_of_order
 from builder.check.doses_high import find_high_doses
 from builder.check.figures_missing import find_figures_missing
 from builder.check.fill_and_container import find_fills_that_do_not_fit
+from builder.check.format_differs import find_formats_that_differ
 from builder.check.home_size_without_oils import find_home_sizes_without_oils
 from builder.check.label_order import find_open_label_orders
 from builder.check.letters_not_in_font import find_letters_not_in_font
@@ -29,6 +30,7 @@ from builder.check.reach import classes_held_back
 from builder.check.scales_missing import find_scales_missing
 from builder.check.shares_not_whole import find_shares_not_whole
 from builder.check.superfat_out_of_range import find_superfat_out_of_range
+from builder.check.supervision import find_supervision_wanting
 from builder.check.time_does_not_fit import find_times_that_do_not_fit
 from builder.check.unknown_ingredient import find_unknown_ingredients
 from builder.check.unknown_recipe import find_unknown_recipes
@@ -61,6 +63,11 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_letters_not_in_font,
 )
 
+RULES_ON_SHEETS: tuple[Callable[[ClassSheet], Iterator[Finding]], ...] = (
+    find_formats_that_differ,
+    find_supervision_wanting,
+)
+
 RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[BatchFinding]], ...] = (
     find_too_much_lye,
     find_too_strong_lye,
@@ -83,8 +90,11 @@ def check_batch(batch: Batch) -> list[Finding]:
 
 
 def check_sheets(sheets: Iterable[ClassSheet], studio: Studio) -> list[Finding]:
-    """Run every rule on every batch of every class; what holds for several batches of a class alike is said once."""
-    return say_once(_found(batch for sheet in sheets for batch in batches_of(sheet, studio)))
+    """Run every rule on every class and its batches; what holds for several batches or dates of a class alike is said once."""
+    sheets = tuple(sheets)
+    of_sheets = dict.fromkeys((finding, finding.place) for sheet in sheets for rule in RULES_ON_SHEETS for finding in rule(sheet))
+    of_batches = say_once(_found(batch for sheet in sheets for batch in batches_of(sheet, studio)))
+    return [finding for finding, _ in of_sheets] + of_batches
 
 
 def _found(batches: Iterable[Batch]) -> Iterator[BatchFinding]:

@@ -32,7 +32,7 @@ WHOSE = {
 
 def compose_bench_cards(edition: Edition, sheet: ClassSheet) -> tuple[Document, ...]:
     """Make the bench cards and the step sheet of one date; none where nobody comes, or for a demonstration, which has no benches."""
-    if not sheet.groups or sheet.studio_class.format is Format.DEMO:
+    if not sheet.groups or sheet.format is Format.DEMO:
         return ()
     return _compose_cards(edition, sheet), _compose_steps(edition, sheet)
 

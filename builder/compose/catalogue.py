@@ -44,7 +44,7 @@ def _card(edition: Edition, studio_class: StudioClass, sheet: ClassSheet) -> Cla
         title=studio_class.title,
         picture=picture_of(studio_class, HERE),
         summary=studio_class.summary,
-        format=FORMATS[studio_class.format],
+        format=FORMATS[sheet.format],
         strip=time_strip(sheet, clock_from(common_start(sheet), edition.locale)),
         for_whom=sentence(studio_class.for_whom),
         youngest=youngest(studio_class),

@@ -23,7 +23,7 @@ from builder.model.lesson import CautionHere, Where, Who
 from builder.model.studio import Studio
 from builder.model.studio_class import StudioClass
 
-HEADINGS = {Who.TEACHER: "You watch", Who.STUDENTS: "You do", Who.TOGETHER: "We do together"}
+HEADINGS = {Who.TEACHER: "You watch", Who.STUDENTS: "You do", Who.TOGETHER: "We do together", Who.WAITING: "We wait"}
 
 
 def compose_class_page(edition: Edition, studio_class: StudioClass, sheet: ClassSheet) -> Document:
@@ -38,7 +38,7 @@ def compose_class_page(edition: Edition, studio_class: StudioClass, sheet: Class
         summary=studio_class.summary,
         picture=picture_of(studio_class, here),
         introduction_html=filling.fill_blocks(studio_class.lesson.introduction),
-        format=FORMATS[studio_class.format],
+        format=FORMATS[sheet.format],
         format_sentence=format_sentence(sheet),
         strip=time_strip(sheet, clock_from(common_start(sheet), edition.locale)),
         doing=tuple(Doing(HEADINGS[who], "; ".join(titles)) for who, titles in doing if titles),
@@ -51,7 +51,7 @@ def compose_class_page(edition: Edition, studio_class: StudioClass, sheet: Class
         youngest=youngest(studio_class),
         length=length(studio_class),
         seats=counted(studio_class.seats, "seat", "seats"),
-        staff=staff(studio_class),
+        staff=staff(*sheet.staff),
         price=price(edition, studio_class),
         dates=view_dates(edition, studio_class),
     )

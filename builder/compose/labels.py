@@ -44,7 +44,7 @@ def _compose_sheet(edition: Edition, sheet: ClassSheet, first: BatchSheet, fille
 def _label(edition: Edition, sheet: ClassSheet, filled: BatchSheet, variant: Variant) -> LabelView:
     region, recipe = edition.studio.profile.region, filled.recipe
     # What students take home from a demonstration of soap comes from an earlier batch: it has had time to cure.
-    from_before = filled.product.made_with_lye and sheet.studio_class.format is Format.DEMO
+    from_before = filled.product.made_with_lye and sheet.format is Format.DEMO
     return LabelView(
         identity=sentence(filled.product.identity),
         name=recipe.name,

@@ -36,7 +36,7 @@ def compose_teacher_sheet(edition: Edition, sheet: ClassSheet) -> Document:
         facts=_facts(sheet),
         emergency=emergency_lines(edition.studio.profile.emergency),
         run=run_rows(sheet, read_clock, STAFF_WORDS),
-        ahead_minutes=duration(sheet.ahead_minutes) if sheet.ahead_minutes else "",
+        ahead_minutes=duration(sum(one.part.minutes for one in sheet.ahead)) if sheet.ahead else "",
         ahead=ahead,
         products=tuple(view_batches(edition.studio, made) for made in sheet.made),
         lesson=lesson,
@@ -61,7 +61,7 @@ def _flows(edition: Edition, sheet: ClassSheet, read_clock: Clock) -> tuple[Less
 
 def _facts(sheet: ClassSheet) -> tuple[Fact, ...]:
     studio_class = sheet.studio_class
-    facts = [Fact("Students", str(sheet.students)), Fact("Staff", staff(studio_class))]
+    facts = [Fact("Students", str(sheet.students)), Fact("Staff", staff(*sheet.staff))]
     if studio_class.group_size > 1:
         facts.append(Fact("Groups", _groups(sheet)))
     facts.append(Fact("Length", duration(whole_minutes(studio_class.length))))

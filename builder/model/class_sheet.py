@@ -4,9 +4,11 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from builder.model.batch_sheet import BatchSheet
-from builder.model.lesson import Part
+from builder.model.clock import AheadPart, TimedPart
 from builder.model.quantity import Mass
-from builder.model.studio_class import ClassDate, HomeSize, Make, StudioClass
+from builder.model.studio_class import ClassDate, Format, HomeSize, Make, StudioClass
+from builder.model.supervision import Supervision
+from builder.model.teaching import Teaching
 
 
 @dataclass(frozen=True)
@@ -79,16 +81,6 @@ class MadeSheet:
 
 
 @dataclass(frozen=True)
-class TimedPart:
-    """A part of the lesson with the minutes after the start at which it begins and ends."""
-
-    part: Part
-    number: int
-    begins: int
-    ends: int
-
-
-@dataclass(frozen=True)
 class ClassSheet:
     """One class for a number of students: on one of its dates, or for a full class where `date` is None."""
 
@@ -99,4 +91,16 @@ class ClassSheet:
     last_group: int
     made: tuple[MadeSheet, ...]
     timeline: tuple[TimedPart, ...]
-    ahead_minutes: int
+    ahead: tuple[AheadPart, ...]
+    teaching: Teaching
+    supervision: Supervision
+
+    @property
+    def format(self) -> Format:
+        """Give the format that the parts come to, which is the one that is published."""
+        return self.teaching.format
+
+    @property
+    def staff(self) -> tuple[int, int]:
+        """Give the teachers and the assistants of this date."""
+        return self.studio_class.staff_on(self.date)

@@ -16,6 +16,8 @@ from builder.model.product import Product
 from builder.model.quantity import Mass
 from builder.model.recipe import Recipe
 from builder.model.studio_class import StudioClass
+from builder.model.supervision import OwnNumbers, WatchRule
+from builder.model.teaching import FormatAdvice
 
 
 @dataclass(frozen=True)
@@ -46,6 +48,7 @@ class Profile:
     teacher: str = ""
     public_address: str = ""
     emergency: Mapping[str, str] = field(default_factory=dict)
+    teaching_policy: Mapping[str, OwnNumbers] = field(default_factory=dict)
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
     place: Place = field(default=NOWHERE, compare=False)
     places: Mapping[str, Place] = field(default_factory=dict, compare=False)
@@ -80,7 +83,8 @@ class Studio:
 
     `pictures` are paths relative to the studio folder, `other_files` those of files that nothing can be made of; `constants` are figures
     of `content/constants.yaml`; `letters` are the code points that every font of the printed sheets has; `limits` and
-    `colour_rules` are the rows of the tables of usage limits and of colour additives.
+    `colour_rules` are the rows of the tables of usage limits and of colour additives. `supervision` is the teaching policy, what the
+    studio sets itself in it, and `format_advice` the advice on formats.
     """
 
     profile: Profile
@@ -99,6 +103,8 @@ class Studio:
     unread: Unread = field(default_factory=Unread)
     limits: tuple[Limit, ...] = ()
     colour_rules: tuple[ColourRule, ...] = ()
+    supervision: Mapping[str, WatchRule] = field(default_factory=dict)
+    format_advice: Mapping[str, FormatAdvice] = field(default_factory=dict)
 
     def ingredient(self, name: object) -> Ingredient | None:
         """Give the card that answers to a name, without regard to case."""

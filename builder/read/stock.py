@@ -19,6 +19,8 @@ from builder.model.lesson import Block
 from builder.model.limit import ColourRule, Limit
 from builder.model.place import fold
 from builder.model.studio import ANY, Unread
+from builder.model.supervision import WatchRule
+from builder.model.teaching import FormatAdvice
 from builder.read.cautions import read_caution
 from builder.read.constants import read_constants
 from builder.read.containers import read_containers
@@ -29,6 +31,7 @@ from builder.read.passages import read_passage
 from builder.read.placed_yaml import PlacedYaml, read_yaml_file
 from builder.read.products import read_products
 from builder.read.sources import read_sources
+from builder.read.teaching import read_format_advice, read_supervision
 from builder.read.text_files import TextFolder
 
 T = TypeVar("T")
@@ -47,6 +50,8 @@ class Stock:
     unread: Unread
     limits: tuple[Limit, ...]
     colour_rules: tuple[ColourRule, ...]
+    supervision: Mapping[str, WatchRule]
+    format_advice: Mapping[str, FormatAdvice]
 
 
 def read_stock(content: TextFolder, studio: TextFolder) -> Stock:
@@ -60,6 +65,8 @@ def read_stock(content: TextFolder, studio: TextFolder) -> Stock:
     products = _one(content, "products.yaml", lambda placed: read_products(placed, findings), set())
     known = Known(sources, products, frozenset(unread["sources"]))
     constants = _one(content, "constants.yaml", lambda placed: read_constants(placed, known, findings), set())
+    supervision = _one(content, "supervision.yaml", lambda placed: read_supervision(placed, known, findings), set())
+    advice = _one(content, "format_advice.yaml", lambda placed: read_format_advice(placed, known, findings), set())
     containers: dict[str, Container] = {}
     cautions: dict[str, CautionText] = {}
     passages: dict[str, tuple[Block, ...]] = {}
@@ -88,6 +95,8 @@ def read_stock(content: TextFolder, studio: TextFolder) -> Stock:
         ),
         limits=tuple(chain.from_iterable(limits)),
         colour_rules=tuple(chain.from_iterable(colours)),
+        supervision=supervision,
+        format_advice=advice,
     )
 
 

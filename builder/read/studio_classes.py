@@ -37,10 +37,19 @@ def read_class(placed: PlacedYaml, lesson: Lesson | None, findings: list[Finding
         makes=tuple(_make(name, shape, placed) for name in shape.makes),
         lesson=lesson,
         dates=tuple(
-            ClassDate(date.on, date.enrolled, placed.place("dates", number, "on"), placed.place("dates", number, "enrolled"))
+            ClassDate(
+                date.on,
+                date.enrolled,
+                (date.staff.teachers, date.staff.assistants) if date.staff else None,
+                placed.place("dates", number, "on"),
+                placed.place("dates", number, "enrolled"),
+            )
             for number, date in enumerate(shape.dates)
         ),
         wear=shape.wear,
+        on_each_bench=shape.on_each_bench,
+        on_the_demo_table=shape.on_the_demo_table,
+        at_the_sink=shape.at_the_sink,
         take_home=shape.take_home,
         picture=Picture(Name(picture.file, placed.place("picture", "file")), picture.alt) if picture else None,
         sheets_are_public=shape.sheets == "public",

@@ -17,6 +17,7 @@ from builder.read.profiles import read_profile, unread_profile
 from builder.read.recipes import read_recipe
 from builder.read.stock import Stock, read_stock
 from builder.read.studio_classes import read_class
+from builder.read.teaching import apply_policy
 from builder.read.text_files import TextFolder
 
 _OURS = ("recipes", "classes", "shelf", "pages")
@@ -38,8 +39,9 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
     classes = _classes(studio, class_folders, drawn_on)
     pages = _pages(studio, page_files)
     pictures, other_files = _pictures(studio)
+    profile = _profile(studio)
     read = Studio(
-        profile=_profile(studio),
+        profile=profile,
         ingredients=drawn_on.ingredients,
         containers=drawn_on.containers,
         products=drawn_on.known.products,
@@ -52,6 +54,8 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         constants=drawn_on.constants,
         limits=drawn_on.limits,
         colour_rules=drawn_on.colour_rules,
+        supervision=apply_policy(drawn_on.supervision, profile.teaching_policy, findings),
+        format_advice=drawn_on.format_advice,
         other_files=other_files,
         unread=replace(
             drawn_on.unread, recipes=_stems(recipe_files) - set(recipes), classes=_stems(class_folders) - set(classes),

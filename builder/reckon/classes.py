@@ -5,13 +5,15 @@ from math import ceil
 
 from builder.model.batch_sheet import BatchSheet, ContainersSize, OilsSize, PeopleSize, Role, Size, TotalSize
 from builder.model.class_sheet import ClassSheet, HomeBatch, LyeAhead, MadeSheet, Needed, PlannedBatch
+from builder.model.clock import ahead_of, on_the_clock
 from builder.model.quantity import NO_MASS, Mass, sum_masses
 from builder.model.recipe import Recipe
 from builder.model.studio import Studio
 from builder.model.studio_class import BatchFor, ClassDate, HomeSize, Make, StudioClass
 from builder.reckon.batches import Weighings, fill_others, reckon_batch, weighings
 from builder.reckon.rounding import pick_scale, round_down, round_near
-from builder.reckon.timeline import ahead_minutes, reckon_timeline
+from builder.reckon.supervision import reckon_supervision
+from builder.reckon.teaching import reckon_teaching
 
 SPARE = "ready-mixed lye to spare"
 
@@ -22,8 +24,19 @@ def reckon_class(studio: Studio, studio_class: StudioClass, date: ClassDate | No
     groups = ceil(students / studio_class.group_size)
     last = students - (groups - 1) * studio_class.group_size
     made = tuple(_made(studio, make, students, groups, studio_class.group_size) for make in studio_class.makes)
-    lesson = studio_class.lesson
-    return ClassSheet(studio_class, date, students, groups, last, made, reckon_timeline(lesson), ahead_minutes(lesson))
+    timeline = on_the_clock(studio_class.lesson)
+    return ClassSheet(
+        studio_class=studio_class,
+        date=date,
+        students=students,
+        groups=groups,
+        last_group=last,
+        made=made,
+        timeline=timeline,
+        ahead=ahead_of(studio_class.lesson),
+        teaching=reckon_teaching(studio, studio_class, made),
+        supervision=reckon_supervision(studio, studio_class, made, timeline, sum(studio_class.staff_on(date)), groups),
+    )
 
 
 def _made(studio: Studio, make: Make, students: int, groups: int, group_size: int) -> MadeSheet:
