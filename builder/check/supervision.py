@@ -22,12 +22,20 @@ def find_supervision_wanting(sheet: ClassSheet) -> Iterator[Finding]:
     said: set[tuple[str, str]] = set()
     for part in (part for part in sheet.supervision.parts if part.by_hand):
         for rule in part.rules:
-            for finding in (*_staff(sheet, rule, part), *_people(sheet, rule, part)):
+            staff = _staff(sheet, rule, part) if rule in _tightest(part, sheet.studio_class.youngest) else ()
+            for finding in (*staff, *_people(sheet, rule, part)):
                 if (finding.name, rule.key) not in said:
                     said.add((finding.name, rule.key))
                     yield finding
         yield from _lye_ahead(sheet, part)
     yield from _seats(sheet)
+
+
+def _tightest(part: WatchedPart, age: int) -> list[WatchRule]:
+    """Give, of the rules that stop and of those that caution, the one that lets an adult watch the fewest; and those on the whole class."""
+    numbered = [(to_one, rule) for rule in part.rules if (to_one := rule.to_one(age)) is not None]
+    kinds = ([one for one in numbered if one[1].stops is stops] for stops in (True, False))
+    return [min(kind, key=lambda one: one[0])[1] for kind in kinds if kind] + [rule for rule in part.rules if rule.most is not None]
 
 
 def _broken(rule: WatchRule, name: str, place: Place, wrong: str, remedy: str, sheet: ClassSheet) -> Finding:
@@ -59,7 +67,7 @@ def _staff(sheet: ClassSheet, rule: WatchRule, part: WatchedPart) -> Iterator[Fi
             f"{_in_part(part, rule)}: one adult watches at most {to_one} students. {_people_words(staff)} can watch {staff * to_one} "
             f"of the {students}.",
             f"Have {_people_words(needed)} that day (`staff:` of the class or of the date), take fewer students, or let the teacher do "
-            f"this part.{' ' + rule.ahead if rule.ahead else ''} {_own(rule, f'students to a supervisor: {to_one}')}",
+            f"this part. {_own(rule, f'students to a supervisor: {to_one}')}",
         )
     if rule.most is not None and students > rule.most:
         yield broken(
@@ -117,7 +125,13 @@ def _lesson_part(sheet: ClassSheet, part: WatchedPart) -> Part:
 
 def _seats(sheet: ClassSheet) -> Iterator[Finding]:
     carried, rule, seats = sheet.supervision.carried, sheet.supervision.limit, sheet.studio_class.seats
-    if carried is None or rule is None or seats <= carried or sheet.students > carried or any(date.staff for date in sheet.studio_class.dates):
+    if (
+        carried is None
+        or rule is None
+        or seats <= carried
+        or sheet.students > carried
+        or any(date.staff for date in sheet.studio_class.dates)
+    ):
         return
     yield caution(
         "seats-over-supervision",
