@@ -5,7 +5,6 @@ of the teaching policy; a rule on lye and raw soap stops a class. What a studio 
 """
 
 from collections.abc import Iterator
-from functools import partial
 
 from builder.model.class_sheet import ClassSheet
 from builder.model.finding import Finding, caution, stop
@@ -38,7 +37,7 @@ def _tightest(part: WatchedPart, age: int) -> list[WatchRule]:
     return [min(kind, key=lambda one: one[0])[1] for kind in kinds if kind] + [rule for rule in part.rules if rule.most is not None]
 
 
-def _broken(rule: WatchRule, name: str, place: Place, wrong: str, remedy: str, sheet: ClassSheet) -> Finding:
+def _broken(name: str, rule: WatchRule, place: Place, wrong: str, remedy: str, sheet: ClassSheet) -> Finding:
     about = frozenset({sheet.studio_class.key})
     return stop(name, place, wrong, remedy, about=about) if rule.stops else caution(name, place, wrong, remedy, about=about)
 
@@ -60,19 +59,26 @@ def _staff(sheet: ClassSheet, rule: WatchRule, part: WatchedPart) -> Iterator[Fi
     age, staff, students = sheet.studio_class.youngest, sheet.supervision.staff, sheet.students
     place = sheet.date.enrolled_place if sheet.date else sheet.studio_class.at("seats")
     to_one = rule.to_one(age)
-    broken = partial(_broken, rule, "supervision-too-little", place, sheet=sheet)
     if to_one is not None and students > staff * to_one:
         needed = -(-students // to_one)
-        yield broken(
+        yield _broken(
+            "supervision-too-little",
+            rule,
+            place,
             f"{_in_part(part, rule)}: one adult watches at most {to_one} students. {_people_words(staff)} can watch {staff * to_one} "
             f"of the {students}.",
             f"Have {_people_words(needed)} that day (`staff:` of the class or of the date), take fewer students, or let the teacher do "
             f"this part. {_own(rule, f'students to a supervisor: {to_one}')}",
+            sheet,
         )
     if rule.most is not None and students > rule.most:
-        yield broken(
+        yield _broken(
+            "supervision-too-little",
+            rule,
+            place,
             f"{_in_part(part, rule)}: at most {rule.most} students in one class, and {students} are to come.",
             f"Make two dates of it. {_own(rule, f'most students: {rule.most}')}",
+            sheet,
         )
 
 
@@ -89,8 +95,8 @@ def _people(sheet: ClassSheet, rule: WatchRule, part: WatchedPart) -> Iterator[F
         )
     if rule.group_of is not None and studio_class.group_size > rule.group_of:
         yield _broken(
-            rule,
             "group-too-large",
+            rule,
             studio_class.at("group size"),
             f"{_in_part(part, rule)}: groups of {rule.group_of} at most, and the groups here are of {studio_class.group_size}.",
             f'Write "group size: {rule.group_of}". {_own(rule, f"group of: {rule.group_of}")}',
@@ -98,8 +104,8 @@ def _people(sheet: ClassSheet, rule: WatchRule, part: WatchedPart) -> Iterator[F
         )
     if rule.two_adults and studio_class.youngest < ADULT and sheet.supervision.staff < 2:
         yield _broken(
-            rule,
             "second-adult-missing",
+            rule,
             studio_class.at("staff"),
             f"{_in_part(part, rule)}: two adults at least where somebody under {ADULT} takes part, and there is one.",
             f'Add an assistant to "staff:", or open the class from {ADULT} years.',

@@ -48,7 +48,7 @@ class WatchRule:
     place: Place = field(default=NOWHERE, compare=False)
 
     def to_one(self, age: int) -> int | None:
-        """Give how many students of an age one adult watches; None where the rule sets no number. Younger ones count as the youngest band."""
+        """Give how many students of an age one adult watches, those below all bands like the youngest; None where no number is set."""
         if not self.bands:
             return None
         fitting = [band for band in self.bands if band.from_age <= age]

@@ -5,8 +5,6 @@ teacher makes in class is shown; what students make, alone or together with the 
 decide nothing while something is made in class.
 """
 
-from collections.abc import Callable
-
 from builder.model.class_sheet import MadeSheet
 from builder.model.ingredient import CountsAs
 from builder.model.lesson import Part, Steps, Where, Who
@@ -28,14 +26,11 @@ def reckon_teaching(studio: Studio, studio_class: StudioClass, made: tuple[MadeS
 
 def format_of(parts: list[tuple[Part, Handled]]) -> Format:
     """Give the format that the parts in class come to."""
-    makes: Callable[[Part, Handled], bool] = lambda part, what: what.makes  # noqa: E731
-    if not any(what.makes for _, what in parts):
-        makes = lambda part, what: any(isinstance(block, Steps) for block in part.blocks)  # noqa: E731
-    shown = any(makes(part, what) for part, what in parts if part.who is Who.TEACHER)
-    by_hand = any(makes(part, what) for part, what in parts if part.by_hand)
-    if by_hand:
-        return Format.DEMO_WITH_HANDS_ON_PARTS if shown else Format.HANDS_ON
-    return Format.DEMO
+    making = [part for part, what in parts if what.makes]
+    making = making or [part for part, _ in parts if any(isinstance(block, Steps) for block in part.blocks)]
+    if not any(part.by_hand for part in making):
+        return Format.DEMO
+    return Format.DEMO_WITH_HANDS_ON_PARTS if any(part.who is Who.TEACHER for part in making) else Format.HANDS_ON
 
 
 def _taught(made: MadeSheet, parts: list[tuple[Part, Handled]]) -> Taught:
