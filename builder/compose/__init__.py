@@ -7,6 +7,7 @@ from pathlib import Path
 from builder.compose.assets import list_files
 from builder.compose.bench_cards import compose_bench_cards
 from builder.compose.catalogue import compose_catalogue
+from builder.compose.checklists import compose_checklist
 from builder.compose.class_pages import compose_class_page
 from builder.compose.edition import Edition
 from builder.compose.labels import compose_labels
@@ -45,5 +46,6 @@ def compose_documents(
     for sheet in sheets:
         documents += compose_bench_cards(edition, sheet)
         documents.append(compose_teacher_sheet(edition, sheet))
+        documents.append(compose_checklist(edition, sheet))
         documents += compose_labels(edition, sheet)
     return Publication(tuple(documents), list_files(edition))

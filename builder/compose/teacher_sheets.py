@@ -11,6 +11,8 @@ from builder.compose.frames import PAPER_STYLES, sheet_frame
 from builder.compose.lesson_flow import FlowSource, compose_flow
 from builder.compose.pieces import paper_filling
 from builder.compose.portion_words import emergency_lines
+from builder.compose.preparation_words import ahead_rows
+from builder.compose.running import view_running
 from builder.compose.time_words import STAFF_WORDS, Clock, clock_from, run_rows
 from builder.compose.views.lesson import LessonFlow
 from builder.compose.views.teacher import Fact, FindingView, TeacherView
@@ -35,6 +37,8 @@ def compose_teacher_sheet(edition: Edition, sheet: ClassSheet) -> Document:
         when=when(edition, sheet),
         facts=_facts(sheet),
         emergency=emergency_lines(edition.studio.profile.emergency),
+        running=view_running(edition.studio, sheet),
+        ahead_run=ahead_rows(edition, sheet),
         run=run_rows(sheet, read_clock, STAFF_WORDS),
         ahead_minutes=duration(sum(one.part.minutes for one in sheet.ahead)) if sheet.ahead else "",
         ahead=ahead,

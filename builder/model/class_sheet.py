@@ -5,6 +5,7 @@ from fractions import Fraction
 
 from builder.model.batch_sheet import BatchSheet
 from builder.model.clock import AheadPart, TimedPart
+from builder.model.preparation import Preparation
 from builder.model.quantity import Mass
 from builder.model.studio_class import ClassDate, Format, HomeSize, Make, StudioClass
 from builder.model.supervision import Supervision
@@ -94,6 +95,7 @@ class ClassSheet:
     ahead: tuple[AheadPart, ...]
     teaching: Teaching
     supervision: Supervision
+    preparation: Preparation
 
     @property
     def format(self) -> Format:

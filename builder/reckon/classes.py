@@ -11,6 +11,7 @@ from builder.model.recipe import Recipe
 from builder.model.studio import Studio
 from builder.model.studio_class import BatchFor, ClassDate, HomeSize, Make, StudioClass
 from builder.reckon.batches import Weighings, fill_others, reckon_batch, weighings
+from builder.reckon.preparation import reckon_preparation
 from builder.reckon.rounding import pick_scale, round_down, round_near
 from builder.reckon.supervision import reckon_supervision
 from builder.reckon.teaching import reckon_teaching
@@ -25,6 +26,9 @@ def reckon_class(studio: Studio, studio_class: StudioClass, date: ClassDate | No
     last = students - (groups - 1) * studio_class.group_size
     made = tuple(_made(studio, make, students, groups, studio_class.group_size) for make in studio_class.makes)
     timeline = on_the_clock(studio_class.lesson)
+    teaching = reckon_teaching(studio, studio_class, made)
+    staff = sum(studio_class.staff_on(date))
+    supervision = reckon_supervision(studio, studio_class, made, timeline, staff, groups)
     return ClassSheet(
         studio_class=studio_class,
         date=date,
@@ -34,8 +38,9 @@ def reckon_class(studio: Studio, studio_class: StudioClass, date: ClassDate | No
         made=made,
         timeline=timeline,
         ahead=ahead_of(studio_class.lesson),
-        teaching=reckon_teaching(studio, studio_class, made),
-        supervision=reckon_supervision(studio, studio_class, made, timeline, sum(studio_class.staff_on(date)), groups),
+        teaching=teaching,
+        supervision=supervision,
+        preparation=reckon_preparation(studio, studio_class, made, students, supervision, teaching),
     )
 
 
