@@ -5,6 +5,7 @@ from builder.compose.addresses import Address
 from builder.compose.allergens import allergens_of
 from builder.compose.class_facts import length, picture_of, price, staff, view_dates, youngest
 from builder.compose.edition import Edition
+from builder.compose.format_words import how_it_is_made
 from builder.compose.frames import page_frame
 from builder.compose.hazards import cautions_for, hazards_of_recipe
 from builder.compose.lesson_flow import view_caution
@@ -39,6 +40,7 @@ def compose_class_page(edition: Edition, studio_class: StudioClass, sheet: Class
         picture=picture_of(studio_class, here),
         introduction_html=filling.fill_blocks(studio_class.lesson.introduction),
         format=FORMATS[sheet.format],
+        how=how_it_is_made(edition.studio, sheet),
         format_sentence=format_sentence(sheet),
         strip=time_strip(sheet, clock_from(common_start(sheet), edition.locale)),
         doing=tuple(Doing(HEADINGS[who], "; ".join(titles)) for who, titles in doing if titles),

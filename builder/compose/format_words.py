@@ -2,7 +2,6 @@
 
 from builder.compose.portion_words import container_name, containers_of
 from builder.compose.wording import listed, sentence, within
-from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet, MadeSheet
 from builder.model.recipe import Choice
 from builder.model.studio import Studio
@@ -16,7 +15,10 @@ PAIR = 2
 def how_it_is_made(studio: Studio, sheet: ClassSheet) -> tuple[str, ...]:
     """Say of each product who makes it, and of all of them who handles lye and what is chosen and filled."""
     pairs = list(zip(sheet.made, sheet.teaching.taught, strict=True))
-    made = [sentence(_made(one, taught, sheet.studio_class.group_size)) for one, taught in pairs]
+    alike: dict[str, list[str]] = {}
+    for one, taught in pairs:
+        alike.setdefault(_made(one, taught, sheet.studio_class.group_size), []).append(f"the {within(one.batch.recipe.name)}")
+    made = [sentence(text.format(listed(names))) for text, names in alike.items()]
     chosen = [choice for one, taught in pairs if taught.chosen for choice in one.batch.recipe.choices]
     filled = [one for one, taught in pairs if taught.filled]
     return (*made, *_lye(sheet), *_chosen(chosen), *_filled(studio, filled))
@@ -28,17 +30,19 @@ def taken_home(sheet: ClassSheet) -> str:
 
 
 def _made(one: MadeSheet, taught: Taught, group_size: int) -> str:
-    name = f"the {within(one.batch.recipe.name)}"
+    """Give a sentence about who makes a product, with a hole for its name."""
     mine = taught.by_students or taught.together
     if mine and taught.shown:
-        return f"you weigh and mix a part of {name} yourself, and watch the teacher do the rest."
+        return "you weigh and mix a part of {} yourself, and watch the teacher do the rest."
     if taught.by_students:
-        return f"you make {name} with your own hands{_whose(one, group_size)}."
+        return f"you make {{}} with your own hands{_whose(one, group_size)}."
     if taught.together:
-        return f"you make {name} together with the teacher."
+        return "you make {} together with the teacher."
     if taught.shown:
-        return f"you watch the teacher make {name}, with every step explained."
-    return f"{name} is made ready before you come." if taught.ahead else f"you finish {name} yourself."
+        return "you watch the teacher make {}, with every step explained."
+    if taught.ahead and not taught.chosen:
+        return "we make {} before you come."
+    return "we begin {} before you come, and you finish your own."
 
 
 def _whose(one: MadeSheet, group_size: int) -> str:
@@ -61,16 +65,14 @@ def _lye(sheet: ClassSheet) -> tuple[str, ...]:
 
 def _chosen(choices: list[Choice]) -> tuple[str, ...]:
     what = listed(list(dict.fromkeys(within(choice.what) for choice in choices)))
-    return (f"You choose the {what} of your own.",) if what else ()
+    return (f"You choose {what} yourself.",) if what else ()
 
 
 def _filled(studio: Studio, made: list[MadeSheet]) -> tuple[str, ...]:
-    counts = [(one.batch, one.make.each_student) for one in made if one.make.each_student]
-    return (f"You fill {listed([_own(studio, batch, count) for batch, count in counts])}.",) if counts else ()
-
-
-def _own(studio: Studio, batch: BatchSheet, count: int) -> str:
-    return f"{containers_of(count, container_name(studio, batch))} of {within(batch.recipe.name)}"
+    counts = [(one, containers_of(one.make.each_student, container_name(studio, one.batch))) for one in made if one.make.each_student]
+    if len(counts) == 1:
+        return (f"You fill {counts[0][1]} of your own.",)
+    return (f"You fill {listed([f'{many} of {within(one.batch.recipe.name)}' for one, many in counts])}.",) if counts else ()
 
 
 def advice_line(advice: FormatAdvice) -> str:

@@ -9,7 +9,7 @@ from builder.compose.edition import Edition
 from builder.compose.supervision_words import group_word, numbers, watch_rows
 from builder.compose.time_words import clock_from
 from builder.compose.views.running import AheadRow, CheckGroup, CupRow, CupTable
-from builder.compose.wording import counted, grams, listed, sentence, short_duration, within
+from builder.compose.wording import counted, grams, keep_together, listed, sentence, short_duration, within
 from builder.model.class_sheet import ClassSheet
 from builder.model.clock import AheadPart
 from builder.model.lesson import Who
@@ -76,11 +76,11 @@ def check_groups(edition: Edition, sheet: ClassSheet) -> tuple[CheckGroup, ...]:
         CheckGroup("On the demo table", ready.at_demo),
         CheckGroup("At the sink", ready.at_sink),
         CheckGroup("For each person", tuple(f"{worn.people} × {worn.item}" for worn in ready.worn)),
-        CheckGroup("Safety, in reach", tuple(sentence(thing) for thing in ready.kit)),
+        CheckGroup("Safety, in reach", ready.kit),
         CheckGroup("Before the doors open", tuple(_doors(sheet))),
         CheckGroup("When all have gone", ("Heat off, plugs out", "Gear washed, counted and hung up", "Lye and concentrates locked away")),
     ]
-    return tuple(group for group in groups if group.lines)
+    return tuple(CheckGroup(group.title, tuple(keep_together(sentence(line)) for line in group.lines)) for group in groups if group.lines)
 
 
 def _ahead_line(row: AheadRow) -> str:
@@ -106,8 +106,8 @@ def _bottles(sheet: ClassSheet) -> Iterable[str]:
             yield f"Mix {grams(ahead.solution)} of lye: {grams(ahead.solid)} {within(ahead.alkali)}, {grams(ahead.water)} cold water"
     for one in sheet.preparation.bottles:
         yield (
-            f"{counted(one.bottles, 'bottle', 'bottles')} of {within(one.ingredient)}, at least {grams(one.each)} in each, marked: its name, "
-            f"{LYE_MARK}, {numbers(range(1, one.bottles + 1), group_word(sheet))}, the date"
+            f"{counted(one.bottles, 'bottle', 'bottles')} of {within(one.ingredient)}, at least {grams(one.each)} in each, marked: "
+            f"its name, {LYE_MARK}, {numbers(range(1, one.bottles + 1), group_word(sheet))}, the date"
         )
 
 

@@ -9,7 +9,7 @@ from builder.model.figure import Known
 from builder.model.supervision import WatchRule
 
 POLICY = "These are rules of a policy, not law. Local codes, your insurer and licensed practice come first."
-KNOWN_WORDS = {Known.READ: "", Known.MEMORY: ", from memory", Known.PRACTICE: ""}
+FROM_MEMORY = ", from memory"
 
 
 def adults(sheet: ClassSheet) -> tuple[str, ...]:
@@ -36,7 +36,7 @@ def numbers(groups: Sequence[int], word: str) -> str:
         return "the whole room"
     if len(groups) == 1:
         return f"{word} {groups[0]}"
-    return f"{word}s {groups[0]} {'and' if len(groups) == 2 else 'to'} {groups[-1]}"  # noqa: PLR2004
+    return f"{word}s {groups[0]} {'and' if len(groups) == 2 else 'to'} {groups[-1]}"
 
 
 def carried_words(sheet: ClassSheet) -> str:
@@ -79,8 +79,8 @@ def asks(rule: WatchRule, age: int) -> str:
 def basis(rule: WatchRule) -> str:
     """Say what a rule rests on."""
     said = ["the studio's own numbers"] if rule.own else []
-    said += [f"{one.source.title}: {one.at}{KNOWN_WORDS.get(one.known, '')}" for one in rule.basis]
-    return "; ".join(said)
+    said += [f"{one.source.title}{FROM_MEMORY if one.known is Known.MEMORY else ''}" for one in rule.basis]
+    return "; ".join(dict.fromkeys(said))
 
 
 def ahead_lines(sheet: ClassSheet) -> tuple[str, ...]:

@@ -1,4 +1,4 @@
-"""What has to be ready for a class, from its batches, its parts, the tools of its recipes and the gear that the teaching policy asks for."""
+"""What has to be ready for a class, from its batches, its parts, its recipes' tools and the gear that the policy asks for."""
 
 from collections.abc import Iterable
 
@@ -18,8 +18,10 @@ def reckon_preparation(
     studio: Studio, studio_class: StudioClass, made: tuple[MadeSheet, ...], students: int, supervision: Supervision, teaching: Teaching
 ) -> Preparation:
     """Work out what has to be ready for so many students."""
-    demo = [one for one, taught in zip(made, teaching.taught, strict=True) if taught.shown or taught.ahead]
-    hands = [one for one, taught in zip(made, teaching.taught, strict=True) if taught.by_students or taught.together or taught.chosen]
+    # One batch for all is made at the demo table; what people then need at their places is for the class to say.
+    by_hand = [one for one, taught in zip(made, teaching.taught, strict=True) if taught.by_students or taught.together]
+    hands = [one for one in by_hand if one.make.batch_for is not BatchFor.CLASS]
+    demo = [one for one in made if one not in hands]
     every = [rule for part in supervision.parts for rule in part.rules]
     return Preparation(
         cups=tuple(line for one in made for planned in one.batches for line in _cups(studio, studio_class.lesson, made, one, planned)),
@@ -27,7 +29,7 @@ def reckon_preparation(
         worn=worn_by(supervision, students),
         kit=tuple(dict.fromkeys(thing for rule in every for thing in rule.kit)),
         at_benches=studio_class.on_each_bench or _tools(hands),
-        at_demo=studio_class.on_the_demo_table or _tools(one for one in demo),
+        at_demo=studio_class.on_the_demo_table or _tools(demo),
         at_sink=studio_class.at_the_sink,
     )
 

@@ -1,4 +1,4 @@
-"""What the teacher's sheet and the check list show of running a class: the format, who watches, the plan of the room, what is made ready."""
+"""What the teacher's sheet and the check list show of running a class: the format, who watches, the room, what is made ready."""
 
 from dataclasses import dataclass
 

@@ -51,6 +51,7 @@ class TakeHomeView:
     choices: tuple[ChoiceView, ...]
     lye: LyeView | None
     flow: LessonFlow
+    time: str
     storage: str
     keeps: str
     directions: str
