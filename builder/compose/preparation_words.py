@@ -8,7 +8,7 @@ from builder.compose.dates import long_date
 from builder.compose.edition import Edition
 from builder.compose.supervision_words import group_word, numbers, watch_rows
 from builder.compose.time_words import clock_from
-from builder.compose.views.running import AheadRow, CheckGroup, CupRow, CupTable
+from builder.compose.views.running import AheadRow, CheckGroup, CupRow
 from builder.compose.wording import counted, grams, keep_together, listed, sentence, short_duration, within
 from builder.model.class_sheet import ClassSheet
 from builder.model.clock import AheadPart
@@ -22,16 +22,13 @@ OF_BATCH = {"class": "", "group": ", for each group", "student": ", for each stu
 LYE_MARK = "Danger: causes severe skin burns and eye damage"
 
 
-def cup_tables(sheet: ClassSheet) -> tuple[CupTable, ...]:
-    """Say of every weighing how many cups it fills, and who does it in which part."""
-    titles: dict[tuple[str, str], list[CupLine]] = {}
+def cup_rows(sheet: ClassSheet) -> tuple[CupRow, ...]:
+    """Say of every weighing who does it in which part, and how often."""
+    rows: dict[tuple[str, str, str], list[str]] = {}
     for line in sheet.preparation.cups:
-        titles.setdefault((line.recipe, line.purpose), []).append(line)
-    return tuple(CupTable(f"{recipe}{OF_BATCH[purpose]}", tuple(map(_cup_row, lines))) for (recipe, purpose), lines in titles.items())
-
-
-def _cup_row(line: CupLine) -> CupRow:
-    return CupRow(line.ingredient, grams(line.each), f"{line.cups} {'×' if line.cups > 1 else 'time'}", _where(line))
+        often = "once" if line.cups == 1 else counted(line.cups, "time", "times")
+        rows.setdefault((f"{line.recipe}{OF_BATCH[line.purpose]}", _where(line), often), []).append(f"{line.ingredient} {grams(line.each)}")
+    return tuple(CupRow(recipe, where, often, "; ".join(what)) for (recipe, where, often), what in rows.items())
 
 
 def _where(line: CupLine) -> str:

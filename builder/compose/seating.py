@@ -8,15 +8,16 @@ from builder.compose.wording import counted, sentence
 from builder.model.class_sheet import ClassSheet
 from builder.model.studio_class import Format
 
-WIDTH, FRONT, GAP, ROW, LINE, MOST_IN_A_ROW = 660, 34, 12, 46, 18, 4
-SINK = 200
+WIDTH, FRONT, SINK, GAP, ROW, LINE = 660, 30, 200, 10, 42, 17
+# Benches in a row: few while two rows hold them all, so that their words are large.
+IN_A_ROW, IN_A_LONG_ROW = 4, 6
 
 
 def view_seating(sheet: ClassSheet) -> SeatingView | None:
     """Draw the plan; a demonstration has chairs and no benches, and nobody needs a drawing of them."""
     if not sheet.groups or sheet.format is Format.DEMO:
         return None
-    columns = min(MOST_IN_A_ROW, sheet.groups)
+    columns = min(IN_A_ROW if sheet.groups <= IN_A_ROW * 2 else IN_A_LONG_ROW, sheet.groups)
     width = (WIDTH - GAP * (columns - 1)) // columns
     tables: list[tuple[PlanBox, tuple[str, ...]]] = [
         (PlanBox(0, 0, WIDTH - GAP - SINK, FRONT, True), ("Demo table",)),

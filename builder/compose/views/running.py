@@ -76,20 +76,12 @@ class AheadRow:
 
 @dataclass(frozen=True)
 class CupRow:
-    """One weighing: what, how much, into how many cups, and who does it when."""
+    """What is weighed of one batch in one part, by whom, and how often."""
 
-    ingredient: str
-    each: str
-    cups: str
+    batch: str
     where: str
-
-
-@dataclass(frozen=True)
-class CupTable:
-    """The weighings of one product."""
-
-    title: str
-    rows: tuple[CupRow, ...]
+    often: str
+    what: str
 
 
 @dataclass(frozen=True)
@@ -111,7 +103,7 @@ class RunningView:
     ahead_lines: tuple[str, ...]
     policy: str
     seating: SeatingView | None
-    cups: tuple[CupTable, ...]
+    cups: tuple[CupRow, ...]
 
 
 @dataclass(frozen=True)
