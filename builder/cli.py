@@ -18,11 +18,13 @@ from builder import pipeline
 from builder.compose.batch_json import batch_json, class_json
 from builder.compose.card_text import card_lines
 from builder.compose.plan_text import plan_lines
+from builder.compose.supply_words import batch_lines, class_lines
 from builder.compose.weigh_table import WeighTable, batch_table
 from builder.model.batch_sheet import ContainersSize, MouldSize, OilsSize, Size, TotalSize
 from builder.model.class_sheet import ClassSheet
 from builder.model.finding import Finding
 from builder.model.nearest import did_you_mean
+from builder.model.studio import Studio
 from builder.read.amounts import parse_box, parse_mass
 from builder.read.source_lines import SourceLines
 from builder.read.text_error import AmountError
@@ -155,8 +157,8 @@ def _weigh(options: argparse.Namespace) -> int:
     _report(outcome.findings, folder)
     if options.json:
         print(json.dumps(batch_json(outcome.batch, outcome.findings, options.recipe), indent=2, ensure_ascii=False))
-    elif outcome.batch:
-        print_table(batch_table(outcome.batch, ""))
+    elif outcome.batch and outcome.studio:
+        print_table(batch_table(outcome.batch, "", batch_lines(outcome.studio, outcome.batch)))
     return _status(outcome.findings)
 
 
@@ -180,7 +182,7 @@ def _weigh_class(options: argparse.Namespace, folder: Path) -> int:
     if options.json:
         print(json.dumps(class_json(sheet, findings, name, options.recipe), indent=2, ensure_ascii=False))
     elif sheet:
-        for table in _class_tables(sheet, options.recipe):
+        for table in _class_tables(studio, sheet, options.recipe):
             print_table(table)
     return _status(findings)
 
@@ -201,9 +203,13 @@ def _plan(options: argparse.Namespace) -> int:
     return _status(findings)
 
 
-def _class_tables(sheet: ClassSheet, recipe: str) -> list[WeighTable]:
+def _class_tables(studio: Studio, sheet: ClassSheet, recipe: str) -> list[WeighTable]:
     made = next(made for made in sheet.made if made.make.recipe.text == recipe)
-    return [batch_table(planned.sheet, f"{planned.copies} x for the {planned.purpose}") for planned in made.batches]
+    more = class_lines(studio, sheet, made)
+    return [
+        batch_table(planned.sheet, f"{planned.copies} x for the {planned.purpose}", more if planned is made.batches[-1] else ())
+        for planned in made.batches
+    ]
 
 
 def _sheet(options: argparse.Namespace, sheets: list[ClassSheet]) -> ClassSheet:

@@ -8,7 +8,7 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Protocol
 
-from builder.check import accept_findings, check_batch, check_sheets, check_studio, classes_held_back
+from builder.check import accept_findings, check_batch, check_labels, check_sheets, check_studio, classes_held_back
 from builder.check.batches import batch_of
 from builder.model.batch_sheet import BatchSheet, MouldSize, OilsSize, Size
 from builder.model.class_sheet import ClassSheet
@@ -17,6 +17,7 @@ from builder.model.ingredient import Ingredient
 from builder.model.recipe import Recipe
 from builder.model.studio import Studio
 from builder.press.letters import letters_of_fonts
+from builder.press.typefaces import typefaces_of_labels
 from builder.read import read_shelf, read_studio
 from builder.reckon import reckon_classes, reckon_recipe
 from builder.stock import CONTENT, LAYOUTS
@@ -47,14 +48,16 @@ class Outcome:
 
 
 def check(folder: Path, *, on: date) -> Outcome:
-    """Read a studio, check it, work it out, check the results. Nothing is written."""
+    """Read a studio, check it, work it out, check the results and how the labels fit. Nothing is written."""
+    from builder.compose.label_plans import label_fits
+
     studio, findings = read_studio(folder, CONTENT)
-    studio = replace(studio, letters=letters_of_fonts())
+    studio = replace(studio, letters=letters_of_fonts(), typefaces=typefaces_of_labels())
     findings = [*findings, *check_studio(studio)]
     stopped = held_back(findings, studio)
     sound = [a_class for key, a_class in studio.classes.items() if key not in stopped]
     sheets = reckon_classes(studio, sound, on=on)
-    findings = accept_findings([*findings, *check_sheets(sheets, studio)], studio)
+    findings = accept_findings([*findings, *check_sheets(sheets, studio), *check_labels(label_fits(studio, sheets))], studio)
     left_out = held_back(findings, studio)
     sheets = tuple(sheet for sheet in sheets if sheet.studio_class.key not in left_out)
     return Outcome(tuple(_sorted(findings)), studio, sheets, left_out)

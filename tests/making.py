@@ -19,6 +19,8 @@ CONSTANTS = {
     "molar mass of water": Figure(Fraction("18.0153"), Fraction("18.0153"), "g/mol", SOURCE, "here", Known.READ),
     "what a weighing cup weighs": Figure(Fraction(0), Fraction(0), "g", SOURCE, "here", Known.READ),
     "fewest divisions of a weighing": Figure(Fraction(10), Fraction(10), "count", SOURCE, "here", Known.READ),
+    "drops of water in a millilitre": Figure(Fraction(18), Fraction(22), "count", SOURCE, "here", Known.READ),
+    "density of a liquid whose card states none": Figure(Fraction("1.261"), Fraction("1.261"), "g/mL", SOURCE, "here", Known.READ),
     "most that scales may take from the superfat": Figure(Fraction("0.5"), Fraction("0.5"), "%", SOURCE, "here", Known.READ),
 }
 

@@ -30,6 +30,13 @@ def test_its_studio_publishes_without_a_finding(tmp_path, capsys):
     assert (tmp_path / "out" / "site" / "index.html").is_file()
 
 
+def test_its_supplies_are_read_without_a_finding(tmp_path, capsys):
+    supplies = re.search(r"```yaml\n(- \{ingredient: .*?)^```$", README, flags=re.DOTALL | re.MULTILINE).group(1)
+    lay_out(tmp_path, **{"shelf/supplies.yaml": supplies})
+    assert cli.main(["check", str(tmp_path), "--today", "2027-01-02"]) == 0
+    assert "Nothing found" in capsys.readouterr().out
+
+
 def test_its_finding_is_what_the_command_prints(tmp_path, capsys):
     recipe = FILES["recipes/orchard-bar.yaml"].replace("olive oil: 65 %", "olve oil: 65 %")
     lay_out(tmp_path, **{"recipes/orchard-bar.yaml": recipe})

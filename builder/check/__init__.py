@@ -1,20 +1,35 @@
 """Model to findings: one rule, one file. The rules are two plain lists, in order."""
 
 from collections.abc import Callable, Iterable, Iterator
+from itertools import chain
 
 from builder.check.acceptance import accept_findings
+from builder.check.acids_on_skin import find_acids_on_the_skin
+from builder.check.after_opening_missing import find_times_after_opening_missing
 from builder.check.alkali_among_ingredients import find_alkalis_among_ingredients
+from builder.check.allergens_not_stated import find_allergens_not_stated
 from builder.check.amount_for_scale import find_amounts_scales_cannot_weigh
 from builder.check.amounts_of_another_kind import find_amounts_of_another_kind
+from builder.check.base_overloaded import find_overloaded_bases
+from builder.check.batch_codes_alike import find_batch_codes_alike
 from builder.check.batches import Batch, BatchFinding, batches_of, say_once
+from builder.check.charges_opposed import find_opposed_charges
 from builder.check.colour_not_allowed import find_colours_not_allowed
 from builder.check.dates_out_of_order import find_dates_out_of_order
 from builder.check.doses_high import find_high_doses
+from builder.check.emulsion import find_weak_emulsions
 from builder.check.figures_missing import find_figures_missing
 from builder.check.fill_and_container import find_fills_that_do_not_fit
+from builder.check.fizz_and_water import find_fizz_and_water
 from builder.check.format_differs import find_formats_that_differ
+from builder.check.free_from import find_broken_promises
+from builder.check.heat import find_what_is_heated_too_far
 from builder.check.home_size_without_oils import find_home_sizes_without_oils
+from builder.check.item_use_unclear import find_unclear_uses
 from builder.check.label_order import find_open_label_orders
+from builder.check.label_sheets import find_unfit_label_sheets
+from builder.check.label_too_small import find_labels_too_small
+from builder.check.label_unsaid import find_what_labels_leave_unsaid
 from builder.check.letters_not_in_font import find_letters_not_in_font
 from builder.check.links_broken import find_broken_links
 from builder.check.lye_liquids import find_unfit_lye_liquids
@@ -23,22 +38,37 @@ from builder.check.lye_too_strong import find_too_strong_lye
 from builder.check.lye_where_it_belongs import find_lye_out_of_place
 from builder.check.mention_unknown import find_unknown_mentions
 from builder.check.names_twice import find_names_twice
+from builder.check.oil_on_bath import find_oil_on_the_bath
+from builder.check.option_not_offered import find_options_not_offered
 from builder.check.over_limit import find_amounts_over_limits
+from builder.check.phototoxic import find_phototoxic_oils
+from builder.check.plants import find_plants_out_of_place
 from builder.check.portions_short import find_short_portions
 from builder.check.preservation import find_products_that_do_not_keep
+from builder.check.preservative_amount import find_preservative_amounts
+from builder.check.preservative_fit import find_preservatives_that_do_not_fit
+from builder.check.preservative_ph import find_preservatives_out_of_their_ph
+from builder.check.price_below_materials import find_prices_below_materials
 from builder.check.reach import classes_held_back
+from builder.check.roster_choices import find_roster_choices_unknown
+from builder.check.roster_people import find_roster_people_out_of_place
 from builder.check.scales_missing import find_scales_missing
 from builder.check.shares_not_whole import find_shares_not_whole
+from builder.check.soap_additions import find_too_much_in_soap, find_what_disturbs_lye
 from builder.check.superfat_out_of_range import find_superfat_out_of_range
 from builder.check.supervision import find_supervision_wanting
+from builder.check.supply_twice import find_supplies_twice
+from builder.check.supply_unknown import find_unknown_supplies
+from builder.check.supply_weight_unknown import find_supplies_without_weight
 from builder.check.time_does_not_fit import find_times_that_do_not_fit
 from builder.check.unknown_ingredient import find_unknown_ingredients
 from builder.check.unknown_recipe import find_unknown_recipes
 from builder.model.class_sheet import ClassSheet
 from builder.model.finding import Finding
+from builder.model.label_fit import LabelFit
 from builder.model.studio import Studio
 
-__all__ = ["accept_findings", "check_batch", "check_sheets", "check_studio", "classes_held_back"]
+__all__ = ["accept_findings", "check_batch", "check_labels", "check_sheets", "check_studio", "classes_held_back"]
 
 RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_scales_missing,
@@ -55,11 +85,30 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_high_doses,
     find_home_sizes_without_oils,
     find_products_that_do_not_keep,
+    find_preservatives_out_of_their_ph,
+    find_preservatives_that_do_not_fit,
+    find_opposed_charges,
+    find_plants_out_of_place,
+    find_oil_on_the_bath,
+    find_fizz_and_water,
+    find_what_is_heated_too_far,
+    find_what_disturbs_lye,
+    find_what_labels_leave_unsaid,
+    find_broken_promises,
     find_unknown_mentions,
     find_broken_links,
     find_times_that_do_not_fit,
     find_dates_out_of_order,
+    find_roster_choices_unknown,
+    find_roster_people_out_of_place,
     find_names_twice,
+    find_unknown_supplies,
+    find_supplies_twice,
+    find_supplies_without_weight,
+    find_unclear_uses,
+    find_unfit_label_sheets,
+    find_batch_codes_alike,
+    find_times_after_opening_missing,
     find_letters_not_in_font,
 )
 
@@ -74,8 +123,16 @@ RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[BatchFinding]], ...] = (
     find_amounts_scales_cannot_weigh,
     find_short_portions,
     find_open_label_orders,
+    find_allergens_not_stated,
     find_amounts_over_limits,
+    find_options_not_offered,
     find_colours_not_allowed,
+    find_preservative_amounts,
+    find_weak_emulsions,
+    find_acids_on_the_skin,
+    find_phototoxic_oils,
+    find_too_much_in_soap,
+    find_overloaded_bases,
 )
 
 
@@ -90,11 +147,17 @@ def check_batch(batch: Batch) -> list[Finding]:
 
 
 def check_sheets(sheets: Iterable[ClassSheet], studio: Studio) -> list[Finding]:
-    """Run every rule on every class and its batches; what holds for several batches or dates of a class alike is said once."""
+    """Run every rule on every class and its batches; what holds for several of them alike is said once."""
     sheets = tuple(sheets)
+    of_batches = _found(batch for sheet in sheets for batch in batches_of(sheet, studio))
     of_sheets = dict.fromkeys((finding, finding.place) for sheet in sheets for rule in RULES_ON_SHEETS for finding in rule(sheet))
-    of_batches = say_once(_found(batch for sheet in sheets for batch in batches_of(sheet, studio)))
-    return [finding for finding, _ in of_sheets] + of_batches
+    of_classes = (found for sheet in sheets for found in find_prices_below_materials(sheet, studio))
+    return [*(finding for finding, _ in of_sheets), *say_once(chain(of_batches, of_classes))]
+
+
+def check_labels(fits: Iterable[LabelFit]) -> list[Finding]:
+    """Run every rule on how the labels fit; the same product on several dates is told once."""
+    return list(dict.fromkeys(find_labels_too_small(fits)))
 
 
 def _found(batches: Iterable[Batch]) -> Iterator[BatchFinding]:

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
-from builder.check.places import place_of_line
+from builder.check.places import place_of_choice, place_of_line
 from builder.model.batch_sheet import Column, Weighed
 from builder.model.plain_number import plain_number
 from builder.model.quantity import NO_MASS, Mass
@@ -18,10 +18,11 @@ def find_amounts_scales_cannot_weigh(batch: Batch) -> Iterator[BatchFinding]:
             if weighed.line.exact >= NO_MASS:
                 yield from _one(batch, column, weighed)
     for dose in batch.sheet.doses:
-        if not dose.at_most:
+        # What a limit leaves too little of is a finding of its own.
+        if dose.each and not any(one.is_offered or one.lowered for one in dose.each):
             yield batch.stop(
                 "dose-weighs-nothing",
-                next(choice.place for choice in batch.sheet.recipe.choices if choice.what == dose.what),
+                place_of_choice(dose.what, batch.sheet.recipe),
                 f"The most of {dose.what} that one portion may take is less than the finest scale can show.",
                 "Add a finer scale to studio.yaml, fill bigger portions, or remove the choice.",
                 batch.name,

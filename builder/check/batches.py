@@ -8,6 +8,7 @@ from builder.model.class_sheet import ClassSheet
 from builder.model.figure import Figure
 from builder.model.finding import Finding, caution, stop
 from builder.model.ingredient import Ingredient
+from builder.model.labelling import ANY_REGION, Labelling
 from builder.model.limit import ColourRule, Limit
 from builder.model.place import Place
 from builder.model.studio import Studio
@@ -35,7 +36,7 @@ class BatchFinding:
 class Batch:
     """One batch with what a finding says of it: its name, the classes it holds back (`about`), and where its size is written.
 
-    `region` is the studio's, whose law comes first among `limits`; `cards` are the studio's, for what students may choose.
+    `region` and `limits` are the studio's; `cards` are the studio's, for what students may choose.
     """
 
     name: str
@@ -47,6 +48,7 @@ class Batch:
     limits: tuple[Limit, ...] = ()
     colour_rules: tuple[ColourRule, ...] = ()
     cards: Mapping[str, Ingredient] = field(default_factory=dict)
+    labelling: Labelling = ANY_REGION
 
     def stop(self, name: str, place: Place, wrong: str, remedy: str, case: str) -> BatchFinding:
         """Make a stop about this batch."""
@@ -72,6 +74,7 @@ def batch_of(name: str, sheet: BatchSheet, studio: Studio, about: frozenset[str]
         limits=studio.limits,
         colour_rules=studio.colour_rules,
         cards=studio.ingredients,
+        labelling=studio.labelling,
     )
 
 

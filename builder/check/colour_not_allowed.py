@@ -1,14 +1,13 @@
 """Colours against the list of colour additives of US law, for a studio in the US.
 
-colour-not-listed, colour-not-for-lips; over-legal-limit where the list sets a most.
+colour-not-listed, colour-not-for-lips. Where the list sets a most, it is a limit like any other (`over_limit.py`).
 """
 
 from collections.abc import Iterator
-from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
-from builder.check.limit_words import DEFER, percent
-from builder.check.places import place_of_line
+from builder.check.limit_words import DEFER
+from builder.check.places import place_of_choice, place_of_line
 from builder.model.figure import Known
 from builder.model.ingredient import DeclaredAs, Ingredient
 from builder.model.limit import ColourRule
@@ -22,8 +21,8 @@ def find_colours_not_allowed(batch: Batch) -> Iterator[BatchFinding]:
     """Look up each colour of a batch and of what its students may choose."""
     if batch.region != "US":
         return
-    for card, place, share in _colours(batch):
-        for name in _names(card):
+    for card, place in _colours(batch):
+        for name in card.us_colour_names:
             rule = next((rule for rule in batch.colour_rules if fold(rule.label_name) == fold(name).removesuffix(" lake")), None)
             if rule is None or not rule.is_listed or not (rule.contact or rule.allows(batch.sheet.product)):
                 yield _not_listed(batch, card, place, name, rule)
@@ -36,22 +35,11 @@ def find_colours_not_allowed(batch: Batch) -> Iterator[BatchFinding]:
                     f"Choose a colour that is listed for the lips, such as iron oxides or mica, or leave it uncoloured. {DEFER}",
                     "",
                 )
-            else:
-                yield from _over(batch, card, place, share, rule)
 
 
 def is_soap(product: Product) -> bool:
     """Say whether a kind of product goes by the name of soap."""
     return fold(product.identity).endswith("soap")
-
-
-def _over(batch: Batch, card: Ingredient, place: Place, share: Fraction, rule: ColourRule) -> Iterator[BatchFinding]:
-    most = rule.most_on_lips if batch.sheet.product.contact == "lips" and rule.most_on_lips is not None else rule.most
-    if most is not None and share > most:
-        wrong = (
-            f"{card.name} comes to more than US law allows of this colour here: at most {percent(most)} of the product ({_where(rule)})."
-        )
-        yield batch.stop("over-legal-limit", place, wrong, f"Use less of it. {DEFER}", f"{batch.name} ({percent(share)})")
 
 
 def _not_listed(batch: Batch, card: Ingredient, place: Place, name: str, rule: ColourRule | None) -> BatchFinding:
@@ -76,20 +64,13 @@ def _where(rule: ColourRule) -> str:
     return f"{rule.name}, 21 CFR {rule.section}{memory}"
 
 
-def _names(card: Ingredient) -> tuple[str, ...]:
-    if "us" in card.colour_name:
-        return tuple(card.colour_name["us"].split(", "))
-    return card.label_name.inci if card.label_name else ()
-
-
-def _colours(batch: Batch) -> Iterator[tuple[Ingredient, Place, Fraction]]:
-    """Give each colour with its place and its share of the product."""
+def _colours(batch: Batch) -> Iterator[tuple[Ingredient, Place]]:
+    """Give each colour with its place."""
     sheet = batch.sheet
-    used = [(w.line.ingredient, place_of_line(w.line, sheet.recipe), w.mass / sheet.grams.total) for w in sheet.grams.weighed if w.mass]
+    used = [(w.line.ingredient, place_of_line(w.line, sheet.recipe)) for w in sheet.grams.weighed if w.mass]
     for dose in sheet.doses:
-        place = next(choice.place for choice in sheet.recipe.choices if choice.what == dose.what)
-        share = dose.at_most / (sheet.portions.fill + dose.at_most)
-        used += [(batch.cards[fold(option)], place, share) for option in dose.options if option is not None]
-    for card, place, share in used:
+        place = place_of_choice(dose.what, sheet.recipe)
+        used += [(batch.cards[fold(option)], place) for option in dose.offered if option is not None]
+    for card, place in used:
         if card.declared_as is DeclaredAs.COLOUR or card.kind == "colourant":
-            yield card, place, share
+            yield card, place

@@ -38,10 +38,16 @@ def _texts(studio: Studio) -> Iterator[tuple[str, Place]]:
                 elif isinstance(block, Steps):
                     for step in block.steps:
                         yield _written(step.pieces), step.place
+    for roster in studio.rosters.values():
+        for row in roster.rows:
+            yield row.name.text, row.name.place
+            yield row.allergies, row.place
     for card in {card.key: card for card in studio.ingredients.values()}.values():
         if not card.place.file.startswith("content/"):
             names = (*card.label_name.inci, *card.label_name.plain) if card.label_name else ()
             yield " ".join((card.name, *names)), card.place
+    for supply in studio.supplies:
+        yield from ((text, supply.name.place) for text in (supply.name.text, supply.measured))
 
 
 def _of_profile(profile: Profile) -> Iterator[tuple[str, Place]]:
@@ -50,7 +56,7 @@ def _of_profile(profile: Profile) -> Iterator[tuple[str, Place]]:
 
 
 def _of_recipe(recipe: Recipe) -> Iterator[tuple[str, Place]]:
-    texts = {"name": [recipe.name], "about": [recipe.about], "keeps": [recipe.keeps], "storage": [recipe.storage]}
+    texts = {"name": [recipe.name], "about": [recipe.about], "keeps": [recipe.keeps, recipe.after_opening], "storage": [recipe.storage]}
     lists = {"directions": [recipe.directions], "tools": recipe.tools, "label cautions": recipe.label_cautions}
     yield from _at_keys({**texts, **lists}, recipe.at)
     yield from ((phase.name.text, phase.name.place) for phase in recipe.phases)

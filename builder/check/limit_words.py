@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from fractions import Fraction
 
-from builder.check.counted import Counted
+from builder.model.batch_sheet import Counted
 from builder.model.figure import Known
 from builder.model.limit import Limit, LimitWeight, PercentOf, names_of
 from builder.model.plain_number import plain_number
@@ -54,6 +54,8 @@ def why_open(counted: Sequence[Counted]) -> str:
 
 def limit_in_words(limit: Limit) -> str:
     """Say how much a limit allows."""
+    if limit.parts:
+        return "all of them together at most 100 %, each counted in percent of its own limit"
     of = "the product" if limit.percent_of is PercentOf.PRODUCT else "the oils"
     counted = f", counted as {limit.counted_as.lower()}" if limit.counted_as else ""
     return f"at most {percent(limit.most or Fraction(0))} of {of}{counted}"

@@ -1,4 +1,4 @@
-"""mention-unknown: a name in braces that the recipe of that part does not know."""
+"""mention-unknown: a name in braces that the recipe of that part does not know; pump-missing: strokes of a pump that nobody measured."""
 
 from collections.abc import Iterator
 
@@ -6,12 +6,13 @@ from builder.check.unknown_ingredient import unknown_names
 from builder.model.finding import Finding, stop
 from builder.model.lesson import Block, Part, mentions_in
 from builder.model.nearest import did_you_mean, nearest
-from builder.model.place import fold
+from builder.model.place import Name, fold
 from builder.model.recipe import Recipe
 from builder.model.studio import Studio
 from builder.model.studio_class import StudioClass
 
 FOR_ALL = ("batch", "portion", "cup", "containers")
+STROKES = " strokes"
 FOR_SOAP = ("oils", "lye", "lye water", "lye solution", "superfat")
 
 
@@ -25,7 +26,12 @@ def known_names(recipe: Recipe, studio: Studio) -> set[str]:
         card = studio.ingredient(name)
         if card:
             names |= {card.name, *card.also_called}
-    return {fold(name) for name in names}
+    return {fold(name) for name in names} | {fold(name) + STROKES for name in names if _is_pumped(name, studio)}
+
+
+def _is_pumped(name: str, studio: Studio) -> bool:
+    card = studio.ingredient(name)
+    return card is not None and any(supply.stroke(card) for supply in studio.supplies if studio.ingredient(supply.name) is card)
 
 
 def _for_all(recipe: Recipe, studio: Studio) -> tuple[str, ...]:
@@ -50,7 +56,10 @@ def _in_part(part: Part, recipe: Recipe, class_key: str, studio: Studio) -> Iter
     # The right name of an ingredient that the recipe misspells is no second mistake.
     misspelt = [name.text for name in unknown_names(recipe, studio)]
     for mention in part.mentions:
-        if mention.name.key not in known and not nearest(mention.name.text, misspelt):
+        if mention.name.key.endswith(STROKES) and mention.name.key.removesuffix(STROKES) in known:
+            if mention.name.key not in known:
+                yield _pump_missing(mention.name, class_key)
+        elif mention.name.key not in known and not nearest(mention.name.text, misspelt):
             yield stop(
                 "mention-unknown",
                 mention.name.place,
@@ -58,6 +67,17 @@ def _in_part(part: Part, recipe: Recipe, class_key: str, studio: Studio) -> Iter
                 f"Write an ingredient, a phase, or one of {', '.join(_for_all(recipe, studio))}.{did_you_mean(mention.name.text, known)}",
                 about=frozenset({class_key}),
             )
+
+
+def _pump_missing(name: Name, class_key: str) -> Finding:
+    what = name.text[: -len(STROKES)]
+    return stop(
+        "pump-missing",
+        name.place,
+        f'Nobody has measured a pump for "{what}", so that its strokes cannot be counted.',
+        'Weigh ten strokes, and write beside its pack in shelf/supplies.yaml: pump: {strokes: 10, weigh: 78 g, measured: "how and when"}.',
+        about=frozenset({class_key}),
+    )
 
 
 def recipe_of(part: Part, studio_class: StudioClass, studio: Studio) -> Recipe | None:

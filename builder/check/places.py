@@ -1,6 +1,6 @@
-"""Where a line of a batch is written in its recipe."""
+"""Where a line of a batch, or a choice of its students, is written in its recipe."""
 
-from builder.model.batch_sheet import Line, Role
+from builder.model.batch_sheet import Counted, Line, Role
 from builder.model.place import Place
 from builder.model.recipe import Recipe
 
@@ -13,3 +13,13 @@ def place_of_line(line: Line, recipe: Recipe) -> Place:
     if line.role is Role.ALKALI:
         return plan.at("alkali")
     return plan.water.place
+
+
+def place_of_choice(what: str, recipe: Recipe) -> Place:
+    """Give the place of the most that a choice allows."""
+    return next(choice.place for choice in recipe.choices if choice.what == what)
+
+
+def place_of_counted(counted: Counted, recipe: Recipe) -> Place:
+    """Give the place of what counts towards a limit."""
+    return place_of_line(counted.line, recipe) if counted.line else place_of_choice(counted.what, recipe)

@@ -1,7 +1,7 @@
 """Whether what holds water has a preservative, and what is of oil something that keeps the oil from going rancid.
 
-no-preservative, no-antioxidant. The criteria of a product of low risk are those of ISO 29621:2017. Of them only this is known here: that a
-product is free of water, or is soap made with lye.
+no-preservative, no-antioxidant, water-gets-in. The criteria of a product of low risk are those of ISO 29621:2017. Of them these are known
+here: that a product is free of water, is soap made with lye, or has a pH below 3 or above 10 where the recipe states what was measured.
 """
 
 from collections.abc import Iterator
@@ -13,14 +13,15 @@ from builder.model.place import Place
 from builder.model.recipe import Recipe
 from builder.model.studio import Studio
 
+_GROWS_WHEN_WET = ("sugar", "grain", "herb", "exfoliant", "starch", "milk")
 _STAYS_ON = ("leave-on", "lips")
 _CRITERIA = (
-    "Water without a preservative grows bacteria and mould, often before it is seen or smelt, and they can harm skin and eyes. "
-    "A cold place, vitamin E, essential oils, honey and seed extracts do not preserve."
+    "Water without a preservative grows bacteria and mould, often before it is seen or smelt, and they can harm skin and eyes. A cold "
+    "place, vitamin E, essential oils, honey and seed extracts do not preserve."
 )
 _EXCUSE = (
-    "Only a product of low risk needs none: pH below 3 or above 10, more than 20 % of alcohol, a water activity below 0.75, "
-    "filled above 65 °C, or free of water (ISO 29621:2017). If a measurement of yours shows one of these, accept this and name it."
+    "Only a product of low risk needs none: pH below 3 or above 10, more than 20 % of alcohol, a water activity below 0.75, filled above "
+    "65 °C, or free of water (ISO 29621:2017). If a measurement of yours shows one of these, accept this and name it."
 )
 
 
@@ -36,17 +37,40 @@ def find_products_that_do_not_keep(studio: Studio) -> Iterator[Finding]:
         kinds = {card.kind for card in always if card}
         water = next((one for one in cards if one[0].counts_as in (CountsAs.WATER, CountsAs.LIQUID)), None)
         fat = next((one for one in cards if one[0].counts_as is CountsAs.FAT), None)
-        if water and "preservative" not in kinds:
+        if water and "preservative" not in kinds and not _is_extreme(recipe, studio):
             yield _no_preservative(recipe, water, product.contact in _STAYS_ON)
-        elif fat and not water and not kinds & {"antioxidant", "soap base", "lotion base"}:
+        elif product.meets_water and not kinds & {"preservative", "soap base", "lotion base"} and not water:
+            yield from _water_gets_in(recipe, [(card, place) for card, place in cards if card in always])
+        if fat and not water and not kinds & {"antioxidant", "soap base", "lotion base"}:
             yield caution(
                 "no-antioxidant",
                 fat[1],
                 f"{recipe.name} holds {_inside(fat[0])} and nothing that slows rancidity. Oils take up oxygen from the air and go stale, "
                 "those that are rich in linoleic acid first (common practice, no source).",
-                "Add a little vitamin E or rosemary extract to the oils, or accept this and shorten how long it keeps. "
-                "Neither of the two preserves what holds water.",
+                "Add a little vitamin E or rosemary extract to the oils, or accept this and shorten how long it keeps. Neither of the "
+                "two preserves what holds water.",
             )
+
+
+def _is_extreme(recipe: Recipe, studio: Studio) -> bool:
+    low, high = studio.constants["low risk below this pH"].typical, studio.constants["low risk above this pH"].typical
+    return recipe.ph is not None and (recipe.ph.high < low or recipe.ph.low > high)
+
+
+def _water_gets_in(recipe: Recipe, cards: list[tuple[Ingredient, Place]]) -> Iterator[Finding]:
+    """Look for what wet hands feed. Brine of salt stays near the water activity below which nothing grows, syrup of sugar does not."""
+    grows = next(((card, place) for card, place in cards if card.kind in _GROWS_WHEN_WET), None)
+    if grows:
+        card, place = grows
+        yield caution(
+            "water-gets-in",
+            place,
+            f"{recipe.name} is dry in the jar, and wet hands bring water in: it is then no product of low risk any more (ISO 29621:2017), "
+            f"and {_inside(card)} feeds what grows. Saturated sugar stays at a water activity of about 0.85, and only below 0.75 nothing "
+            "grows (from memory).",
+            "Add a broad preservative that works in what is used wet, in the share that its supplier states; or pack single uses, or "
+            "accept this where the jar is only ever met with a dry spoon.",
+        )
 
 
 def _inside(card: Ingredient) -> str:

@@ -24,9 +24,14 @@ def classes_of_file(file: str, studio: Studio) -> frozenset[str]:
         cards = [card for card in studio.ingredients.values() if card.place.file == file]
         if cards:
             names = {fold(name) for card in cards for name in (card.name, *card.also_called)}
-            using = {key for key, recipe in studio.recipes.items() if any(name.key in names for name in names_in(recipe))}
-            return _making(studio, using)
+            return classes_using(names, studio)
     return frozenset(studio.classes)
+
+
+def classes_using(names: set[str], studio: Studio) -> frozenset[str]:
+    """Give the keys of the classes that make something of an ingredient, by its folded names."""
+    using = {key for key, recipe in studio.recipes.items() if any(name.key in names for name in names_in(recipe))}
+    return _making(studio, using)
 
 
 def _making(studio: Studio, recipes: set[str]) -> frozenset[str]:

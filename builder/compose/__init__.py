@@ -9,8 +9,11 @@ from builder.compose.bench_cards import compose_bench_cards
 from builder.compose.catalogue import compose_catalogue
 from builder.compose.checklists import compose_checklist
 from builder.compose.class_pages import compose_class_page
+from builder.compose.dose_cards import compose_dose_cards
 from builder.compose.edition import Edition
+from builder.compose.label_test_page import compose_test_page
 from builder.compose.labels import compose_labels
+from builder.compose.tags import compose_tags
 from builder.compose.take_home import compose_take_home
 from builder.compose.teacher_sheets import compose_teacher_sheet
 from builder.compose.templates import Templates
@@ -36,16 +39,21 @@ def compose_documents(
     `sheets` holds one class sheet for each date of each class to publish, or one without a date. `findings` are those that were accepted
     and the cautions that stand. Of `layout_folders` the first that has a template counts. Without PDFs no page links to one.
     """
-    edition = Edition(studio, sheets, findings, Templates(layout_folders), today, with_pdf)
+    # Names of people reach the sheets of the studio alone: whatever else is composed has never seen them.
+    public = tuple(sheet.without_names() for sheet in sheets)
+    edition = Edition(studio.without_names(), public, findings, Templates(layout_folders), today, with_pdf)
     documents: list[Document] = [compose_catalogue(edition)]
     for studio_class, first in edition.classes:
         documents.append(compose_class_page(edition, studio_class, first))
     documents += compose_pages(edition)
     for studio_class, first in edition.classes:
         documents += compose_take_home(edition, studio_class, first)
-    for sheet in sheets:
+    for sheet, with_names in zip(public, sheets, strict=True):
         documents += compose_bench_cards(edition, sheet)
-        documents.append(compose_teacher_sheet(edition, sheet))
+        documents += compose_dose_cards(edition, sheet)
+        documents.append(compose_teacher_sheet(edition, with_names))
         documents.append(compose_checklist(edition, sheet))
         documents += compose_labels(edition, sheet)
+        documents += compose_tags(edition, sheet)
+    documents += compose_test_page(edition) if sheets else ()
     return Publication(tuple(documents), list_files(edition))

@@ -1,16 +1,26 @@
-"""The allergen families of some batches, from the cards of what goes in and of what students may choose."""
+"""The allergen families of some batches, from the cards of what goes in and of what students may choose, and what they leave open."""
 
 from collections.abc import Iterable
 
-from builder.compose.wording import listed, sentence
+from builder.compose.wording import listed, sentence, within
 from builder.model.batch_sheet import BatchSheet
+from builder.model.ingredient import CountsAs, Ingredient
 from builder.model.studio import Studio
 
 
 def allergens_of(studio: Studio, batches: Iterable[BatchSheet]) -> str:
     """Give the families in words, each once; empty where there are none."""
+    return sentence(listed(sorted({allergen for card in _cards(studio, batches) for allergen in card.allergens})))
+
+
+def allergens_open_in(studio: Studio, batches: Iterable[BatchSheet]) -> str:
+    """Name the bases, fragrances and flavours, of whose parts only the supplier knows all; empty where there are none."""
+    kinds = ("fragrance", "flavour")
+    return listed(sorted({within(card.name) for card in _cards(studio, batches) if card.counts_as is CountsAs.BASE or card.kind in kinds}))
+
+
+def _cards(studio: Studio, batches: Iterable[BatchSheet]) -> list[Ingredient]:
     sheets = list(batches)
     cards = [line.ingredient for sheet in sheets for line in sheet.lines]
-    options = (option for sheet in sheets for dose in sheet.doses for option in dose.options if option is not None)
-    cards += [card for card in map(studio.ingredient, options) if card is not None]
-    return sentence(listed(sorted({allergen for card in cards for allergen in card.allergens})))
+    options = (option for sheet in sheets for dose in sheet.doses for option in dose.offered if option is not None)
+    return [*cards, *(card for card in map(studio.ingredient, options) if card is not None)]

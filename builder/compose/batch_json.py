@@ -7,22 +7,16 @@ in grams, volumes in millilitres, shares are fractions of one.
 
 from collections.abc import Iterable
 from dataclasses import fields
-from decimal import Context
-from fractions import Fraction
 
-from builder.model.batch_sheet import BatchSheet, Column, Declared, IngredientList, SoapMade, Weighed, Working
-from builder.model.class_sheet import ClassSheet, MadeSheet
+from builder.compose.json_number import Json, number
+from builder.compose.supply_json import cost_json, jug_json, strokes_json
+from builder.model.batch_sheet import BatchSheet, Column, Declared, Emulsion, IngredientList, Question, SoapMade, Weighed, Working
+from builder.model.class_sheet import ChoiceTotal, ClassSheet, MadeSheet
+from builder.model.dose import Lowered, MostOf
 from builder.model.finding import Finding
 from builder.model.quantity import Mass, Volume
 
-Json = dict[str, "Json"] | list["Json"] | str | int | float | bool | None
 VERSION = 1
-
-
-def number(value: Fraction) -> Json:
-    """Give a worked number, exact and as a decimal."""
-    decimal = Context(prec=12).divide(value.numerator, value.denominator)
-    return {"exact": f"{value.numerator}/{value.denominator}" if value.denominator != 1 else str(value.numerator), "value": float(decimal)}
 
 
 def batch_json(sheet: BatchSheet | None, findings: Iterable[Finding], recipe: str) -> Json:
@@ -47,6 +41,7 @@ def class_json(sheet: ClassSheet | None, findings: Iterable[Finding], class_key:
         "date": sheet.date.on.isoformat(timespec="minutes") if sheet and sheet.date else None,
         "students": sheet.students if sheet else None,
         "groups": sheet.groups if sheet else None,
+        "cost": cost_json(sheet.cost) if sheet and sheet.cost else None,
         "product": _made(made) if made else None,
         "findings": [_finding(finding) for finding in findings],
     }
@@ -60,7 +55,9 @@ def _made(made: MadeSheet) -> Json:
             for p in made.batches
         ],
         "needed in all": [{"ingredient": need.ingredient, "grams": number(need.mass.grams)} for need in made.needed],
+        "choices in all": [_choice_total(total) for total in made.choices],
         "at home": [{"size": home.size.written, "batch": _batch(home.sheet)} for home in made.home],
+        "jugs": [jug_json(jug) for jug in made.jugs],
     }
 
 
@@ -85,7 +82,11 @@ def _batch(sheet: BatchSheet) -> Json:
         **_filling(sheet),
         "ingredient lists": [{"chosen": dict(variant.chosen), "list": _ingredients(variant.ingredients)} for variant in sheet.variants],
         "smallest sensible batch": number(sheet.smallest.grams) if sheet.smallest else None,
+        "emulsion": _emulsion(sheet.emulsion) if sheet.emulsion else None,
         "what the soap becomes": _soap(sheet.soap) if sheet.soap else None,
+        "strokes": [strokes_json(one) for one in sheet.strokes],
+        "jugs": [jug_json(jug) for jug in sheet.jugs],
+        "cost": cost_json(sheet.cost) if sheet.cost else None,
         "workings": [_working(working) for working in sheet.workings],
     }
 
@@ -109,10 +110,72 @@ def _filling(sheet: BatchSheet) -> dict[str, Json]:
                 "options": list(dose.options),
                 "share of a portion": number(dose.share),
                 "at most, grams": number(dose.at_most.grams),
-                "drops": [{"option": d.option, "at most": d.drops, "measured": d.measured} for d in dose.drops],
+                "drops": [
+                    {"option": one.option, "at most": one.drops, "measured": one.drop.measured} for one in dose.each if one.drop is not None
+                ],
+                "each": [_most_of(one) for one in dose.each],
+                "mixed": {"grams": number(dose.mixed.weight.grams), "drops": dose.mixed.drops} if dose.mixed else None,
             }
             for dose in sheet.doses
         ],
+    }
+
+
+def _choice_total(total: ChoiceTotal) -> Json:
+    return {
+        "of": total.what,
+        "portions": total.portions,
+        "left out": total.left_out,
+        "not chosen yet": total.open,
+        "options": [
+            {
+                "option": one.option,
+                "chosen": one.chosen,
+                "for those, grams": number(one.for_chosen.grams),
+                "expected, grams": number(one.expected.grams),
+                "if all take it, grams": number(one.worst.grams),
+            }
+            for one in total.options
+        ],
+    }
+
+
+def _most_of(one: MostOf) -> Json:
+    return {
+        "option": one.option,
+        "grams": number(one.weight.grams),
+        "drops": one.drops,
+        "drop": {"grams": number(one.drop.mass.grams), "measured": one.drop.measured} if one.drop else None,
+        "offered": one.is_offered,
+        "lowered by": _lowered(one.lowered) if one.lowered else None,
+    }
+
+
+def _lowered(lowered: Lowered) -> Json:
+    limit = lowered.limit
+    return {
+        "limit": limit.ingredient,
+        "for": limit.product_type,
+        "at most": number(limit.most) if limit.most is not None else None,
+        "percent of": str(limit.percent_of),
+        "region": limit.region,
+        "weight": str(limit.weight),
+        "law of the studio's region": lowered.own_law,
+        "proven": lowered.proven,
+        "source": limit.source.key,
+        "at": limit.at,
+        "known": str(limit.known),
+    }
+
+
+def _emulsion(emulsion: Emulsion) -> Json:
+    return {
+        "oils": [card.name for card in emulsion.oils],
+        "emulsifiers": [card.name for card in emulsion.emulsifiers],
+        "share of oils": number(emulsion.oil_share),
+        "required HLB": number(emulsion.required) if emulsion.required is not None else None,
+        "HLB of the emulsifiers": number(emulsion.has) if emulsion.has is not None else None,
+        "share of the first that would meet it": number(emulsion.share_of_first) if emulsion.share_of_first is not None else None,
     }
 
 
@@ -212,14 +275,21 @@ def _ingredients(listed: IngredientList) -> Json:
         "entries": [_declared(entry) for entry in listed.entries],
         "open pairs": [list(pair) for pair in listed.open_pairs],
         "without a label name": list(listed.nameless),
+        "figure to ask for": _question(listed.question) if listed.question else None,
+        "scents without an allergen statement": list(listed.without_statement),
     }
+
+
+def _question(question: Question) -> Json:
+    return {"blend": question.blend, "share of": question.part or None, "settles": question.settles}
 
 
 def _declared(entry: Declared) -> Json:
     return {
         "inci": entry.inci,
         "plain": entry.plain,
-        "as": str(entry.declared_as),
+        "as": "allergen" if entry.is_allergen else str(entry.declared_as),
+        "nano": entry.is_nano,
         "least": number(entry.least),
         "most": number(entry.most),
     }

@@ -1,15 +1,18 @@
 """The batches of a product for the teacher's sheet: weighings, portions, lye, what is needed in all, and the sums behind them."""
 
+from builder.compose.batch_codes import code_words
+from builder.compose.choice_totals import view_totals
+from builder.compose.dose_words import view_choice
 from builder.compose.ingredient_tables import staff_table
 from builder.compose.lye_words import staff_lye
-from builder.compose.portion_words import container_name, containers_of, view_choice
+from builder.compose.portion_words import container_name, containers_of
 from builder.compose.soap_words import soap_facts
 from builder.compose.sums import view_sums
 from builder.compose.views.ingredient_table import IngredientRow
 from builder.compose.views.teacher import BatchView, Fact, ProductBatches, SumsView
 from builder.compose.wording import counted, grams, grams_and_ounces, listed
 from builder.model.batch_sheet import BatchSheet, PeopleSize
-from builder.model.class_sheet import MadeSheet, PlannedBatch
+from builder.model.class_sheet import ClassSheet, MadeSheet, PlannedBatch
 from builder.model.studio import Studio
 
 PURPOSES = {
@@ -20,21 +23,30 @@ PURPOSES = {
 }
 
 
-def view_batches(studio: Studio, made: MadeSheet) -> ProductBatches:
+def view_batches(studio: Studio, class_sheet: ClassSheet, made: MadeSheet) -> ProductBatches:
     """Give the batches of one product."""
     sheet = made.batch
     return ProductBatches(
         name=sheet.recipe.name,
         containers=f"{listed([_in_all(studio, one, count) for one, count in made.fillings])} in all",
         batches=tuple(_batch(studio, made, planned) for planned in made.batches),
-        needed=tuple(IngredientRow(needed.ingredient, (grams(needed.mass),)) for needed in made.needed),
+        needed=_needed(made),
         choices=tuple(view_choice(dose) for dose in sheet.doses),
+        totals=view_totals(made, has_roster=bool(class_sheet.guests)),
+        codes=code_words(studio, class_sheet, made),
     )
 
 
 def _in_all(studio: Studio, sheet: BatchSheet, count: int) -> str:
     name = container_name(studio, sheet)
     return f"{containers_of(count, name)} ({name})"
+
+
+def _needed(made: MadeSheet) -> tuple[IngredientRow, ...]:
+    """Give what all batches need together; where one batch is made once, its own table says it."""
+    if sum(planned.copies for planned in made.batches) == 1:
+        return ()
+    return tuple(IngredientRow(needed.ingredient, (grams(needed.mass),)) for needed in made.needed)
 
 
 def batch_title(planned: PlannedBatch) -> str:

@@ -8,14 +8,16 @@ from dataclasses import replace
 
 from builder.compose import addresses
 from builder.compose.class_sheets import part_sheet, when
+from builder.compose.dose_words import view_choice
 from builder.compose.edition import Edition
 from builder.compose.frames import PAPER_STYLES, sheet_frame
 from builder.compose.lesson_flow import FlowSource, compose_flow
 from builder.compose.pieces import paper_filling
-from builder.compose.portion_words import container_name, containers_of, emergency_lines, view_choice
+from builder.compose.portion_words import container_name, containers_of, emergency_lines
+from builder.compose.supply_words import strokes_and_weight
 from builder.compose.views.bench_cards import BenchAmount, BenchCard, BenchCardsView, BenchPhase, BenchProduct, BenchStepsView
 from builder.compose.wording import counted, grams, listed, sentence, weighed
-from builder.model.batch_sheet import BatchSheet
+from builder.model.batch_sheet import BatchSheet, Weighed
 from builder.model.class_sheet import ClassSheet, MadeSheet
 from builder.model.document import Document
 from builder.model.lesson import Who
@@ -95,7 +97,13 @@ def _phases(sheet: BatchSheet) -> tuple[BenchPhase, ...]:
     return tuple(
         BenchPhase(
             sentence(name),
-            tuple(BenchAmount(weighed(w, "g"), w.line.name) for w in sheet.grams.weighed if w.line.phase == name),
+            tuple(BenchAmount(weighed(w, "g"), _name(w, sheet)) for w in sheet.grams.weighed if w.line.phase == name),
         )
         for name in names
     )
+
+
+def _name(w: Weighed, sheet: BatchSheet) -> str:
+    """Name an ingredient, with the strokes of its pump where it has one."""
+    strokes = next((one for one in sheet.strokes if one.ingredient == w.line.ingredient.name), None)
+    return f"{w.line.name}: {strokes_and_weight(strokes)}; the scale decides" if strokes else w.line.name

@@ -42,6 +42,12 @@ def card_lines(card: Ingredient) -> list[CardLine]:
         lines.append(CardLine(1, f"hazards: {listed(card.hazards)}"))
     if card.allergens:
         lines.append(CardLine(1, f"allergen families: {listed(card.allergens)}"))
+    if card.charge:
+        lines.append(CardLine(1, f"charge in water: {card.charge}"))
+    if card.preserves:
+        alone = "a system of its own" if card.preserves.alone else "a part of a system, to be paired"
+        basis = f"{card.preserves.source.title}; {card.preserves.at} [{KNOWN[card.preserves.known]}]"
+        lines.append(CardLine(1, f"preserves against {listed(card.preserves.covers)}, {alone}: {basis}"))
     if card.about:
         lines.append(CardLine(1, card.about))
     if card.drop_mass:

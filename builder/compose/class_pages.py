@@ -2,7 +2,7 @@
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
-from builder.compose.allergens import allergens_of
+from builder.compose.allergens import allergens_of, allergens_open_in
 from builder.compose.class_facts import length, picture_of, price, staff, view_dates, youngest
 from builder.compose.edition import Edition
 from builder.compose.format_words import how_it_is_made
@@ -49,6 +49,8 @@ def compose_class_page(edition: Edition, studio_class: StudioClass, sheet: Class
         wear=tuple(sentence(text) for text in studio_class.wear),
         cautions=_cautions(edition, sheet),
         allergens=allergens_of(edition.studio, [made.batch for made in sheet.made]),
+        allergens_open=allergens_open_in(edition.studio, [made.batch for made in sheet.made]),
+        free_from=listed(studio_class.free_from),
         for_whom=sentence(studio_class.for_whom),
         youngest=youngest(studio_class),
         length=length(studio_class),
@@ -70,7 +72,7 @@ def _product(edition: Edition, studio_class: StudioClass, made: MadeSheet, here:
         about=sheet.recipe.about,
         share=share,
         ingredients=sentence(listed(_plain_names(sheet))),
-        choices=tuple(_choice(dose.what, dose.options) for dose in sheet.doses),
+        choices=tuple(_choice(dose.what, dose.offered) for dose in sheet.doses),
         sheets=_sheets(studio_class, made, here) if studio_class.sheets_are_public else (),
     )
 

@@ -1,15 +1,17 @@
 """Dates, times and prices as people read them, from the Unicode locale data with a locale pinned by the studio's region."""
 
 from datetime import date, datetime
-from decimal import Decimal
+from decimal import Decimal, localcontext
 from fractions import Fraction
 
 from babel.dates import format_date, format_time
-from babel.numbers import format_currency
+from babel.numbers import format_currency, get_currency_precision
 
 LOCALES = {"US": "en_US", "Canada": "en_US", "UK": "en_GB", "EU": "en_GB"}
 NARROW_NBSP = "\u202f"
 NBSP = "\u00a0"
+# More than any number of packs at any price that can be written comes to.
+MOST_DIGITS = 100
 
 
 def locale_of(region: str) -> str:
@@ -47,3 +49,11 @@ def price(value: Fraction, currency: str, locale: str) -> str:
     else:
         written = format_currency(amount, currency, locale=locale)
     return written.replace(NARROW_NBSP, NBSP)
+
+
+def money(value: Fraction, currency: str, locale: str) -> str:
+    """Write a sum of money with the decimals of its currency; the exact half goes to the even digit."""
+    rounded = Fraction(round(value, get_currency_precision(currency)))
+    with localcontext(prec=MOST_DIGITS):
+        amount = Decimal(rounded.numerator) / Decimal(rounded.denominator)
+        return format_currency(amount, currency, locale=locale).replace(NARROW_NBSP, NBSP)

@@ -14,9 +14,9 @@ from math import floor
 from builder.compose.wording import NBSP, fluid_ounces, in_unit, sentence, shortest, within
 from builder.model.batch_sheet import BatchSheet, Declared, IngredientList, Variant
 from builder.model.ingredient import DeclaredAs
+from builder.model.labelling import LabelRegion
+from builder.model.place import fold
 from builder.model.quantity import Density, Mass
-
-PLAIN_WORD = (DeclaredAs.FRAGRANCE, DeclaredAs.FLAVOUR)
 
 
 @dataclass(frozen=True)
@@ -28,11 +28,11 @@ class _Larger:
 
 
 POUNDS = _Larger((("lb", 16),), 64)
-PINTS = _Larger((("qt", 32), ("pt", 16)), 128)
+PINTS = _Larger((("gal", 128), ("qt", 32), ("pt", 16)), 128)
 
 
-def ingredient_text(listed: IngredientList, region: str) -> str:
-    """Give the ingredient list of a label, in order."""
+def ingredient_text(listed: IngredientList, region: LabelRegion) -> str:
+    """Give the ingredient list of a label, in order, by the names that its region wants."""
     return ", ".join(_declared(entry, region) for entry in listed.entries)
 
 
@@ -48,7 +48,7 @@ def net_contents(sheet: BatchSheet, region: str) -> str:
     otherwise leaves room for the weight of the day on which it is labelled (empty).
     """
     fill, density = sheet.portions.fill, sheet.recipe.density
-    if sheet.product.declared_by == "volume" and density is not None:
+    if sheet.product.by_volume(region) and density is not None:
         return _by_volume(fill, density.density, region)
     if sheet.product.made_with_lye:
         if sheet.soap is None or sheet.soap.cured_bar is None:
@@ -59,15 +59,20 @@ def net_contents(sheet: BatchSheet, region: str) -> str:
     return _three_digits(fill.grams, "g", "kg")
 
 
-def _declared(entry: Declared, region: str) -> str:
+def _declared(entry: Declared, region: LabelRegion) -> str:
+    nano = f" ({region.says('nano')})" if entry.is_nano and region.says("nano") not in ("", "none") else ""
+    return f"{_name(entry, region)}{nano}"
+
+
+def _name(entry: Declared, region: LabelRegion) -> str:
     name = entry.inci
+    if collective := region.collective(entry.declared_as):
+        return collective
     if entry.declared_as is DeclaredAs.COLOUR:
-        name = entry.colour_name.get("us" if region == "US" else "eu", name)
-    if region != "US":
-        return name
-    if entry.declared_as in PLAIN_WORD:
-        return entry.plain
-    if entry.plain.casefold() in name.casefold():
+        name = entry.colour_name.get(region.says("colours"), name)
+    elif fold(name) == "aqua":
+        return region.says("water") or name
+    if region.says("names") != "English and INCI" or entry.is_allergen or entry.plain.casefold() in name.casefold():
         return name
     return f"{sentence(entry.plain)} ({name})"
 

@@ -3,17 +3,24 @@
 An ingredient, a phase, `{batch}`, `{oils}`, `{lye}`, `{lye water}` and `{lye solution}` each name weighings, which are added up. An
 ingredient that is also the water of the lye is meant as it stands in the phases. `{portion}`, `{cup}` (the portion with what sticks to the
 cup), `{containers}`, `{superfat}` and what students choose (`{scent}`, `{colour}`) are read from the portions, the lye and the doses.
+An ingredient with a pump and the word `strokes` after it (`{lotion base strokes}`) is in class the number of strokes; at home, where
+another pump stands, it is the weight.
 """
 
 from collections.abc import Callable
 
+from builder.compose.dose_words import dose_in_words, most_in_words
+from builder.compose.supply_words import strokes_and_weight
 from builder.compose.wording import grams, grams_and_ounces, percent, weighed_together
-from builder.model.batch_sheet import BatchSheet, Column, Dose, Role, Weighed
+from builder.model.batch_sheet import BatchSheet, Column, Role, Weighed
+from builder.model.cost import PumpStrokes
+from builder.model.dose import Dose
 from builder.model.ingredient import Ingredient
 from builder.model.place import Name, fold
 from builder.model.recipe import LyePlan
 from builder.model.studio import Studio
 
+STROKES = " strokes"
 LYE_ROLES = {
     "lye": (Role.ALKALI,),
     "lye water": (Role.LYE_WATER,),
@@ -31,16 +38,21 @@ def known_mentions(sheet: BatchSheet) -> tuple[str, ...]:
     names += [fold(w.line.phase) for w in sheet.grams.weighed]
     names += [fold(name) for w in sheet.grams.weighed for name in (w.line.name, *w.line.ingredient.also_called)]
     names += [fold(option) for dose in sheet.doses for option in dose.options if option is not None]
+    names += [fold(one.ingredient) + STROKES for one in sheet.strokes]
     return tuple(dict.fromkeys(names))
 
 
 def class_amount(studio: Studio, sheet: BatchSheet, name: Name) -> str:
-    """Give the amount that a mention stands for in class: in grams, on the studio's scales."""
+    """Give the amount that a mention stands for in class: in grams, on the studio's scales; or in strokes of a pump."""
+    strokes = _strokes(studio, sheet, name)
+    if strokes is not None:
+        return strokes_and_weight(strokes)
     return _amount(studio, sheet, name, grams, lambda named: weighed_together(named(sheet.grams), "g"))
 
 
 def home_amount(studio: Studio, sheet: BatchSheet, name: Name) -> str:
     """Give the amount that a mention stands for at home: in grams, then in ounces."""
+    name = _without_strokes(studio, sheet, name)
 
     def write(named: "Named") -> str:
         first, *others = (weighed_together(named(column), column.unit) for column in sheet.columns)
@@ -51,6 +63,7 @@ def home_amount(studio: Studio, sheet: BatchSheet, name: Name) -> str:
 
 def ingredients_named(studio: Studio, sheet: BatchSheet, name: Name) -> tuple[tuple[Ingredient, str], ...]:
     """Give the ingredients that a reader handles at a mention, each with its phase; the batch as a whole names none."""
+    name = _without_strokes(studio, sheet, name)
     dose = _dose(studio, sheet, name)
     if dose is not None:
         cards = (studio.ingredient(option) for option in dose.options if option is not None)
@@ -58,6 +71,18 @@ def ingredients_named(studio: Studio, sheet: BatchSheet, name: Name) -> tuple[tu
     if name.key in ("batch", "portion", "cup", "containers", "superfat"):
         return ()
     return tuple((w.line.ingredient, w.line.phase) for w in _weighings(studio, sheet.grams, name))
+
+
+def _strokes(studio: Studio, sheet: BatchSheet, name: Name) -> PumpStrokes | None:
+    card = studio.ingredient(name.key.removesuffix(STROKES)) if name.key.endswith(STROKES) else None
+    return next((one for one in sheet.strokes if card and fold(one.ingredient) == card.key), None)
+
+
+def _without_strokes(studio: Studio, sheet: BatchSheet, name: Name) -> Name:
+    """Give the ingredient whose strokes a mention means, or the mention as it is."""
+    card = studio.ingredient(name.key.removesuffix(STROKES)) if name.key.endswith(STROKES) else None
+    pumped = card is not None and any(w.line.ingredient.key == card.key for w in sheet.grams.weighed)
+    return Name(name.key.removesuffix(STROKES), name.place) if pumped else name
 
 
 Named = Callable[[Column], tuple[Weighed, ...]]
@@ -82,7 +107,9 @@ def _amount(
         dose = _dose(studio, sheet, name)
         if dose is None:
             raise KeyError(f"{name.text} is not part of {sheet.recipe.name}")
-        return grams(dose.at_most)
+        option = studio.ingredient(name)
+        one = next((one for one in dose.each if option is not None and fold(one.option) == option.key), None)
+        return most_in_words(one) if one else dose_in_words(dose)
     return write_weighings(lambda column: _weighings(studio, column, name))
 
 

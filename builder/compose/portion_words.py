@@ -1,10 +1,9 @@
-"""What a batch fills, what may be added to a portion, and whom to call, in words that several sheets share."""
+"""What a batch fills, and whom to call, in words that several sheets share."""
 
 from collections.abc import Mapping
 
-from builder.compose.views.take_home import ChoiceView
-from builder.compose.wording import counted, grams, grams_and_ounces, listed, percent, sentence, within
-from builder.model.batch_sheet import BatchSheet, Dose
+from builder.compose.wording import counted, grams, grams_and_ounces, sentence, within
+from builder.model.batch_sheet import BatchSheet
 from builder.model.studio import Studio
 
 
@@ -32,14 +31,6 @@ def fills(studio: Studio, sheet: BatchSheet) -> str:
         f"{grams(portions.left)} more, for what sticks to bowls and tools" if portions.left else "weigh a little more than the sheet says"
     )
     return f"Fills {containers_of(portions.yields, name)} {size}; {left}."
-
-
-def view_choice(dose: Dose, *, with_drops: bool = True) -> ChoiceView:
-    """Give what may be added to one portion. Drops hold for the dropper that was measured: only the studio has it."""
-    options = listed([within(option) if option is not None else f"no {dose.what}" for option in dose.options], "or")
-    drops = [f"{counted(limit.drops, 'drop', 'drops')} of {within(limit.option)}" for limit in dose.drops if limit.measured and with_drops]
-    also = f", or {listed(drops, 'or')}" if drops else ""
-    return ChoiceView(sentence(dose.what), options, f"at most {grams(dose.at_most)} for each container ({percent(dose.share)}{also})")
 
 
 def emergency_lines(numbers: Mapping[str, str]) -> tuple[str, ...]:

@@ -1,8 +1,9 @@
 """The take-home sheet: one recipe at one home size, complete enough to make it alone, as a page and as a PDF."""
 
 from builder.compose import addresses
-from builder.compose.allergens import allergens_of
+from builder.compose.allergens import allergens_of, allergens_open_in
 from builder.compose.dates import plain_date
+from builder.compose.dose_words import view_choice
 from builder.compose.edition import Edition
 from builder.compose.frames import PAPER_STYLES, page_frame, sheet_frame
 from builder.compose.hazards import CAUSTIC, cautions_for, hazards_of_recipe
@@ -11,13 +12,15 @@ from builder.compose.label_words import ingredient_text, net_contents, variant_n
 from builder.compose.lesson_flow import FlowSource, compose_flow
 from builder.compose.lye_words import home_lye
 from builder.compose.pieces import Filling, page_filling, paper_filling
-from builder.compose.portion_words import emergency_lines, fills, view_choice
+from builder.compose.portion_words import emergency_lines, fills
+from builder.compose.supply_words import home_cost
 from builder.compose.views.frame import PageFrame, SheetFrame
 from builder.compose.views.take_home import ListedVariant, ScaleSet, TakeHomeView
-from builder.compose.wording import capacity, duration, reading, sentence
+from builder.compose.wording import capacity, duration, listed, reading, sentence
 from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet, HomeBatch
 from builder.model.document import Document
+from builder.model.labelling import LabelRegion
 from builder.model.lesson import Part, Where, Who
 from builder.model.studio import Studio
 from builder.model.studio_class import StudioClass
@@ -88,12 +91,16 @@ def _view(
         time=_time([source.part for source in sources]),
         storage=sheet.recipe.storage,
         keeps=sheet.recipe.keeps,
+        cost=_cost(studio, studio_class, sheet),
         directions=sheet.recipe.directions,
-        label_lists=_label_lists(sheet, studio.profile.region),
+        label_lists=_label_lists(sheet, studio.labelling.region),
         label_rest=len(sheet.variants) > MOST_LISTS,
+        label_note=studio.labelling.region.says("soap") if sheet.product.made_with_lye else "",
         label_cautions=sheet.recipe.label_cautions,
         net_contents=net_contents(sheet, studio.profile.region),
         allergens=allergens_of(studio, [sheet]),
+        allergens_open=allergens_open_in(studio, [sheet]),
+        free_from=listed(sheet.recipe.free_from),
         first_aid=_first_aid(studio, sheet),
         emergency=emergency_lines(studio.profile.emergency),
         printed=plain_date(edition.today, edition.locale),
@@ -105,6 +112,11 @@ def _time(parts: list[Part]) -> str:
     waiting = sum(part.minutes for part in parts if part.who is Who.WAITING)
     working = sum(part.minutes for part in parts) - waiting
     return f"Work: about {duration(working)}." + (f" Waiting: {duration(waiting)}." if waiting else "")
+
+
+def _cost(studio: Studio, studio_class: StudioClass, sheet: BatchSheet) -> str:
+    """Say what the batch costs where the studio asks for it, and never on a sheet that goes to the web site."""
+    return home_cost(studio, sheet) if studio.profile.costs_on_sheets and not studio_class.sheets_are_public else ""
 
 
 def _first_aid(studio: Studio, sheet: BatchSheet) -> tuple[str, ...]:
@@ -122,7 +134,7 @@ def _scales(sheet: BatchSheet) -> tuple[ScaleSet, ...]:
     return tuple(found)
 
 
-def _label_lists(sheet: BatchSheet, region: str) -> tuple[ListedVariant, ...]:
+def _label_lists(sheet: BatchSheet, region: LabelRegion) -> tuple[ListedVariant, ...]:
     """Give the list of each variant; where there are many, that of the plainest, to which the student adds what was chosen."""
     variants = sheet.variants
     if len(variants) > MOST_LISTS:

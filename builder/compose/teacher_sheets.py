@@ -4,6 +4,7 @@ from dataclasses import replace
 
 from builder.compose import addresses
 from builder.compose.batch_words import sums_of, view_batches
+from builder.compose.choice_totals import view_guests
 from builder.compose.class_facts import staff
 from builder.compose.class_sheets import part_sheet, when
 from builder.compose.edition import Edition
@@ -13,6 +14,7 @@ from builder.compose.pieces import paper_filling
 from builder.compose.portion_words import emergency_lines
 from builder.compose.preparation_words import ahead_rows
 from builder.compose.running import view_running
+from builder.compose.supply_words import view_supplies
 from builder.compose.time_words import STAFF_WORDS, Clock, clock_from, run_rows
 from builder.compose.views.lesson import LessonFlow
 from builder.compose.views.teacher import Fact, FindingView, TeacherView
@@ -42,10 +44,12 @@ def compose_teacher_sheet(edition: Edition, sheet: ClassSheet) -> Document:
         run=run_rows(sheet, read_clock, STAFF_WORDS),
         ahead_minutes=duration(sum(one.part.minutes for one in sheet.ahead)) if sheet.ahead else "",
         ahead=ahead,
-        products=tuple(view_batches(edition.studio, made) for made in sheet.made),
+        products=tuple(view_batches(edition.studio, sheet, made) for made in sheet.made),
         lesson=lesson,
+        supplies=view_supplies(edition.studio, sheet),
         findings=tuple(FindingView(f.wrong, f.remedy, f.accepted or "") for f in edition.findings if not f.stops and _concerns(f, sheet)),
         sums=tuple(sums for made in sheet.made for sums in sums_of(made)),
+        guests=view_guests(sheet),
     )
     here = addresses.class_sheet(sheet, "teacher.pdf")
     return Document(here.folder, here.path, title, edition.templates.render("sheets/teacher.html", view), STYLES)
@@ -87,4 +91,4 @@ def _concerns(finding: Finding, sheet: ClassSheet) -> bool:
     file = finding.place.file
     files = {made.batch.recipe.place.file for made in sheet.made}
     files |= {line.ingredient.place.file for made in sheet.made for line in made.batch.lines}
-    return file in files | {"studio.yaml"} or file.startswith(f"classes/{key}/")
+    return file in files | {"studio.yaml", "shelf/supplies.yaml"} or file.startswith(f"classes/{key}/")

@@ -1,9 +1,12 @@
 """A batch as a table for the terminal: what to weigh, on which scale, and what it comes to. All text is ready to print."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
+from builder.compose.dose_words import view_choice
 from builder.compose.wording import counted, grams, number, percent, reading, weighed
-from builder.model.batch_sheet import BatchSheet, Dose
+from builder.model.batch_sheet import BatchSheet
+from builder.model.dose import Dose
 
 
 @dataclass(frozen=True)
@@ -19,8 +22,8 @@ class WeighTable:
 HEADINGS = ("phase", "ingredient", "share", "exact", "weigh", "scale")
 
 
-def batch_table(sheet: BatchSheet, purpose: str) -> WeighTable:
-    """Lay out the column in grams of one batch."""
+def batch_table(sheet: BatchSheet, purpose: str, more: Sequence[str] = ()) -> WeighTable:
+    """Lay out the column in grams of one batch; `more` are lines to print beneath."""
     column = sheet.grams
     rows = []
     phase = ""
@@ -39,7 +42,7 @@ def batch_table(sheet: BatchSheet, purpose: str) -> WeighTable:
         phase = line.phase
     title = f"{sheet.recipe.name}, {purpose}" if purpose else sheet.recipe.name
     total = ("", "batch", "100%", "", grams(column.total), "")
-    return WeighTable(title, tuple(rows), total, tuple(_notes(sheet)))
+    return WeighTable(title, tuple(rows), total, (*_notes(sheet), *more))
 
 
 def _notes(sheet: BatchSheet) -> list[str]:
@@ -66,6 +69,4 @@ def _notes(sheet: BatchSheet) -> list[str]:
 
 
 def _dose(dose: Dose) -> str:
-    drops = [f"{limit.drops} drops of {limit.option}" for limit in dose.drops if limit.measured]
-    more = f" ({'; '.join(drops)})" if drops else ""
-    return f"{dose.what.capitalize()}: each portion takes at most {grams(dose.at_most)}{more}."
+    return f"{dose.what.capitalize()}: {view_choice(dose).at_most}."

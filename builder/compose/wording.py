@@ -48,6 +48,10 @@ RULES = {
     "superfat as weighed": "1 less (equivalents of alkali less acid) divided by equivalents of fat, from the amounts as weighed",
     "superfat lowest": "the same, with every figure and every weighing off towards too much lye",
     "superfat highest": "the same, with every figure and every weighing off towards too little lye",
+    "required HLB of a mixture": "each oil's share of the oil phase multiplied by the HLB that it requires, added up (oil in water)",
+    "HLB of a mixture": "each emulsifier's share of the emulsifiers multiplied by its HLB, added up",
+    "drop estimated": "density divided by the fewest drops that a pharmacopoeial dropper makes of a millilitre of water",
+    "most under a limit": "the room is the limit less what the batch holds, of the fill; less what other choices take, by what 1 g takes",
     "portions": "what is to be filled divided by the weight of one portion, whole portions only",
 }
 

@@ -5,7 +5,10 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 from fractions import Fraction
 
+from builder.model.cost import Cost, Jug, PumpStrokes
+from builder.model.dose import Dose
 from builder.model.ingredient import DeclaredAs, Ingredient
+from builder.model.limit import Limit
 from builder.model.place import NOWHERE, Place
 from builder.model.plain_number import plain_number
 from builder.model.product import Product
@@ -183,11 +186,12 @@ class LyeResult:
 
 @dataclass(frozen=True)
 class SoapOf:
-    """What one fat, wax or fatty acid became: the soap of it, and what of it stays unsaponified."""
+    """What one fat, wax or fatty acid became: the soap of it, what of it stays unsaponified, and the alkali that it `took`, in mol."""
 
     ingredient: Ingredient
     soap: Mass
     unsaponified: Mass
+    took: Fraction
 
 
 @dataclass(frozen=True)
@@ -260,30 +264,44 @@ class Portions:
 
 
 @dataclass(frozen=True)
-class DropLimit:
-    """How many drops of one option a portion may take at most. `measured` is False for the pharmacopoeial estimate."""
+class Counted:
+    """What one card adds towards a limit, at least and at most, as shares of the product or of its oils.
 
-    option: str
-    drops: int
-    measured: bool
+    `line` is where the batch holds it; None for what students add, whose choice is `what`.
+    """
+
+    card: Ingredient
+    line: Line | None
+    what: str
+    least: Fraction
+    most: Fraction
 
 
 @dataclass(frozen=True)
-class Dose:
-    """The most that a student may add to one portion, rounded down to the scale."""
+class TowardsLimit:
+    """What a batch, with the students' choices at their worst, adds towards one limit; the most first."""
 
-    what: str
-    options: tuple[str | None, ...]
-    at_most: Mass
-    share: Fraction
-    drops: tuple[DropLimit, ...] = ()
+    limit: Limit
+    own_law: bool
+    counted: tuple[Counted, ...]
+
+    @property
+    def least(self) -> Fraction:
+        """Give what counts for certain."""
+        return sum((one.least for one in self.counted), Fraction(0))
+
+    @property
+    def most(self) -> Fraction:
+        """Give what may count."""
+        return sum((one.most for one in self.counted), Fraction(0))
 
 
 @dataclass(frozen=True)
 class Declared:
     """One entry of an ingredient list, with the least and the most it can be, as shares of the product.
 
-    The two are equal for what the recipe weighs; a ready-made base gives only its order, so that its parts have a range.
+    The two are equal for what the recipe weighs; a ready-made base gives only its order, so that its parts have a range. An allergen of a
+    scent is named beside the scent that holds it.
     """
 
     inci: str
@@ -292,15 +310,35 @@ class Declared:
     least: Fraction
     most: Fraction
     colour_name: Mapping[str, str] = field(default_factory=dict)
+    is_nano: bool = False
+    is_allergen: bool = False
+
+
+@dataclass(frozen=True)
+class Question:
+    """The one figure of a supplier that would settle most: the share of `part` in a blend, or its one-per-cent line (empty).
+
+    `settles` counts the open pairs that are settled if the figure is in the middle of what it can be.
+    """
+
+    blend: str
+    part: str
+    settles: int
 
 
 @dataclass(frozen=True)
 class IngredientList:
-    """Entries in the order in which a label prints them; `open_pairs` names those whose order is not proven."""
+    """Entries in the order in which a label prints them; `open_pairs` names those whose order is not proven.
+
+    `nameless` are cards that say not how they are declared, `without_statement` scents whose allergens nobody has stated where the
+    region wants them named.
+    """
 
     entries: tuple[Declared, ...]
     open_pairs: tuple[tuple[str, str], ...] = ()
     nameless: tuple[str, ...] = ()
+    question: Question | None = None
+    without_statement: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -312,10 +350,29 @@ class Variant:
 
 
 @dataclass(frozen=True)
+class Emulsion:
+    """Water and oil that meet in a batch: the oils, the emulsifiers (the highest HLB first), and the oils' share of the whole.
+
+    `required` is the HLB that the oils require, `has` that of the emulsifiers together; each is None where a figure is not known.
+    `share_of_first` is the share of the first of two emulsifiers with which they would come to what is required (None: no share does).
+    """
+
+    oils: tuple[Ingredient, ...]
+    emulsifiers: tuple[Ingredient, ...]
+    oil_share: Fraction
+    required: Fraction | None
+    has: Fraction | None
+    share_of_first: Fraction | None
+    workings: tuple[Working, ...] = ()
+
+
+@dataclass(frozen=True)
 class BatchSheet:
     """One batch of one recipe, worked out. The first column is in grams; home sheets have one in ounces beside it.
 
-    `soap` is what a soap made with lye becomes; `smallest` is the smallest batch that these scales can weigh sensibly.
+    `soap` is what a soap made with lye becomes; `smallest` is the smallest batch that these scales can weigh sensibly. `strokes`, `jugs`
+    and `cost` are what the studio's supplies add, where it lists any. `towards` has every limit that
+    something here counts towards, `asked` every row that asks for a pH or a label. `emulsion` is water and oil that meet.
     """
 
     recipe: Recipe
@@ -329,6 +386,12 @@ class BatchSheet:
     workings: tuple[Working, ...]
     soap: SoapMade | None = None
     smallest: Mass | None = None
+    emulsion: Emulsion | None = None
+    strokes: tuple[PumpStrokes, ...] = ()
+    jugs: tuple[Jug, ...] = ()
+    cost: Cost | None = None
+    towards: tuple[TowardsLimit, ...] = ()
+    asked: tuple[TowardsLimit, ...] = ()
 
     @property
     def grams(self) -> Column:

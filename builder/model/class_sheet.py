@@ -1,12 +1,14 @@
 """What the calculation pass makes of a class: its batches for the people who come, its home batches, its clock."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from builder.model.batch_sheet import BatchSheet
 from builder.model.clock import AheadPart, TimedPart
+from builder.model.cost import Cost, Jug
 from builder.model.preparation import Preparation
 from builder.model.quantity import Mass
+from builder.model.roster import Guest
 from builder.model.studio_class import ClassDate, Format, HomeSize, Make, StudioClass
 from builder.model.supervision import Supervision
 from builder.model.teaching import Teaching
@@ -56,10 +58,37 @@ class HomeBatch:
 
 
 @dataclass(frozen=True)
+class OptionTotal:
+    """What all portions of a class need of one option of a choice, if each takes its most.
+
+    `chosen` portions take it by the roster and need `for_chosen`; `expected` adds an even share of those that are open; `worst` is what is
+    needed if every portion takes it.
+    """
+
+    option: str
+    chosen: int
+    for_chosen: Mass
+    expected: Mass
+    worst: Mass
+
+
+@dataclass(frozen=True)
+class ChoiceTotal:
+    """One choice over all portions: how many leave it out and how many are open by the roster, and what each option needs."""
+
+    what: str
+    portions: int
+    left_out: int
+    open: int
+    options: tuple[OptionTotal, ...]
+
+
+@dataclass(frozen=True)
 class MadeSheet:
-    """One product of a class: its batches, what they need in all, how many containers there are, its home batches.
+    """One product of a class: its batches, what they need in all, how many containers there are, its home batches, its choices in all.
 
     `also_containers` are the numbers of the other containers that its batches fill, in the order of the class file.
+    `jugs` say what a pack of each ready-made base serves.
     """
 
     make: Make
@@ -69,6 +98,8 @@ class MadeSheet:
     home: tuple[HomeBatch, ...]
     lye_ahead: LyeAhead | None = None
     also_containers: tuple[int, ...] = ()
+    jugs: tuple[Jug, ...] = ()
+    choices: tuple[ChoiceTotal, ...] = ()
 
     @property
     def batch(self) -> BatchSheet:
@@ -83,7 +114,11 @@ class MadeSheet:
 
 @dataclass(frozen=True)
 class ClassSheet:
-    """One class for a number of students: on one of its dates, or for a full class where `date` is None."""
+    """One class for a number of students: on one of its dates, or for a full class where `date` is None.
+
+    `cost` is None where the studio lists no supplies.
+    `guests` are those on its roster. Only what stays in the studio may see them (`without_names`).
+    """
 
     studio_class: StudioClass
     date: ClassDate | None
@@ -96,6 +131,8 @@ class ClassSheet:
     teaching: Teaching
     supervision: Supervision
     preparation: Preparation
+    cost: Cost | None = None
+    guests: tuple[Guest, ...] = ()
 
     @property
     def format(self) -> Format:
@@ -106,3 +143,7 @@ class ClassSheet:
     def staff(self) -> tuple[int, int]:
         """Give the teachers and the assistants of this date."""
         return self.studio_class.staff_on(self.date)
+
+    def without_names(self) -> "ClassSheet":
+        """Give the sheet as it may be published: without its guests."""
+        return replace(self, guests=())

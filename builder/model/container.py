@@ -4,7 +4,20 @@ from dataclasses import dataclass, field
 
 from builder.model.figure import Known, Source
 from builder.model.place import NOWHERE, Place
-from builder.model.quantity import Box, Mass, Share, Volume
+from builder.model.quantity import Box, Length, Mass, Share, Volume
+
+
+@dataclass(frozen=True)
+class Outside:
+    """The outside of a container as far as it is known: the straight part of its side, the way around it, its width, its lid across."""
+
+    height: Length | None = None
+    around: Length | None = None
+    width: Length | None = None
+    lid: Length | None = None
+
+
+NOT_MEASURED = Outside()
 
 
 @dataclass(frozen=True)
@@ -24,4 +37,10 @@ class Container:
     inside: Box | None = None
     fill_weight: Mass | None = None
     head_space: Share | None = None
+    outside: Outside = NOT_MEASURED
     place: Place = field(default=NOWHERE, compare=False)
+
+    @property
+    def is_mould(self) -> bool:
+        """Say whether it is a mould, which the studio keeps and uses again."""
+        return self.shape in ("cavity", "rectangle")

@@ -3,10 +3,16 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
+from fractions import Fraction
+from functools import cached_property
 
-from builder.model.figure import Figure, Figures, Known
+from builder.model.declaration import Cell, Range, cells_of
+from builder.model.figure import Figure, Figures, Known, Source
 from builder.model.place import NOWHERE, Place, fold
 from builder.model.quantity import Mass
+
+MICROBES = ("bacteria", "fungi")
+CHARGES = ("none", "anionic", "cationic", "amphoteric")
 
 
 class CountsAs(StrEnum):
@@ -41,11 +47,35 @@ class DeclaredAs(StrEnum):
 class LabelName:
     """The names under which an ingredient list declares it, in descending order where it is a blend (usually one name).
 
-    `inci` and `plain` have the same length.
+    `inci` and `plain` have the same length. What the supplier says of a blend beside the order, by the number of the part: `shares` of it,
+    the first part `below` one per cent, which are `colours` and which are `nano`.
     """
 
     inci: tuple[str, ...]
     plain: tuple[str, ...]
+    known: Known
+    shares: Mapping[int, Range] = field(default_factory=dict)
+    below: int | None = None
+    colours: frozenset[int] = frozenset()
+    nano: frozenset[int] = frozenset()
+
+    @cached_property
+    def cells(self) -> tuple[Cell, ...]:
+        """Give what the list allows."""
+        return cells_of(len(self.inci), self.below, self.shares, sorted(self.colours))
+
+
+@dataclass(frozen=True)
+class AllergenStatement:
+    """The supplier's statement of the fragrance allergens of a scent: all that the list it `covers` names, as ranges of shares.
+
+    `contains` is keyed by folded names; what is not in it is not in the scent.
+    """
+
+    covers: str
+    contains: Mapping[str, tuple[Fraction, Fraction]]
+    source: Source
+    at: str
     known: Known
 
 
@@ -64,10 +94,27 @@ class DropMass:
 
 
 @dataclass(frozen=True)
+class Preserves:
+    """What a preservative holds back at its usual amount, of MICROBES (fungi: yeast and mould), and where that was published.
+
+    `alone` is False for what is only a part of a system. It fails beside an ingredient of one of the charges of `fails_with`.
+    """
+
+    covers: tuple[str, ...]
+    alone: bool
+    fails_with: tuple[str, ...]
+    source: Source
+    at: str
+    known: Known
+
+
+@dataclass(frozen=True)
 class Ingredient:
     """One ingredient card. Figures are keyed by their name (`saponification`, `density`, ...).
 
-    `name_places` say where each name that it answers to is written.
+    `charge` is one of CHARGES, empty where it is not known. `like_food`: it makes a product look or smell like food. `speeds_trace`: it
+    makes raw soap thicken fast. `saponified_as` is the second word
+    of the name of its soap or salt (Sodium Olivate). `name_places` say where each name that it answers to is written.
     """
 
     name: str
@@ -78,8 +125,14 @@ class Ingredient:
     label_name: LabelName | None = None
     colour_name: Mapping[str, str] = field(default_factory=dict)
     declared_as: DeclaredAs = DeclaredAs.INGREDIENT
+    saponified_as: str = ""
+    allergen_statement: AllergenStatement | None = None
     hazards: tuple[str, ...] = ()
     allergens: tuple[str, ...] = ()
+    charge: str = ""
+    like_food: bool = False
+    speeds_trace: bool = False
+    preserves: Preserves | None = None
     about: str = ""
     figures: Mapping[str, Figures] = field(default_factory=dict)
     drop_mass: DropMass | None = None
@@ -95,3 +148,10 @@ class Ingredient:
         """Give the figure in use of that name, if the card holds one."""
         figures = self.figures.get(name)
         return figures.in_use if figures else None
+
+    @property
+    def us_colour_names(self) -> tuple[str, ...]:
+        """Give the names under which US law lists it as a colour, or else the names that a list of ingredients declares."""
+        if "us" in self.colour_name:
+            return tuple(self.colour_name["us"].split(", "))
+        return self.label_name.inci if self.label_name else ()

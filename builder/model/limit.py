@@ -1,6 +1,7 @@
 """How much of an ingredient a product may hold, and who says so; and the colours that a law lists."""
 
-from dataclasses import dataclass, field
+from collections.abc import Collection, Sequence
+from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from fractions import Fraction
 
@@ -27,6 +28,8 @@ class PercentOf(StrEnum):
     OILS = "oils"
 
 
+# What the rows on the total of aluminium count; a figure of the cards says how much of them it is.
+ALUMINIUM = "aluminium"
 SCENT_ROLES = ("essential oil", "fragrance")
 
 
@@ -36,7 +39,10 @@ class Limit:
 
     `names` are folded INCI names that count together ("a + b": a ready blend of exactly these). `most` is a share of one; 0 bans, None
     sets no maximum. `factor`: what one part of `counted_as` weighs as the one name of this row, which then restates another row.
-    `products` and `narrower` say in what the row is narrower than `contact`; without products a narrower row is shown and not judged.
+    `products` and `narrower` say in what the row is narrower than `contact`; without products a narrower row is shown and not judged, but
+    for one that is meant for people younger than `below_age` (years), where such people use the product, and for one that is meant for
+    `parts_of_body`, where it is used on one of them. `lowest_ph` is the least pH that the row asks of the product.
+    `parts` are limits of which a product may take up the whole (a share of one) only together, each in proportion.
     """
 
     ingredient: str
@@ -57,17 +63,29 @@ class Limit:
     at: str
     known: Known
     note: str
+    lowest_ph: Fraction | None = None
     place: Place = field(default=NOWHERE, compare=False)
+    below_age: int | None = None
+    parts_of_body: tuple[str, ...] = ()
+    parts: tuple["Limit", ...] = ()
 
     @property
     def is_total_of_scent(self) -> bool:
         """Say whether it limits all scent of a product together."""
-        return not self.names and self.role in SCENT_ROLES and self.most is not None
+        return not self.names and self.role in SCENT_ROLES and self.most is not None and not self.parts
 
-    @property
-    def is_judged(self) -> bool:
-        """Say whether a program can judge it: it sets a maximum, for contacts or kinds of product known here, and restates no other row."""
-        return self.most is not None and self.factor is None and bool(self.products or not self.narrower)
+    def is_judged(self, youngest: int | None = None, used_on: Collection[str] = ()) -> bool:
+        """Say whether a program can judge it: it sets a maximum for what is known here, and restates no other row.
+
+        `youngest` is the age in years of the youngest who use the product, None where nobody knows; `used_on` are the parts of the body.
+        """
+        if self.below_age is not None:
+            is_meant = youngest is not None and youngest < self.below_age
+        elif self.parts_of_body and not self.products:
+            is_meant = any(part in used_on for part in self.parts_of_body)
+        else:
+            is_meant = bool(self.products or not self.narrower)
+        return self.most is not None and self.factor is None and is_meant
 
     def is_for(self, product: Product) -> bool:
         """Say whether it is meant for a kind of product."""
@@ -109,3 +127,30 @@ def names_of(card: Ingredient) -> tuple[str, ...]:
 def blend_of(names: tuple[str, ...]) -> str:
     """Give the one name of a blend of names, whatever their order; of a single name it is that name."""
     return " + ".join(sorted(names))
+
+
+@dataclass(frozen=True)
+class Rules:
+    """What a product is judged by: the tables, the region whose law binds the studio, and who uses it where, as far as that is known.
+
+    `youngest` is the age in years of the youngest who use it, `used_on` are parts of the body.
+    """
+
+    region: str = ""
+    limits: tuple[Limit, ...] = ()
+    colour_rules: tuple[ColourRule, ...] = ()
+    youngest: int | None = None
+    used_on: tuple[str, ...] = ()
+
+    def for_use(self, used_on: tuple[str, ...], youngest: int | None) -> "Rules":
+        """Give the same for a product whose recipe says where it is used, and who uses it (None: those who come)."""
+        return replace(self, used_on=used_on, youngest=self.youngest if youngest is None else youngest)
+
+
+def is_own_law(limit: Limit, region: str, limits: Sequence[Limit]) -> bool:
+    """Say whether a limit is law in a region; the UK has kept the EU's, but for what a row of its own says otherwise."""
+    if limit.weight is not LimitWeight.LAW:
+        return False
+    if (region, limit.region) == ("UK", "EU"):
+        return not any(other.region == "UK" and set(other.names) & set(limit.names) for other in limits)
+    return limit.region in (region, "any")

@@ -1,6 +1,8 @@
 """A kind of product: where it goes on the body, and how it is sold."""
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from fractions import Fraction
 
 
 @dataclass(frozen=True)
@@ -8,7 +10,8 @@ class Product:
     """One product kind of `content/products.yaml`.
 
     `contact` is `leave-on`, `rinse-off`, `bath` or `lips`. `made_with_lye` says whether a recipe of this kind must have a lye block.
-    `declared_by` is `weight` or `volume`: how the net contents are stated.
+    `declared_by` is `weight` or `volume`: how the net contents are stated; `declared_by_in` says it for a region where the custom differs.
+    `usual_ph` is the pH that such a product with water usually has. `meets_water`: wet hands go into its jar.
     """
 
     name: str
@@ -16,3 +19,10 @@ class Product:
     contact: str
     made_with_lye: bool
     declared_by: str
+    usual_ph: tuple[Fraction, Fraction] | None = None
+    meets_water: bool = False
+    declared_by_in: Mapping[str, str] = field(default_factory=dict)
+
+    def by_volume(self, region: str) -> bool:
+        """Say whether net contents are stated by volume in a region."""
+        return self.declared_by_in.get(region, self.declared_by) == "volume"

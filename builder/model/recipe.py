@@ -9,6 +9,9 @@ from builder.model.finding import Acceptance
 from builder.model.place import NOWHERE, Name, Place
 from builder.model.quantity import Amount, Density, Duration, Mass, Share, Temperature
 
+# I and O are taken for 1 and 0.
+CODE_LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ"
+
 
 class AmountsAs(StrEnum):
     """How a recipe states its amounts."""
@@ -140,6 +143,13 @@ class Cure:
     measured: str
 
 
+class ListedAs(StrEnum):
+    """Whether the ingredient list of a soap names what was put into the pot, or what came out of it."""
+
+    PUT_IN = "as put in the pot"
+    MADE = "as it came out"
+
+
 @dataclass(frozen=True)
 class MeasuredDensity:
     """The density of the finished batch, and how the studio measured it."""
@@ -149,8 +159,25 @@ class MeasuredDensity:
 
 
 @dataclass(frozen=True)
+class MeasuredPh:
+    """The pH of the finished product, from the lowest to the highest that the studio found, and how it was measured."""
+
+    low: Fraction
+    high: Fraction
+    measured: str
+
+
+USED_ON = ("face", "hand", "body", "hair")
+
+
+@dataclass(frozen=True)
 class Recipe:
-    """One recipe. `key` is the name of its file without the ending. `in_part`: some lines of the file could not be taken in."""
+    """One recipe. `key` is the name of its file without the ending. `in_part`: some lines of the file could not be taken in.
+
+    `code` are the letters of its batch codes, `after_opening` how long it is good once opened, where the studio says so.
+    `free_from` are families of allergens that it promises not to hold. `used_on` are words of USED_ON; `youngest_user` is the age in years
+    of the youngest whom the product is meant for (None: whoever takes a class that makes it).
+    """
 
     key: str
     name: str
@@ -163,15 +190,31 @@ class Recipe:
     choices: tuple[Choice, ...] = ()
     density: MeasuredDensity | None = None
     cure: Cure | None = None
+    listed: ListedAs = ListedAs.PUT_IN
+    ph: MeasuredPh | None = None
+    free_from: tuple[str, ...] = ()
+    used_on: tuple[str, ...] = ()
+    youngest_user: int | None = None
     tools: tuple[str, ...] = ()
     keeps: str = ""
     storage: str = ""
     directions: str = ""
     label_cautions: tuple[str, ...] = ()
+    after_opening: str = ""
+    code: str = ""
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
     in_part: bool = False
     place: Place = field(default=NOWHERE, compare=False)
     places: Mapping[str, Place] = field(default_factory=dict, compare=False)
+
+    @property
+    def letters(self) -> str:
+        """Give the letters that begin its batch codes: its own, or the first letters of the words of its key, without I and O."""
+        if self.code:
+            return self.code
+        words = self.key.upper().split("-")
+        first = "".join(word[:1] for word in words) if len(words) > 1 else words[0]
+        return "".join(letter for letter in first if letter in CODE_LETTERS)[:4] or "X"
 
     @property
     def lines(self) -> tuple[RecipeLine, ...]:

@@ -1,7 +1,7 @@
 """The studio: everything that was read, sound or not, in one value."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
 from builder.model.caution import CautionText
@@ -9,15 +9,22 @@ from builder.model.container import Container
 from builder.model.figure import Figure, Source
 from builder.model.finding import Acceptance
 from builder.model.ingredient import Ingredient
+from builder.model.label_stock import NO_WISHES, LabelStock, LabelWishes
+from builder.model.label_warning import WarningRule
+from builder.model.labelling import Allergen, Labelling, LabelRegion
 from builder.model.lesson import Page
-from builder.model.limit import ColourRule, Limit
+from builder.model.limit import ColourRule, Limit, Rules
 from builder.model.place import NOWHERE, Place, fold
 from builder.model.product import Product
 from builder.model.quantity import Mass
 from builder.model.recipe import Recipe
+from builder.model.roster import Roster
 from builder.model.studio_class import StudioClass
 from builder.model.supervision import OwnNumbers, WatchRule
+from builder.model.supply import Supply
 from builder.model.teaching import FormatAdvice
+from builder.model.type_height import HeightRule
+from builder.model.typeface import Typeface
 
 
 @dataclass(frozen=True)
@@ -49,7 +56,9 @@ class Profile:
     public_address: str = ""
     emergency: Mapping[str, str] = field(default_factory=dict)
     teaching_policy: Mapping[str, OwnNumbers] = field(default_factory=dict)
+    labels: LabelWishes = NO_WISHES
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
+    costs_on_sheets: bool = False
     place: Place = field(default=NOWHERE, compare=False)
     places: Mapping[str, Place] = field(default_factory=dict, compare=False)
 
@@ -66,7 +75,8 @@ PICTURE_ENDINGS = (".svg", ".png", ".jpg", ".jpeg", ".webp")
 class Unread:
     """What is there but too wrong to be read, by the names under which others speak of it.
 
-    `ingredients` and `containers` are folded names, the others keys; ANY among them says that not even the names can be read.
+    `ingredients`, `containers` and `label_stocks` are folded names, the others keys; ANY among them says that not even the names can be
+    read.
     """
 
     recipes: frozenset[str] = frozenset()
@@ -75,6 +85,7 @@ class Unread:
     cautions: frozenset[str] = frozenset()
     ingredients: frozenset[str] = frozenset()
     containers: frozenset[str] = frozenset()
+    label_stocks: frozenset[str] = frozenset()
 
 
 @dataclass(frozen=True)
@@ -83,8 +94,10 @@ class Studio:
 
     `pictures` are paths relative to the studio folder, `other_files` those of files that nothing can be made of; `constants` are figures
     of `content/constants.yaml`; `letters` are the code points that every font of the printed sheets has; `limits` and
-    `colour_rules` are the rows of the tables of usage limits and of colour additives. `supervision` is the teaching policy, what the
-    studio sets itself in it, and `format_advice` the advice on formats.
+    `colour_rules` are the rows of the tables of usage limits and of colour additives; `supplies` are the packs that the studio buys.
+    `rosters` are by the key of their class. `label_regions` and `allergens` are what lists of ingredients are made by.
+    `label_stocks` are keyed by folded name; `typefaces` are the two of the labels, `regular` and `bold`.
+    `supervision` is the teaching policy with what the studio sets itself in it, and `format_advice` the advice on formats.
     """
 
     profile: Profile
@@ -105,6 +118,29 @@ class Studio:
     colour_rules: tuple[ColourRule, ...] = ()
     supervision: Mapping[str, WatchRule] = field(default_factory=dict)
     format_advice: Mapping[str, FormatAdvice] = field(default_factory=dict)
+    supplies: tuple[Supply, ...] = ()
+    rosters: Mapping[str, Roster] = field(default_factory=dict)
+
+    label_regions: Mapping[str, LabelRegion] = field(default_factory=dict)
+    allergens: tuple[Allergen, ...] = ()
+    label_stocks: Mapping[str, LabelStock] = field(default_factory=dict)
+    type_heights: tuple[HeightRule, ...] = ()
+    label_warnings: tuple[WarningRule, ...] = ()
+    typefaces: Mapping[str, Typeface] = field(default_factory=dict)
+
+    @property
+    def labelling(self) -> Labelling:
+        """Give what the studio's lists of ingredients are made by."""
+        region = self.label_regions.get(self.profile.region, LabelRegion(self.profile.region))
+        return Labelling(region, tuple(self.label_regions.values()), self.allergens)
+
+    def rules(self, youngest: int | None = None) -> Rules:
+        """Give what a product is judged by, for people of whom the youngest is so many years old, if that is known."""
+        return Rules(self.profile.region, self.limits, self.colour_rules, youngest)
+
+    def without_names(self) -> "Studio":
+        """Give the studio as it may be published: without its rosters."""
+        return replace(self, rosters={})
 
     def ingredient(self, name: object) -> Ingredient | None:
         """Give the card that answers to a name, without regard to case."""

@@ -7,6 +7,7 @@ from enum import StrEnum
 from fractions import Fraction
 
 from builder.model.finding import Acceptance
+from builder.model.label_stock import NO_WISHES, LabelWishes
 from builder.model.lesson import Lesson
 from builder.model.place import NOWHERE, Name, Place
 from builder.model.quantity import NO_MASS, Duration, Mass
@@ -73,13 +74,16 @@ class ClassDate:
     """One date of a class. `place` is that of the day, `enrolled_place` that of the number of people.
 
     `staff` are its teachers and assistants where they differ from those of the class.
+    `first_label` is the cell at which its first sheet of labels begins, counted from 1: the cells before it have been used.
     """
 
     on: datetime
     enrolled: int = 0
     staff: tuple[int, int] | None = None
+    first_label: int = 1
     place: Place = field(default=NOWHERE, compare=False)
     enrolled_place: Place = field(default=NOWHERE, compare=False)
+    first_label_place: Place = field(default=NOWHERE, compare=False)
 
 
 @dataclass(frozen=True)
@@ -92,7 +96,7 @@ class Picture:
 
 @dataclass(frozen=True)
 class StudioClass:
-    """One class. `key` is the name of its folder."""
+    """One class. `key` is the name of its folder; `free_from` are families of allergens that it promises to work without."""
 
     key: str
     title: str
@@ -116,7 +120,9 @@ class StudioClass:
     at_the_sink: tuple[str, ...] = ()
     take_home: str = ""
     picture: Picture | None = None
+    free_from: tuple[str, ...] = ()
     sheets_are_public: bool = False
+    labels: LabelWishes = NO_WISHES
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
     place: Place = field(default=NOWHERE, compare=False)
     places: Mapping[str, Place] = field(default_factory=dict, compare=False)

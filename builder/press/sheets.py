@@ -16,7 +16,7 @@ from urllib.request import url2pathname
 
 from builder.model.document import Document
 from builder.press.fonts import font_faces, font_folders
-from builder.press.labels import other_fits, overfull, set_fit
+from builder.press.overfull import overfull
 
 MISSING = (
     "No PDF was written: the PDF engine does not start ({}). On Debian or Ubuntu this installs what it needs: "
@@ -58,20 +58,13 @@ class Engine:
         self._styles: dict[str, Any] = {}
 
     def press(self, document: Document) -> PressedSheet:
-        """Make one PDF. Where a document offers several fits, the first in which nothing is cut off is taken."""
+        """Make one PDF; text that runs over the edge of a box that has to hold it is told."""
         from weasyprint import HTML
 
         with _heard() as messages:
             sheet = HTML(string=document.html, base_url=f"{self._studio.as_uri()}/", url_fetcher=self._fetcher)
             rendered = self._render(sheet, document)
-            body = sheet.etree_element.find("body")
             over = overfull(rendered)
-            for fit in other_fits(body):
-                if not over:
-                    break
-                set_fit(body, fit)
-                rendered = self._render(sheet, document)
-                over = overfull(rendered)
             pdf = rendered.write_pdf(pdf_variant="pdf/ua-1", finisher=_polish)
         told = (
             message.replace(f"{self._studio.as_uri()}/", "")
@@ -112,6 +105,9 @@ def _polish(document: Any, pdf: Any) -> None:
         for box in page._page_box.descendants():
             if box.element_tag == "th" and getattr(box, "mark", None) is not None:
                 box.mark["A"]["Scope"] = "/Row" if box.element.get("scope") == "row" else "/Column"
+    # A sheet of labels printed at 97 % lies beside its cuts.
+    viewer = pdf.catalog.setdefault("ViewerPreferences", {})
+    viewer["PrintScaling"] = "/None"
     for item in pdf.objects:
         if isinstance(item, dict) and item.get("Type") == "/Annot":
             item.setdefault("F", 4)

@@ -24,7 +24,7 @@ from builder.model.quantity import (
 from builder.read.bounds import HEAT, SOLID_ALKALI
 from builder.read.kinds import EXAMPLES, Kind
 from builder.read.measures import measure
-from builder.read.numbers import NUMBER_RUN, tidy
+from builder.read.numbers import NUMBER_RUN, parse_whole_above_zero, tidy
 from builder.read.text_error import AmountError, quoted
 
 _TIMES = re.compile(r"\s*(?:×|x|by)\s*", re.IGNORECASE)
@@ -52,6 +52,17 @@ def parse_amount(text: str) -> Amount:
 def parse_mass(text: str, *, zero: bool = False) -> Mass:
     """Read a weight; a bare `oz` is a weight."""
     return Mass(measure(text, Kind.WEIGHT, zero=zero).number)
+
+
+def parse_pack(text: str) -> Mass | Volume:
+    """Read the size of a pack of an ingredient: a weight, or a volume. A bare `oz` is a weight, `fl oz` and `gal` are volumes."""
+    measured = measure(text, Kind.WEIGHT, Kind.VOLUME)
+    return Mass(measured.number) if measured.kind is Kind.WEIGHT else Volume(measured.number)
+
+
+def parse_pieces(text: str) -> int:
+    """Read the number of pieces in a pack: `24`, or `24 bottles`."""
+    return parse_whole_above_zero(text) if text.isdigit() else parse_count(text).number
 
 
 def parse_division(text: str) -> tuple[Mass, str]:
@@ -135,6 +146,11 @@ def parse_count(text: str, *, zero: bool = False) -> Count:
             "number-unreadable", f"{quoted(text)} is not a whole number of things.", f"Write for example {EXAMPLES[Kind.COUNT]}."
         )
     return Count(int(measured.number), measured.unit)
+
+
+def parse_length(text: str, *, zero: bool = False, below_zero: bool = False) -> Length:
+    """Read a length."""
+    return Length(measure(text, Kind.LENGTH, zero=zero, below_zero=below_zero).number)
 
 
 def parse_box(text: str) -> Box:

@@ -68,10 +68,27 @@ FIGURES = {
     "water content": Bounds(0, 101, "%", _ASSAY, above=True),
     "melting point": Bounds(-100, 500, "degC", "whatever melts beyond that is no ingredient"),
     "flash point": Bounds(-100, 500, "degC", "whatever flashes beyond that is no ingredient"),
+    "required HLB": Bounds(1, 20, "HLB", "the scale of Griffin runs from 0 to 20, and no oil needs its ends"),
+    "HLB": Bounds(0, 20, "HLB", "the scale of Griffin for non-ionic emulsifiers runs from 0 to 20; an ionic one has no place on it"),
+    "share of oils": Bounds(0, 100, "%", "more emulsifier than oil is no emulsion", above=True),
+    "pH window": Bounds(0, 14, "pH", "the scale runs from 0 to 14"),
+    "usual amount": Bounds(0, 100, "%", "it is a share of the finished product", above=True),
+    "add below": Bounds(0, 200, "degC", "no kitchen pot gets hotter"),
+    "in soap": Bounds(0, 100, "%", "it is a percentage of the oils", above=True),
+    "takes oil": Bounds(0, 100, "%", "it is a percentage of the base", above=True),
+    "takes powder": Bounds(0, 100, "%", "it is a percentage of the base", above=True),
+    "aluminium": Bounds(0, 100, "%", "it is the share of the element in the ingredient"),
 }  # fmt: skip
 SOLID_ALKALI = Bounds(
     50, 101, "%", "an alkali as bought is a solid of at least 50 %, and what is weaker is a solution of it",
     slip=100, looks="a part of one", instead='A lye that is bought as a solution is written in the recipe, as in "ready-mixed: 33 %".',
+)  # fmt: skip
+PACK = Bounds(
+    Fraction("0.1"), 1_000_000, "g or mL", "what a studio buys lies between a pinch of dye and a tonne",
+)  # fmt: skip
+PACK_DENSITY = FIGURES["bulk density"]
+STROKE = Bounds(
+    Fraction("0.1"), 100, "g or mL", "a treatment pump gives a tenth of a millilitre, and the largest pump of a gallon jug some 30 mL",
 )  # fmt: skip
 HEAT = Bounds(
     0, 200, "degC", "below 0 degC nothing is heated, and above 200 degC fats smoke and catch fire",

@@ -1,6 +1,6 @@
 """`containers.yaml` becomes the containers of the stock, or the studio's own."""
 
-from builder.model.container import Container
+from builder.model.container import Container, Outside
 from builder.model.finding import Finding
 from builder.model.place import fold
 from builder.read.fit import Known, fit_each
@@ -21,6 +21,7 @@ def read_containers(placed: PlacedYaml, known: Known, findings: list[Finding]) -
             inside=shape.inside,
             fill_weight=shape.fill_weight,
             head_space=shape.head_space,
+            outside=Outside(shape.height, shape.around, shape.width, shape.lid),
             place=placed.key_place(name),
         )
         for name, shape in fit_each(ContainerShape, placed, findings, known)

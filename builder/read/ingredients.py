@@ -5,14 +5,15 @@ from dataclasses import replace
 
 from builder.model.figure import Figure, Figures
 from builder.model.finding import Finding, stop
-from builder.model.ingredient import DropMass, Ingredient, LabelName
+from builder.model.ingredient import AllergenStatement, DropMass, Ingredient, LabelName, Preserves
 from builder.model.place import fold
 from builder.read.constants import WATER_DENSITY
 from builder.read.figures import make_figures
 from builder.read.fit import Known, fit
 from builder.read.placed_yaml import PlacedYaml
-from builder.read.shapes.card import CardShape, FiguresShape
+from builder.read.shapes.card import CardShape, FiguresShape, PreservesShape
 from builder.read.shapes.figure import RELATIVE_DENSITY
+from builder.read.shapes.label_name import LabelNameShape
 
 
 def read_ingredient(placed: PlacedYaml, known: Known, constants: Mapping[str, Figure], findings: list[Finding]) -> Ingredient | None:
@@ -26,18 +27,24 @@ def read_ingredient(placed: PlacedYaml, known: Known, constants: Mapping[str, Fi
         if entries:
             made = make_figures(entries, placed, "figures", name)
             figures[name] = _in_grams_per_millilitre(made, constants) if name == "density" else made
-    drops, colours, names = shape.drop_mass, shape.colour_name, shape.label_name
+    drops, colours, stated = shape.drop_mass, shape.colour_name, shape.allergen_statement
     return Ingredient(
         name=shape.name,
         kind=shape.kind,
         counts_as=shape.counts_as,
         mixes_with=shape.mixes_with,
         also_called=shape.also_called,
-        label_name=LabelName(names.inci, names.plain, names.known) if names else None,
+        label_name=_label_name(shape.label_name) if shape.label_name else None,
         colour_name={region: name for region, name in (("us", colours.us), ("eu", colours.eu)) if name} if colours else {},
         declared_as=shape.declared_as,
+        saponified_as=shape.saponified_as,
+        allergen_statement=AllergenStatement(stated.covers, stated.contains, stated.source, stated.at, stated.known) if stated else None,
         hazards=shape.hazards,
         allergens=shape.allergens,
+        charge=shape.charge,
+        like_food=shape.like_food,
+        speeds_trace=shape.speeds_trace,
+        preserves=_preserves(shape.preserves) if shape.preserves else None,
         about=shape.about,
         figures=figures,
         drop_mass=DropMass(drops.drops, drops.weigh, drops.measured) if drops else None,
@@ -45,6 +52,15 @@ def read_ingredient(placed: PlacedYaml, known: Known, constants: Mapping[str, Fi
         name_places={fold(name): placed.place("also called", number) for number, name in enumerate(shape.also_called)}
         | {fold(shape.name): placed.place("name")},
     )
+
+
+def _label_name(shape: LabelNameShape) -> LabelName:
+    colours, nano = shape.numbers(shape.colours), shape.numbers(shape.nano)
+    return LabelName(shape.inci, shape.plain, shape.known, shape.ranges, shape.first_below, colours, nano)
+
+
+def _preserves(shape: PreservesShape) -> Preserves:
+    return Preserves(shape.covers, shape.alone, shape.fails_with, shape.source, shape.at, shape.known)
 
 
 def index_ingredients(stock: Iterable[Ingredient], own: Iterable[Ingredient], findings: list[Finding]) -> dict[str, Ingredient]:

@@ -1,10 +1,14 @@
 """The tables of usage limits and of colour additives become limits and colour rules."""
 
+import re
+from math import ceil
+
 from builder.model.figure import Known as HowKnown
 from builder.model.limit import ColourRule, Limit, LimitWeight, PercentOf, blend_of
 from builder.model.place import Place, fold
+from builder.model.recipe import USED_ON
 from builder.read.fit import Known
-from builder.read.numbers import parse_positive
+from builder.read.numbers import parse_number, parse_positive
 from builder.read.tables import Row, products_in, rows_of, share_in, words_in
 from builder.read.text_files import TextFolder
 from builder.read.values import find_source, member_of, parse_yes_or_no, text_of, word_of
@@ -19,6 +23,7 @@ _COLOUR_COLUMNS = (
     "known", "how_known",
 )  # fmt: skip
 _CONTACTS = ("leave-on", "rinse-off", "lips", "bath")
+_CHILDREN = re.compile(r"children (?:under (?P<below>\d{1,2})(?P<months> months)?|\d{1,2} to (?P<last>\d{1,2}))")
 _contact = word_of(*_CONTACTS, "all")
 _region = word_of("EU", "US", "Canada", "UK", "any")
 
@@ -53,8 +58,27 @@ def _limit(row: Row, place: Place, known: Known) -> Limit:
         at=text_of(row["at"]),
         known=member_of(HowKnown)(row["known"]),
         note=row["note"],
+        lowest_ph=parse_number(row["ph_low"]) if row["ph_low"] else None,
         place=place,
+        below_age=_below_age(row["narrower"]),
+        parts_of_body=_parts_of_body(row["narrower"]),
     )
+
+
+def _below_age(narrower: str) -> int | None:
+    """Give the age in years below which people are meant, in whole years; None where a row is narrower in another way, or not at all."""
+    match = _CHILDREN.fullmatch(narrower)
+    if not match:
+        return None
+    if match["last"]:
+        return int(match["last"]) + 1
+    return ceil(int(match["below"]) / 12) if match["months"] else int(match["below"])
+
+
+def _parts_of_body(narrower: str) -> tuple[str, ...]:
+    """Give the parts of the body that a row is meant for; none where it is narrower in another way, or not at all."""
+    words = tuple(word.strip() for word in narrower.split(";"))
+    return words if all(word in USED_ON for word in words) else ()
 
 
 def _colour_rule(row: Row, place: Place, known: Known) -> ColourRule:

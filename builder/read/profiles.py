@@ -6,6 +6,7 @@ from builder.model.studio import Profile, Scale
 from builder.model.supervision import OwnNumbers
 from builder.read.acceptances import make_acceptances
 from builder.read.fit import fit
+from builder.read.label_stocks import make_label_wishes
 from builder.read.placed_yaml import PlacedYaml
 from builder.read.shapes.profile import ProfileShape, ScaleShape
 from builder.units import grams_in
@@ -35,6 +36,8 @@ def read_profile(placed: PlacedYaml, findings: list[Finding]) -> Profile | None:
             name: OwnNumbers(own.youngest, own.group_of, own.to_one, own.most, placed.key_place("teaching policy", name))
             for name, own in shape.teaching_policy.items()
         },
+        costs_on_sheets=shape.costs_on_sheets,
+        labels=make_label_wishes(shape.labels, placed),
         accepts=make_acceptances(shape.accepts, placed),
         place=Place(placed.file),
         places=placed.places(),

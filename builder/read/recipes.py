@@ -4,7 +4,7 @@ from pathlib import PurePosixPath
 
 from builder.model.finding import Finding
 from builder.model.place import Name, fold
-from builder.model.recipe import Choice, Cure, Fill, MeasuredDensity, Phase, Recipe, RecipeLine, SteamsAway
+from builder.model.recipe import Choice, Cure, Fill, MeasuredDensity, MeasuredPh, Phase, Recipe, RecipeLine, SteamsAway
 from builder.read.acceptances import make_acceptances
 from builder.read.fit import Known, fit
 from builder.read.lye_plans import make_lye_plan
@@ -30,11 +30,18 @@ def read_recipe(placed: PlacedYaml, known: Known, findings: list[Finding]) -> Re
         choices=tuple(_choice(what, placed, shape) for what in shape.choices),
         cure=Cure(shape.cure.time, shape.cure.loses, shape.cure.measured) if shape.cure else None,
         density=MeasuredDensity(shape.density.value, shape.density.measured) if shape.density else None,
+        listed=shape.ingredients_listed,
+        ph=MeasuredPh(shape.ph.low, shape.ph.high, shape.ph.measured) if shape.ph else None,
+        free_from=shape.free_from,
+        used_on=shape.used_on,
+        youngest_user=shape.youngest_user,
         tools=shape.tools,
         keeps=shape.keeps,
         storage=shape.storage,
         directions=shape.directions,
         label_cautions=shape.label_cautions,
+        after_opening=shape.after_opening,
+        code=shape.code,
         accepts=make_acceptances(shape.accepts, placed),
         in_part=placed.in_part,
         place=placed.place("name"),

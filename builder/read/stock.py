@@ -4,7 +4,7 @@ The shelf has the same files as the stock. What it holds under a name takes the 
 """
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 from itertools import chain
 from pathlib import PurePosixPath
@@ -15,17 +15,25 @@ from builder.model.container import Container
 from builder.model.figure import Figure, Source
 from builder.model.finding import Finding
 from builder.model.ingredient import Ingredient
+from builder.model.label_stock import LabelStock
+from builder.model.label_warning import WarningRule
+from builder.model.labelling import Allergen, LabelRegion
 from builder.model.lesson import Block
 from builder.model.limit import ColourRule, Limit
 from builder.model.place import fold
 from builder.model.studio import ANY, Unread
 from builder.model.supervision import WatchRule
 from builder.model.teaching import FormatAdvice
+from builder.model.type_height import HeightRule
+from builder.read.allergens import read_allergens
 from builder.read.cautions import read_caution
 from builder.read.constants import read_constants
 from builder.read.containers import read_containers
 from builder.read.fit import Known
 from builder.read.ingredients import index_ingredients, read_ingredient
+from builder.read.label_regions import read_label_regions
+from builder.read.label_rules import read_label_warnings, read_type_heights
+from builder.read.label_stocks import read_label_stocks
 from builder.read.limits import read_colour_rules, read_limits
 from builder.read.passages import read_passage
 from builder.read.placed_yaml import PlacedYaml, read_yaml_file
@@ -52,27 +60,39 @@ class Stock:
     colour_rules: tuple[ColourRule, ...]
     supervision: Mapping[str, WatchRule]
     format_advice: Mapping[str, FormatAdvice]
+    label_regions: Mapping[str, LabelRegion]
+    allergens: tuple[Allergen, ...]
+    label_stocks: Mapping[str, LabelStock]
+    type_heights: tuple[HeightRule, ...]
+    label_warnings: tuple[WarningRule, ...]
 
 
 def read_stock(content: TextFolder, studio: TextFolder) -> Stock:
     """Read the stock, and the studio's shelf over it."""
     findings = studio.findings
     shelves = ((content, ""), (studio, "shelf/"))
-    unread: dict[str, set[str]] = {kind: set() for kind in ("sources", "containers", "cautions", "ingredients")}
+    unread: dict[str, set[str]] = {kind: set() for kind in ("sources", "containers", "cautions", "ingredients", "label stocks")}
     sources: dict[str, Source] = {}
     for folder, shelf in shelves:
         sources |= _one(folder, f"{shelf}sources.yaml", lambda placed: read_sources(placed, findings), unread["sources"])
     products = _one(content, "products.yaml", lambda placed: read_products(placed, findings), set())
     known = Known(sources, products, frozenset(unread["sources"]))
+    regions = _one(content, "label_regions.yaml", lambda placed: read_label_regions(placed, known, findings), set())
+    allergens = read_allergens(content, "tables/fragrance_allergens_eu.csv", known)
+    known = replace(known, allergens=frozenset(name for one in allergens for name in one.counts))
     constants = _one(content, "constants.yaml", lambda placed: read_constants(placed, known, findings), set())
     supervision = _one(content, "supervision.yaml", lambda placed: read_supervision(placed, known, findings), set())
     advice = _one(content, "format_advice.yaml", lambda placed: read_format_advice(placed, known, findings), set())
     containers: dict[str, Container] = {}
+    label_stocks: dict[str, LabelStock] = {}
     cautions: dict[str, CautionText] = {}
     passages: dict[str, tuple[Block, ...]] = {}
     cards: list[list[Ingredient]] = []
     for folder, shelf in shelves:
         containers |= _one(folder, f"{shelf}containers.yaml", lambda placed: read_containers(placed, known, findings), unread["containers"])
+        label_stocks |= _one(
+            folder, f"{shelf}label_sheets.yaml", lambda placed: read_label_stocks(placed, findings), unread["label stocks"]
+        )
         texts = _each(folder, f"{shelf}cautions", lambda placed: read_caution(placed, known, findings), unread["cautions"])
         cautions |= {text.key: text for text in texts}
         passages |= _passages(folder, f"{shelf}passages", known, findings)
@@ -92,11 +112,17 @@ def read_stock(content: TextFolder, studio: TextFolder) -> Stock:
             cautions=frozenset(unread["cautions"]),
             ingredients=frozenset(unread["ingredients"]),
             containers=frozenset(unread["containers"]),
+            label_stocks=frozenset(unread["label stocks"]),
         ),
         limits=tuple(chain.from_iterable(limits)),
         colour_rules=tuple(chain.from_iterable(colours)),
         supervision=supervision,
         format_advice=advice,
+        label_regions=regions,
+        allergens=allergens,
+        label_stocks=label_stocks,
+        type_heights=read_type_heights(content, "tables/type_heights.csv", known),
+        label_warnings=read_label_warnings(content, "tables/label_warnings.csv", known),
     )
 
 

@@ -9,6 +9,7 @@ from builder.model.place import Name
 from builder.model.studio_class import AlsoFill, ClassDate, Make, Picture, StudioClass
 from builder.read.acceptances import make_acceptances
 from builder.read.fit import fit
+from builder.read.label_stocks import make_label_wishes
 from builder.read.placed_yaml import PlacedYaml
 from builder.read.recipes import make_fill
 from builder.read.shapes.studio_class import ClassShape
@@ -41,8 +42,10 @@ def read_class(placed: PlacedYaml, lesson: Lesson | None, findings: list[Finding
                 date.on,
                 date.enrolled,
                 (date.staff.teachers, date.staff.assistants) if date.staff else None,
+                date.first_label,
                 placed.place("dates", number, "on"),
                 placed.place("dates", number, "enrolled"),
+                placed.place("dates", number, "first label"),
             )
             for number, date in enumerate(shape.dates)
         ),
@@ -52,7 +55,9 @@ def read_class(placed: PlacedYaml, lesson: Lesson | None, findings: list[Finding
         at_the_sink=shape.at_the_sink,
         take_home=shape.take_home,
         picture=Picture(Name(picture.file, placed.place("picture", "file")), picture.alt) if picture else None,
+        free_from=shape.free_from,
         sheets_are_public=shape.sheets == "public",
+        labels=make_label_wishes(shape.labels, placed),
         accepts=make_acceptances(shape.accepts, placed),
         place=placed.place("title"),
         places=placed.places(),

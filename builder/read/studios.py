@@ -8,15 +8,19 @@ from builder.model.finding import Finding, caution, stop
 from builder.model.lesson import Page
 from builder.model.place import Place
 from builder.model.recipe import Recipe
+from builder.model.roster import Roster
 from builder.model.studio import PICTURE_ENDINGS, Profile, Studio
 from builder.model.studio_class import StudioClass
+from builder.model.supply import Supply
 from builder.read.lessons import read_lesson
 from builder.read.pages import read_page
 from builder.read.placed_yaml import read_yaml_file
 from builder.read.profiles import read_profile, unread_profile
 from builder.read.recipes import read_recipe
+from builder.read.rosters import read_roster
 from builder.read.stock import Stock, read_stock
 from builder.read.studio_classes import read_class
+from builder.read.supplies import read_supplies
 from builder.read.teaching import apply_policy
 from builder.read.text_files import TextFolder
 
@@ -56,6 +60,13 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         colour_rules=drawn_on.colour_rules,
         supervision=apply_policy(drawn_on.supervision, profile.teaching_policy, findings),
         format_advice=drawn_on.format_advice,
+        supplies=_supplies(studio),
+        rosters=_rosters(studio, class_folders),
+        label_regions=drawn_on.label_regions,
+        allergens=drawn_on.allergens,
+        label_stocks=drawn_on.label_stocks,
+        type_heights=drawn_on.type_heights,
+        label_warnings=drawn_on.label_warnings,
         other_files=other_files,
         unread=replace(
             drawn_on.unread, recipes=_stems(recipe_files) - set(recipes), classes=_stems(class_folders) - set(classes),
@@ -77,6 +88,11 @@ def _profile(studio: TextFolder) -> Profile:
     placed = read_yaml_file(studio, "studio.yaml")
     profile = read_profile(placed, studio.findings) if placed else None
     return profile or unread_profile(placed)
+
+
+def _supplies(studio: TextFolder) -> tuple[Supply, ...]:
+    placed = read_yaml_file(studio, "shelf/supplies.yaml") if studio.has("shelf/supplies.yaml") else None
+    return read_supplies(placed, studio.findings) if placed else ()
 
 
 def _recipes(studio: TextFolder, files: tuple[str, ...], stock: Stock) -> dict[str, Recipe]:
@@ -103,6 +119,14 @@ def _class(studio: TextFolder, folder: str, stock: Stock) -> StudioClass | None:
     placed = read_yaml_file(studio, about) if studio.has(about) else None
     taught = read_lesson(text, lesson, stock.passages, studio.findings) if text is not None else None
     return read_class(placed, taught, studio.findings) if placed else None
+
+
+def _rosters(studio: TextFolder, folders: tuple[str, ...]) -> dict[str, Roster]:
+    texts = (
+        (folder, f"{folder}/roster.csv", studio.text(f"{folder}/roster.csv")) for folder in folders if studio.has(f"{folder}/roster.csv")
+    )
+    read = ((PurePosixPath(folder).name, read_roster(text, name, studio.findings)) for folder, name, text in texts if text is not None)
+    return {key: roster for key, roster in read if roster}
 
 
 def _pages(studio: TextFolder, files: tuple[str, ...]) -> dict[str, Page]:

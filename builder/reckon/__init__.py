@@ -10,6 +10,7 @@ from builder.model.studio import Studio
 from builder.model.studio_class import ClassDate, StudioClass
 from builder.reckon.batches import reckon_batch, weighings
 from builder.reckon.classes import reckon_class
+from builder.reckon.supplies import supply_batch, supply_class
 
 __all__ = ["dates_to_prepare", "reckon_classes", "reckon_recipe"]
 
@@ -17,7 +18,9 @@ __all__ = ["dates_to_prepare", "reckon_classes", "reckon_recipe"]
 def reckon_classes(studio: Studio, classes: Iterable[StudioClass], *, on: date) -> tuple[ClassSheet, ...]:
     """Work out the sound classes of a studio: one sheet for each date to prepare, or one for a full class where there is none."""
     return tuple(
-        reckon_class(studio, studio_class, when) for studio_class in classes for when in dates_to_prepare(studio_class, on) or (None,)
+        supply_class(studio, reckon_class(studio, studio_class, when))
+        for studio_class in classes
+        for when in dates_to_prepare(studio_class, on) or (None,)
     )
 
 
@@ -29,4 +32,7 @@ def dates_to_prepare(studio_class: StudioClass, on: date) -> tuple[ClassDate, ..
 def reckon_recipe(studio: Studio, recipe: Recipe, size: Size) -> BatchSheet:
     """Work out one recipe at one size on the studio's own scales."""
     scales = weighings([scale for scale in studio.profile.scales if scale.unit == "g"])
-    return reckon_batch(recipe, studio.products[recipe.product], size, studio.ingredients, scales, studio.constants)
+    sheet = reckon_batch(
+        recipe, studio.products[recipe.product], size, studio.ingredients, scales, studio.constants, studio.rules(), studio.labelling
+    )
+    return supply_batch(studio, sheet)

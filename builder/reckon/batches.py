@@ -3,28 +3,32 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
-from itertools import product
 
-from builder.model.batch_sheet import BatchSheet, Column, Dose, Given, Line, PeopleSize, Portions, Size, Variant, Working
+from builder.model.batch_sheet import BatchSheet, Column, Given, Line, PeopleSize, Portions, Size, Working
 from builder.model.figure import Figure
 from builder.model.ingredient import Ingredient
+from builder.model.labelling import ANY_REGION, Labelling
+from builder.model.limit import Rules
 from builder.model.product import Product
 from builder.model.quantity import NO_MASS, Mass
 from builder.model.recipe import Recipe
 from builder.model.studio import Scale
 from builder.reckon.columns import CUP, reckon_column, reckon_lines
+from builder.reckon.counting import reckon_asked, reckon_towards
 from builder.reckon.doses import reckon_doses
 from builder.reckon.formula import Formula, reckon_formula
-from builder.reckon.ingredient_list import list_ingredients
+from builder.reckon.hlb import reckon_emulsion
 from builder.reckon.lye import LyeBasis
 from builder.reckon.lye_workings import check_workings, need_workings
 from builder.reckon.portions import reckon_portions
 from builder.reckon.scaling import asks_for_containers, reckon_total
 from builder.reckon.smallest import smallest_batch
-from builder.reckon.soap import reckon_soap
+from builder.reckon.soap import bar_of, reckon_soap
 from builder.reckon.top_ups import reckon_top_ups
+from builder.reckon.variants import reckon_variants
 
 Cards = Mapping[str, Ingredient]
+NO_RULES = Rules()
 
 
 @dataclass(frozen=True)
@@ -47,25 +51,35 @@ def weighings(scales: Sequence[Scale], *, from_solid: bool = False) -> Weighings
 
 
 def reckon_batch(
-    recipe: Recipe, product_kind: Product, size: Size, cards: Cards, scales: Weighings, constants: Mapping[str, Figure]
+    recipe: Recipe,
+    product_kind: Product,
+    size: Size,
+    cards: Cards,
+    scales: Weighings,
+    constants: Mapping[str, Figure],
+    rules: Rules = NO_RULES,
+    labelling: Labelling = ANY_REGION,
 ) -> BatchSheet:
     """Work out one batch: exact lines, a column of weighings per unit, portions, doses, ingredient lists, what a soap becomes, workings."""
+    rules = rules.for_use(recipe.used_on, recipe.youngest_user)
     formula = reckon_formula(recipe, cards, from_solid=scales.from_solid)
     total, sizing = reckon_total(recipe, formula, size)
     needed = total if asks_for_containers(size) else NO_MASS
     lines, columns, raised = _weigh(formula, total, needed, scales, Mass(constants[CUP].typical))
     columns = tuple(replace(column, top_ups=reckon_top_ups(recipe, column)) for column in columns)
     portions = reckon_portions(columns[0].total, recipe.fill, size)[0]
-    doses = reckon_doses(recipe, cards, scales.grams)
+    doses, dosing = reckon_doses(recipe, product_kind, columns[0], cards, scales.grams, constants, rules)
     workings = [*formula.workings, sizing]
     if raised:
         given = (Given("asked for", total.grams, "g"), Given("raised by", raised.grams, "g"))
         workings.append(Working("raised for rounding", recipe.name, given, (total + raised).grams, "g"))
     if formula.lye:
         workings += need_workings(lines, formula.lye)
-    workings += _column_workings(columns, portions, formula.lye)
-    variants = _variants(columns[0], doses, cards)
-    return BatchSheet(
+    emulsion = reckon_emulsion(lines)
+    workings += [*_column_workings(columns, portions, formula.lye), *(emulsion.workings if emulsion else ()), *dosing]
+    soap = reckon_soap(recipe, columns[0], formula.lye, constants) if formula.lye and columns[0].lye else None
+    variants = reckon_variants(recipe, product_kind, columns[0], soap, doses, cards, labelling)
+    sheet = BatchSheet(
         recipe=recipe,
         product=product_kind,
         size=size,
@@ -75,20 +89,40 @@ def reckon_batch(
         doses=doses,
         variants=variants,
         workings=tuple(workings),
-        soap=reckon_soap(recipe, columns[0], formula.lye, constants) if formula.lye and columns[0].lye else None,
+        soap=soap,
         smallest=smallest_batch(formula, scales.grams, constants),
+        emulsion=emulsion,
     )
+    return replace(sheet, towards=reckon_towards(sheet, cards, rules), asked=reckon_asked(sheet, cards, rules))
 
 
-def fill_others(sheet: BatchSheet, cards: Cards, scales: Weighings) -> tuple[BatchSheet, ...]:
+def fill_others(
+    sheet: BatchSheet,
+    cards: Cards,
+    scales: Weighings,
+    constants: Mapping[str, Figure],
+    rules: Rules = NO_RULES,
+    labelling: Labelling = ANY_REGION,
+) -> tuple[BatchSheet, ...]:
     """Give a batch once more for each other container that it fills, with the portions and the doses of that one."""
     if not isinstance(sheet.size, PeopleSize):
         return ()
+    rules = rules.for_use(sheet.recipe.used_on, sheet.recipe.youngest_user)
     portions = reckon_portions(sheet.grams.total, sheet.recipe.fill, sheet.size)
     found = []
     for (fill, _), portion in zip(sheet.size.also, portions[1:], strict=True):
         recipe = replace(sheet.recipe, fill=fill)
-        found.append(replace(sheet, recipe=recipe, portions=portion, doses=reckon_doses(recipe, cards, scales.grams)))
+        doses, dosing = reckon_doses(recipe, sheet.product, sheet.grams, cards, scales.grams, constants, rules)
+        filled = replace(
+            sheet,
+            recipe=recipe,
+            portions=portion,
+            doses=doses,
+            variants=reckon_variants(recipe, sheet.product, sheet.grams, sheet.soap, doses, cards, labelling),
+            workings=dosing,
+            soap=bar_of(sheet.soap, recipe) if sheet.soap else None,
+        )
+        found.append(replace(filled, towards=reckon_towards(filled, cards, rules), asked=reckon_asked(filled, cards, rules)))
     return tuple(found)
 
 
@@ -115,26 +149,3 @@ def _column_workings(columns: tuple[Column, ...], portions: Portions, lye: LyeBa
     given = (Given("batch", columns[0].total.grams, "g"), Given("fill", portions.fill.grams, "g"))
     found.append(Working("portions", "containers", given, Fraction(portions.yields), ""))
     return found
-
-
-def _variants(column: Column, doses: tuple[Dose, ...], cards: Cards) -> tuple[Variant, ...]:
-    """Give one variant for each combination of what students may choose; a dose can be anything up to its most.
-
-    A batch in which everything rounds to nothing has none: a finding stops it.
-    """
-    if not column.total:
-        return ()
-    base = []
-    for w in column.weighed:
-        share = w.mass / column.total
-        if w.line.strength is None:
-            base.append((w.line.ingredient, share, share))
-        else:
-            base.append((w.line.ingredient, share * w.line.strength, share * w.line.strength))
-            base.append((cards["water"], share * (1 - w.line.strength), share * (1 - w.line.strength)))
-    found = []
-    for chosen in product(*(dose.options for dose in doses)):
-        added = [(cards[name.casefold()], Fraction(0), dose.share) for dose, name in zip(doses, chosen, strict=True) if name is not None]
-        whats = tuple((dose.what, name) for dose, name in zip(doses, chosen, strict=True))
-        found.append(Variant(whats, list_ingredients([*base, *added])))
-    return tuple(found)

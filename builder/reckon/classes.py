@@ -8,9 +8,11 @@ from builder.model.class_sheet import ClassSheet, HomeBatch, LyeAhead, MadeSheet
 from builder.model.clock import ahead_of, on_the_clock
 from builder.model.quantity import NO_MASS, Mass, sum_masses
 from builder.model.recipe import Recipe
+from builder.model.roster import Guest
 from builder.model.studio import Studio
 from builder.model.studio_class import BatchFor, ClassDate, HomeSize, Make, StudioClass
 from builder.reckon.batches import Weighings, fill_others, reckon_batch, weighings
+from builder.reckon.guests import Filling, reckon_choices, reckon_guests
 from builder.reckon.preparation import reckon_preparation
 from builder.reckon.rounding import pick_scale, round_down, round_near
 from builder.reckon.supervision import reckon_supervision
@@ -24,7 +26,8 @@ def reckon_class(studio: Studio, studio_class: StudioClass, date: ClassDate | No
     students = date.enrolled if date else studio_class.seats
     groups = ceil(students / studio_class.group_size)
     last = students - (groups - 1) * studio_class.group_size
-    made = tuple(_made(studio, make, students, groups, studio_class.group_size) for make in studio_class.makes)
+    guests = reckon_guests(studio, studio_class, date)
+    made = tuple(_made(studio, make, students, groups, studio_class, guests) for make in studio_class.makes)
     timeline = on_the_clock(studio_class.lesson)
     teaching = reckon_teaching(studio, studio_class, made)
     staff = sum(studio_class.staff_on(date))
@@ -38,26 +41,27 @@ def reckon_class(studio: Studio, studio_class: StudioClass, date: ClassDate | No
         made=made,
         timeline=timeline,
         ahead=ahead_of(studio_class.lesson),
+        guests=guests,
         teaching=teaching,
         supervision=supervision,
         preparation=reckon_preparation(studio, studio_class, made, students, supervision, teaching),
     )
 
 
-def _made(studio: Studio, make: Make, students: int, groups: int, group_size: int) -> MadeSheet:
+def _made(studio: Studio, make: Make, students: int, groups: int, studio_class: StudioClass, guests: tuple[Guest, ...]) -> MadeSheet:
     recipe = studio.recipes[make.recipe.text]
     kind = studio.products[recipe.product]
     here = weighings([scale for scale in studio.profile.scales if scale.unit == "g"])
-    home = weighings(studio.profile.home_scales, from_solid=True)
+    home, rules = weighings(studio.profile.home_scales, from_solid=True), studio.rules(studio_class.youngest)
 
     def batch(size: Size, scales: Weighings) -> BatchSheet:
-        return reckon_batch(recipe, kind, size, studio.ingredients, scales, studio.constants)
+        return reckon_batch(recipe, kind, size, studio.ingredients, scales, studio.constants, rules, studio.labelling)
 
     def planned(purpose: str, size: PeopleSize, copies: int) -> PlannedBatch:
         sheet = batch(size, here)
-        return PlannedBatch(purpose, sheet, copies, fill_others(sheet, studio.ingredients, here))
+        return PlannedBatch(purpose, sheet, copies, fill_others(sheet, studio.ingredients, here, studio.constants, rules, studio.labelling))
 
-    batches = tuple(planned(*plan) for plan in _plan(make, students, groups, group_size))
+    batches = tuple(planned(*plan) for plan in _plan(make, students, groups, studio_class.group_size))
     at_home = tuple(HomeBatch(size, batch(home_size(size), home)) for size in make.at_home)
     return MadeSheet(
         make=make,
@@ -67,7 +71,15 @@ def _made(studio: Studio, make: Make, students: int, groups: int, group_size: in
         home=at_home,
         lye_ahead=_lye_ahead(recipe, batches, here, studio.constants[SPARE].typical / 100),
         also_containers=tuple(students * one.each_student + one.spare for one in make.also),
+        choices=reckon_choices(_fillings(make, batches[0], students), guests),
     )
+
+
+def _fillings(make: Make, planned: PlannedBatch, students: int) -> list[Filling]:
+    """Give each kind of container with how many a student fills, and how many there are in all."""
+    others = zip(planned.also, make.also, strict=True)
+    found = [(planned.sheet, make.each_student, make.spare), *((sheet, one.each_student, one.spare) for sheet, one in others)]
+    return [Filling(sheet, each, students * each + spare) for sheet, each, spare in found]
 
 
 def _plan(make: Make, students: int, groups: int, group_size: int) -> list[tuple[str, PeopleSize, int]]:

@@ -1,96 +1,102 @@
-"""The ingredient list of a product in descending order of weight, from the amounts as weighed.
+"""The ingredient list of a product, from the amounts as weighed and what students may add, by the rules of a region.
 
-Order: what is above one per cent by weight, descending; then what is below, in any order (here descending too); colours last.
-A blend or ready-made base declares its parts in descending order without amounts: of a base of k parts the i-th is at most 1/i of it,
-the first at least 1/k. Where that leaves the order of two names open, the pair is reported rather than guessed.
+Order: what is above one per cent by weight, descending; then what is below, in any order; colours last. Blends are expanded, the same name
+from several sources is added up, and an order is printed only if it is proven (`label_order.py`). Scents are one entry, and the allergens
+that they may hold more of than the region's threshold are named besides.
 """
 
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
 from builder.model.batch_sheet import Declared, IngredientList
+from builder.model.declaration import NOTHING, cells_of
 from builder.model.ingredient import DeclaredAs, Ingredient
+from builder.model.labelling import ANY_REGION, Labelling
+from builder.reckon.label_order import Order, Source, sort_names
+from builder.reckon.label_question import find_question
+from builder.reckon.scent_allergens import allergen_sources, without_statement
 
-ONE_PER_CENT = Fraction(1, 100)
 COLLECTIVE = {DeclaredAs.FRAGRANCE: ("Parfum", "Fragrance"), DeclaredAs.FLAVOUR: ("Aroma", "Flavor")}
+Weighed = tuple[Ingredient, Fraction, Fraction]
 
 
-@dataclass(frozen=True)
-class _Entry:
-    declared: Declared
-    blend: str
-    rank: int
+@dataclass
+class _Product:
+    """What a list is made from: the sources of the product, and the entry under each key, its amounts still to be worked out."""
+
+    labelling: Labelling
+    sources: list[Source] = field(default_factory=list)
+    entries: dict[str, Declared] = field(default_factory=dict)
+
+    def add(self, card: Ingredient, least: Fraction, most: Fraction) -> None:
+        """Take in what one card makes up of the product."""
+        if card.declared_as in COLLECTIVE:
+            inci, plain = COLLECTIVE[card.declared_as]
+            keys = [self._enter(str(card.declared_as), Declared(inci, plain, card.declared_as, NOTHING, NOTHING))]
+            self.sources.append(Source(card.name, tuple(keys), least, most, cells_of(1, None, {})))
+        elif card.label_name is not None:
+            names, keys = card.label_name, []
+            for number, (inci, plain) in enumerate(zip(names.inci, names.plain, strict=True)):
+                kind = DeclaredAs.COLOUR if number in names.colours else card.declared_as
+                # Two colours of one INCI name, such as red and yellow iron oxides, can have names of their own where numbers are used.
+                coloured = card.colour_name.get(self.labelling.region.says("colours"), inci) if kind is DeclaredAs.COLOUR else inci
+                key = self.labelling.common_name(coloured)
+                kind = DeclaredAs(key) if key in COLLECTIVE else kind
+                entry = Declared(inci, plain, kind, NOTHING, NOTHING, card.colour_name, number in names.nano)
+                keys.append(self._enter(key, entry))
+            self.sources.append(Source(card.name, tuple(keys), least, most, names.cells))
+
+    def name_allergens(self, weighed: Iterable[Weighed], contact: str) -> None:
+        """Take in the allergens of scents, and name those that there can be more of than need not be named."""
+        found = list(allergen_sources(weighed, self.labelling))
+        order = Order([*self.sources, *(source for _, source in found)], free_at_one=True)
+        for allergen, source in found:
+            key = source.names[0]
+            if key in self.entries or order.range_of(key)[1] > allergen.unnamed_up_to(contact):
+                name = allergen.label_name
+                self._enter(key, Declared(name, name, DeclaredAs.INGREDIENT, NOTHING, NOTHING, is_allergen=True))
+                self.sources.append(source)
+
+    def _enter(self, key: str, entry: Declared) -> str:
+        before = self.entries.setdefault(key, entry)
+        if entry.declared_as is DeclaredAs.COLOUR is not before.declared_as:
+            self.entries[key] = replace(before, declared_as=DeclaredAs.COLOUR, colour_name=entry.colour_name)
+        return key
 
 
-def list_ingredients(weighed: Sequence[tuple[Ingredient, Fraction, Fraction]]) -> IngredientList:
-    """Give the list for a product made of `(card, least, most)`, the shares of it that each card can make up.
+def list_ingredients(weighed: Sequence[Weighed], labelling: Labelling = ANY_REGION, contact: str = "leave-on") -> IngredientList:
+    """Give the list for a product made of `(card, least, most)`, the parts of it that each card can make up.
 
-    Cards without a label name (a base whose declaration was not copied) are named in `nameless`.
+    `contact` is where the product goes, which decides on the thresholds of allergens. Cards without a label name (a base whose
+    declaration was not copied) are named in `nameless`. Errors: none; what is not proven is in `open_pairs`.
     """
-    nameless = tuple(card.name for card, _, most in weighed if most and not card.label_name)
-    entries = _merge(entry for card, least, most in weighed if most for entry in _declare(card, least, most))
-    body = [entry for entry in entries if entry.declared.declared_as is not DeclaredAs.COLOUR]
-    colours = [entry for entry in entries if entry.declared.declared_as is DeclaredAs.COLOUR]
-    body = _in_order(body)
-    colours.sort(key=lambda entry: (-entry.declared.most, entry.declared.inci))
-    open_pairs = tuple(
-        (first.declared.plain, second.declared.plain)
-        for index, first in enumerate(body)
-        for second in body[index + 1 :]
-        if not _proven(first, second)
+    weighed = [one for one in weighed if one[2]]
+    nameless = tuple(card.name for card, _, _ in weighed if not card.label_name and card.declared_as not in COLLECTIVE)
+    made = _Product(labelling)
+    for card, least, most in weighed:
+        made.add(card, least, most)
+    made.name_allergens(weighed, contact)
+    order = Order(made.sources, free_at_one=labelling.region.free_at_one)
+    entries = {key: _with_range(entry, order.range_of(key)) for key, entry in made.entries.items()}
+    body, last = _blocks(entries, labelling)
+    found = sort_names(order, body)
+    return IngredientList(
+        entries=tuple(entries[key] for key in (*found.names, *last)),
+        open_pairs=tuple((entries[one].plain, entries[other].plain) for one, other in found.open_pairs),
+        nameless=nameless,
+        question=find_question(order, found.open_pairs, {key: entry.plain for key, entry in entries.items()}),
+        without_statement=without_statement(weighed, labelling, contact),
     )
-    return IngredientList(tuple(entry.declared for entry in (*body, *colours)), open_pairs, nameless)
 
 
-def _declare(card: Ingredient, least: Fraction, most: Fraction) -> Iterable[_Entry]:
-    if card.declared_as in COLLECTIVE:
-        inci, plain = COLLECTIVE[card.declared_as]
-        yield _Entry(Declared(inci, plain, card.declared_as, least, most), "", 0)
-        return
-    if card.label_name is None:
-        return
-    names = list(zip(card.label_name.inci, card.label_name.plain, strict=True))
-    for rank, (inci, plain) in enumerate(names, start=1):
-        low = least if len(names) == 1 else (least / len(names) if rank == 1 else Fraction(0))
-        declared = Declared(inci, plain, card.declared_as, low, most / rank, card.colour_name)
-        yield _Entry(declared, card.name if len(names) > 1 else "", rank)
+def _with_range(entry: Declared, ends: tuple[Fraction, Fraction]) -> Declared:
+    return replace(entry, least=ends[0], most=ends[1])
 
 
-def _merge(entries: Iterable[_Entry]) -> list[_Entry]:
-    """Add up what goes by the same name. A part of a blend that gains from elsewhere keeps its rank only as the first of its blend."""
-    merged: dict[str, _Entry] = {}
-    for entry in entries:
-        name = entry.declared.inci.casefold()
-        if name not in merged:
-            merged[name] = entry
-            continue
-        first = merged[name]
-        declared = replace(
-            first.declared, least=first.declared.least + entry.declared.least, most=first.declared.most + entry.declared.most
-        )
-        leader = next((part for part in (first, entry) if part.blend and part.rank == 1), None)
-        merged[name] = _Entry(declared, leader.blend if leader else "", 1 if leader else 0)
-    return list(merged.values())
-
-
-def _in_order(entries: Sequence[_Entry]) -> list[_Entry]:
-    """Sort so that each blend keeps its own order and everything else stands by the most it can be."""
-    loose = sorted((e for e in entries if not e.blend), key=lambda e: (-e.declared.most, e.declared.inci))
-    blends: dict[str, list[_Entry]] = {}
-    for entry in entries:
-        if entry.blend:
-            blends.setdefault(entry.blend, []).append(entry)
-    queues = [sorted(parts, key=lambda e: e.rank) for parts in blends.values()] + [[entry] for entry in loose]
-    ordered: list[_Entry] = []
-    while queues:
-        queues.sort(key=lambda queue: (-queue[0].declared.most, queue[0].declared.inci))
-        ordered.append(queues[0].pop(0))
-        queues = [queue for queue in queues if queue]
-    return ordered
-
-
-def _proven(first: _Entry, second: _Entry) -> bool:
-    if first.blend and first.blend == second.blend:
-        return True
-    return first.declared.least >= second.declared.most or second.declared.most < ONE_PER_CENT
+def _blocks(entries: Mapping[str, Declared], labelling: Labelling) -> tuple[list[str], list[str]]:
+    """Give the keys that stand in order of weight, by the most they can be, and those that stand last: colours, then scent if it may."""
+    by_most = sorted(entries, key=lambda key: (-(entries[key].least + entries[key].most), entries[key].inci))
+    colours = [key for key in by_most if entries[key].declared_as is DeclaredAs.COLOUR]
+    scents = [key for key in by_most if entries[key].declared_as in COLLECTIVE] if labelling.region.scent_may_be_last else []
+    return [key for key in by_most if key not in colours and key not in scents], colours + scents

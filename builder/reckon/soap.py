@@ -8,6 +8,7 @@ too high (by 0.1 % of the fat for one per cent of free acid).
 """
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from fractions import Fraction
 
 from builder.model.batch_sheet import Column, Role, SoapMade, SoapOf, Weighed
@@ -44,8 +45,7 @@ def reckon_soap(recipe: Recipe, column: Column, lye: LyeBasis, constants: Mappin
         elif dry:
             others.append((w.line.name, dry))
     soaps, glycerol, freed, left = _soaps(column.weighed, equivalents, per_mol, lye.koh, glycerol_molar, water_molar)
-    bar = recipe.fill.weight
-    return SoapMade(
+    made = SoapMade(
         soaps=soaps,
         glycerol=glycerol,
         water=Mass(water + freed),
@@ -54,9 +54,16 @@ def reckon_soap(recipe: Recipe, column: Column, lye: LyeBasis, constants: Mappin
         free_alkali=Mass(left * per_mol),
         others=tuple(others),
         total=column.total,
-        bar=bar,
-        cured_bar=bar * (1 - recipe.cure.loses.fraction) if recipe.cure else None,
+        bar=NO_MASS,
+        cured_bar=None,
     )
+    return bar_of(made, recipe)
+
+
+def bar_of(made: SoapMade, recipe: Recipe) -> SoapMade:
+    """Give what comes out with the weight of one bar of it, wet and after the cure."""
+    bar = recipe.fill.weight
+    return replace(made, bar=bar, cured_bar=bar * (1 - recipe.cure.loses.fraction) if recipe.cure else None)
 
 
 def _alkali(weighed: Sequence[Weighed], pure: dict[str, Fraction]) -> tuple[Fraction, Fraction, Mass, Fraction]:
@@ -103,7 +110,7 @@ def _soaps(
             of_water = w.mass * water_in(card)
             freed += of_water.grams
             dry = w.mass - of_water
-            found[id(w)] = SoapOf(card, dry * part + Mass(taken * per_mol - out), dry * (1 - part))
+            found[id(w)] = SoapOf(card, dry * part + Mass(taken * per_mol - out), dry * (1 - part), taken)
     return tuple(found[id(w)] for w in oils), glycerol, freed, left
 
 

@@ -1,5 +1,6 @@
 """A whole small studio in text, read and worked out, for the tests of its documents."""
 
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
@@ -8,6 +9,7 @@ import pytest
 from builder.compose import compose_documents
 from builder.compose.edition import Edition
 from builder.compose.templates import Templates
+from builder.press.typefaces import typefaces_of_labels
 from builder.read import read_studio
 from builder.reckon import reckon_classes
 from builder.stock import CONTENT, LAYOUTS
@@ -131,6 +133,7 @@ def read_edition(folder: Path) -> Edition:
     """Read and work out a studio."""
     studio, findings = read_studio(folder, CONTENT)
     assert findings == []
+    studio = replace(studio, typefaces=typefaces_of_labels())
     sheets = reckon_classes(studio, studio.classes.values(), on=TODAY)
     return Edition(studio, sheets, (), Templates((LAYOUTS,)), TODAY)
 

@@ -32,8 +32,9 @@ def test_every_document_has_its_place(publication):
             *(
                 f"print/first/{day}/{name}.pdf"
                 for day in ("2027-02-06", "2027-03-06")
-                for name in ("bench-cards", "bench-steps", "teacher", "checklist", "labels-salts", "labels-bar")
+                for name in ("bench-cards", "bench-steps", "dose-cards", "teacher", "checklist", "labels-salts", "labels-bar")
             ),
+            "print/label-test-page.pdf",
         ]
     )
 
@@ -115,20 +116,30 @@ def test_the_teachers_sheet_has_clock_batches_and_sums(document):
 
 
 def test_labels_are_as_many_as_containers_and_share_the_variants_equally(document):
-    labels = BeautifulSoup(document(f"{DATE}/labels-salts.pdf"), "html.parser").find_all(class_="label")
-    variants = [label.find(class_="variant").get_text() for label in labels]
-    assert variants == ["Lavender essential oil", "No scent"] * 3
-    text = words(str(labels[0]))
+    labels = [words(str(one)) for one in BeautifulSoup(document(f"{DATE}/labels-salts.pdf"), "html.parser").find_all(class_="label")]
+    assert ["Lavender essential oil" in label for label in labels] == [True, False] * 3
+    assert ["No scent" in label for label in labels] == [False, True] * 3
     for part in (
         "Bath salts Plain salts",
         "Net Wt 3.98 oz (113 g)",
         "Ingredients:",
         "Not to be eaten.",
-        "Test studio, 1 Test Row, Testham",
+        "Made at Test studio, 1 Test Row, Testham, teacher@test.example.",
+        "Best used before the end of August 6, 2027 (keeps 6 months). Keep it dry.",
+        "Made by hand in a class. Not tested for sale.",
+        "Batch: SALT-270206",
+        "Made February 6, 2027",
     ):
-        assert part in text
-    assert "Batch: FIRST-2027-02-06" in text
-    assert "Made February 6, 2027" in text
+        assert part in labels[0], labels[0]
+
+
+def test_a_jar_is_traced_to_its_batch(document):
+    """Salts come from one pot, the bars from one pot for each group: each label bears a code that the teacher's sheet has."""
+    sheet = words(document(f"{DATE}/teacher.pdf"))
+    assert "Batch code: SALT-270206." in sheet
+    assert "Batch code: BAR-270206-1 to BAR-270206-2 (2 pots)" in sheet
+    bars = [words(str(one)) for one in BeautifulSoup(document(f"{DATE}/labels-bar.pdf"), "html.parser").find_all(class_="label")]
+    assert [f"BAR-270206-{pot}" in bar for pot, bar in zip((1, 1, 2), bars, strict=True)] == [True] * 3
 
 
 def test_findings_that_were_accepted_or_stand_are_on_the_teachers_sheet(edition):

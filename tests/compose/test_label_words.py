@@ -13,6 +13,8 @@ from builder.model.ingredient import DeclaredAs
 from builder.model.product import Product
 from builder.model.quantity import NO_MASS, Density, Mass
 from builder.model.recipe import MeasuredDensity, Recipe
+from builder.read import read_studio
+from builder.stock import CONTENT
 from tests.making import recipe
 
 WATER = MeasuredDensity(Density(Fraction(1)), "water at 4 °C")
@@ -59,6 +61,48 @@ def test_net_contents(row):
     assert written(row["filled"], row["measure"], region=row["region"]) == row["declaration"]
 
 
+@pytest.mark.parametrize("row", [row for row in rows() if row["never"]], ids=lambda row: row["id"])
+def test_net_contents_never_overstate(row):
+    said = written(row["filled"], row["measure"], region=row["region"]).removeprefix("Net Wt ")
+    for wrong in row["never"].split(" | "):
+        assert not said.startswith(f"{wrong} ")
+
+
+# Published, each with its source: 16 CFR 500.27 (read) drops digits; the food labelling guide of the FDA (read) gives 680 g and, for a
+# gallon, 3.79 L, which overstates 3.78541 L and is not followed; 21 CFR 701.13(m) (memory) gives the total ounces first.
+@pytest.mark.parametrize(
+    ("filled", "unit", "measure", "declared"),
+    [
+        ("20", "28.349523125", "weight", "Net Wt 20 oz (1 lb 4 oz) 566 g"),
+        ("24", "28.349523125", "weight", "Net Wt 24 oz (1 lb 8 oz) 680 g"),
+        ("12", "28.349523125", "weight", "Net Wt 12 oz (340 g)"),
+        ("32", "29.5735295625", "volume", "32 fl oz (1 qt) 946 mL"),
+        ("500", "1", "volume", "16.9 fl oz (1 pt 0.9 fl oz) 500 mL"),
+    ],
+)
+def test_published_forms(filled, unit, measure, declared):
+    assert written(Fraction(filled) * Fraction(unit), measure) == declared
+
+
+def test_a_gallon_is_not_rounded_up_as_it_once_was_published():
+    said = written(Fraction(128) * Fraction("29.5735295625"), "volume")
+    assert said == "1 gal (3.78 L)"
+
+
+# 16 CFR 500.19(b), C.R.C. c. 417 ss. 25-27 (read). No contents need be stated below 5 g in the EU and the UK; stating them is lawful.
+@pytest.mark.parametrize(("filled", "region", "declared"), [("4.25", "Canada", "4.25 g"), ("500", "Canada", "500 g"), ("4", "EU", "4 g")])
+def test_small_and_round_contents_in_other_regions(filled, region, declared):
+    assert written(filled, region=region) == declared
+
+
+# C.R.C. c. 417 s. 21 (read): what is viscous goes by volume in Canada; 21 CFR 701.13(a) (seen as quoted): by weight in the United States.
+def test_a_cream_is_declared_by_volume_in_canada_and_by_weight_in_the_united_states():
+    product = Product("cream", "Cream", "leave-on", False, "weight", declared_by_in={"Canada": "volume"})
+    jar = replace(batch("100"), product=product, recipe=recipe(density=MeasuredDensity(Density(Fraction(1)), "weighed")))
+    assert net_contents(jar, "Canada").replace("\u00a0", " ") == "100 mL"
+    assert net_contents(jar, "US").startswith("Net Wt")
+
+
 # 16 CFR 500.27 (read): 2 oz is declared as 56.6 g, 3.4 oz as 96.3 g, 4 oz as 113 g. Digits are dropped, never rounded up.
 @pytest.mark.parametrize(("ounces", "declared"), [("2", "2 oz (56.6 g)"), ("3.4", "3.4 oz (96.3 g)"), ("4", "4 oz (113 g)")])
 def test_published_examples(ounces, declared):
@@ -99,13 +143,15 @@ LIST = IngredientList(
     )
 )
 
+REGIONS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)[0].label_regions
+
 
 def test_english_names_stand_first_in_the_united_states():
-    assert ingredient_text(LIST, "US") == "Water (Aqua), Glycerin, Fragrance, Ultramarine blue (Ultramarines)"
+    assert ingredient_text(LIST, REGIONS["US"]) == "Water (Aqua), Glycerin, Fragrance, Ultramarine blue (Ultramarines)"
 
 
 def test_inci_names_and_colour_numbers_stand_elsewhere():
-    assert ingredient_text(LIST, "EU") == "Aqua, Glycerin, Parfum, CI 77007"
+    assert ingredient_text(LIST, REGIONS["EU"]) == "Aqua, Glycerin, Parfum, CI 77007"
 
 
 def test_a_variant_is_named_by_what_was_chosen():

@@ -1,6 +1,7 @@
 """The tables of usage limits and of colour additives: whole, in closed words, and in the names that the ingredient cards declare."""
 
 import csv
+from dataclasses import replace
 from fractions import Fraction
 from pathlib import Path
 
@@ -30,7 +31,7 @@ def test_every_row_is_read():
 
 
 def test_every_source_of_a_table_stands_in_its_first_lines():
-    for name in ("usage_limits.csv", "colour_additives_us.csv"):
+    for name in ("usage_limits.csv", "colour_additives_us.csv", "fragrance_allergens_eu.csv"):
         head = (CONTENT / "tables" / name).read_text(encoding="utf-8").partition("\n\n")[0]
         listed = {line.removeprefix("#   source: ") for line in head.splitlines() if line.startswith("#   source: ")}
         assert listed == {row["source"] for row in table(name)}
@@ -76,7 +77,7 @@ def test_a_converted_row_restates_a_row_that_counts_its_name(limit):
 
 
 def test_a_row_about_an_ingredient_of_ours_has_the_name_that_its_card_declares():
-    judged = [limit for limit in LIMITS if limit.is_judged and limit.names]
+    judged = [limit for limit in LIMITS if limit.is_judged() and limit.names]
     for limit in judged:
         card = STUDIO.ingredients.get(fold(limit.ingredient))
         assert card is None or {*names_of(card), blend_of(names_of(card))} & set(limit.names), limit.ingredient
@@ -92,7 +93,7 @@ def test_a_row_about_an_ingredient_of_ours_has_the_name_that_its_card_declares()
 
 
 def test_the_total_of_scent_has_a_usual_most_for_each_contact_that_is_taught():
-    totals = [limit for limit in LIMITS if limit.is_total_of_scent and limit.is_judged]
+    totals = [limit for limit in LIMITS if limit.is_total_of_scent and limit.is_judged()]
     assert {contact for limit in totals for contact in limit.contact} == {"leave-on", "bath", "rinse-off", "lips"}
     assert all(limit.weight is LimitWeight.PRACTICE for limit in totals)
     (soap,) = (limit for limit in totals if limit.percent_of is PercentOf.OILS)
@@ -118,3 +119,36 @@ def test_ultramarines_and_chromium_greens_are_not_for_the_lips():
     for name in ("Ultramarines", "Chromium Oxide Greens", "Chromium Hydroxide Green"):
         assert by_name[name].contact == ("leave-on", "rinse-off", "bath")
     assert "lips" in by_name["Iron Oxides"].contact
+
+
+ALLERGENS = STUDIO.allergens
+
+
+def test_every_allergen_is_read():
+    # Recital 5 of Regulation (EU) 2023/1545 (read): 24 were to be named, of 26 once listed; the annex brings them to 81.
+    assert len(ALLERGENS) == len(table("fragrance_allergens_eu.csv")) == 83
+    assert sum(one.is_original for one in ALLERGENS) == 26
+    assert sum(one.is_original and one.is_active for one in ALLERGENS) == 24
+    assert sum(one.is_active for one in ALLERGENS) == 81
+
+
+@pytest.mark.parametrize(("region", "named"), [("US", 0), ("EU", 81), ("UK", 24), ("Canada", 81)])
+def test_each_region_has_its_list_of_allergens(region, named):
+    studio = replace(STUDIO, profile=replace(STUDIO.profile, region=region))
+    assert len(studio.labelling.to_name) == named
+    assert studio.labelling.region.rules.keys() - {"soap"} == STUDIO.label_regions["EU"].rules.keys()
+
+
+@pytest.mark.parametrize("row", table("fragrance_allergens_eu.csv"), ids=lambda row: row["label_name"])
+def test_an_allergen_counts_what_its_published_row_covers(row):
+    one = next(one for one in ALLERGENS if one.label_name == row["label_name"])
+    # Annex III (read): the same two thresholds for all of them.
+    assert (one.leave_on, one.rinse_off) == (Fraction(1, 100000), Fraction(1, 10000))
+    assert one.counts or one.oils
+    assert not (one.counts and fold(row["label_name"]) not in one.counts)
+    assert row["known"] in ("read", "memory")
+
+
+def test_no_name_counts_towards_two_allergens():
+    counted = [name for one in ALLERGENS for name in (*one.counts, *one.oils)]
+    assert len(counted) == len(set(counted))

@@ -1,21 +1,34 @@
-"""Label sheets: every label where the stock has it, and no text cut off."""
+"""Label sheets: every cell where the stock has it, letters as high as was asked for, and no text over an edge."""
 
 import io
+from dataclasses import replace
+from fractions import Fraction
 
+import page as ua1
 import pdfplumber
+import pypdfium2
 import pytest
+import zxingcpp
 
-from builder.compose.labels import STYLES
-from builder.compose.templates import Templates
-from builder.compose.views.frame import Sender, SheetFrame
-from builder.compose.views.labels import LabelsView, LabelView
+from builder.compose.label_lines import Block, Setter
+from builder.compose.label_pages import STYLES, cell_of, labels_view
+from builder.compose.label_test_page import compose_test_page
+from builder.compose.label_texts import Run
+from builder.compose.labels import compose_labels
+from builder.compose.tags import compose_tags
+from builder.compose.views.labels import CellView
 from builder.model.document import Document, Folder
+from builder.model.label_stock import LabelWishes
+from builder.model.quantity import Length
+from builder.model.typeface import MeasuredOn
 from builder.press.fonts import only_our_fonts
 from builder.press.sheets import Engine
+from builder.press.typefaces import typefaces_of_labels
 from builder.stock import LAYOUTS
+from tests.compose.conftest import read_edition, write_studio
 
-INCH, MM = 72, 72 / 25.4
-SHORT, LONG, TOO_LONG = "Glycerin", ", ".join(["Glycerin"] * 100), ", ".join(["Glycerin"] * 900)
+MM = 72 / 25.4
+FACES = typefaces_of_labels()
 
 
 @pytest.fixture(scope="module")
@@ -24,63 +37,121 @@ def engine(tmp_path_factory):
         yield Engine(tmp_path_factory.mktemp("studio"), (LAYOUTS,))
 
 
-def press(engine, paper, ingredients, count, fits=("plain", "tall", "wide")):
-    label = LabelView(
-        "Lotion", "Test lotion", "No scent", "Net Wt 3.98\u00a0oz (113\u00a0g)", ingredients, "", ("Keep out of eyes.",), "A-1", ""
-    )
-    frame = SheetFrame("en-US", "Labels", "Labels", paper, Sender("Test", "", (), ()))
-    view = LabelsView(frame, "Labels", " ".join(fits), fits[0], "Test, Testham", (label,) * count)
-    html = Templates((LAYOUTS,)).render("sheets/labels.html", view)
+@pytest.fixture(scope="module")
+def edition(tmp_path_factory):
+    return read_edition(write_studio(tmp_path_factory.mktemp("labels")))
+
+
+def wishing(edition, **wishes):
+    profile = replace(edition.studio.profile, labels=LabelWishes(**wishes), public_address="https://test.example")
+    return replace(edition, studio=replace(edition.studio, profile=profile))
+
+
+def press(engine, edition, stock, cells, first=1):
+    view = labels_view(edition, "Labels", stock, cells, first)
+    html = edition.templates.render("sheets/labels.html", view)
     return engine.press(Document(Folder.PRINT, "labels.pdf", "Labels", html, STYLES))
 
 
 def corners(sheet):
-    """Give the top left corner of each label's text on each page, and the size of the ingredients' letters."""
+    """Give the left, top, right and bottom edge of everything drawn on each page, in millimetres."""
     with pdfplumber.open(io.BytesIO(sheet.pdf)) as pdf:
-        found = [[(word["x0"], word["top"]) for word in one.extract_words() if word["text"] == "Lotion"] for one in pdf.pages]
-        small = [char["size"] for char in pdf.pages[0].chars if char["text"] == "G"]
-        last = [char for one in pdf.pages for char in one.chars]
-        inside = all(char["x0"] >= 0 and char["x1"] <= pdf.pages[0].width and char["bottom"] <= pdf.pages[0].height for char in last)
-    assert inside
-    return found, small[0]
+        return [
+            [tuple(shape[edge] / MM for edge in ("x0", "top", "x1", "bottom")) for shape in (*one.rects, *one.curves)] for one in pdf.pages
+        ]
 
 
+STOCKS = ("letter 3 x 6", "letter 2 x 4", "letter 2 x 3 round", "a4 3 x 4 square", "a4 2 x 3", "a4 tags")
+
+
+@pytest.mark.parametrize("name", STOCKS)
+def test_every_cell_lies_within_a_tenth_of_a_millimetre(engine, edition, name):
+    stock = edition.studio.label_stocks[name]
+    stock = replace(stock, is_cut=False)
+    moved = wishing(edition, right=Length(Fraction(3, 2)), down=Length(Fraction(-1, 2)))
+    for one, right, down in ((edition, 0, 0), (moved, 1.5, -0.5)):
+        sheet = press(engine, one, stock, [CellView(art="tick")] * stock.cells)
+        (found,) = corners(sheet)
+        assert len(found) == stock.cells
+        places = sorted(found, key=lambda edges: (round(edges[1]), edges[0]))
+        for number, (x0, top, x1, bottom) in enumerate(places):
+            row, column = divmod(number, stock.columns)
+            x = stock.left.millimetres + column * (stock.width.millimetres + stock.across.millimetres) + right
+            y = stock.top.millimetres + row * (stock.height.millimetres + stock.down.millimetres) + down
+            expected = (float(x), float(y), float(x + stock.width.millimetres), float(y + stock.height.millimetres))
+            assert (x0, top, x1, bottom) == pytest.approx(expected, abs=0.1)
+
+
+def test_a_sheet_that_has_been_begun_is_used_up(engine, edition):
+    stock = replace(edition.studio.label_stocks["letter 2 x 4"], is_cut=False)
+    pages = corners(press(engine, edition, stock, [CellView(art="tick")] * 9, first=6))
+    assert [len(page) for page in pages] == [3, 6]
+    assert min(edges[1] for edges in pages[0]) == pytest.approx(0.5 * 25.4 + 2 * 2.5 * 25.4, abs=0.1)
+
+
+# 1/16 in and 1/8 in: 21 CFR 701.3(b) (read) and 701.13(i) (memory). 3 mm: SI 2006/659 reg. 8(3)(d) (read).
 @pytest.mark.parametrize(
-    ("paper", "columns", "rows", "left", "top", "across", "down"),
-    [("letter", 2, 4, 0.5 * INCH, 0.5 * INCH, 3.75 * INCH, 2.5 * INCH), ("a4", 2, 4, 10 * MM, 10 * MM, 95 * MM, 69 * MM)],
+    ("face", "text", "millimetres", "measured_on"),
+    [
+        ("regular", "o", 1.5875, MeasuredOn.LETTERS),
+        ("bold", "o", 3.175, MeasuredOn.LETTERS),
+        ("bold", "H", 1.5875, MeasuredOn.LETTERS),
+        ("bold", "1", 3.0, MeasuredOn.FIGURES),
+    ],
 )
-def test_labels_stand_where_the_stock_has_them(engine, paper, columns, rows, left, top, across, down):
-    sheet = press(engine, paper, SHORT, columns * rows + 1)
-    assert sheet.warnings == ()
-    pages, _ = corners(sheet)
-    assert [len(labels) for labels in pages] == [columns * rows, 1]
-    first_x, first_y = pages[0][0]
-    assert first_x == pytest.approx(left + 2.4 * MM, abs=0.5)
-    assert top < first_y < top + 5 * MM
-    for number, (x, y) in enumerate(pages[0]):
-        assert x - first_x == pytest.approx(number % columns * across, abs=0.01)
-        assert y - first_y == pytest.approx(number // columns * down, abs=0.01)
+def test_printed_letters_are_as_high_as_was_asked_for(engine, edition, face, text, millimetres, measured_on):
+    points = FACES[face].size_for(text, millimetres, measured_on)
+    block = Block(5, 5, 40, points, ((Run(text, bold=face == "bold"),),))
+    stock = replace(edition.studio.label_stocks["letter 2 x 4"], is_cut=False)
+    sheet = press(engine, edition, stock, [cell_of((block,))])
+    dots = 1200
+    page = pypdfium2.PdfDocument(sheet.pdf)[0].render(scale=dots / 72, grayscale=True, crop=(0, 600, 400, 0)).to_pil()
+    _, top, _, bottom = page.point(lambda grey: 255 if grey < 128 else 0).getbbox()
+    assert (bottom - top) / dots * 25.4 == pytest.approx(millimetres, rel=0.02)
 
 
-def test_text_that_does_not_fit_gets_a_taller_cell_of_the_same_type(engine):
-    sheet = press(engine, "letter", LONG, 5)
-    assert sheet.warnings == ()
-    pages, size = corners(sheet)
-    assert [len(labels) for labels in pages] == [4, 1]
-    assert pages[0][2][1] - pages[0][0][1] == pytest.approx(5 * INCH, abs=0.01)
-    assert size >= 8.16
-
-
-def test_where_no_law_asks_for_higher_letters_type_shrinks_first_but_not_below_the_least(engine):
-    sheet = press(engine, "a4", ", ".join(["Glycerin"] * 110), 4, fits=("plain", "small", "tall", "wide"))
-    assert sheet.warnings == ()
-    pages, size = corners(sheet)
-    assert len(pages[0]) == 4
-    assert size == pytest.approx(6.5, abs=0.01)
-
-
-def test_text_that_fits_no_cell_is_told_and_not_cut(engine):
-    sheet = press(engine, "letter", TOO_LONG, 1)
-    assert "runs over its edge" in sheet.warnings[0]
+def test_text_is_as_wide_as_the_layout_believes(engine, edition):
+    text = "Ingredients: Water (Aqua), AVALON To Ty fi 1 3/4 fl oz"
+    setter = Setter(FACES)
+    block = Block(5, 5, 85, 8.25, ((Run(text),),))
+    stock = edition.studio.label_stocks["letter 2 x 4"]
+    sheet = press(engine, edition, stock, [cell_of((block,))])
     with pdfplumber.open(io.BytesIO(sheet.pdf)) as pdf:
-        assert "".join(char["text"] for one in pdf.pages for char in one.chars).count("Glycerin") == 900
+        chars = pdf.pages[0].chars
+    assert (chars[-1]["x1"] - chars[0]["x0"]) / MM == pytest.approx(setter.width(text, False, 8.25), abs=0.05)
+
+
+def test_text_that_runs_over_its_edge_is_told(engine, edition):
+    block = Block(5, 5, 20, 9, ((Run("Sunflower oil (Helianthus Annuus Seed Oil)"),),))
+    sheet = press(engine, edition, edition.studio.label_stocks["letter 2 x 4"], [cell_of((block,))])
+    assert "runs over its edge" in sheet.warnings[0]
+
+
+def test_labels_to_colour_tags_and_the_test_page_can_be_read_by_everyone(engine, edition):
+    colouring = wishing(edition, to_colour=True)
+    sheet = colouring.sheets[-1]
+    for document in (*compose_labels(colouring, sheet), *compose_tags(colouring, sheet), *compose_test_page(colouring)):
+        pressed = engine.press(document)
+        assert pressed.warnings == ()
+        report = ua1.validate_pdf_bytes(pressed.pdf, profile="ua1")
+        assert report.is_compliant, f"{document.path}: {report.failures}"
+
+
+def test_the_code_on_a_tag_leads_to_the_page_of_the_class(engine, edition):
+    colouring = wishing(edition, to_colour=True)
+    (tags,) = compose_tags(colouring, colouring.sheets[-1])
+    sheet = engine.press(tags)
+    page = pypdfium2.PdfDocument(sheet.pdf)[0]
+    codes = zxingcpp.read_barcodes(page.render(scale=300 / 72).to_pil())
+    assert {code.text for code in codes} == {"https://test.example/classes/first.html"}
+    assert len(codes) == colouring.sheets[-1].students
+    for code in codes:
+        assert (code.position.top_right.x - code.position.top_left.x) / 300 * 25.4 >= 15
+    assert "test.example/classes/first.html" in page.get_textpage().get_text_range().replace("\r\n", "")
+
+
+def test_labels_are_printed_at_their_size(engine, edition):
+    sheet = press(engine, edition, edition.studio.label_stocks["letter 2 x 4"], [CellView(art="tick")])
+    with pdfplumber.open(io.BytesIO(sheet.pdf)) as pdf:
+        viewer = pdf.doc.catalog["ViewerPreferences"]
+    assert viewer["PrintScaling"].name == "None" and viewer["DisplayDocTitle"] is True

@@ -57,7 +57,7 @@ def test_a_batch_for_people_fills_every_container(bottles, jars, cup, pot):
     size = PeopleSize(bottles, NO_MASS, grams(pot), grams(cup), ((jar(55), jars),))
     made = recipe(phase("all", {"water": Rest(), "glycerin": share(3)}), fill="113")
     sheet = reckon_batch(made, LOTION, size, STOCK, FINE, CONSTANTS)
-    (other,) = fill_others(sheet, STOCK, FINE)
+    (other,) = fill_others(sheet, STOCK, FINE, CONSTANTS)
     assert (sheet.portions.yields, other.portions.yields) == (bottles, jars)
     assert other.portions.fill == other.recipe.fill.weight == grams(55)
     assert sheet.grams.total >= sheet.portions.all_from
@@ -66,7 +66,7 @@ def test_a_batch_for_people_fills_every_container(bottles, jars, cup, pot):
 
 def test_a_size_that_is_no_class_fills_one_kind_of_container():
     sheet = reckon_batch(recipe(phase("all", {"water": Rest()})), LOTION, ContainersSize(3), STOCK, FINE, CONSTANTS)
-    assert fill_others(sheet, STOCK, FINE) == ()
+    assert fill_others(sheet, STOCK, FINE, CONSTANTS) == ()
     assert sheet.portions.all_from is None
 
 

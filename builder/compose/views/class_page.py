@@ -48,6 +48,8 @@ class ClassPageView:
     wear: tuple[str, ...]
     cautions: tuple[CautionView, ...]
     allergens: str
+    allergens_open: str
+    free_from: str
     for_whom: str
     youngest: str
     length: str

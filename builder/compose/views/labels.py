@@ -1,4 +1,4 @@
-"""What `sheets/labels.html` shows: one label for each container."""
+"""What `sheets/labels.html` shows: pages of cells, and in each cell text in its place. All styles are measures, already in words."""
 
 from dataclasses import dataclass
 
@@ -6,27 +6,55 @@ from builder.compose.views.frame import SheetFrame
 
 
 @dataclass(frozen=True)
-class LabelView:
-    """One label. `net_contents` and `made_on` are empty where they are to be written by hand."""
+class RunView:
+    """A stretch of text, or a line to write on: `blank` is then its style."""
 
-    identity: str
-    name: str
-    variant: str
-    net_contents: str
-    ingredients: str
-    directions: str
-    cautions: tuple[str, ...]
-    batch: str
-    made_on: str
+    text: str
+    bold: bool = False
+    blank: str = ""
+
+
+@dataclass(frozen=True)
+class BlockView:
+    """A paragraph in its place: its style, its lines."""
+
+    style: str
+    lines: tuple[tuple[RunView, ...], ...]
+
+
+@dataclass(frozen=True)
+class MarkView:
+    """Something drawn in a cell: a hole, a tick of a ruler. `kind` is its class in the stylesheet."""
+
+    kind: str
+    style: str
+
+
+@dataclass(frozen=True)
+class QrView:
+    """A QR code: its style, how many modules it has across with its quiet zone, its dark modules as a path, what it says."""
+
+    style: str
+    modules: int
+    path: str
+    says: str
+
+
+@dataclass(frozen=True)
+class CellView:
+    """One cell: its style, its text and what is drawn in it. `art` names a border around it; placing the cell makes a mark of it."""
+
+    style: str = ""
+    blocks: tuple[BlockView, ...] = ()
+    marks: tuple[MarkView, ...] = ()
+    qr: QrView | None = None
+    art: str = ""
 
 
 @dataclass(frozen=True)
 class LabelsView:
-    """The labels of one product of one date. `fits` are the sizes of type and cell that may be tried, the best first."""
+    """The sheets of labels of one product of one date; each page is a tuple of cells."""
 
     frame: SheetFrame
     title: str
-    fits: str
-    first_fit: str
-    maker: str
-    labels: tuple[LabelView, ...]
+    pages: tuple[tuple[CellView, ...], ...]

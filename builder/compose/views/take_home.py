@@ -35,7 +35,10 @@ class ListedVariant:
 
 @dataclass(frozen=True)
 class TakeHomeView:
-    """A take-home sheet. `pdf` is the address of the same sheet as PDF, empty on paper; `first_aid` is for lye, empty without it."""
+    """A take-home sheet. `pdf` is the address of the same sheet as PDF, empty on paper; `first_aid` is for lye, empty without it.
+
+    `cost` is what the batch costs, empty unless the studio asks for it.
+    """
 
     frame: PageFrame | SheetFrame
     pdf: str
@@ -54,12 +57,16 @@ class TakeHomeView:
     time: str
     storage: str
     keeps: str
+    cost: str
     directions: str
     label_lists: tuple[ListedVariant, ...]
     label_rest: bool
+    label_note: str
     label_cautions: tuple[str, ...]
     net_contents: str
     allergens: str
+    allergens_open: str
+    free_from: str
     first_aid: tuple[str, ...]
     emergency: tuple[str, ...]
     printed: str

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from builder.compose.views.doses import GuestTable, TotalTable
 from builder.compose.views.frame import SheetFrame
 from builder.compose.views.ingredient_table import IngredientRow, IngredientTable
 from builder.compose.views.lesson import LessonFlow
@@ -60,13 +61,46 @@ class FindingView:
 
 @dataclass(frozen=True)
 class ProductBatches:
-    """One product of the class: its batches, what they need in all, what each student may add."""
+    """One product of the class: its batches, what they need in all (empty for one batch), what each student may add, its codes."""
 
     name: str
     containers: str
     batches: tuple[BatchView, ...]
     needed: tuple[IngredientRow, ...]
     choices: tuple[ChoiceView, ...]
+    codes: str
+    totals: tuple[TotalTable, ...]
+
+
+@dataclass(frozen=True)
+class BuyRow:
+    """One thing to buy: how much is needed, which packs, what they cost, and what is left in them."""
+
+    name: str
+    needed: str
+    packs: str
+    price: str
+    left: str
+
+
+@dataclass(frozen=True)
+class BuyGroup:
+    """Things of one kind."""
+
+    title: str
+    rows: tuple[BuyRow, ...]
+
+
+@dataclass(frozen=True)
+class SuppliesView:
+    """What to buy, what the till takes, what a jug serves, what the class costs, and what to know of these sums."""
+
+    groups: tuple[BuyGroup, ...]
+    till: str
+    left: str
+    jugs: tuple[Fact, ...]
+    costs: tuple[Fact, ...]
+    notes: tuple[str, ...]
 
 
 @dataclass(frozen=True)
@@ -85,5 +119,7 @@ class TeacherView:
     ahead: LessonFlow
     products: tuple[ProductBatches, ...]
     lesson: LessonFlow
+    supplies: SuppliesView | None
     findings: tuple[FindingView, ...]
     sums: tuple[SumsView, ...]
+    guests: GuestTable | None

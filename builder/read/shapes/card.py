@@ -4,12 +4,13 @@ from typing import Annotated, Self
 
 from pydantic import model_validator
 
-from builder.model.ingredient import CountsAs, DeclaredAs
+from builder.model.ingredient import CHARGES, MICROBES, CountsAs, DeclaredAs
 from builder.read.bounds import SOLID_ALKALI
-from builder.read.shapes.fields import OneOrMore, Text, Texts, Weight, WholeAboveZero, reads
-from builder.read.shapes.figure import RELATIVE_DENSITY, Entries, KnownField, entries_of, judge_bounds
+from builder.read.shapes.fields import NOT_EMPTY, AllergenFamilies, Text, Texts, Weight, WholeAboveZero, YesOrNo, reads
+from builder.read.shapes.figure import RELATIVE_DENSITY, Entries, entries_of, judge_bounds
+from builder.read.shapes.label_name import AllergenStatementShape, LabelNameShape
 from builder.read.shapes.shape import Shape, maybe, needed
-from builder.read.text_error import TextError
+from builder.read.shapes.stock import CitationShape
 from builder.read.values import member_of, word_of
 
 _KINDS = (
@@ -21,11 +22,7 @@ _HAZARDS = (
     "caustic", "irritant acid", "dust", "flammable", "neat essential oil", "neat preservative", "phototoxic", "slippery", "stains",
     "spoils", "harmful to pets", "sensitiser",
 )  # fmt: skip
-_ALLERGENS = (
-    "tree nut", "peanut", "wheat", "oat", "milk", "soy", "sesame", "bee products", "wool alcohols", "daisy family", "mustard", "egg",
-    "fish", "coconut",
-)  # fmt: skip
-
+_STATEMENT = "{covers: extended list, contains: {Linalool: 25 to 45 %}, source: our-supplier, at: statement of lot 12, known: supplier}"
 _ENTRY = "[{value: 190, unit: mg/g, source: a-source, at: page 112, known: read}]"
 
 
@@ -41,21 +38,16 @@ class FiguresShape(Shape):
     water_content: Annotated[Entries, entries_of("water content", "%")] = maybe("water content", (), _ENTRY)
     melting_point: Annotated[Entries, entries_of("melting point", "degC")] = maybe("melting point", (), _ENTRY)
     flash_point: Annotated[Entries, entries_of("flash point", "degC")] = maybe("flash point", (), _ENTRY)
-
-
-class LabelNameShape(Shape):
-    """The names on a label, in descending order of weight where it is a blend."""
-
-    inci: OneOrMore = needed("inci", "Olea Europaea Fruit Oil")
-    plain: OneOrMore = needed("plain", "olive oil")
-    known: KnownField = needed("known", "memory")
-
-    @model_validator(mode="after")
-    def _are_as_many(self) -> Self:
-        if len(self.inci) != len(self.plain):
-            wrong = f"{len(self.inci)} names stand under inci and {len(self.plain)} under plain, and each needs its counterpart."
-            raise TextError("label-names-unequal", wrong, "Give both lists the same things in the same order.")
-        return self
+    required_hlb: Annotated[Entries, entries_of("required HLB", "HLB")] = maybe("required HLB", (), _ENTRY)
+    hlb: Annotated[Entries, entries_of("HLB", "HLB")] = maybe("HLB", (), _ENTRY)
+    share_of_oils: Annotated[Entries, entries_of("share of oils", "%")] = maybe("share of oils", (), _ENTRY)
+    ph_window: Annotated[Entries, entries_of("pH window", "pH", both_ends=True)] = maybe("pH window", (), _ENTRY)
+    usual_amount: Annotated[Entries, entries_of("usual amount", "%", both_ends=True)] = maybe("usual amount", (), _ENTRY)
+    add_below: Annotated[Entries, entries_of("add below", "degC")] = maybe("add below", (), _ENTRY)
+    in_soap: Annotated[Entries, entries_of("in soap", "%")] = maybe("in soap", (), _ENTRY)
+    takes_oil: Annotated[Entries, entries_of("takes oil", "%")] = maybe("takes oil", (), _ENTRY)
+    takes_powder: Annotated[Entries, entries_of("takes powder", "%")] = maybe("takes powder", (), _ENTRY)
+    aluminium: Annotated[Entries, entries_of("aluminium", "%")] = maybe("aluminium", (), _ENTRY)
 
 
 class ColourNameShape(Shape):
@@ -73,6 +65,14 @@ class DropMassShape(Shape):
     measured: Text = needed("measured", '"how and when"')
 
 
+class PreservesShape(CitationShape):
+    """What a preservative holds back, whether it does so alone, and what makes it fail."""
+
+    covers: Annotated[tuple[Annotated[str, reads(word_of(*MICROBES))], ...], NOT_EMPTY] = needed("covers", "[bacteria, fungi]")
+    alone: YesOrNo = needed("alone", "yes")
+    fails_with: tuple[Annotated[str, reads(word_of(*CHARGES))], ...] = maybe("fails with", (), "[cationic]")
+
+
 class CardShape(Shape):
     """One ingredient card."""
 
@@ -84,8 +84,16 @@ class CardShape(Shape):
     counts_as: Annotated[CountsAs, reads(member_of(CountsAs))] = needed("counts as", "fat")
     mixes_with: Annotated[str, reads(word_of("oil", "water", "both", "neither"))] = needed("mixes with", "oil")
     declared_as: Annotated[DeclaredAs, reads(member_of(DeclaredAs))] = maybe("declared as", DeclaredAs.INGREDIENT)
+    saponified_as: Text = maybe("saponified as", "", "Olivate")
+    allergen_statement: AllergenStatementShape | None = maybe("allergen statement", example=_STATEMENT)
     hazards: tuple[Annotated[str, reads(word_of(*_HAZARDS))], ...] = maybe("hazards", (), "[dust]")
-    allergens: tuple[Annotated[str, reads(word_of(*_ALLERGENS))], ...] = maybe("allergens", (), "[tree nut]")
+    allergens: AllergenFamilies = maybe("allergens", (), "[tree nut]")
+    charge: Annotated[str, reads(word_of(*CHARGES))] = maybe("charge", "")
+    like_food: YesOrNo = maybe("like food", False)
+    speeds_trace: YesOrNo = maybe("speeds trace", False)
+    preserves: PreservesShape | None = maybe(
+        "preserves", example="{covers: [bacteria, fungi], alone: yes, source: a-source, at: page 112, known: read}"
+    )
     about: Text = maybe("about", "")
     figures: FiguresShape = maybe("figures", FiguresShape.model_construct(), f"{{saponification: {_ENTRY}}}")
     drop_mass: DropMassShape | None = maybe("drop mass", example='{drops: 50, weigh: 1.9 g, measured: "how and when"}')

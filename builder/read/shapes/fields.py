@@ -9,11 +9,15 @@ from pydantic import AfterValidator, BeforeValidator, PlainValidator
 
 from builder.model.figure import Source
 from builder.model.product import Product
-from builder.model.quantity import Amount, Box, Count, Density, Duration, Mass, Share, Temperature, Volume
+from builder.model.quantity import Amount, Box, Count, Density, Duration, Length, Mass, Share, Temperature, Volume
 from builder.read import amounts, numbers, values
 from builder.read.text_error import TextError
 
 T = TypeVar("T")
+ALLERGENS = (
+    "tree nut", "peanut", "wheat", "oat", "milk", "soy", "sesame", "bee products", "wool alcohols", "daisy family", "mustard", "egg",
+    "fish", "coconut",
+)  # fmt: skip
 
 
 def reads(parse: Callable[[str], T]) -> PlainValidator:
@@ -47,6 +51,8 @@ Day = Annotated[str, reads(values.parse_day)]
 Currency = Annotated[str, reads(values.parse_currency)]
 WebAddress = Annotated[str, reads(values.parse_web_address)]
 
+AllergenFamilies = tuple[Annotated[str, reads(values.word_of(*ALLERGENS))], ...]
+
 SourceField = Annotated[Source, looks_up(values.find_source)]
 ProductField = Annotated[Product, looks_up(values.find_product)]
 
@@ -70,4 +76,7 @@ Purity = Annotated[Share, reads(amounts.parse_purity)]
 Superfat = Annotated[Share, reads(amounts.parse_superfat)]
 Things = Annotated[Count, reads(amounts.parse_count)]
 ThingsOrNone = Annotated[Count, reads(lambda text: amounts.parse_count(text, zero=True))]
+LengthField = Annotated[Length, reads(amounts.parse_length)]
+Gap = Annotated[Length, reads(lambda text: amounts.parse_length(text, zero=True))]
+Shift = Annotated[Length, reads(lambda text: amounts.parse_length(text, zero=True, below_zero=True))]
 Inside = Annotated[Box, reads(amounts.parse_box)]

@@ -8,12 +8,14 @@ from pydantic import BeforeValidator, model_validator
 from builder.model.nearest import did_you_mean
 from builder.model.place import fold
 from builder.model.quantity import Share
-from builder.model.recipe import AmountsAs, DividedBy
+from builder.model.recipe import CODE_LETTERS, USED_ON, AmountsAs, DividedBy, ListedAs
 from builder.read.shapes.fields import (
     NOT_EMPTY,
+    AllergenFamilies,
     AmountField,
     DensityField,
     Heat,
+    Number,
     PartOfWhole,
     Percent,
     PositiveNumber,
@@ -24,17 +26,26 @@ from builder.read.shapes.fields import (
     Texts,
     Time,
     Weight,
+    Whole,
     YesOrNo,
     reads,
 )
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text_error import TextError
-from builder.read.values import member_of
+from builder.read.values import member_of, word_of
 
 
 def _alone(given: object) -> object:
     """Give one name as a mapping in which it is the whole."""
     return {given.strip(): "100 %"} if isinstance(given, str) and given.strip() else given
+
+
+def parse_code(text: str) -> str:
+    """Read the letters of a recipe's batch codes."""
+    if not (2 <= len(text) <= 4 and set(text) <= set(CODE_LETTERS)):
+        wrong = f'"{text}" cannot begin a batch code, which has to be read without a mistake from a small label.'
+        raise TextError("batch-code-unclear", wrong, 'Write two to four capital letters, none of them I or O, for example "ML".')
+    return text
 
 
 def _purity_of_all(given: object) -> object:
@@ -132,6 +143,21 @@ class CureShape(Shape):
     measured: Text = needed("measured", '"how, when"')
 
 
+class PhShape(Shape):
+    """The pH of the finished product."""
+
+    low: Number = needed("low", "4.8")
+    high: Number = needed("high", "5.2")
+    measured: Text = needed("measured", '"how, when"')
+
+    @model_validator(mode="after")
+    def _is_on_the_scale(self) -> Self:
+        if not 0 <= self.low <= self.high <= 14:
+            wrong = "pH runs from 0 to 14, and its low end is not above its high end."
+            raise TextError("ph-not-on-the-scale", wrong, "Write what the strip or the meter showed, the lowest and the highest reading.")
+        return self
+
+
 class RecipeShape(Shape):
     """One recipe."""
 
@@ -145,9 +171,16 @@ class RecipeShape(Shape):
     fills: FillShape = needed("fills", "{container: 4 fl oz bottle, weight: 113 g}")
     density: MeasuredDensityShape | None = maybe("density", example='{value: 0.98 g/mL, measured: "how, when"}')
     cure: CureShape | None = maybe("cure", example='{time: 6 weeks, loses: 12 %, measured: "how, when"}')
+    ingredients_listed: Annotated[ListedAs, reads(member_of(ListedAs))] = maybe("ingredients listed", ListedAs.PUT_IN, "as it came out")
+    ph: PhShape | None = maybe("pH", example='{low: 4.8, high: 5.2, measured: "how, when"}')
+    free_from: AllergenFamilies = maybe("free from", (), "[tree nut]")
+    used_on: tuple[Annotated[str, reads(word_of(*USED_ON))], ...] = maybe("used on", (), "[face]")
+    youngest_user: Whole | None = maybe("youngest user", example="3")
     tools: Texts = maybe("tools", (), "[kitchen scale, whisk]")
     keeps: Text = maybe("keeps", "")
     storage: Text = maybe("storage", "")
     directions: Text = maybe("directions", "")
+    after_opening: Text = maybe("after opening", "", "6 months")
+    code: Annotated[str, reads(parse_code)] = maybe("code", "", "ML")
     label_cautions: Texts = maybe("label cautions", (), "[Keep out of the eyes.]")
     accepts: dict[str, Text] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")

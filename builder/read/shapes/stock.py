@@ -2,7 +2,21 @@
 
 from typing import Annotated
 
-from builder.read.shapes.fields import NOT_EMPTY, Capacity, Day, Inside, PartOfWhole, SourceField, Text, Texts, Weight, YesOrNo, reads
+from builder.read.shapes.fields import (
+    NOT_EMPTY,
+    Capacity,
+    Day,
+    Inside,
+    LengthField,
+    Number,
+    PartOfWhole,
+    SourceField,
+    Text,
+    Texts,
+    Weight,
+    YesOrNo,
+    reads,
+)
 from builder.read.shapes.figure import KnownField
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.values import word_of
@@ -28,10 +42,21 @@ class ContainerShape(Shape):
     inside: Inside | None = maybe("inside")
     fill_weight: Weight | None = maybe("fill weight")
     head_space: PartOfWhole | None = maybe("head space")
+    height: LengthField | None = maybe("height")
+    around: LengthField | None = maybe("around")
+    width: LengthField | None = maybe("width")
+    lid: LengthField | None = maybe("lid")
     shape: Text = needed("shape", "cylinder")
     source: SourceField = needed("source", "common-practice")
     at: Text = needed("at", "trade size")
     known: KnownField = needed("known", "practice")
+
+
+class UsualPhShape(Shape):
+    """The pH that a kind of product usually has."""
+
+    low: Number = needed("low", "5")
+    high: Number = needed("high", "7.5")
 
 
 class ProductShape(Shape):
@@ -41,6 +66,35 @@ class ProductShape(Shape):
     contact: Annotated[str, reads(word_of("leave-on", "rinse-off", "bath", "lips"))] = needed("contact", "leave-on")
     made_with_lye: YesOrNo = needed("made with lye", "no")
     declared_by: Annotated[str, reads(word_of("weight", "volume"))] = needed("declared by", "weight")
+    declared_by_in: dict[str, Annotated[str, reads(word_of("weight", "volume"))]] = maybe("declared by in", {}, "{Canada: volume}")
+    usual_ph: UsualPhShape | None = maybe("usual pH", example="{low: 5, high: 7.5}")
+    meets_water: YesOrNo = maybe("wet hands in the jar", False)
+
+
+class RegionRuleShape(Shape):
+    """One rule of a region, and where it stands."""
+
+    says: Text = needed("is", "Aqua")
+    source: SourceField = needed("source", "common-practice")
+    at: Text = needed("at", "Article 19")
+    known: KnownField = needed("known", "read")
+
+
+class LabelRegionShape(Shape):
+    """One entry of `label_regions.yaml`."""
+
+    heading: RegionRuleShape = needed("heading")
+    names: RegionRuleShape = needed("names")
+    water: RegionRuleShape = needed("water")
+    fragrance: RegionRuleShape = needed("fragrance")
+    flavour: RegionRuleShape = needed("flavour")
+    colours: RegionRuleShape = needed("colours")
+    exactly_one_per_cent: RegionRuleShape = needed("exactly one per cent")
+    fragrance_last: RegionRuleShape = needed("fragrance last")
+    may_contain: RegionRuleShape = needed("may contain")
+    allergens: RegionRuleShape = needed("allergens")
+    nano: RegionRuleShape = needed("nano")
+    soap: RegionRuleShape | None = maybe("soap")
 
 
 class CitationShape(Shape):

@@ -7,6 +7,7 @@ from builder.model.studio_class import BatchFor, Format, HomeSize
 from builder.read.home_sizes import parse_home_size
 from builder.read.shapes.fields import (
     NOT_EMPTY,
+    AllergenFamilies,
     Date,
     Price,
     Text,
@@ -19,6 +20,7 @@ from builder.read.shapes.fields import (
     WholeAboveZero,
     reads,
 )
+from builder.read.shapes.labels import LabelWishesShape
 from builder.read.shapes.recipe import FillShape
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.values import member_of, word_of
@@ -57,6 +59,7 @@ class DateShape(Shape):
     on: Date = needed("on", "2027-03-06 10:00")
     enrolled: Whole = maybe("enrolled", 0)
     staff: StaffShape | None = maybe("staff", example="{teachers: 1, assistants: 3}")
+    first_label: WholeAboveZero = maybe("first label", 1)
 
 
 class PictureShape(Shape):
@@ -86,7 +89,9 @@ class ClassShape(Shape):
     on_the_demo_table: Texts = maybe("on the demo table", (), "[a scale, a slow cooker]")
     at_the_sink: Texts = maybe("at the sink", (), "[paper towels, a bin with a bag]")
     take_home: Text = maybe("take home", "")
+    free_from: AllergenFamilies = maybe("free from", (), "[tree nut]")
     picture: PictureShape | None = maybe("picture", example="{file: lotion.svg, alt: what the picture shows}")
     sheets: Annotated[str, reads(word_of("public", "studio"))] = maybe("take-home sheets", "studio")
+    labels: LabelWishesShape | None = maybe("labels", example="{sheet: letter 2 x 4, panels: 2}")
     dates: tuple[DateShape, ...] = maybe("dates", (), "[{on: 2027-03-06 10:00, enrolled: 9}]")
     accepts: dict[str, Text] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")

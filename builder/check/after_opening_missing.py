@@ -1,0 +1,23 @@
+"""after-opening-missing: something that keeps for more than 30 months, in a region whose law then asks for the time after opening."""
+
+from collections.abc import Iterator
+
+from builder.model.durability import MOST_DATED, durability_in
+from builder.model.finding import Finding, caution
+from builder.model.studio import Studio
+
+REGIONS = ("EU", "UK")
+
+
+def find_times_after_opening_missing(studio: Studio) -> Iterator[Finding]:
+    """Compare how long each recipe keeps with the limit (Regulation 1223/2009 Art. 19(1)(c), read)."""
+    for recipe in studio.recipes.values():
+        keeps = durability_in(recipe.keeps)
+        if studio.profile.region in REGIONS and keeps and keeps.months > MOST_DATED and not recipe.after_opening:
+            yield caution(
+                "after-opening-missing",
+                recipe.places.get("keeps", recipe.place),
+                f"{recipe.name} keeps for more than {MOST_DATED} months, so that its label has to say how long it is good once opened, and "
+                "nobody has said that.",
+                "Add `after opening:` to the recipe, for example `after opening: 12 months`.",
+            )

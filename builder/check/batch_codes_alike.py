@@ -1,0 +1,25 @@
+"""batch-codes-alike: two recipes whose batch codes begin with the same letters, so that a jar cannot be traced to its batch."""
+
+from collections.abc import Iterator
+
+from builder.model.finding import Finding, caution
+from builder.model.studio import Studio
+
+
+def find_batch_codes_alike(studio: Studio) -> Iterator[Finding]:
+    """Compare the letters of all recipes; the later one in the order of their names is told."""
+    first: dict[str, str] = {}
+    for key, recipe in sorted(studio.recipes.items()):
+        other = first.setdefault(recipe.letters, key)
+        if other != key:
+            yield caution(
+                "batch-codes-alike",
+                recipe.places.get("code", recipe.place),
+                f'The batch codes of "{key}" and of "{other}" both begin with {recipe.letters}, so that jars of one day cannot be told '
+                "apart by them.",
+                'Give one of the two letters of its own, for example `code: "' + _other(recipe.letters) + '"`.',
+            )
+
+
+def _other(letters: str) -> str:
+    return f"{letters[:3]}{'X' if not letters.endswith('X') else 'Z'}"

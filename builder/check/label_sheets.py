@@ -1,0 +1,42 @@
+"""label-sheet-unknown, label-cell-off-the-sheet: a sheet of labels that nobody has described, or a first label that it does not have."""
+
+from collections.abc import Iterator
+
+from builder.model.finding import Finding, stop
+from builder.model.label_stock import LabelStock, LabelWishes
+from builder.model.nearest import did_you_mean
+from builder.model.place import fold
+from builder.model.studio import ANY, Studio
+
+
+def find_unfit_label_sheets(studio: Studio) -> Iterator[Finding]:
+    """Look up the sheets that the studio and its classes ask for, and the cells at which they begin."""
+    yield from _unknown(studio, studio.profile.labels)
+    for studio_class in studio.classes.values():
+        yield from _unknown(studio, studio_class.labels)
+        stock = _stock(studio, studio_class.labels) or _stock(studio, studio.profile.labels)
+        for date in studio_class.dates:
+            if stock is not None and date.first_label > stock.cells:
+                yield stop(
+                    "label-cell-off-the-sheet",
+                    date.first_label_place,
+                    f'The first label is to be number {date.first_label}, and the sheet "{stock.name}" has {stock.cells}.',
+                    f"Count the labels row by row from the top left: write a number from 1 to {stock.cells}.",
+                )
+
+
+def _stock(studio: Studio, wishes: LabelWishes) -> LabelStock | None:
+    return studio.label_stocks.get(fold(wishes.sheet)) if wishes.sheet else None
+
+
+def _unknown(studio: Studio, wishes: LabelWishes) -> Iterator[Finding]:
+    unread = studio.unread.label_stocks
+    if wishes.sheet and _stock(studio, wishes) is None and ANY not in unread and fold(wishes.sheet) not in unread:
+        names = [stock.name for stock in studio.label_stocks.values()]
+        yield stop(
+            "label-sheet-unknown",
+            wishes.place,
+            f'There is no sheet of labels "{wishes.sheet}", so nobody knows where its labels lie on the paper.',
+            "Name one of content/label_sheets.yaml, or measure yours and add it to shelf/label_sheets.yaml."
+            f"{did_you_mean(wishes.sheet, names)}",
+        )

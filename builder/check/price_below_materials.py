@@ -1,0 +1,32 @@
+"""price-below-materials: what a class takes in does not pay for what it uses up."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from builder.check.batches import BatchFinding
+from builder.model.class_sheet import ClassSheet
+from builder.model.finding import caution
+from builder.model.studio import Studio
+
+
+def find_prices_below_materials(sheet: ClassSheet, studio: Studio) -> Iterator[BatchFinding]:
+    """Compare the price of a class with its materials; choices count at their most, and what has no price for nothing."""
+    cost, a_class = sheet.cost, sheet.studio_class
+    if cost is None or a_class.price * sheet.students >= cost.total:
+        return
+    least = "at least " if cost.unpriced else ""
+    finding = caution(
+        "price-below-materials",
+        a_class.at("price"),
+        "The price does not pay for the materials, with the dearest scent and colour at their most.",
+        "Raise the price, or make less, or correct the prices in shelf/supplies.yaml.",
+        about=frozenset({a_class.key}),
+    )
+    currency = studio.profile.currency
+    taken = f"{_money(a_class.price * sheet.students)} {currency} come in and {least}{_money(cost.total)} {currency} go out"
+    yield BatchFinding(finding, f"{sheet.students} students, where {taken}")
+
+
+def _money(value: Fraction) -> str:
+    """Write a sum to the hundredth; the exact half goes to the even one."""
+    return f"{round(value * 100) // 100}.{round(value * 100) % 100:02d}"

@@ -1,0 +1,64 @@
+"""Batch codes: the letters of the product, the day as six figures, and the pot where there are several.
+
+`ML-270306` is the lotion of 6 March 2027; `ML-270306-2` that of the second group (or student), `ML-270306-T` the teacher's. Where the
+product is made twice on one day, also by two classes, a letter after the day tells them apart, in their order: `ML-270306B`. No I and no
+O, which are taken for 1 and 0.
+"""
+
+from datetime import date, datetime
+
+from builder.compose.wording import counted
+from builder.model.class_sheet import ClassSheet, MadeSheet
+from builder.model.recipe import CODE_LETTERS
+from builder.model.studio import Studio
+from builder.model.studio_class import BatchFor
+
+TEACHER = "T"
+
+
+def batch_code(studio: Studio, sheet: ClassSheet, made: MadeSheet, pot: str) -> str:
+    """Give the code of one pot; empty where there is no date yet."""
+    if sheet.date is None:
+        return ""
+    on = sheet.date.on
+    same_day = _on_the_day(studio, made.make.recipe.text, on.date())
+    number = same_day.index((on, sheet.studio_class.key))
+    run = CODE_LETTERS[number % len(CODE_LETTERS)] if len(same_day) > 1 else ""
+    code = f"{made.batch.recipe.letters}-{on:%y%m%d}{run}"
+    return f"{code}-{pot}" if pot else code
+
+
+def _on_the_day(studio: Studio, recipe: str, day: date) -> list[tuple[datetime, str]]:
+    """Give when, and in which class, a recipe is made on one day."""
+    making = (one for one in studio.classes.values() if any(make.recipe.text == recipe for make in one.makes))
+    return sorted((at.on, one.key) for one in making for at in one.dates if at.on.date() == day)
+
+
+def jars_of(sheet: ClassSheet, made: MadeSheet, number: int) -> tuple[str, ...]:
+    """Give for each container of one kind the pot from which it is filled; `number` counts the kinds, the recipe's own first."""
+    make = made.make
+    filled = make if number == 0 else make.also[number - 1]
+    spare = ["" if make.batch_for is BatchFor.CLASS else TEACHER] * filled.spare
+    return (*(pot for pot, people in pots_of(sheet, made) for _ in range(people * filled.each_student)), *spare)
+
+
+def pots_of(sheet: ClassSheet, made: MadeSheet) -> list[tuple[str, int]]:
+    """Give each pot of the students with the number of people who fill from it."""
+    if made.make.batch_for is BatchFor.CLASS:
+        return [("", sheet.students)]
+    if made.make.batch_for is BatchFor.STUDENT:
+        return [(str(number), 1) for number in range(1, sheet.students + 1)]
+    sizes = [sheet.studio_class.group_size] * (sheet.groups - 1) + [sheet.last_group] * (sheet.groups > 0)
+    return [(str(number), people) for number, people in enumerate(sizes, start=1)]
+
+
+def code_words(studio: Studio, sheet: ClassSheet, made: MadeSheet) -> str:
+    """Give the codes of a product in words for the teacher's sheet."""
+    pots = [pot for pot, _ in pots_of(sheet, made)]
+    if sheet.date is None or not pots:
+        return ""
+    if made.make.batch_for is BatchFor.CLASS:
+        return batch_code(studio, sheet, made, "")
+    first, last = (batch_code(studio, sheet, made, pot) for pot in (pots[0], pots[-1]))
+    students = first if first == last else f"{first} to {last} ({counted(len(pots), 'pot', 'pots')})"
+    return f"{students}; the teacher's pot {batch_code(studio, sheet, made, TEACHER)}" if len(made.batches) > 1 else students

@@ -1,0 +1,72 @@
+"""What the choices of a product come to for the class, and who has chosen what: for the teacher's sheet alone."""
+
+from builder.compose.dose_words import drops_in_words, reasons
+from builder.compose.views.doses import GuestTable, TotalRow, TotalTable
+from builder.compose.wording import counted, grams, sentence, within
+from builder.model.class_sheet import ChoiceTotal, ClassSheet, MadeSheet
+from builder.model.dose import Dose, MostOf
+from builder.model.roster import Guest
+
+
+def view_totals(made: MadeSheet, *, has_roster: bool) -> tuple[TotalTable, ...]:
+    """Give a table for each choice: the most in a portion, and what all portions need of each option."""
+    return tuple(_table(dose, total, has_roster) for dose, total in zip(made.batch.doses, made.choices, strict=True) if dose.each)
+
+
+def view_guests(sheet: ClassSheet) -> GuestTable | None:
+    """Give who comes; None where the class has no roster, or none of its rows is for this date."""
+    if not sheet.guests:
+        return None
+    choices = [(made.batch.recipe.key, made.batch.recipe.name, dose) for made in sheet.made for dose in made.batch.doses]
+    several = len({key for key, _, _ in choices}) > 1
+    heads = [f"{name}: {dose.what}" if several else sentence(dose.what) for _, name, dose in choices]
+    has_age, has_allergies = any(one.age is not None for one in sheet.guests), any(one.allergies for one in sheet.guests)
+    rows = []
+    for guest in sheet.guests:
+        cells = [guest.name]
+        cells += [str(guest.age) if guest.age is not None else ""] if has_age else []
+        cells += [_chosen(guest, key, dose) for key, _, dose in choices]
+        cells += [guest.allergies] if has_allergies else []
+        rows.append(tuple(cells))
+    columns = ("Name", *(["Age"] if has_age else []), *heads, *(["Allergies"] if has_allergies else []))
+    listed = f"{counted(len(sheet.guests), 'person', 'people')} on the roster for {counted(sheet.students, 'student', 'students')}."
+    return GuestTable(listed, columns, tuple(rows))
+
+
+def _chosen(guest: Guest, recipe: str, dose: Dose) -> str:
+    if (recipe, dose.what) not in guest.chosen:
+        return "not yet"
+    option = guest.chosen[recipe, dose.what]
+    return within(option) if option is not None else f"no {dose.what}"
+
+
+def _table(dose: Dose, total: ChoiceTotal, has_roster: bool) -> TotalTable:
+    rows = tuple(
+        TotalRow(
+            name=option.option,
+            most=_most(one),
+            chosen=str(option.chosen),
+            for_chosen=grams(option.for_chosen),
+            expected=grams(option.expected),
+            worst=grams(option.worst),
+        )
+        for one, option in zip(dose.each, total.options, strict=True)
+    )
+    portions = counted(total.portions, "portion", "portions")
+    out = [f"{counted(total.left_out, 'portion', 'portions')} with no {dose.what}."] if total.left_out else []
+    open_words = f"{counted(total.open, 'portion', 'portions')} without a choice yet, spread evenly over what is offered."
+    return TotalTable(
+        caption=f"{sentence(dose.what)}: the most in one portion, and in {portions}",
+        has_roster=has_roster,
+        rows=rows,
+        notes=(*reasons([dose]), *out, *([f"Expected: {open_words}"] if total.open else [])),
+    )
+
+
+def _most(one: MostOf) -> str:
+    if not one.is_offered:
+        return "not at this size"
+    drops = drops_in_words(one)
+    if not one.weight:
+        return drops
+    return f"{grams(one.weight)}, {drops}" if drops else grams(one.weight)

@@ -1,0 +1,44 @@
+"""What a label warns of: the recipe's own cautions, then what a law, guidance or good practice asks for its product and ingredients."""
+
+from collections.abc import Iterator
+
+from builder.model.batch_sheet import BatchSheet, Variant
+from builder.model.ingredient import Ingredient
+from builder.model.label_warning import Because, WarningRule
+from builder.model.place import fold
+from builder.model.studio import Studio
+
+
+def warnings_of(studio: Studio, sheet: BatchSheet, variant: Variant) -> tuple[str, ...]:
+    """Give the warnings of one variant, the prescribed ones first and each once."""
+    own = sheet.recipe.label_cautions
+    said = (*own, sheet.recipe.directions)
+    called_for = [rule for rule in studio.label_warnings if _holds(rule, studio, sheet, variant) and not rule.is_said_in(said)]
+    prescribed = [rule.wording for rule in called_for if rule.because is Because.LAW]
+    others = [rule.wording for rule in called_for if rule.because is not Because.LAW]
+    return tuple(dict.fromkeys((*prescribed, *own, *others)))
+
+
+def _holds(rule: WarningRule, studio: Studio, sheet: BatchSheet, variant: Variant) -> bool:
+    product = sheet.product
+    if (
+        (rule.regions and studio.profile.region not in rule.regions)
+        or (rule.products and product.name not in rule.products)
+        or (rule.contact and product.contact not in rule.contact)
+        or (product.made_with_lye and not rule.made_with_lye)
+    ):
+        return False
+    if not (rule.kinds or rule.names or rule.hazards):
+        return True
+    return any(_calls_for(rule, card) for card in _cards(studio, sheet, variant))
+
+
+def _cards(studio: Studio, sheet: BatchSheet, variant: Variant) -> Iterator[Ingredient]:
+    yield from (line.ingredient for line in sheet.lines)
+    chosen = (studio.ingredient(option) for _, option in variant.chosen if option is not None)
+    yield from (card for card in chosen if card is not None)
+
+
+def _calls_for(rule: WarningRule, card: Ingredient) -> bool:
+    names = {fold(name) for name in card.label_name.inci} if card.label_name else set()
+    return card.kind in rule.kinds or bool(names & set(rule.names)) or bool(set(card.hazards) & set(rule.hazards))

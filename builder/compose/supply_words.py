@@ -1,0 +1,183 @@
+"""What to buy and what it costs, in words. Only sheets for the staff, and home sheets where the studio asks for it, show any of this."""
+
+from collections.abc import Sequence
+from fractions import Fraction
+
+from builder.compose.dates import locale_of, money
+from builder.compose.portion_words import container_name, containers_of
+from builder.compose.views.teacher import BuyGroup, BuyRow, Fact, SuppliesView
+from builder.compose.wording import NBSP, counted, listed, number, percent, sentence, shortest, within
+from builder.model.batch_sheet import BatchSheet
+from builder.model.class_sheet import ClassSheet, MadeSheet
+from builder.model.cost import Bought, Cost, Jug, Need, PumpStrokes, Purchase
+from builder.model.quantity import Mass, Volume
+from builder.model.studio import Studio
+from builder.model.supply import SupplyKind
+
+TITLES = {
+    SupplyKind.INGREDIENT: "Ingredients",
+    SupplyKind.CONTAINER: "Containers",
+    SupplyKind.ITEM: "Used up in class",
+}
+ROUNDED = "Each sum is rounded to the cent by itself; the totals are those of the exact sums."
+ALONE = "The packs are the cheapest that cover this class alone. What the shelf still holds is not known here: take it off."
+CHOICES = "What may be chosen is needed as if everybody chose it, at its most. The costs count the dearest at its most."
+
+
+def view_supplies(studio: Studio, sheet: ClassSheet) -> SuppliesView | None:
+    """Give what a class needs of what is bought; None where the studio lists no supplies."""
+    cost = sheet.cost
+    if cost is None:
+        return None
+    return SuppliesView(
+        groups=tuple(_groups(studio, cost)),
+        till=f"{_least(cost)}{_money(studio, cost.till)}",
+        left=_money(studio, cost.left_value),
+        jugs=tuple(Fact(_jug_name(jug), _serves(studio, made, jug)) for made in sheet.made for jug in made.jugs),
+        costs=tuple(_costs(studio, sheet, cost)),
+        notes=tuple(_notes(cost)),
+    )
+
+
+def home_cost(studio: Studio, sheet: BatchSheet) -> str:
+    """Say what a home batch costs; nothing where it is not known."""
+    cost = sheet.cost
+    if cost is None:
+        return ""
+    unpriced = f", without {listed([within(name) for name in cost.unpriced])}" if cost.unpriced else ""
+    return f"{_least(cost)}{_money(studio, cost.total)} by the amounts that are used{unpriced}"
+
+
+def batch_lines(studio: Studio, sheet: BatchSheet) -> list[str]:
+    """Give the lines on supplies that `weigh` prints beneath a batch."""
+    if sheet.cost is None:
+        return []
+    name = container_name(studio, sheet)
+    lines = [
+        f"One {jug.supply.written} of {within(jug.ingredient)} ({_mass(jug.holds)}) fills {containers_of(jug.containers, name)};"
+        f" this batch takes {jug.number} and leaves {_mass(jug.left)} ({percent(jug.left_share, 0)} of one)."
+        for jug in sheet.jugs
+    ]
+    lines += [f"{sentence(one.ingredient)}: {strokes_and_weight(one)} of the pump; the scale decides." for one in sheet.strokes]
+    return [*lines, f"Materials: {_least(sheet.cost)}{_money(studio, sheet.cost.total)}.", *_unpriced(sheet.cost)]
+
+
+def class_lines(studio: Studio, sheet: ClassSheet, made: MadeSheet) -> list[str]:
+    """Give the lines on supplies that `weigh --class` prints: what is to be bought, and what all of the class costs."""
+    cost = sheet.cost
+    if cost is None:
+        return []
+    lines = [f"{_jug_name(jug)}: {_serves(studio, made, jug)}" for jug in made.jugs]
+    bought = [f"{within(row.name)} {row.packs}" for group in _groups(studio, cost) for row in group.rows if row.price]
+    lines += [f"To buy for the whole class: {'; '.join(bought)}: {_least(cost)}{_money(studio, cost.till)}."] if bought else []
+    each = _money(studio, cost.each_student or Fraction(0))
+    return [*lines, f"Materials of the whole class: {_least(cost)}{_money(studio, cost.total)}, {each} for each student.", *_unpriced(cost)]
+
+
+def strokes_and_weight(one: PumpStrokes) -> str:
+    """Write strokes and what they weigh: `29 strokes (about 227 g)`."""
+    halves = shortest(one.strokes, 1)
+    return f"{halves}{NBSP}{'stroke' if one.strokes == 1 else 'strokes'} (about {_mass(one.weigh)})"
+
+
+def _groups(studio: Studio, cost: Cost) -> list[BuyGroup]:
+    groups = ((title, [_row(studio, need) for need in cost.needs if need.kind is kind]) for kind, title in TITLES.items())
+    return [BuyGroup(title, tuple(rows)) for title, rows in groups if rows]
+
+
+def _row(studio: Studio, need: Need) -> BuyRow:
+    most = "at most " if need.if_chosen else ""
+    needed = f"{most}{_quantity(need, need.quantity)}"
+    bought = need.purchase
+    if bought is None:
+        return BuyRow(sentence(need.name), needed, "no price known", "", "")
+    left = f"{_quantity(need, bought.left)}, {_money(studio, need.left_value)}"
+    return BuyRow(sentence(need.name), needed, _packs(bought), _money(studio, bought.price), left)
+
+
+def _packs(bought: Purchase) -> str:
+    return listed([_pack(pack) for pack in bought.packs])
+
+
+def _pack(pack: Bought) -> str:
+    supply = pack.supply
+    if supply.size == 1:
+        return str(pack.number)
+    return f"{pack.number}{NBSP}× {supply.written if supply.kind is SupplyKind.INGREDIENT else f'pack of {supply.size}'}"
+
+
+def _quantity(need: Need, quantity: Fraction) -> str:
+    return _grams(quantity) if need.kind is SupplyKind.INGREDIENT else shortest(quantity, 2)
+
+
+def _grams(grams: Fraction) -> str:
+    """Write grams as they matter for buying: whole ones from a hundred on."""
+    places = 0 if grams >= 100 else 1 if grams >= 1 else 2
+    return f"{number(grams, 0) if not places else shortest(grams, places)}{NBSP}g"
+
+
+def _mass(mass: Mass) -> str:
+    return _grams(mass.grams)
+
+
+def _jug_name(jug: Jug) -> str:
+    return f"{sentence(jug.ingredient)}, {jug.supply.written} ({_mass(jug.holds)})"
+
+
+def _serves(studio: Studio, made: MadeSheet, jug: Jug) -> str:
+    name = container_name(studio, made.batch)
+    serves = f"Serves {counted(jug.students or 0, 'student', 'students')}, {containers_of(jug.containers, name)} with the spare ones"
+    takes = f"This class takes {jug.number} and leaves {_mass(jug.left)}, {percent(jug.left_share, 0)} of one."
+    return " ".join((f"{serves}.", takes, *_how_known(studio, jug)))
+
+
+def _how_known(studio: Studio, jug: Jug) -> list[str]:
+    """Say how the weight of a pack and that of a stroke are known."""
+    supply, card = jug.supply, studio.ingredient(jug.supply.name)
+    density = supply.density(card) if card and isinstance(supply.size, Volume) else None
+    known = []
+    if supply.weighs:
+        known.append(f"It was weighed: {supply.measured}.")
+    elif density:
+        known.append(f"Its weight is {supply.written} at {shortest(density.grams_per_millilitre, 3)}{NBSP}g/mL.")
+    if jug.strokes and jug.stroke:
+        strokes = counted(jug.strokes, "stroke", "strokes")
+        known.append(f"The pump gives {shortest(jug.stroke.grams, 2)}{NBSP}g with a stroke, in all about {strokes}.")
+    return known
+
+
+def _costs(studio: Studio, sheet: ClassSheet, cost: Cost) -> list[Fact]:
+    facts = [Fact(title, _money(studio, cost.of(kind))) for kind, title in TITLES.items() if any(need.kind is kind for need in cost.needs)]
+    if cost.choices:
+        facts.insert(1, Fact("What may be chosen, the dearest at its most", _money(studio, cost.choices)))
+    least = _least(cost)
+    facts.append(Fact("Materials in all", f"{least}{_money(studio, cost.total)}"))
+    facts.append(Fact("For each student", f"{least}{_money(studio, cost.each_student or Fraction(0))}"))
+    facts.append(Fact("The price of the class", f"{_money(studio, sheet.studio_class.price)} for each student"))
+    facts += [Fact(f"One container of {within(each.recipe)}", f"{least}{_money(studio, each.value)}") for each in cost.containers]
+    homes = [(made, home) for made in sheet.made for home in made.home]
+    facts += [
+        Fact(f"At home: {within(made.batch.recipe.name)}, {home.size.written}", home_cost(studio, home.sheet)) for made, home in homes
+    ]
+    return facts
+
+
+def _notes(cost: Cost) -> list[str]:
+    notes = [ALONE, ROUNDED]
+    if any(need.if_chosen for need in cost.needs):
+        notes.append(CHOICES)
+    if any(need.purchase and not need.purchase.proven for need in cost.needs):
+        notes.append("There are too many ways to combine the packs to try them all: cheaper ones may exist.")
+    return [*notes, *_unpriced(cost)]
+
+
+def _unpriced(cost: Cost) -> Sequence[str]:
+    return [f"No price known: {listed([within(name) for name in cost.unpriced])}."] if cost.unpriced else []
+
+
+def _least(cost: Cost) -> str:
+    return "at least " if cost.unpriced else ""
+
+
+def _money(studio: Studio, value: Fraction) -> str:
+    return money(value, studio.profile.currency, locale_of(studio.profile.region))

@@ -1,0 +1,37 @@
+"""How long something keeps, from the words of a recipe: `3 months`, `12 months after the cure`, `6 weeks`."""
+
+import calendar
+import re
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+_LENGTH = re.compile(r"(\d{1,3})\s+(day|week|month|year)s?\b", re.IGNORECASE)
+# Above so many months the law of the European Union asks for the time after opening, and for no date.
+MOST_DATED = 30
+_DAYS = {"day": 1, "week": 7}
+
+
+@dataclass(frozen=True)
+class Durability:
+    """A length of time in whole months and days."""
+
+    months: int
+    days: int
+
+    def after(self, day: date) -> date:
+        """Give the day on which it is over; a month that is too short ends on its last day."""
+        years, month = divmod(day.month - 1 + self.months, 12)
+        year = day.year + years
+        last = calendar.monthrange(year, month + 1)[1]
+        return date(year, month + 1, min(day.day, last)) + timedelta(days=self.days)
+
+
+def durability_in(text: str) -> Durability | None:
+    """Read the length of time with which a text begins; None where it begins with something else."""
+    match = _LENGTH.match(text.strip())
+    if not match:
+        return None
+    number, unit = int(match[1]), match[2].casefold()
+    if unit in _DAYS:
+        return Durability(0, number * _DAYS[unit])
+    return Durability(number * (12 if unit == "year" else 1), 0)

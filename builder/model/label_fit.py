@@ -1,0 +1,24 @@
+"""Whether the labels of a product fit on their sheet, as the checks look at it."""
+
+from dataclasses import dataclass
+
+from builder.model.place import Place
+
+
+@dataclass(frozen=True)
+class LabelFit:
+    """The labels of one product of one class on the sheet that was asked for (empty where none was), or on the first that would do.
+
+    `name` is the product's. `fits` says whether everything stands there in type of a lawful height. `would_do` are the sheets on which
+    it would, `on_two` those on which it would with the text on two labels. `least` says the least heights of type. `place` is where the
+    sheet is asked for, or the recipe.
+    """
+
+    name: str
+    class_key: str
+    asked_for: str
+    fits: bool
+    would_do: tuple[str, ...]
+    on_two: tuple[str, ...]
+    least: str
+    place: Place

@@ -1,0 +1,33 @@
+"""A typeface as its outlines have it: how wide each letter is, and how high the letters are by which a law measures type."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from enum import StrEnum
+
+POINT = 25.4 / 72
+
+
+class MeasuredOn(StrEnum):
+    """What the height of type is measured on: the small o (the capitals where no small letter is used), or the figures."""
+
+    LETTERS = "letters"
+    FIGURES = "figures"
+
+
+@dataclass(frozen=True)
+class Typeface:
+    """One face. Widths and heights are parts of the type size (em), from the font's own outlines; `figure` is the lowest of ten."""
+
+    widths: Mapping[int, float]
+    capital: float
+    small_o: float
+    figure: float
+
+    def width(self, text: str, points: float) -> float:
+        """Give the width of a text in millimetres, set without kerning."""
+        return sum(self.widths[ord(letter)] for letter in text) * points * POINT
+
+    def size_for(self, text: str, millimetres: float, measured_on: MeasuredOn) -> float:
+        """Give the type size in points at which a text is as high as that."""
+        letters = self.small_o if any(letter.islower() for letter in text) else self.capital
+        return millimetres / POINT / (self.figure if measured_on is MeasuredOn.FIGURES else letters)

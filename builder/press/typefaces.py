@@ -1,0 +1,38 @@
+"""The two faces of the labels as their outlines have them. Heights are those of the outline itself: the font's own tables of heights name
+the flat x, and an o is higher than that."""
+
+from functools import cache
+from pathlib import Path
+
+from builder.model.typeface import Typeface
+from builder.press.fonts import font_file
+
+FAMILY = "Fira Sans Condensed"
+CUTS = {"regular": "Regular", "bold": "Bold"}
+
+
+@cache
+def typefaces_of_labels() -> dict[str, Typeface]:
+    """Measure the regular and the bold face."""
+    return {name: measure_typeface(font_file(FAMILY, cut)) for name, cut in CUTS.items()}
+
+
+def measure_typeface(file: Path) -> Typeface:
+    """Measure one font file."""
+    from fontTools.pens.boundsPen import BoundsPen
+    from fontTools.ttLib import TTFont
+
+    with TTFont(file, lazy=True) as font:
+        em, glyphs, names, advances = font["head"].unitsPerEm, font.getGlyphSet(), font.getBestCmap(), font["hmtx"]
+
+        def height(letter: str) -> float:
+            pen = BoundsPen(glyphs)
+            glyphs[names[ord(letter)]].draw(pen)
+            return float(pen.bounds[3] - pen.bounds[1]) / float(em)
+
+        return Typeface(
+            widths={code: advances[name][0] / em for code, name in names.items()},
+            capital=height("H"),
+            small_o=height("o"),
+            figure=min(height(figure) for figure in "0123456789"),
+        )

@@ -1,0 +1,98 @@
+"""The shape of the names on a label, and of what the supplier of a blend says of its parts."""
+
+from typing import Annotated, Self
+
+from pydantic import AfterValidator, ValidationInfo, model_validator
+
+from builder.model.declaration import Range, cells_of
+from builder.model.nearest import did_you_mean
+from builder.model.place import fold
+from builder.read.shapes.fields import OneOrMore, SourceField, Text, Texts, reads
+from builder.read.shapes.figure import KnownField
+from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.share_ranges import parse_share_range
+from builder.read.text_error import TextError, quoted
+from builder.read.values import word_of
+
+ShareRange = Annotated[Range, reads(parse_share_range)]
+
+
+class LabelNameShape(Shape):
+    """The names on a label, in descending order of weight where it is a blend, and what else its supplier says of the parts."""
+
+    inci: OneOrMore = needed("inci", "Olea Europaea Fruit Oil")
+    plain: OneOrMore = needed("plain", "olive oil")
+    known: KnownField = needed("known", "memory")
+    shares: dict[str, ShareRange] = maybe("shares", {}, "{Aqua: 60 to 75 %}")
+    below: Text | None = maybe("below one per cent from", example="Phenoxyethanol")
+    colours: Texts = maybe("colours", (), "[Titanium Dioxide]")
+    nano: Texts = maybe("nano", (), "[Titanium Dioxide]")
+
+    @model_validator(mode="after")
+    def _are_as_many(self) -> Self:
+        if len(self.inci) != len(self.plain):
+            wrong = f"{len(self.inci)} names stand under inci and {len(self.plain)} under plain, and each needs its counterpart."
+            raise TextError("label-names-unequal", wrong, "Give both lists the same things in the same order.")
+        return self
+
+    @model_validator(mode="after")
+    def _speak_of_parts(self) -> Self:
+        for name in self.shares:
+            self._place(name, "shares", name, at_key=True)
+        for key, names in (("colours", self.colours), ("nano", self.nano)):
+            for number, name in enumerate(names):
+                self._place(name, key, number)
+        if self.below is not None:
+            self._place(self.below, "below one per cent from")
+        return self
+
+    @model_validator(mode="after")
+    def _can_be(self) -> Self:
+        if not cells_of(len(self.inci), self.first_below, self.ranges, sorted(self.numbers(self.colours))):
+            wrong = (
+                "No blend fits these figures: they go against the order of the names, against the line at one per cent, or against 100 %."
+            )
+            remedy = "Copy the names again in the supplier's own order, and each figure beside its own name."
+            raise TextError("label-shares-impossible", wrong, remedy, at=("shares",) if self.shares else ("inci",))
+        return self
+
+    @property
+    def ranges(self) -> dict[int, Range]:
+        """Give the supplier's figures by the number of the part."""
+        return {self._place(name): share for name, share in self.shares.items()}
+
+    @property
+    def first_below(self) -> int | None:
+        """Give the number of the first part below one per cent."""
+        return None if self.below is None else self._place(self.below)
+
+    def numbers(self, names: Texts) -> frozenset[int]:
+        """Give the numbers of some parts."""
+        return frozenset(self._place(name) for name in names)
+
+    def _place(self, name: str, *at: str | int, at_key: bool = False) -> int:
+        known = [fold(one) for one in self.inci]
+        if fold(name) not in known:
+            remedy = f"Write one of the names under inci.{did_you_mean(name, self.inci)}"
+            raise TextError("word-unknown", f"{quoted(name)} is not among the parts of this blend.", remedy, at=at, at_key=at_key)
+        return known.index(fold(name))
+
+
+def _judge_names(contains: dict[str, Range], info: ValidationInfo) -> dict[str, Range]:
+    allergens: frozenset[str] = info.context.allergens if info.context else frozenset()
+    for name in contains:
+        if fold(name) not in allergens:
+            remedy = f"Write its name as the table of fragrance allergens has it.{did_you_mean(name, sorted(allergens))}"
+            wrong = f"{quoted(name)} is not in the table of fragrance allergens."
+            raise TextError("word-unknown", wrong, remedy, at=(name,), at_key=True)
+    return {fold(name): share for name, share in contains.items()}
+
+
+class AllergenStatementShape(Shape):
+    """The supplier's statement of the fragrance allergens of a scent."""
+
+    covers: Annotated[str, reads(word_of("original list", "extended list"))] = needed("covers", "extended list")
+    contains: Annotated[dict[str, ShareRange], AfterValidator(_judge_names)] = needed("contains", "{Linalool: 25 to 45 %}")
+    source: SourceField = needed("source", "our-supplier")
+    at: Text = needed("at", '"allergen statement of lot 12"')
+    known: KnownField = needed("known", "supplier")

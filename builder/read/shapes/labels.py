@@ -1,0 +1,67 @@
+"""The shapes of label sheets, and of what a studio or a class asks of its labels."""
+
+from fractions import Fraction
+from typing import Annotated, Self
+
+from pydantic import model_validator
+
+from builder.model.plain_number import plain_number
+from builder.model.quantity import Length
+from builder.read.shapes.fields import Gap, LengthField, Shift, Text, WholeAboveZero, YesOrNo, reads
+from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.text_error import TextError
+from builder.read.values import word_of
+
+# ISO 216 A4, and letter paper of 8.5 by 11 inches, in millimetres.
+PAPERS = {"A4": (Fraction(210), Fraction(297)), "letter": (Fraction(2159, 10), Fraction(2794, 10))}
+NOTHING = Length(Fraction(0))
+Paper = Annotated[str, reads(word_of("letter", "A4"))]
+
+
+class LabelStockShape(Shape):
+    """One entry of `label_sheets.yaml`."""
+
+    paper: Paper = needed("paper", "letter")
+    columns: WholeAboveZero = needed("columns", "2")
+    rows: WholeAboveZero = needed("rows", "4")
+    width: LengthField = needed("width", "95 mm")
+    height: LengthField = needed("height", "69 mm")
+    left: LengthField = needed("left", "10 mm")
+    top: LengthField = needed("top", "10 mm")
+    across: Gap = maybe("across", NOTHING)
+    down: Gap = maybe("down", NOTHING)
+    corner: Gap = maybe("corner", NOTHING)
+    is_round: YesOrNo = maybe("round", False)
+    hole: LengthField | None = maybe("hole")
+    is_cut: YesOrNo = maybe("cut", False)
+
+    @model_validator(mode="after")
+    def _lies_on_the_paper(self) -> Self:
+        for key, of, start, number, size, gap, page in (
+            ("columns", "wide", self.left, self.columns, self.width, self.across, PAPERS[self.paper][0]),
+            ("rows", "high", self.top, self.rows, self.height, self.down, PAPERS[self.paper][1]),
+        ):
+            end = start.millimetres + number * size.millimetres + (number - 1) * gap.millimetres
+            if end > page:
+                wrong = f"{number} {key} end {plain_number(end, 5)} mm from the edge, and the paper is {plain_number(page, 5)} mm {of}."
+                remedy = "Measure the sheet anew; margins, labels and gaps must add up."
+                raise TextError("label-sheet-off-the-paper", wrong, remedy, at=(key,))
+        if self.is_round and self.width != self.height:
+            wrong = "A round label is as wide as it is high."
+            raise TextError("label-sheet-off-the-paper", wrong, 'Write the diameter as "width" and as "height".', at=("height",))
+        return self
+
+
+class LabelWishesShape(Shape):
+    """What a class asks of its labels."""
+
+    sheet: Text | None = maybe("sheet")
+    panels: Annotated[int, reads(lambda text: int(word_of("1", "2")(text)))] | None = maybe("panels")
+    to_colour: YesOrNo | None = maybe("to colour")
+
+
+class StudioLabelsShape(LabelWishesShape):
+    """What a studio asks of all its labels, and how far off its printer is."""
+
+    right: Shift | None = maybe("right")
+    down: Shift | None = maybe("down")

@@ -1,0 +1,102 @@
+"""The shapes of the packs in `supplies.yaml`: one for each kind of thing that is bought."""
+
+from fractions import Fraction
+from typing import Annotated, Self
+
+from pydantic import model_validator
+
+from builder.model.quantity import Mass, Volume
+from builder.read.amounts import parse_pack, parse_pieces
+from builder.read.bounds import PACK, PACK_DENSITY, STROKE
+from builder.read.shapes.fields import OneOrMore, PositiveNumber, Price, Text, Weight, WholeAboveZero, reads
+from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.text_error import TextError
+
+Pack = Annotated[Mass | Volume, reads(parse_pack)]
+Pieces = Annotated[int, reads(parse_pieces)]
+
+
+class PumpShape(Shape):
+    """What one stroke of a pump gives: a volume or a weight, or so many strokes and what they weighed."""
+
+    stroke: Pack | None = maybe("stroke", example="8 mL")
+    strokes: WholeAboveZero | None = maybe("strokes", example="10")
+    weigh: Weight | None = maybe("weigh", example="78 g")
+    measured: Text = needed("measured", '"how and when"')
+
+    @property
+    def one(self) -> Mass | Volume:
+        """Give one stroke."""
+        if self.stroke is not None:
+            return self.stroke
+        assert self.weigh is not None and self.strokes is not None
+        return self.weigh / self.strokes
+
+    @model_validator(mode="after")
+    def _says_one_thing(self) -> Self:
+        weighed = (self.strokes is not None, self.weigh is not None)
+        if any(weighed) != all(weighed) or (self.stroke is not None) == all(weighed):
+            wrong = "It is not clear how much one stroke of this pump gives."
+            raise TextError("pump-unclear", wrong, 'Write "stroke: 8 mL", or weigh ten strokes and write "strokes: 10, weigh: 78 g".')
+        one = self.one
+        number = one.grams if isinstance(one, Mass) else one.millilitres
+        if not STROKE.hold(number):
+            wrong = f"No pump gives so much or so little with one stroke: {STROKE.reason}."
+            raise TextError("figure-out-of-range", wrong, STROKE.remedy(number), ("stroke" if self.stroke else "weigh",))
+        return self
+
+
+class IngredientPackShape(Shape):
+    """A pack of an ingredient."""
+
+    ingredient: Text = needed("ingredient", "lotion base")
+    pack: Pack = needed("pack", "1 gal")
+    price: Price = needed("price", "68.00")
+    weighs: Weight | None = maybe("weighs", example="3.75 kg")
+    measured: Text = maybe("measured", "", '"how and when"')
+    pump: PumpShape | None = maybe("pump", example='{stroke: 8 mL, measured: "how and when"}')
+
+    @model_validator(mode="after")
+    def _can_be_carried(self) -> Self:
+        number = self.pack.grams if isinstance(self.pack, Mass) else self.pack.millilitres
+        if not PACK.hold(number):
+            wrong = f"No pack is so large or so small: {PACK.reason}."
+            raise TextError("figure-out-of-range", wrong, PACK.remedy(number), ("pack",))
+        return self
+
+    @model_validator(mode="after")
+    def _is_weighed_once(self) -> Self:
+        if self.weighs is None:
+            return self
+        if isinstance(self.pack, Mass):
+            wrong = "This pack is given by weight twice, and it is not clear which of the two is meant."
+            raise TextError("pack-weight-unclear", wrong, 'Take "weighs" out, or give the pack as the volume on its label.', ("weighs",))
+        density = self.weighs.grams / self.pack.millilitres
+        if not PACK_DENSITY.hold(density):
+            wrong = f"A pack of this volume cannot weigh so much or so little: {PACK_DENSITY.reason}."
+            raise TextError("figure-out-of-range", wrong, "Correct the volume or the weight.", ("weighs",))
+        if not self.measured:
+            wrong = '"measured" is missing: a weight counts only with how it was found.'
+            raise TextError("field-missing", wrong, 'Write for example "measured: full jug less the empty one".', ("weighs",), at_key=True)
+        return self
+
+
+class ContainerPackShape(Shape):
+    """A pack of containers."""
+
+    container: Text = needed("container", "4 fl oz bottle")
+    pack: Pieces = needed("pack", "24")
+    price: Price = needed("price", "21.60")
+
+
+class ItemPackShape(Shape):
+    """A pack of things that are used up in class."""
+
+    item: Text = needed("item", "nitrile gloves")
+    pack: Pieces = needed("pack", "100")
+    price: Price = needed("price", "12.50")
+    each_student: PositiveNumber = maybe("each student", Fraction(0), "2")
+    each_group: PositiveNumber = maybe("each group", Fraction(0), "1")
+    each_class: PositiveNumber = maybe("each class", Fraction(0), "1/4")
+    each_container: PositiveNumber = maybe("each container", Fraction(0), "1")
+    classes: OneOrMore = maybe("classes", (), "[first-cold-process-bar]")

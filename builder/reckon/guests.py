@@ -1,0 +1,79 @@
+"""Who comes on a date and what each has chosen, and what the choices of a product come to for all portions."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from functools import reduce
+
+from builder.model.batch_sheet import BatchSheet
+from builder.model.class_sheet import ChoiceTotal, OptionTotal
+from builder.model.dose import Dose
+from builder.model.roster import Guest, Roster, RosterRow, choices_meant, options_meant, rows_of
+from builder.model.studio import Studio
+from builder.model.studio_class import ClassDate, StudioClass
+
+
+def reckon_guests(studio: Studio, studio_class: StudioClass, date: ClassDate | None) -> tuple[Guest, ...]:
+    """Give the people of a date in the order of the roster; none where the class has no roster."""
+    roster = studio.rosters.get(studio_class.key)
+    if roster is None:
+        return ()
+    return tuple(
+        Guest(row.name.text, row.age, row.allergies, _chosen(studio, studio_class, roster, row))
+        for row in rows_of(roster, studio_class, date)
+    )
+
+
+def _chosen(studio: Studio, studio_class: StudioClass, roster: Roster, row: RosterRow) -> Mapping[tuple[str, str], str | None]:
+    recipes = [studio.recipes[make.recipe.text] for make in studio_class.makes]
+    found: dict[tuple[str, str], str | None] = {}
+    for column, cell in zip(roster.columns, row.cells, strict=True):
+        for recipe, choice in choices_meant(column, recipes):
+            for option in options_meant(cell, choice, studio.ingredients):
+                found[recipe.key, choice.what] = option
+    return found
+
+
+@dataclass(frozen=True)
+class Filling:
+    """A batch in one kind of container: how many each student fills, and how many there are in all."""
+
+    sheet: BatchSheet
+    each_student: int
+    portions: int
+
+
+def reckon_choices(fillings: Sequence[Filling], guests: Sequence[Guest]) -> tuple[ChoiceTotal, ...]:
+    """Give for each choice what all portions can need of each option, whatever containers the batch fills.
+
+    A guest's choice is that of all of their portions. What nobody has chosen yet, spare portions included, is expected to fall evenly on
+    what is offered, leaving it out among it, and whole portions are counted upwards.
+    """
+    by_filling = [[_of_choice(filling, dose, guests) for dose in filling.sheet.doses] for filling in fillings]
+    return tuple(reduce(_add, totals) for totals in zip(*by_filling, strict=True))
+
+
+def _add(one: ChoiceTotal, other: ChoiceTotal) -> ChoiceTotal:
+    options = (
+        OptionTotal(a.option, a.chosen + b.chosen, a.for_chosen + b.for_chosen, a.expected + b.expected, a.worst + b.worst)
+        for a, b in zip(one.options, other.options, strict=True)
+    )
+    return ChoiceTotal(one.what, one.portions + other.portions, one.left_out + other.left_out, one.open + other.open, tuple(options))
+
+
+def _of_choice(filling: Filling, dose: Dose, guests: Sequence[Guest]) -> ChoiceTotal:
+    recipe, each_student, portions = filling.sheet.recipe.key, filling.each_student, filling.portions
+    taken = [guest.chosen[recipe, dose.what] for guest in guests if (recipe, dose.what) in guest.chosen]
+    chosen = {option: taken.count(option) * each_student for option in dose.options}
+    unknown = max(portions - sum(chosen.values()), 0)
+    share = -(-unknown // max(len(dose.offered), 1))
+    options = tuple(
+        OptionTotal(
+            option=one.option,
+            chosen=chosen[one.option],
+            for_chosen=one.to_have_ready * chosen[one.option],
+            expected=one.to_have_ready * (chosen[one.option] + share),
+            worst=one.to_have_ready * portions,
+        )
+        for one in dose.each
+    )
+    return ChoiceTotal(dose.what, portions, chosen.get(None, 0), unknown, options)

@@ -1,0 +1,218 @@
+"""What decides how a label looks: panels, heights of type, warnings, how long it keeps, and a layout that never goes below the law."""
+
+from dataclasses import replace
+from datetime import date
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from builder.compose.batch_codes import batch_code
+from builder.compose.label_layout import Rules, box_of, lay_out
+from builder.compose.label_lines import Setter, line_height
+from builder.compose.label_plans import height_rules, plan_labels, rules_of
+from builder.compose.label_texts import LabelText, Run
+from builder.compose.label_warnings import warnings_of
+from builder.model.container import Container, Outside
+from builder.model.durability import durability_in
+from builder.model.figure import Known
+from builder.model.panel import panel_of
+from builder.model.quantity import Density, Length, Volume
+from builder.model.recipe import MeasuredDensity
+from builder.model.type_height import Statement, rules_for
+from builder.press.typefaces import typefaces_of_labels
+from builder.read import read_studio
+from builder.stock import CONTENT
+from tests.compose.conftest import FILES, read_edition, write_studio
+from tests.making import SOURCE, grams
+
+INCH = Fraction("25.4")
+SETTER = Setter(typefaces_of_labels())
+RULES = Rules(text=8.16, net=16.5, net_part=0.3, clear_above=1, clear_beside=2, inset=2.5)
+
+
+@pytest.fixture(scope="module")
+def edition(tmp_path_factory):
+    return read_edition(write_studio(tmp_path_factory.mktemp("edition")))
+
+
+@pytest.fixture(scope="module")
+def stock(tmp_path_factory):
+    studio, findings = read_studio(write_studio(tmp_path_factory.mktemp("rules")), CONTENT)
+    assert findings == []
+    return studio
+
+
+def container(shape="cylinder", capacity=None, **outside):
+    lengths = {name: Length(Fraction(value)) for name, value in outside.items()}
+    return Container(
+        name="test", shape=shape, source=SOURCE, at="here", known=Known.MEASURED, capacity=capacity, outside=Outside(**lengths)
+    )
+
+
+# 16 CFR 500.21(a) (read): a side is height times width, a cylinder 40 % of height times circumference.
+@pytest.mark.parametrize(
+    ("outside", "square_millimetres"),
+    [
+        ({"width": "75", "height": "100"}, 7500),
+        ({"height": "100", "around": "150"}, 6000),
+        ({"height": "20", "around": "150", "lid": "60"}, 2827.43),
+    ],
+)
+def test_panels(stock, outside, square_millimetres):
+    panel = panel_of(container(**outside), stock.constants)
+    assert panel.measured and float(panel.area) == pytest.approx(square_millimetres, rel=1e-5)
+
+
+# A usual bottle of 250 mL is about 60 mm wide and 110 mm high below its shoulder (common practice, no source).
+def test_a_panel_that_nobody_measured_is_not_smaller_than_a_usual_one(stock):
+    panel = panel_of(container(capacity=Volume(Fraction(250))), stock.constants)
+    assert not panel.measured
+    assert panel.area > Fraction(2, 5) * 110 * 188
+
+
+# 21 CFR 701.13(i) (memory), C.R.C. c. 417 s. 14 and SI 2006/659 reg. 8 (read). What lies on the upper end belongs to the lower class.
+@pytest.mark.parametrize(
+    ("region", "area", "contents", "millimetres"),
+    [
+        ("US", 5 * INCH**2, 0, "1.5875"),
+        ("US", 5 * INCH**2 + 1, 0, "3.175"),
+        ("US", 25 * INCH**2, 0, "3.175"),
+        ("US", 100 * INCH**2, 0, "4.7625"),
+        ("US", 101 * INCH**2, 0, "6.35"),
+        ("Canada", Fraction(3200), 0, "1.6"),
+        ("Canada", Fraction(3201), 0, "3.2"),
+        ("UK", Fraction(1), 50, "2"),
+        ("UK", Fraction(1), 51, "3"),
+        ("UK", Fraction(1), 200, "3"),
+        ("EU", Fraction(1), 1000, "4"),
+        ("EU", Fraction(1), 1001, "6"),
+    ],
+)
+def test_heights_of_net_contents(stock, region, area, contents, millimetres):
+    rules = rules_for(stock.type_heights, region, Statement.NET_CONTENTS, area, Fraction(contents))
+    assert max(rule.height.millimetres for rule in rules) == Fraction(millimetres)
+
+
+def test_every_region_has_one_height_for_each_size(stock):
+    for region in ("US", "EU", "UK", "Canada"):
+        for size in (1, 50, 3200, 10**4, 10**6, 10**9):
+            assert rules_for(stock.type_heights, region, Statement.NET_CONTENTS, Fraction(size), Fraction(size)), (region, size)
+            assert rules_for(stock.type_heights, region, Statement.TEXT, Fraction(size), Fraction(size)), (region, size)
+
+
+def test_the_type_of_a_label_is_as_high_as_the_law_of_its_region_asks(tmp_path):
+    for region, text in (("US", 1.5875), ("Canada", 1.6), ("EU", 1.2), ("UK", 1.2)):
+        folder = write_studio(tmp_path / region, studio_yaml=FILES["studio.yaml"].replace("region: US", f"region: {region}"))
+        edition = read_edition(folder)
+        for plan in plan_labels(edition.studio, edition.sheets[-1]):
+            assert plan.laid_out.points >= rules_of(edition.studio, plan.filled).text
+            assert plan.laid_out.points * 25.4 / 72 * edition.studio.typefaces["regular"].small_o >= text - 1e-9
+
+
+def label(words):
+    paragraph = (Run("Ingredients: ", bold=True), Run(" ".join(words) or "Water"))
+    return LabelText(
+        "Lotion", "Test lotion", "No scent", ((Run("By "), Run("", blank=20.0)),), (Run("Net Wt 4 oz", bold=True),), (paragraph,)
+    )
+
+
+@given(words=st.lists(st.text("abcdefghilmnoprst", min_size=1, max_size=14), max_size=250), panels=st.sampled_from((1, 2)))
+def test_what_is_laid_out_is_whole_lawful_inside_and_apart(stock, words, panels):
+    text = label(words)
+    for name in ("letter 3 x 6", "letter 2 x 4", "letter 2 x 3 round"):
+        sheet = stock.label_stocks[name]
+        laid = lay_out([text], sheet, panels, RULES, SETTER)
+        if laid is None:
+            continue
+        box = box_of(sheet, RULES.inset)
+        (cells,) = laid.cells
+        said = " ".join(run.text for cell in cells for block in cell for line in block.lines for run in line).split()
+        assert sorted(said) == sorted(
+            " ".join(run.text for part in ((Run("Lotion Test lotion No scent By Net Wt 4 oz"),), *text.back) for run in part).split()
+        )
+        for cell in cells:
+            for block in cell:
+                assert block.points >= RULES.text
+                assert box.x - 1e-6 <= block.x and block.x + block.width <= box.x + box.width + 1e-6
+                assert box.y - 1e-6 <= block.y and block.below <= box.y + box.height + 1e-6
+            for one in cell:
+                for other in cell:
+                    apart = one.below <= other.y + 1e-6 or other.below <= one.y + 1e-6
+                    beside = one.x + one.width <= other.x + 1e-6 or other.x + other.width <= one.x + 1e-6
+                    assert one is other or apart or beside
+
+
+def test_a_larger_label_holds_what_a_smaller_one_does_not(stock):
+    text = label(["Glycerin"] * 60)
+    assert lay_out([text], stock.label_stocks["letter 3 x 6"], 1, RULES, SETTER) is None
+    assert lay_out([text], stock.label_stocks["letter 2 x 2"], 1, RULES, SETTER) is not None
+    assert lay_out([label(["Glycerin"] * 900)], stock.label_stocks["letter 1 x 2"], 1, RULES, SETTER) is None
+
+
+def test_lines_are_as_high_as_their_type():
+    assert line_height(10) == pytest.approx(10 * 1.09 * 25.4 / 72)
+
+
+# 21 CFR 740.17 (read) for a foaming bath product; 1223/2009 annex III (read) for talc; guidance of the FDA of 2005 (read) for an AHA.
+@pytest.mark.parametrize(
+    ("region", "product", "ingredient", "begins", "due"),
+    [
+        ("US", "bath salts", "sodium cocoyl isethionate", "Caution: Use only as directed", True),
+        ("EU", "bath salts", "sodium cocoyl isethionate", "Caution: Use only as directed", False),
+        ("US", "bath salts", "sea salt", "Caution: Use only as directed", False),
+        ("US", "lotion", "lactic acid", "Sunburn Alert", True),
+        ("US", "bath salts", "lactic acid", "Sunburn Alert", False),
+    ],
+)
+def test_warnings_that_are_prescribed(stock, tmp_path, region, product, ingredient, begins, due):
+    card = stock.ingredient(ingredient)
+    assert card is not None, ingredient
+    edition = read_edition(write_studio(tmp_path))
+    filled = edition.sheets[-1].made[0].batch
+    lines = (replace(filled.lines[0], ingredient=card),)
+    sheet = replace(filled, product=edition.studio.products[product], lines=lines)
+    studio = replace(edition.studio, profile=replace(edition.studio.profile, region=region))
+    assert any(warning.startswith(begins) for warning in warnings_of(studio, sheet, filled.variants[-1])) is due
+
+
+@pytest.mark.parametrize(
+    ("text", "begun", "over"),
+    [
+        ("3 months", date(2027, 11, 30), date(2028, 2, 29)),
+        ("6 weeks", date(2027, 1, 1), date(2027, 2, 12)),
+        ("12 months after the cure", date(2027, 3, 6), date(2028, 3, 6)),
+        ("1 year", date(2028, 2, 29), date(2029, 2, 28)),
+    ],
+)
+def test_how_long_it_keeps(text, begun, over):
+    assert durability_in(text).after(begun) == over
+
+
+def test_words_without_a_length_of_time_give_no_date():
+    assert durability_in("as long as it smells fresh") is None
+
+
+# SI 2006/659 reg. 8(3)(d) (read): up to 200 mL 3 mm, above 4 mm. 190 g of an oil of 0.92 g/mL are 206.5 mL.
+def test_what_is_declared_by_volume_is_judged_by_its_volume(edition):
+    filled = edition.sheets[-1].made[0].batch
+    oil = replace(filled.recipe, density=MeasuredDensity(Density(Fraction("0.92")), "weighed"))
+    bottle = replace(filled, recipe=oil, portions=replace(filled.portions, fill=grams(190)))
+    studio = replace(edition.studio, profile=replace(edition.studio.profile, region="UK"))
+    heights = {
+        name: max(
+            rule.height.millimetres for rule in height_rules(studio, replace(bottle, product=studio.products[name]), Statement.NET_CONTENTS)
+        )
+        for name in ("massage oil", "balm")
+    }
+    assert heights == {"massage oil": 4, "balm": 3}
+
+
+def test_two_classes_that_make_the_same_on_one_day_have_codes_of_their_own(edition):
+    sheet = edition.sheets[-1]
+    second = replace(sheet.studio_class, key="second")
+    studio = replace(edition.studio, classes={"first": sheet.studio_class, "second": second})
+    codes = [batch_code(studio, replace(sheet, studio_class=one), sheet.made[1], "2") for one in (sheet.studio_class, second)]
+    assert codes == ["BAR-270306A-2", "BAR-270306B-2"]
+    assert batch_code(edition.studio, sheet, sheet.made[1], "2") == "BAR-270306-2"

@@ -1,0 +1,147 @@
+"""What to buy and what it costs stands on the staff's sheets, on home sheets where the studio asks for it, and never on the web site."""
+
+import ast
+import json
+import re
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+
+from builder.compose import compose_documents
+from builder.compose.dates import money
+from builder.compose.mentions import class_amount, home_amount
+from builder.compose.supply_json import cost_json
+from builder.model.document import Folder
+from builder.model.place import Name
+from builder.stock import LAYOUTS
+from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
+
+COMPOSE = Path(__file__).parents[2] / "builder" / "compose"
+
+# Prices that no other number of the studio resembles.
+SUPPLIES = """
+- {ingredient: sea salt, pack: 1 kg, price: 7919.13, pump: {stroke: 20 g, measured: "a scoop on a lever, ten strokes"}}
+- {ingredient: baking soda, pack: 16 oz, price: 6007.29}
+- {ingredient: lavender essential oil, pack: 30 g, price: 5.41}
+- {container: 4 fl oz jar, pack: 12, price: 4801.77}
+- {item: labels, pack: 100, price: 3301.93, each container: 1}
+"""
+PRICES = ("7919", "7 919", "7,919", "6007", "6,007", "4801", "4,801", "3301", "3,301")
+COST_WORDS = ("To buy", "What it costs", "Materials", "no price", "by the amounts that are used", "Paper towels")
+
+
+def compose(folder, **changed):
+    edition = read_edition(write_studio(folder, shelf__supplies_yaml=SUPPLIES, **changed))
+    made = compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)
+    return edition, {f"{document.folder}/{document.path}": document.html.replace("\u00a0", " ") for document in made.documents}
+
+
+@pytest.fixture(scope="module")
+def supplied(tmp_path_factory):
+    return compose(tmp_path_factory.mktemp("supplied"))
+
+
+def of_site(documents):
+    return {path: text for path, text in documents.items() if path.startswith(f"{Folder.SITE}/")}
+
+
+def homes(documents):
+    return {path: text for path, text in documents.items() if "take-home" in path}
+
+
+def test_the_web_site_shows_nothing_of_costs(supplied):
+    _, documents = supplied
+    assert set(of_site(documents)) >= {"site/index.html", "site/classes/first.html"}
+    for path, text in of_site(documents).items():
+        assert [word for word in (*PRICES, *COST_WORDS) if word in text] == [], path
+
+
+def test_the_web_site_shows_nothing_of_costs_where_home_sheets_are_public_and_costs_are_asked_for(tmp_path):
+    public = FILES["classes/first/class.yaml"] + "take-home sheets: public\n"
+    _, documents = compose(
+        tmp_path, classes__first__class_yaml=public, studio_yaml=FILES["studio.yaml"] + "costs on sheets: yes\n"
+    )  # fmt: skip
+    assert homes(of_site(documents))
+    for path, text in of_site(documents).items():
+        assert [word for word in (*PRICES, *COST_WORDS) if word in text] == [], path
+
+
+def test_only_staff_sheets_home_sheets_and_the_terminal_know_the_words_of_costs():
+    """Whatever is composed for the web site imports nothing that writes a cost."""
+    knowing = set()
+    for path in COMPOSE.glob("*.py"):
+        modules = [node.module for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))) if isinstance(node, ast.ImportFrom)]
+        knowing |= {path.stem} if "builder.compose.supply_words" in modules else set()
+    assert knowing == {"teacher_sheets", "take_home", "bench_cards", "mentions"}
+
+
+def test_home_sheets_show_the_cost_only_where_the_studio_asks_for_it(supplied, tmp_path):
+    _, plain = supplied
+    _, asked = compose(tmp_path, studio_yaml=FILES["studio.yaml"] + "costs on sheets: yes\n")
+    assert [path for path, text in homes(plain).items() if ">Costs<" in text] == []
+    # 300 g of salt at 7919.13 a kilogram, 150 g of soda at 6007.29 a pound, four jars at 4801.77 a dozen, scent of 1 g in each of four.
+    soda = Fraction("6007.29") * 150 / Fraction("453.59237")
+    salts = Fraction("2375.739") + soda + Fraction("1600.59") + Fraction("5.41") * 4 / 30
+    assert home_costs(asked, "salts") == {f"at least ${float(salts):,.2f}"}
+    assert "glycerin" in next(text for path, text in homes(asked).items() if "salts" in path)
+
+
+def home_costs(documents, recipe):
+    texts = [text for path, text in homes(documents).items() if recipe in path]
+    return {re.search(r">Costs</th><td>(at least \$[\d,.]+)", text).group(1) for text in texts}
+
+
+def test_the_teacher_s_sheet_says_what_to_buy(supplied):
+    edition, documents = supplied
+    text = next(text for path, text in documents.items() if "2027-02-06" in path and "teacher" in path)
+    assert "<h2>To buy</h2>" in text
+    assert re.search(r"Sea salt</th><td>407 g</td><td>1 × 1 kg</td><td>\$7,919.13</td><td>593 g", text)
+    assert re.search(r"4 fl oz jar</th><td>6</td><td>1 × pack of 12</td>", text)
+    assert "No price known: glycerin, olive oil, sodium hydroxide" in text
+    assert re.search(r"Materials in all</th><td>at least \$", text)
+    cost = edition.sheets[0].cost
+    assert f"at least {money(cost.total, 'USD', 'en_US')}" in text
+
+
+# 406.8 g of sea salt at 20 g a stroke are 20.3 strokes; at home another pump stands, so that a weight is written.
+def test_strokes_in_braces(supplied):
+    edition, documents = supplied
+    made = edition.sheets[0].made[0]
+    assert class_amount(edition.studio, made.batch, Name("Sea salt strokes")).replace("\u00a0", " ") == "20 strokes (about 400 g)"
+    at_home = [home_amount(edition.studio, made.home[0].sheet, Name(name)) for name in ("sea salt strokes", "sea salt")]
+    assert at_home[0] == at_home[1]
+    with pytest.raises(KeyError):
+        class_amount(edition.studio, made.batch, Name("glycerin strokes"))
+    assert documents
+
+
+# The cent of the dollar, the hundredth of the euro, no part of the yen (ISO 4217); the exact half goes to the even digit.
+@pytest.mark.parametrize(
+    ("value", "currency", "locale", "written"),
+    [
+        ("2.345", "USD", "en_US", "$2.34"),
+        ("2.355", "USD", "en_US", "$2.36"),
+        ("2.3450001", "USD", "en_US", "$2.35"),
+        ("0", "USD", "en_US", "$0.00"),
+        ("1234.5", "GBP", "en_GB", "£1,234.50"),
+        ("17.5", "JPY", "en_GB", "JP¥18"),
+        ("1e40", "USD", "en_US", f"$10{',000' * 13}.00"),
+        ("99999999999999.995", "USD", "en_US", "$100,000,000,000,000.00"),
+    ],
+)
+def test_money_is_rounded_once_half_to_even(value, currency, locale, written):
+    assert money(Fraction(value), currency, locale) == written
+
+
+def test_the_json_of_a_cost_loses_nothing(supplied):
+    edition, _ = supplied
+    cost = edition.sheets[0].cost
+    told = json.loads(json.dumps(cost_json(cost)))
+    assert Fraction(told["total"]["exact"]) == cost.total
+    parts = ("ingredients", "choices at most", "containers", "used up")
+    assert sum(Fraction(told[part]["exact"]) for part in parts) == cost.total
+    assert Fraction(told["each student"]["exact"]) * 3 == cost.total
+    salt = next(need for need in told["needs"] if need["name"] == "Sea salt")
+    assert salt["packs"] == [{"pack": "1 kg", "number": 1}]
+    assert Fraction(salt["used"]["exact"]) + Fraction(salt["left"]["exact"]) == 1000

@@ -1,0 +1,124 @@
+"""How much counts towards a limit: a blend whose shares are not known, acids as salts, choices at their most, percent of oils."""
+
+from dataclasses import replace
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from builder.model.batch_sheet import TotalSize
+from builder.model.figure import Known
+from builder.model.ingredient import CountsAs, LabelName
+from builder.model.limit import Limit, LimitWeight, PercentOf, is_own_law
+from builder.model.place import Name, fold
+from builder.model.product import Product
+from builder.model.recipe import Choice
+from builder.reckon.batches import reckon_batch, weighings
+from builder.reckon.counting import count_towards, factors_in
+from tests.making import CONSTANTS, SOURCE, card, cards, fat, grams, phase, recipe, scale, share
+
+LOTION = Product("lotion", "Lotion", "leave-on", False, "weight")
+
+
+def limit(*names, most="1", counted_as="", factor=None, **named):
+    fixed = Limit(
+        "X", tuple(fold(name) for name in names), "preservative", Fraction(most) / 100, PercentOf.PRODUCT, counted_as, factor, "all",
+        ("all",), (), "", "", "EU", LimitWeight.LAW, SOURCE, "here", Known.READ, "",
+    )  # fmt: skip
+    return replace(fixed, **named)
+
+
+def blend(*names):
+    return replace(card("blend"), label_name=LabelName(names, names, Known.MEMORY))
+
+
+def count(a_limit, lines, *extra, choices=(), others=()):
+    stock = cards(*extra)
+    made = recipe(phase("all", {name: share(percent) for name, percent in lines.items()}), choices=choices)
+    sheet = reckon_batch(made, LOTION, TotalSize(grams(1000)), stock, weighings((scale("0.01"),)), CONSTANTS)
+    counted = count_towards(a_limit, sheet, stock, factors_in((a_limit, *others)))
+    return sum(one.least for one in counted), sum(one.most for one in counted)
+
+
+@pytest.mark.parametrize(
+    ("names", "least", "most"),
+    # Worked out by hand: of three parts in descending order the first is between 1/3 and all, the second at most 1/2, the third at most
+    # 1/3; the first two together at least 2/3; the last two together at most 2/3.
+    [
+        ("a", "1/3", "1"),
+        ("b", "0", "1/2"),
+        ("c", "0", "1/3"),
+        ("ab", "2/3", "1"),
+        ("bc", "0", "2/3"),
+        ("ac", "1/2", "1"),
+        ("abc", "1", "1"),
+    ],
+)
+def test_parts_of_a_blend_lie_between_what_their_order_allows(names, least, most):
+    found = count(limit(*names), {"water": 90, "blend": 10}, blend("A", "B", "C"))
+    assert found == (Fraction(least) / 10, Fraction(most) / 10)
+
+
+@given(st.lists(st.integers(1, 50), min_size=1, max_size=5), st.data())
+def test_no_blend_that_keeps_its_order_lies_outside(weights, data):
+    weights = sorted(weights, reverse=True)
+    chosen = data.draw(st.sets(st.integers(0, len(weights) - 1), min_size=1))
+    names = [f"part {number}" for number in range(len(weights))]
+    least, most = count(limit(*(names[number] for number in chosen)), {"water": 90, "blend": 10}, blend(*names))
+    true = Fraction(sum(weights[number] for number in chosen), sum(weights)) / 10
+    assert least <= true <= most
+
+
+def test_a_named_blend_counts_whole_and_its_parts_alone_do_not():
+    named = limit("a + b")
+    assert count(named, {"water": 90, "blend": 10}, blend("B", "A")) == (Fraction("0.1"), Fraction("0.1"))
+    assert count(named, {"water": 90, "a": 10}, card("a")) == (0, 0)
+
+
+def test_of_a_ready_made_base_only_what_is_certain_counts_but_a_ban_is_a_ban():
+    base = replace(blend("A", "B"), counts_as=CountsAs.BASE)
+    assert count(limit("b"), {"water": 50, "blend": 50}, base) == (0, 0)
+    assert count(limit("b", most=0), {"water": 50, "blend": 50}, base)[1] == Fraction("0.25")
+
+
+def test_a_salt_counts_as_its_acid_and_without_a_factor_as_at_most_itself():
+    acids = limit("acid", "salt", counted_as="Acid")
+    row = limit("salt", counted_as="Acid", factor=Fraction("1.25"))
+    lines = {"water": 98, "acid": 1, "salt": 1}
+    assert count(acids, lines, card("acid"), card("salt"), others=(row,)) == (Fraction("0.018"), Fraction("0.018"))
+    assert count(acids, lines, card("acid"), card("salt")) == (Fraction("0.01"), Fraction("0.02"))
+
+
+def test_students_add_the_option_that_counts_most_in_each_choice():
+    choices = (
+        Choice("scent", (Name("mild"), Name("strong"), None), share(2)),
+        Choice("more scent", (Name("strong"), None), share(1)),
+    )
+    strong, mild = card("strong"), replace(blend("Strong", "Other"), name="mild")
+    _, most = count(limit("strong"), {"water": 99, "strong": 1}, strong, mild, choices=choices)
+    # Of a portion of 100 g: 1 g in it, 2 g and 1 g added.
+    assert most == Fraction("0.04") / Fraction("1.03")
+
+
+def test_percent_of_oils_is_counted_on_the_oils():
+    of_oils = limit("extract", percent_of=PercentOf.OILS)
+    found = count(of_oils, {"water": 79, "oil": 20, "extract": 1}, fat("oil", 190), card("extract"))
+    assert found == (Fraction("0.05"), Fraction("0.05"))
+    assert count(of_oils, {"water": 99, "extract": 1}, card("extract")) == (0, 0)
+
+
+def test_a_hazard_leaves_out_cards_without_it():
+    assert count(limit("oil", hazard="phototoxic"), {"water": 99, "oil": 1}, card("oil")) == (0, 0)
+    with_it = replace(card("oil"), hazards=("phototoxic",))
+    assert count(limit("oil", hazard="phototoxic"), {"water": 99, "oil": 1}, with_it)[0] == Fraction("0.01")
+
+
+def test_the_uk_has_kept_the_law_of_the_eu_but_for_rows_of_its_own():
+    eu, uk = limit("a", "b"), limit("a", region="UK")
+    assert is_own_law(eu, "UK", (eu,))
+    assert not is_own_law(eu, "UK", (eu, uk))
+    assert is_own_law(uk, "UK", (eu, uk))
+    assert is_own_law(eu, "EU", (eu, uk))
+    assert not is_own_law(eu, "US", (eu,))
+    assert not is_own_law(replace(eu, weight=LimitWeight.OPINION), "EU", (eu,))

@@ -1,0 +1,291 @@
+"""The most of each option: drops and their mass, and that no combination on offer passes a limit while one drop more somewhere would."""
+
+from dataclasses import replace
+from datetime import date
+from fractions import Fraction
+from functools import cache
+from itertools import permutations, product
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from builder.model.batch_sheet import TotalSize
+from builder.model.figure import Known
+from builder.model.finding import Acceptance
+from builder.model.ingredient import DeclaredAs, DropMass, LabelName
+from builder.model.limit import Limit, LimitWeight, PercentOf, Rules
+from builder.model.place import Name, fold
+from builder.model.product import Product
+from builder.model.recipe import Choice
+from builder.read import read_studio
+from builder.reckon import reckon_classes
+from builder.reckon.batches import reckon_batch, weighings
+from builder.reckon.counting import factors_in, share_counting
+from builder.reckon.drops import reckon_drop
+from builder.reckon.limits import limits_for
+from builder.stock import CONTENT
+from tests.making import CONSTANTS, SOURCE, card, cards, fat, grams, phase, recipe, scale, share
+
+LOTION = Product("lotion", "Lotion", "leave-on", False, "weight")
+EXAMPLE = Path(__file__).parent.parent.parent / "site_example"
+
+
+def limit(*names, most="1", **named):
+    fixed = Limit(
+        "X", tuple(fold(name) for name in names), "essential oil", Fraction(most) / 100, PercentOf.PRODUCT, "", None, "all",
+        ("all",), (), "", "", "EU", LimitWeight.LAW, SOURCE, "here", Known.READ, "",
+    )  # fmt: skip
+    return replace(fixed, **named)
+
+
+def scent(name, drop=None, **named):
+    """Make a card of a scent; `drop` is the measured mass of one drop in milligrams."""
+    measured = DropMass(1000, grams(drop), "x") if drop else None
+    return replace(card(name), kind="essential oil", declared_as=DeclaredAs.FRAGRANCE, drop_mass=measured, **named)
+
+
+def choice(what, *options, most="0.5"):
+    return Choice(what, tuple(Name(option) for option in options), share(most))
+
+
+def made(choices, stock, *limits, fill="100", region="EU", youngest=None, lines=None, division="0.01", accepts=()):
+    one = recipe(phase("all", {name: share(percent) for name, percent in (lines or {"water": 100}).items()}), choices=choices, fill=fill)
+    one = replace(one, accepts={name: Acceptance("so") for name in accepts})
+    rules = Rules(region, limits, youngest=youngest)
+    return reckon_batch(one, LOTION, TotalSize(grams(1000)), stock, weighings((scale(division),)), CONSTANTS, rules), rules
+
+
+def most_of(sheet, option):
+    return next(one for dose in sheet.doses for one in dose.each if one.option == option)
+
+
+# The mass of a drop.
+
+
+def test_an_estimated_drop_of_water_is_no_lighter_than_the_heaviest_of_the_pharmacopoeia():
+    drop, (working,) = reckon_drop(replace(card("water", density="0.99821"), kind="water"), CONSTANTS)
+    # USP <1101>: each drop of water weighs 45 to 55 mg; 20 drops are 1 mL, 10 % either way.
+    assert Fraction("0.055") <= drop.mass.grams < Fraction("0.056")
+    assert not drop.measured
+    assert drop.mass.grams * 20 > 1 * Fraction("0.99821")
+    assert working.result == drop.mass.grams
+
+
+def test_a_measured_drop_counts_as_measured():
+    # Eschbaum 1895, quoted in the Bulletin of Pharmacy: 50 drops of water weigh 5.00 g, of glycerin 3.90 g from the same tip.
+    glycerin = replace(card("glycerin", density="1.261"), kind="liquid", drop_mass=DropMass(50, grams("3.90"), "x"))
+    drop, workings = reckon_drop(glycerin, CONSTANTS)
+    assert (drop.mass, drop.measured, workings) == (grams("0.078"), True, ())
+
+
+def test_without_a_density_the_drop_is_taken_for_a_heavy_one():
+    light, _ = reckon_drop(scent("oil"), CONSTANTS)
+    known, _ = reckon_drop(replace(card("oil", density=("0.87", "0.89")), kind="essential oil"), CONSTANTS)
+    assert light.mass.grams == Fraction("1.261") / 18
+    assert known.mass.grams == Fraction("0.89") / 18
+
+
+def test_a_powder_has_no_drops():
+    assert reckon_drop(replace(card("mica"), kind="colourant"), CONSTANTS) == (None, ())
+
+
+# What a limit leaves.
+
+
+def test_without_a_limit_the_recipe_itself_says_how_much():
+    sheet, _ = made((choice("scent", "rose", "mint"),), cards(scent("rose", 30), scent("mint", 25)), fill="113")
+    # 0.5 % of 113 g is 0.565 g: 18 drops of 30 mg, 22 of 25 mg.
+    assert [(one.weight, one.drops, one.lowered) for one in sheet.doses[0].each] == [(grams("0.56"), 18, None), (grams("0.56"), 22, None)]
+    assert sheet.doses[0].mixed.weight == grams("0.56")
+    # 18 drops of rose and 1 of mint are 0.565 g and no more.
+    assert sheet.doses[0].mixed.drops == 19
+
+
+def test_a_limit_lowers_the_option_that_it_is_about_and_no_other():
+    strict = limit("Mint", most="0.2")
+    sheet, _ = made((choice("scent", "rose", "mint"),), cards(scent("rose", 30), scent("mint", 25)), strict)
+    mint = most_of(sheet, "mint")
+    # x / (100 g + x) <= 0.2 %: x is 0.2004 g at most, 8 drops of 25 mg are 0.2 g.
+    assert (mint.weight, mint.drops, mint.lowered.limit, mint.lowered.own_law) == (grams("0.2"), 8, strict, True)
+    assert most_of(sheet, "rose").lowered is None
+
+
+def test_what_the_batch_holds_already_is_counted():
+    lines = {"water": "99.9", "mint": "0.1"}
+    sheet, _ = made((choice("scent", "mint"),), cards(scent("mint", 25)), limit("Mint", most="0.2"), lines=lines)
+    # 0.1 g in 100 g: (0.1 + x) / (100 + x) <= 0.2 %, x <= 0.1002 g.
+    assert (most_of(sheet, "mint").weight, most_of(sheet, "mint").drops) == (grams("0.1"), 4)
+
+
+def test_two_choices_share_what_a_limit_leaves_by_what_they_would_take():
+    both = (choice("scent", "mint", most="0.6"), choice("more", "mint", most="0.3"))
+    sheet, _ = made(both, cards(scent("mint")), limit("Mint", most="0.3"), division="0.001")
+    first, second = sheet.doses
+    assert first.each[0].weight + second.each[0].weight <= grams("0.3010")
+    assert abs(first.each[0].weight.grams - 2 * second.each[0].weight.grams) < Fraction("0.01")
+
+
+def test_an_option_of_which_nothing_is_left_is_not_offered():
+    sheet, _ = made((choice("scent", "mint", "rose"),), cards(scent("mint"), scent("rose")), limit("Mint", most="0.001"))
+    assert not most_of(sheet, "mint").is_offered
+    assert sheet.doses[0].offered == ("rose",)
+    assert sheet.doses[0].mixed is None
+    assert [dict(variant.chosen) for variant in sheet.variants] == [{"scent": "rose"}]
+
+
+def test_what_is_no_law_does_not_lower_where_the_recipe_accepts_it():
+    stock, usual = cards(scent("mint", 25)), limit("Mint", most="0.2", weight=LimitWeight.STANDARD, region="any")
+    lowered, _ = made((choice("scent", "mint"),), stock, usual)
+    accepted, _ = made((choice("scent", "mint"),), stock, usual, accepts=("over-usual-limit",))
+    assert (most_of(lowered, "mint").weight, most_of(accepted, "mint").weight) == (grams("0.2"), grams("0.5"))
+    by_law, _ = made((choice("scent", "mint"),), stock, limit("Mint", most="0.2"), accepts=("over-usual-limit",))
+    assert most_of(by_law, "mint").weight == grams("0.2")
+    elsewhere, _ = made((choice("scent", "mint"),), stock, limit("Mint", most="0.2"), accepts=("over-usual-limit",), region="US")
+    assert most_of(elsewhere, "mint").weight == grams("0.5")
+
+
+def test_a_limit_for_children_lowers_where_children_come():
+    stock, young = cards(scent("mint", 25)), limit(most="0.25", narrower="children 3 to 12", below_age=13, weight=LimitWeight.PRACTICE)
+    found = {age: most_of(made((choice("scent", "mint"),), stock, young, youngest=age)[0], "mint").weight for age in (None, 12, 13)}
+    assert found == {None: grams("0.5"), 12: grams("0.25"), 13: grams("0.5")}
+
+
+def test_a_blend_counts_at_the_most_it_may_hold_where_law_or_an_opinion_speaks():
+    blend = scent("blend", label_name=LabelName(("A", "B"), ("a", "b"), Known.MEMORY))
+    sheet, _ = made((choice("scent", "blend"),), cards(blend), limit("B", most="0.1"))
+    # B is at most half of it.
+    one = most_of(sheet, "blend")
+    assert (one.weight, one.lowered.proven) == (grams("0.2"), False)
+
+
+def test_sun_sensitising_oils_take_up_their_limits_together():
+    one, two = (replace(scent(name), hazards=("phototoxic",)) for name in ("lemon", "lime"))
+    own = [limit(name, most=most, hazard="phototoxic") for name, most in (("Lemon", "0.4"), ("Lime", "0.2"))]
+    together = limit(hazard="phototoxic", most="0")
+    sheet, rules = made(
+        (choice("scent", "lemon"), choice("more", "lime")), cards(one, two), *own, replace(together, most=None), division="0.001"
+    )
+    lemon, lime = (most_of(sheet, name).weight.grams for name in ("lemon", "lime"))
+    whole = 100 + lemon + lime
+    # IFRA Standards, combination rule: the sum over the oils of dose by limit is at most 100 %.
+    assert Fraction("0.99") < lemon / whole / Fraction("0.004") + lime / whole / Fraction("0.002") <= 1
+    assert len(limits_for(LOTION, rules)) == 3
+
+
+# Exhaustive: every combination, and one drop more.
+
+
+def amounts(dose):
+    """Give everything that a student may add of one choice: single options and mixes, in drops or weighed, as masses by option."""
+    drops = [one.drops or 0 for one in dose.each]
+    for counts in product(*(range(most + 1) for most in drops)):
+        if sum(map(bool, counts)) < 2 or (dose.mixed and dose.mixed.drops is not None and sum(counts) <= dose.mixed.drops):
+            yield {one.option: one.drop.mass.grams * count for one, count in zip(dose.each, counts, strict=True) if count}
+    for one in dose.each:
+        steps = 20 if one.drops else max(int(one.weight.grams * 100), 1)
+        yield from ({one.option: one.weight.grams * step / steps} for step in range(1, steps + 1))
+    # Of weighed mixes the corners: a limit that all corners keep is kept by all between them.
+    for order in permutations(dose.each) if dose.mixed else ():
+        left, mix = dose.mixed.weight.grams, {}
+        for one in order:
+            mix[one.option] = min(left, one.weight.grams)
+            left -= mix[one.option]
+        yield mix
+
+
+class Judge:
+    """What a portion may hold, worked out from its composition."""
+
+    def __init__(self, sheet, stock, rules):
+        factors = factors_in(rules.limits)
+        self.sheet, self.fill = sheet, sheet.portions.fill.grams
+        limits = [one for one in limits_for(sheet.product, rules) if one.most]
+        self.rows = []
+        for one in limits:
+            held = sum(
+                (w.mass / sheet.grams.total * share_counting(w.line.ingredient, one, factors)[0] for w in sheet.grams.weighed), Fraction(0)
+            )
+            counts = {o.option: share_counting(stock[fold(o.option)], one, factors)[0] for dose in sheet.doses for o in dose.each}
+            if any(counts.values()) and one.percent_of is PercentOf.PRODUCT:
+                self.rows.append((one, held * self.fill, counts))
+
+    def passed(self, *added):
+        """Give the limits that a portion with what was added passes."""
+        masses = [(option, mass) for one in added for option, mass in one.items()]
+        whole = self.fill + sum(mass for _, mass in masses)
+        return [one for one, held, counts in self.rows if held + sum(mass * counts[option] for option, mass in masses) > one.most * whole]
+
+    def everything(self):
+        return product(*(list(amounts(dose)) for dose in self.sheet.doses))
+
+
+def is_maximal(sheet, judge, wish):
+    """Say whether one drop, or one division, more of every option passes a limit at the worst of the others, or what the recipe allows."""
+    for number, dose in enumerate(sheet.doses):
+        others = [list(amounts(other)) for at, other in enumerate(sheet.doses) if at != number]
+        for one in dose.each:
+            steps = [(one.weight.grams + Fraction("0.01"))] + ([one.drop.mass.grams * (one.drops + 1)] if one.drop else [])
+            for more in steps:
+                if more <= wish[dose.what] and not any(judge.passed({one.option: more}, *rest) for rest in product(*others)):
+                    return False
+    return True
+
+
+@cache
+def example():
+    studio, _ = read_studio(EXAMPLE, CONTENT)
+    found = {}
+    for sheet in reckon_classes(studio, studio.classes.values(), on=date(2027, 1, 2)):
+        for batch in (*(p.sheet for made in sheet.made for p in made.batches), *(h.sheet for made in sheet.made for h in made.home)):
+            if batch.doses:
+                found[batch.recipe.key, batch.doses] = (batch, studio.rules(sheet.studio_class.youngest))
+    return studio, list(found.values())
+
+
+@pytest.mark.parametrize("number", range(len(example()[1])), ids=lambda number: example()[1][number][0].recipe.key)
+def test_no_combination_of_the_example_studio_passes_a_limit(number):
+    studio, found = example()
+    sheet, rules = found[number]
+    judge = Judge(sheet, studio.ingredients, rules)
+    tried = [judge.passed(*added) for added in judge.everything()]
+    assert len(tried) > 20
+    assert not any(tried)
+    for dose in sheet.doses:
+        assert all(sum(mix.values()) <= dose.share * judge.fill for mix in amounts(dose))
+
+
+SHARES = st.sampled_from(["0.05", "0.1", "0.2", "0.4", "0.8"])
+
+
+@settings(max_examples=60, deadline=None)
+@given(
+    st.lists(st.tuples(st.sets(st.sampled_from("ABCD"), min_size=1), SHARES), max_size=3),
+    st.lists(st.tuples(st.lists(st.sampled_from("ABCD"), min_size=1, max_size=3, unique=True), SHARES), min_size=1, max_size=2),
+    st.lists(st.integers(20, 90), min_size=4, max_size=4),
+    st.sampled_from(["0", "0.05", "0.1"]),
+    st.sampled_from(["10", "25", "40"]),
+)
+def test_no_combination_of_a_small_recipe_passes_a_limit_and_one_drop_more_does(limits, choices, masses, held, fill):
+    stock = cards(*(scent(name, mass) for name, mass in zip("ABCD", masses, strict=True)))
+    offered = tuple(choice(f"choice {number}", *names, most=most) for number, (names, most) in enumerate(choices))
+    lines = {"water": 100 - Fraction(held), "A": held} if held != "0" else None
+    sheet, rules = made(offered, stock, *(limit(*names, most=most) for names, most in limits), fill=fill, lines=lines)
+    judge = Judge(sheet, stock, rules)
+    already = judge.passed()
+    for added in judge.everything():
+        # What the batch passes by itself is a finding of its own; students then add nothing of it.
+        assert [one for one in judge.passed(*added) if one not in already] == []
+        assert not any(fold(option) in one.names and mass for one in already for part in added for option, mass in part.items())
+    if not already:
+        assert is_maximal(sheet, judge, {one.what: one.at_most.fraction * judge.fill for one in offered})
+
+
+def test_percent_of_oils_leaves_what_the_oils_leave():
+    lines = {"water": 60, "oil": 40}
+    sheet, _ = made(
+        (choice("scent", "mint", most="2"),), cards(fat("oil", 190), scent("mint")), limit("Mint", percent_of=PercentOf.OILS), lines=lines
+    )
+    # 1 % of 40 g of oils in a portion of 100 g.
+    assert most_of(sheet, "mint").weight == grams("0.4")

@@ -1,0 +1,89 @@
+"""What choices come to for a class: by the roster the sum over its rows, otherwise an even share, and the worst if all take the same."""
+
+from dataclasses import replace
+from datetime import date, datetime
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from builder.model.place import Name, fold
+from builder.model.quantity import NO_MASS
+from builder.model.roster import Roster, RosterRow
+from builder.model.studio_class import ClassDate
+from builder.read import read_studio
+from builder.reckon import reckon_classes
+from builder.reckon.classes import reckon_class
+from builder.stock import CONTENT
+
+STUDIO, _ = read_studio(Path(__file__).parent.parent.parent / "site_example", CONTENT)
+LOTION, PARTY = STUDIO.classes["lotion-from-scratch"], STUDIO.classes["salts-and-scrub-party"]
+
+
+def at(studio_class, students, roster=None):
+    when = ClassDate(datetime(2027, 6, 5, 10), students)
+    studio = replace(STUDIO, rosters={studio_class.key: roster} if roster else {})
+    return reckon_class(studio, replace(studio_class, dates=(when,)), when)
+
+
+def no_spare(studio_class):
+    return replace(studio_class, makes=tuple(replace(make, spare=0) for make in studio_class.makes))
+
+
+def people(columns, rows):
+    return Roster(
+        tuple(Name(column) for column in columns),
+        tuple(
+            RosterRow(Name(f"Person {number}"), None, None, "", tuple(Name(cell) for cell in cells)) for number, cells in enumerate(rows)
+        ),
+    )
+
+
+@pytest.mark.parametrize("studio_class", [LOTION, PARTY], ids=lambda one: one.key)
+def test_twice_as_many_students_need_twice_as_much(studio_class):
+    once, twice = at(no_spare(studio_class), 5), at(no_spare(studio_class), 10)
+    pairs = [
+        (one, two)
+        for first, second in zip(once.made, twice.made, strict=True)
+        for total, other in zip(first.choices, second.choices, strict=True)
+        for one, two in zip(total.options, other.options, strict=True)
+    ]
+    assert len(pairs) > 2
+    assert all(one.worst and two.worst == one.worst * 2 for one, two in pairs)
+
+
+CELLS = st.sampled_from(["lavender essential oil", "lavender oil", "Cedarwood essential oil", "no scent", "none", ""])
+
+
+@given(st.lists(st.tuples(CELLS, st.sampled_from(["mica", "no colour", ""])), min_size=1, max_size=12))
+def test_what_was_chosen_is_the_sum_over_the_rows(rows):
+    sheet = at(LOTION, 12, people(["scent", "meadow-lotion colour"], rows))
+    (lotion,) = (made for made in sheet.made if made.choices)
+    for number, total in enumerate(lotion.choices):
+        most = {fold(one.option): one.weight for one in lotion.batch.doses[number].each}
+        alias = {"lavender oil": "lavender essential oil"}
+        taken = [alias.get(fold(row[number]), fold(row[number])) for row in rows]
+        for option in total.options:
+            mine = [most[cell] for cell in taken if cell == fold(option.option)]
+            assert option.chosen == len(mine)
+            assert option.for_chosen == sum(mine, start=NO_MASS)
+        assert total.left_out == sum(cell.startswith("no") for cell in taken)
+        assert sum(option.chosen for option in total.options) + total.left_out + total.open == total.portions == 14
+
+
+def test_without_a_roster_the_portions_fall_evenly_on_what_is_offered():
+    sheet = at(no_spare(LOTION), 9)
+    scent = sheet.made[0].choices[0]
+    # Nine portions over lavender, cedarwood and no scent: three of each.
+    assert [option.expected for option in scent.options] == [option.worst * Fraction(1, 3) for option in scent.options]
+    assert (scent.open, scent.left_out, sheet.guests) == (9, 0, ())
+
+
+def test_the_rosters_of_the_example_reach_their_dates():
+    sheets = reckon_classes(STUDIO, [LOTION, PARTY], on=date(2027, 1, 2))
+    assert [len(sheet.guests) for sheet in sheets] == [9, 3, 9, 0, 0]
+    first = sheets[0].guests[1]
+    assert first.chosen == {("meadow-lotion", "scent"): "Cedarwood essential oil", ("meadow-lotion", "colour"): None}
+    assert all(sheet.without_names().guests == () for sheet in sheets)

@@ -1,0 +1,98 @@
+"""HLB arithmetic against published worked examples.
+
+Sources: OCL 2022 (ocl210096), tables 4 and 5, read; PMC3969497, table I, read. The pairs of the latter were worked back from its figures,
+so that they prove the rule and not the figures.
+"""
+
+from dataclasses import replace
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from builder.model.batch_sheet import Line, Role
+from builder.model.figure import Figure, Known
+from builder.model.ingredient import CountsAs
+from builder.model.quantity import Mass
+from builder.reckon.hlb import mixture_of, reckon_emulsion, share_of_high
+from tests.making import SOURCE, card
+
+ONE = Fraction(1)
+
+
+def figure(value):
+    return Figure(Fraction(value), Fraction(value), "HLB", SOURCE, "here", Known.READ)
+
+
+def line(name, share, counts_as=CountsAs.OTHER, kind="other", **figures):
+    made = card(name, counts_as, **figures)
+    made = replace(made, kind=kind, figures={key.replace("hlb", "HLB"): value for key, value in made.figures.items()})
+    return Line(made, "all", Role.OTHER, Mass(Fraction(share)), Fraction(share) / 100)
+
+
+def test_required_hlb_of_a_published_cream():
+    # OCL 2022, table 4: 34 g of oils; glyceryl stearate and stearic acid count among them. Published: 10.33.
+    oils = [("1.5", "12"), ("7.5", "11.5"), ("7.5", "3.8"), ("12.5", "15"), ("5", "6.2")]
+    required = mixture_of([(Fraction(share), figure(hlb)) for share, hlb in oils])
+    assert abs(required - Fraction("10.33")) < Fraction("0.005")
+
+
+@pytest.mark.parametrize(
+    ("wanted", "high", "low", "share"),
+    [
+        ("10.33", "15", "4.7", "54.7"),  # OCL 2022, table 5: polysorbate 80 and sorbitan stearate
+        ("10", "15", "4.3", "53.3"),  # PMC3969497, table I: polysorbate 80 and sorbitan oleate
+        ("12", "16.7", "4.3", "62.1"),  # the same: polysorbate 20 and sorbitan oleate
+        ("12", "16.7", "8.6", "42.0"),  # the same: polysorbate 20 and sorbitan laurate
+        ("14", "15", "4.3", "90.7"),  # the same: polysorbate 80 and sorbitan oleate
+    ],
+)
+def test_the_pair_that_meets_what_is_wanted(wanted, high, low, share):
+    found = share_of_high(Fraction(wanted), Fraction(high), Fraction(low))
+    assert abs(found * 100 - Fraction(share)) < Fraction("0.06")
+
+
+def test_no_pair_reaches_beyond_its_ends():
+    assert share_of_high(Fraction(16), Fraction(15), Fraction(4)) is None
+    assert share_of_high(Fraction(3), Fraction(15), Fraction(4)) is None
+    assert share_of_high(Fraction(5), Fraction(5), Fraction(5)) is None
+
+
+@given(st.fractions(1, 20), st.fractions(1, 20), st.fractions(0, 1))
+def test_a_pair_mixed_as_said_has_the_hlb_that_is_wanted(high, low, part):
+    if low < high:
+        wanted = low + (high - low) * part
+        share = share_of_high(wanted, high, low)
+        assert mixture_of([(share, figure(high)), (1 - share, figure(low))]) == wanted
+
+
+def test_one_unknown_oil_leaves_the_whole_unknown():
+    assert mixture_of([(ONE, figure(7)), (ONE, None)]) is None
+    assert mixture_of([]) is None
+
+
+def test_water_is_not_counted_and_fatty_alcohols_are():
+    lines = [
+        line("water", 80, CountsAs.WATER, "water"),
+        line("oil", 10, CountsAs.FAT, "oil", required_hlb=7),
+        line("alcohol", 5, kind="thickener", required_hlb=15),
+        line("tween", 5, kind="emulsifier", hlb=15),
+    ]
+    emulsion = reckon_emulsion(lines)
+    assert emulsion.oil_share == Fraction("0.15")
+    assert emulsion.required == Fraction(29, 3)
+    assert emulsion.has == 15
+    assert [working.result for working in emulsion.workings] == [Fraction(29, 3), 15]
+
+
+@pytest.mark.parametrize("leaves_out", ["water", "oil"])
+def test_without_water_or_oil_there_is_no_emulsion(leaves_out):
+    lines = [line("water", 80, CountsAs.WATER, "water"), line("oil", 20, CountsAs.FAT, "oil")]
+    assert reckon_emulsion([one for one in lines if one.ingredient.name != leaves_out]) is None
+    assert reckon_emulsion(lines) is not None
+
+
+def test_soap_and_ready_made_bases_are_no_emulsions_of_ours():
+    lines = [line("water", 60, CountsAs.WATER), line("oil", 20, CountsAs.FAT), line("base", 20, CountsAs.BASE)]
+    assert reckon_emulsion(lines) is None

@@ -1,0 +1,153 @@
+"""Ingredient lists: merging, ranges, the regions' one per cent, allergens, and what to ask a supplier for.
+
+The rules are read from the texts named in `content/label_regions.yaml` and the table of allergens; a rule known from memory says so there.
+"""
+
+from dataclasses import replace
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+
+from builder.model.figure import Known
+from builder.model.ingredient import AllergenStatement, CountsAs, DeclaredAs, Ingredient, LabelName
+from builder.model.place import fold
+from builder.read import read_studio
+from builder.reckon.ingredient_list import list_ingredients
+from builder.stock import CONTENT
+from tests.making import SOURCE, card
+
+STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+
+
+def labelling(region):
+    return replace(STUDIO, profile=replace(STUDIO.profile, region=region)).labelling
+
+
+def exactly(one, percent):
+    amount = Fraction(str(percent)) / 100
+    return one, amount, amount
+
+
+def blend(*names, **said):
+    return Ingredient("base", "lotion base", CountsAs.BASE, "both", label_name=LabelName(names, names, Known.SUPPLIER, **said))
+
+
+def scent(name, contains=None, covers="extended list", inci="Some Oil"):
+    held = {fold(one): (Fraction(str(low)) / 100, Fraction(str(high)) / 100) for one, (low, high) in (contains or {}).items()}
+    statement = None if contains is None else AllergenStatement(covers, held, SOURCE, "here", Known.SUPPLIER)
+    label = LabelName((inci,), (name,), Known.READ)
+    return Ingredient(
+        name, "essential oil", CountsAs.OTHER, "oil", label_name=label, declared_as=DeclaredAs.FRAGRANCE, allergen_statement=statement
+    )
+
+
+def names(listed):
+    return [entry.inci for entry in listed.entries]
+
+
+# 21 CFR 701.3(f) (memory) and C.R.C. c. 869 s. 21.4 (read): 1 % or less is free.
+# Regulation 1223/2009 Article 19(1)(g) (read): less than 1 % is.
+@pytest.mark.parametrize(("region", "is_free"), [("US", True), ("EU", False), ("UK", False), ("Canada", True)])
+def test_exactly_one_per_cent_is_free_where_the_text_says_so(region, is_free):
+    up_to_two = {1: (Fraction(1, 100), Fraction(2, 100))}
+    halves = [exactly(blend("Aqua", "Glycerin", shares=up_to_two), 50), exactly(blend("Olus Oil", "Panthenol", shares=up_to_two), 50)]
+    listed = list_ingredients(halves, labelling(region))
+    assert {entry.inci: entry.most for entry in listed.entries}["Panthenol"] == Fraction(1, 100)
+    pairs = {frozenset(pair) for pair in listed.open_pairs}
+    assert (frozenset({"Glycerin", "Panthenol"}) in pairs) is not is_free
+
+
+@pytest.mark.parametrize("region", ["US", "EU", "UK", "Canada"])
+def test_a_base_alone_is_listed_as_its_supplier_lists_it(region):
+    declared = ("Aqua", "Glycerin", "Cetearyl Alcohol", "Phenoxyethanol", "Tocopherol")
+    listed = list_ingredients([exactly(blend(*declared), 100)], labelling(region))
+    assert (tuple(names(listed)), listed.open_pairs) == (declared, ())
+
+
+# From the reference on labels (derived there): of k parts the i-th is at most 1/i of the base, and the first at least 1/k, but for
+# what may stand below one per cent in any order.
+def test_the_parts_of_a_declared_list_have_the_ranges_that_follow_from_it():
+    listed = list_ingredients([exactly(blend("Aqua", "Glycerin", "Panthenol"), 100)])
+    ends = [(entry.least, entry.most) for entry in listed.entries]
+    assert [most for _, most in ends] == [1, Fraction(1, 2), Fraction(1, 3)]
+    assert [least for least, _ in ends] == [Fraction(1, 3), 0, 0]
+
+
+def test_the_same_ingredient_from_several_sources_is_added_up_under_one_name():
+    water = Ingredient("water", "water", CountsAs.WATER, "water", label_name=LabelName(("Aqua",), ("water",), Known.MEMORY))
+    listed = list_ingredients([exactly(blend("Water", "Glycerin"), 50), exactly(water, 30), exactly(card("glycerin"), 20)], labelling("US"))
+    assert names(listed) == ["Water", "Glycerin"]
+    assert (listed.entries[0].least, listed.entries[1].least) == (Fraction(55, 100), Fraction(20, 100))
+
+
+def test_a_figure_of_the_supplier_settles_what_is_open_and_is_what_is_asked_for():
+    weighed = [exactly(blend("Aqua", "Glycerin", "Stearate"), 97), exactly(card("honey"), 3)]
+    open_list = list_ingredients(weighed)
+    assert open_list.question is not None
+    assert (open_list.question.part, open_list.question.settles) == ("Stearate", 2)
+    told = blend("Aqua", "Glycerin", "Stearate", shares={2: (Fraction(20, 100), Fraction(25, 100))})
+    assert list_ingredients([exactly(told, 97), exactly(card("honey"), 3)]).open_pairs == ()
+
+
+def test_the_line_at_one_per_cent_settles_what_stands_below_it():
+    weighed = [exactly(blend("Aqua", "Glycerin", "Tocopherol", below=2), 97), exactly(card("honey"), 3)]
+    assert {frozenset(pair) for pair in list_ingredients(weighed).open_pairs} == {frozenset({"Glycerin", "honey"})}
+
+
+def test_a_colour_within_a_base_stands_last_at_any_level():
+    white = blend("Aqua", "Titanium Dioxide", "Glycerin", colours=frozenset({1}), nano=frozenset({1}))
+    listed = list_ingredients([exactly(white, 100)], labelling("EU"))
+    assert names(listed) == ["Aqua", "Glycerin", "Titanium Dioxide"]
+    assert listed.entries[-1].is_nano
+
+
+# Regulation (EU) 2023/1545 (read): above 0.001 % where the product stays on, above 0.01 % where it is rinsed off.
+# Exactly that is not listed.
+@pytest.mark.parametrize(
+    ("contact", "most", "is_named"),
+    [
+        ("leave-on", "0.1", False),
+        ("leave-on", "0.10001", True),
+        ("rinse-off", "1", False),
+        ("rinse-off", "1.00001", True),
+        ("bath", "1", False),
+    ],
+)
+def test_an_allergen_is_named_above_its_threshold(contact, most, is_named):
+    listed = list_ingredients([exactly(card("oil"), 99), exactly(scent("violet", {"Linalool": (0, most)}), 1)], labelling("EU"), contact)
+    assert ("Linalool" in names(listed)) is is_named
+    assert listed.without_statement == ()
+
+
+# Regulation (EU) 2023/1545, entry 70 (read): citral, geranial and neral are added and shown as citral.
+def test_isomers_are_added_and_shown_under_one_name():
+    one, other = scent("lemon", {"Geranial": (0, "0.06")}), scent("verbena", {"Neral": (0, "0.05"), "Linalool": (0, "0.05")})
+    listed = list_ingredients([exactly(card("oil"), 98), exactly(one, 1), exactly(other, 1)], labelling("EU"))
+    assert names(listed) == ["Oil", "Parfum", "Citral"]
+    assert listed.entries[-1].most == Fraction("0.0011") / 100
+
+
+def test_a_whole_oil_is_an_allergen_itself_where_the_extended_list_holds():
+    lavender = STUDIO.ingredients["lavender essential oil"]
+    weighed = [exactly(card("oil"), 99), exactly(lavender, 1)]
+    assert "Lavandula Oil/ Extract" in names(list_ingredients(weighed, labelling("EU")))
+    assert "Lavandula Oil/ Extract" not in names(list_ingredients(weighed, labelling("UK")))
+
+
+@pytest.mark.parametrize(("region", "missing"), [("US", ()), ("EU", ("violet",)), ("UK", ()), ("Canada", ("violet",))])
+def test_a_statement_has_to_cover_the_list_of_the_region(region, missing):
+    weighed = [exactly(card("oil"), 99), exactly(scent("violet", {}, covers="original list"), 1)]
+    assert list_ingredients(weighed, labelling(region)).without_statement == missing
+
+
+def test_scents_too_weak_to_pass_any_threshold_need_no_statement():
+    weighed = [exactly(card("oil"), "99.999"), exactly(scent("violet"), "0.001")]
+    assert list_ingredients(weighed, labelling("EU")).without_statement == ()
+
+
+# C.R.C. c. 869 s. 21.4(3) (read): parfum and aroma may stand at the end whatever their amount.
+def test_scent_stands_last_in_canada_and_in_its_place_elsewhere():
+    weighed = [exactly(card("oil"), 80), exactly(scent("violet", {}), 15), exactly(card("wax"), 5)]
+    assert names(list_ingredients(weighed, labelling("Canada")))[-1] == "Parfum"
+    assert names(list_ingredients(weighed, labelling("EU"))) == ["Oil", "Parfum", "Wax"]

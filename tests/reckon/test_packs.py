@@ -1,0 +1,80 @@
+"""Packs cover the need, and no other combination is cheaper: every combination is tried beside it."""
+
+from fractions import Fraction
+from itertools import product
+from math import ceil
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from builder.reckon.packs import MOST_STEPS, Pack, cheapest_packs
+
+SIZES = st.integers(1, 40).map(Fraction) | st.fractions(min_value=1, max_value=40, max_denominator=7)
+PRICES = st.integers(0, 3000).map(lambda cents: Fraction(cents, 100))
+
+
+def price(counts, packs):
+    return sum(count * pack.price for count, pack in zip(counts, packs, strict=True))
+
+
+def holds(counts, packs):
+    return sum(count * pack.size for count, pack in zip(counts, packs, strict=True))
+
+
+def cheapest_of_all(needed, packs):
+    """Give the least price of all combinations that cover a need; more of one pack than covers it alone can never be cheaper."""
+    ranges = [range(ceil(needed / pack.size) + 1) for pack in packs]
+    return min(price(counts, packs) for counts in product(*ranges) if holds(counts, packs) >= needed)
+
+
+@settings(max_examples=150, deadline=None)
+@given(
+    st.fractions(min_value=Fraction(1, 10), max_value=60, max_denominator=10),
+    st.lists(st.builds(Pack, SIZES.filter(lambda size: size >= 4), PRICES), min_size=1, max_size=3),
+)
+def test_packs_cover_the_need_and_no_combination_is_cheaper(needed, packs):
+    counts, proven = cheapest_packs(needed, packs)
+    assert holds(counts, packs) >= needed
+    assert all(count >= 0 for count in counts)
+    assert proven
+    assert price(counts, packs) == cheapest_of_all(needed, packs)
+
+
+# 250 g at 3.00 and 1 kg at 10.00: up to 750 g the small ones are cheaper, 900 g is dearer in four small ones than in a large one.
+def test_by_hand():
+    packs = [Pack(Fraction(250), Fraction(3)), Pack(Fraction(1000), Fraction(10))]
+    found = {needed: cheapest_packs(Fraction(needed), packs)[0] for needed in (1, 250, 251, 750, 900, 1000, 1001, 1250, 2700)}
+    assert found == {
+        1: (1, 0), 250: (1, 0), 251: (2, 0), 750: (3, 0), 900: (0, 1), 1000: (0, 1), 1001: (1, 1), 1250: (1, 1), 2700: (3, 2),
+    }  # fmt: skip
+
+
+def test_of_two_at_the_same_price_the_fewest_packs_count():
+    packs = [Pack(Fraction(250), Fraction(5, 2)), Pack(Fraction(1000), Fraction(10))]
+    assert cheapest_packs(Fraction(900), packs) == ((0, 1), True)
+
+
+def test_the_search_ends_whatever_is_asked():
+    many = [Pack(Fraction(1000 + 7 * number), Fraction(1000 + 7 * number, 100) + Fraction(number, 1000)) for number in range(12)]
+    counts, proven = cheapest_packs(Fraction(10**12 + 1), many)
+    assert holds(counts, many) >= 10**12 + 1
+    assert not proven
+    assert MOST_STEPS <= 10_000
+
+
+def test_free_packs_cost_nothing():
+    packs = [Pack(Fraction(10), Fraction(0)), Pack(Fraction(100), Fraction(5))]
+    counts, _ = cheapest_packs(Fraction(95), packs)
+    assert (price(counts, packs), holds(counts, packs)) == (0, 100)
+
+
+def test_of_very_many_packs_the_best_are_tried():
+    packs = [Pack(Fraction(100 + number), Fraction(100 + number, 7) + Fraction(number * number, 10**5)) for number in range(2000)]
+    counts, proven = cheapest_packs(Fraction(12_345), packs)
+    assert holds(counts, packs) >= 12_345
+    assert not proven
+
+
+def test_packs_of_one_value_are_settled_however_much_is_needed():
+    packs = [Pack(Fraction(250), Fraction(5)), Pack(Fraction(1000), Fraction(20)), Pack(Fraction(500), Fraction(10))]
+    assert cheapest_packs(Fraction(346_500), packs) == ((0, 346, 1), True)

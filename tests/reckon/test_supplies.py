@@ -1,0 +1,203 @@
+"""A class to what it needs of packs, what a jug serves, how many strokes of a pump, what it costs."""
+
+from dataclasses import replace
+from datetime import datetime
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from builder.model.batch_sheet import ContainersSize
+from builder.model.ingredient import CountsAs
+from builder.model.place import Name
+from builder.model.quantity import Mass, Volume
+from builder.model.studio_class import BatchFor, ClassDate
+from builder.model.supply import Pump, Supply, SupplyKind, Use
+from builder.read import read_studio
+from builder.read.amounts import parse_pack
+from builder.reckon import reckon_recipe
+from builder.reckon.classes import reckon_class
+from builder.reckon.jugs import jugs_of_class
+from builder.reckon.pumps import strokes_of
+from builder.reckon.supplies import supply_class
+from builder.stock import CONTENT
+from tests.making import card, grams, parts, phase, recipe
+
+SOUND, FINDINGS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+BASE = card("base", CountsAs.BASE, density="0.98")
+
+
+def pack(name, size, price, kind=SupplyKind.INGREDIENT, **named):
+    return Supply(kind, Name(name), size, "a pack", Fraction(price), **named)
+
+
+def gallon(price="49.00", **named):
+    return pack("base", parse_pack("1 gal"), price, **named)
+
+
+STOCK = (
+    gallon(),
+    pack("lavender essential oil", grams(30), "12.40"),
+    pack("4 fl oz bottle", 24, "21.60", SupplyKind.CONTAINER),
+    pack("gloves", 100, "12.50", SupplyKind.ITEM, use=Use(each_student=Fraction(2), each_class=Fraction(1, 2))),
+)
+
+
+def studio(*supplies):
+    """Give the sound studio with one lotion that is nothing but a base, its scent, and these supplies."""
+    lotion = recipe(phase("base", {"base": parts(1)}), fill="113", choices=SOUND.recipes["plain-lotion"].choices)
+    lotion = replace(lotion, fill=replace(lotion.fill, container=Name("4 fl oz bottle")))
+    return replace(
+        SOUND, ingredients={**SOUND.ingredients, "base": BASE}, recipes={"plain-lotion": lotion}, supplies=supplies or STOCK
+    )  # fmt: skip
+
+
+def class_of(students, supplies=(), group_size=1, **make):
+    a_class = SOUND.classes["one-lotion"]
+    made = replace(a_class.makes[0], **{"spare": 0, "at_home": (), **make})
+    here = studio(*supplies)
+    dated = ClassDate(datetime(2027, 3, 6, 10), enrolled=students)
+    return supply_class(here, reckon_class(here, replace(a_class, makes=(made,), group_size=group_size), dated))
+
+
+def needs(sheet):
+    return {need.name: need for need in sheet.cost.needs}
+
+
+# One US gallon is 231 cubic inches, an inch 25.4 mm: 3.785 411 784 L (NIST Handbook 44, Appendix C). An avoirdupois pound is
+# 453.592 37 g and has sixteen ounces; a US fluid ounce is the 128th part of the gallon (same place).
+@pytest.mark.parametrize(
+    ("written", "holds"),
+    [
+        ("1 gal", Volume(231 * Fraction("25.4") ** 3 / 1000)),
+        ("128 fl oz", Volume(Fraction("3785.411784"))),
+        ("1 lb", Mass(Fraction("453.59237"))),
+        ("16 oz", Mass(Fraction("453.59237"))),
+        ("1 lb 8 oz", Mass(Fraction("680.388555"))),
+    ],
+)
+def test_packs_by_the_published_units(written, holds):
+    assert parse_pack(written) == holds
+
+
+def test_a_gallon_weighs_by_its_density_or_as_the_studio_found():
+    assert gallon().weight(BASE) == Mass(Fraction("3785.411784") * Fraction("0.98"))
+    weighed = gallon(weighs=grams(3750), measured="full jug less the empty one", pump=Pump(Volume(Fraction(8)), "label"))
+    assert weighed.weight(BASE) == grams(3750)
+    # The pack's own density counts for the stroke as well: 3750 g in 3785.4 mL.
+    assert weighed.stroke(BASE) == Mass(8 * Fraction(3750) / Fraction("3785.411784"))
+    assert gallon().weight(card("base")) is None
+
+
+# 3709.7 g of base fill 32 bottles of 113 g and leave 93.7 g.
+def test_what_a_gallon_serves_by_hand():
+    jug = class_of(10).made[0].jugs[0]
+    assert (jug.students, jug.containers, jug.number) == (32, 32, 1)
+    assert jug.left == jug.holds - grams(1130)
+    assert jug.left_share == 1 - 1130 / (Fraction("3785.411784") * Fraction("0.98"))
+    # Two spare bottles and 40 g in the pot: (3709.7 - 266) / 113 = 30.5 students.
+    jug = class_of(10, spare=2, left_in_the_pot=grams(40)).made[0].jugs[0]
+    assert (jug.students, jug.containers) == (30, 32)
+
+
+# Each student's own batch leaves 5 g in the pot, and so does the teacher's with its one spare bottle: (3709.7 - 118) / 118 = 30.4.
+def test_what_a_gallon_serves_where_each_makes_a_batch():
+    jug = class_of(10, batch_for=BatchFor.STUDENT, spare=1, left_in_the_pot=grams(5)).made[0].jugs[0]
+    assert (jug.students, jug.containers) == (30, 31)
+    assert jug.left == jug.holds - grams(118 * 11)
+
+
+@settings(max_examples=25, deadline=None)
+@given(st.sampled_from(list(BatchFor)), st.integers(0, 3), st.integers(0, 60), st.integers(1, 3), st.integers(2, 12))
+def test_a_jug_serves_its_students_and_not_one_more(batch_for, spare, pot, each, jug_size):
+    packs = (pack("base", grams(jug_size * 500), "10.00"),)
+    plan = {"batch_for": batch_for, "spare": spare, "left_in_the_pot": grams(pot), "each_student": each}
+    jug = class_of(4, packs, **plan).made[0].jugs[0]
+    for students, fits in ((jug.students, True), (jug.students + 1, False)):
+        if students > 0:
+            needed = needs(class_of(students, packs, **plan))["base"].used
+            assert (needed <= jug.holds.grams) is fits
+
+
+@settings(max_examples=20, deadline=None)
+@given(st.sampled_from(list(BatchFor)), st.integers(1, 20))
+def test_twice_the_students_need_twice_as_much_before_packs(batch_for, students):
+    items = (*STOCK[:3], pack("gloves", 100, "12.50", SupplyKind.ITEM, use=Use(each_student=Fraction(2))))
+    one, two = (needs(class_of(number, items, batch_for=batch_for)) for number in (students, 2 * students))
+    assert {name: 2 * need.used for name, need in one.items()} == {name: need.used for name, need in two.items()}
+    assert {name: 2 * need.if_chosen for name, need in one.items()} == {name: need.if_chosen for name, need in two.items()}
+
+
+# Ten students: 1130 g of base at 49.00 for 3709.70352832 g; 0.56 g of scent each at 12.40 for 30 g; a bottle each at 0.90; two gloves
+# each and half of one more at 0.125.
+def test_a_class_by_hand():
+    cost = class_of(10).cost
+    base = Fraction("49") * 1130 / (Fraction("3785.411784") * Fraction("0.98"))
+    scent = Fraction("12.40") * Fraction("5.6") / 30
+    assert cost.of(SupplyKind.INGREDIENT) == base
+    assert cost.choices == scent
+    assert cost.of(SupplyKind.CONTAINER) == 9
+    assert cost.of(SupplyKind.ITEM) == Fraction("20.5") * Fraction("0.125")
+    assert cost.total == base + scent + 9 + Fraction("2.5625")
+    assert cost.each_student == cost.total / 10
+    assert cost.containers[0].value == (base + scent) / 10 + Fraction("0.9")
+    assert cost.till == Fraction("49") + Fraction("12.40") + Fraction("21.60") + Fraction("12.50")
+
+
+@settings(max_examples=25, deadline=None)
+@given(
+    st.integers(1, 40), st.lists(st.tuples(st.integers(30, 5000), st.integers(1, 9000)), min_size=1, max_size=3, unique_by=lambda p: p[0])
+)
+def test_what_is_used_and_what_is_left_add_up_to_the_till(students, sizes):
+    packs = [pack("base", grams(size), Fraction(cents, 100)) for size, cents in sizes]
+    cost = class_of(students, packs).cost
+    base = next(need for need in cost.needs if need.name == "base")
+    assert base.purchase.holds - base.purchase.left == base.quantity
+    assert base.value + base.left_value == base.purchase.price
+    assert isinstance(cost.total, Fraction)
+
+
+def test_what_has_no_price_is_named_and_counts_for_nothing():
+    cost = class_of(10, STOCK[1:]).cost
+    assert cost.unpriced == ("base",)
+    assert cost.of(SupplyKind.INGREDIENT) == 0
+    assert cost.total > 0
+
+
+def test_a_pack_by_volume_without_a_density_has_no_price():
+    here = replace(studio(), ingredients={**SOUND.ingredients, "base": card("base", CountsAs.BASE)})
+    sheet = supply_class(here, reckon_class(here, SOUND.classes["one-lotion"], None))
+    assert "base" in sheet.cost.unpriced
+    assert jugs_of_class(here, sheet.made[0], 1) == ()
+
+
+def test_an_item_counts_only_in_the_classes_that_it_names():
+    gloves = pack("gloves", 100, "12.50", SupplyKind.ITEM, use=Use(each_student=Fraction(2), classes=(Name("one-bar"),)))
+    assert class_of(10, (*STOCK[:3], gloves)).cost.of(SupplyKind.ITEM) == 0
+
+
+def test_a_mould_is_used_again_and_costs_nothing():
+    here = replace(SOUND, supplies=(pack("olive oil", grams(1000), "10.00"),))
+    cost = reckon_recipe(here, here.recipes["plain-bar"], ContainersSize(5)).cost
+    assert [need.name for need in cost.needs if need.kind is SupplyKind.CONTAINER] == []
+
+
+def test_a_studio_without_supplies_has_no_costs():
+    sheet = reckon_class(SOUND, SOUND.classes["one-lotion"], None)
+    assert supply_class(SOUND, sheet) is sheet
+    assert sheet.cost is None
+
+
+# 231 g at 7.8 g a stroke are 29.6 strokes; 40 g are 5.1, so that five are nearest; 43 g are 5.5.
+@pytest.mark.parametrize(("mass", "strokes"), [(231, 30), (40, 5), (43, "5.5"), (78, 10), ("81.9", 11), ("1.9", 0), ("1.95", "0.5")])
+def test_strokes_by_hand(mass, strokes):
+    assert strokes_of(grams(mass), grams("7.8")) == Fraction(strokes)
+
+
+def test_strokes_of_a_batch():
+    pump = Pump(Volume(Fraction(8)), "label")
+    (one,) = class_of(10, (gallon(pump=pump),), batch_for=BatchFor.STUDENT).made[0].batch.strokes
+    # 113 g at 8 mL of 0.98 g/mL are 14.4 strokes.
+    assert (one.ingredient, one.strokes, one.weigh) == ("base", 14, grams("109.76"))

@@ -1,0 +1,64 @@
+"""Names of people stay in the studio: no byte of `site/` holds one, and the teacher's sheet of their date holds each."""
+
+import csv
+import re
+import zlib
+
+import pytest
+
+from tests.published import EXAMPLE, pdf_text, published, squeeze
+
+ROSTERS = {
+    path.parent.name: list(csv.DictReader(path.read_text(encoding="utf-8").splitlines()))
+    for path in sorted(EXAMPLE.glob("classes/*/roster.csv"))
+}
+NAMES = sorted({row["name"] for rows in ROSTERS.values() for row in rows})
+# First names alone would be found in other words; a family name is as good as a whole one.
+TRACES = sorted({part for name in NAMES for part in (name, name.split()[-1])})
+
+
+def layers(path):
+    """Give what a file holds, as text: its bytes, each compressed stream unpacked, and what is drawn in a PDF."""
+    data = path.read_bytes()
+    yield data.decode("latin-1")
+    yield data.decode("utf-16-be", "replace")
+    yield data.decode("utf-8", "replace")
+    for found in re.finditer(rb"stream\r?\n", data):
+        try:
+            unpacked = zlib.decompressobj().decompress(data[found.end() :])
+        except zlib.error:
+            continue
+        yield unpacked.decode("latin-1")
+        yield unpacked.decode("utf-16-be", "replace")
+    if path.suffix == ".pdf":
+        yield pdf_text(path)
+
+
+def traces_in(path):
+    folded = [squeeze(text).casefold() for text in (path.name, *layers(path))]
+    return {trace for trace in TRACES if any(trace.casefold() in text for text in folded)}
+
+
+def test_the_example_has_rosters_for_two_dates_at_least():
+    assert len(NAMES) >= 18
+    assert len({(key, row["date"]) for key, rows in ROSTERS.items() for row in rows}) >= 2
+
+
+def test_no_byte_of_the_site_holds_a_name():
+    folder, _ = published()
+    files = [path for path in (folder / "site").rglob("*") if path.is_file()]
+    assert len(files) > 30
+    assert {path.relative_to(folder).as_posix(): traces_in(path) for path in files if traces_in(path)} == {}
+
+
+@pytest.mark.parametrize(("key", "date"), sorted({(key, row["date"]) for key, rows in ROSTERS.items() for row in rows}))
+def test_the_teachers_sheet_of_a_date_holds_its_names_and_no_other(key, date):
+    folder, _ = published()
+    here = {row["name"] for row in ROSTERS[key] if row["date"] == date}
+    assert traces_in(folder / "print" / key / date / "teacher.pdf") & set(NAMES) == here
+
+
+def test_only_the_sheets_of_those_dates_hold_names():
+    folder, _ = published()
+    named = {path.relative_to(folder / "print").as_posix() for path in (folder / "print").rglob("*") if path.is_file() and traces_in(path)}
+    assert named == {f"{key}/{row['date']}/teacher.pdf" for key, rows in ROSTERS.items() for row in rows}
