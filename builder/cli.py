@@ -17,6 +17,7 @@ from typing import NoReturn
 from builder import pipeline
 from builder.compose.batch_json import batch_json, class_json
 from builder.compose.card_text import card_lines
+from builder.compose.plan_text import plan_lines
 from builder.compose.supply_words import batch_lines, class_lines
 from builder.compose.weigh_table import WeighTable, batch_table
 from builder.model.batch_sheet import ContainersSize, MouldSize, OilsSize, Size, TotalSize
@@ -82,6 +83,12 @@ def _parser() -> argparse.ArgumentParser:
     weigh.add_argument("--date", metavar="DATE", help="with --class: one of its dates, such as 2027-03-06")
     weigh.add_argument("--json", action="store_true", help="print a JSON document with every worked number")
     weigh.set_defaults(run=_weigh)
+
+    plan = commands.add_parser("plan", help="show how a class is taught and watched, and which format suits it")
+    _studio(plan)
+    plan.add_argument("for_class", metavar="CLASS", help="the name of a folder in classes/")
+    plan.add_argument("--date", metavar="DATE", help="one of its dates, such as 2027-03-06")
+    plan.set_defaults(run=_plan)
 
     card = commands.add_parser("card", help="print an ingredient card with its sources")
     card.add_argument("name", metavar="NAME", help="the name of an ingredient")
@@ -177,6 +184,22 @@ def _weigh_class(options: argparse.Namespace, folder: Path) -> int:
     elif sheet:
         for table in _class_tables(studio, sheet, options.recipe):
             print_table(table)
+    return _status(findings)
+
+
+def _plan(options: argparse.Namespace) -> int:
+    folder = _folder(options)
+    outcome = pipeline.check(folder, on=_today(options))
+    studio, name = outcome.studio, options.for_class
+    if studio is None or name in outcome.left_out:
+        _report(outcome.findings, folder)
+        return _status(outcome.findings)
+    if name not in studio.classes:
+        _no_such("class", name, studio.classes)
+    findings = [finding for finding in outcome.findings if pipeline.held_by(finding, name, studio)]
+    _report(findings, folder)
+    for line in plan_lines(studio, _sheet(options, [sheet for sheet in outcome.sheets if sheet.studio_class.key == name])):
+        print(line)
     return _status(findings)
 
 

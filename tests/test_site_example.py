@@ -177,7 +177,7 @@ def test_every_date_has_its_documents():
     folder, _ = published()
     for key, recipe, date in DATED:
         there = {path.name for path in (folder / "print" / key / date).iterdir()}
-        assert there >= {"teacher.pdf", f"labels-{recipe}.pdf"}
+        assert there >= {"teacher.pdf", "checklist.pdf", f"labels-{recipe}.pdf"}
         assert ({"bench-cards.pdf", "bench-steps.pdf"} <= there) == (CLASSES[key]["format"] != "demo")
 
 
@@ -195,6 +195,24 @@ def test_no_sheet_is_longer_than_a_person_reads():
         seats = max(int(one["seats"]) for one in CLASSES.values())
         most = {"bench-cards.pdf": 2 * seats, "teacher.pdf": 16}.get(path.name, 12)
         assert len(pdf_pages(path)) <= most, f"{path}: {len(pdf_pages(path))} pages"
+
+
+def test_the_check_list_fits_one_page_and_ticks_everything():
+    folder, _ = published()
+    lists = sorted(folder.rglob("checklist.pdf"))
+    assert len(lists) == len({(key, date) for key, _, date in DATED})
+    for path in lists:
+        assert len(pdf_pages(path)) == 1, path
+        text = pdf_text(path)
+        for heading in ("Print", "For each person", "Before the doors open", "When all have gone"):
+            assert heading in text, path
+
+
+def test_no_bench_card_has_a_page_of_one_line():
+    folder, _ = published()
+    for path in folder.rglob("bench-cards.pdf"):
+        for _, text in pdf_pages(path):
+            assert len(text.split()) > 15, path
 
 
 def test_on_a4_every_sheet_is_a4(tmp_path):

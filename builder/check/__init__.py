@@ -21,6 +21,7 @@ from builder.check.emulsion import find_weak_emulsions
 from builder.check.figures_missing import find_figures_missing
 from builder.check.fill_and_container import find_fills_that_do_not_fit
 from builder.check.fizz_and_water import find_fizz_and_water
+from builder.check.format_differs import find_formats_that_differ
 from builder.check.free_from import find_broken_promises
 from builder.check.heat import find_what_is_heated_too_far
 from builder.check.home_size_without_oils import find_home_sizes_without_oils
@@ -55,6 +56,7 @@ from builder.check.scales_missing import find_scales_missing
 from builder.check.shares_not_whole import find_shares_not_whole
 from builder.check.soap_additions import find_too_much_in_soap, find_what_disturbs_lye
 from builder.check.superfat_out_of_range import find_superfat_out_of_range
+from builder.check.supervision import find_supervision_wanting
 from builder.check.supply_twice import find_supplies_twice
 from builder.check.supply_unknown import find_unknown_supplies
 from builder.check.supply_weight_unknown import find_supplies_without_weight
@@ -110,6 +112,11 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_letters_not_in_font,
 )
 
+RULES_ON_SHEETS: tuple[Callable[[ClassSheet], Iterator[Finding]], ...] = (
+    find_formats_that_differ,
+    find_supervision_wanting,
+)
+
 RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[BatchFinding]], ...] = (
     find_too_much_lye,
     find_too_strong_lye,
@@ -143,8 +150,9 @@ def check_sheets(sheets: Iterable[ClassSheet], studio: Studio) -> list[Finding]:
     """Run every rule on every class and its batches; what holds for several of them alike is said once."""
     sheets = tuple(sheets)
     of_batches = _found(batch for sheet in sheets for batch in batches_of(sheet, studio))
+    of_sheets = dict.fromkeys((finding, finding.place) for sheet in sheets for rule in RULES_ON_SHEETS for finding in rule(sheet))
     of_classes = (found for sheet in sheets for found in find_prices_below_materials(sheet, studio))
-    return say_once(chain(of_batches, of_classes))
+    return [*(finding for finding, _ in of_sheets), *say_once(chain(of_batches, of_classes))]
 
 
 def check_labels(fits: Iterable[LabelFit]) -> list[Finding]:

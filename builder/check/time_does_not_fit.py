@@ -1,18 +1,25 @@
-"""class-too-long, class-too-short, no-parts: the minutes of the parts against the length of the class."""
+"""Whether the parts of a lesson take as long as the class: class-too-long (stop), class-too-short (caution), no-parts (stop).
+
+And whether waits hold what is laid into them: wait-missing, wait-too-short (cautions).
+"""
 
 from collections.abc import Iterator
 
+from builder.model.clock import ends_at, filled_minutes, on_the_clock
 from builder.model.finding import Finding, caution, stop
+from builder.model.lesson import Who
 from builder.model.studio import Studio
+from builder.model.studio_class import StudioClass
 
 
 def find_times_that_do_not_fit(studio: Studio) -> Iterator[Finding]:
-    """Add up the minutes of the parts that are done in class."""
+    """Lay the parts that are done in class on the clock, and compare its end with the length of the class."""
     for studio_class in studio.classes.values():
         place = studio_class.at("length")
-        parts = [part for part in studio_class.lesson.parts if part.in_class_time]
-        minutes, length = sum(part.minutes for part in parts), int(studio_class.length.minutes)
-        if not parts:
+        timeline = on_the_clock(studio_class.lesson)
+        minutes, length = ends_at(timeline), int(studio_class.length.minutes)
+        yield from _waits(studio_class)
+        if not timeline:
             yield stop(
                 "no-parts",
                 studio_class.lesson.place,
@@ -32,6 +39,30 @@ def find_times_that_do_not_fit(studio: Studio) -> Iterator[Finding]:
                 place,
                 f"The parts take {_time(minutes)} and leave {_time(length - minutes)} of the class unplanned.",
                 "Add the missing part (packing, cleaning, questions) or shorten the class.",
+            )
+
+
+def _waits(studio_class: StudioClass) -> Iterator[Finding]:
+    timeline = on_the_clock(studio_class.lesson)
+    waiting = False
+    for timed in timeline:
+        part = timed.part
+        if part.in_the_wait and not waiting:
+            yield caution(
+                "wait-missing",
+                part.place,
+                f'"{part.title}" is laid into a wait, and no wait stands before it; it is done after the part before it.',
+                "Put the wait before it, such as `## The soap cools (waiting, 20 min)`, or leave `in the wait` out.",
+            )
+        waiting = part.who is Who.WAITING or (waiting and part.in_the_wait)
+        filled = filled_minutes(timeline, timed) if part.who is Who.WAITING else 0
+        if filled > part.minutes:
+            yield caution(
+                "wait-too-short",
+                part.place,
+                f'The parts laid into "{part.title}" take {_time(filled)}, which is {_time(filled - part.minutes)} more than the wait: '
+                "what cools or sets meanwhile is left longer than is planned.",
+                f"Write `waiting, {_time(filled)}` if that does no harm, or lay a part behind the wait.",
             )
 
 

@@ -7,6 +7,7 @@ from pathlib import Path
 from builder.compose.assets import list_files
 from builder.compose.bench_cards import compose_bench_cards
 from builder.compose.catalogue import compose_catalogue
+from builder.compose.checklists import compose_checklist
 from builder.compose.class_pages import compose_class_page
 from builder.compose.dose_cards import compose_dose_cards
 from builder.compose.edition import Edition
@@ -51,6 +52,7 @@ def compose_documents(
         documents += compose_bench_cards(edition, sheet)
         documents += compose_dose_cards(edition, sheet)
         documents.append(compose_teacher_sheet(edition, with_names))
+        documents.append(compose_checklist(edition, sheet))
         documents += compose_labels(edition, sheet)
         documents += compose_tags(edition, sheet)
     documents += compose_test_page(edition) if sheets else ()

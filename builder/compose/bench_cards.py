@@ -34,7 +34,7 @@ WHOSE = {
 
 def compose_bench_cards(edition: Edition, sheet: ClassSheet) -> tuple[Document, ...]:
     """Make the bench cards and the step sheet of one date; none where nobody comes, or for a demonstration, which has no benches."""
-    if not sheet.groups or sheet.studio_class.format is Format.DEMO:
+    if not sheet.groups or sheet.format is Format.DEMO:
         return ()
     return _compose_cards(edition, sheet), _compose_steps(edition, sheet)
 
@@ -53,7 +53,7 @@ def _compose_steps(edition: Edition, sheet: ClassSheet) -> Document:
     sources = [
         FlowSource(timed.part, part_sheet(sheet, timed.part)) for timed in sheet.timeline if timed.part.who in (Who.STUDENTS, Who.TOGETHER)
     ]
-    flow = compose_flow(edition.studio, sources, paper_filling(edition, addresses.class_folder(sheet.studio_class.key)))
+    flow = compose_flow(edition.studio, sources, paper_filling(edition, addresses.class_folder(sheet.studio_class.key)), remind=True)
     copies = f"The same for every group: print {counted(sheet.groups, 'copy', 'copies')}."
     view = BenchStepsView(sheet_frame(edition, title, title), title, when(edition, sheet), copies, _numbers(edition), flow)
     here = addresses.class_sheet(sheet, "bench-steps.pdf")

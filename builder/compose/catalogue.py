@@ -5,6 +5,7 @@ from datetime import datetime
 from builder.compose import addresses
 from builder.compose.class_facts import coming_dates, length, picture_of, price, view_dates, youngest
 from builder.compose.edition import Edition
+from builder.compose.format_words import how_it_is_made
 from builder.compose.frames import page_frame
 from builder.compose.text_pages import page_text
 from builder.compose.time_words import FORMATS, clock_from, common_start, time_strip
@@ -44,7 +45,8 @@ def _card(edition: Edition, studio_class: StudioClass, sheet: ClassSheet) -> Cla
         title=studio_class.title,
         picture=picture_of(studio_class, HERE),
         summary=studio_class.summary,
-        format=FORMATS[studio_class.format],
+        format=FORMATS[sheet.format],
+        how=how_it_is_made(edition.studio, sheet),
         strip=time_strip(sheet, clock_from(common_start(sheet), edition.locale)),
         for_whom=sentence(studio_class.for_whom),
         youngest=youngest(studio_class),

@@ -55,7 +55,7 @@ def price(edition: Edition, studio_class: StudioClass) -> str:
     return dates.price(studio_class.price, edition.studio.profile.currency, edition.locale)
 
 
-def staff(studio_class: StudioClass) -> str:
+def staff(teachers: int, assistants: int) -> str:
     """Say who is in the room for the students."""
-    people = [(studio_class.teachers, "teacher", "teachers"), (studio_class.assistants, "assistant", "assistants")]
+    people = [(teachers, "teacher", "teachers"), (assistants, "assistant", "assistants")]
     return listed([counted(count, one, many) for count, one, many in people if count])

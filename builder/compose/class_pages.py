@@ -5,6 +5,7 @@ from builder.compose.addresses import Address
 from builder.compose.allergens import allergens_of, allergens_open_in
 from builder.compose.class_facts import length, picture_of, price, staff, view_dates, youngest
 from builder.compose.edition import Edition
+from builder.compose.format_words import how_it_is_made
 from builder.compose.frames import page_frame
 from builder.compose.hazards import cautions_for, hazards_of_recipe
 from builder.compose.lesson_flow import view_caution
@@ -23,7 +24,7 @@ from builder.model.lesson import CautionHere, Where, Who
 from builder.model.studio import Studio
 from builder.model.studio_class import StudioClass
 
-HEADINGS = {Who.TEACHER: "You watch", Who.STUDENTS: "You do", Who.TOGETHER: "We do together"}
+HEADINGS = {Who.TEACHER: "You watch", Who.STUDENTS: "You do", Who.TOGETHER: "We do together", Who.WAITING: "We wait"}
 
 
 def compose_class_page(edition: Edition, studio_class: StudioClass, sheet: ClassSheet) -> Document:
@@ -38,7 +39,8 @@ def compose_class_page(edition: Edition, studio_class: StudioClass, sheet: Class
         summary=studio_class.summary,
         picture=picture_of(studio_class, here),
         introduction_html=filling.fill_blocks(studio_class.lesson.introduction),
-        format=FORMATS[studio_class.format],
+        format=FORMATS[sheet.format],
+        how=how_it_is_made(edition.studio, sheet),
         format_sentence=format_sentence(sheet),
         strip=time_strip(sheet, clock_from(common_start(sheet), edition.locale)),
         doing=tuple(Doing(HEADINGS[who], "; ".join(titles)) for who, titles in doing if titles),
@@ -53,7 +55,7 @@ def compose_class_page(edition: Edition, studio_class: StudioClass, sheet: Class
         youngest=youngest(studio_class),
         length=length(studio_class),
         seats=counted(studio_class.seats, "seat", "seats"),
-        staff=staff(studio_class),
+        staff=staff(*sheet.staff),
         price=price(edition, studio_class),
         dates=view_dates(edition, studio_class),
     )

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from builder.compose.hazards import cautions_for, hazards_of, hazards_of_recipe
 from builder.compose.mentions import ingredients_named
 from builder.compose.pieces import Filling
-from builder.compose.views.caution import CautionView
+from builder.compose.views.caution import CautionView, ReminderView
 from builder.compose.views.lesson import FlowBlock, FlowPart, LessonFlow, ProseView, StepRun
 from builder.compose.wording import duration
 from builder.model.batch_sheet import BatchSheet
@@ -24,9 +24,14 @@ class FlowSource:
     clock: str = ""
 
 
-def compose_flow(studio: Studio, sources: Sequence[FlowSource], filling: Filling, sheets: Iterable[BatchSheet] = ()) -> LessonFlow:
-    """Lay out some parts. Hazards of `sheets` (and of the parts' own batches) that no step names are spoken of before the first step."""
-    flow = _Flow(studio, filling)
+def compose_flow(
+    studio: Studio, sources: Sequence[FlowSource], filling: Filling, sheets: Iterable[BatchSheet] = (), *, remind: bool = False
+) -> LessonFlow:
+    """Lay out some parts. Hazards of `sheets` (and of the parts' own batches) that no step names are spoken of before the first step.
+
+    With `remind` a caution that an earlier part has shown comes again as one line; without, it comes once.
+    """
+    flow = _Flow(studio, filling, remind)
     parts = tuple(flow.part(source) for source in sources)
     batches = list({id(sheet): sheet for sheet in (*sheets, *(source.sheet for source in sources))}.values())
     hazards = [hazard for sheet in batches for hazard in hazards_of_recipe(studio, sheet)]
@@ -39,16 +44,23 @@ def view_caution(text: CautionText) -> CautionView:
     return CautionView(text.signal, text.signal.upper(), text.name, text.what, text.avoid, text.if_it_happens)
 
 
+def _remind(text: CautionText) -> ReminderView:
+    return ReminderView(text.signal, text.signal.upper(), text.name)
+
+
 @dataclass
 class _Flow:
     """The run of one document: which cautions it has shown, and how many steps it has numbered."""
 
     studio: Studio
     filling: Filling
+    remind: bool = False
     shown: set[str] = field(default_factory=set)
+    in_part: set[str] = field(default_factory=set)
     steps: int = 0
 
     def part(self, source: FlowSource) -> FlowPart:
+        self.in_part = set()
         blocks = [made for block in source.part.blocks for made in self._block(block, source.sheet)]
         return FlowPart(source.part.title, str(source.part.who), duration(source.part.minutes), source.clock, tuple(blocks))
 
@@ -65,7 +77,7 @@ class _Flow:
     def _steps(self, steps: Sequence[Step], sheet: BatchSheet) -> Iterable[FlowBlock]:
         run: list[str] = []
         for step in steps:
-            cautions = list(self._before(step.pieces, sheet))
+            cautions = self._before(step.pieces, sheet)
             if cautions and run:
                 yield self._numbered(run)
                 run = []
@@ -78,12 +90,14 @@ class _Flow:
         self.steps += len(run)
         return StepRun(first, tuple(run))
 
-    def _before(self, pieces: Iterable[Piece], sheet: BatchSheet) -> Iterable[CautionView]:
+    def _before(self, pieces: Iterable[Piece], sheet: BatchSheet) -> list[CautionView | ReminderView]:
         named = [ingredients_named(self.studio, sheet, piece.name) for piece in pieces if isinstance(piece, Mention)]
         hazards = [hazard for cards in named for card, phase in cards for hazard in hazards_of(self.studio, card, phase, sheet)]
         return self._show(cautions_for(self.studio, hazards))
 
-    def _show(self, texts: Iterable[CautionText]) -> Iterable[CautionView]:
-        fresh = [text for text in texts if text.key not in self.shown]
-        self.shown |= {text.key for text in fresh}
-        return [view_caution(text) for text in fresh]
+    def _show(self, texts: Iterable[CautionText]) -> list[CautionView | ReminderView]:
+        here = [text for text in texts if text.key not in self.in_part and (self.remind or text.key not in self.shown)]
+        views = [_remind(text) if text.key in self.shown else view_caution(text) for text in here]
+        self.in_part |= {text.key for text in here}
+        self.shown |= self.in_part
+        return views

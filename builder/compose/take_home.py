@@ -16,12 +16,12 @@ from builder.compose.portion_words import emergency_lines, fills
 from builder.compose.supply_words import home_cost
 from builder.compose.views.frame import PageFrame, SheetFrame
 from builder.compose.views.take_home import ListedVariant, ScaleSet, TakeHomeView
-from builder.compose.wording import capacity, listed, reading, sentence
+from builder.compose.wording import capacity, duration, listed, reading, sentence
 from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet, HomeBatch
 from builder.model.document import Document
 from builder.model.labelling import LabelRegion
-from builder.model.lesson import Part, Where
+from builder.model.lesson import Part, Where, Who
 from builder.model.studio import Studio
 from builder.model.studio_class import StudioClass
 
@@ -88,6 +88,7 @@ def _view(
         choices=tuple(view_choice(dose, with_drops=False) for dose in sheet.doses),
         lye=home_lye(sheet),
         flow=compose_flow(studio, sources, filling, (sheet,)),
+        time=_time([source.part for source in sources]),
         storage=sheet.recipe.storage,
         keeps=sheet.recipe.keeps,
         cost=_cost(studio, studio_class, sheet),
@@ -104,6 +105,13 @@ def _view(
         emergency=emergency_lines(studio.profile.emergency),
         printed=plain_date(edition.today, edition.locale),
     )
+
+
+def _time(parts: list[Part]) -> str:
+    """Say how long the work takes, and apart from it how long one waits."""
+    waiting = sum(part.minutes for part in parts if part.who is Who.WAITING)
+    working = sum(part.minutes for part in parts) - waiting
+    return f"Work: about {duration(working)}." + (f" Waiting: {duration(waiting)}." if waiting else "")
 
 
 def _cost(studio: Studio, studio_class: StudioClass, sheet: BatchSheet) -> str:

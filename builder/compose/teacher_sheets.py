@@ -12,6 +12,8 @@ from builder.compose.frames import PAPER_STYLES, sheet_frame
 from builder.compose.lesson_flow import FlowSource, compose_flow
 from builder.compose.pieces import paper_filling
 from builder.compose.portion_words import emergency_lines
+from builder.compose.preparation_words import ahead_rows
+from builder.compose.running import view_running
 from builder.compose.supply_words import view_supplies
 from builder.compose.time_words import STAFF_WORDS, Clock, clock_from, run_rows
 from builder.compose.views.lesson import LessonFlow
@@ -37,8 +39,10 @@ def compose_teacher_sheet(edition: Edition, sheet: ClassSheet) -> Document:
         when=when(edition, sheet),
         facts=_facts(sheet),
         emergency=emergency_lines(edition.studio.profile.emergency),
+        running=view_running(edition.studio, sheet),
+        ahead_run=ahead_rows(edition, sheet),
         run=run_rows(sheet, read_clock, STAFF_WORDS),
-        ahead_minutes=duration(sheet.ahead_minutes) if sheet.ahead_minutes else "",
+        ahead_minutes=duration(sum(one.part.minutes for one in sheet.ahead)) if sheet.ahead else "",
         ahead=ahead,
         products=tuple(view_batches(edition.studio, sheet, made) for made in sheet.made),
         lesson=lesson,
@@ -65,7 +69,7 @@ def _flows(edition: Edition, sheet: ClassSheet, read_clock: Clock) -> tuple[Less
 
 def _facts(sheet: ClassSheet) -> tuple[Fact, ...]:
     studio_class = sheet.studio_class
-    facts = [Fact("Students", str(sheet.students)), Fact("Staff", staff(studio_class))]
+    facts = [Fact("Students", str(sheet.students)), Fact("Staff", staff(*sheet.staff))]
     if studio_class.group_size > 1:
         facts.append(Fact("Groups", _groups(sheet)))
     facts.append(Fact("Length", duration(whole_minutes(studio_class.length))))

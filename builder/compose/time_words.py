@@ -7,7 +7,8 @@ from fractions import Fraction
 from builder.compose.dates import clock
 from builder.compose.views.strip import StripRow, StripSegment, StripTotal, StripView
 from builder.compose.wording import counted, duration, listed, short_duration, shortest, whole_minutes
-from builder.model.class_sheet import ClassSheet, TimedPart
+from builder.model.class_sheet import ClassSheet
+from builder.model.clock import TimedPart, ends_at
 from builder.model.lesson import Who
 from builder.model.studio_class import Format
 
@@ -17,7 +18,7 @@ FORMATS = {
     Format.DEMO_WITH_HANDS_ON_PARTS: "Demonstration with hands-on parts: you watch some of it and do the rest",
 }
 STAFF_WORDS = {who: str(who) for who in Who}
-WORDS = {Who.TEACHER: "you watch", Who.STUDENTS: "you do it", Who.TOGETHER: "together"}
+WORDS = {Who.TEACHER: "you watch", Who.STUDENTS: "you do it", Who.TOGETHER: "together", Who.WAITING: "waiting"}
 ROOM_FOR_MINUTES, ROOM_FOR_WORD = Fraction(8, 100), Fraction(30, 100)
 
 Clock = Callable[[int], str]
@@ -25,7 +26,7 @@ Clock = Callable[[int], str]
 
 def minutes_by(sheet: ClassSheet) -> dict[Who, int]:
     """Give the minutes of class time for each who."""
-    return {who: sum(timed.ends - timed.begins for timed in sheet.timeline if timed.part.who is who) for who in WORDS}
+    return {who: sum(timed.alone for timed in sheet.timeline if timed.part.who is who) for who in WORDS}
 
 
 def format_sentence(sheet: ClassSheet) -> str:
@@ -35,12 +36,13 @@ def format_sentence(sheet: ClassSheet) -> str:
         Who.TEACHER: "watch for {}",
         Who.STUDENTS: "work with your own hands for {}",
         Who.TOGETHER: "work together with the teacher for {}",
+        Who.WAITING: "wait for {}",
     }
     said = [phrase.format(duration(spent[who])) for who, phrase in phrases.items() if spent[who]]
     if not said:
         return ""
     whole = whole_minutes(sheet.studio_class.length)
-    over = whole - sum(spent.values())
+    over = whole - ends_at(sheet.timeline)
     rest = f" The other {counted(over, 'minute', 'minutes')} are for arriving and questions." if over > 0 else ""
     return f"Of the {duration(whole)} you {listed(said)}.{rest}"
 
@@ -67,7 +69,7 @@ def time_strip(sheet: ClassSheet, read_clock: Clock) -> StripView | None:
     """Give the strip of a class; None where no part takes class time."""
     if not sheet.timeline:
         return None
-    whole = max(sheet.timeline[-1].ends, 1)
+    whole = max(ends_at(sheet.timeline), 1)
     rows = run_rows(sheet, read_clock, WORDS)
     spent = minutes_by(sheet)
     said = [f"{WORDS[who]} for {duration(minutes)}" for who, minutes in spent.items() if minutes]
@@ -81,17 +83,23 @@ def time_strip(sheet: ClassSheet, read_clock: Clock) -> StripView | None:
 def run_rows(sheet: ClassSheet, read_clock: Clock, words: Mapping[Who, str]) -> tuple[StripRow, ...]:
     """Give the run of a class, each part with the time at which it begins."""
     return tuple(
-        StripRow(str(timed.part.who), words[timed.part.who], timed.part.title, short_duration(timed.part.minutes), read_clock(timed.begins))
+        StripRow(str(timed.part.who), _who(timed, words), timed.part.title, short_duration(timed.part.minutes), read_clock(timed.begins))
         for timed in sheet.timeline
     )
+
+
+def _who(timed: TimedPart, words: Mapping[Who, str]) -> str:
+    return f"{words[timed.part.who]}, in the wait" if timed.part.in_the_wait else words[timed.part.who]
 
 
 def _segments(timeline: Iterable[TimedPart], whole: int) -> Iterable[StripSegment]:
     for timed in timeline:
         part = timed.part
-        left, width = Fraction(timed.begins, whole), Fraction(timed.ends - timed.begins, whole)
+        if not timed.alone:
+            continue
+        left, width = Fraction(timed.ends - timed.alone, whole), Fraction(timed.alone, whole)
         word = WORDS[part.who] if width >= ROOM_FOR_WORD else ""
-        minutes = str(part.minutes) if width >= ROOM_FOR_MINUTES else ""
+        minutes = str(timed.alone) if width >= ROOM_FOR_MINUTES else ""
         yield StripSegment(str(part.who), _place(left), _place(width), _place(left + width / 2), word, minutes)
 
 

@@ -4,11 +4,14 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from builder.model.batch_sheet import BatchSheet
+from builder.model.clock import AheadPart, TimedPart
 from builder.model.cost import Cost, Jug
-from builder.model.lesson import Part
+from builder.model.preparation import Preparation
 from builder.model.quantity import Mass
 from builder.model.roster import Guest
-from builder.model.studio_class import ClassDate, HomeSize, Make, StudioClass
+from builder.model.studio_class import ClassDate, Format, HomeSize, Make, StudioClass
+from builder.model.supervision import Supervision
+from builder.model.teaching import Teaching
 
 
 @dataclass(frozen=True)
@@ -110,16 +113,6 @@ class MadeSheet:
 
 
 @dataclass(frozen=True)
-class TimedPart:
-    """A part of the lesson with the minutes after the start at which it begins and ends."""
-
-    part: Part
-    number: int
-    begins: int
-    ends: int
-
-
-@dataclass(frozen=True)
 class ClassSheet:
     """One class for a number of students: on one of its dates, or for a full class where `date` is None.
 
@@ -134,9 +127,22 @@ class ClassSheet:
     last_group: int
     made: tuple[MadeSheet, ...]
     timeline: tuple[TimedPart, ...]
-    ahead_minutes: int
+    ahead: tuple[AheadPart, ...]
+    teaching: Teaching
+    supervision: Supervision
+    preparation: Preparation
     cost: Cost | None = None
     guests: tuple[Guest, ...] = ()
+
+    @property
+    def format(self) -> Format:
+        """Give the format that the parts come to, which is the one that is published."""
+        return self.teaching.format
+
+    @property
+    def staff(self) -> tuple[int, int]:
+        """Give the teachers and the assistants of this date."""
+        return self.studio_class.staff_on(self.date)
 
     def without_names(self) -> "ClassSheet":
         """Give the sheet as it may be published: without its guests."""

@@ -13,6 +13,7 @@ class Who(StrEnum):
     TEACHER = "teacher"
     STUDENTS = "students"
     TOGETHER = "together"
+    WAITING = "waiting"
 
 
 class Where(StrEnum):
@@ -102,7 +103,10 @@ def mentions_in(blocks: tuple[Block, ...]) -> tuple[Mention, ...]:
 
 @dataclass(frozen=True)
 class Part:
-    """A part of a lesson. `recipe` is the key of the recipe it is about, None for the first that the class makes."""
+    """A part of a lesson. `recipe` is the key of the recipe it is about, None for the first that the class makes.
+
+    `days_before` counts for what is done ahead: 0 on the day itself. `in_the_wait`: it is done while the wait before it lasts.
+    """
 
     title: str
     who: Who
@@ -111,6 +115,13 @@ class Part:
     where: Where = Where.EVERYWHERE
     recipe: Name | None = None
     place: Place = field(default=NOWHERE, compare=False)
+    days_before: int = 0
+    in_the_wait: bool = False
+
+    @property
+    def by_hand(self) -> bool:
+        """Say whether students work with their own hands in it."""
+        return self.who in (Who.STUDENTS, Who.TOGETHER)
 
     @property
     def in_class_time(self) -> bool:

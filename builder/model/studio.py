@@ -20,7 +20,9 @@ from builder.model.quantity import Mass
 from builder.model.recipe import Recipe
 from builder.model.roster import Roster
 from builder.model.studio_class import StudioClass
+from builder.model.supervision import OwnNumbers, WatchRule
 from builder.model.supply import Supply
+from builder.model.teaching import FormatAdvice
 from builder.model.type_height import HeightRule
 from builder.model.typeface import Typeface
 
@@ -53,6 +55,7 @@ class Profile:
     teacher: str = ""
     public_address: str = ""
     emergency: Mapping[str, str] = field(default_factory=dict)
+    teaching_policy: Mapping[str, OwnNumbers] = field(default_factory=dict)
     labels: LabelWishes = NO_WISHES
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
     costs_on_sheets: bool = False
@@ -94,6 +97,7 @@ class Studio:
     `colour_rules` are the rows of the tables of usage limits and of colour additives; `supplies` are the packs that the studio buys.
     `rosters` are by the key of their class. `label_regions` and `allergens` are what lists of ingredients are made by.
     `label_stocks` are keyed by folded name; `typefaces` are the two of the labels, `regular` and `bold`.
+    `supervision` is the teaching policy with what the studio sets itself in it, and `format_advice` the advice on formats.
     """
 
     profile: Profile
@@ -112,6 +116,8 @@ class Studio:
     unread: Unread = field(default_factory=Unread)
     limits: tuple[Limit, ...] = ()
     colour_rules: tuple[ColourRule, ...] = ()
+    supervision: Mapping[str, WatchRule] = field(default_factory=dict)
+    format_advice: Mapping[str, FormatAdvice] = field(default_factory=dict)
     supplies: tuple[Supply, ...] = ()
     rosters: Mapping[str, Roster] = field(default_factory=dict)
 

@@ -73,11 +73,13 @@ class Make:
 class ClassDate:
     """One date of a class. `place` is that of the day, `enrolled_place` that of the number of people.
 
+    `staff` are its teachers and assistants where they differ from those of the class.
     `first_label` is the cell at which its first sheet of labels begins, counted from 1: the cells before it have been used.
     """
 
     on: datetime
     enrolled: int = 0
+    staff: tuple[int, int] | None = None
     first_label: int = 1
     place: Place = field(default=NOWHERE, compare=False)
     enrolled_place: Place = field(default=NOWHERE, compare=False)
@@ -113,6 +115,9 @@ class StudioClass:
     lesson: Lesson
     dates: tuple[ClassDate, ...] = ()
     wear: tuple[str, ...] = ()
+    on_each_bench: tuple[str, ...] = ()
+    on_the_demo_table: tuple[str, ...] = ()
+    at_the_sink: tuple[str, ...] = ()
     take_home: str = ""
     picture: Picture | None = None
     free_from: tuple[str, ...] = ()
@@ -121,6 +126,10 @@ class StudioClass:
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
     place: Place = field(default=NOWHERE, compare=False)
     places: Mapping[str, Place] = field(default_factory=dict, compare=False)
+
+    def staff_on(self, date: ClassDate | None) -> tuple[int, int]:
+        """Give the teachers and assistants of a date, or of the class where the date names none."""
+        return date.staff if date and date.staff else (self.teachers, self.assistants)
 
     def at(self, key: str) -> Place:
         """Give the place of what stands under a key of class.yaml, or of the title."""

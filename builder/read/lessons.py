@@ -45,7 +45,11 @@ def _part(run: list[TextBlock], passages: Passages, findings: list[Finding]) -> 
     assert isinstance(heading, Heading)
     said: PartHeading | None = read_part_heading(heading, findings)
     blocks = tuple(_blocks(run[1:], passages, findings))
-    return Part(said.title, said.who, said.minutes, blocks, said.where, said.recipe, heading.place) if said else None
+    return (
+        Part(said.title, said.who, said.minutes, blocks, said.where, said.recipe, heading.place, said.days_before, said.in_the_wait)
+        if said
+        else None
+    )
 
 
 def _blocks(run: Sequence[TextBlock], passages: Passages, findings: list[Finding]) -> list[Block]:

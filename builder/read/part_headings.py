@@ -1,4 +1,7 @@
-"""The heading of a part, `Title (who, minutes, ...)`, becomes what it says: who does it, for how long, where, about which recipe."""
+"""The heading of a part, `Title (who, minutes, ...)`, becomes what it says: who does it, for how long, where, about which recipe.
+
+Two more words belong to the time: `2 days before`, of what is done ahead, and `in the wait`, of what is done while a wait lasts.
+"""
 
 import re
 from dataclasses import dataclass
@@ -13,6 +16,8 @@ from builder.read.text_error import AmountError
 
 _HEADING = re.compile(r"(.*?)\s*\(([^()]*)\)")
 _RECIPE = re.compile(r"[a-z0-9]+(?:-[a-z0-9]+)*")
+_DAYS_BEFORE = re.compile(r"(\d{1,3}) days? before", re.ASCII | re.IGNORECASE)
+_IN_THE_WAIT = "in the wait"
 _WHERE = {where.value: where for where in (Where.CLASS_ONLY, Where.HOME_ONLY)}
 _EXAMPLE = '"## Melt the butters (students, 15 min)"'
 
@@ -26,6 +31,8 @@ class PartHeading:
     minutes: int
     where: Where
     recipe: Name | None
+    days_before: int = 0
+    in_the_wait: bool = False
 
 
 def read_part_heading(heading: Heading, findings: list[Finding]) -> PartHeading | None:
@@ -36,7 +43,7 @@ def read_part_heading(heading: Heading, findings: list[Finding]) -> PartHeading 
         remedy = f"Write it like this: {_EXAMPLE}. Who is one of {', '.join(Who)}."
         findings.append(stop("part-without-who", heading.place, wrong, remedy))
         return None
-    words = [word.strip() for word in match[2].split(",")]
+    words, time_words = _divide([word.strip() for word in match[2].split(",")])
     second = words[1] if len(words) > 1 else ""
     if _parse_who(second) and _parse_minutes(words[0]) is not None:
         remedy = f'Write "({second}, {words[0]})".'
@@ -47,7 +54,31 @@ def read_part_heading(heading: Heading, findings: list[Finding]) -> PartHeading 
     extras = _extras(words[2:], heading, findings)
     if who is None or minutes is None or extras is None:
         return None
-    return PartHeading(match[1], who, minutes, *extras)
+    if not _time_words_fit(who, time_words, heading, findings):
+        return None
+    days = (int(match[1]) for match in map(_DAYS_BEFORE.fullmatch, time_words) if match)
+    return PartHeading(match[1], who, minutes, *extras, next(days, 0), any(word.casefold() == _IN_THE_WAIT for word in time_words))
+
+
+def _divide(words: list[str]) -> tuple[list[str], list[str]]:
+    """Take out the words on days before and waits, which may stand anywhere after who."""
+    of_time = [word for word in words[1:] if _DAYS_BEFORE.fullmatch(word) or word.casefold() == _IN_THE_WAIT]
+    return [word for word in words if word not in of_time], of_time
+
+
+def _time_words_fit(who: Who, words: list[str], heading: Heading, findings: list[Finding]) -> bool:
+    """Refuse days before of what is not done ahead, and a wait within what is no work of the class."""
+    for word in words:
+        in_the_wait = word.casefold() == _IN_THE_WAIT
+        if in_the_wait and who in (Who.AHEAD, Who.WAITING):
+            wrong, remedy = "Only a part of the class can be laid into a wait.", f'Leave "{word}" out.'
+        elif not in_the_wait and who is not Who.AHEAD:
+            wrong, remedy = "Only what is done ahead can be done days before.", f'Write "ahead" for who does it, or leave "{word}" out.'
+        else:
+            continue
+        findings.append(stop("part-heading-unclear", heading.place_of(word), wrong, remedy))
+        return False
+    return True
 
 
 def _parse_who(word: str) -> Who | None:

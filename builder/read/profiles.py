@@ -3,6 +3,7 @@
 from builder.model.finding import Finding
 from builder.model.place import Place
 from builder.model.studio import Profile, Scale
+from builder.model.supervision import OwnNumbers
 from builder.read.acceptances import make_acceptances
 from builder.read.fit import fit
 from builder.read.label_stocks import make_label_wishes
@@ -31,6 +32,10 @@ def read_profile(placed: PlacedYaml, findings: list[Finding]) -> Profile | None:
         teacher=shape.teacher,
         public_address=shape.public_address,
         emergency={whom: text for whom, text in emergency.items() if text},
+        teaching_policy={
+            name: OwnNumbers(own.youngest, own.group_of, own.to_one, own.most, placed.key_place("teaching policy", name))
+            for name, own in shape.teaching_policy.items()
+        },
         costs_on_sheets=shape.costs_on_sheets,
         labels=make_label_wishes(shape.labels, placed),
         accepts=make_acceptances(shape.accepts, placed),

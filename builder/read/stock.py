@@ -22,6 +22,8 @@ from builder.model.lesson import Block
 from builder.model.limit import ColourRule, Limit
 from builder.model.place import fold
 from builder.model.studio import ANY, Unread
+from builder.model.supervision import WatchRule
+from builder.model.teaching import FormatAdvice
 from builder.model.type_height import HeightRule
 from builder.read.allergens import read_allergens
 from builder.read.cautions import read_caution
@@ -37,6 +39,7 @@ from builder.read.passages import read_passage
 from builder.read.placed_yaml import PlacedYaml, read_yaml_file
 from builder.read.products import read_products
 from builder.read.sources import read_sources
+from builder.read.teaching import read_format_advice, read_supervision
 from builder.read.text_files import TextFolder
 
 T = TypeVar("T")
@@ -55,6 +58,8 @@ class Stock:
     unread: Unread
     limits: tuple[Limit, ...]
     colour_rules: tuple[ColourRule, ...]
+    supervision: Mapping[str, WatchRule]
+    format_advice: Mapping[str, FormatAdvice]
     label_regions: Mapping[str, LabelRegion]
     allergens: tuple[Allergen, ...]
     label_stocks: Mapping[str, LabelStock]
@@ -76,6 +81,8 @@ def read_stock(content: TextFolder, studio: TextFolder) -> Stock:
     allergens = read_allergens(content, "tables/fragrance_allergens_eu.csv", known)
     known = replace(known, allergens=frozenset(name for one in allergens for name in one.counts))
     constants = _one(content, "constants.yaml", lambda placed: read_constants(placed, known, findings), set())
+    supervision = _one(content, "supervision.yaml", lambda placed: read_supervision(placed, known, findings), set())
+    advice = _one(content, "format_advice.yaml", lambda placed: read_format_advice(placed, known, findings), set())
     containers: dict[str, Container] = {}
     label_stocks: dict[str, LabelStock] = {}
     cautions: dict[str, CautionText] = {}
@@ -109,6 +116,8 @@ def read_stock(content: TextFolder, studio: TextFolder) -> Stock:
         ),
         limits=tuple(chain.from_iterable(limits)),
         colour_rules=tuple(chain.from_iterable(colours)),
+        supervision=supervision,
+        format_advice=advice,
         label_regions=regions,
         allergens=allergens,
         label_stocks=label_stocks,

@@ -41,6 +41,7 @@ def read_class(placed: PlacedYaml, lesson: Lesson | None, findings: list[Finding
             ClassDate(
                 date.on,
                 date.enrolled,
+                (date.staff.teachers, date.staff.assistants) if date.staff else None,
                 date.first_label,
                 placed.place("dates", number, "on"),
                 placed.place("dates", number, "enrolled"),
@@ -49,6 +50,9 @@ def read_class(placed: PlacedYaml, lesson: Lesson | None, findings: list[Finding
             for number, date in enumerate(shape.dates)
         ),
         wear=shape.wear,
+        on_each_bench=shape.on_each_bench,
+        on_the_demo_table=shape.on_the_demo_table,
+        at_the_sink=shape.at_the_sink,
         take_home=shape.take_home,
         picture=Picture(Name(picture.file, placed.place("picture", "file")), picture.alt) if picture else None,
         free_from=shape.free_from,

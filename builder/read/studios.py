@@ -21,6 +21,7 @@ from builder.read.rosters import read_roster
 from builder.read.stock import Stock, read_stock
 from builder.read.studio_classes import read_class
 from builder.read.supplies import read_supplies
+from builder.read.teaching import apply_policy
 from builder.read.text_files import TextFolder
 
 _OURS = ("recipes", "classes", "shelf", "pages")
@@ -42,8 +43,9 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
     classes = _classes(studio, class_folders, drawn_on)
     pages = _pages(studio, page_files)
     pictures, other_files = _pictures(studio)
+    profile = _profile(studio)
     read = Studio(
-        profile=_profile(studio),
+        profile=profile,
         ingredients=drawn_on.ingredients,
         containers=drawn_on.containers,
         products=drawn_on.known.products,
@@ -56,6 +58,8 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         constants=drawn_on.constants,
         limits=drawn_on.limits,
         colour_rules=drawn_on.colour_rules,
+        supervision=apply_policy(drawn_on.supervision, profile.teaching_policy, findings),
+        format_advice=drawn_on.format_advice,
         supplies=_supplies(studio),
         rosters=_rosters(studio, class_folders),
         label_regions=drawn_on.label_regions,

@@ -5,6 +5,7 @@ from math import ceil
 
 from builder.model.batch_sheet import BatchSheet, ContainersSize, OilsSize, PeopleSize, Role, Size, TotalSize
 from builder.model.class_sheet import ClassSheet, HomeBatch, LyeAhead, MadeSheet, Needed, PlannedBatch
+from builder.model.clock import ahead_of, on_the_clock
 from builder.model.quantity import NO_MASS, Mass, sum_masses
 from builder.model.recipe import Recipe
 from builder.model.roster import Guest
@@ -12,8 +13,10 @@ from builder.model.studio import Studio
 from builder.model.studio_class import BatchFor, ClassDate, HomeSize, Make, StudioClass
 from builder.reckon.batches import Weighings, fill_others, reckon_batch, weighings
 from builder.reckon.guests import Filling, reckon_choices, reckon_guests
+from builder.reckon.preparation import reckon_preparation
 from builder.reckon.rounding import pick_scale, round_down, round_near
-from builder.reckon.timeline import ahead_minutes, reckon_timeline
+from builder.reckon.supervision import reckon_supervision
+from builder.reckon.teaching import reckon_teaching
 
 SPARE = "ready-mixed lye to spare"
 
@@ -25,8 +28,24 @@ def reckon_class(studio: Studio, studio_class: StudioClass, date: ClassDate | No
     last = students - (groups - 1) * studio_class.group_size
     guests = reckon_guests(studio, studio_class, date)
     made = tuple(_made(studio, make, students, groups, studio_class, guests) for make in studio_class.makes)
-    lesson = studio_class.lesson
-    return ClassSheet(studio_class, date, students, groups, last, made, reckon_timeline(lesson), ahead_minutes(lesson), guests=guests)
+    timeline = on_the_clock(studio_class.lesson)
+    teaching = reckon_teaching(studio, studio_class, made)
+    staff = sum(studio_class.staff_on(date))
+    supervision = reckon_supervision(studio, studio_class, made, timeline, staff, groups)
+    return ClassSheet(
+        studio_class=studio_class,
+        date=date,
+        students=students,
+        groups=groups,
+        last_group=last,
+        made=made,
+        timeline=timeline,
+        ahead=ahead_of(studio_class.lesson),
+        guests=guests,
+        teaching=teaching,
+        supervision=supervision,
+        preparation=reckon_preparation(studio, studio_class, made, students, supervision, teaching),
+    )
 
 
 def _made(studio: Studio, make: Make, students: int, groups: int, studio_class: StudioClass, guests: tuple[Guest, ...]) -> MadeSheet:

@@ -32,7 +32,7 @@ def test_every_document_has_its_place(publication):
             *(
                 f"print/first/{day}/{name}.pdf"
                 for day in ("2027-02-06", "2027-03-06")
-                for name in ("bench-cards", "bench-steps", "dose-cards", "teacher", "labels-salts", "labels-bar")
+                for name in ("bench-cards", "bench-steps", "dose-cards", "teacher", "checklist", "labels-salts", "labels-bar")
             ),
             "print/label-test-page.pdf",
         ]

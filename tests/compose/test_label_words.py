@@ -97,7 +97,7 @@ def test_small_and_round_contents_in_other_regions(filled, region, declared):
 
 # C.R.C. c. 417 s. 21 (read): what is viscous goes by volume in Canada; 21 CFR 701.13(a) (seen as quoted): by weight in the United States.
 def test_a_cream_is_declared_by_volume_in_canada_and_by_weight_in_the_united_states():
-    product = Product("cream", "Cream", "leave-on", False, "weight", {"Canada": "volume"})
+    product = Product("cream", "Cream", "leave-on", False, "weight", declared_by_in={"Canada": "volume"})
     jar = replace(batch("100"), product=product, recipe=recipe(density=MeasuredDensity(Density(Fraction(1)), "weighed")))
     assert net_contents(jar, "Canada").replace("\u00a0", " ") == "100 mL"
     assert net_contents(jar, "US").startswith("Net Wt")

@@ -86,7 +86,7 @@ def test_only_dates_to_come_with_people_are_prepared():
 def test_the_clock_counts_what_is_done_in_class():
     sheet = reckon_class(STUDIO, LOTION, None)
     assert [(timed.number, timed.begins, timed.ends) for timed in sheet.timeline] == [(1, 0, 30), (2, 30, 60)]
-    assert sheet.ahead_minutes == 0
+    assert sheet.ahead == ()
 
 
 def ready_mixed(strength=35, copies=BatchFor.GROUP):

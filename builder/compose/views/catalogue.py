@@ -35,6 +35,7 @@ class ClassCard:
     picture: PictureView | None
     summary: str
     format: str
+    how: tuple[str, ...]
     strip: StripView | None
     for_whom: str
     youngest: str

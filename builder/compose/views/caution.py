@@ -14,3 +14,13 @@ class CautionView:
     avoid: tuple[str, ...]
     if_it_happens: tuple[str, ...]
     kind: str = "caution"
+
+
+@dataclass(frozen=True)
+class ReminderView:
+    """A caution that has been printed in full before, as one line."""
+
+    signal: str
+    word: str
+    name: str
+    kind: str = "reminder"

@@ -39,6 +39,7 @@ class ClassPageView:
     picture: PictureView | None
     introduction_html: str
     format: str
+    how: tuple[str, ...]
     format_sentence: str
     strip: StripView | None
     doing: tuple[Doing, ...]

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from builder.compose.views.caution import CautionView
+from builder.compose.views.caution import CautionView, ReminderView
 
 
 @dataclass(frozen=True)
@@ -22,7 +22,7 @@ class StepRun:
     kind: str = "steps"
 
 
-FlowBlock = ProseView | StepRun | CautionView
+FlowBlock = ProseView | StepRun | CautionView | ReminderView
 
 
 @dataclass(frozen=True)

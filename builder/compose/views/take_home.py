@@ -54,6 +54,7 @@ class TakeHomeView:
     choices: tuple[ChoiceView, ...]
     lye: LyeView | None
     flow: LessonFlow
+    time: str
     storage: str
     keeps: str
     cost: str

@@ -7,6 +7,7 @@ from builder.compose.views.frame import SheetFrame
 from builder.compose.views.ingredient_table import IngredientRow, IngredientTable
 from builder.compose.views.lesson import LessonFlow
 from builder.compose.views.lye import LyeView
+from builder.compose.views.running import AheadRow, RunningView
 from builder.compose.views.strip import StripRow
 from builder.compose.views.take_home import ChoiceView
 
@@ -111,6 +112,8 @@ class TeacherView:
     when: str
     facts: tuple[Fact, ...]
     emergency: tuple[str, ...]
+    running: RunningView
+    ahead_run: tuple[AheadRow, ...]
     run: tuple[StripRow, ...]
     ahead_minutes: str
     ahead: LessonFlow

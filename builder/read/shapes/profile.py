@@ -7,6 +7,7 @@ from pydantic import model_validator
 from builder.read.shapes.fields import NOT_EMPTY, Currency, Division, Text, Texts, WebAddress, Weight, YesOrNo, reads
 from builder.read.shapes.labels import StudioLabelsShape
 from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.shapes.teaching import PolicyShape
 from builder.read.text_error import TextError
 from builder.read.values import word_of
 
@@ -65,6 +66,7 @@ class ProfileShape(Shape):
         "scales at home", "[{name: kitchen scale, reads to: 1 g, up to: 5 kg}]"
     )
     emergency: EmergencyShape | None = maybe("emergency", example='{number: "911"}')
+    teaching_policy: dict[str, PolicyShape] = maybe("teaching policy", {}, "{lye in the students' hands: {youngest: 18}}")
     costs_on_sheets: YesOrNo = maybe("costs on sheets", False, "no")
     labels: StudioLabelsShape | None = maybe("labels", example="{sheet: letter 2 x 4, right: 0.5 mm, down: -1 mm}")
     accepts: dict[str, Text] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")

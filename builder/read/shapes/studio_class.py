@@ -58,6 +58,7 @@ class DateShape(Shape):
 
     on: Date = needed("on", "2027-03-06 10:00")
     enrolled: Whole = maybe("enrolled", 0)
+    staff: StaffShape | None = maybe("staff", example="{teachers: 1, assistants: 3}")
     first_label: WholeAboveZero = maybe("first label", 1)
 
 
@@ -84,6 +85,9 @@ class ClassShape(Shape):
     group_size: WholeAboveZero = maybe("group size", 1)
     makes: Annotated[dict[str, MakeShape], NOT_EMPTY] = needed("makes", "{juniper-hand-lotion: {each student: 1 container}}")
     wear: Texts = maybe("wear", (), "[an apron, closed shoes]")
+    on_each_bench: Texts = maybe("on each bench", (), "[a scale, a hot plate]")
+    on_the_demo_table: Texts = maybe("on the demo table", (), "[a scale, a slow cooker]")
+    at_the_sink: Texts = maybe("at the sink", (), "[paper towels, a bin with a bag]")
     take_home: Text = maybe("take home", "")
     free_from: AllergenFamilies = maybe("free from", (), "[tree nut]")
     picture: PictureShape | None = maybe("picture", example="{file: lotion.svg, alt: what the picture shows}")

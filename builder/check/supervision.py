@@ -1,0 +1,153 @@
+"""Whether enough adults watch what students do, and whether the students are old enough for it.
+
+supervision-too-little, too-young, group-too-large, second-adult-missing, lye-not-mixed-ahead, seats-over-supervision. The rules are those
+of the teaching policy; a rule on lye and raw soap stops a class. What a studio finds right it writes as its own policy.
+"""
+
+from collections.abc import Iterator
+
+from builder.model.class_sheet import ClassSheet
+from builder.model.finding import Finding, caution, stop
+from builder.model.lesson import Part
+from builder.model.place import Place
+from builder.model.supervision import WatchedPart, WatchRule
+
+ADULT = 18
+_OWN = 'A rule of your own goes into studio.yaml: "teaching policy: {%s: {%s}}". Local codes and your insurer decide.'
+
+
+def find_supervision_wanting(sheet: ClassSheet) -> Iterator[Finding]:
+    """Hold a class against the teaching policy, part by part; a rule that several parts break is one finding."""
+    said: set[tuple[str, str]] = set()
+    for part in (part for part in sheet.supervision.parts if part.by_hand):
+        for rule in part.rules:
+            staff = _staff(sheet, rule, part) if rule in _tightest(part, sheet.studio_class.youngest) else ()
+            for finding in (*staff, *_people(sheet, rule, part)):
+                if (finding.name, rule.key) not in said:
+                    said.add((finding.name, rule.key))
+                    yield finding
+        yield from _lye_ahead(sheet, part)
+    yield from _seats(sheet)
+
+
+def _tightest(part: WatchedPart, age: int) -> list[WatchRule]:
+    """Give, of the rules that stop and of those that caution, the one that lets an adult watch the fewest; and those on the whole class."""
+    numbered = [(to_one, rule) for rule in part.rules if (to_one := rule.to_one(age)) is not None]
+    kinds = ([one for one in numbered if one[1].stops is stops] for stops in (True, False))
+    return [min(kind, key=lambda one: one[0])[1] for kind in kinds if kind] + [rule for rule in part.rules if rule.most is not None]
+
+
+def _broken(name: str, rule: WatchRule, place: Place, wrong: str, remedy: str, sheet: ClassSheet) -> Finding:
+    about = frozenset({sheet.studio_class.key})
+    return stop(name, place, wrong, remedy, about=about) if rule.stops else caution(name, place, wrong, remedy, about=about)
+
+
+def basis(rule: WatchRule) -> str:
+    """Say where a rule comes from: the studio's own policy, or the first work that it rests on."""
+    return "the studio's own policy" if rule.own else rule.basis[0].source.title
+
+
+def _own(rule: WatchRule, numbers: str) -> str:
+    return _OWN % (rule.key, numbers)
+
+
+def _in_part(part: WatchedPart, rule: WatchRule) -> str:
+    return f'In "{part.title}" the rule "{rule.key}" holds ({basis(rule)})'
+
+
+def _staff(sheet: ClassSheet, rule: WatchRule, part: WatchedPart) -> Iterator[Finding]:
+    age, staff, students = sheet.studio_class.youngest, sheet.supervision.staff, sheet.students
+    place = sheet.date.enrolled_place if sheet.date else sheet.studio_class.at("seats")
+    to_one = rule.to_one(age)
+    if to_one is not None and students > staff * to_one:
+        needed = -(-students // to_one)
+        yield _broken(
+            "supervision-too-little",
+            rule,
+            place,
+            f"{_in_part(part, rule)}: one adult watches at most {to_one} students. {_people_words(staff)} can watch {staff * to_one} "
+            f"of the {students}.",
+            f"Have {_people_words(needed)} that day (`staff:` of the class or of the date), take fewer students, or let the teacher do "
+            f"this part. {_own(rule, f'students to a supervisor: {to_one}')}",
+            sheet,
+        )
+    if rule.most is not None and students > rule.most:
+        yield _broken(
+            "supervision-too-little",
+            rule,
+            place,
+            f"{_in_part(part, rule)}: at most {rule.most} students in one class, and {students} are to come.",
+            f"Make two dates of it. {_own(rule, f'most students: {rule.most}')}",
+            sheet,
+        )
+
+
+def _people(sheet: ClassSheet, rule: WatchRule, part: WatchedPart) -> Iterator[Finding]:
+    studio_class = sheet.studio_class
+    about = frozenset({studio_class.key})
+    if rule.youngest is not None and studio_class.youngest < rule.youngest:
+        yield stop(
+            "too-young",
+            studio_class.at("youngest"),
+            f"{_in_part(part, rule)}: hands-on from {rule.youngest} years, and this class is open from {studio_class.youngest}.",
+            f"Raise the age, or let the teacher do this part. {_own(rule, f'youngest: {rule.youngest}')}",
+            about=about,
+        )
+    if rule.group_of is not None and studio_class.group_size > rule.group_of:
+        yield _broken(
+            "group-too-large",
+            rule,
+            studio_class.at("group size"),
+            f"{_in_part(part, rule)}: groups of {rule.group_of} at most, and the groups here are of {studio_class.group_size}.",
+            f'Write "group size: {rule.group_of}". {_own(rule, f"group of: {rule.group_of}")}',
+            sheet,
+        )
+    if rule.two_adults and studio_class.youngest < ADULT and sheet.supervision.staff < 2:
+        yield _broken(
+            "second-adult-missing",
+            rule,
+            studio_class.at("staff"),
+            f"{_in_part(part, rule)}: two adults at least where somebody under {ADULT} takes part, and there is one.",
+            f'Add an assistant to "staff:", or open the class from {ADULT} years.',
+            sheet,
+        )
+
+
+def _lye_ahead(sheet: ClassSheet, part: WatchedPart) -> Iterator[Finding]:
+    rule = next((rule for rule in part.rules if rule.ahead and "dry lye" in rule.hazards), None)
+    if rule is not None:
+        yield caution(
+            "lye-not-mixed-ahead",
+            _lesson_part(sheet, part).place,
+            f'In "{part.title}" students handle dry lye ({basis(rule)}).',
+            f"{rule.ahead} The recipe then says `ready-mixed:` with the strength of the solution.",
+            about=frozenset({sheet.studio_class.key}),
+        )
+
+
+def _lesson_part(sheet: ClassSheet, part: WatchedPart) -> Part:
+    return next(timed.part for timed in sheet.timeline if timed.number == part.number)
+
+
+def _seats(sheet: ClassSheet) -> Iterator[Finding]:
+    carried, rule, seats = sheet.supervision.carried, sheet.supervision.limit, sheet.studio_class.seats
+    if (
+        carried is None
+        or rule is None
+        or seats <= carried
+        or sheet.students > carried
+        or any(date.staff for date in sheet.studio_class.dates)
+    ):
+        return
+    yield caution(
+        "seats-over-supervision",
+        sheet.studio_class.at("seats"),
+        f"{seats} seats can be booked, and {_people_words(sheet.supervision.staff)} can watch {carried} students "
+        f'(the rule "{rule.key}": {basis(rule)}).',
+        f'Write "seats: {carried}", or have more adults.',
+        about=frozenset({sheet.studio_class.key}),
+    )
+
+
+def _people_words(staff: int) -> str:
+    return "1 adult" if staff == 1 else f"{staff} adults"

@@ -1,0 +1,80 @@
+"""How a class is taught, in sentences made from its parts: what you watch, what you do, what you fill and take home."""
+
+from builder.compose.portion_words import container_name, containers_of
+from builder.compose.wording import listed, sentence, within
+from builder.model.class_sheet import ClassSheet, MadeSheet
+from builder.model.recipe import Choice
+from builder.model.studio import Studio
+from builder.model.studio_class import BatchFor
+from builder.model.teaching import FormatAdvice, Taught
+
+LYE = ("caustic", "dry lye", "raw soap")
+PAIR = 2
+
+
+def how_it_is_made(studio: Studio, sheet: ClassSheet) -> tuple[str, ...]:
+    """Say of each product who makes it, and of all of them who handles lye and what is chosen and filled."""
+    pairs = list(zip(sheet.made, sheet.teaching.taught, strict=True))
+    alike: dict[str, list[str]] = {}
+    for one, taught in pairs:
+        alike.setdefault(_made(one, taught, sheet.studio_class.group_size), []).append(f"the {within(one.batch.recipe.name)}")
+    made = [sentence(text.format(listed(names))) for text, names in alike.items()]
+    chosen = [choice for one, taught in pairs if taught.chosen for choice in one.batch.recipe.choices]
+    filled = [one for one, taught in pairs if taught.filled]
+    return (*made, *_lye(sheet), *_chosen(chosen), *_filled(studio, filled))
+
+
+def taken_home(sheet: ClassSheet) -> str:
+    """Say what is taken home, in the studio's own words."""
+    return f"You take home {within(sheet.studio_class.take_home)}" if sheet.studio_class.take_home else ""
+
+
+def _made(one: MadeSheet, taught: Taught, group_size: int) -> str:
+    """Give a sentence about who makes a product, with a hole for its name."""
+    mine = taught.by_students or taught.together
+    if mine and taught.shown:
+        return "you weigh and mix a part of {} yourself, and watch the teacher do the rest."
+    if taught.by_students:
+        return f"you make {{}} with your own hands{_whose(one, group_size)}."
+    if taught.together:
+        return "you make {} together with the teacher."
+    if taught.shown:
+        return "you watch the teacher make {}, with every step explained."
+    if taught.ahead and not taught.chosen:
+        return "we make {} before you come."
+    return "we begin {} before you come, and you finish your own."
+
+
+def _whose(one: MadeSheet, group_size: int) -> str:
+    if one.make.batch_for is BatchFor.STUDENT:
+        return ", a batch of your own"
+    if one.make.batch_for is BatchFor.GROUP and group_size > 1:
+        return ", in pairs" if group_size == PAIR else f", in a group of {group_size}"
+    return ""
+
+
+def _lye(sheet: ClassSheet) -> tuple[str, ...]:
+    plans = [one.batch.recipe.lye for one in sheet.made if one.batch.recipe.lye]
+    if not plans:
+        return ()
+    if not any(hazard in LYE for part in sheet.supervision.parts if part.by_hand for hazard in part.hazards):
+        return ("Only the teacher handles lye and fresh soap.",)
+    ready = all(plan.ready_mixed for plan in plans)
+    return ("The lye is mixed before you come, and nobody handles it dry.",) if ready else ("You work with lye, in goggles and gloves.",)
+
+
+def _chosen(choices: list[Choice]) -> tuple[str, ...]:
+    what = listed(list(dict.fromkeys(within(choice.what) for choice in choices)))
+    return (f"You choose {what} yourself.",) if what else ()
+
+
+def _filled(studio: Studio, made: list[MadeSheet]) -> tuple[str, ...]:
+    counts = [(one, containers_of(one.make.each_student, container_name(studio, one.batch))) for one in made if one.make.each_student]
+    if len(counts) == 1:
+        return (f"You fill {counts[0][1]} of your own.",)
+    return (f"You fill {listed([f'{many} of {within(one.batch.recipe.name)}' for one, many in counts])}.",) if counts else ()
+
+
+def advice_line(advice: FormatAdvice) -> str:
+    """Give a piece of advice with where it comes from."""
+    return f"{sentence(advice.key)}: {advice.because} ({listed([str(one) for one in advice.suits], 'or')}; {advice.source.title})"

@@ -1,0 +1,88 @@
+"""Supervision in words: who watches which group, what each part asks for, and what it rests on."""
+
+from collections.abc import Sequence
+
+from builder.compose.views.running import RuleRow, WatchRow
+from builder.compose.wording import counted, sentence
+from builder.model.class_sheet import ClassSheet
+from builder.model.figure import Known
+from builder.model.supervision import WatchRule
+
+POLICY = "These are rules of a policy, not law. Local codes, your insurer and licensed practice come first."
+FROM_MEMORY = ", from memory"
+
+
+def adults(sheet: ClassSheet) -> tuple[str, ...]:
+    """Name the adults of a date by their number: teacher, assistant 1, assistant 2."""
+    teachers, assistants = sheet.staff
+    names = ["Teacher"] if teachers == 1 else [f"Teacher {number}" for number in range(1, teachers + 1)]
+    return (*names, *(["Assistant"] if assistants == 1 else [f"Assistant {number}" for number in range(1, assistants + 1)]))
+
+
+def group_word(sheet: ClassSheet) -> str:
+    """Say what a bench card calls a group: a group, or the place of one person."""
+    return "group" if sheet.studio_class.group_size > 1 else "place"
+
+
+def watch_rows(sheet: ClassSheet) -> tuple[WatchRow, ...]:
+    """Say who watches which groups."""
+    word = group_word(sheet)
+    return tuple(WatchRow(name, numbers(groups, word)) for name, groups in zip(adults(sheet), sheet.supervision.watched, strict=True))
+
+
+def numbers(groups: Sequence[int], word: str) -> str:
+    """Name groups by their numbers: `group 1`, `places 3 to 5`, `the whole room`."""
+    if not groups:
+        return "the whole room"
+    if len(groups) == 1:
+        return f"{word} {groups[0]}"
+    return f"{word}s {groups[0]} {'and' if len(groups) == 2 else 'to'} {groups[-1]}"
+
+
+def carried_words(sheet: ClassSheet) -> str:
+    """Say how many students the staff of the date can watch, and which rule says so."""
+    supervision = sheet.supervision
+    if supervision.carried is None or supervision.limit is None:
+        return f"{counted(sheet.students, 'student comes', 'students come')}; no rule sets how many can be watched."
+    who = counted(supervision.staff, "adult", "adults")
+    come = counted(sheet.students, "student comes", "students come")
+    return f'{come}. {who} can watch {supervision.carried}; the rule "{supervision.limit.key}" sets it.'
+
+
+def rule_rows(sheet: ClassSheet) -> tuple[RuleRow, ...]:
+    """Give each rule that holds where students work, with the parts in which it does."""
+    found = []
+    for rule in sheet.supervision.rules:
+        parts = [part.title for part in sheet.supervision.parts if part.by_hand and rule in part.rules]
+        every = len(parts) > 1 and len(parts) == sum(part.by_hand for part in sheet.supervision.parts)
+        found.append(
+            RuleRow(
+                sentence(rule.key),
+                "every part by hand" if every else "; ".join(parts),
+                asks(rule, sheet.studio_class.youngest),
+                basis(rule),
+            )
+        )
+    return tuple(row for row in found if row.asks)
+
+
+def asks(rule: WatchRule, age: int) -> str:
+    """Say what a rule asks of a class that is open from an age."""
+    to_one = rule.to_one(age)
+    said = [f"1 adult for {to_one} students"] if to_one else []
+    said += [f"groups of {rule.group_of} at most"] if rule.group_of else []
+    said += [f"from {rule.youngest} years"] if rule.youngest else []
+    said += [f"at most {rule.most} students"] if rule.most else []
+    return ", ".join(said)
+
+
+def basis(rule: WatchRule) -> str:
+    """Say what a rule rests on."""
+    said = ["the studio's own numbers"] if rule.own else []
+    said += [f"{one.source.title}{FROM_MEMORY if one.known is Known.MEMORY else ''}" for one in rule.basis]
+    return "; ".join(dict.fromkeys(said))
+
+
+def ahead_lines(sheet: ClassSheet) -> tuple[str, ...]:
+    """Say what could be done ahead so that students meet less."""
+    return tuple(dict.fromkeys(f"{sentence(rule.key)}: {rule.ahead}" for rule in sheet.supervision.rules if rule.ahead))

@@ -1,0 +1,81 @@
+"""The parts of a class on the clock: one after the other, and within a wait those that are laid into it."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from builder.model.lesson import Lesson, Part, Who
+
+
+@dataclass(frozen=True)
+class TimedPart:
+    """A part of the lesson with the minutes after the start at which it begins and ends. `left` is what of a wait no part fills."""
+
+    part: Part
+    number: int
+    begins: int
+    ends: int
+    left: int = 0
+
+    @property
+    def alone(self) -> int:
+        """Give the minutes that are nobody else's: a wait counts only as far as no part is laid into it."""
+        return self.left if self.part.who is Who.WAITING else self.ends - self.begins
+
+
+@dataclass(frozen=True)
+class AheadPart:
+    """What is done ahead. Minutes count from the start of the class, so that they are below zero; None where it is done days before."""
+
+    part: Part
+    begins: int | None
+    ends: int | None
+
+
+def on_the_clock(lesson: Lesson) -> tuple[TimedPart, ...]:
+    """Lay the parts that are done in class on the clock. A part in the wait begins with the wait, or after the one before it there."""
+    timed: list[TimedPart] = []
+    now, inside = 0, None
+    for part in (part for part in lesson.parts if part.in_class_time):
+        if part.in_the_wait and inside is not None:
+            begins, inside = inside, inside + part.minutes
+            now = max(now, inside)
+        else:
+            begins, now = now, now + part.minutes
+            inside = begins if part.who is Who.WAITING else None
+        timed.append(TimedPart(part, len(timed) + 1, begins, begins + part.minutes, part.minutes))
+    return tuple(_with_what_is_left(timed))
+
+
+def ends_at(timeline: Iterable[TimedPart]) -> int:
+    """Give the minutes from the start to the end of the last part."""
+    return max((timed.ends for timed in timeline), default=0)
+
+
+def filled_minutes(timeline: tuple[TimedPart, ...], wait: TimedPart) -> int:
+    """Give the minutes of the parts that are laid into a wait."""
+    minutes = 0
+    for timed in timeline[wait.number :]:
+        if not timed.part.in_the_wait:
+            break
+        minutes += timed.part.minutes
+    return minutes
+
+
+def _with_what_is_left(timed: list[TimedPart]) -> Iterable[TimedPart]:
+    run = tuple(timed)
+    for one in run:
+        left = max(0, one.part.minutes - filled_minutes(run, one)) if one.part.who is Who.WAITING else 0
+        yield TimedPart(one.part, one.number, one.begins, one.ends, left)
+
+
+def ahead_of(lesson: Lesson) -> tuple[AheadPart, ...]:
+    """Give what is done ahead, in the order of doing: days before first, then what ends when the class begins."""
+    parts = [part for part in lesson.parts if part.who is Who.AHEAD]
+    before = sorted((part for part in parts if part.days_before), key=lambda part: -part.days_before)
+    same_day = [part for part in parts if not part.days_before]
+    made = [AheadPart(part, None, None) for part in before]
+    now = -sum(part.minutes for part in same_day)
+    for part in same_day:
+        made.append(AheadPart(part, now, now + part.minutes))
+        now += part.minutes
+    return tuple(made)

@@ -1,0 +1,100 @@
+"""Rules on watching people at work: how many students one adult watches, from what age, in what gear; and what they come to in a class."""
+
+from dataclasses import dataclass, field
+
+from builder.model.figure import Known, Source
+from builder.model.place import NOWHERE, Place
+
+
+@dataclass(frozen=True)
+class Band:
+    """How many students one adult watches from an age on."""
+
+    from_age: int
+    students: int
+
+
+@dataclass(frozen=True)
+class Basis:
+    """Where a rule comes from, and how that is known."""
+
+    source: Source
+    at: str
+    known: Known
+
+
+@dataclass(frozen=True)
+class WatchRule:
+    """One rule of the teaching policy, for parts in which students meet one of its hazards; without hazards, for any work of their hands.
+
+    `stops` says whether a class that breaks it is held back. `bands` are in the order of their ages. `two_adults`: wherever a minor takes
+    part. `watchers_wear` is worn by everybody in the room while it is shown. `own` says that the studio has changed the rule.
+    """
+
+    key: str
+    hazards: tuple[str, ...]
+    stops: bool
+    basis: tuple[Basis, ...]
+    youngest: int | None = None
+    group_of: int | None = None
+    bands: tuple[Band, ...] = ()
+    most: int | None = None
+    two_adults: bool = False
+    wear: tuple[str, ...] = ()
+    watchers_wear: tuple[str, ...] = ()
+    kit: tuple[str, ...] = ()
+    ahead: str = ""
+    own: bool = False
+    place: Place = field(default=NOWHERE, compare=False)
+
+    def to_one(self, age: int) -> int | None:
+        """Give how many students of an age one adult watches, those below all bands like the youngest; None where no number is set."""
+        if not self.bands:
+            return None
+        fitting = [band for band in self.bands if band.from_age <= age]
+        return (fitting[-1] if fitting else self.bands[0]).students
+
+
+@dataclass(frozen=True)
+class OwnNumbers:
+    """What a studio sets in place of the numbers of a rule; None leaves the rule's own."""
+
+    youngest: int | None = None
+    group_of: int | None = None
+    to_one: int | None = None
+    most: int | None = None
+    place: Place = field(default=NOWHERE, compare=False)
+
+
+@dataclass(frozen=True)
+class WatchedPart:
+    """A part in class with what its people meet. `number` is its place in the run; `by_hand` says that students do it themselves.
+
+    `carried` is the most students that the staff can watch in it; None where no rule sets a number.
+    """
+
+    number: int
+    title: str
+    by_hand: bool
+    hazards: tuple[str, ...]
+    rules: tuple[WatchRule, ...]
+    carried: int | None
+
+
+@dataclass(frozen=True)
+class Supervision:
+    """What the rules come to: the people who watch, the most students they carry and the rule that says so, and who watches which group.
+
+    `watched` has for each adult, the teachers first, the numbers of the groups that they watch.
+    """
+
+    staff: int
+    parts: tuple[WatchedPart, ...]
+    carried: int | None
+    limit: WatchRule | None
+    watched: tuple[tuple[int, ...], ...]
+
+    @property
+    def rules(self) -> tuple[WatchRule, ...]:
+        """Give every rule that holds in a part that students do, each once."""
+        return tuple(dict.fromkeys(rule for part in self.parts if part.by_hand for rule in part.rules))

@@ -1,0 +1,81 @@
+"""`supervision.yaml` and `format_advice.yaml` become the rules on supervision, and the advice on formats."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+
+from builder.model.finding import Finding, stop
+from builder.model.nearest import did_you_mean
+from builder.model.place import fold
+from builder.model.supervision import Band, Basis, OwnNumbers, WatchRule
+from builder.model.teaching import FormatAdvice
+from builder.read.fit import Known, fit_each
+from builder.read.placed_yaml import PlacedYaml
+from builder.read.shapes.teaching import FormatAdviceShape, WatchRuleShape
+
+
+def read_supervision(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, WatchRule]:
+    """Read the rules of one file."""
+    return {
+        key: WatchRule(
+            key=key,
+            hazards=shape.hazards,
+            stops=shape.if_broken == "stop",
+            basis=tuple(Basis(one.source, one.at, one.known) for one in shape.basis),
+            youngest=shape.youngest,
+            group_of=shape.group_of,
+            bands=tuple(sorted((Band(band.from_age, band.students) for band in shape.bands), key=lambda band: band.from_age)),
+            most=shape.most,
+            two_adults=shape.two_adults,
+            wear=shape.wear,
+            watchers_wear=shape.watchers_wear,
+            kit=shape.kit,
+            ahead=shape.ahead,
+            place=placed.key_place(key),
+        )
+        for key, shape in fit_each(WatchRuleShape, placed, findings, known)
+    }
+
+
+def read_format_advice(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, FormatAdvice]:
+    """Read the advice of one file."""
+    return {
+        key: FormatAdvice(
+            key=key,
+            suits=shape.suits,
+            because=shape.because,
+            source=shape.source,
+            at=shape.at,
+            known=shape.known,
+            hazards=shape.when.hazards,
+            ready_mixed_in_pairs=shape.when.ready_mixed_in_pairs,
+            ready_made_base=shape.when.ready_made_base,
+            single_portions=shape.when.single_portions,
+            goal=shape.when.goal,
+            place=placed.key_place(key),
+        )
+        for key, shape in fit_each(FormatAdviceShape, placed, findings, known)
+    }
+
+
+def apply_policy(rules: Mapping[str, WatchRule], policy: Mapping[str, OwnNumbers], findings: list[Finding]) -> dict[str, WatchRule]:
+    """Put a studio's own numbers in place of those of the rules that it names."""
+    made = dict(rules)
+    by_name = {fold(key): key for key in rules}
+    for name, own in policy.items():
+        key = by_name.get(fold(name))
+        if key is None:
+            wrong = f'No rule of the teaching policy is called "{name}", so its numbers would change nothing.'
+            remedy = f"Write one of these: {', '.join(rules)}.{did_you_mean(name, rules)}"
+            findings.append(stop("policy-unknown", own.place, wrong, remedy))
+            continue
+        rule = made[key]
+        made[key] = replace(
+            rule,
+            youngest=rule.youngest if own.youngest is None else own.youngest,
+            group_of=rule.group_of if own.group_of is None else own.group_of,
+            bands=rule.bands if own.to_one is None else (Band(0, own.to_one),),
+            most=rule.most if own.most is None else own.most,
+            own=True,
+            place=own.place,
+        )
+    return made

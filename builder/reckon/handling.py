@@ -1,0 +1,91 @@
+"""What people handle in each part of a class: which weighings and choices a part names, and which hazards that brings."""
+
+from dataclasses import dataclass
+
+from builder.model.batch_sheet import BatchSheet, Role, Weighed
+from builder.model.class_sheet import MadeSheet
+from builder.model.ingredient import Ingredient
+from builder.model.lesson import CautionHere, Part
+from builder.model.place import Name, fold
+from builder.model.studio import Studio
+
+DRY_LYE, CAUSTIC, RAW_SOAP, SLIPPERY = "dry lye", "caustic", "raw soap", "slippery"
+BURNS_FROM = "hot enough to burn"
+PORTION_WORDS = ("portion", "cup", "containers")
+_ROLES = {
+    "lye": (Role.ALKALI,),
+    "lye water": (Role.LYE_WATER,),
+    "lye solution": (Role.ALKALI, Role.LYE_WATER),
+    "oils": (Role.OIL,),
+}
+
+
+@dataclass(frozen=True)
+class Handled:
+    """What one part names: weighings of its batch, ingredients to choose from, and whether it fills containers."""
+
+    weighed: tuple[Weighed, ...]
+    chosen: tuple[Ingredient, ...]
+    fills: bool
+
+    @property
+    def makes(self) -> bool:
+        """Say whether something is made in it, and not only filled or talked about."""
+        return bool(self.weighed or self.chosen)
+
+
+def batch_of(made: tuple[MadeSheet, ...], part: Part) -> BatchSheet:
+    """Give the batch that a part is about: that of the recipe it names, or the first of the class."""
+    return next((one.batch for one in made if part.recipe and one.make.recipe.text == part.recipe.text), made[0].batch)
+
+
+def handled_in(studio: Studio, part: Part, sheet: BatchSheet) -> Handled:
+    """Look up every name in braces of a part."""
+    names = [mention.name for mention in part.mentions]
+    named = [w for name in names for w in weighed_as(studio, sheet, name)]
+    weighed = tuple(w for w in sheet.grams.weighed if any(w is one for one in named))
+    chosen = tuple(card for name in names if not weighed_as(studio, sheet, name) for card in _options(studio, sheet, name))
+    return Handled(weighed, chosen, any(name.key in PORTION_WORDS for name in names))
+
+
+def weighed_as(studio: Studio, sheet: BatchSheet, name: Name) -> tuple[Weighed, ...]:
+    """Give the weighings that a name means; none for the batch as a whole, for portions and for what is chosen."""
+    if name.key in _ROLES:
+        return tuple(w for w in sheet.grams.weighed if w.line.role in _ROLES[name.key])
+    card = studio.ingredient(name.key.removesuffix(" strokes"))
+    mine = tuple(w for w in sheet.grams.weighed if card and w.line.ingredient.key == card.key)
+    own = tuple(w for w in mine if w.line.role is not Role.LYE_WATER) or mine
+    return own or tuple(w for w in sheet.grams.weighed if fold(w.line.phase) == name.key)
+
+
+def _options(studio: Studio, sheet: BatchSheet, name: Name) -> list[Ingredient]:
+    card = studio.ingredient(name)
+    for choice in sheet.recipe.choices:
+        options = [studio.ingredient(option) for option in choice.options if option is not None]
+        if fold(choice.what) == name.key or (card and card in options):
+            return [option for option in options if option]
+    return []
+
+
+def hazards_in(studio: Studio, part: Part, sheet: BatchSheet) -> tuple[str, ...]:
+    """Give the hazards of what a part names, of the heat of its phases, and of the cautions that it places. Solid alkali is dry lye too."""
+    handled = handled_in(studio, part, sheet)
+    found = [studio.cautions[block.name.text].hazard for block in part.blocks if isinstance(block, CautionHere)]
+    for w in handled.weighed:
+        found += [hazard for hazard in w.line.ingredient.hazards if hazard != SLIPPERY or _in_a_tub(sheet)]
+        found += _heat(studio, w.line.phase, sheet)
+        found += [DRY_LYE] if w.line.role is Role.ALKALI and w.line.strength is None else []
+    found += [hazard for card in handled.chosen for hazard in card.hazards if hazard != SLIPPERY or _in_a_tub(sheet)]
+    return tuple(dict.fromkeys(found))
+
+
+def _in_a_tub(sheet: BatchSheet) -> bool:
+    return sheet.product.contact in ("bath", "rinse-off") and not sheet.product.made_with_lye
+
+
+def _heat(studio: Studio, phase_name: str, sheet: BatchSheet) -> tuple[str, ...]:
+    phase = next((phase for phase in sheet.recipe.phases if phase.name.text == phase_name), None)
+    burns_from = studio.constants.get(BURNS_FROM)
+    if phase is None or phase.heat_to is None or (burns_from and phase.heat_to.celsius < burns_from.low):
+        return ()
+    return ("hot fat" if any(line.ingredient.counts_as.is_oil for line in sheet.lines if line.phase == phase_name) else "hot",)

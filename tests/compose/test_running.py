@@ -1,0 +1,156 @@
+"""How a class is run, as its documents say it: the format in sentences, who watches, the check list, reminders at the bench, the plan."""
+
+import re
+from pathlib import Path
+
+import pytest
+from bs4 import BeautifulSoup
+
+from builder import cli
+from builder.compose.checklists import compose_checklist
+from builder.compose.format_words import how_it_is_made, taken_home
+from builder.compose.lesson_flow import FlowSource, compose_flow
+from builder.compose.pieces import paper_filling
+from builder.compose.plan_text import plan_lines
+from builder.compose.preparation_words import ahead_rows, check_groups
+from builder.compose.seating import view_seating
+from builder.compose.time_words import clock_from, time_strip
+from tests.compose.conftest import FILES, read_edition, write_studio
+
+SOUND = Path(__file__).parent.parent / "findings" / "_sound"
+
+
+def plain(texts):
+    return [text.replace("\u00a0", " ") for text in texts]
+
+
+def page(document):
+    return " ".join(BeautifulSoup(document.html, "html.parser").get_text(" ").split()).replace("\u00a0", " ")
+
+
+def test_sentences_say_what_is_watched_done_chosen_filled_and_taken_home(edition):
+    sheet = edition.sheets[0]
+    assert plain(how_it_is_made(edition.studio, sheet)) == [
+        "You make the plain salts with your own hands.",
+        "You watch the teacher make the plain bar, with every step explained.",
+        "Only the teacher handles lye and fresh soap.",
+        "You choose scent yourself.",
+        "You fill 2 jars of your own.",
+    ]
+    assert taken_home(sheet) == "You take home a jar and a bar."
+
+
+def test_the_class_page_and_the_catalogue_say_it_too(document):
+    for path in ("site/index.html", "site/classes/first.html"):
+        assert "You watch the teacher make the plain bar, with every step explained." in document(path)
+
+
+def test_the_teachers_sheet_says_why_and_who_watches_whom(document):
+    text = " ".join(BeautifulSoup(document("print/first/2027-03-06/teacher.pdf"), "html.parser").get_text(" ").split())
+    for words in (
+        "Why this format",
+        "For it speaks",
+        "common practice, no source",
+        "Teacher: groups 1 and 2; Assistant: group 3",
+        "Who weighs what",
+    ):
+        assert words in text
+    assert "9:45 AM Get ready 15 min" in text
+
+
+def test_each_bench_stands_on_the_plan_once_and_apart_from_the_others(edition):
+    for sheet in edition.sheets:
+        plan = view_seating(sheet)
+        benches = [box for box in plan.boxes if not box.strong]
+        assert len(benches) == sheet.groups
+        for one in plan.boxes:
+            x, y, width, height = map(int, plan.view_box.split())
+            assert x <= one.x and y <= one.y and one.x + one.width <= x + width and one.y + one.height <= y + height
+            for other in plan.boxes:
+                apart = (
+                    one.x + one.width <= other.x
+                    or other.x + other.width <= one.x
+                    or one.y + one.height <= other.y
+                    or other.y + other.height <= one.y
+                )
+                assert one == other or apart
+        assert set(plain(text.words for text in plan.texts)) >= {
+            f"Group {sheet.groups}: {sheet.last_group} {'person' if sheet.last_group == 1 else 'people'}"
+        }
+
+
+def test_the_check_list_is_in_the_order_of_doing_and_counts_the_sheets(edition):
+    sheet = edition.sheets[1]
+    groups = {group.title: plain(group.lines) for group in check_groups(edition, sheet)}
+    assert list(groups) == [
+        "Print", "Before the class, on the clock", "Weigh ahead, and mark", "On the demo table",
+        "For each person", "Safety, in reach", "Before the doors open", "When all have gone",
+    ]  # fmt: skip
+    assert "Steps at the bench: 3 copies" in groups["Print"]
+    assert "Take-home sheet, plain salts: 5 copies (500 g)" in groups["Print"]
+    assert "7 × chemical splash goggles" in groups["For each person"]
+    text = page(compose_checklist(edition, sheet))
+    assert all(line in text for lines in groups.values() for line in lines)
+
+
+def test_what_rests_is_done_days_before_and_nothing_is_weighed_twice(tmp_path):
+    lesson = FILES["classes/first/lesson.md"].replace("(ahead, 15 min, class only)", "(ahead, 2 days before, 15 min, class only)")
+    edition = read_edition(write_studio(tmp_path, classes__first__lesson_md=lesson))
+    (row,) = ahead_rows(edition, edition.sheets[0])
+    assert row.when.replace("\u00a0", " ") == "2 days before, Thursday, February 4, 2027"
+
+
+def test_a_wait_stands_on_the_bar_only_for_what_nobody_fills(tmp_path):
+    lesson = FILES["classes/first/lesson.md"].replace(
+        "## Mix the salts (students, 40 min)",
+        "## It sets (waiting, 30 min)\n\n## Talk (teacher, 10 min, in the wait)\n\n## Mix the salts (students, 10 min)",
+    )
+    edition = read_edition(write_studio(tmp_path, classes__first__lesson_md=lesson))
+    strip = time_strip(edition.sheets[0], clock_from(None, "en_US"))
+    assert [(one.who, one.left, one.width) for one in strip.segments] == [
+        ("teacher", "0%", "33.333%"), ("waiting", "50%", "33.333%"), ("teacher", "33.333%", "16.667%"), ("students", "83.333%", "16.667%"),
+    ]  # fmt: skip
+    home = next(d for d in edition_documents(edition) if d.path.endswith("salts-500-g.html"))
+    assert "Work: about 25 minutes. Waiting: 30 minutes." in page(home)
+
+
+def edition_documents(edition):
+    from builder.compose.take_home import compose_take_home
+
+    return compose_take_home(edition, *edition.classes[0])
+
+
+def test_a_caution_comes_back_as_one_line_where_sheets_remind(edition):
+    sheet = edition.sheets[0]
+    part = next(one for one in sheet.studio_class.lesson.parts if one.title == "Watch the lye")
+    sources = [FlowSource(part, sheet.made[1].batch), FlowSource(part, sheet.made[1].batch)]
+    filling = paper_filling(edition, "classes/first")
+    first, second = compose_flow(edition.studio, sources, filling, remind=True).parts
+    assert (
+        [block.name for block in second.blocks if block.kind == "reminder"] == [b.name for b in first.blocks if b.kind == "caution"] != []
+    )
+    assert not [block for block in second.blocks if block.kind == "caution"]
+    plainly = compose_flow(edition.studio, sources, filling).parts[1]
+    assert not [block for block in plainly.blocks if block.kind != "steps"]
+
+
+def test_the_plan_tells_format_supervision_and_clock(edition):
+    text = "\n".join(plan_lines(edition.studio, edition.sheets[1]))
+    for words in (
+        "For this format speaks",
+        "Supervision: 5 students come. 2 adults can watch",
+        "Assistant: group 3",
+        "10:20 AM  Mix the salts",
+    ):
+        assert words in text
+
+
+@pytest.mark.parametrize(
+    ("arguments", "status"),
+    [(["one-lotion"], 0), (["one-lotion", "--date", "2027-03-06"], 0), (["one-lotoin"], 2), (["one-lotion", "--date", "2020-01-01"], 2)],
+)
+def test_the_plan_command(capsys, arguments, status):
+    assert cli.main(["plan", str(SOUND), *arguments, "--today", "2027-01-15"]) == status
+    printed = capsys.readouterr()
+    assert ("Who watches whom" in printed.out) == (status == 0)
+    assert re.search(r"Traceback", printed.err) is None

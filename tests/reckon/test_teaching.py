@@ -1,0 +1,137 @@
+"""Formats worked out from parts, the advice on them, and the parts on the clock. What a format is: common practice, no source."""
+
+from dataclasses import replace
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from builder.model.clock import ahead_of, ends_at, on_the_clock
+from builder.model.lesson import Lesson, Part, Who
+from builder.model.quantity import NO_MASS
+from builder.model.studio_class import Format
+from builder.read import read_studio
+from builder.read.lessons import read_lesson
+from builder.reckon.classes import reckon_class
+from builder.stock import CONTENT
+
+EXAMPLE, _ = read_studio(Path(__file__).parent.parent.parent / "site_example", CONTENT)
+STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+LOTION = STUDIO.classes["one-lotion"]
+TALK, WEIGH, PREPARE, FILL, SCENT = (
+    "Say why.",
+    "1. Weigh {sunflower oil} of oil.",
+    "1. Weigh {glycerin} of glycerin.",
+    "1. Fill {portion}.",
+    "1. Add {scent}.",
+)
+
+
+def taught(*parts):
+    """Read a lesson of (who, text) pairs and work out its class."""
+    text = "# One\n\nOne.\n" + "".join(f"\n## Part {number} ({who}, 10 min)\n\n{body}\n" for number, (who, body) in enumerate(parts))
+    findings = []
+    lesson = read_lesson(text, "lesson.md", {}, findings)
+    assert findings == []
+    return reckon_class(STUDIO, replace(LOTION, lesson=lesson), None)
+
+
+@pytest.mark.parametrize(
+    ("parts", "expected"),
+    [
+        ([("teacher", WEIGH)], Format.DEMO),
+        ([("teacher", WEIGH), ("students", FILL)], Format.DEMO),
+        ([("teacher", WEIGH), ("together", TALK)], Format.DEMO),
+        ([("students", WEIGH)], Format.HANDS_ON),
+        ([("together", WEIGH)], Format.HANDS_ON),
+        ([("teacher", TALK), ("students", WEIGH)], Format.HANDS_ON),
+        ([("ahead", WEIGH), ("students", SCENT)], Format.HANDS_ON),
+        ([("ahead", WEIGH), ("students", FILL)], Format.HANDS_ON),
+        ([("teacher", WEIGH), ("students", SCENT)], Format.DEMO_WITH_HANDS_ON_PARTS),
+        ([("students", PREPARE), ("teacher", WEIGH)], Format.DEMO_WITH_HANDS_ON_PARTS),
+        ([("teacher", TALK)], Format.DEMO),
+    ],
+)
+def test_the_format_follows_from_who_makes_what(parts, expected):
+    assert taught(*parts).format is expected
+
+
+def test_every_class_of_the_example_is_what_it_claims_to_be():
+    for studio_class in EXAMPLE.classes.values():
+        assert reckon_class(EXAMPLE, studio_class, None).format is studio_class.format, studio_class.key
+
+
+@pytest.mark.parametrize(
+    ("key", "speaks_for"),
+    [
+        # Caustic process: a demonstration, or groups with ready-mixed lye. One's own portion or a ready-made base: hands-on.
+        ("first-cold-process-bar", "lye is made or used"),
+        ("soap-lab-in-pairs", "lye in groups"),
+        ("salts-and-scrub-party", "single portions"),
+        ("lotion-from-the-jug", "ready-made base"),
+        ("lotion-from-scratch", "hot batch"),
+    ],
+)
+def test_advice_fits_the_class(key, speaks_for):
+    teaching = reckon_class(EXAMPLE, EXAMPLE.classes[key], None).teaching
+    assert speaks_for in {advice.key for advice in teaching.speaks_for}
+    assert len(teaching.advice) == len(teaching.speaks_for) + len(teaching.speaks_against)
+
+
+def test_every_piece_of_advice_is_used_and_has_a_source():
+    used = {advice.key for one in EXAMPLE.classes.values() for advice in reckon_class(EXAMPLE, one, None).teaching.advice}
+    assert used == set(EXAMPLE.format_advice)
+    assert all(advice.source.title and advice.because for advice in EXAMPLE.format_advice.values())
+
+
+def lesson_of(*parts):
+    made = (Part(f"part {number}", who, minutes, (), in_the_wait=inside) for number, (who, minutes, inside) in enumerate(parts))
+    return Lesson("One", (), tuple(made))
+
+
+def test_parts_laid_into_a_wait_begin_with_it_and_the_next_part_after_it():
+    timeline = on_the_clock(
+        lesson_of(
+            (Who.STUDENTS, 20, False), (Who.WAITING, 30, False), (Who.TEACHER, 10, True), (Who.TOGETHER, 15, True), (Who.STUDENTS, 5, False)
+        )
+    )
+    assert [(one.begins, one.ends) for one in timeline] == [(0, 20), (20, 50), (20, 30), (30, 45), (50, 55)]
+    assert timeline[1].left == 5
+    assert ends_at(timeline) == 55
+
+
+def test_what_takes_longer_than_the_wait_delays_the_next_part():
+    timeline = on_the_clock(lesson_of((Who.WAITING, 10, False), (Who.TEACHER, 25, True), (Who.STUDENTS, 5, False)))
+    assert (timeline[2].begins, timeline[0].left) == (25, 0)
+
+
+PARTS = st.lists(st.tuples(st.sampled_from([Who.TEACHER, Who.STUDENTS, Who.TOGETHER, Who.WAITING]), st.integers(1, 60), st.booleans()))
+
+
+@given(PARTS)
+def test_every_minute_of_the_class_is_accounted_for(parts):
+    parts = [(who, minutes, inside and who is not Who.WAITING) for who, minutes, inside in parts]
+    timeline = on_the_clock(lesson_of(*parts))
+    assert sum(one.alone for one in timeline) == ends_at(timeline)
+    covered = sorted((one.ends - one.alone, one.ends) for one in timeline if one.alone)
+    assert [end for _, end in covered[:-1]] == [begin for begin, _ in covered[1:]]
+
+
+def test_what_is_done_ahead_ends_when_the_class_begins_and_days_before_come_first():
+    parts = (Part("mix", Who.AHEAD, 60, ()), Part("rest", Who.AHEAD, 100, (), days_before=2), Part("lay out", Who.AHEAD, 40, ()))
+    made = [(one.part.title, one.begins, one.ends) for one in ahead_of(Lesson("One", (), parts))]
+    assert made == [("rest", None, None), ("mix", -100, -40), ("lay out", -40, 0)]
+
+
+@pytest.mark.parametrize("key", sorted(EXAMPLE.classes))
+def test_every_gram_that_is_needed_is_weighed_by_somebody(key):
+    sheet = reckon_class(EXAMPLE, EXAMPLE.classes[key], None)
+    for made in sheet.made:
+        lines = [line for line in sheet.preparation.cups if line.recipe == made.batch.recipe.name]
+        in_all = sum((line.each * line.cups for line in lines), NO_MASS)
+        steam = sum(
+            (top_up.lost.grams * one.copies for one in made.batches for top_up in one.sheet.grams.top_ups if top_up.lost), Fraction(0)
+        )
+        assert in_all.grams + steam == sum(need.mass.grams for need in made.needed)
