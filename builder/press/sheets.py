@@ -16,6 +16,7 @@ from urllib.request import url2pathname
 
 from builder.model.document import Document
 from builder.press.fonts import font_faces, font_folders
+from builder.press.one_page import other_fits, runs_on, set_fit
 from builder.press.overfull import overfull
 
 MISSING = (
@@ -64,6 +65,12 @@ class Engine:
         with _heard() as messages:
             sheet = HTML(string=document.html, base_url=f"{self._studio.as_uri()}/", url_fetcher=self._fetcher)
             rendered = self._render(sheet, document)
+            body = sheet.etree_element.find("body")
+            for fit in other_fits(body):
+                if not runs_on(rendered):
+                    break
+                set_fit(body, fit)
+                rendered = self._render(sheet, document)
             over = overfull(rendered)
             pdf = rendered.write_pdf(pdf_variant="pdf/ua-1", finisher=_polish)
         told = (
