@@ -5,6 +5,7 @@ from builder.compose.choice_totals import view_totals
 from builder.compose.dose_words import view_choice
 from builder.compose.ingredient_tables import staff_table
 from builder.compose.lye_words import staff_lye
+from builder.compose.ph_words import ph_words
 from builder.compose.portion_words import container_name, containers_of
 from builder.compose.soap_words import soap_facts
 from builder.compose.sums import view_sums
@@ -82,7 +83,9 @@ def _portions(studio: Studio, planned: PlannedBatch) -> list[Fact]:
     if sheet.portions.all_from is not None and sheet.portions.wanted:
         least = grams(sheet.portions.all_from)
         facts.append(Fact("Weigh the finished batch", f"{grams(sheet.grams.total)} went in; all containers are filled from {least}"))
-    return [*facts, Fact("Left over", grams(sheet.portions.left))]
+    facts.append(Fact("Left over", grams(sheet.portions.left)))
+    said = ph_words(sheet)
+    return [*facts, Fact("pH", said)] if said else facts
 
 
 def _filling(studio: Studio, sheet: BatchSheet) -> list[Fact]:

@@ -11,6 +11,7 @@ from builder.compose.class_sheets import part_sheet, when
 from builder.compose.dose_words import view_choice
 from builder.compose.edition import Edition
 from builder.compose.frames import PAPER_STYLES, sheet_frame
+from builder.compose.hazards import cautions_for, hazards_of_choices, hazards_of_recipe
 from builder.compose.lesson_flow import FlowSource, compose_flow
 from builder.compose.pieces import paper_filling
 from builder.compose.portion_words import container_name, containers_of, emergency_lines
@@ -76,13 +77,20 @@ def _product(studio: Studio, made: MadeSheet) -> BenchProduct:
     also = made.batches[0].also
     counts = [(sheet, made.make.each_student), *((one, more.each_student) for one, more in zip(also, made.make.also, strict=True))]
     many = listed([containers_of(count, container_name(studio, one)) for one, count in counts if count])
+    phases = _phases(sheet) if batch_for is not BatchFor.CLASS else ()
     return BenchProduct(
         name=sheet.recipe.name,
         whose=f"{WHOSE[batch_for]} Each of you fills {many}.",
+        dangers=_dangers(studio, hazards_of_recipe(studio, sheet) if phases else hazards_of_choices(studio, sheet)),
         fills=tuple(line for one, count in counts if count for line in _fills(studio, one)),
-        phases=_phases(sheet) if batch_for is not BatchFor.CLASS else (),
+        phases=phases,
         choices=tuple(replace(choice, at_most=sentence(choice.at_most)) for choice in map(view_choice, sheet.doses)),
     )
+
+
+def _dangers(studio: Studio, hazards: tuple[str, ...]) -> str:
+    """Name what can maim at this bench; what to do about it stands on the steps."""
+    return " ".join(f"{sentence(text.name)}." for text in cautions_for(studio, hazards) if text.signal == "danger")
 
 
 def _fills(studio: Studio, sheet: BatchSheet) -> list[BenchAmount]:

@@ -34,10 +34,14 @@ def heat_of(studio: Studio, phase_name: str, sheet: BatchSheet) -> tuple[str, ..
 def hazards_of_recipe(studio: Studio, sheet: BatchSheet) -> tuple[str, ...]:
     """Give every hazard of a recipe, what students may choose included; soap made with lye is caustic until it has cured."""
     found = [hazard for line in sheet.lines for hazard in hazards_of(studio, line.ingredient, line.phase, sheet)]
-    chosen = (studio.ingredient(option) for dose in sheet.doses for option in dose.offered if option is not None)
-    found += [hazard for card in chosen if card is not None for hazard in _of_card(card, sheet)]
     found += [RAW_SOAP] if sheet.product.made_with_lye else []
-    return tuple(dict.fromkeys(found))
+    return tuple(dict.fromkeys((*found, *hazards_of_choices(studio, sheet))))
+
+
+def hazards_of_choices(studio: Studio, sheet: BatchSheet) -> tuple[str, ...]:
+    """Give the hazards of what students may choose."""
+    chosen = (studio.ingredient(option) for dose in sheet.doses for option in dose.offered if option is not None)
+    return tuple(dict.fromkeys(hazard for card in chosen if card is not None for hazard in _of_card(card, sheet)))
 
 
 def _of_card(card: Ingredient, sheet: BatchSheet) -> tuple[str, ...]:

@@ -11,6 +11,7 @@ from builder.compose.ingredient_tables import COLUMN_NAMES, weighing_table
 from builder.compose.label_words import ingredient_text, net_contents, variant_name
 from builder.compose.lesson_flow import FlowSource, compose_flow
 from builder.compose.lye_words import home_lye
+from builder.compose.ph_words import ph_words
 from builder.compose.pieces import Filling, page_filling, paper_filling
 from builder.compose.portion_words import emergency_lines, fills
 from builder.compose.supply_words import home_cost
@@ -91,6 +92,7 @@ def _view(
         time=_time([source.part for source in sources]),
         storage=sheet.recipe.storage,
         keeps=sheet.recipe.keeps,
+        ph=ph_words(sheet, at_home=True),
         cost=_cost(studio, studio_class, sheet),
         directions=sheet.recipe.directions,
         label_lists=_label_lists(sheet, studio.labelling.region),

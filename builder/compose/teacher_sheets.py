@@ -56,14 +56,13 @@ def compose_teacher_sheet(edition: Edition, sheet: ClassSheet) -> Document:
 
 
 def _flows(edition: Edition, sheet: ClassSheet, read_clock: Clock) -> tuple[LessonFlow, LessonFlow]:
-    """Lay out what is done ahead and what is done in class as one run, so that steps count on and each caution comes once."""
+    """Lay out what is done ahead and what is done in class as one run: steps count on, a caution comes whole once and then as one line."""
     lesson = sheet.studio_class.lesson
     ahead = [part for part in lesson.parts if part.who is Who.AHEAD and part.where is not Where.HOME_ONLY]
     sources = [FlowSource(part, part_sheet(sheet, part)) for part in ahead]
     sources += [FlowSource(timed.part, part_sheet(sheet, timed.part), read_clock(timed.begins)) for timed in sheet.timeline]
-    whole = compose_flow(
-        edition.studio, sources, paper_filling(edition, addresses.class_folder(sheet.studio_class.key)), [made.batch for made in sheet.made]
-    )
+    filling = paper_filling(edition, addresses.class_folder(sheet.studio_class.key))
+    whole = compose_flow(edition.studio, sources, filling, [made.batch for made in sheet.made], remind=True)
     return replace(whole, parts=whole.parts[: len(ahead)]), LessonFlow((), whole.parts[len(ahead) :])
 
 

@@ -134,6 +134,14 @@ def test_a_caution_comes_back_as_one_line_where_sheets_remind(edition):
     assert not [block for block in plainly.blocks if block.kind != "steps"]
 
 
+def test_bench_cards_name_what_can_maim_in_a_line(document):
+    cards = BeautifulSoup(document("print/first/2027-03-06/bench-cards.pdf"), "html.parser")
+    sections = {section.h2.get_text(): section for section in cards("section")}
+    said = {name: [" ".join(line.get_text(" ").split()) for line in one.select(".reminder")] for name, one in sections.items()}
+    assert said["Plain salts"] == ["DANGER Neat scent oils burn and poison. Goggles, gloves, and the steps sheet first."]
+    assert said["Plain bar"] == ["DANGER Lye burns. Fresh soap still burns. Goggles, gloves, and the steps sheet first."]
+
+
 def test_the_plan_tells_format_supervision_and_clock(edition):
     text = "\n".join(plan_lines(edition.studio, edition.sheets[1]))
     for words in (

@@ -25,10 +25,13 @@ class BenchPhase:
 
 @dataclass(frozen=True)
 class BenchProduct:
-    """What a group makes of one product. `phases` is empty where one batch is made for all."""
+    """What a group makes of one product.
+
+    `dangers` names the gravest hazards in a line, or is empty; `phases` is empty where one batch is made for all."""
 
     name: str
     whose: str
+    dangers: str
     fills: tuple[BenchAmount, ...]
     phases: tuple[BenchPhase, ...]
     choices: tuple[ChoiceView, ...]

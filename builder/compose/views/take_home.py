@@ -57,6 +57,7 @@ class TakeHomeView:
     time: str
     storage: str
     keeps: str
+    ph: str
     cost: str
     directions: str
     label_lists: tuple[ListedVariant, ...]
