@@ -74,6 +74,11 @@ def parse_yes_or_no(text: str) -> bool:
     return fold(text) == "yes"
 
 
+def parse_cancelled(text: str) -> str | None:
+    """Read whether a date is cancelled: `yes`, `no`, or yes by its reason."""
+    return {"yes": "", "no": None}.get(fold(text), text)
+
+
 def parse_date(text: str) -> datetime:
     """Read a day, with or without a time of day."""
     match = _DATE.fullmatch(text)
