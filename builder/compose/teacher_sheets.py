@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 from builder.compose import addresses
+from builder.compose.allergy_words import allergy_notes, view_allergies
 from builder.compose.batch_words import sums_of, view_batches
 from builder.compose.choice_totals import view_guests
 from builder.compose.class_facts import staff
@@ -50,6 +51,8 @@ def compose_teacher_sheet(edition: Edition, sheet: ClassSheet) -> Document:
         findings=tuple(FindingView(f.wrong, f.remedy, f.accepted or "") for f in edition.findings if not f.stops and _concerns(f, sheet)),
         sums=tuple(sums for made in sheet.made for sums in sums_of(made)),
         guests=view_guests(sheet),
+        allergies=view_allergies(sheet),
+        allergy_notes=allergy_notes(edition.studio, sheet),
     )
     here = addresses.class_sheet(sheet, "teacher.pdf")
     return Document(here.folder, here.path, title, edition.templates.render("sheets/teacher.html", view), STYLES)
@@ -69,7 +72,8 @@ def _flows(edition: Edition, sheet: ClassSheet, read_clock: Clock) -> tuple[Less
 
 def _facts(sheet: ClassSheet) -> tuple[Fact, ...]:
     studio_class = sheet.studio_class
-    facts = [Fact("Students", str(sheet.students)), Fact("Staff", staff(*sheet.staff))]
+    waiting = [Fact("On the waiting list", str(sheet.date.waiting))] if sheet.date and sheet.date.waiting else []
+    facts = [Fact("Students", str(sheet.students)), *waiting, Fact("Staff", staff(*sheet.staff))]
     if studio_class.group_size > 1:
         facts.append(Fact("Groups", _groups(sheet)))
     facts.append(Fact("Length", duration(whole_minutes(studio_class.length))))

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
+from builder.model.allergy import AllergyWords
 from builder.model.caution import CautionText
 from builder.model.container import Container
 from builder.model.figure import Figure, Source
@@ -97,6 +98,7 @@ class Studio:
     `colour_rules` are the rows of the tables of usage limits and of colour additives; `supplies` are the packs that the studio buys.
     `rosters` are by the key of their class. `label_regions` and `allergens` are what lists of ingredients are made by.
     `label_stocks` are keyed by folded name; `typefaces` are the two of the labels, `regular` and `bold`.
+    `allergy_words` say what people mean who write of their allergies.
     `supervision` is the teaching policy with what the studio sets itself in it, and `format_advice` the advice on formats.
     """
 
@@ -123,6 +125,7 @@ class Studio:
 
     label_regions: Mapping[str, LabelRegion] = field(default_factory=dict)
     allergens: tuple[Allergen, ...] = ()
+    allergy_words: tuple[AllergyWords, ...] = ()
     label_stocks: Mapping[str, LabelStock] = field(default_factory=dict)
     type_heights: tuple[HeightRule, ...] = ()
     label_warnings: tuple[WarningRule, ...] = ()
