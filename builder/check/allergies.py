@@ -12,7 +12,10 @@ from builder.model.class_sheet import ClassSheet
 from builder.model.finding import Finding, caution
 from builder.model.roster import Guest
 
-_TALK = "Talk with the person before the class, and accept this with what you agreed. The teacher's sheet shows what was compared."
+_TALK = (
+    "Talk with the person before the class; the teacher's sheet shows what was compared. A reason under `accepts:` holds for everybody of "
+    "the class."
+)
 
 
 def find_allergies_met(sheet: ClassSheet) -> Iterator[Finding]:
@@ -39,8 +42,9 @@ def find_allergies_met(sheet: ClassSheet) -> Iterator[Finding]:
             yield caution(
                 "allergy-unclear",
                 guest.place,
-                f"{_who(guest, sheet)} writes of an allergy in words that nothing here knows, so they were compared with nothing.",
-                "Ask what is meant and write each allergen by itself, with commas between them. " + _TALK,
+                f"{_who(guest, sheet)} writes of allergies, and some of the words are known to nothing here. Those were compared with "
+                "nothing.",
+                f"Ask what is meant and write each allergen by itself, with commas between them. {_TALK}",
             )
 
 
