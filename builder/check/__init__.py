@@ -19,6 +19,7 @@ from builder.check.colour_not_allowed import find_colours_not_allowed
 from builder.check.dates_changed import find_unclear_changes
 from builder.check.dates_out_of_order import find_dates_out_of_order
 from builder.check.dates_people import find_people_to_tell
+from builder.check.dates_published import find_dates_that_differ
 from builder.check.doses_high import find_high_doses
 from builder.check.emulsion import find_weak_emulsions
 from builder.check.figures_missing import find_figures_missing
@@ -103,6 +104,7 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_times_that_do_not_fit,
     find_dates_out_of_order,
     find_unclear_changes,
+    find_dates_that_differ,
     find_people_to_tell,
     find_roster_choices_unknown,
     find_roster_people_out_of_place,

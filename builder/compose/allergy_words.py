@@ -36,7 +36,7 @@ def allergy_notes(studio: Studio, sheet: ClassSheet) -> tuple[str, ...]:
     """Say what the comparison cannot know."""
     unknown = allergens_open_in(studio, [made.batch for made in sheet.made])
     open_parts = [f"What these hold in full only their supplier can say: {unknown}."] if unknown else []
-    return (_ASK, *open_parts, "Traces, cross-contact in the studio and what gloves and tools are made of are not known here.")
+    return (_ASK, *open_parts, "Nor do the cards say what gloves and tools are made of.")
 
 
 def _lines(guest: Guest, sheet: ClassSheet) -> Iterator[str]:
@@ -50,9 +50,10 @@ def _of_one(allergy: Allergy, sheet: ClassSheet) -> Iterator[str]:
     options = [one for one in allergy.found if one.choice]
     if inside:
         yield f"{said}, in what the group makes: {_listed(inside)}."
-    for one in options:
-        choice = "This person has chosen it: ask again." if one.taken else "Not for this person."
-        yield f"{said}, among the options: {_listed([one])}. {choice}"
+    for taken, word in ((True, "chosen by this person, so ask again"), (False, "not for this person")):
+        some = [one for one in options if one.taken is taken]
+        if some:
+            yield f"{said}, among the options, {word}: {_listed(some)}."
     if allergy.unstated:
         names = listed([within(name) for name in allergy.unstated])
         yield f"{said} may be in these scents, of which no allergen statement is known here: {names}."
@@ -61,7 +62,7 @@ def _of_one(allergy: Allergy, sheet: ClassSheet) -> Iterator[str]:
         words = listed([f"\u201c{word}\u201d" for word in allergy.unclear])
         yield f"{said}: {words} is not understood here. Ask what is meant, and look through the lists of ingredients yourself."
     elif not allergy.found and not allergy.unstated:
-        yield f"{said}: nothing named so in {_looked_through(sheet)}. That is no promise: see below."
+        yield f"{said}: nothing named so in {_looked_through(sheet)}. Traces and cross-contact are not known here."
 
 
 def _listed(found: Sequence[AllergyFound]) -> str:
