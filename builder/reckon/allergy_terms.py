@@ -38,8 +38,8 @@ class Vocabulary:
         """Take in the words of the table, the families and every name."""
         rows = [(words_of(text), row) for row in studio.allergy_words for text in row.words]
         self.rows = {words: row for words, row in rows if row.says is Says.AN_ALLERGEN}
-        self.silent = {words[0] for words, row in rows if row.says is Says.NOTHING}
-        self.too_much = {words[0] for words, row in rows if row.says is Says.TOO_MUCH}
+        self.silent = {word for words, row in rows if row.says is Says.NOTHING for word in words}
+        self.too_much = {word for words, row in rows if row.says is Says.TOO_MUCH for word in words}
         self.none = {words for words, row in rows if row.says is Says.NO_ALLERGY}
         cards = tuple({id(card): card for card in studio.ingredients.values()}.values())
         self.families = {words_of(family): family for card in cards for family in card.allergens}
