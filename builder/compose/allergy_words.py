@@ -7,6 +7,7 @@ from builder.compose.views.teacher import AllergyView
 from builder.compose.wording import counted, listed, sentence, within
 from builder.model.allergy import Allergy, AllergyFound, By
 from builder.model.class_sheet import ClassSheet
+from builder.model.finding import Finding
 from builder.model.recipe import Choice
 from builder.model.roster import Guest
 from builder.model.studio import Studio
@@ -32,11 +33,16 @@ def view_allergies(sheet: ClassSheet) -> tuple[AllergyView, ...]:
     )
 
 
-def allergy_notes(studio: Studio, sheet: ClassSheet) -> tuple[str, ...]:
+def allergy_note(studio: Studio, sheet: ClassSheet) -> str:
     """Say what the comparison cannot know."""
     unknown = allergens_open_in(studio, [made.batch for made in sheet.made])
     open_parts = [f"What these hold in full only their supplier can say: {unknown}."] if unknown else []
-    return (_ASK, *open_parts, "Nor do the cards say what gloves and tools are made of.")
+    return " ".join((_ASK, *open_parts, "The cards do not say what gloves and tools are made of."))
+
+
+def stands_with_the_people(finding: Finding) -> bool:
+    """Say whether a finding is shown beside the person whom it is about; once it is accepted, its reason stands with the other findings."""
+    return finding.name.startswith("allergy-") and finding.accepted is None
 
 
 def _lines(guest: Guest, sheet: ClassSheet) -> Iterator[str]:
@@ -59,8 +65,9 @@ def _of_one(allergy: Allergy, sheet: ClassSheet) -> Iterator[str]:
         yield f"{said} may be in these scents, of which no allergen statement is known here: {names}."
     yield from (f"{said}: {mind}" for mind in allergy.minds)
     if allergy.unclear:
-        words = listed([f"\u201c{word}\u201d" for word in allergy.unclear])
-        yield f"{said}: {words} is not understood here. Ask what is meant, and look through the lists of ingredients yourself."
+        words = ", ".join(f"\u201c{word}\u201d" for word in allergy.unclear)
+        which = "" if words.casefold() == said.casefold() else f" ({words})"
+        yield f"{said} is not understood here{which}. Ask what is meant, and look through the lists of ingredients yourself."
     elif not allergy.found and not allergy.unstated:
         yield f"{said}: nothing named so in {_looked_through(sheet)}. Traces and cross-contact are not known here."
 

@@ -132,4 +132,4 @@ class TeacherView:
     sums: tuple[SumsView, ...]
     guests: tuple[GuestTable, ...]
     allergies: tuple[AllergyView, ...]
-    allergy_notes: tuple[str, ...]
+    allergy_note: str
