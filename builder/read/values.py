@@ -76,6 +76,8 @@ def parse_yes_or_no(text: str) -> bool:
 
 def parse_cancelled(text: str) -> str | None:
     """Read whether a date is cancelled: `yes`, `no`, or yes by its reason."""
+    if fold(text) in ("true", "false", "on", "off", "y", "n"):
+        raise TextError("yes-or-no", f"{quoted(text)} is neither yes nor no.", "Write yes or no, or the reason for which it is cancelled.")
     return {"yes": "", "no": None}.get(fold(text), text)
 
 
