@@ -18,7 +18,7 @@ from builder.model.recipe import Recipe
 from builder.model.studio import Studio
 from builder.press.letters import letters_of_fonts
 from builder.press.typefaces import typefaces_of_labels
-from builder.read import read_shelf, read_studio
+from builder.read import read_published_dates, read_shelf, read_studio
 from builder.reckon import reckon_classes, reckon_recipe
 from builder.stock import CONTENT, LAYOUTS
 
@@ -47,13 +47,17 @@ class Outcome:
         return any(finding.stops for finding in self.findings)
 
 
-def check(folder: Path, *, on: date) -> Outcome:
-    """Read a studio, check it, work it out, check the results and how the labels fit. Nothing is written."""
+def check(folder: Path, *, on: date, output: Path | None = None) -> Outcome:
+    """Read a studio, check it, work it out, check the results and how the labels fit. Nothing is written.
+
+    `output` is where it was last published, for the dates that were shown.
+    """
     from builder.compose.label_plans import label_fits
 
     studio, findings = read_studio(folder, CONTENT)
-    studio = replace(studio, letters=letters_of_fonts(), typefaces=typefaces_of_labels())
-    findings = [*findings, *check_studio(studio)]
+    published, damage = read_published_dates(output or folder / "output", on)
+    studio = replace(studio, letters=letters_of_fonts(), typefaces=typefaces_of_labels(), published=published)
+    findings = [*findings, *damage, *check_studio(studio)]
     stopped = held_back(findings, studio)
     sound = [a_class for key, a_class in studio.classes.items() if key not in stopped]
     sheets = reckon_classes(studio, sound, on=on)
@@ -78,11 +82,13 @@ def publish(folder: Path, output: Path, *, on: date, only_sound: bool, progress:
     from builder.compose import compose_documents
     from builder.press import missing_pdf_engine, press_publication
 
-    outcome = check(folder, on=on)
+    outcome = check(folder, on=on, output=output)
     if outcome.studio is None or (outcome.stops and not (only_sound and outcome.sheets)):
         return outcome
     classes = {key: a_class for key, a_class in outcome.studio.classes.items() if key not in outcome.left_out}
-    studio = replace(outcome.studio, classes=classes)
+    # What was shown of classes that are held back now stays known, so that their revisions can be compared again.
+    shown = tuple(one for one in outcome.studio.published if one.class_key in outcome.left_out)
+    studio = replace(outcome.studio, classes=classes, published=shown)
     layouts = (folder / "layouts", LAYOUTS)
     publication = compose_documents(
         studio, outcome.sheets, outcome.findings, layout_folders=layouts, today=on, with_pdf=missing_pdf_engine() is None

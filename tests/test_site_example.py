@@ -21,7 +21,7 @@ DATED = [
     for key, one in CLASSES.items()
     for recipe in one["makes"]
     for date in one["dates"]
-    if int(date["enrolled"])
+    if int(date.get("enrolled", 0))
 ]
 
 

@@ -8,6 +8,7 @@ from builder.check.acids_on_skin import find_acids_on_the_skin
 from builder.check.after_opening_missing import find_times_after_opening_missing
 from builder.check.alkali_among_ingredients import find_alkalis_among_ingredients
 from builder.check.allergens_not_stated import find_allergens_not_stated
+from builder.check.allergies import find_allergies_met
 from builder.check.amount_for_scale import find_amounts_scales_cannot_weigh
 from builder.check.amounts_of_another_kind import find_amounts_of_another_kind
 from builder.check.base_overloaded import find_overloaded_bases
@@ -15,7 +16,10 @@ from builder.check.batch_codes_alike import find_batch_codes_alike
 from builder.check.batches import Batch, BatchFinding, batches_of, say_once
 from builder.check.charges_opposed import find_opposed_charges
 from builder.check.colour_not_allowed import find_colours_not_allowed
+from builder.check.dates_changed import find_unclear_changes
 from builder.check.dates_out_of_order import find_dates_out_of_order
+from builder.check.dates_people import find_people_to_tell
+from builder.check.dates_published import find_dates_that_differ
 from builder.check.doses_high import find_high_doses
 from builder.check.emulsion import find_weak_emulsions
 from builder.check.figures_missing import find_figures_missing
@@ -99,6 +103,9 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_broken_links,
     find_times_that_do_not_fit,
     find_dates_out_of_order,
+    find_unclear_changes,
+    find_dates_that_differ,
+    find_people_to_tell,
     find_roster_choices_unknown,
     find_roster_people_out_of_place,
     find_names_twice,
@@ -115,6 +122,7 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
 RULES_ON_SHEETS: tuple[Callable[[ClassSheet], Iterator[Finding]], ...] = (
     find_formats_that_differ,
     find_supervision_wanting,
+    find_allergies_met,
 )
 
 RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[BatchFinding]], ...] = (

@@ -9,7 +9,7 @@ from builder.model.recipe import Choice, Recipe
 from builder.model.roster import Roster, choices_meant, options_meant
 from builder.model.studio import Studio
 
-PEOPLE = ("name", "date", "age", "allergies")
+PEOPLE = ("name", "date", "age", "allergies", "waiting")
 
 
 def find_roster_choices_unknown(studio: Studio) -> Iterator[Finding]:

@@ -1,6 +1,7 @@
 """Who a roster lists, against the dates, the seats and the age of its class. No finding repeats a name: it may be printed anywhere.
 
-roster-date-unknown, roster-name-twice, roster-over-seats, roster-over-enrolled, roster-below-youngest.
+roster-date-unknown, roster-name-twice, roster-over-seats, roster-over-enrolled,
+roster-over-waiting, roster-below-youngest.
 """
 
 from collections.abc import Iterator
@@ -31,7 +32,7 @@ def _of_row(row: RosterRow, studio_class: StudioClass) -> Iterator[Finding]:
         elif meant:
             wrong = "The class is held more than once on this day, and the row does not say at which hour."
         else:
-            wrong = "The class has no such date."
+            wrong = f"The class has no such date{_moved(row, studio_class)}."
         remedy = f"Write one of its dates in the column `date`: {days}." if days else "Leave the cell empty, or add the date to class.yaml."
         yield stop("roster-date-unknown", row.date_place, wrong, remedy)
     if row.age is not None and row.age < studio_class.youngest:
@@ -45,7 +46,16 @@ def _of_row(row: RosterRow, studio_class: StudioClass) -> Iterator[Finding]:
         )
 
 
+def _moved(row: RosterRow, studio_class: StudioClass) -> str:
+    """Say to when the date of a row was moved."""
+    day = row.date.date() if row.date else None
+    moved = [date for date in studio_class.dates if any(before.date() == day for before in date.moved_from)]
+    return f" any more: it was moved to {moved[0].on:%Y-%m-%d %H:%M}" if moved else ""
+
+
 def _of_date(roster: Roster, studio_class: StudioClass, date: ClassDate | None) -> Iterator[Finding]:
+    if date and not date.takes_place:
+        return
     rows = tuple(rows_of(roster, studio_class, date))
     when = f" on {date.on:%Y-%m-%d %H:%M}" if date else ""
     for number, row in enumerate(rows):
@@ -60,3 +70,9 @@ def _of_date(roster: Roster, studio_class: StudioClass, date: ClassDate | None) 
     elif date and len(rows) > date.enrolled:
         wrong = f"{len(rows)} people are listed{when}, and batches are made only for the {date.enrolled} who are enrolled in class.yaml."
         yield caution("roster-over-enrolled", rows[date.enrolled].place, wrong, "Raise `enrolled:` in class.yaml, or remove a row.")
+    wait = tuple(rows_of(roster, studio_class, date, waiting=True))
+    most = date.waiting if date else 0
+    if len(wait) > most:
+        marked = "1 person is" if len(wait) == 1 else f"{len(wait)} people are"
+        wrong = f"{marked} marked as waiting{when}, and by class.yaml it is {most}. That number is the one that is published."
+        yield caution("roster-over-waiting", wait[most].place, wrong, "Correct `waiting:` of the date in class.yaml, or the row.")

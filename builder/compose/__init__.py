@@ -13,6 +13,7 @@ from builder.compose.dose_cards import compose_dose_cards
 from builder.compose.edition import Edition
 from builder.compose.label_test_page import compose_test_page
 from builder.compose.labels import compose_labels
+from builder.compose.published_dates import compose_published_dates
 from builder.compose.tags import compose_tags
 from builder.compose.take_home import compose_take_home
 from builder.compose.teacher_sheets import compose_teacher_sheet
@@ -45,6 +46,7 @@ def compose_documents(
     documents: list[Document] = [compose_catalogue(edition)]
     for studio_class, first in edition.classes:
         documents.append(compose_class_page(edition, studio_class, first))
+    documents.append(compose_published_dates(edition))
     documents += compose_pages(edition)
     for studio_class, first in edition.classes:
         documents += compose_take_home(edition, studio_class, first)

@@ -31,7 +31,7 @@ def batch_code(studio: Studio, sheet: ClassSheet, made: MadeSheet, pot: str) -> 
 def _on_the_day(studio: Studio, recipe: str, day: date) -> list[tuple[datetime, str]]:
     """Give when, and in which class, a recipe is made on one day."""
     making = (one for one in studio.classes.values() if any(make.recipe.text == recipe for make in one.makes))
-    return sorted((at.on, one.key) for one in making for at in one.dates if at.on.date() == day)
+    return sorted((at.on, one.key) for one in making for at in one.dates_held if at.on.date() == day)
 
 
 def jars_of(sheet: ClassSheet, made: MadeSheet, number: int) -> tuple[str, ...]:

@@ -39,6 +39,7 @@ def class_json(sheet: ClassSheet | None, findings: Iterable[Finding], class_key:
         "class": class_key,
         "recipe": recipe,
         "date": sheet.date.on.isoformat(timespec="minutes") if sheet and sheet.date else None,
+        "waiting": sheet.date.waiting if sheet and sheet.date else None,
         "students": sheet.students if sheet else None,
         "groups": sheet.groups if sheet else None,
         "cost": cost_json(sheet.cost) if sheet and sheet.cost else None,

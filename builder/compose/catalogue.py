@@ -33,7 +33,8 @@ def compose_catalogue(edition: Edition) -> Document:
 def _by_next_date(edition: Edition) -> list[tuple[StudioClass, ClassSheet]]:
     def order(entry: tuple[StudioClass, ClassSheet]) -> tuple[bool, list[datetime], str]:
         coming = coming_dates(edition, entry[0])
-        return (not coming, [date.on for date in coming], entry[0].title.casefold())
+        held = [date.on for date in coming if date.takes_place]
+        return (not held, held, entry[0].title.casefold())
 
     return sorted(edition.classes, key=order)
 

@@ -1,5 +1,7 @@
 """What the choices of a product come to for the class, and who has chosen what: for the teacher's sheet alone."""
 
+from collections.abc import Sequence
+
 from builder.compose.dose_words import drops_in_words, reasons
 from builder.compose.views.doses import GuestTable, TotalRow, TotalTable
 from builder.compose.wording import counted, grams, sentence, within
@@ -13,23 +15,27 @@ def view_totals(made: MadeSheet, *, has_roster: bool) -> tuple[TotalTable, ...]:
     return tuple(_table(dose, total, has_roster) for dose, total in zip(made.batch.doses, made.choices, strict=True) if dose.each)
 
 
-def view_guests(sheet: ClassSheet) -> GuestTable | None:
-    """Give who comes; None where the class has no roster, or none of its rows is for this date."""
-    if not sheet.guests:
-        return None
+def view_guests(sheet: ClassSheet) -> tuple[GuestTable, ...]:
+    """Give who comes, and who waits for a seat; nothing where the class has no roster, or none of its rows is for this date."""
+    come = f"{counted(len(sheet.guests), 'person', 'people')} on the roster for {counted(sheet.students, 'student', 'students')}."
+    wait = f"{counted(len(sheet.waiting), 'person', 'people')} on the waiting list, for whom nothing is prepared:"
+    both = ((sheet.guests, come), (sheet.waiting, wait))
+    return tuple(_guests(sheet, guests, listed) for guests, listed in both if guests)
+
+
+def _guests(sheet: ClassSheet, guests: Sequence[Guest], listed: str) -> GuestTable:
     choices = [(made.batch.recipe.key, made.batch.recipe.name, dose) for made in sheet.made for dose in made.batch.doses]
     several = len({key for key, _, _ in choices}) > 1
     heads = [f"{name}: {dose.what}" if several else sentence(dose.what) for _, name, dose in choices]
-    has_age, has_allergies = any(one.age is not None for one in sheet.guests), any(one.allergies for one in sheet.guests)
+    has_age, has_allergies = any(one.age is not None for one in guests), any(one.allergies for one in guests)
     rows = []
-    for guest in sheet.guests:
+    for guest in guests:
         cells = [guest.name]
         cells += [str(guest.age) if guest.age is not None else ""] if has_age else []
         cells += [_chosen(guest, key, dose) for key, _, dose in choices]
         cells += [guest.allergies] if has_allergies else []
         rows.append(tuple(cells))
     columns = ("Name", *(["Age"] if has_age else []), *heads, *(["Allergies"] if has_allergies else []))
-    listed = f"{counted(len(sheet.guests), 'person', 'people')} on the roster for {counted(sheet.students, 'student', 'students')}."
     return GuestTable(listed, columns, tuple(rows))
 
 

@@ -1,10 +1,12 @@
 """Facts of a class that the catalogue, its page and its sheets say in the same words."""
 
+from datetime import datetime
+
 from builder.compose import addresses, dates
 from builder.compose.addresses import Address
 from builder.compose.edition import Edition
 from builder.compose.views.catalogue import DateView, PictureView
-from builder.compose.wording import counted, duration, listed, whole_minutes
+from builder.compose.wording import NBSP, counted, duration, listed, sentence, whole_minutes
 from builder.model.studio_class import ClassDate, StudioClass
 
 
@@ -14,11 +16,29 @@ def coming_dates(edition: Edition, studio_class: StudioClass) -> tuple[ClassDate
 
 
 def view_date(edition: Edition, studio_class: StudioClass, date: ClassDate) -> DateView:
-    """Give one date with its free seats."""
+    """Give one date with its free seats, and what has become of it."""
+    day, time = dates.long_date(date.on.date(), edition.locale), dates.clock(date.on, edition.locale)
+    if date.cancelled is not None:
+        return DateView(_machine(date.on), day, time, "cancelled", "cancelled", sentence(date.cancelled))
     free = studio_class.seats - date.enrolled
     seats = f"{counted(free, 'seat', 'seats')} left" if free > 0 else "full"
-    day, time = dates.long_date(date.on.date(), edition.locale), dates.clock(date.on, edition.locale)
-    return DateView(date.on.isoformat(timespec="minutes"), day, time, seats, free <= 0)
+    waiting = f", {date.waiting}{NBSP}on the waiting list" if date.waiting else ""
+    return DateView(_machine(date.on), day, time, seats + waiting, "free" if free > 0 else "full", _moved(edition, date))
+
+
+def _machine(moment: datetime) -> str:
+    return moment.isoformat(timespec="minutes")
+
+
+def _moved(edition: Edition, date: ClassDate) -> str:
+    """Say from when a date was moved; of several moves the last, which is what people still have in mind."""
+    if not date.moved_from:
+        return ""
+    before = date.moved_from[-1]
+    hour = dates.clock(before, edition.locale)
+    if before.date() == date.on.date():
+        return f"Moved from {hour}"
+    return f"Moved from {dates.long_date(before.date(), edition.locale)}, {hour}"
 
 
 def view_dates(edition: Edition, studio_class: StudioClass) -> tuple[DateView, ...]:

@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 from builder.compose import addresses
+from builder.compose.allergy_words import allergy_note, stands_with_the_people, view_allergies
 from builder.compose.batch_words import sums_of, view_batches
 from builder.compose.choice_totals import view_guests
 from builder.compose.class_facts import staff
@@ -47,9 +48,11 @@ def compose_teacher_sheet(edition: Edition, sheet: ClassSheet) -> Document:
         products=tuple(view_batches(edition.studio, sheet, made) for made in sheet.made),
         lesson=lesson,
         supplies=view_supplies(edition.studio, sheet),
-        findings=tuple(FindingView(f.wrong, f.remedy, f.accepted or "") for f in edition.findings if not f.stops and _concerns(f, sheet)),
+        findings=tuple(FindingView(f.wrong, f.remedy, f.accepted or "") for f in edition.findings if _is_listed(f, sheet)),
         sums=tuple(sums for made in sheet.made for sums in sums_of(made)),
         guests=view_guests(sheet),
+        allergies=view_allergies(sheet),
+        allergy_note=allergy_note(edition.studio, sheet),
     )
     here = addresses.class_sheet(sheet, "teacher.pdf")
     return Document(here.folder, here.path, title, edition.templates.render("sheets/teacher.html", view), STYLES)
@@ -68,7 +71,8 @@ def _flows(edition: Edition, sheet: ClassSheet, read_clock: Clock) -> tuple[Less
 
 def _facts(sheet: ClassSheet) -> tuple[Fact, ...]:
     studio_class = sheet.studio_class
-    facts = [Fact("Students", str(sheet.students)), Fact("Staff", staff(*sheet.staff))]
+    waiting = [Fact("On the waiting list", str(sheet.date.waiting))] if sheet.date and sheet.date.waiting else []
+    facts = [Fact("Students", str(sheet.students)), *waiting, Fact("Staff", staff(*sheet.staff))]
     if studio_class.group_size > 1:
         facts.append(Fact("Groups", _groups(sheet)))
     facts.append(Fact("Length", duration(whole_minutes(studio_class.length))))
@@ -80,6 +84,10 @@ def _groups(sheet: ClassSheet) -> str:
     if sheet.last_group == size:
         return f"{counted(sheet.groups, 'group', 'groups')} of {size}"
     return f"{counted(sheet.groups - 1, 'group', 'groups')} of {size} and one of {sheet.last_group}"
+
+
+def _is_listed(finding: Finding, sheet: ClassSheet) -> bool:
+    return not finding.stops and not stands_with_the_people(finding) and _concerns(finding, sheet)
 
 
 def _concerns(finding: Finding, sheet: ClassSheet) -> bool:

@@ -61,7 +61,7 @@ def clock_from(start: datetime | None, locale: str) -> Clock:
 
 def common_start(sheet: ClassSheet) -> datetime | None:
     """Give the start of the class if all its dates begin at the same time of day."""
-    starts = [date.on for date in sheet.studio_class.dates]
+    starts = [date.on for date in sheet.studio_class.dates_held]
     return starts[0] if starts and len({start.time() for start in starts}) == 1 else None
 
 

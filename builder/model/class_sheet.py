@@ -117,7 +117,8 @@ class ClassSheet:
     """One class for a number of students: on one of its dates, or for a full class where `date` is None.
 
     `cost` is None where the studio lists no supplies.
-    `guests` are those on its roster. Only what stays in the studio may see them (`without_names`).
+    `guests` are those on its roster, `waiting` those of it who wait for a seat. Only what stays in the studio may see them
+    (`without_names`).
     """
 
     studio_class: StudioClass
@@ -133,6 +134,7 @@ class ClassSheet:
     preparation: Preparation
     cost: Cost | None = None
     guests: tuple[Guest, ...] = ()
+    waiting: tuple[Guest, ...] = ()
 
     @property
     def format(self) -> Format:
@@ -145,5 +147,5 @@ class ClassSheet:
         return self.studio_class.staff_on(self.date)
 
     def without_names(self) -> "ClassSheet":
-        """Give the sheet as it may be published: without its guests."""
-        return replace(self, guests=())
+        """Give the sheet as it may be published: without those who come, and without those who wait."""
+        return replace(self, guests=(), waiting=())

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
 
+from builder.model.allergy import Allergy
 from builder.model.ingredient import Ingredient
 from builder.model.place import NOWHERE, Name, Place, fold
 from builder.model.recipe import Choice, Recipe
@@ -12,16 +13,21 @@ from builder.model.studio_class import ClassDate, StudioClass
 
 @dataclass(frozen=True)
 class RosterRow:
-    """One person as written. `cells` are those of the columns for choices, in their order; an empty text: nothing has been chosen yet."""
+    """One person as written. `cells` are those of the columns for choices, in their order; an empty text: nothing has been chosen yet.
+
+    `waiting`: there is no seat for them yet.
+    """
 
     name: Name
     date: datetime | None
     age: int | None
     allergies: str
     cells: tuple[Name, ...]
+    waiting: bool = False
     place: Place = field(default=NOWHERE, compare=False)
     date_place: Place = field(default=NOWHERE, compare=False)
     age_place: Place = field(default=NOWHERE, compare=False)
+    allergies_place: Place = field(default=NOWHERE, compare=False)
 
 
 @dataclass(frozen=True)
@@ -35,12 +41,17 @@ class Roster:
 
 @dataclass(frozen=True)
 class Guest:
-    """One person of one date. `chosen` holds, by the recipe's key and the choice, the option taken (None: left out) where it is known."""
+    """One person of one date. `chosen` holds, by the recipe's key and the choice, the option taken (None: left out) where it is known.
+
+    `compared` are the allergies of the person, each beside what the class uses and offers. `place` is where they stand on the roster.
+    """
 
     name: str
     age: int | None
     allergies: str
     chosen: Mapping[tuple[str, str], str | None]
+    compared: tuple[Allergy, ...] = ()
+    place: Place = field(default=NOWHERE, compare=False)
 
 
 def choices_meant(column: Name, recipes: Sequence[Recipe]) -> tuple[tuple[Recipe, Choice], ...]:
@@ -69,8 +80,8 @@ def dates_meant(row: RosterRow, studio_class: StudioClass) -> tuple[ClassDate, .
     return tuple(exact if exact or has_hour else day)
 
 
-def rows_of(roster: Roster, studio_class: StudioClass, date: ClassDate | None) -> Iterator[RosterRow]:
-    """Give the rows of one date; all of them where a class has no dates."""
+def rows_of(roster: Roster, studio_class: StudioClass, date: ClassDate | None, *, waiting: bool = False) -> Iterator[RosterRow]:
+    """Give the rows of one date, of those who come or of those who wait for a seat; of all rows where a class has no dates."""
     for row in roster.rows:
-        if dates_meant(row, studio_class) == ((date,) if date else ()) and (date or not studio_class.dates):
+        if row.waiting == waiting and dates_meant(row, studio_class) == ((date,) if date else ()) and (date or not studio_class.dates):
             yield row

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
+from builder.model.allergy import AllergyWords
 from builder.model.caution import CautionText
 from builder.model.container import Container
 from builder.model.figure import Figure, Source
@@ -16,6 +17,7 @@ from builder.model.lesson import Page
 from builder.model.limit import ColourRule, Limit, Rules
 from builder.model.place import NOWHERE, Place, fold
 from builder.model.product import Product
+from builder.model.published_date import PublishedDate
 from builder.model.quantity import Mass
 from builder.model.recipe import Recipe
 from builder.model.roster import Roster
@@ -95,8 +97,10 @@ class Studio:
     `pictures` are paths relative to the studio folder, `other_files` those of files that nothing can be made of; `constants` are figures
     of `content/constants.yaml`; `letters` are the code points that every font of the printed sheets has; `limits` and
     `colour_rules` are the rows of the tables of usage limits and of colour additives; `supplies` are the packs that the studio buys.
-    `rosters` are by the key of their class. `label_regions` and `allergens` are what lists of ingredients are made by.
+    `published` are the dates that the last publication showed. `rosters` are by the key of their class.
+    `label_regions` and `allergens` are what lists of ingredients are made by.
     `label_stocks` are keyed by folded name; `typefaces` are the two of the labels, `regular` and `bold`.
+    `allergy_words` say what people mean who write of their allergies.
     `supervision` is the teaching policy with what the studio sets itself in it, and `format_advice` the advice on formats.
     """
 
@@ -120,9 +124,11 @@ class Studio:
     format_advice: Mapping[str, FormatAdvice] = field(default_factory=dict)
     supplies: tuple[Supply, ...] = ()
     rosters: Mapping[str, Roster] = field(default_factory=dict)
+    published: tuple[PublishedDate, ...] = ()
 
     label_regions: Mapping[str, LabelRegion] = field(default_factory=dict)
     allergens: tuple[Allergen, ...] = ()
+    allergy_words: tuple[AllergyWords, ...] = ()
     label_stocks: Mapping[str, LabelStock] = field(default_factory=dict)
     type_heights: tuple[HeightRule, ...] = ()
     label_warnings: tuple[WarningRule, ...] = ()

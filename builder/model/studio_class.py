@@ -71,19 +71,46 @@ class Make:
 
 @dataclass(frozen=True)
 class ClassDate:
-    """One date of a class. `place` is that of the day, `enrolled_place` that of the number of people.
+    """One date of a class. `place` is that of the day, `places` those of its other keys.
 
     `staff` are its teachers and assistants where they differ from those of the class.
     `first_label` is the cell at which its first sheet of labels begins, counted from 1: the cells before it have been used.
+    `waiting` is how many people wait for a seat. `moved_from` are the times at which it was to be before, the first one first.
+    `cancelled` is None for a date that takes place, else the reason that is published (empty: none is given).
+    `revision` counts how often time or state have been changed since the date was first published (RFC 5545 calls it a sequence number).
     """
 
     on: datetime
     enrolled: int = 0
     staff: tuple[int, int] | None = None
     first_label: int = 1
+    waiting: int = 0
+    moved_from: tuple[datetime, ...] = ()
+    cancelled: str | None = None
+    revision: int = 0
     place: Place = field(default=NOWHERE, compare=False)
     enrolled_place: Place = field(default=NOWHERE, compare=False)
     first_label_place: Place = field(default=NOWHERE, compare=False)
+    places: Mapping[str, Place] = field(default_factory=dict, compare=False)
+
+    @property
+    def takes_place(self) -> bool:
+        """Say whether it is still to be held: only then is anything made, bought or printed for it."""
+        return self.cancelled is None
+
+    @property
+    def first_set(self) -> datetime:
+        """Give the time at which it was first to be. It never changes, so a date is known by it through all its moves."""
+        return self.moved_from[0] if self.moved_from else self.on
+
+    @property
+    def changes(self) -> int:
+        """Give how many changes the file tells of: each move, and that it was cancelled."""
+        return len(self.moved_from) + (not self.takes_place)
+
+    def at(self, key: str) -> Place:
+        """Give the place of what stands under a key of the date, or of its day."""
+        return self.places.get(key, self.place)
 
 
 @dataclass(frozen=True)
@@ -126,6 +153,11 @@ class StudioClass:
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
     place: Place = field(default=NOWHERE, compare=False)
     places: Mapping[str, Place] = field(default_factory=dict, compare=False)
+
+    @property
+    def dates_held(self) -> tuple[ClassDate, ...]:
+        """Give the dates that take place, in the order of the file."""
+        return tuple(date for date in self.dates if date.takes_place)
 
     def staff_on(self, date: ClassDate | None) -> tuple[int, int]:
         """Give the teachers and assistants of a date, or of the class where the date names none."""

@@ -13,10 +13,10 @@ from builder.model.place import Name, Place
 from builder.model.roster import Roster, RosterRow
 from builder.read.numbers import parse_whole
 from builder.read.text_error import TextError, quoted
-from builder.read.values import parse_date
+from builder.read.values import parse_date, parse_yes_or_no
 
 T = TypeVar("T")
-PEOPLE = ("name", "date", "age", "allergies")
+PEOPLE = ("name", "date", "age", "allergies", "waiting")
 OLDEST = 120
 _FORMULA = ("=", "+", "-", "@")
 
@@ -90,7 +90,7 @@ def _row(line: _Line, columns: Sequence[str], findings: list[Finding]) -> Roster
         return None
     formulas = [cell for cell in line.cells if len(cell.text) > 1 and cell.text.startswith(_FORMULA)]
     for cell in formulas:
-        wrong = f"{quoted(cell.text)} begins like a formula, which a spreadsheet would work out when it opens this file."
+        wrong = "This cell begins like a formula, which a spreadsheet would work out when it opens this file."
         findings.append(stop("roster-formula", cell.place, wrong, "Write the text without the sign before it."))
     by_column = dict(zip(columns, line.cells, strict=True))
     if not by_column["name"].text:
@@ -99,6 +99,7 @@ def _row(line: _Line, columns: Sequence[str], findings: list[Finding]) -> Roster
     known = len(findings)
     date = _parsed(by_column.get("date"), parse_date, findings)
     age = _parsed(by_column.get("age"), _age, findings)
+    waiting = _parsed(by_column.get("waiting"), parse_yes_or_no, findings)
     if formulas or not by_column["name"].text or len(findings) > known:
         return None
     return RosterRow(
@@ -106,10 +107,12 @@ def _row(line: _Line, columns: Sequence[str], findings: list[Finding]) -> Roster
         date=date,
         age=age,
         allergies=by_column["allergies"].text if "allergies" in by_column else "",
+        waiting=bool(waiting),
         cells=tuple(cell for column, cell in by_column.items() if column not in PEOPLE),
         place=line.place,
         date_place=by_column["date"].place if "date" in by_column else line.place,
         age_place=by_column["age"].place if "age" in by_column else line.place,
+        allergies_place=by_column["allergies"].place if "allergies" in by_column else line.place,
     )
 
 

@@ -10,6 +10,7 @@ from itertools import chain
 from pathlib import PurePosixPath
 from typing import TypeVar
 
+from builder.model.allergy import AllergyWords
 from builder.model.caution import CautionText
 from builder.model.container import Container
 from builder.model.figure import Figure, Source
@@ -26,6 +27,7 @@ from builder.model.supervision import WatchRule
 from builder.model.teaching import FormatAdvice
 from builder.model.type_height import HeightRule
 from builder.read.allergens import read_allergens
+from builder.read.allergy_words import read_allergy_words
 from builder.read.cautions import read_caution
 from builder.read.constants import read_constants
 from builder.read.containers import read_containers
@@ -60,6 +62,7 @@ class Stock:
     colour_rules: tuple[ColourRule, ...]
     supervision: Mapping[str, WatchRule]
     format_advice: Mapping[str, FormatAdvice]
+    allergy_words: Mapping[str, AllergyWords]
     label_regions: Mapping[str, LabelRegion]
     allergens: tuple[Allergen, ...]
     label_stocks: Mapping[str, LabelStock]
@@ -83,6 +86,7 @@ def read_stock(content: TextFolder, studio: TextFolder) -> Stock:
     constants = _one(content, "constants.yaml", lambda placed: read_constants(placed, known, findings), set())
     supervision = _one(content, "supervision.yaml", lambda placed: read_supervision(placed, known, findings), set())
     advice = _one(content, "format_advice.yaml", lambda placed: read_format_advice(placed, known, findings), set())
+    allergy_words: dict[str, AllergyWords] = {}
     containers: dict[str, Container] = {}
     label_stocks: dict[str, LabelStock] = {}
     cautions: dict[str, CautionText] = {}
@@ -93,6 +97,8 @@ def read_stock(content: TextFolder, studio: TextFolder) -> Stock:
         label_stocks |= _one(
             folder, f"{shelf}label_sheets.yaml", lambda placed: read_label_stocks(placed, findings), unread["label stocks"]
         )
+        read_words = partial(read_allergy_words, known=known, findings=findings)
+        allergy_words |= _one(folder, f"{shelf}allergy_words.yaml", read_words, set())
         texts = _each(folder, f"{shelf}cautions", lambda placed: read_caution(placed, known, findings), unread["cautions"])
         cautions |= {text.key: text for text in texts}
         passages |= _passages(folder, f"{shelf}passages", known, findings)
@@ -118,6 +124,7 @@ def read_stock(content: TextFolder, studio: TextFolder) -> Stock:
         colour_rules=tuple(chain.from_iterable(colours)),
         supervision=supervision,
         format_advice=advice,
+        allergy_words=allergy_words,
         label_regions=regions,
         allergens=allergens,
         label_stocks=label_stocks,

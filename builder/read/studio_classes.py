@@ -12,7 +12,7 @@ from builder.read.fit import fit
 from builder.read.label_stocks import make_label_wishes
 from builder.read.placed_yaml import PlacedYaml
 from builder.read.recipes import make_fill
-from builder.read.shapes.studio_class import ClassShape
+from builder.read.shapes.studio_class import ClassShape, DateShape
 
 
 def read_class(placed: PlacedYaml, lesson: Lesson | None, findings: list[Finding]) -> StudioClass | None:
@@ -37,18 +37,7 @@ def read_class(placed: PlacedYaml, lesson: Lesson | None, findings: list[Finding
         group_size=shape.group_size,
         makes=tuple(_make(name, shape, placed) for name in shape.makes),
         lesson=lesson,
-        dates=tuple(
-            ClassDate(
-                date.on,
-                date.enrolled,
-                (date.staff.teachers, date.staff.assistants) if date.staff else None,
-                date.first_label,
-                placed.place("dates", number, "on"),
-                placed.place("dates", number, "enrolled"),
-                placed.place("dates", number, "first label"),
-            )
-            for number, date in enumerate(shape.dates)
-        ),
+        dates=tuple(_date(number, date, placed) for number, date in enumerate(shape.dates)),
         wear=shape.wear,
         on_each_bench=shape.on_each_bench,
         on_the_demo_table=shape.on_the_demo_table,
@@ -61,6 +50,23 @@ def read_class(placed: PlacedYaml, lesson: Lesson | None, findings: list[Finding
         accepts=make_acceptances(shape.accepts, placed),
         place=placed.place("title"),
         places=placed.places(),
+    )
+
+
+def _date(number: int, date: DateShape, placed: PlacedYaml) -> ClassDate:
+    return ClassDate(
+        on=date.on,
+        enrolled=date.enrolled,
+        staff=(date.staff.teachers, date.staff.assistants) if date.staff else None,
+        first_label=date.first_label,
+        waiting=date.waiting,
+        moved_from=date.moved_from,
+        cancelled=date.cancelled,
+        revision=date.revision,
+        place=placed.place("dates", number, "on"),
+        enrolled_place=placed.place("dates", number, "enrolled"),
+        first_label_place=placed.place("dates", number, "first label"),
+        places=placed.places("dates", number),
     )
 
 

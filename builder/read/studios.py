@@ -60,6 +60,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         colour_rules=drawn_on.colour_rules,
         supervision=apply_policy(drawn_on.supervision, profile.teaching_policy, findings),
         format_advice=drawn_on.format_advice,
+        allergy_words=tuple(drawn_on.allergy_words.values()),
         supplies=_supplies(studio),
         rosters=_rosters(studio, class_folders),
         label_regions=drawn_on.label_regions,

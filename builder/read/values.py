@@ -74,6 +74,13 @@ def parse_yes_or_no(text: str) -> bool:
     return fold(text) == "yes"
 
 
+def parse_cancelled(text: str) -> str | None:
+    """Read whether a date is cancelled: `yes`, `no`, or yes by its reason."""
+    if fold(text) in ("true", "false", "on", "off", "y", "n"):
+        raise TextError("yes-or-no", f"{quoted(text)} is neither yes nor no.", "Write yes or no, or the reason for which it is cancelled.")
+    return {"yes": "", "no": None}.get(fold(text), text)
+
+
 def parse_date(text: str) -> datetime:
     """Read a day, with or without a time of day."""
     match = _DATE.fullmatch(text)

@@ -25,8 +25,8 @@ def reckon_classes(studio: Studio, classes: Iterable[StudioClass], *, on: date) 
 
 
 def dates_to_prepare(studio_class: StudioClass, on: date) -> tuple[ClassDate, ...]:
-    """Give the dates from a day on to which somebody has come in."""
-    return tuple(when for when in studio_class.dates if when.on.date() >= on and when.enrolled > 0)
+    """Give the dates from a day on that take place and to which somebody has come in."""
+    return tuple(when for when in studio_class.dates_held if when.on.date() >= on and when.enrolled > 0)
 
 
 def reckon_recipe(studio: Studio, recipe: Recipe, size: Size) -> BatchSheet:

@@ -42,6 +42,7 @@ def reckon_class(studio: Studio, studio_class: StudioClass, date: ClassDate | No
         timeline=timeline,
         ahead=ahead_of(studio_class.lesson),
         guests=guests,
+        waiting=reckon_guests(studio, studio_class, date, waiting=True),
         teaching=teaching,
         supervision=supervision,
         preparation=reckon_preparation(studio, studio_class, made, students, supervision, teaching),

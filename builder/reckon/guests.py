@@ -10,17 +10,23 @@ from builder.model.dose import Dose
 from builder.model.roster import Guest, Roster, RosterRow, choices_meant, options_meant, rows_of
 from builder.model.studio import Studio
 from builder.model.studio_class import ClassDate, StudioClass
+from builder.reckon.allergies import reckon_allergies
+from builder.reckon.allergy_terms import Vocabulary
 
 
-def reckon_guests(studio: Studio, studio_class: StudioClass, date: ClassDate | None) -> tuple[Guest, ...]:
-    """Give the people of a date in the order of the roster; none where the class has no roster."""
+def reckon_guests(studio: Studio, studio_class: StudioClass, date: ClassDate | None, *, waiting: bool = False) -> tuple[Guest, ...]:
+    """Give the people of a date, or those who wait for a seat, in the order of the roster; none where the class has no roster."""
     roster = studio.rosters.get(studio_class.key)
     if roster is None:
         return ()
-    return tuple(
-        Guest(row.name.text, row.age, row.allergies, _chosen(studio, studio_class, roster, row))
-        for row in rows_of(roster, studio_class, date)
-    )
+    rows = tuple(rows_of(roster, studio_class, date, waiting=waiting))
+    words = Vocabulary(studio) if any(row.allergies for row in rows) else None
+    guests = []
+    for row in rows:
+        chosen = _chosen(studio, studio_class, roster, row)
+        compared = reckon_allergies(studio, studio_class, words.terms(row.allergies), chosen) if words and row.allergies else ()
+        guests.append(Guest(row.name.text, row.age, row.allergies, chosen, compared, row.allergies_place))
+    return tuple(guests)
 
 
 def _chosen(studio: Studio, studio_class: StudioClass, roster: Roster, row: RosterRow) -> Mapping[tuple[str, str], str | None]:

@@ -25,6 +25,7 @@ def words(html):
 def test_every_document_has_its_place(publication):
     assert sorted(f"{document.folder}/{document.path}" for document in publication.documents) == sorted(
         [
+            "site/dates.json",
             "site/index.html",
             "site/about.html",
             CLASS,

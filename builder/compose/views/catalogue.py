@@ -16,13 +16,17 @@ class PictureView:
 
 @dataclass(frozen=True)
 class DateView:
-    """One date: `machine` for programs, the day and the time in words, and the seats in words."""
+    """One date: `machine` for programs, the day and the time in words, and the seats in words.
+
+    `state` is cancelled, full or free. `note` says from when it was moved, or why it is cancelled; empty where there is nothing to say.
+    """
 
     machine: str
     day: str
     time: str
     seats: str
-    full: bool
+    state: str
+    note: str
 
 
 @dataclass(frozen=True)

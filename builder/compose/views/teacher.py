@@ -104,6 +104,14 @@ class SuppliesView:
 
 
 @dataclass(frozen=True)
+class AllergyView:
+    """One person with what they wrote of their allergies, and what there is to say of it."""
+
+    who: str
+    lines: tuple[str, ...]
+
+
+@dataclass(frozen=True)
 class TeacherView:
     """The teacher's sheet of one date."""
 
@@ -122,4 +130,6 @@ class TeacherView:
     supplies: SuppliesView | None
     findings: tuple[FindingView, ...]
     sums: tuple[SumsView, ...]
-    guests: GuestTable | None
+    guests: tuple[GuestTable, ...]
+    allergies: tuple[AllergyView, ...]
+    allergy_note: str

@@ -9,6 +9,7 @@ from builder.read.shapes.fields import (
     NOT_EMPTY,
     AllergenFamilies,
     Date,
+    DateOrDates,
     Price,
     Text,
     Texts,
@@ -23,7 +24,7 @@ from builder.read.shapes.fields import (
 from builder.read.shapes.labels import LabelWishesShape
 from builder.read.shapes.recipe import FillShape
 from builder.read.shapes.shape import Shape, maybe, needed
-from builder.read.values import member_of, word_of
+from builder.read.values import member_of, parse_cancelled, word_of
 
 
 class StaffShape(Shape):
@@ -60,6 +61,10 @@ class DateShape(Shape):
     enrolled: Whole = maybe("enrolled", 0)
     staff: StaffShape | None = maybe("staff", example="{teachers: 1, assistants: 3}")
     first_label: WholeAboveZero = maybe("first label", 1)
+    waiting: Whole = maybe("waiting", 0)
+    moved_from: DateOrDates = maybe("moved from", (), "2027-02-27 10:00")
+    cancelled: Annotated[str | None, reads(parse_cancelled)] = maybe("cancelled", None, "yes")
+    revision: Whole = maybe("revision", 0)
 
 
 class PictureShape(Shape):

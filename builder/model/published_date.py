@@ -1,0 +1,24 @@
+"""A date as the last publication showed it: what calendars and readers have been told."""
+
+from dataclasses import dataclass
+from datetime import datetime
+
+FORMAT, VERSION = "stillroom dates", 1
+FILE = "dates.json"
+CONFIRMED, CANCELLED = "confirmed", "cancelled"  # The words of RFC 5545 for the status of an event.
+
+
+@dataclass(frozen=True)
+class PublishedDate:
+    """One date of a class. It is known by its class and by the time at which it was first set, which no change touches."""
+
+    class_key: str
+    first_set: datetime
+    on: datetime
+    cancelled: bool
+    revision: int
+
+    @property
+    def id(self) -> str:
+        """Give the name under which it is known through all its changes."""
+        return f"{self.class_key}/{self.first_set.isoformat(timespec='minutes')}"

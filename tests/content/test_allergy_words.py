@@ -1,0 +1,40 @@
+"""The rows of `content/allergy_words.yaml`: each word says one thing, and what it means is known to the cards."""
+
+from collections import Counter
+
+from builder.model.allergy import Says
+from builder.model.figure import Known
+from builder.read.shapes.fields import ALLERGENS
+from builder.reckon.word_forms import words_of
+from tests.reckon.test_allergies import STUDIO
+
+ROWS = STUDIO.allergy_words
+
+
+def test_no_word_says_two_things():
+    counts = Counter(words for row in ROWS if row.says is Says.AN_ALLERGEN for words in {words_of(text) for text in row.words})
+    assert [words for words, count in counts.items() if count > 1] == []
+
+
+def test_words_that_say_nothing_are_single_and_mean_nothing():
+    for row in ROWS:
+        if row.says in (Says.NOTHING, Says.TOO_MUCH):
+            assert [text for text in row.words if len(words_of(text)) != 1] == []
+        if row.says is not Says.AN_ALLERGEN:
+            assert not (row.families or row.kinds or row.mind)
+
+
+def test_every_row_of_an_allergen_leads_somewhere():
+    kinds = {card.kind for card in STUDIO.ingredients.values()}
+    for row in ROWS:
+        if row.says is Says.AN_ALLERGEN:
+            assert row.families or row.kinds or row.mind
+        assert set(row.kinds) <= kinds
+
+
+def test_every_family_of_the_cards_can_be_written():
+    assert {family for row in ROWS for family in row.families} == set(ALLERGENS)
+
+
+def test_what_has_no_source_says_so():
+    assert {(row.source.kind, row.known) for row in ROWS} == {("practice", Known.PRACTICE)}

@@ -1,0 +1,168 @@
+"""The allergies of a roster beside what a class uses: what people write is met wherever it stands, and no unknown word is passed over.
+
+What the words mean is common practice, no source; each row of `content/allergy_words.yaml` says so.
+"""
+
+from dataclasses import replace
+from datetime import datetime
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from builder.model.allergy import By
+from builder.model.figure import Known, Source
+from builder.model.ingredient import AllergenStatement
+from builder.model.place import Name
+from builder.model.roster import Roster, RosterRow
+from builder.model.studio_class import ClassDate
+from builder.read import read_studio
+from builder.reckon.allergies import reckon_allergies
+from builder.reckon.allergy_terms import Vocabulary
+from builder.reckon.guests import reckon_guests
+from builder.reckon.word_forms import words_of
+from builder.stock import CONTENT
+
+STUDIO, _ = read_studio(Path(__file__).parent.parent.parent / "site_example", CONTENT)
+WORDS = Vocabulary(STUDIO)
+LOTION, BALM, PARTY = (STUDIO.classes[key] for key in ("lotion-from-scratch", "bath-tea-and-lip-balm", "salts-and-scrub-party"))
+
+
+def compared(studio_class, written, chosen=None, studio=STUDIO):
+    return reckon_allergies(studio, studio_class, Vocabulary(studio).terms(written), chosen or {})
+
+
+def met(studio_class, written):
+    return {one.ingredient for allergy in compared(studio_class, written) for one in allergy.found}
+
+
+def unclear(written):
+    return [word for term in WORDS.terms(written) for word in term.unclear]
+
+
+@pytest.mark.parametrize(
+    ("written", "families"),
+    [
+        ("nuts", {"tree nut", "peanut", "coconut"}),
+        ("Nut allergy (severe!)", {"tree nut", "peanut", "coconut"}),
+        ("tree-nuts", {"tree nut"}),
+        ("PEANUTS", {"peanut"}),
+        ("brazil nuts", {"tree nut"}),
+        ("shea", {"tree nut"}),
+        ("bee products", {"bee products"}),
+        ("honey", {"bee products"}),
+        ("lanolin", {"wool alcohols"}),
+        ("wool alcohols", {"wool alcohols"}),
+        ("gluten", {"wheat", "oat"}),
+        ("soya", {"soy"}),
+        ("ragweed", {"daisy family"}),
+        ("allergic to oats", {"oat"}),
+        ("cow's milk", {"milk"}),
+        ("egg", {"egg"}),
+    ],
+)
+def test_what_people_write_means_families(written, families):
+    terms = list(WORDS.terms(written))
+    assert {family for term in terms for family in term.families} == families
+    assert unclear(written) == []
+
+
+def test_an_ingredient_is_met_by_family_kind_name_and_part():
+    by = {
+        (one.ingredient, one.by)
+        for written in ("nuts", "perfume", "sunflower", "polysorbate")
+        for a in compared(LOTION, written)
+        for one in a.found
+    }
+    assert {("Shea butter", By.FAMILY), ("Lavender essential oil", By.KIND), ("Sunflower oil", By.NAME), ("Emulsifying wax", By.PART)} <= by
+
+
+def test_the_latin_name_is_as_good_as_the_plain_one():
+    assert met(LOTION, "Lavandula") == met(LOTION, "lavender") == {"Lavender essential oil"}
+
+
+def test_what_everybody_uses_and_what_may_be_chosen_are_told_apart():
+    (allergy,) = compared(LOTION, "lavender", {("meadow-lotion", "scent"): "Lavender essential oil"})
+    assert [(one.choice, one.phase, one.taken) for one in allergy.found] == [("scent", "", True)]
+    (allergy,) = compared(LOTION, "lavender", {("meadow-lotion", "scent"): None})
+    assert [one.taken for one in allergy.found] == [False]
+    (allergy,) = compared(LOTION, "shea")
+    assert {(one.choice, bool(one.phase)) for one in allergy.found} == {("", True)}
+
+
+def test_bee_products_are_met_in_the_balm():
+    assert "Beeswax" in met(BALM, "bee products")
+
+
+def test_wool_alcohols_are_no_other_alcohols():
+    assert met(LOTION, "wool alcohols") == set()
+
+
+def test_coconut_milk_is_no_milk():
+    assert not any("coconut" in name.casefold() for name in met(PARTY, "milk"))
+
+
+@pytest.mark.parametrize("written", ["", " ", "none", "No", "n/a", "-", "nil", "none known", "no known allergies"])
+def test_nothing_is_nothing(written):
+    assert compared(LOTION, written) == ()
+
+
+@pytest.mark.parametrize(
+    ("written", "words"),
+    [
+        ("penicillin", ["penicillin"]),
+        ("lavendar", ["lavendar"]),
+        ("all nuts but not coconut", ["but", "not"]),
+        ("tolerates honey", ["tolerate"]),
+        ("oil", ["oil"]),
+        ("?", ["?"]),
+        ("\u0444\u0443\u043d\u0434\u0443\u043a", ["\u0444\u0443\u043d\u0434\u0443\u043a"]),
+    ],
+)
+def test_what_is_not_known_is_unclear(written, words):
+    assert unclear(written) == words
+
+
+def test_a_fragrance_allergen_may_be_in_every_scent_without_a_statement():
+    (allergy,) = compared(LOTION, "linalool")
+    assert allergy.found == ()
+    assert "Lavender essential oil" in allergy.unstated
+    card = STUDIO.ingredients["lavender essential oil"]
+    source = Source("s", "s", "supplier")
+    stated = replace(card, allergen_statement=AllergenStatement("extended list", {"linalool": (0, 1)}, source, "lot 1", Known.SUPPLIER))
+    studio = replace(STUDIO, ingredients={key: stated if one is card else one for key, one in STUDIO.ingredients.items()})
+    (allergy,) = compared(LOTION, "linalool", studio=studio)
+    assert [(one.ingredient, one.by) for one in allergy.found] == [("Lavender essential oil", By.STATEMENT)]
+    assert "Lavender essential oil" not in allergy.unstated
+
+
+def test_gloves_are_not_forgotten():
+    (allergy,) = compared(LOTION, "latex")
+    assert any("gloves" in mind for mind in allergy.minds)
+
+
+@pytest.mark.parametrize("card", sorted({one.name for one in STUDIO.ingredients.values()}))
+def test_every_ingredient_of_a_class_is_met_by_its_own_name_unless_that_says_too_much(card):
+    term = next(iter(WORDS.terms(card.replace(" and ", " "))), None)
+    too_general = set(words_of(card)) <= WORDS.too_much | WORDS.silent
+    assert term is not None
+    assert term.names or term.families or too_general
+
+
+@given(st.text(max_size=60))
+def test_no_word_is_passed_over(written):
+    for term in WORDS.terms(written):
+        if not (term.families or term.kinds or term.names or term.minds):
+            assert term.unclear or set(words_of(term.written)) <= WORDS.silent
+
+
+def test_those_who_wait_are_compared_too_and_counted_with_nobody():
+    when = ClassDate(datetime(2027, 6, 5, 10), 1, waiting=1)
+    rows = (RosterRow(Name("A"), None, None, "nuts", ()), RosterRow(Name("B"), None, None, "lavender", (), waiting=True))
+    studio = replace(STUDIO, rosters={LOTION.key: Roster((), rows)})
+    a_class = replace(LOTION, dates=(when,))
+    assert [one.name for one in reckon_guests(studio, a_class, when)] == ["A"]
+    (waits,) = reckon_guests(studio, a_class, when, waiting=True)
+    assert waits.name == "B"
+    assert waits.compared[0].found

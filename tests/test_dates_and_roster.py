@@ -1,0 +1,103 @@
+"""From one publication to the next: dates that are moved or cancelled, and people whose names and allergies never leave the studio."""
+
+import json
+import re
+
+import pytest
+
+from builder import cli
+from tests.test_readme import FILES, lay_out
+from tests.test_roster_names import layers, squeeze
+
+CLASS = FILES["classes/first-bar/class.yaml"]
+DATE = "{on: 2027-03-06 10:00, enrolled: 5}"
+ROSTER = """name,date,age,allergies,waiting
+Quillon Zarnwick,2027-03-06,34,zanthorberry,
+Ysolde Grubbenhoe,2027-03-06,41,"olive oil, wuxelroot",
+Torquil Vexmere,2027-03-06,29,"nuts, quobblenut",yes
+"""
+SECRETS = ("Zarnwick", "Grubbenhoe", "Vexmere", "Quillon", "Ysolde", "Torquil", "zanthorberry", "wuxelroot", "quobblenut")
+
+
+def publish(tmp_path, date, roster=None, *more):
+    changed = {"classes/first-bar/class.yaml": CLASS.replace(DATE, date)}
+    lay_out(tmp_path / "loft", **changed | ({"classes/first-bar/roster.csv": roster} if roster else {}))
+    return cli.main(["publish", str(tmp_path / "loft"), "--to", str(tmp_path / "out"), "--today", "2027-01-02", *more])
+
+
+def shown(tmp_path):
+    return json.loads((tmp_path / "out/site/dates.json").read_text(encoding="utf-8"))["dates"]
+
+
+def found_in(printed):
+    return re.findall(r": ([a-z-]+) \((?:stop|caution|accepted)\)", printed)
+
+
+@pytest.fixture
+def pages_only(monkeypatch):
+    """Leave the PDFs out where only pages matter."""
+    monkeypatch.setattr("builder.press._press_sheets", lambda *_: (None, ()))
+
+
+@pytest.mark.usefixtures("pages_only")
+def test_a_date_that_changes_needs_a_higher_revision(tmp_path, capsys):
+    assert publish(tmp_path, DATE) == 0
+    assert [(one["id"], one["status"], one["revision"]) for one in shown(tmp_path)] == [("first-bar/2027-03-06T10:00", "confirmed", 0)]
+    moved = "{on: 2027-03-13 10:00, enrolled: 5, moved from: 2027-03-06 10:00, revision: 1}"
+    assert publish(tmp_path, moved) == 0
+    page = (tmp_path / "out/site/classes/first-bar.html").read_text(encoding="utf-8")
+    assert "Moved from Saturday, March 6, 2027, 10:00" in page
+    assert [(one["id"], one["on"]) for one in shown(tmp_path)] == [("first-bar/2027-03-06T10:00", "2027-03-13T10:00")]
+    again = moved.replace("03-13", "03-20")
+    assert publish(tmp_path, again) == 1
+    assert found_in(capsys.readouterr().err) == ["revision-not-raised"]
+    assert shown(tmp_path)[0]["on"] == "2027-03-13T10:00"
+    twice = "[2027-03-06 10:00, 2027-03-13 10:00]"
+    assert publish(tmp_path, f"{{on: 2027-03-20 10:00, enrolled: 5, moved from: {twice}, revision: 2}}") == 0
+    assert found_in(capsys.readouterr().err) == []
+
+
+@pytest.mark.usefixtures("pages_only")
+def test_a_cancelled_date_stays_on_the_page_and_nothing_is_prepared_for_it(tmp_path, capsys):
+    cancelled = "{on: 2027-03-06 10:00, cancelled: the weir is being mended, revision: 1}"
+    assert publish(tmp_path, f"{cancelled}\n  - {{on: 2027-04-03 14:00, enrolled: 2}}") == 0
+    for page in ("index.html", "classes/first-bar.html"):
+        text = (tmp_path / "out/site" / page).read_text(encoding="utf-8")
+        assert "cancelled" in text
+        assert "The weir is being mended" in text
+    assert {one["status"] for one in shown(tmp_path)} == {"cancelled", "confirmed"}
+    assert found_in(capsys.readouterr().err) == []
+    assert cli.main(["plan", str(tmp_path / "loft"), "first-bar", "--date", "2027-03-06", "--today", "2027-01-02"]) == 2
+    assert "its dates are: 2027-04-03 14:00" in capsys.readouterr().err
+
+
+@pytest.mark.usefixtures("pages_only")
+def test_what_was_shown_of_a_class_that_is_held_back_stays_known(tmp_path):
+    other = {f"classes/second-bar/{name}": FILES[f"classes/first-bar/{name}"] for name in ("class.yaml", "lesson.md")}
+    lay_out(tmp_path / "loft", **other)
+    assert publish(tmp_path, DATE) == 0
+    assert len(shown(tmp_path)) == 2
+    assert publish(tmp_path, "{on: 2027-03-06 10:00, enrolled: 50}", None, "--only-sound") == 1
+    assert [one["class"] for one in shown(tmp_path)] == ["first-bar", "second-bar"]
+
+
+def test_names_and_allergies_stand_on_the_teachers_sheet_and_nowhere_else(tmp_path, capsys):
+    studio = str(tmp_path / "loft")
+    assert publish(tmp_path, "{on: 2027-03-06 10:00, enrolled: 8, waiting: 1}", ROSTER) == 0
+    for command in (
+        ["check", studio],
+        ["plan", studio, "first-bar"],
+        ["weigh", studio, "orchard-bar", "--class", "first-bar"],
+        ["weigh", studio, "orchard-bar", "--class", "first-bar", "--json"],
+    ):
+        cli.main([*command, "--today", "2027-01-02"])
+    printed = capsys.readouterr()
+    assert {"allergy-unclear", "allergy-in-recipe"} <= set(found_in(printed.err))
+    assert [word for word in SECRETS if word.casefold() in (printed.out + printed.err).casefold()] == []
+    where = {}
+    for path in sorted(file for file in (tmp_path / "out").rglob("*") if file.is_file()):
+        texts = [squeeze(text).casefold() for text in layers(path)]
+        found = {word for word in SECRETS if any(word.casefold() in text for text in texts)}
+        if found:
+            where[path.relative_to(tmp_path / "out").as_posix()] = found
+    assert where == {"print/first-bar/2027-03-06/teacher.pdf": set(SECRETS)}
