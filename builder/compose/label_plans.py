@@ -59,8 +59,8 @@ def plan_labels(studio: Studio, sheet: ClassSheet) -> Iterator[LabelPlan]:
     for made in sheet.made:
         for number, (filled, _) in enumerate(made.fillings):
             pots = jars_of(sheet, made, number)
-            variants = filled.variants
-            texts = tuple(label_text(studio, sheet, made, filled, variants[at % len(variants)], pot) for at, pot in enumerate(pots))
+            finishes = made.finishes[number]
+            texts = tuple(label_text(studio, sheet, made, filled, one.variant, pot) for one, pot in zip(finishes, pots, strict=True))
             if texts:
                 rules = rules_of(studio, filled)
                 laid = (lay_out(texts, stock, panels, rules, setter) for stock in _stocks(studio, sheet))

@@ -1,4 +1,4 @@
-"""Label sheets: one label for each container, the variants taken in turn, so that each gets an equal share.
+"""Label sheets: one label for each container, of just what is in it, in the order of the roster; the spare ones come last.
 
 Where students design their own, each label has a panel with nothing but a border to colour in beside the panel with the facts.
 
