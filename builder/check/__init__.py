@@ -27,6 +27,7 @@ from builder.check.heat import find_what_is_heated_too_far
 from builder.check.home_size_without_oils import find_home_sizes_without_oils
 from builder.check.item_use_unclear import find_unclear_uses
 from builder.check.label_order import find_open_label_orders
+from builder.check.label_over_container import find_labels_over_containers
 from builder.check.label_sheets import find_unfit_label_sheets
 from builder.check.label_too_small import find_labels_too_small
 from builder.check.label_unsaid import find_what_labels_leave_unsaid
@@ -157,7 +158,8 @@ def check_sheets(sheets: Iterable[ClassSheet], studio: Studio) -> list[Finding]:
 
 def check_labels(fits: Iterable[LabelFit]) -> list[Finding]:
     """Run every rule on how the labels fit; the same product on several dates is told once."""
-    return list(dict.fromkeys(find_labels_too_small(fits)))
+    fits = tuple(fits)
+    return list(dict.fromkeys(chain(find_labels_too_small(fits), find_labels_over_containers(fits))))
 
 
 def _found(batches: Iterable[Batch]) -> Iterator[BatchFinding]:

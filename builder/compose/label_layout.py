@@ -16,6 +16,8 @@ LARGEST, STEP, NAME_LARGEST = 10.0, 0.25, 14.0
 SHARES = (0.26, 0.3, 0.33, 0.36, 0.4, 0.44, 0.48, 0.52, 0.56, 0.6)
 GAP, GUTTER = 0.7, 2.0
 SQUARE_IN_CIRCLE = 0.7071
+# Where the hole of a tag begins, and the clear space below it, in millimetres.
+HOLE_AT, BELOW_THE_HOLE = 9.0, 4.0
 
 
 @dataclass(frozen=True)
@@ -75,8 +77,11 @@ def _laid(
 
 
 def box_of(stock: LabelStock, inset: float) -> Box:
-    """Give the place for text in a cell: its inset rectangle, or the square in a circle."""
+    """Give the place for text in a cell: its inset rectangle, what is below the hole of a tag, or the square in a circle."""
     width, height = float(stock.width.millimetres), float(stock.height.millimetres)
+    if stock.hole is not None:
+        top = HOLE_AT + float(stock.hole.millimetres) + BELOW_THE_HOLE
+        return Box(inset, top, width - 2 * inset, height - top - inset)
     if stock.is_round:
         side = width * SQUARE_IN_CIRCLE - inset / 2
         return Box((width - side) / 2, (height - side) / 2, side, side)

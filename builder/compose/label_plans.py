@@ -7,14 +7,15 @@ from fractions import Fraction
 from builder.compose.batch_codes import jars_of
 from builder.compose.label_layout import LaidOut, Rules, lay_out
 from builder.compose.label_lines import Setter
+from builder.compose.label_stocks import known_stocks, label_sits, stocks_to_try, tag_stocks, wished
 from builder.compose.label_texts import LabelText, label_text
+from builder.compose.portion_words import container_name
 from builder.compose.wording import shortest
 from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet, MadeSheet
-from builder.model.label_fit import LabelFit
-from builder.model.label_stock import LabelStock
+from builder.model.label_fit import LabelFit, OverContainer
 from builder.model.panel import panel_of
-from builder.model.place import fold
+from builder.model.quantity import Length
 from builder.model.studio import Studio
 from builder.model.type_height import HeightRule, Statement, rules_for
 
@@ -63,23 +64,8 @@ def plan_labels(studio: Studio, sheet: ClassSheet) -> Iterator[LabelPlan]:
             texts = tuple(label_text(studio, sheet, made, filled, one.variant, pot) for one, pot in zip(finishes, pots, strict=True))
             if texts:
                 rules = rules_of(studio, filled)
-                laid = (lay_out(texts, stock, panels, rules, setter) for stock in _stocks(studio, sheet))
+                laid = (lay_out(texts, stock, panels, rules, setter) for stock in stocks_to_try(studio, sheet, filled))
                 yield LabelPlan(made, filled, texts, next((one for one in laid if one), None))
-
-
-@dataclass(frozen=True)
-class Wished:
-    """What counts for a class: its own wishes before those of the studio."""
-
-    sheet: str
-    panels: int
-    to_colour: bool
-
-
-def wished(studio: Studio, sheet: ClassSheet) -> Wished:
-    """Give what a class asks of its labels."""
-    own, ours = sheet.studio_class.labels, studio.profile.labels
-    return Wished(own.sheet or ours.sheet or "", own.panels or ours.panels or 1, bool(_first(own.to_colour, ours.to_colour)))
 
 
 def rules_of(studio: Studio, filled: BatchSheet) -> Rules:
@@ -126,21 +112,6 @@ def _points(rule: HeightRule, studio: Studio, face: str, text: str) -> float:
     return -(-exact * 100 // 1) / 100
 
 
-def _stocks(studio: Studio, sheet: ClassSheet) -> list[LabelStock]:
-    """Give the sheet that is asked for, or those of the studio's paper that are tried in turn."""
-    asked_for = wished(studio, sheet).sheet
-    if asked_for:
-        stock = studio.label_stocks.get(fold(asked_for))
-        return [stock] if stock else []
-    return known_stocks(studio)
-
-
-def known_stocks(studio: Studio) -> list[LabelStock]:
-    """Give the rectangular sheets of the studio's paper, the studio's own first."""
-    stocks = [one for one in studio.label_stocks.values() if one.paper == studio.profile.paper and not one.is_round and one.hole is None]
-    return sorted(stocks, key=lambda one: not one.place.file.startswith("shelf/"))
-
-
 def _fit(studio: Studio, sheet: ClassSheet, plan: LabelPlan) -> LabelFit:
     asked_for, own = wished(studio, sheet).sheet, sheet.studio_class.labels
     recipe = plan.filled.recipe
@@ -160,8 +131,41 @@ def _fit(studio: Studio, sheet: ClassSheet, plan: LabelPlan) -> LabelFit:
         if rows
     ]
     place = (own.place if own.sheet else studio.profile.labels.place) if asked_for else recipe.place
-    return LabelFit(plan.name, sheet.studio_class.key, asked_for, plan.laid_out is not None, would_do, on_two, ", ".join(heights), place)
+    return LabelFit(
+        name=plan.name,
+        class_key=sheet.studio_class.key,
+        asked_for=asked_for,
+        fits=plan.laid_out is not None,
+        would_do=would_do,
+        on_two=on_two,
+        least=", ".join(heights),
+        place=place,
+        over=_over_container(studio, sheet, plan),
+    )
 
 
-def _first(*values: bool | None) -> bool | None:
-    return next((value for value in values if value is not None), None)
+def _over_container(studio: Studio, sheet: ClassSheet, plan: LabelPlan) -> OverContainer | None:
+    """Say how labels are larger than the container; None where they sit, or where that is not known."""
+    wishes, filled = wished(studio, sheet), plan.filled
+    container = studio.container(filled.recipe.fill.container)
+    if container is None or plan.laid_out is None or label_sits(studio, filled, plan.laid_out.stock, wishes, wishes.panels) is not False:
+        return None
+    setter, rules, stock = Setter(studio.typefaces), rules_of(studio, filled), plan.laid_out.stock
+    sitting = [one for one in known_stocks(studio) if label_sits(studio, filled, one, wishes, wishes.panels)]
+    would_do, tags = (
+        tuple(one.name for one in stocks if lay_out(plan.texts, one, wishes.panels, rules, setter))
+        for stocks in (sitting, tag_stocks(studio))
+    )
+    return OverContainer(
+        container=container_name(studio, filled),
+        sheet=stock.name,
+        label=f"{_mm(stock.width)} wide and {_mm(stock.height)} high",
+        labels=wishes.panels + wishes.to_colour,
+        places=", ".join(f"{what} {_mm(length)}" for what, length in container.outside.measured),
+        would_do=would_do,
+        tags=tags,
+    )
+
+
+def _mm(length: Length) -> str:
+    return f"{shortest(length.millimetres, 1)} mm"
