@@ -62,6 +62,7 @@ from builder.check.supply_twice import find_supplies_twice
 from builder.check.supply_unknown import find_unknown_supplies
 from builder.check.supply_weight_unknown import find_supplies_without_weight
 from builder.check.time_does_not_fit import find_times_that_do_not_fit
+from builder.check.units_left_over import find_units_left_over
 from builder.check.unknown_ingredient import find_unknown_ingredients
 from builder.check.unknown_recipe import find_unknown_recipes
 from builder.model.class_sheet import ClassSheet
@@ -108,6 +109,7 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_supplies_without_weight,
     find_unclear_uses,
     find_unfit_label_sheets,
+    find_units_left_over,
     find_batch_codes_alike,
     find_times_after_opening_missing,
     find_letters_not_in_font,

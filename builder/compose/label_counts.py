@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from builder.compose.label_words import variant_name
 from builder.compose.portion_words import container_name
 from builder.compose.wording import counted, within
+from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet, Finish, MadeSheet
 from builder.model.studio import Studio
 
@@ -14,10 +15,15 @@ def label_counts(studio: Studio, made: MadeSheet) -> tuple[str, ...]:
     """Give a line for each kind of container: `Labels: 4 lavender essential oil, 3 no scent`, with how many are a guess."""
     several = sum(bool(finishes) for finishes in made.finishes) > 1
     return tuple(
-        f"Labels{f' for the {container_name(studio, filled)}' if several else ''}: {_of_each(finishes)}"
+        f"Labels{f' for the {container_name(studio, filled)}' if several else ''}{_packages(filled)}: {_of_each(finishes)}"
         for (filled, _), finishes in zip(made.fillings, made.finishes, strict=True)
         if finishes
     )
+
+
+def _packages(filled: BatchSheet) -> str:
+    units = filled.recipe.fill.units
+    return f" (one for a package of {units})" if units > 1 else ""
 
 
 def _of_each(finishes: tuple[Finish, ...]) -> str:

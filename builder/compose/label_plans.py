@@ -1,18 +1,20 @@
 """The labels of each product of a class date on the sheet that is asked for, or on the first that lets everything stand."""
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
+from itertools import accumulate
 
 from builder.compose.batch_codes import jars_of
 from builder.compose.label_layout import LaidOut, Rules, lay_out
 from builder.compose.label_lines import Setter
 from builder.compose.label_stocks import known_stocks, label_sits, stocks_to_try, tag_stocks, wished
 from builder.compose.label_texts import LabelText, label_text
+from builder.compose.package_words import package_contents
 from builder.compose.portion_words import container_name
 from builder.compose.wording import shortest
 from builder.model.batch_sheet import BatchSheet
-from builder.model.class_sheet import ClassSheet, MadeSheet
+from builder.model.class_sheet import ClassSheet, Finish, MadeSheet
 from builder.model.label_fit import LabelFit, OverContainer
 from builder.model.panel import panel_of
 from builder.model.quantity import Length
@@ -61,11 +63,20 @@ def plan_labels(studio: Studio, sheet: ClassSheet) -> Iterator[LabelPlan]:
         for number, (filled, _) in enumerate(made.fillings):
             pots = jars_of(sheet, made, number)
             finishes = made.finishes[number]
-            texts = tuple(label_text(studio, sheet, made, filled, one.variant, pot) for one, pot in zip(finishes, pots, strict=True))
+            firsts = accumulate((one.units for one in finishes), initial=0)
+            texts = tuple(_text(studio, sheet, made, filled, one, pots[at]) for one, at in zip(finishes, firsts, strict=False))
             if texts:
                 rules = rules_of(studio, filled)
                 laid = (lay_out(texts, stock, panels, rules, setter) for stock in stocks_to_try(studio, sheet, filled))
                 yield LabelPlan(made, filled, texts, next((one for one in laid if one), None))
+
+
+def _text(studio: Studio, sheet: ClassSheet, made: MadeSheet, filled: BatchSheet, finish: Finish, pot: str) -> LabelText:
+    """Write the label of one container, or of a package of several."""
+    text = label_text(studio, sheet, made, filled, finish.variant, pot)
+    if finish.units == 1:
+        return text
+    return replace(text, net=package_contents(filled, studio.profile.region, finish.units, container_name(studio, filled)))
 
 
 def rules_of(studio: Studio, filled: BatchSheet) -> Rules:
@@ -86,10 +97,10 @@ def rules_of(studio: Studio, filled: BatchSheet) -> Rules:
 
 
 def panel_area(studio: Studio, filled: BatchSheet) -> Fraction:
-    """Give the area of the principal display panel in mm2."""
+    """Give the area of the principal display panel in mm2; a package shows at most the panels of all its units side by side."""
     container = studio.container(filled.recipe.fill.container)
     panel = panel_of(container, studio.constants) if container else None
-    return panel.area if panel else UNKNOWN_PANEL
+    return panel.area * filled.recipe.fill.units if panel else UNKNOWN_PANEL
 
 
 def height_rules(studio: Studio, filled: BatchSheet, statement: Statement) -> tuple[HeightRule, ...]:
@@ -99,11 +110,11 @@ def height_rules(studio: Studio, filled: BatchSheet, statement: Statement) -> tu
 
 
 def _contents(filled: BatchSheet, region: str) -> Fraction:
-    """Give the contents in grams, or in millilitres where they are declared by volume."""
-    density = filled.recipe.density
+    """Give the contents of a container or package in grams, or in millilitres where they are declared by volume."""
+    density, all_units = filled.recipe.density, filled.portions.fill * filled.recipe.fill.units
     if filled.product.by_volume(region) and density is not None:
-        return filled.portions.fill.grams / density.density.grams_per_millilitre
-    return filled.portions.fill.grams
+        return all_units.grams / density.density.grams_per_millilitre
+    return all_units.grams
 
 
 def _points(rule: HeightRule, studio: Studio, face: str, text: str) -> float:

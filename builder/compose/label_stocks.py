@@ -42,9 +42,9 @@ def stocks_to_try(studio: Studio, sheet: ClassSheet, filled: BatchSheet) -> Sequ
 
 
 def label_sits(studio: Studio, filled: BatchSheet, stock: LabelStock, wishes: Wished, panels: int) -> bool | None:
-    """Say whether the labels of one container sit on it, one to colour in among them; None where nobody has measured it."""
+    """Say whether the labels of one container sit on it, one to colour in among them; None where it is not measured, or for a package."""
     container = studio.container(filled.recipe.fill.container)
-    return sits(container, stock, panels + wishes.to_colour) if container else None
+    return sits(container, stock, panels + wishes.to_colour) if container and filled.recipe.fill.units == 1 else None
 
 
 def known_stocks(studio: Studio) -> list[LabelStock]:

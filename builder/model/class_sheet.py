@@ -85,10 +85,14 @@ class ChoiceTotal:
 
 @dataclass(frozen=True)
 class Finish:
-    """How one container is finished. `is_open`: a choice for it is not known yet, and has been taken for an even share."""
+    """How what bears one label is finished: a container, or a package of so many `units`.
+
+    `is_open`: a choice for it is not known yet, and has been taken for an even share.
+    """
 
     variant: Variant
     is_open: bool
+    units: int = 1
 
 
 @dataclass(frozen=True)
@@ -97,7 +101,7 @@ class MadeSheet:
 
     `also_containers` are the numbers of the other containers that its batches fill, in the order of the class file.
     `jugs` say what a pack of each ready-made base serves.
-    `finishes` are those of all containers of each kind, the students' in the order of the roster, then the spare ones'.
+    `finishes` are those of all labels of each kind of container, the students' in the order of the roster, then the spare ones'.
     """
 
     make: Make

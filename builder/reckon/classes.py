@@ -79,10 +79,10 @@ def _made(studio: Studio, make: Make, students: int, groups: int, studio_class: 
 
 
 def _fillings(make: Make, planned: PlannedBatch, students: int) -> list[Filling]:
-    """Give each kind of container with how many a student fills, and how many there are in all."""
+    """Give each kind of container with how many a student fills, and how many are spare."""
     others = zip(planned.also, make.also, strict=True)
     found = [(planned.sheet, make.each_student, make.spare), *((sheet, one.each_student, one.spare) for sheet, one in others)]
-    return [Filling(sheet, each, students * each + spare) for sheet, each, spare in found]
+    return [Filling(sheet, each, students, spare) for sheet, each, spare in found]
 
 
 def _plan(make: Make, students: int, groups: int, group_size: int) -> list[tuple[str, PeopleSize, int]]:
