@@ -2,10 +2,10 @@
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from itertools import accumulate
 
 from builder.compose.batch_codes import jars_of
+from builder.compose.label_heights import height_rules, rules_of, smaller_rules
 from builder.compose.label_layout import LaidOut, Rules, lay_out
 from builder.compose.label_lines import Setter
 from builder.compose.label_stocks import known_stocks, label_sits, stocks_to_try, tag_stocks, wished
@@ -16,14 +16,10 @@ from builder.compose.wording import shortest
 from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet, Finish, MadeSheet
 from builder.model.label_fit import LabelFit, OverContainer
-from builder.model.panel import panel_of
+from builder.model.label_stock import LabelStock
 from builder.model.quantity import Length
 from builder.model.studio import Studio
-from builder.model.type_height import HeightRule, Statement, rules_for
-
-# A panel of which nothing is known: 25 square inches, at which the second of the classes of heights ends.
-UNKNOWN_PANEL = Fraction(25) * Fraction("25.4") ** 2
-SMALL_PANEL = Fraction(5) * Fraction("25.4") ** 2
+from builder.model.type_height import Statement
 
 
 @dataclass(frozen=True)
@@ -66,9 +62,18 @@ def plan_labels(studio: Studio, sheet: ClassSheet) -> Iterator[LabelPlan]:
             firsts = accumulate((one.units for one in finishes), initial=0)
             texts = tuple(_text(studio, sheet, made, filled, one, pots[at]) for one, at in zip(finishes, firsts, strict=False))
             if texts:
-                rules = rules_of(studio, filled)
-                laid = (lay_out(texts, stock, panels, rules, setter) for stock in stocks_to_try(studio, sheet, filled))
+                laid = (lay_out(texts, stock, panels, rules, setter) for stock, rules in _ways(studio, sheet, filled))
                 yield LabelPlan(made, filled, texts, next((one for one in laid if one), None))
+
+
+def _ways(studio: Studio, sheet: ClassSheet, filled: BatchSheet) -> Iterator[tuple[LabelStock, Rules]]:
+    """Give what is tried in turn: the best sheets; on a small pack these with a smaller ingredient list; then the second best."""
+    best, others = stocks_to_try(studio, sheet, filled)
+    rules, wishes = rules_of(studio, filled), wished(studio, sheet)
+    yield from ((stock, rules) for stock in best)
+    on_it = [stock for stock in best if stock.hole is None and label_sits(studio, filled, stock, wishes, wishes.panels)]
+    yield from ((stock, smaller) for smaller in smaller_rules(studio, filled) for stock in on_it)
+    yield from ((stock, rules) for stock in others)
 
 
 def _text(studio: Studio, sheet: ClassSheet, made: MadeSheet, filled: BatchSheet, finish: Finish, pot: str) -> LabelText:
@@ -77,50 +82,6 @@ def _text(studio: Studio, sheet: ClassSheet, made: MadeSheet, filled: BatchSheet
     if finish.units == 1:
         return text
     return replace(text, net=package_contents(filled, studio.profile.region, finish.units, container_name(studio, filled)))
-
-
-def rules_of(studio: Studio, filled: BatchSheet) -> Rules:
-    """Give what the law of the region asks of the labels of one kind of container."""
-    constants = studio.constants
-    area = panel_area(studio, filled)
-    net = max((_points(rule, studio, "bold", "Net 0") for rule in height_rules(studio, filled, Statement.NET_CONTENTS)), default=0)
-    text = max(_points(rule, studio, "regular", "text") for rule in height_rules(studio, filled, Statement.TEXT))
-    bottom = float(constants["part of the panel that holds net contents"].typical) / 100
-    return Rules(
-        text=text,
-        net=max(net, text),
-        net_part=bottom if studio.profile.region == "US" and area > SMALL_PANEL else None,
-        clear_above=float(constants["clear space above and below net contents"].typical),
-        clear_beside=float(constants["clear space beside net contents"].typical),
-        inset=float(constants["edge of a label without text"].typical),
-    )
-
-
-def panel_area(studio: Studio, filled: BatchSheet) -> Fraction:
-    """Give the area of the principal display panel in mm2; a package shows at most the panels of all its units side by side."""
-    container = studio.container(filled.recipe.fill.container)
-    panel = panel_of(container, studio.constants) if container else None
-    return panel.area * filled.recipe.fill.units if panel else UNKNOWN_PANEL
-
-
-def height_rules(studio: Studio, filled: BatchSheet, statement: Statement) -> tuple[HeightRule, ...]:
-    """Give the rows of the table of heights that hold for one statement."""
-    contents = _contents(filled, studio.profile.region)
-    return rules_for(studio.type_heights, studio.profile.region, statement, panel_area(studio, filled), contents)
-
-
-def _contents(filled: BatchSheet, region: str) -> Fraction:
-    """Give the contents of a container or package in grams, or in millilitres where they are declared by volume."""
-    density, all_units = filled.recipe.density, filled.portions.fill * filled.recipe.fill.units
-    if filled.product.by_volume(region) and density is not None:
-        return all_units.grams / density.density.grams_per_millilitre
-    return all_units.grams
-
-
-def _points(rule: HeightRule, studio: Studio, face: str, text: str) -> float:
-    """Give the least size in points, rounded up to a hundredth."""
-    exact = studio.typefaces[face].size_for(text, float(rule.height.millimetres), rule.measured_on)
-    return -(-exact * 100 // 1) / 100
 
 
 def _fit(studio: Studio, sheet: ClassSheet, plan: LabelPlan) -> LabelFit:

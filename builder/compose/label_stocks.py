@@ -27,18 +27,18 @@ def wished(studio: Studio, sheet: ClassSheet) -> Wished:
     return Wished(own.sheet or ours.sheet or "", own.panels or ours.panels or 1, bool(to_colour))
 
 
-def stocks_to_try(studio: Studio, sheet: ClassSheet, filled: BatchSheet) -> Sequence[LabelStock]:
-    """Give the sheet that is asked for, or those of the studio's paper in turn.
+def stocks_to_try(studio: Studio, sheet: ClassSheet, filled: BatchSheet) -> tuple[Sequence[LabelStock], Sequence[LabelStock]]:
+    """Give the sheet that is asked for, or those of the studio's paper in turn, and after them the second best.
 
-    Labels that are known not to sit on the container come last, after tags that hang on it.
+    These are tags that hang on the container, then labels that are known not to sit on it.
     """
     wishes = wished(studio, sheet)
     if wishes.sheet:
         stock = studio.label_stocks.get(fold(wishes.sheet))
-        return [stock] if stock else []
+        return [stock] if stock else [], []
     known = known_stocks(studio)
     too_large = [stock for stock in known if label_sits(studio, filled, stock, wishes, wishes.panels) is False]
-    return [*(one for one in known if one not in too_large), *(tag_stocks(studio) if too_large else ()), *too_large]
+    return [one for one in known if one not in too_large], [*(tag_stocks(studio) if too_large else ()), *too_large]
 
 
 def label_sits(studio: Studio, filled: BatchSheet, stock: LabelStock, wishes: Wished, panels: int) -> bool | None:

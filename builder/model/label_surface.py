@@ -4,10 +4,14 @@ A label stands upright, since its lines run with the base on which the container
 box lies on any side. Several labels go around the side one after the other, or one on each face: a lid and the underside count as two.
 """
 
+from fractions import Fraction
+from math import pi
+
 from builder.model.container import Container
 from builder.model.label_stock import LabelStock
 
 FACES = 2
+PI = Fraction(pi)
 LIES_ON_ANY_SIDE = ("cavity", "rectangle")
 
 
@@ -20,6 +24,21 @@ def sits(container: Container, stock: LabelStock, labels: int) -> bool | None:
     if any(found.values()):
         return True
     return None if any(found[where] is None for where in _surfaces_of(container)) else False
+
+
+def surface_of(container: Container) -> Fraction | None:
+    """Give all of the outside that could bear a label, in mm2, rather too much than too little: the side and both ends, or both faces.
+
+    None where it has not been measured, or where a bar's or a box's thickness is not known.
+    """
+    outside = container.outside
+    if container.shape == "bag" and outside.width and outside.height:
+        return 2 * outside.width.millimetres * outside.height.millimetres
+    if container.shape not in ("cylinder", "tube", "round lid") or outside.height is None or outside.around is None:
+        return None
+    around = outside.around.millimetres
+    across = max(around / PI, outside.lid.millimetres if outside.lid else Fraction(0))
+    return around * outside.height.millimetres + PI * across**2 / 2
 
 
 def _surfaces_of(container: Container) -> tuple[str, ...]:
