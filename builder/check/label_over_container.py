@@ -17,7 +17,7 @@ def find_labels_over_containers(fits: Iterable[LabelFit]) -> Iterator[Finding]:
             fit.place,
             f'{fit.name}: a label of the sheet "{over.sheet}" is {over.label}, and the container "{over.container}" has no place for '
             f"{'it' if over.labels == 1 else f'{over.labels} of them'} ({over.places}).",
-            _remedy(over.would_do, over.tags),
+            f"{_remedy(over.would_do, over.tags)} {fit.with_little_room}",
             about=frozenset({fit.class_key}),
         )
 

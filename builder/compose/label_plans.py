@@ -113,7 +113,14 @@ def _fit(studio: Studio, sheet: ClassSheet, plan: LabelPlan) -> LabelFit:
         least=", ".join(heights),
         place=place,
         over=_over_container(studio, sheet, plan),
+        with_little_room=_little_room(studio),
     )
+
+
+def _little_room(studio: Studio) -> str:
+    """Say what the region lets stand elsewhere than on the label; empty where nothing is known of it."""
+    rule = studio.labelling.region.rules.get("with little room")
+    return f"On a container that is too small {rule.says} ({rule.source.title}, {rule.at})." if rule else ""
 
 
 def _over_container(studio: Studio, sheet: ClassSheet, plan: LabelPlan) -> OverContainer | None:

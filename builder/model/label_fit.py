@@ -28,6 +28,7 @@ class LabelFit:
     `name` is the product's. `fits` says whether everything stands there in type of a lawful height. `would_do` are the sheets on which
     it would, `on_two` those on which it would with the text on two labels. `least` says the least heights of type. `place` is where the
     sheet is asked for, or the recipe. `over` is None where the labels sit on their container, or where it has not been measured.
+    `with_little_room` says what the region lets stand elsewhere, and where that is written.
     """
 
     name: str
@@ -39,3 +40,4 @@ class LabelFit:
     least: str
     place: Place
     over: OverContainer | None = None
+    with_little_room: str = ""
