@@ -10,15 +10,18 @@ from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet, Finish, MadeSheet
 from builder.model.studio import Studio
 
+MIXED = "Each label names one option of a choice: who mixes several writes the others, and what they add to the ingredients, on it by hand"
+
 
 def label_counts(studio: Studio, made: MadeSheet) -> tuple[str, ...]:
     """Give a line for each kind of container: `Labels: 4 lavender essential oil, 3 no scent`, with how many are a guess."""
     several = sum(bool(finishes) for finishes in made.finishes) > 1
-    return tuple(
+    lines = tuple(
         f"Labels{f' for the {container_name(studio, filled)}' if several else ''}{_packages(filled)}: {_of_each(finishes)}"
         for (filled, _), finishes in zip(made.fillings, made.finishes, strict=True)
         if finishes
     )
+    return (*lines, MIXED) if lines and any(dose.mixed for dose in made.batch.doses) else lines
 
 
 def _packages(filled: BatchSheet) -> str:

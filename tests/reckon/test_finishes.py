@@ -6,7 +6,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.compose.batch_codes import jars_of
-from builder.compose.label_counts import label_counts, label_order
+from builder.compose.label_counts import MIXED, label_counts, label_order
 from builder.model.place import fold
 from tests.reckon.test_guests import LOTION, PARTY, STUDIO, at, no_spare, people
 
@@ -62,7 +62,8 @@ def test_all_containers_of_one_student_lie_together_with_their_pot():
 def test_the_teacher_reads_how_many_of_which():
     rows = [("lavender oil", "mica")] * 3 + [("no scent", "no colour")] * 2 + [("", "mica")]
     sheet = at(no_spare(LOTION), 7, people(["scent", "meadow-lotion colour"], rows))
-    (line,) = label_counts(STUDIO, sheet.made[0])
+    line, mixed = label_counts(STUDIO, sheet.made[0])
+    assert mixed == MIXED
     assert line == (
         "Labels: 3 lavender essential oil, mica; 2 no scent, no colour; 1 cedarwood essential oil, mica; "
         "1 lavender essential oil, no colour. "
