@@ -12,6 +12,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.compose import compose_documents
+from builder.compose.batch_json import class_json
 from builder.compose.package_words import package_contents
 from builder.model.studio_class import ClassDate
 from builder.reckon.classes import reckon_class
@@ -63,6 +64,12 @@ def test_a_package_has_one_label_and_what_is_left_its_own(tmp_path):
     assert len(re.findall("Batch: ", page)) == 3 * 2 + 2
     teacher = next(text for path, text in pages.items() if "2027-02-06/teacher" in path)
     assert "Labels (one for a package of 2): 4 lavender essential oil, 4 no scent." in teacher
+    sheet = next(one for one in edition.sheets if one.students == 3)
+    product = class_json(sheet, (), "first", "salts")["product"]
+    assert [(one["chosen"]["scent"], one["units"], one["labels"], one["open"]) for one in product["labels"]] == [
+        ("Lavender essential oil", 2, 4, 4), (None, 2, 3, 3), (None, 1, 1, 1)
+    ]  # fmt: skip
+    assert product["batches"][0]["batch"]["portions"]["units in a package"] == 2
 
 
 @given(st.integers(1, 4), st.integers(1, 3), st.lists(st.sampled_from(["lavender oil", "no scent", ""]), max_size=8))
