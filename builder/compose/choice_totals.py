@@ -1,13 +1,16 @@
 """What the choices of a product come to for the class, and who has chosen what: for the teacher's sheet alone."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from builder.compose.dose_words import drops_in_words, reasons
+from builder.compose.label_counts import label_order
+from builder.compose.supervision_words import group_word
 from builder.compose.views.doses import GuestTable, TotalRow, TotalTable
 from builder.compose.wording import counted, grams, sentence, within
 from builder.model.class_sheet import ChoiceTotal, ClassSheet, MadeSheet
 from builder.model.dose import Dose, MostOf
 from builder.model.roster import Guest
+from builder.model.studio_class import BatchFor
 
 
 def view_totals(made: MadeSheet, *, has_roster: bool) -> tuple[TotalTable, ...]:
@@ -19,24 +22,35 @@ def view_guests(sheet: ClassSheet) -> tuple[GuestTable, ...]:
     """Give who comes, and who waits for a seat; nothing where the class has no roster, or none of its rows is for this date."""
     come = f"{counted(len(sheet.guests), 'person', 'people')} on the roster for {counted(sheet.students, 'student', 'students')}."
     wait = f"{counted(len(sheet.waiting), 'person', 'people')} on the waiting list, for whom nothing is prepared:"
-    both = ((sheet.guests, come), (sheet.waiting, wait))
-    return tuple(_guests(sheet, guests, listed) for guests, listed in both if guests)
+    tables = []
+    if sheet.guests:
+        tables.append(_guests(sheet, sheet.guests, f"{come} {label_order(sheet)}", _pots(sheet)))
+    if sheet.waiting:
+        tables.append(_guests(sheet, sheet.waiting, wait, {}))
+    return tuple(tables)
 
 
-def _guests(sheet: ClassSheet, guests: Sequence[Guest], listed: str) -> GuestTable:
+def _guests(sheet: ClassSheet, guests: Sequence[Guest], listed: str, pots: Mapping[str, int]) -> GuestTable:
     choices = [(made.batch.recipe.key, made.batch.recipe.name, dose) for made in sheet.made for dose in made.batch.doses]
     several = len({key for key, _, _ in choices}) > 1
     heads = [f"{name}: {dose.what}" if several else sentence(dose.what) for _, name, dose in choices]
     has_age, has_allergies = any(one.age is not None for one in guests), any(one.allergies for one in guests)
     rows = []
-    for guest in guests:
-        cells = [guest.name]
+    for number, guest in enumerate(guests):
+        cells = [guest.name, *(str(number // people + 1) for people in pots.values())]
         cells += [str(guest.age) if guest.age is not None else ""] if has_age else []
         cells += [_chosen(guest, key, dose) for key, _, dose in choices]
         cells += [guest.allergies] if has_allergies else []
         rows.append(tuple(cells))
-    columns = ("Name", *(["Age"] if has_age else []), *heads, *(["Allergies"] if has_allergies else []))
+    columns = ("Name", *pots, *(["Age"] if has_age else []), *heads, *(["Allergies"] if has_allergies else []))
     return GuestTable(listed, columns, tuple(rows))
+
+
+def _pots(sheet: ClassSheet) -> dict[str, int]:
+    """Give the columns that say from which pot a guest fills, as the batch codes of the labels count them, each with how many share one."""
+    kinds = {made.make.batch_for for made in sheet.made}
+    shared = {sentence(group_word(sheet)): sheet.studio_class.group_size} if BatchFor.GROUP in kinds else {}
+    return {**shared, **({"Pot": 1} if BatchFor.STUDENT in kinds else {})}
 
 
 def _chosen(guest: Guest, recipe: str, dose: Dose) -> str:
