@@ -18,9 +18,9 @@ __all__ = ["dates_to_prepare", "reckon_classes", "reckon_recipe"]
 def reckon_classes(studio: Studio, classes: Iterable[StudioClass], *, on: date) -> tuple[ClassSheet, ...]:
     """Work out the sound classes of a studio: one sheet for each date to prepare, or one for a full class where there is none."""
     return tuple(
-        supply_class(studio, reckon_class(studio, studio_class, when))
+        supply_class(studio, sheet)
         for studio_class in classes
-        for when in dates_to_prepare(studio_class, on) or (None,)
+        for sheet in reckon_class(studio, studio_class, *dates_to_prepare(studio_class, on))
     )
 
 

@@ -80,7 +80,7 @@ def test_packages_need_no_more_of_an_option_than_the_amounts_expect(units, packa
     when = ClassDate(datetime(2027, 6, 5, 10), 8)
     a_class = replace(LOTION, makes=makes, dates=(when,))
     roster = people(["scent"], [(cell,) for cell in cells])
-    (made,) = reckon_class(replace(STUDIO, recipes=recipes, rosters={a_class.key: roster}), a_class, when).made
+    (made,) = reckon_class(replace(STUDIO, recipes=recipes, rosters={a_class.key: roster}), a_class, when)[0].made
     (finishes,) = made.finishes
     assert [finish.units for finish in finishes] == [units] * (8 * packages + 1)
     scent = made.choices[0]

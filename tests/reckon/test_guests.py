@@ -25,7 +25,7 @@ LOTION, PARTY = STUDIO.classes["lotion-from-scratch"], STUDIO.classes["salts-and
 def at(studio_class, students, roster=None):
     when = ClassDate(datetime(2027, 6, 5, 10), students)
     studio = replace(STUDIO, rosters={studio_class.key: roster} if roster else {})
-    return reckon_class(studio, replace(studio_class, dates=(when,)), when)
+    return reckon_class(studio, replace(studio_class, dates=(when,)), when)[0]
 
 
 def no_spare(studio_class):

@@ -59,7 +59,7 @@ def class_of(students, supplies=(), group_size=1, **make):
     made = replace(a_class.makes[0], **{"spare": 0, "at_home": (), **make})
     here = studio(*supplies)
     dated = ClassDate(datetime(2027, 3, 6, 10), enrolled=students)
-    return supply_class(here, reckon_class(here, replace(a_class, makes=(made,), group_size=group_size), dated))
+    return supply_class(here, reckon_class(here, replace(a_class, makes=(made,), group_size=group_size), dated)[0])
 
 
 def needs(sheet):
@@ -168,7 +168,7 @@ def test_what_has_no_price_is_named_and_counts_for_nothing():
 
 def test_a_pack_by_volume_without_a_density_has_no_price():
     here = replace(studio(), ingredients={**SOUND.ingredients, "base": card("base", CountsAs.BASE)})
-    sheet = supply_class(here, reckon_class(here, SOUND.classes["one-lotion"], None))
+    sheet = supply_class(here, reckon_class(here, SOUND.classes["one-lotion"])[0])
     assert "base" in sheet.cost.unpriced
     assert jugs_of_class(here, sheet.made[0], 1) == ()
 
@@ -185,7 +185,7 @@ def test_a_mould_is_used_again_and_costs_nothing():
 
 
 def test_a_studio_without_supplies_has_no_costs():
-    sheet = reckon_class(SOUND, SOUND.classes["one-lotion"], None)
+    sheet = reckon_class(SOUND, SOUND.classes["one-lotion"])[0]
     assert supply_class(SOUND, sheet) is sheet
     assert sheet.cost is None
 

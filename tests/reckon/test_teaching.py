@@ -35,7 +35,7 @@ def taught(*parts):
     findings = []
     lesson = read_lesson(text, "lesson.md", {}, findings)
     assert findings == []
-    return reckon_class(STUDIO, replace(LOTION, lesson=lesson), None)
+    return reckon_class(STUDIO, replace(LOTION, lesson=lesson))[0]
 
 
 @pytest.mark.parametrize(
@@ -60,7 +60,7 @@ def test_the_format_follows_from_who_makes_what(parts, expected):
 
 def test_every_class_of_the_example_is_what_it_claims_to_be():
     for studio_class in EXAMPLE.classes.values():
-        assert reckon_class(EXAMPLE, studio_class, None).format is studio_class.format, studio_class.key
+        assert reckon_class(EXAMPLE, studio_class)[0].format is studio_class.format, studio_class.key
 
 
 @pytest.mark.parametrize(
@@ -75,13 +75,13 @@ def test_every_class_of_the_example_is_what_it_claims_to_be():
     ],
 )
 def test_advice_fits_the_class(key, speaks_for):
-    teaching = reckon_class(EXAMPLE, EXAMPLE.classes[key], None).teaching
+    teaching = reckon_class(EXAMPLE, EXAMPLE.classes[key])[0].teaching
     assert speaks_for in {advice.key for advice in teaching.speaks_for}
     assert len(teaching.advice) == len(teaching.speaks_for) + len(teaching.speaks_against)
 
 
 def test_every_piece_of_advice_is_used_and_has_a_source():
-    used = {advice.key for one in EXAMPLE.classes.values() for advice in reckon_class(EXAMPLE, one, None).teaching.advice}
+    used = {advice.key for one in EXAMPLE.classes.values() for advice in reckon_class(EXAMPLE, one)[0].teaching.advice}
     assert used == set(EXAMPLE.format_advice)
     assert all(advice.source.title and advice.because for advice in EXAMPLE.format_advice.values())
 
@@ -127,7 +127,7 @@ def test_what_is_done_ahead_ends_when_the_class_begins_and_days_before_come_firs
 
 @pytest.mark.parametrize("key", sorted(EXAMPLE.classes))
 def test_every_gram_that_is_needed_is_weighed_by_somebody(key):
-    sheet = reckon_class(EXAMPLE, EXAMPLE.classes[key], None)
+    sheet = reckon_class(EXAMPLE, EXAMPLE.classes[key])[0]
     for made in sheet.made:
         lines = [line for line in sheet.preparation.cups if line.recipe == made.batch.recipe.name]
         in_all = sum((line.each * line.cups for line in lines), NO_MASS)

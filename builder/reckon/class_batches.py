@@ -1,0 +1,102 @@
+"""The batches of a class: which are made, for whom, how big and how often, and at home; each size is worked out once for all dates."""
+
+from fractions import Fraction
+
+from builder.model.batch_sheet import BatchSheet, ContainersSize, OilsSize, PeopleSize, Role, Size, TotalSize
+from builder.model.class_sheet import HomeBatch, LyeAhead, PlannedBatch
+from builder.model.quantity import NO_MASS, sum_masses
+from builder.model.recipe import Recipe
+from builder.model.studio import Studio
+from builder.model.studio_class import BatchFor, HomeSize, Make, StudioClass
+from builder.reckon.batches import Weighings, fill_others, reckon_batch, weighings
+from builder.reckon.rounding import pick_scale, round_down, round_near
+
+SPARE = "ready-mixed lye to spare"
+
+
+class ClassBatches:
+    """The batches of one class. Dates with as many people share them, and all dates share those at home."""
+
+    def __init__(self, studio: Studio, studio_class: StudioClass) -> None:
+        """Take the class; nothing is worked out yet."""
+        self._studio = studio
+        self._rules = studio.rules(studio_class.youngest)
+        self._group_size = studio_class.group_size
+        self._here = weighings([scale for scale in studio.profile.scales if scale.unit == "g"])
+        self._home = weighings(studio.profile.home_scales, from_solid=True)
+        self._sheets: dict[tuple[str, Size], BatchSheet] = {}
+        self._others: dict[tuple[str, Size], tuple[BatchSheet, ...]] = {}
+        self._at_home: dict[str, tuple[HomeBatch, ...]] = {}
+
+    def for_people(self, make: Make, students: int, groups: int) -> tuple[PlannedBatch, ...]:
+        """Give what is made of one recipe for those who come."""
+        return tuple(self._planned(make, *plan) for plan in _plan(make, students, groups, self._group_size))
+
+    def at_home(self, make: Make) -> tuple[HomeBatch, ...]:
+        """Give what is made of one recipe at home, on the scales that people have there."""
+        key = make.recipe.text
+        if key not in self._at_home:
+            self._at_home[key] = tuple(HomeBatch(size, self._batch(key, _at_home(size), self._home)) for size in make.at_home)
+        return self._at_home[key]
+
+    def lye_ahead(self, make: Make, planned: tuple[PlannedBatch, ...]) -> LyeAhead | None:
+        """Give the ready-mixed lye that is made before class, where a recipe has such."""
+        return _lye_ahead(self._studio.recipes[make.recipe.text], planned, self._here, self._studio.constants[SPARE].typical / 100)
+
+    def _planned(self, make: Make, purpose: str, size: PeopleSize, copies: int) -> PlannedBatch:
+        studio, key = self._studio, (make.recipe.text, size)
+        if key not in self._sheets:
+            sheet = self._batch(make.recipe.text, size, self._here)
+            self._sheets[key] = sheet
+            self._others[key] = fill_others(sheet, studio.ingredients, self._here, studio.constants, self._rules, studio.labelling)
+        return PlannedBatch(purpose, self._sheets[key], copies, self._others[key])
+
+    def _batch(self, recipe_key: str, size: Size, scales: Weighings) -> BatchSheet:
+        studio, recipe = self._studio, self._studio.recipes[recipe_key]
+        kind = studio.products[recipe.product]
+        return reckon_batch(recipe, kind, size, studio.ingredients, scales, studio.constants, self._rules, studio.labelling)
+
+
+def _plan(make: Make, students: int, groups: int, group_size: int) -> list[tuple[str, PeopleSize, int]]:
+    """Say which batches are made, each for whom, how big and how often."""
+
+    def for_people(people: int, *, spare: bool) -> PeopleSize:
+        """Give the batch of so many students, or with none of them the teacher's, with what is spare and what is shown."""
+        also = tuple((one.fill, people * one.each_student + spare * one.spare) for one in make.also)
+        containers = people * make.each_student + spare * make.spare
+        return PeopleSize(containers, make.demo if spare else NO_MASS, make.left_in_the_pot, make.left_in_each_cup, also)
+
+    if make.batch_for is BatchFor.CLASS:
+        return [("class", for_people(students, spare=True), 1)]
+    if make.batch_for is BatchFor.GROUP:
+        plan = [("group", for_people(group_size, spare=False), groups)]
+    else:
+        plan = [("student", for_people(1, spare=False), students)]
+    if make.spare or make.demo or any(one.spare for one in make.also):
+        plan.append(("teacher", for_people(0, spare=True), 1))
+    return plan
+
+
+def _at_home(size: HomeSize) -> Size:
+    """Give the size that a home size asks for."""
+    if size.total is not None:
+        return TotalSize(size.total)
+    if size.oils is not None:
+        return OilsSize(size.oils)
+    assert size.containers is not None
+    return ContainersSize(size.containers)
+
+
+def _lye_ahead(recipe: Recipe, batches: tuple[PlannedBatch, ...], scales: Weighings, spare: Fraction) -> LyeAhead | None:
+    if recipe.lye is None or recipe.lye.ready_mixed is None:
+        return None
+    strength = recipe.lye.ready_mixed.fraction
+    weighed = [(w, planned.copies) for planned in batches for w in planned.sheet.grams.weighed if w.line.role is Role.ALKALI]
+    asked_for = sum_masses(w.mass * copies for w, copies in weighed)
+    solution = round_near(asked_for * (1 + spare), pick_scale(asked_for * (1 + spare), scales.grams)[0].division)
+    lye = batches[0].sheet.grams.lye
+    assert lye is not None
+    exact = solution * strength / lye.purities[0].typical
+    scale, _ = pick_scale(exact, scales.grams)
+    solid = round_down(exact, scale.division)
+    return LyeAhead(weighed[0][0].line.ingredient.name, solution, solid, solution - solid, strength)
