@@ -1,6 +1,19 @@
-"""Settings for all tests: property tests draw the same examples on every run."""
+"""Settings for all tests: property tests draw the same examples on every run; the example studio is published once for all processes."""
+
+import os
+from tempfile import TemporaryDirectory
 
 from hypothesis import HealthCheck, settings
 
+from tests.published import SHARED
+
 settings.register_profile("steady", derandomize=True, deadline=None, max_examples=60, suppress_health_check=[HealthCheck.too_slow])
 settings.load_profile("steady")
+
+
+def pytest_configure(config):
+    """Make a folder that the processes of this run find by their environment."""
+    if not hasattr(config, "workerinput"):
+        folder = TemporaryDirectory(prefix="published-")
+        os.environ[SHARED] = folder.name
+        config.add_cleanup(folder.cleanup)

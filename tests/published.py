@@ -1,18 +1,22 @@
 """The example studio, published once for all the tests that read it back."""
 
 import contextlib
+import fcntl
 import io
 import json
+import os
+import pickle
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 from tempfile import TemporaryDirectory
+from unittest.mock import patch
 
 import pdfplumber
 import pypdfium2
 from bs4 import BeautifulSoup
 
-from builder import cli
+from builder import cli, pipeline
 
 EXAMPLE = Path(__file__).parent.parent / "site_example"
 TODAY = "2027-01-02"
@@ -34,14 +38,20 @@ def run(*arguments):
     return Run(status, out.getvalue(), err.getvalue())
 
 
-_KEEP = TemporaryDirectory(prefix="published-")
+SHARED = "PUBLISHED_FOR_TESTS"
+_OWN = TemporaryDirectory(prefix="published-")
 
 
 @cache
 def published():
-    """Publish the example studio and give its output folder and what the command said."""
-    folder = Path(_KEEP.name) / "out"
-    return folder, run("publish", EXAMPLE, "--to", folder, "--today", TODAY)
+    """Publish the example studio and give its output folder and what the command said. The processes of one run of tests share it."""
+    kept = Path(os.environ.get(SHARED, _OWN.name))
+    said = kept / "said"
+    with (kept / "lock").open("w") as lock:
+        fcntl.flock(lock, fcntl.LOCK_EX)
+        if not said.exists():
+            said.write_bytes(pickle.dumps(run("publish", EXAMPLE, "--to", kept / "out", "--today", TODAY)))
+    return kept / "out", pickle.loads(said.read_bytes())
 
 
 def pages():
@@ -95,9 +105,13 @@ def html_text(path):
     return squeeze(soup(path).get_text(" "))
 
 
+_checked = cache(pipeline.check)
+
+
 @cache
 def weighed(class_key, recipe, date=""):
-    """Give what `weigh --json` says of one product of a class."""
+    """Give what `weigh --json` says of one product of a class. The studio is the same each time, and so worked out once for all of them."""
     dated = ("--date", date) if date else ()
-    done = run("weigh", EXAMPLE, recipe, "--class", class_key, "--today", TODAY, "--json", *dated)
+    with patch.object(pipeline, "check", _checked):
+        done = run("weigh", EXAMPLE, recipe, "--class", class_key, "--today", TODAY, "--json", *dated)
     return json.loads(done.out)
