@@ -12,21 +12,16 @@ from collections.abc import Callable
 from builder.compose.dose_words import dose_in_words, most_in_words
 from builder.compose.supply_words import strokes_and_weight
 from builder.compose.wording import grams, grams_and_ounces, percent, weighed_together
-from builder.model.batch_sheet import BatchSheet, Column, Role, Weighed
+from builder.model.batch_sheet import BatchSheet, Column, Weighed
 from builder.model.cost import PumpStrokes
 from builder.model.dose import Dose
 from builder.model.ingredient import Ingredient
+from builder.model.named_weighings import LYE_ROLES, weighings_named
 from builder.model.place import Name, fold
 from builder.model.recipe import LyePlan
 from builder.model.studio import Studio
 
 STROKES = " strokes"
-LYE_ROLES = {
-    "lye": (Role.ALKALI,),
-    "lye water": (Role.LYE_WATER,),
-    "lye solution": (Role.ALKALI, Role.LYE_WATER),
-    "oils": (Role.OIL,),
-}
 
 
 def known_mentions(sheet: BatchSheet) -> tuple[str, ...]:
@@ -116,14 +111,7 @@ def _amount(
 def _weighings(studio: Studio, column: Column, name: Name) -> tuple[Weighed, ...]:
     if name.key == "batch":
         return column.weighed
-    if name.key in LYE_ROLES:
-        return tuple(w for w in column.weighed if w.line.role in LYE_ROLES[name.key])
-    phase = tuple(w for w in column.weighed if fold(w.line.phase) == name.key)
-    card = studio.ingredient(name)
-    if card is None:
-        return phase
-    mine = tuple(w for w in column.weighed if w.line.ingredient.key == card.key)
-    return tuple(w for w in mine if w.line.role is not Role.LYE_WATER) or mine or phase
+    return weighings_named(studio, column, name)
 
 
 def _is_lye_water(studio: Studio, sheet: BatchSheet, name: Name) -> bool:

@@ -6,18 +6,13 @@ from builder.model.batch_sheet import BatchSheet, Role, Weighed
 from builder.model.class_sheet import MadeSheet
 from builder.model.ingredient import Ingredient
 from builder.model.lesson import CautionHere, Part
+from builder.model.named_weighings import weighings_named
 from builder.model.place import Name, fold
 from builder.model.studio import Studio
 
 DRY_LYE, CAUSTIC, RAW_SOAP, SLIPPERY = "dry lye", "caustic", "raw soap", "slippery"
 BURNS_FROM = "hot enough to burn"
 PORTION_WORDS = ("portion", "cup", "containers")
-_ROLES = {
-    "lye": (Role.ALKALI,),
-    "lye water": (Role.LYE_WATER,),
-    "lye solution": (Role.ALKALI, Role.LYE_WATER),
-    "oils": (Role.OIL,),
-}
 
 
 @dataclass(frozen=True)
@@ -50,12 +45,8 @@ def handled_in(studio: Studio, part: Part, sheet: BatchSheet) -> Handled:
 
 def weighed_as(studio: Studio, sheet: BatchSheet, name: Name) -> tuple[Weighed, ...]:
     """Give the weighings that a name means; none for the batch as a whole, for portions and for what is chosen."""
-    if name.key in _ROLES:
-        return tuple(w for w in sheet.grams.weighed if w.line.role in _ROLES[name.key])
-    card = studio.ingredient(name.key.removesuffix(" strokes"))
-    mine = tuple(w for w in sheet.grams.weighed if card and w.line.ingredient.key == card.key)
-    own = tuple(w for w in mine if w.line.role is not Role.LYE_WATER) or mine
-    return own or tuple(w for w in sheet.grams.weighed if fold(w.line.phase) == name.key)
+    meant = Name(name.key.removesuffix(" strokes"), name.place)
+    return weighings_named(studio, sheet.grams, meant)
 
 
 def _options(studio: Studio, sheet: BatchSheet, name: Name) -> list[Ingredient]:

@@ -1,0 +1,25 @@
+"""Which weighings of a batch a name in braces means: an ingredient, a phase, or one of the words for the parts of a soap."""
+
+from builder.model.batch_sheet import Column, Role, Weighed
+from builder.model.place import Name, fold
+from builder.model.studio import Studio
+
+LYE_ROLES = {
+    "lye": (Role.ALKALI,),
+    "lye water": (Role.LYE_WATER,),
+    "lye solution": (Role.ALKALI, Role.LYE_WATER),
+    "oils": (Role.OIL,),
+}
+
+
+def weighings_named(studio: Studio, column: Column, name: Name) -> tuple[Weighed, ...]:
+    """Give the weighings that a name means; none for the batch as a whole, for portions and for what is chosen.
+
+    An ingredient that is also the water of the lye is meant as it stands in the phases.
+    """
+    if name.key in LYE_ROLES:
+        return tuple(w for w in column.weighed if w.line.role in LYE_ROLES[name.key])
+    card = studio.ingredient(name)
+    mine = tuple(w for w in column.weighed if card and w.line.ingredient.key == card.key)
+    beside_the_lye = tuple(w for w in mine if w.line.role is not Role.LYE_WATER)
+    return beside_the_lye or mine or tuple(w for w in column.weighed if fold(w.line.phase) == name.key)
