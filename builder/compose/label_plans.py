@@ -17,6 +17,7 @@ from builder.model.panel import panel_of
 from builder.model.place import fold
 from builder.model.studio import Studio
 from builder.model.type_height import HeightRule, Statement, rules_for
+from builder.model.untranslated import is_translated
 
 # A panel of which nothing is known: 25 square inches, at which the second of the classes of heights ends.
 UNKNOWN_PANEL = Fraction(25) * Fraction("25.4") ** 2
@@ -51,12 +52,15 @@ def label_fits(studio: Studio, sheets: Iterable[ClassSheet]) -> list[LabelFit]:
 
 
 def plan_labels(studio: Studio, sheet: ClassSheet) -> Iterator[LabelPlan]:
-    """Plan the labels of one date; a kind of container that is not filled has none, and so has a studio whose region cannot be read."""
+    """Plan the labels of one date; a kind of container that is not filled has none, and so has a recipe that lacks a language of
+    its region, and a studio whose region cannot be read."""
     if all(rule.region != studio.profile.region for rule in studio.type_heights):
         return
     setter = Setter(studio.typefaces)
     panels = wished(studio, sheet).panels
     for made in sheet.made:
+        if not is_translated(made.batch.recipe, studio):
+            continue
         for number, (filled, _) in enumerate(made.fillings):
             pots = jars_of(sheet, made, number)
             variants = filled.variants

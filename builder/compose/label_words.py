@@ -17,6 +17,7 @@ from builder.model.ingredient import DeclaredAs
 from builder.model.labelling import LabelRegion
 from builder.model.place import fold
 from builder.model.quantity import Density, Mass
+from builder.model.recipe import left_out
 
 
 @dataclass(frozen=True)
@@ -38,7 +39,12 @@ def ingredient_text(listed: IngredientList, region: LabelRegion) -> str:
 
 def variant_name(variant: Variant) -> str:
     """Give what was chosen, in words; empty where a recipe offers no choice."""
-    return ", ".join(within(option) if option is not None else f"no {what}" for what, option in variant.chosen)
+    return ", ".join(within(option) for option in chosen_in(variant))
+
+
+def chosen_in(variant: Variant) -> tuple[str, ...]:
+    """Give what was chosen or left out, each by its name."""
+    return tuple(option if option is not None else left_out(what) for what, option in variant.chosen)
 
 
 def net_contents(sheet: BatchSheet, region: str) -> str:
