@@ -17,8 +17,8 @@ _GLUED = re.compile("(?<=«) | (?=[:%»])")
 
 
 def joined(texts: Iterable[str]) -> str:
-    """Write the same thing in each language, what is alike once."""
-    return " / ".join(dict.fromkeys(text for text in texts if text))
+    """Write the same thing in each language, what is alike once; no line begins with the stroke."""
+    return f"{NBSP}/ ".join(dict.fromkeys(text for text in texts if text))
 
 
 def said(languages: Sequence[Language], key: str) -> str:

@@ -98,7 +98,8 @@ def _variant(studio: Studio, filled: BatchSheet, variant: Variant, language: Lan
 
 def _ingredients(studio: Studio, variant: Variant, colon: str) -> Paragraph:
     region = studio.labelling.region
-    return (Run(f"{region.says('heading')}{colon} ", bold=True), Run(ingredient_text(variant.ingredients, region)))
+    listed = ingredient_text(variant.ingredients, region).replace("CI ", f"CI{NBSP}")
+    return (Run(f"{region.says('heading')}{colon} ", bold=True), Run(listed))
 
 
 def _using(studio: Studio, filled: BatchSheet, variant: Variant, language: Language) -> Paragraph:
@@ -122,7 +123,7 @@ def _keeping(studio: Studio, filled: BatchSheet, made_on: date | None, locale: s
         parts.append(Run(f"{said(languages, 'once opened')} {keep_together(recipe.after_opening)}. "))
     elif recipe.keeps:
         until = _last_day(filled, made_on, keeps)
-        parts.append(Run(f"{region.says('best before')} ", bold=True))
+        parts.append(Run(f"{region.says('best before').replace(' /', NBSP + '/')} ", bold=True))
         parts.append(Run(day(until, languages, locale), bold=True) if until else Run("", blank=18))
         parts.append(Run(f" ({joined(_keeps(filled, language) for language in languages)}). "))
     return (*parts, Run(recipe.storage)) if recipe.storage and len(languages) == 1 else tuple(parts)
