@@ -27,6 +27,7 @@ from builder.check.heat import find_what_is_heated_too_far
 from builder.check.home_size_without_oils import find_home_sizes_without_oils
 from builder.check.item_use_unclear import find_unclear_uses
 from builder.check.label_order import find_open_label_orders
+from builder.check.label_over_container import find_labels_over_containers
 from builder.check.label_sheets import find_unfit_label_sheets
 from builder.check.label_too_small import find_labels_too_small
 from builder.check.label_unsaid import find_what_labels_leave_unsaid
@@ -62,6 +63,7 @@ from builder.check.supply_twice import find_supplies_twice
 from builder.check.supply_unknown import find_unknown_supplies
 from builder.check.supply_weight_unknown import find_supplies_without_weight
 from builder.check.time_does_not_fit import find_times_that_do_not_fit
+from builder.check.units_left_over import find_units_left_over
 from builder.check.unknown_ingredient import find_unknown_ingredients
 from builder.check.unknown_recipe import find_unknown_recipes
 from builder.model.class_sheet import ClassSheet
@@ -108,6 +110,7 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_supplies_without_weight,
     find_unclear_uses,
     find_unfit_label_sheets,
+    find_units_left_over,
     find_batch_codes_alike,
     find_times_after_opening_missing,
     find_letters_not_in_font,
@@ -158,7 +161,8 @@ def check_sheets(sheets: Iterable[ClassSheet], studio: Studio) -> list[Finding]:
 
 def check_labels(fits: Iterable[LabelFit], studio: Studio) -> list[Finding]:
     """Run every rule on what labels say and how they fit; the same product on several dates is told once."""
-    return [*find_labels_untranslated(studio), *dict.fromkeys(find_labels_too_small(fits))]
+    fits = tuple(fits)
+    return [*find_labels_untranslated(studio), *dict.fromkeys(chain(find_labels_too_small(fits), find_labels_over_containers(fits)))]
 
 
 def _found(batches: Iterable[Batch]) -> Iterator[BatchFinding]:

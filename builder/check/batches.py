@@ -94,11 +94,14 @@ def batches_of(sheet: ClassSheet, studio: Studio) -> Iterator[Batch]:
 
 
 def say_once(found: Iterable[BatchFinding]) -> list[Finding]:
-    """Make one finding of those that say the same of the same place and class, with every batch that it holds for."""
+    """Make one finding of those that say the same of the same place and class, with every batch that it holds for.
+
+    What holds for a recipe whatever its batch is said once for all classes that make it.
+    """
     alike: dict[tuple[object, ...], list[BatchFinding]] = {}
     for one in found:
         finding = one.finding
-        alike.setdefault((finding.name, finding.place, finding.wrong, finding.about), []).append(one)
+        alike.setdefault((finding.name, finding.place, finding.wrong, finding.about if one.case else None), []).append(one)
     return [_merge(several) for several in alike.values()]
 
 
@@ -106,4 +109,5 @@ def _merge(several: list[BatchFinding]) -> Finding:
     first = several[0].finding
     cases = "; ".join(dict.fromkeys(one.case for one in several if one.case))
     remedy = " ".join(dict.fromkeys(one.finding.remedy for one in several))
-    return replace(first, wrong=f"{first.wrong} This holds for {cases}." if cases else first.wrong, remedy=remedy)
+    about = frozenset().union(*(one.finding.about for one in several))
+    return replace(first, wrong=f"{first.wrong} This holds for {cases}." if cases else first.wrong, remedy=remedy, about=about)

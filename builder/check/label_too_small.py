@@ -17,7 +17,7 @@ def find_labels_too_small(fits: Iterable[LabelFit]) -> Iterator[Finding]:
             fit.place,
             f"{fit.name}: what its label has to say does not fit {on} in type of the least height ({fit.least}), and type is "
             "never made smaller than that.",
-            _remedy(fit),
+            f"{_remedy(fit)} {fit.with_little_room}",
             about=frozenset({fit.class_key}),
             acceptable=True,
         )

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from builder.check.reach import classes_of_file
 from builder.model.finding import Finding, stop
 from builder.model.language import OWN, Language
 from builder.model.recipe import Recipe
@@ -12,14 +13,18 @@ _EXAMPLES = {"label cautions": "[...]", "options": "{{{options}}}"}
 
 
 def find_labels_untranslated(studio: Studio) -> Iterator[Finding]:
-    """Compare what each recipe says with what it says in the other languages of its region; all that a recipe lacks is one finding."""
+    """Compare what each recipe says with what it says in the other languages of its region; all that a recipe lacks is one finding.
+
+    It holds back the classes that make it, and no weighing of it; what no class makes has no label.
+    """
     for recipe in studio.recipes.values():
         for language in studio.label_languages:
-            if missing := untranslated(recipe, studio, language):
-                yield _missing(recipe, studio, language, missing)
+            missing, about = untranslated(recipe, studio, language), classes_of_file(recipe.place.file, studio)
+            if missing and about:
+                yield _untold(recipe, studio, language, missing, about)
 
 
-def _missing(recipe: Recipe, studio: Studio, language: Language, missing: tuple[tuple[str, str], ...]) -> Finding:
+def _untold(recipe: Recipe, studio: Studio, language: Language, missing: tuple[tuple[str, str], ...], about: frozenset[str]) -> Finding:
     region = studio.labelling.region
     rule = region.rules["languages"]
     lacks = ", ".join(f'{key} "{english}"' for key, english in missing)
@@ -32,6 +37,7 @@ def _missing(recipe: Recipe, studio: Studio, language: Language, missing: tuple[
         f"{language.name}: {lacks}.{counted}",
         f"Have it translated by someone who speaks {language.name}, and write it into the recipe: {_form(language, missing)}. A name that "
         "stays the same is written again. Accepted with a reason, this product gets no label sheet.",
+        about=about,
         acceptable=True,
     )
 

@@ -9,6 +9,7 @@ from collections.abc import Iterable
 from dataclasses import fields
 
 from builder.compose.json_number import Json, number
+from builder.compose.label_json import labels_json
 from builder.compose.supply_json import cost_json, jug_json, strokes_json
 from builder.model.batch_sheet import BatchSheet, Column, Declared, Emulsion, IngredientList, Question, SoapMade, Weighed, Working
 from builder.model.class_sheet import ChoiceTotal, ClassSheet, MadeSheet
@@ -56,6 +57,7 @@ def _made(made: MadeSheet) -> Json:
         ],
         "needed in all": [{"ingredient": need.ingredient, "grams": number(need.mass.grams)} for need in made.needed],
         "choices in all": [_choice_total(total) for total in made.choices],
+        "labels": labels_json(made),
         "at home": [{"size": home.size.written, "batch": _batch(home.sheet)} for home in made.home],
         "jugs": [jug_json(jug) for jug in made.jugs],
     }
@@ -103,6 +105,7 @@ def _filling(sheet: BatchSheet) -> dict[str, Json]:
             "yields": portions.yields,
             "all from": number(portions.all_from.grams) if portions.all_from is not None else None,
             "left": number(portions.left.grams),
+            "units in a package": sheet.recipe.fill.units,
         },
         "doses": [
             {

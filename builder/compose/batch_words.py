@@ -4,6 +4,7 @@ from builder.compose.batch_codes import code_words
 from builder.compose.choice_totals import view_totals
 from builder.compose.dose_words import view_choice
 from builder.compose.ingredient_tables import staff_table
+from builder.compose.label_counts import label_counts
 from builder.compose.lye_words import staff_lye
 from builder.compose.portion_words import container_name, containers_of
 from builder.compose.soap_words import soap_facts
@@ -34,6 +35,7 @@ def view_batches(studio: Studio, class_sheet: ClassSheet, made: MadeSheet) -> Pr
         choices=tuple(view_choice(dose) for dose in sheet.doses),
         totals=view_totals(made, has_roster=bool(class_sheet.guests)),
         codes=code_words(studio, class_sheet, made),
+        labels=label_counts(studio, made),
     )
 
 

@@ -1,11 +1,14 @@
 """What the choices of a product come to for the class, and who has chosen what: for the teacher's sheet alone."""
 
 from builder.compose.dose_words import drops_in_words, reasons
+from builder.compose.label_counts import label_order
+from builder.compose.supervision_words import group_word
 from builder.compose.views.doses import GuestTable, TotalRow, TotalTable
 from builder.compose.wording import counted, grams, sentence, within
 from builder.model.class_sheet import ChoiceTotal, ClassSheet, MadeSheet
 from builder.model.dose import Dose, MostOf
 from builder.model.roster import Guest
+from builder.model.studio_class import BatchFor
 
 
 def view_totals(made: MadeSheet, *, has_roster: bool) -> tuple[TotalTable, ...]:
@@ -22,15 +25,23 @@ def view_guests(sheet: ClassSheet) -> GuestTable | None:
     heads = [f"{name}: {dose.what}" if several else sentence(dose.what) for _, name, dose in choices]
     has_age, has_allergies = any(one.age is not None for one in sheet.guests), any(one.allergies for one in sheet.guests)
     rows = []
-    for guest in sheet.guests:
-        cells = [guest.name]
+    pots = _pots(sheet)
+    for number, guest in enumerate(sheet.guests):
+        cells = [guest.name, *(str(number // people + 1) for people in pots.values())]
         cells += [str(guest.age) if guest.age is not None else ""] if has_age else []
         cells += [_chosen(guest, key, dose) for key, _, dose in choices]
         cells += [guest.allergies] if has_allergies else []
         rows.append(tuple(cells))
-    columns = ("Name", *(["Age"] if has_age else []), *heads, *(["Allergies"] if has_allergies else []))
+    columns = ("Name", *pots, *(["Age"] if has_age else []), *heads, *(["Allergies"] if has_allergies else []))
     listed = f"{counted(len(sheet.guests), 'person', 'people')} on the roster for {counted(sheet.students, 'student', 'students')}."
-    return GuestTable(listed, columns, tuple(rows))
+    return GuestTable(f"{listed} {label_order(sheet)}", columns, tuple(rows))
+
+
+def _pots(sheet: ClassSheet) -> dict[str, int]:
+    """Give the columns that say from which pot a guest fills, as the batch codes of the labels count them, each with how many share one."""
+    kinds = {made.make.batch_for for made in sheet.made}
+    shared = {sentence(group_word(sheet)): sheet.studio_class.group_size} if BatchFor.GROUP in kinds else {}
+    return {**shared, **({"Pot": 1} if BatchFor.STUDENT in kinds else {})}
 
 
 def _chosen(guest: Guest, recipe: str, dose: Dose) -> str:

@@ -16,11 +16,16 @@ LARGEST, STEP, NAME_LARGEST = 10.0, 0.25, 14.0
 SHARES = (0.26, 0.3, 0.33, 0.36, 0.4, 0.44, 0.48, 0.52, 0.56, 0.6)
 GAP, GUTTER = 0.7, 2.0
 SQUARE_IN_CIRCLE = 0.7071
+# Where the hole of a tag begins, and the clear space below it, in millimetres.
+HOLE_AT, BELOW_THE_HOLE = 9.0, 4.0
 
 
 @dataclass(frozen=True)
 class Rules:
-    """What a layout has to keep: the least sizes in points, the part of the height for the net contents (None: no rule), clear spaces."""
+    """What a layout has to keep: the least sizes in points, the part of the height for the net contents (None: no rule), clear spaces.
+
+    `ingredients` is the height of the ingredient list to that of other text: 1, or less on a small pack.
+    """
 
     text: float
     net: float
@@ -28,6 +33,7 @@ class Rules:
     clear_above: float
     clear_beside: float
     inset: float
+    ingredients: float = 1.0
 
 
 @dataclass(frozen=True)
@@ -75,8 +81,11 @@ def _laid(
 
 
 def box_of(stock: LabelStock, inset: float) -> Box:
-    """Give the place for text in a cell: its inset rectangle, or the square in a circle."""
+    """Give the place for text in a cell: its inset rectangle, what is below the hole of a tag, or the square in a circle."""
     width, height = float(stock.width.millimetres), float(stock.height.millimetres)
+    if stock.hole is not None:
+        top = HOLE_AT + float(stock.hole.millimetres) + BELOW_THE_HOLE
+        return Box(inset, top, width - 2 * inset, height - top - inset)
     if stock.is_round:
         side = width * SQUARE_IN_CIRCLE - inset / 2
         return Box((width - side) / 2, (height - side) / 2, side, side)
@@ -94,7 +103,7 @@ def _sizes(least: float) -> Iterator[float]:
 def _cells(text: LabelText, box: Box, panels: int, points: float, rules: Rules, setter: Setter) -> tuple[tuple[Block, ...], ...] | None:
     if panels == 2:
         front = _front(text, box, box, points, rules, setter)
-        back = _back(text, box, points, setter)
+        back = _back(text, box, points, rules, setter)
         return (front, back) if front and back else None
     ways = (_beside, _over_net, _above)
     one = next((laid for way in ways if (laid := way(text, box, points, rules, setter))), None)
@@ -105,7 +114,7 @@ def _beside(text: LabelText, box: Box, points: float, rules: Rules, setter: Sett
     for share in SHARES:
         width = box.width * share
         back_box = Box(box.x + width + GUTTER, box.y, box.width - width - GUTTER, box.height)
-        back = _back(text, back_box, points, setter)
+        back = _back(text, back_box, points, rules, setter)
         if back is None:
             continue
         front = _front(text, Box(box.x, box.y, width, box.height), back_box, points, rules, setter)
@@ -122,7 +131,7 @@ def _over_net(text: LabelText, box: Box, points: float, rules: Rules, setter: Se
     height = net.y - _clear_above(rules) - box.y
     for share in SHARES:
         width = box.width * share
-        back = _back(text, Box(box.x + width + GUTTER, box.y, box.width - width - GUTTER, height), points, setter)
+        back = _back(text, Box(box.x + width + GUTTER, box.y, box.width - width - GUTTER, height), points, rules, setter)
         for head in _heads(text, Box(box.x, box.y, width, height), points, setter) if back else ():
             if back and head[-1].below <= box.y + height:
                 return (*head, *back, net)
@@ -134,14 +143,19 @@ def _above(text: LabelText, box: Box, points: float, rules: Rules, setter: Sette
     if net is None:
         return None
     for head in _heads(text, box, points, setter):
-        back = setter.stack([(one, points) for one in text.back], box.x, head[-1].below + 2 * GAP, box.width, GAP)
+        back = setter.stack(_sized(text, points, rules), box.x, head[-1].below + 2 * GAP, box.width, GAP)
         if back and back[-1].below + _clear_above(rules) <= net.y:
             return (*head, *back, net)
     return None
 
 
-def _back(text: LabelText, box: Box, points: float, setter: Setter) -> tuple[Block, ...] | None:
-    blocks = setter.stack([(one, points) for one in text.back], box.x, box.y, box.width, GAP)
+def _sized(text: LabelText, points: float, rules: Rules) -> list[tuple[Paragraph, float]]:
+    """Give each paragraph of the back its size: the ingredient list, which is the first, may be smaller."""
+    return [(one, points if number else points * rules.ingredients) for number, one in enumerate(text.back)]
+
+
+def _back(text: LabelText, box: Box, points: float, rules: Rules, setter: Setter) -> tuple[Block, ...] | None:
+    blocks = setter.stack(_sized(text, points, rules), box.x, box.y, box.width, GAP)
     return blocks if blocks and blocks[-1].below <= box.y + box.height else None
 
 

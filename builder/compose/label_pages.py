@@ -6,6 +6,7 @@ from itertools import islice
 
 from builder.compose.edition import Edition
 from builder.compose.frames import PAPER_STYLES, sheet_frame
+from builder.compose.label_layout import HOLE_AT
 from builder.compose.label_lines import LEADING, Block
 from builder.compose.label_texts import Paragraph
 from builder.compose.views.labels import BlockView, CellView, LabelsView, MarkView, RunView
@@ -43,6 +44,14 @@ def shift_of(wishes: LabelWishes) -> tuple[float, float]:
 def cell_of(blocks: Iterable[Block], art: str = "", marks: tuple[MarkView, ...] = ()) -> CellView:
     """Make a cell of text that has been laid out."""
     return CellView("", tuple(_block(block) for block in blocks), marks, art=art)
+
+
+def hole_of(stock: LabelStock) -> tuple[MarkView, ...]:
+    """Draw the hole of a tag; a label has none."""
+    if stock.hole is None:
+        return ()
+    across = float(stock.hole.millimetres)
+    return (MarkView("hole", place((float(stock.width.millimetres) - across) / 2, HOLE_AT, across, across)),)
 
 
 def place(x: float, y: float, width: float, height: float) -> str:

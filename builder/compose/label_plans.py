@@ -1,27 +1,26 @@
 """The labels of each product of a class date on the sheet that is asked for, or on the first that lets everything stand."""
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
-from fractions import Fraction
+from dataclasses import dataclass, replace
+from itertools import accumulate
 
 from builder.compose.batch_codes import jars_of
+from builder.compose.label_heights import height_rules, rules_of, smaller_rules
 from builder.compose.label_layout import LaidOut, Rules, lay_out
 from builder.compose.label_lines import Setter
+from builder.compose.label_stocks import known_stocks, label_sits, stocks_to_try, tag_stocks, wished
 from builder.compose.label_texts import LabelText, label_text
+from builder.compose.package_words import package_contents
+from builder.compose.portion_words import container_name
 from builder.compose.wording import shortest
 from builder.model.batch_sheet import BatchSheet
-from builder.model.class_sheet import ClassSheet, MadeSheet
-from builder.model.label_fit import LabelFit
+from builder.model.class_sheet import ClassSheet, Finish, MadeSheet
+from builder.model.label_fit import LabelFit, OverContainer
 from builder.model.label_stock import LabelStock
-from builder.model.panel import panel_of
-from builder.model.place import fold
+from builder.model.quantity import Length
 from builder.model.studio import Studio
-from builder.model.type_height import HeightRule, Statement, rules_for
+from builder.model.type_height import Statement
 from builder.model.untranslated import is_translated
-
-# A panel of which nothing is known: 25 square inches, at which the second of the classes of heights ends.
-UNKNOWN_PANEL = Fraction(25) * Fraction("25.4") ** 2
-SMALL_PANEL = Fraction(5) * Fraction("25.4") ** 2
 
 
 @dataclass(frozen=True)
@@ -63,86 +62,31 @@ def plan_labels(studio: Studio, sheet: ClassSheet) -> Iterator[LabelPlan]:
             continue
         for number, (filled, _) in enumerate(made.fillings):
             pots = jars_of(sheet, made, number)
-            variants = filled.variants
-            texts = tuple(label_text(studio, sheet, made, filled, variants[at % len(variants)], pot) for at, pot in enumerate(pots))
+            finishes = made.finishes[number]
+            firsts = accumulate((one.units for one in finishes), initial=0)
+            texts = tuple(_text(studio, sheet, made, filled, one, pots[at]) for one, at in zip(finishes, firsts, strict=False))
             if texts:
-                rules = rules_of(studio, filled)
-                laid = (lay_out(texts, stock, panels, rules, setter) for stock in _stocks(studio, sheet))
+                laid = (lay_out(texts, stock, panels, rules, setter) for stock, rules in _ways(studio, sheet, filled))
                 yield LabelPlan(made, filled, texts, next((one for one in laid if one), None))
 
 
-@dataclass(frozen=True)
-class Wished:
-    """What counts for a class: its own wishes before those of the studio."""
-
-    sheet: str
-    panels: int
-    to_colour: bool
-
-
-def wished(studio: Studio, sheet: ClassSheet) -> Wished:
-    """Give what a class asks of its labels."""
-    own, ours = sheet.studio_class.labels, studio.profile.labels
-    return Wished(own.sheet or ours.sheet or "", own.panels or ours.panels or 1, bool(_first(own.to_colour, ours.to_colour)))
+def _ways(studio: Studio, sheet: ClassSheet, filled: BatchSheet) -> Iterator[tuple[LabelStock, Rules]]:
+    """Give what is tried in turn: the best sheets; on a small pack these with a smaller ingredient list; then the second best."""
+    best, others = stocks_to_try(studio, sheet, filled)
+    rules, wishes = rules_of(studio, filled), wished(studio, sheet)
+    yield from ((stock, rules) for stock in best)
+    on_it = [stock for stock in best if stock.hole is None and label_sits(studio, filled, stock, wishes, wishes.panels)]
+    yield from ((stock, smaller) for smaller in smaller_rules(studio, filled) for stock in on_it)
+    yield from ((stock, rules) for stock in others)
 
 
-def rules_of(studio: Studio, filled: BatchSheet) -> Rules:
-    """Give what the law of the region asks of the labels of one kind of container."""
-    constants = studio.constants
-    area = panel_area(studio, filled)
-    net = max((_points(rule, studio, "bold", "Net 0") for rule in height_rules(studio, filled, Statement.NET_CONTENTS)), default=0)
-    text = max(_points(rule, studio, "regular", "text") for rule in height_rules(studio, filled, Statement.TEXT))
-    bottom = float(constants["part of the panel that holds net contents"].typical) / 100
-    return Rules(
-        text=text,
-        net=max(net, text),
-        net_part=bottom if studio.profile.region == "US" and area > SMALL_PANEL else None,
-        clear_above=float(constants["clear space above and below net contents"].typical),
-        clear_beside=float(constants["clear space beside net contents"].typical),
-        inset=float(constants["edge of a label without text"].typical),
-    )
-
-
-def panel_area(studio: Studio, filled: BatchSheet) -> Fraction:
-    """Give the area of the principal display panel in mm2."""
-    container = studio.container(filled.recipe.fill.container)
-    panel = panel_of(container, studio.constants) if container else None
-    return panel.area if panel else UNKNOWN_PANEL
-
-
-def height_rules(studio: Studio, filled: BatchSheet, statement: Statement) -> tuple[HeightRule, ...]:
-    """Give the rows of the table of heights that hold for one statement."""
-    contents = _contents(filled, studio.profile.region)
-    return rules_for(studio.type_heights, studio.profile.region, statement, panel_area(studio, filled), contents)
-
-
-def _contents(filled: BatchSheet, region: str) -> Fraction:
-    """Give the contents in grams, or in millilitres where they are declared by volume."""
-    density = filled.recipe.density
-    if filled.product.by_volume(region) and density is not None:
-        return filled.portions.fill.grams / density.density.grams_per_millilitre
-    return filled.portions.fill.grams
-
-
-def _points(rule: HeightRule, studio: Studio, face: str, text: str) -> float:
-    """Give the least size in points, rounded up to a hundredth."""
-    exact = studio.typefaces[face].size_for(text, float(rule.height.millimetres), rule.measured_on)
-    return -(-exact * 100 // 1) / 100
-
-
-def _stocks(studio: Studio, sheet: ClassSheet) -> list[LabelStock]:
-    """Give the sheet that is asked for, or those of the studio's paper that are tried in turn."""
-    asked_for = wished(studio, sheet).sheet
-    if asked_for:
-        stock = studio.label_stocks.get(fold(asked_for))
-        return [stock] if stock else []
-    return known_stocks(studio)
-
-
-def known_stocks(studio: Studio) -> list[LabelStock]:
-    """Give the rectangular sheets of the studio's paper, the studio's own first."""
-    stocks = [one for one in studio.label_stocks.values() if one.paper == studio.profile.paper and not one.is_round and one.hole is None]
-    return sorted(stocks, key=lambda one: not one.place.file.startswith("shelf/"))
+def _text(studio: Studio, sheet: ClassSheet, made: MadeSheet, filled: BatchSheet, finish: Finish, pot: str) -> LabelText:
+    """Write the label of one container, or of a package of several."""
+    text = label_text(studio, sheet, made, filled, finish.variant, pot)
+    if finish.units == 1:
+        return text
+    container, languages = container_name(studio, filled), studio.label_languages
+    return replace(text, net=package_contents(filled, studio.profile.region, finish.units, container, languages))
 
 
 def _fit(studio: Studio, sheet: ClassSheet, plan: LabelPlan) -> LabelFit:
@@ -164,8 +108,48 @@ def _fit(studio: Studio, sheet: ClassSheet, plan: LabelPlan) -> LabelFit:
         if rows
     ]
     place = (own.place if own.sheet else studio.profile.labels.place) if asked_for else recipe.place
-    return LabelFit(plan.name, sheet.studio_class.key, asked_for, plan.laid_out is not None, would_do, on_two, ", ".join(heights), place)
+    return LabelFit(
+        name=plan.name,
+        class_key=sheet.studio_class.key,
+        asked_for=asked_for,
+        fits=plan.laid_out is not None,
+        would_do=would_do,
+        on_two=on_two,
+        least=", ".join(heights),
+        place=place,
+        over=_over_container(studio, sheet, plan),
+        with_little_room=_little_room(studio),
+    )
 
 
-def _first(*values: bool | None) -> bool | None:
-    return next((value for value in values if value is not None), None)
+def _little_room(studio: Studio) -> str:
+    """Say what the region lets stand elsewhere than on the label; empty where nothing is known of it."""
+    rule = studio.labelling.region.rules.get("with little room")
+    return f"On a container that is too small {rule.says} ({rule.source.title}, {rule.at})." if rule else ""
+
+
+def _over_container(studio: Studio, sheet: ClassSheet, plan: LabelPlan) -> OverContainer | None:
+    """Say how labels are larger than the container; None where they sit, or where that is not known."""
+    wishes, filled = wished(studio, sheet), plan.filled
+    container = studio.container(filled.recipe.fill.container)
+    if container is None or plan.laid_out is None or label_sits(studio, filled, plan.laid_out.stock, wishes, wishes.panels) is not False:
+        return None
+    setter, rules, stock = Setter(studio.typefaces), rules_of(studio, filled), plan.laid_out.stock
+    sitting = [one for one in known_stocks(studio) if label_sits(studio, filled, one, wishes, wishes.panels)]
+    would_do, tags = (
+        tuple(one.name for one in stocks if lay_out(plan.texts, one, wishes.panels, rules, setter))
+        for stocks in (sitting, tag_stocks(studio))
+    )
+    return OverContainer(
+        container=container_name(studio, filled),
+        sheet=stock.name,
+        label=f"{_mm(stock.width)} wide and {_mm(stock.height)} high",
+        labels=wishes.panels + wishes.to_colour,
+        places=", ".join(f"{what} {_mm(length)}" for what, length in container.outside.measured),
+        would_do=would_do,
+        tags=tags,
+    )
+
+
+def _mm(length: Length) -> str:
+    return f"{shortest(length.millimetres, 1)} mm"

@@ -3,7 +3,7 @@
 from builder.compose.edition import Edition
 from builder.compose.label_lines import Setter
 from builder.compose.label_pages import STYLES, cell_of, labels_view, place, shift_of
-from builder.compose.label_plans import known_stocks
+from builder.compose.label_stocks import known_stocks
 from builder.compose.label_texts import Paragraph, Run
 from builder.compose.views.labels import CellView, LabelsView, MarkView
 from builder.model.document import Document, Folder

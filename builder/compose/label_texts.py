@@ -33,8 +33,9 @@ Paragraph = tuple[Run, ...]
 
 @dataclass(frozen=True)
 class LabelText:
-    """The text of one label. `lines` are the day, whose it is, and the batch; what is not known is a line to write on.
+    """The text of one label.
 
+    `lines` are the day, whose it is, and the batch; what is not known is a line to write on. The back begins with the ingredient list.
     `other_names` is the name in the other languages of the region, where it differs.
     """
 

@@ -48,19 +48,19 @@ def chosen_in(variant: Variant) -> tuple[str, ...]:
     return tuple(option if option is not None else left_out(what) for what, option in variant.chosen)
 
 
-def net_contents(sheet: BatchSheet, region: str) -> str:
-    """Give the net contents of one container: by volume where that is the custom and the density is known, otherwise by weight.
+def net_contents(sheet: BatchSheet, region: str, units: int = 1) -> str:
+    """Give the net contents of one container, or of several together: by volume where that is the custom and the density is known.
 
     Soap made with lye and sold by weight loses water as it cures: it declares the cured weight where the studio has weighed the loss, and
     otherwise leaves room for the weight of the day on which it is labelled (empty).
     """
-    fill, density = sheet.portions.fill, sheet.recipe.density
+    fill, density = sheet.portions.fill * units, sheet.recipe.density
     if sheet.product.by_volume(region) and density is not None:
         return _by_volume(fill, density.density, region)
     if sheet.product.made_with_lye:
         if sheet.soap is None or sheet.soap.cured_bar is None:
             return ""
-        fill = sheet.soap.cured_bar
+        fill = sheet.soap.cured_bar * units
     metric = _in_figures(fill.grams, "g", "kg", region)
     return f"Net Wt {_both(in_unit(fill, 'oz'), 'oz', POUNDS, metric)}" if region == "US" else metric
 

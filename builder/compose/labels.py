@@ -1,4 +1,4 @@
-"""Label sheets: one label for each container, the variants taken in turn, so that each gets an equal share.
+"""Label sheets: one label for each container, of just what is in it, in the order of the roster; the spare ones come last.
 
 Where students design their own, each label has a panel with nothing but a border to colour in beside the panel with the facts.
 
@@ -11,8 +11,9 @@ from builder.compose import addresses
 from builder.compose.edition import Edition
 from builder.compose.label_layout import LaidOut
 from builder.compose.label_lines import Block
-from builder.compose.label_pages import STYLES, border, cell_of, labels_view
-from builder.compose.label_plans import LabelPlan, plan_labels, wished
+from builder.compose.label_pages import STYLES, border, cell_of, hole_of, labels_view
+from builder.compose.label_plans import LabelPlan, plan_labels
+from builder.compose.label_stocks import wished
 from builder.compose.views.labels import CellView
 from builder.model.class_sheet import ClassSheet
 from builder.model.document import Document
@@ -42,4 +43,4 @@ def _one(edition: Edition, sheet: ClassSheet, laid: LaidOut, number: int, label:
     """Give the cells of one label; a panel to colour in stands before the ones with the facts."""
     if wished(edition.studio, sheet).to_colour:
         yield CellView(art="ring" if laid.stock.is_round else border(number))
-    yield from (cell_of(blocks) for blocks in label)
+    yield from (cell_of(blocks, marks=hole_of(laid.stock)) for blocks in label)

@@ -6,6 +6,7 @@ from datetime import datetime, timedelta
 from builder.compose.class_facts import staff
 from builder.compose.dates import long_date
 from builder.compose.edition import Edition
+from builder.compose.label_counts import label_totals
 from builder.compose.supervision_words import group_word, numbers, watch_rows
 from builder.compose.time_words import clock_from
 from builder.compose.views.running import AheadRow, CheckGroup, CupRow
@@ -14,6 +15,7 @@ from builder.model.class_sheet import ClassSheet
 from builder.model.clock import AheadPart
 from builder.model.lesson import Who
 from builder.model.preparation import CupLine
+from builder.model.studio import Studio
 from builder.model.studio_class import Format
 
 WHO = {Who.AHEAD: "ahead", Who.TEACHER: "the teacher", Who.STUDENTS: "students", Who.TOGETHER: "together"}
@@ -66,7 +68,7 @@ def check_groups(edition: Edition, sheet: ClassSheet) -> tuple[CheckGroup, ...]:
     that_day = [row for row, one in zip(ahead_rows(edition, sheet), sheet.ahead, strict=True) if one.begins is not None]
     groups = [
         CheckGroup("Days before", tuple(_ahead_line(row) for row in before)),
-        CheckGroup("Print", tuple(_printing(sheet))),
+        CheckGroup("Print", tuple(_printing(edition.studio, sheet))),
         CheckGroup("Before the class, on the clock", tuple(_ahead_line(row) for row in that_day)),
         CheckGroup("Weigh ahead, and mark", (*_bottles(sheet), *_cups(sheet))),
         CheckGroup(_benches(sheet), ready.at_benches if sheet.format is not Format.DEMO else ()),
@@ -84,7 +86,7 @@ def _ahead_line(row: AheadRow) -> str:
     return f"{row.when}: {row.title}, {row.minutes}"
 
 
-def _printing(sheet: ClassSheet) -> Iterable[str]:
+def _printing(studio: Studio, sheet: ClassSheet) -> Iterable[str]:
     yield f"Teacher's sheet: {counted(sum(sheet.staff), 'copy', 'copies')}"
     if sheet.groups and sheet.format is not Format.DEMO:
         yield f"Bench cards: 1 set, a card for each of {counted(sheet.groups, group_word(sheet), f'{group_word(sheet)}s')}"
@@ -92,8 +94,7 @@ def _printing(sheet: ClassSheet) -> Iterable[str]:
     for made in (made for made in sheet.made if made.home):
         sizes = listed([home.size.written for home in made.home], "or")
         yield f"Take-home sheet, {within(made.batch.recipe.name)}: {counted(sheet.students, 'copy', 'copies')} ({sizes})"
-    for made in sheet.made:
-        yield f"Labels, {within(made.batch.recipe.name)}: {made.containers}"
+    yield from label_totals(studio, sheet)
 
 
 def _bottles(sheet: ClassSheet) -> Iterable[str]:

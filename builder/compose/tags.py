@@ -6,11 +6,11 @@ from builder.compose import addresses
 from builder.compose.edition import Edition
 from builder.compose.label_languages import sentences
 from builder.compose.label_lines import Block, Setter
-from builder.compose.label_pages import STYLES, border, cell_of, labels_view, place
-from builder.compose.label_plans import wished
+from builder.compose.label_pages import STYLES, border, cell_of, hole_of, labels_view
+from builder.compose.label_stocks import wished
 from builder.compose.label_texts import Paragraph, Run
 from builder.compose.qr_codes import qr_side, view_qr
-from builder.compose.views.labels import CellView, MarkView
+from builder.compose.views.labels import CellView
 from builder.model.class_sheet import ClassSheet
 from builder.model.document import Document
 from builder.model.label_stock import LabelStock
@@ -37,14 +37,13 @@ def _tag(edition: Edition, sheet: ClassSheet, stock: LabelStock, art: str) -> Ce
     width, height = float(stock.width.millimetres), float(stock.height.millimetres)
     hole = float(stock.hole.millimetres) if stock.hole else 0.0
     top, inside = EDGE + hole + BELOW_THE_HOLE, width - 2 * EDGE
-    marks = (MarkView("hole", place((width - hole) / 2, EDGE, hole, hole)),)
     setter, address = Setter(edition.studio.typefaces), _address(edition, sheet)
     by_hand: list[tuple[Paragraph, float]] = [((Run(f"{word} "), Run("", blank=inside - 12)), PLAIN) for word in ("For", "From")]
     blocks = setter.stack([((Run(sheet.studio_class.title, bold=True),), LARGE), *by_hand], EDGE, top, inside, GAP) or ()
     foot = _foot(setter, address, sentences(edition.studio.label_languages, "not for sale"), inside, height)
     side = qr_side(address) if address else 0.0
     qr = view_qr(address, (width - side) / 2, foot[0].y - side) if address and foot else None
-    return replace(cell_of((*blocks, *foot), art, marks), qr=qr)
+    return replace(cell_of((*blocks, *foot), art, hole_of(stock)), qr=qr)
 
 
 def _foot(setter: Setter, address: str, untested: str, inside: float, height: float) -> tuple[Block, ...]:

@@ -3,7 +3,7 @@
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from builder.model.batch_sheet import BatchSheet
+from builder.model.batch_sheet import BatchSheet, Variant
 from builder.model.clock import AheadPart, TimedPart
 from builder.model.cost import Cost, Jug
 from builder.model.preparation import Preparation
@@ -84,11 +84,24 @@ class ChoiceTotal:
 
 
 @dataclass(frozen=True)
+class Finish:
+    """How what bears one label is finished: a container, or a package of so many `units`.
+
+    `is_open`: a choice for it is not known yet, and has been taken for an even share.
+    """
+
+    variant: Variant
+    is_open: bool
+    units: int = 1
+
+
+@dataclass(frozen=True)
 class MadeSheet:
     """One product of a class: its batches, what they need in all, how many containers there are, its home batches, its choices in all.
 
     `also_containers` are the numbers of the other containers that its batches fill, in the order of the class file.
     `jugs` say what a pack of each ready-made base serves.
+    `finishes` are those of all labels of each kind of container, the students' in the order of the roster, then the spare ones'.
     """
 
     make: Make
@@ -100,6 +113,7 @@ class MadeSheet:
     also_containers: tuple[int, ...] = ()
     jugs: tuple[Jug, ...] = ()
     choices: tuple[ChoiceTotal, ...] = ()
+    finishes: tuple[tuple[Finish, ...], ...] = ()
 
     @property
     def batch(self) -> BatchSheet:

@@ -16,6 +16,12 @@ class Outside:
     width: Length | None = None
     lid: Length | None = None
 
+    @property
+    def measured(self) -> tuple[tuple[str, Length], ...]:
+        """Give what has been measured, each with the key that it has in a file."""
+        lengths = (("height", self.height), ("around", self.around), ("width", self.width), ("lid", self.lid))
+        return tuple((name, length) for name, length in lengths if length is not None)
+
 
 NOT_MEASURED = Outside()
 

@@ -6,12 +6,29 @@ from builder.model.place import Place
 
 
 @dataclass(frozen=True)
+class OverContainer:
+    """Labels that do not sit on their container: the size of one, how many there are of them, and the places of the container, in words.
+
+    `would_do` are the sheets whose labels hold the text and sit, `tags` the sheets of tags that hold it.
+    """
+
+    container: str
+    sheet: str
+    label: str
+    labels: int
+    places: str
+    would_do: tuple[str, ...]
+    tags: tuple[str, ...]
+
+
+@dataclass(frozen=True)
 class LabelFit:
     """The labels of one product of one class on the sheet that was asked for (empty where none was), or on the first that would do.
 
     `name` is the product's. `fits` says whether everything stands there in type of a lawful height. `would_do` are the sheets on which
     it would, `on_two` those on which it would with the text on two labels. `least` says the least heights of type. `place` is where the
-    sheet is asked for, or the recipe.
+    sheet is asked for, or the recipe. `over` is None where the labels sit on their container, or where it has not been measured.
+    `with_little_room` says what the region lets stand elsewhere, and where that is written.
     """
 
     name: str
@@ -22,3 +39,5 @@ class LabelFit:
     on_two: tuple[str, ...]
     least: str
     place: Place
+    over: OverContainer | None = None
+    with_little_room: str = ""

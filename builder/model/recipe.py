@@ -132,11 +132,15 @@ def left_out(what: str) -> str:
 
 @dataclass(frozen=True)
 class Fill:
-    """One portion: the container, the weight that goes into it, and how the studio saw that it fits (empty where it has not)."""
+    """One portion: the container, the weight that goes into it, and how the studio saw that it fits (empty where it has not).
+
+    `units` is how many of them are packed together in one package, which bears the label.
+    """
 
     container: Name
     weight: Mass
     measured: str = ""
+    units: int = 1
     place: Place = field(default=NOWHERE, compare=False)
 
 

@@ -16,13 +16,15 @@ class Statement(StrEnum):
 
     NET_CONTENTS = "net contents"
     TEXT = "text"
+    SMALL_PACK = "ingredients on a small pack"
 
 
 @dataclass(frozen=True)
 class HeightRule:
     """One row: from what is over `over` and up to `up_to`, which is an area in mm2 (`by` "panel") or contents in g or mL (`by` "contents").
 
-    An empty `by` holds always; None as an end means that there is none.
+    `by` "surface" is all of the outside that can bear a label, in mm2, and has to be less than `up_to`. An empty `by` holds always; None as
+    an end means that there is none.
     """
 
     region: str
@@ -38,9 +40,11 @@ class HeightRule:
     place: Place = field(default=NOWHERE, compare=False)
 
     def holds(self, area: Fraction, contents: Fraction) -> bool:
-        """Say whether the row is the one for a panel of that area (mm2) and those contents (g or mL)."""
+        """Say whether the row is the one for a panel, or a surface, of that area (mm2) and those contents (g or mL)."""
         if not self.by:
             return True
+        if self.by == "surface":
+            return self.up_to is None or area < self.up_to
         value = area if self.by == "panel" else contents
         return (self.over is None or value > self.over) and (self.up_to is None or value <= self.up_to)
 

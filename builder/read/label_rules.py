@@ -37,7 +37,7 @@ def _height(row: Row, place: Place, known: Known) -> HeightRule:
     return HeightRule(
         region=word_of("US", "EU", "UK", "Canada")(row["region"]),
         statement=member_of(Statement)(row["statement"]),
-        by=word_of("panel", "contents")(row["by"]) if row["by"] else "",
+        by=word_of("panel", "contents", "surface")(row["by"]) if row["by"] else "",
         over=_end(row["over"], row["unit"]),
         up_to=_end(row["up_to"], row["unit"]),
         height=parse_length(row["height"]),

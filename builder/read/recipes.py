@@ -54,7 +54,7 @@ def read_recipe(placed: PlacedYaml, known: Known, findings: list[Finding]) -> Re
 def make_fill(shape: FillShape, placed: PlacedYaml, path: tuple[Step, ...]) -> Fill:
     """Make the portion that stands at a path."""
     container = Name(shape.container, placed.place(*path, "container"))
-    return Fill(container, shape.weight, shape.measured, placed.place(*path, "weight"))
+    return Fill(container, shape.weight, shape.measured, shape.units, placed.place(*path, "weight"))
 
 
 def _phase(shape: PhaseShape, placed: PlacedYaml, path: tuple[Step, ...]) -> Phase:

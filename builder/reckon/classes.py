@@ -12,6 +12,7 @@ from builder.model.roster import Guest
 from builder.model.studio import Studio
 from builder.model.studio_class import BatchFor, ClassDate, HomeSize, Make, StudioClass
 from builder.reckon.batches import Weighings, fill_others, reckon_batch, weighings
+from builder.reckon.finishes import reckon_finishes
 from builder.reckon.guests import Filling, reckon_choices, reckon_guests
 from builder.reckon.preparation import reckon_preparation
 from builder.reckon.rounding import pick_scale, round_down, round_near
@@ -63,6 +64,7 @@ def _made(studio: Studio, make: Make, students: int, groups: int, studio_class: 
 
     batches = tuple(planned(*plan) for plan in _plan(make, students, groups, studio_class.group_size))
     at_home = tuple(HomeBatch(size, batch(home_size(size), home)) for size in make.at_home)
+    fillings = _fillings(make, batches[0], students)
     return MadeSheet(
         make=make,
         batches=batches,
@@ -71,15 +73,16 @@ def _made(studio: Studio, make: Make, students: int, groups: int, studio_class: 
         home=at_home,
         lye_ahead=_lye_ahead(recipe, batches, here, studio.constants[SPARE].typical / 100),
         also_containers=tuple(students * one.each_student + one.spare for one in make.also),
-        choices=reckon_choices(_fillings(make, batches[0], students), guests),
+        choices=reckon_choices(fillings, guests),
+        finishes=tuple(reckon_finishes(filling, guests) for filling in fillings),
     )
 
 
 def _fillings(make: Make, planned: PlannedBatch, students: int) -> list[Filling]:
-    """Give each kind of container with how many a student fills, and how many there are in all."""
+    """Give each kind of container with how many a student fills, and how many are spare."""
     others = zip(planned.also, make.also, strict=True)
     found = [(planned.sheet, make.each_student, make.spare), *((sheet, one.each_student, one.spare) for sheet, one in others)]
-    return [Filling(sheet, each, students * each + spare) for sheet, each, spare in found]
+    return [Filling(sheet, each, students, spare) for sheet, each, spare in found]
 
 
 def _plan(make: Make, students: int, groups: int, group_size: int) -> list[tuple[str, PeopleSize, int]]:

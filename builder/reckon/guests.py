@@ -2,7 +2,9 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from fractions import Fraction
 from functools import reduce
+from math import ceil
 
 from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ChoiceTotal, OptionTotal
@@ -35,18 +37,24 @@ def _chosen(studio: Studio, studio_class: StudioClass, roster: Roster, row: Rost
 
 @dataclass(frozen=True)
 class Filling:
-    """A batch in one kind of container: how many each student fills, and how many there are in all."""
+    """A batch in one kind of container: how many each student fills, how many students there are, and how many are spare."""
 
     sheet: BatchSheet
     each_student: int
-    portions: int
+    students: int
+    spare: int
+
+    @property
+    def portions(self) -> int:
+        """Give how many there are in all."""
+        return self.students * self.each_student + self.spare
 
 
 def reckon_choices(fillings: Sequence[Filling], guests: Sequence[Guest]) -> tuple[ChoiceTotal, ...]:
     """Give for each choice what all portions can need of each option, whatever containers the batch fills.
 
     A guest's choice is that of all of their portions. What nobody has chosen yet, spare portions included, is expected to fall evenly on
-    what is offered, leaving it out among it, and whole portions are counted upwards.
+    what is offered, leaving it out among it, and whole portions, or packages of several, are counted upwards.
     """
     by_filling = [[_of_choice(filling, dose, guests) for dose in filling.sheet.doses] for filling in fillings]
     return tuple(reduce(_add, totals) for totals in zip(*by_filling, strict=True))
@@ -61,11 +69,11 @@ def _add(one: ChoiceTotal, other: ChoiceTotal) -> ChoiceTotal:
 
 
 def _of_choice(filling: Filling, dose: Dose, guests: Sequence[Guest]) -> ChoiceTotal:
-    recipe, each_student, portions = filling.sheet.recipe.key, filling.each_student, filling.portions
-    taken = [guest.chosen[recipe, dose.what] for guest in guests if (recipe, dose.what) in guest.chosen]
+    recipe, each_student, portions, units = filling.sheet.recipe, filling.each_student, filling.portions, filling.sheet.recipe.fill.units
+    taken = [guest.chosen[recipe.key, dose.what] for guest in guests if (recipe.key, dose.what) in guest.chosen]
     chosen = {option: taken.count(option) * each_student for option in dose.options}
     unknown = max(portions - sum(chosen.values()), 0)
-    share = -(-unknown // max(len(dose.offered), 1))
+    share = ceil(Fraction(ceil(Fraction(unknown, units)), max(len(dose.offered), 1))) * units
     options = tuple(
         OptionTotal(
             option=one.option,

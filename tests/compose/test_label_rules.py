@@ -9,9 +9,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.compose.batch_codes import batch_code
+from builder.compose.label_heights import height_rules, rules_of
 from builder.compose.label_layout import Rules, box_of, lay_out
 from builder.compose.label_lines import Setter, line_height
-from builder.compose.label_plans import height_rules, plan_labels, rules_of
+from builder.compose.label_plans import plan_labels
 from builder.compose.label_texts import LabelText, Run
 from builder.compose.label_warnings import warnings_of
 from builder.model.container import Container, Outside

@@ -61,7 +61,10 @@ class FindingView:
 
 @dataclass(frozen=True)
 class ProductBatches:
-    """One product of the class: its batches, what they need in all (empty for one batch), what each student may add, its codes."""
+    """One product of the class: its batches, what they need in all (empty for one batch), what each student may add, its codes.
+
+    `labels` say how many labels there are of which finish, a line for each kind of container.
+    """
 
     name: str
     containers: str
@@ -70,6 +73,7 @@ class ProductBatches:
     choices: tuple[ChoiceView, ...]
     codes: str
     totals: tuple[TotalTable, ...]
+    labels: tuple[str, ...]
 
 
 @dataclass(frozen=True)

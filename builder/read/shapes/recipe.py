@@ -27,6 +27,7 @@ from builder.read.shapes.fields import (
     Time,
     Weight,
     Whole,
+    WholeAboveZero,
     YesOrNo,
     reads,
 )
@@ -126,6 +127,7 @@ class FillShape(Shape):
     container: Text = needed("container", "4 fl oz bottle")
     weight: Weight = needed("weight", "113 g")
     measured: Text = maybe("measured", "")
+    units: WholeAboveZero = maybe("units in a package", 1)
 
 
 class MeasuredDensityShape(Shape):

@@ -98,6 +98,7 @@ class LabelRegionShape(Shape):
     may_contain: RegionRuleShape = needed("may contain")
     allergens: RegionRuleShape = needed("allergens")
     nano: RegionRuleShape = needed("nano")
+    with_little_room: RegionRuleShape = needed("with little room")
     soap: RegionRuleShape | None = maybe("soap")
 
 

@@ -1,0 +1,62 @@
+"""Which sheets the labels of a class are tried on: the one that is asked for, or those that sit on the container before others."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from builder.model.batch_sheet import BatchSheet
+from builder.model.class_sheet import ClassSheet
+from builder.model.label_stock import LabelStock
+from builder.model.label_surface import sits
+from builder.model.place import fold
+from builder.model.studio import Studio
+
+
+@dataclass(frozen=True)
+class Wished:
+    """What counts for a class: its own wishes before those of the studio."""
+
+    sheet: str
+    panels: int
+    to_colour: bool
+
+
+def wished(studio: Studio, sheet: ClassSheet) -> Wished:
+    """Give what a class asks of its labels."""
+    own, ours = sheet.studio_class.labels, studio.profile.labels
+    to_colour = own.to_colour if own.to_colour is not None else ours.to_colour
+    return Wished(own.sheet or ours.sheet or "", own.panels or ours.panels or 1, bool(to_colour))
+
+
+def stocks_to_try(studio: Studio, sheet: ClassSheet, filled: BatchSheet) -> tuple[Sequence[LabelStock], Sequence[LabelStock]]:
+    """Give the sheet that is asked for, or those of the studio's paper in turn, and after them the second best.
+
+    These are tags that hang on the container, then labels that are known not to sit on it.
+    """
+    wishes = wished(studio, sheet)
+    if wishes.sheet:
+        stock = studio.label_stocks.get(fold(wishes.sheet))
+        return [stock] if stock else [], []
+    known = known_stocks(studio)
+    too_large = [stock for stock in known if label_sits(studio, filled, stock, wishes, wishes.panels) is False]
+    return [one for one in known if one not in too_large], [*(tag_stocks(studio) if too_large else ()), *too_large]
+
+
+def label_sits(studio: Studio, filled: BatchSheet, stock: LabelStock, wishes: Wished, panels: int) -> bool | None:
+    """Say whether the labels of one container sit on it, one to colour in among them; None where it is not measured, or for a package."""
+    container = studio.container(filled.recipe.fill.container)
+    return sits(container, stock, panels + wishes.to_colour) if container and filled.recipe.fill.units == 1 else None
+
+
+def known_stocks(studio: Studio) -> list[LabelStock]:
+    """Give the rectangular sheets of the studio's paper, the studio's own first."""
+    return [one for one in _of_our_paper(studio) if not one.is_round and one.hole is None]
+
+
+def tag_stocks(studio: Studio) -> list[LabelStock]:
+    """Give the sheets of tags of the studio's paper, the studio's own first."""
+    return [one for one in _of_our_paper(studio) if one.hole is not None]
+
+
+def _of_our_paper(studio: Studio) -> list[LabelStock]:
+    stocks = [one for one in studio.label_stocks.values() if one.paper == studio.profile.paper]
+    return sorted(stocks, key=lambda one: not one.place.file.startswith("shelf/"))

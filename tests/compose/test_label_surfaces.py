@@ -1,0 +1,95 @@
+"""Whether a label sits on its container, and which sheet is taken where the studio names none."""
+
+from dataclasses import replace
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from builder.compose.label_plans import plan_labels
+from builder.compose.label_stocks import stocks_to_try
+from builder.model.label_surface import sits
+from builder.model.quantity import Length
+from tests.compose.conftest import FILES, read_edition, write_studio
+from tests.compose.test_label_rules import container
+
+MEASURES = "source: common-practice, at: measured with a tape, known: measured}\n"
+
+
+@pytest.fixture(scope="module")
+def stocks(tmp_path_factory):
+    return read_edition(write_studio(tmp_path_factory.mktemp("surfaces"))).studio.label_stocks
+
+
+# Plain geometry: a label of 95.25 mm by 63.5 mm (letter 2 x 4), and circles and squares of 60.96 mm, whose diagonal is 86.2 mm.
+@pytest.mark.parametrize(
+    ("shape", "outside", "sheet", "labels", "sat"),
+    [
+        ("cylinder", {"height": "63.5", "around": "95.25"}, "letter 2 x 4", 1, True),
+        ("cylinder", {"height": "63.4", "around": "200"}, "letter 2 x 4", 1, False),
+        ("cylinder", {"height": "70", "around": "190"}, "letter 2 x 4", 2, False),
+        ("cylinder", {"height": "70", "around": "190.5"}, "letter 2 x 4", 2, True),
+        ("cylinder", {"height": "70"}, "letter 2 x 4", 1, None),
+        ("cylinder", {"lid": "30"}, "letter 2 x 4", 1, None),
+        ("round lid", {"lid": "61"}, "letter 3 x 4 round", 1, True),
+        ("round lid", {"lid": "60"}, "letter 3 x 4 round", 1, None),
+        ("round lid", {"lid": "86"}, "letter 3 x 4 square", 1, None),
+        ("round lid", {"lid": "86.3"}, "letter 3 x 4 square", 1, True),
+        ("round lid", {"lid": "60", "height": "20", "around": "210"}, "letter 3 x 4 round", 1, False),
+        ("bag", {"width": "75", "height": "100"}, "letter 2 x 4", 1, False),
+        ("bag", {"width": "75", "height": "100"}, "letter 3 x 4 square", 2, True),
+        ("cavity", {"width": "65", "height": "96"}, "letter 2 x 4", 1, True),
+        ("bag", {"width": "75", "height": "100"}, "letter tags", 1, True),
+        ("cylinder", {}, "letter 2 x 4", 1, None),
+    ],
+)
+def test_what_sits(stocks, shape, outside, sheet, labels, sat):
+    assert sits(container(shape, **outside), stocks[sheet], labels) is sat
+
+
+@given(st.sampled_from(("cylinder", "round lid", "bag", "cavity")), st.integers(10, 200), st.integers(10, 400), st.integers(1, 3))
+def test_what_sits_also_sits_on_a_larger_container_and_with_fewer_labels(stocks, shape, height, other, labels):
+    outside = {"height": str(height), "around": str(other), "width": str(other), "lid": str(other)}
+    larger = {key: str(int(value) + 7) for key, value in outside.items()}
+    for stock in (stocks["letter 2 x 4"], stocks["letter 3 x 4 round"]):
+        if sits(container(shape, **outside), stock, labels):
+            assert sits(container(shape, **larger), stock, labels)
+            assert labels == 1 or sits(container(shape, **outside), stock, labels - 1)
+
+
+def plans(tmp_path, measures):
+    recipe = FILES["recipes/salts.yaml"].replace("4 fl oz jar, weight: 113 g", "our jar, weight: 113 g, measured: one filled")
+    shelf = f"our jar: {{capacity: 4 fl oz, shape: round lid, {measures}{MEASURES}"
+    edition = read_edition(write_studio(tmp_path, recipes__salts_yaml=recipe, shelf__containers_yaml=shelf))
+    return edition.studio, edition.sheets[-1], next(plan_labels(edition.studio, edition.sheets[-1]))
+
+
+def test_the_sheet_whose_labels_sit_is_taken_first_then_a_tag(tmp_path):
+    _, _, roomy = plans(tmp_path / "roomy", "height: 70 mm, around: 240 mm, lid: 70 mm, ")
+    assert roomy.laid_out.stock.name == "letter 2 x 4"
+    _, _, narrow = plans(tmp_path / "narrow", "height: 62 mm, around: 240 mm, lid: 60 mm, ")
+    assert narrow.laid_out.stock.width.millimetres < 95
+    studio, sheet, flat = plans(tmp_path / "flat", "height: 20 mm, around: 240 mm, lid: 60 mm, ")
+    stock = flat.laid_out.stock
+    assert stock.hole is not None
+    # The text of a tag stands below its hole, which is drawn from 9 mm to 14 mm.
+    (cells, *_) = flat.laid_out.cells
+    assert all(block.y >= 14 for cell in cells for block in cell)
+    names = [one.name for stocks in stocks_to_try(studio, sheet, flat.filled) for one in stocks]
+    assert len(names) == len(set(names)) and names.index(stock.name) < names.index("letter 1 x 2")
+
+
+def test_without_measures_every_sheet_is_tried_in_its_own_order(tmp_path):
+    studio, sheet, plan = plans(tmp_path, "")
+    names = [one.name for stocks in stocks_to_try(studio, sheet, plan.filled) for one in stocks]
+    assert names[:2] == ["letter 3 x 6", "letter 2 x 4"]
+    assert "letter tags" not in names
+
+
+def test_a_label_to_colour_in_takes_its_place_too(tmp_path):
+    studio, sheet, plan = plans(tmp_path, "height: 70 mm, around: 150 mm, lid: 70 mm, ")
+    assert plan.laid_out.stock.name == "letter 2 x 4"
+    wishes = replace(studio.profile.labels, to_colour=True)
+    studio = replace(studio, profile=replace(studio.profile, labels=wishes))
+    assert next(plan_labels(studio, sheet)).laid_out.stock.width < Length(Fraction(95))
