@@ -140,6 +140,8 @@ def _over_container(studio: Studio, sheet: ClassSheet, plan: LabelPlan) -> OverC
         tuple(one.name for one in stocks if lay_out(plan.texts, one, wishes.panels, rules, setter))
         for stocks in (sitting, tag_stocks(studio))
     )
+    on_two = (one for one in known_stocks(studio) if label_sits(studio, filled, one, wishes, 2))
+    fit_on_two = tuple(one.name for one in (*on_two, *tag_stocks(studio)) if lay_out(plan.texts, one, 2, rules, setter))
     return OverContainer(
         container=container_name(studio, filled),
         sheet=stock.name,
@@ -148,6 +150,7 @@ def _over_container(studio: Studio, sheet: ClassSheet, plan: LabelPlan) -> OverC
         places=", ".join(f"{what} {_mm(length)}" for what, length in container.outside.measured),
         would_do=would_do,
         tags=tags,
+        on_two=fit_on_two if wishes.panels == 1 else (),
     )
 
 

@@ -9,9 +9,10 @@ import pytest
 import yaml
 
 from builder import pipeline
+from builder.compose.label_counts import label_counts, label_totals
 from builder.compose.label_languages import day, glued, in_figures, joined, length_of_time
 from builder.compose.label_plans import plan_labels
-from builder.model.untranslated import untranslated
+from builder.model.untranslated import is_translated, said_alone, untranslated
 from builder.press.typefaces import typefaces_of_labels
 from tests.compose.conftest import in_region, read_edition, write_studio
 
@@ -106,6 +107,14 @@ def test_lengths_of_time(languages, english, own, french):
     assert length_of_time(english, own, languages[1]).replace("\u00a0", " ") == french
 
 
+def test_what_stands_in_french_alone_is_no_translation(edition):
+    studio, french = edition.studio, edition.studio.languages["French"]
+    salts = studio.recipes["salts"]
+    assert said_alone(salts, french) == ()
+    assert [key for key, _ in said_alone(replace(salts, storage="", label_cautions=()), french)] == ["storage", "label cautions"]
+    assert not is_translated(replace(salts, storage=""), studio)
+
+
 def test_a_recipe_without_its_french_has_no_labels(edition):
     studio = edition.studio
     bare = replace(studio.recipes["salts"], translations={})
@@ -114,7 +123,10 @@ def test_a_recipe_without_its_french_has_no_labels(edition):
     (salts,) = (one for one in sheet.made if one.batch.recipe.key == "salts")
     batches = tuple(replace(planned, sheet=replace(planned.sheet, recipe=bare)) for planned in salts.batches)
     assert list(plan_labels(studio, replace(sheet, made=(salts,)))) != []
-    assert list(plan_labels(studio, replace(sheet, made=(replace(salts, batches=batches),)))) == []
+    without = replace(salts, batches=batches)
+    assert list(plan_labels(studio, replace(sheet, made=(without,)))) == []
+    assert label_counts(studio, without) == ("No labels: what they say is not written in English and French",)
+    assert [len(list(label_totals(studio, replace(sheet, made=(one,))))) for one in (without, salts)] == [0, 1]
 
 
 @pytest.fixture(scope="module")
