@@ -61,7 +61,7 @@ def check(folder: Path, *, on: date, output: Path | None = None) -> Outcome:
     stopped = held_back(findings, studio)
     sound = [a_class for key, a_class in studio.classes.items() if key not in stopped]
     sheets = reckon_classes(studio, sound, on=on)
-    findings = accept_findings([*findings, *check_sheets(sheets, studio), *check_labels(label_fits(studio, sheets))], studio)
+    findings = accept_findings([*findings, *check_sheets(sheets, studio), *check_labels(label_fits(studio, sheets), studio)], studio)
     left_out = held_back(findings, studio)
     sheets = tuple(sheet for sheet in sheets if sheet.studio_class.key not in left_out)
     return Outcome(tuple(_sorted(findings)), studio, sheets, left_out)

@@ -35,6 +35,7 @@ from builder.check.label_over_container import find_labels_over_containers
 from builder.check.label_sheets import find_unfit_label_sheets
 from builder.check.label_too_small import find_labels_too_small
 from builder.check.label_unsaid import find_what_labels_leave_unsaid
+from builder.check.label_untranslated import find_labels_untranslated
 from builder.check.letters_not_in_font import find_letters_not_in_font
 from builder.check.links_broken import find_broken_links
 from builder.check.lye_liquids import find_unfit_lye_liquids
@@ -166,10 +167,10 @@ def check_sheets(sheets: Iterable[ClassSheet], studio: Studio) -> list[Finding]:
     return [*(finding for finding, _ in of_sheets), *say_once(chain(of_batches, of_classes))]
 
 
-def check_labels(fits: Iterable[LabelFit]) -> list[Finding]:
-    """Run every rule on how the labels fit; the same product on several dates is told once."""
+def check_labels(fits: Iterable[LabelFit], studio: Studio) -> list[Finding]:
+    """Run every rule on what labels say and how they fit; the same product on several dates is told once."""
     fits = tuple(fits)
-    return list(dict.fromkeys(chain(find_labels_too_small(fits), find_labels_over_containers(fits))))
+    return [*find_labels_untranslated(studio), *dict.fromkeys(chain(find_labels_too_small(fits), find_labels_over_containers(fits)))]
 
 
 def _found(batches: Iterable[Batch]) -> Iterator[BatchFinding]:

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator
 
 from builder.model.finding import Finding, caution
-from builder.model.label_fit import LabelFit
+from builder.model.label_fit import LabelFit, OverContainer
 
 
 def find_labels_over_containers(fits: Iterable[LabelFit]) -> Iterator[Finding]:
@@ -17,15 +17,21 @@ def find_labels_over_containers(fits: Iterable[LabelFit]) -> Iterator[Finding]:
             fit.place,
             f'{fit.name}: a label of the sheet "{over.sheet}" is {over.label}, and the container "{over.container}" has no place for '
             f"{'it' if over.labels == 1 else f'{over.labels} of them'} ({over.places}).",
-            f"{_remedy(over.would_do, over.tags)} {fit.with_little_room}",
+            f"{_remedy(over)} {fit.with_little_room}",
             about=frozenset({fit.class_key}),
         )
 
 
-def _remedy(would_do: tuple[str, ...], tags: tuple[str, ...]) -> str:
-    listed = " or ".join(f'"{name}"' for name in would_do[:3])
-    ways = [f"choose a sheet whose labels hold the text and sit: {listed}"] if would_do else []
-    ways += [f"write `sheet: {tags[0]}` under `labels:` to hang a tag on it"] if tags else []
+def _remedy(over: OverContainer) -> str:
+    """Name the ways out; that of two labels only where one does not do."""
+    ways = [f"choose a sheet whose labels hold the text and sit: {_or(over.would_do)}"] if over.would_do else []
+    ways += [f"write `sheet: {over.tags[0]}` under `labels:` to hang a tag on it"] if over.tags else []
+    if over.on_two and not ways:
+        ways = [f"write `panels: 2` and `sheet: {over.on_two[0]}` under `labels:`, for the front and the back on two"]
     ways += ["measure the container again, take a larger one, or shorten what the label says"]
     told = "; or ".join(ways)
     return f"{told[0].upper()}{told[1:]}."
+
+
+def _or(names: tuple[str, ...]) -> str:
+    return " or ".join(f'"{name}"' for name in names[:3])

@@ -58,7 +58,8 @@ def _of_profile(profile: Profile) -> Iterator[tuple[str, Place]]:
 def _of_recipe(recipe: Recipe) -> Iterator[tuple[str, Place]]:
     texts = {"name": [recipe.name], "about": [recipe.about], "keeps": [recipe.keeps, recipe.after_opening], "storage": [recipe.storage]}
     lists = {"directions": [recipe.directions], "tools": recipe.tools, "label cautions": recipe.label_cautions}
-    yield from _at_keys({**texts, **lists}, recipe.at)
+    told = [text for one in recipe.translations.values() for text in one.texts]
+    yield from _at_keys({**texts, **lists, "translations": told}, recipe.at)
     yield from ((phase.name.text, phase.name.place) for phase in recipe.phases)
     yield from ((choice.what, choice.place) for choice in recipe.choices)
 

@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from babel.dates import format_date, format_time
 from babel.numbers import format_currency, get_currency_precision
+from babel.units import format_unit
 
 LOCALES = {"US": "en_US", "Canada": "en_US", "UK": "en_GB", "EU": "en_GB"}
 NARROW_NBSP = "\u202f"
@@ -37,6 +38,11 @@ def plain_date(day: date, locale: str) -> str:
 def clock(moment: datetime, locale: str) -> str:
     """Write a time of day: `10:00 AM`, or `10:00` in a 24-hour locale."""
     return format_time(moment.time(), "short", locale=locale).replace(NARROW_NBSP, NBSP)
+
+
+def length_in_words(number: int, unit: str, locale: str) -> str:
+    """Write a length of time in days, weeks, months or years: `3 months`, `3 mois`."""
+    return format_unit(number, f"duration-{unit}", locale=locale).replace(" ", NBSP)
 
 
 def price(value: Fraction, currency: str, locale: str) -> str:

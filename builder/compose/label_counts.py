@@ -9,12 +9,18 @@ from builder.compose.wording import counted, within
 from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet, Finish, MadeSheet
 from builder.model.studio import Studio
+from builder.model.untranslated import is_translated
 
 MIXED = "Each label names one option of a choice: who mixes several writes the others, and what they add to the ingredients, on it by hand"
 
 
 def label_counts(studio: Studio, made: MadeSheet) -> tuple[str, ...]:
-    """Give a line for each kind of container: `Labels: 4 lavender essential oil, 3 no scent`, with how many are a guess."""
+    """Give a line for each kind of container: `Labels: 4 lavender essential oil, 3 no scent`, with how many are a guess.
+
+    What is not written in every language of its region has no labels.
+    """
+    if not is_translated(made.batch.recipe, studio):
+        return (f"No labels: what they say is not written in {studio.labelling.region.says('languages')}",)
     several = sum(bool(finishes) for finishes in made.finishes) > 1
     lines = tuple(
         f"Labels{f' for the {container_name(studio, filled)}' if several else ''}{_packages(filled)}: {_of_each(finishes)}"
@@ -48,6 +54,8 @@ def _open_words(left_open: int, all_labels: int) -> str:
 def label_totals(studio: Studio, sheet: ClassSheet) -> Iterator[str]:
     """Give a line for each sheet of labels to print, with how many labels it has."""
     for made in sheet.made:
+        if not is_translated(made.batch.recipe, studio):
+            continue
         for number, ((filled, _), finishes) in enumerate(zip(made.fillings, made.finishes, strict=True)):
             container = f", {container_name(studio, filled)}" if number else ""
             if finishes:

@@ -170,7 +170,8 @@ def _heads(text: LabelText, box: Box, points: float, setter: Setter) -> Iterator
     """Give the top of the front, its name in ever smaller type."""
     for larger in (1.5, 1.3, 1.15, 1.0):
         name, other = min(points * larger, NAME_LARGEST), points * min(larger, 1.15)
-        head: list[tuple[Paragraph, float]] = [((Run(text.identity, bold=True),), other), ((Run(text.name, bold=True),), name)]
+        head: list[tuple[Paragraph, float]] = [((Run(text.identity, bold=True),), other)]
+        head += [((Run(one, bold=True),), name) for one in (text.name, *text.other_names)]
         head += [((Run(text.variant),), other)] if text.variant else []
         blocks = setter.stack([*head, *((line, points) for line in text.lines)], box.x, box.y, box.width, GAP)
         if blocks:

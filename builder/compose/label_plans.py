@@ -20,6 +20,7 @@ from builder.model.label_stock import LabelStock
 from builder.model.quantity import Length
 from builder.model.studio import Studio
 from builder.model.type_height import Statement
+from builder.model.untranslated import is_translated
 
 
 @dataclass(frozen=True)
@@ -50,12 +51,15 @@ def label_fits(studio: Studio, sheets: Iterable[ClassSheet]) -> list[LabelFit]:
 
 
 def plan_labels(studio: Studio, sheet: ClassSheet) -> Iterator[LabelPlan]:
-    """Plan the labels of one date; a kind of container that is not filled has none, and so has a studio whose region cannot be read."""
+    """Plan the labels of one date; a kind of container that is not filled has none, and so has a recipe that lacks a language of
+    its region, and a studio whose region cannot be read."""
     if all(rule.region != studio.profile.region for rule in studio.type_heights):
         return
     setter = Setter(studio.typefaces)
     panels = wished(studio, sheet).panels
     for made in sheet.made:
+        if not is_translated(made.batch.recipe, studio):
+            continue
         for number, (filled, _) in enumerate(made.fillings):
             pots = jars_of(sheet, made, number)
             finishes = made.finishes[number]
@@ -81,7 +85,8 @@ def _text(studio: Studio, sheet: ClassSheet, made: MadeSheet, filled: BatchSheet
     text = label_text(studio, sheet, made, filled, finish.variant, pot)
     if finish.units == 1:
         return text
-    return replace(text, net=package_contents(filled, studio.profile.region, finish.units, container_name(studio, filled)))
+    container, languages = container_name(studio, filled), studio.label_languages
+    return replace(text, net=package_contents(filled, studio.profile.region, finish.units, container, languages))
 
 
 def _fit(studio: Studio, sheet: ClassSheet, plan: LabelPlan) -> LabelFit:
@@ -135,6 +140,8 @@ def _over_container(studio: Studio, sheet: ClassSheet, plan: LabelPlan) -> OverC
         tuple(one.name for one in stocks if lay_out(plan.texts, one, wishes.panels, rules, setter))
         for stocks in (sitting, tag_stocks(studio))
     )
+    on_two = (one for one in known_stocks(studio) if label_sits(studio, filled, one, wishes, 2))
+    fit_on_two = tuple(one.name for one in (*on_two, *tag_stocks(studio)) if lay_out(plan.texts, one, 2, rules, setter))
     return OverContainer(
         container=container_name(studio, filled),
         sheet=stock.name,
@@ -143,6 +150,7 @@ def _over_container(studio: Studio, sheet: ClassSheet, plan: LabelPlan) -> OverC
         places=", ".join(f"{what} {_mm(length)}" for what, length in container.outside.measured),
         would_do=would_do,
         tags=tags,
+        on_two=fit_on_two if wishes.panels == 1 else (),
     )
 
 

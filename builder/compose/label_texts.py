@@ -1,21 +1,22 @@
-"""What a label says, in the words of its region: a front with what it is and how much, a back with what is in it, how to use and keep it,
-who made it, and the batch."""
+"""What a label says, in the words of its region and in each of its languages: a front with what it is and how much, a back with what is in
+it, how to use and keep it, who made it, and the batch."""
 
 from dataclasses import dataclass
 from datetime import date
 
 from builder.compose.batch_codes import batch_code
-from builder.compose.dates import locale_of, plain_date
+from builder.compose.dates import locale_of
+from builder.compose.label_languages import colon_of, day, glued, in_figures, joined, length_of_time, said, sentences
 from builder.compose.label_warnings import warnings_of
-from builder.compose.label_words import ingredient_text, net_contents, variant_name
-from builder.compose.wording import NBSP, keep_together, sentence
+from builder.compose.label_words import chosen_in, ingredient_text, net_contents
+from builder.compose.wording import NBSP, keep_together, sentence, within
 from builder.model.batch_sheet import BatchSheet, Variant
 from builder.model.class_sheet import ClassSheet, MadeSheet
 from builder.model.durability import MOST_DATED, Durability, durability_in
+from builder.model.language import Language
+from builder.model.place import fold
 from builder.model.studio import Profile, Studio
 from builder.model.studio_class import Format
-
-NOT_FOR_SALE = "Made by hand in a class. Not tested for sale."
 
 
 @dataclass(frozen=True)
@@ -35,6 +36,7 @@ class LabelText:
     """The text of one label.
 
     `lines` are the day, whose it is, and the batch; what is not known is a line to write on. The back begins with the ingredient list.
+    `other_names` is the name in the other languages of the region, where it differs.
     """
 
     identity: str
@@ -43,38 +45,41 @@ class LabelText:
     lines: tuple[Paragraph, ...]
     net: Paragraph
     back: tuple[Paragraph, ...]
+    other_names: tuple[str, ...] = ()
 
 
 def label_text(studio: Studio, sheet: ClassSheet, made: MadeSheet, filled: BatchSheet, variant: Variant, pot: str) -> LabelText:
     """Write the label of one variant from one pot."""
-    profile, recipe = studio.profile, filled.recipe
+    profile, recipe, languages = studio.profile, filled.recipe, studio.label_languages
     # What students take home from a demonstration of soap comes from an earlier batch: it has had time to cure.
     from_before = filled.product.made_with_lye and sheet.studio_class.format is Format.DEMO
     made_on = sheet.date.on.date() if sheet.date and not from_before else None
     code = "" if from_before else batch_code(studio, sheet, made, pot)
-    locale = locale_of(profile.region)
-    net = net_contents(filled, profile.region)
-    day = Run(f"Made{NBSP}{plain_date(made_on, locale).replace(' ', NBSP)}") if made_on else Run("Made on ")
-    batch = Run(f"Batch:{NBSP}{code}" if code else "Batch: ", bold=True)
+    locale, colon = locale_of(profile.region), colon_of(languages)
+    net = in_figures(net_contents(filled, profile.region), languages)
+    on = Run(f"{said(languages, 'made')}{NBSP}{day(made_on, languages, locale)}") if made_on else Run(f"{said(languages, 'made on')} ")
+    batch = f"{said(languages, 'batch')}{colon}"
+    name, *other_names = dict.fromkeys(glued(recipe.told_in(language.name).name, language) for language in languages)
     return LabelText(
-        identity=sentence(filled.product.identity),
-        name=recipe.name,
-        variant=sentence(variant_name(variant)),
+        identity=joined(sentence(language.text(filled.product.identity)) for language in languages),
+        name=name,
+        other_names=tuple(other_names),
+        variant=joined(_variant(studio, filled, variant, language) for language in languages),
         lines=(
-            (day,) if made_on else (day, Run("", blank=18)),
-            (Run("By "), Run("", blank=18)),
-            (batch,) if code else (batch, Run("", blank=14)),
+            (on,) if made_on else (on, Run("", blank=18)),
+            (Run(f"{said(languages, 'by')} "), Run("", blank=18)),
+            (Run(f"{batch}{NBSP}{code}", bold=True),) if code else (Run(f"{batch} ", bold=True), Run("", blank=14)),
         ),
         net=(Run(net, bold=True),)
         if net
-        else (Run("Net Wt " if profile.region == "US" else "Net weight ", bold=True), Run("", bold=True, blank=14)),
+        else (Run("Net Wt " if profile.region == "US" else f"{said(languages, 'net weight')} ", bold=True), Run("", bold=True, blank=14)),
         back=tuple(
             paragraph
             for paragraph in (
-                (Run("Ingredients: ", bold=True), Run(ingredient_text(variant.ingredients, studio.labelling.region))),
-                (*_directions(recipe.directions), Run(" ".join(warnings_of(studio, filled, variant)), bold=True)),
-                _keeping(filled, made_on, locale, profile.region),
-                (Run(f"Made at {maker(profile)}. {NOT_FOR_SALE}"),),
+                _ingredients(studio, variant, colon),
+                *(_using(studio, filled, variant, language) for language in languages),
+                _keeping(studio, filled, made_on, locale),
+                (Run(f"{said(languages, 'made at')} {maker(profile)}. {sentences(languages, 'not for sale')}"),),
             )
             if any(run.text or run.blank for run in paragraph)
         ),
@@ -86,26 +91,48 @@ def maker(profile: Profile) -> str:
     return ", ".join((profile.name, *profile.address, *list(profile.contact.values())[:1]))
 
 
-def _directions(directions: str) -> Paragraph:
-    return (Run("Use: ", bold=True), Run(f"{directions} ")) if directions else ()
+def _variant(studio: Studio, filled: BatchSheet, variant: Variant, language: Language) -> str:
+    """Give what was chosen, in one language: in the studio's words for it, or in those of the stock for its card."""
+    own = filled.recipe.told_in(language.name).options
+    return sentence(", ".join(within(own.get(fold(chosen)) or studio.name_in(language, chosen)) for chosen in chosen_in(variant)))
 
 
-def _keeping(filled: BatchSheet, made_on: date | None, locale: str, region: str) -> Paragraph:
-    """Say until when it is good and how to store it.
+def _ingredients(studio: Studio, variant: Variant, colon: str) -> Paragraph:
+    region = studio.labelling.region
+    listed = ingredient_text(variant.ingredients, region).replace("CI ", f"CI{NBSP}")
+    return (Run(f"{region.says('heading')}{colon} ", bold=True), Run(listed))
+
+
+def _using(studio: Studio, filled: BatchSheet, variant: Variant, language: Language) -> Paragraph:
+    """Say how to use it and what to beware of; where a label has several languages, also how to store it."""
+    told, word = filled.recipe.told_in(language.name), f"{language.words['use']}{colon_of((language,))} "
+    uses = (Run(word, bold=True), Run(f"{glued(told.directions, language)} ")) if told.directions else ()
+    warnings = Run(glued(" ".join(warnings_of(studio, filled, variant, language)), language), bold=True)
+    apart = len(studio.label_languages) > 1 and told.storage
+    return (*uses, warnings, Run(f" {glued(told.storage, language)}")) if apart else (*uses, warnings)
+
+
+def _keeping(studio: Studio, filled: BatchSheet, made_on: date | None, locale: str) -> Paragraph:
+    """Say until when it is good and, in one language, how to store it.
 
     Above 30 months the European Union asks for the time after opening and no date (Regulation 1223/2009 Art. 19(1)(c), read).
     """
-    recipe = filled.recipe
+    recipe, languages, region = filled.recipe, studio.label_languages, studio.labelling.region
     keeps = durability_in(recipe.keeps)
     parts: list[Run] = []
-    if keeps and keeps.months > MOST_DATED and recipe.after_opening and region in ("EU", "UK"):
-        parts.append(Run(f"Once opened, good for {keep_together(recipe.after_opening)}. "))
+    if keeps and keeps.months > MOST_DATED and recipe.after_opening and region.name in ("EU", "UK"):
+        parts.append(Run(f"{said(languages, 'once opened')} {keep_together(recipe.after_opening)}. "))
     elif recipe.keeps:
         until = _last_day(filled, made_on, keeps)
-        parts += [Run("Best used before the end of ", bold=True)]
-        parts += [Run(plain_date(until, locale).replace(" ", NBSP), bold=True)] if until else [Run("", blank=18)]
-        parts += [Run(f" (keeps {recipe.keeps}). ")]
-    return (*parts, Run(recipe.storage)) if recipe.storage else tuple(parts)
+        parts.append(Run(f"{region.says('best before').replace(' /', NBSP + '/')} ", bold=True))
+        parts.append(Run(day(until, languages, locale), bold=True) if until else Run("", blank=18))
+        parts.append(Run(f" ({joined(_keeps(filled, language) for language in languages)}). "))
+    return (*parts, Run(recipe.storage)) if recipe.storage and len(languages) == 1 else tuple(parts)
+
+
+def _keeps(filled: BatchSheet, language: Language) -> str:
+    told = filled.recipe.told_in(language.name)
+    return f"{language.words['keeps']} {length_of_time(filled.recipe.keeps, told.keeps, language)}"
 
 
 def _last_day(filled: BatchSheet, made_on: date | None, keeps: Durability | None) -> date | None:

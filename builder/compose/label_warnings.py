@@ -5,17 +5,18 @@ from collections.abc import Iterator
 from builder.model.batch_sheet import BatchSheet, Variant
 from builder.model.ingredient import Ingredient
 from builder.model.label_warning import Because, WarningRule
+from builder.model.language import ENGLISH, Language
 from builder.model.place import fold
 from builder.model.studio import Studio
 
 
-def warnings_of(studio: Studio, sheet: BatchSheet, variant: Variant) -> tuple[str, ...]:
-    """Give the warnings of one variant, the prescribed ones first and each once."""
-    own = sheet.recipe.label_cautions
-    said = (*own, sheet.recipe.directions)
+def warnings_of(studio: Studio, sheet: BatchSheet, variant: Variant, language: Language = ENGLISH) -> tuple[str, ...]:
+    """Give the warnings of one variant in a language, the prescribed ones first and each once. What is said already is seen in English."""
+    own = sheet.recipe.told_in(language.name).label_cautions
+    said = (*sheet.recipe.label_cautions, sheet.recipe.directions)
     called_for = [rule for rule in studio.label_warnings if _holds(rule, studio, sheet, variant) and not rule.is_said_in(said)]
-    prescribed = [rule.wording for rule in called_for if rule.because is Because.LAW]
-    others = [rule.wording for rule in called_for if rule.because is not Because.LAW]
+    prescribed = [language.text(rule.wording) for rule in called_for if rule.because is Because.LAW]
+    others = [language.text(rule.wording) for rule in called_for if rule.because is not Because.LAW]
     return tuple(dict.fromkeys((*prescribed, *own, *others)))
 
 

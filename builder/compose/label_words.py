@@ -2,8 +2,9 @@
 
 Order comes from the ingredient list. Names: INCI names; in the United States the English name first, since a Latin name alone is not
 English (21 CFR 701.2, from memory), and colours under the name of the region's list. Net contents: a figure is cut, never rounded up;
-ounces show two decimals at most (uniform labelling regulation 27.0641), grams three digits (16 CFR 500.19(b)). From one pound or pint
-on the ounces are also divided into larger units (15 USC 1453(a)(3)); below 4 lb and 1 gal the ounces in all come first (21 CFR
+ounces show two decimals at most (uniform labelling regulation 27.0641), grams three digits (16 CFR 500.19(b)). In Canada two are enough
+below 100 (C.R.C. c. 417 ss. 25-27, read), and few then need a decimal sign, which English and French write differently. From one pound or
+pint on the ounces are also divided into larger units (15 USC 1453(a)(3)); below 4 lb and 1 gal the ounces in all come first (21 CFR
 701.13(j)). Outside the United States the metric figure stands alone.
 """
 
@@ -17,6 +18,7 @@ from builder.model.ingredient import DeclaredAs
 from builder.model.labelling import LabelRegion
 from builder.model.place import fold
 from builder.model.quantity import Density, Mass
+from builder.model.recipe import left_out
 
 
 @dataclass(frozen=True)
@@ -38,7 +40,12 @@ def ingredient_text(listed: IngredientList, region: LabelRegion) -> str:
 
 def variant_name(variant: Variant) -> str:
     """Give what was chosen, in words; empty where a recipe offers no choice."""
-    return ", ".join(within(option) if option is not None else f"no {what}" for what, option in variant.chosen)
+    return ", ".join(within(option) for option in chosen_in(variant))
+
+
+def chosen_in(variant: Variant) -> tuple[str, ...]:
+    """Give what was chosen or left out, each by its name."""
+    return tuple(option if option is not None else left_out(what) for what, option in variant.chosen)
 
 
 def net_contents(sheet: BatchSheet, region: str, units: int = 1) -> str:
@@ -54,9 +61,8 @@ def net_contents(sheet: BatchSheet, region: str, units: int = 1) -> str:
         if sheet.soap is None or sheet.soap.cured_bar is None:
             return ""
         fill = sheet.soap.cured_bar * units
-    if region == "US":
-        return f"Net Wt {_both(in_unit(fill, 'oz'), 'oz', POUNDS, _three_digits(fill.grams, 'g', 'kg'))}"
-    return _three_digits(fill.grams, "g", "kg")
+    metric = _in_figures(fill.grams, "g", "kg", region)
+    return f"Net Wt {_both(in_unit(fill, 'oz'), 'oz', POUNDS, metric)}" if region == "US" else metric
 
 
 def _declared(entry: Declared, region: LabelRegion) -> str:
@@ -79,10 +85,8 @@ def _name(entry: Declared, region: LabelRegion) -> str:
 
 def _by_volume(fill: Mass, density: Density, region: str) -> str:
     millilitres = fill.grams / density.grams_per_millilitre
-    metric = _three_digits(millilitres, "mL", "L")
-    if region != "US":
-        return metric
-    return _both(fluid_ounces(millilitres), f"fl{NBSP}oz", PINTS, metric)
+    metric = _in_figures(millilitres, "mL", "L", region)
+    return _both(fluid_ounces(millilitres), f"fl{NBSP}oz", PINTS, metric) if region == "US" else metric
 
 
 def _both(value: Fraction, ounce: str, larger: _Larger, metric: str) -> str:
@@ -99,10 +103,12 @@ def _both(value: Fraction, ounce: str, larger: _Larger, metric: str) -> str:
     return f"{divided} ({metric})"
 
 
-def _three_digits(value: Fraction, unit: str, thousand: str) -> str:
+def _in_figures(value: Fraction, unit: str, thousand: str, region: str) -> str:
+    """Write metric contents with three figures; in Canada those below 100 with two."""
+    figures = 2 if region == "Canada" and value < 100 else 3
     if value >= 1000:
         value, unit = value / 1000, thousand
-    places = max(3 - len(str(floor(value))), 0) if value >= 1 else 2
+    places = max(figures - len(str(floor(value))), 0) if value >= 1 else 2
     return f"{_cut(value, places)}{NBSP}{unit}"
 
 

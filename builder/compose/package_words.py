@@ -2,25 +2,31 @@
 
 In the United States in words: `5 bars, Net Wt 3.4 oz (96.3 g) each, Total Net Wt 17 oz (1 lb 1 oz) 481 g` (16 CFR 500.27(a), read), the
 figure of all being cut by itself and not multiplied from a cut one, as in the examples there. Elsewhere `5 × 96 g (480 g)` (common
-practice, no source).
+practice, no source), which reads alike in every language but for the decimal sign.
 """
 
+from collections.abc import Sequence
+
+from builder.compose.label_languages import in_figures
 from builder.compose.label_texts import Paragraph, Run
 from builder.compose.label_words import net_contents
 from builder.compose.portion_words import containers_of
 from builder.compose.wording import NBSP
 from builder.model.batch_sheet import BatchSheet
+from builder.model.language import Language
 
 BLANK = 14.0
 
 
-def package_contents(sheet: BatchSheet, region: str, units: int, container: str) -> Paragraph:
+def package_contents(sheet: BatchSheet, region: str, units: int, container: str, languages: Sequence[Language]) -> Paragraph:
     """Give the statement; where a soap has not been weighed after its cure both figures are lines to write on."""
     each, total = net_contents(sheet, region), net_contents(sheet, region, units)
     blank = Run("", bold=True, blank=BLANK)
     if region != "US":
         times = f"{units}{NBSP}×{NBSP}"
-        return (Run(f"{times}{each} ({total})", bold=True),) if each else (Run(times, bold=True), blank, Run(" = ", bold=True), blank)
+        if each:
+            return (Run(in_figures(f"{times}{each} ({total})", languages), bold=True),)
+        return (Run(times, bold=True), blank, Run(" = ", bold=True), blank)
     number = containers_of(units, container)
     if each:
         return (Run(f"{number}, {each} each, Total {total}", bold=True),)

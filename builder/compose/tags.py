@@ -4,10 +4,11 @@ from dataclasses import replace
 
 from builder.compose import addresses
 from builder.compose.edition import Edition
+from builder.compose.label_languages import sentences
 from builder.compose.label_lines import Block, Setter
 from builder.compose.label_pages import STYLES, border, cell_of, hole_of, labels_view
 from builder.compose.label_stocks import wished
-from builder.compose.label_texts import NOT_FOR_SALE, Paragraph, Run
+from builder.compose.label_texts import Paragraph, Run
 from builder.compose.qr_codes import qr_side, view_qr
 from builder.compose.views.labels import CellView
 from builder.model.class_sheet import ClassSheet
@@ -39,18 +40,18 @@ def _tag(edition: Edition, sheet: ClassSheet, stock: LabelStock, art: str) -> Ce
     setter, address = Setter(edition.studio.typefaces), _address(edition, sheet)
     by_hand: list[tuple[Paragraph, float]] = [((Run(f"{word} "), Run("", blank=inside - 12)), PLAIN) for word in ("For", "From")]
     blocks = setter.stack([((Run(sheet.studio_class.title, bold=True),), LARGE), *by_hand], EDGE, top, inside, GAP) or ()
-    foot = _foot(setter, address, inside, height)
+    foot = _foot(setter, address, sentences(edition.studio.label_languages, "not for sale"), inside, height)
     side = qr_side(address) if address else 0.0
     qr = view_qr(address, (width - side) / 2, foot[0].y - side) if address and foot else None
     return replace(cell_of((*blocks, *foot), art, hole_of(stock)), qr=qr)
 
 
-def _foot(setter: Setter, address: str, inside: float, height: float) -> tuple[Block, ...]:
+def _foot(setter: Setter, address: str, untested: str, inside: float, height: float) -> tuple[Block, ...]:
     """Set what stands at the foot: the address in words, broken where it has a slash, and that nothing here has been tested."""
     printed = address.removeprefix("https://")
     at_slashes = printed.replace("/", "/ ").split(" ") if setter.width(printed, False, SMALL) > inside else [printed]
     lines: list[tuple[Paragraph, float]] = [((Run(piece),), SMALL) for piece in at_slashes if piece]
-    lines.append(((Run(NOT_FOR_SALE),), SMALL))
+    lines.append(((Run(untested),), SMALL))
     blocks = setter.stack(lines, EDGE, 0.0, inside, 0.3) or ()
     down = height - EDGE - blocks[-1].below if blocks else 0.0
     return tuple(Block(block.x, block.y + down, block.width, block.points, block.lines) for block in blocks)

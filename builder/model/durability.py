@@ -35,3 +35,9 @@ def durability_in(text: str) -> Durability | None:
     if unit in _DAYS:
         return Durability(0, number * _DAYS[unit])
     return Durability(number * (12 if unit == "year" else 1), 0)
+
+
+def plain_length_in(text: str) -> tuple[int, str] | None:
+    """Read a text that is a length of time and nothing else: its number and its unit; None for any other."""
+    match = _LENGTH.fullmatch(text.strip())
+    return (int(match[1]), match[2].casefold()) if match else None

@@ -9,7 +9,8 @@ from builder.model.place import Place
 class OverContainer:
     """Labels that do not sit on their container: the size of one, how many there are of them, and the places of the container, in words.
 
-    `would_do` are the sheets whose labels hold the text and sit, `tags` the sheets of tags that hold it.
+    `would_do` are the sheets whose labels hold the text and sit, `tags` the sheets of tags that hold it, `on_two` the
+    sheets of labels or tags that do so with the text on two, where it is asked for on one.
     """
 
     container: str
@@ -19,6 +20,7 @@ class OverContainer:
     places: str
     would_do: tuple[str, ...]
     tags: tuple[str, ...]
+    on_two: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from builder.model.figure import Known, Source
 from builder.model.ingredient import DeclaredAs
+from builder.model.language import OWN
 
 
 @dataclass(frozen=True)
@@ -28,6 +29,11 @@ class LabelRegion:
     def says(self, key: str) -> str:
         """Give what a rule says; nothing where the region has no such rule."""
         return self.rules[key].says if key in self.rules else ""
+
+    @property
+    def languages(self) -> tuple[str, ...]:
+        """Give the names of the languages that a label carries, in order."""
+        return tuple((self.says("languages") or OWN).split(" and "))
 
     @property
     def free_at_one(self) -> bool:

@@ -6,6 +6,7 @@ from enum import StrEnum
 from fractions import Fraction
 
 from builder.model.finding import Acceptance
+from builder.model.language import OWN, Translation
 from builder.model.place import NOWHERE, Name, Place
 from builder.model.quantity import Amount, Density, Duration, Mass, Share, Temperature
 
@@ -124,6 +125,11 @@ class Choice:
     place: Place = field(default=NOWHERE, compare=False)
 
 
+def left_out(what: str) -> str:
+    """Name a choice of which nothing is taken."""
+    return f"no {what}"
+
+
 @dataclass(frozen=True)
 class Fill:
     """One portion: the container, the weight that goes into it, and how the studio saw that it fits (empty where it has not).
@@ -180,7 +186,7 @@ class Recipe:
 
     `code` are the letters of its batch codes, `after_opening` how long it is good once opened, where the studio says so.
     `free_from` are families of allergens that it promises not to hold. `used_on` are words of USED_ON; `youngest_user` is the age in years
-    of the youngest whom the product is meant for (None: whoever takes a class that makes it).
+    of the youngest whom the product is meant for (None: whoever takes a class that makes it). `translations` are by language.
     """
 
     key: str
@@ -205,6 +211,7 @@ class Recipe:
     directions: str = ""
     label_cautions: tuple[str, ...] = ()
     after_opening: str = ""
+    translations: Mapping[str, Translation] = field(default_factory=dict)
     code: str = ""
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
     in_part: bool = False
@@ -224,6 +231,12 @@ class Recipe:
     def lines(self) -> tuple[RecipeLine, ...]:
         """Give the lines of all phases in order."""
         return tuple(line for phase in self.phases for line in phase.lines)
+
+    def told_in(self, language: str) -> Translation:
+        """Give what a label takes from it, in one language; empty where the studio has not written it."""
+        if language == OWN:
+            return Translation(self.name, self.directions, self.storage, self.keeps, self.label_cautions)
+        return self.translations.get(language, Translation())
 
     def at(self, key: str) -> Place:
         """Give the place of what stands under a key of the recipe, or of its name."""

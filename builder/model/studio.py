@@ -13,6 +13,7 @@ from builder.model.ingredient import Ingredient
 from builder.model.label_stock import NO_WISHES, LabelStock, LabelWishes
 from builder.model.label_warning import WarningRule
 from builder.model.labelling import Allergen, Labelling, LabelRegion
+from builder.model.language import Language
 from builder.model.lesson import Page
 from builder.model.limit import ColourRule, Limit, Rules
 from builder.model.place import NOWHERE, Place, fold
@@ -99,7 +100,7 @@ class Studio:
     `colour_rules` are the rows of the tables of usage limits and of colour additives; `supplies` are the packs that the studio buys.
     `published` are the dates that the last publication showed. `rosters` are by the key of their class.
     `label_regions` and `allergens` are what lists of ingredients are made by.
-    `label_stocks` are keyed by folded name; `typefaces` are the two of the labels, `regular` and `bold`.
+    `label_stocks` are keyed by folded name, `languages` by their names; `typefaces` are the two of the labels, `regular` and `bold`.
     `allergy_words` say what people mean who write of their allergies.
     `supervision` is the teaching policy with what the studio sets itself in it, and `format_advice` the advice on formats.
     """
@@ -133,12 +134,23 @@ class Studio:
     type_heights: tuple[HeightRule, ...] = ()
     label_warnings: tuple[WarningRule, ...] = ()
     typefaces: Mapping[str, Typeface] = field(default_factory=dict)
+    languages: Mapping[str, Language] = field(default_factory=dict)
 
     @property
     def labelling(self) -> Labelling:
         """Give what the studio's lists of ingredients are made by."""
         region = self.label_regions.get(self.profile.region, LabelRegion(self.profile.region))
         return Labelling(region, tuple(self.label_regions.values()), self.allergens)
+
+    @property
+    def label_languages(self) -> tuple[Language, ...]:
+        """Give the languages that the labels of the studio's region carry."""
+        return tuple(self.languages[name] for name in self.labelling.region.languages)
+
+    def name_in(self, language: Language, option: str) -> str:
+        """Give what the stock calls an option in a language: by its own name, or by that of the card that answers to it."""
+        card = self.ingredient(option)
+        return language.text(option) or (language.text(card.name) if card else "")
 
     def rules(self, youngest: int | None = None) -> Rules:
         """Give what a product is judged by, for people of whom the youngest is so many years old, if that is known."""

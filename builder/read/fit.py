@@ -21,13 +21,14 @@ S = TypeVar("S", bound=Shape)
 class Known:
     """What a text may name: the sources and the kinds of product that have been read before it, and the sources that cannot be read.
 
-    `allergens` are the folded names of the substances in the table of fragrance allergens.
+    `allergens` are the folded names of the substances in the table of fragrance allergens, `languages` those of labels beside English.
     """
 
     sources: Mapping[str, Source] = field(default_factory=dict)
     products: Mapping[str, Product] = field(default_factory=dict)
     unread_sources: frozenset[str] = frozenset()
     allergens: frozenset[str] = frozenset()
+    languages: tuple[str, ...] = ()
 
 
 NOTHING_KNOWN = Known()

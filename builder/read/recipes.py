@@ -3,13 +3,14 @@
 from pathlib import PurePosixPath
 
 from builder.model.finding import Finding
+from builder.model.language import Translation
 from builder.model.place import Name, fold
 from builder.model.recipe import Choice, Cure, Fill, MeasuredDensity, MeasuredPh, Phase, Recipe, RecipeLine, SteamsAway
 from builder.read.acceptances import make_acceptances
 from builder.read.fit import Known, fit
 from builder.read.lye_plans import make_lye_plan
 from builder.read.placed_yaml import PlacedYaml
-from builder.read.shapes.recipe import FillShape, PhaseShape, RecipeShape
+from builder.read.shapes.recipe import FillShape, PhaseShape, RecipeShape, TranslationShape
 from builder.read.yaml_nodes import Step
 
 
@@ -41,6 +42,7 @@ def read_recipe(placed: PlacedYaml, known: Known, findings: list[Finding]) -> Re
         directions=shape.directions,
         label_cautions=shape.label_cautions,
         after_opening=shape.after_opening,
+        translations={language: _translation(told) for language, told in shape.translations.items()},
         code=shape.code,
         accepts=make_acceptances(shape.accepts, placed),
         in_part=placed.in_part,
@@ -66,6 +68,11 @@ def _phase(shape: PhaseShape, placed: PlacedYaml, path: tuple[Step, ...]) -> Pha
     )
     lost = SteamsAway(shape.steams_away.share, shape.steams_away.measured) if shape.steams_away else None
     return Phase(Name(shape.name, placed.place(*path, "name")), lines, shape.heat_to, shape.hold, shape.after_the_cook, lost)
+
+
+def _translation(shape: TranslationShape) -> Translation:
+    options = {fold(english): text for english, text in shape.options.items()}
+    return Translation(shape.name, shape.directions, shape.storage, shape.keeps, shape.label_cautions, options)
 
 
 def _choice(what: str, placed: PlacedYaml, shape: RecipeShape) -> Choice:

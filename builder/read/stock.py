@@ -19,6 +19,7 @@ from builder.model.ingredient import Ingredient
 from builder.model.label_stock import LabelStock
 from builder.model.label_warning import WarningRule
 from builder.model.labelling import Allergen, LabelRegion
+from builder.model.language import Language
 from builder.model.lesson import Block
 from builder.model.limit import ColourRule, Limit
 from builder.model.place import fold
@@ -36,6 +37,7 @@ from builder.read.ingredients import index_ingredients, read_ingredient
 from builder.read.label_regions import read_label_regions
 from builder.read.label_rules import read_label_warnings, read_type_heights
 from builder.read.label_stocks import read_label_stocks
+from builder.read.languages import read_language
 from builder.read.limits import read_colour_rules, read_limits
 from builder.read.passages import read_passage
 from builder.read.placed_yaml import PlacedYaml, read_yaml_file
@@ -67,6 +69,7 @@ class Stock:
     allergens: tuple[Allergen, ...]
     label_stocks: Mapping[str, LabelStock]
     type_heights: tuple[HeightRule, ...]
+    languages: Mapping[str, Language]
     label_warnings: tuple[WarningRule, ...]
 
 
@@ -79,7 +82,9 @@ def read_stock(content: TextFolder, studio: TextFolder) -> Stock:
     for folder, shelf in shelves:
         sources |= _one(folder, f"{shelf}sources.yaml", lambda placed: read_sources(placed, findings), unread["sources"])
     products = _one(content, "products.yaml", lambda placed: read_products(placed, findings), set())
-    known = Known(sources, products, frozenset(unread["sources"]))
+    languages = {one.name: one for one in _each(content, "languages", lambda placed: read_language(placed, findings), set())}
+    others = tuple(one.name for one in languages.values() if not one.is_own)
+    known = Known(sources, products, frozenset(unread["sources"]), languages=others)
     regions = _one(content, "label_regions.yaml", lambda placed: read_label_regions(placed, known, findings), set())
     allergens = read_allergens(content, "tables/fragrance_allergens_eu.csv", known)
     known = replace(known, allergens=frozenset(name for one in allergens for name in one.counts))
@@ -128,6 +133,7 @@ def read_stock(content: TextFolder, studio: TextFolder) -> Stock:
         label_regions=regions,
         allergens=allergens,
         label_stocks=label_stocks,
+        languages=languages,
         type_heights=read_type_heights(content, "tables/type_heights.csv", known),
         label_warnings=read_label_warnings(content, "tables/label_warnings.csv", known),
     )

@@ -68,6 +68,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         label_stocks=drawn_on.label_stocks,
         type_heights=drawn_on.type_heights,
         label_warnings=drawn_on.label_warnings,
+        languages=drawn_on.languages,
         other_files=other_files,
         unread=replace(
             drawn_on.unread, recipes=_stems(recipe_files) - set(recipes), classes=_stems(class_folders) - set(classes),

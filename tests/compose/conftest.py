@@ -120,6 +120,26 @@ You make *two* things.
 }
 
 
+FRENCH = {
+    "recipes__salts_yaml": """translations:
+  French:
+    name: Sels tout simples
+    storage: "À garder au sec : l’humidité les durcit."
+    directions: Verser dans le bain.
+    label cautions: [Ne pas manger.]
+""",
+    "recipes__bar_yaml": "translations: {French: {name: Savon tout simple}}\n",
+}
+
+
+def in_region(region: str) -> dict[str, str]:
+    """Give the files of the studio that change with its region."""
+    changed = {"studio_yaml": FILES["studio.yaml"].replace("region: US", f"region: {region}")}
+    if region == "Canada":
+        changed |= {name: FILES[name.replace("__", "/").replace("_yaml", ".yaml")] + text for name, text in FRENCH.items()}
+    return changed
+
+
 def write_studio(folder: Path, **changed: str) -> Path:
     """Write the studio's files, some of them changed; `__` in a name stands for a slash, `_yaml` and `_md` for its ending."""
     files = FILES | {name.replace("__", "/").replace("_yaml", ".yaml").replace("_md", ".md"): text for name, text in changed.items()}

@@ -25,7 +25,7 @@ from builder.model.type_height import Statement, rules_for
 from builder.press.typefaces import typefaces_of_labels
 from builder.read import read_studio
 from builder.stock import CONTENT
-from tests.compose.conftest import FILES, read_edition, write_studio
+from tests.compose.conftest import in_region, read_edition, write_studio
 from tests.making import SOURCE, grams
 
 INCH = Fraction("25.4")
@@ -105,8 +105,8 @@ def test_every_region_has_one_height_for_each_size(stock):
 
 def test_the_type_of_a_label_is_as_high_as_the_law_of_its_region_asks(tmp_path):
     for region, text in (("US", 1.5875), ("Canada", 1.6), ("EU", 1.2), ("UK", 1.2)):
-        folder = write_studio(tmp_path / region, studio_yaml=FILES["studio.yaml"].replace("region: US", f"region: {region}"))
-        edition = read_edition(folder)
+        edition = read_edition(write_studio(tmp_path / region, **in_region(region)))
+        assert list(plan_labels(edition.studio, edition.sheets[-1]))
         for plan in plan_labels(edition.studio, edition.sheets[-1]):
             assert plan.laid_out.points >= rules_of(edition.studio, plan.filled).text
             assert plan.laid_out.points * 25.4 / 72 * edition.studio.typefaces["regular"].small_o >= text - 1e-9

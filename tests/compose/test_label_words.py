@@ -89,8 +89,12 @@ def test_a_gallon_is_not_rounded_up_as_it_once_was_published():
     assert said == "1 gal (3.78 L)"
 
 
-# 16 CFR 500.19(b), C.R.C. c. 417 ss. 25-27 (read). No contents need be stated below 5 g in the EU and the UK; stating them is lawful.
-@pytest.mark.parametrize(("filled", "region", "declared"), [("4.25", "Canada", "4.25 g"), ("500", "Canada", "500 g"), ("4", "EU", "4 g")])
+# C.R.C. c. 417 ss. 25-27 (read): three figures; below 100 two are enough.
+# No contents need be stated below 5 g in the EU and the UK; stating them is lawful.
+@pytest.mark.parametrize(
+    ("filled", "region", "declared"),
+    [("4.25", "Canada", "4.2 g"), ("57.29", "Canada", "57 g"), ("500", "Canada", "500 g"), ("4", "EU", "4 g")],
+)
 def test_small_and_round_contents_in_other_regions(filled, region, declared):
     assert written(filled, region=region) == declared
 

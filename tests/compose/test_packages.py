@@ -14,6 +14,7 @@ from hypothesis import strategies as st
 from builder.compose import compose_documents
 from builder.compose.batch_json import class_json
 from builder.compose.package_words import package_contents
+from builder.model.language import Language
 from builder.model.studio_class import ClassDate
 from builder.reckon.classes import reckon_class
 from builder.stock import LAYOUTS
@@ -24,8 +25,13 @@ from tests.reckon.test_guests import LOTION, STUDIO, people
 OUNCE = Fraction("28.349523125")
 
 
+ENGLISH = Language("English", words={"decimal sign": "."})
+FRENCH = Language("French", words={"decimal sign": ","})
+
+
 def said(sheet, units, region="US", container="cut soap bar"):
-    return "".join(run.text or "____" for run in package_contents(sheet, region, units, container)).replace("\u00a0", " ")
+    languages = (ENGLISH, FRENCH) if region == "Canada" else (ENGLISH,)
+    return "".join(run.text or "____" for run in package_contents(sheet, region, units, container, languages)).replace("\u00a0", " ")
 
 
 # 16 CFR 500.27(a) and (c) (read): 6 bars of 3.4 oz (96.3 g), 1 lb 4.4 oz (578 g) in all; 5 cakes of 4 oz (113 g), 566 g in all; 10 packets
@@ -47,6 +53,7 @@ def test_volumes_other_regions_and_soap_that_has_not_been_weighed():
     assert said(batch("118.3", "volume"), 3, container="4 fl oz bottle") == "3 bottles, 4 fl oz (118 mL) each, Total 12 fl oz (354 mL)"
     for region in ("EU", "UK", "Canada"):
         assert said(batch("96"), 3, region) == "3 × 96 g (288 g)"
+    assert said(batch("4.25"), 3, "Canada") == "3 × 4.2 g (12 g) / 3 × 4,2 g (12 g)"
     soap = replace(batch("110", made_with_lye=True), soap=Becomes(None))
     assert said(soap, 3) == "3 bars, Net Wt ____ each, Total Net Wt ____"
     assert said(soap, 3, "EU") == "3 × ____ = ____"

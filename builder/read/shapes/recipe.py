@@ -3,7 +3,7 @@
 from fractions import Fraction
 from typing import Annotated, Self
 
-from pydantic import BeforeValidator, model_validator
+from pydantic import BeforeValidator, ValidationInfo, model_validator
 
 from builder.model.nearest import did_you_mean
 from builder.model.place import fold
@@ -160,6 +160,17 @@ class PhShape(Shape):
         return self
 
 
+class TranslationShape(Shape):
+    """What a label takes from the recipe, in another language."""
+
+    name: Text = maybe("name", "", "Lotion pour les mains")
+    directions: Text = maybe("directions", "")
+    storage: Text = maybe("storage", "")
+    keeps: Text = maybe("keeps", "")
+    label_cautions: Texts = maybe("label cautions", (), "[Éviter le contact avec les yeux.]")
+    options: dict[str, Text] = maybe("options", {}, "{our blend: notre mélange}")
+
+
 class RecipeShape(Shape):
     """One recipe."""
 
@@ -183,6 +194,17 @@ class RecipeShape(Shape):
     storage: Text = maybe("storage", "")
     directions: Text = maybe("directions", "")
     after_opening: Text = maybe("after opening", "", "6 months")
+    translations: dict[str, TranslationShape] = maybe("translations", {}, "{French: {name: Lotion pour les mains}}")
     code: Annotated[str, reads(parse_code)] = maybe("code", "", "ML")
     label_cautions: Texts = maybe("label cautions", (), "[Keep out of the eyes.]")
     accepts: dict[str, Text] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")
+
+    @model_validator(mode="after")
+    def _is_in_known_languages(self, info: ValidationInfo) -> Self:
+        known = info.context.languages if info.context else ()
+        for name in self.translations:
+            if name not in known:
+                remedy = f"Write one of these: {', '.join(known)}.{did_you_mean(name, known)}"
+                wrong = f'"{name}" is not a language that labels can carry here.'
+                raise TextError("word-unknown", wrong, remedy, at=("translations", name), at_key=True)
+        return self

@@ -2,6 +2,8 @@
 
 from typing import Annotated
 
+from pydantic import PlainValidator
+
 from builder.read.shapes.fields import (
     NOT_EMPTY,
     Capacity,
@@ -83,7 +85,9 @@ class RegionRuleShape(Shape):
 class LabelRegionShape(Shape):
     """One entry of `label_regions.yaml`."""
 
+    languages: RegionRuleShape = needed("languages")
     heading: RegionRuleShape = needed("heading")
+    best_before: RegionRuleShape = needed("best before")
     names: RegionRuleShape = needed("names")
     water: RegionRuleShape = needed("water")
     fragrance: RegionRuleShape = needed("fragrance")
@@ -96,6 +100,32 @@ class LabelRegionShape(Shape):
     nano: RegionRuleShape = needed("nano")
     with_little_room: RegionRuleShape = needed("with little room")
     soap: RegionRuleShape | None = maybe("soap")
+
+
+class LanguageWordsShape(Shape):
+    """The words that stand on every label."""
+
+    colon: Annotated[str, PlainValidator(str)] = needed("colon", '":"')
+    decimal_sign: Text = needed("decimal sign", '"."')
+    net_weight: Text = needed("net weight", "Net weight")
+    made: Text = needed("made", "Made")
+    made_on: Text = needed("made on", "Made on")
+    by: Text = needed("by", "By")
+    batch: Text = needed("batch", "Batch")
+    use: Text = needed("use", "Use")
+    keeps: Text = needed("keeps", "keeps")
+    once_opened: Text = needed("once opened", "Once opened, good for")
+    made_at: Text = needed("made at", "Made at")
+    not_for_sale: Text = needed("not for sale", "Not tested for sale.")
+
+
+class LanguageShape(Shape):
+    """One file of `languages/`."""
+
+    name: Text = needed("name", "French")
+    locale: Text = needed("locale", "fr_CA")
+    words: LanguageWordsShape = needed("words")
+    texts: dict[str, Text] = maybe("texts", {}, "{Soap: Savon}")
 
 
 class CitationShape(Shape):

@@ -1,0 +1,70 @@
+"""label-untranslated: a text of a label that is missing in one of the languages which the region asks for."""
+
+from collections.abc import Iterator
+
+from builder.check.reach import classes_of_file
+from builder.model.finding import Finding, stop
+from builder.model.language import OWN, Language
+from builder.model.recipe import Recipe
+from builder.model.studio import Studio
+from builder.model.untranslated import said_alone, untranslated
+
+_EXAMPLES = {"label cautions": "[...]", "options": "{{{options}}}"}
+
+
+def find_labels_untranslated(studio: Studio) -> Iterator[Finding]:
+    """Compare what each recipe says with what it says in the other languages of its region; all that a recipe lacks is one finding.
+
+    It holds back the classes that make it, and no weighing of it; what no class makes has no label.
+    """
+    for recipe in studio.recipes.values():
+        for language in studio.label_languages:
+            missing, about = untranslated(recipe, studio, language), classes_of_file(recipe.place.file, studio)
+            if missing and about:
+                yield _untold(recipe, studio, language, missing, about)
+            alone = said_alone(recipe, language)
+            if alone and about:
+                yield _told_alone(recipe, studio, language, alone, about)
+
+
+def _untold(recipe: Recipe, studio: Studio, language: Language, missing: tuple[tuple[str, str], ...], about: frozenset[str]) -> Finding:
+    lacks = ", ".join(f'{key} "{english}"' for key, english in missing)
+    given = len(recipe.told_in(language.name).label_cautions)
+    differ = given and "label cautions" in dict(missing)
+    counted = f" There are {len(recipe.label_cautions)} label cautions in {OWN} and {given} in {language.name}." if differ else ""
+    return stop(
+        "label-untranslated",
+        recipe.at("translations"),
+        f"{recipe.name}: {_asked_for(studio)}, and this is missing in {language.name}: {lacks}.{counted}",
+        f"Have it translated by someone who speaks {language.name}, and write it into the recipe: {_form(language, missing)}. A name that "
+        "stays the same is written again. Accepted with a reason, this product gets no label sheet.",
+        about=about,
+        acceptable=True,
+    )
+
+
+def _told_alone(recipe: Recipe, studio: Studio, language: Language, alone: tuple[tuple[str, str], ...], about: frozenset[str]) -> Finding:
+    told = ", ".join(f'{key} "{text}"' for key, text in alone)
+    return stop(
+        "label-untranslated",
+        recipe.at("translations"),
+        f"{recipe.name}: {_asked_for(studio)}, and this stands in {language.name} alone: {told}.",
+        f"Write it in {OWN} too, or take it out of `translations:`; under `options:` stand names of what the recipe lets students choose. "
+        "Accepted with a reason, this product gets no label sheet.",
+        about=about,
+        acceptable=True,
+    )
+
+
+def _asked_for(studio: Studio) -> str:
+    region = studio.labelling.region
+    rule = region.rules["languages"]
+    return f"a label in this region ({region.name}) is in {rule.says} ({rule.source.title}, {rule.at})"
+
+
+def _form(language: Language, missing: tuple[tuple[str, str], ...]) -> str:
+    """Show what to write, with its keys."""
+    options = ", ".join(f"{english}: ..." for key, english in missing if key == "options")
+    keys = dict.fromkeys(key for key, _ in missing)
+    lines = ", ".join(f"{key}: {_EXAMPLES.get(key, '...').format(options=options)}" for key in keys)
+    return f"`translations: {{{language.name}: {{{lines}}}}}`"

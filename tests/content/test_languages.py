@@ -1,0 +1,59 @@
+"""Every text of the stock that can reach a label has its words in each language that a region asks for."""
+
+from pathlib import Path
+
+import pytest
+
+from builder.model.place import fold
+from builder.press.letters import letters_of_fonts
+from builder.read import read_studio
+from builder.stock import CONTENT
+
+STUDIO, FINDINGS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+ASKED_FOR = [(region, name) for region in STUDIO.label_regions.values() for name in region.languages if name != "English"]
+# A choice of which nothing is taken is named after the choice, which is the studio's word; these are the usual ones.
+LEFT_OUT = ("no scent", "no colour", "no color", "no flavour", "no flavor")
+
+
+def texts_of(region):
+    """Give the texts of the stock that a label of a region can carry."""
+    yield from (product.identity for product in STUDIO.products.values())
+    yield from (rule.wording for rule in STUDIO.label_warnings if not rule.regions or region in rule.regions)
+    yield from (card.name for card in STUDIO.ingredients.values() if card.kind != "alkali")
+    yield from LEFT_OUT
+
+
+def test_languages_are_read():
+    assert FINDINGS == []
+    assert {name for _, name in ASKED_FOR} == {"French"} == set(STUDIO.languages) - {"English"}
+
+
+# Cosmetic Regulations, C.R.C. c. 869, s. 18 (read): English and French.
+def test_canada_asks_for_english_and_french_and_the_others_for_english():
+    assert {name: region.languages for name, region in STUDIO.label_regions.items()} == {
+        "US": ("English",),
+        "EU": ("English",),
+        "UK": ("English",),
+        "Canada": ("English", "French"),
+    }
+
+
+@pytest.mark.parametrize(("region", "name"), ASKED_FOR, ids=lambda one: getattr(one, "name", one))
+def test_every_text_that_can_reach_a_label_is_translated(region, name):
+    assert [text for text in texts_of(region.name) if not STUDIO.languages[name].text(text)] == []
+
+
+def test_every_translation_is_of_a_text_of_the_stock():
+    known = {fold(text) for region in STUDIO.label_regions for text in texts_of(region)}
+    assert [text for language in STUDIO.languages.values() for text in language.texts if text not in known] == []
+
+
+def test_the_fonts_have_every_letter():
+    letters = letters_of_fonts()
+    said = "".join(text for one in STUDIO.languages.values() for text in (*one.words.values(), *one.texts.values())) + "\u00a0«»"
+    assert {letter for letter in said if ord(letter) not in letters} == set()
+
+
+def test_a_file_of_our_own_translation_says_so():
+    text = (CONTENT / "languages" / "french.yaml").read_text(encoding="utf-8")
+    assert "project's own translation" in text and "French speaker" in text
