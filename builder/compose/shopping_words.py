@@ -75,8 +75,9 @@ class _Words:
 
     def notes(self) -> Iterator[str]:
         shopping = self._shopping
-        yield STOCK_FIRST
-        yield CHOICES
+        if shopping.occasions:
+            yield STOCK_FIRST
+            yield CHOICES
         if any(one.purchase and not one.purchase.proven for one in shopping.wanted):
             yield SEARCH_ENDED
         unpriced = [within(one.name) for one in shopping.wanted if one.unpriced]
