@@ -76,7 +76,8 @@ def test_groups_add_up_to_the_till(shopped):
     assert listed.total == f"at least ${float(shopping.total):,.2f}"
     assert shopping.total == sum(one.purchase.price for one in shopping.wanted if one.purchase)
     assert [group.title for group in listed.groups] == [
-        "Oils, butters and fatty acids", "Alkali", "Water and other liquids", "Salts, sugars and starches", "Scents and flavours", "Containers",
+        "Oils, butters and fatty acids", "Alkali", "Water and other liquids", "Salts, sugars and starches", "Scents and flavours",
+        "Containers",
     ]  # fmt: skip
 
 

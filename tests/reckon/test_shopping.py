@@ -66,8 +66,8 @@ def wanted(shopping):
     return {one.name: one for one in shopping.wanted}
 
 
-# 10, 5 and 8 students take 1130 g, 565 g and 904 g of base, 2599 g in all. 400 g are there, so that 2199 g are short: a pack of 2 kg at 20.00
-# and one of 500 g at 6.00 leave 301 g; alone the dates would take 2 kg, 1 kg and 1 kg for 46.00.
+# 10, 5 and 8 students take 1130 g, 565 g and 904 g of base, 2599 g in all. 400 g are there, so that 2199 g are short: a pack of 2 kg at
+# 20.00 and one of 500 g at 6.00 leave 301 g.
 def test_three_dates_by_hand():
     packs = (pack("base", grams(500), "6.00"), pack("base", grams(2000), "20.00"))
     found = shop(studio((10, 5, 8), packs, [stock("base", grams(400))]))
