@@ -5,7 +5,7 @@ from math import ceil
 
 from builder.model.batch_sheet import BatchSheet, ContainersSize, OilsSize, PeopleSize, Role, Size, TotalSize
 from builder.model.class_sheet import ClassSheet, HomeBatch, LyeAhead, MadeSheet, Needed, PlannedBatch
-from builder.model.clock import ahead_of, on_the_clock
+from builder.model.clock import after_of, ahead_of, on_the_clock
 from builder.model.quantity import NO_MASS, Mass, sum_masses
 from builder.model.recipe import Recipe
 from builder.model.roster import Guest
@@ -41,6 +41,7 @@ def reckon_class(studio: Studio, studio_class: StudioClass, date: ClassDate | No
         made=made,
         timeline=timeline,
         ahead=ahead_of(studio_class.lesson),
+        after=after_of(studio_class.lesson, int(studio_class.length.minutes)),
         guests=guests,
         waiting=reckon_guests(studio, studio_class, date, waiting=True),
         teaching=teaching,
