@@ -107,7 +107,7 @@ class Part:
     """A part of a lesson. `recipe` is the key of the recipe it is about, None for the first that the class makes.
 
     `days_before` counts for what is done ahead and `days_later` for what staff do after the class: 0 on the day itself. `in_the_wait`: it
-    is done while the wait before it lasts.
+    is done while the wait before it lasts. `cooled`: what was hot in the parts before it has cooled or been put away when it begins.
     """
 
     title: str
@@ -120,6 +120,7 @@ class Part:
     days_before: int = 0
     in_the_wait: bool = False
     days_later: int = 0
+    cooled: bool = False
 
     @property
     def by_hand(self) -> bool:

@@ -57,6 +57,7 @@ def _part(run: list[TextBlock], passages: Passages, findings: list[Finding]) -> 
             said.days_before,
             said.in_the_wait,
             said.days_later,
+            said.cooled,
         )
         if said
         else None

@@ -1,7 +1,7 @@
 """The heading of a part, `Title (who, minutes, ...)`, becomes what it says: who does it, for how long, where, about which recipe.
 
-Three more words belong to the time: `2 days before`, of what is done ahead, `2 days later`, of what staff do after the class, and
-`in the wait`, of what is done while a wait lasts.
+Four more words belong to the time: `2 days before`, of what is done ahead, `2 days later`, of what staff do after the class, `in the wait`,
+of what is done while a wait lasts, and `cooled`, of what begins when nothing is hot any more.
 """
 
 import re
@@ -19,7 +19,7 @@ _HEADING = re.compile(r"(.*?)\s*\(([^()]*)\)")
 _RECIPE = re.compile(r"[a-z0-9]+(?:-[a-z0-9]+)*")
 _DAYS_BEFORE = re.compile(r"(\d{1,3}) days? before", re.ASCII | re.IGNORECASE)
 _DAYS_LATER = re.compile(r"(\d{1,3}) days? later", re.ASCII | re.IGNORECASE)
-_IN_THE_WAIT = "in the wait"
+_IN_THE_WAIT, _COOLED = "in the wait", "cooled"
 _WHERE = {where.value: where for where in (Where.CLASS_ONLY, Where.HOME_ONLY)}
 _EXAMPLE = '"## Melt the butters (students, 15 min)"'
 
@@ -36,6 +36,7 @@ class PartHeading:
     days_before: int = 0
     in_the_wait: bool = False
     days_later: int = 0
+    cooled: bool = False
 
 
 def read_part_heading(heading: Heading, findings: list[Finding]) -> PartHeading | None:
@@ -59,8 +60,9 @@ def read_part_heading(heading: Heading, findings: list[Finding]) -> PartHeading 
         return None
     if not _time_words_fit(who, time_words, heading, findings):
         return None
-    in_the_wait = any(word.casefold() == _IN_THE_WAIT for word in time_words)
-    return PartHeading(match[1], who, minutes, *extras, _days(_DAYS_BEFORE, time_words), in_the_wait, _days(_DAYS_LATER, time_words))
+    in_the_wait, cooled = (any(word.casefold() == said for word in time_words) for said in (_IN_THE_WAIT, _COOLED))
+    before, later = _days(_DAYS_BEFORE, time_words), _days(_DAYS_LATER, time_words)
+    return PartHeading(match[1], who, minutes, *extras, before, in_the_wait, later, cooled)
 
 
 def _days(pattern: re.Pattern[str], words: list[str]) -> int:
@@ -74,11 +76,11 @@ def _divide(words: list[str]) -> tuple[list[str], list[str]]:
 
 
 def _is_of_time(word: str) -> bool:
-    return bool(_DAYS_BEFORE.fullmatch(word) or _DAYS_LATER.fullmatch(word)) or word.casefold() == _IN_THE_WAIT
+    return bool(_DAYS_BEFORE.fullmatch(word) or _DAYS_LATER.fullmatch(word)) or word.casefold() in (_IN_THE_WAIT, _COOLED)
 
 
 def _time_words_fit(who: Who, words: list[str], heading: Heading, findings: list[Finding]) -> bool:
-    """Refuse other days of what is not done on them, and a wait within what is no work of the class."""
+    """Refuse other days of what is not done on them, and a wait or the cooled pot of what is no work of the class."""
     for word in words:
         if word.casefold() == _IN_THE_WAIT and who in (Who.AHEAD, Who.WAITING, Who.AFTER):
             wrong, remedy = "Only a part of the class can be laid into a wait.", f'Leave "{word}" out.'
@@ -87,6 +89,8 @@ def _time_words_fit(who: Who, words: list[str], heading: Heading, findings: list
         elif _DAYS_LATER.fullmatch(word) and who is not Who.AFTER:
             wrong = "Only what the staff do after the class can be done days later."
             remedy = f'Write "after" for who does it, or leave "{word}" out.'
+        elif word.casefold() == _COOLED and who in (Who.AHEAD, Who.WAITING, Who.AFTER):
+            wrong, remedy = "Only a part of the class can begin with everything cooled.", f'Leave "{word}" out.'
         else:
             continue
         findings.append(stop("part-heading-unclear", heading.place_of(word), wrong, remedy))
