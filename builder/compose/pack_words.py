@@ -28,4 +28,4 @@ def _pack(pack: Bought) -> str:
     supply = pack.supply
     if supply.size == 1:
         return str(pack.number)
-    return f"{pack.number}{NBSP}× {supply.written if supply.kind is SupplyKind.INGREDIENT else f'pack of {supply.size}'}"
+    return f"{pack.number}{NBSP}×{NBSP}{supply.written if supply.kind is SupplyKind.INGREDIENT else f'pack of {supply.size}'}"

@@ -1,7 +1,7 @@
 """What to buy for several dates, in words. Only the studio's own documents and the terminal show any of this."""
 
 from collections.abc import Iterator, Sequence
-from datetime import date, timedelta
+from datetime import date
 from fractions import Fraction
 
 from builder.compose.dates import clock, locale_of, money, plain_date, short_date
@@ -95,8 +95,8 @@ class _Words:
 
     def _old_counts(self) -> Iterator[str]:
         shopping = self._shopping
-        limit = shopping.today - timedelta(days=shopping.old_after)
-        old = [(one.name, one.counted) for one in shopping.wanted if one.counted and one.counted < limit]
+        counted_on = [(one.name, one.counted) for one in shopping.wanted if one.counted]
+        old = [(name, day) for name, day in counted_on if (shopping.today - day).days > shopping.old_after]
         if old:
             names = listed([f"{within(name)} ({plain_date(day, self._locale)})" for name, day in old])
             yield f"Counted more than {counted(shopping.old_after, 'day', 'days')} ago: {names}. Count again before you rely on it."

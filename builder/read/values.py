@@ -16,6 +16,8 @@ from builder.read.text_error import TextError, quoted
 
 E = TypeVar("E", bound=StrEnum)
 _DATE = re.compile(r"(\d{4})-(\d\d)-(\d\d)(?:[ T](\d\d):(\d\d))?", re.ASCII)
+# Wide on purpose: what lies outside is a slip of the pen.
+YEARS = range(1900, 3000)
 _WEB_ADDRESS = re.compile(r"https?://[^\s/]+\.[^\s]+")
 
 
@@ -92,6 +94,8 @@ def parse_date(text: str) -> datetime:
         on = date(year, month, day)
     except ValueError:
         raise _unreadable(f"{quoted(text)} is not a day of the calendar.") from None
+    if on.year not in YEARS:
+        raise _unreadable(f"{quoted(text)} lies in a year in which nothing here was or will be done.")
     try:
         return datetime.combine(on, time(hour, minute))
     except ValueError:
