@@ -1,7 +1,7 @@
 """Supervision: cases from published guidance, each with its source beside it, and what holds for every number of people."""
 
 from dataclasses import replace
-from datetime import datetime
+from datetime import date, datetime
 from itertools import chain
 from pathlib import Path
 
@@ -13,6 +13,7 @@ from builder.check.supervision import find_supervision_wanting
 from builder.model.lesson import Who
 from builder.model.studio_class import BatchFor, ClassDate
 from builder.read import read_studio
+from builder.reckon import reckon_classes
 from builder.reckon.classes import reckon_class
 from builder.reckon.supervision import carry, share_out
 from builder.stock import CONTENT
@@ -103,7 +104,8 @@ BALM, BARS = EXAMPLE.classes["bath-tea-and-lip-balm"], EXAMPLE.classes["melt-and
 def watched(a_class, change=lambda part: part):
     """Give the parts by hand of a class, each part of its lesson changed."""
     lesson = replace(a_class.lesson, parts=tuple(map(change, a_class.lesson.parts)))
-    sheet = reckon_class(EXAMPLE, replace(a_class, lesson=lesson), ClassDate(datetime(2027, 3, 6, 10), 8))
+    dated = replace(a_class, lesson=lesson, dates=(ClassDate(datetime(2027, 3, 6, 10), 8),))
+    (sheet,) = reckon_classes(EXAMPLE, [dated], on=date(2027, 1, 2))
     return {part.title: part for part in sheet.supervision.parts if part.by_hand}
 
 
@@ -154,9 +156,10 @@ def test_what_the_teacher_heats_does_not_linger_with_the_students():
 
 @pytest.mark.parametrize("key", sorted(EXAMPLE.classes))
 def test_what_lingers_carries_no_fewer_than_the_part_that_brought_it(key):
-    supervision = reckon_class(EXAMPLE, EXAMPLE.classes[key], None).supervision
-    brought = [part.carried for part in supervision.parts if part.by_hand and not part.lingering and part.carried is not None]
-    assert all(part.carried >= min(brought) for part in supervision.parts if part.by_hand and part.lingering)
+    for sheet in reckon_classes(EXAMPLE, [EXAMPLE.classes[key]], on=date(2027, 1, 2)):
+        parts = [part for part in sheet.supervision.parts if part.by_hand]
+        brought = [part.carried for part in parts if not part.lingering and part.carried is not None]
+        assert all(part.carried >= min(brought) for part in parts if part.lingering)
 
 
 def test_a_batch_for_each_student_is_watched_like_any_other():
