@@ -18,18 +18,20 @@ from builder import pipeline
 from builder.compose.batch_json import batch_json, class_json
 from builder.compose.card_text import card_lines
 from builder.compose.plan_text import plan_lines
+from builder.compose.shopping_words import shop_list
 from builder.compose.supply_words import batch_lines, class_lines
 from builder.compose.weigh_table import WeighTable, batch_table
 from builder.model.batch_sheet import ContainersSize, MouldSize, OilsSize, Size, TotalSize
 from builder.model.class_sheet import ClassSheet
 from builder.model.finding import Finding
 from builder.model.nearest import did_you_mean
+from builder.model.shopping import Period
 from builder.model.studio import Studio
 from builder.read.amounts import parse_box, parse_mass
 from builder.read.source_lines import SourceLines
 from builder.read.text_error import AmountError
 from builder.stock import CONTENT
-from builder.terminal import Progress, print_card, print_findings, print_published, print_table, print_tally
+from builder.terminal import Progress, print_card, print_findings, print_published, print_shopping, print_table, print_tally
 
 NOTHING_STOPS, A_STOP, WRONG_COMMAND = 0, 1, 2
 
@@ -89,6 +91,13 @@ def _parser() -> argparse.ArgumentParser:
     plan.add_argument("for_class", metavar="CLASS", help="the name of a folder in classes/")
     plan.add_argument("--date", metavar="DATE", help="one of its dates, such as 2027-03-06")
     plan.set_defaults(run=_plan)
+
+    shop = commands.add_parser("shop", help="list what to buy for all coming dates, or for some of them")
+    _studio(shop)
+    shop.add_argument("--from", dest="first", type=_day, metavar="DATE", help="leave out the dates before this day")
+    shop.add_argument("--until", type=_day, metavar="DATE", help="leave out the dates after this day")
+    shop.add_argument("--class", dest="classes", action="extend", nargs="+", metavar="NAME", help="only the dates of these classes")
+    shop.set_defaults(run=_shop)
 
     card = commands.add_parser("card", help="print an ingredient card with its sources")
     card.add_argument("name", metavar="NAME", help="the name of an ingredient")
@@ -201,6 +210,23 @@ def _plan(options: argparse.Namespace) -> int:
     for line in plan_lines(studio, _sheet(options, [sheet for sheet in outcome.sheets if sheet.studio_class.key == name])):
         print(line)
     return _status(findings)
+
+
+def _shop(options: argparse.Namespace) -> int:
+    folder, today = _folder(options), _today(options)
+    first, until = max(options.first or today, today), options.until
+    if until and until < first:
+        raise CommandError(f"--until {until} is before {first}, the first day of the list; past dates need nothing")
+    period = Period(first, until, frozenset(options.classes or ()))
+    outcome = pipeline.shop(folder, period, on=today)
+    studio = outcome.studio
+    if studio:
+        for name in sorted(period.classes - set(studio.classes) - outcome.left_out):
+            _no_such("class", name, studio.classes)
+    _report(outcome.findings, folder)
+    if studio and outcome.shopping:
+        print_shopping(shop_list(studio, outcome.shopping))
+    return _status(outcome.findings)
 
 
 def _class_tables(studio: Studio, sheet: ClassSheet, recipe: str) -> list[WeighTable]:

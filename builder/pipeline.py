@@ -8,18 +8,19 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Protocol
 
-from builder.check import accept_findings, check_batch, check_labels, check_sheets, check_studio, classes_held_back
+from builder.check import accept_findings, check_batch, check_counts, check_labels, check_sheets, check_studio, classes_held_back
 from builder.check.batches import batch_of
 from builder.model.batch_sheet import BatchSheet, MouldSize, OilsSize, Size
 from builder.model.class_sheet import ClassSheet
 from builder.model.finding import Finding
 from builder.model.ingredient import Ingredient
 from builder.model.recipe import Recipe
+from builder.model.shopping import Period, Shopping
 from builder.model.studio import Studio
 from builder.press.letters import letters_of_fonts
 from builder.press.typefaces import typefaces_of_labels
 from builder.read import read_published_dates, read_shelf, read_studio
-from builder.reckon import reckon_classes, reckon_recipe
+from builder.reckon import reckon_classes, reckon_recipe, reckon_shopping
 from builder.stock import CONTENT, LAYOUTS
 
 if TYPE_CHECKING:
@@ -40,6 +41,7 @@ class Outcome:
     batch: BatchSheet | None = None
     pressed: PressOutcome | None = None
     refused: str = ""
+    shopping: Shopping | None = None
 
     @property
     def stops(self) -> bool:
@@ -57,7 +59,7 @@ def check(folder: Path, *, on: date, output: Path | None = None) -> Outcome:
     studio, findings = read_studio(folder, CONTENT)
     published, damage = read_published_dates(output or folder / "output", on)
     studio = replace(studio, letters=letters_of_fonts(), typefaces=typefaces_of_labels(), published=published)
-    findings = [*findings, *damage, *check_studio(studio)]
+    findings = [*findings, *damage, *check_studio(studio), *check_counts(studio, on)]
     stopped = held_back(findings, studio)
     sound = [a_class for key, a_class in studio.classes.items() if key not in stopped]
     sheets = reckon_classes(studio, sound, on=on)
@@ -90,8 +92,9 @@ def publish(folder: Path, output: Path, *, on: date, only_sound: bool, progress:
     shown = tuple(one for one in outcome.studio.published if one.class_key in outcome.left_out)
     studio = replace(outcome.studio, classes=classes, published=shown)
     layouts = (folder / "layouts", LAYOUTS)
+    shopping = reckon_shopping(studio, outcome.sheets, Period(on), today=on, held_back=outcome.left_out)
     publication = compose_documents(
-        studio, outcome.sheets, outcome.findings, layout_folders=layouts, today=on, with_pdf=missing_pdf_engine() is None
+        studio, outcome.sheets, outcome.findings, layouts, today=on, with_pdf=missing_pdf_engine() is None, shopping=shopping
     )
     progress.start(len(publication.documents))
     pressed = press_publication(publication, studio_folder=folder, layout_folders=layouts, output=output, progress=progress.step)
@@ -116,6 +119,15 @@ def weigh(folder: Path, recipe_key: str, size: Size, *, on: date) -> Outcome:
     batch = None if any(finding.stops for finding in own) else sheet
     settled = [finding for finding in findings if not finding.about]
     return replace(outcome, findings=tuple(_sorted([*settled, *own])), sheets=(), batch=batch)
+
+
+def shop(folder: Path, period: Period, *, on: date) -> Outcome:
+    """Work out what to buy for the dates of a period that are still to come; classes that a stop holds back are not among them."""
+    outcome = check(folder, on=on)
+    if outcome.studio is None:
+        return outcome
+    shopping = reckon_shopping(outcome.studio, outcome.sheets, period, today=on, held_back=outcome.left_out)
+    return replace(outcome, shopping=shopping)
 
 
 def shelf(folder: Path | None) -> tuple[Mapping[str, Ingredient], tuple[Finding, ...]]:

@@ -37,6 +37,14 @@ def test_its_supplies_are_read_without_a_finding(tmp_path, capsys):
     assert "Nothing found" in capsys.readouterr().out
 
 
+def test_its_stock_is_read_and_taken_off(tmp_path, capsys):
+    stock = re.search(r"```yaml\n(- \{ingredient: olive oil, have: .*?)^```$", README, flags=re.DOTALL | re.MULTILINE).group(1)
+    gloves = "- {item: nitrile gloves, pack: 100, price: 12.50, each student: 2}\n"
+    lay_out(tmp_path, **{"stock.yaml": stock, "shelf/supplies.yaml": gloves})
+    assert cli.main(["shop", str(tmp_path), "--today", "2027-01-02"]) == 0
+    assert re.search(r"Nitrile gloves +10 +60 +nothing +50", capsys.readouterr().out)
+
+
 def test_its_finding_is_what_the_command_prints(tmp_path, capsys):
     recipe = FILES["recipes/orchard-bar.yaml"].replace("olive oil: 65 %", "olve oil: 65 %")
     lay_out(tmp_path, **{"recipes/orchard-bar.yaml": recipe})
@@ -48,7 +56,7 @@ def test_its_finding_is_what_the_command_prints(tmp_path, capsys):
 
 
 def test_its_commands_exist(capsys):
-    for command in ("check", "publish", "weigh", "card"):
+    for command in ("check", "publish", "weigh", "plan", "shop", "card"):
         assert f"`stillroom {command} " in README
         try:
             cli.main([command, "--help"])

@@ -1,6 +1,7 @@
 """Model to findings: one rule, one file. The rules are two plain lists, in order."""
 
 from collections.abc import Callable, Iterable, Iterator
+from datetime import date
 from itertools import chain
 
 from builder.check.acceptance import accept_findings
@@ -29,6 +30,10 @@ from builder.check.format_differs import find_formats_that_differ
 from builder.check.free_from import find_broken_promises
 from builder.check.heat import find_what_is_heated_too_far
 from builder.check.home_size_without_oils import find_home_sizes_without_oils
+from builder.check.in_stock_count_ahead import find_counts_ahead
+from builder.check.in_stock_twice import find_stock_twice
+from builder.check.in_stock_unknown import find_unknown_stock
+from builder.check.in_stock_weight_unknown import find_stock_without_weight
 from builder.check.item_use_unclear import find_unclear_uses
 from builder.check.label_order import find_open_label_orders
 from builder.check.label_over_container import find_labels_over_containers
@@ -75,7 +80,7 @@ from builder.model.finding import Finding
 from builder.model.label_fit import LabelFit
 from builder.model.studio import Studio
 
-__all__ = ["accept_findings", "check_batch", "check_labels", "check_sheets", "check_studio", "classes_held_back"]
+__all__ = ["accept_findings", "check_batch", "check_counts", "check_labels", "check_sheets", "check_studio", "classes_held_back"]
 
 RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_scales_missing,
@@ -116,6 +121,9 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_supplies_twice,
     find_supplies_without_weight,
     find_unclear_uses,
+    find_unknown_stock,
+    find_stock_twice,
+    find_stock_without_weight,
     find_unfit_label_sheets,
     find_units_left_over,
     find_batch_codes_alike,
@@ -151,6 +159,11 @@ RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[BatchFinding]], ...] = (
 def check_studio(studio: Studio) -> list[Finding]:
     """Run every rule that needs no batch."""
     return [finding for rule in RULES_ON_STUDIO for finding in rule(studio)]
+
+
+def check_counts(studio: Studio, today: date) -> list[Finding]:
+    """Run the rule on what is in stock that has to know the day."""
+    return list(find_counts_ahead(studio, today))
 
 
 def check_batch(batch: Batch) -> list[Finding]:

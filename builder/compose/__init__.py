@@ -14,6 +14,7 @@ from builder.compose.edition import Edition
 from builder.compose.label_test_page import compose_test_page
 from builder.compose.labels import compose_labels
 from builder.compose.published_dates import compose_published_dates
+from builder.compose.shopping import compose_shopping
 from builder.compose.tags import compose_tags
 from builder.compose.take_home import compose_take_home
 from builder.compose.teacher_sheets import compose_teacher_sheet
@@ -22,6 +23,7 @@ from builder.compose.text_pages import compose_pages
 from builder.model.class_sheet import ClassSheet
 from builder.model.document import Document, Publication
 from builder.model.finding import Finding
+from builder.model.shopping import Shopping
 from builder.model.studio import Studio
 
 __all__ = ["compose_documents"]
@@ -34,11 +36,13 @@ def compose_documents(
     layout_folders: tuple[Path, ...],
     today: date,
     with_pdf: bool = True,
+    shopping: Shopping | None = None,
 ) -> Publication:
     """Compose every document of a run.
 
     `sheets` holds one class sheet for each date of each class to publish, or one without a date. `findings` are those that were accepted
     and the cautions that stand. Of `layout_folders` the first that has a template counts. Without PDFs no page links to one.
+    `shopping` is what to buy for all dates.
     """
     # Names of people reach the sheets of the studio alone: whatever else is composed has never seen them.
     public = tuple(sheet.without_names() for sheet in sheets)
@@ -57,5 +61,6 @@ def compose_documents(
         documents.append(compose_checklist(edition, sheet))
         documents += compose_labels(edition, sheet)
         documents += compose_tags(edition, sheet)
+    documents += compose_shopping(edition, shopping) if shopping else ()
     documents += compose_test_page(edition) if sheets else ()
     return Publication(tuple(documents), list_files(edition))

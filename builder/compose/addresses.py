@@ -33,6 +33,8 @@ class Address:
 
 
 CATALOGUE = Address(Folder.SITE, "index.html")
+SHOPPING_PAGE = Address(Folder.PRINT, "shopping.html")
+SHOPPING_SHEET = Address(Folder.PRINT, "shopping.pdf")
 
 
 def class_page(key: str) -> Address:

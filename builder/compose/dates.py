@@ -1,10 +1,10 @@
 """Dates, times and prices as people read them, from the Unicode locale data with a locale pinned by the studio's region."""
 
-from datetime import date, datetime
+from datetime import date, datetime, time
 from decimal import Decimal, localcontext
 from fractions import Fraction
 
-from babel.dates import format_date, format_time
+from babel.dates import format_date, format_skeleton, format_time
 from babel.numbers import format_currency, get_currency_precision
 from babel.units import format_unit
 
@@ -33,6 +33,12 @@ def long_date(day: date, locale: str) -> str:
 def plain_date(day: date, locale: str) -> str:
     """Write a date without its weekday: `March 6, 2027`."""
     return format_date(day, "long", locale=locale).replace(NARROW_NBSP, NBSP)
+
+
+def short_date(day: date, locale: str, *, with_year: bool = False) -> str:
+    """Write a date for a narrow column: `Mar 6`, with its year `Mar 6, 2027`."""
+    moment = datetime.combine(day, time())
+    return format_skeleton("yMMMd" if with_year else "MMMd", moment, locale=locale).replace(NARROW_NBSP, NBSP).replace(" ", NBSP)
 
 
 def clock(moment: datetime, locale: str) -> str:

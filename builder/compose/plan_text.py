@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from builder.compose.class_facts import staff
 from builder.compose.dates import locale_of
 from builder.compose.running import view_format
+from builder.compose.staff_words import after_rows, ahead_rows
 from builder.compose.supervision_words import POLICY, ahead_lines, carried_words, rule_rows, watch_rows
 from builder.compose.time_words import STAFF_WORDS, clock_from, run_rows
 from builder.model.class_sheet import ClassSheet
@@ -26,10 +27,13 @@ def _lines(studio: Studio, sheet: ClassSheet) -> Iterator[str]:
     yield from _listed("Who watches whom", tuple(f"{row.who}: {row.watches}" for row in watch_rows(sheet)))
     yield from _listed("Rules that hold", tuple(f"{row.rule}: {row.asks} ({row.parts}; {row.basis})" for row in rule_rows(sheet)))
     yield from _listed("Can be done ahead", ahead_lines(sheet))
-    clock = clock_from(sheet.date.on if sheet.date else None, locale_of(studio.profile.region))
+    locale = locale_of(studio.profile.region)
+    clock = clock_from(sheet.date.on if sheet.date else None, locale)
+    yield from _listed("Before the class", tuple(f"{row.when}  {row.title} ({row.minutes})" for row in ahead_rows(sheet, locale)))
     yield from _listed(
         "The run of the class", tuple(f"{r.clock}  {r.title} ({r.word}, {r.minutes})" for r in run_rows(sheet, clock, STAFF_WORDS))
     )
+    yield from _listed("After the class", tuple(f"{row.when}  {row.title} ({row.minutes})" for row in after_rows(sheet, locale)))
 
 
 def _listed(title: str, lines: tuple[str, ...]) -> Iterator[str]:

@@ -1,24 +1,27 @@
 """What to get ready, in words: cups and bottles, what is printed, and the check list in the order of doing."""
 
 from collections.abc import Iterable
-from datetime import datetime, timedelta
 
 from builder.compose.class_facts import staff
-from builder.compose.dates import long_date
 from builder.compose.edition import Edition
 from builder.compose.label_counts import label_totals
+from builder.compose.staff_words import after_rows, ahead_rows
 from builder.compose.supervision_words import group_word, numbers, watch_rows
-from builder.compose.time_words import clock_from
-from builder.compose.views.running import AheadRow, CheckGroup, CupRow
-from builder.compose.wording import counted, grams, keep_together, listed, sentence, short_duration, within
+from builder.compose.views.running import CheckGroup, CupRow, StaffRow
+from builder.compose.wording import counted, grams, keep_together, listed, sentence, within
 from builder.model.class_sheet import ClassSheet
-from builder.model.clock import AheadPart
 from builder.model.lesson import Who
 from builder.model.preparation import CupLine
 from builder.model.studio import Studio
 from builder.model.studio_class import Format
 
-WHO = {Who.AHEAD: "ahead", Who.TEACHER: "the teacher", Who.STUDENTS: "students", Who.TOGETHER: "together"}
+WHO = {
+    Who.AHEAD: "ahead",
+    Who.TEACHER: "the teacher",
+    Who.STUDENTS: "students",
+    Who.TOGETHER: "together",
+    Who.AFTER: "staff, after the class",
+}
 OF_BATCH = {"class": "", "group": ", for each group", "student": ", for each student", "teacher": ", the teacher's own"}
 # What a bottle of lye has to say; its hazard statement is that of H314.
 LYE_MARK = "Danger: causes severe skin burns and eye damage"
@@ -42,34 +45,16 @@ def _where(line: CupLine) -> str:
     return f"{who}: {line.part.title}"
 
 
-def ahead_rows(edition: Edition, sheet: ClassSheet) -> tuple[AheadRow, ...]:
-    """Give what is done ahead: on which day, or at which time so that all of it ends when the class begins."""
-    return tuple(AheadRow(_ahead_when(edition, sheet, one), one.part.title, short_duration(one.part.minutes)) for one in sheet.ahead)
-
-
-def _ahead_when(edition: Edition, sheet: ClassSheet, one: AheadPart) -> str:
-    start: datetime | None = sheet.date.on if sheet.date else None
-    if one.begins is None:
-        before = counted(one.part.days_before, "day before", "days before")
-        if start is None:
-            return before
-        return f"{before}, {long_date((start - timedelta(days=one.part.days_before)).date(), edition.locale)}"
-    if start is None:
-        return f"{short_duration(-one.begins)} before the class"
-    at = start + timedelta(minutes=one.begins)
-    day = "" if at.date() == start.date() else f"{long_date(at.date(), edition.locale)}, "
-    return f"{day}{clock_from(start, edition.locale)(one.begins)}"
-
-
 def check_groups(edition: Edition, sheet: ClassSheet) -> tuple[CheckGroup, ...]:
     """Give everything to tick, in the order of doing; headings without a line are left out."""
     ready = sheet.preparation
-    before = [row for row, one in zip(ahead_rows(edition, sheet), sheet.ahead, strict=True) if one.begins is None]
-    that_day = [row for row, one in zip(ahead_rows(edition, sheet), sheet.ahead, strict=True) if one.begins is not None]
+    ahead = tuple(zip(ahead_rows(sheet, edition.locale), sheet.ahead, strict=True))
+    before = [row for row, one in ahead if one.begins is None]
+    that_day = [row for row, one in ahead if one.begins is not None]
     groups = [
-        CheckGroup("Days before", tuple(_ahead_line(row) for row in before)),
+        CheckGroup("Days before", tuple(_staff_line(row) for row in before)),
         CheckGroup("Print", tuple(_printing(edition.studio, sheet))),
-        CheckGroup("Before the class, on the clock", tuple(_ahead_line(row) for row in that_day)),
+        CheckGroup("Before the class, on the clock", tuple(_staff_line(row) for row in that_day)),
         CheckGroup("Weigh ahead, and mark", (*_bottles(sheet), *_cups(sheet))),
         CheckGroup(_benches(sheet), ready.at_benches if sheet.format is not Format.DEMO else ()),
         CheckGroup("On the demo table", ready.at_demo),
@@ -78,11 +63,12 @@ def check_groups(edition: Edition, sheet: ClassSheet) -> tuple[CheckGroup, ...]:
         CheckGroup("Safety, in reach", ready.kit),
         CheckGroup("Before the doors open", tuple(_doors(sheet))),
         CheckGroup("When all have gone", ("Heat off, plugs out", "Gear washed, counted and hung up", "Lye and concentrates locked away")),
+        CheckGroup("After the class", tuple(_staff_line(row) for row in after_rows(sheet, edition.locale))),
     ]
     return tuple(CheckGroup(group.title, tuple(keep_together(sentence(line)) for line in group.lines)) for group in groups if group.lines)
 
 
-def _ahead_line(row: AheadRow) -> str:
+def _staff_line(row: StaffRow) -> str:
     return f"{row.when}: {row.title}, {row.minutes}"
 
 

@@ -2,11 +2,12 @@
 
 from collections.abc import Sequence
 
+from builder.compose.hazards import HOT, HOT_FAT
 from builder.compose.views.running import RuleRow, WatchRow
 from builder.compose.wording import counted, sentence
 from builder.model.class_sheet import ClassSheet
 from builder.model.figure import Known
-from builder.model.supervision import WatchRule
+from builder.model.supervision import WatchedPart, WatchRule
 
 POLICY = "These are rules of a policy, not law. Local codes, your insurer and licensed practice come first."
 FROM_MEMORY = ", from memory"
@@ -53,7 +54,7 @@ def rule_rows(sheet: ClassSheet) -> tuple[RuleRow, ...]:
     """Give each rule that holds where students work, with the parts in which it does."""
     found = []
     for rule in sheet.supervision.rules:
-        parts = [part.title for part in sheet.supervision.parts if part.by_hand and rule in part.rules]
+        parts = [_title(part, rule) for part in sheet.supervision.parts if part.by_hand and rule in part.rules]
         every = len(parts) > 1 and len(parts) == sum(part.by_hand for part in sheet.supervision.parts)
         found.append(
             RuleRow(
@@ -64,6 +65,13 @@ def rule_rows(sheet: ClassSheet) -> tuple[RuleRow, ...]:
             )
         )
     return tuple(row for row in found if row.asks)
+
+
+def _title(part: WatchedPart, rule: WatchRule) -> str:
+    """Name a part; where only the heat of an earlier one brings the rule there, say so."""
+    here = [hazard for hazard in part.hazards if hazard in rule.hazards]
+    still_hot = bool(here) and all(hazard in part.lingering and hazard in (HOT, HOT_FAT) for hazard in here)
+    return f"{part.title} (still hot)" if still_hot else part.title
 
 
 def asks(rule: WatchRule, age: int) -> str:

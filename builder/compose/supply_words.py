@@ -4,13 +4,14 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from builder.compose.dates import locale_of, money
+from builder.compose.pack_words import packs_in_words, quantity, rough
 from builder.compose.portion_words import container_name, containers_of
 from builder.compose.views.teacher import BuyGroup, BuyRow, Fact, SuppliesView
-from builder.compose.wording import NBSP, counted, listed, number, percent, sentence, shortest, within
+from builder.compose.wording import NBSP, counted, listed, percent, sentence, shortest, within
 from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet, MadeSheet
-from builder.model.cost import Bought, Cost, Jug, Need, PumpStrokes, Purchase
-from builder.model.quantity import Mass, Volume
+from builder.model.cost import Cost, Jug, Need, PumpStrokes
+from builder.model.quantity import Volume
 from builder.model.studio import Studio
 from builder.model.supply import SupplyKind
 
@@ -20,7 +21,7 @@ TITLES = {
     SupplyKind.ITEM: "Used up in class",
 }
 ROUNDED = "Each sum is rounded to the cent by itself; the totals are those of the exact sums."
-ALONE = "The packs are the cheapest that cover this class alone. What the shelf still holds is not known here: take it off."
+ALONE = "The packs are the cheapest that cover this class alone, with nothing in stock. What to buy for all dates is on the shopping list."
 CHOICES = "What may be chosen is needed as if everybody chose it, at its most. The costs count the dearest at its most."
 
 
@@ -54,8 +55,8 @@ def batch_lines(studio: Studio, sheet: BatchSheet) -> list[str]:
         return []
     name = container_name(studio, sheet)
     lines = [
-        f"One {jug.supply.written} of {within(jug.ingredient)} ({_mass(jug.holds)}) fills {containers_of(jug.containers, name)};"
-        f" this batch takes {jug.number} and leaves {_mass(jug.left)} ({percent(jug.left_share, 0)} of one)."
+        f"One {jug.supply.written} of {within(jug.ingredient)} ({rough(jug.holds)}) fills {containers_of(jug.containers, name)};"
+        f" this batch takes {jug.number} and leaves {rough(jug.left)} ({percent(jug.left_share, 0)} of one)."
         for jug in sheet.jugs
     ]
     lines += [f"{sentence(one.ingredient)}: {strokes_and_weight(one)} of the pump; the scale decides." for one in sheet.strokes]
@@ -77,7 +78,7 @@ def class_lines(studio: Studio, sheet: ClassSheet, made: MadeSheet) -> list[str]
 def strokes_and_weight(one: PumpStrokes) -> str:
     """Write strokes and what they weigh: `29 strokes (about 227 g)`."""
     halves = shortest(one.strokes, 1)
-    return f"{halves}{NBSP}{'stroke' if one.strokes == 1 else 'strokes'} (about {_mass(one.weigh)})"
+    return f"{halves}{NBSP}{'stroke' if one.strokes == 1 else 'strokes'} (about {rough(one.weigh)})"
 
 
 def _groups(studio: Studio, cost: Cost) -> list[BuyGroup]:
@@ -87,47 +88,22 @@ def _groups(studio: Studio, cost: Cost) -> list[BuyGroup]:
 
 def _row(studio: Studio, need: Need) -> BuyRow:
     most = "at most " if need.if_chosen else ""
-    needed = f"{most}{_quantity(need, need.quantity)}"
+    needed = f"{most}{quantity(need.kind, need.quantity)}"
     bought = need.purchase
     if bought is None:
         return BuyRow(sentence(need.name), needed, "no price known", "", "")
-    left = f"{_quantity(need, bought.left)}, {_money(studio, need.left_value)}"
-    return BuyRow(sentence(need.name), needed, _packs(bought), _money(studio, bought.price), left)
-
-
-def _packs(bought: Purchase) -> str:
-    return listed([_pack(pack) for pack in bought.packs])
-
-
-def _pack(pack: Bought) -> str:
-    supply = pack.supply
-    if supply.size == 1:
-        return str(pack.number)
-    return f"{pack.number}{NBSP}× {supply.written if supply.kind is SupplyKind.INGREDIENT else f'pack of {supply.size}'}"
-
-
-def _quantity(need: Need, quantity: Fraction) -> str:
-    return _grams(quantity) if need.kind is SupplyKind.INGREDIENT else shortest(quantity, 2)
-
-
-def _grams(grams: Fraction) -> str:
-    """Write grams as they matter for buying: whole ones from a hundred on."""
-    places = 0 if grams >= 100 else 1 if grams >= 1 else 2
-    return f"{number(grams, 0) if not places else shortest(grams, places)}{NBSP}g"
-
-
-def _mass(mass: Mass) -> str:
-    return _grams(mass.grams)
+    left = f"{quantity(need.kind, bought.left)}, {_money(studio, need.left_value)}"
+    return BuyRow(sentence(need.name), needed, packs_in_words(bought), _money(studio, bought.price), left)
 
 
 def _jug_name(jug: Jug) -> str:
-    return f"{sentence(jug.ingredient)}, {jug.supply.written} ({_mass(jug.holds)})"
+    return f"{sentence(jug.ingredient)}, {jug.supply.written} ({rough(jug.holds)})"
 
 
 def _serves(studio: Studio, made: MadeSheet, jug: Jug) -> str:
     name = container_name(studio, made.batch)
     serves = f"Serves {counted(jug.students or 0, 'student', 'students')}, {containers_of(jug.containers, name)} with the spare ones"
-    takes = f"This class takes {jug.number} and leaves {_mass(jug.left)}, {percent(jug.left_share, 0)} of one."
+    takes = f"This class takes {jug.number} and leaves {rough(jug.left)}, {percent(jug.left_share, 0)} of one."
     return " ".join((f"{serves}.", takes, *_how_known(studio, jug)))
 
 

@@ -14,6 +14,7 @@ from builder.compose.lye_words import home_lye
 from builder.compose.ph_words import ph_words
 from builder.compose.pieces import Filling, page_filling, paper_filling
 from builder.compose.portion_words import emergency_lines, fills
+from builder.compose.staff_words import days_later
 from builder.compose.supply_words import home_cost
 from builder.compose.views.frame import PageFrame, SheetFrame
 from builder.compose.views.take_home import ListedVariant, ScaleSet, TakeHomeView
@@ -73,7 +74,7 @@ def _view(
     edition: Edition, studio_class: StudioClass, home: HomeBatch, frame: PageFrame | SheetFrame, filling: Filling, pdf: str
 ) -> TakeHomeView:
     studio, sheet = edition.studio, home.sheet
-    sources = [FlowSource(part, sheet) for part in home_parts(studio_class, sheet.recipe.key)]
+    sources = [FlowSource(part, sheet, days_later(part)) for part in home_parts(studio_class, sheet.recipe.key)]
     return TakeHomeView(
         frame=frame,
         pdf=pdf,

@@ -13,8 +13,8 @@ from builder.compose.frames import PAPER_STYLES, sheet_frame
 from builder.compose.lesson_flow import FlowSource, compose_flow
 from builder.compose.pieces import paper_filling
 from builder.compose.portion_words import emergency_lines
-from builder.compose.preparation_words import ahead_rows
 from builder.compose.running import view_running
+from builder.compose.staff_words import after_rows, ahead_rows
 from builder.compose.supply_words import view_supplies
 from builder.compose.time_words import STAFF_WORDS, Clock, clock_from, run_rows
 from builder.compose.views.lesson import LessonFlow
@@ -32,7 +32,7 @@ def compose_teacher_sheet(edition: Edition, sheet: ClassSheet) -> Document:
     """Make the teacher's sheet of one date."""
     studio_class = sheet.studio_class
     read_clock = clock_from(sheet.date.on if sheet.date else None, edition.locale)
-    ahead, lesson = _flows(edition, sheet, read_clock)
+    ahead, lesson, after = _flows(edition, sheet, read_clock)
     title = f"Teacher's sheet: {studio_class.title}"
     view = TeacherView(
         frame=sheet_frame(edition, title, f"{title}, {when(edition, sheet)}"),
@@ -41,12 +41,14 @@ def compose_teacher_sheet(edition: Edition, sheet: ClassSheet) -> Document:
         facts=_facts(sheet),
         emergency=emergency_lines(edition.studio.profile.emergency),
         running=view_running(edition.studio, sheet),
-        ahead_run=ahead_rows(edition, sheet),
+        ahead_run=ahead_rows(sheet, edition.locale),
         run=run_rows(sheet, read_clock, STAFF_WORDS),
+        after_run=after_rows(sheet, edition.locale),
         ahead_minutes=duration(sum(one.part.minutes for one in sheet.ahead)) if sheet.ahead else "",
         ahead=ahead,
         products=tuple(view_batches(edition.studio, sheet, made) for made in sheet.made),
         lesson=lesson,
+        after=after,
         supplies=view_supplies(edition.studio, sheet),
         findings=tuple(FindingView(f.wrong, f.remedy, f.accepted or "") for f in edition.findings if _is_listed(f, sheet)),
         sums=tuple(sums for made in sheet.made for sums in sums_of(made)),
@@ -58,15 +60,18 @@ def compose_teacher_sheet(edition: Edition, sheet: ClassSheet) -> Document:
     return Document(here.folder, here.path, title, edition.templates.render("sheets/teacher.html", view), STYLES)
 
 
-def _flows(edition: Edition, sheet: ClassSheet, read_clock: Clock) -> tuple[LessonFlow, LessonFlow]:
-    """Lay out what is done ahead and what is done in class as one run: steps count on, a caution comes whole once and then as one line."""
+def _flows(edition: Edition, sheet: ClassSheet, read_clock: Clock) -> tuple[LessonFlow, LessonFlow, LessonFlow]:
+    """Lay out what is done ahead, in class and after it as one run: steps count on, a caution comes whole once and then as one line."""
     lesson = sheet.studio_class.lesson
     ahead = [part for part in lesson.parts if part.who is Who.AHEAD and part.where is not Where.HOME_ONLY]
     sources = [FlowSource(part, part_sheet(sheet, part)) for part in ahead]
     sources += [FlowSource(timed.part, part_sheet(sheet, timed.part), read_clock(timed.begins)) for timed in sheet.timeline]
+    times = [row.when for row in after_rows(sheet, edition.locale)]
+    sources += [FlowSource(one.part, part_sheet(sheet, one.part), time) for one, time in zip(sheet.after, times, strict=True)]
     filling = paper_filling(edition, addresses.class_folder(sheet.studio_class.key))
     whole = compose_flow(edition.studio, sources, filling, [made.batch for made in sheet.made], remind=True)
-    return replace(whole, parts=whole.parts[: len(ahead)]), LessonFlow((), whole.parts[len(ahead) :])
+    begins, ends = len(ahead), len(ahead) + len(sheet.timeline)
+    return replace(whole, parts=whole.parts[:begins]), LessonFlow((), whole.parts[begins:ends]), LessonFlow((), whole.parts[ends:])
 
 
 def _facts(sheet: ClassSheet) -> tuple[Fact, ...]:

@@ -4,7 +4,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from builder.model.batch_sheet import BatchSheet, Variant
-from builder.model.clock import AheadPart, TimedPart
+from builder.model.clock import StaffPart, TimedPart
 from builder.model.cost import Cost, Jug
 from builder.model.preparation import Preparation
 from builder.model.quantity import Mass
@@ -132,7 +132,7 @@ class ClassSheet:
 
     `cost` is None where the studio lists no supplies.
     `guests` are those on its roster, `waiting` those of it who wait for a seat. Only what stays in the studio may see them
-    (`without_names`).
+    (`without_names`). `after` is what the staff do when the students have gone.
     """
 
     studio_class: StudioClass
@@ -142,13 +142,14 @@ class ClassSheet:
     last_group: int
     made: tuple[MadeSheet, ...]
     timeline: tuple[TimedPart, ...]
-    ahead: tuple[AheadPart, ...]
+    ahead: tuple[StaffPart, ...]
     teaching: Teaching
     supervision: Supervision
     preparation: Preparation
     cost: Cost | None = None
     guests: tuple[Guest, ...] = ()
     waiting: tuple[Guest, ...] = ()
+    after: tuple[StaffPart, ...] = ()
 
     @property
     def format(self) -> Format:

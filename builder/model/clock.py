@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from builder.model.lesson import Lesson, Part, Who
+from builder.model.lesson import Lesson, Part, Where, Who
 
 
 @dataclass(frozen=True)
@@ -23,8 +23,8 @@ class TimedPart:
 
 
 @dataclass(frozen=True)
-class AheadPart:
-    """What is done ahead. Minutes count from the start of the class, so that they are below zero; None where it is done days before."""
+class StaffPart:
+    """What staff do ahead or after. Minutes count from the start of the class, below zero before it; None where it is on another day."""
 
     part: Part
     begins: int | None
@@ -68,14 +68,25 @@ def _with_what_is_left(timed: list[TimedPart]) -> Iterable[TimedPart]:
         yield TimedPart(one.part, one.number, one.begins, one.ends, left)
 
 
-def ahead_of(lesson: Lesson) -> tuple[AheadPart, ...]:
+def ahead_of(lesson: Lesson) -> tuple[StaffPart, ...]:
     """Give what is done ahead, in the order of doing: days before first, then what ends when the class begins."""
     parts = [part for part in lesson.parts if part.who is Who.AHEAD]
     before = sorted((part for part in parts if part.days_before), key=lambda part: -part.days_before)
     same_day = [part for part in parts if not part.days_before]
-    made = [AheadPart(part, None, None) for part in before]
+    made = [StaffPart(part, None, None) for part in before]
     now = -sum(part.minutes for part in same_day)
     for part in same_day:
-        made.append(AheadPart(part, now, now + part.minutes))
+        made.append(StaffPart(part, now, now + part.minutes))
         now += part.minutes
     return tuple(made)
+
+
+def after_of(lesson: Lesson, ends: int) -> tuple[StaffPart, ...]:
+    """Give what staff do after a class that ends so many minutes from its start, in the order of doing: that day, then days later."""
+    parts = [part for part in lesson.parts if part.who is Who.AFTER and part.where is not Where.HOME_ONLY]
+    made, now = [], ends
+    for part in (part for part in parts if not part.days_later):
+        made.append(StaffPart(part, now, now + part.minutes))
+        now += part.minutes
+    later = sorted((part for part in parts if part.days_later), key=lambda part: part.days_later)
+    return (*made, *(StaffPart(part, None, None) for part in later))

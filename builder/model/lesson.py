@@ -14,6 +14,7 @@ class Who(StrEnum):
     STUDENTS = "students"
     TOGETHER = "together"
     WAITING = "waiting"
+    AFTER = "after"
 
 
 class Where(StrEnum):
@@ -105,7 +106,8 @@ def mentions_in(blocks: tuple[Block, ...]) -> tuple[Mention, ...]:
 class Part:
     """A part of a lesson. `recipe` is the key of the recipe it is about, None for the first that the class makes.
 
-    `days_before` counts for what is done ahead: 0 on the day itself. `in_the_wait`: it is done while the wait before it lasts.
+    `days_before` counts for what is done ahead and `days_later` for what staff do after the class: 0 on the day itself. `in_the_wait`: it
+    is done while the wait before it lasts. `cooled`: what was hot in the parts before it has cooled or been put away when it begins.
     """
 
     title: str
@@ -117,6 +119,8 @@ class Part:
     place: Place = field(default=NOWHERE, compare=False)
     days_before: int = 0
     in_the_wait: bool = False
+    days_later: int = 0
+    cooled: bool = False
 
     @property
     def by_hand(self) -> bool:
@@ -126,7 +130,7 @@ class Part:
     @property
     def in_class_time(self) -> bool:
         """Say whether its minutes count towards the length of the class."""
-        return self.who is not Who.AHEAD and self.where is not Where.HOME_ONLY
+        return self.who not in (Who.AHEAD, Who.AFTER) and self.where is not Where.HOME_ONLY
 
     @property
     def mentions(self) -> tuple[Mention, ...]:

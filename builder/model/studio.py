@@ -9,6 +9,7 @@ from builder.model.caution import CautionText
 from builder.model.container import Container
 from builder.model.figure import Figure, Source
 from builder.model.finding import Acceptance
+from builder.model.in_stock import InStock
 from builder.model.ingredient import Ingredient
 from builder.model.label_stock import NO_WISHES, LabelStock, LabelWishes
 from builder.model.label_warning import WarningRule
@@ -19,12 +20,12 @@ from builder.model.limit import ColourRule, Limit, Rules
 from builder.model.place import NOWHERE, Place, fold
 from builder.model.product import Product
 from builder.model.published_date import PublishedDate
-from builder.model.quantity import Mass
+from builder.model.quantity import Density, Mass, Volume
 from builder.model.recipe import Recipe
 from builder.model.roster import Roster
 from builder.model.studio_class import StudioClass
 from builder.model.supervision import OwnNumbers, WatchRule
-from builder.model.supply import Supply
+from builder.model.supply import Supply, density_on_card
 from builder.model.teaching import FormatAdvice
 from builder.model.type_height import HeightRule
 from builder.model.typeface import Typeface
@@ -97,7 +98,8 @@ class Studio:
 
     `pictures` are paths relative to the studio folder, `other_files` those of files that nothing can be made of; `constants` are figures
     of `content/constants.yaml`; `letters` are the code points that every font of the printed sheets has; `limits` and
-    `colour_rules` are the rows of the tables of usage limits and of colour additives; `supplies` are the packs that the studio buys.
+    `colour_rules` are the rows of the tables of usage limits and of colour additives; `supplies` are the packs that the studio buys,
+    `in_stock` what it has counted on its shelf.
     `published` are the dates that the last publication showed. `rosters` are by the key of their class.
     `label_regions` and `allergens` are what lists of ingredients are made by.
     `label_stocks` are keyed by folded name, `languages` by their names; `typefaces` are the two of the labels, `regular` and `bold`.
@@ -124,6 +126,7 @@ class Studio:
     supervision: Mapping[str, WatchRule] = field(default_factory=dict)
     format_advice: Mapping[str, FormatAdvice] = field(default_factory=dict)
     supplies: tuple[Supply, ...] = ()
+    in_stock: tuple[InStock, ...] = ()
     rosters: Mapping[str, Roster] = field(default_factory=dict)
     published: tuple[PublishedDate, ...] = ()
 
@@ -167,3 +170,12 @@ class Studio:
     def container(self, name: object) -> Container | None:
         """Give the container that answers to a name, without regard to case."""
         return self.containers.get(fold(str(name)))
+
+    def density_in_stock(self, name: object) -> Density | None:
+        """Give the density of an ingredient: as the studio has weighed a pack of it, else as its card says; None where nobody knows."""
+        card = self.ingredient(name)
+        if card is None:
+            return None
+        weighed = (one for one in self.supplies if one.weighs and isinstance(one.size, Volume) and self.ingredient(one.name) is card)
+        pack = next(weighed, None)
+        return pack.density(card) if pack else density_on_card(card)

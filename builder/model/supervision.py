@@ -70,7 +70,8 @@ class OwnNumbers:
 class WatchedPart:
     """A part in class with what its people meet. `number` is its place in the run; `by_hand` says that students do it themselves.
 
-    `carried` is the most students that the staff can watch in it; None where no rule sets a number.
+    `carried` is the most students that the staff can watch in it; None where no rule sets a number. `lingering` are those of the hazards
+    that are there only since they have not gone since an earlier part.
     """
 
     number: int
@@ -79,6 +80,7 @@ class WatchedPart:
     hazards: tuple[str, ...]
     rules: tuple[WatchRule, ...]
     carried: int | None
+    lingering: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -4,6 +4,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 from fractions import Fraction
 
+from builder.model.durability import Durability
 from builder.model.ingredient import Ingredient
 from builder.model.place import NOWHERE, Name, Place
 from builder.model.quantity import Density, Mass, Volume
@@ -37,12 +38,18 @@ class Use:
     classes: tuple[Name, ...] = ()
 
 
+def density_on_card(card: Ingredient) -> Density | None:
+    """Give the density through which a volume of an ingredient becomes a weight, of a powder that in bulk; None where none is known."""
+    figure = card.figure("bulk density") or card.figure("density")
+    return Density(figure.typical) if figure else None
+
+
 @dataclass(frozen=True)
 class Supply:
     """One pack that can be bought. `price` is in the studio's currency, exact; `written` is the size as the studio wrote it.
 
     `size` is a weight or a volume for an ingredient, a number of pieces for anything else. `weighs` is what the studio found that a
-    pack by volume weighs. `use` is given for an item, on one of its packs.
+    pack by volume weighs. `use` is given for an item, on one of its packs. `keeps` is how long an ingredient keeps once it is bought.
     """
 
     kind: SupplyKind
@@ -54,15 +61,15 @@ class Supply:
     measured: str = ""
     pump: Pump | None = None
     use: Use | None = None
+    keeps: Durability | None = None
     place: Place = field(default=NOWHERE, compare=False)
     size_place: Place = field(default=NOWHERE, compare=False)
 
     def density(self, card: Ingredient) -> Density | None:
-        """Give the density through which a volume of it becomes a weight: the pack's own, or the card's (of a powder in bulk)."""
+        """Give the density through which a volume of it becomes a weight: the pack's own, or the card's."""
         if isinstance(self.size, Volume) and self.weighs is not None:
             return Density(self.weighs.grams / self.size.millilitres)
-        figure = card.figure("bulk density") or card.figure("density")
-        return Density(figure.typical) if figure else None
+        return density_on_card(card)
 
     def weight(self, card: Ingredient) -> Mass | None:
         """Give what a pack of this ingredient weighs; None for a volume whose density nobody knows, and for pieces."""

@@ -4,6 +4,7 @@ Each function wants one kind of amount and raises an AmountError, which says wha
 """
 
 import re
+from fractions import Fraction
 
 from builder.model.place import fold
 from builder.model.quantity import (
@@ -24,7 +25,7 @@ from builder.model.quantity import (
 from builder.read.bounds import HEAT, SOLID_ALKALI
 from builder.read.kinds import EXAMPLES, Kind
 from builder.read.measures import measure
-from builder.read.numbers import NUMBER_RUN, parse_whole_above_zero, tidy
+from builder.read.numbers import NUMBER_RUN, parse_number, parse_whole_above_zero, tidy
 from builder.read.text_error import AmountError, quoted
 
 _TIMES = re.compile(r"\s*(?:×|x|by)\s*", re.IGNORECASE)
@@ -54,15 +55,25 @@ def parse_mass(text: str, *, zero: bool = False) -> Mass:
     return Mass(measure(text, Kind.WEIGHT, zero=zero).number)
 
 
-def parse_pack(text: str) -> Mass | Volume:
+def parse_pack(text: str, *, zero: bool = False) -> Mass | Volume:
     """Read the size of a pack of an ingredient: a weight, or a volume. A bare `oz` is a weight, `fl oz` and `gal` are volumes."""
-    measured = measure(text, Kind.WEIGHT, Kind.VOLUME)
+    measured = measure(text, Kind.WEIGHT, Kind.VOLUME, zero=zero)
     return Mass(measured.number) if measured.kind is Kind.WEIGHT else Volume(measured.number)
 
 
 def parse_pieces(text: str) -> int:
     """Read the number of pieces in a pack: `24`, or `24 bottles`."""
     return parse_whole_above_zero(text) if text.isdigit() else parse_count(text).number
+
+
+def parse_pieces_left(text: str) -> Fraction:
+    """Read how many pieces there are, none or a part of one among it: `24`, `24 bottles`, `2 1/2`."""
+    if not NUMBER_RUN.fullmatch(tidy(text).removeprefix("-").lstrip()):
+        return Fraction(parse_count(text, zero=True).number)
+    number = parse_number(text)
+    if number < 0:
+        raise AmountError("amount-not-positive", f"{quoted(text)} is below zero.", 'Write how many there are; none is "0".')
+    return number
 
 
 def parse_division(text: str) -> tuple[Mass, str]:

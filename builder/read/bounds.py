@@ -86,6 +86,7 @@ SOLID_ALKALI = Bounds(
 PACK = Bounds(
     Fraction("0.1"), 1_000_000, "g or mL", "what a studio buys lies between a pinch of dye and a tonne",
 )  # fmt: skip
+IN_STOCK = Bounds(0, 1_000_000, "g, mL or pieces", "a shelf holds a tonne at most, or a million pieces")
 PACK_DENSITY = FIGURES["bulk density"]
 STROKE = Bounds(
     Fraction("0.1"), 100, "g or mL", "a treatment pump gives a tenth of a millilitre, and the largest pump of a gallon jug some 30 mL",

@@ -46,7 +46,19 @@ def _part(run: list[TextBlock], passages: Passages, findings: list[Finding]) -> 
     said: PartHeading | None = read_part_heading(heading, findings)
     blocks = tuple(_blocks(run[1:], passages, findings))
     return (
-        Part(said.title, said.who, said.minutes, blocks, said.where, said.recipe, heading.place, said.days_before, said.in_the_wait)
+        Part(
+            said.title,
+            said.who,
+            said.minutes,
+            blocks,
+            said.where,
+            said.recipe,
+            heading.place,
+            said.days_before,
+            said.in_the_wait,
+            said.days_later,
+            said.cooled,
+        )
         if said
         else None
     )

@@ -1,6 +1,7 @@
 """The heading of a part, `Title (who, minutes, ...)`, becomes what it says: who does it, for how long, where, about which recipe.
 
-Two more words belong to the time: `2 days before`, of what is done ahead, and `in the wait`, of what is done while a wait lasts.
+Four more words belong to the time: `2 days before`, of what is done ahead, `2 days later`, of what staff do after the class, `in the wait`,
+of what is done while a wait lasts, and `cooled`, of what begins when nothing is hot any more.
 """
 
 import re
@@ -17,7 +18,8 @@ from builder.read.text_error import AmountError
 _HEADING = re.compile(r"(.*?)\s*\(([^()]*)\)")
 _RECIPE = re.compile(r"[a-z0-9]+(?:-[a-z0-9]+)*")
 _DAYS_BEFORE = re.compile(r"(\d{1,3}) days? before", re.ASCII | re.IGNORECASE)
-_IN_THE_WAIT = "in the wait"
+_DAYS_LATER = re.compile(r"(\d{1,3}) days? later", re.ASCII | re.IGNORECASE)
+_IN_THE_WAIT, _COOLED = "in the wait", "cooled"
 _WHERE = {where.value: where for where in (Where.CLASS_ONLY, Where.HOME_ONLY)}
 _EXAMPLE = '"## Melt the butters (students, 15 min)"'
 
@@ -33,6 +35,8 @@ class PartHeading:
     recipe: Name | None
     days_before: int = 0
     in_the_wait: bool = False
+    days_later: int = 0
+    cooled: bool = False
 
 
 def read_part_heading(heading: Heading, findings: list[Finding]) -> PartHeading | None:
@@ -56,24 +60,37 @@ def read_part_heading(heading: Heading, findings: list[Finding]) -> PartHeading 
         return None
     if not _time_words_fit(who, time_words, heading, findings):
         return None
-    days = (int(match[1]) for match in map(_DAYS_BEFORE.fullmatch, time_words) if match)
-    return PartHeading(match[1], who, minutes, *extras, next(days, 0), any(word.casefold() == _IN_THE_WAIT for word in time_words))
+    in_the_wait, cooled = (any(word.casefold() == said for word in time_words) for said in (_IN_THE_WAIT, _COOLED))
+    before, later = _days(_DAYS_BEFORE, time_words), _days(_DAYS_LATER, time_words)
+    return PartHeading(match[1], who, minutes, *extras, before, in_the_wait, later, cooled)
+
+
+def _days(pattern: re.Pattern[str], words: list[str]) -> int:
+    return next((int(match[1]) for match in map(pattern.fullmatch, words) if match), 0)
 
 
 def _divide(words: list[str]) -> tuple[list[str], list[str]]:
-    """Take out the words on days before and waits, which may stand anywhere after who."""
-    of_time = [word for word in words[1:] if _DAYS_BEFORE.fullmatch(word) or word.casefold() == _IN_THE_WAIT]
+    """Take out the words on other days and waits, which may stand anywhere after who."""
+    of_time = [word for word in words[1:] if _is_of_time(word)]
     return [word for word in words if word not in of_time], of_time
 
 
+def _is_of_time(word: str) -> bool:
+    return bool(_DAYS_BEFORE.fullmatch(word) or _DAYS_LATER.fullmatch(word)) or word.casefold() in (_IN_THE_WAIT, _COOLED)
+
+
 def _time_words_fit(who: Who, words: list[str], heading: Heading, findings: list[Finding]) -> bool:
-    """Refuse days before of what is not done ahead, and a wait within what is no work of the class."""
+    """Refuse other days of what is not done on them, and a wait or the cooled pot of what is no work of the class."""
     for word in words:
-        in_the_wait = word.casefold() == _IN_THE_WAIT
-        if in_the_wait and who in (Who.AHEAD, Who.WAITING):
+        if word.casefold() == _IN_THE_WAIT and who in (Who.AHEAD, Who.WAITING, Who.AFTER):
             wrong, remedy = "Only a part of the class can be laid into a wait.", f'Leave "{word}" out.'
-        elif not in_the_wait and who is not Who.AHEAD:
+        elif _DAYS_BEFORE.fullmatch(word) and who is not Who.AHEAD:
             wrong, remedy = "Only what is done ahead can be done days before.", f'Write "ahead" for who does it, or leave "{word}" out.'
+        elif _DAYS_LATER.fullmatch(word) and who is not Who.AFTER:
+            wrong = "Only what the staff do after the class can be done days later."
+            remedy = f'Write "after" for who does it, or leave "{word}" out.'
+        elif word.casefold() == _COOLED and who in (Who.AHEAD, Who.WAITING, Who.AFTER):
+            wrong, remedy = "Only a part of the class can begin with everything cooled.", f'Leave "{word}" out.'
         else:
             continue
         findings.append(stop("part-heading-unclear", heading.place_of(word), wrong, remedy))

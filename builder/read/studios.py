@@ -5,6 +5,7 @@ from dataclasses import replace
 from pathlib import Path, PurePosixPath
 
 from builder.model.finding import Finding, caution, stop
+from builder.model.in_stock import InStock
 from builder.model.lesson import Page
 from builder.model.place import Place
 from builder.model.recipe import Recipe
@@ -12,6 +13,7 @@ from builder.model.roster import Roster
 from builder.model.studio import PICTURE_ENDINGS, Profile, Studio
 from builder.model.studio_class import StudioClass
 from builder.model.supply import Supply
+from builder.read.in_stock import read_in_stock
 from builder.read.lessons import read_lesson
 from builder.read.pages import read_page
 from builder.read.placed_yaml import read_yaml_file
@@ -62,6 +64,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         format_advice=drawn_on.format_advice,
         allergy_words=tuple(drawn_on.allergy_words.values()),
         supplies=_supplies(studio),
+        in_stock=_in_stock(studio),
         rosters=_rosters(studio, class_folders),
         label_regions=drawn_on.label_regions,
         allergens=drawn_on.allergens,
@@ -95,6 +98,11 @@ def _profile(studio: TextFolder) -> Profile:
 def _supplies(studio: TextFolder) -> tuple[Supply, ...]:
     placed = read_yaml_file(studio, "shelf/supplies.yaml") if studio.has("shelf/supplies.yaml") else None
     return read_supplies(placed, studio.findings) if placed else ()
+
+
+def _in_stock(studio: TextFolder) -> tuple[InStock, ...]:
+    placed = read_yaml_file(studio, "stock.yaml") if studio.has("stock.yaml") else None
+    return read_in_stock(placed, studio.findings) if placed else ()
 
 
 def _recipes(studio: TextFolder, files: tuple[str, ...], stock: Stock) -> dict[str, Recipe]:

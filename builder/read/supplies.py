@@ -53,6 +53,7 @@ def _ingredient(placed: PlacedYaml, number: int, findings: list[Finding]) -> Sup
         shape.weighs,
         shape.measured,
         pump,
+        keeps=shape.keeps,
         place=placed.place(number),
         size_place=placed.place(number, "pack"),
     )

@@ -6,6 +6,7 @@ from datetime import date, datetime, time
 from enum import StrEnum
 from typing import Any, TypeVar
 
+from builder.model.durability import Durability, durability_in
 from builder.model.figure import Source
 from builder.model.nearest import did_you_mean
 from builder.model.place import fold
@@ -15,6 +16,8 @@ from builder.read.text_error import TextError, quoted
 
 E = TypeVar("E", bound=StrEnum)
 _DATE = re.compile(r"(\d{4})-(\d\d)-(\d\d)(?:[ T](\d\d):(\d\d))?", re.ASCII)
+# Wide on purpose: what lies outside is a slip of the pen.
+YEARS = range(1900, 3000)
 _WEB_ADDRESS = re.compile(r"https?://[^\s/]+\.[^\s]+")
 
 
@@ -91,6 +94,8 @@ def parse_date(text: str) -> datetime:
         on = date(year, month, day)
     except ValueError:
         raise _unreadable(f"{quoted(text)} is not a day of the calendar.") from None
+    if on.year not in YEARS:
+        raise _unreadable(f"{quoted(text)} lies in a year in which nothing here was or will be done.")
     try:
         return datetime.combine(on, time(hour, minute))
     except ValueError:
@@ -100,6 +105,14 @@ def parse_date(text: str) -> datetime:
 def _unreadable(wrong: str) -> TextError:
     remedy = 'Write year, month and day in figures, and the time if there is one, from 00:00 to 23:59: "2027-03-06 09:30".'
     return TextError("date-unreadable", wrong, remedy)
+
+
+def parse_keeps(text: str) -> Durability:
+    """Read how long something keeps."""
+    keeps = durability_in(text)
+    if keeps is None or keeps == Durability(0, 0):
+        raise TextError("keeps-unreadable", f"{quoted(text)} does not say how long it keeps.", 'Write for example "6 weeks" or "3 months".')
+    return keeps
 
 
 def parse_day(text: str) -> str:

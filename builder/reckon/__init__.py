@@ -10,9 +10,10 @@ from builder.model.studio import Studio
 from builder.model.studio_class import ClassDate, StudioClass
 from builder.reckon.batches import reckon_batch, weighings
 from builder.reckon.classes import reckon_class
+from builder.reckon.shopping import reckon_shopping
 from builder.reckon.supplies import supply_batch, supply_class
 
-__all__ = ["dates_to_prepare", "reckon_classes", "reckon_recipe"]
+__all__ = ["dates_to_prepare", "reckon_classes", "reckon_recipe", "reckon_shopping"]
 
 
 def reckon_classes(studio: Studio, classes: Iterable[StudioClass], *, on: date) -> tuple[ClassSheet, ...]:

@@ -3,7 +3,7 @@
 from math import ceil
 
 from builder.model.class_sheet import ClassSheet, MadeSheet, Needed, PlannedBatch
-from builder.model.clock import ahead_of, on_the_clock
+from builder.model.clock import after_of, ahead_of, on_the_clock
 from builder.model.quantity import NO_MASS, Mass
 from builder.model.roster import Guest
 from builder.model.studio import Studio
@@ -42,6 +42,7 @@ def _on_date(studio: Studio, studio_class: StudioClass, batches: ClassBatches, d
         made=made,
         timeline=timeline,
         ahead=ahead_of(studio_class.lesson),
+        after=after_of(studio_class.lesson, int(studio_class.length.minutes)),
         guests=guests,
         waiting=reckon_guests(studio, studio_class, date, waiting=True),
         teaching=teaching,

@@ -11,6 +11,7 @@ from builder.model.place import Name, fold
 from builder.model.studio import Studio
 
 DRY_LYE, CAUSTIC, RAW_SOAP, SLIPPERY = "dry lye", "caustic", "raw soap", "slippery"
+HOT_FAT, HOT = "hot fat", "hot"
 BURNS_FROM = "hot enough to burn"
 PORTION_WORDS = ("portion", "cup", "containers")
 
@@ -79,4 +80,4 @@ def _heat(studio: Studio, phase_name: str, sheet: BatchSheet) -> tuple[str, ...]
     burns_from = studio.constants.get(BURNS_FROM)
     if phase is None or phase.heat_to is None or (burns_from and phase.heat_to.celsius < burns_from.low):
         return ()
-    return ("hot fat" if any(line.ingredient.counts_as.is_oil for line in sheet.lines if line.phase == phase_name) else "hot",)
+    return (HOT_FAT if any(line.ingredient.counts_as.is_oil for line in sheet.lines if line.phase == phase_name) else HOT,)

@@ -1,20 +1,23 @@
 """Who has to watch what: the rules that hold in each part, the most students that the staff carry, and who watches which group.
 
-Lye that has come into the students' hands stays raw soap in every later part in which they work on that recipe.
+Lye that has come into the students' hands stays raw soap in every later part in which they work on that recipe. What is hot in their hands
+stays hot in their later parts on that recipe, until a wait is over or a part begins `cooled`: the pot stands on the bench meanwhile.
 """
 
 from collections.abc import Iterable
+from dataclasses import dataclass, field
 from math import ceil
 
 from builder.model.class_sheet import MadeSheet
 from builder.model.clock import TimedPart
-from builder.model.lesson import Who
+from builder.model.lesson import Part, Who
 from builder.model.studio import Studio
 from builder.model.studio_class import StudioClass
 from builder.model.supervision import Supervision, WatchedPart, WatchRule
-from builder.reckon.handling import CAUSTIC, DRY_LYE, RAW_SOAP, batch_of, hazards_in
+from builder.reckon.handling import CAUSTIC, DRY_LYE, HOT, HOT_FAT, RAW_SOAP, batch_of, hazards_in
 
 LINGERS = (CAUSTIC, DRY_LYE, RAW_SOAP)
+HEAT = (HOT_FAT, HOT)
 
 
 def reckon_supervision(
@@ -22,24 +25,52 @@ def reckon_supervision(
 ) -> Supervision:
     """Apply the teaching policy to a class with so many adults."""
     parts: list[WatchedPart] = []
-    raw: set[str] = set()
+    lingering = _Lingering()
     for timed in timeline:
+        sheet = batch_of(made, timed.part)
+        lingering.begin(timed.part, sheet.recipe.key)
         if timed.part.who is Who.WAITING:
             continue
-        sheet = batch_of(made, timed.part)
-        hazards = hazards_in(studio, timed.part, sheet)
+        hazards = own = hazards_in(studio, timed.part, sheet)
         if timed.part.by_hand:
-            if sheet.recipe.key in raw:
-                hazards = tuple(dict.fromkeys((*hazards, RAW_SOAP)))
-            if any(hazard in LINGERS for hazard in hazards):
-                raw.add(sheet.recipe.key)
+            hazards = lingering.with_what_lingers(sheet.recipe.key, hazards)
         rules = tuple(rules_for(studio.supervision.values(), hazards, by_hand=timed.part.by_hand))
         carried = carry(rules, staff, studio_class.youngest) if timed.part.by_hand else None
-        parts.append(WatchedPart(timed.number, timed.part.title, timed.part.by_hand, hazards, rules, carried))
+        parts.append(
+            WatchedPart(
+                timed.number, timed.part.title, timed.part.by_hand, hazards, rules, carried, tuple(one for one in hazards if one not in own)
+            )
+        )
     holding = [(carry((rule,), staff, studio_class.youngest), rule) for part in parts if part.by_hand for rule in part.rules]
     limits = [(most, rule) for most, rule in holding if most is not None]
     fewest, limit = min(limits, key=lambda limit: limit[0], default=(None, None))
     return Supervision(staff, tuple(parts), fewest, limit, share_out(groups, staff))
+
+
+@dataclass
+class _Lingering:
+    """What stays dangerous on the students' benches from part to part, by the key of the recipe; and whose wait is not over yet."""
+
+    raw: set[str] = field(default_factory=set)
+    hot: dict[str, tuple[str, ...]] = field(default_factory=dict)
+    cooling: set[str] = field(default_factory=set)
+
+    def begin(self, part: Part, recipe: str) -> None:
+        """Take off what has cooled when a part begins: by a wait that is over, or since the part says so."""
+        if not part.in_the_wait:
+            for key in self.cooling:
+                self.hot.pop(key, None)
+            self.cooling = {recipe} if part.who is Who.WAITING else set()
+        if part.cooled:
+            self.hot.pop(recipe, None)
+
+    def with_what_lingers(self, recipe: str, hazards: tuple[str, ...]) -> tuple[str, ...]:
+        """Give the hazards of work by hand with those that are still there, and remember those that it leaves."""
+        found = (*hazards, *([RAW_SOAP] if recipe in self.raw else []), *self.hot.get(recipe, ()))
+        if any(hazard in LINGERS for hazard in found):
+            self.raw.add(recipe)
+        self.hot[recipe] = tuple(hazard for hazard in HEAT if hazard in found)
+        return tuple(dict.fromkeys(found))
 
 
 def rules_for(rules: Iterable[WatchRule], hazards: tuple[str, ...], *, by_hand: bool) -> Iterable[WatchRule]:

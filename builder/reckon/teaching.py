@@ -21,7 +21,7 @@ def reckon_teaching(studio: Studio, studio_class: StudioClass, made: tuple[MadeS
     taught = tuple(_taught(one, [(part, what) for part, what in handled if batch_of(made, part) is one.batch]) for one in made)
     hazards = {hazard for part in parts for hazard in hazards_in(studio, part, batch_of(made, part))}
     applying = tuple(advice for advice in studio.format_advice.values() if _applies(advice, studio_class, made, hazards))
-    return Teaching(format_of([(part, what) for part, what in handled if part.who is not Who.AHEAD]), taught, applying)
+    return Teaching(format_of([(part, what) for part, what in handled if part.in_class_time]), taught, applying)
 
 
 def format_of(parts: list[tuple[Part, Handled]]) -> Format:

@@ -1,21 +1,25 @@
 """How a class is run, as its documents say it: the format in sentences, who watches, the check list, reminders at the bench, the plan."""
 
 import re
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 from bs4 import BeautifulSoup
 
 from builder import cli
+from builder.compose import compose_documents
 from builder.compose.checklists import compose_checklist
 from builder.compose.format_words import how_it_is_made, taken_home
 from builder.compose.lesson_flow import FlowSource, compose_flow
 from builder.compose.pieces import paper_filling
 from builder.compose.plan_text import plan_lines
-from builder.compose.preparation_words import ahead_rows, check_groups
+from builder.compose.preparation_words import check_groups
 from builder.compose.seating import view_seating
+from builder.compose.staff_words import after_rows, ahead_rows
 from builder.compose.time_words import clock_from, time_strip
-from tests.compose.conftest import FILES, read_edition, write_studio
+from builder.stock import LAYOUTS
+from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
 
 SOUND = Path(__file__).parent.parent / "findings" / "_sound"
 
@@ -96,8 +100,62 @@ def test_the_check_list_is_in_the_order_of_doing_and_counts_the_sheets(edition):
 def test_what_rests_is_done_days_before_and_nothing_is_weighed_twice(tmp_path):
     lesson = FILES["classes/first/lesson.md"].replace("(ahead, 15 min, class only)", "(ahead, 2 days before, 15 min, class only)")
     edition = read_edition(write_studio(tmp_path, classes__first__lesson_md=lesson))
-    (row,) = ahead_rows(edition, edition.sheets[0])
+    (row,) = ahead_rows(edition.sheets[0], "en_US")
     assert row.when.replace("\u00a0", " ") == "2 days before, Thursday, February 4, 2027"
+
+
+AFTER = """
+## Wash up (after, 20 min, class only)
+
+1. Wash the bowls.
+
+## Turn it out (after, 2 days later, 30 min, bar)
+
+1. Turn the block out and cut {portion} bars.
+"""
+
+
+@pytest.fixture(scope="module")
+def after(tmp_path_factory):
+    folder = tmp_path_factory.mktemp("after")
+    return read_edition(write_studio(folder, classes__first__lesson_md=FILES["classes/first/lesson.md"].rstrip() + "\n" + AFTER))
+
+
+# The class begins at 10:00 on Saturday, February 6 and lasts an hour, so that the staff go on at 11:00; two days later it is Monday.
+def test_what_staff_do_after_the_class_has_its_time_or_its_day(after):
+    sheet = after.sheets[0]
+    rows = [(*plain([row.when]), row.title, *plain([row.minutes])) for row in after_rows(sheet, "en_US")]
+    assert rows == [("11:00 AM", "Wash up", "20 min"), ("2 days later, Monday, February 8, 2027", "Turn it out", "30 min")]
+    undated = replace(sheet, date=None)
+    assert plain(row.when for row in after_rows(undated, "en_US")) == ["when the class has ended", "2 days later"]
+    assert {group.title: plain(group.lines) for group in check_groups(after, sheet)}["After the class"] == [
+        "11:00 AM: Wash up, 20 min", "2 days later, Monday, February 8, 2027: Turn it out, 30 min",
+    ]  # fmt: skip
+    plan = list(plan_lines(after.studio, sheet))
+    assert plan[plan.index("After the class:") + 1 :] == [
+        "  11:00 AM  Wash up (20 min)", "  2 days later, Monday, February 8, 2027  Turn it out (30 min)",
+    ]  # fmt: skip
+
+
+def test_what_comes_after_is_for_staff_and_for_home_and_for_nobody_at_the_bench(after):
+    made = compose_documents(after.studio, after.sheets, (), (LAYOUTS,), TODAY).documents
+    texts = {document.path: page(document) for document in made}
+    teacher = texts["first/2027-02-06/teacher.pdf"]
+    assert "After the class, step by step Wash up 11:00 AM, staff, 20 minutes" in teacher
+    assert "Turn it out 2 days later, Monday, February 8, 2027, staff, 30 minutes" in teacher
+    telling = {path for path, text in texts.items() if "Turn it out" in text}
+    assert {path.rpartition("/")[2].partition("-")[0].partition(".")[0] for path in telling} == {"teacher", "checklist", "take"}
+    home = next(text for path, text in texts.items() if path.endswith("take-home-bar-500-g-of-oils.pdf"))
+    assert "Turn it out 2 days later, about 30 minutes" in home
+    assert "Wash up" not in home
+    assert not [path for path in telling if "salts" in path]
+
+
+def test_what_comes_after_takes_no_time_of_the_class_and_decides_no_format(after, edition):
+    one, other = after.sheets[0], edition.sheets[0]
+    assert [(timed.begins, timed.ends) for timed in one.timeline] == [(timed.begins, timed.ends) for timed in other.timeline]
+    assert one.teaching == other.teaching
+    assert one.supervision == other.supervision
 
 
 def test_a_wait_stands_on_the_bar_only_for_what_nobody_fills(tmp_path):

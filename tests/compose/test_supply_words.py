@@ -69,11 +69,16 @@ def test_the_web_site_shows_nothing_of_costs_where_home_sheets_are_public_and_co
 
 def test_only_staff_sheets_home_sheets_and_the_terminal_know_the_words_of_costs():
     """Whatever is composed for the web site imports nothing that writes a cost."""
-    knowing = set()
+    knowing = {"supply_words": set(), "shopping_words": set(), "pack_words": set()}
     for path in COMPOSE.glob("*.py"):
         modules = [node.module for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))) if isinstance(node, ast.ImportFrom)]
-        knowing |= {path.stem} if "builder.compose.supply_words" in modules else set()
-    assert knowing == {"teacher_sheets", "take_home", "bench_cards", "mentions"}
+        for words, known in knowing.items():
+            known |= {path.stem} if f"builder.compose.{words}" in modules else set()
+    assert knowing == {
+        "supply_words": {"teacher_sheets", "take_home", "bench_cards", "mentions"},
+        "shopping_words": {"shopping"},
+        "pack_words": {"supply_words", "shopping_words"},
+    }
 
 
 def test_home_sheets_show_the_cost_only_where_the_studio_asks_for_it(supplied, tmp_path):

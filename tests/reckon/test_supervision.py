@@ -1,7 +1,7 @@
 """Supervision: cases from published guidance, each with its source beside it, and what holds for every number of people."""
 
 from dataclasses import replace
-from datetime import datetime
+from datetime import date, datetime
 from itertools import chain
 from pathlib import Path
 
@@ -13,6 +13,7 @@ from builder.check.supervision import find_supervision_wanting
 from builder.model.lesson import Who
 from builder.model.studio_class import BatchFor, ClassDate
 from builder.read import read_studio
+from builder.reckon import reckon_classes
 from builder.reckon.classes import reckon_class
 from builder.reckon.supervision import carry, share_out
 from builder.stock import CONTENT
@@ -95,6 +96,70 @@ def test_raw_soap_stays_with_whom_it_has_reached():
     by_title = {part.title: part.hazards for part in lab(8, 3).supervision.parts}
     assert "raw soap" in by_title["Pour your mould"] and "raw soap" in by_title["Clean up in gloves"]
     assert "raw soap" not in by_title["Weigh and melt the oils"]
+
+
+BALM, BARS = EXAMPLE.classes["bath-tea-and-lip-balm"], EXAMPLE.classes["melt-and-pour-soap"]
+
+
+def watched(a_class, change=lambda part: part):
+    """Give the parts by hand of a class, each part of its lesson changed."""
+    lesson = replace(a_class.lesson, parts=tuple(map(change, a_class.lesson.parts)))
+    dated = replace(a_class, lesson=lesson, dates=(ClassDate(datetime(2027, 3, 6, 10), 8),))
+    (sheet,) = reckon_classes(EXAMPLE, [dated], on=date(2027, 1, 2))
+    return {part.title: part for part in sheet.supervision.parts if part.by_hand}
+
+
+def titled(title, **changed):
+    return lambda part: replace(part, **changed) if part.title == title else part
+
+
+def hot_parts(parts, hazard):
+    return {title: hazard in part.lingering for title, part in parts.items() if hazard in part.hazards}
+
+
+# The balm is weighed for the melt, melted, poured and labelled: the pot stands on the bench till the end. The tea is never hot.
+def test_what_is_hot_stays_hot_in_the_later_parts_on_that_recipe():
+    assert hot_parts(watched(BALM), "hot fat") == {
+        "Weigh and grind": False, "Melt the balm": False, "Flavour and pour": True, "Label and tidy": True,
+    }  # fmt: skip
+    assert all(RULES["hot fat and wax"] in watched(BALM)[title].rules for title in ("Flavour and pour", "Label and tidy"))
+
+
+def test_it_stays_hot_until_a_part_begins_cooled():
+    assert hot_parts(watched(BALM, titled("Label and tidy", cooled=True)), "hot fat") == {
+        "Weigh and grind": False, "Melt the balm": False, "Flavour and pour": True,
+    }  # fmt: skip
+
+
+# The bars set for half an hour, while everybody washes up beside the pot; then they are cold.
+def test_it_stays_hot_until_a_wait_is_over_also_for_what_is_done_in_the_wait():
+    assert hot_parts(watched(BARS), "hot") == {"Pour your bars": False, "While the bars set": True}
+
+
+def test_without_the_wait_it_is_hot_till_the_end():
+    no_wait = lambda part: replace(part, who=Who.TEACHER if part.who is Who.WAITING else part.who, in_the_wait=False)  # noqa: E731
+    assert hot_parts(watched(BARS, no_wait), "hot") == {"Pour your bars": False, "While the bars set": True, "Unmould, wrap, label": True}
+
+
+def test_a_wait_for_one_recipe_cools_no_other():
+    wait = replace(BARS.lesson.parts[0], title="It sets", who=Who.WAITING, recipe=BALM.makes[0].recipe)
+    before = [part for part in BALM.lesson.parts if part.title != "Label and tidy"]
+    lesson = replace(BALM.lesson, parts=(*before, wait, BALM.lesson.parts[-1]))
+    assert hot_parts(watched(replace(BALM, lesson=lesson)), "hot fat")["Label and tidy"]
+
+
+# What the teacher heats at the teacher's own table is watched there.
+def test_what_the_teacher_heats_does_not_linger_with_the_students():
+    by_teacher = lambda part: replace(part, who=Who.TEACHER) if part.title in ("Weigh and grind", "Melt the balm") else part  # noqa: E731
+    assert hot_parts(watched(BALM, by_teacher), "hot fat") == {}
+
+
+@pytest.mark.parametrize("key", sorted(EXAMPLE.classes))
+def test_what_lingers_carries_no_fewer_than_the_part_that_brought_it(key):
+    for sheet in reckon_classes(EXAMPLE, [EXAMPLE.classes[key]], on=date(2027, 1, 2)):
+        parts = [part for part in sheet.supervision.parts if part.by_hand]
+        brought = [part.carried for part in parts if not part.lingering and part.carried is not None]
+        assert all(part.carried >= min(brought) for part in parts if part.lingering)
 
 
 def test_a_batch_for_each_student_is_watched_like_any_other():

@@ -8,8 +8,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.model.clock import ahead_of, ends_at, on_the_clock
-from builder.model.lesson import Lesson, Part, Who
+from builder.model.clock import after_of, ahead_of, ends_at, on_the_clock
+from builder.model.lesson import Lesson, Part, Where, Who
 from builder.model.quantity import NO_MASS
 from builder.model.studio_class import Format
 from builder.read import read_studio
@@ -123,6 +123,20 @@ def test_what_is_done_ahead_ends_when_the_class_begins_and_days_before_come_firs
     parts = (Part("mix", Who.AHEAD, 60, ()), Part("rest", Who.AHEAD, 100, (), days_before=2), Part("lay out", Who.AHEAD, 40, ()))
     made = [(one.part.title, one.begins, one.ends) for one in ahead_of(Lesson("One", (), parts))]
     assert made == [("rest", None, None), ("mix", -100, -40), ("lay out", -40, 0)]
+
+
+def test_what_comes_after_begins_with_the_end_of_the_class_and_later_days_come_last():
+    parts = (
+        Part("cut", Who.AFTER, 60, (), days_later=2),
+        Part("wash", Who.AFTER, 20, ()),
+        Part("teach", Who.TEACHER, 90, ()),
+        Part("cure", Who.AFTER, 30, (), where=Where.HOME_ONLY),
+        Part("look", Who.AFTER, 5, (), days_later=1),
+        Part("lock", Who.AFTER, 10, ()),
+    )
+    made = [(one.part.title, one.begins, one.ends) for one in after_of(Lesson("One", (), parts), 120)]
+    assert made == [("wash", 120, 140), ("lock", 140, 150), ("look", None, None), ("cut", None, None)]
+    assert ends_at(on_the_clock(Lesson("One", (), parts))) == 90
 
 
 @pytest.mark.parametrize("key", sorted(EXAMPLE.classes))

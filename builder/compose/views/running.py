@@ -66,8 +66,8 @@ class SeatingView:
 
 
 @dataclass(frozen=True)
-class AheadRow:
-    """What is done ahead: when (a time of day, or a day), what, how long."""
+class StaffRow:
+    """What staff do before the class or after it: when (a time of day, or a day), what, how long."""
 
     when: str
     title: str

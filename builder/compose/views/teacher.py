@@ -7,7 +7,7 @@ from builder.compose.views.frame import SheetFrame
 from builder.compose.views.ingredient_table import IngredientRow, IngredientTable
 from builder.compose.views.lesson import LessonFlow
 from builder.compose.views.lye import LyeView
-from builder.compose.views.running import AheadRow, RunningView
+from builder.compose.views.running import RunningView, StaffRow
 from builder.compose.views.strip import StripRow
 from builder.compose.views.take_home import ChoiceView
 
@@ -125,12 +125,14 @@ class TeacherView:
     facts: tuple[Fact, ...]
     emergency: tuple[str, ...]
     running: RunningView
-    ahead_run: tuple[AheadRow, ...]
+    ahead_run: tuple[StaffRow, ...]
     run: tuple[StripRow, ...]
+    after_run: tuple[StaffRow, ...]
     ahead_minutes: str
     ahead: LessonFlow
     products: tuple[ProductBatches, ...]
     lesson: LessonFlow
+    after: LessonFlow
     supplies: SuppliesView | None
     findings: tuple[FindingView, ...]
     sums: tuple[SumsView, ...]

@@ -5,14 +5,17 @@ from typing import Annotated, Self
 
 from pydantic import model_validator
 
+from builder.model.durability import Durability
 from builder.model.quantity import Mass, Volume
 from builder.read.amounts import parse_pack, parse_pieces
 from builder.read.bounds import PACK, PACK_DENSITY, STROKE
 from builder.read.shapes.fields import OneOrMore, PositiveNumber, Price, Text, Weight, WholeAboveZero, reads
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text_error import TextError
+from builder.read.values import parse_keeps
 
 Pack = Annotated[Mass | Volume, reads(parse_pack)]
+Keeps = Annotated[Durability, reads(parse_keeps)]
 Pieces = Annotated[int, reads(parse_pieces)]
 
 
@@ -54,6 +57,7 @@ class IngredientPackShape(Shape):
     price: Price = needed("price", "68.00")
     weighs: Weight | None = maybe("weighs", example="3.75 kg")
     measured: Text = maybe("measured", "", '"how and when"')
+    keeps: Keeps | None = maybe("keeps", example="3 months")
     pump: PumpShape | None = maybe("pump", example='{stroke: 8 mL, measured: "how and when"}')
 
     @model_validator(mode="after")

@@ -1,0 +1,19 @@
+"""stock-counted-ahead: a count of the stock on a day that has not come yet."""
+
+from collections.abc import Iterator
+from datetime import date
+
+from builder.model.finding import Finding, caution
+from builder.model.studio import Studio
+
+
+def find_counts_ahead(studio: Studio, today: date) -> Iterator[Finding]:
+    """Compare the day of each count with today."""
+    for one in studio.in_stock:
+        if one.counted > today:
+            yield caution(
+                "stock-counted-ahead",
+                one.counted_place,
+                f'{one.counted} is still to come, so "{one.name}" cannot have been counted then.',
+                "Write the day on which it was counted. What is on order is no stock before it has come.",
+            )

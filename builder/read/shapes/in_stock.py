@@ -1,0 +1,62 @@
+"""The shapes of what is in stock in `stock.yaml`: one for each kind of thing."""
+
+from fractions import Fraction
+from typing import Annotated, Self
+
+from pydantic import model_validator
+
+from builder.model.quantity import Mass, Volume
+from builder.read.amounts import parse_pack, parse_pieces_left
+from builder.read.bounds import IN_STOCK
+from builder.read.shapes.fields import Date, Text, reads
+from builder.read.shapes.shape import Shape, needed
+from builder.read.text_error import TextError
+
+Amount = Annotated[Mass | Volume, reads(lambda text: parse_pack(text, zero=True))]
+Pieces = Annotated[Fraction, reads(parse_pieces_left)]
+
+
+class InStockShape(Shape):
+    """What all of them have in common."""
+
+    have: Mass | Volume | Fraction
+    counted: Date = needed("counted", "2027-02-20")
+
+    @model_validator(mode="after")
+    def _can_be_stored(self) -> Self:
+        number = _number(self.have)
+        if not IN_STOCK.hold(number):
+            wrong = f"No studio has so much in stock: {IN_STOCK.reason}."
+            raise TextError("figure-out-of-range", wrong, IN_STOCK.remedy(number), ("have",))
+        return self
+
+
+class IngredientInStockShape(InStockShape):
+    """An ingredient in stock."""
+
+    ingredient: Text = needed("ingredient", "olive oil")
+    have: Amount = needed("have", "2.3 kg")
+
+
+class ContainerInStockShape(InStockShape):
+    """Containers in stock."""
+
+    container: Text = needed("container", "4 fl oz bottle")
+    have: Pieces = needed("have", "18")
+
+
+class ItemInStockShape(InStockShape):
+    """Things in stock that are used up in class; what is half used is a part of one."""
+
+    item: Text = needed("item", "nitrile gloves")
+    have: Pieces = needed("have", "60")
+
+
+def _number(have: Mass | Volume | Fraction) -> Fraction:
+    match have:
+        case Mass():
+            return have.grams
+        case Volume():
+            return have.millilitres
+        case _:
+            return have
