@@ -38,7 +38,8 @@ def small_stock(tmp_path_factory):
     stock = tmp_path_factory.mktemp("stock")
     for name in ("constants.yaml", "containers.yaml", "products.yaml", "sources.yaml"):
         shutil.copy(CONTENT / name, stock)
-    shutil.copytree(CONTENT / "cautions", stock / "cautions")
+    for name in ("cautions", "languages"):
+        shutil.copytree(CONTENT / name, stock / name)
     (stock / "ingredients").mkdir()
     for card in CARDS:
         shutil.copy(CONTENT / "ingredients" / f"{card}.yaml", stock / "ingredients")
