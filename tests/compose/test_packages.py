@@ -20,7 +20,7 @@ from builder.reckon.classes import reckon_class
 from builder.stock import LAYOUTS
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
 from tests.compose.test_label_words import Becomes, batch
-from tests.reckon.test_guests import LOTION, STUDIO, people
+from tests.reckon.test_guests import QUICK, STUDIO, people
 
 OUNCE = Fraction("28.349523125")
 
@@ -83,9 +83,9 @@ def test_a_package_has_one_label_and_what_is_left_its_own(tmp_path):
 def test_packages_need_no_more_of_an_option_than_the_amounts_expect(units, packages, cells):
     fill = replace(STUDIO.recipes["meadow-lotion"].fill, units=units)
     recipes = {**STUDIO.recipes, "meadow-lotion": replace(STUDIO.recipes["meadow-lotion"], fill=fill)}
-    makes = (replace(LOTION.makes[0], each_student=units * packages, spare=units),)
+    makes = (replace(QUICK.makes[0], each_student=units * packages, spare=units),)
     when = ClassDate(datetime(2027, 6, 5, 10), 8)
-    a_class = replace(LOTION, makes=makes, dates=(when,))
+    a_class = replace(QUICK, makes=makes, dates=(when,))
     roster = people(["scent"], [(cell,) for cell in cells])
     (made,) = reckon_class(replace(STUDIO, recipes=recipes, rosters={a_class.key: roster}), a_class, when)[0].made
     (finishes,) = made.finishes
