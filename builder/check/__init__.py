@@ -32,7 +32,7 @@ from builder.check.home_size_without_oils import find_home_sizes_without_oils
 from builder.check.item_use_unclear import find_unclear_uses
 from builder.check.label_order import find_open_label_orders
 from builder.check.label_over_container import find_labels_over_containers
-from builder.check.label_sheets import find_unfit_label_sheets
+from builder.check.label_sheets import find_first_labels_off_the_sheet, find_unfit_label_sheets
 from builder.check.label_too_small import find_labels_too_small
 from builder.check.label_unsaid import find_what_labels_leave_unsaid
 from builder.check.label_untranslated import find_labels_untranslated
@@ -170,7 +170,8 @@ def check_sheets(sheets: Iterable[ClassSheet], studio: Studio) -> list[Finding]:
 def check_labels(fits: Iterable[LabelFit], studio: Studio) -> list[Finding]:
     """Run every rule on what labels say and how they fit; the same product on several dates is told once."""
     fits = tuple(fits)
-    return [*find_labels_untranslated(studio), *dict.fromkeys(chain(find_labels_too_small(fits), find_labels_over_containers(fits)))]
+    of_fits = chain(find_labels_too_small(fits), find_labels_over_containers(fits), find_first_labels_off_the_sheet(fits))
+    return [*find_labels_untranslated(studio), *dict.fromkeys(of_fits)]
 
 
 def _found(batches: Iterable[Batch]) -> Iterator[BatchFinding]:
