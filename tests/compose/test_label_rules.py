@@ -162,6 +162,9 @@ def test_lines_are_as_high_as_their_type():
     [
         ("US", "bath salts", "sodium cocoyl isethionate", "Caution: Use only as directed", True),
         ("EU", "bath salts", "sodium cocoyl isethionate", "Caution: Use only as directed", False),
+        ("US", "bubble bath", "cocamidopropyl betaine", "Caution: Use only as directed", True),
+        ("US", "bubble bath", "liquid soap base", "Caution: Use only as directed", True),
+        ("US", "body wash", "liquid soap base", "Caution: Use only as directed", False),
         ("US", "bath salts", "sea salt", "Caution: Use only as directed", False),
         ("US", "lotion", "lactic acid", "Sunburn Alert", True),
         ("US", "bath salts", "lactic acid", "Sunburn Alert", False),
