@@ -3,6 +3,7 @@
 from dataclasses import replace
 from datetime import date
 from fractions import Fraction
+from itertools import pairwise
 
 import pytest
 from hypothesis import given
@@ -25,7 +26,7 @@ from builder.model.type_height import Statement, rules_for
 from builder.press.typefaces import typefaces_of_labels
 from builder.read import read_studio
 from builder.stock import CONTENT
-from tests.compose.conftest import in_region, read_edition, write_studio
+from tests.compose.conftest import FILES, in_region, read_edition, write_studio
 from tests.making import SOURCE, grams
 
 INCH = Fraction("25.4")
@@ -192,6 +193,20 @@ def test_warnings_that_are_prescribed(stock, tmp_path, region, product, ingredie
 )
 def test_how_long_it_keeps(text, begun, over):
     assert durability_in(text).after(begun) == over
+
+
+# Regulation 1223/2009 Art. 19(1)(c) (read): up to 30 months a date; above, the months after opening behind the sign of an open jar.
+@pytest.mark.parametrize(("keeps", "opened", "said"), [(30, 1, ""), (31, 1, "12 M"), (31, 2, "24 M")])
+def test_the_sign_of_an_open_jar_stands_where_no_date_does(tmp_path, keeps, opened, said):
+    changed = in_region("EU") | {
+        "recipes__salts_yaml": FILES["recipes/salts.yaml"].replace("6 months", f"{keeps} months\nafter opening: {opened} year")
+    }
+    edition = read_edition(write_studio(tmp_path, **changed))
+    (plan, *_) = plan_labels(edition.studio, edition.sheets[-1])
+    back = [run for paragraph in plan.texts[0].back for run in paragraph]
+    signs = [(run.sign, after.text.replace("\u00a0", " ").strip()) for run, after in pairwise(back) if run.sign]
+    assert signs == ([("open-jar", said)] if said else [])
+    assert any("Best used before" in run.text for run in back) is (not said)
 
 
 def test_words_without_a_length_of_time_give_no_date():
