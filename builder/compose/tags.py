@@ -17,14 +17,15 @@ from builder.model.label_stock import LabelStock
 
 # The art of a border is 7 mm wide; text stands clear of it, all in millimetres.
 EDGE, BELOW_THE_HOLE, GAP = 9.0, 6.0, 2.0
-LARGE, PLAIN, SMALL = 12.0, 9.0, 6.5
+PLAIN, SMALL = 9.0, 6.5
+TITLES = (12.0, 10.0, 8.0, 6.5)
 
 
 def compose_tags(edition: Edition, sheet: ClassSheet) -> tuple[Document, ...]:
-    """Make the tags of one date where its labels are to be coloured in."""
+    """Make the tags of one date where they are wanted."""
     studio = edition.studio
     stock = next((one for one in studio.label_stocks.values() if one.hole is not None and one.paper == studio.profile.paper), None)
-    if stock is None or not sheet.students or not wished(studio, sheet).to_colour:
+    if stock is None or not sheet.students or not wished(studio, sheet).tags:
         return ()
     title = f"Tags: {sheet.studio_class.title}"
     cells = [_tag(edition, sheet, stock, border(number)) for number in range(sheet.students)]
@@ -38,23 +39,45 @@ def _tag(edition: Edition, sheet: ClassSheet, stock: LabelStock, art: str) -> Ce
     hole = float(stock.hole.millimetres) if stock.hole else 0.0
     top, inside = EDGE + hole + BELOW_THE_HOLE, width - 2 * EDGE
     setter, address = Setter(edition.studio.typefaces), _address(edition, sheet)
-    by_hand: list[tuple[Paragraph, float]] = [((Run(f"{word} "), Run("", blank=inside - 12)), PLAIN) for word in ("For", "From")]
-    blocks = setter.stack([((Run(sheet.studio_class.title, bold=True),), LARGE), *by_hand], EDGE, top, inside, GAP) or ()
     foot = _foot(setter, address, sentences(edition.studio.label_languages, "not for sale"), inside, height)
     side = qr_side(address) if address else 0.0
-    qr = view_qr(address, (width - side) / 2, foot[0].y - side) if address and foot else None
-    return replace(cell_of((*blocks, *foot), art, hole_of(stock)), qr=qr)
+    qr = view_qr(address, (width - side) / 2, foot[0].y - side) if address else None
+    head = _head(setter, sheet.studio_class.title, top, inside, foot[0].y - side)
+    return replace(cell_of((*head, *foot), art, hole_of(stock)), qr=qr)
+
+
+def _head(setter: Setter, title: str, top: float, inside: float, end: float) -> tuple[Block, ...]:
+    """Set the title, in the largest type with which all stands above what follows, and the lines for names."""
+    by_hand: list[tuple[Paragraph, float]] = [((Run(f"{word} "), Run("", blank=inside - 12)), PLAIN) for word in ("For", "From")]
+    blocks: tuple[Block, ...] = ()
+    for points in TITLES:
+        words = _broken(setter, title, True, points, inside)
+        blocks = setter.stack([((Run(words, bold=True),), points), *by_hand], EDGE, top, inside, GAP) or ()
+        if blocks and blocks[-1].below <= end:
+            break
+    return blocks
 
 
 def _foot(setter: Setter, address: str, untested: str, inside: float, height: float) -> tuple[Block, ...]:
     """Set what stands at the foot: the address in words, broken where it has a slash, and that nothing here has been tested."""
     printed = address.removeprefix("https://")
     at_slashes = printed.replace("/", "/ ").split(" ") if setter.width(printed, False, SMALL) > inside else [printed]
-    lines: list[tuple[Paragraph, float]] = [((Run(piece),), SMALL) for piece in at_slashes if piece]
-    lines.append(((Run(untested),), SMALL))
-    blocks = setter.stack(lines, EDGE, 0.0, inside, 0.3) or ()
+    pieces = [_broken(setter, piece, False, SMALL, inside) for piece in (*at_slashes, untested) if piece]
+    blocks = setter.stack([((Run(piece),), SMALL) for piece in pieces], EDGE, 0.0, inside, 0.3) or ()
     down = height - EDGE - blocks[-1].below if blocks else 0.0
     return tuple(Block(block.x, block.y + down, block.width, block.points, block.lines) for block in blocks)
+
+
+def _broken(setter: Setter, text: str, bold: bool, points: float, inside: float) -> str:
+    """Break words that alone are wider than the tag, each piece as long as fits."""
+    pieces: list[str] = []
+    for word in text.split(" "):
+        pieces.append("")
+        for letter in word:
+            if setter.width(pieces[-1] + letter, bold, points) > inside:
+                pieces.append("")
+            pieces[-1] += letter
+    return " ".join(pieces)
 
 
 def _address(edition: Edition, sheet: ClassSheet) -> str:

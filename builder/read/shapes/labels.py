@@ -58,6 +58,7 @@ class LabelWishesShape(Shape):
     sheet: Text | None = maybe("sheet")
     panels: Annotated[int, reads(lambda text: int(word_of("1", "2")(text)))] | None = maybe("panels")
     to_colour: YesOrNo | None = maybe("to colour")
+    tags: YesOrNo | None = maybe("tags")
 
 
 class StudioLabelsShape(LabelWishesShape):
