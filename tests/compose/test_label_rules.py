@@ -74,6 +74,13 @@ def test_a_panel_that_nobody_measured_is_not_smaller_than_a_usual_one(stock):
     assert panel.area > Fraction(2, 5) * 110 * 188
 
 
+# A pouch for 8 fl oz is about 5 in wide and 7 in high between its seams (common practice, no source): over 25 square inches.
+def test_a_pouch_that_nobody_measured_is_not_taken_for_a_small_one(stock):
+    panel = panel_of(container("bag", Volume(Fraction("236.6"))), stock.constants)
+    assert not panel.measured
+    assert panel.area > 5 * 7 * INCH**2
+
+
 # 21 CFR 701.13(i) (memory), C.R.C. c. 417 s. 14 and SI 2006/659 reg. 8 (read). What lies on the upper end belongs to the lower class.
 @pytest.mark.parametrize(
     ("region", "area", "contents", "millimetres"),
