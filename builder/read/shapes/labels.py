@@ -15,6 +15,7 @@ from builder.read.values import word_of
 # ISO 216 A4, and letter paper of 8.5 by 11 inches, in millimetres.
 PAPERS = {"A4": (Fraction(210), Fraction(297)), "letter": (Fraction(2159, 10), Fraction(2794, 10))}
 NOTHING = Length(Fraction(0))
+SMALLEST = 5
 Paper = Annotated[str, reads(word_of("letter", "A4"))]
 
 
@@ -37,6 +38,10 @@ class LabelStockShape(Shape):
 
     @model_validator(mode="after")
     def _lies_on_the_paper(self) -> Self:
+        for key, length in (("width", self.width), ("height", self.height)):
+            if length.millimetres < SMALLEST:
+                wrong = f"A label of {plain_number(length.millimetres, 5)} mm holds no word."
+                raise TextError("figure-out-of-range", wrong, f"Measure the sheet anew: at least {SMALLEST} mm.", at=(key,))
         for key, of, start, number, size, gap, page in (
             ("columns", "wide", self.left, self.columns, self.width, self.across, PAPERS[self.paper][0]),
             ("rows", "high", self.top, self.rows, self.height, self.down, PAPERS[self.paper][1]),
