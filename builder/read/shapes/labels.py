@@ -15,7 +15,7 @@ from builder.read.values import word_of
 # ISO 216 A4, and letter paper of 8.5 by 11 inches, in millimetres.
 PAPERS = {"A4": (Fraction(210), Fraction(297)), "letter": (Fraction(2159, 10), Fraction(2794, 10))}
 NOTHING = Length(Fraction(0))
-SMALLEST = 5
+SMALLEST, MOST_OFF = 5, 15
 Paper = Annotated[str, reads(word_of("letter", "A4"))]
 
 
@@ -71,3 +71,11 @@ class StudioLabelsShape(LabelWishesShape):
 
     right: Shift | None = maybe("right")
     down: Shift | None = maybe("down")
+
+    @model_validator(mode="after")
+    def _is_what_a_printer_is_off(self) -> Self:
+        for key, shift in (("right", self.right), ("down", self.down)):
+            if shift is not None and abs(shift.millimetres) > MOST_OFF:
+                wrong = f"A printer is off by a few millimetres; {plain_number(shift.millimetres, 5)} mm moves the labels off their cells."
+                raise TextError("figure-out-of-range", wrong, f"Print the test page again: at most {MOST_OFF} mm either way.", at=(key,))
+        return self
