@@ -16,6 +16,7 @@ from builder.check.batch_codes_alike import find_batch_codes_alike
 from builder.check.batches import Batch, BatchFinding, batches_of, say_once
 from builder.check.charges_opposed import find_opposed_charges
 from builder.check.colour_not_allowed import find_colours_not_allowed
+from builder.check.contents_by_weight import find_contents_by_weight
 from builder.check.dates_changed import find_unclear_changes
 from builder.check.dates_out_of_order import find_dates_out_of_order
 from builder.check.dates_people import find_people_to_tell
@@ -120,6 +121,7 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_units_left_over,
     find_batch_codes_alike,
     find_times_after_opening_missing,
+    find_contents_by_weight,
     find_letters_not_in_font,
 )
 
