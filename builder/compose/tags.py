@@ -7,7 +7,7 @@ from builder.compose.edition import Edition
 from builder.compose.label_languages import sentences
 from builder.compose.label_lines import Block, Setter
 from builder.compose.label_pages import STYLES, border, cell_of, hole_of, labels_view
-from builder.compose.label_stocks import wished
+from builder.compose.label_stocks import tag_stocks, wished
 from builder.compose.label_texts import Paragraph, Run
 from builder.compose.qr_codes import qr_side, view_qr
 from builder.compose.views.labels import CellView
@@ -22,40 +22,44 @@ TITLES = (12.0, 10.0, 8.0, 6.5)
 
 
 def compose_tags(edition: Edition, sheet: ClassSheet) -> tuple[Document, ...]:
-    """Make the tags of one date where they are wanted."""
+    """Make the tags of one date where they are wanted, on the first sheet of tags that holds what they say."""
     studio = edition.studio
-    stock = next((one for one in studio.label_stocks.values() if one.hole is not None and one.paper == studio.profile.paper), None)
-    if stock is None or not sheet.students or not wished(studio, sheet).tags:
+    if not sheet.students or not wished(studio, sheet).tags:
+        return ()
+    tags = ((stock, tag) for stock in tag_stocks(studio) if (tag := _tag(edition, sheet, stock)))
+    stock, tag = next(tags, (None, None))
+    if stock is None or tag is None:
         return ()
     title = f"Tags: {sheet.studio_class.title}"
-    cells = [_tag(edition, sheet, stock, border(number)) for number in range(sheet.students)]
-    view = labels_view(edition, title, stock, cells)
+    view = labels_view(edition, title, stock, [replace(tag, art=border(number)) for number in range(sheet.students)])
     here = addresses.class_sheet(sheet, "tags.pdf")
     return (Document(here.folder, here.path, title, edition.templates.render("sheets/labels.html", view), STYLES),)
 
 
-def _tag(edition: Edition, sheet: ClassSheet, stock: LabelStock, art: str) -> CellView:
+def _tag(edition: Edition, sheet: ClassSheet, stock: LabelStock) -> CellView | None:
+    """Lay out a tag, still without a border; None where it does not hold all."""
     width, height = float(stock.width.millimetres), float(stock.height.millimetres)
     hole = float(stock.hole.millimetres) if stock.hole else 0.0
     top, inside = EDGE + hole + BELOW_THE_HOLE, width - 2 * EDGE
     setter, address = Setter(edition.studio.typefaces), _address(edition, sheet)
-    foot = _foot(setter, address, sentences(edition.studio.label_languages, "not for sale"), inside, height)
     side = qr_side(address) if address else 0.0
+    foot = _foot(setter, address, sentences(edition.studio.label_languages, "not for sale"), inside, height)
+    head = _head(setter, sheet.studio_class.title, top, inside, foot[0].y - side) if foot else ()
+    if not foot or not head or side > inside:
+        return None
     qr = view_qr(address, (width - side) / 2, foot[0].y - side) if address else None
-    head = _head(setter, sheet.studio_class.title, top, inside, foot[0].y - side)
-    return replace(cell_of((*head, *foot), art, hole_of(stock)), qr=qr)
+    return replace(cell_of((*head, *foot), marks=hole_of(stock)), qr=qr)
 
 
 def _head(setter: Setter, title: str, top: float, inside: float, end: float) -> tuple[Block, ...]:
-    """Set the title, in the largest type with which all stands above what follows, and the lines for names."""
+    """Set the title and the lines for names, in the largest type with which all stands above what follows; nothing where none does."""
     by_hand: list[tuple[Paragraph, float]] = [((Run(f"{word} "), Run("", blank=inside - 12)), PLAIN) for word in ("For", "From")]
-    blocks: tuple[Block, ...] = ()
     for points in TITLES:
         words = _broken(setter, title, True, points, inside)
-        blocks = setter.stack([((Run(words, bold=True),), points), *by_hand], EDGE, top, inside, GAP) or ()
+        blocks = setter.stack([((Run(words, bold=True),), points), *by_hand], EDGE, top, inside, GAP)
         if blocks and blocks[-1].below <= end:
-            break
-    return blocks
+            return blocks
+    return ()
 
 
 def _foot(setter: Setter, address: str, untested: str, inside: float, height: float) -> tuple[Block, ...]:
