@@ -60,6 +60,7 @@ from builder.check.reach import classes_held_back
 from builder.check.roster_choices import find_roster_choices_unknown
 from builder.check.roster_people import find_roster_people_out_of_place
 from builder.check.scales_missing import find_scales_missing
+from builder.check.scent_left_in import find_scent_left_in
 from builder.check.shares_not_whole import find_shares_not_whole
 from builder.check.soap_additions import find_too_much_in_soap, find_what_disturbs_lye
 from builder.check.superfat_out_of_range import find_superfat_out_of_range
@@ -138,6 +139,7 @@ RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[BatchFinding]], ...] = (
     find_short_portions,
     find_open_label_orders,
     find_allergens_not_stated,
+    find_scent_left_in,
     find_amounts_over_limits,
     find_options_not_offered,
     find_colours_not_allowed,
