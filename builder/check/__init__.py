@@ -31,6 +31,7 @@ from builder.check.free_from import find_broken_promises
 from builder.check.heat import find_what_is_heated_too_far
 from builder.check.home_size_without_oils import find_home_sizes_without_oils
 from builder.check.item_use_unclear import find_unclear_uses
+from builder.check.keeps_missing import find_keeps_missing
 from builder.check.label_order import find_open_label_orders
 from builder.check.label_over_container import find_labels_over_containers
 from builder.check.label_sheets import find_first_labels_off_the_sheet, find_unfit_label_sheets
@@ -123,6 +124,7 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_batch_codes_alike,
     find_times_after_opening_missing,
     find_contents_by_weight,
+    find_keeps_missing,
     find_letters_not_in_font,
 )
 
