@@ -17,6 +17,7 @@ from builder.check.batch_codes_alike import find_batch_codes_alike
 from builder.check.batches import Batch, BatchFinding, batches_of, say_once
 from builder.check.charges_opposed import find_opposed_charges
 from builder.check.colour_not_allowed import find_colours_not_allowed
+from builder.check.contents_by_weight import find_contents_by_weight
 from builder.check.dates_changed import find_unclear_changes
 from builder.check.dates_out_of_order import find_dates_out_of_order
 from builder.check.dates_people import find_people_to_tell
@@ -35,9 +36,10 @@ from builder.check.in_stock_twice import find_stock_twice
 from builder.check.in_stock_unknown import find_unknown_stock
 from builder.check.in_stock_weight_unknown import find_stock_without_weight
 from builder.check.item_use_unclear import find_unclear_uses
+from builder.check.keeps_missing import find_keeps_missing
 from builder.check.label_order import find_open_label_orders
 from builder.check.label_over_container import find_labels_over_containers
-from builder.check.label_sheets import find_unfit_label_sheets
+from builder.check.label_sheets import find_first_labels_off_the_sheet, find_unfit_label_sheets
 from builder.check.label_too_small import find_labels_too_small
 from builder.check.label_unsaid import find_what_labels_leave_unsaid
 from builder.check.label_untranslated import find_labels_untranslated
@@ -64,6 +66,7 @@ from builder.check.reach import classes_held_back
 from builder.check.roster_choices import find_roster_choices_unknown
 from builder.check.roster_people import find_roster_people_out_of_place
 from builder.check.scales_missing import find_scales_missing
+from builder.check.scent_left_in import find_scent_left_in
 from builder.check.shares_not_whole import find_shares_not_whole
 from builder.check.soap_additions import find_too_much_in_soap, find_what_disturbs_lye
 from builder.check.superfat_out_of_range import find_superfat_out_of_range
@@ -128,6 +131,8 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_units_left_over,
     find_batch_codes_alike,
     find_times_after_opening_missing,
+    find_contents_by_weight,
+    find_keeps_missing,
     find_letters_not_in_font,
 )
 
@@ -144,6 +149,7 @@ RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[BatchFinding]], ...] = (
     find_short_portions,
     find_open_label_orders,
     find_allergens_not_stated,
+    find_scent_left_in,
     find_amounts_over_limits,
     find_options_not_offered,
     find_colours_not_allowed,
@@ -183,7 +189,8 @@ def check_sheets(sheets: Iterable[ClassSheet], studio: Studio) -> list[Finding]:
 def check_labels(fits: Iterable[LabelFit], studio: Studio) -> list[Finding]:
     """Run every rule on what labels say and how they fit; the same product on several dates is told once."""
     fits = tuple(fits)
-    return [*find_labels_untranslated(studio), *dict.fromkeys(chain(find_labels_too_small(fits), find_labels_over_containers(fits)))]
+    of_fits = chain(find_labels_too_small(fits), find_labels_over_containers(fits), find_first_labels_off_the_sheet(fits))
+    return [*find_labels_untranslated(studio), *dict.fromkeys(of_fits)]
 
 
 def _found(batches: Iterable[Batch]) -> Iterator[BatchFinding]:

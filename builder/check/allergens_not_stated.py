@@ -1,4 +1,4 @@
-"""allergens-not-stated: scents whose allergens nobody has stated, where the studio's region wants them named."""
+"""allergens-not-stated: scents, and bases with scent, whose allergens nobody has stated, where the region wants them named."""
 
 from collections.abc import Iterator
 
@@ -11,7 +11,7 @@ _ASK = {
 
 
 def find_allergens_not_stated(batch: Batch) -> Iterator[BatchFinding]:
-    """Look at the scents of all variants; a recipe is reported once, with all of them."""
+    """Look at what is scented in all variants; a recipe is reported once, with all of them."""
     named = dict.fromkeys(name for variant in batch.sheet.variants for name in variant.ingredients.without_statement)
     if not named:
         return
@@ -20,7 +20,7 @@ def find_allergens_not_stated(batch: Batch) -> Iterator[BatchFinding]:
     scents = ", ".join(sorted(named))
     wrong = (
         f"A label in this region ({region.name}) names each fragrance allergen of which there is more than a threshold "
-        f"({rule.source.title}, {rule.at}), and nothing says how much of them the scents hold ({scents}). "
+        f"({rule.source.title}, {rule.at}), and nothing says how much of them there is in {scents}. "
         "The list may be short of names."
     )
     remedy = f"Ask the supplier of each for its allergen statement, which gives the shares of {_ASK[which]}, and copy it to the card."

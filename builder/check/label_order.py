@@ -1,5 +1,6 @@
 """label-name-missing, label-order-open: an ingredient list that cannot be printed truthfully."""
 
+from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 
 from builder.check.batches import Batch, BatchFinding
@@ -7,18 +8,24 @@ from builder.model.batch_sheet import Line, Question, Role
 from builder.model.place import Place, fold
 from builder.model.recipe import ListedAs
 
+# So many pairs with one remedy are named; a base without figures can leave hundreds open.
+MOST_NAMED = 6
 _OPEN = "Nothing proves which of two ingredients there is more of in this product, so the order on its label would be a guess."
 
 
 def find_open_label_orders(batch: Batch) -> Iterator[BatchFinding]:
-    """Look at the ingredient lists of all variants; each name or pair is reported once."""
+    """Look at the ingredient lists of all variants; each name or pair is reported once, of many pairs the first."""
     for name in sorted({name for variant in batch.sheet.variants for name in variant.ingredients.nameless}):
         yield batch.stop("label-name-missing", _place_of(name, batch), *_nameless(name, batch), "")
     open_lists = [variant.ingredients for variant in batch.sheet.variants if variant.ingredients.open_pairs]
+    told: Counter[str] = Counter()
     for pair in sorted({pair for listed in open_lists for pair in _alphabetic(listed.open_pairs)}):
         questions = [listed.question for listed in open_lists if listed.question and pair in _alphabetic(listed.open_pairs)]
         place, remedy = _cause(pair, questions, batch)
-        yield batch.stop("label-order-open", place, _OPEN, remedy, " and ".join(pair))
+        told[remedy] += 1
+        if told[remedy] <= MOST_NAMED + 1:
+            case = " and ".join(pair) if told[remedy] <= MOST_NAMED else "other pairs"
+            yield batch.stop("label-order-open", place, _OPEN, remedy, case)
 
 
 def _alphabetic(pairs: Iterable[tuple[str, str]]) -> frozenset[tuple[str, str]]:

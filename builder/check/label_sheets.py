@@ -1,8 +1,9 @@
 """label-sheet-unknown, label-cell-off-the-sheet: a sheet of labels that nobody has described, or a first label that it does not have."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from builder.model.finding import Finding, stop
+from builder.model.label_fit import LabelFit
 from builder.model.label_stock import LabelStock, LabelWishes
 from builder.model.nearest import did_you_mean
 from builder.model.place import fold
@@ -23,6 +24,21 @@ def find_unfit_label_sheets(studio: Studio) -> Iterator[Finding]:
                     f'The first label is to be number {date.first_label}, and the sheet "{stock.name}" has {stock.cells}.',
                     f"Count the labels row by row from the top left: write a number from 1 to {stock.cells}.",
                 )
+
+
+def find_first_labels_off_the_sheet(fits: Iterable[LabelFit]) -> Iterator[Finding]:
+    """Compare the first label with the sheet that was found for a class which asks for none."""
+    for fit in fits:
+        start = fit.starts
+        if start is not None and not fit.asked_for and start.number > start.cells:
+            yield stop(
+                "label-cell-off-the-sheet",
+                start.place,
+                f"The first label is to be number {start.number}, and the labels of {fit.name} come on the sheet "
+                f'"{start.sheet}", which has {start.cells}.',
+                "Write the sheet that you have begun as `sheet:` under `labels:`, and count its labels row by row from the top left.",
+                about=frozenset({fit.class_key}),
+            )
 
 
 def _stock(studio: Studio, wishes: LabelWishes) -> LabelStock | None:

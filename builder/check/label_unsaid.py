@@ -1,6 +1,7 @@
 """What a label has to tell the user, and neither its cautions nor the directions say.
 
-slippery-unsaid, stain-unsaid, food-look-alike. The words are looked for, not their sense: what is said otherwise is accepted with a reason.
+slippery-unsaid, stain-unsaid, food-look-alike, directions-missing. The words are looked for, not their sense: what is said otherwise is
+accepted with a reason.
 """
 
 from collections.abc import Iterator, Mapping
@@ -10,6 +11,7 @@ from builder.check.formulas import Formula, formulas_of
 from builder.model.finding import Finding, caution
 from builder.model.studio import Studio
 
+_FOAMS = ("surfactant", "soap base")
 _IN_WATER = ("bath", "rinse-off")
 _GONE_IN_LYE = ("sugar", "milk")  # They leave neither look nor smell in soap.
 _RULES = {
@@ -27,6 +29,7 @@ def find_what_labels_leave_unsaid(studio: Studio) -> Iterator[Finding]:
         if formula.product.contact in _IN_WATER:
             yield from _slippery(formula)
             yield from _stains(formula)
+            yield from _undirected(formula, studio.profile.region)
             yield from _like_food(formula, studio.profile.region, youngest.get(formula.recipe.key))
 
 
@@ -51,6 +54,18 @@ def _stains(formula: Formula) -> Iterator[Finding]:
             f"{formula.recipe.name} holds {inside(part.card)}, whose colour stains the tub and light towels, and its label does not say "
             "so (common practice, no source).",
             "Add to `label cautions:` a line such as “Rinse the tub after use: the colour can stain.”",
+        )
+
+
+def _undirected(formula: Formula, region: str) -> Iterator[Finding]:
+    part = next((part for part in formula.all if part.card.kind in _FOAMS), None)
+    if part and region == "US" and formula.product.contact == "bath" and not formula.recipe.directions:
+        yield caution(
+            "directions-missing",
+            formula.recipe.place,
+            f"{formula.recipe.name} foams in the bath with {inside(part.card)}. Its label has to warn “Use only as directed”, with "
+            "directions for safe use (21 CFR 740.17), and the recipe gives none.",
+            "Write `directions:`, for example “Pour one capful under running water. Rinse off afterwards.”",
         )
 
 

@@ -75,7 +75,7 @@ def _block(block: Block) -> BlockView:
 
 
 def _line(line: Paragraph) -> tuple[RunView, ...]:
-    return tuple(RunView(run.text, run.bold, f"width:{run.blank:.2f}mm" if run.blank else "") for run in line)
+    return tuple(RunView(run.text, run.bold, f"width:{run.blank:.2f}mm" if run.blank else "", run.sign or "blank") for run in line)
 
 
 def _millimetres(length: Length | None) -> float:

@@ -15,7 +15,7 @@ from builder.compose.portion_words import container_name
 from builder.compose.wording import shortest
 from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet, Finish, MadeSheet
-from builder.model.label_fit import LabelFit, OverContainer
+from builder.model.label_fit import LabelFit, OverContainer, Start
 from builder.model.label_stock import LabelStock
 from builder.model.quantity import Length
 from builder.model.studio import Studio
@@ -46,8 +46,17 @@ class LabelPlan:
 
 
 def label_fits(studio: Studio, sheets: Iterable[ClassSheet]) -> list[LabelFit]:
-    """Say for each product of each class whether its labels fit."""
-    return [_fit(studio, sheet, plan) for sheet in sheets for plan in plan_labels(studio, sheet)]
+    """Say for each product of each class whether its labels fit, and where the first sheet of each date begins."""
+    fits = []
+    for sheet in sheets:
+        begun = sheet.date is None
+        for plan in plan_labels(studio, sheet):
+            fit = _fit(studio, sheet, plan)
+            if not begun and sheet.date and plan.laid_out:
+                stock, begun = plan.laid_out.stock, True
+                fit = replace(fit, starts=Start(sheet.date.first_label, stock.name, stock.cells, sheet.date.first_label_place))
+            fits.append(fit)
+    return fits
 
 
 def plan_labels(studio: Studio, sheet: ClassSheet) -> Iterator[LabelPlan]:

@@ -18,13 +18,15 @@ class Wished:
     sheet: str
     panels: int
     to_colour: bool
+    tags: bool
 
 
 def wished(studio: Studio, sheet: ClassSheet) -> Wished:
-    """Give what a class asks of its labels."""
+    """Give what a class asks of its labels. Tags come with labels to colour in, unless that is said otherwise."""
     own, ours = sheet.studio_class.labels, studio.profile.labels
     to_colour = own.to_colour if own.to_colour is not None else ours.to_colour
-    return Wished(own.sheet or ours.sheet or "", own.panels or ours.panels or 1, bool(to_colour))
+    tags = own.tags if own.tags is not None else ours.tags
+    return Wished(own.sheet or ours.sheet or "", own.panels or ours.panels or 1, bool(to_colour), bool(to_colour) if tags is None else tags)
 
 
 def stocks_to_try(studio: Studio, sheet: ClassSheet, filled: BatchSheet) -> tuple[Sequence[LabelStock], Sequence[LabelStock]]:

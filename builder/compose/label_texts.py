@@ -21,11 +21,17 @@ from builder.model.studio_class import Format
 
 @dataclass(frozen=True)
 class Run:
-    """A stretch of text in one face, or a line to write on (`blank`, in millimetres)."""
+    """A stretch of text in one face, or a line to write on (`blank`, in millimetres); in place of the line a `sign` may be drawn."""
 
     text: str
     bold: bool = False
     blank: float = 0.0
+    sign: str = ""
+
+
+# The sign of an open jar, before the months for which a product is good once opened (Regulation 1223/2009 Art. 19(1)(c), read; its
+# look in annex VII from memory).
+OPEN_JAR = Run("", blank=3.4, sign="open-jar")
 
 
 Paragraph = tuple[Run, ...]
@@ -115,12 +121,15 @@ def _using(studio: Studio, filled: BatchSheet, variant: Variant, language: Langu
 def _keeping(studio: Studio, filled: BatchSheet, made_on: date | None, locale: str) -> Paragraph:
     """Say until when it is good and, in one language, how to store it.
 
-    Above 30 months the European Union asks for the time after opening and no date (Regulation 1223/2009 Art. 19(1)(c), read).
+    Above 30 months the European Union asks for the time after opening, behind its sign, and no date (Regulation 1223/2009 Art. 19(1)(c),
+    read).
     """
     recipe, languages, region = filled.recipe, studio.label_languages, studio.labelling.region
     keeps = durability_in(recipe.keeps)
     parts: list[Run] = []
     if keeps and keeps.months > MOST_DATED and recipe.after_opening and region.name in ("EU", "UK"):
+        opened = durability_in(recipe.after_opening)
+        parts += [OPEN_JAR, Run(f"{opened.months}{NBSP}M ", bold=True)] if opened and opened.months else []
         parts.append(Run(f"{said(languages, 'once opened')} {keep_together(recipe.after_opening)}. "))
     elif recipe.keeps:
         until = _last_day(filled, made_on, keeps)

@@ -7,7 +7,7 @@ from builder.compose.edition import Edition
 from builder.compose.label_languages import sentences
 from builder.compose.label_lines import Block, Setter
 from builder.compose.label_pages import STYLES, border, cell_of, hole_of, labels_view
-from builder.compose.label_stocks import wished
+from builder.compose.label_stocks import tag_stocks, wished
 from builder.compose.label_texts import Paragraph, Run
 from builder.compose.qr_codes import qr_side, view_qr
 from builder.compose.views.labels import CellView
@@ -17,44 +17,71 @@ from builder.model.label_stock import LabelStock
 
 # The art of a border is 7 mm wide; text stands clear of it, all in millimetres.
 EDGE, BELOW_THE_HOLE, GAP = 9.0, 6.0, 2.0
-LARGE, PLAIN, SMALL = 12.0, 9.0, 6.5
+PLAIN, SMALL = 9.0, 6.5
+TITLES = (12.0, 10.0, 8.0, 6.5)
 
 
 def compose_tags(edition: Edition, sheet: ClassSheet) -> tuple[Document, ...]:
-    """Make the tags of one date where its labels are to be coloured in."""
+    """Make the tags of one date where they are wanted, on the first sheet of tags that holds what they say."""
     studio = edition.studio
-    stock = next((one for one in studio.label_stocks.values() if one.hole is not None and one.paper == studio.profile.paper), None)
-    if stock is None or not sheet.students or not wished(studio, sheet).to_colour:
+    if not sheet.students or not wished(studio, sheet).tags:
+        return ()
+    tags = ((stock, tag) for stock in tag_stocks(studio) if (tag := _tag(edition, sheet, stock)))
+    stock, tag = next(tags, (None, None))
+    if stock is None or tag is None:
         return ()
     title = f"Tags: {sheet.studio_class.title}"
-    cells = [_tag(edition, sheet, stock, border(number)) for number in range(sheet.students)]
-    view = labels_view(edition, title, stock, cells)
+    view = labels_view(edition, title, stock, [replace(tag, art=border(number)) for number in range(sheet.students)])
     here = addresses.class_sheet(sheet, "tags.pdf")
     return (Document(here.folder, here.path, title, edition.templates.render("sheets/labels.html", view), STYLES),)
 
 
-def _tag(edition: Edition, sheet: ClassSheet, stock: LabelStock, art: str) -> CellView:
+def _tag(edition: Edition, sheet: ClassSheet, stock: LabelStock) -> CellView | None:
+    """Lay out a tag, still without a border; None where it does not hold all."""
     width, height = float(stock.width.millimetres), float(stock.height.millimetres)
     hole = float(stock.hole.millimetres) if stock.hole else 0.0
     top, inside = EDGE + hole + BELOW_THE_HOLE, width - 2 * EDGE
     setter, address = Setter(edition.studio.typefaces), _address(edition, sheet)
-    by_hand: list[tuple[Paragraph, float]] = [((Run(f"{word} "), Run("", blank=inside - 12)), PLAIN) for word in ("For", "From")]
-    blocks = setter.stack([((Run(sheet.studio_class.title, bold=True),), LARGE), *by_hand], EDGE, top, inside, GAP) or ()
-    foot = _foot(setter, address, sentences(edition.studio.label_languages, "not for sale"), inside, height)
     side = qr_side(address) if address else 0.0
-    qr = view_qr(address, (width - side) / 2, foot[0].y - side) if address and foot else None
-    return replace(cell_of((*blocks, *foot), art, hole_of(stock)), qr=qr)
+    foot = _foot(setter, address, sentences(edition.studio.label_languages, "not for sale"), inside, height)
+    head = _head(setter, sheet.studio_class.title, top, inside, foot[0].y - side) if foot else ()
+    if not foot or not head or side > inside:
+        return None
+    qr = view_qr(address, (width - side) / 2, foot[0].y - side) if address else None
+    return replace(cell_of((*head, *foot), marks=hole_of(stock)), qr=qr)
+
+
+def _head(setter: Setter, title: str, top: float, inside: float, end: float) -> tuple[Block, ...]:
+    """Set the title and the lines for names, in the largest type with which all stands above what follows; nothing where none does."""
+    by_hand: list[tuple[Paragraph, float]] = [((Run(f"{word} "), Run("", blank=inside - 12)), PLAIN) for word in ("For", "From")]
+    for points in TITLES:
+        words = _broken(setter, title, True, points, inside)
+        blocks = setter.stack([((Run(words, bold=True),), points), *by_hand], EDGE, top, inside, GAP)
+        if blocks and blocks[-1].below <= end:
+            return blocks
+    return ()
 
 
 def _foot(setter: Setter, address: str, untested: str, inside: float, height: float) -> tuple[Block, ...]:
     """Set what stands at the foot: the address in words, broken where it has a slash, and that nothing here has been tested."""
     printed = address.removeprefix("https://")
     at_slashes = printed.replace("/", "/ ").split(" ") if setter.width(printed, False, SMALL) > inside else [printed]
-    lines: list[tuple[Paragraph, float]] = [((Run(piece),), SMALL) for piece in at_slashes if piece]
-    lines.append(((Run(untested),), SMALL))
-    blocks = setter.stack(lines, EDGE, 0.0, inside, 0.3) or ()
+    pieces = [_broken(setter, piece, False, SMALL, inside) for piece in (*at_slashes, untested) if piece]
+    blocks = setter.stack([((Run(piece),), SMALL) for piece in pieces], EDGE, 0.0, inside, 0.3) or ()
     down = height - EDGE - blocks[-1].below if blocks else 0.0
     return tuple(Block(block.x, block.y + down, block.width, block.points, block.lines) for block in blocks)
+
+
+def _broken(setter: Setter, text: str, bold: bool, points: float, inside: float) -> str:
+    """Break words that alone are wider than the tag, each piece as long as fits."""
+    pieces: list[str] = []
+    for word in text.split(" "):
+        pieces.append("")
+        for letter in word:
+            if setter.width(pieces[-1] + letter, bold, points) > inside:
+                pieces.append("")
+            pieces[-1] += letter
+    return " ".join(pieces)
 
 
 def _address(edition: Edition, sheet: ClassSheet) -> str:

@@ -24,6 +24,8 @@ class Outside:
 
 
 NOT_MEASURED = Outside()
+# What a container is to a label: round with a label around it, with a lid that bears one, flat, or the mould of a bar or a loaf.
+SHAPES = ("cylinder", "tube", "round lid", "bag", "cavity", "rectangle")
 
 
 @dataclass(frozen=True)

@@ -45,7 +45,7 @@ class LabelStock:
 
 @dataclass(frozen=True)
 class LabelWishes:
-    """What a studio, or a class of its own, asks of its labels: a sheet by name, the text on one label or on two, a sheet to colour in.
+    """What a studio, or a class of its own, asks of its labels: a sheet by name, text on one label or on two, a label to colour in, tags.
 
     None means: not said. `right` and `down` move everything on the page, since a printer may be off.
     """
@@ -53,6 +53,7 @@ class LabelWishes:
     sheet: str | None = None
     panels: int | None = None
     to_colour: bool | None = None
+    tags: bool | None = None
     right: Length | None = None
     down: Length | None = None
     place: Place = field(default=NOWHERE, compare=False)

@@ -47,7 +47,7 @@ def _product(one: Length | None, other: Length | None, factor: Fraction = Fracti
 
 
 def _largest(container: Container, constants: Mapping[str, Figure], share: Fraction) -> Fraction | None:
-    """Give the largest panel that a capacity allows: that of the most slender cylinder, or the lid of the flattest one."""
+    """Give the largest panel that a capacity allows: that of the most slender cylinder, the lid of the flattest, a thin pouch."""
     if container.capacity is None:
         return None
     outer = container.capacity.millilitres * 1000 * constants["outside of a container to its capacity"].typical
@@ -59,7 +59,7 @@ def _largest(container: Container, constants: Mapping[str, Figure], share: Fract
         return max(share * PI * _diameter(outer, Fraction(1)) ** 2, PI / 4 * _diameter(outer, flattest) ** 2)
     if container.shape == "cavity":
         return container.capacity.millilitres * 1000 / constants["thinnest bar"].typical
-    return None
+    return outer / constants["thinnest pouch"].typical if container.shape == "bag" else None
 
 
 def _diameter(cubic_millimetres: Fraction, slenderness: Fraction) -> Fraction:

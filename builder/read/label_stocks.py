@@ -38,4 +38,4 @@ def make_label_wishes(shape: LabelWishesShape | None, placed: PlacedYaml) -> Lab
         return NO_WISHES
     right, down = (shape.right, shape.down) if isinstance(shape, StudioLabelsShape) else (None, None)
     place = placed.place("labels", "sheet") if shape.sheet else placed.key_place("labels")
-    return LabelWishes(shape.sheet, shape.panels, shape.to_colour, right, down, place)
+    return LabelWishes(shape.sheet, shape.panels, shape.to_colour, shape.tags, right, down, place)

@@ -1,4 +1,4 @@
-"""The fragrance allergens of scents, from their suppliers' statements: how much of each a product can hold, and whose are not known."""
+"""The fragrance allergens of scents and of scented bases, from their suppliers' statements: how much of each a product can hold."""
 
 from collections.abc import Iterable, Iterator
 from fractions import Fraction
@@ -13,34 +13,45 @@ Weighed = tuple[Ingredient, Fraction, Fraction]
 
 
 def allergen_sources(weighed: Iterable[Weighed], labelling: Labelling) -> Iterator[tuple[Allergen, Source]]:
-    """Give what each scent brings of each allergen that the region wants named, the isomers of one together.
+    """Give what each scent, or ready-made base with a statement, brings of each allergen that the region wants named, isomers together.
 
-    A whole oil that is an allergen itself counts as it is. All are parts of a scent that is weighed, and add no weight of their own.
+    A whole oil that is a scent and an allergen itself counts as it is. All are parts of what is weighed, and add no weight of their own;
+    what a base declares in its list is named anyway.
     """
     for card, least, most in weighed:
-        if card.declared_as not in SCENTS:
-            continue
         held = card.allergen_statement.contains if card.allergen_statement else {}
         names = {name.casefold() for name in card.label_name.inci} if card.label_name else set()
+        is_scent = card.declared_as in SCENTS
+        declared = set() if is_scent else _keys(card, labelling)
         for allergen in labelling.to_name:
             ranges = [held[name] for name in allergen.counts if name in held]
-            if names & set(allergen.oils):
+            if is_scent and names & set(allergen.oils):
                 ranges.append((WHOLE, WHOLE))
+            key = allergen.label_name.casefold()
             high = min(sum((one[1] for one in ranges), NOTHING), WHOLE)
-            if high:
+            if high and key not in declared:
                 low = min(sum((one[0] for one in ranges), NOTHING), WHOLE)
                 whole = (Cell((0,), (), (WHOLE,), (WHOLE,), plain=False),)
-                yield allergen, Source(card.name, (allergen.label_name.casefold(),), least * low, most * high, whole, counts=False)
+                yield allergen, Source(card.name, (key,), least * low, most * high, whole, counts=False)
 
 
 def without_statement(weighed: Iterable[Weighed], labelling: Labelling, contact: str) -> tuple[str, ...]:
-    """Name the scents that may hold an allergen above its threshold for all that is stated."""
+    """Name the scents, and the bases with scent in their list, that may hold an allergen above its threshold for all that is stated."""
     if not labelling.covers:
         return ()
     unstated = [
         (card.name, most)
         for card, _, most in weighed
-        if card.declared_as in SCENTS and (card.allergen_statement is None or card.allergen_statement.covers not in labelling.covers)
+        if _is_scented(card, labelling) and (card.allergen_statement is None or card.allergen_statement.covers not in labelling.covers)
     ]
     needs_none = min(one.unnamed_up_to(contact) for one in labelling.to_name)
     return tuple(dict.fromkeys(name for name, _ in unstated)) if sum(most for _, most in unstated) > needs_none else ()
+
+
+def _is_scented(card: Ingredient, labelling: Labelling) -> bool:
+    return card.declared_as in SCENTS or not _keys(card, labelling).isdisjoint(SCENTS)
+
+
+def _keys(card: Ingredient, labelling: Labelling) -> set[str]:
+    """Give the keys under which the parts of a declared list are entered."""
+    return {labelling.common_name(name) for name in card.label_name.inci} if card.label_name else set()

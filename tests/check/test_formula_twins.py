@@ -39,6 +39,7 @@ TWINS = {
     "oil-floats-on-bath": {"epsom salt: 90 %": "epsom salt: 86 %\n      polysorbate 80: 4 %"},
     "oil-floats-on-bath--scent": {"epsom salt: 60 %": "epsom salt: 57 %\n      polysorbate 20: 3 %"},
     "slippery-unsaid": {"fills:": "label cautions: [The floor can be slippery.]\nfills:"},
+    "directions-missing": {"fills:": "directions: Pour a capful under running water.\nfills:"},
     "stain-unsaid": {"fills:": "label cautions: [Rinse the tub after use.]\nfills:"},
     "food-look-alike": {"[Makes": "[Not to be eaten., Makes"},
     "spoils-in-water": {"      aloe vera juice: 20 %\n": ""},

@@ -3,6 +3,7 @@
 from dataclasses import replace
 from datetime import date
 from fractions import Fraction
+from itertools import pairwise
 
 import pytest
 from hypothesis import given
@@ -25,7 +26,7 @@ from builder.model.type_height import Statement, rules_for
 from builder.press.typefaces import typefaces_of_labels
 from builder.read import read_studio
 from builder.stock import CONTENT
-from tests.compose.conftest import in_region, read_edition, write_studio
+from tests.compose.conftest import FILES, in_region, read_edition, write_studio
 from tests.making import SOURCE, grams
 
 INCH = Fraction("25.4")
@@ -71,6 +72,13 @@ def test_a_panel_that_nobody_measured_is_not_smaller_than_a_usual_one(stock):
     panel = panel_of(container(capacity=Volume(Fraction(250))), stock.constants)
     assert not panel.measured
     assert panel.area > Fraction(2, 5) * 110 * 188
+
+
+# A pouch for 8 fl oz is about 5 in wide and 7 in high between its seams (common practice, no source): over 25 square inches.
+def test_a_pouch_that_nobody_measured_is_not_taken_for_a_small_one(stock):
+    panel = panel_of(container("bag", Volume(Fraction("236.6"))), stock.constants)
+    assert not panel.measured
+    assert panel.area > 5 * 7 * INCH**2
 
 
 # 21 CFR 701.13(i) (memory), C.R.C. c. 417 s. 14 and SI 2006/659 reg. 8 (read). What lies on the upper end belongs to the lower class.
@@ -162,6 +170,9 @@ def test_lines_are_as_high_as_their_type():
     [
         ("US", "bath salts", "sodium cocoyl isethionate", "Caution: Use only as directed", True),
         ("EU", "bath salts", "sodium cocoyl isethionate", "Caution: Use only as directed", False),
+        ("US", "bubble bath", "cocamidopropyl betaine", "Caution: Use only as directed", True),
+        ("US", "bubble bath", "liquid soap base", "Caution: Use only as directed", True),
+        ("US", "body wash", "liquid soap base", "Caution: Use only as directed", False),
         ("US", "bath salts", "sea salt", "Caution: Use only as directed", False),
         ("US", "lotion", "lactic acid", "Sunburn Alert", True),
         ("US", "bath salts", "lactic acid", "Sunburn Alert", False),
@@ -189,6 +200,20 @@ def test_warnings_that_are_prescribed(stock, tmp_path, region, product, ingredie
 )
 def test_how_long_it_keeps(text, begun, over):
     assert durability_in(text).after(begun) == over
+
+
+# Regulation 1223/2009 Art. 19(1)(c) (read): up to 30 months a date; above, the months after opening behind the sign of an open jar.
+@pytest.mark.parametrize(("keeps", "opened", "said"), [(30, 1, ""), (31, 1, "12 M"), (31, 2, "24 M")])
+def test_the_sign_of_an_open_jar_stands_where_no_date_does(tmp_path, keeps, opened, said):
+    changed = in_region("EU") | {
+        "recipes__salts_yaml": FILES["recipes/salts.yaml"].replace("6 months", f"{keeps} months\nafter opening: {opened} year")
+    }
+    edition = read_edition(write_studio(tmp_path, **changed))
+    (plan, *_) = plan_labels(edition.studio, edition.sheets[-1])
+    back = [run for paragraph in plan.texts[0].back for run in paragraph]
+    signs = [(run.sign, after.text.replace("\u00a0", " ").strip()) for run, after in pairwise(back) if run.sign]
+    assert signs == ([("open-jar", said)] if said else [])
+    assert any("Best used before" in run.text for run in back) is (not said)
 
 
 def test_words_without_a_length_of_time_give_no_date():

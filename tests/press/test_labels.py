@@ -150,6 +150,38 @@ def test_the_code_on_a_tag_leads_to_the_page_of_the_class(engine, edition):
     assert "test.example/classes/first.html" in page.get_textpage().get_text_range().replace("\r\n", "")
 
 
+@pytest.mark.parametrize("title", ["Bar-and-balm-and-bath-tea-and-lotion-in-an-afternoon", "Soap and " * 20 + "tea"])
+def test_a_tag_says_all_that_it_has_to_and_nothing_runs_into_the_code(engine, edition, title):
+    sheet = edition.sheets[-1]
+    long = replace(sheet, studio_class=replace(sheet.studio_class, title=title))
+    wanting = wishing(edition, tags=True)
+    profile = replace(wanting.studio.profile, public_address="https://a-studio-with-a-name-that-is-long-without-need.example")
+    (tags,) = compose_tags(replace(wanting, studio=replace(wanting.studio, profile=profile)), long)
+    pressed = engine.press(tags)
+    assert pressed.warnings == ()
+    page = pypdfium2.PdfDocument(pressed.pdf)[0]
+    said = "".join(filter(str.isalnum, page.get_textpage().get_text_range()))
+    for text in (title, "For", "From", "without-need.example", "Not tested for sale"):
+        assert said.count("".join(filter(str.isalnum, text))) >= sheet.students, text
+    assert len(zxingcpp.read_barcodes(page.render(scale=300 / 72).to_pil())) == sheet.students
+
+
+def test_a_sheet_may_have_no_margin_and_a_tag_that_holds_too_little_is_passed_over(tmp_path):
+    own = """
+whole page: {paper: letter, columns: 2, rows: 1, width: 4.25 in, height: 11 in, left: 0 mm, top: 0 mm}
+our small tags: {paper: letter, columns: 4, rows: 4, width: 20 mm, height: 40 mm, left: 1 mm, top: 1 mm, hole: 3 mm}
+"""
+    edition = read_edition(write_studio(tmp_path, shelf__label_sheets_yaml=own))
+    assert edition.studio.label_stocks["whole page"].cell(0) == (0, 0)
+    (tags,) = compose_tags(wishing(edition, tags=True), edition.sheets[-1])
+    assert "width:63.5000mm;height:127.0000mm" in tags.html
+
+
+def test_tags_come_with_labels_to_colour_in_or_when_they_are_asked_for(edition):
+    for wishes, made in (({"to_colour": True}, 1), ({"tags": True}, 1), ({"to_colour": True, "tags": False}, 0), ({}, 0)):
+        assert len(compose_tags(wishing(edition, **wishes), edition.sheets[-1])) == made
+
+
 def test_labels_are_printed_at_their_size(engine, edition):
     sheet = press(engine, edition, edition.studio.label_stocks["letter 2 x 4"], [CellView(art="tick")])
     with pdfplumber.open(io.BytesIO(sheet.pdf)) as pdf:

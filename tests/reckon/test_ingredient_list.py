@@ -141,6 +141,20 @@ def test_a_statement_has_to_cover_the_list_of_the_region(region, missing):
     assert list_ingredients(weighed, labelling(region)).without_statement == missing
 
 
+# Regulation (EU) 2023/1545 (read): whatever the source. A base with scent in it holds allergens as a scent does.
+def test_a_scented_base_needs_a_statement_and_brings_what_it_holds():
+    base = blend("Aqua", "Glycerin", "Parfum", "Linalool", below=2)
+    assert list_ingredients([exactly(base, 100)], labelling("EU")).without_statement == ("base",)
+    assert list_ingredients([exactly(base, 100)], labelling("US")).without_statement == ()
+    held = {"linalool": (Fraction(0), Fraction(1, 1000)), "geraniol": (Fraction(0), Fraction(1, 5000))}
+    stated = replace(base, allergen_statement=AllergenStatement("extended list", held, SOURCE, "here", Known.SUPPLIER))
+    listed = list_ingredients([exactly(stated, 50), exactly(card("oil"), 50)], labelling("EU"))
+    assert listed.without_statement == ()
+    assert sorted(names(listed)) == ["Aqua", "Geraniol", "Glycerin", "Linalool", "Oil", "Parfum"]
+    most = {entry.inci: entry.most for entry in listed.entries}
+    assert (most["Geraniol"], most["Linalool"]) == (Fraction(1, 10000), Fraction(1, 200))
+
+
 def test_scents_too_weak_to_pass_any_threshold_need_no_statement():
     weighed = [exactly(card("oil"), "99.999"), exactly(scent("violet"), "0.001")]
     assert list_ingredients(weighed, labelling("EU")).without_statement == ()

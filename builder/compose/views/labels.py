@@ -7,11 +7,12 @@ from builder.compose.views.frame import SheetFrame
 
 @dataclass(frozen=True)
 class RunView:
-    """A stretch of text, or a line to write on: `blank` is then its style."""
+    """A stretch of text, or a line to write on: `blank` is then its style, and `kind` its class, which may draw a sign in its place."""
 
     text: str
     bold: bool = False
     blank: str = ""
+    kind: str = "blank"
 
 
 @dataclass(frozen=True)

@@ -15,6 +15,7 @@ from builder.read.values import word_of
 # ISO 216 A4, and letter paper of 8.5 by 11 inches, in millimetres.
 PAPERS = {"A4": (Fraction(210), Fraction(297)), "letter": (Fraction(2159, 10), Fraction(2794, 10))}
 NOTHING = Length(Fraction(0))
+SMALLEST, MOST_OFF = 5, 15
 Paper = Annotated[str, reads(word_of("letter", "A4"))]
 
 
@@ -26,8 +27,8 @@ class LabelStockShape(Shape):
     rows: WholeAboveZero = needed("rows", "4")
     width: LengthField = needed("width", "95 mm")
     height: LengthField = needed("height", "69 mm")
-    left: LengthField = needed("left", "10 mm")
-    top: LengthField = needed("top", "10 mm")
+    left: Gap = needed("left", "10 mm")
+    top: Gap = needed("top", "10 mm")
     across: Gap = maybe("across", NOTHING)
     down: Gap = maybe("down", NOTHING)
     corner: Gap = maybe("corner", NOTHING)
@@ -37,6 +38,10 @@ class LabelStockShape(Shape):
 
     @model_validator(mode="after")
     def _lies_on_the_paper(self) -> Self:
+        for key, length in (("width", self.width), ("height", self.height)):
+            if length.millimetres < SMALLEST:
+                wrong = f"A label of {plain_number(length.millimetres, 5)} mm holds no word."
+                raise TextError("figure-out-of-range", wrong, f"Measure the sheet anew: at least {SMALLEST} mm.", at=(key,))
         for key, of, start, number, size, gap, page in (
             ("columns", "wide", self.left, self.columns, self.width, self.across, PAPERS[self.paper][0]),
             ("rows", "high", self.top, self.rows, self.height, self.down, PAPERS[self.paper][1]),
@@ -58,6 +63,7 @@ class LabelWishesShape(Shape):
     sheet: Text | None = maybe("sheet")
     panels: Annotated[int, reads(lambda text: int(word_of("1", "2")(text)))] | None = maybe("panels")
     to_colour: YesOrNo | None = maybe("to colour")
+    tags: YesOrNo | None = maybe("tags")
 
 
 class StudioLabelsShape(LabelWishesShape):
@@ -65,3 +71,11 @@ class StudioLabelsShape(LabelWishesShape):
 
     right: Shift | None = maybe("right")
     down: Shift | None = maybe("down")
+
+    @model_validator(mode="after")
+    def _is_what_a_printer_is_off(self) -> Self:
+        for key, shift in (("right", self.right), ("down", self.down)):
+            if shift is not None and abs(shift.millimetres) > MOST_OFF:
+                wrong = f"A printer is off by a few millimetres; {plain_number(shift.millimetres, 5)} mm moves the labels off their cells."
+                raise TextError("figure-out-of-range", wrong, f"Print the test page again: at most {MOST_OFF} mm either way.", at=(key,))
+        return self

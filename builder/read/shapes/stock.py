@@ -4,6 +4,7 @@ from typing import Annotated
 
 from pydantic import PlainValidator
 
+from builder.model.container import SHAPES
 from builder.read.shapes.fields import (
     NOT_EMPTY,
     Capacity,
@@ -48,7 +49,7 @@ class ContainerShape(Shape):
     around: LengthField | None = maybe("around")
     width: LengthField | None = maybe("width")
     lid: LengthField | None = maybe("lid")
-    shape: Text = needed("shape", "cylinder")
+    shape: Annotated[str, reads(word_of(*SHAPES))] = needed("shape", "cylinder")
     source: SourceField = needed("source", "common-practice")
     at: Text = needed("at", "trade size")
     known: KnownField = needed("known", "practice")
