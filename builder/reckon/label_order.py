@@ -80,8 +80,16 @@ class Order:
             if most <= self.range_of(first)[0]:
                 return True
             small = most < ONE_PER_CENT or (self.free_at_one and most == ONE_PER_CENT)
-            self._proofs[pair] = small or not self._is_contradicted(first, second)
+            self._proofs[pair] = small or self._is_declared(first, second) or not self._is_contradicted(first, second)
         return self._proofs[pair]
+
+    def _is_declared(self, first: str, second: str) -> bool:
+        """Say whether the two stand so in the list of the one source that holds either: the long way round would come to the same."""
+        holding = [source for source in self.sources if first in source.names or second in source.names]
+        if len(holding) > 1 or not holding[0].counts or len(set(holding[0].names)) < len(holding[0].names):
+            return False
+        one, other = (holding[0].names.index(name) for name in (first, second))
+        return one < other and all(other in cell.tail or (one in cell.chain and other in cell.chain) for cell in holding[0].cells)
 
     def _shares(self, name: str, sign: int) -> Iterator[Fraction]:
         """Give sign * share where it may be at its most: each source as it holds most of the name, and each amount at one of its ends."""
