@@ -5,6 +5,7 @@ of the teaching policy; a rule on lye and raw soap stops a class. What a studio 
 """
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from builder.model.class_sheet import ClassSheet
 from builder.model.finding import Finding, caution, stop
@@ -25,9 +26,15 @@ def find_supervision_wanting(sheet: ClassSheet) -> Iterator[Finding]:
             for finding in (*staff, *_people(sheet, rule, part)):
                 if (finding.name, rule.key) not in said:
                     said.add((finding.name, rule.key))
-                    yield finding
+                    yield replace(finding, remedy=finding.remedy + _unless_none(sheet, part, rule))
         yield from _lye_ahead(sheet, part)
     yield from _seats(sheet)
+
+
+def _unless_none(sheet: ClassSheet, part: WatchedPart, rule: WatchRule) -> str:
+    """Say how to write that a part on a recipe with lye brings no raw soap, where that is what the rule holds for."""
+    taken_for_raw = "raw soap" in rule.hazards and "raw soap" in part.lingering and not _lesson_part(sheet, part).no_raw_soap
+    return f' If no raw soap comes into their hands in "{part.title}", write `no raw soap` into its heading.' if taken_for_raw else ""
 
 
 def _tightest(part: WatchedPart, age: int) -> list[WatchRule]:

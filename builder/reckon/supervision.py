@@ -1,16 +1,19 @@
 """Who has to watch what: the rules that hold in each part, the most students that the staff carry, and who watches which group.
 
-Lye that has come into the students' hands stays raw soap in every later part in which they work on that recipe. What is hot in their hands
-stays hot in their later parts on that recipe, until a wait is over or a part begins `cooled`: the pot stands on the bench meanwhile.
+Steps of the students' hands on a recipe with lye count as work with raw soap, unless the part says `no raw soap`: who stirs or pours it
+names neither the lye nor the soap. Lye that has come into their hands stays raw soap in every later part in which they work on that recipe.
+What is hot in their hands, or in steps of the teacher, stays hot in their later parts on that recipe, until a wait is over or a part
+begins `cooled`: the pot stands there meanwhile, and is poured from.
 """
 
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 from math import ceil
 
+from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import MadeSheet
 from builder.model.clock import TimedPart
-from builder.model.lesson import Part, Who
+from builder.model.lesson import Part, Steps, Who
 from builder.model.studio import Studio
 from builder.model.studio_class import StudioClass
 from builder.model.supervision import Supervision, WatchedPart, WatchRule
@@ -33,7 +36,9 @@ def reckon_supervision(
             continue
         hazards = own = hazards_in(studio, timed.part, sheet)
         if timed.part.by_hand:
-            hazards = lingering.with_what_lingers(sheet.recipe.key, hazards)
+            hazards = lingering.with_what_lingers(sheet.recipe.key, (*own, *_raw_soap(timed.part, sheet)))
+        elif _has_steps(timed.part):
+            lingering.heat(sheet.recipe.key, own)
         rules = tuple(rules_for(studio.supervision.values(), hazards, by_hand=timed.part.by_hand))
         carried = carry(rules, staff, studio_class.youngest) if timed.part.by_hand else None
         parts.append(
@@ -64,13 +69,26 @@ class _Lingering:
         if part.cooled:
             self.hot.pop(recipe, None)
 
+    def heat(self, recipe: str, hazards: tuple[str, ...]) -> None:
+        """Remember what a step of the teacher has made hot."""
+        self.hot[recipe] = tuple(hazard for hazard in HEAT if hazard in (*hazards, *self.hot.get(recipe, ())))
+
     def with_what_lingers(self, recipe: str, hazards: tuple[str, ...]) -> tuple[str, ...]:
         """Give the hazards of work by hand with those that are still there, and remember those that it leaves."""
         found = (*hazards, *([RAW_SOAP] if recipe in self.raw else []), *self.hot.get(recipe, ()))
         if any(hazard in LINGERS for hazard in found):
             self.raw.add(recipe)
-        self.hot[recipe] = tuple(hazard for hazard in HEAT if hazard in found)
+        self.heat(recipe, found)
         return tuple(dict.fromkeys(found))
+
+
+def _has_steps(part: Part) -> bool:
+    return any(isinstance(block, Steps) for block in part.blocks)
+
+
+def _raw_soap(part: Part, sheet: BatchSheet) -> tuple[str, ...]:
+    """Give raw soap for steps on a recipe with lye, unless the part says that there is none in it."""
+    return (RAW_SOAP,) if sheet.recipe.lye and _has_steps(part) and not part.no_raw_soap else ()
 
 
 def rules_for(rules: Iterable[WatchRule], hazards: tuple[str, ...], *, by_hand: bool) -> Iterable[WatchRule]:

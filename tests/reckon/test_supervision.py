@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.check.supervision import find_supervision_wanting
-from builder.model.lesson import Who
+from builder.model.lesson import CautionHere, Who
 from builder.model.studio_class import BatchFor, ClassDate
 from builder.read import read_studio
 from builder.reckon import reckon_classes
@@ -148,10 +148,40 @@ def test_a_wait_for_one_recipe_cools_no_other():
     assert hot_parts(watched(replace(BALM, lesson=lesson)), "hot fat")["Label and tidy"]
 
 
-# What the teacher heats at the teacher's own table is watched there.
-def test_what_the_teacher_heats_does_not_linger_with_the_students():
-    by_teacher = lambda part: replace(part, who=Who.TEACHER) if part.title in ("Weigh and grind", "Melt the balm") else part  # noqa: E731
-    assert hot_parts(watched(BALM, by_teacher), "hot fat") == {}
+def by_teacher(*titles):
+    return lambda part: replace(part, who=Who.TEACHER) if part.title in titles else part
+
+
+# Whoever has melted it: balm is as hot in the tins that the students pour.
+def test_what_the_teacher_heats_is_hot_where_students_pour_it():
+    change = by_teacher("Weigh and grind", "Melt the balm")
+    assert hot_parts(watched(BALM, change), "hot fat") == {"Flavour and pour": True, "Label and tidy": True}
+    cooled = lambda part: replace(change(part), cooled=part.title == "Flavour and pour")  # noqa: E731
+    assert hot_parts(watched(BALM, cooled), "hot fat") == {}
+
+
+def test_what_the_teacher_only_talks_about_is_not_hot():
+    talk = lambda part: replace(part, who=Who.TEACHER, blocks=()) if part.title in ("Weigh and grind", "Melt the balm") else part  # noqa: E731
+    assert hot_parts(watched(BALM, talk), "hot fat") == {}
+
+
+def without_cautions(part):
+    return replace(part, blocks=tuple(block for block in part.blocks if not isinstance(block, CautionHere)))
+
+
+# Raw soap is treated as corrosive (common practice, no source): the teacher makes the lye and pours it into the oils, students blend and
+# pour, and no step names the lye.
+def test_students_who_finish_the_teachers_soap_work_with_raw_soap():
+    teacher = by_teacher("Weigh and melt the oils", "Take your lye")
+    parts = watched(LAB, lambda part: without_cautions(teacher(part)))
+    raw = [title for title, part in parts.items() if "raw soap" in part.hazards]
+    assert raw == ["Blend to trace", "Pour your mould", "Clean up in gloves", "Records, labels, cure"]
+
+
+def test_a_part_that_says_so_brings_no_raw_soap_until_lye_has_reached_the_students():
+    none = watched(LAB, lambda part: without_cautions(replace(by_teacher("Take your lye")(part), no_raw_soap=True)))
+    assert not any("raw soap" in part.hazards for part in none.values())
+    assert "raw soap" in watched(LAB, lambda part: replace(part, no_raw_soap=True))["Pour your mould"].hazards
 
 
 @pytest.mark.parametrize("key", sorted(EXAMPLE.classes))
