@@ -14,7 +14,7 @@ from builder.compose.frames import PAPER_STYLES, sheet_frame
 from builder.compose.hazards import cautions_for, hazards_of_choices, hazards_of_recipe
 from builder.compose.lesson_flow import FlowSource, compose_flow
 from builder.compose.pieces import paper_filling
-from builder.compose.portion_words import container_name, containers_of, emergency_lines
+from builder.compose.portion_words import container_name, containers_of, emergency_lines, left_over
 from builder.compose.supply_words import strokes_and_weight
 from builder.compose.views.bench_cards import BenchAmount, BenchCard, BenchCardsView, BenchPhase, BenchProduct, BenchStepsView
 from builder.compose.wording import counted, grams, listed, sentence, weighed
@@ -43,8 +43,10 @@ def compose_bench_cards(edition: Edition, sheet: ClassSheet) -> tuple[Document, 
 def _compose_cards(edition: Edition, sheet: ClassSheet) -> Document:
     title = f"Bench cards: {sheet.studio_class.title}"
     products = tuple(_product(edition.studio, made) for made in sheet.made)
-    cards = tuple(BenchCard(heading, people, products) for heading, people in _groups(sheet))
-    view = BenchCardsView(sheet_frame(edition, title, title), title, when(edition, sheet), _numbers(edition), cards)
+    cards = [BenchCard(heading, people, products) for heading, people in _groups(sheet)]
+    over = [left_over(edition.studio, sheet, made) for made in sheet.made]
+    cards[-1] = replace(cards[-1], products=tuple(replace(one, left_over=many) for one, many in zip(products, over, strict=True)))
+    view = BenchCardsView(sheet_frame(edition, title, title), title, when(edition, sheet), _numbers(edition), tuple(cards))
     here = addresses.class_sheet(sheet, "bench-cards.pdf")
     return Document(here.folder, here.path, title, edition.templates.render("sheets/bench-cards.html", view), STYLES)
 
