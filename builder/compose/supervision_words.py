@@ -25,6 +25,11 @@ def group_word(sheet: ClassSheet) -> str:
     return "group" if sheet.studio_class.group_size > 1 else "place"
 
 
+def asks_for_eyewash(sheet: ClassSheet) -> bool:
+    """Say whether a rule on some part of the class asks for an eyewash."""
+    return any("eyewash" in thing for thing in sheet.preparation.kit)
+
+
 def watch_rows(sheet: ClassSheet) -> tuple[WatchRow, ...]:
     """Say who watches which groups."""
     word = group_word(sheet)

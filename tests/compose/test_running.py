@@ -83,6 +83,14 @@ def test_each_bench_stands_on_the_plan_once_and_apart_from_the_others(edition):
         }
 
 
+def test_the_plan_shows_an_eyewash_only_where_a_rule_asks_for_one(edition):
+    sheet = edition.sheets[0]
+    assert "Sink and eyewash" in {text.words for text in view_seating(sheet).texts}
+    without = view_seating(replace(sheet, preparation=replace(sheet.preparation, kit=("cloths",))))
+    assert "Sink" in {text.words for text in without.texts}
+    assert "eyewash" not in without.description
+
+
 def test_the_check_list_is_in_the_order_of_doing_and_counts_the_sheets(edition):
     sheet = edition.sheets[1]
     groups = {group.title: plain(group.lines) for group in check_groups(edition, sheet)}
