@@ -109,15 +109,21 @@ def _people(sheet: ClassSheet, rule: WatchRule, part: WatchedPart) -> Iterator[F
             f'Write "group size: {rule.group_of}". {_own(rule, f"group of: {rule.group_of}")}',
             sheet,
         )
-    if rule.two_adults and studio_class.youngest < ADULT and sheet.supervision.staff < 2:
+    if rule is _asks_for_two(sheet) and studio_class.youngest < ADULT and sheet.supervision.staff < 2:
         yield _broken(
             "second-adult-missing",
             rule,
-            studio_class.at("staff"),
+            sheet.date.at("staff") if sheet.date and sheet.date.staff else studio_class.at("staff"),
             f"{_in_part(part, rule)}: two adults at least where somebody under {ADULT} takes part, and there is one.",
-            f'Add an assistant to "staff:", or open the class from {ADULT} years.',
+            f'Add an assistant to "staff:" (of the class or of the date), or open the class from {ADULT} years.',
             sheet,
         )
+
+
+def _asks_for_two(sheet: ClassSheet) -> WatchRule | None:
+    """Give the rule of a class that asks for two adults where minors take part, rather one that stops it."""
+    asking = [rule for rule in sheet.supervision.rules if rule.two_adults]
+    return min(asking, key=lambda rule: not rule.stops, default=None)
 
 
 def _lye_ahead(sheet: ClassSheet, part: WatchedPart) -> Iterator[Finding]:

@@ -80,6 +80,22 @@ def test_hands_on_lye_without_enough_supervision_stops(students, assistants, cha
     assert names(lab(students, assistants, **changed)) == found
 
 
+# NSPCC recommended ratios: always at least two adults with children and teenagers. The rule that stops is the one that is said.
+@pytest.mark.parametrize(
+    ("key", "youngest", "assistants", "found"),
+    [
+        ("salts-and-scrub-party", 17, 0, [("second-adult-missing", False)]),
+        ("salts-and-scrub-party", 17, 1, []),
+        ("salts-and-scrub-party", 18, 0, []),
+        ("soap-lab-in-pairs", 17, 0, [("second-adult-missing", True)]),
+    ],
+)
+def test_two_adults_are_there_where_a_minor_may_come(key, youngest, assistants, found):
+    when = ClassDate(datetime(2027, 3, 6, 10), 2, (1, assistants))
+    sheet = reckon_class(EXAMPLE, replace(EXAMPLE.classes[key], youngest=youngest, seats=2), when)[0]
+    assert names(sheet) == found
+
+
 def test_no_stop_on_lye_can_be_accepted_away():
     assert [finding.acceptable for finding in find_supervision_wanting(lab(12, 2, youngest=12, group_size=4)) if finding.stops] == [
         False

@@ -80,8 +80,17 @@ def test_advice_fits_the_class(key, speaks_for):
     assert len(teaching.advice) == len(teaching.speaks_for) + len(teaching.speaks_against)
 
 
+@pytest.mark.parametrize("key", ["first-cold-process-bar", "lotion-from-scratch", "bath-tea-and-lip-balm"])
+def test_who_wants_every_minute_by_hand_is_pointed_to_a_ready_made_base(key):
+    # Common practice, no source. Where a base is used already, or nothing is hot or caustic, it is not said.
+    for studio_class, said in ((EXAMPLE.classes[key], True), (EXAMPLE.classes["melt-and-pour-soap"], False)):
+        advice = reckon_class(EXAMPLE, replace(studio_class, goal="fun"))[0].teaching.advice
+        assert ("every minute by hand" in {one.key for one in advice}) is said
+
+
 def test_every_piece_of_advice_is_used_and_has_a_source():
-    used = {advice.key for one in EXAMPLE.classes.values() for advice in reckon_class(EXAMPLE, one)[0].teaching.advice}
+    classes = [*EXAMPLE.classes.values(), replace(EXAMPLE.classes["first-cold-process-bar"], goal="fun")]
+    used = {advice.key for one in classes for advice in reckon_class(EXAMPLE, one)[0].teaching.advice}
     assert used == set(EXAMPLE.format_advice)
     assert all(advice.source.title and advice.because for advice in EXAMPLE.format_advice.values())
 
