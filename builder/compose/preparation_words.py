@@ -97,7 +97,8 @@ def _bottles(sheet: ClassSheet) -> Iterable[str]:
 
 def _cups(sheet: ClassSheet) -> Iterable[str]:
     for line in sheet.preparation.cups:
-        if line.part is None and not line.bottled:
+        # One batch that staff make whole is weighed as its part says; cups are for what others find at their place.
+        if line.in_a_cup and (line.part is None or line.purpose in ("group", "student")):
             cups = counted(line.cups, "cup", "cups")
             yield f"{cups} of {within(line.ingredient)}, {grams(line.each)} in each, marked with name and weight"
 

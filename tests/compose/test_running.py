@@ -9,6 +9,7 @@ from bs4 import BeautifulSoup
 
 from builder import cli
 from builder.compose import compose_documents
+from builder.compose.bench_cards import compose_bench_cards
 from builder.compose.checklists import compose_checklist
 from builder.compose.format_words import how_it_is_made, taken_home
 from builder.compose.lesson_flow import FlowSource, compose_flow
@@ -81,6 +82,31 @@ def test_each_bench_stands_on_the_plan_once_and_apart_from_the_others(edition):
         assert set(plain(text.words for text in plan.texts)) >= {
             f"Group {sheet.groups}: {sheet.last_group} {'person' if sheet.last_group == 1 else 'people'}"
         }
+
+
+CUPS = """# The first class
+
+You make two things.
+
+## Weigh ahead (ahead, 15 min, class only, bar)
+
+1. Weigh {olive oil} of olive oil into a cup for each group.
+
+## Pour the oils (students, 60 min, bar, no raw soap)
+
+1. Weigh {lye water} of cold water, and pour in the {olive oil} of olive oil from its cup.
+"""
+
+
+def test_what_is_weighed_ahead_into_cups_is_on_the_check_list_and_marked_on_the_bench_card(tmp_path):
+    edition = read_edition(write_studio(tmp_path, classes__first__lesson_md=CUPS))
+    sheet = edition.sheets[0]
+    groups = {group.title: plain(group.lines) for group in check_groups(edition, sheet)}
+    (cups,) = [line for line in groups["Weigh ahead, and mark"] if "olive oil" in line]
+    assert cups.startswith("2 cups of olive oil, ") and cups.endswith(" in each, marked with name and weight")
+    cards = page(compose_bench_cards(edition, sheet)[0])
+    assert "Olive oil: ready in its marked cup" in cards
+    assert "Water" in cards and "Water: ready" not in cards
 
 
 def test_the_plan_shows_an_eyewash_only_where_a_rule_asks_for_one(edition):
