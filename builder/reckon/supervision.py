@@ -10,14 +10,13 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 from math import ceil
 
-from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import MadeSheet
 from builder.model.clock import TimedPart
-from builder.model.lesson import Part, Steps, Who
+from builder.model.lesson import Part, Who
 from builder.model.studio import Studio
 from builder.model.studio_class import StudioClass
 from builder.model.supervision import Supervision, WatchedPart, WatchRule
-from builder.reckon.handling import CAUSTIC, DRY_LYE, HOT, HOT_FAT, RAW_SOAP, batch_of, hazards_in
+from builder.reckon.handling import CAUSTIC, DRY_LYE, HOT, HOT_FAT, RAW_SOAP, batch_of, has_steps, hazards_in, works_on_raw_soap
 
 LINGERS = (CAUSTIC, DRY_LYE, RAW_SOAP)
 HEAT = (HOT_FAT, HOT)
@@ -36,8 +35,8 @@ def reckon_supervision(
             continue
         hazards = own = hazards_in(studio, timed.part, sheet)
         if timed.part.by_hand:
-            hazards = lingering.with_what_lingers(sheet.recipe.key, (*own, *_raw_soap(timed.part, sheet)))
-        elif _has_steps(timed.part):
+            hazards = lingering.with_what_lingers(sheet.recipe.key, (*own, *([RAW_SOAP] if works_on_raw_soap(timed.part, sheet) else [])))
+        elif has_steps(timed.part):
             lingering.heat(sheet.recipe.key, own)
         rules = tuple(rules_for(studio.supervision.values(), hazards, by_hand=timed.part.by_hand))
         carried = carry(rules, staff, studio_class.youngest) if timed.part.by_hand else None
@@ -80,15 +79,6 @@ class _Lingering:
             self.raw.add(recipe)
         self.heat(recipe, found)
         return tuple(dict.fromkeys(found))
-
-
-def _has_steps(part: Part) -> bool:
-    return any(isinstance(block, Steps) for block in part.blocks)
-
-
-def _raw_soap(part: Part, sheet: BatchSheet) -> tuple[str, ...]:
-    """Give raw soap for steps on a recipe with lye, unless the part says that there is none in it."""
-    return (RAW_SOAP,) if sheet.recipe.lye and _has_steps(part) and not part.no_raw_soap else ()
 
 
 def rules_for(rules: Iterable[WatchRule], hazards: tuple[str, ...], *, by_hand: bool) -> Iterable[WatchRule]:

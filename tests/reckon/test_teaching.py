@@ -58,6 +58,16 @@ def test_the_format_follows_from_who_makes_what(parts, expected):
     assert taught(*parts).format is expected
 
 
+# Common practice, no source: to blend and to pour raw soap is to make it, whoever has weighed it.
+@pytest.mark.parametrize(("no_raw_soap", "expected"), [(False, Format.DEMO_WITH_HANDS_ON_PARTS), (True, Format.DEMO)])
+def test_students_who_have_raw_soap_in_their_hands_make_something(no_raw_soap, expected):
+    bar = EXAMPLE.classes["first-cold-process-bar"]
+    parts = tuple(replace(part, no_raw_soap=no_raw_soap) if part.by_hand else part for part in bar.lesson.parts)
+    sheet = reckon_class(EXAMPLE, replace(bar, lesson=replace(bar.lesson, parts=parts)))[0]
+    assert sheet.format is expected
+    assert sheet.teaching.taught[0].by_students is not no_raw_soap
+
+
 def test_every_class_of_the_example_is_what_it_claims_to_be():
     for studio_class in EXAMPLE.classes.values():
         assert reckon_class(EXAMPLE, studio_class)[0].format is studio_class.format, studio_class.key
