@@ -7,6 +7,7 @@ of the teaching policy; a rule on lye and raw soap stops a class. What a studio 
 from collections.abc import Iterator
 from dataclasses import replace
 
+from builder.check.staff_missing import staff_place
 from builder.model.class_sheet import ClassSheet
 from builder.model.finding import Finding, caution, stop
 from builder.model.lesson import Part
@@ -19,6 +20,8 @@ _OWN = 'A rule of your own goes into studio.yaml: "teaching policy: {%s: {%s}}".
 
 def find_supervision_wanting(sheet: ClassSheet) -> Iterator[Finding]:
     """Hold a class against the teaching policy, part by part; a rule that several parts break is one finding."""
+    if sheet.supervision.staff == 0:
+        return  # staff-missing says so.
     said: set[tuple[str, str]] = set()
     for part in (part for part in sheet.supervision.parts if part.by_hand):
         for rule in part.rules:
@@ -113,8 +116,8 @@ def _people(sheet: ClassSheet, rule: WatchRule, part: WatchedPart) -> Iterator[F
         yield _broken(
             "second-adult-missing",
             rule,
-            sheet.date.at("staff") if sheet.date and sheet.date.staff else studio_class.at("staff"),
-            f"{_in_part(part, rule)}: two adults at least where somebody under {ADULT} takes part, and there is one.",
+            staff_place(sheet),
+            f"{_in_part(part, rule)}: two adults at least where somebody under {ADULT} takes part, and there is only one.",
             f'Add an assistant to "staff:" (of the class or of the date), or open the class from {ADULT} years.',
             sheet,
         )
