@@ -12,9 +12,8 @@ from builder.model.class_sheet import ClassSheet
 from builder.model.finding import Finding, caution, stop
 from builder.model.lesson import Part
 from builder.model.place import Place
-from builder.model.supervision import WatchedPart, WatchRule
+from builder.model.supervision import ADULT, WatchedPart, WatchRule
 
-ADULT = 18
 _OWN = 'A rule of your own goes into studio.yaml: "teaching policy: {%s: {%s}}". Local codes and your insurer decide.'
 
 

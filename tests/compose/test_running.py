@@ -18,6 +18,7 @@ from builder.compose.plan_text import plan_lines
 from builder.compose.preparation_words import check_groups
 from builder.compose.seating import view_seating
 from builder.compose.staff_words import after_rows, ahead_rows
+from builder.compose.supervision_words import asks
 from builder.compose.time_words import clock_from, time_strip
 from builder.stock import LAYOUTS
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
@@ -254,3 +255,9 @@ def test_the_plan_command(capsys, arguments, status):
     printed = capsys.readouterr()
     assert ("Who watches whom" in printed.out) == (status == 0)
     assert re.search(r"Traceback", printed.err) is None
+
+
+def test_a_rule_on_minors_asks_for_two_adults_only_where_minors_may_come(edition):
+    rule = edition.studio.supervision["any work of the hands"]
+    assert asks(rule, 17) == "1 adult for 10 students, 2 adults at least, from 6 years, at most 24 students"
+    assert asks(rule, 18) == "1 adult for 24 students, from 6 years, at most 24 students"
