@@ -37,7 +37,12 @@ class Handled:
 
 
 def batch_of(made: tuple[MadeSheet, ...], part: Part) -> BatchSheet:
-    """Give the batch that a part is about: that of the recipe it names, or the first of the class."""
+    """Give the batch that a part is about: that of the recipe it names, or the first of the class.
+
+    Work of the students' hands that names neither recipe nor amount is taken for the one with lye, if there is one: the safe side.
+    """
+    if part.by_hand and part.recipe is None and not part.mentions:
+        return next((one.batch for one in made if one.batch.recipe.lye), made[0].batch)
     return next((one.batch for one in made if part.recipe and one.make.recipe.text == part.recipe.text), made[0].batch)
 
 

@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.check.supervision import find_supervision_wanting
-from builder.model.lesson import CautionHere, Who
+from builder.model.lesson import CautionHere, Part, Step, Steps, Who
 from builder.model.studio_class import BatchFor, ClassDate
 from builder.read import read_studio
 from builder.reckon import reckon_classes
@@ -192,6 +192,14 @@ def test_students_who_finish_the_teachers_soap_work_with_raw_soap():
     parts = watched(LAB, lambda part: without_cautions(teacher(part)))
     raw = [title for title, part in parts.items() if "raw soap" in part.hazards]
     assert raw == ["Blend to trace", "Pour your mould", "Clean up in gloves", "Records, labels, cure"]
+
+
+# Two products, the soap second, and steps that say of neither that it is meant.
+@pytest.mark.parametrize(("no_raw_soap", "raw"), [(False, True), (True, False)])
+def test_steps_that_name_nothing_are_taken_for_those_on_the_soap(no_raw_soap, raw):
+    steps = Part("Blend and pour", Who.STUDENTS, 10, (Steps((Step(("Blend it and pour it.",)),)),), no_raw_soap=no_raw_soap)
+    both = replace(BALM, makes=(*BALM.makes, *LAB.makes), lesson=replace(BALM.lesson, parts=(*BALM.lesson.parts, steps)))
+    assert ("raw soap" in watched(both)["Blend and pour"].hazards) is raw
 
 
 def test_a_part_that_says_so_brings_no_raw_soap_until_lye_has_reached_the_students():
