@@ -176,6 +176,19 @@ def test_what_the_teacher_heats_is_hot_where_students_pour_it():
     assert hot_parts(watched(BALM, cooled), "hot fat") == {}
 
 
+# Staff melt the base before the class; the bars are filled from it, and no caution stands there.
+@pytest.mark.parametrize(("changed", "hot"), [({}, True), ({"cooled": True}, False)])
+def test_what_was_melted_ahead_is_hot_for_who_fills_from_it(changed, hot):
+    parts = watched(BARS, lambda part: without_cautions(titled("Pour your bars", **changed)(part)))
+    assert ("hot" in parts["Pour your bars"].hazards) is hot
+    assert "hot" not in parts["Wet the colour"].hazards and "hot" not in parts["Unmould, wrap, label"].hazards
+
+
+def test_what_was_made_days_before_has_cooled():
+    early = lambda part: without_cautions(replace(part, days_before=1) if part.who is Who.AHEAD else part)  # noqa: E731
+    assert "hot" not in watched(BARS, early)["Pour your bars"].hazards
+
+
 def test_what_the_teacher_only_talks_about_is_not_hot():
     talk = lambda part: replace(part, who=Who.TEACHER, blocks=()) if part.title in ("Weigh and grind", "Melt the balm") else part  # noqa: E731
     assert hot_parts(watched(BALM, talk), "hot fat") == {}
