@@ -69,6 +69,7 @@ from builder.check.scales_missing import find_scales_missing
 from builder.check.scent_left_in import find_scent_left_in
 from builder.check.shares_not_whole import find_shares_not_whole
 from builder.check.soap_additions import find_too_much_in_soap, find_what_disturbs_lye
+from builder.check.staff_missing import find_staff_missing
 from builder.check.superfat_out_of_range import find_superfat_out_of_range
 from builder.check.supervision import find_supervision_wanting
 from builder.check.supply_twice import find_supplies_twice
@@ -138,6 +139,7 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
 
 RULES_ON_SHEETS: tuple[Callable[[ClassSheet], Iterator[Finding]], ...] = (
     find_formats_that_differ,
+    find_staff_missing,
     find_supervision_wanting,
     find_allergies_met,
 )

@@ -5,19 +5,22 @@ of the teaching policy; a rule on lye and raw soap stops a class. What a studio 
 """
 
 from collections.abc import Iterator
+from dataclasses import replace
 
+from builder.check.staff_missing import staff_place
 from builder.model.class_sheet import ClassSheet
 from builder.model.finding import Finding, caution, stop
 from builder.model.lesson import Part
 from builder.model.place import Place
-from builder.model.supervision import WatchedPart, WatchRule
+from builder.model.supervision import ADULT, WatchedPart, WatchRule
 
-ADULT = 18
 _OWN = 'A rule of your own goes into studio.yaml: "teaching policy: {%s: {%s}}". Local codes and your insurer decide.'
 
 
 def find_supervision_wanting(sheet: ClassSheet) -> Iterator[Finding]:
     """Hold a class against the teaching policy, part by part; a rule that several parts break is one finding."""
+    if sheet.supervision.staff == 0:
+        return  # staff-missing says so.
     said: set[tuple[str, str]] = set()
     for part in (part for part in sheet.supervision.parts if part.by_hand):
         for rule in part.rules:
@@ -25,9 +28,15 @@ def find_supervision_wanting(sheet: ClassSheet) -> Iterator[Finding]:
             for finding in (*staff, *_people(sheet, rule, part)):
                 if (finding.name, rule.key) not in said:
                     said.add((finding.name, rule.key))
-                    yield finding
+                    yield replace(finding, remedy=finding.remedy + _unless_none(sheet, part, rule))
         yield from _lye_ahead(sheet, part)
     yield from _seats(sheet)
+
+
+def _unless_none(sheet: ClassSheet, part: WatchedPart, rule: WatchRule) -> str:
+    """Say how to write that a part on a recipe with lye brings no raw soap, where that is what the rule holds for."""
+    taken_for_raw = "raw soap" in rule.hazards and "raw soap" in part.lingering and not _lesson_part(sheet, part).no_raw_soap
+    return f' If no raw soap comes into their hands in "{part.title}", write `no raw soap` into its heading.' if taken_for_raw else ""
 
 
 def _tightest(part: WatchedPart, age: int) -> list[WatchRule]:
@@ -102,15 +111,21 @@ def _people(sheet: ClassSheet, rule: WatchRule, part: WatchedPart) -> Iterator[F
             f'Write "group size: {rule.group_of}". {_own(rule, f"group of: {rule.group_of}")}',
             sheet,
         )
-    if rule.two_adults and studio_class.youngest < ADULT and sheet.supervision.staff < 2:
+    if rule is _asks_for_two(sheet) and studio_class.youngest < ADULT and sheet.supervision.staff < 2:
         yield _broken(
             "second-adult-missing",
             rule,
-            studio_class.at("staff"),
-            f"{_in_part(part, rule)}: two adults at least where somebody under {ADULT} takes part, and there is one.",
-            f'Add an assistant to "staff:", or open the class from {ADULT} years.',
+            staff_place(sheet),
+            f"{_in_part(part, rule)}: two adults at least where somebody under {ADULT} takes part, and there is only one.",
+            f'Add an assistant to "staff:" (of the class or of the date), or open the class from {ADULT} years.',
             sheet,
         )
+
+
+def _asks_for_two(sheet: ClassSheet) -> WatchRule | None:
+    """Give the rule of a class that asks for two adults where minors take part, rather one that stops it."""
+    asking = [rule for rule in sheet.supervision.rules if rule.two_adults]
+    return min(asking, key=lambda rule: not rule.stops, default=None)
 
 
 def _lye_ahead(sheet: ClassSheet, part: WatchedPart) -> Iterator[Finding]:

@@ -7,7 +7,7 @@ from builder.compose.ingredient_tables import staff_table
 from builder.compose.label_counts import label_counts
 from builder.compose.lye_words import staff_lye
 from builder.compose.ph_words import ph_words
-from builder.compose.portion_words import container_name, containers_of
+from builder.compose.portion_words import container_name, containers_of, left_over
 from builder.compose.soap_words import soap_facts
 from builder.compose.sums import view_sums
 from builder.compose.views.ingredient_table import IngredientRow
@@ -31,12 +31,23 @@ def view_batches(studio: Studio, class_sheet: ClassSheet, made: MadeSheet) -> Pr
     return ProductBatches(
         name=sheet.recipe.name,
         containers=f"{listed([_in_all(studio, one, count) for one, count in made.fillings])} in all",
+        left_over=_left_over(studio, class_sheet, made),
         batches=tuple(_batch(studio, made, planned) for planned in made.batches),
         needed=_needed(made),
         choices=tuple(view_choice(dose) for dose in sheet.doses),
         totals=view_totals(made, has_roster=bool(class_sheet.guests)),
         codes=code_words(studio, class_sheet, made),
         labels=label_counts(studio, made),
+    )
+
+
+def _left_over(studio: Studio, sheet: ClassSheet, made: MadeSheet) -> str:
+    many = left_over(studio, sheet, made)
+    people = counted(sheet.last_group, "person", "people")
+    return (
+        f"Group {sheet.groups} has {people} and makes the batch of a whole group: {many} more than it takes, without a label."
+        if many
+        else ""
     )
 
 

@@ -14,7 +14,7 @@ from builder.compose.frames import PAPER_STYLES, sheet_frame
 from builder.compose.hazards import cautions_for, hazards_of_choices, hazards_of_recipe
 from builder.compose.lesson_flow import FlowSource, compose_flow
 from builder.compose.pieces import paper_filling
-from builder.compose.portion_words import container_name, containers_of, emergency_lines
+from builder.compose.portion_words import container_name, containers_of, emergency_lines, left_over
 from builder.compose.supply_words import strokes_and_weight
 from builder.compose.views.bench_cards import BenchAmount, BenchCard, BenchCardsView, BenchPhase, BenchProduct, BenchStepsView
 from builder.compose.wording import counted, grams, listed, sentence, weighed
@@ -22,10 +22,13 @@ from builder.model.batch_sheet import BatchSheet, Weighed
 from builder.model.class_sheet import ClassSheet, MadeSheet
 from builder.model.document import Document
 from builder.model.lesson import Who
+from builder.model.preparation import CupLine
 from builder.model.studio import Studio
 from builder.model.studio_class import BatchFor, Format
 
 STYLES = (*PAPER_STYLES, "bench-card.css")
+# What nobody at the bench weighs is marked, so that it does not go in twice.
+IN_A_CUP = ": ready in its marked cup"
 WHOSE = {
     BatchFor.CLASS: "One batch is made for all. You fill your own.",
     BatchFor.GROUP: "One batch for your group.",
@@ -42,9 +45,11 @@ def compose_bench_cards(edition: Edition, sheet: ClassSheet) -> tuple[Document, 
 
 def _compose_cards(edition: Edition, sheet: ClassSheet) -> Document:
     title = f"Bench cards: {sheet.studio_class.title}"
-    products = tuple(_product(edition.studio, made) for made in sheet.made)
-    cards = tuple(BenchCard(heading, people, products) for heading, people in _groups(sheet))
-    view = BenchCardsView(sheet_frame(edition, title, title), title, when(edition, sheet), _numbers(edition), cards)
+    products = tuple(_product(edition.studio, sheet, made) for made in sheet.made)
+    cards = [BenchCard(heading, people, products) for heading, people in _groups(sheet)]
+    over = [left_over(edition.studio, sheet, made) for made in sheet.made]
+    cards[-1] = replace(cards[-1], products=tuple(replace(one, left_over=many) for one, many in zip(products, over, strict=True)))
+    view = BenchCardsView(sheet_frame(edition, title, title), title, when(edition, sheet), _numbers(edition), tuple(cards))
     here = addresses.class_sheet(sheet, "bench-cards.pdf")
     return Document(here.folder, here.path, title, edition.templates.render("sheets/bench-cards.html", view), STYLES)
 
@@ -72,12 +77,13 @@ def _numbers(edition: Edition) -> tuple[str, ...]:
     return emergency_lines(edition.studio.profile.emergency)
 
 
-def _product(studio: Studio, made: MadeSheet) -> BenchProduct:
+def _product(studio: Studio, class_sheet: ClassSheet, made: MadeSheet) -> BenchProduct:
     sheet, batch_for = made.batch, made.make.batch_for
     also = made.batches[0].also
     counts = [(sheet, made.make.each_student), *((one, more.each_student) for one, more in zip(also, made.make.also, strict=True))]
     many = listed([containers_of(count, container_name(studio, one)) for one, count in counts if count])
-    phases = _phases(sheet) if batch_for is not BatchFor.CLASS else ()
+    cups = class_sheet.preparation.cups_of(sheet.recipe.name, made.batches[0].purpose)
+    phases = _phases(sheet, cups) if batch_for is not BatchFor.CLASS else ()
     return BenchProduct(
         name=sheet.recipe.name,
         whose=f"{WHOSE[batch_for]} Each of you fills {many}.",
@@ -100,15 +106,13 @@ def _fills(studio: Studio, sheet: BatchSheet) -> list[BenchAmount]:
     return [*cup, BenchAmount(grams(portions.fill), f"in each ({name})")]
 
 
-def _phases(sheet: BatchSheet) -> tuple[BenchPhase, ...]:
-    names = dict.fromkeys(w.line.phase for w in sheet.grams.weighed)
-    return tuple(
-        BenchPhase(
-            sentence(name),
-            tuple(BenchAmount(weighed(w, "g"), _name(w, sheet)) for w in sheet.grams.weighed if w.line.phase == name),
-        )
-        for name in names
-    )
+def _phases(sheet: BatchSheet, cups: tuple[CupLine, ...]) -> tuple[BenchPhase, ...]:
+    amounts = [
+        (w.line.phase, BenchAmount(weighed(w, "g"), f"{_name(w, sheet)}{IN_A_CUP if line.in_a_cup else ''}"))
+        for w, line in zip(sheet.grams.weighed, cups, strict=True)
+    ]
+    names = dict.fromkeys(name for name, _ in amounts)
+    return tuple(BenchPhase(sentence(name), tuple(amount for phase, amount in amounts if phase == name)) for name in names)
 
 
 def _name(w: Weighed, sheet: BatchSheet) -> str:

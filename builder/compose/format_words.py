@@ -8,7 +8,8 @@ from builder.model.studio import Studio
 from builder.model.studio_class import BatchFor
 from builder.model.teaching import FormatAdvice, Taught
 
-LYE = ("caustic", "dry lye", "raw soap")
+RAW_SOAP = "raw soap"
+LYE = ("caustic", "dry lye", RAW_SOAP)
 PAIR = 2
 
 
@@ -57,8 +58,11 @@ def _lye(sheet: ClassSheet) -> tuple[str, ...]:
     plans = [one.batch.recipe.lye for one in sheet.made if one.batch.recipe.lye]
     if not plans:
         return ()
-    if not any(hazard in LYE for part in sheet.supervision.parts if part.by_hand for hazard in part.hazards):
+    met = {hazard for part in sheet.supervision.parts if part.by_hand for hazard in part.hazards if hazard in LYE}
+    if not met:
         return ("Only the teacher handles lye and fresh soap.",)
+    if met == {RAW_SOAP}:
+        return ("Only the teacher handles lye; you work with fresh soap, in goggles and gloves.",)
     ready = all(plan.ready_mixed for plan in plans)
     return ("The lye is mixed before you come, and nobody handles it dry.",) if ready else ("You work with lye, in goggles and gloves.",)
 

@@ -2,9 +2,11 @@
 
 from collections.abc import Mapping
 
-from builder.compose.wording import counted, grams, grams_and_ounces, sentence, within
+from builder.compose.wording import counted, grams, grams_and_ounces, listed, sentence, within
 from builder.model.batch_sheet import BatchSheet
+from builder.model.class_sheet import ClassSheet, MadeSheet
 from builder.model.studio import Studio
+from builder.model.studio_class import BatchFor
 
 
 def container_name(studio: Studio, sheet: BatchSheet) -> str:
@@ -31,6 +33,15 @@ def fills(studio: Studio, sheet: BatchSheet) -> str:
         f"{grams(portions.left)} more, for what sticks to bowls and tools" if portions.left else "weigh a little more than the sheet says"
     )
     return f"Fills {containers_of(portions.yields, name)} {size}; {left}."
+
+
+def left_over(studio: Studio, sheet: ClassSheet, made: MadeSheet) -> str:
+    """Say what the batch of a smaller last group holds beyond what its people take: `3 bars of 110 g`; empty where there is nothing."""
+    if made.make.batch_for is not BatchFor.GROUP:
+        return ""
+    each = (made.make.each_student, *(more.each_student for more in made.make.also))
+    kinds = [(one, sheet.unclaimed(count)) for (one, _), count in zip(made.fillings, each, strict=True)]
+    return listed([f"{containers_of(count, container_name(studio, one))} of {grams(one.portions.fill)}" for one, count in kinds if count])
 
 
 def emergency_lines(numbers: Mapping[str, str]) -> tuple[str, ...]:

@@ -6,7 +6,7 @@ from builder.compose.class_facts import staff
 from builder.compose.edition import Edition
 from builder.compose.label_counts import label_totals
 from builder.compose.staff_words import after_rows, ahead_rows
-from builder.compose.supervision_words import group_word, numbers, watch_rows
+from builder.compose.supervision_words import asks_for_eyewash, group_word, numbers, watch_rows
 from builder.compose.views.running import CheckGroup, CupRow, StaffRow
 from builder.compose.wording import counted, grams, keep_together, listed, sentence, within
 from builder.model.class_sheet import ClassSheet
@@ -97,7 +97,8 @@ def _bottles(sheet: ClassSheet) -> Iterable[str]:
 
 def _cups(sheet: ClassSheet) -> Iterable[str]:
     for line in sheet.preparation.cups:
-        if line.part is None and not line.bottled:
+        # One batch that staff make whole is weighed as its part says; cups are for what others find at their place.
+        if line.in_a_cup and (line.part is None or line.purpose in ("group", "student")):
             cups = counted(line.cups, "cup", "cups")
             yield f"{cups} of {within(line.ingredient)}, {grams(line.each)} in each, marked with name and weight"
 
@@ -109,7 +110,7 @@ def _benches(sheet: ClassSheet) -> str:
 def _doors(sheet: ClassSheet) -> Iterable[str]:
     watching = "; ".join(f"{within(row.who)}: {row.watches}" for row in watch_rows(sheet)) if sheet.groups else ""
     yield f"Everybody knows whom they watch ({watching})" if watching else "Everybody knows their place"
-    if any("eyewash" in thing for thing in sheet.preparation.kit):
+    if asks_for_eyewash(sheet):
         yield "Eyewash run and the way to it walked: 10 seconds from every bench"
     yield "Ways free, cords to the wall, bags and coats away"
     yield "First-aid kit, telephone and emergency numbers in sight"

@@ -1,10 +1,13 @@
-"""The plan of a room: the demo table, sink and eyewash in front, the benches in rows, and on each bench who watches it. Not to scale."""
+"""The plan of a room: the demo table and the sink in front, the benches in rows, and on each bench who watches it. Not to scale.
+
+An eyewash is drawn only where a rule of the class asks for one: nobody is to run to one that is not there.
+"""
 
 from collections.abc import Iterable
 
-from builder.compose.supervision_words import adults, group_word, watch_rows
+from builder.compose.supervision_words import adults, asks_for_eyewash, group_word, watch_rows
 from builder.compose.views.running import PlanBox, PlanText, SeatingView
-from builder.compose.wording import counted, sentence
+from builder.compose.wording import counted, sentence, within
 from builder.model.class_sheet import ClassSheet
 from builder.model.studio_class import Format
 
@@ -19,9 +22,10 @@ def view_seating(sheet: ClassSheet) -> SeatingView | None:
         return None
     columns = min(IN_A_ROW if sheet.groups <= IN_A_ROW * 2 else IN_A_LONG_ROW, sheet.groups)
     width = (WIDTH - GAP * (columns - 1)) // columns
+    sink = "Sink and eyewash" if asks_for_eyewash(sheet) else "Sink"
     tables: list[tuple[PlanBox, tuple[str, ...]]] = [
         (PlanBox(0, 0, WIDTH - GAP - SINK, FRONT, True), ("Demo table",)),
-        (PlanBox(WIDTH - SINK, 0, SINK, FRONT, True), ("Sink and eyewash",)),
+        (PlanBox(WIDTH - SINK, 0, SINK, FRONT, True), (sink,)),
     ]
     for index in range(sheet.groups):
         row, column = divmod(index, columns)
@@ -34,7 +38,7 @@ def view_seating(sheet: ClassSheet) -> SeatingView | None:
         view_box=f"-1 -1 {WIDTH + 2} {bottom + 2}",
         boxes=tuple(box for box, _ in tables),
         texts=tuple(text for box, lines in tables for text in _texts(box, lines)),
-        description=f"Plan of the room, not to scale. {said}. Keep the way to the sink and the eyewash free.",
+        description=f"Plan of the room, not to scale. {said}. Keep the way to the {within(sink)} free.",
     )
 
 

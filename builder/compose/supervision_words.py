@@ -7,7 +7,7 @@ from builder.compose.views.running import RuleRow, WatchRow
 from builder.compose.wording import counted, sentence
 from builder.model.class_sheet import ClassSheet
 from builder.model.figure import Known
-from builder.model.supervision import WatchedPart, WatchRule
+from builder.model.supervision import ADULT, WatchedPart, WatchRule
 
 POLICY = "These are rules of a policy, not law. Local codes, your insurer and licensed practice come first."
 FROM_MEMORY = ", from memory"
@@ -23,6 +23,11 @@ def adults(sheet: ClassSheet) -> tuple[str, ...]:
 def group_word(sheet: ClassSheet) -> str:
     """Say what a bench card calls a group: a group, or the place of one person."""
     return "group" if sheet.studio_class.group_size > 1 else "place"
+
+
+def asks_for_eyewash(sheet: ClassSheet) -> bool:
+    """Say whether a rule on some part of the class asks for an eyewash."""
+    return any("eyewash" in thing for thing in sheet.preparation.kit)
 
 
 def watch_rows(sheet: ClassSheet) -> tuple[WatchRow, ...]:
@@ -78,6 +83,7 @@ def asks(rule: WatchRule, age: int) -> str:
     """Say what a rule asks of a class that is open from an age."""
     to_one = rule.to_one(age)
     said = [f"1 adult for {to_one} students"] if to_one else []
+    said += ["2 adults at least"] if rule.two_adults and age < ADULT else []
     said += [f"groups of {rule.group_of} at most"] if rule.group_of else []
     said += [f"from {rule.youngest} years"] if rule.youngest else []
     said += [f"at most {rule.most} students"] if rule.most else []

@@ -88,6 +88,8 @@ def _groups(sheet: ClassSheet) -> str:
     size = sheet.studio_class.group_size
     if sheet.last_group == size:
         return f"{counted(sheet.groups, 'group', 'groups')} of {size}"
+    if sheet.groups == 1:
+        return f"1 group of {sheet.last_group}"
     return f"{counted(sheet.groups - 1, 'group', 'groups')} of {size} and one of {sheet.last_group}"
 
 

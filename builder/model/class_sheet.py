@@ -161,6 +161,10 @@ class ClassSheet:
         """Give the teachers and the assistants of this date."""
         return self.studio_class.staff_on(self.date)
 
+    def unclaimed(self, each_student: int) -> int:
+        """Give how many containers the batch of the last group fills beyond its people: every group makes the batch of a whole one."""
+        return (self.studio_class.group_size - self.last_group) * each_student if self.groups else 0
+
     def without_names(self) -> "ClassSheet":
         """Give the sheet as it may be published: without those who come, and without those who wait."""
         return replace(self, guests=(), waiting=())

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from builder.model.lesson import Part
+from builder.model.lesson import Part, Who
 from builder.model.quantity import Mass
 
 
@@ -20,6 +20,11 @@ class CupLine:
     cups: int
     part: Part | None
     bottled: bool
+
+    @property
+    def in_a_cup(self) -> bool:
+        """Say whether it stands ready in a marked cup when the class begins; what is in bottles is weighed out of them."""
+        return not self.bottled and (self.part is None or self.part.who is Who.AHEAD)
 
 
 @dataclass(frozen=True)
@@ -51,3 +56,7 @@ class Preparation:
     at_benches: tuple[str, ...]
     at_demo: tuple[str, ...]
     at_sink: tuple[str, ...]
+
+    def cups_of(self, recipe: str, purpose: str) -> tuple[CupLine, ...]:
+        """Give the weighings of one batch, in the order of its recipe."""
+        return tuple(line for line in self.cups if (line.recipe, line.purpose) == (recipe, purpose))

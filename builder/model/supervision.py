@@ -5,6 +5,9 @@ from dataclasses import dataclass, field
 from builder.model.figure import Known, Source
 from builder.model.place import NOWHERE, Place
 
+# Years; whoever is younger is a minor.
+ADULT = 18
+
 
 @dataclass(frozen=True)
 class Band:

@@ -58,6 +58,7 @@ def _part(run: list[TextBlock], passages: Passages, findings: list[Finding]) -> 
             said.in_the_wait,
             said.days_later,
             said.cooled,
+            said.no_raw_soap,
         )
         if said
         else None

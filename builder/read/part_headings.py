@@ -1,7 +1,8 @@
 """The heading of a part, `Title (who, minutes, ...)`, becomes what it says: who does it, for how long, where, about which recipe.
 
-Four more words belong to the time: `2 days before`, of what is done ahead, `2 days later`, of what staff do after the class, `in the wait`,
-of what is done while a wait lasts, and `cooled`, of what begins when nothing is hot any more.
+Five more words say how things stand: `2 days before`, of what is done ahead, `2 days later`, of what staff do after the class, `in the
+wait`, of what is done while a wait lasts, `cooled`, of what begins when nothing is hot any more, and `no raw soap`, of what students do
+with no soap in their hands that still holds lye.
 """
 
 import re
@@ -19,7 +20,7 @@ _HEADING = re.compile(r"(.*?)\s*\(([^()]*)\)")
 _RECIPE = re.compile(r"[a-z0-9]+(?:-[a-z0-9]+)*")
 _DAYS_BEFORE = re.compile(r"(\d{1,3}) days? before", re.ASCII | re.IGNORECASE)
 _DAYS_LATER = re.compile(r"(\d{1,3}) days? later", re.ASCII | re.IGNORECASE)
-_IN_THE_WAIT, _COOLED = "in the wait", "cooled"
+_IN_THE_WAIT, _COOLED, _NO_RAW_SOAP = "in the wait", "cooled", "no raw soap"
 _WHERE = {where.value: where for where in (Where.CLASS_ONLY, Where.HOME_ONLY)}
 _EXAMPLE = '"## Melt the butters (students, 15 min)"'
 
@@ -37,6 +38,7 @@ class PartHeading:
     in_the_wait: bool = False
     days_later: int = 0
     cooled: bool = False
+    no_raw_soap: bool = False
 
 
 def read_part_heading(heading: Heading, findings: list[Finding]) -> PartHeading | None:
@@ -60,9 +62,11 @@ def read_part_heading(heading: Heading, findings: list[Finding]) -> PartHeading 
         return None
     if not _time_words_fit(who, time_words, heading, findings):
         return None
-    in_the_wait, cooled = (any(word.casefold() == said for word in time_words) for said in (_IN_THE_WAIT, _COOLED))
+    in_the_wait, cooled, no_raw_soap = (
+        any(word.casefold() == said for word in time_words) for said in (_IN_THE_WAIT, _COOLED, _NO_RAW_SOAP)
+    )
     before, later = _days(_DAYS_BEFORE, time_words), _days(_DAYS_LATER, time_words)
-    return PartHeading(match[1], who, minutes, *extras, before, in_the_wait, later, cooled)
+    return PartHeading(match[1], who, minutes, *extras, before, in_the_wait, later, cooled, no_raw_soap)
 
 
 def _days(pattern: re.Pattern[str], words: list[str]) -> int:
@@ -70,17 +74,17 @@ def _days(pattern: re.Pattern[str], words: list[str]) -> int:
 
 
 def _divide(words: list[str]) -> tuple[list[str], list[str]]:
-    """Take out the words on other days and waits, which may stand anywhere after who."""
+    """Take out the words on other days, waits and what has cooled or is not raw; they may stand anywhere after who."""
     of_time = [word for word in words[1:] if _is_of_time(word)]
     return [word for word in words if word not in of_time], of_time
 
 
 def _is_of_time(word: str) -> bool:
-    return bool(_DAYS_BEFORE.fullmatch(word) or _DAYS_LATER.fullmatch(word)) or word.casefold() in (_IN_THE_WAIT, _COOLED)
+    return bool(_DAYS_BEFORE.fullmatch(word) or _DAYS_LATER.fullmatch(word)) or word.casefold() in (_IN_THE_WAIT, _COOLED, _NO_RAW_SOAP)
 
 
 def _time_words_fit(who: Who, words: list[str], heading: Heading, findings: list[Finding]) -> bool:
-    """Refuse other days of what is not done on them, and a wait or the cooled pot of what is no work of the class."""
+    """Refuse other days of what is not done on them, a wait or a cooled pot of what is no work of the class, `no raw soap` of staff."""
     for word in words:
         if word.casefold() == _IN_THE_WAIT and who in (Who.AHEAD, Who.WAITING, Who.AFTER):
             wrong, remedy = "Only a part of the class can be laid into a wait.", f'Leave "{word}" out.'
@@ -91,6 +95,8 @@ def _time_words_fit(who: Who, words: list[str], heading: Heading, findings: list
             remedy = f'Write "after" for who does it, or leave "{word}" out.'
         elif word.casefold() == _COOLED and who in (Who.AHEAD, Who.WAITING, Who.AFTER):
             wrong, remedy = "Only a part of the class can begin with everything cooled.", f'Leave "{word}" out.'
+        elif word.casefold() == _NO_RAW_SOAP and who not in (Who.STUDENTS, Who.TOGETHER):
+            wrong, remedy = "Only of what students do it has to be said that they meet no raw soap.", f'Leave "{word}" out.'
         else:
             continue
         findings.append(stop("part-heading-unclear", heading.place_of(word), wrong, remedy))

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from builder.model.batch_sheet import BatchSheet, Role, Weighed
 from builder.model.class_sheet import MadeSheet
 from builder.model.ingredient import Ingredient
-from builder.model.lesson import CautionHere, Part
+from builder.model.lesson import CautionHere, Part, Steps
 from builder.model.named_weighings import weighings_named
 from builder.model.place import Name, fold
 from builder.model.studio import Studio
@@ -18,20 +18,31 @@ PORTION_WORDS = ("portion", "cup", "containers")
 
 @dataclass(frozen=True)
 class Handled:
-    """What one part names: weighings of its batch, ingredients to choose from, and whether it fills containers."""
+    """What one part names: weighings of its batch, ingredients to choose from, whether it fills containers; and work with raw soap."""
 
     weighed: tuple[Weighed, ...]
     chosen: tuple[Ingredient, ...]
     fills: bool
+    raw_soap: bool = False
+
+    @property
+    def mixes(self) -> bool:
+        """Say whether the batch itself is worked on in it."""
+        return bool(self.weighed) or self.raw_soap
 
     @property
     def makes(self) -> bool:
         """Say whether something is made in it, and not only filled or talked about."""
-        return bool(self.weighed or self.chosen)
+        return self.mixes or bool(self.chosen)
 
 
 def batch_of(made: tuple[MadeSheet, ...], part: Part) -> BatchSheet:
-    """Give the batch that a part is about: that of the recipe it names, or the first of the class."""
+    """Give the batch that a part is about: that of the recipe it names, or the first of the class.
+
+    Work of the students' hands that names neither recipe nor amount is taken for the one with lye, if there is one: the safe side.
+    """
+    if part.by_hand and part.recipe is None and not part.mentions:
+        return next((one.batch for one in made if one.batch.recipe.lye), made[0].batch)
     return next((one.batch for one in made if part.recipe and one.make.recipe.text == part.recipe.text), made[0].batch)
 
 
@@ -41,7 +52,17 @@ def handled_in(studio: Studio, part: Part, sheet: BatchSheet) -> Handled:
     named = [w for name in names for w in weighed_as(studio, sheet, name)]
     weighed = tuple(w for w in sheet.grams.weighed if any(w is one for one in named))
     chosen = tuple(card for name in names if not weighed_as(studio, sheet, name) for card in _options(studio, sheet, name))
-    return Handled(weighed, chosen, any(name.key in PORTION_WORDS for name in names))
+    return Handled(weighed, chosen, any(name.key in PORTION_WORDS for name in names), works_on_raw_soap(part, sheet))
+
+
+def has_steps(part: Part) -> bool:
+    """Say whether something is done in a part, and not only said."""
+    return any(isinstance(block, Steps) for block in part.blocks)
+
+
+def works_on_raw_soap(part: Part, sheet: BatchSheet) -> bool:
+    """Say whether students' steps on a recipe with lye are taken for work with raw soap: always, unless the part says that they are not."""
+    return part.by_hand and has_steps(part) and sheet.recipe.lye is not None and not part.no_raw_soap
 
 
 def weighed_as(studio: Studio, sheet: BatchSheet, name: Name) -> tuple[Weighed, ...]:

@@ -1,7 +1,9 @@
 """Who has to watch what: the rules that hold in each part, the most students that the staff carry, and who watches which group.
 
-Lye that has come into the students' hands stays raw soap in every later part in which they work on that recipe. What is hot in their hands
-stays hot in their later parts on that recipe, until a wait is over or a part begins `cooled`: the pot stands on the bench meanwhile.
+Steps of the students' hands on a recipe with lye count as work with raw soap, unless the part says `no raw soap`: who stirs or pours it
+names neither the lye nor the soap. Lye that has come into their hands stays raw soap in every later part in which they work on that recipe.
+What is hot in their hands, or in steps of the teacher, stays hot in their later parts on that recipe, until a wait is over or a part
+begins `cooled`: the pot stands there meanwhile, and is poured from. What staff have melted before the class is hot for who fills from it.
 """
 
 from collections.abc import Iterable
@@ -14,7 +16,7 @@ from builder.model.lesson import Part, Who
 from builder.model.studio import Studio
 from builder.model.studio_class import StudioClass
 from builder.model.supervision import Supervision, WatchedPart, WatchRule
-from builder.reckon.handling import CAUSTIC, DRY_LYE, HOT, HOT_FAT, RAW_SOAP, batch_of, hazards_in
+from builder.reckon.handling import CAUSTIC, DRY_LYE, HOT, HOT_FAT, RAW_SOAP, batch_of, handled_in, has_steps, hazards_in
 
 LINGERS = (CAUSTIC, DRY_LYE, RAW_SOAP)
 HEAT = (HOT_FAT, HOT)
@@ -25,7 +27,7 @@ def reckon_supervision(
 ) -> Supervision:
     """Apply the teaching policy to a class with so many adults."""
     parts: list[WatchedPart] = []
-    lingering = _Lingering()
+    lingering = _Lingering(melted=_melted_ahead(studio, studio_class, made))
     for timed in timeline:
         sheet = batch_of(made, timed.part)
         lingering.begin(timed.part, sheet.recipe.key)
@@ -33,7 +35,11 @@ def reckon_supervision(
             continue
         hazards = own = hazards_in(studio, timed.part, sheet)
         if timed.part.by_hand:
-            hazards = lingering.with_what_lingers(sheet.recipe.key, hazards)
+            handled = handled_in(studio, timed.part, sheet)
+            met = (*own, *([RAW_SOAP] if handled.raw_soap else []), *(lingering.melted.get(sheet.recipe.key, ()) if handled.fills else ()))
+            hazards = lingering.with_what_lingers(sheet.recipe.key, met)
+        elif has_steps(timed.part):
+            lingering.heat(sheet.recipe.key, own)
         rules = tuple(rules_for(studio.supervision.values(), hazards, by_hand=timed.part.by_hand))
         carried = carry(rules, staff, studio_class.youngest) if timed.part.by_hand else None
         parts.append(
@@ -49,8 +55,12 @@ def reckon_supervision(
 
 @dataclass
 class _Lingering:
-    """What stays dangerous on the students' benches from part to part, by the key of the recipe; and whose wait is not over yet."""
+    """What stays dangerous on the students' benches from part to part, by the key of the recipe; and whose wait is not over yet.
 
+    `melted` is what staff have made hot before the class: it is met by who fills from it.
+    """
+
+    melted: dict[str, tuple[str, ...]]
     raw: set[str] = field(default_factory=set)
     hot: dict[str, tuple[str, ...]] = field(default_factory=dict)
     cooling: set[str] = field(default_factory=set)
@@ -59,18 +69,36 @@ class _Lingering:
         """Take off what has cooled when a part begins: by a wait that is over, or since the part says so."""
         if not part.in_the_wait:
             for key in self.cooling:
-                self.hot.pop(key, None)
+                self._cool(key)
             self.cooling = {recipe} if part.who is Who.WAITING else set()
         if part.cooled:
-            self.hot.pop(recipe, None)
+            self._cool(recipe)
+
+    def _cool(self, recipe: str) -> None:
+        self.hot.pop(recipe, None)
+        self.melted.pop(recipe, None)
+
+    def heat(self, recipe: str, hazards: tuple[str, ...]) -> None:
+        """Remember what is hot from now on."""
+        self.hot[recipe] = tuple(hazard for hazard in HEAT if hazard in (*hazards, *self.hot.get(recipe, ())))
 
     def with_what_lingers(self, recipe: str, hazards: tuple[str, ...]) -> tuple[str, ...]:
         """Give the hazards of work by hand with those that are still there, and remember those that it leaves."""
         found = (*hazards, *([RAW_SOAP] if recipe in self.raw else []), *self.hot.get(recipe, ()))
         if any(hazard in LINGERS for hazard in found):
             self.raw.add(recipe)
-        self.hot[recipe] = tuple(hazard for hazard in HEAT if hazard in found)
+        self.heat(recipe, found)
         return tuple(dict.fromkeys(found))
+
+
+def _melted_ahead(studio: Studio, studio_class: StudioClass, made: tuple[MadeSheet, ...]) -> dict[str, tuple[str, ...]]:
+    """Give what is made hot before the class on its day, by the key of the recipe."""
+    melted: dict[str, tuple[str, ...]] = {}
+    for part in (part for part in studio_class.lesson.parts if part.who is Who.AHEAD and not part.days_before):
+        sheet = batch_of(made, part)
+        hot = tuple(hazard for hazard in hazards_in(studio, part, sheet) if hazard in HEAT)
+        melted[sheet.recipe.key] = (*melted.get(sheet.recipe.key, ()), *hot)
+    return melted
 
 
 def rules_for(rules: Iterable[WatchRule], hazards: tuple[str, ...], *, by_hand: bool) -> Iterable[WatchRule]:

@@ -1,17 +1,17 @@
 """How a class is taught, from its parts: a demonstration, hands-on, or a demonstration with hands-on parts; and the advice that applies.
 
-A part makes something if it names an amount that is weighed or chosen. Where no part in class does, each part with steps counts. What the
-teacher makes in class is shown; what students make, alone or together with the teacher, is hands-on. Filling, wrapping and talking
-decide nothing while something is made in class.
+A part makes something if it names an amount that is weighed or chosen, or if students have raw soap in their hands. Where no part in
+class does, each part with steps counts. What the teacher makes in class is shown; what students make, alone or together with the teacher,
+is hands-on. Filling, wrapping and talking decide nothing while something is made in class.
 """
 
 from builder.model.class_sheet import MadeSheet
 from builder.model.ingredient import CountsAs
-from builder.model.lesson import Part, Steps, Where, Who
+from builder.model.lesson import Part, Where, Who
 from builder.model.studio import Studio
 from builder.model.studio_class import BatchFor, Format, StudioClass
 from builder.model.teaching import FormatAdvice, Taught, Teaching
-from builder.reckon.handling import Handled, batch_of, handled_in, hazards_in
+from builder.reckon.handling import Handled, batch_of, handled_in, has_steps, hazards_in
 
 
 def reckon_teaching(studio: Studio, studio_class: StudioClass, made: tuple[MadeSheet, ...]) -> Teaching:
@@ -27,7 +27,7 @@ def reckon_teaching(studio: Studio, studio_class: StudioClass, made: tuple[MadeS
 def format_of(parts: list[tuple[Part, Handled]]) -> Format:
     """Give the format that the parts in class come to."""
     making = [part for part, what in parts if what.makes]
-    making = making or [part for part, _ in parts if any(isinstance(block, Steps) for block in part.blocks)]
+    making = making or [part for part, _ in parts if has_steps(part)]
     if not any(part.by_hand for part in making):
         return Format.DEMO
     return Format.DEMO_WITH_HANDS_ON_PARTS if any(part.who is Who.TEACHER for part in making) else Format.HANDS_ON
@@ -35,7 +35,7 @@ def format_of(parts: list[tuple[Part, Handled]]) -> Format:
 
 def _taught(made: MadeSheet, parts: list[tuple[Part, Handled]]) -> Taught:
     def any_by(*who: Who) -> bool:
-        return any(what.weighed for part, what in parts if part.who in who)
+        return any(what.mixes for part, what in parts if part.who in who)
 
     return Taught(
         recipe=made.make.recipe.text,

@@ -101,6 +101,14 @@ def test_a_card_for_each_group_and_the_steps_once(document):
     assert "Watch the lye" not in steps
 
 
+def test_what_the_batch_of_a_smaller_group_holds_too_much_is_said_to_it_and_to_the_teacher(document):
+    cards = words(document(f"{DATE}/bench-cards.pdf")).replace("\u00a0", " ").split("Group 2 of 2")
+    said = "The batch is that of a whole group: 1 bar of 100 g more than you take."
+    assert [said in card for card in cards] == [False, True]
+    sheet = words(document(f"{DATE}/teacher.pdf")).replace("\u00a0", " ")
+    assert "Group 2 has 1 person and makes the batch of a whole group: 1 bar of 100 g more than it takes, without a label." in sheet
+
+
 def test_the_teachers_sheet_has_clock_batches_and_sums(document):
     sheet = words(document(f"{DATE}/teacher.pdf"))
     for text in (

@@ -9,6 +9,7 @@ from bs4 import BeautifulSoup
 
 from builder import cli
 from builder.compose import compose_documents
+from builder.compose.bench_cards import compose_bench_cards
 from builder.compose.checklists import compose_checklist
 from builder.compose.format_words import how_it_is_made, taken_home
 from builder.compose.lesson_flow import FlowSource, compose_flow
@@ -17,6 +18,7 @@ from builder.compose.plan_text import plan_lines
 from builder.compose.preparation_words import check_groups
 from builder.compose.seating import view_seating
 from builder.compose.staff_words import after_rows, ahead_rows
+from builder.compose.supervision_words import asks
 from builder.compose.time_words import clock_from, time_strip
 from builder.stock import LAYOUTS
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
@@ -81,6 +83,39 @@ def test_each_bench_stands_on_the_plan_once_and_apart_from_the_others(edition):
         assert set(plain(text.words for text in plan.texts)) >= {
             f"Group {sheet.groups}: {sheet.last_group} {'person' if sheet.last_group == 1 else 'people'}"
         }
+
+
+CUPS = """# The first class
+
+You make two things.
+
+## Weigh ahead (ahead, 15 min, class only, bar)
+
+1. Weigh {olive oil} of olive oil into a cup for each group.
+
+## Pour the oils (students, 60 min, bar, no raw soap)
+
+1. Weigh {lye water} of cold water, and pour in the {olive oil} of olive oil from its cup.
+"""
+
+
+def test_what_is_weighed_ahead_into_cups_is_on_the_check_list_and_marked_on_the_bench_card(tmp_path):
+    edition = read_edition(write_studio(tmp_path, classes__first__lesson_md=CUPS))
+    sheet = edition.sheets[0]
+    groups = {group.title: plain(group.lines) for group in check_groups(edition, sheet)}
+    (cups,) = [line for line in groups["Weigh ahead, and mark"] if "olive oil" in line]
+    assert cups.startswith("2 cups of olive oil, ") and cups.endswith(" in each, marked with name and weight")
+    cards = page(compose_bench_cards(edition, sheet)[0])
+    assert "Olive oil: ready in its marked cup" in cards
+    assert "Water" in cards and "Water: ready" not in cards
+
+
+def test_the_plan_shows_an_eyewash_only_where_a_rule_asks_for_one(edition):
+    sheet = edition.sheets[0]
+    assert "Sink and eyewash" in {text.words for text in view_seating(sheet).texts}
+    without = view_seating(replace(sheet, preparation=replace(sheet.preparation, kit=("cloths",))))
+    assert "Sink" in {text.words for text in without.texts}
+    assert "eyewash" not in without.description
 
 
 def test_the_check_list_is_in_the_order_of_doing_and_counts_the_sheets(edition):
@@ -220,3 +255,9 @@ def test_the_plan_command(capsys, arguments, status):
     printed = capsys.readouterr()
     assert ("Who watches whom" in printed.out) == (status == 0)
     assert re.search(r"Traceback", printed.err) is None
+
+
+def test_a_rule_on_minors_asks_for_two_adults_only_where_minors_may_come(edition):
+    rule = edition.studio.supervision["any work of the hands"]
+    assert asks(rule, 17) == "1 adult for 10 students, 2 adults at least, from 6 years, at most 24 students"
+    assert asks(rule, 18) == "1 adult for 24 students, from 6 years, at most 24 students"

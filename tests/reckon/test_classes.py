@@ -55,6 +55,15 @@ def test_the_last_group_may_be_smaller():
     assert lotion(8, 2).last_group == 2
 
 
+# Every container that a batch fills is somebody's, spare, or left over by a smaller last group.
+@pytest.mark.parametrize("students", range(1, 9))
+@pytest.mark.parametrize("group_size", [1, 2, 3, 4])
+def test_every_container_of_the_groups_is_accounted_for(students, group_size):
+    sheet = lotion(students, group_size, batch_for=BatchFor.GROUP, each_student=2, spare=0)
+    (group,) = sheet.made[0].batches
+    assert group.sheet.portions.yields * group.copies == sheet.made[0].containers + sheet.unclaimed(2)
+
+
 def test_what_is_needed_is_what_all_batches_weigh():
     made = lotion(9, 2, batch_for=BatchFor.GROUP, spare=2, demo=grams(50), left_in_the_pot=grams(20)).made[0]
     for need in made.needed:

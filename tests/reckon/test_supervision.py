@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.check.supervision import find_supervision_wanting
-from builder.model.lesson import Who
+from builder.model.lesson import CautionHere, Part, Step, Steps, Who
 from builder.model.studio_class import BatchFor, ClassDate
 from builder.read import read_studio
 from builder.reckon import reckon_classes
@@ -78,6 +78,22 @@ def test_a_teacher_and_three_assistants_carry_eight_students_in_pairs_with_lye_m
 )
 def test_hands_on_lye_without_enough_supervision_stops(students, assistants, changed, found):
     assert names(lab(students, assistants, **changed)) == found
+
+
+# NSPCC recommended ratios: always at least two adults with children and teenagers. The rule that stops is the one that is said.
+@pytest.mark.parametrize(
+    ("key", "youngest", "assistants", "found"),
+    [
+        ("salts-and-scrub-party", 17, 0, [("second-adult-missing", False)]),
+        ("salts-and-scrub-party", 17, 1, []),
+        ("salts-and-scrub-party", 18, 0, []),
+        ("soap-lab-in-pairs", 17, 0, [("second-adult-missing", True)]),
+    ],
+)
+def test_two_adults_are_there_where_a_minor_may_come(key, youngest, assistants, found):
+    when = ClassDate(datetime(2027, 3, 6, 10), 2, (1, assistants))
+    sheet = reckon_class(EXAMPLE, replace(EXAMPLE.classes[key], youngest=youngest, seats=2), when)[0]
+    assert names(sheet) == found
 
 
 def test_no_stop_on_lye_can_be_accepted_away():
@@ -148,10 +164,61 @@ def test_a_wait_for_one_recipe_cools_no_other():
     assert hot_parts(watched(replace(BALM, lesson=lesson)), "hot fat")["Label and tidy"]
 
 
-# What the teacher heats at the teacher's own table is watched there.
-def test_what_the_teacher_heats_does_not_linger_with_the_students():
-    by_teacher = lambda part: replace(part, who=Who.TEACHER) if part.title in ("Weigh and grind", "Melt the balm") else part  # noqa: E731
-    assert hot_parts(watched(BALM, by_teacher), "hot fat") == {}
+def by_teacher(*titles):
+    return lambda part: replace(part, who=Who.TEACHER) if part.title in titles else part
+
+
+# Whoever has melted it: balm is as hot in the tins that the students pour.
+def test_what_the_teacher_heats_is_hot_where_students_pour_it():
+    change = by_teacher("Weigh and grind", "Melt the balm")
+    assert hot_parts(watched(BALM, change), "hot fat") == {"Flavour and pour": True, "Label and tidy": True}
+    cooled = lambda part: replace(change(part), cooled=part.title == "Flavour and pour")  # noqa: E731
+    assert hot_parts(watched(BALM, cooled), "hot fat") == {}
+
+
+# Staff melt the base before the class; the bars are filled from it, and no caution stands there.
+@pytest.mark.parametrize(("changed", "hot"), [({}, True), ({"cooled": True}, False)])
+def test_what_was_melted_ahead_is_hot_for_who_fills_from_it(changed, hot):
+    parts = watched(BARS, lambda part: without_cautions(titled("Pour your bars", **changed)(part)))
+    assert ("hot" in parts["Pour your bars"].hazards) is hot
+    assert "hot" not in parts["Wet the colour"].hazards and "hot" not in parts["Unmould, wrap, label"].hazards
+
+
+def test_what_was_made_days_before_has_cooled():
+    early = lambda part: without_cautions(replace(part, days_before=1) if part.who is Who.AHEAD else part)  # noqa: E731
+    assert "hot" not in watched(BARS, early)["Pour your bars"].hazards
+
+
+def test_what_the_teacher_only_talks_about_is_not_hot():
+    talk = lambda part: replace(part, who=Who.TEACHER, blocks=()) if part.title in ("Weigh and grind", "Melt the balm") else part  # noqa: E731
+    assert hot_parts(watched(BALM, talk), "hot fat") == {}
+
+
+def without_cautions(part):
+    return replace(part, blocks=tuple(block for block in part.blocks if not isinstance(block, CautionHere)))
+
+
+# Raw soap is treated as corrosive (common practice, no source): the teacher makes the lye and pours it into the oils, students blend and
+# pour, and no step names the lye.
+def test_students_who_finish_the_teachers_soap_work_with_raw_soap():
+    teacher = by_teacher("Weigh and melt the oils", "Take your lye")
+    parts = watched(LAB, lambda part: without_cautions(teacher(part)))
+    raw = [title for title, part in parts.items() if "raw soap" in part.hazards]
+    assert raw == ["Blend to trace", "Pour your mould", "Clean up in gloves", "Records, labels, cure"]
+
+
+# Two products, the soap second, and steps that say of neither that it is meant.
+@pytest.mark.parametrize(("no_raw_soap", "raw"), [(False, True), (True, False)])
+def test_steps_that_name_nothing_are_taken_for_those_on_the_soap(no_raw_soap, raw):
+    steps = Part("Blend and pour", Who.STUDENTS, 10, (Steps((Step(("Blend it and pour it.",)),)),), no_raw_soap=no_raw_soap)
+    both = replace(BALM, makes=(*BALM.makes, *LAB.makes), lesson=replace(BALM.lesson, parts=(*BALM.lesson.parts, steps)))
+    assert ("raw soap" in watched(both)["Blend and pour"].hazards) is raw
+
+
+def test_a_part_that_says_so_brings_no_raw_soap_until_lye_has_reached_the_students():
+    none = watched(LAB, lambda part: without_cautions(replace(by_teacher("Take your lye")(part), no_raw_soap=True)))
+    assert not any("raw soap" in part.hazards for part in none.values())
+    assert "raw soap" in watched(LAB, lambda part: replace(part, no_raw_soap=True))["Pour your mould"].hazards
 
 
 @pytest.mark.parametrize("key", sorted(EXAMPLE.classes))

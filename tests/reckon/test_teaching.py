@@ -58,6 +58,16 @@ def test_the_format_follows_from_who_makes_what(parts, expected):
     assert taught(*parts).format is expected
 
 
+# Common practice, no source: to blend and to pour raw soap is to make it, whoever has weighed it.
+@pytest.mark.parametrize(("no_raw_soap", "expected"), [(False, Format.DEMO_WITH_HANDS_ON_PARTS), (True, Format.DEMO)])
+def test_students_who_have_raw_soap_in_their_hands_make_something(no_raw_soap, expected):
+    bar = EXAMPLE.classes["first-cold-process-bar"]
+    parts = tuple(replace(part, no_raw_soap=no_raw_soap) if part.by_hand else part for part in bar.lesson.parts)
+    sheet = reckon_class(EXAMPLE, replace(bar, lesson=replace(bar.lesson, parts=parts)))[0]
+    assert sheet.format is expected
+    assert sheet.teaching.taught[0].by_students is not no_raw_soap
+
+
 def test_every_class_of_the_example_is_what_it_claims_to_be():
     for studio_class in EXAMPLE.classes.values():
         assert reckon_class(EXAMPLE, studio_class)[0].format is studio_class.format, studio_class.key
@@ -80,8 +90,17 @@ def test_advice_fits_the_class(key, speaks_for):
     assert len(teaching.advice) == len(teaching.speaks_for) + len(teaching.speaks_against)
 
 
+@pytest.mark.parametrize("key", ["first-cold-process-bar", "lotion-from-scratch", "bath-tea-and-lip-balm"])
+def test_who_wants_every_minute_by_hand_is_pointed_to_a_ready_made_base(key):
+    # Common practice, no source. Where a base is used already, or nothing is hot or caustic, it is not said.
+    for studio_class, said in ((EXAMPLE.classes[key], True), (EXAMPLE.classes["melt-and-pour-soap"], False)):
+        advice = reckon_class(EXAMPLE, replace(studio_class, goal="fun"))[0].teaching.advice
+        assert ("every minute by hand" in {one.key for one in advice}) is said
+
+
 def test_every_piece_of_advice_is_used_and_has_a_source():
-    used = {advice.key for one in EXAMPLE.classes.values() for advice in reckon_class(EXAMPLE, one)[0].teaching.advice}
+    classes = [*EXAMPLE.classes.values(), replace(EXAMPLE.classes["first-cold-process-bar"], goal="fun")]
+    used = {advice.key for one in classes for advice in reckon_class(EXAMPLE, one)[0].teaching.advice}
     assert used == set(EXAMPLE.format_advice)
     assert all(advice.source.title and advice.because for advice in EXAMPLE.format_advice.values())
 

@@ -27,7 +27,9 @@ class BenchPhase:
 class BenchProduct:
     """What a group makes of one product.
 
-    `dangers` names the gravest hazards in a line, or is empty; `phases` is empty where one batch is made for all."""
+    `dangers` names the gravest hazards in a line, or is empty; `phases` is empty where one batch is made for all. `left_over` is what the
+    batch of a smaller group holds beyond what its people take.
+    """
 
     name: str
     whose: str
@@ -35,6 +37,7 @@ class BenchProduct:
     fills: tuple[BenchAmount, ...]
     phases: tuple[BenchPhase, ...]
     choices: tuple[ChoiceView, ...]
+    left_over: str = ""
 
 
 @dataclass(frozen=True)

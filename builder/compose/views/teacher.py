@@ -63,11 +63,13 @@ class FindingView:
 class ProductBatches:
     """One product of the class: its batches, what they need in all (empty for one batch), what each student may add, its codes.
 
-    `labels` say how many labels there are of which finish, a line for each kind of container.
+    `labels` say how many labels there are of which finish, a line for each kind of container. `left_over` is what a smaller last
+    group makes beyond its need.
     """
 
     name: str
     containers: str
+    left_over: str
     batches: tuple[BatchView, ...]
     needed: tuple[IngredientRow, ...]
     choices: tuple[ChoiceView, ...]
