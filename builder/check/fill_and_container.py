@@ -50,7 +50,7 @@ def _unknown(fill: Fill, studio: Studio) -> Iterator[Finding]:
 
 def _fit(fill: Fill, container: Container, recipe: Recipe, studio: Studio) -> Iterator[Finding]:
     volume = container.capacity or (container.inside.volume if container.inside else None)
-    customary = container.fill_weight is not None and fill.weight <= container.fill_weight
+    customary = container.takes_by_custom(fill.weight, recipe.product)
     if volume is None or fill.measured or (customary and recipe.density is None):
         return
     empty = container.head_space.fraction if container.head_space else studio.constants[HEAD_SPACE].typical / 100
