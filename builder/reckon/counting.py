@@ -2,7 +2,7 @@
 
 A card that declares one name counts as weighed. A blend declares its parts in descending order without shares: what some of its k parts
 can come to together lies between the least and the most that they are of its first one, two, ... k parts in equal shares, so that the i-th
-alone is at most 1/i. Of a ready-made base only what is certain counts: whoever sells it answers for what it is made of.
+alone is at most 1/i. Of a ready-made base only what is certain counts, and nothing towards what is merely usual: whoever sells it answers for what it is made of.
 Students add what counts most of what they may: of each choice the one option, or the mix of options, that is worst.
 """
 
@@ -12,7 +12,7 @@ from fractions import Fraction
 from builder.model.batch_sheet import BatchSheet, Column, Counted, TowardsLimit
 from builder.model.dose import Dose
 from builder.model.ingredient import CountsAs, DeclaredAs, Ingredient
-from builder.model.limit import ALUMINIUM, Limit, PercentOf, Rules, blend_of, is_own_law, names_of
+from builder.model.limit import ALUMINIUM, Limit, LimitWeight, PercentOf, Rules, blend_of, is_own_law, names_of
 from builder.model.place import fold
 from builder.model.quantity import Mass
 from builder.reckon.limits import limits_for
@@ -116,7 +116,9 @@ def share_counting(card: Ingredient, limit: Limit, factors: Factors) -> tuple[Fr
     shares = [_of_name(name, limit, factors) for name in names]
     least = min(sum((low for low, _ in shares[:first]), Fraction(0)) / first for first in range(1, len(shares) + 1))
     most = max(sum((high for _, high in shares[:first]), Fraction(0)) / first for first in range(1, len(shares) + 1))
-    return (least, least) if card.counts_as is CountsAs.BASE and limit.most else (least, most)
+    if card.counts_as is CountsAs.BASE and limit.most:
+        return _NOTHING if limit.weight is LimitWeight.PRACTICE else (least, least)
+    return least, most
 
 
 def _of_name(name: str, limit: Limit, factors: Factors) -> tuple[Fraction, Fraction]:

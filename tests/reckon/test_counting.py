@@ -80,6 +80,12 @@ def test_of_a_ready_made_base_only_what_is_certain_counts_but_a_ban_is_a_ban():
     base = replace(blend("A", "B"), counts_as=CountsAs.BASE)
     assert count(limit("b"), {"water": 50, "blend": 50}, base) == (0, 0)
     assert count(limit("b", most=0), {"water": 50, "blend": 50}, base)[1] == Fraction("0.25")
+    assert count(limit("a"), {"water": 50, "blend": 50}, base)[0] == Fraction("0.25")
+
+
+def test_what_is_merely_usual_is_not_asked_of_a_ready_made_base():
+    base = replace(blend("A", "B"), counts_as=CountsAs.BASE)
+    assert count(limit("a", weight=LimitWeight.PRACTICE), {"water": 50, "blend": 50}, base) == (0, 0)
 
 
 def test_a_salt_counts_as_its_acid_and_without_a_factor_as_at_most_itself():
