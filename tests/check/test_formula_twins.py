@@ -60,6 +60,9 @@ TWINS = {
     "phototoxic-unlimited": {"clementine oil": "juniper berry essential oil"},
     "over-usual-limit--together": {"bergamot essential oil": "lavender essential oil"},
     "scent-over-usual--children": {"youngest user: 6": "youngest user: 13"},
+    "scent-over-usual--small-children": {"youngest user: 2": "youngest user: 13"},
+    "scent-over-usual--wash": {"lavender essential oil: 5 %": "lavender essential oil: 2 %", "sunflower oil: 24 %": "sunflower oil: 27 %"},
+    "option-not-offered--small-children": {"youngest user: 2": "youngest user: 13", "accepts: {over-usual-limit:": "#"},
     "over-usual-limit--face": {"used on: [face]": "used on: [body]", "accepts: {scent-over-usual: Not the point of this case.}\n": ""},
     "over-legal-limit--aluminium": {"kaolin clay: 10 %": "kaolin clay: 4 %", "white sugar: 60 %": "white sugar: 66 %"},
 }
