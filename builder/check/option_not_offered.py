@@ -1,4 +1,4 @@
-"""option-not-offered: a limit leaves less of an option than one drop, or one division of the scale, in a portion of this size, or nothing."""
+"""option-not-offered: a limit leaves nothing of an option, or less than one drop or one division of the scale in a portion of this size."""
 
 from collections.abc import Iterator
 

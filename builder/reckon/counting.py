@@ -2,7 +2,8 @@
 
 A card that declares one name counts as weighed. A blend declares its parts in descending order without shares: what some of its k parts
 can come to together lies between the least and the most that they are of its first one, two, ... k parts in equal shares, so that the i-th
-alone is at most 1/i. Of a ready-made base only what is certain counts, and nothing towards what is merely usual: whoever sells it answers for what it is made of.
+alone is at most 1/i. Of a ready-made base only what is certain counts, and nothing towards what is merely usual: whoever sells it answers
+for what it is made of.
 Students add what counts most of what they may: of each choice the one option, or the mix of options, that is worst.
 """
 

@@ -54,6 +54,8 @@ TWINS = {
     "milk-in-lye": {"liquid: {water: 50 %, goat milk: 50 %}": "later: {goat milk: 15 %}"},
     "speeds-trace": {"clove bud essential oil": "lavender essential oil"},
     "base-overloaded": {"clear base: 94 %": "clear base: 98 %", "shea butter: 6 %": "shea butter: 2 %"},
+    "base-overloaded--choice": {"at most: 2 %": "at most: 0.9 %"},
+    "too-much-in-soap--choice": {"at most: 6 %": "at most: 3 %"},
     "acid-too-sour": {"low: 3.1, high: 3.2": "low: 3.6, high: 3.8"},
     "acid-ph-open": {"fills:": f"pH: {{low: 3.8, high: 4, {PH}\nfills:"},
     "sun-caution-missing": {"fills:": "label cautions: [Use a sunscreen while you use this and for a week afterwards.]\nfills:"},
