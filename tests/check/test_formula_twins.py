@@ -47,6 +47,7 @@ TWINS = {
     "plants-in-oil": {"coconut oil: 77 %": "coconut oil: 79 %", "      calendula petals: 2 %\n": ""},
     "added-too-hot": {"      lavender essential oil: 0.6 %\n": "", "blend: 0.9 %\n": "blend: 0.9 %\n      lavender essential oil: 0.6 %\n"},
     "heated-to-flash-point": {"sweet orange": "lavender", "heat to: 75 degC": "heat to: 40 degC"},
+    "heated-to-flash-point--choice": {"sweet orange": "lavender"},
     "not-free-from": {"      shea butter: 4 %\n": ""},
     "not-free-from--class": {"      vitamin E: 0.6 %\n": ""},
     "free-from-open": {"fragrance oil": "lavender essential oil"},
