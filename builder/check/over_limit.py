@@ -65,7 +65,7 @@ def _judge(batch: Batch, towards: TowardsLimit) -> Iterator[BatchFinding]:
             yield batch.caution("ingredient-banned", place, wrong, remedy, "")
         return
     passed = f"{limit_in_words(limit)} ({where})."
-    case = f"{batch.name} ({percent(least)})"
+    case = f"{batch.weighed_in(towards.unit)} ({percent(least)})"
     if limit.is_total_of_scent and least > limit.most:
         wrong = f"The scent comes to more than is usual, with what students may add: {passed} This is {who}."
         less = "Use less" if limit.most else "Leave it out"
@@ -83,5 +83,5 @@ def _judge(batch: Batch, towards: TowardsLimit) -> Iterator[BatchFinding]:
             place,
             f"{what} may pass a limit: {passed} This is {who}. {why_open(counted)}",
             f"Ask your supplier for the share, or use so little that even the most it can be is within the limit. {DEFER}",
-            f"{batch.name} (from {percent(least)} to {percent(most)})",
+            f"{batch.weighed_in(towards.unit)} (from {percent(least)} to {percent(most)})",
         )
