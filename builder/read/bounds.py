@@ -90,6 +90,9 @@ PACK_DENSITY = FIGURES["bulk density"]
 STROKE = Bounds(
     Fraction("0.1"), 100, "g or mL", "a treatment pump gives a tenth of a millilitre, and the largest pump of a gallon jug some 30 mL",
 )  # fmt: skip
+DROP = Bounds(
+    Fraction("0.01"), Fraction("0.15"), "g", "water falls in drops of 0.05 g from a pharmacopoeial dropper, scents in lighter ones",
+)  # fmt: skip
 HEAT = Bounds(
     0, 200, "degC", "below 0 degC nothing is heated, and above 200 degC fats smoke and catch fire",
     instead='Degrees Fahrenheit are written "160 degF".',
