@@ -7,6 +7,7 @@ here: that a product is free of water, is soap made with lye, or has a pH below 
 from collections.abc import Iterator
 from datetime import date
 
+from builder.check.figure_words import basis_of, range_of
 from builder.check.unknown_ingredient import names_in
 from builder.model.durability import Durability, durability_in
 from builder.model.finding import Finding, caution, stop
@@ -44,6 +45,8 @@ def find_products_that_do_not_keep(studio: Studio) -> Iterator[Finding]:
             yield _no_preservative(recipe, water, product.contact in _STAYS_ON)
         elif product.meets_water and not kinds & {"preservative", "soap base", "lotion base"} and not water:
             yield from _water_gets_in(recipe, [(card, place) for card, place in cards if card in always])
+        elif product.contact in _STAYS_ON and not water and "preservative" not in kinds:
+            yield from _draws_water(recipe, cards)
         if fat and not kinds & {"antioxidant", "soap base", "lotion base"} and (not water or _keeps_long(recipe, studio)):
             keeps = f", and is to keep {recipe.keeps}" if water else ""
             yield caution(
@@ -80,6 +83,22 @@ def _water_gets_in(recipe: Recipe, cards: list[tuple[Ingredient, Place]]) -> Ite
             "grows (from memory).",
             "Add a broad preservative that works in what is used wet, in the share that its supplier states; or pack single uses, or "
             "accept this where the jar is only ever met with a dry spoon.",
+        )
+
+
+def _draws_water(recipe: Recipe, cards: list[tuple[Ingredient, Place]]) -> Iterator[Finding]:
+    """Look for a syrup in what is else free of water: it brings some of its own and draws more."""
+    found = ((card, place, card.figure("water content")) for card, place in cards if card.mixes_with == "water")
+    syrup = next(((card, place, content) for card, place, content in found if content and card.counts_as is CountsAs.OTHER), None)
+    if syrup:
+        card, place, content = syrup
+        yield caution(
+            "no-preservative",
+            place,
+            f"{recipe.name} is free of water but for {_inside(card)}, which holds {range_of(content, '%')} of it ({basis_of(content)}) and "
+            "draws more from air and fingers. In oil it settles out, and where it gets thin enough, bacteria and mould grow in it (common "
+            "practice, no source).",
+            f"Leave it out, or put it into a product with water and a broad preservative. {_EXCUSE}",
         )
 
 

@@ -30,6 +30,7 @@ TWINS = {
     "preservative-inactivated": {"behentrimonium methosulfate blend": "emulsifying wax"},
     "preservative-without-water": {f"      {BLEND}: 0.9 %\n": "", "coconut oil: 78.5 %": "coconut oil: 79.4 %"},
     "preservative-unknown": {"winter blend": BLEND},
+    "no-preservative--syrup": {"coconut oil: 76.2 %": "coconut oil: 79.2 %", "      honey: 3 %\n": ""},
     "no-antioxidant--in-water": {"keeps: 12 months": "keeps: 3 months"},
     "water-gets-in": {"white sugar: 70 %": f"white sugar: 69.1 %\n      {BLEND}: 0.9 %"},
     "emulsifier-missing": {"shea butter: 6 %": "emulsifying wax: 6 %"},
