@@ -233,7 +233,9 @@ def _class_tables(studio: Studio, sheet: ClassSheet, recipe: str) -> list[WeighT
     made = next(made for made in sheet.made if made.make.recipe.text == recipe)
     more = class_lines(studio, sheet, made)
     return [
-        batch_table(planned.sheet, f"{planned.copies} x for the {planned.purpose}", more if planned is made.batches[-1] else ())
+        batch_table(
+            planned.sheet, f"{planned.copies} x for the {planned.purpose}", more if planned is made.batches[-1] else (), planned.also
+        )
         for planned in made.batches
     ]
 

@@ -53,6 +53,7 @@ from builder.check.mention_unknown import find_unknown_mentions
 from builder.check.names_twice import find_names_twice
 from builder.check.oil_on_bath import find_oil_on_the_bath
 from builder.check.option_not_offered import find_options_not_offered
+from builder.check.option_twice import find_options_twice
 from builder.check.over_limit import find_amounts_over_limits
 from builder.check.phototoxic import find_phototoxic_oils
 from builder.check.plants import find_plants_out_of_place
@@ -99,6 +100,7 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_superfat_out_of_range,
     find_figures_missing,
     find_high_doses,
+    find_options_twice,
     find_home_sizes_without_oils,
     find_products_that_do_not_keep,
     find_preservatives_out_of_their_ph,

@@ -33,7 +33,7 @@ def _one(batch: Batch, column: Column, weighed: Weighed) -> Iterator[BatchFindin
     line, scale = weighed.line, weighed.scale
     fewest = batch.constants["fewest divisions of a weighing"].typical
     place = place_of_line(line, batch.sheet.recipe)
-    where, amount = batch.weighed_in(column), _show(line.exact, scale)
+    where, amount = batch.weighed_in(column.unit), _show(line.exact, scale)
     division = _show(scale.division, scale)
     if not weighed.mass:
         yield batch.stop(

@@ -1,37 +1,56 @@
-"""base-overloaded: more oil, butter or powder in a melt-and-pour base than it takes up."""
+"""base-overloaded: more oil, butter or powder in a melt-and-pour base than it takes up, with what students may add."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.figure_words import DEFER, basis_of, range_of
 from builder.check.limit_words import percent
+from builder.check.places import place_of_choice
 from builder.model.batch_sheet import Weighed
-from builder.model.place import Place
+from builder.model.ingredient import Ingredient
+from builder.model.place import Place, fold
 
 _POWDERS = ("clay", "starch", "grain", "exfoliant", "herb", "milk")
 
 
 def find_overloaded_bases(batch: Batch) -> Iterator[BatchFinding]:
-    """Compare the oils and the powders of a batch with what its base takes."""
+    """Compare the oils and the powders of a batch, and the most that students may add of them, with what its base takes."""
     for base in batch.sheet.grams.weighed:
-        if base.line.ingredient.kind != "soap base" or not base.mass:
-            continue
-        oils = [w for w in batch.sheet.grams.weighed if w.line.ingredient.counts_as.is_oil]
-        powders = [w for w in batch.sheet.grams.weighed if w.line.ingredient.kind in _POWDERS]
-        yield from _judge(batch, base, oils, "takes oil", "oil and butter", "it turns soft, sweats and loses its lather")
-        yield from _judge(batch, base, powders, "takes powder", "powder", "it sinks to the bottom, clumps and scratches")
+        if base.line.ingredient.kind == "soap base" and base.mass:
+            yield from _judge(batch, base, _is_oil, "takes oil", "oil and butter", "it turns soft, sweats and loses its lather")
+            yield from _judge(batch, base, _is_powder, "takes powder", "powder", "it sinks to the bottom, clumps and scratches")
 
 
-def _judge(batch: Batch, base: Weighed, added: list[Weighed], figure: str, what: str, then: str) -> Iterator[BatchFinding]:
+def _is_oil(card: Ingredient) -> bool:
+    return card.counts_as.is_oil
+
+
+def _is_powder(card: Ingredient) -> bool:
+    return card.kind in _POWDERS
+
+
+def _judge(batch: Batch, base: Weighed, counts: Callable[[Ingredient], bool], figure: str, what: str, then: str) -> Iterator[BatchFinding]:
     takes = base.line.ingredient.figure(figure)
-    share = sum((w.mass / base.mass for w in added), Fraction(0))
+    added = list(_added(batch, base, counts))
+    share = sum((one for _, one in added), Fraction(0))
     if takes and share * 100 > takes.highest:
-        place: Place = added[0].line.place
         yield batch.caution(
             "base-overloaded",
-            place,
+            added[0][0],
             f"{base.line.ingredient.name} takes up {range_of(takes, '%')} of its weight in {what} ({basis_of(takes)}); beyond that {then}.",
             f"Use less, or choose a base that is made with it. {DEFER}",
             f"{batch.name} ({percent(share)})",
         )
+
+
+def _added(batch: Batch, base: Weighed, counts: Callable[[Ingredient], bool]) -> Iterator[tuple[Place, Fraction]]:
+    """Give what counts with its place, in parts of the base: what is weighed for the batch, and of each choice the option with the most."""
+    sheet = batch.sheet
+    for weighed in sheet.grams.weighed:
+        if counts(weighed.line.ingredient):
+            yield weighed.line.place, weighed.mass / base.mass
+    for dose in sheet.doses:
+        most = max((one.mass / sheet.portions.fill for one in dose.each if counts(batch.cards[fold(one.option)])), default=Fraction(0))
+        if most:
+            yield place_of_choice(dose.what, sheet.recipe), most * (sheet.grams.total / base.mass)

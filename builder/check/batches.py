@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field, replace
 
-from builder.model.batch_sheet import BatchSheet, Column
+from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet
 from builder.model.figure import Figure
 from builder.model.finding import Finding, caution, stop
@@ -58,9 +58,9 @@ class Batch:
         """Make a caution about this batch."""
         return BatchFinding(caution(name, place, f"{self.sheet.recipe.name}: {wrong}", remedy, about=self.about), case)
 
-    def weighed_in(self, column: Column) -> str:
+    def weighed_in(self, unit: str) -> str:
         """Name the batch, and the unit in which it is weighed where that is not the gram."""
-        return self.name if column.unit == "g" else f"{self.name}, in ounces"
+        return self.name if unit == "g" else f"{self.name}, in ounces"
 
 
 def batch_of(name: str, sheet: BatchSheet, studio: Studio, about: frozenset[str] = frozenset()) -> Batch:

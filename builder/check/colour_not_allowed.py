@@ -14,7 +14,7 @@ from builder.model.limit import ColourRule
 from builder.model.place import Place, fold
 from builder.model.product import Product
 
-_LISTS = "the list of colour additives for cosmetics (21 CFR 73 and 74)"
+_LISTS = "the list of colour additives for cosmetics (21 CFR 73 and 74, as in the table of 2019)"
 
 
 def find_colours_not_allowed(batch: Batch) -> Iterator[BatchFinding]:
@@ -61,7 +61,7 @@ def _not_listed(batch: Batch, card: Ingredient, place: Place, name: str, rule: C
 
 def _where(rule: ColourRule) -> str:
     memory = "; from memory, to be looked up again" if rule.known is Known.MEMORY else ""
-    return f"{rule.name}, 21 CFR {rule.section}{memory}"
+    return f"{rule.name}, {rule.at}{memory}"
 
 
 def _colours(batch: Batch) -> Iterator[tuple[Ingredient, Place]]:

@@ -15,6 +15,7 @@ from builder.model.recipe import Fill, Recipe
 from builder.model.studio import ANY, Studio
 
 HEAD_SPACE = "usual head space"
+HEAVIEST = "heaviest product"
 
 
 def find_fills_that_do_not_fit(studio: Studio) -> Iterator[Finding]:
@@ -50,7 +51,9 @@ def _unknown(fill: Fill, studio: Studio) -> Iterator[Finding]:
 
 def _fit(fill: Fill, container: Container, recipe: Recipe, studio: Studio) -> Iterator[Finding]:
     volume = container.capacity or (container.inside.volume if container.inside else None)
-    customary = container.fill_weight is not None and fill.weight <= container.fill_weight
+    if volume is not None and fill.measured:
+        yield from _too_heavy(fill, container, volume, studio)
+    customary = container.takes_by_custom(fill.weight, recipe.product)
     if volume is None or fill.measured or (customary and recipe.density is None):
         return
     empty = container.head_space.fraction if container.head_space else studio.constants[HEAD_SPACE].typical / 100
@@ -75,6 +78,22 @@ def _fit(fill: Fill, container: Container, recipe: Recipe, studio: Studio) -> It
             f"{plain_number(recipe.density.density.grams_per_millilitre, 3)} g/mL it holds {_grams(most)}.",
             "Fill less, take a bigger container, or measure anew: if one filled container held it, write "
             '`measured: "one filled and weighed, when"` beside the weight.',
+            acceptable=True,
+        )
+
+
+def _too_heavy(fill: Fill, container: Container, volume: Volume, studio: Studio) -> Iterator[Finding]:
+    """Look for a measured weight that nothing weighs in so little room. Batch and doses would follow it."""
+    heaviest = studio.constants[HEAVIEST].typical
+    density = fill.weight.grams / volume.millilitres
+    if density > heaviest:
+        yield stop(
+            "fill-does-not-fit",
+            fill.place,
+            f"{_grams(fill.weight)} in {container.name} ({_millilitres(volume)}) is {plain_number(density, 2)} g/mL, and nothing that is "
+            f"filled here weighs more than {plain_number(heaviest)} g/mL (common practice, no source). The batch, and the most that "
+            "students may add, would be worked out for that weight.",
+            "Correct the weight or the container.",
             acceptable=True,
         )
 

@@ -27,7 +27,7 @@ def _too_much(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult) -> Ba
         plan.at("superfat"),
         "There is more lye than the fats can take up. The soap would burn the skin, and no curing takes it away.",
         f"{_bigger_batch(batch)}, {_finer_scale(column)}, or raise the superfat.",
-        f"{batch.weighed_in(column)} (the superfat comes to {_percent(lye.superfat)})",
+        f"{batch.weighed_in(column.unit)} (the superfat comes to {_percent(lye.superfat)})",
     )
 
 
@@ -46,7 +46,7 @@ def _may_be_too_much(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult
         "With the fats, the lye and the scales at the worst ends of their ranges the superfat could come out below zero, "
         "and lye would be left in the soap.",
         remedy,
-        f"{batch.weighed_in(column)} ({_percent(lye.superfat)}, at the worst {_percent(lye.lowest)})",
+        f"{batch.weighed_in(column.unit)} ({_percent(lye.superfat)}, at the worst {_percent(lye.lowest)})",
     )
 
 

@@ -1,4 +1,4 @@
-"""option-not-offered: a limit leaves less of an option than one drop, or one division of the scale, in a portion of this size."""
+"""option-not-offered: a limit leaves nothing of an option, or less than one drop or one division of the scale in a portion of this size."""
 
 from collections.abc import Iterator
 
@@ -10,6 +10,7 @@ _REMEDY = (
     "Fill a bigger container, offer another option, or dilute it first and offer what it is diluted to, with a card of its own. "
     "Take it out of the choice until then."
 )
+_NONE = "Take it out of the choice."
 
 
 def find_options_not_offered(batch: Batch) -> Iterator[BatchFinding]:
@@ -21,17 +22,18 @@ def find_options_not_offered(batch: Batch) -> Iterator[BatchFinding]:
                 continue
             limit = lowered.limit
             open_words = "" if lowered.proven else " The shares of a blend are not known, so that the most it can hold is counted."
+            least = f"what a limit leaves of it is less than {'one drop and ' if one.drop else ''}one division of the scale"
             wrong = (
-                f"{one.option} cannot be offered at this size: what a limit leaves of it is less than "
-                f"{'one drop and ' if one.drop else ''}one division of the scale. "
+                f"{one.option} cannot be offered{f' at this size: {least}' if limit.most else ''}. "
                 f"{limit_in_words(limit)[0].upper()}{limit_in_words(limit)[1:]} ({where_it_stands(limit)}). "
                 f"This is {who_says(limit, batch.region)}.{open_words}"
             )
+            remedy = f"{_REMEDY if limit.most else _NONE} {DEFER}"
             place = _place_of(one.option, dose.what, batch)
             if lowered.own_law and lowered.proven:
-                yield batch.stop("option-not-offered", place, wrong, f"{_REMEDY} {DEFER}", batch.name)
+                yield batch.stop("option-not-offered", place, wrong, remedy, batch.name)
             else:
-                yield batch.caution("option-not-offered", place, wrong, f"{_REMEDY} {DEFER}", batch.name)
+                yield batch.caution("option-not-offered", place, wrong, remedy, batch.name)
 
 
 def _place_of(option: str, what: str, batch: Batch) -> Place:

@@ -4,6 +4,7 @@ over-legal-limit, over-usual-limit, limit-not-proven, ingredient-banned, scent-o
 """
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.limit_words import DEFER, limit_in_words, percent, what_counts, where_it_stands, who_says, why_open
@@ -17,19 +18,24 @@ WORTH_ASKING = (LimitWeight.LAW, LimitWeight.OPINION)
 def find_amounts_over_limits(batch: Batch) -> Iterator[BatchFinding]:
     """Compare each batch, with the students' choices at their worst, with every limit that is meant for its kind of product.
 
-    The weightiest comes first; a lighter one that says the same of the same ingredients is not repeated.
+    The weightiest comes first; a lighter one that says the same of the same ingredients is not repeated. Of the totals of scent the
+    strictest is said.
     """
     said: set[tuple[object, ...]] = set()
     for towards in sorted(batch.sheet.towards, key=_order):
-        key = (towards.limit.most, frozenset(one.card.key for one in towards.counted))
+        limit = towards.limit
+        of_scent = limit.is_total_of_scent
+        key = (of_scent,) if of_scent else (limit.most, frozenset(one.card.key for one in towards.counted))
         if key not in said:
             found = list(_judge(batch, towards))
             said |= {key} if found else set()
             yield from found
 
 
-def _order(towards: TowardsLimit) -> tuple[bool, int]:
-    return not towards.own_law, list(LimitWeight).index(towards.limit.weight)
+def _order(towards: TowardsLimit) -> tuple[bool, int, Fraction]:
+    limit = towards.limit
+    strictest_first = (limit.most or Fraction(0)) if limit.is_total_of_scent else Fraction(0)
+    return not towards.own_law, list(LimitWeight).index(limit.weight), strictest_first
 
 
 def _who(limit: Limit, region: str) -> str:
@@ -50,7 +56,7 @@ def _judge(batch: Batch, towards: TowardsLimit) -> Iterator[BatchFinding]:
     what, who, own, where = what_counts(counted), _who(limit, batch.region), towards.own_law, where_it_stands(limit)
     place = place_of_counted(counted[0], batch.sheet.recipe)
     verb = "passes" if len({one.card.key for one in counted}) == 1 else "together pass"
-    if limit.most == 0:
+    if limit.most == 0 and not limit.is_total_of_scent:
         wrong = f"{what} falls under a ban ({where}). This is {who}."
         remedy = f"Use another ingredient. {DEFER}"
         if own:
@@ -59,10 +65,11 @@ def _judge(batch: Batch, towards: TowardsLimit) -> Iterator[BatchFinding]:
             yield batch.caution("ingredient-banned", place, wrong, remedy, "")
         return
     passed = f"{limit_in_words(limit)} ({where})."
-    case = f"{batch.name} ({percent(least)})"
+    case = f"{batch.weighed_in(towards.unit)} ({percent(least)})"
     if limit.is_total_of_scent and least > limit.most:
         wrong = f"The scent comes to more than is usual, with what students may add: {passed} This is {who}."
-        remedy = f"Use less, or accept this with your supplier's document for the scent: the strictest limit of its parts governs. {DEFER}"
+        less = "Use less" if limit.most else "Leave it out"
+        remedy = f"{less}, or accept this with your supplier's document for the scent: the strictest limit of its parts governs. {DEFER}"
         yield batch.caution("scent-over-usual", place, wrong, remedy, case)
     elif least > limit.most and own:
         remedy = f"Use less of it. {DEFER}"
@@ -76,5 +83,5 @@ def _judge(batch: Batch, towards: TowardsLimit) -> Iterator[BatchFinding]:
             place,
             f"{what} may pass a limit: {passed} This is {who}. {why_open(counted)}",
             f"Ask your supplier for the share, or use so little that even the most it can be is within the limit. {DEFER}",
-            f"{batch.name} (from {percent(least)} to {percent(most)})",
+            f"{batch.weighed_in(towards.unit)} (from {percent(least)} to {percent(most)})",
         )

@@ -1,18 +1,22 @@
-"""Whether what holds water has a preservative, and what is of oil something that keeps the oil from going rancid.
+"""Whether what holds water has a preservative, and what holds oil something that keeps the oil from going rancid.
 
 no-preservative, no-antioxidant, water-gets-in. The criteria of a product of low risk are those of ISO 29621:2017. Of them these are known
 here: that a product is free of water, is soap made with lye, or has a pH below 3 or above 10 where the recipe states what was measured.
 """
 
 from collections.abc import Iterator
+from datetime import date
 
+from builder.check.figure_words import basis_of, range_of
 from builder.check.unknown_ingredient import names_in
+from builder.model.durability import Durability, durability_in
 from builder.model.finding import Finding, caution, stop
 from builder.model.ingredient import CountsAs, Ingredient
 from builder.model.place import Place
 from builder.model.recipe import Recipe
 from builder.model.studio import Studio
 
+OIL_IN_WATER = "months that oil in water keeps by itself"
 _GROWS_WHEN_WET = ("sugar", "grain", "herb", "exfoliant", "starch", "milk")
 _STAYS_ON = ("leave-on", "lips")
 _CRITERIA = (
@@ -41,15 +45,24 @@ def find_products_that_do_not_keep(studio: Studio) -> Iterator[Finding]:
             yield _no_preservative(recipe, water, product.contact in _STAYS_ON)
         elif product.meets_water and not kinds & {"preservative", "soap base", "lotion base"} and not water:
             yield from _water_gets_in(recipe, [(card, place) for card, place in cards if card in always])
-        if fat and not water and not kinds & {"antioxidant", "soap base", "lotion base"}:
+        elif product.contact in _STAYS_ON and not water and "preservative" not in kinds:
+            yield from _draws_water(recipe, cards)
+        if fat and not kinds & {"antioxidant", "soap base", "lotion base"} and (not water or _keeps_long(recipe, studio)):
+            keeps = f", and is to keep {recipe.keeps}" if water else ""
             yield caution(
                 "no-antioxidant",
                 fat[1],
-                f"{recipe.name} holds {_inside(fat[0])} and nothing that slows rancidity. Oils take up oxygen from the air and go stale, "
-                "those that are rich in linoleic acid first (common practice, no source).",
+                f"{recipe.name} holds {_inside(fat[0])} and nothing that slows rancidity{keeps}. Oils take up oxygen from the air and go "
+                "stale, those that are rich in linoleic acid first (common practice, no source).",
                 "Add a little vitamin E or rosemary extract to the oils, or accept this and shorten how long it keeps. Neither of the "
                 "two preserves what holds water.",
             )
+
+
+def _keeps_long(recipe: Recipe, studio: Studio) -> bool:
+    """Say whether a product is to keep for longer than a small batch with water usually does."""
+    keeps = durability_in(recipe.keeps)
+    return keeps is not None and keeps.after(date.min) > Durability(int(studio.constants[OIL_IN_WATER].typical), 0).after(date.min)
 
 
 def _is_extreme(recipe: Recipe, studio: Studio) -> bool:
@@ -70,6 +83,22 @@ def _water_gets_in(recipe: Recipe, cards: list[tuple[Ingredient, Place]]) -> Ite
             "grows (from memory).",
             "Add a broad preservative that works in what is used wet, in the share that its supplier states; or pack single uses, or "
             "accept this where the jar is only ever met with a dry spoon.",
+        )
+
+
+def _draws_water(recipe: Recipe, cards: list[tuple[Ingredient, Place]]) -> Iterator[Finding]:
+    """Look for a syrup in what is else free of water: it brings some of its own and draws more."""
+    found = ((card, place, card.figure("water content")) for card, place in cards if card.mixes_with == "water")
+    syrup = next(((card, place, content) for card, place, content in found if content and card.counts_as is CountsAs.OTHER), None)
+    if syrup:
+        card, place, content = syrup
+        yield caution(
+            "no-preservative",
+            place,
+            f"{recipe.name} is free of water but for {_inside(card)}, which holds {range_of(content, '%')} of it ({basis_of(content)}) and "
+            "draws more from air and fingers. In oil it settles out, and where it gets thin enough, bacteria and mould grow in it (common "
+            "practice, no source).",
+            f"Leave it out, or put it into a product with water and a broad preservative. {_EXCUSE}",
         )
 
 

@@ -10,7 +10,10 @@ from builder.check.batches import Batch, BatchFinding
 from builder.check.figure_words import DEFER, basis_of, inside, range_of
 from builder.check.formulas import formulas_of
 from builder.check.limit_words import percent
+from builder.check.places import place_of_choice
 from builder.model.finding import Finding, caution
+from builder.model.ingredient import Ingredient
+from builder.model.place import Place, fold
 from builder.model.studio import Studio
 
 _DOES = {
@@ -22,26 +25,38 @@ _DOES = {
 
 
 def find_too_much_in_soap(batch: Batch) -> Iterator[BatchFinding]:
-    """Compare what is added to a soap with what is usual, in percent of its oils."""
+    """Compare what is added to a soap, by its recipe or by its students, with what is usual, in percent of its oils."""
     column, oils = batch.sheet.grams, batch.sheet.grams.oils
     if not batch.sheet.recipe.lye or not oils:
         return
     for weighed in column.weighed:
-        card = weighed.line.ingredient
-        usual, share = card.figure("in soap"), weighed.mass / oils
-        if usual and share * 100 > usual.highest and not _is_over_by_rounding(weighed.line.exact / oils, usual.highest):
-            yield batch.caution(
-                "too-much-in-soap",
-                weighed.line.place,
-                f"{card.name} comes to more than {range_of(usual, '%')} of the oils, which is usual ({basis_of(usual)}): "
-                f"{_DOES.get(card.kind, 'more changes how the soap sets')}.",
-                f"Use less of it, or accept this for a soap that is meant so (a salt bar, say) and that you have made before. {DEFER}",
-                f"{batch.name} ({percent(share)})",
-            )
+        share = weighed.mass / oils
+        if not _is_over_by_rounding(weighed.line.exact / oils, weighed.line.ingredient):
+            yield from _judge(batch, weighed.line.ingredient, weighed.line.place, share)
+    options = ((dose.what, one) for dose in batch.sheet.doses for one in dose.each)
+    for what, one in options:
+        card = batch.cards[fold(one.option)]
+        held = sum((weighed.mass / oils for weighed in column.weighed if weighed.line.ingredient.key == card.key), Fraction(0))
+        added = one.mass / batch.sheet.portions.fill * (column.total / oils)
+        yield from _judge(batch, card, place_of_choice(what, batch.sheet.recipe), held + added)
 
 
-def _is_over_by_rounding(exact: Fraction, most: Fraction) -> bool:
-    return exact * 100 <= most
+def _judge(batch: Batch, card: Ingredient, place: Place, share: Fraction) -> Iterator[BatchFinding]:
+    usual = card.figure("in soap")
+    if usual and share * 100 > usual.highest:
+        yield batch.caution(
+            "too-much-in-soap",
+            place,
+            f"{card.name} comes to more than {range_of(usual, '%')} of the oils, which is usual ({basis_of(usual)}): "
+            f"{_DOES.get(card.kind, 'more changes how the soap sets')}.",
+            f"Use less of it, or accept this for a soap that is meant so (a salt bar, say) and that you have made before. {DEFER}",
+            f"{batch.name} ({percent(share)})",
+        )
+
+
+def _is_over_by_rounding(exact: Fraction, card: Ingredient) -> bool:
+    usual = card.figure("in soap")
+    return usual is not None and exact * 100 <= usual.highest
 
 
 def find_what_disturbs_lye(studio: Studio) -> Iterator[Finding]:

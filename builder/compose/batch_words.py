@@ -2,7 +2,7 @@
 
 from builder.compose.batch_codes import code_words
 from builder.compose.choice_totals import view_totals
-from builder.compose.dose_words import view_choice
+from builder.compose.dose_words import view_choices
 from builder.compose.ingredient_tables import staff_table
 from builder.compose.label_counts import label_counts
 from builder.compose.lye_words import staff_lye
@@ -34,8 +34,8 @@ def view_batches(studio: Studio, class_sheet: ClassSheet, made: MadeSheet) -> Pr
         left_over=_left_over(studio, class_sheet, made),
         batches=tuple(_batch(studio, made, planned) for planned in made.batches),
         needed=_needed(made),
-        choices=tuple(view_choice(dose) for dose in sheet.doses),
-        totals=view_totals(made, has_roster=bool(class_sheet.guests)),
+        choices=view_choices(studio, made.filled),
+        totals=view_totals(studio, made, has_roster=bool(class_sheet.guests)),
         codes=code_words(studio, class_sheet, made),
         labels=label_counts(studio, made),
     )

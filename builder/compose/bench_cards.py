@@ -8,7 +8,7 @@ from dataclasses import replace
 
 from builder.compose import addresses
 from builder.compose.class_sheets import part_sheet, when
-from builder.compose.dose_words import view_choice
+from builder.compose.dose_words import view_choices
 from builder.compose.edition import Edition
 from builder.compose.frames import PAPER_STYLES, sheet_frame
 from builder.compose.hazards import cautions_for, hazards_of_choices, hazards_of_recipe
@@ -81,6 +81,7 @@ def _product(studio: Studio, class_sheet: ClassSheet, made: MadeSheet) -> BenchP
     sheet, batch_for = made.batch, made.make.batch_for
     also = made.batches[0].also
     counts = [(sheet, made.make.each_student), *((one, more.each_student) for one, more in zip(also, made.make.also, strict=True))]
+    own = [one for one, count in counts if count]
     many = listed([containers_of(count, container_name(studio, one)) for one, count in counts if count])
     cups = class_sheet.preparation.cups_of(sheet.recipe.name, made.batches[0].purpose)
     phases = _phases(sheet, cups) if batch_for is not BatchFor.CLASS else ()
@@ -88,9 +89,9 @@ def _product(studio: Studio, class_sheet: ClassSheet, made: MadeSheet) -> BenchP
         name=sheet.recipe.name,
         whose=f"{WHOSE[batch_for]} Each of you fills {many}.",
         dangers=_dangers(studio, hazards_of_recipe(studio, sheet) if phases else hazards_of_choices(studio, sheet)),
-        fills=tuple(line for one, count in counts if count for line in _fills(studio, one)),
+        fills=tuple(line for one in own for line in _fills(studio, one)),
         phases=phases,
-        choices=tuple(replace(choice, at_most=sentence(choice.at_most)) for choice in map(view_choice, sheet.doses)),
+        choices=tuple(replace(choice, at_most=sentence(choice.at_most)) for choice in view_choices(studio, own)),
     )
 
 

@@ -4,18 +4,26 @@ from collections.abc import Mapping, Sequence
 
 from builder.compose.dose_words import drops_in_words, reasons
 from builder.compose.label_counts import label_order
+from builder.compose.portion_words import container_name
 from builder.compose.supervision_words import group_word
 from builder.compose.views.doses import GuestTable, TotalRow, TotalTable
 from builder.compose.wording import counted, grams, sentence, within
 from builder.model.class_sheet import ChoiceTotal, ClassSheet, MadeSheet
 from builder.model.dose import Dose, MostOf
 from builder.model.roster import Guest
+from builder.model.studio import Studio
 from builder.model.studio_class import BatchFor
 
 
-def view_totals(made: MadeSheet, *, has_roster: bool) -> tuple[TotalTable, ...]:
-    """Give a table for each choice: the most in a portion, and what all portions need of each option."""
-    return tuple(_table(dose, total, has_roster) for dose, total in zip(made.batch.doses, made.choices, strict=True) if dose.each)
+def view_totals(studio: Studio, made: MadeSheet, *, has_roster: bool) -> tuple[TotalTable, ...]:
+    """Give a table for each choice: the most in a portion of each kind of container, and what all portions need of each option."""
+    sheets = made.filled
+    containers = [f"{container_name(studio, sheet)}: " if len(sheets) > 1 else "" for sheet in sheets]
+    return tuple(
+        _table([sheet.doses[number] for sheet in sheets], containers, total, has_roster)
+        for number, total in enumerate(made.choices)
+        if total.options
+    )
 
 
 def view_guests(sheet: ClassSheet) -> tuple[GuestTable, ...]:
@@ -60,26 +68,26 @@ def _chosen(guest: Guest, recipe: str, dose: Dose) -> str:
     return within(option) if option is not None else f"no {dose.what}"
 
 
-def _table(dose: Dose, total: ChoiceTotal, has_roster: bool) -> TotalTable:
+def _table(doses: Sequence[Dose], containers: Sequence[str], total: ChoiceTotal, has_roster: bool) -> TotalTable:
     rows = tuple(
         TotalRow(
             name=option.option,
-            most=_most(one),
+            most="; ".join(f"{name}{_most(dose.each[number])}" for name, dose in zip(containers, doses, strict=True)),
             chosen=str(option.chosen),
             for_chosen=grams(option.for_chosen),
             expected=grams(option.expected),
             worst=grams(option.worst),
         )
-        for one, option in zip(dose.each, total.options, strict=True)
+        for number, option in enumerate(total.options)
     )
     portions = counted(total.portions, "portion", "portions")
-    out = [f"{counted(total.left_out, 'portion', 'portions')} with no {dose.what}."] if total.left_out else []
+    out = [f"{counted(total.left_out, 'portion', 'portions')} with no {total.what}."] if total.left_out else []
     open_words = f"{counted(total.open, 'portion', 'portions')} without a choice yet, spread evenly over what is offered."
     return TotalTable(
-        caption=f"{sentence(dose.what)}: the most in one portion, and in {portions}",
+        caption=f"{sentence(total.what)}: the most in one portion, and in {portions}",
         has_roster=has_roster,
         rows=rows,
-        notes=(*reasons([dose]), *out, *([f"Expected: {open_words}"] if total.open else [])),
+        notes=(*reasons(doses), *out, *([f"Expected: {open_words}"] if total.open else [])),
     )
 
 

@@ -11,6 +11,7 @@ from builder.compose.hazards import cautions_for
 from builder.compose.portion_words import container_name, emergency_lines
 from builder.compose.views.doses import DoseCard, DoseCardsView, DoseChoice, DoseOption
 from builder.compose.wording import NBSP, grams, listed, sentence, within
+from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet, MadeSheet
 from builder.model.document import Document
 from builder.model.dose import Dose, MostOf
@@ -22,13 +23,15 @@ NEAT = "neat essential oil"
 
 
 def compose_dose_cards(edition: Edition, sheet: ClassSheet) -> tuple[Document, ...]:
-    """Make the cards of one date, a page for each product with choices; none where there is nothing to choose, or nobody chooses."""
+    """Make the cards of one date, a page for each product with choices and each kind of container that it fills, since the most that a
+    portion may take goes with its weight; none where there is nothing to choose, or nobody chooses.
+    """
     made = [one for one in sheet.made if any(dose.each for dose in one.batch.doses)]
     if not made or not sheet.students or sheet.studio_class.format is Format.DEMO:
         return ()
     title = f"Scent and colour: {sheet.studio_class.title}"
     profile = edition.studio.profile
-    cards = tuple(_card(edition.studio, one) for one in made)
+    cards = tuple(_card(edition.studio, one, sheet) for one in made for sheet in one.filled)
     doses = [dose for one in made for dose in one.batch.doses]
     view = DoseCardsView(
         frame=sheet_frame(edition, title, title),
@@ -43,11 +46,11 @@ def compose_dose_cards(edition: Edition, sheet: ClassSheet) -> tuple[Document, .
     return (Document(here.folder, here.path, title, edition.templates.render("sheets/dose-cards.html", view), STYLES),)
 
 
-def _card(studio: Studio, made: MadeSheet) -> DoseCard:
-    sheet = made.batch
+def _card(studio: Studio, made: MadeSheet, sheet: BatchSheet) -> DoseCard:
+    title = f"{sheet.recipe.name}, {container_name(studio, sheet)}" if len(made.filled) > 1 else sheet.recipe.name
     each = f"For one portion: {grams(sheet.portions.fill)} in one container ({container_name(studio, sheet)})."
     notes = (*reasons(sheet.doses), *_estimate(sheet.doses))
-    return DoseCard(sheet.recipe.name, each, tuple(_choice(dose) for dose in sheet.doses if dose.each), notes)
+    return DoseCard(title, each, tuple(_choice(dose) for dose in sheet.doses if dose.each), notes)
 
 
 def _choice(dose: Dose) -> DoseChoice:

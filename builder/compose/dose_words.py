@@ -4,12 +4,16 @@ An estimate is marked wherever it stands: `about 8 drops`.
 """
 
 from collections.abc import Sequence
+from dataclasses import replace
 
+from builder.compose.portion_words import container_name
 from builder.compose.views.take_home import ChoiceView
 from builder.compose.wording import counted, grams, listed, percent, sentence, within
+from builder.model.batch_sheet import BatchSheet
 from builder.model.dose import Dose, Lowered, MostOf
 from builder.model.figure import Known
 from builder.model.limit import LimitWeight, PercentOf
+from builder.model.studio import Studio
 
 ABOUT = "about "
 STANDS_BEHIND = {
@@ -31,6 +35,13 @@ def view_choice(dose: Dose, *, with_drops: bool = True) -> ChoiceView:
     held_back = [f"{within(one.option)}: not at this size" for one in dose.each if not one.is_offered]
     words = [f"at most {each} for each container{share}", *_mixed(dose, with_drops), *held_back]
     return ChoiceView(sentence(dose.what), listed(options, "or"), "; ".join(words))
+
+
+def view_choices(studio: Studio, sheets: Sequence[BatchSheet]) -> tuple[ChoiceView, ...]:
+    """Give what may be added to one portion of each kind of container that a batch fills; which one it is, where there are several."""
+    of = {id(sheet): f" in the {container_name(studio, sheet)}" if len(sheets) > 1 else "" for sheet in sheets}
+    found = ((view_choice(dose), of[id(sheet)]) for sheet in sheets for dose in sheet.doses)
+    return tuple(replace(view, what=f"{view.what}{where}") for view, where in found)
 
 
 def _detail(one: MostOf, *, with_drops: bool, with_weight: bool) -> str:

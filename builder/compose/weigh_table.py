@@ -4,9 +4,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from builder.compose.dose_words import view_choice
-from builder.compose.wording import counted, grams, number, percent, reading, weighed
+from builder.compose.wording import counted, grams, listed, number, percent, reading, weighed
 from builder.model.batch_sheet import BatchSheet
-from builder.model.dose import Dose
 
 
 @dataclass(frozen=True)
@@ -22,8 +21,8 @@ class WeighTable:
 HEADINGS = ("phase", "ingredient", "share", "exact", "weigh", "scale")
 
 
-def batch_table(sheet: BatchSheet, purpose: str, more: Sequence[str] = ()) -> WeighTable:
-    """Lay out the column in grams of one batch; `more` are lines to print beneath."""
+def batch_table(sheet: BatchSheet, purpose: str, more: Sequence[str] = (), also: Sequence[BatchSheet] = ()) -> WeighTable:
+    """Lay out the column in grams of one batch; `more` are lines to print beneath, `also` the batch for its other containers."""
     column = sheet.grams
     rows = []
     phase = ""
@@ -42,15 +41,19 @@ def batch_table(sheet: BatchSheet, purpose: str, more: Sequence[str] = ()) -> We
         phase = line.phase
     title = f"{sheet.recipe.name}, {purpose}" if purpose else sheet.recipe.name
     total = ("", "batch", "100%", "", grams(column.total), "")
-    return WeighTable(title, tuple(rows), total, (*_notes(sheet), *more))
+    return WeighTable(title, tuple(rows), total, (*_fills([sheet, *also]), *_notes(sheet), *_doses([sheet, *also]), *more))
+
+
+def _fills(sheets: Sequence[BatchSheet]) -> list[str]:
+    each = [
+        f"{counted(one.portions.yields, 'container', 'containers')} ({one.recipe.fill.container}) of {grams(one.portions.fill)}"
+        for one in sheets
+    ]
+    return [f"Fills {listed(each)}; {grams(sheets[-1].portions.left)} left over."]
 
 
 def _notes(sheet: BatchSheet) -> list[str]:
-    portions = sheet.portions
-    found = [
-        f"Fills {counted(portions.yields, 'container', 'containers')} ({sheet.recipe.fill.container}) of {grams(portions.fill)};"
-        f" {grams(portions.left)} left over."
-    ]
+    found = []
     lye = sheet.grams.lye
     if lye:
         found.append(
@@ -64,9 +67,10 @@ def _notes(sheet: BatchSheet) -> list[str]:
         for purity in lye.purities:
             basis = f"{'assumed, ' if purity.assumed else ''}from {purity.source}" if purity.source else "as the recipe states"
             found.append(f"{purity.alkali}: {percent(purity.typical)} hydroxide by weight ({basis}).")
-    found += [_dose(dose) for dose in sheet.doses]
     return found
 
 
-def _dose(dose: Dose) -> str:
-    return f"{dose.what.capitalize()}: {view_choice(dose).at_most}."
+def _doses(sheets: Sequence[BatchSheet]) -> list[str]:
+    of = [f" in the {one.recipe.fill.container}" if len(sheets) > 1 else "" for one in sheets]
+    views = ((view_choice(dose), where) for one, where in zip(sheets, of, strict=True) for dose in one.doses)
+    return [f"{view.what}{where}: {view.options}: {view.at_most}." for view, where in views]

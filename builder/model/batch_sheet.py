@@ -279,11 +279,12 @@ class Counted:
 
 @dataclass(frozen=True)
 class TowardsLimit:
-    """What a batch, with the students' choices at their worst, adds towards one limit; the most first."""
+    """What a batch, with the students' choices at their worst, adds towards one limit; the most first. `unit` is that of the weighings."""
 
     limit: Limit
     own_law: bool
     counted: tuple[Counted, ...]
+    unit: str = "g"
 
     @property
     def least(self) -> Fraction:

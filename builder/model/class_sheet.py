@@ -125,6 +125,11 @@ class MadeSheet:
         """Give the batch once for each kind of container that it fills, with how many of it there are in all."""
         return ((self.batch, self.containers), *zip(self.batches[0].also, self.also_containers, strict=True))
 
+    @property
+    def filled(self) -> tuple[BatchSheet, ...]:
+        """Give the batch once for each kind of container of which there is any, with the portions and the doses of that one."""
+        return tuple(sheet for sheet, count in self.fillings if count) or (self.batch,)
+
 
 @dataclass(frozen=True)
 class ClassSheet:

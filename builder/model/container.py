@@ -33,7 +33,8 @@ class Container:
     """A bottle, jar, tin, bag or mould cavity that holds one portion.
 
     `capacity` is None where it has none that matters (a tea bag); `inside` is the inner size of a mould. `head_space` is the share of the
-    capacity that stays empty, where it is not the usual one.
+    capacity that stays empty, where it is not the usual one. `fill_weight` is what the trade fills it with, of the kinds of product in
+    `fill_weight_of`; of every kind where none is named.
     """
 
     name: str
@@ -44,9 +45,15 @@ class Container:
     known: Known
     inside: Box | None = None
     fill_weight: Mass | None = None
+    fill_weight_of: tuple[str, ...] = ()
     head_space: Share | None = None
     outside: Outside = NOT_MEASURED
     place: Place = field(default=NOWHERE, compare=False)
+
+    def takes_by_custom(self, weight: Mass, product: str) -> bool:
+        """Say whether the trade fills it with so much of a kind of product."""
+        is_meant = not self.fill_weight_of or product in self.fill_weight_of
+        return is_meant and self.fill_weight is not None and weight <= self.fill_weight
 
     @property
     def is_mould(self) -> bool:

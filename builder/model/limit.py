@@ -99,6 +99,7 @@ class ColourRule:
     """One colour additive of a law's list: where it may be used, and the most of it (shares of one).
 
     `products` are the kinds of product for which alone it is listed, `narrower` the one use where that is narrower than a contact.
+    `how_known` says what was read, and in which edition.
     """
 
     name: str
@@ -112,7 +113,13 @@ class ColourRule:
     most_on_lips: Fraction | None
     source: Source
     known: Known
+    how_known: str
     place: Place = field(default=NOWHERE, compare=False)
+
+    @property
+    def at(self) -> str:
+        """Give the section in which it stands, and what was read of it; what is remembered is marked by `known`."""
+        return f"21 CFR {self.section}" if self.known is Known.MEMORY else f"21 CFR {self.section}, {self.how_known}"
 
     def allows(self, product: Product) -> bool:
         """Say whether it is listed for a kind of product."""

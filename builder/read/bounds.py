@@ -91,6 +91,13 @@ PACK_DENSITY = FIGURES["bulk density"]
 STROKE = Bounds(
     Fraction("0.1"), 100, "g or mL", "a treatment pump gives a tenth of a millilitre, and the largest pump of a gallon jug some 30 mL",
 )  # fmt: skip
+PRODUCT_DENSITY = Bounds(
+    Fraction("0.2"), 2, "g/mL", "a whipped butter is the lightest thing that is filled, and a paste of salt stays below 1.7",
+    slip=Fraction(1, 1000), looks=_KG_IN_CUBIC_METRE,
+)  # fmt: skip
+DROP = Bounds(
+    Fraction("0.01"), Fraction("0.15"), "g", "water falls in drops of 0.05 g from a pharmacopoeial dropper, scents in lighter ones",
+)  # fmt: skip
 HEAT = Bounds(
     0, 200, "degC", "below 0 degC nothing is heated, and above 200 degC fats smoke and catch fire",
     instead='Degrees Fahrenheit are written "160 degF".',

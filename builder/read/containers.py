@@ -20,6 +20,7 @@ def read_containers(placed: PlacedYaml, known: Known, findings: list[Finding]) -
             known=shape.known,
             inside=shape.inside,
             fill_weight=shape.fill_weight,
+            fill_weight_of=tuple(product.name for product in shape.fill_weight_of),
             head_space=shape.head_space,
             outside=Outside(shape.height, shape.around, shape.width, shape.lid),
             place=placed.key_place(name),

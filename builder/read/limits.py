@@ -94,5 +94,6 @@ def _colour_rule(row: Row, place: Place, known: Known) -> ColourRule:
         most_on_lips=share_in(row["most_percent_on_lips"]),
         source=find_source(row["source"], known),
         known=member_of(HowKnown)(row["known"]),
+        how_known=row["how_known"],
         place=place,
     )

@@ -68,7 +68,7 @@ def reckon_batch(
     lines, columns, raised = _weigh(formula, total, needed, scales, Mass(constants[CUP].typical))
     columns = tuple(replace(column, top_ups=reckon_top_ups(recipe, column)) for column in columns)
     portions = reckon_portions(columns[0].total, recipe.fill, size)[0]
-    doses, dosing = reckon_doses(recipe, product_kind, columns[0], cards, scales.grams, constants, rules)
+    doses, dosing = reckon_doses(recipe, product_kind, columns, cards, scales.grams, constants, rules)
     workings = [*formula.workings, sizing]
     if raised:
         given = (Given("asked for", total.grams, "g"), Given("raised by", raised.grams, "g"))
@@ -112,7 +112,7 @@ def fill_others(
     found = []
     for (fill, _), portion in zip(sheet.size.also, portions[1:], strict=True):
         recipe = replace(sheet.recipe, fill=fill)
-        doses, dosing = reckon_doses(recipe, sheet.product, sheet.grams, cards, scales.grams, constants, rules)
+        doses, dosing = reckon_doses(recipe, sheet.product, sheet.columns, cards, scales.grams, constants, rules)
         filled = replace(
             sheet,
             recipe=recipe,

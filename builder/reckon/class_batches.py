@@ -57,23 +57,23 @@ class ClassBatches:
         return reckon_batch(recipe, kind, size, studio.ingredients, scales, studio.constants, self._rules, studio.labelling)
 
 
+def people_size(make: Make, people: int, *, spare: bool) -> PeopleSize:
+    """Give the batch of so many students, or with none of them the teacher's, with what is spare and what is shown."""
+    also = tuple((one.fill, people * one.each_student + spare * one.spare) for one in make.also)
+    containers = people * make.each_student + spare * make.spare
+    return PeopleSize(containers, make.demo if spare else NO_MASS, make.left_in_the_pot, make.left_in_each_cup, also)
+
+
 def _plan(make: Make, students: int, groups: int, group_size: int) -> list[tuple[str, PeopleSize, int]]:
     """Say which batches are made, each for whom, how big and how often."""
-
-    def for_people(people: int, *, spare: bool) -> PeopleSize:
-        """Give the batch of so many students, or with none of them the teacher's, with what is spare and what is shown."""
-        also = tuple((one.fill, people * one.each_student + spare * one.spare) for one in make.also)
-        containers = people * make.each_student + spare * make.spare
-        return PeopleSize(containers, make.demo if spare else NO_MASS, make.left_in_the_pot, make.left_in_each_cup, also)
-
     if make.batch_for is BatchFor.CLASS:
-        return [("class", for_people(students, spare=True), 1)]
+        return [("class", people_size(make, students, spare=True), 1)]
     if make.batch_for is BatchFor.GROUP:
-        plan = [("group", for_people(group_size, spare=False), groups)]
+        plan = [("group", people_size(make, group_size, spare=False), groups)]
     else:
-        plan = [("student", for_people(1, spare=False), students)]
+        plan = [("student", people_size(make, 1, spare=False), students)]
     if make.spare or make.demo or any(one.spare for one in make.also):
-        plan.append(("teacher", for_people(0, spare=True), 1))
+        plan.append(("teacher", people_size(make, 0, spare=True), 1))
     return plan
 
 

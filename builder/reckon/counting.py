@@ -2,7 +2,8 @@
 
 A card that declares one name counts as weighed. A blend declares its parts in descending order without shares: what some of its k parts
 can come to together lies between the least and the most that they are of its first one, two, ... k parts in equal shares, so that the i-th
-alone is at most 1/i. Of a ready-made base only what is certain counts: whoever sells it answers for what it is made of.
+alone is at most 1/i. Of a ready-made base only what is certain counts, and nothing towards what is merely usual: whoever sells it answers
+for what it is made of.
 Students add what counts most of what they may: of each choice the one option, or the mix of options, that is worst.
 """
 
@@ -12,7 +13,7 @@ from fractions import Fraction
 from builder.model.batch_sheet import BatchSheet, Column, Counted, TowardsLimit
 from builder.model.dose import Dose
 from builder.model.ingredient import CountsAs, DeclaredAs, Ingredient
-from builder.model.limit import ALUMINIUM, Limit, PercentOf, Rules, blend_of, is_own_law, names_of
+from builder.model.limit import ALUMINIUM, Limit, LimitWeight, PercentOf, Rules, blend_of, is_own_law, names_of
 from builder.model.place import fold
 from builder.model.quantity import Mass
 from builder.reckon.limits import limits_for
@@ -26,17 +27,28 @@ _NOTHING, _WHOLE = (Fraction(0), Fraction(0)), (Fraction(1), Fraction(1))
 
 
 def reckon_towards(sheet: BatchSheet, cards: Cards, rules: Rules) -> tuple[TowardsLimit, ...]:
-    """Give every limit that something of a batch in grams, or of the students' choices, counts towards."""
+    """Give every limit that something of a batch, or of the students' choices, counts towards: by the first weighings that pass it."""
     factors = factors_in(rules.limits)
-    found = ((limit, count_towards(limit, sheet, cards, factors)) for limit in limits_for(sheet.product, rules))
-    return tuple(TowardsLimit(limit, is_own_law(limit, rules.region, rules.limits), counted) for limit, counted in found if counted)
+    found = []
+    for limit in limits_for(sheet.product, rules):
+        own = is_own_law(limit, rules.region, rules.limits)
+        # Rounding alone is no reason to call a sound recipe unusual, so that practice is judged in grams.
+        columns = (sheet.grams,) if limit.weight is LimitWeight.PRACTICE else sheet.columns
+        counted = [TowardsLimit(limit, own, count_towards(limit, sheet, one, cards, factors), one.unit) for one in columns]
+        found.append(_first_that_passes(limit, counted))
+    return tuple(one for one in found if one.counted)
+
+
+def _first_that_passes(limit: Limit, found: Sequence[TowardsLimit]) -> TowardsLimit:
+    most = limit.most or Fraction(0)
+    return next((one for one in found if one.least > most), next((one for one in found if one.most > most), found[0]))
 
 
 def reckon_asked(sheet: BatchSheet, cards: Cards, rules: Rules) -> tuple[TowardsLimit, ...]:
     """Give the rows, whether they set a maximum or not, that ask for a pH or a label and that something of a batch counts towards."""
     factors = factors_in(rules.limits)
     rows = [one for one in rules.limits if one.role in ASKING_ROLES and not one.narrower and one.is_for(sheet.product)]
-    found = ((row, count_towards(row, sheet, cards, factors)) for row in rows)
+    found = ((row, count_towards(row, sheet, sheet.grams, cards, factors)) for row in rows)
     return tuple(TowardsLimit(row, is_own_law(row, rules.region, rules.limits), counted) for row, counted in found if counted)
 
 
@@ -45,9 +57,8 @@ def factors_in(limits: Sequence[Limit]) -> Factors:
     return {(name, fold(limit.counted_as)): limit.factor for limit in limits if limit.factor for name in limit.names}
 
 
-def count_towards(limit: Limit, sheet: BatchSheet, cards: Cards, factors: Factors) -> tuple[Counted, ...]:
-    """Give what each ingredient of a batch in grams, and of the students' choices, adds towards a limit; the most first."""
-    column = sheet.grams
+def count_towards(limit: Limit, sheet: BatchSheet, column: Column, cards: Cards, factors: Factors) -> tuple[Counted, ...]:
+    """Give what each ingredient of a batch as weighed in one unit, and of the students' choices, adds towards a limit; the most first."""
     found = list(count_batch(limit, column, factors))
     basis, added = basis_of(limit, column), Fraction(0)
     for dose in sheet.doses if basis else ():
@@ -116,7 +127,9 @@ def share_counting(card: Ingredient, limit: Limit, factors: Factors) -> tuple[Fr
     shares = [_of_name(name, limit, factors) for name in names]
     least = min(sum((low for low, _ in shares[:first]), Fraction(0)) / first for first in range(1, len(shares) + 1))
     most = max(sum((high for _, high in shares[:first]), Fraction(0)) / first for first in range(1, len(shares) + 1))
-    return (least, least) if card.counts_as is CountsAs.BASE and limit.most else (least, most)
+    if card.counts_as is CountsAs.BASE and limit.most:
+        return _NOTHING if limit.weight is LimitWeight.PRACTICE else (least, least)
+    return least, most
 
 
 def _of_name(name: str, limit: Limit, factors: Factors) -> tuple[Fraction, Fraction]:

@@ -48,10 +48,18 @@ class _Wish:
 
 
 def reckon_doses(
-    recipe: Recipe, kind: Product, column: Column, cards: Cards, scales: Sequence[Scale], constants: Mapping[str, Figure], rules: Rules
+    recipe: Recipe,
+    kind: Product,
+    columns: Sequence[Column],
+    cards: Cards,
+    scales: Sequence[Scale],
+    constants: Mapping[str, Figure],
+    rules: Rules,
 ) -> tuple[tuple[Dose, ...], tuple[Working, ...]]:
-    """Give the dose of each choice of a recipe for a batch as weighed, and how those came about that are estimated or lowered."""
-    fill, rooms = recipe.fill.weight, tuple(rooms_under_limits(recipe, kind, column, cards, rules))
+    """Give the dose of each choice of a recipe for a batch as weighed, in any of its units, and how those came about that are estimated or
+    lowered.
+    """
+    fill, rooms = recipe.fill.weight, [room for column in columns for room in rooms_under_limits(recipe, kind, column, cards, rules)]
     wishes = [
         _Wish(choice, tuple(cards[one.key].name if one else None for one in choice.options), fill * choice.at_most.fraction)
         for choice in recipe.choices

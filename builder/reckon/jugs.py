@@ -10,6 +10,8 @@ from builder.model.quantity import NO_MASS, Mass, sum_masses
 from builder.model.studio import Studio
 from builder.model.studio_class import BatchFor
 from builder.model.supply import Supply
+from builder.reckon.class_batches import people_size
+from builder.reckon.portions import people_weight
 from builder.reckon.pumps import pumped, strokes_of
 
 
@@ -38,10 +40,9 @@ def _students(made: MadeSheet, line: Line, holds: Mass, group_size: int) -> int:
     """Give how many students a pack serves. A batch for each of them or of their groups is weighed again and again as it is."""
     make = made.make
     if make.batch_for is BatchFor.CLASS:
-        fill = made.batch.portions.fill
-        fixed = (fill * make.spare + make.demo + make.left_in_the_pot) * line.share
+        fixed, with_one = (people_weight(people_size(make, people, spare=True), made.batch.recipe.fill) * line.share for people in (0, 1))
         division = next(w.scale.division for w in made.batch.grams.weighed if w.line is line)
-        each = fill * make.each_student * line.share
+        each = with_one - fixed
         students = floor((holds - fixed) / each)
         # The scale rounds a batch up where it would leave a container short.
         return students if division * ceil((fixed + each * students) / division) <= holds else students - 1

@@ -50,7 +50,7 @@ def _of_colour(rule: ColourRule, product: Product) -> Limit | None:
         region="US",
         weight=LimitWeight.LAW,
         source=rule.source,
-        at=f"21 CFR {rule.section}",
+        at=rule.at,
         known=rule.known,
         note="",
         place=rule.place,

@@ -28,12 +28,13 @@ def reckon_portions(total: Mass, fill: Fill, size: Size) -> tuple[Portions, ...]
         could = max(floor(rest / (one.weight + cup)), 0)
         counts.append(could if wanted is None else min(could, wanted))
         rest -= (one.weight + cup) * counts[-1]
-    all_from = filled_weight(size, fill) + kept_back if isinstance(size, PeopleSize) else None
+    all_from = people_weight(size, fill) if isinstance(size, PeopleSize) else None
     return tuple(
         Portions(one.weight, wanted, count, rest, one.weight + cup, all_from) for (one, wanted), count in zip(asked, counts, strict=True)
     )
 
 
-def filled_weight(size: PeopleSize, fill: Fill) -> Mass:
-    """Give the weight that the containers of a batch for people take, with what sticks to the cups."""
-    return sum_masses((one.weight + size.left_in_each_cup) * count for one, count in ((fill, size.containers), *size.also))
+def people_weight(size: PeopleSize, fill: Fill) -> Mass:
+    """Give the weight of a batch for people: its containers with what sticks to the cups, what is shown and what stays in the pot."""
+    containers = ((fill, size.containers), *size.also)
+    return sum_masses((one.weight + size.left_in_each_cup) * count for one, count in containers) + size.demo + size.left_in_the_pot

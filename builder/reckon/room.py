@@ -43,7 +43,7 @@ def rooms_under_limits(recipe: Recipe, kind: Product, column: Column, cards: Car
     for limit in limits_for(kind, rules) if options else ():
         counting = {name: share_counting(card, limit, factors) for name, card in options.items()}
         basis = basis_of(limit, column)
-        if not limit.most or not basis or not any(most for _, most in counting.values()):
+        if limit.most is None or _is_ban(limit) or not basis or not any(most for _, most in counting.values()):
             continue
         own = is_own_law(limit, rules.region, rules.limits)
         if not own and _passing(limit) in recipe.accepts:
@@ -57,6 +57,11 @@ def rooms_under_limits(recipe: Recipe, kind: Product, column: Column, cards: Car
             if (proven or may_bind) and any(takes.values()):
                 room = max(left, Fraction(0)) * recipe.fill.weight.grams
                 yield Room(Lowered(limit, own, proven, passed_already=left < 0), room, takes, Fraction(holds))
+
+
+def _is_ban(limit: Limit) -> bool:
+    """Say whether it bans something by name; of no scent at all, as for small children, there is simply no room."""
+    return limit.most == 0 and not limit.is_total_of_scent
 
 
 def _passing(limit: Limit) -> str:

@@ -6,7 +6,7 @@ from builder.model.batch_sheet import ContainersSize, Given, MouldSize, OilsSize
 from builder.model.quantity import Mass
 from builder.model.recipe import Recipe
 from builder.reckon.formula import Formula
-from builder.reckon.portions import filled_weight
+from builder.reckon.portions import people_weight
 
 
 def reckon_total(recipe: Recipe, formula: Formula, size: Size) -> tuple[Mass, Working]:
@@ -33,7 +33,7 @@ def reckon_total(recipe: Recipe, formula: Formula, size: Size) -> tuple[Mass, Wo
                 Given("density", recipe.density.density.grams_per_millilitre, "g/mL", recipe.density.measured),
             )
         case PeopleSize(containers, demo, pot, cup, also):
-            rule, total = "batch for people", filled_weight(size, recipe.fill) + demo + pot
+            rule, total = "batch for people", people_weight(size, recipe.fill)
             fills = [("", fill, containers), *((f" of {one.container}", one.weight, count) for one, count in also)]
             given = (
                 *(part for of, mass, count in fills for part in _fills(of, mass, count)),

@@ -8,6 +8,7 @@ from bs4 import BeautifulSoup
 
 from builder.compose import compose_documents
 from builder.compose.batch_json import class_json, number
+from builder.compose.weigh_table import batch_table
 from builder.stock import LAYOUTS
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
 
@@ -78,6 +79,25 @@ def test_bench_cards_and_class_page_name_both(documents):
     assert "114 g in your cup (for the 4 fl oz jar) 113 g in each (4 fl oz jar) 51 g in your cup (for the 2 fl oz jar)" in bench
     page = documents["site/classes/first.html"]
     assert "2 jars for each student (4 fl oz jar), 113 g (3.98 oz) in each and 1 jar for each student (2 fl oz jar), 50 g" in page
+
+
+# 1 % of 113 g and of 50 g, on a scale that reads to 0.1 g; drops of 1.261 g/mL, 18 to the millilitre.
+def test_the_most_that_may_be_added_stands_beside_each_kind(documents, edition):
+    cards = documents[f"{DATE}/dose-cards.pdf"]
+    for card in ("113 g in one container (4 fl oz jar)", "50 g in one container (2 fl oz jar)"):
+        assert card in cards
+    assert "1.1 g" in cards.partition("2 fl oz jar")[0]
+    assert "0.5 g" in cards.partition("50 g in one container")[2]
+    most = "at most 1.1 g for each container", "at most 0.5 g for each container"
+    for name in ("teacher", "bench-cards"):
+        page = documents[f"{DATE}/{name}.pdf"]
+        kinds = page.partition("Scent in the 4 fl oz jar")[2].partition("Scent in the 2 fl oz jar")
+        assert all(words in part.replace("At most", "at most") for words, part in zip(most, (kinds[0], kinds[2]), strict=True)), name
+    assert "4 fl oz jar: 1.1 g, about 16 drops; 2 fl oz jar: 0.5 g, about 7 drops" in documents[f"{DATE}/teacher.pdf"]
+    planned = next(one for one in edition.sheets if one.students == 3).made[0].batches[0]
+    notes = " ".join(batch_table(planned.sheet, "", also=planned.also).notes).replace("\u00a0", " ")
+    assert "Scent in the 2 fl oz jar: lavender essential oil (about 7 drops) or no scent: at most 0.5 g" in notes
+    assert "Fills 6 containers (4 fl oz jar) of 113 g and 5 containers (2 fl oz jar) of 50 g; " in notes
 
 
 def test_each_kind_has_its_label_sheet(documents):

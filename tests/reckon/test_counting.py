@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from builder.model.batch_sheet import TotalSize
 from builder.model.figure import Known
 from builder.model.ingredient import CountsAs, LabelName
-from builder.model.limit import Limit, LimitWeight, PercentOf, is_own_law
+from builder.model.limit import Limit, LimitWeight, PercentOf, Rules, is_own_law
 from builder.model.place import Name, fold
 from builder.model.product import Product
 from builder.model.recipe import Choice
@@ -37,7 +37,7 @@ def count(a_limit, lines, *extra, choices=(), others=()):
     stock = cards(*extra)
     made = recipe(phase("all", {name: share(percent) for name, percent in lines.items()}), choices=choices)
     sheet = reckon_batch(made, LOTION, TotalSize(grams(1000)), stock, weighings((scale("0.01"),)), CONSTANTS)
-    counted = count_towards(a_limit, sheet, stock, factors_in((a_limit, *others)))
+    counted = count_towards(a_limit, sheet, sheet.grams, stock, factors_in((a_limit, *others)))
     return sum(one.least for one in counted), sum(one.most for one in counted)
 
 
@@ -80,6 +80,24 @@ def test_of_a_ready_made_base_only_what_is_certain_counts_but_a_ban_is_a_ban():
     base = replace(blend("A", "B"), counts_as=CountsAs.BASE)
     assert count(limit("b"), {"water": 50, "blend": 50}, base) == (0, 0)
     assert count(limit("b", most=0), {"water": 50, "blend": 50}, base)[1] == Fraction("0.25")
+    assert count(limit("a"), {"water": 50, "blend": 50}, base)[0] == Fraction("0.25")
+
+
+def test_what_is_merely_usual_is_not_asked_of_a_ready_made_base():
+    base = replace(blend("A", "B"), counts_as=CountsAs.BASE)
+    assert count(limit("a", weight=LimitWeight.PRACTICE), {"water": 50, "blend": 50}, base) == (0, 0)
+
+
+# 0.79 % of 290 g are 2.291 g, or 0.0808 oz, which a scale that reads to 0.03 oz shows as 0.09 oz: 2.55 g, 0.88 % of the batch.
+@pytest.mark.parametrize(("weight", "unit"), [(LimitWeight.LAW, "oz"), (LimitWeight.PRACTICE, "g")])
+def test_a_limit_is_judged_by_the_weighings_that_pass_it_but_a_usual_one_in_grams(weight, unit):
+    stock, law = cards(card("salt")), limit("salt", most="0.8", weight=weight)
+    made = recipe(phase("all", {"water": share("99.21"), "salt": share("0.79")}))
+    scales = weighings((scale("0.01"), scale("0.03", unit="oz", per_unit="28.349523125")))
+    sheet = reckon_batch(made, LOTION, TotalSize(grams(290)), stock, scales, CONSTANTS, Rules("EU", (law,)))
+    (towards,) = sheet.towards
+    assert towards.unit == unit
+    assert (towards.least > law.most) is (unit == "oz")
 
 
 def test_a_salt_counts_as_its_acid_and_without_a_factor_as_at_most_itself():

@@ -13,7 +13,8 @@ from builder.model.batch_sheet import ContainersSize
 from builder.model.ingredient import CountsAs
 from builder.model.place import Name
 from builder.model.quantity import Mass, Volume
-from builder.model.studio_class import BatchFor, ClassDate
+from builder.model.recipe import Fill
+from builder.model.studio_class import AlsoFill, BatchFor, ClassDate
 from builder.model.supply import Pump, Supply, SupplyKind, Use
 from builder.read import read_studio
 from builder.read.amounts import parse_pack
@@ -102,6 +103,13 @@ def test_what_a_gallon_serves_by_hand():
     assert (jug.students, jug.containers) == (30, 32)
 
 
+# 5 g stick to each cup, and each student fills a jar of 55 g as well: (3709.7 - 40) / (118 + 60) = 20.6 students.
+def test_what_a_gallon_serves_with_cups_and_a_second_container():
+    jar = AlsoFill(Fill(Name("2 fl oz jar"), grams(55)), each_student=1)
+    jug = class_of(10, left_in_the_pot=grams(40), left_in_each_cup=grams(5), also=(jar,)).made[0].jugs[0]
+    assert (jug.students, jug.containers) == (20, 20)
+
+
 # Each student's own batch leaves 5 g in the pot, and so does the teacher's with its one spare bottle: (3709.7 - 118) / 118 = 30.4.
 def test_what_a_gallon_serves_where_each_makes_a_batch():
     jug = class_of(10, batch_for=BatchFor.STUDENT, spare=1, left_in_the_pot=grams(5)).made[0].jugs[0]
@@ -110,10 +118,14 @@ def test_what_a_gallon_serves_where_each_makes_a_batch():
 
 
 @settings(max_examples=25, deadline=None)
-@given(st.sampled_from(list(BatchFor)), st.integers(0, 3), st.integers(0, 60), st.integers(1, 3), st.integers(2, 12))
-def test_a_jug_serves_its_students_and_not_one_more(batch_for, spare, pot, each, jug_size):
+@given(
+    st.sampled_from(list(BatchFor)), st.integers(0, 3), st.integers(0, 60), st.integers(0, 9), st.integers(1, 3), st.integers(0, 2),
+    st.integers(2, 12),
+)  # fmt: skip
+def test_a_jug_serves_its_students_and_not_one_more(batch_for, spare, pot, cup, each, jars, jug_size):
     packs = (pack("base", grams(jug_size * 500), "10.00"),)
-    plan = {"batch_for": batch_for, "spare": spare, "left_in_the_pot": grams(pot), "each_student": each}
+    plan = {"batch_for": batch_for, "spare": spare, "left_in_the_pot": grams(pot), "left_in_each_cup": grams(cup), "each_student": each}
+    plan |= {"also": (AlsoFill(Fill(Name("2 fl oz jar"), grams(55)), each_student=jars),)} if jars else {}
     jug = class_of(4, packs, **plan).made[0].jugs[0]
     for students, fits in ((jug.students, True), (jug.students + 1, False)):
         if students > 0:

@@ -1,16 +1,19 @@
 """The shape of an ingredient card, `ingredients/NAME.yaml`."""
 
+from fractions import Fraction
 from typing import Annotated, Self
 
 from pydantic import model_validator
 
 from builder.model.ingredient import CHARGES, MICROBES, CountsAs, DeclaredAs
-from builder.read.bounds import SOLID_ALKALI
+from builder.model.plain_number import plain_number
+from builder.read.bounds import DROP, SOLID_ALKALI
 from builder.read.shapes.fields import NOT_EMPTY, AllergenFamilies, Text, Texts, Weight, WholeAboveZero, YesOrNo, reads
 from builder.read.shapes.figure import RELATIVE_DENSITY, Entries, entries_of, judge_bounds
 from builder.read.shapes.label_name import AllergenStatementShape, LabelNameShape
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.shapes.stock import CitationShape
+from builder.read.text_error import TextError
 from builder.read.values import member_of, word_of
 
 _KINDS = (
@@ -63,6 +66,15 @@ class DropMassShape(Shape):
     drops: WholeAboveZero = needed("drops", "50")
     weigh: Weight = needed("weigh", "1.9 g")
     measured: Text = needed("measured", '"how and when"')
+
+    @model_validator(mode="after")
+    def _is_a_drop(self) -> Self:
+        if not DROP.hold((self.weigh / self.drops).grams):
+            least, most = (plain_number(Fraction(end) * self.drops) for end in (DROP.least, DROP.most))
+            wrong = f"No drop is so heavy or so light: {DROP.reason}. The most that students may count would be as wrong."
+            remedy = f"Count and weigh anew: {self.drops} drops weigh from {least} to {most} g."
+            raise TextError("figure-out-of-range", wrong, remedy, ("weigh",))
+        return self
 
 
 class PreservesShape(CitationShape):

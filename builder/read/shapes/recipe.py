@@ -7,8 +7,10 @@ from pydantic import BeforeValidator, ValidationInfo, model_validator
 
 from builder.model.nearest import did_you_mean
 from builder.model.place import fold
+from builder.model.plain_number import plain_number
 from builder.model.quantity import Share
 from builder.model.recipe import CODE_LETTERS, USED_ON, AmountsAs, DividedBy, ListedAs
+from builder.read.bounds import PRODUCT_DENSITY
 from builder.read.shapes.fields import (
     NOT_EMPTY,
     AllergenFamilies,
@@ -135,6 +137,14 @@ class MeasuredDensityShape(Shape):
 
     value: DensityField = needed("value", "0.98 g/mL")
     measured: Text = needed("measured", '"how, when"')
+
+    @model_validator(mode="after")
+    def _is_a_product(self) -> Self:
+        number = self.value.grams_per_millilitre
+        if not PRODUCT_DENSITY.hold(number):
+            wrong = f"No product has {plain_number(number)} g/mL: {PRODUCT_DENSITY.reason}."
+            raise TextError("figure-out-of-range", wrong, PRODUCT_DENSITY.remedy(number), ("value",))
+        return self
 
 
 class CureShape(Shape):

@@ -13,6 +13,7 @@ from builder.read.shapes.fields import (
     LengthField,
     Number,
     PartOfWhole,
+    ProductField,
     SourceField,
     Text,
     Texts,
@@ -44,6 +45,7 @@ class ContainerShape(Shape):
     capacity: Capacity | None = maybe("capacity")
     inside: Inside | None = maybe("inside")
     fill_weight: Weight | None = maybe("fill weight")
+    fill_weight_of: tuple[ProductField, ...] = maybe("fill weight of", (), "[lotion]")
     head_space: PartOfWhole | None = maybe("head space")
     height: LengthField | None = maybe("height")
     around: LengthField | None = maybe("around")
