@@ -186,7 +186,7 @@ def test_brackets_in_brackets(studio, depth):
 
 def test_more_brackets_than_the_parser_takes(studio):
     append(studio / RECIPE, f"tools: {'[' * 100_000}\n")
-    assert f"{RECIPE}:14:" in found(studio)
+    assert f"{RECIPE}:15:" in found(studio)
 
 
 @pytest.mark.parametrize("sign", ["[", "*", "<", ">", "`", "{", "}", "![](", "- ", "1. ", "| a ", "\\", "&"])
