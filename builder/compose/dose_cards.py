@@ -16,7 +16,6 @@ from builder.model.class_sheet import ClassSheet, MadeSheet
 from builder.model.document import Document
 from builder.model.dose import Dose, MostOf
 from builder.model.studio import Studio
-from builder.model.studio_class import Format
 
 STYLES = (*PAPER_STYLES, "dose-card.css")
 NEAT = "neat essential oil"
@@ -26,8 +25,8 @@ def compose_dose_cards(edition: Edition, sheet: ClassSheet) -> tuple[Document, .
     """Make the cards of one date, a page for each product with choices and each kind of container that it fills, since the most that a
     portion may take goes with its weight; none where there is nothing to choose, or nobody chooses.
     """
-    made = [one for one in sheet.made if any(dose.each for dose in one.batch.doses)]
-    if not made or not sheet.students or sheet.studio_class.format is Format.DEMO:
+    made = sheet.chosen
+    if not made:
         return ()
     title = f"Scent and colour: {sheet.studio_class.title}"
     profile = edition.studio.profile

@@ -58,7 +58,7 @@ def label_text(studio: Studio, sheet: ClassSheet, made: MadeSheet, filled: Batch
     """Write the label of one variant from one pot."""
     profile, recipe, languages = studio.profile, filled.recipe, studio.label_languages
     # What students take home from a demonstration of soap comes from an earlier batch: it has had time to cure.
-    from_before = filled.product.made_with_lye and sheet.studio_class.format is Format.DEMO
+    from_before = filled.product.made_with_lye and sheet.format is Format.DEMO
     made_on = sheet.date.on.date() if sheet.date and not from_before else None
     code = "" if from_before else batch_code(studio, sheet, made, pot)
     locale, colon = locale_of(profile.region), colon_of(languages)

@@ -5,6 +5,7 @@ from collections.abc import Iterable
 from builder.compose.class_facts import staff
 from builder.compose.edition import Edition
 from builder.compose.label_counts import label_totals
+from builder.compose.label_stocks import wished
 from builder.compose.staff_words import after_rows, ahead_rows
 from builder.compose.supervision_words import asks_for_eyewash, group_word, numbers, watch_rows
 from builder.compose.views.running import CheckGroup, CupRow, StaffRow
@@ -80,7 +81,11 @@ def _printing(studio: Studio, sheet: ClassSheet) -> Iterable[str]:
     for made in (made for made in sheet.made if made.home):
         sizes = listed([home.size.written for home in made.home], "or")
         yield f"Take-home sheet, {within(made.batch.recipe.name)}: {counted(sheet.students, 'copy', 'copies')} ({sizes})"
+    if sheet.chosen:
+        yield "Scent and colour, cards for the table: 1 set for each table"
     yield from label_totals(studio, sheet)
+    if sheet.students and wished(studio, sheet).tags:
+        yield f"Tags: {sheet.students}"
 
 
 def _bottles(sheet: ClassSheet) -> Iterable[str]:

@@ -162,6 +162,13 @@ class ClassSheet:
         return self.teaching.format
 
     @property
+    def chosen(self) -> tuple[MadeSheet, ...]:
+        """Give the products to which students add something of their choice; none where nobody comes or all is shown."""
+        if not self.students or self.format is Format.DEMO:
+            return ()
+        return tuple(one for one in self.made if any(dose.each for dose in one.batch.doses))
+
+    @property
     def staff(self) -> tuple[int, int]:
         """Give the teachers and the assistants of this date."""
         return self.studio_class.staff_on(self.date)

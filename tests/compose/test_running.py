@@ -127,6 +127,11 @@ def test_the_check_list_is_in_the_order_of_doing_and_counts_the_sheets(edition):
     ]  # fmt: skip
     assert "Steps at the bench: 3 copies" in groups["Print"]
     assert "Take-home sheet, plain salts: 5 copies (500 g)" in groups["Print"]
+    assert "Scent and colour, cards for the table: 1 set for each table" in groups["Print"]
+    assert not [line for line in groups["Print"] if line.startswith("Tags")]
+    with_tags = replace(sheet, studio_class=replace(sheet.studio_class, labels=replace(sheet.studio_class.labels, tags=True)))
+    printed = next(group.lines for group in check_groups(edition, with_tags) if group.title == "Print")
+    assert f"Tags: {sheet.students}" in printed
     assert "7 × chemical splash goggles" in groups["For each person"]
     text = page(compose_checklist(edition, sheet))
     assert all(line in text for lines in groups.values() for line in lines)
