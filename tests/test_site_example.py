@@ -58,6 +58,12 @@ def test_it_publishes_with_nothing_found_but_what_is_accepted_on_purpose():
     assert "Wrote" in done.out and "PDF" not in done.out.split("Found")[0]
 
 
+def test_on_the_day_of_its_last_change_nothing_else_is_found():
+    """Whoever tries the example runs it without `--today`: what it says was done must not lie ahead of that."""
+    done = run("check", EXAMPLE, "--today", "2026-11-25")
+    assert re.findall(r": ([a-z-]+) \((\w+)\)$", done.err, flags=re.MULTILINE) == [("amount-too-small-for-scale", "accepted")]
+
+
 def test_there_are_eight_classes_of_every_format():
     assert len(CLASSES) == 8
     assert {one["format"] for one in CLASSES.values()} == {"demo", "hands-on", "demo with hands-on parts"}
