@@ -53,7 +53,7 @@ def _broken(name: str, rule: WatchRule, place: Place, wrong: str, remedy: str, s
 
 def basis(rule: WatchRule) -> str:
     """Say where a rule comes from: the studio's own policy, or the first work that it rests on."""
-    return "the studio's own policy" if rule.own else rule.basis[0].source.title
+    return "the studio's own policy" if rule.stock else rule.basis[0].source.title
 
 
 def _own(rule: WatchRule, numbers: str) -> str:

@@ -66,7 +66,7 @@ def rule_rows(sheet: ClassSheet) -> tuple[RuleRow, ...]:
                 sentence(rule.key),
                 "every part by hand" if every else "; ".join(parts),
                 asks(rule, sheet.studio_class.youngest),
-                basis(rule),
+                basis(rule, sheet.studio_class.youngest),
             )
         )
     return tuple(row for row in found if row.asks)
@@ -90,9 +90,9 @@ def asks(rule: WatchRule, age: int) -> str:
     return ", ".join(said)
 
 
-def basis(rule: WatchRule) -> str:
-    """Say what a rule rests on."""
-    said = ["the studio's own numbers"] if rule.own else []
+def basis(rule: WatchRule, age: int) -> str:
+    """Say what a rule rests on; of numbers that the studio has set, what those of the stock would ask of a class from an age."""
+    said = [f"the studio's own numbers, in place of: {asks(rule.stock, age) or 'none'}"] if rule.stock else []
     said += [f"{one.source.title}{FROM_MEMORY if one.known is Known.MEMORY else ''}" for one in rule.basis]
     return "; ".join(dict.fromkeys(said))
 

@@ -31,7 +31,8 @@ class WatchRule:
     """One rule of the teaching policy, for parts in which students meet one of its hazards; without hazards, for any work of their hands.
 
     `stops` says whether a class that breaks it is held back. `bands` are in the order of their ages. `two_adults`: wherever a minor takes
-    part. `watchers_wear` is worn by everybody in the room while it is shown. `own` says that the studio has changed the rule.
+    part. `watchers_wear` is worn by everybody in the room while it is shown. `stock` is the rule as the stock has it, where the studio sets
+    numbers of its own.
     """
 
     key: str
@@ -47,7 +48,7 @@ class WatchRule:
     watchers_wear: tuple[str, ...] = ()
     kit: tuple[str, ...] = ()
     ahead: str = ""
-    own: bool = False
+    stock: "WatchRule | None" = None
     place: Place = field(default=NOWHERE, compare=False)
 
     def to_one(self, age: int) -> int | None:

@@ -18,7 +18,7 @@ from builder.compose.plan_text import plan_lines
 from builder.compose.preparation_words import check_groups
 from builder.compose.seating import view_seating
 from builder.compose.staff_words import after_rows, ahead_rows
-from builder.compose.supervision_words import asks
+from builder.compose.supervision_words import asks, basis
 from builder.compose.time_words import clock_from, time_strip
 from builder.stock import LAYOUTS
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
@@ -62,6 +62,16 @@ def test_the_teachers_sheet_says_why_and_who_watches_whom(document):
     ):
         assert words in text
     assert "9:45 AM Get ready 15 min" in text
+
+
+def test_numbers_of_the_studios_own_stand_beside_those_that_they_take_the_place_of(tmp_path):
+    policy = "teaching policy:\n  any work of the hands: {students to a supervisor: 30}\n"
+    folders = write_studio(tmp_path / "plain"), write_studio(tmp_path / "own", studio_yaml=FILES["studio.yaml"] + policy)
+    sheets = [read_edition(folder).sheets[0] for folder in folders]
+    before, after = (next(rule for rule in one.supervision.rules if rule.key == "any work of the hands") for one in sheets)
+    assert asks(after, 16).startswith("1 adult for 30 students")
+    assert basis(after, 16) == f"the studio's own numbers, in place of: {asks(before, 16)}; {basis(before, 16)}"
+    assert "own" not in basis(before, 16)
 
 
 def test_each_bench_stands_on_the_plan_once_and_apart_from_the_others(edition):
