@@ -10,6 +10,7 @@ from dataclasses import replace
 from builder.check.staff_missing import staff_place
 from builder.model.class_sheet import ClassSheet
 from builder.model.finding import Finding, caution, stop
+from builder.model.hazard import DRY_LYE, RAW_SOAP
 from builder.model.lesson import Part
 from builder.model.place import Place
 from builder.model.supervision import ADULT, WatchedPart, WatchRule
@@ -35,7 +36,7 @@ def find_supervision_wanting(sheet: ClassSheet) -> Iterator[Finding]:
 
 def _unless_none(sheet: ClassSheet, part: WatchedPart, rule: WatchRule) -> str:
     """Say how to write that a part on a recipe with lye brings no raw soap, where that is what the rule holds for."""
-    taken_for_raw = "raw soap" in rule.hazards and "raw soap" in part.lingering and not _lesson_part(sheet, part).no_raw_soap
+    taken_for_raw = RAW_SOAP in rule.hazards and RAW_SOAP in part.lingering and not _lesson_part(sheet, part).no_raw_soap
     return f' If no raw soap comes into their hands in "{part.title}", write `no raw soap` into its heading.' if taken_for_raw else ""
 
 
@@ -129,7 +130,7 @@ def _asks_for_two(sheet: ClassSheet) -> WatchRule | None:
 
 
 def _lye_ahead(sheet: ClassSheet, part: WatchedPart) -> Iterator[Finding]:
-    rule = next((rule for rule in part.rules if rule.ahead and "dry lye" in rule.hazards), None)
+    rule = next((rule for rule in part.rules if rule.ahead and DRY_LYE in rule.hazards), None)
     if rule is not None:
         yield caution(
             "lye-not-mixed-ahead",

@@ -3,13 +3,13 @@
 from builder.compose.portion_words import container_name, containers_of
 from builder.compose.wording import listed, sentence, within
 from builder.model.class_sheet import ClassSheet, MadeSheet
+from builder.model.hazard import CAUSTIC, DRY_LYE, RAW_SOAP
 from builder.model.recipe import Choice
 from builder.model.studio import Studio
 from builder.model.studio_class import BatchFor
 from builder.model.teaching import FormatAdvice, Taught
 
-RAW_SOAP = "raw soap"
-LYE = ("caustic", "dry lye", RAW_SOAP)
+LYE = (CAUSTIC, DRY_LYE, RAW_SOAP)
 PAIR = 2
 
 

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
-from builder.compose.hazards import cautions_for, hazards_of, hazards_of_recipe
+from builder.compose.hazards import cautions_for, hazards_of_recipe
 from builder.compose.mentions import ingredients_named
 from builder.compose.pieces import Filling
 from builder.compose.views.caution import CautionView, ReminderView
@@ -11,6 +11,7 @@ from builder.compose.views.lesson import FlowBlock, FlowPart, LessonFlow, ProseV
 from builder.compose.wording import duration
 from builder.model.batch_sheet import BatchSheet
 from builder.model.caution import CautionText
+from builder.model.hazard import hazards_of
 from builder.model.lesson import Block, CautionHere, Mention, Part, Piece, Prose, Step, Steps
 from builder.model.studio import Studio
 

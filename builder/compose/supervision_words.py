@@ -2,11 +2,11 @@
 
 from collections.abc import Sequence
 
-from builder.compose.hazards import HOT, HOT_FAT
 from builder.compose.views.running import RuleRow, WatchRow
 from builder.compose.wording import counted, sentence
 from builder.model.class_sheet import ClassSheet
 from builder.model.figure import Known
+from builder.model.hazard import HOT, HOT_FAT
 from builder.model.supervision import ADULT, WatchedPart, WatchRule
 
 POLICY = "These are rules of a policy, not law. Local codes, your insurer and licensed practice come first."

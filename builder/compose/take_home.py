@@ -6,7 +6,7 @@ from builder.compose.dates import plain_date
 from builder.compose.dose_words import view_choice
 from builder.compose.edition import Edition
 from builder.compose.frames import PAPER_STYLES, page_frame, sheet_frame
-from builder.compose.hazards import CAUSTIC, cautions_for, hazards_of_recipe
+from builder.compose.hazards import cautions_for, hazards_of_recipe
 from builder.compose.ingredient_tables import COLUMN_NAMES, weighing_table
 from builder.compose.label_words import ingredient_text, net_contents, variant_name
 from builder.compose.lesson_flow import FlowSource, compose_flow
@@ -22,6 +22,7 @@ from builder.compose.wording import capacity, duration, listed, reading, sentenc
 from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet, HomeBatch
 from builder.model.document import Document
+from builder.model.hazard import CAUSTIC
 from builder.model.labelling import LabelRegion
 from builder.model.lesson import Part, Where, Who
 from builder.model.studio import Studio

@@ -4,15 +4,13 @@ from dataclasses import dataclass
 
 from builder.model.batch_sheet import BatchSheet, Role, Weighed
 from builder.model.class_sheet import MadeSheet
+from builder.model.hazard import DRY_LYE, hazards_of, hazards_of_card
 from builder.model.ingredient import Ingredient
 from builder.model.lesson import CautionHere, Part, Steps
 from builder.model.named_weighings import weighings_named
 from builder.model.place import Name, fold
 from builder.model.studio import Studio
 
-DRY_LYE, CAUSTIC, RAW_SOAP, SLIPPERY = "dry lye", "caustic", "raw soap", "slippery"
-HOT_FAT, HOT = "hot fat", "hot"
-BURNS_FROM = "hot enough to burn"
 PORTION_WORDS = ("portion", "cup", "containers")
 
 
@@ -85,20 +83,7 @@ def hazards_in(studio: Studio, part: Part, sheet: BatchSheet) -> tuple[str, ...]
     handled = handled_in(studio, part, sheet)
     found = [studio.cautions[block.name.text].hazard for block in part.blocks if isinstance(block, CautionHere)]
     for w in handled.weighed:
-        found += [hazard for hazard in w.line.ingredient.hazards if hazard != SLIPPERY or _in_a_tub(sheet)]
-        found += _heat(studio, w.line.phase, sheet)
+        found += hazards_of(studio, w.line.ingredient, w.line.phase, sheet)
         found += [DRY_LYE] if w.line.role is Role.ALKALI and w.line.strength is None else []
-    found += [hazard for card in handled.chosen for hazard in card.hazards if hazard != SLIPPERY or _in_a_tub(sheet)]
+    found += [hazard for card in handled.chosen for hazard in hazards_of_card(card, sheet)]
     return tuple(dict.fromkeys(found))
-
-
-def _in_a_tub(sheet: BatchSheet) -> bool:
-    return sheet.product.contact in ("bath", "rinse-off") and not sheet.product.made_with_lye
-
-
-def _heat(studio: Studio, phase_name: str, sheet: BatchSheet) -> tuple[str, ...]:
-    phase = next((phase for phase in sheet.recipe.phases if phase.name.text == phase_name), None)
-    burns_from = studio.constants.get(BURNS_FROM)
-    if phase is None or phase.heat_to is None or (burns_from and phase.heat_to.celsius < burns_from.low):
-        return ()
-    return (HOT_FAT if any(line.ingredient.counts_as.is_oil for line in sheet.lines if line.phase == phase_name) else HOT,)

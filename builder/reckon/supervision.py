@@ -12,11 +12,12 @@ from math import ceil
 
 from builder.model.class_sheet import MadeSheet
 from builder.model.clock import TimedPart
+from builder.model.hazard import CAUSTIC, DRY_LYE, HOT, HOT_FAT, RAW_SOAP
 from builder.model.lesson import Part, Who
 from builder.model.studio import Studio
 from builder.model.studio_class import StudioClass
 from builder.model.supervision import Supervision, WatchedPart, WatchRule
-from builder.reckon.handling import CAUSTIC, DRY_LYE, HOT, HOT_FAT, RAW_SOAP, batch_of, handled_in, has_steps, hazards_in
+from builder.reckon.handling import batch_of, handled_in, has_steps, hazards_in
 
 LINGERS = (CAUSTIC, DRY_LYE, RAW_SOAP)
 HEAT = (HOT_FAT, HOT)
