@@ -2,41 +2,20 @@
 
 from collections.abc import Callable
 
-from builder.model.finding import Finding, stop
-from builder.model.nearest import did_you_mean
+from builder.model.finding import Finding
 from builder.model.place import Name
 from builder.model.supply import Pump, Supply, SupplyKind, Use
 from builder.read.fit import fit
 from builder.read.placed_yaml import PlacedYaml
 from builder.read.shapes.supplies import ContainerPackShape, IngredientPackShape, ItemPackShape
+from builder.read.things import ThingWords, read_things
 
-EXAMPLE = "- {ingredient: lotion base, pack: 1 gal, price: 68.00}"
+WORDS = ThingWords("packs", "pack", "what is in this pack", "- {ingredient: lotion base, pack: 1 gal, price: 68.00}")
 
 
 def read_supplies(placed: PlacedYaml, findings: list[Finding]) -> tuple[Supply, ...]:
     """Read the packs of one file, in order."""
-    if not isinstance(placed.data, list):
-        wrong = "A list of packs is wanted in this file."
-        findings.append(stop("wrong-kind-of-value", placed.place(), wrong, f'Begin each pack with a hyphen: "{EXAMPLE}".'))
-        return ()
-    made = (_read(placed, number, findings) for number in range(len(placed.data)))
-    return tuple(supply for supply in made if supply)
-
-
-def _read(placed: PlacedYaml, number: int, findings: list[Finding]) -> Supply | None:
-    entry = placed.at(number)
-    kinds = [kind for kind in SupplyKind if isinstance(entry, dict) and kind in entry]
-    if len(kinds) != 1:
-        findings.append(_unclear(placed, number, misspelt=not kinds))
-        return None
-    return _READ[kinds[0]](placed, number, findings)
-
-
-def _unclear(placed: PlacedYaml, number: int, *, misspelt: bool) -> Finding:
-    entry = placed.at(number)
-    near = did_you_mean(next(iter(entry)), list(SupplyKind)) if misspelt and isinstance(entry, dict) and entry else ""
-    wrong = "It is not clear what is in this pack: exactly one of ingredient, container and item says it."
-    return stop("supply-unclear", placed.place(number), wrong, f'Write for example "{EXAMPLE}".{near}')
+    return read_things("supply-unclear", WORDS, placed, findings, lambda kind, number: _READ[kind](placed, number, findings))
 
 
 def _ingredient(placed: PlacedYaml, number: int, findings: list[Finding]) -> Supply | None:
