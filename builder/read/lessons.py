@@ -1,6 +1,7 @@
 """`lesson.md` becomes a lesson: a title, an introduction, and parts in the order of doing."""
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
 from builder.model.finding import Finding, stop
 from builder.model.lesson import Block, Lesson, Part, Steps
@@ -8,7 +9,7 @@ from builder.model.nearest import did_you_mean
 from builder.model.place import Place
 from builder.read.blocks import Heading, PassageHere, TextBlock, as_prose, read_blocks
 from builder.read.pages import second_title
-from builder.read.part_headings import PartHeading, read_part_heading
+from builder.read.part_headings import read_part_heading
 
 Passages = Mapping[str, tuple[Block, ...]]
 
@@ -43,26 +44,9 @@ def _divide(blocks: list[TextBlock]) -> list[list[TextBlock]]:
 def _part(run: list[TextBlock], passages: Passages, findings: list[Finding]) -> Part | None:
     heading = run[0]
     assert isinstance(heading, Heading)
-    said: PartHeading | None = read_part_heading(heading, findings)
+    part = read_part_heading(heading, findings)
     blocks = tuple(_blocks(run[1:], passages, findings))
-    return (
-        Part(
-            said.title,
-            said.who,
-            said.minutes,
-            blocks,
-            said.where,
-            said.recipe,
-            heading.place,
-            said.days_before,
-            said.in_the_wait,
-            said.days_later,
-            said.cooled,
-            said.no_raw_soap,
-        )
-        if said
-        else None
-    )
+    return replace(part, blocks=blocks) if part else None
 
 
 def _blocks(run: Sequence[TextBlock], passages: Passages, findings: list[Finding]) -> list[Block]:

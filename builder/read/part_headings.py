@@ -6,10 +6,9 @@ with no soap in their hands that still holds lye.
 """
 
 import re
-from dataclasses import dataclass
 
 from builder.model.finding import Finding, stop
-from builder.model.lesson import Where, Who
+from builder.model.lesson import Part, Where, Who
 from builder.model.nearest import did_you_mean
 from builder.model.place import Name
 from builder.read.amounts import parse_duration
@@ -25,24 +24,8 @@ _WHERE = {where.value: where for where in (Where.CLASS_ONLY, Where.HOME_ONLY)}
 _EXAMPLE = '"## Melt the butters (students, 15 min)"'
 
 
-@dataclass(frozen=True)
-class PartHeading:
-    """What the heading of a part says."""
-
-    title: str
-    who: Who
-    minutes: int
-    where: Where
-    recipe: Name | None
-    days_before: int = 0
-    in_the_wait: bool = False
-    days_later: int = 0
-    cooled: bool = False
-    no_raw_soap: bool = False
-
-
-def read_part_heading(heading: Heading, findings: list[Finding]) -> PartHeading | None:
-    """Read one heading; None where it does not say who and for how long."""
+def read_part_heading(heading: Heading, findings: list[Finding]) -> Part | None:
+    """Read one heading as a part that has no text yet; None where it does not say who and for how long."""
     match = _HEADING.fullmatch(heading.text)
     if not match or not match[1]:
         wrong = "The heading of a part says who does it and how long it takes, and this one does not."
@@ -62,11 +45,22 @@ def read_part_heading(heading: Heading, findings: list[Finding]) -> PartHeading 
         return None
     if not _time_words_fit(who, time_words, heading, findings):
         return None
-    in_the_wait, cooled, no_raw_soap = (
-        any(word.casefold() == said for word in time_words) for said in (_IN_THE_WAIT, _COOLED, _NO_RAW_SOAP)
+    where, recipe = extras
+    said = {word.casefold() for word in time_words}
+    return Part(
+        title=match[1],
+        who=who,
+        minutes=minutes,
+        blocks=(),
+        where=where,
+        recipe=recipe,
+        place=heading.place,
+        days_before=_days(_DAYS_BEFORE, time_words),
+        in_the_wait=_IN_THE_WAIT in said,
+        days_later=_days(_DAYS_LATER, time_words),
+        cooled=_COOLED in said,
+        no_raw_soap=_NO_RAW_SOAP in said,
     )
-    before, later = _days(_DAYS_BEFORE, time_words), _days(_DAYS_LATER, time_words)
-    return PartHeading(match[1], who, minutes, *extras, before, in_the_wait, later, cooled, no_raw_soap)
 
 
 def _days(pattern: re.Pattern[str], words: list[str]) -> int:
