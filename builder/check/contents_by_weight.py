@@ -16,10 +16,9 @@ _RULES = {
 def find_contents_by_weight(studio: Studio) -> Iterator[Finding]:
     """Look at each recipe that a class makes; any other has no label."""
     region = studio.profile.region
-    made = {make.recipe.text for studio_class in studio.classes.values() for make in studio_class.makes}
-    for recipe in studio.recipes.values():
+    for recipe in studio.recipes_made:
         product = studio.products.get(recipe.product)
-        if region in _RULES and recipe.key in made and recipe.density is None and product is not None and product.by_volume(region):
+        if region in _RULES and recipe.density is None and product is not None and product.by_volume(region):
             yield caution(
                 "contents-by-weight",
                 recipe.places.get("product", recipe.place),

@@ -9,9 +9,8 @@ from builder.model.studio import Studio
 
 def find_keeps_missing(studio: Studio) -> Iterator[Finding]:
     """Look at each recipe that a class makes (Regulation 1223/2009 Art. 19(1)(c), read; kept in Great Britain)."""
-    made = {make.recipe.text for studio_class in studio.classes.values() for make in studio_class.makes}
-    for recipe in studio.recipes.values():
-        if studio.profile.region in REGIONS and recipe.key in made and not recipe.keeps:
+    for recipe in studio.recipes_made:
+        if studio.profile.region in REGIONS and not recipe.keeps:
             yield caution(
                 "keeps-missing",
                 recipe.place,

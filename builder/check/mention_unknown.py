@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from builder.check.unknown_ingredient import unknown_names
 from builder.model.finding import Finding, stop
 from builder.model.lesson import Block, Part, mentions_in
+from builder.model.named_weighings import STROKES
 from builder.model.nearest import did_you_mean, nearest
 from builder.model.place import Name, fold
 from builder.model.recipe import Recipe
@@ -12,7 +13,6 @@ from builder.model.studio import Studio
 from builder.model.studio_class import StudioClass
 
 FOR_ALL = ("batch", "portion", "cup", "containers")
-STROKES = " strokes"
 FOR_SOAP = ("oils", "lye", "lye water", "lye solution", "superfat")
 
 

@@ -6,10 +6,8 @@ from builder.model.finding import Finding, stop
 from builder.model.nearest import did_you_mean
 from builder.model.place import Name
 from builder.model.recipe import Choice, Recipe
-from builder.model.roster import Roster, choices_meant, options_meant
+from builder.model.roster import PEOPLE, Roster, choices_meant, options_meant
 from builder.model.studio import Studio
-
-PEOPLE = ("name", "date", "age", "allergies", "waiting")
 
 
 def find_roster_choices_unknown(studio: Studio) -> Iterator[Finding]:

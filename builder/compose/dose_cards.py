@@ -30,7 +30,7 @@ def compose_dose_cards(edition: Edition, sheet: ClassSheet) -> tuple[Document, .
         return ()
     title = f"Scent and colour: {sheet.studio_class.title}"
     profile = edition.studio.profile
-    cards = tuple(_card(edition.studio, one, sheet) for one in made for sheet in one.filled)
+    cards = tuple(_card(edition.studio, one, filled) for one in made for filled in one.filled)
     doses = [dose for one in made for dose in one.batch.doses]
     view = DoseCardsView(
         frame=sheet_frame(edition, title, title),

@@ -39,9 +39,12 @@ def view_choice(dose: Dose, *, with_drops: bool = True) -> ChoiceView:
 
 def view_choices(studio: Studio, sheets: Sequence[BatchSheet]) -> tuple[ChoiceView, ...]:
     """Give what may be added to one portion of each kind of container that a batch fills; which one it is, where there are several."""
-    of = {id(sheet): f" in the {container_name(studio, sheet)}" if len(sheets) > 1 else "" for sheet in sheets}
-    found = ((view_choice(dose), of[id(sheet)]) for sheet in sheets for dose in sheet.doses)
-    return tuple(replace(view, what=f"{view.what}{where}") for view, where in found)
+    found = []
+    for sheet in sheets:
+        where = f" in the {container_name(studio, sheet)}" if len(sheets) > 1 else ""
+        views = (view_choice(dose) for dose in sheet.doses)
+        found += [replace(view, what=f"{view.what}{where}") for view in views]
+    return tuple(found)
 
 
 def _detail(one: MostOf, *, with_drops: bool, with_weight: bool) -> str:

@@ -16,12 +16,10 @@ from builder.model.batch_sheet import BatchSheet, Column, Weighed
 from builder.model.cost import PumpStrokes
 from builder.model.dose import Dose
 from builder.model.ingredient import Ingredient
-from builder.model.named_weighings import LYE_ROLES, weighings_named
+from builder.model.named_weighings import LYE_ROLES, STROKES, weighings_named
 from builder.model.place import Name, fold
 from builder.model.recipe import LyePlan
 from builder.model.studio import Studio
-
-STROKES = " strokes"
 
 
 def known_mentions(sheet: BatchSheet) -> tuple[str, ...]:

@@ -5,6 +5,7 @@ from dataclasses import replace
 from builder.compose import addresses
 from builder.compose.edition import Edition
 from builder.compose.label_languages import sentences
+from builder.compose.label_layout import HOLE_AT
 from builder.compose.label_lines import Block, Setter
 from builder.compose.label_pages import STYLES, border, cell_of, hole_of, labels_view
 from builder.compose.label_stocks import tag_stocks, wished
@@ -40,7 +41,7 @@ def _tag(edition: Edition, sheet: ClassSheet, stock: LabelStock) -> CellView | N
     """Lay out a tag, still without a border; None where it does not hold all."""
     width, height = float(stock.width.millimetres), float(stock.height.millimetres)
     hole = float(stock.hole.millimetres) if stock.hole else 0.0
-    top, inside = EDGE + hole + BELOW_THE_HOLE, width - 2 * EDGE
+    top, inside = HOLE_AT + hole + BELOW_THE_HOLE, width - 2 * EDGE
     setter, address = Setter(edition.studio.typefaces), _address(edition, sheet)
     side = qr_side(address) if address else 0.0
     foot = _foot(setter, address, sentences(edition.studio.label_languages, "not for sale"), inside, height)

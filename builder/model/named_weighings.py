@@ -4,6 +4,7 @@ from builder.model.batch_sheet import Column, Role, Weighed
 from builder.model.place import Name, fold
 from builder.model.studio import Studio
 
+STROKES = " strokes"  # After the name of what has a pump: how often to press it.
 LYE_ROLES = {
     "lye": (Role.ALKALI,),
     "lye water": (Role.LYE_WATER,),

@@ -10,6 +10,9 @@ from builder.model.place import NOWHERE, Name, Place, fold
 from builder.model.recipe import Choice, Recipe
 from builder.model.studio_class import ClassDate, StudioClass
 
+# The columns about people; every other one is a choice.
+PEOPLE = ("name", "date", "age", "allergies", "waiting")
+
 
 @dataclass(frozen=True)
 class RosterRow:

@@ -163,6 +163,12 @@ class Studio:
         """Give the studio as it may be published: without its rosters."""
         return replace(self, rosters={})
 
+    @property
+    def recipes_made(self) -> tuple[Recipe, ...]:
+        """Give the recipes that a class makes; any other has no label."""
+        made = {make.recipe.text for studio_class in self.classes.values() for make in studio_class.makes}
+        return tuple(recipe for key, recipe in self.recipes.items() if key in made)
+
     def ingredient(self, name: object) -> Ingredient | None:
         """Give the card that answers to a name, without regard to case."""
         return self.ingredients.get(fold(str(name)))

@@ -10,13 +10,12 @@ from typing import TypeVar
 
 from builder.model.finding import Finding, stop
 from builder.model.place import Name, Place
-from builder.model.roster import Roster, RosterRow
+from builder.model.roster import PEOPLE, Roster, RosterRow
 from builder.read.numbers import parse_whole
 from builder.read.text_error import TextError, quoted
 from builder.read.values import parse_date, parse_yes_or_no
 
 T = TypeVar("T")
-PEOPLE = ("name", "date", "age", "allergies", "waiting")
 OLDEST = 120
 _FORMULA = ("=", "+", "-", "@")
 

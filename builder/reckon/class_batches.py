@@ -24,8 +24,7 @@ class ClassBatches:
         self._group_size = studio_class.group_size
         self._here = weighings([scale for scale in studio.profile.scales if scale.unit == "g"])
         self._home = weighings(studio.profile.home_scales, from_solid=True)
-        self._sheets: dict[tuple[str, Size], BatchSheet] = {}
-        self._others: dict[tuple[str, Size], tuple[BatchSheet, ...]] = {}
+        self._here_made: dict[tuple[str, Size], tuple[BatchSheet, tuple[BatchSheet, ...]]] = {}
         self._at_home: dict[str, tuple[HomeBatch, ...]] = {}
 
     def for_people(self, make: Make, students: int, groups: int) -> tuple[PlannedBatch, ...]:
@@ -45,11 +44,12 @@ class ClassBatches:
 
     def _planned(self, make: Make, purpose: str, size: PeopleSize, copies: int) -> PlannedBatch:
         studio, key = self._studio, (make.recipe.text, size)
-        if key not in self._sheets:
-            sheet = self._batch(make.recipe.text, size, self._here)
-            self._sheets[key] = sheet
-            self._others[key] = fill_others(sheet, studio.ingredients, self._here, studio.constants, self._rules, studio.labelling)
-        return PlannedBatch(purpose, self._sheets[key], copies, self._others[key])
+        if key not in self._here_made:
+            sheet = self._batch(*key, self._here)
+            others = fill_others(sheet, studio.ingredients, self._here, studio.constants, self._rules, studio.labelling)
+            self._here_made[key] = (sheet, others)
+        sheet, others = self._here_made[key]
+        return PlannedBatch(purpose, sheet, copies, others)
 
     def _batch(self, recipe_key: str, size: Size, scales: Weighings) -> BatchSheet:
         studio, recipe = self._studio, self._studio.recipes[recipe_key]

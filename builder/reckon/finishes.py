@@ -46,5 +46,5 @@ def _packed(filling: Filling, guests: Sequence[Guest]) -> Iterator[tuple[Mapping
 def _known(filling: Filling, guest: Guest) -> Mapping[str, str | None]:
     """Give what a guest has chosen of what is offered in these containers; an option that is not offered leaves the choice open."""
     recipe = filling.sheet.recipe.key
-    taken = {dose.what: guest.chosen[recipe, dose.what] for dose in filling.sheet.doses if (recipe, dose.what) in guest.chosen}
-    return {dose.what: taken[dose.what] for dose in filling.sheet.doses if dose.what in taken and taken[dose.what] in dose.offered}
+    known = [dose for dose in filling.sheet.doses if (recipe, dose.what) in guest.chosen]
+    return {dose.what: option for dose in known if (option := guest.chosen[recipe, dose.what]) in dose.offered}

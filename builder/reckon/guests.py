@@ -79,7 +79,7 @@ def _of_choice(filling: Filling, dose: Dose, guests: Sequence[Guest]) -> ChoiceT
     taken = [guest.chosen[recipe.key, dose.what] for guest in guests if (recipe.key, dose.what) in guest.chosen]
     chosen = {option: taken.count(option) * each_student for option in dose.options}
     unknown = max(portions - sum(chosen.values()), 0)
-    share = ceil(Fraction(ceil(Fraction(unknown, units)), max(len(dose.offered), 1))) * units
+    share = ceil(Fraction(unknown, units * max(len(dose.offered), 1))) * units
     options = tuple(
         OptionTotal(
             option=one.option,

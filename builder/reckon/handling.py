@@ -7,7 +7,7 @@ from builder.model.class_sheet import MadeSheet
 from builder.model.hazard import DRY_LYE, hazards_of, hazards_of_card
 from builder.model.ingredient import Ingredient
 from builder.model.lesson import CautionHere, Part, Steps
-from builder.model.named_weighings import weighings_named
+from builder.model.named_weighings import STROKES, weighings_named
 from builder.model.place import Name, fold
 from builder.model.studio import Studio
 
@@ -65,7 +65,7 @@ def works_on_raw_soap(part: Part, sheet: BatchSheet) -> bool:
 
 def weighed_as(studio: Studio, sheet: BatchSheet, name: Name) -> tuple[Weighed, ...]:
     """Give the weighings that a name means; none for the batch as a whole, for portions and for what is chosen."""
-    meant = Name(name.key.removesuffix(" strokes"), name.place)
+    meant = Name(name.key.removesuffix(STROKES), name.place)
     return weighings_named(studio, sheet.grams, meant)
 
 

@@ -5,6 +5,7 @@ roster says, and an even share of those that are open. Dates without a sheet (pa
 """
 
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 from datetime import date
 from fractions import Fraction
 
@@ -71,16 +72,15 @@ def _needs(studio: Studio, sheet: ClassSheet) -> Iterator[tuple[Key, str, Fracti
 def _wanted(studio: Studio, shelf: Shelf, key: Key, name: str, days: dict[date, Fraction], stock: Counted | None) -> Wanted:
     have, counted = stock or (Fraction(0), None)
     card = studio.ingredient(name) if key[0] is SupplyKind.INGREDIENT else None
-    short = max(sum(days.values(), Fraction(0)) - have, Fraction(0))
-    return Wanted(
+    wanted = Wanted(
         kind=key[0],
         name=name,
         card_kind=card.kind if card else "",
         on_days=tuple((day, quantity) for day, quantity in sorted(days.items()) if quantity),
         have=have,
         counted=counted,
-        purchase=shelf.need(key, name, short).purchase if short else None,
     )
+    return replace(wanted, purchase=shelf.need(key, name, wanted.short).purchase) if wanted.short else wanted
 
 
 def _nobody_yet(studio: Studio, period: Period, today: date) -> Iterator[Occasion]:
