@@ -14,6 +14,7 @@ from builder.model.studio import Studio
 from builder.model.studio_class import BatchFor
 
 TEACHER = "T"
+FROM_BEFORE = "What is taken home is of an earlier batch: write its code and the day on which it was made on the labels."
 
 
 def batch_code(studio: Studio, sheet: ClassSheet, made: MadeSheet, pot: str) -> str:
@@ -53,7 +54,16 @@ def pots_of(sheet: ClassSheet, made: MadeSheet) -> list[tuple[str, int]]:
 
 
 def code_words(studio: Studio, sheet: ClassSheet, made: MadeSheet) -> str:
-    """Give the codes of a product in words for the teacher's sheet."""
+    """Give the codes of a product in words for the teacher's sheet, with where they are written; empty where there is no date yet."""
+    codes = _codes(studio, sheet, made)
+    if not codes:
+        return ""
+    if sheet.comes_from_before(made.batch.product):
+        return f"Batch code: {codes}. Write it on the pot. {FROM_BEFORE}"
+    return f"Batch code: {codes}. Write it on each pot; the labels bear it."
+
+
+def _codes(studio: Studio, sheet: ClassSheet, made: MadeSheet) -> str:
     pots = [pot for pot, _ in pots_of(sheet, made)]
     if sheet.date is None or not pots:
         return ""

@@ -16,7 +16,6 @@ from builder.model.durability import MOST_DATED, Durability, durability_in
 from builder.model.language import Language
 from builder.model.place import fold
 from builder.model.studio import Profile, Studio
-from builder.model.studio_class import Format
 
 
 @dataclass(frozen=True)
@@ -57,8 +56,7 @@ class LabelText:
 def label_text(studio: Studio, sheet: ClassSheet, made: MadeSheet, filled: BatchSheet, variant: Variant, pot: str) -> LabelText:
     """Write the label of one variant from one pot."""
     profile, recipe, languages = studio.profile, filled.recipe, studio.label_languages
-    # What students take home from a demonstration of soap comes from an earlier batch: it has had time to cure.
-    from_before = filled.product.made_with_lye and sheet.format is Format.DEMO
+    from_before = sheet.comes_from_before(filled.product)
     made_on = sheet.date.on.date() if sheet.date and not from_before else None
     code = "" if from_before else batch_code(studio, sheet, made, pot)
     locale, colon = locale_of(profile.region), colon_of(languages)

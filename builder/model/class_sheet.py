@@ -7,6 +7,7 @@ from builder.model.batch_sheet import BatchSheet, Variant
 from builder.model.clock import StaffPart, TimedPart
 from builder.model.cost import Cost, Jug
 from builder.model.preparation import Preparation
+from builder.model.product import Product
 from builder.model.quantity import Mass
 from builder.model.roster import Guest
 from builder.model.studio_class import ClassDate, Format, HomeSize, Make, StudioClass
@@ -160,6 +161,10 @@ class ClassSheet:
     def format(self) -> Format:
         """Give the format that the parts come to, which is the one that is published."""
         return self.teaching.format
+
+    def comes_from_before(self, product: Product) -> bool:
+        """Say whether students take home an earlier batch of it: after a demonstration of soap, so that it has had time to cure."""
+        return product.made_with_lye and self.format is Format.DEMO
 
     @property
     def chosen(self) -> tuple[MadeSheet, ...]:

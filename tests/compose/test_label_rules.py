@@ -9,12 +9,12 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.compose.batch_codes import batch_code
+from builder.compose.batch_codes import FROM_BEFORE, batch_code, code_words
 from builder.compose.label_heights import height_rules, rules_of
 from builder.compose.label_layout import Rules, box_of, lay_out
 from builder.compose.label_lines import Setter, line_height
 from builder.compose.label_plans import plan_labels
-from builder.compose.label_texts import LabelText, Run
+from builder.compose.label_texts import LabelText, Run, label_text
 from builder.compose.label_warnings import warnings_of
 from builder.model.container import Container, Outside
 from builder.model.durability import durability_in
@@ -22,6 +22,7 @@ from builder.model.figure import Known
 from builder.model.panel import panel_of
 from builder.model.quantity import Density, Length, Volume
 from builder.model.recipe import MeasuredDensity
+from builder.model.studio_class import Format
 from builder.model.type_height import Statement, rules_for
 from builder.press.typefaces import typefaces_of_labels
 from builder.read import read_studio
@@ -233,6 +234,18 @@ def test_what_is_declared_by_volume_is_judged_by_its_volume(edition):
         for name in ("massage oil", "balm")
     }
     assert heights == {"massage oil": 4, "balm": 3}
+
+
+def test_after_a_demonstration_of_soap_labels_get_the_code_of_the_earlier_batch_by_hand(edition):
+    sheet = edition.sheets[-1]
+    salts, bar = sheet.made
+    shown = replace(sheet, teaching=replace(sheet.teaching, format=Format.DEMO))
+    assert code_words(edition.studio, sheet, bar).endswith("Write it on each pot; the labels bear it.")
+    assert code_words(edition.studio, shown, salts).endswith("Write it on each pot; the labels bear it.")
+    assert code_words(edition.studio, shown, bar).endswith(FROM_BEFORE)
+    texts = [label_text(edition.studio, one, bar, bar.batch, bar.batch.variants[0], "1") for one in (sheet, shown)]
+    made, by_hand = ("".join(run.text for line in text.lines for run in line) for text in texts)
+    assert "BAR-270306-1" in made and "BAR" not in by_hand
 
 
 def test_two_classes_that_make_the_same_on_one_day_have_codes_of_their_own(edition):
