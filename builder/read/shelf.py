@@ -12,6 +12,5 @@ from builder.read.text_files import TextFolder
 def read_shelf(folder: Path | None, stock: Path) -> tuple[Mapping[str, Ingredient], list[Finding]]:
     """Read every card by the names it answers to; `folder` is a studio whose shelf comes first, or None."""
     findings: list[Finding] = []
-    content = TextFolder(stock, findings, "content/")
     studio = TextFolder(folder, findings) if folder else TextFolder(stock / "no studio", findings)
-    return read_stock(content, studio).ingredients, findings
+    return read_stock(stock, studio).ingredients, findings

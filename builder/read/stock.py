@@ -3,17 +3,17 @@
 The shelf has the same files as the stock. What it holds under a name takes the place of what the stock holds under that name.
 """
 
+import os
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
-from functools import partial
-from itertools import chain
-from pathlib import PurePosixPath
+from functools import lru_cache, partial
+from pathlib import Path, PurePosixPath
 from typing import TypeVar
 
 from builder.model.allergy import AllergyWords
 from builder.model.caution import CautionText
 from builder.model.container import Container
-from builder.model.figure import Figure, Source
+from builder.model.figure import Figure
 from builder.model.finding import Finding
 from builder.model.ingredient import Ingredient
 from builder.model.label_stock import LabelStock
@@ -73,69 +73,143 @@ class Stock:
     label_warnings: tuple[WarningRule, ...]
 
 
-def read_stock(content: TextFolder, studio: TextFolder) -> Stock:
+@dataclass(frozen=True)
+class _Shelf:
+    """What one folder of stock holds: the stock that ships, or the studio's shelf, which has the same files. `unread` is by kind."""
+
+    containers: Mapping[str, Container]
+    label_stocks: Mapping[str, LabelStock]
+    allergy_words: Mapping[str, AllergyWords]
+    cautions: Mapping[str, CautionText]
+    passages: Mapping[str, tuple[Block, ...]]
+    cards: tuple[Ingredient, ...]
+    limits: tuple[Limit, ...]
+    colour_rules: tuple[ColourRule, ...]
+    unread: Mapping[str, set[str]]
+
+
+@dataclass(frozen=True)
+class _Shipped:
+    """The stock that ships, which is the same for every studio, with what is wrong in it. `known` is what its texts may name."""
+
+    known: Known
+    constants: Mapping[str, Figure]
+    supervision: Mapping[str, WatchRule]
+    format_advice: Mapping[str, FormatAdvice]
+    label_regions: Mapping[str, LabelRegion]
+    allergens: tuple[Allergen, ...]
+    languages: Mapping[str, Language]
+    type_heights: tuple[HeightRule, ...]
+    label_warnings: tuple[WarningRule, ...]
+    shelf: _Shelf
+    findings: tuple[Finding, ...]
+
+
+def read_stock(content: Path, studio: TextFolder) -> Stock:
     """Read the stock, and the studio's shelf over it."""
-    findings = studio.findings
-    shelves = ((content, ""), (studio, "shelf/"))
-    unread: dict[str, set[str]] = {kind: set() for kind in ("sources", "containers", "cautions", "ingredients", "label stocks")}
-    sources: dict[str, Source] = {}
-    for folder, shelf in shelves:
-        sources |= _one(folder, f"{shelf}sources.yaml", lambda placed: read_sources(placed, findings), unread["sources"])
+    shipped = _shipped(_state(content))
+    studio.findings.extend(shipped.findings)
+    unread: dict[str, set[str]] = {"sources": set()}
+    sources = _one(studio, "shelf/sources.yaml", lambda placed: read_sources(placed, studio.findings), unread["sources"])
+    known = replace(
+        shipped.known,
+        sources={**shipped.known.sources, **sources},
+        unread_sources=shipped.known.unread_sources | frozenset(unread["sources"]),
+    )
+    own, theirs = _read_shelf(studio, "shelf/", known, shipped.constants), shipped.shelf
+    return Stock(
+        known=known,
+        constants=shipped.constants,
+        ingredients=index_ingredients(theirs.cards, own.cards, studio.findings),
+        containers={**theirs.containers, **own.containers},
+        cautions={**theirs.cautions, **own.cautions},
+        passages={**theirs.passages, **own.passages},
+        unread=Unread(
+            cautions=frozenset(theirs.unread["cautions"] | own.unread["cautions"]),
+            ingredients=frozenset(theirs.unread["ingredients"] | own.unread["ingredients"]),
+            containers=frozenset(theirs.unread["containers"] | own.unread["containers"]),
+            label_stocks=frozenset(theirs.unread["label stocks"] | own.unread["label stocks"]),
+        ),
+        # Rows of the studio's own come first.
+        limits=(*own.limits, *theirs.limits),
+        colour_rules=(*own.colour_rules, *theirs.colour_rules),
+        supervision=shipped.supervision,
+        format_advice=shipped.format_advice,
+        allergy_words={**theirs.allergy_words, **own.allergy_words},
+        label_regions=shipped.label_regions,
+        allergens=shipped.allergens,
+        label_stocks={**theirs.label_stocks, **own.label_stocks},
+        languages=shipped.languages,
+        type_heights=shipped.type_heights,
+        label_warnings=shipped.label_warnings,
+    )
+
+
+@dataclass(frozen=True)
+class _State:
+    """One state of a folder: the name, the time of change and the size of each of its files."""
+
+    root: Path
+    files: tuple[tuple[str, int, int], ...]
+
+
+def _state(root: Path) -> _State:
+    """Tell in which state a folder is."""
+    paths = sorted(Path(folder) / name for folder, _, names in os.walk(root) for name in names)
+    looked_at = ((path, path.stat()) for path in paths)
+    return _State(root, tuple((str(path), found.st_mtime_ns, found.st_size) for path, found in looked_at))
+
+
+@lru_cache(maxsize=4)
+def _shipped(state: _State) -> _Shipped:
+    """Read the stock that ships: in one process once for each state of its folder."""
+    findings: list[Finding] = []
+    content = TextFolder(state.root, findings, "content/")
+    unread_sources: set[str] = set()
+    sources = _one(content, "sources.yaml", lambda placed: read_sources(placed, findings), unread_sources)
     products = _one(content, "products.yaml", lambda placed: read_products(placed, findings), set())
     languages = {one.name: one for one in _each(content, "languages", lambda placed: read_language(placed, findings), set())}
     others = tuple(one.name for one in languages.values() if not one.is_own)
-    known = Known(sources, products, frozenset(unread["sources"]), languages=others)
+    known = Known(sources, products, frozenset(unread_sources), languages=others)
     regions = _one(content, "label_regions.yaml", lambda placed: read_label_regions(placed, known, findings), set())
     allergens = read_allergens(content, "tables/fragrance_allergens_eu.csv", known)
     known = replace(known, allergens=frozenset(name for one in allergens for name in one.counts))
     constants = _one(content, "constants.yaml", lambda placed: read_constants(placed, known, findings), set())
-    supervision = _one(content, "supervision.yaml", lambda placed: read_supervision(placed, known, findings), set())
-    advice = _one(content, "format_advice.yaml", lambda placed: read_format_advice(placed, known, findings), set())
-    allergy_words: dict[str, AllergyWords] = {}
-    containers: dict[str, Container] = {}
-    label_stocks: dict[str, LabelStock] = {}
-    cautions: dict[str, CautionText] = {}
-    passages: dict[str, tuple[Block, ...]] = {}
-    cards: list[list[Ingredient]] = []
-    for folder, shelf in shelves:
-        containers |= _one(folder, f"{shelf}containers.yaml", lambda placed: read_containers(placed, known, findings), unread["containers"])
-        label_stocks |= _one(
-            folder, f"{shelf}label_sheets.yaml", lambda placed: read_label_stocks(placed, findings), unread["label stocks"]
-        )
-        read_words = partial(read_allergy_words, known=known, findings=findings)
-        allergy_words |= _one(folder, f"{shelf}allergy_words.yaml", read_words, set())
-        texts = _each(folder, f"{shelf}cautions", lambda placed: read_caution(placed, known, findings), unread["cautions"])
-        cautions |= {text.key: text for text in texts}
-        passages |= _passages(folder, f"{shelf}passages", known, findings)
-        read = partial(read_ingredient, known=known, constants=constants, findings=findings)
-        cards.append(_each(folder, f"{shelf}ingredients", read, unread["ingredients"]))
-    # Rows of the studio's own come first.
-    limits = (read_limits(folder, f"{shelf}tables/usage_limits.csv", known) for folder, shelf in reversed(shelves))
-    colours = (read_colour_rules(folder, f"{shelf}tables/colour_additives_us.csv", known) for folder, shelf in reversed(shelves))
-    return Stock(
+    return _Shipped(
         known=known,
         constants=constants,
-        ingredients=index_ingredients(cards[0], cards[1], findings),
-        containers=containers,
-        cautions=cautions,
-        passages=passages,
-        unread=Unread(
-            cautions=frozenset(unread["cautions"]),
-            ingredients=frozenset(unread["ingredients"]),
-            containers=frozenset(unread["containers"]),
-            label_stocks=frozenset(unread["label stocks"]),
-        ),
-        limits=tuple(chain.from_iterable(limits)),
-        colour_rules=tuple(chain.from_iterable(colours)),
-        supervision=supervision,
-        format_advice=advice,
-        allergy_words=allergy_words,
+        supervision=_one(content, "supervision.yaml", lambda placed: read_supervision(placed, known, findings), set()),
+        format_advice=_one(content, "format_advice.yaml", lambda placed: read_format_advice(placed, known, findings), set()),
         label_regions=regions,
         allergens=allergens,
-        label_stocks=label_stocks,
         languages=languages,
         type_heights=read_type_heights(content, "tables/type_heights.csv", known),
         label_warnings=read_label_warnings(content, "tables/label_warnings.csv", known),
+        shelf=_read_shelf(content, "", known, constants),
+        findings=tuple(findings),
+    )
+
+
+def _read_shelf(folder: TextFolder, at: str, known: Known, constants: Mapping[str, Figure]) -> _Shelf:
+    """Read what both the stock and a studio's shelf may hold; `at` is where in the folder it lies."""
+    findings = folder.findings
+    unread: dict[str, set[str]] = {kind: set() for kind in ("containers", "cautions", "ingredients", "label stocks")}
+    read_words = partial(read_allergy_words, known=known, findings=findings)
+    read_card = partial(read_ingredient, known=known, constants=constants, findings=findings)
+    containers = _one(folder, f"{at}containers.yaml", lambda placed: read_containers(placed, known, findings), unread["containers"])
+    stocks = _one(folder, f"{at}label_sheets.yaml", lambda placed: read_label_stocks(placed, findings), unread["label stocks"])
+    words = _one(folder, f"{at}allergy_words.yaml", read_words, set())
+    texts = _each(folder, f"{at}cautions", lambda placed: read_caution(placed, known, findings), unread["cautions"])
+    return _Shelf(
+        containers=containers,
+        label_stocks=stocks,
+        allergy_words=words,
+        cautions={text.key: text for text in texts},
+        passages=_passages(folder, f"{at}passages", known, findings),
+        cards=tuple(_each(folder, f"{at}ingredients", read_card, unread["ingredients"])),
+        limits=tuple(read_limits(folder, f"{at}tables/usage_limits.csv", known)),
+        colour_rules=tuple(read_colour_rules(folder, f"{at}tables/colour_additives_us.csv", known)),
+        unread=unread,
     )
 
 

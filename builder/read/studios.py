@@ -38,7 +38,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
     studio = TextFolder(folder, findings)
     if not studio.has("studio.yaml"):
         return _no_studio(studio), findings
-    drawn_on = read_stock(TextFolder(stock, findings, "content/"), studio)
+    drawn_on = read_stock(stock, studio)
     recipe_files, page_files = tuple(studio.files("recipes", ".yaml")), tuple(studio.files("pages", ".md"))
     class_folders = tuple(studio.folders("classes"))
     recipes = _recipes(studio, recipe_files, drawn_on)
