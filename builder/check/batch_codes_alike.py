@@ -1,4 +1,4 @@
-"""batch-codes-alike: two recipes whose batch codes begin with the same letters, so that a jar cannot be traced to its batch."""
+"""batch-codes-alike: two recipes of classes whose batch codes begin with the same letters, so that a jar cannot be traced to its batch."""
 
 from collections.abc import Iterator
 
@@ -7,9 +7,10 @@ from builder.model.studio import Studio
 
 
 def find_batch_codes_alike(studio: Studio) -> Iterator[Finding]:
-    """Compare the letters of all recipes; the later one in the order of their names is told."""
+    """Compare the letters of all recipes that a class makes; the later one in the order of their names is told."""
     first: dict[str, str] = {}
-    for key, recipe in sorted(studio.recipes.items()):
+    made = {make.recipe.text for a_class in studio.classes.values() for make in a_class.makes}
+    for key, recipe in sorted((key, recipe) for key, recipe in studio.recipes.items() if key in made):
         other = first.setdefault(recipe.letters, key)
         if other != key:
             yield caution(

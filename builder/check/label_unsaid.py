@@ -35,7 +35,8 @@ def find_what_labels_leave_unsaid(studio: Studio) -> Iterator[Finding]:
 
 def _slippery(formula: Formula) -> Iterator[Finding]:
     part = next((part for part in formula.all if "slippery" in part.card.hazards), None)
-    if part and not formula.with_lye and "slip" not in formula.label_text:
+    is_soap = formula.with_lye or any(part.card.kind == "soap base" for part in formula.all)
+    if part and not is_soap and "slip" not in formula.label_text:
         yield caution(
             "slippery-unsaid",
             part.place,

@@ -40,7 +40,7 @@ def find_products_that_do_not_keep(studio: Studio) -> Iterator[Finding]:
         always = [studio.ingredient(line.ingredient) for line in recipe.lines]
         kinds = {card.kind for card in always if card}
         water = next((one for one in cards if one[0].counts_as in (CountsAs.WATER, CountsAs.LIQUID)), None)
-        fat = next((one for one in cards if one[0].counts_as is CountsAs.FAT), None)
+        fat = next((one for one in cards if one[0].counts_as is CountsAs.FAT and not _keeps_by_itself(one[0], studio)), None)
         if water and "preservative" not in kinds and not _is_extreme(recipe, studio):
             yield _no_preservative(recipe, water, product.contact in _STAYS_ON)
         elif product.meets_water and not kinds & {"preservative", "soap base", "lotion base"} and not water:
@@ -57,6 +57,13 @@ def find_products_that_do_not_keep(studio: Studio) -> Iterator[Finding]:
                 "Add a little vitamin E or rosemary extract to the oils, or accept this and shorten how long it keeps. Neither of the "
                 "two preserves what holds water.",
             )
+
+
+def _keeps_by_itself(fat: Ingredient, studio: Studio) -> bool:
+    """Say whether so little of a fat is polyunsaturated that it goes stale late; one whose figure is not known does not count as such."""
+    share = fat.figure("polyunsaturated")
+    most = studio.constants["most polyunsaturated fatty acids of a fat that keeps without an antioxidant"].typical
+    return share is not None and share.high is not None and share.high <= most
 
 
 def _keeps_long(recipe: Recipe, studio: Studio) -> bool:

@@ -74,6 +74,7 @@ FIGURES = {
     "pH window": Bounds(0, 14, "pH", "the scale runs from 0 to 14"),
     "usual amount": Bounds(0, 100, "%", "it is a share of the finished product", above=True),
     "add below": Bounds(0, 200, "degC", "no kitchen pot gets hotter"),
+    "polyunsaturated": Bounds(0, 100, "%", "it is a share of the fatty acids"),
     "in soap": Bounds(0, 100, "%", "it is a percentage of the oils", above=True),
     "takes oil": Bounds(0, 100, "%", "it is a percentage of the base", above=True),
     "takes powder": Bounds(0, 100, "%", "it is a percentage of the base", above=True),

@@ -47,6 +47,7 @@ class FiguresShape(Shape):
     ph_window: Annotated[Entries, entries_of("pH window", "pH", both_ends=True)] = maybe("pH window", (), _ENTRY)
     usual_amount: Annotated[Entries, entries_of("usual amount", "%", both_ends=True)] = maybe("usual amount", (), _ENTRY)
     add_below: Annotated[Entries, entries_of("add below", "degC")] = maybe("add below", (), _ENTRY)
+    polyunsaturated: Annotated[Entries, entries_of("polyunsaturated", "%", both_ends=True)] = maybe("polyunsaturated", (), _ENTRY)
     in_soap: Annotated[Entries, entries_of("in soap", "%")] = maybe("in soap", (), _ENTRY)
     takes_oil: Annotated[Entries, entries_of("takes oil", "%")] = maybe("takes oil", (), _ENTRY)
     takes_powder: Annotated[Entries, entries_of("takes powder", "%")] = maybe("takes powder", (), _ENTRY)
