@@ -47,6 +47,8 @@ def who_says(limit: Limit, region: str) -> str:
 
 def why_open(counted: Sequence[Counted]) -> str:
     """Say why it is not known how much counts."""
+    if any(one.card.label_name and one.card.label_name.shares for one in counted):
+        return "The shares that are known of a blend leave open how much there is: the supplier's own figure decides."
     if any(len(names_of(one.card)) > 1 for one in counted):
         return "A blend gives the order of its parts and not their shares, so how much there is remains open: the supplier's share decides."
     return "A salt or ester counts as less than it weighs, and the table does not have by how much: the supplier can say."

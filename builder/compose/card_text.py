@@ -1,10 +1,11 @@
 """An ingredient card as lines of text: every figure with its source, the place in it, and how it is known."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from builder.compose.wording import listed, shortest
 from builder.model.figure import Figure, Known
-from builder.model.ingredient import Ingredient
+from builder.model.ingredient import Ingredient, LabelName
 
 KNOWN = {
     Known.READ: "read in the source",
@@ -33,6 +34,8 @@ def card_lines(card: Ingredient) -> list[CardLine]:
     if card.label_name:
         inci, plain = ", ".join(card.label_name.inci), ", ".join(card.label_name.plain)
         lines.append(CardLine(1, f"on a label: {inci} ({plain}); {KNOWN[card.label_name.known]}"))
+        if card.label_name.shares:
+            lines.append(CardLine(1, f"made of: {listed(tuple(_shares(card.label_name)))}; {KNOWN[card.label_name.known]}"))
     else:
         lines.append(CardLine(1, "on a label: the supplier's declared list has to be copied to a card of your own"))
     if card.colour_name:
@@ -59,6 +62,12 @@ def card_lines(card: Ingredient) -> list[CardLine]:
             lines += _figure(figure, in_use=figure is figures.in_use and len(figures.all) > 1)
     lines.append(CardLine(0, f"from {card.place.file}"))
     return lines
+
+
+def _shares(label_name: LabelName) -> Iterator[str]:
+    for part, (low, high) in sorted(label_name.shares.items()):
+        numbers = shortest(low * 100, 2) if low == high else f"{shortest(low * 100, 2)} to {shortest(high * 100, 2)}"
+        yield f"{label_name.inci[part]} {numbers} %"
 
 
 def _figure(figure: Figure, *, in_use: bool) -> list[CardLine]:

@@ -1,9 +1,9 @@
 """How much of a batch counts towards a limit: at least, and at most.
 
-A card that declares one name counts as weighed. A blend declares its parts in descending order without shares: what some of its k parts
-can come to together lies between the least and the most that they are of its first one, two, ... k parts in equal shares, so that the i-th
-alone is at most 1/i. Of a ready-made base only what is certain counts, and nothing towards what is merely usual: whoever sells it answers
-for what it is made of.
+A card that declares one name counts as weighed. A blend declares its parts in descending order, with its supplier's shares of them where
+the card has those: what some of its parts come to together lies between the least and the most that the list and the shares allow (without
+shares the i-th part alone is at most 1/i). Of a ready-made base only what is certain counts, and nothing towards what is merely usual:
+whoever sells it answers for what it is made of.
 Students add what counts most of what they may: of each choice the one option, or the mix of options, that is worst.
 """
 
@@ -17,6 +17,7 @@ from builder.model.limit import ALUMINIUM, Limit, LimitWeight, PercentOf, Rules,
 from builder.model.place import fold
 from builder.model.quantity import Mass
 from builder.reckon.limits import limits_for
+from builder.reckon.shares import shares_at_most, weigh
 from builder.reckon.worst_mix import worst_mix
 
 ASKING_ROLES = ("acid", "labelling")
@@ -124,12 +125,21 @@ def share_counting(card: Ingredient, limit: Limit, factors: Factors) -> tuple[Fr
         return _NOTHING
     if len(names) > 1 and blend_of(names) in limit.names:
         return _WHOLE
-    shares = [_of_name(name, limit, factors) for name in names]
-    least = min(sum((low for low, _ in shares[:first]), Fraction(0)) / first for first in range(1, len(shares) + 1))
-    most = max(sum((high for _, high in shares[:first]), Fraction(0)) / first for first in range(1, len(shares) + 1))
+    lows, highs = zip(*(_of_name(name, limit, factors) for name in names), strict=True)
+    least, most = _least_of(card, lows), _most_of(card, highs)
     if card.counts_as is CountsAs.BASE and limit.most:
         return _NOTHING if limit.weight is LimitWeight.PRACTICE else (least, least)
     return least, most
+
+
+def _most_of(card: Ingredient, worth: Sequence[Fraction]) -> Fraction:
+    """Give the most that the parts of a card can come to together, where one part of each is worth so much."""
+    cells = card.label_name.cells if card.label_name else ()
+    return max(weigh(shares_at_most(cell, worth), worth) for cell in cells) if any(worth) else Fraction(0)
+
+
+def _least_of(card: Ingredient, worth: Sequence[Fraction]) -> Fraction:
+    return -_most_of(card, [-one for one in worth])
 
 
 def _of_name(name: str, limit: Limit, factors: Factors) -> tuple[Fraction, Fraction]:

@@ -70,6 +70,41 @@ def test_no_blend_that_keeps_its_order_lies_outside(weights, data):
     assert least <= true <= most
 
 
+# By hand, for 1.1 % of a blend that is 85 to 95 % of its first part: 0.935 to 1.045 % of that part. Of a blend "at least 60 %" of its
+# first of three parts the second is at most 40 %, and the third at most half of what the first leaves.
+@pytest.mark.parametrize(
+    ("parts", "shares", "name", "least", "most"),
+    [
+        ("AB", {0: ("0.85", "0.95")}, "a", "0.85", "0.95"),
+        ("AB", {0: ("0.85", "0.95")}, "b", "0.05", "0.15"),
+        ("AB", {0: ("0.9", "0.9"), 1: ("0.1", "0.1")}, "ab", "1", "1"),
+        ("ABC", {0: ("0.6", "1")}, "b", "0", "0.4"),
+        ("ABC", {0: ("0.6", "1")}, "c", "0", "0.2"),
+        ("ABC", {2: ("0.1", "0.2")}, "c", "0.1", "0.2"),
+    ],
+)
+def test_shares_that_a_supplier_states_narrow_what_counts(parts, shares, name, least, most):
+    stated = {number: (Fraction(low), Fraction(high)) for number, (low, high) in shares.items()}
+    made = replace(card("blend"), label_name=LabelName(tuple(parts), tuple(parts), Known.SUPPLIER, stated))
+    found = count(limit(*name), {"water": 90, "blend": 10}, made)
+    assert found == (Fraction(least) / 10, Fraction(most) / 10)
+
+
+@given(st.lists(st.integers(1, 50), min_size=2, max_size=5), st.data())
+def test_no_blend_that_keeps_its_order_and_its_shares_lies_outside(weights, data):
+    weights = sorted(weights, reverse=True)
+    whole = sum(weights)
+    chosen = data.draw(st.sets(st.integers(0, len(weights) - 1), min_size=1))
+    known = data.draw(st.sets(st.integers(0, len(weights) - 1)))
+    slack = Fraction(data.draw(st.integers(0, 20)), 100)
+    stated = {one: (max(Fraction(weights[one], whole) - slack, Fraction(0)), min(Fraction(weights[one], whole) + slack, Fraction(1))) for one in known}
+    names = tuple(f"part {number}" for number in range(len(weights)))
+    made = replace(card("blend"), label_name=LabelName(names, names, Known.SUPPLIER, stated))
+    least, most = count(limit(*(names[number] for number in chosen)), {"water": 90, "blend": 10}, made)
+    true = Fraction(sum(weights[number] for number in chosen), whole) / 10
+    assert least <= true <= most
+
+
 def test_a_named_blend_counts_whole_and_its_parts_alone_do_not():
     named = limit("a + b")
     assert count(named, {"water": 90, "blend": 10}, blend("B", "A")) == (Fraction("0.1"), Fraction("0.1"))
