@@ -1,0 +1,126 @@
+"""Heat against worked values: mixing, setting, dissolving, cooling.
+
+The worked values are those of the studio's reference of heat and of constants, recomputed by hand; beside each stands how it is known.
+The heats of dissolving are those of the CRC Handbook (table after Parker, NSRDS-NBS 2, 1965), read.
+"""
+
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from builder.model.figure import Figure, Known
+from builder.model.warmth import Warm
+from builder.reckon.heat import cooling, minutes_to_cool, mixed, rate, rise_of_dissolving, surface, warmed_by_setting
+from tests.making import SOURCE, grams
+
+FAT, LYE, LOTION, WATER = Fraction(2), Fraction("3.5"), Fraction("3.9"), Fraction("4.184")
+
+
+def warm(weight, celsius, specific_heat=FAT):
+    return Warm(Fraction(str(weight)), Fraction(str(specific_heat)), Fraction(str(celsius)))
+
+
+def figure(low, high=None):
+    return Figure(Fraction(str(low)), Fraction(str(low if high is None else high)), "1", SOURCE, "here", Known.READ)
+
+
+CONSTANTS = {
+    "room": figure(21),
+    "heat that a bare vessel gives off": figure(6, 20),
+    "heat that a vessel in cold water gives off": figure(200, 500),
+    "depth of a vessel to its width": figure("0.1", "0.5"),
+}
+
+# Each row: the parts, and the temperature worked out by hand (computed: sum(m c T) / sum(m c)).
+MIXTURES = [
+    ([warm(165, 52), warm(335, 21)], "31.2"),  # 15 615 / 500
+    ([warm(165, 52, "2.1"), warm(335, 21, "1.95")], "31.7"),
+    ([warm(213, 35, LYE), warm(500, 40)], "37.9"),
+    ([warm(213, 60, LYE), warm(500, 45)], "51.4"),  # the plain mean by weight would say 49.5
+    ([warm(700, 75, WATER), warm(250, 75, "2.1"), warm(50, 21, WATER)], "71.9"),  # cold additions that are mostly water
+]
+
+
+@pytest.mark.parametrize(("parts", "expected"), MIXTURES)
+def test_mixing_gives_the_worked_temperature(parts, expected):
+    assert float(mixed(parts)) == pytest.approx(float(expected), abs=0.06)
+
+
+def test_cocoa_butter_just_melts_in_warm_oil():
+    # 100 g of cocoa butter at 21 degC needs 100 * (2.0 * 13 + 150) J = 17 600 J to melt at 34 degC: from 400 g of oil at 60 degC it ends at 37.2.
+    melted = [warm(100, 21), warm(400, 60)]
+    assert float(warmed_by_setting(melted, Fraction(-100), Fraction(150))) == pytest.approx(37.2, abs=0.05)
+
+
+def test_a_fat_that_sets_gives_back_at_most_its_heat_of_fusion():
+    # 165 g of coconut oil, 105 J/g (Kahwaji and White 2019, read): 17.3 K more, at most 48.6 degC.
+    assert float(warmed_by_setting([warm(165, 52), warm(335, 21)], Fraction(165), Fraction(105))) == pytest.approx(48.6, abs=0.05)
+
+
+@pytest.mark.parametrize(
+    ("percent", "heat", "expected"),
+    [
+        # sodium hydroxide, 1113 J/g; potassium hydroxide, 1027 J/g (CRC Handbook, read); w * heat / 4.184, computed by hand
+        (25, 1113, 66.5), (30, 1113, 79.8), (33, 1113, 87.8), (40, 1113, 106.4),
+        (20, 1027, 49.1), (25, 1027, 61.4), (30, 1027, 73.6), (33, 1027, 81.0),
+    ],
+)  # fmt: skip
+def test_dissolving_lye_warms_by_the_worked_rise(percent, heat, expected):
+    assert float(rise_of_dissolving(Fraction(percent, 100), Fraction(heat), WATER)) == pytest.approx(expected, abs=0.06)
+
+
+def test_a_measured_rise_in_weak_lye_is_the_sum():
+    # Read: 6.50 g of sodium hydroxide in 100.0 g of water, a rise of 16.2 K.
+    assert float(rise_of_dissolving(Fraction("6.50") / Fraction("106.5"), Fraction(1113), WATER)) == pytest.approx(16.2, abs=0.1)
+
+
+@pytest.mark.parametrize(
+    ("weight", "width_cm", "given_off", "expected"),
+    # Worked table: minutes from 75 to 45 degC in a room of 21 degC, specific heat 3.9, wetted wall and open top.
+    [(600, 10, 20, 50), (600, 10, 12, 83), (600, 10, 6, 165), (2000, 20, 20, 74), (2000, 20, 12, 123), (2000, 20, 6, 246)],
+)
+def test_a_vessel_cools_in_the_worked_time(weight, width_cm, given_off, expected):
+    depth = weight / (3.14159265 * width_cm**2 / 4) / width_cm
+    k = rate(weight, 3.9, surface(weight, depth), given_off)
+    assert minutes_to_cool(75, 45, 21, k) == pytest.approx(expected, rel=0.015)
+
+
+def test_one_measured_pair_gives_the_worked_time():
+    # From 75 to 61 degC in 30 min in a room of 21: k = ln(54/40)/30 = 0.0100 per min, and 45 degC after 81 min.
+    assert minutes_to_cool(75, 45, 21, 0.0100) == pytest.approx(81, abs=0.5)
+
+
+def test_the_bounds_hold_what_the_worked_vessels_do():
+    bounds = cooling(grams(600), LOTION, (Fraction(75), Fraction(75)), Fraction(45), CONSTANTS)
+    assert bounds.least <= 50
+    assert bounds.most >= 165
+
+
+def test_cold_water_cuts_the_time_by_ten():
+    in_air = cooling(grams(600), LYE, (Fraction(85), Fraction(85)), Fraction(40), CONSTANTS)
+    in_water = cooling(grams(600), LYE, (Fraction(85), Fraction(85)), Fraction(40), CONSTANTS, in_water=True)
+    assert in_water.least < in_air.least / 10
+    assert in_water.most < in_air.most / 10
+
+
+def test_nothing_cools_below_the_room():
+    assert cooling(grams(600), LYE, (Fraction(85), Fraction(85)), Fraction(21), CONSTANTS) is None
+    assert cooling(grams(600), LYE, (Fraction(30), Fraction(30)), Fraction(40), CONSTANTS) is None
+
+
+WARM = st.builds(warm, st.integers(1, 5000), st.integers(-5, 100), st.sampled_from([2, "3.5", "3.9", "4.184"]))
+
+
+@given(st.lists(WARM, min_size=1, max_size=6))
+def test_a_mixture_lies_between_its_coldest_and_its_hottest_part(parts):
+    assert min(one.celsius for one in parts) <= mixed(parts) <= max(one.celsius for one in parts)
+
+
+@given(st.integers(1, 20000), st.integers(41, 100), st.integers(22, 40))
+def test_more_takes_longer_to_cool_and_the_least_is_less_than_the_most(weight, begins, ends):
+    one, two = (cooling(grams(m), LYE, (Fraction(begins), Fraction(begins)), Fraction(ends), CONSTANTS) for m in (weight, 2 * weight))
+    assert one.least < two.least
+    assert one.most < two.most
+    assert one.least < one.most
