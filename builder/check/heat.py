@@ -61,7 +61,8 @@ def _part(formula: Formula, part: Part, phase: Phase, heat_to: Temperature) -> I
         yield caution(
             "not-melted",
             part.place,
-            f"{heated}, and {inside(part.card)} melts at {range_of(melts, '°C')} ({basis_of(melts)}): it stays in grains or in lumps.{sets}",
+            f"{heated}, and {inside(part.card)} melts at {range_of(melts, '°C')} ({basis_of(melts)}): it stays in grains or "
+            f"in lumps.{sets}",
             f"Heat the phase to {plain_number(melts.highest)} °C and a few degrees more, until the last piece is gone, or leave it out.",
         )
 
@@ -112,8 +113,8 @@ def _choices_too_hot(formula: Formula) -> Iterator[Finding]:
                 "heated-to-flash-point",
                 option.place,
                 f"Students may stir {inside(option.card)} into {formula.recipe.name}, of which every phase is heated, to "
-                f"{plain_number(coolest)} °C at the least, and its vapour catches fire at a flame or a spark from {range_of(flash, '°C')} on "
-                f"({basis_of(flash)}).",
+                f"{plain_number(coolest)} °C at the least, and its vapour catches fire at a flame or a spark from "
+                f"{range_of(flash, '°C')} on ({basis_of(flash)}).",
                 "Offer something else, or let each portion cool below that first. Where it sets before it is so cool, keep every flame, "
                 f"spark and hot plate out of the room while it is stirred in, and accept this. {DEFER}",
             )

@@ -74,9 +74,7 @@ FIGURES = {
     "pH window": Bounds(0, 14, "pH", "the scale runs from 0 to 14"),
     "usual amount": Bounds(0, 100, "%", "it is a share of the finished product", above=True),
     "add below": Bounds(0, 200, "degC", "no kitchen pot gets hotter"),
-<<<<<<< HEAD
     "polyunsaturated": Bounds(0, 100, "%", "it is a share of the fatty acids"),
-=======
     "heat at most": Bounds(0, 200, "degC", "no kitchen pot gets hotter"),
     "heat of fusion": Bounds(
         10, 400, "J/g", "ice takes 334 J to melt a gram, and no fat or wax takes as much",
@@ -86,7 +84,6 @@ FIGURES = {
         50, 2000, "J/g", "a gram of sodium hydroxide frees some 1100 J",
         slip=1000, looks="kJ for each g",
     ),
->>>>>>> 34f34f7 (Heat as figures with sources, and the sums of mixing, dissolving and cooling against worked values)
     "in soap": Bounds(0, 100, "%", "it is a percentage of the oils", above=True),
     "takes oil": Bounds(0, 100, "%", "it is a percentage of the base", above=True),
     "takes powder": Bounds(0, 100, "%", "it is a percentage of the base", above=True),

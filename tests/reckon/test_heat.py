@@ -49,7 +49,8 @@ def test_mixing_gives_the_worked_temperature(parts, expected):
 
 
 def test_cocoa_butter_just_melts_in_warm_oil():
-    # 100 g of cocoa butter at 21 degC needs 100 * (2.0 * 13 + 150) J = 17 600 J to melt at 34 degC: from 400 g of oil at 60 degC it ends at 37.2.
+    # 100 g of cocoa butter at 21 degC needs 100 * (2.0 * 13 + 150) J = 17 600 J to melt at 34 degC.
+    # From 400 g of oil at 60 degC it ends at 37.2 degC.
     melted = [warm(100, 21), warm(400, 60)]
     assert float(warmed_by_setting(melted, Fraction(-100), Fraction(150))) == pytest.approx(37.2, abs=0.05)
 

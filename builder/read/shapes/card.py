@@ -47,13 +47,10 @@ class FiguresShape(Shape):
     ph_window: Annotated[Entries, entries_of("pH window", "pH", both_ends=True)] = maybe("pH window", (), _ENTRY)
     usual_amount: Annotated[Entries, entries_of("usual amount", "%", both_ends=True)] = maybe("usual amount", (), _ENTRY)
     add_below: Annotated[Entries, entries_of("add below", "degC")] = maybe("add below", (), _ENTRY)
-<<<<<<< HEAD
     polyunsaturated: Annotated[Entries, entries_of("polyunsaturated", "%", both_ends=True)] = maybe("polyunsaturated", (), _ENTRY)
-=======
     heat_at_most: Annotated[Entries, entries_of("heat at most", "degC")] = maybe("heat at most", (), _ENTRY)
     heat_of_fusion: Annotated[Entries, entries_of("heat of fusion", "J/g")] = maybe("heat of fusion", (), _ENTRY)
     heat_of_dissolving: Annotated[Entries, entries_of("heat of dissolving", "J/g")] = maybe("heat of dissolving", (), _ENTRY)
->>>>>>> 34f34f7 (Heat as figures with sources, and the sums of mixing, dissolving and cooling against worked values)
     in_soap: Annotated[Entries, entries_of("in soap", "%")] = maybe("in soap", (), _ENTRY)
     takes_oil: Annotated[Entries, entries_of("takes oil", "%")] = maybe("takes oil", (), _ENTRY)
     takes_powder: Annotated[Entries, entries_of("takes powder", "%")] = maybe("takes powder", (), _ENTRY)
