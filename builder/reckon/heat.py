@@ -58,8 +58,8 @@ def minutes_to_cool(begins: float, ends: float, room: float, k: float) -> float:
 
 def surface(millilitres: float, depth: float) -> float:
     """Give the wall that is wetted and the open top, in m2, of a round vessel in which a liquid stands so deep (1 = as its width)."""
-    width = (4 * millilitres * 1e-6 / (pi * depth)) ** (1 / 3)
-    return pi * width**2 * (depth + 0.25)
+    width = float((4 * millilitres * 1e-6 / (pi * depth)) ** (1 / 3))
+    return pi * width * width * (depth + 0.25)
 
 
 def cooling(
@@ -83,7 +83,7 @@ def cooling(
 
 
 def dissolving(column: Column, constants: Constants) -> Dissolving | None:
-    """Give what the lye of a column comes to as its solid dissolves; None where it has none, comes ready-mixed, or a card lacks the heat."""
+    """Give what the lye of a column comes to as its solid dissolves; None where nothing solid does, or a card lacks the heat."""
     solids = [w for w in column.weighed if w.line.role is Role.ALKALI]
     heats = [w.line.ingredient.figure("heat of dissolving") for w in solids]
     if column.lye is None or not solids or None in heats or any(w.line.strength is not None for w in solids):

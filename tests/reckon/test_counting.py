@@ -97,7 +97,10 @@ def test_no_blend_that_keeps_its_order_and_its_shares_lies_outside(weights, data
     chosen = data.draw(st.sets(st.integers(0, len(weights) - 1), min_size=1))
     known = data.draw(st.sets(st.integers(0, len(weights) - 1)))
     slack = Fraction(data.draw(st.integers(0, 20)), 100)
-    stated = {one: (max(Fraction(weights[one], whole) - slack, Fraction(0)), min(Fraction(weights[one], whole) + slack, Fraction(1))) for one in known}
+    stated = {
+        one: (max(Fraction(weights[one], whole) - slack, Fraction(0)), min(Fraction(weights[one], whole) + slack, Fraction(1)))
+        for one in known
+    }
     names = tuple(f"part {number}" for number in range(len(weights)))
     made = replace(card("blend"), label_name=LabelName(names, names, Known.SUPPLIER, stated))
     least, most = count(limit(*(names[number] for number in chosen)), {"water": 90, "blend": 10}, made)
