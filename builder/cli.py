@@ -1,6 +1,7 @@
 """The console command: arguments in, tables and findings out, an exit status. The only file that knows of a terminal.
 
-Exit status: 0 nothing stops, 1 a stop, 2 the command itself was wrong. Findings go to stderr, results to stdout.
+Exit status: 0 nothing stops, 1 a stop, 2 the command itself was wrong, 3 the machine did not let it be done (rights, a full disk, a stop
+from the keyboard). Findings go to stderr, results to stdout.
 """
 
 from __future__ import annotations
@@ -33,11 +34,15 @@ from builder.read.text_error import AmountError
 from builder.stock import CONTENT
 from builder.terminal import Progress, print_card, print_findings, print_published, print_shopping, print_table, print_tally
 
-NOTHING_STOPS, A_STOP, WRONG_COMMAND = 0, 1, 2
+NOTHING_STOPS, A_STOP, WRONG_COMMAND, NOT_DONE = 0, 1, 2, 3
 
 
 class CommandError(Exception):
     """What is wrong with the command itself, in words for the person who typed it."""
+
+
+class NotDoneError(Exception):
+    """What on this machine keeps a right command from being done, in words for the person who typed it."""
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
@@ -48,13 +53,20 @@ def main(arguments: Sequence[str] | None = None) -> int:
     except CommandError as error:
         print(f"stillroom: {error}", file=sys.stderr)
         return WRONG_COMMAND
+    except NotDoneError as error:
+        print(f"stillroom: {error}", file=sys.stderr)
+        return NOT_DONE
     except BrokenPipeError:
         # Whoever read our output has stopped reading (`| head`); nothing more can be said to them.
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-        return WRONG_COMMAND
+        return NOT_DONE
+    except OSError as error:
+        at = f"{error.filename}: " if error.filename else ""
+        print(f"stillroom: {at}{error.strerror or error}; nothing was changed", file=sys.stderr)
+        return NOT_DONE
     except KeyboardInterrupt:
         print("stillroom: stopped; the output folder is as it was", file=sys.stderr)
-        return WRONG_COMMAND
+        return NOT_DONE
 
 
 def _parser() -> argparse.ArgumentParser:
@@ -138,7 +150,7 @@ def _publish(options: argparse.Namespace) -> int:
         with Progress() as progress:
             outcome = pipeline.publish(folder, output, on=_today(options), only_sound=options.only_sound, progress=progress)
     except FolderError as error:
-        raise CommandError(f"{error.wrong} {error.remedy}") from None
+        raise NotDoneError(f"{error.wrong} {error.remedy}") from None
     _report(outcome.findings, folder)
     print_published(outcome, output)
     return _status(outcome.findings)

@@ -78,6 +78,9 @@ class Progress(Protocol):
     def step(self, title: str) -> None:
         """Hear that one document has been written."""
 
+    def wait(self) -> None:
+        """Hear that another run is writing to the same folder, and that this one waits for it."""
+
 
 def publish(folder: Path, output: Path, *, on: date, only_sound: bool, progress: Progress) -> Outcome:
     """Check a studio and write `site/` and `print/`; with a stop nothing is written, unless only the sound classes are wanted."""
@@ -97,7 +100,9 @@ def publish(folder: Path, output: Path, *, on: date, only_sound: bool, progress:
         studio, outcome.sheets, outcome.findings, layouts, today=on, with_pdf=missing_pdf_engine() is None, shopping=shopping
     )
     progress.start(len(publication.documents))
-    pressed = press_publication(publication, studio_folder=folder, layout_folders=layouts, output=output, progress=progress.step)
+    pressed = press_publication(
+        publication, studio_folder=folder, layout_folders=layouts, output=output, progress=progress.step, waits=progress.wait
+    )
     return replace(outcome, pressed=pressed)
 
 

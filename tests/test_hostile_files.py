@@ -302,3 +302,25 @@ def test_a_spoilt_file(studio, small_stock, monkeypatch, name, data):
     status, out, err = check(studio)
     assert status in (0, 1)
     assert "Traceback" not in out + err
+
+
+def test_a_folder_that_may_not_be_looked_into_is_told(studio, monkeypatch):
+    look = Path.iterdir
+
+    def refuse(self):
+        if self.name == "recipes":
+            raise PermissionError(13, "Permission denied", str(self))
+        return look(self)
+
+    monkeypatch.setattr(Path, "iterdir", refuse)
+    assert "recipes: file-unreadable (stop)" in found(studio)
+
+
+def test_a_studio_that_may_not_be_looked_into_is_a_sentence_and_no_stop(studio, monkeypatch):
+    def refuse(self):
+        raise PermissionError(13, "Permission denied", str(self))
+
+    monkeypatch.setattr(Path, "is_file", refuse)
+    status, out, err = check(studio)
+    assert (status, out) == (3, "")
+    assert err == f"stillroom: {studio / 'studio.yaml'}: Permission denied; nothing was changed\n"

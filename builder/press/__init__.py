@@ -2,23 +2,30 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from itertools import chain
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
 from builder.model.document import CopiedFile, Document, Folder, Publication
 from builder.press.files import copy_file, write_document
-from builder.press.folder import replaced
+from builder.press.folder import Building, replaced
 from builder.press.fonts import only_our_fonts
+from builder.press.kept import Kept, engine_sum
 
 __all__ = ["PressOutcome", "missing_pdf_engine", "press_publication"]
 
 
 @dataclass(frozen=True)
 class PressOutcome:
-    """What was written, by root and path; why no PDF could be made (None where they were); what the PDF engine warned of."""
+    """What was written, by root and path; why no PDF could be made (None where they were); what the PDF engine warned of.
+
+    `kept` counts the sheets that were taken from the last publication as they were.
+    """
 
     written: tuple[tuple[Folder, str], ...]
     pdf_missing: str | None
     warnings: tuple[str, ...]
+    kept: int = 0
 
 
 def press_publication(
@@ -28,45 +35,55 @@ def press_publication(
     layout_folders: tuple[Path, ...],
     output: Path,
     progress: Callable[[str], None],
+    waits: Callable[[], None] = lambda: None,
 ) -> PressOutcome:
-    """Write a publication to an output folder, which is replaced as a whole. `progress` hears the title of each document."""
+    """Write a publication to an output folder, which is replaced as a whole.
+
+    `progress` hears the title of each document; `waits` is called where another run is writing to the same folder. Raises FolderError.
+    """
     pages = [document for document in publication.documents if not document.path.endswith(".pdf")]
     sheets = [document for document in publication.documents if document.path.endswith(".pdf")]
     origins = {"studio": (studio_folder,), "layouts": layout_folders}
-    with replaced(output) as building:
+    with replaced(output, waits) as building:
         for document in pages:
-            write_document(building, document, document.html)
+            write_document(building.folder, document, document.html)
             progress(document.title)
         for copied in publication.files:
-            copy_file(building, copied, origins[copied.origin])
-        pdf_missing, warnings = _press_sheets(building, sheets, studio_folder, layout_folders, progress)
+            copy_file(building.folder, copied, origins[copied.origin])
+        pdf_missing, warnings, kept = _press_sheets(building, sheets, studio_folder, layout_folders, progress)
     made: list[Document | CopiedFile] = [*pages, *publication.files, *(sheets if pdf_missing is None else ())]
-    return PressOutcome(tuple((one.folder, one.path) for one in made), pdf_missing, warnings)
+    return PressOutcome(tuple((one.folder, one.path) for one in made), pdf_missing, warnings, kept)
 
 
 def missing_pdf_engine() -> str | None:
     """Say in one line what keeps PDFs from being made on this machine; None where nothing does."""
     from builder.press.sheets import missing_engine
 
-    with only_our_fonts():
+    with TemporaryDirectory(prefix="fonts-") as folder, only_our_fonts(Path(folder)):
         return missing_engine()
 
 
 def _press_sheets(
-    building: Path, sheets: list[Document], studio_folder: Path, layout_folders: tuple[Path, ...], progress: Callable[[str], None]
-) -> tuple[str | None, tuple[str, ...]]:
+    building: Building, sheets: list[Document], studio_folder: Path, layout_folders: tuple[Path, ...], progress: Callable[[str], None]
+) -> tuple[str | None, tuple[str, ...], int]:
     from builder.press.pool import press_sheets
-    from builder.press.sheets import missing_engine
+    from builder.press.sheets import missing_engine, roots_of, system_libraries
 
     if not sheets:
-        return None, ()
+        return None, (), 0
     warnings: list[str] = []
-    with only_our_fonts():
+    with only_our_fonts(building.scratch):
         missing = missing_engine()
         if missing is not None:
-            return missing, ()
-        for document, pressed in press_sheets(sheets, studio_folder, layout_folders):
-            write_document(building, document, pressed.pdf)
+            return missing, (), 0
+        kept = Kept(building.last, engine_sum(system_libraries()), roots_of(studio_folder, layout_folders), layout_folders)
+        as_they_were = [(document, pressed) for document in sheets if (pressed := kept.find(document))]
+        found = {(document.folder, document.path) for document, _ in as_they_were}
+        anew = [document for document in sheets if (document.folder, document.path) not in found]
+        for document, pressed in chain(as_they_were, press_sheets(anew, studio_folder, layout_folders)):
+            write_document(building.folder, document, pressed.pdf)
+            kept.note(document, pressed)
             warnings += pressed.warnings
             progress(document.title)
-    return None, tuple(sorted(warnings))
+        kept.write(building.folder)
+    return None, tuple(sorted(warnings)), len(as_they_were)

@@ -1,16 +1,24 @@
 """An output folder that changes as a whole: it is built beside the old one, then put in its place.
 
-A folder that we have written holds the hidden file `.stillroom`; any other folder with something in it is never touched. A run that was
-cut short leaves the old output as it was, or, between the two renames, under the name `.NAME.before`, from where the next run fetches it.
+Only one run at a time builds for one output: a second one waits. A folder that we have written holds the hidden file `.stillroom`, which
+lists what was written; any other folder with something in it is never touched, and of ours only what is listed is ever removed. All that a
+run needs lies in `.NAME.work` beside the output. A run that was cut short leaves the old output as it was, or, between the two renames,
+in there, from where the next run fetches it.
 """
 
+import json
+import os
 import shutil
-from collections.abc import Iterator
-from contextlib import contextmanager
+import stat
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager, suppress
+from dataclasses import dataclass
 from pathlib import Path
 
+from filelock import FileLock, Timeout
+
 MARK = ".stillroom"
-MARK_TEXT = "This folder is written by the builder and replaced as a whole. Keep nothing of your own in it.\n"
+ABOUT = "This folder is written by stillroom. What is listed here is replaced as a whole, and removed when it is no longer published."
 
 
 class FolderError(Exception):
@@ -23,47 +31,166 @@ class FolderError(Exception):
         self.remedy = remedy
 
 
+@dataclass(frozen=True)
+class Building:
+    """Where a run writes: `folder` becomes the output, `scratch` goes with the run; `last` is the output of the run before, if any."""
+
+    folder: Path
+    scratch: Path
+    last: Path
+
+
 @contextmanager
-def replaced(output: Path) -> Iterator[Path]:
-    """Give an empty folder to write into; once that is done without an error, it takes the place of the old output."""
+def replaced(output: Path, waits: Callable[[], None] = lambda: None) -> Iterator[Building]:
+    """Give an empty folder to write into; once that is done without an error, it takes the place of the old output.
+
+    `waits` is called once where another run is writing the same output. Raises FolderError, with the old output as it was.
+    """
     output = output.resolve()
-    building, before = output.with_name(f".{output.name}.building"), output.with_name(f".{output.name}.before")
-    _restore(output, before)
-    _refuse_what_is_not_ours(output)
-    _refuse_what_is_not_ours(building)
+    _refuse_what_cannot_be_replaced(output)
+    work = output.with_name(f".{output.name}.work")
+    with _alone(output, waits):
+        building = _begin(output, work)
+        try:
+            yield building
+            _finish(output, building, work)
+        except OSError as error:
+            at = f" ({error.filename})" if error.filename else ""
+            raise FolderError(f"The publication could not be written: {error.strerror or error}{at}.", AS_IT_WAS) from error
+        finally:
+            _clear(work)
+
+
+AS_IT_WAS = "The old output is as it was. Mend that (room on the disk, rights, a program that holds a file open), and publish again."
+
+
+@contextmanager
+def _alone(output: Path, waits: Callable[[], None]) -> Iterator[None]:
     try:
         output.parent.mkdir(parents=True, exist_ok=True)
-        shutil.rmtree(building, ignore_errors=True)
-        building.mkdir()
-        (building / MARK).write_text(MARK_TEXT, encoding="utf-8")
+        lock = FileLock(output.with_name(f".{output.name}.lock"))
+        try:
+            lock.acquire(timeout=0)
+        except Timeout:
+            waits()
+            lock.acquire()
     except OSError as error:
         raise FolderError(f"Nothing can be written to {output.parent}: {error.strerror}.", "Choose another folder.") from error
     try:
-        yield building
-        _swap(output, building, before)
+        yield
     finally:
-        shutil.rmtree(building, ignore_errors=True)
+        lock.release()
 
 
-def _swap(output: Path, building: Path, before: Path) -> None:
-    if output.exists():
-        output.rename(before)
+def _begin(output: Path, work: Path) -> Building:
+    building = Building(work / "new", work / "scratch", output)
     try:
-        building.rename(output)
-    except OSError:
-        _restore(output, before)
-        raise
-    shutil.rmtree(before, ignore_errors=True)
+        _recover(output, work / "old")
+        _refuse_what_is_not_ours(output)
+        _clear(work)
+        building.folder.mkdir(parents=True)
+        building.scratch.mkdir()
+    except OSError as error:
+        wrong = f"{work} is left from a run that was cut short, and cannot be put away: {error.strerror}."
+        raise FolderError(wrong, "Remove that folder, and publish again.") from error
+    return building
 
 
-def _restore(output: Path, before: Path) -> None:
-    """Bring back the old output after a run that was cut short between the two renames; clear it away after one that had finished."""
-    if not (before / MARK).is_file():
-        return
+def _finish(output: Path, building: Building, work: Path) -> None:
+    """Put the new output in place of the old one, and take over into it what somebody else has put there."""
+    listed = sorted(path.relative_to(building.folder).as_posix() for path in building.folder.rglob("*") if path.is_file())
+    mark = {"about": ABOUT, "files": listed}
+    (building.folder / MARK).write_text(json.dumps(mark, indent=1), encoding="utf-8")
+    taken = [path for path in _others(output) if (building.folder / path).exists()]
+    if taken:
+        wrong = f"{output / taken[0]} was not written by this program, and a page or sheet of that name is to stand there."
+        raise FolderError(wrong, "Move it to another place, and publish again.")
+    old = work / "old"
     if output.exists():
-        shutil.rmtree(before, ignore_errors=True)
+        output.rename(old)
+    try:
+        building.folder.rename(output)
+    except OSError:
+        _recover(output, old)
+        raise
+    _take_over(old, output)
+
+
+def _recover(output: Path, old: Path) -> None:
+    """Bring back the old output after a run that was cut short between the two renames, or what is not ours of it after the second."""
+    if not old.exists():
+        return
+    if output.exists() and (output / MARK).is_file():
+        _take_over(old, output)
     else:
-        before.rename(output)
+        if output.exists():
+            output.rmdir()
+        old.rename(output)
+
+
+def _take_over(old: Path, output: Path) -> None:
+    for path in _others(old):
+        target = output / path
+        if not target.exists():
+            try:
+                target.parent.mkdir(parents=True, exist_ok=True)
+                _move(old / path, target)
+            except OSError as error:
+                wrong = f"{old / path} was not written by this program, and cannot be moved into the new output: {error.strerror}."
+                raise FolderError(wrong, f"Move it to {target} yourself, and publish again.") from error
+
+
+def _move(source: Path, target: Path) -> None:
+    """Move a file or folder; a folder that may not be written to is opened for as long as that takes."""
+    mode = source.lstat().st_mode
+    if stat.S_ISDIR(mode) and not os.access(source, os.W_OK):
+        source.chmod(stat.S_IRWXU)
+        source.rename(target)
+        target.chmod(stat.S_IMODE(mode))
+    else:
+        source.rename(target)
+
+
+def _others(folder: Path) -> list[Path]:
+    """Give what somebody else has put into an output: files, and folders as a whole that hold nothing of ours."""
+    try:
+        listed = json.loads((folder / MARK).read_text(encoding="utf-8"))["files"]
+    except (OSError, ValueError, KeyError, TypeError):
+        return []
+    ours = {Path(MARK), *(Path(name) for name in listed)}
+    folders = {parent for path in ours for parent in path.parents}
+
+    def within(at: Path) -> Iterator[Path]:
+        for entry in sorted((folder / at).iterdir()):
+            path = at / entry.name
+            if path in folders and entry.is_dir():
+                yield from within(path)
+            elif path not in ours:
+                yield path
+
+    return list(within(Path()))
+
+
+def _clear(work: Path) -> None:
+    """Remove the folder of a run, also where rights were taken away inside it.
+
+    What cannot be removed stays, and so does an old output from which something of somebody else could not be moved; the next run tells.
+    """
+    if not work.exists() or _others(work / "old"):
+        return
+    for folder, _, _ in os.walk(work):
+        if not os.access(folder, os.W_OK | os.X_OK):
+            with suppress(OSError):
+                Path(folder).chmod(stat.S_IRWXU)
+    shutil.rmtree(work, ignore_errors=True)
+
+
+def _refuse_what_cannot_be_replaced(output: Path) -> None:
+    if output.parent == output:
+        raise FolderError(f"{output} is a whole disk.", "Name a folder for the output.")
+    if output.is_mount():
+        raise FolderError(f"{output} is the top of a disk or of a shared folder, and cannot be replaced.", "Name a folder in it.")
+    _refuse_what_is_not_ours(output)
 
 
 def _refuse_what_is_not_ours(folder: Path) -> None:
@@ -71,7 +198,11 @@ def _refuse_what_is_not_ours(folder: Path) -> None:
         return
     if not folder.is_dir():
         raise FolderError(f"{folder} is a file, so it cannot become the output folder.", "Choose another name for the output folder.")
-    if any(folder.iterdir()) and not (folder / MARK).is_file():
+    try:
+        is_other = any(folder.iterdir()) and not (folder / MARK).is_file()
+    except OSError as error:
+        raise FolderError(f"{folder} cannot be looked into: {error.strerror}.", "Choose a folder that you may write to.") from error
+    if is_other:
         raise FolderError(
             f"{folder} holds files that were not written by this program, and the output replaces its folder as a whole.",
             "Choose an empty folder or a new name.",

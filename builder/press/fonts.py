@@ -9,7 +9,6 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from importlib.resources import files
 from pathlib import Path
-from tempfile import TemporaryDirectory
 
 PACKAGES = {"Fira Sans": "fontpkg_fira_sans", "Fira Sans Condensed": "fontpkg_fira_sans_condensed"}
 FACES = (("Regular", 400, "normal"), ("Medium", 500, "normal"), ("Bold", 700, "normal"), ("Italic", 400, "italic"))
@@ -31,21 +30,20 @@ def font_faces() -> str:
 
 
 @contextmanager
-def only_our_fonts() -> Iterator[None]:
-    """Let fontconfig, which reads its file once when it is first used, know of no other font."""
-    with TemporaryDirectory(prefix="fonts-") as folder:
-        config = Path(folder) / "fonts.conf"
-        folders = "".join(f"<dir>{path}</dir>" for path in font_folders())
-        config.write_text(f"<?xml version='1.0'?><fontconfig>{folders}<cachedir>{folder}</cachedir></fontconfig>", encoding="utf-8")
-        before = os.environ.get("FONTCONFIG_FILE")
-        os.environ["FONTCONFIG_FILE"] = str(config)
-        try:
-            yield
-        finally:
-            if before is None:
-                del os.environ["FONTCONFIG_FILE"]
-            else:
-                os.environ["FONTCONFIG_FILE"] = before
+def only_our_fonts(folder: Path) -> Iterator[None]:
+    """Let fontconfig, which reads its file once when it is first used, know of no other font. Its files go into a folder of the run's."""
+    config = folder / "fonts.conf"
+    folders = "".join(f"<dir>{path}</dir>" for path in font_folders())
+    config.write_text(f"<?xml version='1.0'?><fontconfig>{folders}<cachedir>{folder}</cachedir></fontconfig>", encoding="utf-8")
+    before = os.environ.get("FONTCONFIG_FILE")
+    os.environ["FONTCONFIG_FILE"] = str(config)
+    try:
+        yield
+    finally:
+        if before is None:
+            del os.environ["FONTCONFIG_FILE"]
+        else:
+            os.environ["FONTCONFIG_FILE"] = before
 
 
 def font_file(family: str, cut: str) -> Path:

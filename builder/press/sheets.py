@@ -9,13 +9,14 @@ from __future__ import annotations
 import contextlib
 import io
 import logging
-from dataclasses import dataclass
+from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 from urllib.request import url2pathname
 
 from builder.model.document import Document
 from builder.press.fonts import font_faces, font_folders
+from builder.press.kept import PressedSheet, style_file, sum_of_file
 from builder.press.one_page import other_fits, runs_on, set_fit
 from builder.press.overfull import overfull
 
@@ -23,14 +24,6 @@ MISSING = (
     "No PDF was written: the PDF engine does not start ({}). On Debian or Ubuntu this installs what it needs: "
     "apt-get install --no-install-recommends libpangoft2-1.0-0 libharfbuzz-subset0"
 )
-
-
-@dataclass(frozen=True)
-class PressedSheet:
-    """A PDF and what the engine had to say about it."""
-
-    pdf: bytes
-    warnings: tuple[str, ...]
 
 
 def missing_engine() -> str | None:
@@ -43,6 +36,19 @@ def missing_engine() -> str | None:
     return None
 
 
+def system_libraries() -> tuple[str, ...]:
+    """Give the versions of the system's libraries that lay out text, as far as they tell them."""
+    from weasyprint.text.ffi import pango
+
+    return (f"pango {pango.pango_version()}",)
+
+
+def roots_of(studio_folder: Path, layout_folders: tuple[Path, ...]) -> dict[str, Path]:
+    """Give the folders in which a sheet's files may lie, each by a short name."""
+    folders = {"studio": studio_folder.resolve()} | {f"layouts{number}": one.resolve() for number, one in enumerate(layout_folders)}
+    return folders | {f"fonts{number}": one.resolve() for number, one in enumerate(font_folders())}
+
+
 class Engine:
     """Everything that sheets share: fonts set up once, each stylesheet parsed once. One for each process."""
 
@@ -53,7 +59,9 @@ class Engine:
 
         self._studio = studio_folder.resolve()
         self._layouts = layout_folders
-        self._fetcher = _local_fetcher((self._studio, *(folder.resolve() for folder in layout_folders), *font_folders()))
+        self._opened: dict[str, str] = {}
+        self._opened_by_styles: dict[str, dict[str, str]] = {}
+        self._fetcher = _local_fetcher(roots_of(studio_folder, layout_folders), self._opened)
         self._fonts = FontConfiguration()
         self._faces = CSS(string=font_faces(), font_config=self._fonts, url_fetcher=self._fetcher)
         self._styles: dict[str, Any] = {}
@@ -62,6 +70,7 @@ class Engine:
         """Make one PDF; text that runs over the edge of a box that has to hold it is told."""
         from weasyprint import HTML
 
+        self._opened.clear()
         with _heard() as messages:
             sheet = HTML(string=document.html, base_url=f"{self._studio.as_uri()}/", url_fetcher=self._fetcher)
             rendered = self._render(sheet, document)
@@ -77,7 +86,9 @@ class Engine:
             message.replace(f"{self._studio.as_uri()}/", "")
             for message in (*messages, *(f"{box}: the text runs over its edge" for box in over))
         )
-        return PressedSheet(pdf, tuple(f"{document.path}: {message}" for message in dict.fromkeys(told)))
+        of_styles = (self._opened_by_styles[name] for name in document.styles)
+        opened = dict(sorted({name: found for one in (self._opened, *of_styles) for name, found in one.items()}.items()))
+        return PressedSheet(pdf, tuple(f"{document.path}: {message}" for message in dict.fromkeys(told)), opened)
 
     def _render(self, sheet: Any, document: Document) -> Any:
         styles = [self._faces, *(self._style(name) for name in document.styles)]
@@ -87,21 +98,26 @@ class Engine:
         from weasyprint import CSS
 
         if name not in self._styles:
-            files = [folder / "styles" / name for folder in self._layouts]
-            file = next((file for file in files if file.is_file()), files[-1])
+            before = dict(self._opened)
+            self._opened.clear()
+            file = style_file(name, self._layouts)
             self._styles[name] = CSS(filename=file, font_config=self._fonts, url_fetcher=self._fetcher)
+            self._opened_by_styles[name] = dict(self._opened)
+            self._opened.update(before)
         return self._styles[name]
 
 
-def _local_fetcher(folders: tuple[Path, ...]) -> Any:
-    """Give a fetcher that opens files of these folders and nothing else: no network, no other file."""
+def _local_fetcher(roots: dict[str, Path], opened: dict[str, str]) -> Any:
+    """Give a fetcher that opens files of these folders and nothing else, no network and no other file, and notes each in `opened`."""
     from weasyprint.urls import URLFetcher
 
     class LocalFetcher(URLFetcher):  # type: ignore[misc]
         def fetch(self, url: str, headers: dict[str, str] | None = None) -> Any:
             path = Path(url2pathname(url.removeprefix("file:").removeprefix("//"))).resolve()
-            if not url.startswith("file:") or not any(path.is_relative_to(folder) for folder in folders):
+            names = [f"{root}/{path.relative_to(folder).as_posix()}" for root, folder in roots.items() if path.is_relative_to(folder)]
+            if not url.startswith("file:") or not names:
                 raise ValueError("only files of the studio folder can be shown")
+            opened[names[0]] = sum_of_file(path)
             return super().fetch(url, headers)
 
     return LocalFetcher()
@@ -121,7 +137,7 @@ def _polish(document: Any, pdf: Any) -> None:
 
 
 @contextlib.contextmanager
-def _heard() -> Any:
+def _heard() -> Iterator[list[str]]:
     """Collect what the library logs while a sheet is made."""
     messages: list[str] = []
     handler = logging.Handler(logging.WARNING)

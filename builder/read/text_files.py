@@ -92,7 +92,14 @@ class TextFolder:
         path = self.root / folder
         if not path.is_dir():
             return []
-        return [f"{folder}/{name}" for name in sorted(entry.name for entry in path.iterdir()) if not name.startswith(".")]
+        try:
+            names = sorted(entry.name for entry in path.iterdir())
+        except OSError:
+            self._stop(
+                "file-unreadable", folder, "This folder cannot be looked into.", "Look whether you may read it and all that is in it."
+            )
+            return []
+        return [f"{folder}/{name}" for name in names if not name.startswith(".")]
 
     def _can_be_opened(self, name: str) -> bool:
         """Say whether a name is that of a plain file or a folder that lies inside; whatever else could be endless or anything at all."""

@@ -40,6 +40,10 @@ class Progress:
         else:
             say(self._console, f"[{self._done}/{self._total}] {title}")
 
+    def wait(self) -> None:
+        """Show that another run is writing to the same folder."""
+        say(self._console, "Another run is writing to this folder. This one waits until it is done.")
+
     def __exit__(self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None) -> None:
         if self._bar is not None:
             self._bar.stop()

@@ -26,6 +26,8 @@ def print_published(outcome: Outcome, output: Path) -> None:
         for folder, what in ((Folder.SITE, "to upload"), (Folder.PRINT, "for the studio only")):
             count = sum(where is folder for where, _ in pressed.written)
             say(console, f"Wrote {count} files to {output / folder.value}/ ({what}).")
+        if pressed.kept:
+            say(console, f"{pressed.kept} sheets are as they were, and were not pressed again.")
         if outcome.left_out:
             say(console, f"Left out, since a stop is about them: {', '.join(sorted(outcome.left_out))}.")
         if pressed.pdf_missing:

@@ -33,7 +33,7 @@ FACES = typefaces_of_labels()
 
 @pytest.fixture(scope="module")
 def engine(tmp_path_factory):
-    with only_our_fonts():
+    with only_our_fonts(tmp_path_factory.mktemp("fonts")):
         yield Engine(tmp_path_factory.mktemp("studio"), (LAYOUTS,))
 
 

@@ -17,7 +17,7 @@ FITS = 'data-fit="large" data-fits="large middle small smallest two-pages"'
 
 @pytest.fixture(scope="module")
 def engine(tmp_path_factory):
-    with only_our_fonts():
+    with only_our_fonts(tmp_path_factory.mktemp("fonts")):
         yield Engine(tmp_path_factory.mktemp("studio"), (LAYOUTS,))
 
 

@@ -1,0 +1,148 @@
+"""Sheets that were pressed before: one whose ingredients are all as they were is taken from the last publication.
+
+What goes into a sheet is its finished HTML, its styles, the engine with all that it depends on, and each file that the engine opened for
+it. Whoever opens files for the engine notes them; they are listed nowhere by hand. `.pressed.json` in the output holds all that, and the
+sum of the PDF itself, so that a PDF that somebody has changed is pressed again.
+"""
+
+import hashlib
+import json
+import re
+import sys
+import zlib
+from collections.abc import Iterable, Mapping
+from dataclasses import asdict, dataclass
+from functools import cache
+from importlib import metadata
+from pathlib import Path
+
+from builder.model.document import Document
+from builder.press.fonts import FACES, PACKAGES, font_file
+
+FILE = ".pressed.json"
+ENGINE = "weasyprint"
+
+
+@dataclass(frozen=True)
+class PressedSheet:
+    """A PDF and what the engine had to say about it. `opened` are the files that were opened for it, as "root/path", with their sums.
+
+    The sum is empty where there was no such file.
+    """
+
+    pdf: bytes
+    warnings: tuple[str, ...]
+    opened: Mapping[str, str]
+
+
+@dataclass(frozen=True)
+class _Record:
+    """What is known of a sheet that was pressed: the sum of what goes into it, and what came out."""
+
+    made_of: str
+    opened: Mapping[str, str]
+    pdf: str
+    warnings: tuple[str, ...]
+
+
+class Kept:
+    """The sheets of the last publication, and those of this one as they come."""
+
+    def __init__(self, last: Path, engine: str, roots: Mapping[str, Path], layout_folders: tuple[Path, ...]) -> None:
+        """Read what the last publication noted. `engine` is the sum of the engine, `roots` the folders that files may be opened in."""
+        self._last, self._engine, self._roots, self._layouts = last, engine, roots, layout_folders
+        self._before = _read(last / FILE)
+        self._now: dict[str, _Record] = {}
+        self._styles: dict[str, str] = {}
+
+    def find(self, document: Document) -> PressedSheet | None:
+        """Give the sheet as it was pressed before; None where anything that goes into it has changed."""
+        record = self._before.get(_name(document))
+        if record is None or record.made_of != self._made_of(document):
+            return None
+        if any(self._sum_of(name) != known for name, known in record.opened.items()):
+            return None
+        try:
+            pdf = (self._last / document.folder / document.path).read_bytes()
+        except OSError:
+            return None
+        if sum_of(pdf) != record.pdf:
+            return None
+        self._now[_name(document)] = record
+        return PressedSheet(pdf, record.warnings, record.opened)
+
+    def note(self, document: Document, pressed: PressedSheet) -> None:
+        """Note a sheet that has just been pressed."""
+        self._now[_name(document)] = _Record(self._made_of(document), pressed.opened, sum_of(pressed.pdf), pressed.warnings)
+
+    def write(self, folder: Path) -> None:
+        """Write down for the next publication what this one is made of."""
+        text = json.dumps({name: asdict(record) for name, record in sorted(self._now.items())}, indent=1)
+        (folder / FILE).write_text(text, encoding="utf-8")
+
+    def _made_of(self, document: Document) -> str:
+        return sum_of("\n".join((self._engine, *map(self._style, document.styles), document.html)).encode())
+
+    def _style(self, name: str) -> str:
+        if name not in self._styles:
+            self._styles[name] = sum_of_file(style_file(name, self._layouts))
+        return f"{name} {self._styles[name]}"
+
+    def _sum_of(self, name: str) -> str:
+        root, _, path = name.partition("/")
+        return sum_of_file(self._roots[root] / path) if root in self._roots else ""
+
+
+def style_file(name: str, layout_folders: tuple[Path, ...]) -> Path:
+    """Give the file of a stylesheet: that of the first folder that has one."""
+    files = [folder / "styles" / name for folder in layout_folders]
+    return next((file for file in files if file.is_file()), files[-1])
+
+
+def sum_of(data: bytes) -> str:
+    """Give a sum that no other data has."""
+    return hashlib.sha256(data).hexdigest()
+
+
+def sum_of_file(file: Path) -> str:
+    """Give the sum of a file; empty where it cannot be read."""
+    try:
+        return sum_of(file.read_bytes())
+    except OSError:
+        return ""
+
+
+@cache
+def engine_sum(libraries: tuple[str, ...]) -> str:
+    """Give the sum of all that makes PDFs: this stage, the engine and what it requires, Python, the fonts, and the system's libraries."""
+    code = (sum_of(file.read_bytes()) for file in sorted(Path(__file__).parent.glob("*.py")))
+    fonts = (sum_of_file(font_file(family, cut)) for family in PACKAGES for cut, _, _ in FACES)
+    return sum_of("\n".join((sys.version, zlib.ZLIB_RUNTIME_VERSION, *libraries, *sorted(_versions(ENGINE)), *code, *fonts)).encode())
+
+
+def _versions(package: str) -> Iterable[str]:
+    """Give the versions of an installed package and of all that it requires, as far as that is installed."""
+    found: dict[str, str] = {}
+    waiting = [package]
+    while waiting:
+        name = waiting.pop()
+        if name not in found:
+            try:
+                one = metadata.distribution(name)
+            except metadata.PackageNotFoundError:
+                continue
+            found[name] = f"{name} {one.version}"
+            waiting += [re.split(r"[^\w.-]", required, maxsplit=1)[0].lower() for required in one.requires or ()]
+    return found.values()
+
+
+def _read(file: Path) -> Mapping[str, _Record]:
+    try:
+        read = json.loads(file.read_text(encoding="utf-8"))
+        return {str(name): _Record(one["made_of"], dict(one["opened"]), one["pdf"], tuple(one["warnings"])) for name, one in read.items()}
+    except (OSError, ValueError, KeyError, TypeError, AttributeError):
+        return {}
+
+
+def _name(document: Document) -> str:
+    return f"{document.folder}/{document.path}"
