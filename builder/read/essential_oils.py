@@ -1,0 +1,76 @@
+"""The table of constituents becomes what each scent holds: by the oil that its card names, or else by all oils of its INCI name."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+from fractions import Fraction
+
+from builder.model.essential_oil import Constituent, Held, span_of
+from builder.model.figure import Known as HowKnown
+from builder.model.ingredient import Ingredient
+from builder.model.labelling import Allergen
+from builder.model.place import Place, fold
+from builder.read.fit import Known
+from builder.read.tables import Row, rows_of, share_in, words_in
+from builder.read.text_error import TextError
+from builder.read.text_files import TextFolder
+from builder.read.values import find_source, member_of, text_of
+
+_COLUMNS = ("oil", "inci_names", "botanical", "part", "constituent", "low_percent", "high_percent", "source", "at", "known", "note")
+
+
+def read_constituents(folder: TextFolder, name: str, known: Known) -> tuple[Constituent, ...]:
+    """Read the table; a row that cannot be read is a finding and is left out."""
+    return tuple(rows_of(folder, name, _COLUMNS, lambda row, place: _constituent(row, place, known)))
+
+
+def _constituent(row: Row, place: Place, known: Known) -> Constituent:
+    low, high = share_in(row["low_percent"]), share_in(row["high_percent"])
+    if (low is None) != (high is None) or (low is not None and high is not None and low > high):
+        wrong = "A constituent is from a low to a high percentage of the oil, and these two are no such range."
+        raise TextError("limit-row-wrong", wrong, "Write the lower number under low_percent, or leave both cells empty.")
+    return Constituent(
+        oil=text_of(row["oil"]),
+        inci=tuple(fold(one) for one in words_in(text_of(row["inci_names"]))),
+        name=fold(text_of(row["constituent"])),
+        low=low,
+        high=high,
+        source=find_source(row["source"], known),
+        at=text_of(row["at"]),
+        known=member_of(HowKnown)(row["known"]),
+        note=row["note"],
+        place=place,
+    )
+
+
+def with_constituents(
+    cards: Mapping[str, Ingredient], table: tuple[Constituent, ...], allergens: tuple[Allergen, ...]
+) -> dict[str, Ingredient]:
+    """Give every card with what each part of it holds, and with what its supplier states of it as a whole."""
+    by_oil: dict[str, list[Constituent]] = {}
+    by_inci: dict[str, list[Constituent]] = {}
+    for row in table:
+        by_oil.setdefault(fold(row.oil), []).append(row)
+        for inci in row.inci:
+            by_inci.setdefault(inci, []).append(row)
+    made: dict[int, Ingredient] = {}
+    for card in cards.values():
+        if id(card) not in made:
+            parts = card.label_name.inci if card.label_name else ()
+            rows = [by_oil[fold(card.oil)]] * len(parts) if card.oil else [by_inci.get(fold(name), []) for name in parts]
+            stated = _stated(card, allergens)
+            made[id(card)] = replace(card, holds=tuple(span_of(found) for found in rows), stated=stated) if any(rows) or stated else card
+    return {key: made[id(card)] for key, card in cards.items()}
+
+
+def _stated(card: Ingredient, allergens: tuple[Allergen, ...]) -> dict[str, Held]:
+    """Give what the supplier states: of the list that the statement covers what is not named is not in the scent."""
+    found = {name: Held(name, low, high, (), HowKnown.SUPPLIER, stated=True) for name, (low, high) in card.certified.items()}
+    statement = card.allergen_statement
+    if statement:
+        nothing = (Fraction(0), Fraction(0))
+        listed = [one for one in allergens if one.is_original or statement.covers == "extended list"]
+        for name in (name for one in listed for name in one.counts):
+            low, high = statement.contains.get(name, nothing)
+            work = (f"{statement.source.title}, {statement.at}",)
+            found.setdefault(name, Held(name, low, high, work, statement.known, stated=True))
+    return found
