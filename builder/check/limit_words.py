@@ -5,7 +5,8 @@ from fractions import Fraction
 
 from builder.model.batch_sheet import Counted
 from builder.model.figure import Known
-from builder.model.limit import Limit, LimitWeight, PercentOf, names_of
+from builder.model.ingredient import Ingredient
+from builder.model.limit import Limit, LimitWeight, PercentOf, held_of, names_of
 from builder.model.plain_number import plain_number
 
 DEFER = "What decides is the text in force where the product is sold or given away, and your supplier's documents."
@@ -41,14 +42,50 @@ def who_says(limit: Limit, region: str) -> str:
             return "a standard of the trade, which is no law"
         case LimitWeight.PRACTICE if limit.source.key == "common-practice":
             return "common practice, no source"
+        case LimitWeight.HANDBOOK:
+            return "the advice of a handbook, which is no law"
         case LimitWeight.PRACTICE:
             return "usual practice in a handbook, which is no law"
 
 
-def why_open(counted: Sequence[Counted]) -> str:
+def span_in_words(least: Fraction, most: Fraction) -> str:
+    """Give how much of a product counts: a percentage, or from the least to the most."""
+    return percent(least) if percent(least) == percent(most) else f"from {percent(least)} to {percent(most)}"
+
+
+def holds_it(counted: Sequence[Counted], limit: Limit) -> bool:
+    """Say whether something counts for what it holds, and not for what it is declared as."""
+    return any(held_of(one.card, limit) for one in counted)
+
+
+def what_is_held(counted: Sequence[Counted], limit: Limit) -> str:
+    """Say what the cards hold of what a limit speaks of, who says so, and that the supplier's certificate comes first."""
+    said = {one.card.key: _held(one.card, limit) for one in counted}
+    words = "; ".join(text for text in said.values() if text)
+    return f" {words}. The supplier's certificate comes before these figures." if words else ""
+
+
+def _held(card: Ingredient, limit: Limit) -> str:
+    return "; ".join(
+        f"{card.name} holds {span_in_words(one.low, one.high)} {one.name} "
+        f"({'; '.join(one.works)}{'; partly from memory' if one.known is Known.MEMORY else ''})"
+        for one in held_of(card, limit)
+    )
+
+
+def free_of(limit: Limit) -> str:
+    """Say how a card says that its oil does not bring the hazard that a limit is about."""
+    if limit.hazard != "phototoxic":
+        return ""
+    return "If your oil is distilled or free of furocoumarins, say so on a card of its own (`oil:`). "
+
+
+def why_open(counted: Sequence[Counted], limit: Limit) -> str:
     """Say why it is not known how much counts."""
     if any(one.card.label_name and one.card.label_name.shares for one in counted):
         return "The shares that are known of a blend leave open how much there is: the supplier's own figure decides."
+    if holds_it(counted, limit):
+        return "An oil differs from year to year, and the high end of what is published counts."
     if any(len(names_of(one.card)) > 1 for one in counted):
         return "A blend gives the order of its parts and not their shares, so how much there is remains open: the supplier's share decides."
     return "A salt or ester counts as less than it weighs, and the table does not have by how much: the supplier can say."

@@ -5,8 +5,8 @@ from collections.abc import Iterator
 from builder.check.batches import Batch, BatchFinding
 from builder.check.limit_words import DEFER
 from builder.check.places import place_of_choice, place_of_line
-from builder.model.ingredient import Ingredient
-from builder.model.limit import Limit, blend_of, names_of
+from builder.model.ingredient import Ingredient, blend_of
+from builder.model.limit import Limit, names_of
 from builder.model.place import Place, fold
 
 PHOTOTOXIC = "phototoxic"

@@ -21,6 +21,7 @@ STANDS_BEHIND = {
     LimitWeight.OPINION: "an official opinion, no law",
     LimitWeight.GUIDANCE: "official guidance, no law",
     LimitWeight.STANDARD: "a standard of the trade",
+    LimitWeight.HANDBOOK: "the advice of a handbook",
     LimitWeight.PRACTICE: "usual practice",
 }
 

@@ -1,6 +1,6 @@
 """What is published of an essential oil: its constituents, and the span of each over all works."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 from fractions import Fraction
 
@@ -52,14 +52,11 @@ def span_of(rows: Iterable[Constituent]) -> dict[str, Held]:
 
 
 def _widest(name: str, rows: list[Constituent]) -> Held:
-    ranges = [row.low for row in rows if row.low is not None and row.low != row.high]
+    is_range = any(row.low != row.high for row in rows)
     return Held(
         name,
-        min(ranges, default=Fraction(0)),
+        min((row.low for row in rows if row.low is not None), default=Fraction(0)) if is_range else Fraction(0),
         max((row.high for row in rows if row.high is not None), default=Fraction(0)),
         tuple(dict.fromkeys(f"{row.source.title}, {row.at}" for row in rows)),
         Known.MEMORY if any(row.known is Known.MEMORY for row in rows) else rows[0].known,
     )
-
-
-Oils = Mapping[str, tuple[Constituent, ...]]

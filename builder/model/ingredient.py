@@ -7,6 +7,7 @@ from fractions import Fraction
 from functools import cached_property
 
 from builder.model.declaration import Cell, Range, cells_of
+from builder.model.essential_oil import Held
 from builder.model.figure import Figure, Figures, Known, Source
 from builder.model.place import NOWHERE, Place, fold
 from builder.model.quantity import Mass
@@ -43,6 +44,17 @@ class DeclaredAs(StrEnum):
     FLAVOUR = "flavour"
 
 
+SCENTS = (DeclaredAs.FRAGRANCE, DeclaredAs.FLAVOUR)
+# What a limit speaks of beside names: the total of aluminium, of which a figure of the cards says how much there is, all scent, or all of
+# the essential oils; a colour, and one oil of the table of constituents, by its name.
+ALUMINIUM, SCENT, ESSENTIAL_OIL, COLOUR, OIL = "aluminium", "all scent", "all essential oil", "colour ", "oil "
+
+
+def blend_of(names: tuple[str, ...]) -> str:
+    """Give the one name of a blend of names, whatever their order; of a single name it is that name."""
+    return " + ".join(sorted(names))
+
+
 @dataclass(frozen=True)
 class LabelName:
     """The names under which an ingredient list declares it, in descending order where it is a blend (usually one name).
@@ -74,6 +86,19 @@ class AllergenStatement:
 
     covers: str
     contains: Mapping[str, tuple[Fraction, Fraction]]
+    source: Source
+    at: str
+    known: Known
+
+
+@dataclass(frozen=True)
+class Certificate:
+    """The supplier's certificate of one scent: what of some constituents it `contains` (by folded names), and how much of the scent a
+    product may hold `at_most`, by where the product goes on the body. Both are shares of one.
+    """
+
+    contains: Mapping[str, Range]
+    at_most: Mapping[str, Fraction]
     source: Source
     at: str
     known: Known
@@ -114,7 +139,10 @@ class Ingredient:
 
     `charge` is one of CHARGES, empty where it is not known. `like_food`: it makes a product look or smell like food. `speeds_trace`: it
     makes raw soap thicken fast. `saponified_as` is the second word
-    of the name of its soap or salt (Sodium Olivate). `name_places` say where each name that it answers to is written.
+    of the name of its soap or salt (Sodium Olivate). `oil` is which oil of the table of constituents a scent is, where its card says so.
+    `oils` are those that each part of its label name may be, `holds` is what each can hold of each constituent, by folded names, and
+    `stated` what its supplier states of it as a whole.
+    `name_places` say where each name that it answers to is written.
     """
 
     name: str
@@ -126,7 +154,12 @@ class Ingredient:
     colour_name: Mapping[str, str] = field(default_factory=dict)
     declared_as: DeclaredAs = DeclaredAs.INGREDIENT
     saponified_as: str = ""
+    oil: str = ""
+    oils: tuple[tuple[str, ...], ...] = ()
+    holds: tuple[Mapping[str, Held], ...] = ()
+    stated: Mapping[str, Held] = field(default_factory=dict)
     allergen_statement: AllergenStatement | None = None
+    certificate: Certificate | None = None
     hazards: tuple[str, ...] = ()
     allergens: tuple[str, ...] = ()
     charge: str = ""
@@ -143,6 +176,18 @@ class Ingredient:
     def key(self) -> str:
         """The form in which names are compared."""
         return fold(self.name)
+
+    @cached_property
+    def speaks_of(self) -> frozenset[str]:
+        """Give everything by which a limit can count it: its names, what it holds, and what it is (see `Limit.speaks_of`)."""
+        names = tuple(fold(name) for name in self.label_name.inci) if self.label_name else ()
+        held = (one.name for part in (*self.holds, self.stated) for one in part.values() if one.high)
+        kinds = [SCENT] if self.declared_as in SCENTS else []
+        kinds += [ESSENTIAL_OIL] if self.kind == "essential oil" else []
+        kinds += [ALUMINIUM] if ALUMINIUM in self.figures else []
+        colours = (COLOUR + fold(name).removesuffix(" lake") for name in self.us_colour_names)
+        oils = (OIL + fold(oil) for part in self.oils for oil in part)
+        return frozenset((*names, blend_of(names), *held, *kinds, *colours, *oils))
 
     def figure(self, name: str) -> Figure | None:
         """Give the figure in use of that name, if the card holds one."""

@@ -4,20 +4,23 @@ from collections.abc import Collection, Sequence
 from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from fractions import Fraction
+from functools import cached_property
 
+from builder.model.essential_oil import Held
 from builder.model.figure import Known, Source
-from builder.model.ingredient import Ingredient
+from builder.model.ingredient import ALUMINIUM, COLOUR, ESSENTIAL_OIL, SCENT, Ingredient
 from builder.model.place import NOWHERE, Place, fold
 from builder.model.product import Product
 
 
 class LimitWeight(StrEnum):
-    """What stands behind a limit."""
+    """What stands behind a limit, the weightiest first."""
 
     LAW = "law"
     OPINION = "opinion"
-    GUIDANCE = "guidance"
     STANDARD = "standard"
+    GUIDANCE = "guidance"
+    HANDBOOK = "handbook"
     PRACTICE = "practice"
 
 
@@ -28,9 +31,12 @@ class PercentOf(StrEnum):
     OILS = "oils"
 
 
-# What the rows on the total of aluminium count; a figure of the cards says how much of them it is.
-ALUMINIUM = "aluminium"
-SCENT_ROLES = ("essential oil", "fragrance")
+OIL_ALONE, AS_STATED = "essential oil alone", "constituent as stated"
+SCENT_ROLES = ("essential oil", "fragrance", OIL_ALONE)
+
+
+# What is merely custom is judged in grams, and of a ready-made base not at all.
+CUSTOM = (LimitWeight.HANDBOOK, LimitWeight.PRACTICE)
 
 
 @dataclass(frozen=True)
@@ -73,6 +79,27 @@ class Limit:
     def is_total_of_scent(self) -> bool:
         """Say whether it limits all scent of a product together."""
         return not self.names and self.role in SCENT_ROLES and self.most is not None and not self.parts
+
+    @property
+    def counts_what_is_held(self) -> bool:
+        """Say whether it counts what an oil is published to hold of its names: a ban means the thing itself, unless it is law."""
+        return self.role != AS_STATED and (self.most != 0 or self.weight is LimitWeight.LAW)
+
+    @property
+    def sums_up(self) -> bool:
+        """Say whether it lets all ingredients of one hazard take up their own limits only together."""
+        return bool(self.hazard) and not self.names and self.most is None
+
+    @cached_property
+    def speaks_of(self) -> frozenset[str]:
+        """Give the words of which a card must have one to count towards it (see `Ingredient.speaks_of`)."""
+        if self.parts:
+            return frozenset().union(*(part.speaks_of for part in self.parts))
+        if self.is_total_of_scent:
+            return frozenset((ESSENTIAL_OIL if self.role == OIL_ALONE else SCENT,))
+        if self.role == "colour":
+            return frozenset(COLOUR + name for name in self.names)
+        return frozenset(self.names or ([ALUMINIUM] if self.counted_as == ALUMINIUM else []))
 
     def is_judged(self, youngest: int | None = None, used_on: Collection[str] = ()) -> bool:
         """Say whether a program can judge it: it sets a maximum for what is known here, and restates no other row.
@@ -131,9 +158,12 @@ def names_of(card: Ingredient) -> tuple[str, ...]:
     return tuple(fold(name) for name in card.label_name.inci) if card.label_name else ()
 
 
-def blend_of(names: tuple[str, ...]) -> str:
-    """Give the one name of a blend of names, whatever their order; of a single name it is that name."""
-    return " + ".join(sorted(names))
+def held_of(card: Ingredient, limit: Limit) -> tuple[Held, ...]:
+    """Give what a card holds, without declaring it, of the names of a limit: what its supplier states, or else what is published."""
+    declared = names_of(card)
+    holds = card.holds if limit.counts_what_is_held else ()
+    by_name = {name: one for held in (*holds, card.stated) for name, one in held.items()}
+    return tuple(one for name, one in by_name.items() if name in limit.names and name not in declared and one.high)
 
 
 @dataclass(frozen=True)

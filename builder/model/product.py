@@ -4,6 +4,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
 
+CONTACTS = ("leave-on", "rinse-off", "lips", "bath")
+
 
 @dataclass(frozen=True)
 class Product:

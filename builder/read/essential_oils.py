@@ -45,7 +45,7 @@ def _constituent(row: Row, place: Place, known: Known) -> Constituent:
 def with_constituents(
     cards: Mapping[str, Ingredient], table: tuple[Constituent, ...], allergens: tuple[Allergen, ...]
 ) -> dict[str, Ingredient]:
-    """Give every card with what each part of it holds, and with what its supplier states of it as a whole."""
+    """Give every card with what each part of it can hold, and with what its supplier states of it as a whole."""
     by_oil: dict[str, list[Constituent]] = {}
     by_inci: dict[str, list[Constituent]] = {}
     for row in table:
@@ -55,22 +55,29 @@ def with_constituents(
     made: dict[int, Ingredient] = {}
     for card in cards.values():
         if id(card) not in made:
-            parts = card.label_name.inci if card.label_name else ()
-            rows = [by_oil[fold(card.oil)]] * len(parts) if card.oil else [by_inci.get(fold(name), []) for name in parts]
+            names = card.label_name.inci if card.label_name else ()
+            parts = [by_inci.get(fold(name), []) for name in names]
+            if card.oil:
+                parts[:1] = [by_oil.get(fold(card.oil), [])] if names else []
             stated = _stated(card, allergens)
-            made[id(card)] = replace(card, holds=tuple(span_of(found) for found in rows), stated=stated) if any(rows) or stated else card
+            oils = tuple(tuple(dict.fromkeys(row.oil for row in part)) for part in parts)
+            holds = tuple(map(span_of, parts))
+            made[id(card)] = replace(card, oils=oils, holds=holds, stated=stated) if any(parts) or stated else card
     return {key: made[id(card)] for key, card in cards.items()}
 
 
 def _stated(card: Ingredient, allergens: tuple[Allergen, ...]) -> dict[str, Held]:
-    """Give what the supplier states: of the list that the statement covers what is not named is not in the scent."""
-    found = {name: Held(name, low, high, (), HowKnown.SUPPLIER, stated=True) for name, (low, high) in card.certified.items()}
-    statement = card.allergen_statement
-    if statement:
-        nothing = (Fraction(0), Fraction(0))
-        listed = [one for one in allergens if one.is_original or statement.covers == "extended list"]
-        for name in (name for one in listed for name in one.counts):
-            low, high = statement.contains.get(name, nothing)
-            work = (f"{statement.source.title}, {statement.at}",)
-            found.setdefault(name, Held(name, low, high, work, statement.known, stated=True))
+    """Give what the supplier states, isomers together. Of the list that a statement covers what it does not name is not in the scent."""
+    found: dict[str, Held] = {}
+    if certificate := card.certificate:
+        work = (f"{certificate.source.title}, {certificate.at}",)
+        found = {name: Held(name, *share, work, certificate.known, stated=True) for name, share in certificate.contains.items()}
+    if statement := card.allergen_statement:
+        work = (f"{statement.source.title}, {statement.at}",)
+        for one in allergens:
+            if one.counts and (one.is_original or statement.covers == "extended list"):
+                shares = [statement.contains[name] for name in one.counts if name in statement.contains]
+                low, high = (min(sum((share[end] for share in shares), Fraction(0)), Fraction(1)) for end in (0, 1))
+                key = fold(one.label_name)
+                found.setdefault(key, Held(key, low, high, work, statement.known, stated=True))
     return found

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from builder.model.figure import Figure, Figures
 from builder.model.finding import Finding, stop
-from builder.model.ingredient import AllergenStatement, DropMass, Ingredient, LabelName, Preserves
+from builder.model.ingredient import AllergenStatement, Certificate, DropMass, Ingredient, LabelName, Preserves
 from builder.model.place import fold
 from builder.read.constants import WATER_DENSITY
 from builder.read.figures import make_figures
@@ -13,7 +13,7 @@ from builder.read.fit import Known, fit
 from builder.read.placed_yaml import PlacedYaml
 from builder.read.shapes.card import CardShape, FiguresShape, PreservesShape
 from builder.read.shapes.figure import RELATIVE_DENSITY
-from builder.read.shapes.label_name import LabelNameShape
+from builder.read.shapes.label_name import CertificateShape, LabelNameShape
 
 
 def read_ingredient(placed: PlacedYaml, known: Known, constants: Mapping[str, Figure], findings: list[Finding]) -> Ingredient | None:
@@ -39,6 +39,8 @@ def read_ingredient(placed: PlacedYaml, known: Known, constants: Mapping[str, Fi
         declared_as=shape.declared_as,
         saponified_as=shape.saponified_as,
         allergen_statement=AllergenStatement(stated.covers, stated.contains, stated.source, stated.at, stated.known) if stated else None,
+        oil=shape.oil,
+        certificate=_certificate(shape.certificate) if shape.certificate else None,
         hazards=shape.hazards,
         allergens=shape.allergens,
         charge=shape.charge,
@@ -57,6 +59,11 @@ def read_ingredient(placed: PlacedYaml, known: Known, constants: Mapping[str, Fi
 def _label_name(shape: LabelNameShape) -> LabelName:
     colours, nano = shape.numbers(shape.colours), shape.numbers(shape.nano)
     return LabelName(shape.inci, shape.plain, shape.known, shape.ranges, shape.first_below, colours, nano)
+
+
+def _certificate(shape: CertificateShape) -> Certificate:
+    at_most = {contact: most for contact, (_, most) in shape.at_most.items()}
+    return Certificate(shape.contains, at_most, shape.source, shape.at, shape.known)
 
 
 def _preserves(shape: PreservesShape) -> Preserves:

@@ -4,7 +4,8 @@ import re
 from math import ceil
 
 from builder.model.figure import Known as HowKnown
-from builder.model.limit import ColourRule, Limit, LimitWeight, PercentOf, blend_of
+from builder.model.ingredient import blend_of
+from builder.model.limit import ColourRule, Limit, LimitWeight, PercentOf
 from builder.model.place import Place, fold
 from builder.model.recipe import USED_ON
 from builder.read.fit import Known

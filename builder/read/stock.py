@@ -13,6 +13,7 @@ from typing import TypeVar
 from builder.model.allergy import AllergyWords
 from builder.model.caution import CautionText
 from builder.model.container import Container
+from builder.model.essential_oil import Constituent
 from builder.model.figure import Figure
 from builder.model.finding import Finding
 from builder.model.ingredient import Ingredient
@@ -32,6 +33,7 @@ from builder.read.allergy_words import read_allergy_words
 from builder.read.cautions import read_caution
 from builder.read.constants import read_constants
 from builder.read.containers import read_containers
+from builder.read.essential_oils import read_constituents, with_constituents
 from builder.read.fit import Known
 from builder.read.ingredients import index_ingredients, read_ingredient
 from builder.read.label_regions import read_label_regions
@@ -47,6 +49,7 @@ from builder.read.teaching import read_format_advice, read_supervision
 from builder.read.text_files import TextFolder
 
 T = TypeVar("T")
+_LIMITS = ("usage_limits", "scent_limits")
 
 
 @dataclass(frozen=True)
@@ -84,6 +87,7 @@ class _Shelf:
     passages: Mapping[str, tuple[Block, ...]]
     cards: tuple[Ingredient, ...]
     limits: tuple[Limit, ...]
+    constituents: tuple[Constituent, ...]
     colour_rules: tuple[ColourRule, ...]
     unread: Mapping[str, set[str]]
 
@@ -114,13 +118,16 @@ def read_stock(content: Path, studio: TextFolder) -> Stock:
     known = replace(
         shipped.known,
         sources={**shipped.known.sources, **sources},
+        oils={fold(one.oil): one.oil for one in shipped.shelf.constituents},
         unread_sources=shipped.known.unread_sources | frozenset(unread["sources"]),
     )
     own, theirs = _read_shelf(studio, "shelf/", known, shipped.constants), shipped.shelf
     return Stock(
         known=known,
         constants=shipped.constants,
-        ingredients=index_ingredients(theirs.cards, own.cards, studio.findings),
+        ingredients=with_constituents(
+            index_ingredients(theirs.cards, own.cards, studio.findings), (*theirs.constituents, *own.constituents), shipped.allergens
+        ),
         containers={**theirs.containers, **own.containers},
         cautions={**theirs.cautions, **own.cautions},
         passages={**theirs.passages, **own.passages},
@@ -195,6 +202,8 @@ def _read_shelf(folder: TextFolder, at: str, known: Known, constants: Mapping[st
     findings = folder.findings
     unread: dict[str, set[str]] = {kind: set() for kind in ("containers", "cautions", "ingredients", "label stocks")}
     read_words = partial(read_allergy_words, known=known, findings=findings)
+    constituents = read_constituents(folder, f"{at}tables/essential_oils.csv", known)
+    known = replace(known, oils={**known.oils, **{fold(one.oil): one.oil for one in constituents}})
     read_card = partial(read_ingredient, known=known, constants=constants, findings=findings)
     containers = _one(folder, f"{at}containers.yaml", lambda placed: read_containers(placed, known, findings), unread["containers"])
     stocks = _one(folder, f"{at}label_sheets.yaml", lambda placed: read_label_stocks(placed, findings), unread["label stocks"])
@@ -207,7 +216,8 @@ def _read_shelf(folder: TextFolder, at: str, known: Known, constants: Mapping[st
         cautions={text.key: text for text in texts},
         passages=_passages(folder, f"{at}passages", known, findings),
         cards=tuple(_each(folder, f"{at}ingredients", read_card, unread["ingredients"])),
-        limits=tuple(read_limits(folder, f"{at}tables/usage_limits.csv", known)),
+        limits=tuple(limit for name in _LIMITS for limit in read_limits(folder, f"{at}tables/{name}.csv", known)),
+        constituents=constituents,
         colour_rules=tuple(read_colour_rules(folder, f"{at}tables/colour_additives_us.csv", known)),
         unread=unread,
     )

@@ -51,6 +51,14 @@ def find_product(text: str, known: Any) -> Product:
     return product
 
 
+def find_oil(text: str, known: Any) -> str:
+    """Give the name of an oil as the table of constituents has it."""
+    if fold(text) not in known.oils:
+        remedy = f"Write its name as tables/essential_oils.csv has it, or leave this line out.{did_you_mean(text, known.oils.values())}"
+        raise TextError("word-unknown", f"{quoted(text)} is not an oil in the table of constituents.", remedy)
+    return str(known.oils[fold(text)])
+
+
 def word_of(*words: str) -> Callable[[str], str]:
     """Make a function that reads one word of a closed list, without regard to case."""
     known = {fold(word): word for word in words}

@@ -14,13 +14,20 @@ from builder.model.product import Product
 LIST_ROLES = ("colour",)  # What lists of colours say is judged by the law's own list of colour additives.
 
 
-def limits_for(product: Product, rules: Rules) -> tuple[Limit, ...]:
-    """Give the limits that a kind of product is judged by."""
-    meant = [one for one in rules.limits if one.role not in LIST_ROLES and one.is_for(product)]
+def limits_for(product: Product, rules: Rules, words: frozenset[str] | None = None) -> tuple[Limit, ...]:
+    """Give the limits that a kind of product is judged by.
+
+    `words` are all by which something in it can be counted: a limit that speaks of none of them is left out.
+    """
+
+    def is_spoken_of(limit: Limit) -> bool:
+        return words is None or not words.isdisjoint(limit.speaks_of)
+
+    meant = [one for one in rules.limits if (one.sums_up or is_spoken_of(one)) and one.role not in LIST_ROLES and one.is_for(product)]
     judged = [one for one in meant if one.is_judged(rules.youngest, rules.used_on)]
-    together = [_together(one, judged) for one in meant if one.hazard and not one.names and one.most is None]
+    together = [_together(one, judged) for one in meant if one.sums_up]
     colours = [_of_colour(rule, product) for rule in rules.colour_rules if rules.region == "US" and rule.allows(product)]
-    return tuple(one for one in (*judged, *together, *colours) if one is not None)
+    return tuple(one for one in (*judged, *together, *colours) if one is not None and is_spoken_of(one))
 
 
 def _together(limit: Limit, judged: list[Limit]) -> Limit | None:

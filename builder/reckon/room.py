@@ -12,13 +12,14 @@ from fractions import Fraction
 
 from builder.model.batch_sheet import Column
 from builder.model.dose import Lowered
-from builder.model.limit import Limit, LimitWeight, PercentOf, Rules, is_own_law
+from builder.model.limit import Limit, LimitWeight, PercentOf, Rules, held_of, is_own_law
 from builder.model.product import Product
 from builder.model.recipe import Recipe
-from builder.reckon.counting import Cards, basis_of, count_batch, factors_in, share_counting
+from builder.reckon.counting import Cards, basis_of, count_batch, factors_in
 from builder.reckon.limits import limits_for
+from builder.reckon.share_counting import share_counting
 
-MAY_BIND = (LimitWeight.LAW, LimitWeight.OPINION)
+MAY_BIND = (LimitWeight.LAW, LimitWeight.OPINION, LimitWeight.STANDARD)
 
 
 @dataclass(frozen=True)
@@ -35,12 +36,14 @@ def rooms_under_limits(recipe: Recipe, kind: Product, column: Column, cards: Car
     """Give the room under each limit that some option takes of.
 
     A ban is no question of how much. A limit that is no law of the region does not bind where the recipe accepts that it is passed. What a
-    blend may hold binds like what is certain where law or an opinion says so and the batch itself is within.
+    blend or an oil may hold binds like what is certain where law, an opinion or a standard says so and the batch itself is within; what an
+    oil may hold does not for the sake of the law of another region.
     """
     factors = factors_in(rules.limits)
     names = dict.fromkeys(option for choice in recipe.choices for option in choice.options if option is not None)
     options = {cards[name.key].name: cards[name.key] for name in names}
-    for limit in limits_for(kind, rules) if options else ():
+    words = frozenset().union(*(card.speaks_of for card in options.values()))
+    for limit in limits_for(kind, rules, words):
         counting = {name: share_counting(card, limit, factors) for name, card in options.items()}
         basis = basis_of(limit, column)
         if limit.most is None or _is_ban(limit) or not basis or not any(most for _, most in counting.values()):
@@ -49,11 +52,13 @@ def rooms_under_limits(recipe: Recipe, kind: Product, column: Column, cards: Car
         if not own and _passing(limit) in recipe.accepts:
             continue
         held = count_batch(limit, column, factors)
+        by_holding = any(held_of(card, limit) for card in options.values())
         diluted = limit.most if limit.percent_of is PercentOf.PRODUCT else Fraction(0)
         for end, holds in enumerate((sum(one.least for one in held), sum(one.most for one in held))):
             takes = {name: max(shares[end] - diluted, Fraction(0)) for name, shares in counting.items()}
             proven, left = end == 0, (limit.most - holds) * basis
-            may_bind = limit.weight in MAY_BIND and left > 0 and "limit-not-proven" not in recipe.accepts
+            asked = limit.weight in MAY_BIND and (own or limit.weight is not LimitWeight.LAW or not by_holding)
+            may_bind = asked and left > 0 and "limit-not-proven" not in recipe.accepts
             if (proven or may_bind) and any(takes.values()):
                 room = max(left, Fraction(0)) * recipe.fill.weight.grams
                 yield Room(Lowered(limit, own, proven, passed_already=left < 0), room, takes, Fraction(holds))

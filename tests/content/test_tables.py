@@ -7,7 +7,8 @@ from pathlib import Path
 
 import pytest
 
-from builder.model.limit import LimitWeight, PercentOf, blend_of, names_of
+from builder.model.ingredient import blend_of
+from builder.model.limit import LimitWeight, PercentOf, names_of
 from builder.model.place import fold
 from builder.read import read_studio
 from builder.stock import CONTENT
@@ -24,20 +25,24 @@ def table(name):
     return list(csv.DictReader(line for line in lines if not line.startswith("#")))
 
 
+ROWS = [*table("usage_limits.csv"), *table("scent_limits.csv")]
+
+
 def test_every_row_is_read():
     # The collections from which the tables were taken have 302 and 67 rows; two on the total of scent are common practice beside them.
     assert FINDINGS == []
-    assert (len(LIMITS), len(COLOURS)) == (len(table("usage_limits.csv")), len(table("colour_additives_us.csv"))) == (304, 67)
+    assert (len(LIMITS), len(COLOURS)) == (len(ROWS), len(table("colour_additives_us.csv")))
+    assert (len(table("usage_limits.csv")), len(COLOURS)) == (304, 67)
 
 
 def test_every_source_of_a_table_stands_in_its_first_lines():
-    for name in ("usage_limits.csv", "colour_additives_us.csv", "fragrance_allergens_eu.csv"):
+    for name in ("usage_limits.csv", "scent_limits.csv", "colour_additives_us.csv", "fragrance_allergens_eu.csv"):
         head = (CONTENT / "tables" / name).read_text(encoding="utf-8").partition("\n\n")[0]
         listed = {line.removeprefix("#   source: ") for line in head.splitlines() if line.startswith("#   source: ")}
         assert listed == {row["source"] for row in table(name)}
 
 
-@pytest.mark.parametrize("row", table("usage_limits.csv"), ids=lambda row: f"{row['ingredient']}, {row['product_type']}")
+@pytest.mark.parametrize("row", ROWS, ids=lambda row: f"{row['ingredient']}, {row['product_type']}")
 def test_the_names_that_are_judged_stand_in_the_published_row(row):
     for name in row["inci_names"].split(";") if row["inci_names"] else ():
         assert name.replace(" + ", " (AND) ") in row["inci"]
@@ -45,7 +50,8 @@ def test_the_names_that_are_judged_stand_in_the_published_row(row):
 
 def test_what_a_row_says_of_its_weight_agrees_with_its_basis():
     words = {"law": "law", "opinion": "opinion", "guidance": "guidance", "standard": "standard", "common practice": "practice"}
-    for row in table("usage_limits.csv"):
+    words |= {"handbook": "handbook"}
+    for row in ROWS:
         found = {weight for word, weight in words.items() if word in row["basis"]} or {"practice"}
         assert row["weight"] in found, row
         assert row["region"] in ("US", "any") or row["region"] in row["basis"] or "national agency" in row["basis"], row
@@ -59,8 +65,8 @@ def test_a_practice_without_a_source_says_so():
 
 def test_a_row_that_bans_has_zero_and_prohibited_rows_ban():
     bans = [limit for limit in LIMITS if limit.most == 0]
-    # So many rows of the collection have a most of 0, and one is common practice beside it.
-    assert len(bans) == 24 + 1
+    # So many rows of the two collections have a most of 0, and one is common practice beside them.
+    assert len(bans) == 24 + 1 + 14
     assert all(limit.most == 0 for limit in LIMITS if limit.note.startswith("prohibited"))
 
 

@@ -164,8 +164,11 @@ def test_percent_of_oils_is_counted_on_the_oils():
     assert count(of_oils, {"water": 99, "extract": 1}, card("extract")) == (0, 0)
 
 
-def test_a_hazard_leaves_out_cards_without_it():
-    assert count(limit("oil", hazard="phototoxic"), {"water": 99, "oil": 1}, card("oil")) == (0, 0)
+def test_a_hazard_leaves_out_cards_without_it_that_say_which_oil_they_are():
+    distilled = replace(card("oil"), oil="oil, distilled")
+    assert count(limit("oil", hazard="phototoxic"), {"water": 99, "oil": 1}, distilled) == (0, 0)
+    # A card that does not say it is taken for the oil that the limit means.
+    assert count(limit("oil", hazard="phototoxic"), {"water": 99, "oil": 1}, card("oil"))[0] == Fraction("0.01")
     with_it = replace(card("oil"), hazards=("phototoxic",))
     assert count(limit("oil", hazard="phototoxic"), {"water": 99, "oil": 1}, with_it)[0] == Fraction("0.01")
 

@@ -22,9 +22,10 @@ from builder.model.recipe import Choice
 from builder.read import read_studio
 from builder.reckon import reckon_classes
 from builder.reckon.batches import reckon_batch, weighings
-from builder.reckon.counting import factors_in, share_counting
+from builder.reckon.counting import factors_in
 from builder.reckon.drops import reckon_drop
 from builder.reckon.limits import limits_for
+from builder.reckon.share_counting import share_counting
 from builder.stock import CONTENT
 from tests.making import CONSTANTS, SOURCE, card, cards, fat, grams, phase, recipe, scale, share
 

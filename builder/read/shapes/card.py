@@ -8,13 +8,13 @@ from pydantic import model_validator
 from builder.model.ingredient import CHARGES, MICROBES, CountsAs, DeclaredAs
 from builder.model.plain_number import plain_number
 from builder.read.bounds import DROP, SOLID_ALKALI
-from builder.read.shapes.fields import NOT_EMPTY, AllergenFamilies, Text, Texts, Weight, WholeAboveZero, YesOrNo, reads
+from builder.read.shapes.fields import NOT_EMPTY, AllergenFamilies, Text, Texts, Weight, WholeAboveZero, YesOrNo, looks_up, reads
 from builder.read.shapes.figure import RELATIVE_DENSITY, Entries, entries_of, judge_bounds
-from builder.read.shapes.label_name import AllergenStatementShape, LabelNameShape
+from builder.read.shapes.label_name import AllergenStatementShape, CertificateShape, LabelNameShape
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.shapes.stock import CitationShape
 from builder.read.text_error import TextError
-from builder.read.values import member_of, word_of
+from builder.read.values import find_oil, member_of, word_of
 
 _KINDS = (
     "oil", "butter", "wax", "fatty acid", "water", "milk", "liquid", "alkali", "acid", "salt", "sugar", "grain", "clay", "starch",
@@ -26,6 +26,7 @@ _HAZARDS = (
     "spoils", "harmful to pets", "sensitiser",
 )  # fmt: skip
 _STATEMENT = "{covers: extended list, contains: {Linalool: 25 to 45 %}, source: our-supplier, at: statement of lot 12, known: supplier}"
+_CERTIFICATE = "{at most: {leave-on: 2.5 %, rinse-off: 10 %}, source: our-supplier, at: certificate of lot 12, known: supplier}"
 _ENTRY = "[{value: 190, unit: mg/g, source: a-source, at: page 112, known: read}]"
 
 
@@ -102,6 +103,8 @@ class CardShape(Shape):
     declared_as: Annotated[DeclaredAs, reads(member_of(DeclaredAs))] = maybe("declared as", DeclaredAs.INGREDIENT)
     saponified_as: Text = maybe("saponified as", "", "Olivate")
     allergen_statement: AllergenStatementShape | None = maybe("allergen statement", example=_STATEMENT)
+    oil: Annotated[str, looks_up(find_oil)] = maybe("oil", "", "lavender")
+    certificate: CertificateShape | None = maybe("certificate", example=_CERTIFICATE)
     hazards: tuple[Annotated[str, reads(word_of(*_HAZARDS))], ...] = maybe("hazards", (), "[dust]")
     allergens: AllergenFamilies = maybe("allergens", (), "[tree nut]")
     charge: Annotated[str, reads(word_of(*CHARGES))] = maybe("charge", "")

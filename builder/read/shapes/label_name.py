@@ -7,6 +7,7 @@ from pydantic import AfterValidator, ValidationInfo, model_validator
 from builder.model.declaration import Range, cells_of
 from builder.model.nearest import did_you_mean
 from builder.model.place import fold
+from builder.model.product import CONTACTS
 from builder.read.shapes.fields import OneOrMore, SourceField, Text, Texts, reads
 from builder.read.shapes.figure import KnownField
 from builder.read.shapes.shape import Shape, maybe, needed
@@ -88,6 +89,21 @@ def _judge_names(contains: dict[str, Range], info: ValidationInfo) -> dict[str, 
     return {fold(name): share for name, share in contains.items()}
 
 
+def _folded(contains: dict[str, Range]) -> dict[str, Range]:
+    return {fold(name): share for name, share in contains.items()}
+
+
+def _judge_contacts(at_most: dict[str, Range]) -> dict[str, Range]:
+    for name, (low, high) in at_most.items():
+        if fold(name) not in CONTACTS:
+            wrong = f"{quoted(name)} is not a place where a product goes."
+            raise TextError("word-unknown", wrong, f"Write one of these: {', '.join(CONTACTS)}.", at=(name,), at_key=True)
+        if low != high:
+            remedy = "Write the one figure of the certificate, for instance 2.5 %."
+            raise TextError("word-unknown", "The most of a scent is one figure, and this is a range.", remedy, at=(name,))
+    return {fold(name): share for name, share in at_most.items()}
+
+
 class AllergenStatementShape(Shape):
     """The supplier's statement of the fragrance allergens of a scent."""
 
@@ -95,4 +111,14 @@ class AllergenStatementShape(Shape):
     contains: Annotated[dict[str, ShareRange], AfterValidator(_judge_names)] = needed("contains", "{Linalool: 25 to 45 %}")
     source: SourceField = needed("source", "our-supplier")
     at: Text = needed("at", '"allergen statement of lot 12"')
+    known: KnownField = needed("known", "supplier")
+
+
+class CertificateShape(Shape):
+    """The supplier's certificate of a scent: what it contains of constituents, and how much of it a product may hold at most."""
+
+    contains: Annotated[dict[str, ShareRange], AfterValidator(_folded)] = maybe("contains", {}, "{Methyl Eugenol: at most 0.01 %}")
+    at_most: Annotated[dict[str, ShareRange], AfterValidator(_judge_contacts)] = maybe("at most", {}, "{leave-on: 2.5 %, rinse-off: 10 %}")
+    source: SourceField = needed("source", "our-supplier")
+    at: Text = needed("at", '"certificate of lot 12"')
     known: KnownField = needed("known", "supplier")
