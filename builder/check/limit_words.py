@@ -44,8 +44,10 @@ def who_says(limit: Limit, region: str) -> str:
             return "common practice, no source"
         case LimitWeight.HANDBOOK:
             return "the advice of a handbook, which is no law"
-        case LimitWeight.PRACTICE:
+        case LimitWeight.PRACTICE if limit.source.kind == "handbook":
             return "usual practice in a handbook, which is no law"
+        case LimitWeight.PRACTICE:
+            return "usual practice, which is no law"
 
 
 def span_in_words(least: Fraction, most: Fraction) -> str:

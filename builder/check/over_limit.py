@@ -115,8 +115,10 @@ def _finding(batch: Batch, towards: TowardsLimit) -> BatchFinding | None:
         remedy = f"{less}, or make it for older people and write `youngest user:` into the recipe. {DEFER}"
         return batch.stop("not-for-children", place, wrong, remedy, case)
     if certain and limit.most == 0:
-        make = batch.stop if own else batch.caution
-        return make("ingredient-banned", place, f"{what} falls under a ban {behind}", f"Use another ingredient. {DEFER}", "")
+        wrong, remedy = f"{what} falls under a ban {behind}", f"Use another ingredient. {DEFER}"
+        if own:
+            return batch.stop("ingredient-banned", place, wrong, remedy, "")
+        return batch.caution("ingredient-banned", place, wrong, remedy, "")
     if certain and own:
         return batch.stop("over-legal-limit", place, f"{what} {verb} a legal limit: {passed}", f"Use less of it. {DEFER}", case)
     if certain:
