@@ -16,8 +16,8 @@ from builder.model.studio import Scale
 from builder.reckon.columns import CUP, reckon_column, reckon_lines
 from builder.reckon.counting import reckon_asked, reckon_towards
 from builder.reckon.doses import reckon_doses
+from builder.reckon.emulsions import reckon_emulsion
 from builder.reckon.formula import Formula, reckon_formula
-from builder.reckon.hlb import reckon_emulsion
 from builder.reckon.lye import LyeBasis
 from builder.reckon.lye_workings import check_workings, need_workings
 from builder.reckon.portions import reckon_portions

@@ -15,7 +15,8 @@ from builder.model.batch_sheet import Line, Role
 from builder.model.figure import Figure, Known
 from builder.model.ingredient import CountsAs
 from builder.model.quantity import Mass
-from builder.reckon.hlb import mixture_of, reckon_emulsion, share_of_high
+from builder.reckon.emulsions import reckon_emulsion
+from builder.reckon.hlb import mixture_of, share_of_high
 from tests.making import SOURCE, card
 
 ONE = Fraction(1)
