@@ -23,6 +23,7 @@ from builder.check.dates_out_of_order import find_dates_out_of_order
 from builder.check.dates_people import find_people_to_tell
 from builder.check.dates_published import find_dates_that_differ
 from builder.check.doses_high import find_high_doses
+from builder.check.dust_unsaid import find_dust_unsaid
 from builder.check.emulsion import find_weak_emulsions
 from builder.check.figures_missing import find_figures_missing
 from builder.check.fill_and_container import find_fills_that_do_not_fit
@@ -77,6 +78,7 @@ from builder.check.supply_twice import find_supplies_twice
 from builder.check.supply_unknown import find_unknown_supplies
 from builder.check.supply_weight_unknown import find_supplies_without_weight
 from builder.check.time_does_not_fit import find_times_that_do_not_fit
+from builder.check.too_rough import find_grains_too_rough
 from builder.check.units_left_over import find_units_left_over
 from builder.check.unknown_ingredient import find_unknown_ingredients
 from builder.check.unknown_recipe import find_unknown_recipes
@@ -112,6 +114,8 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_what_is_heated_too_far,
     find_what_disturbs_lye,
     find_what_labels_leave_unsaid,
+    find_grains_too_rough,
+    find_dust_unsaid,
     find_broken_promises,
     find_unknown_mentions,
     find_broken_links,

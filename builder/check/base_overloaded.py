@@ -1,4 +1,4 @@
-"""base-overloaded: more oil, butter or powder in a melt-and-pour base than it takes up, with what students may add."""
+"""base-overloaded: more oil, liquid or powder in a ready-made base than it takes up, with what students may add."""
 
 from collections.abc import Callable, Iterator
 from fractions import Fraction
@@ -8,29 +8,39 @@ from builder.check.figure_words import DEFER, basis_of, range_of
 from builder.check.limit_words import percent
 from builder.check.places import place_of_choice
 from builder.model.batch_sheet import Weighed
-from builder.model.ingredient import Ingredient
+from builder.model.ingredient import CountsAs, Ingredient
 from builder.model.place import Place, fold
 
 _POWDERS = ("clay", "starch", "grain", "exfoliant", "herb", "milk")
+_BASES = ("soap base", "lotion base")
+Counts = Callable[[Ingredient], bool]
 
 
 def find_overloaded_bases(batch: Batch) -> Iterator[BatchFinding]:
-    """Compare the oils and the powders of a batch, and the most that students may add of them, with what its base takes."""
+    """Compare the oils, liquids and powders of a batch, and the most that students may add of them, with what its base takes."""
     for base in batch.sheet.grams.weighed:
-        if base.line.ingredient.kind == "soap base" and base.mass:
-            yield from _judge(batch, base, _is_oil, "takes oil", "oil and butter", "it turns soft, sweats and loses its lather")
+        if base.line.ingredient.kind in _BASES and base.mass:
+            soap = base.line.ingredient.kind == "soap base"
+            oil = "it turns soft, sweats and loses its lather" if soap else "its emulsifier does not hold it, and it parts"
+            liquid = "it stays soft and sweats, and" if soap else "it thins, and"
+            yield from _judge(batch, base, _is_oil, "takes oil", "oil and butter", oil)
+            yield from _judge(batch, base, _is_liquid, "takes liquid", "liquid", f"{liquid} its preservative is no longer enough")
             yield from _judge(batch, base, _is_powder, "takes powder", "powder", "it sinks to the bottom, clumps and scratches")
 
 
 def _is_oil(card: Ingredient) -> bool:
-    return card.counts_as.is_oil
+    return card.is_oily
+
+
+def _is_liquid(card: Ingredient) -> bool:
+    return card.counts_as in (CountsAs.WATER, CountsAs.LIQUID)
 
 
 def _is_powder(card: Ingredient) -> bool:
-    return card.kind in _POWDERS
+    return (card.kind in _POWDERS or ("dust" in card.hazards and card.mixes_with == "neither")) and not _is_liquid(card)
 
 
-def _judge(batch: Batch, base: Weighed, counts: Callable[[Ingredient], bool], figure: str, what: str, then: str) -> Iterator[BatchFinding]:
+def _judge(batch: Batch, base: Weighed, counts: Counts, figure: str, what: str, then: str) -> Iterator[BatchFinding]:
     takes = base.line.ingredient.figure(figure)
     added = list(_added(batch, base, counts))
     share = sum((one for _, one in added), Fraction(0))
@@ -44,7 +54,7 @@ def _judge(batch: Batch, base: Weighed, counts: Callable[[Ingredient], bool], fi
         )
 
 
-def _added(batch: Batch, base: Weighed, counts: Callable[[Ingredient], bool]) -> Iterator[tuple[Place, Fraction]]:
+def _added(batch: Batch, base: Weighed, counts: Counts) -> Iterator[tuple[Place, Fraction]]:
     """Give what counts with its place, in parts of the base: what is weighed for the batch, and of each choice the option with the most."""
     sheet = batch.sheet
     for weighed in sheet.grams.weighed:

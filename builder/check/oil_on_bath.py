@@ -35,4 +35,6 @@ def find_oil_on_the_bath(studio: Studio) -> Iterator[Finding]:
 
 def _floats(formula: Formula) -> Part | None:
     scents = (part for part in formula.all if part.card.kind in _SCENTS)
-    return next(scents, formula.first(CountsAs.FAT, CountsAs.WAX))
+    return next(
+        scents, next((part for part in formula.parts if part.card.is_oily and part.card.counts_as is not CountsAs.FATTY_ACID), None)
+    )

@@ -138,7 +138,7 @@ class Ingredient:
     """One ingredient card. Figures are keyed by their name (`saponification`, `density`, ...).
 
     `charge` is one of CHARGES, empty where it is not known. `like_food`: it makes a product look or smell like food. `speeds_trace`: it
-    makes raw soap thicken fast. `saponified_as` is the second word
+    makes raw soap thicken fast. `too_rough_for`: parts of the body that its grains scratch. `saponified_as` is the second word
     of the name of its soap or salt (Sodium Olivate). `oil` is which oil of the table of constituents a scent is, where its card says so.
     `oils` are those that each part of its label name may be, `holds` is what each can hold of each constituent, by folded names, and
     `stated` what its supplier states of it as a whole.
@@ -165,6 +165,7 @@ class Ingredient:
     charge: str = ""
     like_food: bool = False
     speeds_trace: bool = False
+    too_rough_for: tuple[str, ...] = ()
     preserves: Preserves | None = None
     about: str = ""
     figures: Mapping[str, Figures] = field(default_factory=dict)
@@ -193,6 +194,11 @@ class Ingredient:
         """Give the figure in use of that name, if the card holds one."""
         figures = self.figures.get(name)
         return figures.in_use if figures else None
+
+    @property
+    def is_oily(self) -> bool:
+        """Say whether it is oil, butter or wax, also one that lye does not take (mineral oil)."""
+        return self.counts_as.is_oil or self.kind in ("oil", "butter", "wax")
 
     @property
     def us_colour_names(self) -> tuple[str, ...]:

@@ -89,6 +89,7 @@ FIGURES = {
     ),
     "in soap": Bounds(0, 100, "%", "it is a percentage of the oils", above=True),
     "takes oil": Bounds(0, 100, "%", "it is a percentage of the base", above=True),
+    "takes liquid": Bounds(0, 100, "%", "it is a percentage of the base", above=True),
     "takes powder": Bounds(0, 100, "%", "it is a percentage of the base", above=True),
     "aluminium": Bounds(0, 100, "%", "it is the share of the element in the ingredient"),
 }  # fmt: skip

@@ -45,6 +45,7 @@ def read_ingredient(placed: PlacedYaml, known: Known, constants: Mapping[str, Fi
         allergens=shape.allergens,
         charge=shape.charge,
         like_food=shape.like_food,
+        too_rough_for=shape.too_rough_for,
         speeds_trace=shape.speeds_trace,
         preserves=_preserves(shape.preserves) if shape.preserves else None,
         about=shape.about,

@@ -16,7 +16,6 @@ from builder.reckon.hlb import mixture_of, share_of_high
 REQUIRED, HAS = "required HLB", "HLB"
 _NOTHING = Fraction(0)
 _WATER = (CountsAs.WATER, CountsAs.LIQUID)
-_FATTY = ("oil", "butter", "wax")
 _POWDERS = ("salt", "sugar", "clay", "starch", "grain", "exfoliant", "herb")
 
 
@@ -94,7 +93,7 @@ def _is_powder(line: Line) -> bool:
 
 
 def _is_fat(line: Line) -> bool:
-    return line.ingredient.counts_as.is_oil or line.ingredient.kind in _FATTY
+    return line.ingredient.is_oily
 
 
 def _is_of_oil_phase(line: Line) -> bool:

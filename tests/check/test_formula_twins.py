@@ -14,8 +14,9 @@ CHECK = Path(__file__).parent.parent.parent / "builder" / "check"
 MODULES = [
     CHECK / f"{name}.py"
     for name in (
-        "acids_on_skin", "base_overloaded", "charges_opposed", "emulsion", "fizz_and_water", "free_from", "heat", "label_unsaid",
-        "oil_on_bath", "phototoxic", "plants", "preservative_amount", "preservative_fit", "preservative_ph", "soap_additions",
+        "acids_on_skin", "base_overloaded", "charges_opposed", "dust_unsaid", "emulsion", "fizz_and_water", "free_from", "heat",
+        "label_unsaid", "oil_on_bath", "phototoxic", "plants", "preservative_amount", "preservative_fit", "preservative_ph",
+        "soap_additions", "too_rough",
     )
 ]  # fmt: skip
 PH = 'measured: "meter, 1 December 2026"}'
@@ -41,6 +42,8 @@ TWINS = {
     "emulsifier-too-little--borax": {"borax: 0.6 %": "triethanolamine: 1.2 %"},
     "alkali-left-over": {"borax: 2 %": "triethanolamine: 0.6 %"},
     "hlb-far-off--water-in-oil": {"sunflower oil: 14 %": "sunflower oil: 44 %, vitamin E: 0.6 %"},
+    "too-rough": {"walnut shell powder: 10 %": "jojoba beads: 10 %"},
+    "dust-unsaid": {"fills:": "label cautions: [Do not breathe the powder in.]\nfills:"},
     "charges-opposed": {"xanthan gum": "hydroxyethylcellulose"},
     "fizz-and-water": {"cornstarch: 8 %": "cornstarch: 10 %", "      witch hazel: 2 %\n": "", "accepts: {no-preservative": "#"},
     "oil-floats-on-bath": {"epsom salt: 90 %": "epsom salt: 86 %\n      polysorbate 80: 4 %"},
@@ -79,7 +82,7 @@ TWINS = {
     "scent-over-usual--children": {"youngest user: 6": "youngest user: 13"},
     "scent-over-usual--small-children": {"youngest user: 2": "youngest user: 13"},
     "scent-over-usual--wash": {"lavender essential oil: 5 %": "lavender essential oil: 2 %", "sunflower oil: 24 %": "sunflower oil: 27 %"},
-    "option-not-offered--small-children": {"youngest user: 2": "youngest user: 13", "accepts: {over-usual-limit:": "#"},
+    "option-not-offered--small-children": {"youngest user: 2": "youngest user: 13"},
     "over-usual-limit--face": {"used on: [face]": "used on: [body]", "accepts: {scent-over-usual: Not the point of this case.}\n": ""},
     "over-legal-limit--aluminium": {"kaolin clay: 10 %": "kaolin clay: 4 %", "white sugar: 60 %": "white sugar: 66 %"},
 }

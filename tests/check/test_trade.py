@@ -41,6 +41,7 @@ counts as: base
 mixes with: water
 figures:
   takes oil: [{low: 1, high: 3, unit: "%", source: common-practice, at: supplier, known: supplier}]
+  takes liquid: [{low: 1, high: 3, unit: "%", source: common-practice, at: supplier, known: supplier}]
 """
 
 

@@ -7,6 +7,7 @@ from pydantic import model_validator
 
 from builder.model.ingredient import CHARGES, MICROBES, CountsAs, DeclaredAs
 from builder.model.plain_number import plain_number
+from builder.model.recipe import USED_ON
 from builder.read.bounds import DROP, SOLID_ALKALI
 from builder.read.shapes.fields import NOT_EMPTY, AllergenFamilies, Text, Texts, Weight, WholeAboveZero, YesOrNo, looks_up, reads
 from builder.read.shapes.figure import RELATIVE_DENSITY, Entries, entries_of, judge_bounds
@@ -57,6 +58,7 @@ class FiguresShape(Shape):
     heat_of_dissolving: Annotated[Entries, entries_of("heat of dissolving", "J/g")] = maybe("heat of dissolving", (), _ENTRY)
     in_soap: Annotated[Entries, entries_of("in soap", "%")] = maybe("in soap", (), _ENTRY)
     takes_oil: Annotated[Entries, entries_of("takes oil", "%")] = maybe("takes oil", (), _ENTRY)
+    takes_liquid: Annotated[Entries, entries_of("takes liquid", "%")] = maybe("takes liquid", (), _ENTRY)
     takes_powder: Annotated[Entries, entries_of("takes powder", "%")] = maybe("takes powder", (), _ENTRY)
     aluminium: Annotated[Entries, entries_of("aluminium", "%")] = maybe("aluminium", (), _ENTRY)
 
@@ -112,6 +114,7 @@ class CardShape(Shape):
     allergens: AllergenFamilies = maybe("allergens", (), "[tree nut]")
     charge: Annotated[str, reads(word_of(*CHARGES))] = maybe("charge", "")
     like_food: YesOrNo = maybe("like food", False)
+    too_rough_for: tuple[Annotated[str, reads(word_of(*USED_ON))], ...] = maybe("too rough for", (), "[face]")
     speeds_trace: YesOrNo = maybe("speeds trace", False)
     preserves: PreservesShape | None = maybe(
         "preserves", example="{covers: [bacteria, fungi], alone: yes, source: a-source, at: page 112, known: read}"
