@@ -1,12 +1,14 @@
 """Whether enough adults watch what students do, and whether the students are old enough for it.
 
-supervision-too-little, too-young, group-too-large, second-adult-missing, lye-not-mixed-ahead, seats-over-supervision. The rules are those
-of the teaching policy; a rule on lye and raw soap stops a class. What a studio finds right it writes as its own policy.
+supervision-too-little, too-young, group-too-large, second-adult-missing, lye-not-mixed-ahead, not-weighed-ahead, policy-laxer,
+seats-over-supervision. The rules are those of the teaching policy; a rule on lye and raw soap stops a class, and one on hot fat stops a
+class with minors. What a studio finds right it writes as its own policy; where that is laxer on lye, every class that it holds for says so.
 """
 
 from collections.abc import Iterator
 from dataclasses import replace
 
+from builder.check.figure_words import listed
 from builder.check.staff_missing import staff_place
 from builder.model.class_sheet import ClassSheet
 from builder.model.finding import Finding, caution, stop
@@ -31,6 +33,8 @@ def find_supervision_wanting(sheet: ClassSheet) -> Iterator[Finding]:
                     said.add((finding.name, rule.key))
                     yield replace(finding, remedy=finding.remedy + _unless_none(sheet, part, rule))
         yield from _lye_ahead(sheet, part)
+        yield from _weighed_ahead(sheet, part)
+    yield from _laxer(sheet)
     yield from _seats(sheet)
 
 
@@ -43,13 +47,14 @@ def _unless_none(sheet: ClassSheet, part: WatchedPart, rule: WatchRule) -> str:
 def _tightest(part: WatchedPart, age: int) -> list[WatchRule]:
     """Give, of the rules that stop and of those that caution, the one that lets an adult watch the fewest; and those on the whole class."""
     numbered = [(to_one, rule) for rule in part.rules if (to_one := rule.to_one(age)) is not None]
-    kinds = ([one for one in numbered if one[1].stops is stops] for stops in (True, False))
+    kinds = ([one for one in numbered if one[1].stops_for(age) is stops] for stops in (True, False))
     return [min(kind, key=lambda one: one[0])[1] for kind in kinds if kind] + [rule for rule in part.rules if rule.most is not None]
 
 
 def _broken(name: str, rule: WatchRule, place: Place, wrong: str, remedy: str, sheet: ClassSheet) -> Finding:
     about = frozenset({sheet.studio_class.key})
-    return stop(name, place, wrong, remedy, about=about) if rule.stops else caution(name, place, wrong, remedy, about=about)
+    stops = rule.stops_for(sheet.studio_class.youngest)
+    return stop(name, place, wrong, remedy, about=about) if stops else caution(name, place, wrong, remedy, about=about)
 
 
 def basis(rule: WatchRule) -> str:
@@ -126,7 +131,7 @@ def _people(sheet: ClassSheet, rule: WatchRule, part: WatchedPart) -> Iterator[F
 def _asks_for_two(sheet: ClassSheet) -> WatchRule | None:
     """Give the rule of a class that asks for two adults where minors take part, rather one that stops it."""
     asking = [rule for rule in sheet.supervision.rules if rule.two_adults]
-    return min(asking, key=lambda rule: not rule.stops, default=None)
+    return min(asking, key=lambda rule: not rule.stops_for(sheet.studio_class.youngest), default=None)
 
 
 def _lye_ahead(sheet: ClassSheet, part: WatchedPart) -> Iterator[Finding]:
@@ -139,6 +144,49 @@ def _lye_ahead(sheet: ClassSheet, part: WatchedPart) -> Iterator[Finding]:
             f"{rule.ahead} The recipe then says `ready-mixed:` with the strength of the solution.",
             about=frozenset({sheet.studio_class.key}),
         )
+
+
+def _weighed_ahead(sheet: ClassSheet, part: WatchedPart) -> Iterator[Finding]:
+    age = sheet.studio_class.youngest
+    for rule in part.rules:
+        names = [name for name, hazards in part.not_ahead if any(hazard in rule.hazards for hazard in hazards)]
+        if names and rule.ahead_below is not None and age < rule.ahead_below:
+            yield stop(
+                "not-weighed-ahead",
+                _lesson_part(sheet, part).place,
+                f'In "{part.title}" students from {age} years take {listed(names)} from the bottle: a drop in an eye burns, and a mouthful '
+                f"can poison a child. Below {rule.ahead_below} years staff weigh it ahead ({basis(rule)}).",
+                f"Name it in a part before the class, as in `## Weigh the scent (ahead, 10 min)`, or let the teacher do this. {rule.ahead}",
+                about=frozenset({sheet.studio_class.key}),
+            )
+
+
+def _laxer(sheet: ClassSheet) -> Iterator[Finding]:
+    """Say where the studio's own policy on lye asks less than that of the stock."""
+    age = sheet.studio_class.youngest
+    for rule in sheet.supervision.rules:
+        stock = rule.stock
+        if stock is None or stock.floor is None:
+            continue
+        to_one, usual = rule.to_one(age), stock.to_one(age)
+        said = [f"from {rule.youngest} years instead of {stock.youngest}"] if _is_less(rule.youngest, stock.youngest) else []
+        said += [f"{to_one} students to an adult instead of {usual}"] if _is_less(usual, to_one) else []
+        said += [f"{rule.most} students at most instead of {stock.most}"] if _is_less(stock.most, rule.most) else []
+        said += [f"groups of {rule.group_of} instead of {stock.group_of}"] if _is_less(stock.group_of, rule.group_of) else []
+        if said:
+            yield caution(
+                "policy-laxer",
+                rule.place,
+                f'For "{rule.key}" the studio\'s own policy is laxer than that of the stock ({basis(stock)}): {listed(said)}. Lye and raw '
+                f"soap burn skin and blind eyes, and {sheet.studio_class.title} is held by these numbers.",
+                "Take the numbers of the stock again, or accept this with the reason for which it is safe in your room. Local codes and "
+                "your insurer decide.",
+                about=frozenset({sheet.studio_class.key}),
+            )
+
+
+def _is_less(one: int | None, other: int | None) -> bool:
+    return one is not None and other is not None and one < other
 
 
 def _lesson_part(sheet: ClassSheet, part: WatchedPart) -> Part:

@@ -35,7 +35,7 @@ OIL_ALONE, AS_STATED = "essential oil alone", "constituent as stated"
 SCENT_ROLES = ("essential oil", "fragrance", OIL_ALONE)
 
 
-# What is merely custom is judged in grams, and of a ready-made base not at all.
+# What is merely custom is judged by what a recipe means, whatever its scale, and of a ready-made base not at all.
 CUSTOM = (LimitWeight.HANDBOOK, LimitWeight.PRACTICE)
 
 

@@ -27,12 +27,24 @@ class Basis:
 
 
 @dataclass(frozen=True)
+class OwnNumbers:
+    """What a studio sets in place of the numbers of a rule; None leaves the rule's own."""
+
+    youngest: int | None = None
+    group_of: int | None = None
+    to_one: int | None = None
+    most: int | None = None
+    place: Place = field(default=NOWHERE, compare=False)
+
+
+@dataclass(frozen=True)
 class WatchRule:
     """One rule of the teaching policy, for parts in which students meet one of its hazards; without hazards, for any work of their hands.
 
-    `stops` says whether a class that breaks it is held back. `bands` are in the order of their ages. `two_adults`: wherever a minor takes
-    part. `watchers_wear` is worn by everybody in the room while it is shown. `stock` is the rule as the stock has it, where the studio sets
-    numbers of its own.
+    `stops` says whether a class that breaks it is held back, `stops_minors` whether one that is open to minors is. `bands` are in the order
+    of their ages. `two_adults`: wherever a minor takes part. `watchers_wear` is worn by everybody in the room while it is shown. Below the
+    age of `ahead_below` staff weigh ahead what brings the hazard. `stock` is the rule as the stock has it, where the studio sets numbers of
+    its own; `floor` are the laxest that it may set.
     """
 
     key: str
@@ -48,8 +60,15 @@ class WatchRule:
     watchers_wear: tuple[str, ...] = ()
     kit: tuple[str, ...] = ()
     ahead: str = ""
+    ahead_below: int | None = None
+    stops_minors: bool = False
+    floor: OwnNumbers | None = None
     stock: "WatchRule | None" = None
     place: Place = field(default=NOWHERE, compare=False)
+
+    def stops_for(self, age: int) -> bool:
+        """Say whether it holds back a class that is open from an age and breaks it."""
+        return self.stops or (self.stops_minors and age < ADULT)
 
     def to_one(self, age: int) -> int | None:
         """Give how many students of an age one adult watches, those below all bands like the youngest; None where no number is set."""
@@ -60,22 +79,12 @@ class WatchRule:
 
 
 @dataclass(frozen=True)
-class OwnNumbers:
-    """What a studio sets in place of the numbers of a rule; None leaves the rule's own."""
-
-    youngest: int | None = None
-    group_of: int | None = None
-    to_one: int | None = None
-    most: int | None = None
-    place: Place = field(default=NOWHERE, compare=False)
-
-
-@dataclass(frozen=True)
 class WatchedPart:
     """A part in class with what its people meet. `number` is its place in the run; `by_hand` says that students do it themselves.
 
     `carried` is the most students that the staff can watch in it; None where no rule sets a number. `lingering` are those of the hazards
-    that are there only since they have not gone since an earlier part.
+    that are there only since they have not gone since an earlier part. `not_ahead` are ingredients that people take from the bottle in it,
+    since no part of the staff weighs them ahead, each with the hazards that it brings.
     """
 
     number: int
@@ -85,6 +94,7 @@ class WatchedPart:
     rules: tuple[WatchRule, ...]
     carried: int | None
     lingering: tuple[str, ...] = ()
+    not_ahead: tuple[tuple[str, tuple[str, ...]], ...] = ()
 
 
 @dataclass(frozen=True)

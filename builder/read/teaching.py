@@ -10,7 +10,7 @@ from builder.model.supervision import Band, Basis, OwnNumbers, WatchRule
 from builder.model.teaching import FormatAdvice
 from builder.read.fit import Known, fit_each
 from builder.read.placed_yaml import PlacedYaml
-from builder.read.shapes.teaching import FormatAdviceShape, WatchRuleShape
+from builder.read.shapes.teaching import FormatAdviceShape, PolicyShape, WatchRuleShape
 
 
 def read_supervision(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, WatchRule]:
@@ -30,6 +30,9 @@ def read_supervision(placed: PlacedYaml, known: Known, findings: list[Finding]) 
             watchers_wear=shape.watchers_wear,
             kit=shape.kit,
             ahead=shape.ahead,
+            ahead_below=shape.ahead_below,
+            stops_minors=shape.if_broken_with_minors == "stop",
+            floor=_floor(shape.floor) if shape.floor else None,
             place=placed.key_place(key),
         )
         for key, shape in fit_each(WatchRuleShape, placed, findings, known)
@@ -69,6 +72,7 @@ def apply_policy(rules: Mapping[str, WatchRule], policy: Mapping[str, OwnNumbers
             findings.append(stop("policy-unknown", own.place, wrong, remedy))
             continue
         rule = made[key]
+        own = _above_the_floor(rule, own, findings)
         made[key] = replace(
             rule,
             youngest=rule.youngest if own.youngest is None else own.youngest,
@@ -79,3 +83,31 @@ def apply_policy(rules: Mapping[str, WatchRule], policy: Mapping[str, OwnNumbers
             place=own.place,
         )
     return made
+
+
+def _floor(shape: PolicyShape) -> OwnNumbers:
+    return OwnNumbers(shape.youngest, shape.group_of, shape.to_one, shape.most)
+
+
+def _above_the_floor(rule: WatchRule, own: OwnNumbers, findings: list[Finding]) -> OwnNumbers:
+    """Give a studio's numbers with those of the floor where its own are laxer, which is a finding."""
+    floor = rule.floor
+    if floor is None:
+        return own
+    words = []
+    if floor.youngest is not None and own.youngest is not None and own.youngest < floor.youngest:
+        words.append(f"youngest: {floor.youngest}")
+        own = replace(own, youngest=floor.youngest)
+    if floor.to_one is not None and own.to_one is not None and own.to_one > floor.to_one:
+        words.append(f"students to a supervisor: {floor.to_one}")
+        own = replace(own, to_one=floor.to_one)
+    if floor.most is not None and own.most is not None and own.most > floor.most:
+        words.append(f"most students: {floor.most}")
+        own = replace(own, most=floor.most)
+    if words:
+        wrong = (
+            f'Your own numbers of the rule "{rule.key}" let people who are too young, or more of them than adults can watch, work with '
+            "what burns and blinds. Below the floor of the stock no class is published."
+        )
+        findings.append(stop("policy-below-floor", own.place, wrong, f'Write "{", ".join(words)}" at the laxest.'))
+    return own

@@ -4,6 +4,7 @@ Students add what counts most of what they may: of each choice the one option, o
 """
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from fractions import Fraction
 
 from builder.model.batch_sheet import BatchSheet, Column, Counted, TowardsLimit
@@ -22,15 +23,23 @@ Cards = Mapping[str, Ingredient]
 
 def reckon_towards(sheet: BatchSheet, cards: Cards, rules: Rules) -> tuple[TowardsLimit, ...]:
     """Give every limit that something of a batch, or of the students' choices, counts towards: by the first weighings that pass it."""
-    factors, words = factors_in(rules.limits), _spoken_of(sheet, cards)
+    factors, words, meant = factors_in(rules.limits), _spoken_of(sheet, cards), _as_meant(sheet.grams)
     found = []
     for limit in limits_for(sheet.product, rules, words):
         own = is_own_law(limit, rules.region, rules.limits)
-        # Rounding alone is no reason to call a sound recipe unusual, so that practice is judged in grams.
-        columns = (sheet.grams,) if limit.weight in CUSTOM else sheet.columns
+        # Rounding alone is no reason to call a sound recipe unusual, so that custom is judged by what the recipe means.
+        columns = (meant,) if limit.weight in CUSTOM else sheet.columns
         counted = [TowardsLimit(limit, own, count_towards(limit, sheet, one, cards, factors), one.unit) for one in columns]
         found.append(_first_that_passes(limit, counted))
     return tuple(one for one in found if one.counted)
+
+
+def _as_meant(column: Column) -> Column:
+    """Give a column as if each line could be weighed exactly."""
+    weighed = tuple(replace(one, mass=one.line.exact) for one in column.weighed)
+    more = [(one.line.exact - one.mass, one.line.ingredient.counts_as.is_oil) for one in column.weighed]
+    total = sum((mass for mass, _ in more), column.total)
+    return replace(column, weighed=weighed, total=total, oils=sum((mass for mass, is_oil in more if is_oil), column.oils))
 
 
 def _spoken_of(sheet: BatchSheet, cards: Cards) -> frozenset[str]:

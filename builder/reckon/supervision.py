@@ -10,9 +10,11 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 from math import ceil
 
+from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import MadeSheet
 from builder.model.clock import TimedPart
 from builder.model.hazard import CAUSTIC, DRY_LYE, HOT, HOT_FAT, RAW_SOAP
+from builder.model.ingredient import Ingredient
 from builder.model.lesson import Part, Who
 from builder.model.studio import Studio
 from builder.model.studio_class import StudioClass
@@ -28,6 +30,7 @@ def reckon_supervision(
 ) -> Supervision:
     """Apply the teaching policy to a class with so many adults."""
     parts: list[WatchedPart] = []
+    ahead = _named_ahead(studio, studio_class, made)
     lingering = _Lingering(melted=_melted_ahead(studio, studio_class, made))
     for timed in timeline:
         sheet = batch_of(made, timed.part)
@@ -41,11 +44,22 @@ def reckon_supervision(
             hazards = lingering.with_what_lingers(sheet.recipe.key, met)
         elif has_steps(timed.part):
             lingering.heat(sheet.recipe.key, own)
+        not_ahead: tuple[tuple[str, tuple[str, ...]], ...] = ()
+        if timed.part.by_hand:
+            cards = _cards_of(studio, timed.part, sheet)
+            not_ahead = tuple((card.name, card.hazards) for card in cards if (sheet.recipe.key, card.key) not in ahead)
         rules = tuple(rules_for(studio.supervision.values(), hazards, by_hand=timed.part.by_hand))
         carried = carry(rules, staff, studio_class.youngest) if timed.part.by_hand else None
         parts.append(
             WatchedPart(
-                timed.number, timed.part.title, timed.part.by_hand, hazards, rules, carried, tuple(one for one in hazards if one not in own)
+                timed.number,
+                timed.part.title,
+                timed.part.by_hand,
+                hazards,
+                rules,
+                carried,
+                tuple(one for one in hazards if one not in own),
+                not_ahead,
             )
         )
     holding = [(carry((rule,), staff, studio_class.youngest), rule) for part in parts if part.by_hand for rule in part.rules]
@@ -90,6 +104,18 @@ class _Lingering:
             self.raw.add(recipe)
         self.heat(recipe, found)
         return tuple(dict.fromkeys(found))
+
+
+def _cards_of(studio: Studio, part: Part, sheet: BatchSheet) -> tuple[Ingredient, ...]:
+    """Give the ingredients that a part names, those to choose from included."""
+    handled = handled_in(studio, part, sheet)
+    return tuple({card.key: card for card in (*(one.line.ingredient for one in handled.weighed), *handled.chosen)}.values())
+
+
+def _named_ahead(studio: Studio, studio_class: StudioClass, made: tuple[MadeSheet, ...]) -> set[tuple[str, str]]:
+    """Give what staff have in hand before the class, by the key of the recipe and of the card: it comes to the bench in cups."""
+    parts = [part for part in studio_class.lesson.parts if part.who is Who.AHEAD]
+    return {(sheet.recipe.key, card.key) for part in parts for sheet in [batch_of(made, part)] for card in _cards_of(studio, part, sheet)}
 
 
 def _melted_ahead(studio: Studio, studio_class: StudioClass, made: tuple[MadeSheet, ...]) -> dict[str, tuple[str, ...]]:

@@ -17,11 +17,21 @@ class BandShape(Shape):
     students: WholeAboveZero = needed("students", "8")
 
 
+class PolicyShape(Shape):
+    """What a studio sets instead of a rule's own numbers."""
+
+    youngest: Whole | None = maybe("youngest", example="18")
+    group_of: WholeAboveZero | None = maybe("group of", example="2")
+    to_one: WholeAboveZero | None = maybe("students to a supervisor", example="4")
+    most: WholeAboveZero | None = maybe("most students", example="10")
+
+
 class WatchRuleShape(Shape):
     """One row of `supervision.yaml`."""
 
     hazards: Texts = needed("hazards", "[hot fat]")
     if_broken: Annotated[str, reads(word_of("stop", "caution"))] = needed("if broken", "caution")
+    if_broken_with_minors: Annotated[str, reads(word_of("stop", "caution"))] = maybe("if broken with minors", "caution")
     youngest: Whole | None = maybe("youngest")
     group_of: WholeAboveZero | None = maybe("group of")
     bands: tuple[BandShape, ...] = maybe("students to a supervisor", ())
@@ -31,6 +41,8 @@ class WatchRuleShape(Shape):
     watchers_wear: Texts = maybe("watchers wear", ())
     kit: Texts = maybe("kit", ())
     ahead: Text = maybe("ahead", "")
+    ahead_below: Whole | None = maybe("weighed ahead below")
+    floor: PolicyShape | None = maybe("never laxer than")
     basis: Annotated[tuple[CitationShape, ...], NOT_EMPTY] = needed("from", "[{source: a-source, at: page 112, known: read}]")
 
 
@@ -53,12 +65,3 @@ class FormatAdviceShape(Shape):
     source: SourceField = needed("source", "common-practice")
     at: Text = needed("at", "page 112")
     known: KnownField = needed("known", "read")
-
-
-class PolicyShape(Shape):
-    """What a studio sets instead of a rule's own numbers."""
-
-    youngest: Whole | None = maybe("youngest", example="18")
-    group_of: WholeAboveZero | None = maybe("group of", example="2")
-    to_one: WholeAboveZero | None = maybe("students to a supervisor", example="4")
-    most: WholeAboveZero | None = maybe("most students", example="10")
