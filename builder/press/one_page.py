@@ -4,6 +4,8 @@ A document that offers several sizes names them in `data-fits` on its body, the 
 do the rest. A piece that wants one page has the class `one-page`. Nothing is ever cut off: what fits in no size runs on to a second page.
 """
 
+from collections.abc import Iterator
+from contextlib import contextmanager
 from typing import Any
 
 
@@ -17,11 +19,34 @@ def set_fit(body: Any, fit: str) -> None:
     body.set("data-fit", fit)
 
 
+@contextmanager
+def only_the_longest(body: Any) -> Iterator[bool]:
+    """Leave of all pieces that want one page only the one with most to say, for as long as this lasts; say whether any was taken out.
+
+    A size in which it does not fit need not be tried for all, which are often one card with other numbers.
+    """
+    pieces = [(parent, child) for parent in body.iter() for child in parent if _wants_one_page(child)]
+    longest = max(pieces, key=lambda piece: len("".join(piece[1].itertext())), default=None)
+    before = {parent: list(parent) for parent, _ in pieces}
+    for parent, child in pieces:
+        if (parent, child) != longest:
+            parent.remove(child)
+    try:
+        yield len(pieces) > 1
+    finally:
+        for parent, children in before.items():
+            parent[:] = children
+
+
 def runs_on(rendered: Any) -> bool:
     """Say whether a piece that wants one page takes more."""
     pages: dict[Any, set[int]] = {}
     for number, page in enumerate(rendered.pages):
         for box in page._page_box.descendants():
-            if box.element is not None and box.element_tag == box.element.tag and "one-page" in box.element.get("class", "").split():
+            if box.element is not None and box.element_tag == box.element.tag and _wants_one_page(box.element):
                 pages.setdefault(box.element, set()).add(number)
     return any(len(numbers) > 1 for numbers in pages.values())
+
+
+def _wants_one_page(element: Any) -> bool:
+    return "one-page" in (element.get("class") or "").split()

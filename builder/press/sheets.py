@@ -15,9 +15,10 @@ from typing import Any
 from urllib.request import url2pathname
 
 from builder.model.document import Document
+from builder.press.drawn_once import draw_once
 from builder.press.fonts import font_faces, font_folders
 from builder.press.kept import PressedSheet, style_file, sum_of_file
-from builder.press.one_page import other_fits, runs_on, set_fit
+from builder.press.one_page import only_the_longest, other_fits, runs_on, set_fit
 from builder.press.overfull import overfull
 
 MISSING = (
@@ -57,6 +58,7 @@ class Engine:
         from weasyprint import CSS
         from weasyprint.text.fonts import FontConfiguration
 
+        draw_once()
         self._studio = studio_folder.resolve()
         self._layouts = layout_folders
         self._opened: dict[str, str] = {}
@@ -73,13 +75,7 @@ class Engine:
         self._opened.clear()
         with _heard() as messages:
             sheet = HTML(string=document.html, base_url=f"{self._studio.as_uri()}/", url_fetcher=self._fetcher)
-            rendered = self._render(sheet, document)
-            body = sheet.etree_element.find("body")
-            for fit in other_fits(body):
-                if not runs_on(rendered):
-                    break
-                set_fit(body, fit)
-                rendered = self._render(sheet, document)
+            rendered = self._fitted(sheet, document)
             over = overfull(rendered)
             pdf = rendered.write_pdf(pdf_variant="pdf/ua-1", finisher=_polish)
         told = (
@@ -89,6 +85,19 @@ class Engine:
         of_styles = (self._opened_by_styles[name] for name in document.styles)
         opened = dict(sorted({name: found for one in (self._opened, *of_styles) for name, found in one.items()}.items()))
         return PressedSheet(pdf, tuple(f"{document.path}: {message}" for message in dict.fromkeys(told)), opened)
+
+    def _fitted(self, sheet: Any, document: Document) -> Any:
+        """Lay a sheet out in the first of its sizes in which every piece that wants one page takes one, or in the last of them."""
+        body = sheet.etree_element.find("body")
+        left = list(other_fits(body))
+        with only_the_longest(body) as is_a_part:
+            while left and is_a_part and runs_on(self._render(sheet, document)):
+                set_fit(body, left.pop(0))
+        rendered = self._render(sheet, document)
+        while left and runs_on(rendered):
+            set_fit(body, left.pop(0))
+            rendered = self._render(sheet, document)
+        return rendered
 
     def _render(self, sheet: Any, document: Document) -> Any:
         styles = [self._faces, *(self._style(name) for name in document.styles)]

@@ -1,0 +1,64 @@
+"""A drawing that stands on a sheet many times is drawn once, looks the same, and the names of the library that this rests on are there."""
+
+import inspect
+
+import pypdfium2
+import pytest
+from PIL import ImageChops
+
+from builder.model.document import Document, Folder
+from builder.press import sheets
+from builder.press.fonts import only_our_fonts
+from builder.press.sheets import Engine
+from builder.stock import LAYOUTS
+
+CELL = '<div style="width: 40mm; height: 30mm; border: 5mm solid; border-image: url({}) 30 round; margin: 2mm">Weigh {} g.</div>'
+HTML = '<!DOCTYPE html><html lang="en"><head><title>A</title></head><body class="a4" data-title="A">{}</body></html>'
+
+
+def press(folder, fonts, number):
+    cells = "".join(CELL.format(f"{border}.svg", grams) for border in ("leaves", "stars") for grams in range(number))
+    document = Document(Folder.PRINT, "a.pdf", "A", HTML.format(cells), ("tokens.css", "paper.css"))
+    with only_our_fonts(fonts):
+        return Engine(folder, (LAYOUTS,)).press(document)
+
+
+@pytest.fixture
+def studio(tmp_path):
+    for name in ("leaves", "stars"):
+        (tmp_path / f"{name}.svg").write_bytes((LAYOUTS / "borders" / f"{name}.svg").read_bytes())
+    return tmp_path
+
+
+def pictures(pdf):
+    with pypdfium2.PdfDocument(pdf) as read:
+        return [page.render(scale=1.5).to_pil().convert("L") for page in read]
+
+
+def test_it_looks_as_if_each_were_drawn_anew(studio, tmp_path_factory, monkeypatch):
+    from weasyprint.images import SVGImage
+
+    fonts = tmp_path_factory.mktemp("fonts")
+    once = press(studio, fonts, 6)
+    drawn = SVGImage.draw
+    monkeypatch.setattr(sheets, "draw_once", lambda: None)
+    monkeypatch.setattr(SVGImage, "draw", drawn.__closure__[0].cell_contents)
+    anew = press(studio, fonts, 6)
+    assert once.warnings == anew.warnings == ()
+    for one, other in zip(pictures(once.pdf), pictures(anew.pdf), strict=True):
+        # One step of grey: the edge of a form is rounded elsewhere than that of a path.
+        assert ImageChops.difference(one, other).getextrema()[1] <= 1
+        assert one.getextrema()[0] < 128
+    # Twelve cells of two borders: most of what was drawn anew is gone.
+    assert len(once.pdf) < 0.7 * len(anew.pdf)
+
+
+def test_the_names_of_the_library_are_as_they_were():
+    from weasyprint.images import SVGImage
+    from weasyprint.pdf.stream import Stream
+
+    drawn = SVGImage.draw
+    anew = drawn.__closure__[0].cell_contents if getattr(drawn, "shows_again", False) else drawn
+    assert list(inspect.signature(anew).parameters) == ["self", "stream", "concrete_width", "concrete_height", "_style"]
+    assert list(inspect.signature(Stream.add_group).parameters) == ["self", "x", "y", "width", "height"]
+    assert list(inspect.signature(Stream.draw_x_object).parameters) == ["self", "reference"]
