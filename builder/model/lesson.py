@@ -4,6 +4,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 
 from builder.model.place import NOWHERE, Name, Place
+from builder.model.prose import Sentence
 
 
 class Who(StrEnum):
@@ -54,18 +55,20 @@ Piece = str | Mention | PictureHole | LinkHole
 
 @dataclass(frozen=True)
 class Prose:
-    """A block of text that is not a step: a paragraph, a list of points, a table, a subheading."""
+    """A block of text that is not a step: a paragraph, a list of points, a table, a subheading; its sentences are what it says."""
 
     pieces: tuple[Piece, ...]
     place: Place = field(default=NOWHERE, compare=False)
+    sentences: tuple[Sentence, ...] = field(default=(), compare=False)
 
 
 @dataclass(frozen=True)
 class Step:
-    """One step of an ordered list; its pieces are the inside of a list item."""
+    """One step of an ordered list; its pieces are the inside of a list item, its sentences what it says."""
 
     pieces: tuple[Piece, ...]
     place: Place = field(default=NOWHERE, compare=False)
+    sentences: tuple[Sentence, ...] = field(default=(), compare=False)
 
     @property
     def mentions(self) -> tuple[Mention, ...]:
@@ -102,6 +105,18 @@ def mentions_in(blocks: tuple[Block, ...]) -> tuple[Mention, ...]:
     return tuple(found)
 
 
+def sentences_in(blocks: tuple[Block, ...]) -> tuple[Sentence, ...]:
+    """Give everything that some blocks say, in order."""
+    found: list[Sentence] = []
+    for block in blocks:
+        if isinstance(block, Steps):
+            for step in block.steps:
+                found += step.sentences
+        elif isinstance(block, Prose):
+            found += block.sentences
+    return tuple(found)
+
+
 @dataclass(frozen=True)
 class Part:
     """A part of a lesson. `recipe` is the key of the recipe it is about, None for the first that the class makes.
@@ -123,6 +138,12 @@ class Part:
     days_later: int = 0
     cooled: bool = False
     no_raw_soap: bool = False
+    title_says: tuple[Sentence, ...] = field(default=(), compare=False)
+
+    @property
+    def sentences(self) -> tuple[Sentence, ...]:
+        """Give what it says, its heading first."""
+        return (*self.title_says, *sentences_in(self.blocks))
 
     @property
     def by_hand(self) -> bool:
@@ -148,6 +169,7 @@ class Lesson:
     introduction: tuple[Block, ...]
     parts: tuple[Part, ...]
     place: Place = field(default=NOWHERE, compare=False)
+    title_says: tuple[Sentence, ...] = field(default=(), compare=False)
 
 
 @dataclass(frozen=True)
@@ -158,3 +180,4 @@ class Page:
     title: str
     blocks: tuple[Block, ...]
     place: Place = field(default=NOWHERE, compare=False)
+    title_says: tuple[Sentence, ...] = field(default=(), compare=False)

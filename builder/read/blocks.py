@@ -7,10 +7,11 @@ from dataclasses import dataclass
 from builder.model.finding import Finding, stop
 from builder.model.lesson import CautionHere, Piece, Prose, Step, Steps
 from builder.model.place import Name, Place
+from builder.model.prose import RunningText, Sentence, sentences_of
 from builder.read.braces import standing_alone
 from builder.read.markdown import Token, parse_markdown
 from builder.read.pieces import PieceWriter, plain_text
-from builder.read.text_lines import RunningText, TextLines
+from builder.read.text_lines import TextLines
 
 # Signs of a heading that touch the word after them, so that Markdown takes them for a part of it.
 _WITHOUT_SPACE = re.compile(r"(#{1,6})([^#\s].*)")
@@ -24,6 +25,11 @@ class Heading:
     text: str
     place: Place
     written: RunningText
+
+    @property
+    def sentences(self) -> tuple[Sentence, ...]:
+        """Give what it says."""
+        return sentences_of(self.written)
 
     def place_of(self, word: str) -> Place:
         """Give the place of a word in the brackets at the end of the heading, or of the heading where it is not there as it is."""
@@ -52,7 +58,7 @@ def as_prose(steps: Steps) -> Prose:
     pieces: list[Piece] = ["<ol>\n"]
     for step in steps.steps:
         pieces += ["<li>", *step.pieces, "</li>\n"]
-    return Prose((*pieces, "</ol>\n"), steps.steps[0].place)
+    return Prose((*pieces, "</ol>\n"), steps.steps[0].place, tuple(one for step in steps.steps for one in step.sentences))
 
 
 def _runs(tokens: list[Token]) -> Iterator[list[Token]]:
@@ -72,12 +78,14 @@ def _block(run: list[Token], lines: TextLines, findings: list[Finding]) -> TextB
         return Steps(tuple(_step(item, lines, findings) for item in _items(run)))
     if first.type == "heading_open":
         writer.refuse_braces(run[1], "a heading")
-        prose = Prose(writer.write(run), place)
+        prose = Prose(writer.write(run), place, writer.sentences)
         level = int(first.tag[1])
         return Heading(level, plain_text(run[1]), place, lines.of_text(run[1])) if level <= 2 else prose
     if first.type == "paragraph_open":
-        return _standing_alone(run[1], lines) or _meant_as_heading(run[1], lines, findings) or Prose(writer.write(run), place)
-    return Prose(writer.write(run), place)
+        alone = _standing_alone(run[1], lines) or _meant_as_heading(run[1], lines, findings)
+        if alone:
+            return alone
+    return Prose(writer.write(run), place, writer.sentences)
 
 
 def _standing_alone(inline: Token, lines: TextLines) -> TextBlock | None:
@@ -111,4 +119,5 @@ def _items(run: list[Token]) -> Iterator[list[Token]]:
 
 
 def _step(item: list[Token], lines: TextLines, findings: list[Finding]) -> Step:
-    return Step(PieceWriter(lines, findings).write(item[1:-1]), lines.of_block(item[0]))
+    writer = PieceWriter(lines, findings)
+    return Step(writer.write(item[1:-1]), lines.of_block(item[0]), writer.sentences)

@@ -28,7 +28,7 @@ def read_lesson(text: str, file: str, passages: Passages, findings: list[Finding
     sound = [part for part in made if part]
     if not titled or len(sound) < len(made):
         return None
-    return Lesson(titles[0].text, opening, tuple(sound), titles[0].place)
+    return Lesson(titles[0].text, opening, tuple(sound), titles[0].place, titles[0].sentences)
 
 
 def _divide(blocks: list[TextBlock]) -> list[list[TextBlock]]:

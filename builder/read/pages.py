@@ -20,7 +20,7 @@ def read_page(text: str, file: str, findings: list[Finding]) -> Page | None:
                     findings.append(second_title(place))
                 title = title or block
             case Heading(_, words, place):
-                blocks.append(Prose((f"<h2>{escape(words)}</h2>\n",), place))
+                blocks.append(Prose((f"<h2>{escape(words)}</h2>\n",), place, block.sentences))
             case Steps():
                 blocks.append(as_prose(block))
             case PassageHere(name):
@@ -31,7 +31,7 @@ def read_page(text: str, file: str, findings: list[Finding]) -> Page | None:
     if title is None or not title.text:
         findings.append(stop("page-title-missing", Place(file, 1, 1), "This page has no title.", 'Begin it with a line "# Title".'))
         return None
-    return Page(PurePosixPath(file).stem, title.text, tuple(blocks), title.place)
+    return Page(PurePosixPath(file).stem, title.text, tuple(blocks), title.place, title.sentences)
 
 
 def second_title(place: Place) -> Finding:

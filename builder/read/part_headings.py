@@ -6,11 +6,13 @@ with no soap in their hands that still holds lye.
 """
 
 import re
+from dataclasses import replace
 
 from builder.model.finding import Finding, stop
 from builder.model.lesson import Part, Where, Who
 from builder.model.nearest import did_you_mean
 from builder.model.place import Name
+from builder.model.prose import Sentence, sentences_of
 from builder.read.amounts import parse_duration
 from builder.read.blocks import Heading
 from builder.read.text_error import AmountError
@@ -60,7 +62,14 @@ def read_part_heading(heading: Heading, findings: list[Finding]) -> Part | None:
         days_later=_days(_DAYS_LATER, time_words),
         cooled=_COOLED in said,
         no_raw_soap=_NO_RAW_SOAP in said,
+        title_says=_without_brackets(heading),
     )
+
+
+def _without_brackets(heading: Heading) -> tuple[Sentence, ...]:
+    """Give what the title says, without who does the part and for how long."""
+    content = heading.written.content
+    return sentences_of(replace(heading.written, content=content[: content.rfind("(")]))
 
 
 def _days(pattern: re.Pattern[str], words: list[str]) -> int:

@@ -8,10 +8,11 @@ from builder.model.finding import Finding, caution, stop
 from builder.model.lesson import LinkHole, Mention, PictureHole, Piece
 from builder.model.nearest import did_you_mean
 from builder.model.place import Name, Place
+from builder.model.prose import RunningText, Sentence, sentences_of
 from builder.read.braces import STANDING_ALONE, divide_brace
 from builder.read.markdown import Token, render_token
 from builder.read.text_error import quoted
-from builder.read.text_lines import RunningText, TextLines
+from builder.read.text_lines import TextLines
 
 _FROM_ELSEWHERE = re.compile(r"[a-z][a-z0-9+.-]*:|//|/", re.IGNORECASE)
 _OUTWARD = ("https://", "http://", "mailto:", "#")
@@ -35,6 +36,7 @@ class PieceWriter:
     findings: list[Finding]
     pieces: list[Piece] = field(default_factory=list)
     html_found: bool = False
+    texts: list[RunningText] = field(default_factory=list)
 
     def write(self, tokens: list[Token]) -> tuple[Piece, ...]:
         """Give the pieces of a run of block tokens."""
@@ -42,6 +44,7 @@ class PieceWriter:
         for index, token in enumerate(tokens):
             if token.type == "inline":
                 text = self.lines.of_text(token) if cell_after is None else self.lines.of_cell(token, cell_after)
+                self.texts.append(text)
                 cell_after = None if cell_after is None else text.places[0].column - 1 + len(token.content)
                 children = token.children or []
                 for number, child in enumerate(children):
@@ -52,6 +55,11 @@ class PieceWriter:
                 _align_by_class(token)
                 self._html(render_token(tokens, index))
         return tuple(self.pieces)
+
+    @property
+    def sentences(self) -> tuple[Sentence, ...]:
+        """Give what has been written, as sentences."""
+        return tuple(sentence for text in self.texts for sentence in sentences_of(text))
 
     def refuse_braces(self, inline: Token, where: str) -> None:
         """Find braces where nothing is filled in."""

@@ -1,31 +1,10 @@
 """The lines of a Markdown file, to find the place of something that stands in a block of it."""
 
-from bisect import bisect_right
 from dataclasses import dataclass
 
 from builder.model.place import Place
+from builder.model.prose import RunningText
 from builder.read.markdown import Token
-
-
-@dataclass(frozen=True)
-class RunningText:
-    """Where the lines of the text of one block stand: where each begins in that text, and the place of its beginning in the file."""
-
-    content: str
-    begins: tuple[int, ...]
-    places: tuple[Place, ...]
-
-    def place(self, begin: int, end: int) -> Place:
-        """Give the place of a piece of the text, as far as it stands in one line."""
-        line = bisect_right(self.begins, begin) - 1
-        stop = self.begins[line + 1] - 1 if line + 1 < len(self.begins) else len(self.content)
-        start = self.places[line]
-        return Place(start.file, start.line, start.column + begin - self.begins[line], max(1, min(end, stop) - begin))
-
-    @property
-    def whole(self) -> Place:
-        """Give the place of the first line."""
-        return self.place(0, len(self.content))
 
 
 @dataclass(frozen=True)

@@ -1,0 +1,103 @@
+"""Text as sentences and clauses that know where they stand, and what in them is meant."""
+
+import re
+
+import pytest
+
+from builder.model.clauses import clauses_of, is_order, stands
+from builder.model.place import Place
+from builder.model.prose import RunningText, sentences_of
+from builder.model.word_pattern import PatternError, compile_pattern
+
+
+def sentences(text, line=1):
+    lines = text.split("\n")
+    begins = tuple(sum(len(one) + 1 for one in lines[:number]) for number in range(len(lines)))
+    return sentences_of(RunningText(text, begins, tuple(Place("lesson.md", line + number, 1) for number in range(len(lines)))))
+
+
+def test_a_sentence_knows_its_line_and_column():
+    first, second = sentences("Weigh the oils. Pour {lye water} of\ncold water into the **steel** jug.")
+    assert first.words == "Weigh the oils."
+    assert second.place(0, 4) == Place("lesson.md", 1, 17, 4)
+    at = second.words.index("steel")
+    assert second.place(at, at + 5) == Place("lesson.md", 2, 23, 5)
+
+
+@pytest.mark.parametrize(
+    ("written", "said"),
+    [
+        ("Weigh {lye water} of cold water.", "Weigh cold water."),
+        ("Pour {water} onto {sodium hydroxide}.", "Pour water onto sodium hydroxide ."),
+        ("{caution: neat-essential-oil} Stir.", "Stir."),
+        ("See [our page](page:safety) first.", "See our page first."),
+    ],
+)
+def test_what_markdown_and_braces_add_is_left_out(written, said):
+    assert " ".join(sentences(written)[0].words.split()) == said
+
+
+def test_a_point_in_a_number_or_a_short_word_ends_no_sentence():
+    assert len(sentences("Weigh 2.5 g of salt, i.e. a pinch. Stir.")) == 2
+
+
+@pytest.mark.parametrize("text", ["Then slowly pour it in.", "When it is clear, stir again.", "You can pour it in.", "Pour it."])
+def test_what_orders(text):
+    assert is_order(sentences(text)[0])
+
+
+@pytest.mark.parametrize("text", ["Aluminium is eaten by lye.", "Vinegar makes it worse.", "Lye is strong."])
+def test_what_does_not_order(text):
+    assert not is_order(sentences(text)[0])
+
+
+def meant(text, word="shake"):
+    (sentence,) = sentences(text)
+    found = [(clause, match) for clause in clauses_of(sentence) for match in re.finditer(word, clause.words, re.IGNORECASE)]
+    assert found
+    return all(stands(clause, match) for clause, match in found)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Shake the jug.",
+        "Do not worry, shake the jug.",
+        "Not only stir, shake it.",
+        "Shake it for no longer than a minute.",
+        "Without a lid on it, shake the jug.",
+        "Never wait: shake it.",
+        "Do not stir it but shake it.",
+        "If it is thick, shake it.",
+        "Don't forget to shake it.",
+    ],
+)
+def test_what_is_meant(text):
+    assert meant(text)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Never shake the jug.",
+        "Do not stir, beat or shake the jug.",
+        "Never, ever, shake it.",
+        "Stir it instead of shaking it.",
+        "Stir without shaking it.",
+        "Why must nobody shake it?",
+        "If you shake it, it spits.",
+        "To shake it is forbidden.",
+        "Avoid shaking it.",
+    ],
+)
+def test_what_is_not_meant(text):
+    assert not meant(text, "shak")
+
+
+def test_a_pattern_of_words():
+    pattern = compile_pattern("<pour> ... <water> onto lye", {"pour": ("pour~", "tip~"), "water": ("water", "goat milk")})
+    assert pattern.search("Tipping the cold goat-milk onto the lye")
+    assert not pattern.search("Pour the lye into the water")
+    assert not pattern.search("Pour one two three four five six seven water onto lye")
+    with pytest.raises(PatternError):
+        compile_pattern("<nobody>", {})
