@@ -5,7 +5,6 @@ judged (the United States where there is none), and `# finds:` what must be foun
 """
 
 import re
-import shutil
 from datetime import date
 from pathlib import Path
 
@@ -67,8 +66,10 @@ def names_found(paths, region, folder):
     (folder / "shelf" / "ingredients").mkdir(parents=True)
     (folder / "shelf" / "ingredients" / "our-clear-base.yaml").write_text(_CLEAR_BASE, encoding="utf-8")
     (folder / "recipes").mkdir()
-    for path in paths:
-        shutil.copy(path, folder / "recipes")
+    for number, path in enumerate(paths):
+        # So many recipes in one studio have letters alike; each is given some of its own.
+        code = "".join("ABCDEFGHJK"[int(figure)] for figure in f"{number:03}")
+        (folder / "recipes" / path.name).write_text(f"{path.read_text(encoding='utf-8')}code: {code}\n", encoding="utf-8")
         recipe = yaml.safe_load(path.read_text(encoding="utf-8"))
         unit = "bar" if "bar" in recipe["fills"]["container"] else "container"
         made = folder / "classes" / path.stem
