@@ -43,7 +43,7 @@ def test_every_list_is_proven(key, region):
 def test_water_and_scent_go_by_the_words_of_the_region():
     made = {region: sheet(STUDIO.recipes["meadow-lotion"], region).variants[0].ingredients for region in STUDIO.label_regions}
     texts = {region: ingredient_text(listed, STUDIO.label_regions[region]) for region, listed in made.items()}
-    assert texts["US"].startswith("Water (Aqua), Sunflower oil (Helianthus Annuus Seed Oil)")
+    assert texts["US"].startswith("Water (Aqua), Helianthus Annuus (Sunflower) Seed Oil")
     assert all(text.startswith("Aqua, Helianthus Annuus Seed Oil") for region, text in texts.items() if region != "US")
     assert "Fragrance" in texts["US"]
     assert texts["Canada"].endswith("CI 77019, Parfum")

@@ -1,11 +1,13 @@
 """What a label says in the words of its region: the ingredient list and the net contents.
 
-Order comes from the ingredient list. Names: INCI names; in the United States the English name first, since a Latin name alone is not
-English (21 CFR 701.2, from memory), and colours under the name of the region's list. Net contents: a figure is cut, never rounded up;
-ounces show two decimals at most (uniform labelling regulation 27.0641), grams three digits (16 CFR 500.19(b)). In Canada two are enough
-below 100 (C.R.C. c. 417 ss. 25-27, read), and few then need a decimal sign, which English and French write differently. From one pound or
-pint on the ounces are also divided into larger units (15 USC 1453(a)(3)); below 4 lb and 1 gal the ounces in all come first (21 CFR
-701.13(j)). Outside the United States the metric figure stands alone.
+Order comes from the ingredient list. Names: INCI names; in the United States with the English in brackets, as the ingredient dictionary has
+it, since a Latin name alone is not English (21 CFR 701.2 and 701.3(c), from memory): Helianthus Annuus (Sunflower) Seed Oil. What the table
+of English names does not know has the card's English name first. Colours stand under the name of the region's list.
+
+Net contents: a figure is cut, never rounded up; ounces show two decimals at most (uniform labelling regulation 27.0641), grams three digits
+(16 CFR 500.19(b)). In Canada two are enough below 100 (C.R.C. c. 417 ss. 25-27, read), and few then need a decimal sign, which English and
+French write differently. From one pound or pint on the ounces are also divided into larger units (15 USC 1453(a)(3)); below 4 lb and 1 gal
+the ounces in all come first (21 CFR 701.13(j)). Outside the United States the metric figure stands alone.
 """
 
 from dataclasses import dataclass
@@ -75,12 +77,14 @@ def _name(entry: Declared, region: LabelRegion) -> str:
     if collective := region.collective(entry.declared_as):
         return collective
     if entry.declared_as is DeclaredAs.COLOUR:
-        name = entry.colour_name.get(region.says("colours"), name)
-    elif fold(name) == "aqua":
+        return entry.colour_name.get(region.says("colours"), name)
+    if fold(name) == "aqua":
         return region.says("water") or name
-    if region.says("names") != "English and INCI" or entry.is_allergen or entry.plain.casefold() in name.casefold():
+    if region.english is None or entry.is_allergen:
         return name
-    return f"{sentence(entry.plain)} ({name})"
+    if english := region.english.of(name):
+        return english
+    return name if entry.plain.casefold() in name.casefold() else f"{sentence(entry.plain)} ({name})"
 
 
 def _by_volume(fill: Mass, density: Density, region: str) -> str:

@@ -1,5 +1,6 @@
 """An ingredient card: what a substance is called, what it counts as, and its figures with their sources."""
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
@@ -14,6 +15,14 @@ from builder.model.quantity import Mass
 
 MICROBES = ("bacteria", "fungi")
 CHARGES = ("none", "anionic", "cationic", "amphoteric")
+
+
+_BRACKETS = re.compile(r"\s*\([^()]*\)")
+
+
+def without_brackets(inci: str) -> str:
+    """Give an INCI name without what stands in brackets, which is English and no part of it: Olea Europaea (Olive) Fruit Oil."""
+    return " ".join(_BRACKETS.sub(" ", inci).split()) or inci
 
 
 class CountsAs(StrEnum):

@@ -5,8 +5,9 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from builder.model.figure import Known, Source
-from builder.model.ingredient import DeclaredAs
+from builder.model.ingredient import DeclaredAs, without_brackets
 from builder.model.language import OWN
+from builder.model.place import fold
 
 
 @dataclass(frozen=True)
@@ -20,11 +21,31 @@ class RegionRule:
 
 
 @dataclass(frozen=True)
+class EnglishNames:
+    """The English of Latin INCI names, by their folded form: of `plants` what stands in brackets behind the name, else the `whole` name."""
+
+    plants: Mapping[str, str] = field(default_factory=dict)
+    whole: Mapping[str, str] = field(default_factory=dict)
+
+    def of(self, inci: str) -> str:
+        """Give the English form of a name; nothing where it is not known."""
+        key = fold(inci)
+        if key in self.whole or "(" in inci:
+            return self.whole.get(key, inci)
+        words = inci.split()
+        for count in range(len(words), 1, -1):
+            if english := self.plants.get(fold(" ".join(words[:count]))):
+                return " ".join((*words[:count], f"({english})", *words[count:]))
+        return ""
+
+
+@dataclass(frozen=True)
 class LabelRegion:
-    """The rules of one region for a list of ingredients, by the keys of `content/label_regions.yaml`."""
+    """The rules of one region for a list of ingredients, by the keys of `content/label_regions.yaml`, and the English that it asks for."""
 
     name: str
     rules: Mapping[str, RegionRule] = field(default_factory=dict)
+    english: EnglishNames | None = None
 
     def says(self, key: str) -> str:
         """Give what a rule says; nothing where the region has no such rule."""
@@ -97,8 +118,11 @@ class Labelling:
         return {"original list": ("original list", "extended list"), "extended list": ("extended list",)}.get(which, ())
 
     def common_name(self, name: str) -> str:
-        """Give one key for all words of all regions for water, scent and flavour, for isomers, and for any other name its folded form."""
-        folded = name.casefold()
+        """Give one key for all words of all regions for water, scent and flavour, for isomers, and for any other name its folded form.
+
+        What stands in brackets is no part of a name: Helianthus Annuus (Sunflower) Seed Oil.
+        """
+        folded = without_brackets(name).casefold()
         for allergen in self.to_name:
             if folded in allergen.counts:
                 return allergen.label_name.casefold()

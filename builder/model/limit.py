@@ -8,7 +8,7 @@ from functools import cached_property
 
 from builder.model.essential_oil import Held
 from builder.model.figure import Known, Source
-from builder.model.ingredient import ALUMINIUM, COLOUR, ESSENTIAL_OIL, SCENT, Ingredient
+from builder.model.ingredient import ALUMINIUM, COLOUR, ESSENTIAL_OIL, SCENT, Ingredient, without_brackets
 from builder.model.place import NOWHERE, Place, fold
 from builder.model.product import Product
 
@@ -155,7 +155,7 @@ class ColourRule:
 
 def names_of(card: Ingredient) -> tuple[str, ...]:
     """Give the folded names that an ingredient list declares for a card, in their order."""
-    return tuple(fold(name) for name in card.label_name.inci) if card.label_name else ()
+    return tuple(fold(without_brackets(name)) for name in card.label_name.inci) if card.label_name else ()
 
 
 def held_of(card: Ingredient, limit: Limit) -> tuple[Held, ...]:

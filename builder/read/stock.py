@@ -36,6 +36,7 @@ from builder.read.containers import read_containers
 from builder.read.essential_oils import read_constituents, with_constituents
 from builder.read.fit import Known
 from builder.read.ingredients import index_ingredients, read_ingredient
+from builder.read.label_names import read_label_names, with_english
 from builder.read.label_regions import read_label_regions
 from builder.read.label_rules import read_label_warnings, read_type_heights
 from builder.read.label_stocks import read_label_stocks
@@ -179,6 +180,7 @@ def _shipped(state: _State) -> _Shipped:
     others = tuple(one.name for one in languages.values() if not one.is_own)
     known = Known(sources, products, frozenset(unread_sources), languages=others)
     regions = _one(content, "label_regions.yaml", lambda placed: read_label_regions(placed, known, findings), set())
+    regions = with_english(regions, read_label_names(content, "tables/label_names_us.csv", known))
     allergens = read_allergens(content, "tables/fragrance_allergens_eu.csv", known)
     known = replace(known, allergens=frozenset(name for one in allergens for name in one.counts))
     constants = _one(content, "constants.yaml", lambda placed: read_constants(placed, known, findings), set())

@@ -147,11 +147,48 @@ LIST = IngredientList(
     )
 )
 
-REGIONS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)[0].label_regions
+STOCK = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)[0]
+REGIONS = STOCK.label_regions
 
 
 def test_english_names_stand_first_in_the_united_states():
-    assert ingredient_text(LIST, REGIONS["US"]) == "Water (Aqua), Glycerin, Fragrance, Ultramarine blue (Ultramarines)"
+    assert ingredient_text(LIST, REGIONS["US"]) == "Water (Aqua), Glycerin, Fragrance, Ultramarines"
+
+
+# 21 CFR 701.2 and 701.3(c), and the form of the ingredient dictionary: the first is the example of the label rules of the reference
+# collection, the others from memory. A name that nobody knows has its English first; what the supplier wrote with brackets stands.
+@pytest.mark.parametrize(
+    ("inci", "plain", "written"),
+    [
+        ("Prunus Amygdalus Dulcis Oil", "sweet almond oil", "Prunus Amygdalus Dulcis (Sweet Almond) Oil"),
+        ("Helianthus Annuus Seed Oil", "sunflower oil", "Helianthus Annuus (Sunflower) Seed Oil"),
+        ("Butyrospermum Parkii Butter", "shea butter", "Butyrospermum Parkii (Shea) Butter"),
+        ("Elaeis Guineensis Kernel Oil", "palm kernel oil", "Elaeis Guineensis (Palm) Kernel Oil"),
+        ("Citrus Aurantium Amara Flower Water", "x", "Citrus Aurantium Amara (Bitter Orange) Flower Water"),
+        ("Cera Alba", "beeswax", "Beeswax"),
+        ("Paraffinum Liquidum", "mineral oil", "Mineral Oil"),
+        ("Sucrose", "sugar", "Sucrose"),
+        ("Olea Europaea (Olive) Fruit Oil", "olive oil", "Olea Europaea (Olive) Fruit Oil"),
+        ("Bactris Gasipaes Fruit Oil", "peach palm oil", "Peach palm oil (Bactris Gasipaes Fruit Oil)"),
+        ("Cetearyl Alcohol", "cetearyl alcohol", "Cetearyl Alcohol"),
+    ],
+)
+def test_latin_names_have_their_english_in_the_united_states_alone(inci, plain, written):
+    listed = IngredientList((declared(inci, plain),))
+    assert ingredient_text(listed, REGIONS["US"]) == written
+    assert ingredient_text(listed, REGIONS["EU"]) == inci
+
+
+def test_no_card_of_the_stock_is_latin_alone_in_the_united_states():
+    region, endings = (
+        REGIONS["US"],
+        ("Oil", "Butter", "Extract", "Powder", "Flower", "Leaf", "Root", "Water", "Wax", "Seed", "Juice", "Starch"),
+    )
+    for card in STOCK.ingredients.values():
+        for inci, plain in zip(card.label_name.inci, card.label_name.plain, strict=True) if card.label_name else ():
+            written = ingredient_text(IngredientList((declared(inci, plain),)), region)
+            latin = len(inci.split()) > 2 and inci.endswith(endings) and plain.casefold() not in inci.casefold()
+            assert "(" in written or not latin, inci
 
 
 def test_inci_names_and_colour_numbers_stand_elsewhere():

@@ -122,7 +122,7 @@ def test_text_is_as_wide_as_the_layout_believes(engine, edition):
 
 
 def test_text_that_runs_over_its_edge_is_told(engine, edition):
-    block = Block(5, 5, 20, 9, ((Run("Sunflower oil (Helianthus Annuus Seed Oil)"),),))
+    block = Block(5, 5, 20, 9, ((Run("Helianthus Annuus (Sunflower) Seed Oil"),),))
     sheet = press(engine, edition, edition.studio.label_stocks["letter 2 x 4"], [cell_of((block,))])
     assert "runs over its edge" in sheet.warnings[0]
 
