@@ -21,7 +21,7 @@ CONSTANTS = {
     "fewest divisions of a weighing": Figure(Fraction(10), Fraction(10), "count", SOURCE, "here", Known.READ),
     "drops of water in a millilitre": Figure(Fraction(18), Fraction(22), "count", SOURCE, "here", Known.READ),
     "density of a liquid whose card states none": Figure(Fraction("1.261"), Fraction("1.261"), "g/mL", SOURCE, "here", Known.READ),
-    "most that scales may take from the superfat": Figure(Fraction("0.5"), Fraction("0.5"), "%", SOURCE, "here", Known.READ),
+    "most that rounding may move the superfat": Figure(Fraction(1), Fraction(1), "%", SOURCE, "here", Known.READ),
 }
 
 

@@ -25,6 +25,7 @@ from builder.check.dates_published import find_dates_that_differ
 from builder.check.doses_high import find_high_doses
 from builder.check.dust_unsaid import find_dust_unsaid
 from builder.check.emulsion import find_weak_emulsions
+from builder.check.fats_for_the_lye import find_lye_without_fat
 from builder.check.figures_missing import find_figures_missing
 from builder.check.fill_and_container import find_fills_that_do_not_fit
 from builder.check.fizz_and_water import find_fizz_and_water
@@ -46,7 +47,9 @@ from builder.check.label_unsaid import find_what_labels_leave_unsaid
 from builder.check.label_untranslated import find_labels_untranslated
 from builder.check.letters_not_in_font import find_letters_not_in_font
 from builder.check.links_broken import find_broken_links
+from builder.check.lye_during_the_cook import find_lye_left_during_the_cook
 from builder.check.lye_liquids import find_unfit_lye_liquids
+from builder.check.lye_rounding import find_superfat_moved_by_rounding
 from builder.check.lye_too_much import find_too_much_lye
 from builder.check.lye_too_strong import find_too_strong_lye
 from builder.check.lye_where_it_belongs import find_lye_out_of_place
@@ -98,6 +101,7 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_shares_not_whole,
     find_lye_out_of_place,
     find_unfit_lye_liquids,
+    find_lye_without_fat,
     find_alkalis_among_ingredients,
     find_superfat_out_of_range,
     find_figures_missing,
@@ -152,6 +156,8 @@ RULES_ON_SHEETS: tuple[Callable[[ClassSheet], Iterator[Finding]], ...] = (
 
 RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[BatchFinding]], ...] = (
     find_too_much_lye,
+    find_lye_left_during_the_cook,
+    find_superfat_moved_by_rounding,
     find_too_strong_lye,
     find_amounts_scales_cannot_weigh,
     find_short_portions,

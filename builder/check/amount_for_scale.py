@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.places import place_of_choice, place_of_line
-from builder.model.batch_sheet import Column, Weighed
+from builder.model.batch_sheet import Column, Role, Weighed
 from builder.model.plain_number import plain_number
 from builder.model.quantity import NO_MASS, Mass
 from builder.model.studio import Scale
@@ -13,6 +13,7 @@ from builder.model.studio import Scale
 def find_amounts_scales_cannot_weigh(batch: Batch) -> Iterator[BatchFinding]:
     """Compare each exact amount with the division and the reach of the scale that weighs it."""
     for column in batch.sheet.columns:
+        yield from _fats_within_what_scales_are_off(batch, column)
         for weighed in column.weighed:
             # Water below zero is a finding of its own.
             if weighed.line.exact >= NO_MASS:
@@ -27,6 +28,20 @@ def find_amounts_scales_cannot_weigh(batch: Batch) -> Iterator[BatchFinding]:
                 "Add a finer scale to studio.yaml, fill bigger portions, or remove the choice.",
                 batch.name,
             )
+
+
+def _fats_within_what_scales_are_off(batch: Batch, column: Column) -> Iterator[BatchFinding]:
+    """See that a soap whose weights are all more than nothing has a lye that could be checked."""
+    if batch.sheet.recipe.lye and column.lye is None and all(w.mass for w in column.weighed):
+        fat = next(w for w in column.weighed if w.line.role is Role.OIL)
+        off = _show(fat.scale.off, fat.scale)
+        yield batch.stop(
+            "amount-weighs-nothing",
+            place_of_line(fat.line, batch.sheet.recipe),
+            "So little fat is wanted that it could be none, by as much as the scale may be off.",
+            "Make a bigger batch, or weigh on a finer scale.",
+            f"{batch.weighed_in(column.unit)} ({_show(fat.line.exact, fat.scale)} on a scale that may be off by {off})",
+        )
 
 
 def _one(batch: Batch, column: Column, weighed: Weighed) -> Iterator[BatchFinding]:

@@ -1,24 +1,36 @@
-"""lye-too-much, lye-range-below-zero: a column of weighings that leaves lye in the soap, or may."""
+"""Lye that is left in the soap, or may be: a column of weighings with more alkali than its fats take up.
+
+lye-too-much, lye-left-by-wax, lye-range-below-zero, wax-may-leave-lye.
+"""
 
 from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
-from builder.model.batch_sheet import Column, LyeResult, Role, Weighed
+from builder.model.batch_sheet import Cause, Column, LyeResult, Role, Weighed
+from builder.model.ingredient import CountsAs
 from builder.model.plain_number import plain_number
 from builder.model.recipe import LyePlan
+
+CLEARLY = "superfat that is clearly below zero"
 
 
 def find_too_much_lye(batch: Batch) -> Iterator[BatchFinding]:
     """Look at the superfat of every column as it will be weighed: each column is a weighing of its own."""
-    plan = batch.sheet.recipe.lye
+    plan, cooked = batch.sheet.recipe.lye, batch.sheet.product.cooked
     for column in batch.sheet.columns:
-        if plan is None or column.lye is None:
+        lye = column.lye
+        if plan is None or lye is None:
             continue
-        if column.lye.superfat < 0:
-            yield _too_much(batch, plan, column, column.lye)
-        elif column.lye.lowest < 0:
-            yield _may_be_too_much(batch, plan, column, column.lye)
+        unwaxed = lye.superfat if lye.without_waxes is None else lye.without_waxes
+        if lye.superfat < 0:
+            yield _too_much(batch, plan, column, lye)
+        elif unwaxed * 100 < batch.constants[CLEARLY].typical and not cooked:
+            yield _left_by_wax(batch, plan, column, unwaxed)
+        elif lye.lowest < 0:
+            yield _may_be_too_much(batch, plan, column, lye)
+        if lye.superfat >= 0 > unwaxed and cooked:
+            yield _may_be_left_by_wax(batch, plan, column, unwaxed)
 
 
 def _too_much(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult) -> BatchFinding:
@@ -31,10 +43,37 @@ def _too_much(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult) -> Ba
     )
 
 
+def _left_by_wax(batch: Batch, plan: LyePlan, column: Column, unwaxed: Fraction) -> BatchFinding:
+    waxes = _waxes(column)
+    return batch.stop(
+        "lye-left-by-wax",
+        plan.at("superfat"),
+        f"The lye is meant for {waxes} too, and in cold process a wax takes up little or none of it: its saponification value is found "
+        "only after hours of boiling. The lye that is left would burn the skin, and no curing takes it away.",
+        f"Use less {waxes}, or raise the superfat by as much as is missing.",
+        f"{batch.weighed_in(column.unit)} (the superfat is {_percent(unwaxed)} if no wax takes lye)",
+    )
+
+
+def _may_be_left_by_wax(batch: Batch, plan: LyePlan, column: Column, unwaxed: Fraction) -> BatchFinding:
+    return batch.caution(
+        "wax-may-leave-lye",
+        plan.at("superfat"),
+        f"Lye would be left in the soap if {_waxes(column)} took none of it, and a wax takes its lye only when it is boiled for hours.",
+        "Raise the superfat by as much as is missing, use less wax, or cook until a test shows no lye, and accept this with your reason.",
+        f"{batch.weighed_in(column.unit)} ({_percent(unwaxed)} if no wax takes lye)",
+    )
+
+
 def _may_be_too_much(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult) -> BatchFinding:
     cause = lye.causes[0] if lye.causes else None
     if cause is None or lye.by_scales >= cause.takes:
         remedy = f"The scales take the most of it. {_bigger_batch(batch)}, weigh on a finer scale, or raise the superfat."
+    elif not batch.sheet.product.cooked and _is_wax(cause, column):
+        remedy = (
+            f"{cause.ingredient} takes the most of it, since a wax takes up little or no lye in cold process. "
+            "Raise the superfat, or use less of it."
+        )
     else:
         remedy = (
             f"The range of {cause.ingredient} takes the most of it. Raise the superfat, or enter the figure of your supplier's certificate "
@@ -66,6 +105,15 @@ def _finer_scale(column: Column) -> str:
 
 def _lost(weighed: Weighed) -> Fraction:
     return weighed.line.exact.grams - weighed.mass.grams
+
+
+def _waxes(column: Column) -> str:
+    names = dict.fromkeys(w.line.name.lower() for w in column.weighed if w.line.ingredient.counts_as is CountsAs.WAX)
+    return " and ".join(names)
+
+
+def _is_wax(cause: Cause, column: Column) -> bool:
+    return any(w.line.name == cause.ingredient and w.line.ingredient.counts_as is CountsAs.WAX for w in column.weighed)
 
 
 def _percent(fraction: Fraction) -> str:

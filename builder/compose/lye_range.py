@@ -43,5 +43,13 @@ def range_sentence(lye: LyeResult) -> str:
     """Say in one sentence how far the superfat may be from what is meant."""
     lowest, highest = ends(lye)
     span = f"between {lowest} and {highest}"
-    ending = "so no lye would be left over." if lye.lowest >= 0 else "and below 0% lye is left over: read the caution."
-    return f"If every figure and every weighing were off to one side at once, {span} of the fat would find no lye, {ending}"
+    return f"If every figure and every weighing were off to one side at once, {span} of the fat would find no lye{_ending(lye)}"
+
+
+def _ending(lye: LyeResult) -> str:
+    """Say that no lye can be left over only where that is so whether waxes take lye or not."""
+    if lye.lowest < 0:
+        return ", and below 0% lye is left over: read the caution."
+    if lye.lowest_without_waxes < 0:
+        return ". That counts on the wax to take its lye; if it took none, lye could be left over."
+    return ", so no lye would be left over."

@@ -2,7 +2,7 @@
 
 from builder.compose.lye_range import ends, range_sentence, view_range
 from builder.compose.views.lye import LyeFact, LyeView
-from builder.compose.wording import NBSP, grams, number, percent, sentence, weighed_together, within
+from builder.compose.wording import NBSP, grams, listed, number, percent, sentence, weighed_together, within
 from builder.model.batch_sheet import BatchSheet, Column, LyeResult, Purity, Role
 from builder.model.class_sheet import LyeAhead
 
@@ -13,10 +13,9 @@ def home_lye(sheet: BatchSheet) -> LyeView | None:
     if column.lye is None:
         return None
     facts = [_superfat(column.lye), *_parts(column.lye), _concentration(column.lye), *_in_water(column.lye)]
-    facts += [*_before_the_cook(column.lye), *_cured_bar(sheet)]
+    facts += [*_before_the_cook(column.lye), *_without_waxes(column.lye), *_cured_bar(sheet)]
     worst = min((one.lye for one in sheet.columns if one.lye), key=lambda lye: lye.lowest)
-    smallest = (f"On such scales make no batch of less than about {grams(sheet.smallest)}.",) if sheet.smallest else ()
-    return LyeView(tuple(facts), (range_sentence(worst), *smallest, *_purities(column.lye), RAW_UNTIL_CURED))
+    return LyeView(tuple(facts), (range_sentence(worst), *_smallest(sheet), *_purities(column.lye), RAW_UNTIL_CURED))
 
 
 def staff_lye(sheet: BatchSheet, ahead: LyeAhead | None, key: str) -> LyeView | None:
@@ -33,7 +32,7 @@ def staff_lye(sheet: BatchSheet, ahead: LyeAhead | None, key: str) -> LyeView | 
         LyeFact("Alkali to weigh", _named(column, Role.ALKALI)),
         LyeFact("Water beside it", _named(column, Role.LYE_WATER)),
         _superfat(lye),
-        LyeFact("Superfat, worst case both ways", worst, "Every figure and every weighing off to one side at once."),
+        LyeFact("Superfat, worst case both ways", worst, _off_at_once(lye)),
         *_worst_case(lye),
         *_parts(lye),
         *_before_the_cook(lye),
@@ -48,6 +47,13 @@ def staff_lye(sheet: BatchSheet, ahead: LyeAhead | None, key: str) -> LyeView | 
     return LyeView(tuple(facts), (*_purities(lye), *_ready_mixed(ahead)), view_range(lye, key))
 
 
+def _smallest(sheet: BatchSheet) -> tuple[str, ...]:
+    """Say how small a batch such scales can weigh, unless this one, which the studio has accepted, is smaller."""
+    if sheet.smallest is None or sheet.smallest > sheet.grams.total:
+        return ("This is a small batch for such scales: weigh each amount on the finest that holds it.",)
+    return (f"On such scales make no batch of less than about {grams(sheet.smallest)}.",)
+
+
 RAW_UNTIL_CURED = "Fresh soap is still caustic. It is safe to handle only once it has cured."
 
 
@@ -59,6 +65,12 @@ def _superfat(lye: LyeResult) -> LyeFact:
 def _concentration(lye: LyeResult) -> LyeFact:
     share = percent(lye.concentration, 1)
     return LyeFact("Lye concentration", share, f"Of 100{NBSP}g of lye solution, {number(lye.concentration * 100, 1)}{NBSP}g are lye.")
+
+
+def _off_at_once(lye: LyeResult) -> str:
+    said = "Every figure and every weighing off to one side at once"
+    counts_nothing = lye.without_waxes is not None and lye.lowest == lye.lowest_without_waxes
+    return f"{said}; at the low end the wax counts as taking no lye." if counts_nothing else f"{said}."
 
 
 def _worst_case(lye: LyeResult) -> list[LyeFact]:
@@ -109,7 +121,14 @@ def _cured_bar(sheet: BatchSheet) -> list[LyeFact]:
 def _before_the_cook(lye: LyeResult) -> list[LyeFact]:
     if lye.before_the_cook is None:
         return []
-    return [LyeFact("Superfat during the cook", percent(lye.before_the_cook, 1), "Without the fats that are added after the cook.")]
+    late = listed([within(name) for name in lye.late])
+    return [
+        LyeFact(
+            "Superfat during the cook",
+            percent(lye.before_the_cook, 1),
+            f"Only what is in the pot by then: {late} goes in after the cook, and is not there to be tested before.",
+        )
+    ]
 
 
 def _without_waxes(lye: LyeResult) -> list[LyeFact]:

@@ -160,8 +160,11 @@ class Cause:
 class LyeResult:
     """The lye of one column, from the amounts as weighed.
 
-    Shares are fractions of one. `lowest` and `highest` are the superfat in the worst case both ways; `before_the_cook` is the superfat
-    without the fats that are added after it (None where there are none), `without_waxes` what it is if no wax takes lye.
+    Shares are fractions of one. `asked` is the superfat of the exact amounts, before anything is rounded to a scale, and
+    `rounding_may_move` the most by which rounding may move that of a batch of this size. `lowest` and `highest` are the superfat in the
+    worst case both ways; in cold process the lowest counts waxes as taking no lye. `before_the_cook` is the superfat of what is in the pot
+    meanwhile, without the fats and acids that go in afterwards, which are `late`; None where there are none. `without_waxes` is the
+    superfat if no wax takes lye (None where there is no wax), `lowest_without_waxes` the same in the worst case.
     `concentration` and `water_to_lye` are by weight as weighed; `in_water` counts only the water in a liquid that takes its place.
     `water_beside` is the water that comes from elsewhere and dissolves no lye: in later liquids, in solutions of acids, in milks.
     `causes` say what makes the worst case bad, the most first; `by_scales` is what the scales alone take.
@@ -169,10 +172,15 @@ class LyeResult:
     """
 
     superfat: Fraction
+    asked: Fraction
+    rounding_may_move: Fraction
     lowest: Fraction
     highest: Fraction
     before_the_cook: Fraction | None
+    before_the_cook_lowest: Fraction | None
+    late: tuple[str, ...]
     without_waxes: Fraction | None
+    lowest_without_waxes: Fraction
     concentration: Fraction
     in_water: Fraction
     water_beside: Mass
@@ -182,6 +190,11 @@ class LyeResult:
     causes: tuple[Cause, ...]
     by_scales: Fraction
     parts: tuple[AlkaliPart, ...]
+
+    @property
+    def moved_by_rounding(self) -> Fraction:
+        """Give how much rounding to the scales has added to the superfat."""
+        return self.superfat - self.asked
 
 
 @dataclass(frozen=True)

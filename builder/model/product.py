@@ -14,6 +14,7 @@ class Product:
     `contact` is `leave-on`, `rinse-off`, `bath` or `lips`. `made_with_lye` says whether a recipe of this kind must have a lye block.
     `declared_by` is `weight` or `volume`: how the net contents are stated; `declared_by_in` says it for a region where the custom differs.
     `usual_ph` is the pH that such a product with water usually has. `meets_water`: wet hands go into its jar.
+    `cooked`: a soap that is boiled.
     """
 
     name: str
@@ -24,6 +25,7 @@ class Product:
     usual_ph: tuple[Fraction, Fraction] | None = None
     meets_water: bool = False
     declared_by_in: Mapping[str, str] = field(default_factory=dict)
+    cooked: bool = False
 
     def by_volume(self, region: str) -> bool:
         """Say whether net contents are stated by volume in a region."""

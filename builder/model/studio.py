@@ -33,14 +33,26 @@ from builder.model.typeface import Typeface
 
 @dataclass(frozen=True)
 class Scale:
-    """A scale: its division, the most it holds, and the unit in which it is read (`g` or `oz`), with the grams in one of it."""
+    """A scale: its division, the most it holds, and the unit in which it is read (`g` or `oz`), with the grams in one of it.
+
+    `accurate_to` is how far it may be off by its own maker's word; None where nothing is said of it.
+    """
 
     name: str
     division: Mass
     up_to: Mass
     unit: str
     grams_per_unit: Fraction = Fraction(1)
+    accurate_to: Mass | None = None
     place: Place = field(default=NOWHERE, compare=False)
+
+    @property
+    def off(self) -> Mass:
+        """Give how far one weighing may be off either way.
+
+        A tared weighing is two readings, each half a division off, which makes one division; more where the maker says so.
+        """
+        return max(self.division, self.accurate_to) if self.accurate_to else self.division
 
 
 @dataclass(frozen=True)

@@ -19,6 +19,7 @@ def read_products(placed: PlacedYaml, findings: list[Finding]) -> dict[str, Prod
             (shape.usual_ph.low, shape.usual_ph.high) if shape.usual_ph else None,
             shape.meets_water,
             shape.declared_by_in,
+            shape.cooked,
         )
         for name, shape in fit_each(ProductShape, placed, findings)
     }

@@ -60,5 +60,5 @@ def _scales(key: str, shapes: tuple[ScaleShape, ...], placed: PlacedYaml) -> tup
     made = []
     for number, shape in enumerate(shapes):
         division, unit = shape.reads_to
-        made.append(Scale(shape.name, division, shape.up_to, unit, grams_in(unit), placed.place(key, number)))
+        made.append(Scale(shape.name, division, shape.up_to, unit, grams_in(unit), shape.accurate_to, placed.place(key, number)))
     return tuple(made)

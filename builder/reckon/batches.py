@@ -62,7 +62,7 @@ def reckon_batch(
 ) -> BatchSheet:
     """Work out one batch: exact lines, a column of weighings per unit, portions, doses, ingredient lists, what a soap becomes, workings."""
     rules = rules.for_use(recipe.used_on, recipe.youngest_user)
-    formula = reckon_formula(recipe, cards, from_solid=scales.from_solid)
+    formula = reckon_formula(recipe, cards, from_solid=scales.from_solid, cooked=product_kind.cooked)
     total, sizing = reckon_total(recipe, formula, size)
     needed = total if asks_for_containers(size) else NO_MASS
     lines, columns, raised = _weigh(formula, total, needed, scales, Mass(constants[CUP].typical))
@@ -90,7 +90,7 @@ def reckon_batch(
         variants=variants,
         workings=tuple(workings),
         soap=soap,
-        smallest=smallest_batch(formula, scales.grams, constants),
+        smallest=smallest_batch(formula, scales.columns, constants),
         emulsion=emulsion,
     )
     return replace(sheet, towards=reckon_towards(sheet, cards, rules), asked=reckon_asked(sheet, cards, rules))

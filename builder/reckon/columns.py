@@ -7,7 +7,7 @@ from builder.model.batch_sheet import Column, Line, Role, Weighed
 from builder.model.quantity import Mass, sum_masses
 from builder.model.studio import Scale
 from builder.reckon.formula import Formula
-from builder.reckon.lye_check import check_lye
+from builder.reckon.lye_check import can_be_checked, check_lye
 from builder.reckon.rounding import pick_scale, round_down, round_near
 
 CUP = "what a weighing cup weighs"
@@ -26,10 +26,10 @@ def reckon_lines(formula: Formula, total: Mass) -> tuple[Line, ...]:
 def reckon_column(lines: Sequence[Line], formula: Formula, scales: Sequence[Scale], cup: Mass) -> Column:
     """Weigh out exact lines on scales that all read in one unit, and check the lye as weighed.
 
-    Each amount is weighed in a cup of its own, which the scale has to hold as well. A batch so small that something rounds to nothing
-    has no lye to check: a finding stops it.
+    Each amount is weighed in a cup of its own, which the scale has to hold as well. A batch so small that something rounds to nothing,
+    or that its fats may be nothing by what the scales are off, has no lye to check: a finding stops it.
     """
-    weighed = tuple(_weigh(line, scales, cup) for line in lines)
+    weighed = weigh_lines(lines, scales, cup)
     phases: dict[str, Mass] = {}
     for w in weighed:
         phases[w.line.phase] = phases.get(w.line.phase, Mass(Fraction(0))) + w.mass
@@ -41,8 +41,13 @@ def reckon_column(lines: Sequence[Line], formula: Formula, scales: Sequence[Scal
         alkali=_sum_of(weighed, Role.ALKALI),
         lye_water=_sum_of(weighed, Role.LYE_WATER),
         phase_totals=phases,
-        lye=check_lye(weighed, formula.lye) if formula.lye and all(w.mass for w in weighed) else None,
+        lye=check_lye(weighed, formula.lye) if formula.lye and can_be_checked(weighed) else None,
     )
+
+
+def weigh_lines(lines: Sequence[Line], scales: Sequence[Scale], cup: Mass) -> tuple[Weighed, ...]:
+    """Give each exact line as it will be weighed."""
+    return tuple(_weigh(line, scales, cup) for line in lines)
 
 
 def _weigh(line: Line, scales: Sequence[Scale], cup: Mass) -> Weighed:

@@ -34,13 +34,15 @@ class Alkali:
 class LyeBasis:
     """What the sums of a lye rest on: its plan, its alkalis, and the molar mass of KOH in g/mol, in which saponification is stated.
 
-    `sour` are the cards of those of its liquids that count as acids, by folded name.
+    `sour` are the cards of those of its liquids that count as acids, by folded name. `cooked` says that the soap is boiled, so that waxes
+    take their lye too.
     """
 
     plan: LyePlan
     alkalis: tuple[Alkali, ...]
     koh: Fraction
     sour: Mapping[str, Ingredient]
+    cooked: bool = False
 
 
 @dataclass(frozen=True)
@@ -66,15 +68,15 @@ def purity_of(card: Ingredient, stated: AlkaliShare) -> Purity:
     return Purity(card.name, low, (low + high) / 2, high, f"{figure.source.title}, {figure.at}", assumed)
 
 
-def lye_basis(plan: LyePlan, cards: Mapping[str, Ingredient]) -> LyeBasis:
-    """Look up the alkalis of a plan; `cards` is keyed by folded name."""
+def lye_basis(plan: LyePlan, cards: Mapping[str, Ingredient], *, cooked: bool = False) -> LyeBasis:
+    """Look up the alkalis of a plan; `cards` is keyed by folded name. `cooked` says that the soap is boiled."""
     found = []
     for share in plan.alkalis:
         card = cards[share.name.key]
         found.append(Alkali(card, share.share, purity_of(card, share)))
     liquids = {liquid.name.key: cards[liquid.name.key] for liquid in plan.liquids}
     sour = {key: card for key, card in liquids.items() if card.counts_as is CountsAs.ACID}
-    return LyeBasis(plan, tuple(found), molar_mass(cards[fold(KOH)]), sour)
+    return LyeBasis(plan, tuple(found), molar_mass(cards[fold(KOH)]), sour, cooked)
 
 
 def need_lye(

@@ -1,27 +1,34 @@
-"""The smallest batch that a set of scales can weigh sensibly: nothing too small for its scale, and the lye safe from the scales alone."""
+"""The smallest batch that scales can weigh sensibly: nothing too small for its scale, and no lye that rounding moves too far."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from fractions import Fraction
 
 from builder.model.figure import Figure
 from builder.model.quantity import Mass
 from builder.model.studio import Scale
-from builder.reckon.columns import CUP, reckon_column, reckon_lines
+from builder.reckon.columns import CUP, reckon_lines, weigh_lines
 from builder.reckon.formula import Formula
+from builder.reckon.lye_check import can_be_checked, rounding_may_move
 
 # Round weights in grams, as a person would choose them.
 CANDIDATES = tuple(Fraction(step * ten) for ten in (1, 10, 100, 1000, 10000) for step in (10, 15, 20, 25, 30, 40, 50, 60, 75))
+MOST_MOVED = "most that rounding may move the superfat"
 
 
-def smallest_batch(formula: Formula, scales: Sequence[Scale], constants: Mapping[str, Figure]) -> Mass | None:
-    """Give the smallest round weight that serves; None where no candidate does."""
+def smallest_batch(formula: Formula, columns: Iterable[Sequence[Scale]], constants: Mapping[str, Figure]) -> Mass | None:
+    """Give the smallest round weight that serves on the scales of every column; None where no candidate does."""
+    found = [_smallest(formula, scales, constants) for scales in columns]
+    return max((mass for mass in found if mass), default=None) if all(found) else None
+
+
+def _smallest(formula: Formula, scales: Sequence[Scale], constants: Mapping[str, Figure]) -> Mass | None:
     fewest = constants["fewest divisions of a weighing"].typical
-    most = constants["most that scales may take from the superfat"].typical / 100
+    most = constants[MOST_MOVED].typical / 100
     cup = Mass(constants[CUP].typical)
     for candidate in CANDIDATES:
-        column = reckon_column(reckon_lines(formula, Mass(candidate)), formula, scales, cup)
-        if any(w.line.exact < w.scale.division * fewest for w in column.weighed):
+        weighed = weigh_lines(reckon_lines(formula, Mass(candidate)), scales, cup)
+        if any(w.line.exact < w.scale.division * fewest for w in weighed):
             continue
-        if column.lye is None or column.lye.by_scales <= most:
+        if formula.lye is None or (can_be_checked(weighed) and rounding_may_move(weighed, formula.lye) <= most):
             return Mass(candidate)
     return None

@@ -58,7 +58,7 @@ def test_what_a_soap_becomes_adds_to_the_batch():
 
 def test_the_range_in_one_sentence():
     assert range_sentence(SHEET.grams.lye) == (
-        "If every figure and every weighing were off to one side at once, between 3.0% and 9.0% of the fat would find no lye, "
+        "If every figure and every weighing were off to one side at once, between 2.9% and 9.1% of the fat would find no lye, "
         "so no lye would be left over."
     )
 

@@ -13,17 +13,22 @@ from builder.read.values import word_of
 
 
 class ScaleShape(Shape):
-    """A scale: its name, its division and the most it holds."""
+    """A scale: its name, its division, the most it holds, and how far it may be off where its maker says so."""
 
     name: Text = needed("name", "bench scale")
     reads_to: Division = needed("reads to", "1 g")
     up_to: Weight = needed("up to", "5 kg")
+    accurate_to: Weight | None = maybe("accurate to", example="2 g")
 
     @model_validator(mode="after")
     def _holds_what_it_shows(self) -> Self:
         if self.reads_to[0] > self.up_to:
             wrong = "This scale holds less than the least that it can show."
             raise TextError("scale-upside-down", wrong, 'Exchange "reads to" and "up to".')
+        if self.accurate_to and self.accurate_to > self.up_to:
+            wrong = "This scale is said to be off by more than it can hold."
+            remedy = 'Write how far one weighing may be off, as its leaflet says, for example "2 g"; or leave it out.'
+            raise TextError("scale-upside-down", wrong, remedy, at=("accurate to",))
         return self
 
 
@@ -63,7 +68,7 @@ class ProfileShape(Shape):
     paper: Annotated[str, reads(word_of("letter", "A4"))] = needed("paper", "letter")
     scales: Annotated[tuple[ScaleShape, ...], NOT_EMPTY] = needed("scales", "[{name: bench scale, reads to: 1 g, up to: 5 kg}]")
     home_scales: Annotated[tuple[ScaleShape, ...], NOT_EMPTY] = needed(
-        "scales at home", "[{name: kitchen scale, reads to: 1 g, up to: 5 kg}]"
+        "scales at home", "[{name: kitchen scale, reads to: 0.1 g, up to: 2 kg}]"
     )
     emergency: EmergencyShape | None = maybe("emergency", example='{number: "911"}')
     teaching_policy: dict[str, PolicyShape] = maybe("teaching policy", {}, "{lye in the students' hands: {youngest: 18}}")

@@ -74,6 +74,7 @@ class ProductShape(Shape):
     declared_by_in: dict[str, Annotated[str, reads(word_of("weight", "volume"))]] = maybe("declared by in", {}, "{Canada: volume}")
     usual_ph: UsualPhShape | None = maybe("usual pH", example="{low: 5, high: 7.5}")
     meets_water: YesOrNo = maybe("wet hands in the jar", False)
+    cooked: YesOrNo = maybe("cooked", False)
 
 
 class RegionRuleShape(Shape):

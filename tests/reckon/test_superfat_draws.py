@@ -1,0 +1,141 @@
+"""The printed range of the superfat against 100,000 random draws of everything that it stands for.
+
+The draws know nothing of the code under test but the weights that are printed. They work by the definitions: saponification value in mg of
+KOH per g of fat (ISO 3657), superfat = 1 - (alkali - acid) / fat in mol; a fat's value anywhere in its published range, a purity anywhere
+in its own; a tared weighing is two readings, each half a division off at most, or off by what the maker says where that is more; in cold
+process a wax takes any part of its lye. Half of the draws go to an end of what they may be, where the worst cases lie.
+"""
+
+from fractions import Fraction
+from random import Random
+
+import pytest
+
+from builder.compose.lye_range import ends
+from builder.model.batch_sheet import OilsSize
+from builder.model.ingredient import CountsAs
+from builder.model.product import Product
+from builder.model.recipe import DividedBy
+from builder.model.studio import Scale
+from builder.reckon.batches import reckon_batch, weighings
+from tests.making import CONSTANTS, card, cards, fat, grams, lye, scale, share, soap
+
+BATCHES, DRAWS = 50, 1000  # for each of two columns: 100,000 in all
+OUNCE = Fraction("28.349523125")
+
+# mg of KOH per g: CXS 33 and CXS 210 (olive, coconut, palm, sunflower), BP (castor), JECFA FNP 52 (beeswax), BPC 1911 (lanolin).
+FATS = {"olive": (184, 196), "coconut": (248, 265), "palm": (190, 209), "sunflower": (187, 194), "castor": (176, 187)}
+WAXES = {"beeswax": (87, 104), "lanolin": (90, 102)}
+# g/mol computed from atomic weights; hydroxide by weight after USP-NF.
+ALKALIS = {"sodium hydroxide": (39.997, 95, 100), "potassium hydroxide": (56.1056, 85, 90)}
+KOH = 56.1056
+# g/mol, protons, assay.
+ACIDS = {"citric acid": (192.124, 3, 99.5, 100), "lactic acid": (90.078, 1, 88, 92)}
+
+STOCK = cards(
+    *(fat(name, *ends_) for name, ends_ in FATS.items()),
+    *(card(name, CountsAs.WAX, saponification=ends_) for name, ends_ in WAXES.items()),
+    *(card(name, CountsAs.ALKALI, molar_mass=molar, purity=(low, high)) for name, (molar, low, high) in ALKALIS.items()),
+    *(
+        card(name, CountsAs.ACID, molar_mass=molar, protons=protons, purity=(low, high))
+        for name, (molar, protons, low, high) in ACIDS.items()
+    ),
+)
+
+
+def accurate(division, up_to, accurate_to):
+    made = scale(division, up_to)
+    return Scale(made.name, made.division, made.up_to, made.unit, made.grams_per_unit, grams(accurate_to))
+
+
+def made_up(random):
+    """Make up a soap: two to four fats, at times a wax, an acid, two alkalis, lye ready-mixed; give it with its kind and its scales."""
+    fats = random.sample(sorted(FATS), random.randint(2, 4))
+    waxes = random.sample(sorted(WAXES), random.choice([0, 0, 1, 2]))
+    parts = {name: random.randint(10, 40) for name in fats} | {name: random.randint(1, 6) for name in waxes}
+    whole = sum(parts.values())
+    mixed = random.random() < 0.4
+    alkali = {"potassium hydroxide": 60, "sodium hydroxide": 40} if mixed else random.choice(sorted(ALKALIS))
+    plan = lye(
+        alkali,
+        superfat=random.randint(0, 12),
+        divided_by=random.choice(sorted(DividedBy)),
+        ready_mixed=share(40) if random.random() < 0.3 else None,
+    )
+    extra = {random.choice(sorted(ACIDS)): random.choice([1, 2, 3])} if random.random() < 0.4 else None
+    made = soap({name: Fraction(part * 100, whole) for name, part in parts.items()}, plan, extra)
+    cooked = random.random() < 0.4
+    kind = Product("hot-process soap" if cooked else "cold-process soap", "Soap", "rinse-off", True, "weight", cooked=cooked)
+    on = (scale(1), accurate("0.1", 200, "0.3"), scale("0.05", "200", "oz", OUNCE), scale("0.005", "16", "oz", OUNCE))
+    return made, kind, OilsSize(grams(random.choice([300, 500, 1000, 2500]))), weighings(on)
+
+
+def drawn(random):
+    """Draw from ranges: one time in four the lower end, one in four the upper end, else anything between."""
+
+    def pick(low, high, **_):
+        at = random.random()
+        return low if at < 0.25 else high if at < 0.5 else random.uniform(low, high)
+
+    return pick
+
+
+def at_the_end(*, low):
+    """Pick what brings the superfat to one end: the least fat and the most lye, or the other way round."""
+
+    def pick(lower, higher, *, adds_lye=False):
+        return lower if low is not adds_lye else higher
+
+    return pick
+
+
+def weight(weighed, pick, *, adds_lye=False):
+    """Give what a weighing may really have been."""
+    mass, half = float(weighed.mass.grams), float(weighed.scale.division.grams) / 2
+    said = float(weighed.scale.accurate_to.grams) if weighed.scale.accurate_to else 0
+    if said > 2 * half:
+        return max(mass + pick(-said, said, adds_lye=adds_lye), 0)
+    return max(mass + pick(-half, half, adds_lye=adds_lye) + pick(-half, half, adds_lye=adds_lye), 0)
+
+
+def superfat(column, cooked, pick):
+    """Work out one superfat that a column may really have."""
+    fat = alkali = acid = 0.0
+    for weighed in column.weighed:
+        name = weighed.line.ingredient.name
+        if name in FATS:
+            fat += weight(weighed, pick) * pick(*FATS[name]) / 1000 / KOH
+        elif name in WAXES:
+            fat += weight(weighed, pick) * pick(*WAXES[name]) / 1000 / KOH * (1 if cooked else pick(0, 1))
+        elif name in ACIDS:
+            molar, protons, low, high = ACIDS[name]
+            acid += weight(weighed, pick) * pick(low, high) / 100 * protons / molar
+        elif name in ALKALIS:
+            molar, low, high = ALKALIS[name]
+            purity = pick(low, high, adds_lye=True)
+            # A solution is mixed by the middle of what the solid may be, and is as much stronger or weaker as that really is.
+            hydroxide = purity / 100 if weighed.line.strength is None else 0.40 * purity / ((low + high) / 2)
+            alkali += weight(weighed, pick, adds_lye=True) * hydroxide / molar
+    return 1 - (alkali - acid) / fat
+
+
+@pytest.mark.parametrize("seed", range(5))
+def test_no_draw_leaves_the_printed_range(seed):
+    random = Random(seed)
+    for _ in range(BATCHES // 5):
+        made, kind, size, scales = made_up(random)
+        for column in reckon_batch(made, kind, size, STOCK, scales, CONSTANTS).columns:
+            found = [superfat(column, kind.cooked, drawn(random)) for _ in range(DRAWS)]
+            low, high = (Fraction(text.removesuffix("%").replace("−", "-")) / 100 for text in ends(column.lye))
+            assert low <= min(found) <= max(found) <= high
+            assert float(column.lye.lowest) - 1e-9 <= min(found) <= max(found) <= float(column.lye.highest) + 1e-9
+
+
+@pytest.mark.parametrize("seed", range(5))
+def test_the_range_is_no_wider_than_what_can_happen(seed):
+    random = Random(100 + seed)
+    for _ in range(10):
+        made, kind, size, scales = made_up(random)
+        for column in reckon_batch(made, kind, size, STOCK, scales, CONSTANTS).columns:
+            assert superfat(column, kind.cooked, at_the_end(low=True)) == pytest.approx(float(column.lye.lowest), abs=1e-9)
+            assert superfat(column, kind.cooked, at_the_end(low=False)) == pytest.approx(float(column.lye.highest), abs=1e-9)
