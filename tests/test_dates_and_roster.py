@@ -11,12 +11,12 @@ from tests.test_roster_names import layers, squeeze
 
 CLASS = FILES["classes/first-bar/class.yaml"]
 DATE = "{on: 2027-03-06 10:00, enrolled: 5}"
-ROSTER = """name,date,age,allergies,waiting
-Quillon Zarnwick,2027-03-06,34,zanthorberry,
-Ysolde Grubbenhoe,2027-03-06,41,"olive oil, wuxelroot",
-Torquil Vexmere,2027-03-06,29,"nuts, quobblenut",yes
+ROSTER = """name,date,age,allergies,settled,waiting
+Quillon Zarnwick,2027-03-06,34,zanthorberry,,
+Ysolde Grubbenhoe,2027-03-06,41,"olive oil, wuxelroot",wears frumbelo gloves,
+Torquil Vexmere,2027-03-06,29,"nuts, quobblenut",,yes
 """
-SECRETS = ("Zarnwick", "Grubbenhoe", "Vexmere", "Quillon", "Ysolde", "Torquil", "zanthorberry", "wuxelroot", "quobblenut")
+SECRETS = ("Zarnwick", "Grubbenhoe", "Vexmere", "Quillon", "Ysolde", "Torquil", "zanthorberry", "wuxelroot", "quobblenut", "frumbelo")
 
 
 def publish(tmp_path, date, roster=None, *more):

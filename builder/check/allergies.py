@@ -1,51 +1,64 @@
 """allergy-in-recipe, allergy-in-choice, allergy-unclear: people of a roster beside what their class uses and what they have chosen.
 
-All three are cautions: an allergy is not the same as a danger (a scent breathed, an oil on the skin, a nut eaten), and what is done about
-it is settled between the person and the studio. No finding repeats a name or what the person wrote.
+Whoever comes and would touch what their own allergy means stops the class, until the studio has settled it with that person and written how
+under `settled` in the roster: no reason speaks for the next person. Of those who wait, and of words that nothing here knows, it is a
+caution. No finding repeats a name, what the person wrote, or what was settled.
 """
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from builder.check.figure_words import listed
 from builder.model.allergy import AllergyFound
 from builder.model.class_sheet import ClassSheet
-from builder.model.finding import Finding, caution
+from builder.model.finding import Finding, caution, stop
 from builder.model.roster import Guest
 
-_TALK = (
-    "Talk with the person before the class; the teacher's sheet shows what was compared. A reason under `accepts:` holds for everybody of "
-    "the class."
+_TALK = "Talk with the person before the class; the teacher's sheet shows what was compared."
+_SETTLE = (
+    "Then write what you have settled, in a sentence, into the column `settled` of their line in the roster; it is printed nowhere else."
 )
+_SETTLED = "The roster says how this was settled with the person."
 
 
 def find_allergies_met(sheet: ClassSheet) -> Iterator[Finding]:
     """Look at each person of a date, those who wait included."""
-    for guest in (*sheet.guests, *sheet.waiting):
-        found = [one for allergy in guest.compared for one in allergy.found]
-        in_recipe, taken = [one for one in found if not one.choice], [one for one in found if one.taken]
-        if in_recipe:
-            yield caution(
-                "allergy-in-recipe",
-                guest.place,
-                f"{_who(guest, sheet)} writes of an allergy, and by its card or its name this is meant: {_named(in_recipe)}. It is in what "
-                "the whole group makes.",
-                f"Leave it out, or take another ingredient. {_TALK}",
-            )
-        if taken:
-            yield caution(
-                "allergy-in-choice",
-                guest.place,
-                f"{_who(guest, sheet)} has chosen what their own allergy may mean: {_named(taken)}.",
-                f"Ask whether another option is better. {_TALK}",
-            )
-        if any(allergy.unclear for allergy in guest.compared):
-            yield caution(
-                "allergy-unclear",
-                guest.place,
-                f"{_who(guest, sheet)} writes of allergies, and some of the words are known to nothing here. Those were compared with "
-                "nothing.",
-                f"Ask what is meant and write each allergen by itself, with commas between them. {_TALK}",
-            )
+    for guest in sheet.guests:
+        for finding in _met(guest, sheet, waits=False):
+            yield replace(finding, accepted=_SETTLED) if guest.settled else finding
+    for guest in sheet.waiting:
+        yield from _met(guest, sheet, waits=True)
+
+
+def _met(guest: Guest, sheet: ClassSheet, *, waits: bool) -> Iterator[Finding]:
+    found = [one for allergy in guest.compared for one in allergy.found]
+    in_recipe, taken = [one for one in found if not one.choice], [one for one in found if one.taken]
+    about, settle = frozenset({sheet.studio_class.key}), _TALK if waits else f"{_TALK} {_SETTLE}"
+    if in_recipe:
+        wrong = (
+            f"{_who(guest, sheet)} writes of an allergy, and by its card or its name this is meant: {_named(in_recipe)}. It is in what the "
+            "whole group makes."
+        )
+        remedy = f"Leave it out, or take another ingredient. {settle}"
+        if waits:
+            yield caution("allergy-in-recipe", guest.place, wrong, remedy)
+        else:
+            yield stop("allergy-in-recipe", guest.place, wrong, remedy, about=about)
+    if taken:
+        wrong = f"{_who(guest, sheet)} has chosen what their own allergy may mean: {_named(taken)}."
+        remedy = f"Ask whether another option is better. {settle}"
+        if waits:
+            yield caution("allergy-in-choice", guest.place, wrong, remedy)
+        else:
+            yield stop("allergy-in-choice", guest.place, wrong, remedy, about=about)
+    if any(allergy.unclear for allergy in guest.compared):
+        yield caution(
+            "allergy-unclear",
+            guest.place,
+            f"{_who(guest, sheet)} writes of allergies, and some of the words are known to nothing here. Those were compared with nothing.",
+            f"Ask what is meant and write each allergen by itself, with commas between them. {_TALK} A reason under `accepts:` holds for "
+            "everybody of the class.",
+        )
 
 
 def _who(guest: Guest, sheet: ClassSheet) -> str:

@@ -22,6 +22,7 @@ _BY = {
     By.NAME: "by its name",
     By.PART: "{named} is a part of it",
     By.STATEMENT: "its supplier states that it holds {named}",
+    By.HELD: "oils of its name can hold {named}",
 }
 
 
@@ -41,13 +42,15 @@ def allergy_note(studio: Studio, sheet: ClassSheet) -> str:
 
 
 def stands_with_the_people(finding: Finding) -> bool:
-    """Say whether a finding is shown beside the person whom it is about; once it is accepted, its reason stands with the other findings."""
-    return finding.name.startswith("allergy-") and finding.accepted is None
+    """Say whether a finding is shown beside the person whom it is about, with what was settled; a reason for all stands with the others."""
+    return finding.name.startswith("allergy-") and (finding.accepted is None or not finding.acceptable)
 
 
 def _lines(guest: Guest, sheet: ClassSheet) -> Iterator[str]:
     for allergy in guest.compared:
         yield from _of_one(allergy, sheet)
+    if guest.settled:
+        yield f"Settled with this person: {guest.settled}"
 
 
 def _of_one(allergy: Allergy, sheet: ClassSheet) -> Iterator[str]:

@@ -41,6 +41,7 @@ class By(StrEnum):
     NAME = "name"
     PART = "part"
     STATEMENT = "statement"
+    HELD = "held"
 
 
 @dataclass(frozen=True)

@@ -11,14 +11,14 @@ from builder.model.recipe import Choice, Recipe
 from builder.model.studio_class import ClassDate, StudioClass
 
 # The columns about people; every other one is a choice.
-PEOPLE = ("name", "date", "age", "allergies", "waiting")
+PEOPLE = ("name", "date", "age", "allergies", "settled", "waiting")
 
 
 @dataclass(frozen=True)
 class RosterRow:
     """One person as written. `cells` are those of the columns for choices, in their order; an empty text: nothing has been chosen yet.
 
-    `waiting`: there is no seat for them yet.
+    `settled`: what the studio has settled with the person about their allergies. `waiting`: there is no seat for them yet.
     """
 
     name: Name
@@ -26,6 +26,7 @@ class RosterRow:
     age: int | None
     allergies: str
     cells: tuple[Name, ...]
+    settled: str = ""
     waiting: bool = False
     place: Place = field(default=NOWHERE, compare=False)
     date_place: Place = field(default=NOWHERE, compare=False)
@@ -46,7 +47,8 @@ class Roster:
 class Guest:
     """One person of one date. `chosen` holds, by the recipe's key and the choice, the option taken (None: left out) where it is known.
 
-    `compared` are the allergies of the person, each beside what the class uses and offers. `place` is where they stand on the roster.
+    `compared` are the allergies of the person, each beside what the class uses and offers; `settled` is what
+    the studio has settled with them about it. `place` is where they stand on the roster.
     """
 
     name: str
@@ -54,6 +56,7 @@ class Guest:
     allergies: str
     chosen: Mapping[tuple[str, str], str | None]
     compared: tuple[Allergy, ...] = ()
+    settled: str = ""
     place: Place = field(default=NOWHERE, compare=False)
 
 

@@ -106,6 +106,7 @@ def _row(line: _Line, columns: Sequence[str], findings: list[Finding]) -> Roster
         date=date,
         age=age,
         allergies=by_column["allergies"].text if "allergies" in by_column else "",
+        settled=by_column["settled"].text if "settled" in by_column else "",
         waiting=bool(waiting),
         cells=tuple(cell for column, cell in by_column.items() if column not in PEOPLE),
         place=line.place,

@@ -57,6 +57,9 @@ def _meets(card: Ingredient, term: Term) -> Iterator[tuple[By, str]]:
     yield from ((By.PART, name) for name in parts if _named(name, term.names))
     if card.allergen_statement:
         yield from ((By.STATEMENT, name) for name in card.allergen_statement.contains if _named(name, term.names))
+    else:
+        held = (one.name for part in card.holds for one in part.values() if one.high)
+        yield from ((By.HELD, name) for name in dict.fromkeys(held) if _named(name, term.names))
 
 
 def _named(name: str, runs: tuple[Words, ...]) -> bool:
