@@ -6,7 +6,19 @@ from builder.model.figure import Figure, Figures, Known, Source
 from builder.model.ingredient import CountsAs, Ingredient, LabelName
 from builder.model.place import NOWHERE, Name, fold
 from builder.model.quantity import Mass, Parts, Share
-from builder.model.recipe import AlkaliShare, AmountsAs, DividedBy, Fill, LyePlan, LyeWater, Phase, Recipe, RecipeLine, WaterBy
+from builder.model.recipe import (
+    AlkaliShare,
+    AmountsAs,
+    DividedBy,
+    Fill,
+    LyePlan,
+    LyeWater,
+    Phase,
+    Recipe,
+    RecipeLine,
+    StatedPurity,
+    WaterBy,
+)
 from builder.model.studio import Scale
 
 SOURCE = Source("test", "a figure for this test", "test")
@@ -79,10 +91,8 @@ def lye(alkali="sodium hydroxide", superfat=5, water=(WaterBy.CONCENTRATION, "0.
     """Make a lye plan; `alkali` is a name, or percentages by name."""
     shares = {alkali: 100} if isinstance(alkali, str) else alkali
     purity = named.pop("purity", None)
-    made = tuple(
-        AlkaliShare(Name(name), Fraction(str(percent)) / 100, share(purity) if purity is not None else None)
-        for name, percent in shares.items()
-    )
+    pure = purity if isinstance(purity, StatedPurity) else StatedPurity(*3 * (share(purity).fraction,)) if purity is not None else None
+    made = tuple(AlkaliShare(Name(name), Fraction(str(percent)) / 100, pure) for name, percent in shares.items())
     named.setdefault("divided_by", DividedBy.EQUIVALENTS)
     by, value = water
     return LyePlan(made, share(superfat), LyeWater(by, Fraction(str(value))), **named)

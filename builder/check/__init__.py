@@ -5,9 +5,11 @@ from datetime import date
 from itertools import chain
 
 from builder.check.acceptance import accept_findings
+from builder.check.acid_strength import find_acids_of_unknown_strength
 from builder.check.acids_on_skin import find_acids_on_the_skin
 from builder.check.after_opening_missing import find_times_after_opening_missing
 from builder.check.alkali_among_ingredients import find_alkalis_among_ingredients
+from builder.check.alkali_purity import find_purities_of_solutions
 from builder.check.allergens_not_stated import find_allergens_not_stated
 from builder.check.allergies import find_allergies_met
 from builder.check.amount_for_scale import find_amounts_scales_cannot_weigh
@@ -70,6 +72,7 @@ from builder.check.price_below_materials import find_prices_below_materials
 from builder.check.reach import classes_held_back
 from builder.check.roster_choices import find_roster_choices_unknown
 from builder.check.roster_people import find_roster_people_out_of_place
+from builder.check.saponification_far_off import find_saponification_far_off
 from builder.check.scales_missing import find_scales_missing
 from builder.check.scent_left_in import find_scent_left_in
 from builder.check.shares_not_whole import find_shares_not_whole
@@ -103,6 +106,8 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_unfit_lye_liquids,
     find_lye_without_fat,
     find_alkalis_among_ingredients,
+    find_purities_of_solutions,
+    find_saponification_far_off,
     find_superfat_out_of_range,
     find_figures_missing,
     find_high_doses,
@@ -169,6 +174,7 @@ RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[BatchFinding]], ...] = (
     find_colours_not_allowed,
     find_preservative_amounts,
     find_weak_emulsions,
+    find_acids_of_unknown_strength,
     find_acids_on_the_skin,
     find_phototoxic_oils,
     find_too_much_in_soap,

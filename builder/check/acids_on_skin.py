@@ -19,7 +19,12 @@ _SUNBURN = (
 
 
 def find_acids_on_the_skin(batch: Batch) -> Iterator[BatchFinding]:
-    """Compare the pH with the least that a row asks for, the studio's own region first, and look for the caution about the sun."""
+    """Compare the pH with the least that a row asks for, the studio's own region first, and look for the caution about the sun.
+
+    Where there is lye, it has made salts of all acids: nothing of them is left to peel.
+    """
+    if batch.sheet.recipe.lye:
+        return
     of_ph = [one for one in batch.sheet.asked if one.limit.lowest_ph is not None]
     if of_ph:
         yield from _judge_ph(batch, max(of_ph, key=lambda one: (_is_near(one.limit, batch.region), one.limit.lowest_ph)))

@@ -1,7 +1,11 @@
-"""saponification-missing, molar-mass-missing, purity-missing, density-missing, drop-mass-missing: a sum that lacks a figure."""
+"""A sum that lacks a figure.
+
+saponification-missing, molar-mass-missing, purity-missing, strength-missing, density-missing, drop-mass-missing.
+"""
 
 from collections.abc import Iterator
 
+from builder.check.figure_words import inside
 from builder.model.finding import Finding, stop
 from builder.model.ingredient import CountsAs, Ingredient
 from builder.model.place import Name, Place
@@ -56,6 +60,20 @@ def _for_lye(name: Name, card: Ingredient) -> Iterator[Finding]:
             f"{card.name} takes up lye, and its card lacks the molar mass or the number of protons.",
             "Enter both on a card in shelf/ingredients/.",
         )
+    if card.counts_as is CountsAs.ACID and card.figure("purity") is None:
+        yield strength_missing(name.place, card, "it takes up lye")
+
+
+def strength_missing(place: Place, card: Ingredient, why: str) -> Finding:
+    """Say that nobody can tell how much of an acid is in it; `why` says for what that has to be known."""
+    return _missing(
+        "strength-missing",
+        place,
+        f"How strong is {inside(card)}? Its card does not say, and {why}. Acids are sold dry and in solutions of every strength: counted "
+        "as more than there is of it, it would let too much lye into a soap, and counted as less, too much acid onto the skin.",
+        "Enter `purity:` on a card in shelf/ingredients/, its share by weight from the pack, as in "
+        '`purity: [{value: 80, unit: "%", source: our-supplier, at: pack, known: supplier}]`.',
+    )
 
 
 def _for_alkalis(recipe: Recipe, studio: Studio) -> Iterator[Finding]:

@@ -62,10 +62,9 @@ def _too_sour(plan: LyePlan, studio: Studio) -> Iterator[Finding]:
 def _acid_in(liquid: LyeLiquid, card: Ingredient) -> Fraction:
     """Give the mol of protons that a liquid brings for each gram of all liquid; none where its card lacks a figure, which is a finding."""
     assay, protons, molar = (card.figure(name) for name in ("purity", "protons", "molar mass"))
-    if not (protons and molar):
+    if not (assay and protons and molar):
         return Fraction(0)
-    strength = assay.highest / 100 if assay else Fraction(1)
-    return strength * protons.typical / molar.typical * liquid.share
+    return assay.highest / 100 * protons.typical / molar.typical * liquid.share
 
 
 def _heaviest_mol(plan: LyePlan, studio: Studio) -> Fraction:
@@ -74,7 +73,7 @@ def _heaviest_mol(plan: LyePlan, studio: Studio) -> Fraction:
     for alkali in plan.alkalis:
         card = studio.ingredient(alkali.name)
         molar, purity = (card.figure("molar mass"), card.figure("purity")) if card else (None, None)
-        pure = alkali.purity.fraction if alkali.purity else purity.low / 100 if purity else None
+        pure = alkali.purity.low if alkali.purity else purity.low / 100 if purity else None
         if molar and pure:
             weights.append(molar.typical / pure)
     return max(weights)

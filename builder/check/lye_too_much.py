@@ -74,6 +74,11 @@ def _may_be_too_much(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult
             f"{cause.ingredient} takes the most of it, since a wax takes up little or no lye in cold process. "
             "Raise the superfat, or use less of it."
         )
+    elif any(cause.ingredient == purity.alkali for purity in lye.purities):
+        remedy = (
+            f"The range of {cause.ingredient} takes the most of it. Raise the superfat. For your own pack a purity from its certificate, "
+            "in `purity:` of the lye block, narrows the range; at home it does not, since another pack is used there."
+        )
     else:
         remedy = (
             f"The range of {cause.ingredient} takes the most of it. Raise the superfat, or enter the figure of your supplier's certificate "

@@ -18,6 +18,9 @@ class Known(StrEnum):
     MEASURED = "measured"
 
 
+OF_ONE_PACK = (Known.SUPPLIER, Known.MEASURED)
+
+
 @dataclass(frozen=True)
 class Source:
     """A book, standard, law or page that figures cite, under the short name `key`."""

@@ -9,7 +9,7 @@ from functools import cached_property
 
 from builder.model.declaration import Cell, Range, cells_of
 from builder.model.essential_oil import Held
-from builder.model.figure import Figure, Figures, Known, Source
+from builder.model.figure import OF_ONE_PACK, Figure, Figures, Known, Source
 from builder.model.place import NOWHERE, Place, fold
 from builder.model.quantity import Mass
 
@@ -151,6 +151,7 @@ class Ingredient:
     of the name of its soap or salt (Sodium Olivate). `oil` is which oil of the table of constituents a scent is, where its card says so.
     `oils` are those that each part of its label name may be, `holds` is what each can hold of each constituent, by folded names, and
     `stated` what its supplier states of it as a whole.
+    `replaces` is the card of the stock whose place a studio's own card takes.
     `name_places` say where each name that it answers to is written.
     """
 
@@ -179,6 +180,7 @@ class Ingredient:
     about: str = ""
     figures: Mapping[str, Figures] = field(default_factory=dict)
     drop_mass: DropMass | None = None
+    replaces: "Ingredient | None" = field(default=None, repr=False, compare=False)
     place: Place = field(default=NOWHERE, compare=False)
     name_places: Mapping[str, Place] = field(default_factory=dict, compare=False)
 
@@ -203,6 +205,13 @@ class Ingredient:
         """Give the figure in use of that name, if the card holds one."""
         figures = self.figures.get(name)
         return figures.in_use if figures else None
+
+    def figure_of_any_pack(self, name: str) -> Figure | None:
+        """Give the figure in use of that name for a pack that others buy: what the studio knows of its own pack alone does not count."""
+        own = self.figure(name)
+        if own is not None and own.known in OF_ONE_PACK and self.replaces is not None:
+            return self.replaces.figure(name) or own
+        return own
 
     @property
     def is_oily(self) -> bool:

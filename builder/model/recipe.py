@@ -77,12 +77,21 @@ class DividedBy(StrEnum):
 
 
 @dataclass(frozen=True)
+class StatedPurity:
+    """The hydroxide by weight of a solid alkali as a recipe states it, as parts of one: counted as `typical`, from `low` to `high`."""
+
+    typical: Fraction
+    low: Fraction
+    high: Fraction
+
+
+@dataclass(frozen=True)
 class AlkaliShare:
     """One alkali of a lye, its share (1 where it is the only one), and its purity where the recipe states one."""
 
     name: Name
     share: Fraction
-    purity: Share | None = None
+    purity: StatedPurity | None = None
 
 
 @dataclass(frozen=True)

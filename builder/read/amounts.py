@@ -22,7 +22,7 @@ from builder.model.quantity import (
     Temperature,
     Volume,
 )
-from builder.read.bounds import HEAT, SOLID_ALKALI
+from builder.read.bounds import HEAT
 from builder.read.kinds import EXAMPLES, Kind
 from builder.read.measures import measure
 from builder.read.numbers import NUMBER_RUN, parse_number, parse_whole_above_zero, tidy
@@ -131,16 +131,6 @@ def parse_part_of_whole(text: str) -> Share:
     share = parse_share(text)
     if share.fraction > 1:
         raise AmountError("share-over-whole", f"{quoted(text)} is more than the whole.", 'Write a percentage up to "100 %".')
-    return share
-
-
-def parse_purity(text: str) -> Share:
-    """Read the hydroxide by weight of a solid alkali."""
-    share = parse_part_of_whole(text)
-    percent = share.fraction * 100
-    if not SOLID_ALKALI.hold(percent):
-        wrong = f"No alkali has a purity of {quoted(text)}: {SOLID_ALKALI.reason}."
-        raise AmountError("purity-out-of-range", wrong, SOLID_ALKALI.remedy(percent))
     return share
 
 

@@ -14,7 +14,8 @@ from builder.model.quantity import Number
 class Bounds:
     """The least (`above`: itself outside) and the most that a figure can be, and the reason.
 
-    `slip` is the factor by which such a figure is easily wrong, and `looks` what it looks like then. `instead` says what else may be meant.
+    `slip` is the factor by which such a figure is easily wrong, and `looks` what it looks like then; with `or_slip` and `or_looks` it may
+    as well be something else, and only whoever wrote it can tell. `instead` says what else may be meant.
     """
 
     least: Number
@@ -25,6 +26,8 @@ class Bounds:
     whole: bool = False
     slip: Number | None = None
     looks: str = ""
+    or_slip: Number | None = None
+    or_looks: str = ""
     instead: str = ""
 
     def hold(self, number: Fraction) -> bool:
@@ -35,6 +38,12 @@ class Bounds:
     def remedy(self, number: Fraction) -> str:
         """Say what to write in place of a number that lies outside: what was meant, where that can be told."""
         meant = number * self.slip if self.slip else None
+        other = number * self.or_slip if self.or_slip else None
+        if meant is not None and other is not None and (self.hold(meant) or self.hold(other)):
+            return (
+                f"Which of the two is it? If {self.looks}, {self._as_meant(meant)}; if {self.or_looks}, {self._as_meant(other)}. The "
+                "certificate says which."
+            )
         if meant is not None and self.hold(meant):
             return f'This looks like {self.looks}: probably "{plain_number(meant)} {self.unit}" is meant.'
         kind, beginning = "a whole number" if self.whole else "a figure", "above" if self.above else "from"
@@ -42,14 +51,20 @@ class Bounds:
         wanted = f"Write {kind} {beginning} {least} to {most} {self.unit}".rstrip()
         return f"{wanted}. {self.instead}".rstrip()
 
+    def _as_meant(self, number: Fraction) -> str:
+        return f'write "{plain_number(number, 4)} {self.unit}"' if self.hold(number) else "it cannot be right"
 
+
+# Molar masses of potassium and of sodium hydroxide: what is stated in the one is so many times as much in the other.
+_POTASSIUM_FOR_SODIUM = Fraction("56.1056") / Fraction("39.997")
 _ASSAY = "nothing is less than none, and an assay passes the whole only by its own error"
 _KG_IN_CUBIC_METRE = "kg for each cubic metre"
 
 FIGURES = {
     "saponification": Bounds(
         20, 400, "mg/g", "waxes take some 40 mg for each g, and caprylic acid, the lightest fatty acid of a soap, takes 389 mg",
-        slip=1000, looks="g of potassium hydroxide for each g of fat",
+        slip=1000, looks="it is g of potassium hydroxide for each g of fat",
+        or_slip=1000 * _POTASSIUM_FOR_SODIUM, or_looks="it is g of sodium hydroxide for each g of fat",
     ),
     "density": Bounds(
         Fraction("0.5"), Fraction("2.5"), "g/mL", "oils lie a little below 1, syrups below 1.5; what is heavier is a crystal, no spoonful",

@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
+from builder.model.declaration import Range
 from builder.model.figure import Figure, Figures
 from builder.model.finding import Finding, stop
 from builder.model.ingredient import AllergenStatement, Certificate, DropMass, Ingredient, LabelName, Preserves
@@ -34,7 +35,7 @@ def read_ingredient(placed: PlacedYaml, known: Known, constants: Mapping[str, Fi
         counts_as=shape.counts_as,
         mixes_with=shape.mixes_with,
         also_called=shape.also_called,
-        label_name=_label_name(shape.label_name) if shape.label_name else None,
+        label_name=_label_name(shape.label_name, shape.label_shares) if shape.label_name else None,
         colour_name={region: name for region, name in (("us", colours.us), ("eu", colours.eu)) if name} if colours else {},
         declared_as=shape.declared_as,
         saponified_as=shape.saponified_as,
@@ -57,9 +58,9 @@ def read_ingredient(placed: PlacedYaml, known: Known, constants: Mapping[str, Fi
     )
 
 
-def _label_name(shape: LabelNameShape) -> LabelName:
+def _label_name(shape: LabelNameShape, shares: Mapping[int, Range]) -> LabelName:
     colours, nano = shape.numbers(shape.colours), shape.numbers(shape.nano)
-    return LabelName(shape.inci, shape.plain, shape.known, shape.ranges, shape.first_below, colours, nano)
+    return LabelName(shape.inci, shape.plain, shape.known, shares, shape.first_below, colours, nano)
 
 
 def _certificate(shape: CertificateShape) -> Certificate:
@@ -73,7 +74,9 @@ def _preserves(shape: PreservesShape) -> Preserves:
 
 def index_ingredients(stock: Iterable[Ingredient], own: Iterable[Ingredient], findings: list[Finding]) -> dict[str, Ingredient]:
     """Key ingredients by every name they answer to; each name may belong to one card only."""
-    own = tuple(own)
+    stock = tuple(stock)
+    theirs = {card.key: card for card in stock}
+    own = tuple(replace(card, replaces=theirs.get(card.key)) for card in own)
     replaced = {card.key for card in own}
     index: dict[str, Ingredient] = {}
     for card in (*(card for card in stock if card.key not in replaced), *own):

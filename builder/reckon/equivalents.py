@@ -39,8 +39,7 @@ def fat_equivalents(mass: Mass, card: Ingredient, koh: Fraction, end: End = "typ
 
 def acid_equivalents(mass: Mass, card: Ingredient, end: End = "typical") -> Fraction:
     """Give the mol of alkali that an acid takes up: mass by assay, times its protons."""
-    assay = card.figure("purity")
-    strength = min(at_end(assay, end) / 100, Fraction(1)) if assay else Fraction(1)
+    strength = min(at_end(figure_of(card, "purity"), end) / 100, Fraction(1))
     return mass.grams * strength * figure_of(card, "protons").typical / molar_mass(card)
 
 

@@ -43,14 +43,15 @@ class Formula:
 def reckon_formula(recipe: Recipe, cards: Mapping[str, Ingredient], *, from_solid: bool = False, cooked: bool = False) -> Formula:
     """Work out the shares of a recipe.
 
-    `from_solid` leaves out that the lye comes ready-mixed: at home it is mixed from the solid, at the same concentration. `cooked` says
-    that a soap is boiled.
+    `from_solid` leaves out that the lye comes ready-mixed: at home it is mixed from the solid, at the same concentration, and from a pack
+    of the student's own. `cooked` says that a soap is boiled.
     """
     workings: list[Working] = []
     bare = _recipe_lines(recipe, cards, workings)
     lye = None
     if recipe.lye is not None:
-        lye = lye_basis(replace(recipe.lye, ready_mixed=None) if from_solid else recipe.lye, cards, cooked=cooked)
+        plan = replace(recipe.lye, ready_mixed=None) if from_solid else recipe.lye
+        lye = lye_basis(plan, cards, cooked=cooked, any_pack=from_solid)
         bare += _lye_lines(bare, lye, cards)
     whole = sum((line.share for line in bare), Fraction(0))
     lines = tuple(replace(line, share=line.share / whole) for line in bare)

@@ -54,26 +54,31 @@ class LyeNeed:
     workings: tuple[Working, ...]
 
 
-def purity_of(card: Ingredient, stated: AlkaliShare) -> Purity:
+def purity_of(card: Ingredient, stated: AlkaliShare, *, any_pack: bool = False) -> Purity:
     """Give the hydroxide by weight: the recipe's own figure, or the card's with its range.
 
     A figure of the stock is an assumption, and is printed as one; a certificate or a measurement on the studio's own card is not.
+    `any_pack`: others buy the pack, so that the range of what is sold counts, and no certificate of the studio's.
     """
-    if stated.purity is not None:
-        fraction = stated.purity.fraction
-        return Purity(card.name, fraction, fraction, fraction, "", assumed=False)
-    figure = figure_of(card, "purity")
+    published = card.figure_of_any_pack("purity") if any_pack else card.figure("purity")
+    if stated.purity is not None and (published is None or not any_pack):
+        purity = stated.purity
+        return Purity(card.name, purity.low, purity.typical, purity.high, "", assumed=False)
+    figure = published or figure_of(card, "purity")
     assumed = figure.known not in (Known.SUPPLIER, Known.MEASURED)
     low, high = figure.low / 100, min(figure.highest / 100, Fraction(1))
     return Purity(card.name, low, (low + high) / 2, high, f"{figure.source.title}, {figure.at}", assumed)
 
 
-def lye_basis(plan: LyePlan, cards: Mapping[str, Ingredient], *, cooked: bool = False) -> LyeBasis:
-    """Look up the alkalis of a plan; `cards` is keyed by folded name. `cooked` says that the soap is boiled."""
+def lye_basis(plan: LyePlan, cards: Mapping[str, Ingredient], *, cooked: bool = False, any_pack: bool = False) -> LyeBasis:
+    """Look up the alkalis of a plan; `cards` is keyed by folded name.
+
+    `cooked` says that the soap is boiled, `any_pack` that others buy the alkali (see `purity_of`).
+    """
     found = []
     for share in plan.alkalis:
         card = cards[share.name.key]
-        found.append(Alkali(card, share.share, purity_of(card, share)))
+        found.append(Alkali(card, share.share, purity_of(card, share, any_pack=any_pack)))
     liquids = {liquid.name.key: cards[liquid.name.key] for liquid in plan.liquids}
     sour = {key: card for key, card in liquids.items() if card.counts_as is CountsAs.ACID}
     return LyeBasis(plan, tuple(found), molar_mass(cards[fold(KOH)]), sour, cooked)
@@ -154,11 +159,14 @@ def fat_working(card: Ingredient, mass: Mass, koh: Fraction) -> Working:
 
 def acid_working(card: Ingredient, mass: Mass) -> Working:
     """Show the equivalents of one acid."""
-    assay = card.figure("purity")
-    given = [Given("weight", mass.grams, "g")]
-    given += [Given("assay", assay.typical / 100, "of 1", f"{assay.source.title}, {assay.at}")] if assay else []
-    given += [Given("protons", figure_of(card, "protons").typical, ""), Given("molar mass", molar_mass(card), "g/mol")]
-    return Working("acid equivalents", card.name, tuple(given), acid_equivalents(mass, card), "mol")
+    assay = figure_of(card, "purity")
+    given = (
+        Given("weight", mass.grams, "g"),
+        Given("assay", assay.typical / 100, "of 1", f"{assay.source.title}, {assay.at}"),
+        Given("protons", figure_of(card, "protons").typical, ""),
+        Given("molar mass", molar_mass(card), "g/mol"),
+    )
+    return Working("acid equivalents", card.name, given, acid_equivalents(mass, card), "mol")
 
 
 def _divide(wanted: Fraction, alkalis: Sequence[Alkali], by: DividedBy) -> list[Mass]:

@@ -84,7 +84,7 @@ def test_every_alkali_and_acid_can_be_reckoned_with():
         if card.counts_as is CountsAs.ALKALI:
             assert card.figure("molar mass") and card.figure("purity"), card.name
         if card.counts_as is CountsAs.ACID:
-            assert card.figure("molar mass") and card.figure("protons"), card.name
+            assert card.figure("molar mass") and card.figure("protons") and card.figure("purity"), card.name
 
 
 def test_a_base_has_no_label_name_of_ours():

@@ -10,7 +10,7 @@ from builder.model.finding import Acceptance
 from builder.model.ingredient import CountsAs, DeclaredAs
 from builder.model.place import Place
 from builder.model.quantity import Density, Duration, Mass, Rest, Share, Temperature, Volume
-from builder.model.recipe import AmountsAs, DividedBy, WaterBy
+from builder.model.recipe import AmountsAs, DividedBy, StatedPurity, WaterBy
 from builder.model.studio_class import BatchFor, Format
 from builder.read import read_studio
 
@@ -163,7 +163,7 @@ def test_a_recipe_with_its_places(build):
     assert recipe.density.density == Density(Fraction("0.98"))
     lye = recipe.lye
     assert [(alkali.name.text, alkali.share, alkali.purity) for alkali in lye.alkalis] == [
-        ("sodium hydroxide", 1, Share(Fraction(98, 100)))
+        ("sodium hydroxide", 1, StatedPurity(*3 * (Fraction(98, 100),)))
     ]
     assert (lye.superfat, lye.water.by, lye.water.value) == (Share(Fraction(1, 20)), WaterBy.CONCENTRATION, Fraction(1, 100))
     assert lye.at("superfat") == Place("recipes/plain-bar.yaml", 14, 13, 3)
@@ -188,7 +188,7 @@ def test_a_lye_of_two_alkalis(build):
         .lye
     )
     assert [(alkali.name.text, alkali.share, alkali.purity) for alkali in lye.alkalis] == [
-        ("potassium hydroxide", Fraction(9, 10), Share(Fraction(9, 10))),
+        ("potassium hydroxide", Fraction(9, 10), StatedPurity(*3 * (Fraction(9, 10),))),
         ("sodium hydroxide", Fraction(1, 10), None),
     ]
     assert (lye.divided_by, lye.water.by, lye.water.value) == (DividedBy.WEIGHT, WaterBy.RATIO, Fraction(5, 2))

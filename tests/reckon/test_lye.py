@@ -99,7 +99,7 @@ def test_the_1908_cold_process_soap_has_its_lye_discount(equivalent, discount):
 # USP: 1 mL of 1 N NaOH neutralises 64.03 mg of anhydrous citric acid and 90.08 mg of lactic acid: 0.6247 and 0.4440 g NaOH per g.
 @pytest.mark.parametrize(("molar", "protons", "per_gram"), [("192.124", 3, 0.6247), ("90.078", 1, 0.4440)])
 def test_acids_take_lye_as_the_pharmacopoeia_says(molar, protons, per_gram):
-    acid = card("acid", CountsAs.ACID, molar_mass=molar, protons=protons)
+    acid = card("acid", CountsAs.ACID, molar_mass=molar, protons=protons, purity=100)
     assert float(acid_equivalents(grams(1), acid) * NAOH) == pytest.approx(per_gram, abs=0.0003)
 
 
@@ -248,7 +248,7 @@ def test_the_worst_case_is_the_worst_of_10_000_random_draws(seed, superfat, divi
 
 
 def test_an_acid_is_given_its_lye():
-    citric = card("citric acid", CountsAs.ACID, molar_mass="192.124", protons=3)
+    citric = card("citric acid", CountsAs.ACID, molar_mass="192.124", protons=3, purity=100)
     sheet = batch({"fat": 100}, lye(superfat=5), fat("fat", 190), citric, extra={"citric acid": 2})
     plain = batch({"fat": 100}, lye(superfat=5), fat("fat", 190))
     # 1 g of anhydrous citric acid takes 0.62455 g of sodium hydroxide (computed).

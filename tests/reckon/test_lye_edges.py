@@ -41,8 +41,8 @@ def test_without_its_wax_a_soap_has_only_its_fat_for_the_lye():
 
 
 def test_two_acids_both_take_their_lye():
-    citric = card("citric acid", CountsAs.ACID, molar_mass="192.124", protons=3)
-    lactic = card("lactic acid", CountsAs.ACID, molar_mass="90.078", protons=1)
+    citric = card("citric acid", CountsAs.ACID, molar_mass="192.124", protons=3, purity=100)
+    lactic = card("lactic acid", CountsAs.ACID, molar_mass="90.078", protons=1, purity=100)
     sheet = batch({"fat": 100}, lye(superfat=5), fat("fat", 190), citric, lactic, extra={"citric acid": 1, "lactic acid": 1})
     assert float(sheet.grams.lye.superfat) == pytest.approx(0.05, abs=1e-5)
     # 0.62455 g and 0.44403 g of sodium hydroxide for 1 g of each (computed).
@@ -52,9 +52,9 @@ def test_two_acids_both_take_their_lye():
 
 
 def test_an_assay_above_a_hundred_per_cent_counts_as_a_hundred():
-    bare = card("acid", CountsAs.ACID, molar_mass=100, protons=1)
+    pure = card("acid", CountsAs.ACID, molar_mass=100, protons=1, purity=100)
     assayed = card("acid", CountsAs.ACID, molar_mass=100, protons=1, purity="100.5")
-    assert acid_equivalents(grams(10), assayed) == acid_equivalents(grams(10), bare) == Fraction(1, 10)
+    assert acid_equivalents(grams(10), assayed) == acid_equivalents(grams(10), pure) == Fraction(1, 10)
 
 
 def test_water_counts_whole_a_liquid_by_its_figure_and_an_unknown_one_not_at_all():

@@ -57,7 +57,7 @@ def test_a_fatty_acid_frees_water_and_no_glycerol():
 
 # 1.3432 g of anhydrous trisodium citrate from 1 g of anhydrous citric acid (computed).
 def test_citric_acid_becomes_citrate():
-    citric = card("citric acid", CountsAs.ACID, molar_mass="192.124", protons=3)
+    citric = card("citric acid", CountsAs.ACID, molar_mass="192.124", protons=3, purity=100)
     made = batch({"fat": 100}, lye(superfat=5), fat("fat", 190), citric, extra={"citric acid": 2}).soap
     name, mass = made.salts[0]
     assert name == "citric acid"
@@ -91,7 +91,7 @@ number = st.fractions(150, 280, max_denominator=50)
 @given(number, number, st.integers(1, 99), st.integers(-8, 30), st.integers(85, 100), st.booleans(), st.integers(0, 3))
 def test_what_comes_out_weighs_what_went_in(one, other, part, superfat, purity, mixed, citric_percent):
     """The balance holds to the last digit, with wax, acid, ready-mixed lye, late fat and even too much lye."""
-    citric = card("citric acid", CountsAs.ACID, molar_mass="192.124", protons=3)
+    citric = card("citric acid", CountsAs.ACID, molar_mass="192.124", protons=3, purity=100)
     wax = card("wax", CountsAs.WAX, saponification=95)
     plan = lye(superfat=superfat, purity=purity, ready_mixed=share(40) if mixed else None, water=(WaterBy.CONCENTRATION, "0.25"))
     extra = {"citric acid": citric_percent, "clay": 1} if citric_percent else {"clay": 1}

@@ -5,12 +5,14 @@ from typing import Annotated, Self
 
 from pydantic import model_validator
 
+from builder.model.declaration import Range, cells_of
 from builder.model.ingredient import CHARGES, MICROBES, CountsAs, DeclaredAs
 from builder.model.plain_number import plain_number
 from builder.model.recipe import USED_ON
+from builder.read.acid_shares import acid_share
 from builder.read.bounds import DROP, SOLID_ALKALI
 from builder.read.shapes.fields import NOT_EMPTY, AllergenFamilies, Text, Texts, Weight, WholeAboveZero, YesOrNo, looks_up, reads
-from builder.read.shapes.figure import RELATIVE_DENSITY, Entries, entries_of, judge_bounds
+from builder.read.shapes.figure import RELATIVE_DENSITY, Entries, entries_of, in_use, judge_bounds
 from builder.read.shapes.label_name import AllergenStatementShape, CertificateShape, LabelNameShape
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.shapes.stock import CitationShape
@@ -128,3 +130,33 @@ class CardShape(Shape):
         if self.counts_as is CountsAs.ALKALI:
             judge_bounds(self.figures.purity, "purity", SOLID_ALKALI, "figures", "purity")
         return self
+
+    @model_validator(mode="after")
+    def _is_no_more_than_the_whole(self) -> Self:
+        purity, water = in_use(self.figures.purity), in_use(self.figures.water_content)
+        if purity and water and purity.ends[0] + water.ends[0] > 100:
+            least, of_water = plain_number(purity.ends[0]), plain_number(water.ends[0])
+            wrong = f"{least} % of it and {of_water} % of water come to more than the whole."
+            remedy = (
+                "Look both up again: each is a share by weight of what is weighed, the assay too (not of what is left once it is dried)."
+            )
+            raise TextError("assay-and-water-over-whole", wrong, remedy, at=("figures", "water content"))
+        return self
+
+    @model_validator(mode="after")
+    def _has_a_list_that_fits_its_strength(self) -> Self:
+        name = self.label_name
+        if name and not cells_of(len(name.inci), name.first_below, self.label_shares, sorted(name.numbers(name.colours))):
+            wrong = "The names on the label go against the strength of this acid."
+            remedy = "Name what there is more of first, and look the purity up again."
+            raise TextError("label-shares-impossible", wrong, remedy, at=("label name", "inci"))
+        return self
+
+    @property
+    def label_shares(self) -> dict[int, Range]:
+        """Give what is known of the shares of the parts that the label names: as stated, or by the strength of an acid."""
+        stated = self.label_name.ranges if self.label_name else {}
+        purity = in_use(self.figures.purity)
+        if self.label_name is None or purity is None or self.counts_as is not CountsAs.ACID:
+            return stated
+        return stated or acid_share(self.label_name.inci, stated, purity.ends)

@@ -10,7 +10,9 @@ from pydantic import AfterValidator, BeforeValidator, PlainValidator
 from builder.model.figure import Source
 from builder.model.product import Product
 from builder.model.quantity import Amount, Box, Count, Density, Duration, Length, Mass, Share, Temperature, Volume
+from builder.model.recipe import StatedPurity
 from builder.read import amounts, numbers, values
+from builder.read.purities import parse_purity
 from builder.read.text_error import TextError
 
 T = TypeVar("T")
@@ -73,7 +75,7 @@ Time = Annotated[Duration, reads(amounts.parse_duration)]
 DensityField = Annotated[Density, reads(amounts.parse_density)]
 Percent = Annotated[Share, reads(amounts.parse_share)]
 PartOfWhole = Annotated[Share, reads(amounts.parse_part_of_whole)]
-Purity = Annotated[Share, reads(amounts.parse_purity)]
+Purity = Annotated[StatedPurity, reads(parse_purity)]
 Superfat = Annotated[Share, reads(amounts.parse_superfat)]
 Things = Annotated[Count, reads(amounts.parse_count)]
 ThingsOrNone = Annotated[Count, reads(lambda text: amounts.parse_count(text, zero=True))]

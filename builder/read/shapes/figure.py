@@ -1,5 +1,6 @@
 """The shape of a published value: a number or a range, its unit, and where it was published."""
 
+from fractions import Fraction
 from typing import Annotated, Self
 
 from pydantic import AfterValidator, model_validator
@@ -57,6 +58,13 @@ class FigureShape(Shape):
         """Say whether only a minimum was published."""
         return self.value is None and self.high is None
 
+    @property
+    def ends(self) -> tuple[Fraction, Fraction]:
+        """Give the low and the high end, both the value itself where a single one or a minimum was published."""
+        low = self.low if self.value is None else self.value
+        assert low is not None
+        return low, low if self.high is None else self.high
+
 
 Entries = tuple[FigureShape, ...]
 
@@ -88,6 +96,11 @@ def judge_bounds(entries: Entries, figure: str, bounds: Bounds, *at: Step) -> En
                 wrong = f'"{figure}" cannot be {written}: {bounds.reason}.'
                 raise TextError("figure-out-of-range", wrong, bounds.remedy(found), at=(*at, number, end))
     return entries
+
+
+def in_use(entries: Entries) -> FigureShape | None:
+    """Give the entry in use, if there is any."""
+    return next((entry for entry in entries if entry.in_use), entries[0] if entries else None)
 
 
 def _judge_in_use(entries: Entries, both_ends: bool) -> Entries:

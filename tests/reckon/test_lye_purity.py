@@ -1,0 +1,56 @@
+"""Which purity counts: the studio's own pack in its own pots, and what is sold where others buy theirs."""
+
+from dataclasses import replace
+from fractions import Fraction
+
+import pytest
+
+from builder.model.batch_sheet import OilsSize
+from builder.model.figure import Figures, Known
+from builder.model.ingredient import CountsAs
+from builder.model.product import Product
+from builder.model.recipe import StatedPurity
+from builder.reckon.batches import reckon_batch, weighings
+from tests.making import CONSTANTS, NAOH, card, cards, fat, grams, lye, scale, share, soap
+
+BAR = Product("cold-process soap", "Soap", "rinse-off", True, "weight")
+HERE = weighings([scale("0.000001")])
+AT_HOME = weighings([scale("0.000001")], from_solid=True)
+# The pharmacopoeia's limits for sodium hydroxide, 95.0 to 100.5 % (USP-NF, from memory); hydroxide itself cannot pass the whole.
+SOLD = card("sodium hydroxide", CountsAs.ALKALI, molar_mass=NAOH, purity=(95, "100.5"))
+
+
+def superfat(plan, scales, alkali=SOLD):
+    known = cards(fat("fat", 190)) | {alkali.key: alkali}
+    return reckon_batch(soap({"fat": 100}, plan), BAR, OilsSize(grams(1000)), known, scales, CONSTANTS).grams.lye
+
+
+def stated(typical, low, high):
+    return StatedPurity(*(Fraction(str(number)) / 100 for number in (typical, low, high)))
+
+
+def test_a_stated_range_is_the_range_of_the_superfat():
+    found = superfat(lye(purity=stated(99, 97, 100), superfat=5), HERE)
+    # The alkali is weighed for 99 %; a pack of 100 % brings 100/99 of it, one of 97 % brings 97/99.
+    assert float(found.lowest) == pytest.approx(1 - 0.95 * 100 / 99, abs=1e-6)
+    assert float(found.highest) == pytest.approx(1 - 0.95 * 97 / 99, abs=1e-6)
+
+
+def test_at_home_the_range_of_what_is_sold_counts_and_no_certificate():
+    found = superfat(lye(purity=98, superfat=5), AT_HOME)
+    middle = (95 + 100) / 2
+    assert float(found.lowest) == pytest.approx(1 - 0.95 * 100 / middle, abs=1e-6)
+    assert float(found.highest) == pytest.approx(1 - 0.95 * 95 / middle, abs=1e-6)
+    assert found.purities[0].assumed
+    here = superfat(lye(purity=98, superfat=5), HERE)
+    assert float(here.highest - here.lowest) == pytest.approx(0, abs=1e-6)
+
+
+@pytest.mark.parametrize("known", [Known.SUPPLIER, Known.MEASURED])
+def test_at_home_a_card_with_the_certificate_of_the_studio_gives_way_to_the_one_that_it_replaces(known):
+    figure = replace(SOLD.figure("purity"), low=Fraction(99), high=Fraction(99), known=known)
+    own = replace(SOLD, figures={**SOLD.figures, "purity": Figures(figure)}, replaces=SOLD)
+    plan = lye(superfat=5)
+    assert float(superfat(plan, HERE, own).lowest) == pytest.approx(0.05, abs=1e-6)
+    assert superfat(plan, AT_HOME, own).lowest == superfat(plan, AT_HOME).lowest
+    assert superfat(lye(superfat=5, ready_mixed=share(40)), HERE, own).purities[0].typical == Fraction(99, 100)
