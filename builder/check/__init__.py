@@ -51,6 +51,7 @@ from builder.check.letters_not_in_font import find_letters_not_in_font
 from builder.check.links_broken import find_broken_links
 from builder.check.lye_during_the_cook import find_lye_left_during_the_cook
 from builder.check.lye_liquids import find_unfit_lye_liquids
+from builder.check.lye_named import find_lye_mistaken
 from builder.check.lye_rounding import find_superfat_moved_by_rounding
 from builder.check.lye_too_much import find_too_much_lye
 from builder.check.lye_too_strong import find_too_strong_lye
@@ -88,6 +89,7 @@ from builder.check.too_rough import find_grains_too_rough
 from builder.check.units_left_over import find_units_left_over
 from builder.check.unknown_ingredient import find_unknown_ingredients
 from builder.check.unknown_recipe import find_unknown_recipes
+from builder.check.who_weighs import find_weighing_unsettled
 from builder.model.class_sheet import ClassSheet
 from builder.model.finding import Finding
 from builder.model.label_fit import LabelFit
@@ -156,6 +158,8 @@ RULES_ON_SHEETS: tuple[Callable[[ClassSheet], Iterator[Finding]], ...] = (
     find_formats_that_differ,
     find_staff_missing,
     find_supervision_wanting,
+    find_weighing_unsettled,
+    find_lye_mistaken,
     find_allergies_met,
 )
 

@@ -15,6 +15,7 @@ from builder.compose.views.teacher import BatchView, Fact, ProductBatches, SumsV
 from builder.compose.wording import counted, grams, grams_and_ounces, listed
 from builder.model.batch_sheet import BatchSheet, PeopleSize
 from builder.model.class_sheet import ClassSheet, MadeSheet, PlannedBatch
+from builder.model.lye_solution import LyeSolution
 from builder.model.studio import Studio
 
 PURPOSES = {
@@ -32,7 +33,7 @@ def view_batches(studio: Studio, class_sheet: ClassSheet, made: MadeSheet) -> Pr
         name=sheet.recipe.name,
         containers=f"{listed([_in_all(studio, one, count) for one, count in made.fillings])} in all",
         left_over=_left_over(studio, class_sheet, made),
-        batches=tuple(_batch(studio, made, planned) for planned in made.batches),
+        batches=tuple(_batch(studio, class_sheet, planned) for planned in made.batches),
         needed=_needed(made),
         choices=view_choices(studio, made.filled),
         totals=view_totals(studio, made, has_roster=bool(class_sheet.guests)),
@@ -74,16 +75,21 @@ def sums_of(made: MadeSheet) -> tuple[SumsView, ...]:
     return tuple(view_sums(f"{planned.sheet.recipe.name}: {batch_title(planned)}", planned.sheet) for planned in made.batches)
 
 
-def _batch(studio: Studio, made: MadeSheet, planned: PlannedBatch) -> BatchView:
+def _batch(studio: Studio, class_sheet: ClassSheet, planned: PlannedBatch) -> BatchView:
     sheet = planned.sheet
-    ahead = made.lye_ahead if planned is made.batches[0] else None
     return BatchView(
         batch_title(planned),
         staff_table(sheet),
         tuple(_portions(studio, planned)),
-        staff_lye(sheet, ahead, f"{sheet.recipe.key}-{planned.purpose}"),
+        staff_lye(sheet, _solutions(class_sheet, planned), f"{sheet.recipe.key}-{planned.purpose}"),
         soap_facts(sheet),
     )
+
+
+def _solutions(class_sheet: ClassSheet, planned: PlannedBatch) -> tuple[LyeSolution, ...]:
+    """Give the lye solutions that go into the pots of a planned batch; one for several of them stands with the first."""
+    solutions = class_sheet.weighing.solutions_of(planned.sheet.recipe.name)
+    return tuple(lye for lye in solutions if lye.bottles and lye.bottles[0].purpose == planned.purpose)
 
 
 def _portions(studio: Studio, planned: PlannedBatch) -> list[Fact]:

@@ -17,18 +17,17 @@ from builder.compose.pieces import paper_filling
 from builder.compose.portion_words import container_name, containers_of, emergency_lines, left_over
 from builder.compose.supply_words import strokes_and_weight
 from builder.compose.views.bench_cards import BenchAmount, BenchCard, BenchCardsView, BenchPhase, BenchProduct, BenchStepsView
+from builder.compose.weighing_words import at_the_bench, pots_note, solution_at_the_bench
 from builder.compose.wording import counted, grams, listed, sentence, weighed
 from builder.model.batch_sheet import BatchSheet, Weighed
 from builder.model.class_sheet import ClassSheet, MadeSheet
 from builder.model.document import Document
-from builder.model.lesson import Who
-from builder.model.preparation import CupLine
 from builder.model.studio import Studio
 from builder.model.studio_class import BatchFor, Format
+from builder.model.weighing_plan import FoundAs, WeighingPlan
 
 STYLES = (*PAPER_STYLES, "bench-card.css")
-# What nobody at the bench weighs is marked, so that it does not go in twice.
-IN_A_CUP = ": ready in its marked cup"
+WHOSE_FOR_ALL = "One batch is made for all. You weigh this part of it, once, for everybody. You fill your own."
 WHOSE = {
     BatchFor.CLASS: "One batch is made for all. You fill your own.",
     BatchFor.GROUP: "One batch for your group.",
@@ -45,10 +44,12 @@ def compose_bench_cards(edition: Edition, sheet: ClassSheet) -> tuple[Document, 
 
 def _compose_cards(edition: Edition, sheet: ClassSheet) -> Document:
     title = f"Bench cards: {sheet.studio_class.title}"
-    products = tuple(_product(edition.studio, sheet, made) for made in sheet.made)
-    cards = [BenchCard(heading, people, products) for heading, people in _groups(sheet)]
+    cards = [
+        BenchCard(heading, people, tuple(_product(edition.studio, sheet, made, number) for made in sheet.made))
+        for number, (heading, people) in enumerate(_groups(sheet), start=1)
+    ]
     over = [left_over(edition.studio, sheet, made) for made in sheet.made]
-    cards[-1] = replace(cards[-1], products=tuple(replace(one, left_over=many) for one, many in zip(products, over, strict=True)))
+    cards[-1] = replace(cards[-1], products=tuple(replace(one, left_over=many) for one, many in zip(cards[-1].products, over, strict=True)))
     view = BenchCardsView(sheet_frame(edition, title, title), title, when(edition, sheet), _numbers(edition), tuple(cards))
     here = addresses.class_sheet(sheet, "bench-cards.pdf")
     return Document(here.folder, here.path, title, edition.templates.render("sheets/bench-cards.html", view), STYLES)
@@ -57,7 +58,9 @@ def _compose_cards(edition: Edition, sheet: ClassSheet) -> Document:
 def _compose_steps(edition: Edition, sheet: ClassSheet) -> Document:
     title = f"Steps at the bench: {sheet.studio_class.title}"
     sources = [
-        FlowSource(timed.part, part_sheet(sheet, timed.part)) for timed in sheet.timeline if timed.part.who in (Who.STUDENTS, Who.TOGETHER)
+        FlowSource(timed.part, part_sheet(sheet, timed.part), note=pots_note(sheet, timed.part, for_staff=False))
+        for timed in sheet.timeline
+        if timed.part.by_hand
     ]
     flow = compose_flow(edition.studio, sources, paper_filling(edition, addresses.class_folder(sheet.studio_class.key)), remind=True)
     copies = f"The same for every group: print {counted(sheet.groups, 'copy', 'copies')}."
@@ -77,17 +80,17 @@ def _numbers(edition: Edition) -> tuple[str, ...]:
     return emergency_lines(edition.studio.profile.emergency)
 
 
-def _product(studio: Studio, class_sheet: ClassSheet, made: MadeSheet) -> BenchProduct:
+def _product(studio: Studio, class_sheet: ClassSheet, made: MadeSheet, group: int) -> BenchProduct:
     sheet, batch_for = made.batch, made.make.batch_for
     also = made.batches[0].also
     counts = [(sheet, made.make.each_student), *((one, more.each_student) for one, more in zip(also, made.make.also, strict=True))]
     own = [one for one, count in counts if count]
     many = listed([containers_of(count, container_name(studio, one)) for one, count in counts if count])
-    cups = class_sheet.preparation.cups_of(sheet.recipe.name, made.batches[0].purpose)
-    phases = _phases(sheet, cups) if batch_for is not BatchFor.CLASS else ()
+    phases = _phases(sheet, class_sheet.weighing, made.batches[0].purpose, group)
+    whose = WHOSE_FOR_ALL if phases and batch_for is BatchFor.CLASS else WHOSE[batch_for]
     return BenchProduct(
         name=sheet.recipe.name,
-        whose=f"{WHOSE[batch_for]} Each of you fills {many}.",
+        whose=f"{whose} Each of you fills {many}.",
         dangers=_dangers(studio, hazards_of_recipe(studio, sheet) if phases else hazards_of_choices(studio, sheet)),
         fills=tuple(line for one in own for line in _fills(studio, one)),
         phases=phases,
@@ -107,11 +110,18 @@ def _fills(studio: Studio, sheet: BatchSheet) -> list[BenchAmount]:
     return [*cup, BenchAmount(grams(portions.fill), f"in each ({name})")]
 
 
-def _phases(sheet: BatchSheet, cups: tuple[CupLine, ...]) -> tuple[BenchPhase, ...]:
+def _phases(sheet: BatchSheet, plan: WeighingPlan, purpose: str, group: int) -> tuple[BenchPhase, ...]:
+    """Give what goes into the pot of a group; of the pot of the class what this group alone weighs for all."""
+    pairs = zip(sheet.grams.weighed, plan.of(sheet.recipe.name, purpose), strict=True)
+    mine = [(w, task) for w, task in pairs if purpose != "class" or task.group == group]
     amounts = [
-        (w.line.phase, BenchAmount(weighed(w, "g"), f"{_name(w, sheet)}{IN_A_CUP if line.in_a_cup else ''}"))
-        for w, line in zip(sheet.grams.weighed, cups, strict=True)
+        (w.line.phase, BenchAmount(weighed(w, "g"), f"{_name(w, sheet)}{at_the_bench(task)}"))
+        for w, task in mine
+        if task.found_as is not FoundAs.DISSOLVED
     ]
+    if any(task.found_as is FoundAs.DISSOLVED for _, task in mine):
+        lye = (one for one in plan.solutions_of(sheet.recipe.name) if any(bottles.purpose == purpose for bottles in one.bottles))
+        amounts += [("lye", BenchAmount(grams(one.solution), solution_at_the_bench(one))) for one in lye]
     names = dict.fromkeys(name for name, _ in amounts)
     return tuple(BenchPhase(sentence(name), tuple(amount for phase, amount in amounts if phase == name)) for name in names)
 

@@ -63,8 +63,11 @@ def _lye(sheet: ClassSheet) -> tuple[str, ...]:
         return ("Only the teacher handles lye and fresh soap.",)
     if met == {RAW_SOAP}:
         return ("Only the teacher handles lye; you work with fresh soap, in goggles and gloves.",)
-    ready = all(plan.ready_mixed for plan in plans)
-    return ("The lye is mixed before you come, and nobody handles it dry.",) if ready else ("You work with lye, in goggles and gloves.",)
+    if DRY_LYE in met:
+        return ("You work with lye, in goggles and gloves.",)
+    if all(lye.ahead for lye in sheet.weighing.solutions):
+        return ("The lye is mixed before you come, and nobody handles it dry.",)
+    return ("You work with lye that the teacher has mixed, in goggles and gloves.",)
 
 
 def _chosen(choices: list[Choice]) -> tuple[str, ...]:

@@ -18,11 +18,12 @@ from builder.model.studio import Studio
 
 @dataclass(frozen=True)
 class FlowSource:
-    """A part with the batch that it speaks of, and its time on the clock in words (empty where it has none)."""
+    """A part with the batch that it speaks of, its time on the clock in words, and for which pot it is (both empty where not needed)."""
 
     part: Part
     sheet: BatchSheet
     clock: str = ""
+    note: str = ""
 
 
 def compose_flow(
@@ -63,7 +64,7 @@ class _Flow:
     def part(self, source: FlowSource) -> FlowPart:
         self.in_part = set()
         blocks = [made for block in source.part.blocks for made in self._block(block, source.sheet)]
-        return FlowPart(source.part.title, str(source.part.who), duration(source.part.minutes), source.clock, tuple(blocks))
+        return FlowPart(source.part.title, str(source.part.who), duration(source.part.minutes), source.clock, tuple(blocks), source.note)
 
     def _block(self, block: Block, sheet: BatchSheet) -> Iterable[FlowBlock]:
         match block:

@@ -1,10 +1,13 @@
 """The lye of a batch in plain words: superfat, strength, water, and the assumptions on which the figures rest."""
 
+from collections.abc import Sequence
+
 from builder.compose.lye_range import ends, range_sentence, view_range
 from builder.compose.views.lye import LyeFact, LyeView
+from builder.compose.weighing_words import mixing_line
 from builder.compose.wording import NBSP, grams, listed, number, percent, sentence, weighed_together, within
 from builder.model.batch_sheet import BatchSheet, Column, LyeResult, Purity, Role
-from builder.model.class_sheet import LyeAhead
+from builder.model.lye_solution import LyeSolution
 
 
 def home_lye(sheet: BatchSheet) -> LyeView | None:
@@ -18,10 +21,10 @@ def home_lye(sheet: BatchSheet) -> LyeView | None:
     return LyeView(tuple(facts), (range_sentence(worst), *_smallest(sheet), *_purities(column.lye), RAW_UNTIL_CURED))
 
 
-def staff_lye(sheet: BatchSheet, ahead: LyeAhead | None, key: str) -> LyeView | None:
+def staff_lye(sheet: BatchSheet, solutions: Sequence[LyeSolution], key: str) -> LyeView | None:
     """Give what a teacher needs to know of the lye, the worst case both ways included; None where there is none.
 
-    `key` keeps the pictures of one sheet apart.
+    `solutions` are those that staff make for it. `key` keeps the pictures of one sheet apart.
     """
     column = sheet.grams
     lye = column.lye
@@ -44,7 +47,7 @@ def staff_lye(sheet: BatchSheet, ahead: LyeAhead | None, key: str) -> LyeView | 
         LyeFact("Water, percent of the oils", percent(lye.water_of_oils, 1)),
         *_cured_bar(sheet),
     ]
-    return LyeView(tuple(facts), (*_purities(lye), *_ready_mixed(ahead)), view_range(lye, key))
+    return LyeView(tuple(facts), (*_purities(lye), *_made_by_staff(solutions)), view_range(lye, key))
 
 
 def _smallest(sheet: BatchSheet) -> tuple[str, ...]:
@@ -160,11 +163,12 @@ def _purity(purity: Purity) -> str:
     )
 
 
-def _ready_mixed(ahead: LyeAhead | None) -> tuple[str, ...]:
-    if ahead is None:
-        return ()
-    return (
-        f"Ready-mixed lye of {percent(ahead.strength)} for all batches, with some to spare for what stays in the bottles, "
-        f"{grams(ahead.solution)} in all: "
-        f"{grams(ahead.solid)} of {within(ahead.alkali)}, stirred slowly into {grams(ahead.water)} of cold water.",
-    )
+def _made_by_staff(solutions: Sequence[LyeSolution]) -> tuple[str, ...]:
+    return tuple(_of_solution(lye) for lye in solutions)
+
+
+def _of_solution(lye: LyeSolution) -> str:
+    if lye.ready_mixed:
+        return f"{mixing_line(lye)}. It is for all batches, with some to spare for what stays in the bottles."
+    when = "Made ahead" if lye.ahead else "Made by the teacher"
+    return f"{mixing_line(lye)}. {when}: what students meet is this solution, and no dry lye."

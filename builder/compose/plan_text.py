@@ -8,6 +8,7 @@ from builder.compose.running import view_format
 from builder.compose.staff_words import after_rows, ahead_rows
 from builder.compose.supervision_words import POLICY, ahead_lines, carried_words, rule_rows, watch_rows
 from builder.compose.time_words import STAFF_WORDS, clock_from, run_rows
+from builder.compose.weighing_words import weighing_rows
 from builder.model.class_sheet import ClassSheet
 from builder.model.studio import Studio
 
@@ -27,6 +28,7 @@ def _lines(studio: Studio, sheet: ClassSheet) -> Iterator[str]:
     yield from _listed("Who watches whom", tuple(f"{row.who}: {row.watches}" for row in watch_rows(sheet)))
     yield from _listed("Rules that hold", tuple(f"{row.rule}: {row.asks} ({row.parts}; {row.basis})" for row in rule_rows(sheet)))
     yield from _listed("Can be done ahead", ahead_lines(sheet))
+    yield from _listed("Who weighs what", tuple(f"{row.where} ({row.batch}, {row.often}): {row.what}" for row in weighing_rows(sheet)))
     locale = locale_of(studio.profile.region)
     clock = clock_from(sheet.date.on if sheet.date else None, locale)
     yield from _listed("Before the class", tuple(f"{row.when}  {row.title} ({row.minutes})" for row in ahead_rows(sheet, locale)))

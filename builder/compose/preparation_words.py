@@ -1,4 +1,4 @@
-"""What to get ready, in words: cups and bottles, what is printed, and the check list in the order of doing."""
+"""What to get ready, in words: what is printed, and the check list in the order of doing."""
 
 from collections.abc import Iterable
 
@@ -8,42 +8,12 @@ from builder.compose.label_counts import label_totals
 from builder.compose.label_stocks import wished
 from builder.compose.staff_words import after_rows, ahead_rows
 from builder.compose.supervision_words import asks_for_eyewash, group_word, numbers, watch_rows
-from builder.compose.views.running import CheckGroup, CupRow, StaffRow
-from builder.compose.wording import counted, grams, keep_together, listed, sentence, within
+from builder.compose.views.running import CheckGroup, StaffRow
+from builder.compose.weighing_words import cup_lines, mixing_lines
+from builder.compose.wording import counted, keep_together, listed, sentence, within
 from builder.model.class_sheet import ClassSheet
-from builder.model.lesson import Who
-from builder.model.preparation import CupLine
 from builder.model.studio import Studio
 from builder.model.studio_class import Format
-
-WHO = {
-    Who.AHEAD: "ahead",
-    Who.TEACHER: "the teacher",
-    Who.STUDENTS: "students",
-    Who.TOGETHER: "together",
-    Who.AFTER: "staff, after the class",
-}
-OF_BATCH = {"class": "", "group": ", for each group", "student": ", for each student", "teacher": ", the teacher's own"}
-# What a bottle of lye has to say; its hazard statement is that of H314.
-LYE_MARK = "Danger: causes severe skin burns and eye damage"
-
-
-def cup_rows(sheet: ClassSheet) -> tuple[CupRow, ...]:
-    """Say of every weighing who does it in which part, and how often."""
-    rows: dict[tuple[str, str, str], list[str]] = {}
-    for line in sheet.preparation.cups:
-        often = "once" if line.cups == 1 else counted(line.cups, "time", "times")
-        rows.setdefault((f"{line.recipe}{OF_BATCH[line.purpose]}", _where(line), often), []).append(f"{line.ingredient} {grams(line.each)}")
-    return tuple(CupRow(recipe, where, often, "; ".join(what)) for (recipe, where, often), what in rows.items())
-
-
-def _where(line: CupLine) -> str:
-    if line.bottled:
-        return "ahead, into marked bottles"
-    if line.part is None:
-        return "ahead: no part of the lesson names it"
-    who = "staff" if line.purpose == "teacher" and line.part.by_hand else WHO[line.part.who]
-    return f"{who}: {line.part.title}"
 
 
 def check_groups(edition: Edition, sheet: ClassSheet) -> tuple[CheckGroup, ...]:
@@ -56,7 +26,7 @@ def check_groups(edition: Edition, sheet: ClassSheet) -> tuple[CheckGroup, ...]:
         CheckGroup("Days before", tuple(_staff_line(row) for row in before)),
         CheckGroup("Print", tuple(_printing(edition.studio, sheet))),
         CheckGroup("Before the class, on the clock", tuple(_staff_line(row) for row in that_day)),
-        CheckGroup("Weigh ahead, and mark", (*_bottles(sheet), *_cups(sheet))),
+        CheckGroup("Weigh ahead, and mark", (*mixing_lines(sheet), *cup_lines(sheet))),
         CheckGroup(_benches(sheet), ready.at_benches if sheet.format is not Format.DEMO else ()),
         CheckGroup("On the demo table", ready.at_demo),
         CheckGroup("At the sink", ready.at_sink),
@@ -86,26 +56,6 @@ def _printing(studio: Studio, sheet: ClassSheet) -> Iterable[str]:
     yield from label_totals(studio, sheet)
     if sheet.students and wished(studio, sheet).tags:
         yield f"Tags: {sheet.students}"
-
-
-def _bottles(sheet: ClassSheet) -> Iterable[str]:
-    for made in sheet.made:
-        if made.lye_ahead:
-            ahead = made.lye_ahead
-            yield f"Mix {grams(ahead.solution)} of lye: {grams(ahead.solid)} {within(ahead.alkali)}, {grams(ahead.water)} cold water"
-    for one in sheet.preparation.bottles:
-        yield (
-            f"{counted(one.bottles, 'bottle', 'bottles')} of {within(one.ingredient)}, at least {grams(one.each)} in each, marked: "
-            f"its name, {LYE_MARK}, {numbers(range(1, one.bottles + 1), group_word(sheet))}, the date"
-        )
-
-
-def _cups(sheet: ClassSheet) -> Iterable[str]:
-    for line in sheet.preparation.cups:
-        # One batch that staff make whole is weighed as its part says; cups are for what others find at their place.
-        if line.in_a_cup and (line.part is None or line.purpose in ("group", "student")):
-            cups = counted(line.cups, "cup", "cups")
-            yield f"{cups} of {within(line.ingredient)}, {grams(line.each)} in each, marked with name and weight"
 
 
 def _benches(sheet: ClassSheet) -> str:

@@ -1,11 +1,11 @@
 """What the teacher's sheet says of running the class: why this format, who watches whom, the plan of the room, who weighs what."""
 
 from builder.compose.format_words import advice_line, how_it_is_made, taken_home
-from builder.compose.preparation_words import cup_rows
 from builder.compose.seating import view_seating
 from builder.compose.supervision_words import POLICY, ahead_lines, carried_words, rule_rows, watch_rows
 from builder.compose.time_words import FORMATS, format_sentence
 from builder.compose.views.running import FormatView, RunningView
+from builder.compose.weighing_words import weighing_rows
 from builder.model.class_sheet import ClassSheet
 from builder.model.studio import Studio
 
@@ -30,5 +30,5 @@ def view_running(studio: Studio, sheet: ClassSheet) -> RunningView:
         ahead_lines=ahead_lines(sheet),
         policy=POLICY,
         seating=view_seating(sheet),
-        cups=cup_rows(sheet),
+        cups=weighing_rows(sheet),
     )

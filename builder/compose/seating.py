@@ -38,8 +38,14 @@ def view_seating(sheet: ClassSheet) -> SeatingView | None:
         view_box=f"-1 -1 {WIDTH + 2} {bottom + 2}",
         boxes=tuple(box for box, _ in tables),
         texts=tuple(text for box, lines in tables for text in _texts(box, lines)),
-        description=f"Plan of the room, not to scale. {said}. Keep the way to the {within(sink)} free.",
+        description=f"Plan of the room, not to scale. {said}. {_for_all(sheet)}Keep the way to the {within(sink)} free.",
     )
+
+
+def _for_all(sheet: ClassSheet) -> str:
+    """Say which groups weigh for everybody, since their benches need what stands on the demo table."""
+    groups = sheet.weighing.groups_that_weigh_for_all() if sheet.groups > 1 else ()
+    return "".join(f"{sentence(group_word(sheet))} {number} weighs for all, at the demo table. " for number in groups)
 
 
 def _texts(box: PlanBox, lines: tuple[str, ...]) -> Iterable[PlanText]:

@@ -19,11 +19,12 @@ from builder.compose.supply_words import view_supplies
 from builder.compose.time_words import STAFF_WORDS, Clock, clock_from, run_rows
 from builder.compose.views.lesson import LessonFlow
 from builder.compose.views.teacher import Fact, FindingView, TeacherView
+from builder.compose.weighing_words import pots_note
 from builder.compose.wording import counted, duration, whole_minutes
 from builder.model.class_sheet import ClassSheet
 from builder.model.document import Document
 from builder.model.finding import Finding
-from builder.model.lesson import Where, Who
+from builder.model.lesson import Part, Where, Who
 
 STYLES = (*PAPER_STYLES, "teacher.css")
 
@@ -64,10 +65,14 @@ def _flows(edition: Edition, sheet: ClassSheet, read_clock: Clock) -> tuple[Less
     """Lay out what is done ahead, in class and after it as one run: steps count on, a caution comes whole once and then as one line."""
     lesson = sheet.studio_class.lesson
     ahead = [part for part in lesson.parts if part.who is Who.AHEAD and part.where is not Where.HOME_ONLY]
-    sources = [FlowSource(part, part_sheet(sheet, part)) for part in ahead]
-    sources += [FlowSource(timed.part, part_sheet(sheet, timed.part), read_clock(timed.begins)) for timed in sheet.timeline]
+
+    def source(part: Part, time: str = "") -> FlowSource:
+        return FlowSource(part, part_sheet(sheet, part), time, pots_note(sheet, part, for_staff=True))
+
+    sources = [source(part) for part in ahead]
+    sources += [source(timed.part, read_clock(timed.begins)) for timed in sheet.timeline]
     times = [row.when for row in after_rows(sheet, edition.locale)]
-    sources += [FlowSource(one.part, part_sheet(sheet, one.part), time) for one, time in zip(sheet.after, times, strict=True)]
+    sources += [source(one.part, time) for one, time in zip(sheet.after, times, strict=True)]
     filling = paper_filling(edition, addresses.class_folder(sheet.studio_class.key))
     whole = compose_flow(edition.studio, sources, filling, [made.batch for made in sheet.made], remind=True)
     begins, ends = len(ahead), len(ahead) + len(sheet.timeline)

@@ -1,11 +1,12 @@
 """What the calculation pass makes of a class: its batches for the people who come, its home batches, its clock."""
 
 from dataclasses import dataclass, replace
-from fractions import Fraction
 
 from builder.model.batch_sheet import BatchSheet, Variant
 from builder.model.clock import StaffPart, TimedPart
 from builder.model.cost import Cost, Jug
+from builder.model.lesson import Part
+from builder.model.lye_solution import LyeSolution
 from builder.model.preparation import Preparation
 from builder.model.product import Product
 from builder.model.quantity import Mass
@@ -13,6 +14,7 @@ from builder.model.roster import Guest
 from builder.model.studio_class import ClassDate, Format, HomeSize, Make, StudioClass
 from builder.model.supervision import Supervision
 from builder.model.teaching import Teaching
+from builder.model.weighing_plan import WeighingPlan, group_that_does
 
 
 @dataclass(frozen=True)
@@ -34,20 +36,6 @@ class Needed:
 
     ingredient: str
     mass: Mass
-
-
-@dataclass(frozen=True)
-class LyeAhead:
-    """How the studio mixes its ready-mixed lye from solid alkali: both weights make `solution`, of the stated strength.
-
-    It holds a little more than the batches need, for what stays in the bottles.
-    """
-
-    alkali: str
-    solution: Mass
-    solid: Mass
-    water: Mass
-    strength: Fraction
 
 
 @dataclass(frozen=True)
@@ -101,7 +89,7 @@ class MadeSheet:
     """One product of a class: its batches, what they need in all, how many containers there are, its home batches, its choices in all.
 
     `also_containers` are the numbers of the other containers that its batches fill, in the order of the class file.
-    `jugs` say what a pack of each ready-made base serves.
+    `ready_mixed` are its ready-mixed lyes, one for each alkali. `jugs` say what a pack of each ready-made base serves.
     `finishes` are those of all labels of each kind of container, the students' in the order of the roster, then the spare ones'.
     """
 
@@ -110,7 +98,7 @@ class MadeSheet:
     needed: tuple[Needed, ...]
     containers: int
     home: tuple[HomeBatch, ...]
-    lye_ahead: LyeAhead | None = None
+    ready_mixed: tuple[LyeSolution, ...] = ()
     also_containers: tuple[int, ...] = ()
     jugs: tuple[Jug, ...] = ()
     choices: tuple[ChoiceTotal, ...] = ()
@@ -152,6 +140,7 @@ class ClassSheet:
     teaching: Teaching
     supervision: Supervision
     preparation: Preparation
+    weighing: WeighingPlan
     cost: Cost | None = None
     guests: tuple[Guest, ...] = ()
     waiting: tuple[Guest, ...] = ()
@@ -181,6 +170,10 @@ class ClassSheet:
     def unclaimed(self, each_student: int) -> int:
         """Give how many containers the batch of the last group fills beyond its people: every group makes the batch of a whole one."""
         return (self.studio_class.group_size - self.last_group) * each_student if self.groups else 0
+
+    def group_that_does(self, part: Part) -> int | None:
+        """Give the number of the group that does a part for all; None where no single one does."""
+        return group_that_does(part, self.groups)
 
     def without_names(self) -> "ClassSheet":
         """Give the sheet as it may be published: without those who come, and without those who wait."""

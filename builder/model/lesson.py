@@ -123,7 +123,8 @@ class Part:
 
     `days_before` counts for what is done ahead and `days_later` for what staff do after the class: 0 on the day itself. `in_the_wait`: it
     is done while the wait before it lasts. `cooled`: what was hot in the parts before it has cooled or been put away when it begins.
-    `no_raw_soap`: students meet no soap in it that still holds lye, though the recipe is made with lye.
+    `no_raw_soap`: students meet no soap in it that still holds lye, though the recipe is made with lye. `group` is the number of the one
+    group that does it for all, where one does.
     """
 
     title: str
@@ -138,6 +139,7 @@ class Part:
     days_later: int = 0
     cooled: bool = False
     no_raw_soap: bool = False
+    group: int | None = None
     title_says: tuple[Sentence, ...] = field(default=(), compare=False)
 
     @property

@@ -19,7 +19,10 @@ def weighings_named(studio: Studio, column: Column, name: Name) -> tuple[Weighed
     An ingredient that is also the water of the lye is meant as it stands in the phases.
     """
     if name.key in LYE_ROLES:
-        return tuple(w for w in column.weighed if w.line.role in LYE_ROLES[name.key])
+        named = tuple(w for w in column.weighed if w.line.role in LYE_ROLES[name.key])
+        # Of ready-mixed lye the solution is what its bottles hold; the water beside it is never poured into the lye.
+        solutions = tuple(w for w in named if w.line.strength is not None)
+        return solutions if name.key == "lye solution" and solutions else named
     card = studio.ingredient(name)
     mine = tuple(w for w in column.weighed if card and w.line.ingredient.key == card.key)
     beside_the_lye = tuple(w for w in mine if w.line.role is not Role.LYE_WATER)

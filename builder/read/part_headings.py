@@ -1,8 +1,8 @@
 """The heading of a part, `Title (who, minutes, ...)`, becomes what it says: who does it, for how long, where, about which recipe.
 
-Five more words say how things stand: `2 days before`, of what is done ahead, `2 days later`, of what staff do after the class, `in the
-wait`, of what is done while a wait lasts, `cooled`, of what begins when nothing is hot any more, and `no raw soap`, of what students do
-with no soap in their hands that still holds lye.
+Six more words say how things stand: `2 days before`, of what is done ahead, `2 days later`, of what staff do after the class, `in the
+wait`, of what is done while a wait lasts, `cooled`, of what begins when nothing is hot any more, `no raw soap`, of what students do
+with no soap in their hands that still holds lye, and `group 2`, of what one group does for all.
 """
 
 import re
@@ -21,6 +21,7 @@ _HEADING = re.compile(r"(.*?)\s*\(([^()]*)\)")
 _RECIPE = re.compile(r"[a-z0-9]+(?:-[a-z0-9]+)*")
 _DAYS_BEFORE = re.compile(r"(\d{1,3}) days? before", re.ASCII | re.IGNORECASE)
 _DAYS_LATER = re.compile(r"(\d{1,3}) days? later", re.ASCII | re.IGNORECASE)
+_GROUP = re.compile(r"group ([1-9]\d?)", re.ASCII | re.IGNORECASE)
 _IN_THE_WAIT, _COOLED, _NO_RAW_SOAP = "in the wait", "cooled", "no raw soap"
 _WHERE = {where.value: where for where in (Where.CLASS_ONLY, Where.HOME_ONLY)}
 _EXAMPLE = '"## Melt the butters (students, 15 min)"'
@@ -57,11 +58,12 @@ def read_part_heading(heading: Heading, findings: list[Finding]) -> Part | None:
         where=where,
         recipe=recipe,
         place=heading.place,
-        days_before=_days(_DAYS_BEFORE, time_words),
+        days_before=_number(_DAYS_BEFORE, time_words),
         in_the_wait=_IN_THE_WAIT in said,
-        days_later=_days(_DAYS_LATER, time_words),
+        days_later=_number(_DAYS_LATER, time_words),
         cooled=_COOLED in said,
         no_raw_soap=_NO_RAW_SOAP in said,
+        group=_number(_GROUP, time_words) or None,
         title_says=_without_brackets(heading),
     )
 
@@ -72,18 +74,19 @@ def _without_brackets(heading: Heading) -> tuple[Sentence, ...]:
     return sentences_of(replace(heading.written, content=content[: content.rfind("(")]))
 
 
-def _days(pattern: re.Pattern[str], words: list[str]) -> int:
+def _number(pattern: re.Pattern[str], words: list[str]) -> int:
     return next((int(match[1]) for match in map(pattern.fullmatch, words) if match), 0)
 
 
 def _divide(words: list[str]) -> tuple[list[str], list[str]]:
-    """Take out the words on other days, waits and what has cooled or is not raw; they may stand anywhere after who."""
+    """Take out the words on other days, waits, groups and what has cooled or is not raw; they may stand anywhere after who."""
     of_time = [word for word in words[1:] if _is_of_time(word)]
     return [word for word in words if word not in of_time], of_time
 
 
 def _is_of_time(word: str) -> bool:
-    return bool(_DAYS_BEFORE.fullmatch(word) or _DAYS_LATER.fullmatch(word)) or word.casefold() in (_IN_THE_WAIT, _COOLED, _NO_RAW_SOAP)
+    numbered = any(one.fullmatch(word) for one in (_DAYS_BEFORE, _DAYS_LATER, _GROUP))
+    return numbered or word.casefold() in (_IN_THE_WAIT, _COOLED, _NO_RAW_SOAP)
 
 
 def _time_words_fit(who: Who, words: list[str], heading: Heading, findings: list[Finding]) -> bool:
@@ -100,6 +103,9 @@ def _time_words_fit(who: Who, words: list[str], heading: Heading, findings: list
             wrong, remedy = "Only a part of the class can begin with everything cooled.", f'Leave "{word}" out.'
         elif word.casefold() == _NO_RAW_SOAP and who not in (Who.STUDENTS, Who.TOGETHER):
             wrong, remedy = "Only of what students do it has to be said that they meet no raw soap.", f'Leave "{word}" out.'
+        elif _GROUP.fullmatch(word) and who is not Who.STUDENTS:
+            wrong = "Only what students do can be done by one group for all."
+            remedy = f'Write "students" for who does it, or leave "{word}" out.'
         else:
             continue
         findings.append(stop("part-heading-unclear", heading.place_of(word), wrong, remedy))

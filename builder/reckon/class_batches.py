@@ -1,15 +1,13 @@
 """The batches of a class: which are made, for whom, how big and how often, and at home; each size is worked out once for all dates."""
 
-from fractions import Fraction
-
-from builder.model.batch_sheet import BatchSheet, ContainersSize, OilsSize, PeopleSize, Role, Size, TotalSize
-from builder.model.class_sheet import HomeBatch, LyeAhead, PlannedBatch
-from builder.model.quantity import NO_MASS, sum_masses
-from builder.model.recipe import Recipe
+from builder.model.batch_sheet import BatchSheet, ContainersSize, OilsSize, PeopleSize, Size, TotalSize
+from builder.model.class_sheet import HomeBatch, PlannedBatch
+from builder.model.lye_solution import LyeSolution
+from builder.model.quantity import NO_MASS
 from builder.model.studio import Studio
 from builder.model.studio_class import BatchFor, HomeSize, Make, StudioClass
 from builder.reckon.batches import Weighings, fill_others, reckon_batch, weighings
-from builder.reckon.rounding import pick_scale, round_down, round_near
+from builder.reckon.lye_solutions import ready_mixed_solutions
 
 SPARE = "ready-mixed lye to spare"
 
@@ -38,9 +36,10 @@ class ClassBatches:
             self._at_home[key] = tuple(HomeBatch(size, self._batch(key, _at_home(size), self._home)) for size in make.at_home)
         return self._at_home[key]
 
-    def lye_ahead(self, make: Make, planned: tuple[PlannedBatch, ...]) -> LyeAhead | None:
-        """Give the ready-mixed lye that is made before class, where a recipe has such."""
-        return _lye_ahead(self._studio.recipes[make.recipe.text], planned, self._here, self._studio.constants[SPARE].typical / 100)
+    def ready_mixed(self, make: Make, planned: tuple[PlannedBatch, ...]) -> tuple[LyeSolution, ...]:
+        """Give the ready-mixed lyes that are made before class, one for each alkali, where a recipe has such."""
+        studio, spare = self._studio, self._studio.constants[SPARE].typical / 100
+        return ready_mixed_solutions(studio.recipes[make.recipe.text], studio.ingredients, planned, self._here.grams, spare)
 
     def _planned(self, make: Make, purpose: str, size: PeopleSize, copies: int) -> PlannedBatch:
         studio, key = self._studio, (make.recipe.text, size)
@@ -85,18 +84,3 @@ def _at_home(size: HomeSize) -> Size:
         return OilsSize(size.oils)
     assert size.containers is not None
     return ContainersSize(size.containers)
-
-
-def _lye_ahead(recipe: Recipe, batches: tuple[PlannedBatch, ...], scales: Weighings, spare: Fraction) -> LyeAhead | None:
-    if recipe.lye is None or recipe.lye.ready_mixed is None:
-        return None
-    strength = recipe.lye.ready_mixed.fraction
-    weighed = [(w, planned.copies) for planned in batches for w in planned.sheet.grams.weighed if w.line.role is Role.ALKALI]
-    asked_for = sum_masses(w.mass * copies for w, copies in weighed)
-    solution = round_near(asked_for * (1 + spare), pick_scale(asked_for * (1 + spare), scales.grams)[0].division)
-    lye = batches[0].sheet.grams.lye
-    assert lye is not None
-    exact = solution * strength / lye.purities[0].typical
-    scale, _ = pick_scale(exact, scales.grams)
-    solid = round_down(exact, scale.division)
-    return LyeAhead(weighed[0][0].line.ingredient.name, solution, solid, solution - solid, strength)

@@ -14,6 +14,7 @@ from builder.reckon.guests import Filling, reckon_choices, reckon_guests
 from builder.reckon.preparation import reckon_preparation
 from builder.reckon.supervision import reckon_supervision
 from builder.reckon.teaching import reckon_teaching
+from builder.reckon.weighing_plan import reckon_weighing
 
 
 def reckon_class(studio: Studio, studio_class: StudioClass, *dates: ClassDate) -> tuple[ClassSheet, ...]:
@@ -47,7 +48,8 @@ def _on_date(studio: Studio, studio_class: StudioClass, batches: ClassBatches, d
         waiting=reckon_guests(studio, studio_class, date, waiting=True),
         teaching=teaching,
         supervision=supervision,
-        preparation=reckon_preparation(studio, studio_class, made, students, supervision, teaching),
+        preparation=reckon_preparation(studio_class, made, students, supervision, teaching),
+        weighing=reckon_weighing(studio, studio_class, made, groups),
     )
 
 
@@ -60,7 +62,7 @@ def _made(make: Make, students: int, groups: int, batches: ClassBatches, guests:
         needed=_needed(planned, water),
         containers=students * make.each_student + make.spare,
         home=batches.at_home(make),
-        lye_ahead=batches.lye_ahead(make, planned),
+        ready_mixed=batches.ready_mixed(make, planned),
         also_containers=tuple(students * one.each_student + one.spare for one in make.also),
         choices=reckon_choices(fillings, guests),
         finishes=tuple(reckon_finishes(filling, guests) for filling in fillings),

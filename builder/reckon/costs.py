@@ -139,26 +139,26 @@ def _counts(studio: Studio, shelf: Shelf, product: _Product, key: Key) -> bool:
 
 def _in_all(studio: Studio, made: MadeSheet) -> Amounts:
     """Give what all batches of a product take, the lye as the studio mixes it ahead."""
-    ahead = made.lye_ahead
-    amounts = [one for planned in made.batches for one in _weighed(studio, planned.sheet, planned.copies, mixed=ahead is None)]
-    if ahead is not None:
-        amounts += _lye(studio, ahead.alkali, ahead.solid, ahead.water)
-    return amounts
+    amounts = [one for planned in made.batches for one in _weighed(studio, planned.sheet, planned.copies, mixed=not made.ready_mixed)]
+    parts = (part for lye in made.ready_mixed for part in (*lye.alkalis, *lye.liquids))
+    return [*amounts, *_cards(studio, parts)]
 
 
 def _weighed(studio: Studio, sheet: BatchSheet, copies: int, *, mixed: bool = True) -> Amounts:
     """Give what is weighed for a batch; ready-mixed lye as its solid and its water, or not at all where it is not to be `mixed` here."""
     amounts = [(w.line.ingredient, w.mass * copies) for w in sheet.grams.weighed if w.line.strength is None]
+    pure = {purity.alkali: purity.typical for purity in sheet.grams.lye.purities} if sheet.grams.lye else {}
     for w in sheet.grams.weighed:
         if w.line.strength is not None and mixed:
-            lye = sheet.grams.lye
-            solid = w.mass * w.line.strength / (lye.purities[0].typical if lye else 1) * copies
-            amounts += _lye(studio, w.line.ingredient.name, solid, w.mass * copies - solid)
+            alkali = w.line.ingredient.name
+            solid = w.mass * w.line.strength / pure.get(alkali, Fraction(1)) * copies
+            amounts += _cards(studio, ((alkali, solid), ("water", w.mass * copies - solid)))
     return amounts
 
 
-def _lye(studio: Studio, alkali: str, solid: Mass, water: Mass) -> Amounts:
-    cards = ((studio.ingredient(alkali), solid), (studio.ingredient("water"), water))
+def _cards(studio: Studio, amounts: Iterable[tuple[str, Mass]]) -> Amounts:
+    """Look up the cards of amounts by name."""
+    cards = ((studio.ingredient(name), mass) for name, mass in amounts)
     return [(card, mass) for card, mass in cards if card is not None]
 
 

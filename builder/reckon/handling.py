@@ -1,10 +1,11 @@
 """What people handle in each part of a class: which weighings and choices a part names, and which hazards that brings."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
-from builder.model.batch_sheet import BatchSheet, Role, Weighed
+from builder.model.batch_sheet import BatchSheet, Weighed
 from builder.model.class_sheet import MadeSheet
-from builder.model.hazard import DRY_LYE, hazards_of, hazards_of_card
+from builder.model.hazard import CAUSTIC, DRY_LYE, hazards_of, hazards_of_card
 from builder.model.ingredient import Ingredient
 from builder.model.lesson import CautionHere, Part, Steps
 from builder.model.named_weighings import STROKES, weighings_named
@@ -58,6 +59,11 @@ def has_steps(part: Part) -> bool:
     return any(isinstance(block, Steps) for block in part.blocks)
 
 
+def names_in_steps(part: Part) -> tuple[Name, ...]:
+    """Give every name in braces that the steps of a part hold, in order."""
+    return tuple(mention.name for block in part.blocks if isinstance(block, Steps) for step in block.steps for mention in step.mentions)
+
+
 def works_on_raw_soap(part: Part, sheet: BatchSheet) -> bool:
     """Say whether students' steps on a recipe with lye are taken for work with raw soap: always, unless the part says that they are not."""
     return part.by_hand and has_steps(part) and sheet.recipe.lye is not None and not part.no_raw_soap
@@ -78,12 +84,15 @@ def _options(studio: Studio, sheet: BatchSheet, name: Name) -> list[Ingredient]:
     return []
 
 
-def hazards_in(studio: Studio, part: Part, sheet: BatchSheet) -> tuple[str, ...]:
-    """Give the hazards of what a part names, of the heat of its phases, and of the cautions that it places. Solid alkali is dry lye too."""
+def hazards_in(studio: Studio, part: Part, sheet: BatchSheet, with_dry_lye: Sequence[Part] = ()) -> tuple[str, ...]:
+    """Give the hazards of what a part names, of the heat of its phases, and of the cautions that it places.
+
+    `with_dry_lye` are the parts of the lesson in which somebody has solid alkali before them.
+    """
     handled = handled_in(studio, part, sheet)
     found = [studio.cautions[block.name.text].hazard for block in part.blocks if isinstance(block, CautionHere)]
     for w in handled.weighed:
         found += hazards_of(studio, w.line.ingredient, w.line.phase, sheet)
-        found += [DRY_LYE] if w.line.role is Role.ALKALI and w.line.strength is None else []
+    found += [CAUSTIC, DRY_LYE] if any(part is one for one in with_dry_lye) else []
     found += [hazard for card in handled.chosen for hazard in hazards_of_card(card, sheet)]
     return tuple(dict.fromkeys(found))

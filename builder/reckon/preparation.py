@@ -1,21 +1,18 @@
-"""What has to be ready for a class, from its batches, its parts, its recipes' tools and the gear that the policy asks for."""
+"""What has to be ready for a class beside what is weighed, from its recipes' tools and the gear that the policy asks for."""
 
 from collections.abc import Iterable
 
-from builder.model.class_sheet import MadeSheet, PlannedBatch
-from builder.model.lesson import Lesson, Part, Where
-from builder.model.preparation import Bottles, CupLine, Preparation, Worn
-from builder.model.studio import Studio
+from builder.model.class_sheet import MadeSheet
+from builder.model.preparation import Preparation, Worn
 from builder.model.studio_class import BatchFor, StudioClass
 from builder.model.supervision import Supervision, WatchRule
 from builder.model.teaching import Teaching
-from builder.reckon.handling import batch_of, weighed_as
 
 GEAR = ("goggles", "gloves", "apron", "mask")
 
 
 def reckon_preparation(
-    studio: Studio, studio_class: StudioClass, made: tuple[MadeSheet, ...], students: int, supervision: Supervision, teaching: Teaching
+    studio_class: StudioClass, made: tuple[MadeSheet, ...], students: int, supervision: Supervision, teaching: Teaching
 ) -> Preparation:
     """Work out what has to be ready for so many students."""
     # One batch for all is made at the demo table; what people then need at their places is for the class to say.
@@ -24,8 +21,6 @@ def reckon_preparation(
     demo = [one for one in made if one not in hands]
     every = [rule for part in supervision.parts for rule in part.rules]
     return Preparation(
-        cups=tuple(line for one in made for planned in one.batches for line in _cups(studio, studio_class.lesson, made, one, planned)),
-        bottles=tuple(_bottles(made)),
         worn=worn_by(supervision, students),
         kit=tuple(dict.fromkeys(thing for rule in every for thing in rule.kit)),
         at_benches=studio_class.on_each_bench or _tools(hands),
@@ -38,33 +33,6 @@ def _tools(made: Iterable[MadeSheet]) -> tuple[str, ...]:
     """Give the tools of some recipes, without what people wear."""
     tools = (tool for one in made for tool in one.batch.recipe.tools)
     return tuple(dict.fromkeys(tool for tool in tools if not any(word in GEAR for word in tool.split())))
-
-
-def _cups(studio: Studio, lesson: Lesson, made: tuple[MadeSheet, ...], one: MadeSheet, planned: PlannedBatch) -> Iterable[CupLine]:
-    parts = [part for part in lesson.parts if part.where is not Where.HOME_ONLY and batch_of(made, part) is one.batch]
-    for w in planned.sheet.grams.weighed:
-        # The part names the weighings of the batch that the lesson speaks of; the teacher's own batch has the same ingredients.
-        alike = [
-            other
-            for other in one.batch.grams.weighed
-            if (other.line.ingredient.key, other.line.role) == (w.line.ingredient.key, w.line.role)
-        ]
-        part = next((part for part in parts if any(_names(studio, part, one, other) for other in alike)), None)
-        yield CupLine(
-            one.batch.recipe.name, planned.purpose, w.line.name, w.mass, planned.copies, part, bottled=w.line.strength is not None
-        )
-
-
-def _names(studio: Studio, part: Part, one: MadeSheet, weighed: object) -> bool:
-    return any(weighed is named for mention in part.mentions for named in weighed_as(studio, one.batch, mention.name))
-
-
-def _bottles(made: tuple[MadeSheet, ...]) -> Iterable[Bottles]:
-    for one in made:
-        first = one.batches[0]
-        lye = next((w for w in first.sheet.grams.weighed if w.line.strength is not None), None)
-        if lye is not None and one.lye_ahead is not None and one.make.batch_for is not BatchFor.CLASS:
-            yield Bottles(lye.line.name, first.copies, lye.mass, one.lye_ahead.solution)
 
 
 def worn_by(supervision: Supervision, students: int) -> tuple[Worn, ...]:

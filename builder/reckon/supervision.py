@@ -20,6 +20,7 @@ from builder.model.studio import Studio
 from builder.model.studio_class import StudioClass
 from builder.model.supervision import Supervision, WatchedPart, WatchRule
 from builder.reckon.handling import batch_of, handled_in, has_steps, hazards_in
+from builder.reckon.lye_course import parts_with_dry_lye
 
 LINGERS = (CAUSTIC, DRY_LYE, RAW_SOAP)
 HEAT = (HOT_FAT, HOT)
@@ -32,12 +33,13 @@ def reckon_supervision(
     parts: list[WatchedPart] = []
     ahead = _named_ahead(studio, studio_class, made)
     lingering = _Lingering(melted=_melted_ahead(studio, studio_class, made))
+    with_dry_lye = parts_with_dry_lye(studio, studio_class.lesson, made)
     for timed in timeline:
         sheet = batch_of(made, timed.part)
         lingering.begin(timed.part, sheet.recipe.key)
         if timed.part.who is Who.WAITING:
             continue
-        hazards = own = hazards_in(studio, timed.part, sheet)
+        hazards = own = hazards_in(studio, timed.part, sheet, with_dry_lye)
         if timed.part.by_hand:
             handled = handled_in(studio, timed.part, sheet)
             met = (*own, *([RAW_SOAP] if handled.raw_soap else []), *(lingering.melted.get(sheet.recipe.key, ()) if handled.fills else ()))

@@ -12,6 +12,7 @@ from builder.model.studio import Studio
 from builder.model.studio_class import BatchFor, Format, StudioClass
 from builder.model.teaching import FormatAdvice, Taught, Teaching
 from builder.reckon.handling import Handled, batch_of, handled_in, has_steps, hazards_in
+from builder.reckon.lye_course import parts_with_dry_lye
 
 
 def reckon_teaching(studio: Studio, studio_class: StudioClass, made: tuple[MadeSheet, ...]) -> Teaching:
@@ -19,7 +20,8 @@ def reckon_teaching(studio: Studio, studio_class: StudioClass, made: tuple[MadeS
     parts = [part for part in studio_class.lesson.parts if part.where is not Where.HOME_ONLY and part.who is not Who.WAITING]
     handled = [(part, handled_in(studio, part, batch_of(made, part))) for part in parts]
     taught = tuple(_taught(one, [(part, what) for part, what in handled if batch_of(made, part) is one.batch]) for one in made)
-    hazards = {hazard for part in parts for hazard in hazards_in(studio, part, batch_of(made, part))}
+    with_dry_lye = parts_with_dry_lye(studio, studio_class.lesson, made)
+    hazards = {hazard for part in parts for hazard in hazards_in(studio, part, batch_of(made, part), with_dry_lye)}
     applying = tuple(advice for advice in studio.format_advice.values() if _applies(advice, studio_class, made, hazards))
     return Teaching(format_of([(part, what) for part, what in handled if part.in_class_time]), taught, applying)
 

@@ -109,14 +109,15 @@ def ready_mixed(strength=35, copies=BatchFor.GROUP):
 
 def test_ready_mixed_lye_for_all_batches_is_mixed_from_solid():
     made = ready_mixed()
-    ahead = made.lye_ahead
+    (ahead,) = made.ready_mixed
+    ((_, solid),), ((_, water),) = ahead.alkalis, ahead.liquids
     solution = sum_masses(w.mass * one.copies for one in made.batches for w in one.sheet.grams.weighed if w.line.role is Role.ALKALI)
-    assert ahead.solution == ahead.solid + ahead.water
+    assert ahead.solution == solid + water
     assert abs(ahead.solution.grams - solution.grams * Fraction("1.1")) <= Fraction("0.05")
     solution = ahead.solution
     purity = made.batch.grams.lye.purities[0].typical
-    assert ahead.solid.grams * purity <= solution.grams * Fraction("0.35")
-    assert float(ahead.solid.grams * purity / solution.grams) == pytest.approx(0.35, abs=2e-4)
+    assert solid.grams * purity <= solution.grams * Fraction("0.35")
+    assert float(solid.grams * purity / solution.grams) == pytest.approx(0.35, abs=2e-4)
     assert all("solution, 35 %" in w.line.name for w in made.batch.grams.weighed if w.line.role is Role.ALKALI)
 
 

@@ -162,8 +162,8 @@ def test_what_comes_after_begins_with_the_end_of_the_class_and_later_days_come_l
 def test_every_gram_that_is_needed_is_weighed_by_somebody(key):
     sheet = reckon_class(EXAMPLE, EXAMPLE.classes[key])[0]
     for made in sheet.made:
-        lines = [line for line in sheet.preparation.cups if line.recipe == made.batch.recipe.name]
-        in_all = sum((line.each * line.cups for line in lines), NO_MASS)
+        lines = [task for task in sheet.weighing.tasks if task.recipe == made.batch.recipe.name]
+        in_all = sum((task.each * task.pots for task in lines), NO_MASS)
         steam = sum(
             (top_up.lost.grams * one.copies for one in made.batches for top_up in one.sheet.grams.top_ups if top_up.lost), Fraction(0)
         )

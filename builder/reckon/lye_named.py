@@ -1,0 +1,41 @@
+"""Names of lye in braces that can be mistaken on paper: of what has been dissolved before, and of two alkalis as one sum."""
+
+from collections.abc import Iterator, Sequence
+
+from builder.model.batch_sheet import Role, Weighed
+from builder.model.class_sheet import MadeSheet
+from builder.model.lesson import Lesson, Part, Where
+from builder.model.lye_solution import LyeSolution
+from builder.model.place import Name
+from builder.model.studio import Studio
+from builder.model.weighing_plan import LyeMistaken, LyeNamed
+from builder.reckon.handling import batch_of, names_in_steps, weighed_as
+from builder.reckon.lye_course import SOLUTION, LyeCourse, is_of_lye
+
+
+def mistaken_names(
+    studio: Studio, lesson: Lesson, made: tuple[MadeSheet, ...], one: MadeSheet, course: LyeCourse | None, solutions: Sequence[LyeSolution]
+) -> Iterator[LyeNamed]:
+    """Give those of the steps about one product. A weight that is stated for both alkalis together, weighed of one, is far too much lye."""
+    if one.batch.recipe.lye is None:
+        return
+    solution = next((lye for lye in solutions if lye.recipe == one.batch.recipe.name and not lye.ready_mixed), None)
+    dissolved = course.after if course and course.by_staff else ()
+    for part in (part for part in lesson.parts if batch_of(made, part) is one.batch):
+        after = any(part is other for other in dissolved)
+        for name in names_in_steps(part):
+            named = weighed_as(studio, one.batch, name)
+            alkalis = tuple(w for w in named if w.line.role is Role.ALKALI)
+            if after and name.key != SOLUTION and any(is_of_lye(w) for w in named):
+                yield _named(name, part, LyeMistaken.DISSOLVED, named, solution)
+            elif len(alkalis) > 1 and not _are_one_solution(name, part, alkalis):
+                yield _named(name, part, LyeMistaken.TWO_ALKALIS, alkalis, None)
+
+
+def _are_one_solution(name: Name, part: Part, alkalis: Sequence[Weighed]) -> bool:
+    """Say whether two alkalis are named as what they make together: at home always, in class where they are mixed from the solid."""
+    return name.key == SOLUTION and (part.where is Where.HOME_ONLY or all(w.line.strength is None for w in alkalis))
+
+
+def _named(name: Name, part: Part, how: LyeMistaken, weighed: Sequence[Weighed], solution: LyeSolution | None) -> LyeNamed:
+    return LyeNamed(name, part, how, tuple(dict.fromkeys(w.line.ingredient.name for w in weighed)), solution)
