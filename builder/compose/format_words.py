@@ -35,6 +35,8 @@ def _made(one: MadeSheet, taught: Taught, group_size: int) -> str:
     mine = taught.by_students or taught.together
     if mine and taught.shown:
         return "you weigh and mix a part of {} yourself, and watch the teacher do the rest."
+    if taught.by_students and one.make.batch_for is BatchFor.CLASS:
+        return "you make {} with the others, in one pot for all."
     if taught.by_students:
         return f"you make {{}} with your own hands{_whose(one, group_size)}."
     if taught.together:

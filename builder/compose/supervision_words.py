@@ -6,7 +6,7 @@ from builder.compose.views.running import RuleRow, WatchRow
 from builder.compose.wording import counted, sentence
 from builder.model.class_sheet import ClassSheet
 from builder.model.figure import Known
-from builder.model.hazard import HOT, HOT_FAT
+from builder.model.hazard import CAUSTIC, DRY_LYE, HOT, HOT_FAT
 from builder.model.supervision import ADULT, WatchedPart, WatchRule
 
 POLICY = "These are rules of a policy, not law. Local codes, your insurer and licensed practice come first."
@@ -99,4 +99,15 @@ def basis(rule: WatchRule, age: int) -> str:
 
 def ahead_lines(sheet: ClassSheet) -> tuple[str, ...]:
     """Say what could be done ahead so that students meet less."""
-    return tuple(dict.fromkeys(f"{sentence(rule.key)}: {rule.ahead}" for rule in sheet.supervision.rules if rule.ahead))
+    rules = (rule for rule in sheet.supervision.rules if rule.ahead and not (_is_on_lye(rule) and _lye_is_ready(sheet)))
+    return tuple(dict.fromkeys(f"{sentence(rule.key)}: {rule.ahead}" for rule in rules))
+
+
+def _is_on_lye(rule: WatchRule) -> bool:
+    return any(hazard in (CAUSTIC, DRY_LYE) for hazard in rule.hazards)
+
+
+def _lye_is_ready(sheet: ClassSheet) -> bool:
+    """Say whether all lye that the class uses is mixed ahead: nothing of it is left to advise."""
+    mixed = {lye.recipe for lye in sheet.weighing.solutions if lye.ahead}
+    return all(made.batch.recipe.name in mixed for made in sheet.made if made.batch.recipe.lye)

@@ -19,7 +19,7 @@ ONE_POT = "there is one pot"
 
 def solution_name(lye: LyeSolution) -> str:
     """Name a solution by what is dissolved in it and its strength, as it stands on the bottle: `sodium hydroxide solution, 33 %`."""
-    return f"{listed([within(name) for name, _ in lye.alkalis])} solution, {shortest(lye.strength * 100, 1)} %"
+    return f"{listed([within(name) for name, _ in lye.alkalis])} solution, {shortest(lye.strength * 100, 1)}{NBSP}%"
 
 
 def weighing_rows(sheet: ClassSheet) -> tuple[CupRow, ...]:
@@ -103,7 +103,7 @@ def mixing_line(lye: LyeSolution) -> str:
 
 
 def _bottles(sheet: ClassSheet, lye: LyeSolution, bottles: Bottles) -> str:
-    each = f"{'at least ' if lye.ready_mixed else ''}{grams(bottles.each)} in each"
+    each = f"{'at least ' if lye.ready_mixed else ''}{grams(bottles.each)} in {'it' if bottles.number == 1 else 'each'}"
     made_up = "" if lye.ready_mixed else ", made up to that weight with cold water when cool"
     whose = whose_bottles(sheet, bottles)
     marks = [solution_name(lye), *([f"for {within(lye.recipe)}"] if len(sheet.made) > 1 else []), LYE_MARK, whose, "the date"]
@@ -128,12 +128,12 @@ def cup_lines(sheet: ClassSheet) -> Iterator[str]:
     One batch that staff make whole is weighed as its part says; cups are for what others find at their place.
     """
     for task in _in_cups(sheet.weighing.tasks):
+        each = f"{grams(task.each)} in {'it' if task.pots == 1 else 'each'}"
         if task.caustic:
             cups = counted(task.pots, "lidded cup", "lidded cups")
-            yield f"{cups} of dry {within(task.ingredient)}, {grams(task.each)} in each, marked: its name, {LYE_MARK}, its weight"
+            yield f"{cups} of dry {within(task.ingredient)}, {each}, marked: its name, {LYE_MARK}, its weight"
         else:
-            cups = counted(task.pots, "cup", "cups")
-            yield f"{cups} of {within(task.ingredient)}, {grams(task.each)} in each, marked with name and weight"
+            yield f"{counted(task.pots, 'cup', 'cups')} of {within(task.ingredient)}, {each}, marked with name and weight"
 
 
 def _in_cups(tasks: Iterable[WeighingTask]) -> Iterator[WeighingTask]:

@@ -61,10 +61,11 @@ class Unsettled:
 
 
 class LyeMistaken(StrEnum):
-    """How a name in braces can be mistaken: it means what has been dissolved before, or the sum of two alkalis."""
+    """How a name in braces can be mistaken: it means what is dissolved by then, two alkalis at once, or what is dry at home alone."""
 
     DISSOLVED = "dissolved"
     TWO_ALKALIS = "two alkalis"
+    DRY_AT_HOME = "dry at home"
 
 
 @dataclass(frozen=True)

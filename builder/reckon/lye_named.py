@@ -1,4 +1,7 @@
-"""Names of lye in braces that can be mistaken on paper: of what has been dissolved before, and of two alkalis as one sum."""
+"""Names of lye in braces that can be mistaken on paper.
+
+They mean what has been dissolved before, or two alkalis as one sum, or what is a ready-mixed solution in class and dry at home.
+"""
 
 from collections.abc import Iterator, Sequence
 
@@ -28,6 +31,8 @@ def mistaken_names(
             alkalis = tuple(w for w in named if w.line.role is Role.ALKALI)
             if after and name.key != SOLUTION and any(is_of_lye(w) for w in named):
                 yield _named(name, part, LyeMistaken.DISSOLVED, named, solution)
+            elif alkalis and one.home and part.where is Where.EVERYWHERE and alkalis[0].line.strength is not None:
+                yield _named(name, part, LyeMistaken.DRY_AT_HOME, alkalis, None)
             elif len(alkalis) > 1 and not _are_one_solution(name, part, alkalis):
                 yield _named(name, part, LyeMistaken.TWO_ALKALIS, alkalis, None)
 

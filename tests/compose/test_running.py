@@ -37,7 +37,7 @@ def page(document):
 def test_sentences_say_what_is_watched_done_chosen_filled_and_taken_home(edition):
     sheet = edition.sheets[0]
     assert plain(how_it_is_made(edition.studio, sheet)) == [
-        "You make the plain salts with your own hands.",
+        "You make the plain salts with the others, in one pot for all.",
         "You watch the teacher make the plain bar, with every step explained.",
         "Only the teacher handles lye and fresh soap.",
         "You choose scent yourself.",

@@ -1,0 +1,218 @@
+"""All documents of a date agree on who weighs what: bench cards, steps, teacher's sheet, check list, plan, each read against the plan."""
+
+import re
+from pathlib import Path
+
+import pytest
+from bs4 import BeautifulSoup
+
+from builder.compose.bench_cards import compose_bench_cards
+from builder.compose.checklists import compose_checklist
+from builder.compose.edition import Edition
+from builder.compose.plan_text import plan_lines
+from builder.compose.seating import view_seating
+from builder.compose.teacher_sheets import compose_teacher_sheet
+from builder.compose.templates import Templates
+from builder.model.studio_class import BatchFor, Format
+from builder.model.weighing_plan import FoundAs, Weigher
+from builder.read import read_studio
+from builder.reckon import reckon_classes
+from builder.stock import CONTENT, LAYOUTS
+from tests.compose.conftest import TODAY
+from tests.findings_studio import write_class
+
+HERE = Path(__file__).parent.parent.parent
+SCRUB = """
+## Weigh the sugar ({sugar}, 20 min)
+
+1. Weigh {{white sugar}} of sugar.
+
+## Weigh the oil ({oil}, 20 min)
+
+1. Weigh {{sunflower oil}} of oil and {{vitamin E}} of vitamin E.
+2. Weigh {{phenoxyethanol and ethylhexylglycerin blend}} of the preservative.
+
+## Fill (together, 20 min)
+
+1. Fill {{portion}} into each jar.
+"""
+SOAP = """
+## Mix the lye ({lye})
+
+1. Stir {{lye}} of sodium hydroxide into {{lye water}} of water.
+
+## Make soap (students, 60 min)
+
+1. Weigh {{olive oil}} of olive oil and {{coconut oil}} of coconut oil.
+2. Pour {{lye solution}} of the lye into the oils.
+"""
+READY = """
+## Weigh the clay (ahead, 20 min, class only)
+
+1. Weigh {{kaolin clay}} of clay into a cup.
+
+## Make soap (students, 60 min, class only)
+
+1. Weigh {{olive oil}} of olive oil and {{coconut oil}} of coconut oil.
+2. Pour {{sodium hydroxide}} of the one lye and {{potassium hydroxide}} of the other into a jug with {{lye water}} of water.
+"""
+# Name of the class: recipe, batch, lesson.
+MADE_UP = {
+    "one-group-each": ("scrub", "class", SCRUB.format(sugar="students, group 2", oil="students, group 3")),
+    "teacher-and-together": ("scrub", "class", SCRUB.format(sugar="teacher", oil="together")),
+    "each-group": ("scrub", "group", SCRUB.format(sugar="students", oil="teacher")),
+    "each-student": ("scrub", "student", SCRUB.format(sugar="ahead", oil="together")),
+    "lye-ahead": ("plain-bar", "group", SOAP.format(lye="ahead, 30 min")),
+    "lye-in-class": ("plain-bar", "group", SOAP.format(lye="teacher, 30 min")),
+    "two-lyes": ("two-lyes", "group", READY.format()),
+}
+
+
+def words(html):
+    return " ".join(BeautifulSoup(html, "html.parser").get_text(" ").split()).replace("\u00a0", " ")
+
+
+def number(mass):
+    return f"{float(mass.grams):g}"
+
+
+@pytest.fixture(scope="module")
+def made_up(tmp_path_factory):
+    folder = tmp_path_factory.mktemp("weighing") / "studio"
+    for key, (recipe, batch, lesson) in MADE_UP.items():
+        write_class(folder, key, recipe, BatchFor(f"one for {'the' if batch == 'class' else 'each'} {batch}"), lesson)
+    return edition_of(folder)
+
+
+def edition_of(folder):
+    studio, findings = read_studio(folder, CONTENT)
+    assert findings == []
+    sheets = reckon_classes(studio, studio.classes.values(), on=TODAY)
+    return Edition(studio, sheets, (), Templates((LAYOUTS,)), TODAY)
+
+
+@pytest.fixture(scope="module")
+def example():
+    return edition_of(HERE / "site_example")
+
+
+def test_of_the_example_all_documents_agree(example):
+    for sheet in example.sheets:
+        agree(example, sheet)
+
+
+@pytest.mark.parametrize("key", MADE_UP)
+def test_of_made_up_classes_all_documents_agree(made_up, key):
+    sheets = [sheet for sheet in made_up.sheets if sheet.studio_class.key == key]
+    assert len(sheets) == 2 and all(sheet.weighing.tasks for sheet in sheets)
+    for sheet in sheets:
+        agree(made_up, sheet)
+
+
+def agree(edition, sheet):
+    """Hold each document of a date against its weighing plan."""
+    plan = sheet.weighing
+    assert {(task.recipe, task.purpose) for task in plan.tasks} == {
+        (made.batch.recipe.name, planned.purpose) for made in sheet.made for planned in made.batches
+    }
+    teacher = BeautifulSoup(compose_teacher_sheet(edition, sheet).html, "html.parser")
+    rows = [
+        [cell.get_text(" ").replace("\u00a0", " ") for cell in row.find_all(["th", "td"])] for row in teacher.select("table.cups tbody tr")
+    ]
+    terminal = "\n".join(plan_lines(edition.studio, sheet))
+    checklist = words(compose_checklist(edition, sheet).html)
+    for task in plan.tasks:
+        (row,) = [row for row in rows if said_in(row, task)]
+        assert how(task) in row[0].split(":")[0]
+        assert row[2] == ("once" if task.pots == 1 else f"{task.pots} times")
+        assert f"{row[0]} ({row[1]}, {row[2]}): {row[3]}" in terminal
+        ready = task.found_as is FoundAs.CUP and (task.part is None or task.purpose in ("group", "student"))
+        cups = re.search(
+            rf"(\d+) cups? of {re.escape(task.ingredient[1:])}, {re.escape(number(task.each))} g in",
+            checklist.replace(task.ingredient[0].lower() + task.ingredient[1:], task.ingredient[1:]),
+        )
+        assert bool(cups) is ready and (not cups or int(cups[1]) == task.pots)
+    if sheet.groups and sheet.format is not Format.DEMO:
+        cards, steps = compose_bench_cards(edition, sheet)
+        cards_agree(sheet, BeautifulSoup(cards.html, "html.parser"))
+        steps_agree(sheet, BeautifulSoup(steps.html, "html.parser"))
+        said = view_seating(sheet).description
+        told = {int(n) for n in re.findall(r"(?:Group|Place) (\d+) weighs for all", said)}
+        assert told == (set(plan.groups_that_weigh_for_all()) if sheet.groups > 1 else set())
+    lye = [one for one in plan.solutions if one.ahead]
+    assert checklist.count("stirred slowly into") == len(lye)
+    for one in lye:
+        for bottles in one.bottles:
+            assert re.search(
+                rf"{bottles.number} bottles? of [a-z ]+ solution, [\d.]+ %, (at least )?{re.escape(number(bottles.each))} g in", checklist
+            )
+
+
+def said_in(row, task):
+    return (
+        row[1].startswith(task.recipe)
+        and f"{task.ingredient} {number(task.each)} g" in row[3].split("; ")
+        and whose(task) == row[1][len(task.recipe) :]
+    )
+
+
+def whose(task):
+    return {"class": "", "group": ", for each group", "student": ", for each student", "teacher": ", the teacher's own"}[task.purpose]
+
+
+def how(task):
+    """Give a word that the row of a weighing begins with."""
+    if task.weigher is Weigher.ONE_GROUP:
+        return f" {task.group}, once for all"
+    if task.weigher is Weigher.TOGETHER:
+        return "together" if task.purpose == "class" else f"each {task.purpose}, with the teacher"
+    return {
+        Weigher.AHEAD: "ahead",
+        Weigher.TEACHER: "staff" if task.purpose == "teacher" and task.part.by_hand else "the teacher",
+        Weigher.AFTER: "staff, after the class",
+        Weigher.EACH_POT: f"each {task.purpose}",
+    }[task.weigher]
+
+
+def cards_agree(sheet, cards):
+    """Of every pot a bench card lists all that goes in, and whoever else weighs it is named; of one pot for all what this group weighs."""
+    for group, card in enumerate(cards.select("article.card"), start=1):
+        for made, section in zip(sheet.made, card.select("section"), strict=True):
+            purpose = made.batches[0].purpose
+            tasks = sheet.weighing.of(made.batch.recipe.name, purpose)
+            mine = [task for task in tasks if purpose != "class" or task.group == group]
+            listed = [one.get_text(" ").replace("\u00a0", " ") for one in section.select(".phases li")]
+            solid = [task for task in mine if task.found_as is not FoundAs.DISSOLVED]
+            solutions = [
+                one
+                for one in sheet.weighing.solutions_of(made.batch.recipe.name)
+                if not one.ready_mixed and mine and one.bottles[0].purpose == purpose
+            ]
+            assert len(listed) == len(solid) + (len(solutions) if len(solid) < len(mine) else 0)
+            for task in solid:
+                (line,) = [line for line in listed if reads(line) == (float(task.each.grams), task.ingredient)]
+                if task.weigher in (Weigher.EACH_POT, Weigher.ONE_GROUP, Weigher.TOGETHER) and task.found_as is FoundAs.NOTHING:
+                    assert line.endswith(task.ingredient) or ": press" in line or "strokes" in line
+                else:
+                    assert re.search("marked cup|marked bottle|the teacher weighs it|staff weigh it", line)
+            if len(solid) < len(mine):
+                text = " ".join(listed)
+                assert not re.search(r"g (Sodium|Potassium) hydroxide(?! solution)", text)
+                assert all(f"{number(one.solution)} g" in text for one in solutions)
+
+
+def reads(line):
+    """Give the number of grams and the name with which a line of a bench card begins."""
+    amount, name = re.fullmatch(r"([\d. ]+) g (.*)", line.strip()).groups()
+    return float(amount.replace(" ", "")), name.split(":")[0].strip()
+
+
+def steps_agree(sheet, steps):
+    """What is weighed once for all is said to be, on the steps that every group has."""
+    by_title = {section.h2.get_text(): section.get_text(" ") for section in steps.select("section") if section.h2}
+    for timed in sheet.timeline:
+        tasks = sheet.weighing.in_part(timed.part)
+        if timed.part.by_hand and any(task.purpose == "class" for task in tasks):
+            text = " ".join(by_title[timed.part.title].split()).replace("\u00a0", " ")
+            group = next((task.group for task in tasks if task.group and timed.part.group), None)
+            assert (f"{group} does this once, for all" if group else "This is weighed once, for all") in text
