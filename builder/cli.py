@@ -78,7 +78,7 @@ def _parser() -> argparse.ArgumentParser:
     publish = commands.add_parser("publish", help="check a studio, then write site/ and print/")
     _studio(publish)
     publish.add_argument("--to", type=Path, metavar="FOLDER", help="the output folder (default: STUDIO/output)")
-    publish.add_argument("--only-sound", action="store_true", help="with a stop, still publish the classes that nothing stops")
+    publish.add_argument("--only-sound", action="store_true", help="with a stop, still publish what no stop is about")
     publish.set_defaults(run=_publish)
 
     check = commands.add_parser("check", help="print every finding and write nothing")
@@ -192,14 +192,16 @@ def _weigh_class(options: argparse.Namespace, folder: Path) -> int:
     name = options.for_class
     if name not in studio.classes and name not in outcome.left_out:
         _no_such("class", name, studio.classes)
-    findings = [finding for finding in outcome.findings if pipeline.held_by(finding, name, studio)]
+    findings = [finding for finding in outcome.findings if pipeline.concerns(finding, name, studio)]
     sheet = None
     if name in studio.classes and name not in outcome.left_out:
         made = [make.recipe.text for make in studio.classes[name].makes]
         if options.recipe not in made:
             _no_such("recipe", options.recipe, made, f"the class {name} makes")
+        _report(findings, folder)
         sheet = _sheet(options, [sheet for sheet in outcome.sheets if sheet.studio_class.key == name])
-    _report(findings, folder)
+    else:
+        _report(findings, folder)
     if options.json:
         print(json.dumps(class_json(sheet, findings, name, options.recipe), indent=2, ensure_ascii=False))
     elif sheet:
@@ -217,7 +219,7 @@ def _plan(options: argparse.Namespace) -> int:
         return _status(outcome.findings)
     if name not in studio.classes:
         _no_such("class", name, studio.classes)
-    findings = [finding for finding in outcome.findings if pipeline.held_by(finding, name, studio)]
+    findings = [finding for finding in outcome.findings if pipeline.concerns(finding, name, studio)]
     _report(findings, folder)
     for line in plan_lines(studio, _sheet(options, [sheet for sheet in outcome.sheets if sheet.studio_class.key == name])):
         print(line)
@@ -259,7 +261,7 @@ def _sheet(options: argparse.Namespace, sheets: list[ClassSheet]) -> ClassSheet:
         if sheet.date and options.date in (sheet.date.on.date().isoformat(), sheet.date.on.isoformat(sep=" ", timespec="minutes")):
             return sheet
     days = ", ".join(sheet.date.on.isoformat(sep=" ", timespec="minutes") for sheet in sheets if sheet.date) or "none"
-    raise CommandError(f"{options.for_class} has no date {options.date} to prepare; its dates are: {days}")
+    raise CommandError(f"{options.for_class} has no date {options.date} to prepare, or a stop holds it back; its dates are: {days}")
 
 
 def _card(options: argparse.Namespace) -> int:

@@ -8,19 +8,34 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Protocol
 
-from builder.check import accept_findings, check_batch, check_counts, check_labels, check_sheets, check_studio, classes_held_back
+from builder.check import (
+    accept_findings,
+    check_batch,
+    check_before_the_sums,
+    check_counts,
+    check_labels,
+    check_recipes,
+    check_sheets,
+    check_studio,
+    find_needless_acceptances,
+    what_is_held,
+)
 from builder.check.batches import batch_of
+from builder.check.reach import classes_concerned, subjects_of
 from builder.model.batch_sheet import BatchSheet, MouldSize, OilsSize, Size
 from builder.model.class_sheet import ClassSheet
 from builder.model.finding import Finding
+from builder.model.held_back import NOTHING_HELD, HeldBack
 from builder.model.ingredient import Ingredient
 from builder.model.recipe import Recipe
 from builder.model.shopping import Period, Shopping
 from builder.model.studio import Studio
+from builder.model.studio_class import StudioClass
+from builder.model.subject import HomeSheet, OneDate, WholeClass, WholeRecipe, WholeStudio
 from builder.press.letters import letters_of_fonts
 from builder.press.typefaces import typefaces_of_labels
 from builder.read import read_published_dates, read_shelf, read_studio
-from builder.reckon import reckon_classes, reckon_recipe, reckon_shopping
+from builder.reckon import reckon_classes, reckon_nominal, reckon_recipe, reckon_shopping
 from builder.stock import CONTENT, LAYOUTS
 
 if TYPE_CHECKING:
@@ -29,15 +44,16 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True)
 class Outcome:
-    """What a run found and made. `studio` is None where there is no studio to read; `left_out` are the classes held back.
+    """What a run found and made. `studio` is None where there is no studio to read.
 
-    `refused` says why a size cannot be worked out for a recipe.
+    `sheets` are those of the dates that nothing holds back, `held` is what stops hold back. `refused` says why a size cannot be worked
+    out for a recipe.
     """
 
     findings: tuple[Finding, ...]
     studio: Studio | None = None
     sheets: tuple[ClassSheet, ...] = ()
-    left_out: frozenset[str] = frozenset()
+    held: HeldBack = NOTHING_HELD
     batch: BatchSheet | None = None
     pressed: PressOutcome | None = None
     refused: str = ""
@@ -48,6 +64,23 @@ class Outcome:
         """Say whether anything stops."""
         return any(finding.stops for finding in self.findings)
 
+    @property
+    def left_out(self) -> frozenset[str]:
+        """Give the keys of the classes of which nothing can be published."""
+        if self.studio is None:
+            return frozenset()
+        known = frozenset(self.studio.classes) | self.studio.unread.classes
+        return known - {sheet.studio_class.key for sheet in self.sheets}
+
+
+@dataclass(frozen=True)
+class Examined:
+    """A studio with what was found before anything is worked out, and the classes and recipes that cannot be."""
+
+    studio: Studio
+    findings: tuple[Finding, ...]
+    unsound: HeldBack
+
 
 def check(folder: Path, *, on: date, output: Path | None = None) -> Outcome:
     """Read a studio, check it, work it out, check the results and how the labels fit. Nothing is written.
@@ -56,17 +89,54 @@ def check(folder: Path, *, on: date, output: Path | None = None) -> Outcome:
     """
     from builder.compose.label_plans import label_fits
 
-    studio, findings = read_studio(folder, CONTENT)
-    published, damage = read_published_dates(output or folder / "output", on)
-    studio = replace(studio, letters=letters_of_fonts(), typefaces=typefaces_of_labels(), published=published)
-    findings = [*findings, *damage, *check_studio(studio), *check_counts(studio, on)]
-    stopped = held_back(findings, studio)
-    sound = [a_class for key, a_class in studio.classes.items() if key not in stopped]
+    examined = _examine(folder, on, output)
+    studio, unsound = examined.studio, examined.unsound
+    sound = [a_class for key, a_class in studio.classes.items() if not unsound.holds_class(key)]
     sheets = reckon_classes(studio, sound, on=on)
-    findings = accept_findings([*findings, *check_sheets(sheets, studio), *check_labels(label_fits(studio, sheets), studio)], studio)
-    left_out = held_back(findings, studio)
-    sheets = tuple(sheet for sheet in sheets if sheet.studio_class.key not in left_out)
-    return Outcome(tuple(_sorted(findings)), studio, sheets, left_out)
+    made = {make.recipe.text for a_class in sound for make in a_class.makes}
+    alone = [recipe for key, recipe in studio.recipes.items() if key not in made and not unsound.holds_recipe(key)]
+    nominal = [reckon_nominal(studio, recipe) for recipe in alone]
+    found = [*check_sheets(sheets, studio), *check_recipes(nominal, studio), *check_labels(label_fits(studio, sheets), studio)]
+    findings = [*examined.findings, *accept_findings(found, studio)]
+    findings += find_needless_acceptances(findings, studio, _not_worked_out(studio, unsound))
+    held = what_is_held(findings, studio)
+    return Outcome(tuple(_sorted(findings)), studio, _left_of(sheets, held), held)
+
+
+def _examine(folder: Path, on: date, output: Path | None = None) -> Examined:
+    """Read a studio and run the rules that need no batch. Acceptances are read before anything is held back."""
+    studio, damage = read_studio(folder, CONTENT)
+    published, unreadable = read_published_dates(output or folder / "output", on)
+    studio = replace(studio, letters=letters_of_fonts(), typefaces=typefaces_of_labels(), published=published)
+    before = accept_findings([*damage, *check_before_the_sums(studio)], studio)
+    beside = accept_findings([*unreadable, *check_studio(studio), *check_counts(studio, on)], studio)
+    # What is about the studio as a whole (its own file, its tables) keeps nothing from being worked out.
+    unsound = what_is_held(before, studio)
+    return Examined(studio, (*before, *beside), HeldBack(unsound.subjects - {WholeStudio()}))
+
+
+def _not_worked_out(studio: Studio, unsound: HeldBack) -> frozenset[WholeClass | WholeRecipe]:
+    held = {subject for subject in unsound.subjects if isinstance(subject, WholeClass | WholeRecipe)}
+    return frozenset(held | {WholeClass(key) for key in studio.unread.classes} | {WholeRecipe(key) for key in studio.unread.recipes})
+
+
+def _left_of(sheets: Iterable[ClassSheet], held: HeldBack) -> tuple[ClassSheet, ...]:
+    """Give what is left of class sheets once what is held back has been taken out: dates, and home sizes."""
+    return tuple(_without_held(sheet, held) for sheet in sheets if not held.holds(sheet.subject))
+
+
+def _without_held(sheet: ClassSheet, held: HeldBack) -> ClassSheet:
+    key = sheet.studio_class.key
+    made = tuple(
+        replace(one, home=tuple(home for home in one.home if not held.holds(HomeSheet(key, one.make.recipe.text, home.size.written))))
+        for one in sheet.made
+    )
+    return replace(sheet, studio_class=_without_held_dates(sheet.studio_class, held), made=made)
+
+
+def _without_held_dates(studio_class: StudioClass, held: HeldBack) -> StudioClass:
+    dates = tuple(date for date in studio_class.dates if not held.holds(OneDate(studio_class.key, date.on)))
+    return replace(studio_class, dates=dates)
 
 
 class Progress(Protocol):
@@ -83,21 +153,23 @@ class Progress(Protocol):
 
 
 def publish(folder: Path, output: Path, *, on: date, only_sound: bool, progress: Progress) -> Outcome:
-    """Check a studio and write `site/` and `print/`; with a stop nothing is written, unless only the sound classes are wanted."""
+    """Check a studio and write `site/` and `print/`. Labels that are held back are left out.
+
+    With a stop about anything else nothing is written, unless only what is sound is wanted.
+    """
     from builder.compose import compose_documents
     from builder.press import missing_pdf_engine, press_publication
 
     outcome = check(folder, on=on, output=output)
-    if outcome.studio is None or (outcome.stops and not (only_sound and outcome.sheets)):
+    studio, held = outcome.studio, outcome.held
+    writes = studio is not None and (not outcome.stops or held.only_labels or (only_sound and outcome.sheets and not held.everything))
+    if studio is None or not writes:
         return outcome
-    classes = {key: a_class for key, a_class in outcome.studio.classes.items() if key not in outcome.left_out}
-    # What was shown of classes that are held back now stays known, so that their revisions can be compared again.
-    shown = tuple(one for one in outcome.studio.published if one.class_key in outcome.left_out)
-    studio = replace(outcome.studio, classes=classes, published=shown)
+    studio = _left_of_studio(studio, outcome)
     layouts = (folder / "layouts", LAYOUTS)
-    shopping = reckon_shopping(studio, outcome.sheets, Period(on), today=on, held_back=outcome.left_out)
+    shopping = None if held.shopping else reckon_shopping(studio, outcome.sheets, Period(on), today=on, held_back=outcome.left_out)
     publication = compose_documents(
-        studio, outcome.sheets, outcome.findings, layouts, today=on, with_pdf=missing_pdf_engine() is None, shopping=shopping
+        studio, outcome.sheets, outcome.findings, layouts, today=on, with_pdf=missing_pdf_engine() is None, shopping=shopping, held=held
     )
     progress.start(len(publication.documents))
     pressed = press_publication(
@@ -106,24 +178,41 @@ def publish(folder: Path, output: Path, *, on: date, only_sound: bool, progress:
     return replace(outcome, pressed=pressed)
 
 
+def _left_of_studio(studio: Studio, outcome: Outcome) -> Studio:
+    """Give the studio without the classes, dates and pages that are held back.
+
+    What was shown of them before stays known, so that their revisions can be compared again.
+    """
+    left = {sheet.studio_class.key: sheet.studio_class for sheet in outcome.sheets}
+    held_dates = {
+        (key, date.first_set)
+        for key, a_class in studio.classes.items()
+        for date in a_class.dates
+        if outcome.held.holds(OneDate(key, date.on))
+    }
+    kept = tuple(one for one in studio.published if one.class_key in outcome.left_out or (one.class_key, one.first_set) in held_dates)
+    pages = {key: page for key, page in studio.pages.items() if not outcome.held.holds_page(key)}
+    return replace(studio, classes=left, pages=pages, published=kept)
+
+
 def weigh(folder: Path, recipe_key: str, size: Size, *, on: date) -> Outcome:
-    """Work out one recipe at one size. The batch is None where a finding about the recipe stops it."""
-    outcome = check(folder, on=on)
-    if outcome.studio is None:
-        return outcome
-    studio = outcome.studio
-    findings = [finding for finding in outcome.findings if concerns(finding, f"recipes/{recipe_key}.yaml")]
+    """Work out one recipe at one size. The batch is None where a stop is about the recipe itself, and not about its labels alone."""
+    examined = _examine(folder, on)
+    studio = examined.studio
+    itself = (WholeStudio(), WholeRecipe(recipe_key))
+    findings = [finding for finding in examined.findings if subjects_of(finding, studio) & set(itself)]
+    outcome = Outcome(tuple(_sorted(findings)), studio, held=what_is_held(findings, studio))
     recipe = studio.recipes.get(recipe_key)
-    if recipe is None or any(finding.stops and not finding.about for finding in findings):
-        return replace(outcome, findings=tuple(findings), sheets=())
+    if recipe is None or outcome.held.everything or outcome.held.holds_recipe(recipe_key):
+        return outcome
     refused = _refuse(recipe, size, studio)
     if refused:
-        return replace(outcome, findings=tuple(findings), sheets=(), refused=refused)
+        return replace(outcome, refused=refused)
     sheet = reckon_recipe(studio, recipe, size)
-    own = accept_findings(check_batch(batch_of("the batch asked for", sheet, studio)), studio, only_used=True)
-    batch = None if any(finding.stops for finding in own) else sheet
-    settled = [finding for finding in findings if not finding.about]
-    return replace(outcome, findings=tuple(_sorted([*settled, *own])), sheets=(), batch=batch)
+    own = accept_findings(check_batch(batch_of("the batch asked for", sheet, studio, WholeRecipe(recipe_key))), studio)
+    held = what_is_held(own, studio)
+    batch = None if held.holds_recipe(recipe_key) else sheet
+    return replace(outcome, findings=tuple(_sorted([*findings, *own])), held=held, batch=batch)
 
 
 def shop(folder: Path, period: Period, *, on: date) -> Outcome:
@@ -141,9 +230,9 @@ def shelf(folder: Path | None) -> tuple[Mapping[str, Ingredient], tuple[Finding,
     return cards, tuple(findings)
 
 
-def held_by(finding: Finding, class_key: str, studio: Studio) -> bool:
-    """Say whether a finding is about a class."""
-    return class_key in classes_held_back(finding, studio)
+def concerns(finding: Finding, class_key: str, studio: Studio) -> bool:
+    """Say whether a finding has to do with a class."""
+    return class_key in classes_concerned(finding, studio)
 
 
 def _refuse(recipe: Recipe, size: Size, studio: Studio) -> str:
@@ -156,17 +245,6 @@ def _refuse(recipe: Recipe, size: Size, studio: Studio) -> str:
     if isinstance(size, OilsSize) and not any(card and card.counts_as.is_oil for card in cards):
         return f'the recipe "{recipe.key}" has no oils to give the size by; give --total or --containers'
     return ""
-
-
-def held_back(findings: Iterable[Finding], studio: Studio) -> frozenset[str]:
-    """Give the keys of the classes that stops hold back."""
-    return frozenset().union(*(classes_held_back(finding, studio) for finding in findings if finding.stops))
-
-
-def concerns(finding: Finding, file: str) -> bool:
-    """Say whether a finding concerns a recipe's file: it stands in it, in the studio's own data, or in a card of the shelf."""
-    at = finding.place.file
-    return at in (file, "studio.yaml") or at.startswith(("shelf/", "content/"))
 
 
 def _sorted(findings: Iterable[Finding]) -> list[Finding]:

@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterable, Iterator
 from datetime import date
 from itertools import chain
 
-from builder.check.acceptance import accept_findings
+from builder.check.acceptance import accept_findings, find_needless_acceptances, find_unclear_reasons
 from builder.check.acid_strength import find_acids_of_unknown_strength
 from builder.check.acids_on_skin import find_acids_on_the_skin
 from builder.check.after_opening_missing import find_times_after_opening_missing
@@ -16,7 +16,7 @@ from builder.check.amount_for_scale import find_amounts_scales_cannot_weigh
 from builder.check.amounts_of_another_kind import find_amounts_of_another_kind
 from builder.check.base_overloaded import find_overloaded_bases
 from builder.check.batch_codes_alike import find_batch_codes_alike
-from builder.check.batches import Batch, BatchFinding, batches_of, say_once
+from builder.check.batches import Batch, BatchFinding, batches_of, nominal_batch, say_once, unite
 from builder.check.charges_opposed import find_opposed_charges
 from builder.check.colour_not_allowed import find_colours_not_allowed
 from builder.check.contents_by_weight import find_contents_by_weight
@@ -70,11 +70,10 @@ from builder.check.preservative_amount import find_preservative_amounts
 from builder.check.preservative_fit import find_preservatives_that_do_not_fit
 from builder.check.preservative_ph import find_preservatives_out_of_their_ph
 from builder.check.price_below_materials import find_prices_below_materials
-from builder.check.reach import classes_held_back
+from builder.check.reach import what_is_held
 from builder.check.roster_choices import find_roster_choices_unknown
 from builder.check.roster_people import find_roster_people_out_of_place
 from builder.check.saponification_far_off import find_saponification_far_off
-from builder.check.scales_missing import find_scales_missing
 from builder.check.scent_left_in import find_scent_left_in
 from builder.check.shares_not_whole import find_shares_not_whole
 from builder.check.soap_additions import find_too_much_in_soap, find_what_disturbs_lye
@@ -90,15 +89,27 @@ from builder.check.units_left_over import find_units_left_over
 from builder.check.unknown_ingredient import find_unknown_ingredients
 from builder.check.unknown_recipe import find_unknown_recipes
 from builder.check.who_weighs import find_weighing_unsettled
+from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet
 from builder.model.finding import Finding
 from builder.model.label_fit import LabelFit
 from builder.model.studio import Studio
 
-__all__ = ["accept_findings", "check_batch", "check_counts", "check_labels", "check_sheets", "check_studio", "classes_held_back"]
+__all__ = [
+    "accept_findings",
+    "check_batch",
+    "check_before_the_sums",
+    "check_counts",
+    "check_labels",
+    "check_recipes",
+    "check_sheets",
+    "check_studio",
+    "find_needless_acceptances",
+    "what_is_held",
+]
 
-RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
-    find_scales_missing,
+# A recipe or class that a stop of these is about cannot be worked out.
+RULES_BEFORE_THE_SUMS: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_unknown_ingredients,
     find_unknown_recipes,
     find_fills_that_do_not_fit,
@@ -115,6 +126,10 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_high_doses,
     find_options_twice,
     find_home_sizes_without_oils,
+)
+
+# What these stop is worked out all the same, so that no finding hides another.
+RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_products_that_do_not_keep,
     find_preservatives_out_of_their_ph,
     find_preservatives_that_do_not_fit,
@@ -152,6 +167,7 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_contents_by_weight,
     find_keeps_missing,
     find_letters_not_in_font,
+    find_unclear_reasons,
 )
 
 RULES_ON_SHEETS: tuple[Callable[[ClassSheet], Iterator[Finding]], ...] = (
@@ -186,8 +202,13 @@ RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[BatchFinding]], ...] = (
 )
 
 
+def check_before_the_sums(studio: Studio) -> list[Finding]:
+    """Run every rule on what has to be sound before anything is worked out."""
+    return [finding for rule in RULES_BEFORE_THE_SUMS for finding in rule(studio)]
+
+
 def check_studio(studio: Studio) -> list[Finding]:
-    """Run every rule that needs no batch."""
+    """Run every other rule that needs no batch."""
     return [finding for rule in RULES_ON_STUDIO for finding in rule(studio)]
 
 
@@ -205,16 +226,21 @@ def check_sheets(sheets: Iterable[ClassSheet], studio: Studio) -> list[Finding]:
     """Run every rule on every class and its batches; what holds for several of them alike is said once."""
     sheets = tuple(sheets)
     of_batches = _found(batch for sheet in sheets for batch in batches_of(sheet, studio))
-    of_sheets = dict.fromkeys((finding, finding.place) for sheet in sheets for rule in RULES_ON_SHEETS for finding in rule(sheet))
+    of_sheets = (finding for sheet in sheets for rule in RULES_ON_SHEETS for finding in rule(sheet))
     of_classes = (found for sheet in sheets for found in find_prices_below_materials(sheet, studio))
-    return [*(finding for finding, _ in of_sheets), *say_once(chain(of_batches, of_classes))]
+    return [*unite(of_sheets), *say_once(chain(of_batches, of_classes))]
+
+
+def check_recipes(sheets: Iterable[BatchSheet], studio: Studio) -> list[Finding]:
+    """Run every rule on the nominal batches of recipes that are worked out for no class."""
+    return say_once(_found(nominal_batch(sheet, studio) for sheet in sheets))
 
 
 def check_labels(fits: Iterable[LabelFit], studio: Studio) -> list[Finding]:
     """Run every rule on what labels say and how they fit; the same product on several dates is told once."""
     fits = tuple(fits)
     of_fits = chain(find_labels_too_small(fits), find_labels_over_containers(fits), find_first_labels_off_the_sheet(fits))
-    return [*find_labels_untranslated(studio), *dict.fromkeys(of_fits)]
+    return [*find_labels_untranslated(studio), *unite(of_fits)]
 
 
 def _found(batches: Iterable[Batch]) -> Iterator[BatchFinding]:

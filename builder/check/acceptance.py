@@ -1,55 +1,91 @@
-"""Findings that the studio accepts, each with its reason; accepted-without-need: a reason for what was not found."""
+"""Findings that the studio accepts, each with its reason.
+
+accepted-without-need: a reason for what was not found. reason-unclear: a reason that is no sentence accepts nothing.
+"""
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
 
-from builder.check.reach import classes_held_back, classes_of_file
+from builder.check.reach import classes_concerned, classes_of, subjects_of_file
 from builder.model.finding import Acceptance, Finding, caution
 from builder.model.studio import Studio
+from builder.model.subject import WholeClass, WholeRecipe
+
+# The least that a sentence holds: who, does, what.
+FEWEST_WORDS = 3
+CANNOT = "This finding cannot be accepted."
+Accepts = Mapping[str, Acceptance]
+NotWorkedOut = frozenset[WholeClass | WholeRecipe]
 
 
-def accept_findings(findings: Iterable[Finding], studio: Studio, *, only_used: bool = False) -> list[Finding]:
-    """Mark the findings that recipe, class or studio accept. A stop that cannot be accepted stays, and says so.
+def accept_findings(findings: Iterable[Finding], studio: Studio) -> list[Finding]:
+    """Mark the findings that recipe, class or studio accept. A stop that cannot be accepted stays, and says so."""
+    lists = _lists(studio)
+    return [_accept(finding, lists, studio) for finding in findings]
 
-    `only_used` leaves out the cautions on acceptances that met nothing, since a part of the findings cannot tell.
+
+def find_unclear_reasons(studio: Studio) -> Iterator[Finding]:
+    """Look for reasons that nobody could read on the teacher's sheet."""
+    for _, accepts in _lists(studio):
+        for name, acceptance in accepts.items():
+            if not _is_sentence(acceptance.reason):
+                wrong = (
+                    f'"{acceptance.reason}" is no reason that others could follow, so "{name}" is not accepted. '
+                    "The teacher's sheet prints the reason for those who work by it."
+                )
+                remedy = f"Write in a sentence why nobody is harmed, for example `{name}: The supplier stated it in writing in May.`"
+                yield caution("reason-unclear", acceptance.place, wrong, remedy)
+
+
+def find_needless_acceptances(findings: Iterable[Finding], studio: Studio, not_worked_out: NotWorkedOut) -> Iterator[Finding]:
+    """Look for reasons for what is not among the findings of a run.
+
+    Of classes and recipes that are not worked out nobody knows yet what would be found.
     """
-    used: set[tuple[str, str]] = set()
-    accepted = [_accept(finding, studio, used) for finding in findings]
-    stopped = frozenset().union(*(classes_held_back(finding, studio) for finding in accepted if finding.stops))
-    needless = [] if only_used else list(_needless(used, stopped, studio))
-    return [*accepted, *needless]
-
-
-def _needless(used: set[tuple[str, str]], stopped: frozenset[str], studio: Studio) -> Iterator[Finding]:
+    met = [finding for finding in findings if finding.accepted is not None or finding.remedy.endswith(CANNOT)]
     for file, accepts in _lists(studio):
-        # What is held back or cannot be read has not been worked out, so nobody knows yet whether the acceptance is needed.
-        if classes_of_file(file, studio) & stopped or (studio.unread.classes and not file.startswith("classes/")):
+        if _is_open(file, studio, not_worked_out):
             continue
         for name, acceptance in accepts.items():
-            if (file, name) not in used:
+            if _is_sentence(acceptance.reason) and not any(one.name == name and _speaks_for(file, one, studio) for one in met):
                 wrong = f'"{name}" is accepted here, but nothing of that name was found.'
                 yield caution("accepted-without-need", acceptance.place, wrong, "Remove it from `accepts:`, or correct the name.")
 
 
-def _accept(finding: Finding, studio: Studio, used: set[tuple[str, str]]) -> Finding:
-    held = classes_held_back(finding, studio)
-    for file, accepts in _lists(studio):
-        if finding.name in accepts and _speaks_for(file, finding, held, studio):
-            used.add((file, finding.name))
+def _is_open(file: str, studio: Studio, not_worked_out: NotWorkedOut) -> bool:
+    """Say whether an acceptance of a file may still be needed for what is not worked out."""
+    if file == "studio.yaml":
+        return bool(not_worked_out)
+    own = subjects_of_file(file, studio)
+    classes = {WholeClass(key) for subject in own for key in classes_of(subject, studio)}
+    recipes = {WholeRecipe(make.recipe.text) for one in own if isinstance(one, WholeClass) for make in studio.classes[one.key].makes}
+    unread = studio.unread.classes and not file.startswith("classes/")
+    return bool(not_worked_out & (own | classes | recipes)) or bool(unread)
+
+
+def _is_sentence(reason: str) -> bool:
+    return sum(any(letter.isalpha() for letter in word) for word in reason.split()) >= FEWEST_WORDS
+
+
+def _accept(finding: Finding, lists: list[tuple[str, Accepts]], studio: Studio) -> Finding:
+    for file, accepts in lists:
+        acceptance = accepts.get(finding.name)
+        if acceptance and _is_sentence(acceptance.reason) and _speaks_for(file, finding, studio):
             if finding.acceptable:
-                return replace(finding, accepted=accepts[finding.name].reason)
-            return replace(finding, remedy=f"{finding.remedy} This finding cannot be accepted.")
+                return replace(finding, accepted=acceptance.reason)
+            return replace(finding, remedy=f"{finding.remedy} {CANNOT}")
     return finding
 
 
-def _speaks_for(file: str, finding: Finding, held: frozenset[str], studio: Studio) -> bool:
+def _speaks_for(file: str, finding: Finding, studio: Studio) -> bool:
+    """Say whether the acceptances of a file hold for a finding: it stands there, or is about nothing beyond the class of that file."""
     if finding.place.file == file or file == "studio.yaml":
         return True
-    key = file.split("/")[1] if file.startswith("classes/") else ""
-    return key in studio.classes and held <= {key}
+    concerned = classes_concerned(finding, studio)
+    return bool(concerned) and concerned <= {subject.key for subject in subjects_of_file(file, studio) if isinstance(subject, WholeClass)}
 
 
-def _lists(studio: Studio) -> list[tuple[str, Mapping[str, Acceptance]]]:
+def _lists(studio: Studio) -> list[tuple[str, Accepts]]:
     found = [("studio.yaml", studio.profile.accepts)]
     found += [(recipe.place.file, recipe.accepts) for recipe in studio.recipes.values()]
     found += [(a_class.place.file, a_class.accepts) for a_class in studio.classes.values()]

@@ -33,7 +33,7 @@ def find_allergies_met(sheet: ClassSheet) -> Iterator[Finding]:
 def _met(guest: Guest, sheet: ClassSheet, *, waits: bool) -> Iterator[Finding]:
     found = [one for allergy in guest.compared for one in allergy.found]
     in_recipe, taken = [one for one in found if not one.choice], [one for one in found if one.taken]
-    about, settle = frozenset({sheet.studio_class.key}), _TALK if waits else f"{_TALK} {_SETTLE}"
+    about, settle = frozenset({sheet.subject}), _TALK if waits else f"{_TALK} {_SETTLE}"
     if in_recipe:
         wrong = (
             f"{_who(guest, sheet)} writes of an allergy, and by its card or its name this is meant: {_named(in_recipe)}. It is in what the "

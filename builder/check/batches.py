@@ -11,8 +11,11 @@ from builder.model.ingredient import Ingredient
 from builder.model.labelling import ANY_REGION, Labelling
 from builder.model.limit import ColourRule, Limit
 from builder.model.place import Place
+from builder.model.plain_number import plain_number
 from builder.model.studio import Studio
+from builder.model.subject import HomeSheet, Labels, Subject, WholeClass, WholeRecipe
 
+NO_LABEL = "Accepted with a reason, this product gets no label sheet."
 _PURPOSE = {
     "class": "the class batch",
     "group": "the batch of one group",
@@ -25,22 +28,26 @@ _PURPOSE = {
 class BatchFinding:
     """A finding that holds for a batch: what is wrong in words that fit every batch, and the batch with its own numbers (`case`).
 
-    The case is empty where the finding is about the recipe, whatever its batch.
+    The case is empty where the finding is about the recipe, whatever its batch. Cases are listed together where `told_with` is the same:
+    those of one class.
     """
 
     finding: Finding
     case: str
+    told_with: frozenset[Subject] = frozenset()
 
 
 @dataclass(frozen=True)
 class Batch:
-    """One batch with what a finding says of it: its name, the classes it holds back (`about`), and where its size is written.
+    """One batch with what a finding says of it: its name, what it is made for, and where its size is written.
 
-    `region` and `limits` are the studio's; `cards` are the studio's, for what students may choose.
+    `of` is what a finding is about that holds whatever the size of the batch (its class, or its recipe), `itself` what one is about that
+    holds for this batch alone (its date, its home sheet; None: the same). `region` and `limits` are the studio's; `cards` are the studio's,
+    for what students may choose.
     """
 
     name: str
-    about: frozenset[str]
+    of: Subject
     sheet: BatchSheet
     constants: Mapping[str, Figure]
     size_place: Place | None = None
@@ -49,25 +56,40 @@ class Batch:
     colour_rules: tuple[ColourRule, ...] = ()
     cards: Mapping[str, Ingredient] = field(default_factory=dict)
     labelling: Labelling = ANY_REGION
+    itself: Subject | None = None
 
     def stop(self, name: str, place: Place, wrong: str, remedy: str, case: str) -> BatchFinding:
-        """Make a stop about this batch."""
-        return BatchFinding(stop(name, place, f"{self.sheet.recipe.name}: {wrong}", remedy, about=self.about), case)
+        """Make a stop about this batch, or, without a case, about all of its class."""
+        return self._told(stop(name, place, self._of_recipe(wrong), remedy, about=self._about(case)), case)
 
     def caution(self, name: str, place: Place, wrong: str, remedy: str, case: str) -> BatchFinding:
-        """Make a caution about this batch."""
-        return BatchFinding(caution(name, place, f"{self.sheet.recipe.name}: {wrong}", remedy, about=self.about), case)
+        """Make a caution about this batch, or, without a case, about all of its class."""
+        return self._told(caution(name, place, self._of_recipe(wrong), remedy, about=self._about(case)), case)
+
+    def label_stop(self, name: str, place: Place, wrong: str, remedy: str, case: str) -> BatchFinding:
+        """Make a stop about what the labels of the recipe say. It holds back nothing else, and may be accepted: then there is no label."""
+        about = frozenset[Subject]({Labels(self.sheet.recipe.key)})
+        return self._told(stop(name, place, self._of_recipe(wrong), f"{remedy} {NO_LABEL}", about=about, acceptable=True), case)
+
+    def _of_recipe(self, wrong: str) -> str:
+        return f"{self.sheet.recipe.name}: {wrong}"
+
+    def _about(self, case: str) -> frozenset[Subject]:
+        return frozenset({self.itself if self.itself and case else self.of})
+
+    def _told(self, finding: Finding, case: str) -> BatchFinding:
+        return BatchFinding(finding, case, frozenset({self.of}))
 
     def weighed_in(self, unit: str) -> str:
         """Name the batch, and the unit in which it is weighed where that is not the gram."""
         return self.name if unit == "g" else f"{self.name}, in ounces"
 
 
-def batch_of(name: str, sheet: BatchSheet, studio: Studio, about: frozenset[str] = frozenset()) -> Batch:
+def batch_of(name: str, sheet: BatchSheet, studio: Studio, of: Subject, itself: Subject | None = None) -> Batch:
     """Give one batch with what the rules need of the studio."""
     return Batch(
         name,
-        about,
+        of,
         sheet,
         studio.constants,
         region=studio.profile.region,
@@ -75,22 +97,29 @@ def batch_of(name: str, sheet: BatchSheet, studio: Studio, about: frozenset[str]
         colour_rules=studio.colour_rules,
         cards=studio.ingredients,
         labelling=studio.labelling,
+        itself=itself,
     )
 
 
 def batches_of(sheet: ClassSheet, studio: Studio) -> Iterator[Batch]:
     """Give every batch of a class: those made in class, then those for home."""
-    about = frozenset({sheet.studio_class.key})
+    of = WholeClass(sheet.studio_class.key)
     for made in sheet.made:
         for planned in made.batches:
             people = f" for {sheet.students} students" if planned.purpose == "class" else ""
             name = f"{_PURPOSE[planned.purpose]}{people}"
-            yield batch_of(name, planned.sheet, studio, about)
+            yield batch_of(name, planned.sheet, studio, of, sheet.subject)
             for other in planned.also:
-                yield batch_of(f"{name}, in the {other.recipe.fill.container}", other, studio, about)
+                yield batch_of(f"{name}, in the {other.recipe.fill.container}", other, studio, of, sheet.subject)
         for home in made.home:
-            name = f"the home batch of {home.size.written}"
-            yield replace(batch_of(name, home.sheet, studio, about), size_place=home.size.place)
+            itself = HomeSheet(of.key, made.make.recipe.text, home.size.written)
+            batch = batch_of(f"the home batch of {home.size.written}", home.sheet, studio, of, itself)
+            yield replace(batch, size_place=home.size.place)
+
+
+def nominal_batch(sheet: BatchSheet, studio: Studio) -> Batch:
+    """Give the batch at which a recipe is looked at that is worked out for no class."""
+    return batch_of(f"a nominal batch of {plain_number(sheet.grams.total.grams, 1)} g", sheet, studio, WholeRecipe(sheet.recipe.key))
 
 
 def say_once(found: Iterable[BatchFinding]) -> list[Finding]:
@@ -101,8 +130,16 @@ def say_once(found: Iterable[BatchFinding]) -> list[Finding]:
     alike: dict[tuple[object, ...], list[BatchFinding]] = {}
     for one in found:
         finding = one.finding
-        alike.setdefault((finding.name, finding.place, finding.wrong, finding.about if one.case else None), []).append(one)
+        alike.setdefault((finding.name, finding.place, finding.wrong, one.told_with if one.case else None), []).append(one)
     return [_merge(several) for several in alike.values()]
+
+
+def unite(findings: Iterable[Finding]) -> list[Finding]:
+    """Make one finding of those that say the same of the same place, about all that each is about."""
+    alike: dict[Finding, set[Subject]] = {}
+    for finding in findings:
+        alike.setdefault(replace(finding, about=frozenset()), set()).update(finding.about)
+    return [replace(finding, about=frozenset(about)) for finding, about in alike.items()]
 
 
 def _merge(several: list[BatchFinding]) -> Finding:

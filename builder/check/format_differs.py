@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from builder.model.class_sheet import ClassSheet
 from builder.model.finding import Finding, caution
 from builder.model.studio_class import Format
+from builder.model.subject import WholeClass
 
 _MEANS = {
     Format.DEMO: "only the teacher makes something in class",
@@ -23,5 +24,5 @@ def find_formats_that_differ(sheet: ClassSheet) -> Iterator[Finding]:
             f'The class is called "{studio_class.format}", and its parts come to "{worked_out}": {_MEANS[worked_out]}. '
             "Pages and sheets say what the parts say.",
             f'Write "format: {worked_out}", or change who does which part in lesson.md.',
-            about=frozenset({studio_class.key}),
+            about=frozenset({WholeClass(studio_class.key)}),
         )

@@ -16,7 +16,7 @@ _OPEN = "Nothing proves which of two ingredients there is more of in this produc
 def find_open_label_orders(batch: Batch) -> Iterator[BatchFinding]:
     """Look at the ingredient lists of all variants; each name or pair is reported once, of many pairs the first."""
     for name in sorted({name for variant in batch.sheet.variants for name in variant.ingredients.nameless}):
-        yield batch.stop("label-name-missing", _place_of(name, batch), *_nameless(name, batch), "")
+        yield batch.label_stop("label-name-missing", _place_of(name, batch), *_nameless(name, batch), "")
     open_lists = [variant.ingredients for variant in batch.sheet.variants if variant.ingredients.open_pairs]
     told: Counter[str] = Counter()
     for pair in sorted({pair for listed in open_lists for pair in _alphabetic(listed.open_pairs)}):
@@ -25,7 +25,7 @@ def find_open_label_orders(batch: Batch) -> Iterator[BatchFinding]:
         told[remedy] += 1
         if told[remedy] <= MOST_NAMED + 1:
             case = " and ".join(pair) if told[remedy] <= MOST_NAMED else "other pairs"
-            yield batch.stop("label-order-open", place, _OPEN, remedy, case)
+            yield batch.label_stop("label-order-open", place, _OPEN, remedy, case)
 
 
 def _alphabetic(pairs: Iterable[tuple[str, str]]) -> frozenset[tuple[str, str]]:

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator
 
 from builder.model.finding import Finding, caution
 from builder.model.label_fit import LabelFit, OverContainer
+from builder.model.subject import Labels
 
 
 def find_labels_over_containers(fits: Iterable[LabelFit]) -> Iterator[Finding]:
@@ -18,7 +19,7 @@ def find_labels_over_containers(fits: Iterable[LabelFit]) -> Iterator[Finding]:
             f'{fit.name}: a label of the sheet "{over.sheet}" is {over.label}, and the container "{over.container}" has no place for '
             f"{'it' if over.labels == 1 else f'{over.labels} of them'} ({over.places}).",
             f"{_remedy(over)} {fit.with_little_room}",
-            about=frozenset({fit.class_key}),
+            about=frozenset({Labels(fit.recipe, fit.class_key)}),
         )
 
 

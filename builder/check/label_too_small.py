@@ -2,8 +2,10 @@
 
 from collections.abc import Iterable, Iterator
 
+from builder.check.batches import NO_LABEL
 from builder.model.finding import Finding, stop
 from builder.model.label_fit import LabelFit
+from builder.model.subject import Labels
 
 
 def find_labels_too_small(fits: Iterable[LabelFit]) -> Iterator[Finding]:
@@ -18,7 +20,7 @@ def find_labels_too_small(fits: Iterable[LabelFit]) -> Iterator[Finding]:
             f"{fit.name}: what its label has to say does not fit {on} in type of the least height ({fit.least}), and type is "
             "never made smaller than that.",
             f"{_remedy(fit)} {fit.with_little_room}",
-            about=frozenset({fit.class_key}),
+            about=frozenset({Labels(fit.recipe, fit.class_key)}),
             acceptable=True,
         )
 
@@ -28,7 +30,7 @@ def _remedy(fit: LabelFit) -> str:
     ways += [f"write `panels: 2` under `labels:` and choose {_listed(fit.on_two)} to put it on two labels"] if fit.on_two else []
     ways += ["shorten directions, storage or cautions"]
     told = "; or ".join(ways)
-    return f"{told[0].upper()}{told[1:]}. Accepted with a reason, this product gets no label sheet."
+    return f"{told[0].upper()}{told[1:]}. {NO_LABEL}"
 
 
 def _listed(names: tuple[str, ...]) -> str:

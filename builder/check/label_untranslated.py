@@ -2,11 +2,13 @@
 
 from collections.abc import Iterator
 
-from builder.check.reach import classes_of_file
+from builder.check.batches import NO_LABEL
+from builder.check.reach import classes_making
 from builder.model.finding import Finding, stop
 from builder.model.language import OWN, Language
 from builder.model.recipe import Recipe
 from builder.model.studio import Studio
+from builder.model.subject import Labels
 from builder.model.untranslated import said_alone, untranslated
 
 _EXAMPLES = {"label cautions": "[...]", "options": "{{{options}}}"}
@@ -15,19 +17,19 @@ _EXAMPLES = {"label cautions": "[...]", "options": "{{{options}}}"}
 def find_labels_untranslated(studio: Studio) -> Iterator[Finding]:
     """Compare what each recipe says with what it says in the other languages of its region; all that a recipe lacks is one finding.
 
-    It holds back the classes that make it, and no weighing of it; what no class makes has no label.
+    It holds back the labels; what no class makes has none.
     """
     for recipe in studio.recipes.values():
         for language in studio.label_languages:
-            missing, about = untranslated(recipe, studio, language), classes_of_file(recipe.place.file, studio)
-            if missing and about:
-                yield _untold(recipe, studio, language, missing, about)
+            missing, is_made = untranslated(recipe, studio, language), classes_making(recipe.key, studio)
+            if missing and is_made:
+                yield _untold(recipe, studio, language, missing)
             alone = said_alone(recipe, language)
-            if alone and about:
-                yield _told_alone(recipe, studio, language, alone, about)
+            if alone and is_made:
+                yield _told_alone(recipe, studio, language, alone)
 
 
-def _untold(recipe: Recipe, studio: Studio, language: Language, missing: tuple[tuple[str, str], ...], about: frozenset[str]) -> Finding:
+def _untold(recipe: Recipe, studio: Studio, language: Language, missing: tuple[tuple[str, str], ...]) -> Finding:
     lacks = ", ".join(f'{key} "{english}"' for key, english in missing)
     given = len(recipe.told_in(language.name).label_cautions)
     differ = given and "label cautions" in dict(missing)
@@ -37,21 +39,21 @@ def _untold(recipe: Recipe, studio: Studio, language: Language, missing: tuple[t
         recipe.at("translations"),
         f"{recipe.name}: {_asked_for(studio)}, and this is missing in {language.name}: {lacks}.{counted}",
         f"Have it translated by someone who speaks {language.name}, and write it into the recipe: {_form(language, missing)}. A name that "
-        "stays the same is written again. Accepted with a reason, this product gets no label sheet.",
-        about=about,
+        f"stays the same is written again. {NO_LABEL}",
+        about=frozenset({Labels(recipe.key)}),
         acceptable=True,
     )
 
 
-def _told_alone(recipe: Recipe, studio: Studio, language: Language, alone: tuple[tuple[str, str], ...], about: frozenset[str]) -> Finding:
+def _told_alone(recipe: Recipe, studio: Studio, language: Language, alone: tuple[tuple[str, str], ...]) -> Finding:
     told = ", ".join(f'{key} "{text}"' for key, text in alone)
     return stop(
         "label-untranslated",
         recipe.at("translations"),
         f"{recipe.name}: {_asked_for(studio)}, and this stands in {language.name} alone: {told}.",
         f"Write it in {OWN} too, or take it out of `translations:`; under `options:` stand names of what the recipe lets students choose. "
-        "Accepted with a reason, this product gets no label sheet.",
-        about=about,
+        f"{NO_LABEL}",
+        about=frozenset({Labels(recipe.key)}),
         acceptable=True,
     )
 

@@ -8,14 +8,15 @@ from builder.model.lesson import Block, CautionHere, LinkHole, PictureHole, Piec
 from builder.model.nearest import did_you_mean
 from builder.model.place import Name
 from builder.model.studio import PICTURE_ENDINGS, Studio
+from builder.model.subject import Subject, WholeClass
 
-_About = frozenset[str]
+_About = frozenset[Subject]
 
 
 def find_broken_links(studio: Studio) -> Iterator[Finding]:
     """Follow each caution, picture and link."""
     for studio_class in studio.classes.values():
-        folder, about = f"classes/{studio_class.key}", frozenset({studio_class.key})
+        folder, about = f"classes/{studio_class.key}", frozenset[Subject]({WholeClass(studio_class.key)})
         blocks = (*studio_class.lesson.introduction, *(block for part in studio_class.lesson.parts for block in part.blocks))
         yield from _follow(blocks, folder, about, studio)
         if studio_class.picture:

@@ -5,12 +5,13 @@ from collections.abc import Iterator
 from builder.model.class_sheet import ClassSheet
 from builder.model.finding import Finding, stop
 from builder.model.place import fold
+from builder.model.subject import WholeClass
 from builder.model.weighing_plan import LyeMistaken, LyeNamed
 
 
 def find_lye_mistaken(sheet: ClassSheet) -> Iterator[Finding]:
     """Stop a class with steps that ask for dry lye after it has been dissolved, or for two alkalis by their sum."""
-    about = frozenset({sheet.studio_class.key})
+    about = frozenset({WholeClass(sheet.studio_class.key)})
     for one in sheet.weighing.mistaken:
         match one.how:
             case LyeMistaken.DISSOLVED:

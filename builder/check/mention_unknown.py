@@ -11,6 +11,7 @@ from builder.model.place import Name, fold
 from builder.model.recipe import Recipe
 from builder.model.studio import Studio
 from builder.model.studio_class import StudioClass
+from builder.model.subject import WholeClass
 
 FOR_ALL = ("batch", "portion", "cup", "containers")
 FOR_SOAP = ("oils", "lye", "lye water", "lye solution", "superfat")
@@ -65,7 +66,7 @@ def _in_part(part: Part, recipe: Recipe, class_key: str, studio: Studio) -> Iter
                 mention.name.place,
                 f'"{mention.name}" is not in the recipe "{recipe.key}", so no amount can stand here.',
                 f"Write an ingredient, a phase, or one of {', '.join(_for_all(recipe, studio))}.{did_you_mean(mention.name.text, known)}",
-                about=frozenset({class_key}),
+                about=frozenset({WholeClass(class_key)}),
             )
 
 
@@ -76,7 +77,7 @@ def _pump_missing(name: Name, class_key: str) -> Finding:
         name.place,
         f'Nobody has measured a pump for "{what}", so that its strokes cannot be counted.',
         'Weigh ten strokes, and write beside its pack in shelf/supplies.yaml: pump: {strokes: 10, weigh: 78 g, measured: "how and when"}.',
-        about=frozenset({class_key}),
+        about=frozenset({WholeClass(class_key)}),
     )
 
 

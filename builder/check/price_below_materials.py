@@ -7,6 +7,7 @@ from builder.check.batches import BatchFinding
 from builder.model.class_sheet import ClassSheet
 from builder.model.finding import caution
 from builder.model.studio import Studio
+from builder.model.subject import WholeClass
 
 
 def find_prices_below_materials(sheet: ClassSheet, studio: Studio) -> Iterator[BatchFinding]:
@@ -20,7 +21,7 @@ def find_prices_below_materials(sheet: ClassSheet, studio: Studio) -> Iterator[B
         a_class.at("price"),
         "The price does not pay for the materials, with the dearest scent and colour at their most.",
         "Raise the price, or make less, or correct the prices in shelf/supplies.yaml.",
-        about=frozenset({a_class.key}),
+        about=frozenset({WholeClass(a_class.key)}),
     )
     currency = studio.profile.currency
     taken = f"{_money(a_class.price * sheet.students)} {currency} come in and {least}{_money(cost.total)} {currency} go out"

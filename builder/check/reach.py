@@ -1,38 +1,111 @@
-"""Which classes a finding holds back: those it is about, or those that use the file in which it stands."""
+"""What a finding is about where its rule does not say, and what is held back by a stop about it."""
 
+from collections.abc import Collection, Iterable, Iterator
 from posixpath import basename, splitext
 
 from builder.check.unknown_ingredient import names_in
-from builder.model.finding import Finding
+from builder.model.finding import Finding, Weight
+from builder.model.held_back import HeldBack
 from builder.model.place import fold
-from builder.model.studio import Studio
+from builder.model.studio import ANY, Studio
+from builder.model.subject import (
+    HomeSheet,
+    Labels,
+    OneDate,
+    ShoppingList,
+    Subject,
+    TextPage,
+    UnusedCard,
+    WholeClass,
+    WholeRecipe,
+    WholeStudio,
+)
 
 
-def classes_held_back(finding: Finding, studio: Studio) -> frozenset[str]:
-    """Give the keys of the classes that must not be published while the finding stands."""
-    return finding.about or classes_of_file(finding.place.file, studio)
+def subjects_of(finding: Finding, studio: Studio) -> frozenset[Subject]:
+    """Give what a finding is about: what its rule says, or what the file in which it stands is for."""
+    return finding.about or subjects_of_file(finding.place.file, studio)
 
 
-def classes_of_file(file: str, studio: Studio) -> frozenset[str]:
-    """Give the keys of the classes that use a file of the studio: all of them where it is not a class's, a recipe's or a card's."""
+def subjects_of_file(file: str, studio: Studio) -> frozenset[Subject]:
+    """Give what a file of the studio is for: the whole studio where it is not a class's, a recipe's, a card's, a page's or the stock's.
+
+    A card that cannot be read is one of those that recipes name and nobody knows.
+    """
     folder, _, rest = file.partition("/")
+    stem = splitext(basename(file))[0]
     if folder == "classes" and "/" in rest:
-        return frozenset({rest.partition("/")[0]})
+        return frozenset({WholeClass(rest.partition("/")[0])})
     if folder == "recipes":
-        return _making(studio, {splitext(basename(file))[0]})
+        return frozenset({WholeRecipe(stem)})
+    if folder == "pages":
+        return frozenset({TextPage(stem)})
+    if file == "stock.yaml":
+        return frozenset({ShoppingList()})
     if file.startswith("shelf/ingredients/"):
         cards = [card for card in studio.ingredients.values() if card.place.file == file]
-        if cards:
-            names = {fold(name) for card in cards for name in (card.name, *card.also_called)}
-            return classes_using(names, studio)
-    return frozenset(studio.classes)
+        names = {fold(name) for card in cards for name in (card.name, *card.also_called)}
+        return (recipes_using(names, studio) if cards else _of_unread_card(studio)) or frozenset({UnusedCard(file)})
+    return frozenset({WholeStudio()})
 
 
-def classes_using(names: set[str], studio: Studio) -> frozenset[str]:
-    """Give the keys of the classes that make something of an ingredient, by its folded names."""
-    using = {key for key, recipe in studio.recipes.items() if any(name.key in names for name in names_in(recipe))}
-    return _making(studio, using)
+def _of_unread_card(studio: Studio) -> frozenset[Subject]:
+    """Give the recipes that name what cannot be read; where not even its name is known, it may stand for any card."""
+    unread = studio.unread.ingredients
+    unknown = {name.key for recipe in studio.recipes.values() for name in names_in(recipe) if studio.ingredient(name) is None}
+    return recipes_using(unknown | unread, studio) | (frozenset({WholeStudio()}) if ANY in unread else frozenset())
 
 
-def _making(studio: Studio, recipes: set[str]) -> frozenset[str]:
-    return frozenset(key for key, studio_class in studio.classes.items() if any(make.recipe.text in recipes for make in studio_class.makes))
+def recipes_using(names: Collection[str], studio: Studio) -> frozenset[Subject]:
+    """Give the recipes that use an ingredient, by its folded names."""
+    return frozenset(WholeRecipe(key) for key, recipe in studio.recipes.items() if any(name.key in names for name in names_in(recipe)))
+
+
+def classes_making(recipe: str, studio: Studio) -> frozenset[str]:
+    """Give the keys of the classes that make a recipe."""
+    return frozenset(key for key, a_class in studio.classes.items() if any(make.recipe.text == recipe for make in a_class.makes))
+
+
+def classes_of(subject: Subject, studio: Studio) -> frozenset[str]:
+    """Give the keys of the classes that a subject is part of, or that make something of it."""
+    match subject:
+        case WholeStudio():
+            return frozenset(studio.classes) | studio.unread.classes
+        case WholeClass(key) | OneDate(key) | HomeSheet(key):
+            return frozenset({key})
+        case WholeRecipe(key):
+            return classes_making(key, studio)
+        case Labels(recipe, class_key):
+            return frozenset({class_key}) if class_key else classes_making(recipe, studio)
+        case UnusedCard() | TextPage() | ShoppingList():
+            return frozenset()
+
+
+def classes_concerned(finding: Finding, studio: Studio) -> frozenset[str]:
+    """Give the keys of the classes that a finding has to do with."""
+    return frozenset().union(*(classes_of(subject, studio) for subject in subjects_of(finding, studio)))
+
+
+def what_is_held(findings: Iterable[Finding], studio: Studio) -> HeldBack:
+    """Give what the stops among some findings hold back.
+
+    A stop about the words of a label holds the label back also where it has been accepted: the studio then does without the label, and
+    nobody can print what nobody knows.
+    """
+    found: set[Subject] = set()
+    for finding in findings:
+        for subject in subjects_of(finding, studio) if finding.weight is Weight.STOP else ():
+            if finding.stops or isinstance(subject, Labels):
+                found |= set(_spread(subject, studio))
+    return HeldBack(frozenset(found))
+
+
+def _spread(subject: Subject, studio: Studio) -> Iterator[Subject]:
+    match subject:
+        case WholeRecipe():
+            yield subject
+            yield from map(WholeClass, classes_of(subject, studio))
+        case Labels(recipe):
+            yield from (Labels(recipe, key) for key in classes_of(subject, studio))
+        case _:
+            yield subject

@@ -15,7 +15,7 @@ def find_staff_missing(sheet: ClassSheet) -> Iterator[Finding]:
             staff_place(sheet),
             "Neither a teacher nor an assistant is there, so nobody shows anything and nobody watches.",
             'Write who is there: "staff: {teachers: 1, assistants: 0}".',
-            about=frozenset({sheet.studio_class.key}),
+            about=frozenset({sheet.subject}),
         )
 
 

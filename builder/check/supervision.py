@@ -15,6 +15,7 @@ from builder.model.finding import Finding, caution, stop
 from builder.model.hazard import DRY_LYE, RAW_SOAP
 from builder.model.lesson import Part
 from builder.model.place import Place
+from builder.model.subject import WholeClass
 from builder.model.supervision import ADULT, WatchedPart, WatchRule
 
 _OWN = 'A rule of your own goes into studio.yaml: "teaching policy: {%s: {%s}}". Local codes and your insurer decide.'
@@ -52,7 +53,7 @@ def _tightest(part: WatchedPart, age: int) -> list[WatchRule]:
 
 
 def _broken(name: str, rule: WatchRule, place: Place, wrong: str, remedy: str, sheet: ClassSheet) -> Finding:
-    about = frozenset({sheet.studio_class.key})
+    about = frozenset({sheet.subject})
     stops = rule.stops_for(sheet.studio_class.youngest)
     return stop(name, place, wrong, remedy, about=about) if stops else caution(name, place, wrong, remedy, about=about)
 
@@ -99,7 +100,7 @@ def _staff(sheet: ClassSheet, rule: WatchRule, part: WatchedPart) -> Iterator[Fi
 
 def _people(sheet: ClassSheet, rule: WatchRule, part: WatchedPart) -> Iterator[Finding]:
     studio_class = sheet.studio_class
-    about = frozenset({studio_class.key})
+    about = frozenset({WholeClass(studio_class.key)})
     if rule.youngest is not None and studio_class.youngest < rule.youngest:
         yield stop(
             "too-young",
@@ -142,7 +143,7 @@ def _lye_ahead(sheet: ClassSheet, part: WatchedPart) -> Iterator[Finding]:
             _lesson_part(sheet, part).place,
             f'In "{part.title}" students handle dry lye ({basis(rule)}).',
             f"{rule.ahead} The recipe then says `ready-mixed:` with the strength of the solution.",
-            about=frozenset({sheet.studio_class.key}),
+            about=frozenset({WholeClass(sheet.studio_class.key)}),
         )
 
 
@@ -157,7 +158,7 @@ def _weighed_ahead(sheet: ClassSheet, part: WatchedPart) -> Iterator[Finding]:
                 f'In "{part.title}" students from {age} years take {listed(names)} from the bottle: a drop in an eye burns, and a mouthful '
                 f"can poison a child. Below {rule.ahead_below} years staff weigh it ahead ({basis(rule)}).",
                 f"Name it in a part before the class, as in `## Weigh the scent (ahead, 10 min)`, or let the teacher do this. {rule.ahead}",
-                about=frozenset({sheet.studio_class.key}),
+                about=frozenset({WholeClass(sheet.studio_class.key)}),
             )
 
 
@@ -181,7 +182,7 @@ def _laxer(sheet: ClassSheet) -> Iterator[Finding]:
                 f"soap burn skin and blind eyes, and {sheet.studio_class.title} is held by these numbers.",
                 "Take the numbers of the stock again, or accept this with the reason for which it is safe in your room. Local codes and "
                 "your insurer decide.",
-                about=frozenset({sheet.studio_class.key}),
+                about=frozenset({WholeClass(sheet.studio_class.key)}),
             )
 
 
@@ -209,7 +210,7 @@ def _seats(sheet: ClassSheet) -> Iterator[Finding]:
         f"{seats} seats can be booked, and {_people_words(sheet.supervision.staff)} can watch {carried} students "
         f'(the rule "{rule.key}": {basis(rule)}).',
         f'Write "seats: {carried}", or have more adults.',
-        about=frozenset({sheet.studio_class.key}),
+        about=frozenset({WholeClass(sheet.studio_class.key)}),
     )
 
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from builder.check.reach import classes_using
+from builder.check.reach import recipes_using
 from builder.model.finding import Finding, caution
 from builder.model.place import fold
 from builder.model.studio import Studio
@@ -14,7 +14,7 @@ def find_supplies_without_weight(studio: Studio) -> Iterator[Finding]:
         card = studio.ingredient(supply.name)
         if card is None or isinstance(supply.size, int):
             continue
-        about = classes_using({fold(name) for name in (card.name, *card.also_called)}, studio)
+        about = recipes_using({fold(name) for name in (card.name, *card.also_called)}, studio)
         because = f"becomes a weight only through a density, and none is known for {card.name}"
         if supply.weight(card) is None:
             yield caution(

@@ -6,6 +6,7 @@ from builder.model.finding import Finding, caution
 from builder.model.place import Place
 from builder.model.recipe import Fill
 from builder.model.studio import Studio
+from builder.model.subject import WholeClass
 
 
 def find_units_left_over(studio: Studio) -> Iterator[Finding]:
@@ -30,5 +31,5 @@ def _left(name: str, fill: Fill, each_student: int, place: Place, class_key: str
             f"{name}: each student fills {each_student}, and a package holds {fill.units}, so that {left} of them "
             f"{'is' if left == 1 else 'are'} left and labelled one by one.",
             f"Let each student fill {counts}, or change `units in a package:`.",
-            about=frozenset({class_key}),
+            about=frozenset({WholeClass(class_key)}),
         )

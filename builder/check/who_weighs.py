@@ -6,12 +6,13 @@ from builder.model.class_sheet import ClassSheet, MadeSheet
 from builder.model.finding import Finding, stop
 from builder.model.lesson import Part
 from builder.model.studio_class import BatchFor
+from builder.model.subject import WholeClass
 from builder.model.weighing_plan import Unsettled
 
 
 def find_weighing_unsettled(sheet: ClassSheet) -> Iterator[Finding]:
     """Stop a class whose sheets would tell every group to weigh the whole batch, and one where a single group is named without need."""
-    about = frozenset({sheet.studio_class.key})
+    about = frozenset({WholeClass(sheet.studio_class.key)})
     for one in sheet.weighing.unsettled:
         minutes = one.part.minutes
         yield stop(

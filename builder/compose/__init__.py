@@ -23,6 +23,7 @@ from builder.compose.text_pages import compose_pages
 from builder.model.class_sheet import ClassSheet
 from builder.model.document import Document, Publication
 from builder.model.finding import Finding
+from builder.model.held_back import NOTHING_HELD, HeldBack
 from builder.model.shopping import Shopping
 from builder.model.studio import Studio
 
@@ -37,16 +38,17 @@ def compose_documents(
     today: date,
     with_pdf: bool = True,
     shopping: Shopping | None = None,
+    held: HeldBack = NOTHING_HELD,
 ) -> Publication:
     """Compose every document of a run.
 
     `sheets` holds one class sheet for each date of each class to publish, or one without a date. `findings` are those that were accepted
     and the cautions that stand. Of `layout_folders` the first that has a template counts. Without PDFs no page links to one.
-    `shopping` is what to buy for all dates.
+    `shopping` is what to buy for all dates. `held` says which labels are not to be made.
     """
     # Names of people reach the sheets of the studio alone: whatever else is composed has never seen them.
     public = tuple(sheet.without_names() for sheet in sheets)
-    edition = Edition(studio.without_names(), public, findings, Templates(layout_folders), today, with_pdf)
+    edition = Edition(studio.without_names(), public, findings, Templates(layout_folders), today, with_pdf, held)
     documents: list[Document] = [compose_catalogue(edition)]
     for studio_class, first in edition.classes:
         documents.append(compose_class_page(edition, studio_class, first))

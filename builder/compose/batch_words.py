@@ -3,8 +3,10 @@
 from builder.compose.batch_codes import code_words
 from builder.compose.choice_totals import view_totals
 from builder.compose.dose_words import view_choices
+from builder.compose.edition import Edition
 from builder.compose.ingredient_tables import staff_table
 from builder.compose.label_counts import label_counts
+from builder.compose.label_questions import no_labels
 from builder.compose.lye_words import staff_lye
 from builder.compose.ph_words import ph_words
 from builder.compose.portion_words import container_name, containers_of, left_over
@@ -26,9 +28,9 @@ PURPOSES = {
 }
 
 
-def view_batches(studio: Studio, class_sheet: ClassSheet, made: MadeSheet) -> ProductBatches:
+def view_batches(edition: Edition, class_sheet: ClassSheet, made: MadeSheet) -> ProductBatches:
     """Give the batches of one product."""
-    sheet = made.batch
+    studio, sheet = edition.studio, made.batch
     return ProductBatches(
         name=sheet.recipe.name,
         containers=f"{listed([_in_all(studio, one, count) for one, count in made.fillings])} in all",
@@ -38,7 +40,7 @@ def view_batches(studio: Studio, class_sheet: ClassSheet, made: MadeSheet) -> Pr
         choices=view_choices(studio, made.filled),
         totals=view_totals(studio, made, has_roster=bool(class_sheet.guests)),
         codes=code_words(studio, class_sheet, made),
-        labels=label_counts(studio, made),
+        labels=no_labels(edition, class_sheet, made) or label_counts(studio, made),
     )
 
 

@@ -85,14 +85,17 @@ def _share(studio: Studio, sheet: BatchSheet, each: int) -> str:
 
 
 def _plain_names(sheet: BatchSheet) -> list[str]:
-    """Give the plain names that stand on the list of every variant, in its order; what only some have is a choice.
+    """Give the plain names that stand on the list of every variant; what only some have is a choice. The order is that of the list, or
+    of the alphabet where none is proven.
 
     A label says fragrance or flavour for all of them together; here each is named, for those who cannot bear one.
     """
     lists = [variant.ingredients for variant in sheet.variants]
     shared = [entry for entry in lists[0].entries if all(entry.inci in {other.inci for other in one.entries} for one in lists)]
     names = [f"{within(entry.plain)}{_members(sheet, entry.declared_as)}" for entry in shared]
-    return names + [within(name) for name in lists[0].nameless]
+    if all(one.is_proven for one in lists):
+        return names
+    return sorted(names + [within(name) for name in lists[0].nameless], key=str.casefold)
 
 
 def _members(sheet: BatchSheet, declared_as: DeclaredAs) -> str:

@@ -11,6 +11,7 @@ from builder.compose.dates import language_of, locale_of
 from builder.compose.templates import Templates
 from builder.model.class_sheet import ClassSheet
 from builder.model.finding import Finding
+from builder.model.held_back import NOTHING_HELD, HeldBack
 from builder.model.lesson import LinkHole
 from builder.model.studio import Studio
 from builder.model.studio_class import StudioClass
@@ -18,7 +19,10 @@ from builder.model.studio_class import StudioClass
 
 @dataclass(frozen=True)
 class Edition:
-    """One run. `sheets` holds one class sheet for each date, or one without a date; `with_pdf` says whether PDFs will be made."""
+    """One run. `sheets` holds one class sheet for each date, or one without a date; `with_pdf` says whether PDFs will be made.
+
+    `held` is what stops hold back, of which only labels are still among the sheets.
+    """
 
     studio: Studio
     sheets: tuple[ClassSheet, ...]
@@ -26,6 +30,7 @@ class Edition:
     templates: Templates
     today: date
     with_pdf: bool = True
+    held: HeldBack = NOTHING_HELD
 
     @property
     def locale(self) -> str:
@@ -46,9 +51,9 @@ class Edition:
         return tuple((sheet.studio_class, sheet) for sheet in first.values())
 
     def target(self, hole: LinkHole) -> Address:
-        """Give the document that a link of the studio's text means; a class that is held back is looked for on the catalogue."""
+        """Give the document that a link of the studio's text means; what is held back is looked for on the catalogue."""
         key = hole.target.text
         if hole.kind == "page":
-            return addresses.text_page(key)
+            return addresses.text_page(key) if key in self.studio.pages else addresses.CATALOGUE
         published = {studio_class.key for studio_class, _ in self.classes}
         return addresses.class_page(key) if key in published else addresses.CATALOGUE

@@ -3,24 +3,20 @@
 from collections import Counter
 from collections.abc import Iterator
 
+from builder.compose.edition import Edition
+from builder.compose.label_questions import label_tasks, labels_are_held
 from builder.compose.label_words import variant_name
 from builder.compose.portion_words import container_name
 from builder.compose.wording import counted, within
 from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet, Finish, MadeSheet
 from builder.model.studio import Studio
-from builder.model.untranslated import is_translated
 
 MIXED = "Each label names one option of a choice: who mixes several writes the others, and what they add to the ingredients, on it by hand"
 
 
 def label_counts(studio: Studio, made: MadeSheet) -> tuple[str, ...]:
-    """Give a line for each kind of container: `Labels: 4 lavender essential oil, 3 no scent`, with how many are a guess.
-
-    What is not written in every language of its region has no labels.
-    """
-    if not is_translated(made.batch.recipe, studio):
-        return (f"No labels: what they say is not written in {studio.labelling.region.says('languages')}",)
+    """Give a line for each kind of container: `Labels: 4 lavender essential oil, 3 no scent`, with how many are a guess."""
     several = sum(bool(finishes) for finishes in made.finishes) > 1
     lines = tuple(
         f"Labels{f' for the {container_name(studio, filled)}' if several else ''}{_packages(filled)}: {_of_each(finishes)}"
@@ -51,13 +47,12 @@ def _open_words(left_open: int, all_labels: int) -> str:
     return f"{stand} for open choices and spare containers, spread evenly over what is offered"
 
 
-def label_totals(studio: Studio, sheet: ClassSheet) -> Iterator[str]:
-    """Give a line for each sheet of labels to print, with how many labels it has."""
-    for made in sheet.made:
-        if not is_translated(made.batch.recipe, studio):
-            continue
+def label_totals(edition: Edition, sheet: ClassSheet) -> Iterator[str]:
+    """Give a line for each sheet of labels to print, with how many labels it has, and for what keeps others from being printed."""
+    yield from label_tasks(edition, sheet)
+    for made in (made for made in sheet.made if not labels_are_held(edition, sheet, made)):
         for number, ((filled, _), finishes) in enumerate(zip(made.fillings, made.finishes, strict=True)):
-            container = f", {container_name(studio, filled)}" if number else ""
+            container = f", {container_name(edition.studio, filled)}" if number else ""
             if finishes:
                 yield f"Labels, {within(filled.recipe.name)}{container}: {len(finishes)}"
 

@@ -8,7 +8,7 @@ from builder.compose.batch_codes import jars_of
 from builder.compose.label_heights import height_rules, rules_of, smaller_rules
 from builder.compose.label_layout import LaidOut, Rules, lay_out
 from builder.compose.label_lines import Setter
-from builder.compose.label_stocks import known_stocks, label_sits, stocks_to_try, tag_stocks, wished
+from builder.compose.label_stocks import known_stocks, label_sits, stock_is_known, stocks_to_try, tag_stocks, wished
 from builder.compose.label_texts import LabelText, label_text
 from builder.compose.package_words import package_contents
 from builder.compose.portion_words import container_name
@@ -46,9 +46,12 @@ class LabelPlan:
 
 
 def label_fits(studio: Studio, sheets: Iterable[ClassSheet]) -> list[LabelFit]:
-    """Say for each product of each class whether its labels fit, and where the first sheet of each date begins."""
+    """Say for each product of each class whether its labels fit, and where the first sheet of each date begins.
+
+    Nothing is said of a class that asks for a sheet which nobody has described; that is a finding of its own.
+    """
     fits = []
-    for sheet in sheets:
+    for sheet in (one for one in sheets if stock_is_known(studio, one)):
         begun = sheet.date is None
         for plan in plan_labels(studio, sheet):
             fit = _fit(studio, sheet, plan)
@@ -119,6 +122,7 @@ def _fit(studio: Studio, sheet: ClassSheet, plan: LabelPlan) -> LabelFit:
     place = (own.place if own.sheet else studio.profile.labels.place) if asked_for else recipe.place
     return LabelFit(
         name=plan.name,
+        recipe=recipe.key,
         class_key=sheet.studio_class.key,
         asked_for=asked_for,
         fits=plan.laid_out is not None,

@@ -29,6 +29,12 @@ def wished(studio: Studio, sheet: ClassSheet) -> Wished:
     return Wished(own.sheet or ours.sheet or "", own.panels or ours.panels or 1, bool(to_colour), bool(to_colour) if tags is None else tags)
 
 
+def stock_is_known(studio: Studio, sheet: ClassSheet) -> bool:
+    """Say whether the sheet that a class asks for has been described; it has where it asks for none."""
+    name = wished(studio, sheet).sheet
+    return not name or fold(name) in studio.label_stocks
+
+
 def stocks_to_try(studio: Studio, sheet: ClassSheet, filled: BatchSheet) -> tuple[Sequence[LabelStock], Sequence[LabelStock]]:
     """Give the sheet that is asked for, or those of the studio's paper in turn, and after them the second best.
 

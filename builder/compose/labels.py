@@ -2,7 +2,8 @@
 
 Where students design their own, each label has a panel with nothing but a border to colour in beside the panel with the facts.
 
-What is printed is the layout that the checks have seen. A product whose labels do not fit at a lawful height has no sheet.
+What is printed is the layout that the checks have seen. A product whose labels are held back has no sheet, nor has one whose
+labels do not fit at a lawful height.
 """
 
 from collections.abc import Iterator
@@ -13,6 +14,7 @@ from builder.compose.label_layout import LaidOut
 from builder.compose.label_lines import Block
 from builder.compose.label_pages import STYLES, border, cell_of, hole_of, labels_view
 from builder.compose.label_plans import LabelPlan, plan_labels
+from builder.compose.label_questions import labels_are_held
 from builder.compose.label_stocks import wished
 from builder.compose.views.labels import CellView
 from builder.model.class_sheet import ClassSheet
@@ -24,7 +26,7 @@ def compose_labels(edition: Edition, sheet: ClassSheet) -> tuple[Document, ...]:
     documents: list[Document] = []
     first = sheet.date.first_label if sheet.date else 1
     for plan in plan_labels(edition.studio, sheet):
-        if plan.laid_out is not None:
+        if plan.laid_out is not None and not labels_are_held(edition, sheet, plan.made):
             documents.append(_compose_sheet(edition, sheet, plan, plan.laid_out, first))
             first = 1
     return tuple(documents)

@@ -12,7 +12,6 @@ from builder.compose.views.running import CheckGroup, StaffRow
 from builder.compose.weighing_words import cup_lines, mixing_lines
 from builder.compose.wording import counted, keep_together, listed, sentence, within
 from builder.model.class_sheet import ClassSheet
-from builder.model.studio import Studio
 from builder.model.studio_class import Format
 
 
@@ -24,7 +23,7 @@ def check_groups(edition: Edition, sheet: ClassSheet) -> tuple[CheckGroup, ...]:
     that_day = [row for row, one in ahead if one.begins is not None]
     groups = [
         CheckGroup("Days before", tuple(_staff_line(row) for row in before)),
-        CheckGroup("Print", tuple(_printing(edition.studio, sheet))),
+        CheckGroup("Print", tuple(_printing(edition, sheet))),
         CheckGroup("Before the class, on the clock", tuple(_staff_line(row) for row in that_day)),
         CheckGroup("Weigh ahead, and mark", (*mixing_lines(sheet), *cup_lines(sheet))),
         CheckGroup(_benches(sheet), ready.at_benches if sheet.format is not Format.DEMO else ()),
@@ -43,7 +42,7 @@ def _staff_line(row: StaffRow) -> str:
     return f"{row.when}: {row.title}, {row.minutes}"
 
 
-def _printing(studio: Studio, sheet: ClassSheet) -> Iterable[str]:
+def _printing(edition: Edition, sheet: ClassSheet) -> Iterable[str]:
     yield f"Teacher's sheet: {counted(sum(sheet.staff), 'copy', 'copies')}"
     if sheet.groups and sheet.format is not Format.DEMO:
         yield f"Bench cards: 1 set, a card for each of {counted(sheet.groups, group_word(sheet), f'{group_word(sheet)}s')}"
@@ -53,8 +52,8 @@ def _printing(studio: Studio, sheet: ClassSheet) -> Iterable[str]:
         yield f"Take-home sheet, {within(made.batch.recipe.name)}: {counted(sheet.students, 'copy', 'copies')} ({sizes})"
     if sheet.chosen:
         yield "Scent and colour, cards for the table: 1 set for each table"
-    yield from label_totals(studio, sheet)
-    if sheet.students and wished(studio, sheet).tags:
+    yield from label_totals(edition, sheet)
+    if sheet.students and wished(edition.studio, sheet).tags:
         yield f"Tags: {sheet.students}"
 
 

@@ -18,7 +18,7 @@ from builder.compose.staff_words import days_later
 from builder.compose.supply_words import home_cost
 from builder.compose.views.frame import PageFrame, SheetFrame
 from builder.compose.views.take_home import ListedVariant, ScaleSet, TakeHomeView
-from builder.compose.wording import capacity, duration, listed, reading, sentence
+from builder.compose.wording import capacity, duration, listed, reading, sentence, within
 from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet, HomeBatch
 from builder.model.document import Document
@@ -98,6 +98,7 @@ def _view(
         cost=_cost(studio, studio_class, sheet),
         directions=sheet.recipe.directions,
         label_lists=_label_lists(sheet, studio.labelling.region),
+        label_open=_label_open(sheet),
         label_rest=len(sheet.variants) > MOST_LISTS,
         label_note=studio.labelling.region.says("soap") if sheet.product.made_with_lye else "",
         label_cautions=sheet.recipe.label_cautions,
@@ -139,8 +140,20 @@ def _scales(sheet: BatchSheet) -> tuple[ScaleSet, ...]:
 
 
 def _label_lists(sheet: BatchSheet, region: LabelRegion) -> tuple[ListedVariant, ...]:
-    """Give the list of each variant; where there are many, that of the plainest, to which the student adds what was chosen."""
-    variants = sheet.variants
+    """Give the list of each variant that is proven.
+
+    Where there are many, that of the plainest, to which the student adds what was chosen.
+    """
+    variants = tuple(variant for variant in sheet.variants if variant.ingredients.is_proven)
     if len(variants) > MOST_LISTS:
         variants = (min(variants, key=lambda variant: sum(option is not None for _, option in variant.chosen)),)
     return tuple(ListedVariant(sentence(variant_name(variant)), ingredient_text(variant.ingredients, region)) for variant in variants)
+
+
+def _label_open(sheet: BatchSheet) -> str:
+    """Say what is in a product whose list is not proven for every choice, by name alone; empty where it is."""
+    if all(variant.ingredients.is_proven for variant in sheet.variants):
+        return ""
+    names = {entry.plain for variant in sheet.variants for entry in variant.ingredients.entries}
+    names |= {name for variant in sheet.variants for name in variant.ingredients.nameless}
+    return listed(sorted((within(name) for name in names), key=str.casefold))

@@ -25,6 +25,18 @@ from builder.model.class_sheet import ClassSheet
 from builder.model.document import Document
 from builder.model.finding import Finding
 from builder.model.lesson import Part, Where, Who
+from builder.model.subject import (
+    HomeSheet,
+    Labels,
+    OneDate,
+    ShoppingList,
+    Subject,
+    TextPage,
+    UnusedCard,
+    WholeClass,
+    WholeRecipe,
+    WholeStudio,
+)
 
 STYLES = (*PAPER_STYLES, "teacher.css")
 
@@ -47,7 +59,7 @@ def compose_teacher_sheet(edition: Edition, sheet: ClassSheet) -> Document:
         after_run=after_rows(sheet, edition.locale),
         ahead_minutes=duration(sum(one.part.minutes for one in sheet.ahead)) if sheet.ahead else "",
         ahead=ahead,
-        products=tuple(view_batches(edition.studio, sheet, made) for made in sheet.made),
+        products=tuple(view_batches(edition, sheet, made) for made in sheet.made),
         lesson=lesson,
         after=after,
         supplies=view_supplies(edition.studio, sheet),
@@ -99,15 +111,34 @@ def _groups(sheet: ClassSheet) -> str:
 
 
 def _is_listed(finding: Finding, sheet: ClassSheet) -> bool:
-    return not finding.stops and not stands_with_the_people(finding) and _concerns(finding, sheet)
+    """Say whether a finding stands on the sheet. Of the stops only those about labels are left: all else would not have been made."""
+    return not stands_with_the_people(finding) and _concerns(finding, sheet)
 
 
 def _concerns(finding: Finding, sheet: ClassSheet) -> bool:
     """Say whether a finding is about this class: by name, or by the file of the class, of a recipe, of an ingredient or of the studio."""
     key = sheet.studio_class.key
     if finding.about:
-        return key in finding.about
+        return any(_is_of(subject, sheet) for subject in finding.about)
     file = finding.place.file
     files = {made.batch.recipe.place.file for made in sheet.made}
     files |= {line.ingredient.place.file for made in sheet.made for line in made.batch.lines}
     return file in files | {"studio.yaml", "shelf/supplies.yaml"} or file.startswith(f"classes/{key}/")
+
+
+def _is_of(subject: Subject, sheet: ClassSheet) -> bool:
+    """Say whether something is part of what a sheet is for."""
+    key, recipes = sheet.studio_class.key, {make.recipe.text for make in sheet.studio_class.makes}
+    match subject:
+        case WholeStudio():
+            return True
+        case WholeClass(of) | HomeSheet(of):
+            return of == key
+        case OneDate():
+            return subject == sheet.subject
+        case WholeRecipe(recipe):
+            return recipe in recipes
+        case Labels(recipe, of):
+            return recipe in recipes and of in ("", key)
+        case UnusedCard() | TextPage() | ShoppingList():
+            return False

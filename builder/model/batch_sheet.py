@@ -354,6 +354,11 @@ class IngredientList:
     question: Question | None = None
     without_statement: tuple[str, ...] = ()
 
+    @property
+    def is_proven(self) -> bool:
+        """Say whether the order of the entries is proven, and whether all that goes in is among them."""
+        return not self.open_pairs and not self.nameless
+
 
 @dataclass(frozen=True)
 class Variant:

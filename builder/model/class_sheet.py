@@ -12,6 +12,7 @@ from builder.model.product import Product
 from builder.model.quantity import Mass
 from builder.model.roster import Guest
 from builder.model.studio_class import ClassDate, Format, HomeSize, Make, StudioClass
+from builder.model.subject import OneDate, WholeClass
 from builder.model.supervision import Supervision
 from builder.model.teaching import Teaching
 from builder.model.weighing_plan import WeighingPlan, group_that_does
@@ -145,6 +146,11 @@ class ClassSheet:
     guests: tuple[Guest, ...] = ()
     waiting: tuple[Guest, ...] = ()
     after: tuple[StaffPart, ...] = ()
+
+    @property
+    def subject(self) -> WholeClass | OneDate:
+        """Give what a finding about this sheet alone is about: its date, or the class where it has none."""
+        return OneDate(self.studio_class.key, self.date.on) if self.date else WholeClass(self.studio_class.key)
 
     @property
     def format(self) -> Format:

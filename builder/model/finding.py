@@ -4,6 +4,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 
 from builder.model.place import NOWHERE, Place
+from builder.model.subject import Subject
 
 
 @dataclass(frozen=True)
@@ -25,17 +26,17 @@ class Weight(StrEnum):
 class Finding:
     """One thing to mend or to accept.
 
-    `name` is stable once given out. `wrong` says what is wrong and why it matters, `remedy` what to write instead.
-    `about` names the classes that it holds back; empty means: worked out from the file in which it stands.
+    `name` is stable once given out. `wrong` says what is wrong and why it matters, `remedy` what to write instead. The same fault in two
+    places is two findings. `about` is what it is about, which a stop holds back; empty means: what the file in which it stands is for.
     `accepted` is the studio's reason, once a caution (or an acceptable stop) has been accepted.
     """
 
     name: str
     weight: Weight
-    place: Place = field(compare=False)
+    place: Place
     wrong: str
     remedy: str
-    about: frozenset[str] = frozenset()
+    about: frozenset[Subject] = frozenset()
     acceptable: bool = True
     accepted: str | None = None
 
@@ -45,11 +46,11 @@ class Finding:
         return self.weight is Weight.STOP and self.accepted is None
 
 
-def stop(name: str, place: Place, wrong: str, remedy: str, *, about: frozenset[str] = frozenset(), acceptable: bool = False) -> Finding:
+def stop(name: str, place: Place, wrong: str, remedy: str, *, about: frozenset[Subject] = frozenset(), acceptable: bool = False) -> Finding:
     """Make a stop; it cannot be accepted away unless its rule says so."""
     return Finding(name, Weight.STOP, place, wrong, remedy, about, acceptable)
 
 
-def caution(name: str, place: Place = NOWHERE, wrong: str = "", remedy: str = "", *, about: frozenset[str] = frozenset()) -> Finding:
+def caution(name: str, place: Place = NOWHERE, wrong: str = "", remedy: str = "", *, about: frozenset[Subject] = frozenset()) -> Finding:
     """Make a caution, which a studio may accept with a reason."""
     return Finding(name, Weight.CAUTION, place, wrong, remedy, about, acceptable=True)

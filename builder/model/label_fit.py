@@ -37,14 +37,15 @@ class Start:
 class LabelFit:
     """The labels of one product of one class on the sheet that was asked for (empty where none was), or on the first that would do.
 
-    `name` is the product's. `fits` says whether everything stands there in type of a lawful height. `would_do` are the sheets on which
-    it would, `on_two` those on which it would with the text on two labels. `least` says the least heights of type. `place` is where the
-    sheet is asked for, or the recipe. `over` is None where the labels sit on their container, or where it has not been measured.
-    `with_little_room` says what the region lets stand elsewhere, and where that is written. `starts` says where the first sheet of a date
-    begins; None for the sheets after it, and where nothing fits.
+    `name` is the product's, `recipe` the key of its recipe. `fits` says whether everything stands there in type of a lawful height.
+    `would_do` are the sheets on which it would, `on_two` those on which it would with the text on two labels. `least` says the least
+    heights of type. `place` is where the sheet is asked for, or the recipe. `over` is None where the labels sit on their container, or
+    where it has not been measured. `with_little_room` says what the region lets stand elsewhere, and where that is written. `starts` says
+    where the first sheet of a date begins; None for the sheets after it, and where nothing fits.
     """
 
     name: str
+    recipe: str
     class_key: str
     asked_for: str
     fits: bool

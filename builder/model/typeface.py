@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
+from functools import cached_property
 
 POINT = 25.4 / 72
 
@@ -23,9 +24,14 @@ class Typeface:
     small_o: float
     figure: float
 
+    @cached_property
+    def widest(self) -> float:
+        """Give the width of the widest letter, for letters that the face does not have: a finding tells of those."""
+        return max(self.widths.values())
+
     def width(self, text: str, points: float) -> float:
         """Give the width of a text in millimetres, set without kerning."""
-        return sum(self.widths[ord(letter)] for letter in text) * points * POINT
+        return sum(self.widths.get(ord(letter), self.widest) for letter in text) * points * POINT
 
     def size_for(self, text: str, millimetres: float, measured_on: MeasuredOn) -> float:
         """Give the type size in points at which a text is as high as that."""

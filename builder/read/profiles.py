@@ -1,6 +1,18 @@
-"""`studio.yaml` becomes the studio's profile."""
+"""`studio.yaml` becomes the studio's profile.
 
-from builder.model.finding import Finding
+scale-in-grams-missing: no scale that reads in grams, so nothing can be weighed.
+
+Of a file with faults what is sound counts, and stand-ins take the place of the rest, so that what is wrong in recipes and classes is found
+all the same. Nothing is published meanwhile.
+"""
+
+from collections.abc import Iterable, Sequence
+from copy import deepcopy
+from typing import Any
+
+from pydantic import ValidationError
+
+from builder.model.finding import Finding, stop
 from builder.model.place import Place
 from builder.model.studio import Profile, Scale
 from builder.model.supervision import OwnNumbers
@@ -9,25 +21,41 @@ from builder.read.fit import fit
 from builder.read.label_stocks import make_label_wishes
 from builder.read.placed_yaml import PlacedYaml
 from builder.read.shapes.profile import ProfileShape, ScaleShape
+from builder.read.yaml_nodes import Mark
 from builder.units import grams_in
 
+SCALES = ("scales", "scales at home")
+# It weighs everything, so that nothing is found that a scale of the studio might weigh well.
+ANY_SCALE = {"name": "any scale", "reads to": "0.01 g", "up to": "100 kg"}
+STAND_INS: dict[str, Any] = {
+    "name": "-",
+    "address": ["-"],
+    "contact": {"web": "https://example.org"},
+    "region": "US",
+    "currency": "USD",
+    "paper": "letter",
+    **{key: [ANY_SCALE] for key in SCALES},
+}
+NO_FILE = PlacedYaml("studio.yaml", {}, {(): Mark(Place("studio.yaml"), Place("studio.yaml"))})
 
-def read_profile(placed: PlacedYaml, findings: list[Finding]) -> Profile | None:
-    """Read the profile; None where it cannot be made."""
-    shape = fit(ProfileShape, placed, findings)
-    if shape is None:
-        return None
+
+def read_profile(placed: PlacedYaml | None, findings: list[Finding]) -> Profile:
+    """Read the profile; None stands for a file of which nothing can be read."""
+    shape = fit(ProfileShape, placed, findings) if placed else None
+    placed = placed or NO_FILE
+    shape, faulty = (shape, frozenset[str]()) if shape else _what_is_sound(placed.data)
+    scales = {key: _in_grams(key, listed, placed, findings) for key, listed in zip(SCALES, (shape.scales, shape.home_scales), strict=True)}
     contact = {"email": shape.contact.email, "phone": shape.contact.phone, "web": shape.contact.web}
     emergency = {"number": shape.emergency.number, "poison centre": shape.emergency.poison_centre} if shape.emergency else {}
     return Profile(
-        name=shape.name,
-        address=shape.address,
-        contact={way: text for way, text in contact.items() if text},
-        region=shape.region,
+        name=shape.name if "name" not in faulty else "",
+        address=shape.address if "address" not in faulty else (),
+        contact={way: text for way, text in contact.items() if text and "contact" not in faulty},
+        region=shape.region if "region" not in faulty else "",
         currency=shape.currency,
         paper=shape.paper,
-        scales=_scales("scales", shape.scales, placed),
-        home_scales=_scales("scales at home", shape.home_scales, placed),
+        scales=scales["scales"],
+        home_scales=scales["scales at home"],
         tagline=shape.tagline,
         teacher=shape.teacher,
         public_address=shape.public_address,
@@ -44,21 +72,34 @@ def read_profile(placed: PlacedYaml, findings: list[Finding]) -> Profile | None:
     )
 
 
-def unread_profile(placed: PlacedYaml | None) -> Profile:
-    """Stand in for a profile that cannot be made, with the scales that can; its findings hold back every class."""
-    scales = {key: _sound_scales(key, placed) if placed else () for key in ("scales", "scales at home")}
-    return Profile("", (), {}, "US", "USD", "letter", scales["scales"], scales["scales at home"])
+def _what_is_sound(data: object) -> tuple[ProfileShape, frozenset[str]]:
+    """Fit what is sound in the data, with stand-ins for what is not; give the keys of those too. A faulty scale alone is left out."""
+    sound: dict[str, Any] = deepcopy(data) if isinstance(data, dict) else {}
+    faulty = set(STAND_INS) - set(sound)
+    while True:
+        try:
+            return ProfileShape.model_validate(STAND_INS | sound), frozenset(faulty)
+        except ValidationError as error:
+            for key, *inner in {fault["loc"][:2]: None for fault in reversed(error.errors())}:
+                if key in SCALES and inner and isinstance(inner[0], int):
+                    sound[str(key)][inner[0]] = ANY_SCALE
+                else:
+                    sound.pop(str(key), None)
+                    faulty.add(str(key))
 
 
-def _sound_scales(key: str, placed: PlacedYaml) -> tuple[Scale, ...]:
-    listed = placed.data.get(key) if isinstance(placed.data, dict) else None
-    shapes = (fit(ScaleShape, placed, [], key, number) for number in range(len(listed if isinstance(listed, list) else ())))
-    return _scales(key, tuple(shape for shape in shapes if shape), placed)
+def _in_grams(key: str, shapes: Sequence[ScaleShape], placed: PlacedYaml, findings: list[Finding]) -> tuple[Scale, ...]:
+    """Give the scales of one place, with a stand-in where none reads in grams."""
+    scales = tuple(_scales(key, shapes, placed))
+    if any(scale.unit == "g" for scale in scales):
+        return scales
+    wrong = f"`{key}:` has no scale that reads in grams, and every batch is weighed in grams first."
+    remedy = "Add one, for example `{name: bench scale, reads to: 1 g, up to: 5 kg}`."
+    findings.append(stop("scale-in-grams-missing", placed.places().get(key, Place(placed.file)), wrong, remedy))
+    return (*scales, *_scales(key, [ScaleShape.model_validate(ANY_SCALE)], placed))
 
 
-def _scales(key: str, shapes: tuple[ScaleShape, ...], placed: PlacedYaml) -> tuple[Scale, ...]:
-    made = []
+def _scales(key: str, shapes: Iterable[ScaleShape], placed: PlacedYaml) -> Iterable[Scale]:
     for number, shape in enumerate(shapes):
         division, unit = shape.reads_to
-        made.append(Scale(shape.name, division, shape.up_to, unit, grams_in(unit), shape.accurate_to, placed.place(key, number)))
-    return tuple(made)
+        yield Scale(shape.name, division, shape.up_to, unit, grams_in(unit), shape.accurate_to, placed.place(key, number))

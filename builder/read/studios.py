@@ -17,7 +17,7 @@ from builder.read.in_stock import read_in_stock
 from builder.read.lessons import read_lesson
 from builder.read.pages import read_page
 from builder.read.placed_yaml import read_yaml_file
-from builder.read.profiles import read_profile, unread_profile
+from builder.read.profiles import read_profile
 from builder.read.recipes import read_recipe
 from builder.read.rosters import read_roster
 from builder.read.stock import Stock, read_stock
@@ -86,13 +86,11 @@ def _no_studio(studio: TextFolder) -> Studio:
     wrong = "There is no studio here: a studio folder has a file studio.yaml, which says who teaches, where, and with which scales."
     remedy = "Name the folder that holds studio.yaml, or write that file. Beside it stand the folders recipes, classes and pages."
     studio.findings.append(stop("studio-missing", studio.place("studio.yaml"), wrong, remedy))
-    return Studio(unread_profile(None), {}, {}, {}, {}, {}, {}, {}, {})
+    return Studio(read_profile(None, []), {}, {}, {}, {}, {}, {}, {}, {})
 
 
 def _profile(studio: TextFolder) -> Profile:
-    placed = read_yaml_file(studio, "studio.yaml")
-    profile = read_profile(placed, studio.findings) if placed else None
-    return profile or unread_profile(placed)
+    return read_profile(read_yaml_file(studio, "studio.yaml"), studio.findings)
 
 
 def _supplies(studio: TextFolder) -> tuple[Supply, ...]:

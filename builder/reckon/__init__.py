@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from datetime import date
 
-from builder.model.batch_sheet import BatchSheet, Size
+from builder.model.batch_sheet import BatchSheet, ContainersSize, Size, TotalSize
 from builder.model.class_sheet import ClassSheet
 from builder.model.recipe import Recipe
 from builder.model.studio import Studio
@@ -13,7 +13,10 @@ from builder.reckon.classes import reckon_class
 from builder.reckon.shopping import reckon_shopping
 from builder.reckon.supplies import supply_batch, supply_class
 
-__all__ = ["dates_to_prepare", "reckon_classes", "reckon_recipe", "reckon_shopping"]
+__all__ = ["dates_to_prepare", "reckon_classes", "reckon_nominal", "reckon_recipe", "reckon_shopping"]
+
+
+NOMINAL = "containers of a nominal batch"
 
 
 def reckon_classes(studio: Studio, classes: Iterable[StudioClass], *, on: date) -> tuple[ClassSheet, ...]:
@@ -37,3 +40,11 @@ def reckon_recipe(studio: Studio, recipe: Recipe, size: Size) -> BatchSheet:
         recipe, studio.products[recipe.product], size, studio.ingredients, scales, studio.constants, studio.rules(), studio.labelling
     )
     return supply_batch(studio, sheet)
+
+
+def reckon_nominal(studio: Studio, recipe: Recipe) -> BatchSheet:
+    """Work out a recipe at a nominal size: enough for a small class, and never less than the scales can weigh sensibly."""
+    sheet = reckon_recipe(studio, recipe, ContainersSize(int(studio.constants[NOMINAL].typical)))
+    if sheet.smallest is None or sheet.smallest <= sheet.grams.total:
+        return sheet
+    return reckon_recipe(studio, recipe, TotalSize(sheet.smallest))

@@ -90,7 +90,8 @@ def hazards_in(studio: Studio, part: Part, sheet: BatchSheet, with_dry_lye: Sequ
     `with_dry_lye` are the parts of the lesson in which somebody has solid alkali before them.
     """
     handled = handled_in(studio, part, sheet)
-    found = [studio.cautions[block.name.text].hazard for block in part.blocks if isinstance(block, CautionHere)]
+    placed = (studio.cautions.get(block.name.text) for block in part.blocks if isinstance(block, CautionHere))
+    found = [caution.hazard for caution in placed if caution]
     for w in handled.weighed:
         found += hazards_of(studio, w.line.ingredient, w.line.phase, sheet)
     found += [CAUSTIC, DRY_LYE] if any(part is one for one in with_dry_lye) else []

@@ -1,6 +1,6 @@
 """Results on stdout: what was published, a batch as a table, an ingredient card."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from rich.table import Table
@@ -9,6 +9,7 @@ from rich.text import Text
 from builder.compose.card_text import CardLine
 from builder.compose.weigh_table import HEADINGS, WeighTable
 from builder.model.document import Folder
+from builder.model.subject import HomeSheet, Labels, OneDate, Subject, TextPage, WholeClass
 from builder.pipeline import Outcome
 from builder.terminal.consoles import open_console, say, styled
 from builder.terminal.findings import tally
@@ -21,7 +22,7 @@ def print_published(outcome: Outcome, output: Path) -> None:
     console = open_console()
     pressed = outcome.pressed
     if pressed is None:
-        say(console, "Nothing was written: a stop has to be mended first.")
+        say(console, "Nothing was written: a stop has to be mended first. `--only-sound` writes what no stop is about.")
     else:
         for folder, what in ((Folder.SITE, "to upload"), (Folder.PRINT, "for the studio only")):
             count = sum(where is folder for where, _ in pressed.written)
@@ -30,11 +31,41 @@ def print_published(outcome: Outcome, output: Path) -> None:
             say(console, f"{pressed.kept} sheets are as they were, and were not pressed again.")
         if outcome.left_out:
             say(console, f"Left out, since a stop is about them: {', '.join(sorted(outcome.left_out))}.")
+        for line in left_out_lines(outcome):
+            say(console, line)
         if pressed.pdf_missing:
             say(console, pressed.pdf_missing)
         for warning in pressed.warnings:
             say(console, warning)
     say(console, tally(outcome.findings))
+
+
+def left_out_lines(outcome: Outcome) -> Iterator[str]:
+    """Say what else has not been written of what was published."""
+    parts = [subject for subject in outcome.held.subjects if not class_of(subject) & outcome.left_out]
+    labels: dict[str, list[str]] = {}
+    for subject in parts:
+        match subject:
+            case Labels(recipe, key):
+                labels.setdefault(key, []).append(recipe)
+    for key, recipes in sorted(labels.items()):
+        yield f"No labels in {key}, since a question about them is open: {', '.join(sorted(recipes))}."
+    dates = sorted(f"{one.class_key} on {one.on:%Y-%m-%d %H:%M}" for one in parts if isinstance(one, OneDate))
+    homes = sorted(f"{one.recipe}, {one.size} ({one.class_key})" for one in parts if isinstance(one, HomeSheet))
+    pages = sorted(one.key for one in parts if isinstance(one, TextPage))
+    for what, left in (("Dates", dates), ("Take-home sheets", homes), ("Pages", pages)):
+        if left:
+            yield f"{what} left out, since a stop is about them: {'; '.join(left)}."
+    if outcome.held.shopping:
+        yield "No shopping list, since a stop is about it."
+
+
+def class_of(subject: Subject) -> frozenset[str]:
+    """Give the key of the class that a subject is part of."""
+    match subject:
+        case WholeClass(key) | OneDate(key) | HomeSheet(key) | Labels(class_key=key):
+            return frozenset({key})
+    return frozenset()
 
 
 def print_table(table: WeighTable) -> None:

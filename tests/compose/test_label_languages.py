@@ -9,9 +9,12 @@ import pytest
 import yaml
 
 from builder import pipeline
-from builder.compose.label_counts import label_counts, label_totals
+from builder.check.label_untranslated import find_labels_untranslated
+from builder.check.reach import what_is_held
+from builder.compose.label_counts import label_totals
 from builder.compose.label_languages import day, glued, in_figures, joined, length_of_time
 from builder.compose.label_plans import plan_labels
+from builder.compose.label_questions import no_labels
 from builder.model.untranslated import is_translated, said_alone, untranslated
 from builder.press.typefaces import typefaces_of_labels
 from tests.compose.conftest import in_region, read_edition, write_studio
@@ -125,8 +128,15 @@ def test_a_recipe_without_its_french_has_no_labels(edition):
     assert list(plan_labels(studio, replace(sheet, made=(salts,)))) != []
     without = replace(salts, batches=batches)
     assert list(plan_labels(studio, replace(sheet, made=(without,)))) == []
-    assert label_counts(studio, without) == ("No labels: what they say is not written in English and French",)
-    assert [len(list(label_totals(studio, replace(sheet, made=(one,))))) for one in (without, salts)] == [0, 1]
+    bare_studio = replace(studio, recipes={**studio.recipes, "salts": bare})
+    findings = tuple(find_labels_untranslated(bare_studio))
+    without_labels = replace(edition, studio=bare_studio, findings=findings, held=what_is_held(findings, bare_studio))
+    assert no_labels(edition, sheet, salts) == ()
+    assert "No labels are printed" in no_labels(without_labels, sheet, without)[0]
+    (line,) = label_totals(edition, replace(sheet, made=(salts,)))
+    assert line.startswith("Labels, ") and line.endswith(": 10")
+    (line,) = label_totals(without_labels, replace(sheet, made=(without,)))
+    assert ": none yet. Have it translated by someone who speaks French" in line
 
 
 @pytest.fixture(scope="module")

@@ -37,7 +37,7 @@ class ListedVariant:
 class TakeHomeView:
     """A take-home sheet. `pdf` is the address of the same sheet as PDF, empty on paper; `first_aid` is for lye, empty without it.
 
-    `cost` is what the batch costs, empty unless the studio asks for it.
+    `label_open` says what is in it where no list can be printed yet. `cost` is what the batch costs, empty unless the studio asks for it.
     """
 
     frame: PageFrame | SheetFrame
@@ -61,6 +61,7 @@ class TakeHomeView:
     cost: str
     directions: str
     label_lists: tuple[ListedVariant, ...]
+    label_open: str
     label_rest: bool
     label_note: str
     label_cautions: tuple[str, ...]

@@ -1,0 +1,109 @@
+"""Every finding that may be accepted is accepted once: nothing else falls silent, and all that it held back is made."""
+
+import contextlib
+import io
+import re
+from datetime import date
+
+import pytest
+
+from builder import cli, pipeline
+from builder.check import what_is_held
+from builder.compose import compose_documents
+from builder.model.document import Folder
+from builder.model.finding import Weight
+from builder.model.subject import Labels, WholeStudio
+from builder.stock import LAYOUTS
+from tests.test_findings import CASES, lay_out
+
+TODAY = date(2027, 1, 1)
+REASON = "The studio has looked at it and nobody is harmed."
+# One case for each finding: the one that bears its name alone, or the first.
+ONE_EACH = {case.name.split("--")[0]: case for case in reversed(CASES)}
+
+
+def look(studio, name):
+    outcome = pipeline.check(studio, on=TODAY)
+    return outcome, [finding for finding in outcome.findings if finding.name == name]
+
+
+def accept(studio, name):
+    """Accept a finding in studio.yaml, with whatever is accepted there already."""
+    file = studio / "studio.yaml"
+    text, line = file.read_text(encoding="utf-8"), f"  {name}: {REASON}\n"
+    marked = re.sub(r"^accepts:.*\n", lambda found: found.group() + line, text, flags=re.MULTILINE)
+    file.write_text(marked if marked != text else f"{text}\naccepts:\n{line}", encoding="utf-8")
+
+
+def told(outcome, name):
+    others = (finding for finding in outcome.findings if finding.name not in (name, "accepted-without-need"))
+    return {(finding.name, finding.weight, finding.place.file, finding.wrong) for finding in others}
+
+
+def documents_of(outcome):
+    made = compose_documents(outcome.studio, outcome.sheets, outcome.findings, (LAYOUTS,), today=TODAY, held=outcome.held).documents
+    return {f"{one.folder}/{one.path}" for one in made}
+
+
+@pytest.mark.parametrize("name", sorted(ONE_EACH))
+def test_an_accepted_finding_changes_nothing_else(name, tmp_path):
+    studio = tmp_path / "studio"
+    lay_out(ONE_EACH[name], studio)
+    before, found = look(studio, name)
+    assert found
+    stands = [finding for finding in found if finding.acceptable and finding.accepted is None]
+    if not stands or name in ("accepted-without-need", "reason-unclear"):
+        # What cannot be accepted holds something back; what the case has accepted already holds nothing but labels.
+        stopping = [finding for finding in found if finding.stops]
+        assert bool(what_is_held(stopping, before.studio).subjects) == bool(stopping)
+        return
+    accept(studio, name)
+    after, found = look(studio, name)
+    assert found
+    assert all(finding.accepted for finding in found if finding.acceptable)
+    assert told(before, name) <= told(after, name)
+    if any(finding.stops for finding in after.findings):
+        return
+    assert all(isinstance(subject, Labels) for subject in after.held.subjects)
+    assert not after.left_out
+    made = documents_of(after)
+    for sheet in after.sheets:
+        key = sheet.studio_class.key
+        assert f"{Folder.SITE}/classes/{key}.html" in made
+        own = {path for path in made if path.startswith(f"{Folder.PRINT}/{key}/")}
+        assert any(path.endswith("/teacher.pdf") for path in own)
+        for one in sheet.made:
+            without = any(Labels(one.make.recipe.text, key) == subject for subject in after.held.subjects)
+            labels = [path for path in own if f"/labels-{one.make.recipe.text}" in path]
+            assert bool(labels) != without
+        with contextlib.redirect_stdout(io.StringIO()), contextlib.redirect_stderr(io.StringIO()):
+            assert cli.main(["plan", str(studio), key, "--today", "2027-01-01"]) == 0
+
+
+def test_a_stop_about_the_studio_hides_nothing_of_recipes_and_classes(tmp_path):
+    """Whatever is wrong in studio.yaml, what is found in recipes and classes is found as without it."""
+    unsound = next(case for case in CASES if case.name == "lye-too-strong")
+    whole, broken = tmp_path / "whole", tmp_path / "broken"
+    lay_out(unsound, whole)
+    without = told(pipeline.check(whole, on=TODAY), "")
+    assert without
+    for number, spoil in enumerate(
+        (
+            lambda text: text.replace("region: US", "region: Atlantis"),
+            lambda text: text.replace("currency: USD", "currency: shells"),
+            lambda text: text + "\nunknown key: 1\n",
+            lambda text: text + "\n  : [\n",
+            lambda text: re.sub(r"reads to: \S+ g", "reads to: ten", text, count=1),
+            lambda text: text[:0],
+        )
+    ):
+        studio = broken / str(number)
+        lay_out(unsound, studio)
+        file = studio / "studio.yaml"
+        spoilt = spoil(file.read_text(encoding="utf-8"))
+        assert spoilt != file.read_text(encoding="utf-8")
+        file.write_text(spoilt, encoding="utf-8")
+        outcome = pipeline.check(studio, on=TODAY)
+        assert without <= told(outcome, "")
+        assert WholeStudio() in outcome.held.subjects
+        assert any(finding.place.file == "studio.yaml" and finding.weight is Weight.STOP for finding in outcome.findings)
