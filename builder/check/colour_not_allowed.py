@@ -12,7 +12,6 @@ from builder.model.figure import Known
 from builder.model.ingredient import DeclaredAs, Ingredient
 from builder.model.limit import ColourRule
 from builder.model.place import Place, fold
-from builder.model.product import Product
 
 _LISTS = "the list of colour additives for cosmetics (21 CFR 73 and 74, as in the table of 2019)"
 
@@ -37,11 +36,6 @@ def find_colours_not_allowed(batch: Batch) -> Iterator[BatchFinding]:
                 )
 
 
-def is_soap(product: Product) -> bool:
-    """Say whether a kind of product goes by the name of soap."""
-    return fold(product.identity).endswith("soap")
-
-
 def _not_listed(batch: Batch, card: Ingredient, place: Place, name: str, rule: ColourRule | None) -> BatchFinding:
     only = f" for this use (it is listed for: {rule.narrower}; {_where(rule)})" if rule and rule.is_listed else ""
     wrong = f"{name} is not on {_LISTS} of US law{only}, and a cosmetic coloured with what is not listed may not be sold."
@@ -49,10 +43,15 @@ def _not_listed(batch: Batch, card: Ingredient, place: Place, name: str, rule: C
         "Use a listed colour, or look it up in the list in force. If the card names the colour otherwise, write the listed name under "
         f"`colour name:`. {DEFER}"
     )
-    if is_soap(batch.sheet.product):
+    if batch.sheet.is_true_soap:
         soap = "Soap that is labelled, sold and represented only as soap is no cosmetic (21 CFR 701.20), so the list does not reach it."
         remedy = f"Accept this if the soap is sold as nothing but soap: one claim for the skin makes it a cosmetic. {DEFER}"
         return batch.caution("colour-not-listed", place, f"{wrong} {soap}", remedy, "")
+    if any(line.ingredient.kind == "soap base" for line in batch.sheet.lines):
+        wrong += (
+            " A melted base passes as nothing but soap (21 CFR 701.20) only where its declared list, with its supplier's shares, proves "
+            "that it is: soaps at least half of what is not water, and no detergent."
+        )
     if card.declared_as is DeclaredAs.COLOUR:
         return batch.stop("colour-not-listed", place, wrong, remedy, "")
     other = f"The card declares {card.name} as an ingredient, which it may be for a purpose other than its colour."

@@ -99,9 +99,12 @@ def _plain_names(sheet: BatchSheet) -> list[str]:
 
 
 def _members(sheet: BatchSheet, declared_as: DeclaredAs) -> str:
-    if declared_as not in (DeclaredAs.FRAGRANCE, DeclaredAs.FLAVOUR):
+    scents = (DeclaredAs.FRAGRANCE, DeclaredAs.FLAVOUR)
+    if declared_as not in scents:
         return ""
-    names = [within(line.name) for line in sheet.lines if line.ingredient.declared_as is declared_as]
+    # Off the lips a flavour is there for its scent, and goes by the same word.
+    alike = (declared_as,) if sheet.product.contact == "lips" else scents
+    names = [within(line.name) for line in sheet.lines if line.ingredient.declared_as in alike]
     return f" ({listed(names)})" if names else ""
 
 

@@ -100,7 +100,7 @@ def _view(
         label_lists=_label_lists(sheet, studio.labelling.region),
         label_open=_label_open(sheet),
         label_rest=len(sheet.variants) > MOST_LISTS,
-        label_note=studio.labelling.region.says("soap") if sheet.product.made_with_lye else "",
+        label_note=studio.labelling.region.says("soap") if sheet.is_true_soap else "",
         label_cautions=sheet.recipe.label_cautions,
         net_contents=net_contents(sheet, studio.profile.region),
         allergens=allergens_of(studio, [sheet]),

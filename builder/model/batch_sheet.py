@@ -411,6 +411,7 @@ class BatchSheet:
     `soap` is what a soap made with lye becomes; `smallest` is the smallest batch that these scales can weigh sensibly. `strokes`, `jugs`
     and `cost` are what the studio's supplies add, where it lists any. `towards` has every limit that
     something here counts towards, `asked` every row that asks for a pH or a label. `emulsion` is water and oil that meet.
+    `is_true_soap`: it is proven to be nothing but soap.
     """
 
     recipe: Recipe
@@ -428,6 +429,7 @@ class BatchSheet:
     strokes: tuple[PumpStrokes, ...] = ()
     jugs: tuple[Jug, ...] = ()
     cost: Cost | None = None
+    is_true_soap: bool = False
     towards: tuple[TowardsLimit, ...] = ()
     asked: tuple[TowardsLimit, ...] = ()
 

@@ -25,6 +25,7 @@ from builder.reckon.scaling import asks_for_containers, reckon_total
 from builder.reckon.smallest import smallest_batch
 from builder.reckon.soap import bar_of, reckon_soap
 from builder.reckon.top_ups import reckon_top_ups
+from builder.reckon.true_soap import is_true_soap
 from builder.reckon.variants import reckon_variants
 
 Cards = Mapping[str, Ingredient]
@@ -92,6 +93,7 @@ def reckon_batch(
         soap=soap,
         smallest=smallest_batch(formula, scales.columns, constants),
         emulsion=emulsion,
+        is_true_soap=is_true_soap(product_kind, columns[0], soap, cards),
     )
     return replace(sheet, towards=reckon_towards(sheet, cards, rules), asked=reckon_asked(sheet, cards, rules))
 

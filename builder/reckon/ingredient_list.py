@@ -26,19 +26,21 @@ class _Product:
     """What a list is made from: the sources of the product, and the entry under each key, its amounts still to be worked out."""
 
     labelling: Labelling
+    contact: str = "leave-on"
     sources: list[Source] = field(default_factory=list)
     entries: dict[str, Declared] = field(default_factory=dict)
 
     def add(self, card: Ingredient, least: Fraction, most: Fraction) -> None:
         """Take in what one card makes up of the product."""
-        if card.declared_as in COLLECTIVE:
-            inci, plain = COLLECTIVE[card.declared_as]
-            keys = [self._enter(str(card.declared_as), Declared(inci, plain, card.declared_as, NOTHING, NOTHING))]
+        declared_as = declared_where(card, self.contact, self.labelling)
+        if declared_as in COLLECTIVE:
+            inci, plain = COLLECTIVE[declared_as]
+            keys = [self._enter(str(declared_as), Declared(inci, plain, declared_as, NOTHING, NOTHING))]
             self.sources.append(Source(card.name, tuple(keys), least, most, cells_of(1, None, {})))
         elif card.label_name is not None:
             names, keys = card.label_name, []
             for number, (inci, plain) in enumerate(zip(names.inci, names.plain, strict=True)):
-                kind = DeclaredAs.COLOUR if number in names.colours else card.declared_as
+                kind = DeclaredAs.COLOUR if number in names.colours else declared_as
                 # Two colours of one INCI name, such as red and yellow iron oxides, can have names of their own where numbers are used.
                 coloured = card.colour_name.get(self.labelling.region.says("colours"), inci) if kind is DeclaredAs.COLOUR else inci
                 key = self.labelling.common_name(coloured)
@@ -65,6 +67,18 @@ class _Product:
         return key
 
 
+def declared_where(card: Ingredient, contact: str, labelling: Labelling) -> DeclaredAs:
+    """Give what a card is declared as in a product that goes there.
+
+    A flavour that is not for the lips is there for its scent. An oil on the lips flavours and scents, and where the region wants such a
+    thing declared by both or by its name, it goes by its name.
+    """
+    if card.declared_as is DeclaredAs.FLAVOUR and contact != "lips":
+        return DeclaredAs.FRAGRANCE
+    both = card.declared_as is DeclaredAs.FRAGRANCE and card.kind == "essential oil" and contact == "lips" and card.label_name
+    return DeclaredAs.INGREDIENT if both and labelling.region.says("flavours and scents") == "by name" else card.declared_as
+
+
 def list_ingredients(weighed: Sequence[Weighed], labelling: Labelling = ANY_REGION, contact: str = "leave-on") -> IngredientList:
     """Give the list for a product made of `(card, least, most)`, the parts of it that each card can make up.
 
@@ -73,7 +87,7 @@ def list_ingredients(weighed: Sequence[Weighed], labelling: Labelling = ANY_REGI
     """
     weighed = [one for one in weighed if one[2]]
     nameless = tuple(card.name for card, _, _ in weighed if not card.label_name and card.declared_as not in COLLECTIVE)
-    made = _Product(labelling)
+    made = _Product(labelling, contact)
     for card, least, most in weighed:
         made.add(card, least, most)
     made.name_allergens(weighed, contact)

@@ -7,7 +7,7 @@ end of what is published, or as its supplier states. Of a ready-made base only w
 usual: whoever sells it answers for what it is made of.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from fractions import Fraction
 
 from builder.model.declaration import Range
@@ -15,7 +15,7 @@ from builder.model.essential_oil import Held
 from builder.model.ingredient import ALUMINIUM, OIL, CountsAs, Ingredient, blend_of
 from builder.model.limit import CUSTOM, Limit, names_of
 from builder.model.place import fold
-from builder.reckon.shares import shares_at_most, weigh
+from builder.reckon.shares import least_of, most_of
 
 Factors = Mapping[tuple[str, str], Fraction]
 _NOTHING, _WHOLE = (Fraction(0), Fraction(0)), (Fraction(1), Fraction(1))
@@ -52,20 +52,11 @@ def _of_names(card: Ingredient, limit: Limit, factors: Factors) -> Range:
     if len(names) > 1 and blend_of(names) in limit.names:
         return _WHOLE
     shares = [_of_part(name, number, card, limit, factors) for number, name in enumerate(names)]
-    least, most = _least_of(card, [low for low, _ in shares]), _most_of(card, [high for _, high in shares])
+    cells = card.label_name.cells if card.label_name else ()
+    least, most = least_of(cells, [low for low, _ in shares]), most_of(cells, [high for _, high in shares])
     stated = [card.stated[name] for name in limit.names if name in card.stated and name not in names]
     low, high = (sum((one.low, one.high)[end] for one in stated) for end in (0, 1))
     return min(least + low, Fraction(1)), min(most + high, Fraction(1))
-
-
-def _most_of(card: Ingredient, worth: Sequence[Fraction]) -> Fraction:
-    """Give the most that the parts of a card can come to together, where one part of each is worth so much."""
-    cells = card.label_name.cells if card.label_name else ()
-    return max(weigh(shares_at_most(cell, worth), worth) for cell in cells) if any(worth) else Fraction(0)
-
-
-def _least_of(card: Ingredient, worth: Sequence[Fraction]) -> Fraction:
-    return -_most_of(card, [-one for one in worth])
 
 
 def _of_part(name: str, number: int, card: Ingredient, limit: Limit, factors: Factors) -> Range:

@@ -58,6 +58,16 @@ def weigh(shares: Sequence[Fraction], weights: Weights) -> Fraction:
     return sum((share * weight for share, weight in zip(shares, weights, strict=True) if weight), NOTHING)
 
 
+def most_of(cells: Sequence[Cell], weights: Weights) -> Fraction:
+    """Give the most that a weighted sum of the shares can be in any of the cells that a declared list allows."""
+    return max(weigh(shares_at_most(cell, weights), weights) for cell in cells) if any(weights) else NOTHING
+
+
+def least_of(cells: Sequence[Cell], weights: Weights) -> Fraction:
+    """Give the least that it can be."""
+    return -most_of(cells, [-weight for weight in weights])
+
+
 def _in_plain_cell(cell: Cell, weights: Weights) -> tuple[Fraction, ...]:
     """Share out evenly over the best beginning of the chain, after one per cent for each of it and for what is worth more in the tail."""
     weighty = [number for number, part in enumerate(cell.chain) if weights[part]]

@@ -165,3 +165,22 @@ def test_scent_stands_last_in_canada_and_in_its_place_elsewhere():
     weighed = [exactly(card("oil"), 80), exactly(scent("violet", {}), 15), exactly(card("wax"), 5)]
     assert names(list_ingredients(weighed, labelling("Canada")))[-1] == "Parfum"
     assert names(list_ingredients(weighed, labelling("EU"))) == ["Oil", "Parfum", "Wax"]
+
+
+# 21 CFR 701.3(a), read: an ingredient that is both flavour and fragrance is designated by each function, or by name; nothing is called
+# flavour that people would not take for one. Article 19(1)(g) of Regulation 1223/2009, read: parfum or aroma.
+@pytest.mark.parametrize(
+    ("region", "contact", "declared"),
+    [
+        ("US", "lips", ["Cera Alba", "Mentha Piperita Oil", "Aroma"]),
+        ("US", "leave-on", ["Cera Alba", "Parfum"]),
+        ("EU", "lips", ["Cera Alba", "Parfum", "Aroma"]),
+        ("EU", "rinse-off", ["Cera Alba", "Parfum"]),
+    ],
+)
+def test_an_oil_on_the_lips_goes_by_its_name_and_a_flavour_off_them_is_scent(region, contact, declared):
+    mint = scent("peppermint oil", {}, inci="Mentha Piperita Oil")
+    wax = replace(card("beeswax"), label_name=LabelName(("Cera Alba",), ("beeswax",), Known.READ))
+    flavour = replace(mint, name="vanilla flavour", kind="flavour", declared_as=DeclaredAs.FLAVOUR)
+    listed = list_ingredients([exactly(wax, 97), exactly(mint, 2), exactly(flavour, 1)], labelling(region), contact)
+    assert [entry.inci for entry in listed.entries if not entry.is_allergen] == declared

@@ -96,6 +96,7 @@ class LabelRegionShape(Shape):
     water: RegionRuleShape = needed("water")
     fragrance: RegionRuleShape = needed("fragrance")
     flavour: RegionRuleShape = needed("flavour")
+    flavours_and_scents: RegionRuleShape = needed("flavours and scents")
     colours: RegionRuleShape = needed("colours")
     exactly_one_per_cent: RegionRuleShape = needed("exactly one per cent")
     fragrance_last: RegionRuleShape = needed("fragrance last")
