@@ -75,6 +75,7 @@ from builder.check.roster_choices import find_roster_choices_unknown
 from builder.check.roster_people import find_roster_people_out_of_place
 from builder.check.saponification_far_off import find_saponification_far_off
 from builder.check.scent_left_in import find_scent_left_in
+from builder.check.scent_without_limit import find_scents_without_limit
 from builder.check.shares_not_whole import find_shares_not_whole
 from builder.check.soap_additions import find_too_much_in_soap, find_what_disturbs_lye
 from builder.check.staff_missing import find_staff_missing
@@ -197,6 +198,7 @@ RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[BatchFinding]], ...] = (
     find_acids_of_unknown_strength,
     find_acids_on_the_skin,
     find_phototoxic_oils,
+    find_scents_without_limit,
     find_too_much_in_soap,
     find_overloaded_bases,
 )

@@ -6,7 +6,7 @@ from fractions import Fraction
 from builder.model.batch_sheet import Counted
 from builder.model.figure import Known
 from builder.model.ingredient import Ingredient
-from builder.model.limit import Limit, LimitWeight, PercentOf, held_of, names_of
+from builder.model.limit import CERTIFIED, Limit, LimitWeight, PercentOf, held_of, names_of
 from builder.model.plain_number import plain_number
 
 DEFER = "What decides is the text in force where the product is sold or given away, and your supplier's documents."
@@ -38,6 +38,8 @@ def who_says(limit: Limit, region: str) -> str:
             return f"an opinion given in {_COUNTRY[limit.region]}, which is no law"
         case LimitWeight.GUIDANCE:
             return f"official guidance in {_COUNTRY[limit.region]}, which is no law"
+        case LimitWeight.STANDARD if limit.role == CERTIFIED:
+            return "what the supplier's certificate allows"
         case LimitWeight.STANDARD:
             return "a standard of the trade, which is no law"
         case LimitWeight.PRACTICE if limit.source.key == "common-practice":

@@ -14,7 +14,7 @@ from builder.compose.soap_words import soap_facts
 from builder.compose.sums import view_sums
 from builder.compose.views.ingredient_table import IngredientRow
 from builder.compose.views.teacher import BatchView, Fact, ProductBatches, SumsView
-from builder.compose.wording import counted, grams, grams_and_ounces, listed
+from builder.compose.wording import counted, grams, grams_and_ounces, listed, within
 from builder.model.batch_sheet import BatchSheet, PeopleSize
 from builder.model.class_sheet import ClassSheet, MadeSheet, PlannedBatch
 from builder.model.lye_solution import LyeSolution
@@ -105,8 +105,18 @@ def _portions(studio: Studio, planned: PlannedBatch) -> list[Fact]:
         least = grams(sheet.portions.all_from)
         facts.append(Fact("Weigh the finished batch", f"{grams(sheet.grams.total)} went in; all containers are filled from {least}"))
     facts.append(Fact("Left over", grams(sheet.portions.left)))
+    facts += _unlimited(sheet)
     said = ph_words(sheet)
     return [*facts, Fact("pH", said)] if said else facts
+
+
+def _unlimited(sheet: BatchSheet) -> list[Fact]:
+    """Name the scents for which nobody has published a limit for this use, instead of passing over them."""
+    if not sheet.unlimited:
+        return []
+    names = listed([within(card.name) for card in sheet.unlimited])
+    words = f"{names}. Only what holds for all scent together was compared; the supplier's certificate decides"
+    return [Fact("No published limit for this use", words)]
 
 
 def _filling(studio: Studio, sheet: BatchSheet) -> list[Fact]:

@@ -9,7 +9,7 @@ from builder.model.cost import Cost, Jug, PumpStrokes
 from builder.model.dose import Dose
 from builder.model.ingredient import DeclaredAs, Ingredient
 from builder.model.limit import Limit
-from builder.model.place import NOWHERE, Place
+from builder.model.place import NOWHERE, Place, fold
 from builder.model.plain_number import plain_number
 from builder.model.product import Product
 from builder.model.quantity import NO_MASS, Mass, Volume
@@ -409,8 +409,9 @@ class BatchSheet:
     """One batch of one recipe, worked out. The first column is in grams; home sheets have one in ounces beside it.
 
     `soap` is what a soap made with lye becomes; `smallest` is the smallest batch that these scales can weigh sensibly. `strokes`, `jugs`
-    and `cost` are what the studio's supplies add, where it lists any. `towards` has every limit that
-    something here counts towards, `asked` every row that asks for a pH or a label. `emulsion` is water and oil that meet.
+    and `cost` are what the studio's supplies add, where it lists any. `towards` has every limit that something here counts towards, `asked`
+    every row that asks for a pH or a label. `unlimited` are the scents, those to choose from included, of which no limit for this use
+    speaks but those on all scent together. `emulsion` is water and oil that meet.
     `is_true_soap`: it is proven to be nothing but soap.
     """
 
@@ -432,6 +433,12 @@ class BatchSheet:
     is_true_soap: bool = False
     towards: tuple[TowardsLimit, ...] = ()
     asked: tuple[TowardsLimit, ...] = ()
+    unlimited: tuple[Ingredient, ...] = ()
+
+    def cards_in(self, cards: Mapping[str, Ingredient]) -> tuple[Ingredient, ...]:
+        """Give every card of it, and of what its students may choose; `cards` are the studio's."""
+        chosen = (cards[fold(one.option)] for dose in self.doses for one in dose.each)
+        return tuple({card.key: card for card in (*(line.ingredient for line in self.lines), *chosen)}.values())
 
     @property
     def grams(self) -> Column:

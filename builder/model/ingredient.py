@@ -55,8 +55,9 @@ class DeclaredAs(StrEnum):
 
 SCENTS = (DeclaredAs.FRAGRANCE, DeclaredAs.FLAVOUR)
 # What a limit speaks of beside names: the total of aluminium, of which a figure of the cards says how much there is, all scent, or all of
-# the essential oils; a colour, and one oil of the table of constituents, by its name.
-ALUMINIUM, SCENT, ESSENTIAL_OIL, COLOUR, OIL = "aluminium", "all scent", "all essential oil", "colour ", "oil "
+# the essential oils; and by their names a colour, one oil of the table of constituents, and the certificate of one card.
+ALUMINIUM, SCENT, ESSENTIAL_OIL = "aluminium", "all scent", "all essential oil"
+COLOUR, OIL, CERTIFICATE = "colour ", "oil ", "certificate of "
 
 
 def blend_of(names: tuple[str, ...]) -> str:
@@ -198,6 +199,7 @@ class Ingredient:
         kinds += [ESSENTIAL_OIL] if self.kind == "essential oil" else []
         kinds += [ALUMINIUM] if ALUMINIUM in self.figures else []
         colours = (COLOUR + fold(name).removesuffix(" lake") for name in self.us_colour_names)
+        kinds += [CERTIFICATE + self.key] if self.certificate else []
         oils = (OIL + fold(oil) for part in self.oils for oil in part)
         return frozenset((*names, blend_of(names), *held, *kinds, *colours, *oils))
 

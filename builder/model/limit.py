@@ -31,7 +31,7 @@ class PercentOf(StrEnum):
     OILS = "oils"
 
 
-OIL_ALONE, AS_STATED = "essential oil alone", "constituent as stated"
+OIL_ALONE, AS_STATED, CERTIFIED = "essential oil alone", "constituent as stated", "certificate"
 SCENT_ROLES = ("essential oil", "fragrance", OIL_ALONE)
 
 
@@ -48,6 +48,7 @@ class Limit:
     `products` and `narrower` say in what the row is narrower than `contact`; without products a narrower row is shown and not judged, but
     for one that is meant for people younger than `below_age` (years), where such people use the product, and for one that is meant for
     `parts_of_body`, where it is used on one of them. `lowest_ph` is the least pH that the row asks of the product.
+    `besides` are the keys of cards whose supplier's certificate comes before it.
     `parts` are limits of which a product may take up the whole (a share of one) only together, each in proportion.
     """
 
@@ -74,6 +75,7 @@ class Limit:
     below_age: int | None = None
     parts_of_body: tuple[str, ...] = ()
     parts: tuple["Limit", ...] = ()
+    besides: frozenset[str] = frozenset()
 
     @property
     def is_total_of_scent(self) -> bool:

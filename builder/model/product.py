@@ -14,6 +14,7 @@ class Product:
     `contact` is `leave-on`, `rinse-off`, `bath` or `lips`. `made_with_lye` says whether a recipe of this kind must have a lye block.
     `declared_by` is `weight` or `volume`: how the net contents are stated; `declared_by_in` says it for a region where the custom differs.
     `usual_ph` is the pH that such a product with water usually has. `meets_water`: wet hands go into its jar.
+    `used_on` are the parts of the body on which such a product goes unless its recipe says otherwise.
     `cooked`: a soap that is boiled.
     """
 
@@ -26,6 +27,7 @@ class Product:
     meets_water: bool = False
     declared_by_in: Mapping[str, str] = field(default_factory=dict)
     cooked: bool = False
+    used_on: tuple[str, ...] = ()
 
     def by_volume(self, region: str) -> bool:
         """Say whether net contents are stated by volume in a region."""

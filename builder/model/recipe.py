@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from builder.model.finding import Acceptance
 from builder.model.language import OWN, Translation
-from builder.model.place import NOWHERE, Name, Place
+from builder.model.place import NOWHERE, Name, Place, fold
 from builder.model.quantity import Amount, Density, Duration, Mass, Share, Temperature
 
 # I and O are taken for 1 and 0.
@@ -186,7 +186,11 @@ class MeasuredPh:
     measured: str
 
 
-USED_ON = ("face", "hand", "body", "hair")
+USED_ON = ("face", "eye", "hand", "body", "hair")
+# Words in the name of a recipe that say where its product is used.
+NAMES_OF_PARTS = {
+    "face": "face", "facial": "face", "eye": "eye", "eyes": "eye", "hand": "hand", "hands": "hand", "body": "body", "hair": "hair",
+}  # fmt: skip
 
 
 @dataclass(frozen=True)
@@ -235,6 +239,11 @@ class Recipe:
         words = self.key.upper().split("-")
         first = "".join(word[:1] for word in words) if len(words) > 1 else words[0]
         return "".join(letter for letter in first if letter in CODE_LETTERS)[:4] or "X"
+
+    def goes_on(self, usual: tuple[str, ...]) -> tuple[str, ...]:
+        """Give the parts of the body on which its product is used: as it says, by its name, or as is `usual` for its kind."""
+        named = (NAMES_OF_PARTS[word] for word in fold(self.name).replace("-", " ").split() if word in NAMES_OF_PARTS)
+        return self.used_on or tuple(dict.fromkeys(named)) or usual
 
     @property
     def lines(self) -> tuple[RecipeLine, ...]:

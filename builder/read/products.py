@@ -20,6 +20,7 @@ def read_products(placed: PlacedYaml, findings: list[Finding]) -> dict[str, Prod
             shape.meets_water,
             shape.declared_by_in,
             shape.cooked,
+            shape.used_on,
         )
         for name, shape in fit_each(ProductShape, placed, findings)
     }

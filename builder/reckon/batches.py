@@ -14,7 +14,7 @@ from builder.model.quantity import NO_MASS, Mass
 from builder.model.recipe import Recipe
 from builder.model.studio import Scale
 from builder.reckon.columns import CUP, reckon_column, reckon_lines
-from builder.reckon.counting import reckon_asked, reckon_towards
+from builder.reckon.counting import reckon_asked, reckon_towards, scents_without_limit
 from builder.reckon.doses import reckon_doses
 from builder.reckon.emulsions import reckon_emulsion
 from builder.reckon.formula import Formula, reckon_formula
@@ -62,7 +62,7 @@ def reckon_batch(
     labelling: Labelling = ANY_REGION,
 ) -> BatchSheet:
     """Work out one batch: exact lines, a column of weighings per unit, portions, doses, ingredient lists, what a soap becomes, workings."""
-    rules = rules.for_use(recipe.used_on, recipe.youngest_user)
+    rules = rules.for_use(recipe.goes_on(product_kind.used_on), recipe.youngest_user)
     formula = reckon_formula(recipe, cards, from_solid=scales.from_solid, cooked=product_kind.cooked)
     total, sizing = reckon_total(recipe, formula, size)
     needed = total if asks_for_containers(size) else NO_MASS
@@ -95,7 +95,17 @@ def reckon_batch(
         emulsion=emulsion,
         is_true_soap=is_true_soap(product_kind, columns[0], soap, cards),
     )
-    return replace(sheet, towards=reckon_towards(sheet, cards, rules), asked=reckon_asked(sheet, cards, rules))
+    return _judged(sheet, cards, rules)
+
+
+def _judged(sheet: BatchSheet, cards: Cards, rules: Rules) -> BatchSheet:
+    """Give a batch with what limits have to say of it."""
+    return replace(
+        sheet,
+        towards=reckon_towards(sheet, cards, rules),
+        asked=reckon_asked(sheet, cards, rules),
+        unlimited=scents_without_limit(sheet, cards, rules),
+    )
 
 
 def fill_others(
@@ -109,7 +119,7 @@ def fill_others(
     """Give a batch once more for each other container that it fills, with the portions and the doses of that one."""
     if not isinstance(sheet.size, PeopleSize):
         return ()
-    rules = rules.for_use(sheet.recipe.used_on, sheet.recipe.youngest_user)
+    rules = rules.for_use(sheet.recipe.goes_on(sheet.product.used_on), sheet.recipe.youngest_user)
     portions = reckon_portions(sheet.grams.total, sheet.recipe.fill, sheet.size)
     found = []
     for (fill, _), portion in zip(sheet.size.also, portions[1:], strict=True):
@@ -124,7 +134,7 @@ def fill_others(
             workings=dosing,
             soap=bar_of(sheet.soap, recipe) if sheet.soap else None,
         )
-        found.append(replace(filled, towards=reckon_towards(filled, cards, rules), asked=reckon_asked(filled, cards, rules)))
+        found.append(_judged(filled, cards, rules))
     return tuple(found)
 
 

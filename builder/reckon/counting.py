@@ -9,7 +9,7 @@ from fractions import Fraction
 
 from builder.model.batch_sheet import BatchSheet, Column, Counted, TowardsLimit
 from builder.model.dose import Dose
-from builder.model.ingredient import Ingredient
+from builder.model.ingredient import SCENTS, Ingredient
 from builder.model.limit import CUSTOM, Limit, PercentOf, Rules, is_own_law
 from builder.model.place import fold
 from builder.model.quantity import Mass
@@ -23,9 +23,9 @@ Cards = Mapping[str, Ingredient]
 
 def reckon_towards(sheet: BatchSheet, cards: Cards, rules: Rules) -> tuple[TowardsLimit, ...]:
     """Give every limit that something of a batch, or of the students' choices, counts towards: by the first weighings that pass it."""
-    factors, words, meant = factors_in(rules.limits), _spoken_of(sheet, cards), _as_meant(sheet.grams)
+    factors, meant = factors_in(rules.limits), _as_meant(sheet.grams)
     found = []
-    for limit in limits_for(sheet.product, rules, words):
+    for limit in limits_for(sheet.product, rules, sheet.cards_in(cards)):
         own = is_own_law(limit, rules.region, rules.limits)
         # Rounding alone is no reason to call a sound recipe unusual, so that custom is judged by what the recipe means.
         columns = (meant,) if limit.weight in CUSTOM else sheet.columns
@@ -42,13 +42,6 @@ def _as_meant(column: Column) -> Column:
     return replace(column, weighed=weighed, total=total, oils=sum((mass for mass, is_oil in more if is_oil), column.oils))
 
 
-def _spoken_of(sheet: BatchSheet, cards: Cards) -> frozenset[str]:
-    """Give every word by which a limit can count something of a batch, or of what students may choose."""
-    weighed = (line.ingredient.speaks_of for line in sheet.lines)
-    chosen = (cards[fold(one.option)].speaks_of for dose in sheet.doses for one in dose.each)
-    return frozenset().union(*weighed, *chosen)
-
-
 def _first_that_passes(limit: Limit, found: Sequence[TowardsLimit]) -> TowardsLimit:
     most = limit.most or Fraction(0)
     return next((one for one in found if one.least > most), next((one for one in found if one.most > most), found[0]))
@@ -56,7 +49,7 @@ def _first_that_passes(limit: Limit, found: Sequence[TowardsLimit]) -> TowardsLi
 
 def reckon_asked(sheet: BatchSheet, cards: Cards, rules: Rules) -> tuple[TowardsLimit, ...]:
     """Give the rows, whether they set a maximum or not, that ask for a pH or a label and that something of a batch counts towards."""
-    factors, words = factors_in(rules.limits), _spoken_of(sheet, cards)
+    factors, words = factors_in(rules.limits), frozenset().union(*(card.speaks_of for card in sheet.cards_in(cards)))
     rows = [
         one
         for one in rules.limits
@@ -64,6 +57,13 @@ def reckon_asked(sheet: BatchSheet, cards: Cards, rules: Rules) -> tuple[Towards
     ]
     found = ((row, count_towards(row, sheet, sheet.grams, cards, factors)) for row in rows)
     return tuple(TowardsLimit(row, is_own_law(row, rules.region, rules.limits), counted) for row, counted in found if counted)
+
+
+def scents_without_limit(sheet: BatchSheet, cards: Cards, rules: Rules) -> tuple[Ingredient, ...]:
+    """Give the scents, those to choose from included, of which no limit for this use speaks but those on all scent together."""
+    factors, scents = factors_in(rules.limits), [card for card in sheet.cards_in(cards) if card.declared_as in SCENTS]
+    limits = [one for one in limits_for(sheet.product, rules, scents) if not one.is_total_of_scent] if scents else []
+    return tuple(card for card in scents if not any(share_counting(card, limit, factors)[1] for limit in limits))
 
 
 def factors_in(limits: Sequence[Limit]) -> Factors:

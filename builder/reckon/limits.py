@@ -4,36 +4,72 @@ A colour additive of the studio's own law with a most of its own is a limit like
 their limits only together: the sum of dose by limit is at most the whole (IFRA Standards, combination rule).
 """
 
+from collections.abc import Collection
 from dataclasses import replace
 from fractions import Fraction
 
-from builder.model.limit import ColourRule, Limit, LimitWeight, PercentOf, Rules
+from builder.model.ingredient import CERTIFICATE, Ingredient
+from builder.model.limit import CERTIFIED, CUSTOM, ColourRule, Limit, LimitWeight, PercentOf, Rules
 from builder.model.place import fold
 from builder.model.product import Product
 
+# What the certificate of a supplier comes before.
+UNDER_CERTIFICATES = (LimitWeight.STANDARD, *CUSTOM)
 LIST_ROLES = ("colour",)  # What lists of colours say is judged by the law's own list of colour additives.
 
 
-def limits_for(product: Product, rules: Rules, words: frozenset[str] | None = None) -> tuple[Limit, ...]:
+def limits_for(product: Product, rules: Rules, cards: Collection[Ingredient] | None = None) -> tuple[Limit, ...]:
     """Give the limits that a kind of product is judged by.
 
-    `words` are all by which something in it can be counted: a limit that speaks of none of them is left out.
+    `cards` are all that can be in it: a limit that speaks of none of them is left out, and the certificates of their suppliers come before
+    standards, handbooks and custom.
     """
+    words = None if cards is None else frozenset().union(*(card.speaks_of for card in cards))
 
     def is_spoken_of(limit: Limit) -> bool:
         return words is None or not words.isdisjoint(limit.speaks_of)
 
     meant = [one for one in rules.limits if (one.sums_up or is_spoken_of(one)) and one.role not in LIST_ROLES and one.is_for(product)]
+    certified = {card.key: card for card in cards or () if card.certificate and product.contact in card.certificate.at_most}
+    if certified:
+        besides = frozenset(certified)
+        meant = [replace(one, besides=besides) if one.weight in UNDER_CERTIFICATES and not one.is_total_of_scent else one for one in meant]
     judged = [one for one in meant if one.is_judged(rules.youngest, rules.used_on)]
     together = [_together(one, judged) for one in meant if one.sums_up]
     colours = [_of_colour(rule, product) for rule in rules.colour_rules if rules.region == "US" and rule.allows(product)]
-    return tuple(one for one in (*judged, *together, *colours) if one is not None and is_spoken_of(one))
+    own = [_of_certificate(card, product) for card in certified.values()]
+    return tuple(one for one in (*judged, *together, *colours, *own) if one is not None and is_spoken_of(one))
 
 
 def _together(limit: Limit, judged: list[Limit]) -> Limit | None:
     """Give the limit of all oils of one hazard together; its parts are their own limits."""
     parts = tuple(one for one in judged if one.hazard == limit.hazard and one.most and one.percent_of is PercentOf.PRODUCT)
     return replace(limit, most=Fraction(1), parts=parts) if parts else None
+
+
+def _of_certificate(card: Ingredient, product: Product) -> Limit:
+    """Give the limit that the certificate of a supplier sets on a card in a kind of product."""
+    assert card.certificate is not None
+    return Limit(
+        ingredient=card.name,
+        names=(CERTIFICATE + card.key,),
+        role=CERTIFIED,
+        most=card.certificate.at_most[product.contact],
+        percent_of=PercentOf.PRODUCT,
+        counted_as="",
+        factor=None,
+        product_type=product.contact,
+        contact=("all",),
+        products=(),
+        narrower="",
+        hazard="",
+        region="any",
+        weight=LimitWeight.STANDARD,
+        source=card.certificate.source,
+        at=card.certificate.at,
+        known=card.certificate.known,
+        note="",
+    )
 
 
 def _of_colour(rule: ColourRule, product: Product) -> Limit | None:

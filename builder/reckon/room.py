@@ -42,8 +42,7 @@ def rooms_under_limits(recipe: Recipe, kind: Product, column: Column, cards: Car
     factors = factors_in(rules.limits)
     names = dict.fromkeys(option for choice in recipe.choices for option in choice.options if option is not None)
     options = {cards[name.key].name: cards[name.key] for name in names}
-    words = frozenset().union(*(card.speaks_of for card in options.values()))
-    for limit in limits_for(kind, rules, words):
+    for limit in limits_for(kind, rules, options.values()):
         counting = {name: share_counting(card, limit, factors) for name, card in options.items()}
         basis = basis_of(limit, column)
         if limit.most is None or _is_ban(limit) or not basis or not any(most for _, most in counting.values()):

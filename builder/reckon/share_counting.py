@@ -13,7 +13,7 @@ from fractions import Fraction
 from builder.model.declaration import Range
 from builder.model.essential_oil import Held
 from builder.model.ingredient import ALUMINIUM, OIL, CountsAs, Ingredient, blend_of
-from builder.model.limit import CUSTOM, Limit, names_of
+from builder.model.limit import CERTIFIED, CUSTOM, Limit, names_of
 from builder.model.place import fold
 from builder.reckon.shares import least_of, most_of
 
@@ -23,7 +23,7 @@ _NOTHING, _WHOLE = (Fraction(0), Fraction(0)), (Fraction(1), Fraction(1))
 
 def share_counting(card: Ingredient, limit: Limit, factors: Factors) -> Range:
     """Give the share of a card that counts towards a limit, at least and at most."""
-    if card.speaks_of.isdisjoint(limit.speaks_of):
+    if card.speaks_of.isdisjoint(limit.speaks_of) or card.key in limit.besides:
         return _NOTHING
     if limit.parts:
         parts = [(part, share_counting(card, part, factors)) for part in limit.parts]
@@ -32,7 +32,7 @@ def share_counting(card: Ingredient, limit: Limit, factors: Factors) -> Range:
     if limit.counted_as == ALUMINIUM and not limit.names:
         figure = card.figure(ALUMINIUM)
         return (figure.low / 100, figure.highest / 100) if figure else _NOTHING
-    if limit.is_total_of_scent or limit.role == "colour":
+    if limit.is_total_of_scent or limit.role in ("colour", CERTIFIED):
         return _WHOLE
     if limit.hazard and not _may_bring(card, limit.hazard):
         return _NOTHING

@@ -130,3 +130,42 @@ def test_hot_wax_stops_classes_with_minors_and_cautions_those_of_adults(tmp_path
         path.read_text(encoding="utf-8").replace("enrolled: 8", "enrolled: 9").replace("seats: 8", "seats: 9"), encoding="utf-8"
     )
     assert "supervision-too-little (caution)" in check(studio)[2]
+
+
+def test_a_certificate_comes_before_handbooks_and_standards(tmp_path):
+    studio = tmp_path / "studio"
+    lay_out(FINDINGS / "over-usual-limit--cinnamon-bark", studio)
+    (studio / "shelf" / "ingredients").mkdir(parents=True)
+    (studio / "shelf" / "sources.yaml").write_text("our-supplier: {title: Our supplier, kind: trade}\n", encoding="utf-8")
+    card = """\
+name: Cinnamon bark essential oil
+label name: {inci: Cinnamomum Zeylanicum Bark Oil, plain: cinnamon bark oil, known: supplier}
+kind: essential oil
+counts as: other
+mixes with: oil
+declared as: fragrance
+oil: cinnamon bark
+certificate: {at most: {leave-on: MOST}, source: our-supplier, at: certificate of lot 7, known: supplier}
+"""
+    path = studio / "shelf" / "ingredients" / "cinnamon-bark-essential-oil.yaml"
+    path.write_text(card.replace("MOST", "1.5 %"), encoding="utf-8")
+    assert check(studio)[2] == ""
+    path.write_text(card.replace("MOST", "0.5 %"), encoding="utf-8")
+    assert "Cinnamon bark essential oil, leave-on: certificate of lot 7" in check(studio)[2]
+
+
+def test_a_face_cream_is_judged_as_one_by_its_name(tmp_path):
+    recipe = OIL.format(kind="balm", thickener="beeswax", scent="tea tree essential oil: 0.4 %", more="")
+    assert found(tmp_path / "body", recipe) == ""
+    assert "over-usual-limit (caution)" in found(tmp_path / "face", recipe.replace("name: Plain balm", "name: Plain face balm"))
+    assert found(tmp_path / "said", recipe.replace("name: Plain balm", "name: Plain face balm") + "used on: [body]\n") == ""
+
+
+def test_an_irritant_oil_without_a_limit_for_soap_is_said_and_a_mild_one_is_not(tmp_path):
+    bar = (FINDINGS / "_sound" / "recipes" / "plain-bar.yaml").read_text(encoding="utf-8")
+    for scent, said in (("oregano", True), ("lavender", False), ("spearmint", False)):
+        studio = tmp_path / scent
+        lay_out(None, studio)
+        scented = bar.replace("lye:\n", f"  - name: at trace\n    ingredients:\n      {scent} essential oil: 2 %\nlye:\n", 1)
+        (studio / "recipes" / "plain-bar.yaml").write_text(scented, encoding="utf-8")
+        assert ("scent-without-limit" in check(studio)[2]) is said

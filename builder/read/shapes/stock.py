@@ -5,6 +5,7 @@ from typing import Annotated
 from pydantic import PlainValidator
 
 from builder.model.container import SHAPES
+from builder.model.recipe import USED_ON
 from builder.read.shapes.fields import (
     NOT_EMPTY,
     Capacity,
@@ -75,6 +76,7 @@ class ProductShape(Shape):
     usual_ph: UsualPhShape | None = maybe("usual pH", example="{low: 5, high: 7.5}")
     meets_water: YesOrNo = maybe("wet hands in the jar", False)
     cooked: YesOrNo = maybe("cooked", False)
+    used_on: tuple[Annotated[str, reads(word_of(*USED_ON))], ...] = maybe("used on", (), "[body]")
 
 
 class RegionRuleShape(Shape):
