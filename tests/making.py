@@ -27,6 +27,7 @@ NAOH, KOH = Fraction("39.997"), Fraction("56.1056")
 
 # The constants that reckon asks for, with the values of content/constants.yaml.
 CONSTANTS = {
+    "density of fresh soap": Figure(Fraction("0.95"), Fraction("1.05"), "g/mL", SOURCE, "here", Known.READ),
     "molar mass of glycerol": Figure(Fraction("92.094"), Fraction("92.094"), "g/mol", SOURCE, "here", Known.READ),
     "molar mass of water": Figure(Fraction("18.0153"), Fraction("18.0153"), "g/mol", SOURCE, "here", Known.READ),
     "what a weighing cup weighs": Figure(Fraction(0), Fraction(0), "g", SOURCE, "here", Known.READ),

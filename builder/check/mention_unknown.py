@@ -4,22 +4,21 @@ from collections.abc import Iterator
 
 from builder.check.unknown_ingredient import unknown_names
 from builder.model.finding import Finding, stop
-from builder.model.lesson import Block, Part, mentions_in
-from builder.model.named_weighings import STROKES
+from builder.model.lesson import Block, Mention, Part, mentions_in
+from builder.model.named_weighings import BRACES, FOR_ALL, IN_ALL, LEFT_IN_THE_POT, STROKES, VOLUME
 from builder.model.nearest import did_you_mean, nearest
 from builder.model.place import Name, fold
 from builder.model.recipe import Recipe
 from builder.model.studio import Studio
 from builder.model.studio_class import StudioClass
-from builder.model.subject import WholeClass
+from builder.model.subject import Subject, WholeClass
 
-FOR_ALL = ("batch", "portion", "cup", "containers")
 FOR_SOAP = ("oils", "lye", "lye water", "lye solution", "superfat")
 
 
 def known_names(recipe: Recipe, studio: Studio) -> set[str]:
     """Give every name that braces may hold for a recipe, folded."""
-    names = {*_for_all(recipe, studio), *(choice.what for choice in recipe.choices)}
+    names = {*_for_all(recipe, studio), *(what for choice in recipe.choices for what in (choice.what, choice.what + IN_ALL))}
     if recipe.lye:
         names |= {*(liquid.name.text for liquid in recipe.lye.liquids), *(alkali.name.text for alkali in recipe.lye.alkalis)}
     names |= {phase.name.text for phase in recipe.phases} | {line.ingredient.text for line in recipe.lines}
@@ -42,11 +41,14 @@ def _for_all(recipe: Recipe, studio: Studio) -> tuple[str, ...]:
 
 def find_unknown_mentions(studio: Studio) -> Iterator[Finding]:
     """Look up each name in braces of each lesson, and of the pages and introductions, which have no recipe."""
+    for made in studio.recipes.values():
+        yield from _in_tools(made, studio)
     for studio_class in studio.classes.values():
         for part in studio_class.lesson.parts:
             recipe = recipe_of(part, studio_class, studio)
             if recipe is not None:
                 yield from _in_part(part, recipe, studio_class.key, studio)
+                yield from _without_their_figure(part.mentions, recipe, studio_class)
         yield from _without_recipe(studio_class.lesson.introduction)
     for page in studio.pages.values():
         yield from _without_recipe(page.blocks)
@@ -61,13 +63,44 @@ def _in_part(part: Part, recipe: Recipe, class_key: str, studio: Studio) -> Iter
             if mention.name.key not in known:
                 yield _pump_missing(mention.name, class_key)
         elif mention.name.key not in known and not nearest(mention.name.text, misspelt):
-            yield stop(
-                "mention-unknown",
-                mention.name.place,
-                f'"{mention.name}" is not in the recipe "{recipe.key}", so no amount can stand here.',
-                f"Write an ingredient, a phase, or one of {', '.join(_for_all(recipe, studio))}.{did_you_mean(mention.name.text, known)}",
-                about=frozenset({WholeClass(class_key)}),
-            )
+            yield _unknown(mention, recipe, studio, known, frozenset({WholeClass(class_key)}))
+
+
+def _in_tools(recipe: Recipe, studio: Studio) -> Iterator[Finding]:
+    """Look up the names in braces of a recipe's tools; what depends on the class is known of all classes that make it, or of none."""
+    known = known_names(recipe, studio)
+    found = [Mention(Name(inside, recipe.at("tools"))) for tool in recipe.tools for inside in BRACES.findall(tool)]
+    for mention in found:
+        if mention.name.key not in known:
+            yield _unknown(mention, recipe, studio, known, frozenset())
+    for studio_class in studio.classes.values():
+        if any(make.recipe.text == recipe.key for make in studio_class.makes):
+            yield from _without_their_figure(tuple(found), recipe, studio_class)
+
+
+def _unknown(mention: Mention, recipe: Recipe, studio: Studio, known: set[str], about: frozenset[Subject]) -> Finding:
+    return stop(
+        "mention-unknown",
+        mention.name.place,
+        f'"{mention.name}" is not in the recipe "{recipe.key}", so no amount can stand here.',
+        f"Write an ingredient, a phase, or one of {', '.join(_for_all(recipe, studio))}.{did_you_mean(mention.name.text, known)}",
+        about=about,
+    )
+
+
+def _without_their_figure(mentions: tuple[Mention, ...], recipe: Recipe, studio_class: StudioClass) -> Iterator[Finding]:
+    """Look for a volume that nobody can work out, and for a pot of which nobody has said what stays in it."""
+    make = next((make for make in studio_class.makes if make.recipe.text == recipe.key), None)
+    for mention in mentions:
+        if mention.name.key == VOLUME and recipe.density is None and recipe.lye is None:
+            wrong = f"Nobody has measured the density of {recipe.name}, so that its volume cannot be worked out."
+            remedy = 'Weigh a measured volume of it, and write into the recipe: density: {value: 0.98 g/mL, measured: "how and when"}.'
+        elif mention.name.key == LEFT_IN_THE_POT and make is not None and not make.left_in_the_pot:
+            wrong = f'The class does not say how much of "{recipe.key}" stays in the pot.'
+            remedy = "Weigh the pot and the tools before they are washed, and write under `makes:`: left in the pot: 30 g."
+        else:
+            continue
+        yield stop("mention-without-figure", mention.name.place, wrong, remedy, about=frozenset({WholeClass(studio_class.key)}))
 
 
 def _pump_missing(name: Name, class_key: str) -> Finding:

@@ -11,7 +11,7 @@ from dataclasses import fields
 from builder.compose.json_number import Json, number
 from builder.compose.label_json import labels_json
 from builder.compose.supply_json import cost_json, jug_json, strokes_json
-from builder.model.batch_sheet import BatchSheet, Column, Declared, Emulsion, IngredientList, Question, SoapMade, Weighed, Working
+from builder.model.batch_sheet import BatchSheet, Column, Declared, Emulsion, IngredientList, Lost, Question, SoapMade, Weighed, Working
 from builder.model.class_sheet import ChoiceTotal, ClassSheet, MadeSheet
 from builder.model.dose import Lowered, MostOf
 from builder.model.finding import Finding
@@ -84,6 +84,7 @@ def _batch(sheet: BatchSheet) -> Json:
         "columns": [_column(column) for column in sheet.columns],
         **_filling(sheet),
         "ingredient lists": [{"chosen": dict(variant.chosen), "list": _ingredients(variant.ingredients)} for variant in sheet.variants],
+        "volume": number(sheet.volume.millilitres) if sheet.volume else None,
         "smallest sensible batch": number(sheet.smallest.grams) if sheet.smallest else None,
         "emulsion": _emulsion(sheet.emulsion) if sheet.emulsion else None,
         "what the soap becomes": _soap(sheet.soap) if sheet.soap else None,
@@ -105,6 +106,7 @@ def _filling(sheet: BatchSheet) -> dict[str, Json]:
             "wanted": portions.wanted,
             "yields": portions.yields,
             "all from": number(portions.all_from.grams) if portions.all_from is not None else None,
+            "left in the pot": number(portions.in_the_pot.grams),
             "left": number(portions.left.grams),
             "units in a package": sheet.recipe.fill.units,
         },
@@ -334,6 +336,8 @@ def _fields(size: object) -> dict[str, Json]:
         match value:
             case tuple():
                 found[one.name] = [{"container": fill.container.text, "fill": number(fill.weight.grams), "count": n} for fill, n in value]
+            case Lost(pot, cup):
+                found |= {"left in the pot": number(pot.grams), "left in each cup": number(cup.grams)}
             case Mass(amount) | Volume(amount):
                 found[one.name.replace("_", " ")] = number(amount)
             case _:

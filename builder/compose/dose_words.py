@@ -82,6 +82,12 @@ def dose_in_words(dose: Dose) -> str:
     return listed([f"{most_in_words(one)} of {within(one.option)}" for one in offered], "or")
 
 
+def dose_in_all(dose: Dose, containers: int) -> Dose:
+    """Give the most of a choice for so many containers together: each its own most, so that no limit is passed in any."""
+    each = (replace(one, weight=one.weight * containers, drops=one.drops and one.drops * containers) for one in dose.each)
+    return replace(dose, each=tuple(each))
+
+
 def why_less(lowered: Lowered) -> str:
     """Say which limit leaves less of an option than the recipe would allow, and what stands behind it."""
     limit = lowered.limit

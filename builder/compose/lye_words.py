@@ -57,7 +57,7 @@ def _smallest(sheet: BatchSheet) -> tuple[str, ...]:
     return (f"On such scales make no batch of less than about {grams(sheet.smallest)}.",)
 
 
-RAW_UNTIL_CURED = "Fresh soap is still caustic. It is safe to handle only once it has cured."
+RAW_UNTIL_CURED = "Fresh soap is still caustic, until it has cured, or has cooked and passed its test."
 
 
 def _superfat(lye: LyeResult) -> LyeFact:

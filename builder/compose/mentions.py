@@ -2,21 +2,23 @@
 
 An ingredient, a phase, `{batch}`, `{oils}`, `{lye}`, `{lye water}` and `{lye solution}` each name weighings, which are added up. An
 ingredient that is also the water of the lye is meant as it stands in the phases. `{portion}`, `{cup}` (the portion with what sticks to the
-cup), `{containers}`, `{superfat}` and what students choose (`{scent}`, `{colour}`) are read from the portions, the lye and the doses.
+cup), `{containers}`, `{each student}` (containers: those of one student in class, all of them at home), `{volume}` (for a mould or a pot),
+`{left in the pot}`, `{superfat}` and what students choose (`{scent}`, `{colour}`; `{scent in all}` for all containers of the batch) are
+read from the portions, the lye and the doses.
 An ingredient with a pump and the word `strokes` after it (`{lotion base strokes}`) is in class the number of strokes; at home, where
 another pump stands, it is the weight.
 """
 
 from collections.abc import Callable
 
-from builder.compose.dose_words import dose_in_words, most_in_words
+from builder.compose.dose_words import dose_in_all, dose_in_words, most_in_words
 from builder.compose.supply_words import strokes_and_weight
-from builder.compose.wording import grams, grams_and_ounces, percent, weighed_together
-from builder.model.batch_sheet import BatchSheet, Column, Weighed
+from builder.compose.wording import grams, grams_and_ounces, percent, volume_at_most, weighed_together
+from builder.model.batch_sheet import BatchSheet, Column, PeopleSize, Weighed
 from builder.model.cost import PumpStrokes
 from builder.model.dose import Dose
 from builder.model.ingredient import Ingredient
-from builder.model.named_weighings import LYE_ROLES, STROKES, weighings_named
+from builder.model.named_weighings import FOR_ALL, IN_ALL, LEFT_IN_THE_POT, LYE_ROLES, STROKES, VOLUME, weighings_named
 from builder.model.place import Name, fold
 from builder.model.recipe import LyePlan
 from builder.model.studio import Studio
@@ -24,10 +26,12 @@ from builder.model.studio import Studio
 
 def known_mentions(sheet: BatchSheet) -> tuple[str, ...]:
     """Give every name, folded, that a lesson may put in braces for this batch, other names of its ingredients included."""
-    names = ["batch", "portion", "cup", "containers"]
+    names = ["batch", "portion", "cup", "containers", "each student"]
+    names += [VOLUME] if sheet.volume else []
+    names += [LEFT_IN_THE_POT] if sheet.portions.in_the_pot else []
     names += [name for name, roles in LYE_ROLES.items() if any(w.line.role in roles for w in sheet.grams.weighed)]
     names += ["superfat"] if sheet.grams.lye else []
-    names += [fold(dose.what) for dose in sheet.doses]
+    names += [name for dose in sheet.doses for name in (fold(dose.what), fold(dose.what) + IN_ALL)]
     names += [fold(w.line.phase) for w in sheet.grams.weighed]
     names += [fold(name) for w in sheet.grams.weighed for name in (w.line.name, *w.line.ingredient.also_called)]
     names += [fold(option) for dose in sheet.doses for option in dose.options if option is not None]
@@ -61,7 +65,7 @@ def ingredients_named(studio: Studio, sheet: BatchSheet, name: Name) -> tuple[tu
     if dose is not None:
         cards = (studio.ingredient(option) for option in dose.options if option is not None)
         return tuple((card, "") for card in cards if card is not None)
-    if name.key in ("batch", "portion", "cup", "containers", "superfat"):
+    if name.key in (*FOR_ALL, "superfat"):
         return ()
     return tuple((w.line.ingredient, w.line.phase) for w in _weighings(studio, sheet.grams, name))
 
@@ -94,12 +98,20 @@ def _amount(
         return write_mass(sheet.portions.poured)
     if name.key == "containers":
         return str(sheet.portions.yields)
+    if name.key == "each student":
+        return str(sheet.size.each_student if isinstance(sheet.size, PeopleSize) else sheet.portions.yields)
+    if name.key == VOLUME and sheet.volume:
+        return volume_at_most(sheet.volume)
+    if name.key == LEFT_IN_THE_POT and sheet.portions.in_the_pot:
+        return write_mass(sheet.portions.in_the_pot)
     if name.key == "superfat" and sheet.grams.lye:
         return percent(sheet.grams.lye.superfat, 1)
     if not _weighings(studio, sheet.grams, name) and not _is_lye_water(studio, sheet, name):
         dose = _dose(studio, sheet, name)
         if dose is None:
             raise KeyError(f"{name.text} is not part of {sheet.recipe.name}")
+        if name.key.endswith(IN_ALL):
+            return dose_in_words(dose_in_all(dose, sheet.portions.yields))
         option = studio.ingredient(name)
         one = next((one for one in dose.each if option is not None and fold(one.option) == option.key), None)
         return most_in_words(one) if one else dose_in_words(dose)
@@ -122,9 +134,10 @@ def _dose(studio: Studio, sheet: BatchSheet, name: Name) -> Dose | None:
     """Give the dose that a mention means: by what is chosen (`scent`), or by one of its options that the batch itself lacks."""
     if _weighings(studio, sheet.grams, name):
         return None
-    card = studio.ingredient(name)
+    what = name.key.removesuffix(IN_ALL)
+    card = studio.ingredient(what)
     for dose in sheet.doses:
-        if fold(dose.what) == name.key or (card and any(fold(option or "") == card.key for option in dose.options)):
+        if fold(dose.what) == what or (card and any(fold(option or "") == card.key for option in dose.options)):
             return dose
     return None
 

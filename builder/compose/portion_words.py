@@ -25,14 +25,17 @@ def containers_of(count: int, name: str) -> str:
 
 
 def fills(studio: Studio, sheet: BatchSheet) -> str:
-    """Say what a batch fills: `Fills 4 bottles (4 fl oz bottle) with 113 g (3.98 oz) each; 12 g more, for what sticks.`"""
+    """Say what a batch fills, what is counted for the pot, and what is left over.
+
+    `Fills 4 bottles (4 fl oz bottle) with 113 g (3.98 oz) each. 20 g are counted for what stays in the pot; 28 g are left over.`
+    """
     portions = sheet.portions
     name = container_name(studio, sheet)
     size = f"({name}) with {grams_and_ounces(portions.fill)} each"
-    left = (
-        f"{grams(portions.left)} more, for what sticks to bowls and tools" if portions.left else "weigh a little more than the sheet says"
-    )
-    return f"Fills {containers_of(portions.yields, name)} {size}; {left}."
+    pot = [f"{grams(portions.in_the_pot)} are counted for what stays in the pot and on the tools"] if portions.in_the_pot else []
+    left = [f"{grams(portions.left)} are left over"] if portions.left and portions.wanted is None else []
+    rest = "; ".join((*pot, *left)) or "What sticks to bowls and tools is missing from the last one"
+    return f"Fills {containers_of(portions.yields, name)} {size}. {rest}."
 
 
 def left_over(studio: Studio, sheet: ClassSheet, made: MadeSheet) -> str:

@@ -1,17 +1,21 @@
 """What to get ready, in words: what is printed, and the check list in the order of doing."""
 
 from collections.abc import Iterable
+from functools import partial
 
 from builder.compose.class_facts import staff
 from builder.compose.edition import Edition
 from builder.compose.label_counts import label_totals
 from builder.compose.label_stocks import wished
+from builder.compose.mentions import class_amount
 from builder.compose.staff_words import after_rows, ahead_rows
 from builder.compose.supervision_words import asks_for_eyewash, group_word, numbers, watch_rows
+from builder.compose.tool_words import batch_with, tool_words
 from builder.compose.views.running import CheckGroup, StaffRow
 from builder.compose.weighing_words import cup_lines, mixing_lines
 from builder.compose.wording import counted, keep_together, listed, sentence, within
 from builder.model.class_sheet import ClassSheet
+from builder.model.studio import Studio
 from builder.model.studio_class import Format
 
 
@@ -26,8 +30,8 @@ def check_groups(edition: Edition, sheet: ClassSheet) -> tuple[CheckGroup, ...]:
         CheckGroup("Print", tuple(_printing(edition, sheet))),
         CheckGroup("Before the class, on the clock", tuple(_staff_line(row) for row in that_day)),
         CheckGroup("Weigh ahead, and mark", (*mixing_lines(sheet), *cup_lines(sheet))),
-        CheckGroup(_benches(sheet), ready.at_benches if sheet.format is not Format.DEMO else ()),
-        CheckGroup("On the demo table", ready.at_demo),
+        CheckGroup(_benches(sheet), _tools(edition.studio, sheet, ready.at_benches) if sheet.format is not Format.DEMO else ()),
+        CheckGroup("On the demo table", _tools(edition.studio, sheet, ready.at_demo)),
         CheckGroup("At the sink", ready.at_sink),
         CheckGroup("For each person", tuple(f"{worn.people} × {worn.item}" for worn in ready.worn)),
         CheckGroup("Safety, in reach", ready.kit),
@@ -36,6 +40,10 @@ def check_groups(edition: Edition, sheet: ClassSheet) -> tuple[CheckGroup, ...]:
         CheckGroup("After the class", tuple(_staff_line(row) for row in after_rows(sheet, edition.locale))),
     ]
     return tuple(CheckGroup(group.title, tuple(keep_together(sentence(line)) for line in group.lines)) for group in groups if group.lines)
+
+
+def _tools(studio: Studio, sheet: ClassSheet, tools: Iterable[str]) -> tuple[str, ...]:
+    return tuple(tool_words(tool, partial(class_amount, studio, batch_with(tool, sheet.made))) for tool in tools)
 
 
 def _staff_line(row: StaffRow) -> str:

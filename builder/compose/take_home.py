@@ -1,5 +1,7 @@
 """The take-home sheet: one recipe at one home size, complete enough to make it alone, as a page and as a PDF."""
 
+from functools import partial
+
 from builder.compose import addresses
 from builder.compose.allergens import allergens_of, allergens_open_in
 from builder.compose.dates import plain_date
@@ -11,11 +13,13 @@ from builder.compose.ingredient_tables import COLUMN_NAMES, weighing_table
 from builder.compose.label_words import ingredient_text, net_contents, variant_name
 from builder.compose.lesson_flow import FlowSource, compose_flow
 from builder.compose.lye_words import home_lye
+from builder.compose.mentions import home_amount
 from builder.compose.ph_words import ph_words
 from builder.compose.pieces import Filling, page_filling, paper_filling
 from builder.compose.portion_words import emergency_lines, fills
 from builder.compose.staff_words import days_later
 from builder.compose.supply_words import home_cost
+from builder.compose.tool_words import tool_words
 from builder.compose.views.frame import PageFrame, SheetFrame
 from builder.compose.views.take_home import ListedVariant, ScaleSet, TakeHomeView
 from builder.compose.wording import capacity, duration, listed, reading, sentence, within
@@ -86,7 +90,7 @@ def _view(
         about=sheet.recipe.about,
         fills=fills(studio, sheet),
         scales=_scales(sheet),
-        tools=tuple(sentence(tool) for tool in sheet.recipe.tools),
+        tools=tuple(tool_words(tool, partial(home_amount, studio, sheet)) for tool in sheet.recipe.tools),
         table=weighing_table(sheet),
         choices=tuple(view_choice(dose, with_drops=False) for dose in sheet.doses),
         lye=home_lye(sheet),

@@ -8,10 +8,10 @@ stand without grouping, as on a scale; longer numbers are grouped by a space. Ru
 import re
 from collections.abc import Iterable, Sequence
 from fractions import Fraction
-from math import floor
+from math import ceil, floor
 
 from builder.model.batch_sheet import Weighed
-from builder.model.quantity import Duration, Mass, Temperature, sum_masses
+from builder.model.quantity import Duration, Mass, Temperature, Volume, sum_masses
 from builder.model.studio import Scale
 from builder.units import fahrenheit, grams_in, millilitres_in
 
@@ -120,6 +120,13 @@ def ounces(mass: Mass) -> str:
 def grams_and_ounces(mass: Mass) -> str:
     """Write a mass both ways: `113 g (3.98 oz)`."""
     return f"{grams(mass)} ({ounces(mass)})"
+
+
+def volume_at_most(volume: Volume) -> str:
+    """Write a volume that something has to hold, rounded up both ways: `750 mL (26 fl oz)`, `1.45 L (50 fl oz)`."""
+    fifties = ceil(volume.millilitres / 50) * 50
+    metric = f"{fifties}{NBSP}mL" if fifties < 1000 else f"{shortest(Fraction(fifties, 1000), 2)}{NBSP}L"
+    return f"{metric} ({ceil(fluid_ounces(volume.millilitres))}{NBSP}fl{NBSP}oz)"
 
 
 def percent(share: Fraction, places: int = 2) -> str:

@@ -18,10 +18,22 @@ from builder.model.studio import Scale
 
 
 @dataclass(frozen=True)
+class Lost:
+    """What of a batch fills no container: what stays in the pot, and what sticks to each cup."""
+
+    in_the_pot: Mass = NO_MASS
+    in_each_cup: Mass = NO_MASS
+
+
+NOTHING_LOST = Lost()
+
+
+@dataclass(frozen=True)
 class TotalSize:
     """A batch of this weight in all."""
 
     total: Mass
+    lost: Lost = NOTHING_LOST
 
 
 @dataclass(frozen=True)
@@ -29,13 +41,15 @@ class OilsSize:
     """A batch with this weight of oils."""
 
     oils: Mass
+    lost: Lost = NOTHING_LOST
 
 
 @dataclass(frozen=True)
 class ContainersSize:
-    """A batch that fills this many containers."""
+    """A batch that fills this many containers, and holds what is lost on the way to them."""
 
     containers: int
+    lost: Lost = NOTHING_LOST
 
 
 @dataclass(frozen=True)
@@ -49,7 +63,7 @@ class MouldSize:
 class PeopleSize:
     """A batch for people: containers to fill, and weights to show, to lose in the pot and in each cup.
 
-    `also` are other containers that the same batch fills, with how many of each.
+    `also` are other containers that the same batch fills, with how many of each. `each_student` is how many a student takes.
     """
 
     containers: int
@@ -57,6 +71,7 @@ class PeopleSize:
     left_in_the_pot: Mass
     left_in_each_cup: Mass = NO_MASS
     also: tuple[tuple[Fill, int], ...] = ()
+    each_student: int = 0
 
 
 Size = TotalSize | OilsSize | ContainersSize | MouldSize | PeopleSize
@@ -264,8 +279,8 @@ class Column:
 class Portions:
     """How a batch is divided: the weight of one, how many are wanted, how many it yields, and what is left of the batch.
 
-    `poured` is what the scale reads on a tared cup: the fill, and what sticks to the cup. `all_from` is the least weight of the finished
-    batch that still fills every container that is wanted (None where none are).
+    `poured` is what the scale reads on a tared cup: the fill, and what sticks to the cup. `in_the_pot` stays in the pot. `all_from` is the
+    least weight of the finished batch that still fills every container that is wanted (None where none are).
     """
 
     fill: Mass
@@ -274,6 +289,7 @@ class Portions:
     left: Mass
     poured: Mass
     all_from: Mass | None = None
+    in_the_pot: Mass = NO_MASS
 
 
 @dataclass(frozen=True)
@@ -412,7 +428,8 @@ class BatchSheet:
     and `cost` are what the studio's supplies add, where it lists any. `towards` has every limit that something here counts towards, `asked`
     every row that asks for a pH or a label. `unlimited` are the scents, those to choose from included, of which no limit for this use
     speaks but those on all scent together. `emulsion` is water and oil that meet.
-    `is_true_soap`: it is proven to be nothing but soap.
+    `is_true_soap`: it is proven to be nothing but soap. `volume` is what the batch takes up at the most, for a mould or a pot; None where
+    nobody can know.
     """
 
     recipe: Recipe
@@ -434,6 +451,7 @@ class BatchSheet:
     towards: tuple[TowardsLimit, ...] = ()
     asked: tuple[TowardsLimit, ...] = ()
     unlimited: tuple[Ingredient, ...] = ()
+    volume: Volume | None = None
 
     def cards_in(self, cards: Mapping[str, Ingredient]) -> tuple[Ingredient, ...]:
         """Give every card of it, and of what its students may choose; `cards` are the studio's."""

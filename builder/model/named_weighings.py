@@ -1,10 +1,17 @@
 """Which weighings of a batch a name in braces means: an ingredient, a phase, or one of the words for the parts of a soap."""
 
+import re
+
 from builder.model.batch_sheet import Column, Role, Weighed
 from builder.model.place import Name, fold
 from builder.model.studio import Studio
 
+BRACES = re.compile(r"\{([^{}]+)\}")  # A name in a text that is not Markdown.
 STROKES = " strokes"  # After the name of what has a pump: how often to press it.
+IN_ALL = " in all"  # After what is chosen: the most for every container of the batch together.
+VOLUME, LEFT_IN_THE_POT = "volume", "left in the pot"
+# What needs no ingredient. `each student` is how many containers a student fills in class, and all of them at home.
+FOR_ALL = ("batch", "portion", "cup", "containers", "each student", VOLUME, LEFT_IN_THE_POT)
 LYE_ROLES = {
     "lye": (Role.ALKALI,),
     "lye water": (Role.LYE_WATER,),

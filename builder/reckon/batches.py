@@ -27,6 +27,7 @@ from builder.reckon.soap import bar_of, reckon_soap
 from builder.reckon.top_ups import reckon_top_ups
 from builder.reckon.true_soap import is_true_soap
 from builder.reckon.variants import reckon_variants
+from builder.reckon.volume import reckon_volume
 
 Cards = Mapping[str, Ingredient]
 NO_RULES = Rules()
@@ -94,6 +95,7 @@ def reckon_batch(
         smallest=smallest_batch(formula, scales.columns, constants),
         emulsion=emulsion,
         is_true_soap=is_true_soap(product_kind, columns[0], soap, cards),
+        volume=reckon_volume(recipe, columns[0].total, constants),
     )
     return _judged(sheet, cards, rules)
 

@@ -17,14 +17,19 @@ def reckon_total(recipe: Recipe, formula: Formula, size: Size) -> tuple[Mass, Wo
     fill = recipe.fill.weight
     given: tuple[Given, ...] = ()
     match size:
-        case TotalSize(total):
+        case TotalSize(total, _):
             rule = "batch for total"
-        case OilsSize(oils):
+        case OilsSize(oils, _):
             rule, total = "batch for oils", oils / formula.oils
             given = (Given("oils", oils.grams, "g"), Given("oils in the batch", formula.oils, "of 1"))
-        case ContainersSize(containers):
-            rule, total = "batch for containers", fill * containers
-            given = (Given("containers", Fraction(containers), ""), Given("fill", fill.grams, "g"))
+        case ContainersSize(containers, lost):
+            rule, total = "batch for containers", (fill + lost.in_each_cup) * containers + lost.in_the_pot
+            given = (
+                Given("containers", Fraction(containers), ""),
+                Given("fill", fill.grams, "g"),
+                *([Given("left in each cup", lost.in_each_cup.grams, "g")] if lost.in_each_cup else []),
+                *([Given("left in the pot", lost.in_the_pot.grams, "g")] if lost.in_the_pot else []),
+            )
         case MouldSize(volume):
             assert recipe.density is not None
             rule, total = "batch for mould", recipe.density.density.mass_of(volume)

@@ -1,0 +1,19 @@
+"""The tools of a recipe as a document lists them: names in braces, such as `{volume}`, are filled in for the batch at hand."""
+
+from collections.abc import Callable
+
+from builder.compose.wording import sentence
+from builder.model.batch_sheet import BatchSheet
+from builder.model.class_sheet import MadeSheet
+from builder.model.named_weighings import BRACES
+from builder.model.place import Name
+
+
+def tool_words(tool: str, amount: Callable[[Name], str]) -> str:
+    """Give a tool as one reads it."""
+    return sentence(BRACES.sub(lambda found: amount(Name(" ".join(found[1].split()))), tool))
+
+
+def batch_with(tool: str, made: tuple[MadeSheet, ...]) -> BatchSheet:
+    """Give the batch for which a tool is set out: the first whose recipe names it; the first of all where the class names it."""
+    return next((one.batch for one in made if tool in one.batch.recipe.tools), made[0].batch)
