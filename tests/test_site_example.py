@@ -41,7 +41,7 @@ def shown(weighing):
 
 def take_homes(key, recipe, size):
     folder, _ = published()
-    name = f"take-home-{recipe}-{slug(size)}"
+    name = f"take-home-{recipe}--{slug(size)}"
     found = [path for path in folder.rglob(f"*{name}.*") if key in path.as_posix()]
     assert sorted(path.suffix for path in found) == [".html", ".pdf"], name
     return found

@@ -34,6 +34,7 @@ from builder.check.fizz_and_water import find_fizz_and_water
 from builder.check.format_differs import find_formats_that_differ
 from builder.check.free_from import find_broken_promises
 from builder.check.heat import find_what_is_heated_too_far
+from builder.check.home_size_twice import find_home_sizes_twice
 from builder.check.home_size_without_oils import find_home_sizes_without_oils
 from builder.check.in_stock_count_ahead import find_counts_ahead
 from builder.check.in_stock_twice import find_stock_twice
@@ -144,6 +145,7 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_grains_too_rough,
     find_dust_unsaid,
     find_broken_promises,
+    find_home_sizes_twice,
     find_unknown_mentions,
     find_broken_links,
     find_times_that_do_not_fit,

@@ -1,5 +1,6 @@
 """Studio, class sheets and findings to documents, already in words: what each one shows, where it goes, what is copied beside it."""
 
+from collections import Counter
 from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
@@ -21,7 +22,7 @@ from builder.compose.teacher_sheets import compose_teacher_sheet
 from builder.compose.templates import Templates
 from builder.compose.text_pages import compose_pages
 from builder.model.class_sheet import ClassSheet
-from builder.model.document import Document, Publication
+from builder.model.document import CopiedFile, Document, Publication
 from builder.model.finding import Finding
 from builder.model.held_back import NOTHING_HELD, HeldBack
 from builder.model.shopping import Shopping
@@ -65,4 +66,14 @@ def compose_documents(
         documents += compose_tags(edition, sheet)
     documents += compose_shopping(edition, shopping) if shopping else ()
     documents += compose_test_page(edition) if sheets else ()
-    return Publication(tuple(documents), list_files(edition))
+    files = list_files(edition)
+    _refuse_one_address_for_two([*documents, *files])
+    return Publication(tuple(documents), files)
+
+
+def _refuse_one_address_for_two(made: Sequence[Document | CopiedFile]) -> None:
+    """See that nothing would be written over something else, also where capital letters do not tell files apart."""
+    counts = Counter(f"{one.folder}/{one.path}".casefold() for one in made)
+    twice = sorted(path for path, number in counts.items() if number > 1)
+    if twice:
+        raise ValueError(f"several documents would be written to one address: {', '.join(twice)}")

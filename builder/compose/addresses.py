@@ -1,14 +1,20 @@
-"""Where each document goes, and how one links to another.
+"""Where each document goes, and how one links to another: every address of the output is made here.
 
+Keys of classes, recipes and pages are small letters, figures and single hyphens (`read/file_names.py`), and so is what texts become here;
+two hyphens stand between two of them, so that no two documents have one address. `compose` refuses to make a publication in which any have.
 Links are relative and name a file, so that the pages work from a disk, from a folder of a host and from its root.
 """
 
 import posixpath
 import re
+from collections.abc import Iterable
 from dataclasses import dataclass
+from itertools import count
+from unicodedata import decomposition, normalize
 from urllib.parse import quote
 
-from builder.model.class_sheet import ClassSheet
+from builder.model.batch_sheet import BatchSheet
+from builder.model.class_sheet import ClassSheet, MadeSheet
 from builder.model.document import Folder
 from builder.model.studio_class import HomeSize, StudioClass
 
@@ -69,10 +75,23 @@ def picture(folder: Folder, file: str) -> Address:
 
 def take_home_sheet(studio_class: StudioClass, recipe: str, size: HomeSize, ending: str) -> Address:
     """Give the place of a take-home sheet, public or not."""
-    name = f"take-home-{recipe}-{plain_name(size.written)}.{ending}"
+    sizes = next(make.at_home for make in studio_class.makes if make.recipe.text == recipe)
+    written = distinct_names(one.written for one in sizes)[sizes.index(size)]
+    name = f"take-home-{recipe}--{written}.{ending}"
     if studio_class.sheets_are_public:
-        return Address(Folder.SITE, f"classes/{studio_class.key}-{name}")
+        return Address(Folder.SITE, f"classes/{studio_class.key}--{name}")
     return Address(Folder.PRINT, f"{studio_class.key}/{name}")
+
+
+def label_sheet(sheet: ClassSheet, made: MadeSheet, filled: BatchSheet) -> Address:
+    """Give the place of the labels of one kind of container; any but the recipe's own is named too."""
+    recipe = filled.recipe
+    if filled is made.batch:
+        return class_sheet(sheet, f"labels-{recipe.key}.pdf")
+    fillings = [one for one, _ in made.fillings]
+    names = distinct_names(one.recipe.fill.container.text for one in fillings[1:])
+    number = next(number for number, one in enumerate(fillings[1:]) if one is filled)
+    return class_sheet(sheet, f"labels-{recipe.key}--{names[number]}.pdf")
 
 
 def class_sheet(sheet: ClassSheet, name: str) -> Address:
@@ -89,6 +108,17 @@ def occasion(sheet: ClassSheet) -> str:
     return day.isoformat() if len(same_day) < 2 else f"{day.isoformat()}-{sheet.date.on:%H%M}"
 
 
+def distinct_names(texts: Iterable[str]) -> tuple[str, ...]:
+    """Give each text as part of a file name; where several come to the same, the later ones get a number."""
+    names: list[str] = []
+    for text in texts:
+        plain = plain_name(text)
+        numbered = (plain if number == 1 else f"{plain}-{number}" for number in count(1))
+        names.append(next(name for name in numbered if name not in names))
+    return tuple(names)
+
+
 def plain_name(text: str) -> str:
-    """Give a text as part of a file name: lower-case letters, digits and hyphens."""
-    return re.sub(r"[^a-z0-9]+", "-", text.casefold()).strip("-")
+    """Give a text as part of a file name: lower-case letters, digits and hyphens. A sign such as ½ becomes its figures."""
+    spelled = (f" {normalize('NFKC', sign)}" if decomposition(sign).startswith("<fraction>") else sign for sign in text)
+    return "-".join(re.findall(r"[a-z0-9]+", "".join(spelled).casefold()))

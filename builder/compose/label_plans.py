@@ -38,12 +38,6 @@ class LabelPlan:
         recipe = self.filled.recipe
         return recipe.name if self.filled is self.made.batch else f"{recipe.name}, {recipe.fill.container.text}"
 
-    @property
-    def key(self) -> str:
-        """Name it for a file."""
-        recipe = self.filled.recipe
-        return recipe.key if self.filled is self.made.batch else f"{recipe.key} {recipe.fill.container.text}"
-
 
 def label_fits(studio: Studio, sheets: Iterable[ClassSheet]) -> list[LabelFit]:
     """Say for each product of each class whether its labels fit, and where the first sheet of each date begins.

@@ -37,7 +37,7 @@ def _compose_sheet(edition: Edition, sheet: ClassSheet, plan: LabelPlan, laid: L
     title = f"Labels: {plan.name}"
     cells = [cell for number, label in enumerate(laid.cells) for cell in _one(edition, sheet, laid, number, label)]
     view = labels_view(edition, title, laid.stock, cells, first)
-    here = addresses.class_sheet(sheet, f"labels-{addresses.plain_name(plan.key)}.pdf")
+    here = addresses.label_sheet(sheet, plan.made, plan.filled)
     return Document(here.folder, here.path, title, edition.templates.render("sheets/labels.html", view), STYLES)
 
 

@@ -1,8 +1,13 @@
 """Where documents go, and the links between them."""
 
-from builder.compose import addresses
+from datetime import date
+
+import pytest
+
+from builder.compose import addresses, compose_documents
 from builder.compose.addresses import Address
 from builder.model.document import Folder
+from builder.stock import LAYOUTS
 
 
 def test_links_are_relative_and_name_a_file():
@@ -22,3 +27,16 @@ def test_the_welcome_text_is_the_catalogue():
 
 def test_a_size_becomes_part_of_a_file_name():
     assert addresses.plain_name("1 1/2 kg of oils") == "1-1-2-kg-of-oils"
+    assert addresses.plain_name("1½ kg") == "1-1-2-kg"
+
+
+def test_sizes_and_containers_that_are_written_alike_are_told_apart():
+    names = addresses.distinct_names(["1 kg", "1½ kg", "1 1/2 kg", "1  kg", "15 kg", "1 kg"])
+    assert names == ("1-kg", "1-1-2-kg", "1-1-2-kg-2", "1-kg-2", "15-kg", "1-kg-3")
+
+
+def test_two_documents_with_one_address_are_never_made(edition, monkeypatch):
+    # Where capital letters do not tell files apart, they are one file.
+    monkeypatch.setattr(addresses, "class_sheet", lambda _, name: Address(Folder.PRINT, f"{'S' if name.startswith('t') else 's'}ame.pdf"))
+    with pytest.raises(ValueError, match=r"one address: print/same\.pdf"):
+        compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), date(2027, 1, 1))

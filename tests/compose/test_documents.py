@@ -29,7 +29,7 @@ def test_every_document_has_its_place(publication):
             "site/index.html",
             "site/about.html",
             CLASS,
-            *(f"print/first/take-home-{name}.{ending}" for name in ("salts-500-g", "bar-500-g-of-oils") for ending in ("html", "pdf")),
+            *(f"print/first/take-home-{name}.{ending}" for name in ("salts--500-g", "bar--500-g-of-oils") for ending in ("html", "pdf")),
             *(
                 f"print/first/{day}/{name}.pdf"
                 for day in ("2027-02-06", "2027-03-06")
@@ -65,7 +65,7 @@ def test_the_class_page_says_how_it_is_taught_and_what_is_in_it(document):
 
 
 def test_the_take_home_sheet_speaks_of_the_home_batch_in_both_units(document):
-    page = words(document("print/first/take-home-salts-500-g.html"))
+    page = words(document("print/first/take-home-salts--500-g.html"))
     assert "Weigh 300 g (10.60 oz) of sea salt and 150 g (5.30 oz) of baking soda" in page
     assert "Check that the batch weighs 500 g (17.65 oz)" in page
     assert "Fills 4 jars (4 fl oz jar) with 113 g (3.98 oz) each. 48 g are left over." in page
@@ -75,14 +75,14 @@ def test_the_take_home_sheet_speaks_of_the_home_batch_in_both_units(document):
 
 
 def test_screen_and_paper_say_the_same(document):
-    for name in ("salts-500-g", "bar-500-g-of-oils"):
+    for name in ("salts--500-g", "bar--500-g-of-oils"):
         page, paper = (BeautifulSoup(document(f"print/first/take-home-{name}.{ending}"), "html.parser") for ending in ("html", "pdf"))
         page.find("p", class_="pdf").decompose()
         assert words(str(page.find("article"))) == words(str(paper.body))
 
 
 def test_a_sheet_about_lye_has_first_aid_and_says_what_it_assumes(document):
-    page = words(document("print/first/take-home-bar-500-g-of-oils.html"))
+    page = words(document("print/first/take-home-bar--500-g-of-oils.html"))
     assert "counted as 100% pure, as the recipe states" in page
     assert "If lye gets on you" in page
     assert "Poison centre: 113" in page
@@ -180,7 +180,7 @@ def test_every_link_and_picture_leads_to_something_that_is_written(publication):
                     assert posixpath.normpath(posixpath.join(here, unquote(link))) in written, (document.path, link)
 
 
-@pytest.mark.parametrize("path", ["site/index.html", CLASS, "site/about.html", "print/first/take-home-salts-500-g.html"])
+@pytest.mark.parametrize("path", ["site/index.html", CLASS, "site/about.html", "print/first/take-home-salts--500-g.html"])
 def test_pages_are_whole_without_scripts_and_without_requests(document, path):
     html = document(path)
     soup = BeautifulSoup(html, "html.parser")
@@ -213,7 +213,7 @@ def test_public_sheets_lie_on_the_site_and_are_linked(tmp_path):
     edition = read_edition(write_studio(tmp_path, classes__first__class_yaml=text))
     made = compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)
     page = next(document.html for document in made.documents if document.path == "classes/first.html")
-    assert 'href="first-take-home-salts-500-g.html"' in page
+    assert 'href="first--take-home-salts--500-g.html"' in page
     assert not [one for one in made.files if one.folder == "print"]
 
 

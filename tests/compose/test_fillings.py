@@ -68,7 +68,7 @@ def test_a_heated_phase_says_its_weight_again(documents):
     weight = re.search(r"back to ([\d.]+) g with hot water\. This is likely to take about 5 g \(three times\)", page)
     assert weight
     assert weight[1] == "93.9"  # a tenth of 939 g
-    home = documents["print/first/take-home-salts-500-g.pdf"]
+    home = documents["print/first/take-home-salts--500-g.pdf"]
     assert "back to 50 g (1.75 oz) with hot water." in home
     assert "likely" not in home
 
@@ -102,7 +102,7 @@ def test_the_most_that_may_be_added_stands_beside_each_kind(documents, edition):
 
 def test_each_kind_has_its_label_sheet(documents):
     assert documents[f"{DATE}/labels-salts.pdf"].count("Net Wt 3.98 oz (113 g)") == 6
-    page = documents[f"{DATE}/labels-salts-2-fl-oz-jar.pdf"]
+    page = documents[f"{DATE}/labels-salts--2-fl-oz-jar.pdf"]
     assert page.count("Net Wt 1.76 oz") == 5, page[:400]
 
 

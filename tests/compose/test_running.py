@@ -195,7 +195,7 @@ def test_what_comes_after_is_for_staff_and_for_home_and_for_nobody_at_the_bench(
     assert "Turn it out 2 days later, Monday, February 8, 2027, staff, 30 minutes" in teacher
     telling = {path for path, text in texts.items() if "Turn it out" in text}
     assert {path.rpartition("/")[2].partition("-")[0].partition(".")[0] for path in telling} == {"teacher", "checklist", "take"}
-    home = next(text for path, text in texts.items() if path.endswith("take-home-bar-500-g-of-oils.pdf"))
+    home = next(text for path, text in texts.items() if path.endswith("take-home-bar--500-g-of-oils.pdf"))
     assert "Turn it out 2 days later, about 30 minutes" in home
     assert "Wash up" not in home
     assert not [path for path in telling if "salts" in path]
@@ -218,7 +218,7 @@ def test_a_wait_stands_on_the_bar_only_for_what_nobody_fills(tmp_path):
     assert [(one.who, one.left, one.width) for one in strip.segments] == [
         ("teacher", "0%", "33.333%"), ("waiting", "50%", "33.333%"), ("teacher", "33.333%", "16.667%"), ("students", "83.333%", "16.667%"),
     ]  # fmt: skip
-    home = next(d for d in edition_documents(edition) if d.path.endswith("salts-500-g.html"))
+    home = next(d for d in edition_documents(edition) if d.path.endswith("salts--500-g.html"))
     assert "Work: about 25 minutes. Waiting: 30 minutes." in page(home)
 
 
