@@ -42,6 +42,7 @@ from builder.check.in_stock_unknown import find_unknown_stock
 from builder.check.in_stock_weight_unknown import find_stock_without_weight
 from builder.check.item_use_unclear import find_unclear_uses
 from builder.check.keeps_missing import find_keeps_missing
+from builder.check.kind_unlike import find_kinds_unlike
 from builder.check.label_order import find_open_label_orders
 from builder.check.label_over_container import find_labels_over_containers
 from builder.check.label_sheets import find_first_labels_off_the_sheet, find_unfit_label_sheets
@@ -114,6 +115,7 @@ __all__ = [
 RULES_BEFORE_THE_SUMS: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_unknown_ingredients,
     find_unknown_recipes,
+    find_kinds_unlike,
     find_fills_that_do_not_fit,
     find_amounts_of_another_kind,
     find_shares_not_whole,

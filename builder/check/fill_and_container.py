@@ -53,7 +53,7 @@ def _fit(fill: Fill, container: Container, recipe: Recipe, studio: Studio) -> It
     volume = container.capacity or (container.inside.volume if container.inside else None)
     if volume is not None and fill.measured:
         yield from _too_heavy(fill, container, volume, studio)
-    customary = container.takes_by_custom(fill.weight, recipe.product)
+    customary = container.takes_by_custom(fill.weight, studio.products[recipe.product])
     if volume is None or fill.measured or (customary and recipe.density is None):
         return
     empty = container.head_space.fraction if container.head_space else studio.constants[HEAD_SPACE].typical / 100

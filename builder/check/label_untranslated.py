@@ -6,6 +6,7 @@ from builder.check.batches import NO_LABEL
 from builder.check.reach import classes_making
 from builder.model.finding import Finding, stop
 from builder.model.language import OWN, Language
+from builder.model.product import Product
 from builder.model.recipe import Recipe
 from builder.model.studio import Studio
 from builder.model.subject import Labels
@@ -19,6 +20,11 @@ def find_labels_untranslated(studio: Studio) -> Iterator[Finding]:
 
     It holds back the labels; what no class makes has none.
     """
+    for kind in studio.products.values():
+        of_kind = [key for key, recipe in studio.recipes.items() if recipe.product == kind.name and classes_making(key, studio)]
+        for language in studio.label_languages:
+            if of_kind and not kind.identity_in(language):
+                yield _kind_untold(kind, studio, language, of_kind)
     for recipe in studio.recipes.values():
         for language in studio.label_languages:
             missing, is_made = untranslated(recipe, studio, language), classes_making(recipe.key, studio)
@@ -27,6 +33,19 @@ def find_labels_untranslated(studio: Studio) -> Iterator[Finding]:
             alone = said_alone(recipe, language)
             if alone and is_made:
                 yield _told_alone(recipe, studio, language, alone)
+
+
+def _kind_untold(kind: Product, studio: Studio, language: Language, recipes: list[str]) -> Finding:
+    return stop(
+        "label-untranslated",
+        kind.place,
+        f'{_asked_for(studio)[0].upper()}{_asked_for(studio)[1:]}, and the kind "{kind.name}" has no {language.name} for '
+        f'"{kind.identity}".',
+        f"Have it translated by someone who speaks {language.name}, and write it beside the identity: "
+        f"`translations: {{{language.name}: ...}}`. {NO_LABEL}",
+        about=frozenset(Labels(key) for key in recipes),
+        acceptable=True,
+    )
 
 
 def _untold(recipe: Recipe, studio: Studio, language: Language, missing: tuple[tuple[str, str], ...]) -> Finding:

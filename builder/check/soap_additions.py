@@ -77,7 +77,7 @@ def find_what_disturbs_lye(studio: Studio) -> Iterator[Finding]:
                     "the milk is frozen to slush first and the jug stands in ice.",
                 )
         quick = next((part for part in formula.all if part.card.speeds_trace), None)
-        if quick and formula.product.name == "cold-process soap":
+        if quick and formula.product.is_any_of(["cold-process soap"]):
             yield caution(
                 "speeds-trace",
                 quick.place,

@@ -65,7 +65,7 @@ def label_text(studio: Studio, sheet: ClassSheet, made: MadeSheet, filled: Batch
     batch = f"{said(languages, 'batch')}{colon}"
     name, *other_names = dict.fromkeys(glued(recipe.told_in(language.name).name, language) for language in languages)
     return LabelText(
-        identity=joined(sentence(language.text(filled.product.identity)) for language in languages),
+        identity=joined(sentence(filled.product.identity_in(language)) for language in languages),
         name=name,
         other_names=tuple(other_names),
         variant=joined(_variant(studio, filled, variant, language) for language in languages),

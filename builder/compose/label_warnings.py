@@ -24,7 +24,7 @@ def _holds(rule: WarningRule, studio: Studio, sheet: BatchSheet, variant: Varian
     product = sheet.product
     if (
         (rule.regions and studio.profile.region not in rule.regions)
-        or (rule.products and product.name not in rule.products)
+        or (rule.products and not product.is_any_of(rule.products))
         or (rule.contact and product.contact not in rule.contact)
         or (product.made_with_lye and not rule.made_with_lye)
     ):

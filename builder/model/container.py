@@ -4,6 +4,7 @@ from dataclasses import dataclass, field
 
 from builder.model.figure import Known, Source
 from builder.model.place import NOWHERE, Place
+from builder.model.product import Product
 from builder.model.quantity import Box, Length, Mass, Share, Volume
 
 
@@ -50,9 +51,9 @@ class Container:
     outside: Outside = NOT_MEASURED
     place: Place = field(default=NOWHERE, compare=False)
 
-    def takes_by_custom(self, weight: Mass, product: str) -> bool:
+    def takes_by_custom(self, weight: Mass, product: Product) -> bool:
         """Say whether the trade fills it with so much of a kind of product."""
-        is_meant = not self.fill_weight_of or product in self.fill_weight_of
+        is_meant = not self.fill_weight_of or product.is_any_of(self.fill_weight_of)
         return is_meant and self.fill_weight is not None and weight <= self.fill_weight
 
     @property

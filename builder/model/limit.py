@@ -119,7 +119,7 @@ class Limit:
     def is_for(self, product: Product) -> bool:
         """Say whether it is meant for a kind of product."""
         if self.products:
-            return product.name in self.products
+            return product.is_any_of(self.products)
         return "all" in self.contact or product.contact in self.contact
 
 
@@ -152,7 +152,7 @@ class ColourRule:
 
     def allows(self, product: Product) -> bool:
         """Say whether it is listed for a kind of product."""
-        return product.name in self.products or product.contact in self.contact
+        return product.is_any_of(self.products) or product.contact in self.contact
 
 
 def names_of(card: Ingredient) -> tuple[str, ...]:

@@ -21,7 +21,11 @@ def said_alone(recipe: Recipe, language: Language) -> tuple[tuple[str, str], ...
 
 def is_translated(recipe: Recipe, studio: Studio) -> bool:
     """Say whether the labels of a recipe say the same in every language of its region."""
-    return not any(untranslated(recipe, studio, language) or said_alone(recipe, language) for language in studio.label_languages)
+    kind = studio.products[recipe.product]
+    return all(
+        kind.identity_in(language) and not untranslated(recipe, studio, language) and not said_alone(recipe, language)
+        for language in studio.label_languages
+    )
 
 
 def _missing(recipe: Recipe, studio: Studio, language: Language) -> Iterator[tuple[str, str]]:

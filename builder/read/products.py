@@ -1,26 +1,43 @@
-"""`products.yaml` becomes the kinds of product that a recipe may be."""
+"""`products.yaml` becomes the kinds of product that a recipe may be: those of the stock, and the studio's own."""
 
 from builder.model.finding import Finding
+from builder.model.place import Place, fold
 from builder.model.product import Product
-from builder.read.fit import fit_each
+from builder.read.fit import Known, fit_each
 from builder.read.placed_yaml import PlacedYaml
-from builder.read.shapes.stock import ProductShape
+from builder.read.shapes.stock import OwnProductShape, ProductShape
 
 
 def read_products(placed: PlacedYaml, findings: list[Finding]) -> dict[str, Product]:
-    """Read the kinds of product, keyed by their names."""
-    return {
-        name: Product(
-            name,
-            shape.identity,
-            shape.contact,
-            shape.made_with_lye,
-            shape.declared_by,
-            (shape.usual_ph.low, shape.usual_ph.high) if shape.usual_ph else None,
-            shape.meets_water,
-            shape.declared_by_in,
-            shape.cooked,
-            shape.used_on,
-        )
-        for name, shape in fit_each(ProductShape, placed, findings)
-    }
+    """Read the kinds of product of the stock, keyed by their names."""
+    return {name: _product(name, shape, placed.key_place(name)) for name, shape in fit_each(ProductShape, placed, findings)}
+
+
+def read_own_products(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, Product]:
+    """Read a studio's own kinds, keyed by their names; each says which kinds of the stock it is like."""
+    return {name: _product(name, shape, placed.key_place(name)) for name, shape in fit_each(OwnProductShape, placed, findings, known)}
+
+
+def with_own(stock: dict[str, Product], own: dict[str, Product]) -> dict[str, Product]:
+    """Give the kinds of the stock and the studio's own, which take the place of those of the same name."""
+    taken = {fold(name) for name in own}
+    return {**{name: product for name, product in stock.items() if fold(name) not in taken}, **own}
+
+
+def _product(name: str, shape: ProductShape, place: Place) -> Product:
+    own = shape if isinstance(shape, OwnProductShape) else None
+    return Product(
+        name=name,
+        identity=shape.identity,
+        contact=shape.contact,
+        made_with_lye=shape.made_with_lye,
+        declared_by=shape.declared_by,
+        usual_ph=(shape.usual_ph.low, shape.usual_ph.high) if shape.usual_ph else None,
+        meets_water=shape.meets_water,
+        declared_by_in=shape.declared_by_in,
+        cooked=shape.cooked,
+        used_on=shape.used_on,
+        like=tuple(one.name for one in own.like) if own else (),
+        translations=own.translations if own else {},
+        place=place,
+    )

@@ -44,7 +44,7 @@ from builder.read.languages import read_language
 from builder.read.limits import read_colour_rules, read_limits
 from builder.read.passages import read_passage
 from builder.read.placed_yaml import PlacedYaml, read_yaml_file
-from builder.read.products import read_products
+from builder.read.products import read_own_products, read_products, with_own
 from builder.read.sources import read_sources
 from builder.read.teaching import read_format_advice, read_supervision
 from builder.read.text_files import TextFolder
@@ -116,9 +116,11 @@ def read_stock(content: Path, studio: TextFolder) -> Stock:
     studio.findings.extend(shipped.findings)
     unread: dict[str, set[str]] = {"sources": set()}
     sources = _one(studio, "shelf/sources.yaml", lambda placed: read_sources(placed, studio.findings), unread["sources"])
+    kinds = _one(studio, "shelf/products.yaml", lambda placed: read_own_products(placed, shipped.known, studio.findings), set())
     known = replace(
         shipped.known,
         sources={**shipped.known.sources, **sources},
+        products=with_own(dict(shipped.known.products), kinds),
         oils={fold(one.oil): one.oil for one in shipped.shelf.constituents},
         unread_sources=shipped.known.unread_sources | frozenset(unread["sources"]),
     )

@@ -1,13 +1,14 @@
 """The types of the fields of a shape: each reads one text of a file, or a list of them, through the function that says what is wrong."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from datetime import datetime
 from fractions import Fraction
 from typing import Annotated, Any, TypeVar
 
-from pydantic import AfterValidator, BeforeValidator, PlainValidator
+from pydantic import AfterValidator, BeforeValidator, PlainValidator, ValidationInfo
 
 from builder.model.figure import Source
+from builder.model.nearest import did_you_mean
 from builder.model.product import Product
 from builder.model.quantity import Amount, Box, Count, Density, Duration, Length, Mass, Share, Temperature, Volume
 from builder.model.recipe import StatedPurity
@@ -30,6 +31,16 @@ def reads(parse: Callable[[str], T]) -> PlainValidator:
 def looks_up(find: Callable[[str, Any], T]) -> PlainValidator:
     """Make the validator of a field that names something read before, from the function that looks it up."""
     return PlainValidator(lambda given, info: find(values.text_of(given), info.context))
+
+
+def check_languages(translations: Iterable[str], info: ValidationInfo) -> None:
+    """Raise for what stands under `translations:` in a language that no label carries."""
+    known = info.context.languages if info.context else ()
+    for name in translations:
+        if name not in known:
+            remedy = f"Write one of these: {', '.join(known)}.{did_you_mean(name, known)}"
+            wrong = f'"{name}" is not a language that labels can carry here.'
+            raise TextError("word-unknown", wrong, remedy, at=("translations", name), at_key=True)
 
 
 def _not_empty(items: Any) -> Any:

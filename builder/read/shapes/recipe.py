@@ -31,6 +31,7 @@ from builder.read.shapes.fields import (
     Whole,
     WholeAboveZero,
     YesOrNo,
+    check_languages,
     reads,
 )
 from builder.read.shapes.shape import Shape, maybe, needed
@@ -211,10 +212,5 @@ class RecipeShape(Shape):
 
     @model_validator(mode="after")
     def _is_in_known_languages(self, info: ValidationInfo) -> Self:
-        known = info.context.languages if info.context else ()
-        for name in self.translations:
-            if name not in known:
-                remedy = f"Write one of these: {', '.join(known)}.{did_you_mean(name, known)}"
-                wrong = f'"{name}" is not a language that labels can carry here.'
-                raise TextError("word-unknown", wrong, remedy, at=("translations", name), at_key=True)
+        check_languages(self.translations, info)
         return self

@@ -1,10 +1,11 @@
 """The shapes of the smaller files of the stock: sources, containers, products, cautions, and the heads of passages."""
 
-from typing import Annotated
+from typing import Annotated, Self
 
-from pydantic import PlainValidator
+from pydantic import PlainValidator, ValidationInfo, model_validator
 
 from builder.model.container import SHAPES
+from builder.model.nearest import did_you_mean
 from builder.model.recipe import USED_ON
 from builder.read.shapes.fields import (
     NOT_EMPTY,
@@ -20,15 +21,20 @@ from builder.read.shapes.fields import (
     Texts,
     Weight,
     YesOrNo,
+    check_languages,
     reads,
 )
 from builder.read.shapes.figure import KnownField
 from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.text_error import TextError, quoted
 from builder.read.values import word_of
 
 _SOURCE_KINDS = (
     "standard", "pharmacopoeia", "law", "handbook", "article", "official guidance", "trade", "computed", "practice",
 )  # fmt: skip
+
+
+REGIONS = ("US", "EU", "UK", "Canada")
 
 
 class SourceShape(Shape):
@@ -77,6 +83,23 @@ class ProductShape(Shape):
     meets_water: YesOrNo = maybe("wet hands in the jar", False)
     cooked: YesOrNo = maybe("cooked", False)
     used_on: tuple[Annotated[str, reads(word_of(*USED_ON))], ...] = maybe("used on", (), "[body]")
+
+
+class OwnProductShape(ProductShape):
+    """One entry of a studio's `shelf/products.yaml`."""
+
+    like: Annotated[tuple[ProductField, ...], NOT_EMPTY] = needed("like", "[lotion]")
+    translations: dict[str, Text] = maybe("translations", {}, "{French: Lotion}")
+
+    @model_validator(mode="after")
+    def _names_what_is_known(self, info: ValidationInfo) -> Self:
+        check_languages(self.translations, info)
+        for region in self.declared_by_in:
+            if region not in REGIONS:
+                remedy = f"Write one of these: {', '.join(REGIONS)}.{did_you_mean(region, REGIONS)}"
+                wrong = f"No rules for labels are known for {quoted(region)}."
+                raise TextError("word-unknown", wrong, remedy, at=("declared by in", region), at_key=True)
+        return self
 
 
 class RegionRuleShape(Shape):
