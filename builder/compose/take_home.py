@@ -104,6 +104,7 @@ def _view(
         label_lists=_label_lists(sheet, studio.labelling.region),
         label_open=_label_open(sheet),
         label_rest=len(sheet.variants) > MOST_LISTS,
+        label_allergens=_label_allergens(sheet),
         label_note=studio.labelling.region.says("soap") if sheet.is_true_soap else "",
         label_cautions=sheet.recipe.label_cautions,
         net_contents=net_contents(sheet, studio.profile.region),
@@ -152,6 +153,20 @@ def _label_lists(sheet: BatchSheet, region: LabelRegion) -> tuple[ListedVariant,
     if len(variants) > MOST_LISTS:
         variants = (min(variants, key=lambda variant: sum(option is not None for _, option in variant.chosen)),)
     return tuple(ListedVariant(sentence(variant_name(variant)), ingredient_text(variant.ingredients, region)) for variant in variants)
+
+
+def _label_allergens(sheet: BatchSheet) -> str:
+    """Name the fragrance allergens that scents without a statement are known to hold; empty where all is stated."""
+    names = {name for variant in sheet.variants for held in variant.ingredients.may_hold for name, _ in held.allergens}
+    unstated = {name for variant in sheet.variants for name in variant.ingredients.without_statement}
+    if not unstated:
+        return ""
+    asked = (
+        f" Of such oils it is published that they can hold {listed(sorted(names))}: that is what to ask for, and no statement."
+        if names
+        else ""
+    )
+    return f"Which fragrance allergens a label has to name, only the suppliers of {listed(sorted(map(within, unstated)))} can say.{asked}"
 
 
 def _label_open(sheet: BatchSheet) -> str:

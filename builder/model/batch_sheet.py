@@ -357,11 +357,23 @@ class Question:
 
 
 @dataclass(frozen=True)
+class MayHold:
+    """What is published of a scent whose allergens nobody has stated: those that can come to so much that a label names them.
+
+    `allergens` are their names on a label, each with the most of it in the scent (a share of one). It is what to ask the supplier for, and
+    no statement.
+    """
+
+    scent: str
+    allergens: tuple[tuple[str, Fraction], ...]
+
+
+@dataclass(frozen=True)
 class IngredientList:
     """Entries in the order in which a label prints them; `open_pairs` names those whose order is not proven.
 
     `nameless` are cards that say not how they are declared, `without_statement` scents whose allergens nobody has stated where the
-    region wants them named.
+    region wants them named, `may_hold` what is published of those.
     """
 
     entries: tuple[Declared, ...]
@@ -369,6 +381,7 @@ class IngredientList:
     nameless: tuple[str, ...] = ()
     question: Question | None = None
     without_statement: tuple[str, ...] = ()
+    may_hold: tuple[MayHold, ...] = ()
 
     @property
     def is_proven(self) -> bool:

@@ -15,7 +15,7 @@ from builder.model.ingredient import DeclaredAs, Ingredient
 from builder.model.labelling import ANY_REGION, Labelling
 from builder.reckon.label_order import Order, Source, sort_names
 from builder.reckon.label_question import find_question
-from builder.reckon.scent_allergens import allergen_sources, without_statement
+from builder.reckon.scent_allergens import allergen_sources, may_hold, without_statement
 
 COLLECTIVE = {DeclaredAs.FRAGRANCE: ("Parfum", "Fragrance"), DeclaredAs.FLAVOUR: ("Aroma", "Flavor")}
 Weighed = tuple[Ingredient, Fraction, Fraction]
@@ -101,6 +101,7 @@ def list_ingredients(weighed: Sequence[Weighed], labelling: Labelling = ANY_REGI
         nameless=nameless,
         question=find_question(order, found.open_pairs, {key: entry.plain for key, entry in entries.items()}),
         without_statement=without_statement(weighed, labelling, contact),
+        may_hold=may_hold(weighed, labelling, contact),
     )
 
 

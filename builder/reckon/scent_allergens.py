@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Iterator
 from fractions import Fraction
 
+from builder.model.batch_sheet import MayHold
 from builder.model.declaration import NOTHING, WHOLE, Cell
 from builder.model.ingredient import DeclaredAs, Ingredient
 from builder.model.labelling import Allergen, Labelling
@@ -46,6 +47,25 @@ def without_statement(weighed: Iterable[Weighed], labelling: Labelling, contact:
     ]
     needs_none = min(one.unnamed_up_to(contact) for one in labelling.to_name)
     return tuple(dict.fromkeys(name for name, _ in unstated)) if sum(most for _, most in unstated) > needs_none else ()
+
+
+def may_hold(weighed: Iterable[Weighed], labelling: Labelling, contact: str) -> tuple[MayHold, ...]:
+    """Give what is published of the scents `without_statement`: the allergens of which there can be more than need not be named."""
+    weighed = tuple(weighed)
+    unstated = without_statement(weighed, labelling, contact)
+    found = {}
+    for card, _, amount in weighed:
+        if card.name in unstated:
+            held = [(one, _most_held(card, one)) for one in labelling.to_name]
+            named = [(one.label_name, most) for one, most in held if most * amount > one.unnamed_up_to(contact)]
+            found[card.name] = MayHold(card.name, tuple(sorted(named, key=lambda one: (-one[1], one[0]))))
+    return tuple(found.values())
+
+
+def _most_held(card: Ingredient, allergen: Allergen) -> Fraction:
+    """Give the most that is published of an allergen in a card, its isomers together. An oil that is one itself is named anyway."""
+    of_parts = (sum((part[name].high for name in allergen.counts if name in part), NOTHING) for part in card.holds)
+    return min(max(of_parts, default=NOTHING), WHOLE)
 
 
 def _is_scented(card: Ingredient, labelling: Labelling) -> bool:

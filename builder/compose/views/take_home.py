@@ -64,6 +64,7 @@ class TakeHomeView:
     label_open: str
     label_rest: bool
     label_note: str
+    label_allergens: str
     label_cautions: tuple[str, ...]
     net_contents: str
     allergens: str
