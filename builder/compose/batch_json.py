@@ -11,6 +11,7 @@ from dataclasses import fields
 from builder.compose.json_number import Json, number
 from builder.compose.label_json import labels_json
 from builder.compose.supply_json import cost_json, jug_json, strokes_json
+from builder.compose.weighing_json import solutions_json, weighing_json
 from builder.model.batch_sheet import BatchSheet, Column, Declared, Emulsion, IngredientList, Lost, Question, SoapMade, Weighed, Working
 from builder.model.class_sheet import ChoiceTotal, ClassSheet, MadeSheet
 from builder.model.dose import Lowered, MostOf
@@ -44,12 +45,12 @@ def class_json(sheet: ClassSheet | None, findings: Iterable[Finding], class_key:
         "students": sheet.students if sheet else None,
         "groups": sheet.groups if sheet else None,
         "cost": cost_json(sheet.cost) if sheet and sheet.cost else None,
-        "product": _made(made) if made else None,
+        "product": _made(sheet, made) if sheet and made else None,
         "findings": [_finding(finding) for finding in findings],
     }
 
 
-def _made(made: MadeSheet) -> Json:
+def _made(sheet: ClassSheet, made: MadeSheet) -> Json:
     return {
         "containers": made.containers,
         "batches": [
@@ -61,6 +62,8 @@ def _made(made: MadeSheet) -> Json:
         "labels": labels_json(made),
         "at home": [{"size": home.size.written, "batch": _batch(home.sheet)} for home in made.home],
         "jugs": [jug_json(jug) for jug in made.jugs],
+        "who weighs": weighing_json(sheet, made.batch.recipe.name),
+        "lye solutions": solutions_json(sheet, made.batch.recipe.name),
     }
 
 
