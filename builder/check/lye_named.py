@@ -37,7 +37,7 @@ def _dissolved(one: LyeNamed) -> tuple[str, str]:
         f'"{{{one.name.text}}}" in "{one.part.title}" means {_listed(one.ingredients)} as weighed before mixing. By then the lye '
         f"has been dissolved, {where} {before}: what stands there is a solution.",
         "Write {lye solution}, which is the weight of the solution for one pot. If the lye is mixed in this part, name both the alkali and "
-        "its liquid in it.",
+        "its liquid in it. A liquid that is added only afterwards stands under `later:` in the recipe.",
     )
 
 

@@ -142,7 +142,8 @@ def _lye_ahead(sheet: ClassSheet, part: WatchedPart) -> Iterator[Finding]:
             "lye-not-mixed-ahead",
             _lesson_part(sheet, part).place,
             f'In "{part.title}" students handle dry lye ({basis(rule)}).',
-            f"{rule.ahead} The recipe then says `ready-mixed:` with the strength of the solution.",
+            f"{rule.ahead} Write it as a part that is `ahead` and names {{lye}} and {{lye water}}, or say `ready-mixed:` with the strength "
+            "of the solution in the recipe.",
             about=frozenset({WholeClass(sheet.studio_class.key)}),
         )
 
