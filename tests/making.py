@@ -27,6 +27,16 @@ NAOH, KOH = Fraction("39.997"), Fraction("56.1056")
 
 # The constants that reckon asks for, with the values of content/constants.yaml.
 CONSTANTS = {
+    "near boiling": Figure(Fraction(90), Fraction(90), "degC", SOURCE, "here", Known.READ),
+    "room": Figure(Fraction("21"), Fraction("21"), "1", SOURCE, "here", Known.READ),
+    "specific heat of water": Figure(Fraction("4.184"), Fraction("4.184"), "1", SOURCE, "here", Known.READ),
+    "specific heat of fat": Figure(Fraction("2"), Fraction("2"), "1", SOURCE, "here", Known.READ),
+    "specific heat of soap lye": Figure(Fraction("3.5"), Fraction("3.5"), "1", SOURCE, "here", Known.READ),
+    "specific heat of a lotion": Figure(Fraction("3.9"), Fraction("3.9"), "1", SOURCE, "here", Known.READ),
+    "heat that a bare vessel gives off": Figure(Fraction("6"), Fraction("20"), "1", SOURCE, "here", Known.READ),
+    "heat that a vessel in cold water gives off": Figure(Fraction("200"), Fraction("500"), "1", SOURCE, "here", Known.READ),
+    "depth of a vessel to its width": Figure(Fraction("0.1"), Fraction("0.5"), "1", SOURCE, "here", Known.READ),
+    "share of the heat of dissolving that shows": Figure(Fraction("0.4"), Fraction("1"), "1", SOURCE, "here", Known.READ),
     "density of fresh soap": Figure(Fraction("0.95"), Fraction("1.05"), "g/mL", SOURCE, "here", Known.READ),
     "molar mass of glycerol": Figure(Fraction("92.094"), Fraction("92.094"), "g/mol", SOURCE, "here", Known.READ),
     "molar mass of water": Figure(Fraction("18.0153"), Fraction("18.0153"), "g/mol", SOURCE, "here", Known.READ),

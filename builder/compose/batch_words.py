@@ -4,6 +4,7 @@ from builder.compose.batch_codes import code_words
 from builder.compose.choice_totals import view_totals
 from builder.compose.dose_words import view_choices
 from builder.compose.edition import Edition
+from builder.compose.heat_words import heat_lines
 from builder.compose.ingredient_tables import staff_table
 from builder.compose.label_counts import label_counts
 from builder.compose.label_questions import no_labels
@@ -85,6 +86,7 @@ def _batch(studio: Studio, class_sheet: ClassSheet, planned: PlannedBatch) -> Ba
         tuple(_portions(studio, planned)),
         staff_lye(sheet, _solutions(class_sheet, planned), f"{sheet.recipe.key}-{planned.purpose}"),
         soap_facts(sheet),
+        heat_lines(sheet),
     )
 
 

@@ -9,6 +9,7 @@ from builder.compose.dose_words import view_choice
 from builder.compose.edition import Edition
 from builder.compose.frames import PAPER_STYLES, page_frame, sheet_frame
 from builder.compose.hazards import cautions_for, hazards_of_recipe
+from builder.compose.heat_words import heat_lines
 from builder.compose.ingredient_tables import COLUMN_NAMES, weighing_table
 from builder.compose.label_words import ingredient_text, net_contents, variant_name
 from builder.compose.lesson_flow import FlowSource, compose_flow
@@ -94,6 +95,7 @@ def _view(
         table=weighing_table(sheet),
         choices=tuple(view_choice(dose, with_drops=False) for dose in sheet.doses),
         lye=home_lye(sheet),
+        heat=heat_lines(sheet),
         flow=compose_flow(studio, sources, filling, (sheet,)),
         time=_time([source.part for source in sources]),
         storage=sheet.recipe.storage,

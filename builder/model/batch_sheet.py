@@ -15,6 +15,7 @@ from builder.model.product import Product
 from builder.model.quantity import NO_MASS, Mass, Volume
 from builder.model.recipe import Fill, Recipe
 from builder.model.studio import Scale
+from builder.model.warmth import CoolsTo, Dissolving
 
 
 @dataclass(frozen=True)
@@ -442,7 +443,7 @@ class BatchSheet:
     every row that asks for a pH or a label. `unlimited` are the scents, those to choose from included, of which no limit for this use
     speaks but those on all scent together. `emulsion` is water and oil that meet.
     `is_true_soap`: it is proven to be nothing but soap. `volume` is what the batch takes up at the most, for a mould or a pot; None where
-    nobody can know.
+    nobody can know. `dissolving` and `cools` say how hot its lye can get, and how long what is hot takes to cool.
     """
 
     recipe: Recipe
@@ -465,6 +466,8 @@ class BatchSheet:
     asked: tuple[TowardsLimit, ...] = ()
     unlimited: tuple[Ingredient, ...] = ()
     volume: Volume | None = None
+    dissolving: Dissolving | None = None
+    cools: tuple[CoolsTo, ...] = ()
 
     def cards_in(self, cards: Mapping[str, Ingredient]) -> tuple[Ingredient, ...]:
         """Give every card of it, and of what its students may choose; `cards` are the studio's."""

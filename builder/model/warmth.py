@@ -28,8 +28,19 @@ class Dissolving:
     """What the heat of dissolving brings lye to from water at the temperature of the room: `most` degC if none of it is lost.
 
     `least` is what an open vessel and slow stirring leave of it; `strength` is the hydroxide by weight in the solution.
+    `near_boiling`: the most is so near to boiling that no figure is printed.
     """
 
     strength: Fraction
     least: Fraction
     most: Fraction
+    near_boiling: bool
+
+
+@dataclass(frozen=True)
+class CoolsTo:
+    """How long the lye, or the whole batch, takes to be cool enough: in the open, and in cold water. `what` is `lye` or `batch`."""
+
+    what: str
+    in_air: Cooling
+    in_water: Cooling

@@ -98,10 +98,6 @@ FIGURES = {
         10, 400, "J/g", "ice takes 334 J to melt a gram, and no fat or wax takes as much",
         slip=Fraction(1, 1000), looks="J for each kg",
     ),
-    "heat of dissolving": Bounds(
-        50, 2000, "J/g", "a gram of sodium hydroxide frees some 1100 J",
-        slip=1000, looks="kJ for each g",
-    ),
     "in soap": Bounds(0, 100, "%", "it is a percentage of the oils", above=True),
     "takes oil": Bounds(0, 100, "%", "it is a percentage of the base", above=True),
     "takes liquid": Bounds(0, 100, "%", "it is a percentage of the base", above=True),

@@ -18,6 +18,7 @@ from builder.reckon.counting import reckon_asked, reckon_towards, scents_without
 from builder.reckon.doses import reckon_doses
 from builder.reckon.emulsions import reckon_emulsion
 from builder.reckon.formula import Formula, reckon_formula
+from builder.reckon.heat import dissolving, reckon_cooling
 from builder.reckon.lye import LyeBasis
 from builder.reckon.lye_workings import check_workings, need_workings
 from builder.reckon.portions import reckon_portions
@@ -96,6 +97,8 @@ def reckon_batch(
         emulsion=emulsion,
         is_true_soap=is_true_soap(product_kind, columns[0], soap, cards),
         volume=reckon_volume(recipe, columns[0].total, constants),
+        dissolving=dissolving(columns[0], constants),
+        cools=reckon_cooling(recipe, columns[0], constants),
     )
     return _judged(sheet, cards, rules)
 

@@ -14,8 +14,10 @@ from math import log, pi
 
 from builder.model.batch_sheet import Column, Role
 from builder.model.figure import Figure
+from builder.model.ingredient import CountsAs
 from builder.model.quantity import NO_MASS, Mass
-from builder.model.warmth import Cooling, Dissolving, Warm
+from builder.model.recipe import Recipe
+from builder.model.warmth import Cooling, CoolsTo, Dissolving, Warm
 
 ROOM = "room"
 OF_WATER, OF_FAT, OF_LYE, OF_LOTION = (
@@ -83,9 +85,9 @@ def cooling(
 
 
 def dissolving(column: Column, constants: Constants) -> Dissolving | None:
-    """Give what the lye of a column comes to as its solid dissolves; None where nothing solid does, or a card lacks the heat."""
+    """Give what the lye of a column comes to as its solid dissolves; None where nothing solid does, or its heat is not known."""
     solids = [w for w in column.weighed if w.line.role is Role.ALKALI]
-    heats = [w.line.ingredient.figure("heat of dissolving") for w in solids]
+    heats = [constants.get(f"heat of dissolving {w.line.ingredient.key}") for w in solids]
     if column.lye is None or not solids or None in heats or any(w.line.strength is not None for w in solids):
         return None
     purities = {purity.alkali: purity.high for purity in column.lye.purities}
@@ -95,4 +97,35 @@ def dissolving(column: Column, constants: Constants) -> Dissolving | None:
     rises = [rise_of_dissolving(grams / solution, heat.typical, water) for grams, heat in zip(pure, heats, strict=True) if heat]
     rise = sum(rises, Fraction(0))
     room = constants[ROOM].typical
-    return Dissolving(sum(pure, Fraction(0)) / solution, room + rise * constants[SHOWS].low, room + rise)
+    strength = sum(pure, Fraction(0)) / solution
+    return Dissolving(strength, room + rise * constants[SHOWS].low, room + rise, room + rise >= constants["near boiling"].typical)
+
+
+def reckon_cooling(recipe: Recipe, column: Column, constants: Constants) -> tuple[CoolsTo, ...]:
+    """Give how long the lye takes to the heat of the oils, and a heated batch to that below which something is added to it.
+
+    A batch without water sets on the way, and stands still while it does: of it nothing is said.
+    """
+    found = []
+    freed, oils = dissolving(column, constants), _heat_of_oils(recipe)
+    if freed is not None and oils is not None:
+        lye = column.alkali + column.lye_water
+        found.append(_cools("lye", lye, constants[OF_LYE].typical, (freed.least, freed.most), oils, constants))
+    hottest = max((phase.heat_to.celsius for phase in recipe.phases if phase.heat_to), default=None)
+    below = [figure.low for w in column.weighed if (figure := w.line.ingredient.figure("add below"))]
+    watery = any(w.line.ingredient.counts_as in (CountsAs.WATER, CountsAs.LIQUID) for w in column.weighed)
+    if recipe.lye is None and watery and hottest is not None and below:
+        found.append(_cools("batch", column.total, constants[OF_LOTION].typical, (hottest, hottest), min(below), constants))
+    return tuple(one for one in found if one is not None)
+
+
+def _heat_of_oils(recipe: Recipe) -> Fraction | None:
+    return next((phase.heat_to.celsius for phase in recipe.phases if phase.heat_to and not phase.after_the_cook), None)
+
+
+def _cools(
+    what: str, mass: Mass, specific_heat: Fraction, begins: tuple[Fraction, Fraction], ends: Fraction, constants: Constants
+) -> CoolsTo | None:
+    in_air = cooling(mass, specific_heat, begins, ends, constants)
+    in_water = cooling(mass, specific_heat, begins, ends, constants, in_water=True)
+    return CoolsTo(what, in_air, in_water) if in_air and in_water else None

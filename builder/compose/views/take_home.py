@@ -53,6 +53,7 @@ class TakeHomeView:
     table: IngredientTable
     choices: tuple[ChoiceView, ...]
     lye: LyeView | None
+    heat: tuple[str, ...]
     flow: LessonFlow
     time: str
     storage: str

@@ -22,13 +22,14 @@ class Fact:
 
 @dataclass(frozen=True)
 class BatchView:
-    """One planned batch: whose it is and how often it is made, its weighings, how it is divided, its lye, what the soap becomes."""
+    """One planned batch: whose it is and how often it is made, its weighings, its portions, its lye, what the soap becomes, its heat."""
 
     title: str
     table: IngredientTable
     portions: tuple[Fact, ...]
     lye: LyeView | None
     becomes: tuple[Fact, ...]
+    heat: tuple[str, ...]
 
 
 @dataclass(frozen=True)

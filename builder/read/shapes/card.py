@@ -57,7 +57,6 @@ class FiguresShape(Shape):
     polyunsaturated: Annotated[Entries, entries_of("polyunsaturated", "%", both_ends=True)] = maybe("polyunsaturated", (), _ENTRY)
     heat_at_most: Annotated[Entries, entries_of("heat at most", "degC")] = maybe("heat at most", (), _ENTRY)
     heat_of_fusion: Annotated[Entries, entries_of("heat of fusion", "J/g")] = maybe("heat of fusion", (), _ENTRY)
-    heat_of_dissolving: Annotated[Entries, entries_of("heat of dissolving", "J/g")] = maybe("heat of dissolving", (), _ENTRY)
     in_soap: Annotated[Entries, entries_of("in soap", "%")] = maybe("in soap", (), _ENTRY)
     takes_oil: Annotated[Entries, entries_of("takes oil", "%")] = maybe("takes oil", (), _ENTRY)
     takes_liquid: Annotated[Entries, entries_of("takes liquid", "%")] = maybe("takes liquid", (), _ENTRY)
