@@ -85,10 +85,10 @@ def _parser() -> argparse.ArgumentParser:
     _studio(check)
     check.set_defaults(run=_check)
 
-    weigh = commands.add_parser("weigh", help="work out one recipe at one size")
+    weigh = commands.add_parser("weigh", help="work out one recipe at one size, or as it is written")
     _studio(weigh)
     weigh.add_argument("recipe", metavar="RECIPE", help="the name of a file in recipes/ without its ending")
-    size = weigh.add_mutually_exclusive_group(required=True)
+    size = weigh.add_mutually_exclusive_group()
     size.add_argument("--containers", type=int, metavar="N", help="enough for so many containers")
     size.add_argument("--total", metavar="WEIGHT", help='a batch of this weight, such as "2 kg"')
     size.add_argument("--oils", metavar="WEIGHT", help='a batch with this weight of oils, such as "1 kg"')
@@ -279,7 +279,8 @@ def _no_such(kind: str, name: str, names: object, where: str = "there is") -> No
     raise CommandError(f'{where} no {kind} "{name}".{did_you_mean(name, known)}')
 
 
-def _size(options: argparse.Namespace) -> Size:
+def _size(options: argparse.Namespace) -> Size | None:
+    """Give the size that is asked for; None means the recipe as it is written."""
     try:
         if options.containers is not None:
             if options.containers < 1:
@@ -289,7 +290,7 @@ def _size(options: argparse.Namespace) -> Size:
             return TotalSize(parse_mass(options.total))
         if options.oils is not None:
             return OilsSize(parse_mass(options.oils))
-        return MouldSize(parse_box(options.mould).volume)
+        return MouldSize(parse_box(options.mould).volume) if options.mould is not None else None
     except AmountError as error:
         raise CommandError(f"{error.wrong} {error.remedy}") from None
 

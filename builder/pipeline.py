@@ -22,12 +22,12 @@ from builder.check import (
 )
 from builder.check.batches import batch_of
 from builder.check.reach import classes_concerned, subjects_of
-from builder.model.batch_sheet import BatchSheet, MouldSize, OilsSize, Size
+from builder.model.batch_sheet import BatchSheet, MouldSize, OilsSize, Size, TotalSize
 from builder.model.class_sheet import ClassSheet
 from builder.model.finding import Finding
 from builder.model.held_back import NOTHING_HELD, HeldBack
 from builder.model.ingredient import Ingredient
-from builder.model.recipe import Recipe
+from builder.model.recipe import AmountsAs, Recipe
 from builder.model.shopping import Period, Shopping
 from builder.model.studio import Studio
 from builder.model.studio_class import StudioClass
@@ -35,7 +35,7 @@ from builder.model.subject import HomeSheet, OneDate, WholeClass, WholeRecipe, W
 from builder.press.letters import letters_of_fonts
 from builder.press.typefaces import typefaces_of_labels
 from builder.read import read_published_dates, read_shelf, read_studio
-from builder.reckon import reckon_classes, reckon_nominal, reckon_recipe, reckon_shopping
+from builder.reckon import reckon_classes, reckon_nominal, reckon_recipe, reckon_shopping, weight_as_written
 from builder.stock import CONTENT, LAYOUTS
 
 if TYPE_CHECKING:
@@ -195,8 +195,11 @@ def _left_of_studio(studio: Studio, outcome: Outcome) -> Studio:
     return replace(studio, classes=left, pages=pages, published=kept)
 
 
-def weigh(folder: Path, recipe_key: str, size: Size, *, on: date) -> Outcome:
-    """Work out one recipe at one size. The batch is None where a stop is about the recipe itself, and not about its labels alone."""
+def weigh(folder: Path, recipe_key: str, size: Size | None, *, on: date) -> Outcome:
+    """Work out one recipe at one size, or without one as it is written.
+
+    The batch is None where a stop is about the recipe itself, and not about its labels alone.
+    """
     examined = _examine(folder, on)
     studio = examined.studio
     itself = (WholeStudio(), WholeRecipe(recipe_key))
@@ -208,7 +211,7 @@ def weigh(folder: Path, recipe_key: str, size: Size, *, on: date) -> Outcome:
     refused = _refuse(recipe, size, studio)
     if refused:
         return replace(outcome, refused=refused)
-    sheet = reckon_recipe(studio, recipe, size)
+    sheet = reckon_recipe(studio, recipe, size or TotalSize(weight_as_written(studio, recipe)), in_ounces=True)
     own = accept_findings(check_batch(batch_of("the batch asked for", sheet, studio, WholeRecipe(recipe_key))), studio)
     held = what_is_held(own, studio)
     batch = None if held.holds_recipe(recipe_key) else sheet
@@ -235,7 +238,9 @@ def concerns(finding: Finding, class_key: str, studio: Studio) -> bool:
     return class_key in classes_concerned(finding, studio)
 
 
-def _refuse(recipe: Recipe, size: Size, studio: Studio) -> str:
+def _refuse(recipe: Recipe, size: Size | None, studio: Studio) -> str:
+    if size is None and recipe.amounts_as is not AmountsAs.WEIGHTS:
+        return f'the recipe "{recipe.key}" states no weights, so that it has no size of its own; give --total, --oils or --containers'
     if isinstance(size, MouldSize) and recipe.density is None:
         return (
             f'the recipe "{recipe.key}" has no `density:`, and a mould is a volume: weigh one filled container and add it, '

@@ -99,14 +99,20 @@ def parts(number):
 
 
 def lye(alkali="sodium hydroxide", superfat=5, water=(WaterBy.CONCENTRATION, "0.33"), **named):
-    """Make a lye plan; `alkali` is a name, or percentages by name."""
+    """Make a lye plan; `alkali` is a name, or percentages by name. `weighs` are grams by name, in place of a superfat."""
+    weighs = named.pop("weighs", None)
+    if weighs:
+        alkali, superfat = {name: Fraction(str(weight)) * 100 / sum(weighs.values()) for name, weight in weighs.items()}, None
     shares = {alkali: 100} if isinstance(alkali, str) else alkali
     purity = named.pop("purity", None)
     pure = purity if isinstance(purity, StatedPurity) else StatedPurity(*3 * (share(purity).fraction,)) if purity is not None else None
-    made = tuple(AlkaliShare(Name(name), Fraction(str(percent)) / 100, pure) for name, percent in shares.items())
+    made = tuple(
+        AlkaliShare(Name(name), Fraction(str(percent)) / 100, pure, grams(weighs[name]) if weighs else None)
+        for name, percent in shares.items()
+    )
     named.setdefault("divided_by", DividedBy.EQUIVALENTS)
     by, value = water
-    return LyePlan(made, share(superfat), LyeWater(by, Fraction(str(value))), **named)
+    return LyePlan(made, share(superfat) if superfat is not None else None, LyeWater(by, Fraction(str(value))), **named)
 
 
 def soap(oils, plan, extra=None):

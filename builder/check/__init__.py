@@ -51,6 +51,7 @@ from builder.check.label_unsaid import find_what_labels_leave_unsaid
 from builder.check.label_untranslated import find_labels_untranslated
 from builder.check.letters_not_in_font import find_letters_not_in_font
 from builder.check.links_broken import find_broken_links
+from builder.check.lye_by_weight import find_lye_weights_out_of_place
 from builder.check.lye_during_the_cook import find_lye_left_during_the_cook
 from builder.check.lye_liquids import find_unfit_lye_liquids
 from builder.check.lye_named import find_lye_mistaken
@@ -81,6 +82,7 @@ from builder.check.scent_without_limit import find_scents_without_limit
 from builder.check.shares_not_whole import find_shares_not_whole
 from builder.check.soap_additions import find_too_much_in_soap, find_what_disturbs_lye
 from builder.check.staff_missing import find_staff_missing
+from builder.check.superfat_as_answer import find_unusual_superfat
 from builder.check.superfat_out_of_range import find_superfat_out_of_range
 from builder.check.supervision import find_supervision_wanting
 from builder.check.supply_twice import find_supplies_twice
@@ -122,6 +124,7 @@ RULES_BEFORE_THE_SUMS: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_lye_out_of_place,
     find_unfit_lye_liquids,
     find_lye_without_fat,
+    find_lye_weights_out_of_place,
     find_alkalis_among_ingredients,
     find_purities_of_solutions,
     find_saponification_far_off,
@@ -187,6 +190,7 @@ RULES_ON_SHEETS: tuple[Callable[[ClassSheet], Iterator[Finding]], ...] = (
 RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[BatchFinding]], ...] = (
     find_too_much_lye,
     find_lye_left_during_the_cook,
+    find_unusual_superfat,
     find_superfat_moved_by_rounding,
     find_too_strong_lye,
     find_amounts_scales_cannot_weigh,

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
+from builder.check.lye_remedies import less_lye
 from builder.model.plain_number import plain_number
 
 
@@ -22,7 +23,7 @@ def find_lye_left_during_the_cook(batch: Batch) -> Iterator[BatchFinding]:
                 plan.at("superfat"),
                 f"During the cook there is more lye in the pot than it can take up, since {late} goes in only afterwards. "
                 "A test before then finds lye, and says nothing of the finished soap.",
-                f"Put in {late} before the end of the cook, or ask for a higher superfat. "
+                f"Put in {late} before the end of the cook, or {less_lye(plan)}. "
                 "Otherwise cook on after it has gone in, and test only then.",
                 f"{batch.weighed_in(column.unit)} ({_percent(lye.before_the_cook)} during the cook, {_percent(lye.superfat)} afterwards)",
             )

@@ -10,6 +10,7 @@ from builder.check.shares_not_whole import of_whole
 from builder.model.finding import Finding, stop
 from builder.model.ingredient import CountsAs, Ingredient
 from builder.model.plain_number import plain_number
+from builder.model.quantity import sum_masses
 from builder.model.recipe import LyeLiquid, LyePlan, WaterBy
 from builder.model.studio import Studio
 
@@ -86,6 +87,8 @@ def _water_to_lye(plan: LyePlan) -> Fraction:
             return (1 - plan.water.value) / plan.water.value
         case WaterBy.RATIO:
             return plan.water.value
+        case WaterBy.WEIGHT if plan.superfat is None:
+            return plan.water.value / sum_masses(alkali.weighs for alkali in plan.alkalis if alkali.weighs).grams
         case _:
             return Fraction(0)
 

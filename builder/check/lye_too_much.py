@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
+from builder.check.lye_remedies import less_lye
 from builder.model.batch_sheet import Cause, Column, LyeResult, Role, Weighed
 from builder.model.ingredient import CountsAs
 from builder.model.plain_number import plain_number
@@ -38,9 +39,16 @@ def _too_much(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult) -> Ba
         "lye-too-much",
         plan.at("superfat"),
         "There is more lye than the fats can take up. The soap would burn the skin, and no curing takes it away.",
-        f"{_bigger_batch(batch)}, {_finer_scale(column)}, or raise the superfat.",
+        _remedy(batch, plan, column, lye),
         f"{batch.weighed_in(column.unit)} (the superfat comes to {_percent(lye.superfat)})",
     )
+
+
+def _remedy(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult) -> str:
+    """Say what to do: about the batch where only rounding has made it so, else about the recipe."""
+    if lye.asked < 0:
+        return f"{less_lye(plan).capitalize()}, and compare each weight and its unit with your notes."
+    return f"{_bigger_batch(batch)}, {_finer_scale(column)}, or {less_lye(plan)}."
 
 
 def _left_by_wax(batch: Batch, plan: LyePlan, column: Column, unwaxed: Fraction) -> BatchFinding:
@@ -50,7 +58,7 @@ def _left_by_wax(batch: Batch, plan: LyePlan, column: Column, unwaxed: Fraction)
         plan.at("superfat"),
         f"The lye is meant for {waxes} too, and in cold process a wax takes up little or none of it: its saponification value is found "
         "only after hours of boiling. The lye that is left would burn the skin, and no curing takes it away.",
-        f"Use less {waxes}, or raise the superfat by as much as is missing.",
+        f"Use less {waxes}, or {less_lye(plan)}.",
         f"{batch.weighed_in(column.unit)} (the superfat is {_percent(unwaxed)} if no wax takes lye)",
     )
 
@@ -60,7 +68,7 @@ def _may_be_left_by_wax(batch: Batch, plan: LyePlan, column: Column, unwaxed: Fr
         "wax-may-leave-lye",
         plan.at("superfat"),
         f"Lye would be left in the soap if {_waxes(column)} took none of it, and a wax takes its lye only when it is boiled for hours.",
-        "Raise the superfat by as much as is missing, use less wax, or cook until a test shows no lye, and accept this with your reason.",
+        f"{less_lye(plan).capitalize()}, use less wax, or cook until a test shows no lye, and accept this with your reason.",
         f"{batch.weighed_in(column.unit)} ({_percent(unwaxed)} if no wax takes lye)",
     )
 
@@ -68,11 +76,11 @@ def _may_be_left_by_wax(batch: Batch, plan: LyePlan, column: Column, unwaxed: Fr
 def _may_be_too_much(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult) -> BatchFinding:
     cause = lye.causes[0] if lye.causes else None
     if cause is None or lye.by_scales >= cause.takes:
-        remedy = f"The scales take the most of it. {_bigger_batch(batch)}, weigh on a finer scale, or raise the superfat."
+        remedy = f"The scales take the most of it. {_bigger_batch(batch)}, weigh on a finer scale, or {less_lye(plan)}."
     elif not batch.sheet.product.cooked and _is_wax(cause, column):
         remedy = (
             f"{cause.ingredient} takes the most of it, since a wax takes up little or no lye in cold process. "
-            "Raise the superfat, or use less of it."
+            f"{less_lye(plan).capitalize()}, or use less of it."
         )
     elif any(cause.ingredient == purity.alkali for purity in lye.purities):
         remedy = (
@@ -81,8 +89,8 @@ def _may_be_too_much(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult
         )
     else:
         remedy = (
-            f"The range of {cause.ingredient} takes the most of it. Raise the superfat, or enter the figure of your supplier's certificate "
-            "on a card in shelf/ingredients/: a single value has no range. A bigger batch and a finer scale help a little."
+            f"The range of {cause.ingredient} takes the most of it. {less_lye(plan).capitalize()}, or enter the figure of your supplier's "
+            "certificate on a card in shelf/ingredients/: a single value has no range. A bigger batch and a finer scale help a little."
         )
     return batch.caution(
         "lye-range-below-zero",

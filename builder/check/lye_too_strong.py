@@ -3,14 +3,15 @@
 from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
-from builder.model.batch_sheet import LyeResult
+from builder.model.batch_sheet import Column, LyeResult, Role
 from builder.model.figure import Figure
 from builder.model.place import fold
 from builder.model.plain_number import plain_number
 from builder.model.quantity import NO_MASS
 
-# The alkali whose solubility the figure is.
+# The alkali whose solubility the figure is, and the alkali of soft and liquid soap.
 _MEASURED = "sodium hydroxide"
+_SOFT = "potassium hydroxide"
 
 
 def find_too_strong_lye(batch: Batch) -> Iterator[BatchFinding]:
@@ -29,7 +30,7 @@ def find_too_strong_lye(batch: Batch) -> Iterator[BatchFinding]:
         return
     if column.lye is None:
         return
-    ceiling, usual = batch.constants["strongest lye from solid"], batch.constants["usual lye concentration"]
+    ceiling, usual = batch.constants["strongest lye from solid"], _usual(batch, column)
     strength = column.lye.in_water * 100
     case = f"{batch.name} ({plain_number(strength, 3)} %)"
     range_ = f"{plain_number(usual.low)} % to {plain_number(usual.highest)} % is usual (common practice, no source)."
@@ -49,6 +50,18 @@ def find_too_strong_lye(batch: Batch) -> Iterator[BatchFinding]:
             f"{range_} Change the water, or accept this finding with your reason.",
             case,
         )
+
+
+def _usual(batch: Batch, column: Column) -> Figure:
+    """Give the usual concentration: soft and liquid soaps, which are mostly made with potassium hydroxide, have their own."""
+    alkalis = [w.line.ingredient for w in column.weighed if w.line.role is Role.ALKALI]
+    parts = column.lye.parts if column.lye else ()
+    soft = sum(
+        part.by_equivalents
+        for card, part in zip(alkalis, parts, strict=True)
+        if _SOFT in {fold(name) for name in (card.name, *card.also_called)}
+    )
+    return batch.constants["usual lye concentration of soft soap" if soft * 2 > 1 else "usual lye concentration"]
 
 
 def _why_not(lye: LyeResult, ceiling: Figure) -> str:

@@ -10,7 +10,7 @@ from builder.model.studio import Studio
 def find_superfat_out_of_range(studio: Studio) -> Iterator[Finding]:
     """Look at the superfat that each soap asks for."""
     for recipe in studio.recipes.values():
-        if recipe.lye is None:
+        if recipe.lye is None or recipe.lye.superfat is None:
             continue
         superfat = recipe.lye.superfat.fraction
         if superfat < 0:

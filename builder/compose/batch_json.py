@@ -232,9 +232,14 @@ def _column(column: Column) -> Json:
         if lye is None
         else {
             "superfat": number(lye.superfat),
+            "superfat before rounding": number(lye.asked),
             "superfat at the lowest": number(lye.lowest),
             "superfat at the highest": number(lye.highest),
             "superfat before the cook": number(lye.before_the_cook) if lye.before_the_cook is not None else None,
+            "superfat before the cook at the lowest": number(lye.before_the_cook_lowest)
+            if lye.before_the_cook_lowest is not None
+            else None,
+            "goes in after the cook": list(lye.late),
             "superfat without waxes": number(lye.without_waxes) if lye.without_waxes is not None else None,
             "lye concentration": number(lye.concentration),
             "lye concentration in water": number(lye.in_water),

@@ -1,16 +1,19 @@
-"""A batch as a table for the terminal: what to weigh, on which scale, and what it comes to. All text is ready to print."""
+"""A batch as a table for the terminal: what to weigh, on which scale, and what it comes to. All text is ready to print.
+
+Ounces stand beside the grams: as weighed on the studio's own scales that read in ounces, or, where it has none, the same weight in ounces.
+"""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
 
 from builder.compose.dose_words import view_choice
-from builder.compose.wording import counted, grams, listed, number, percent, reading, weighed
+from builder.compose.wording import counted, finely_in_ounces, grams, listed, number, percent, reading, weighed
 from builder.model.batch_sheet import BatchSheet
 
 
 @dataclass(frozen=True)
 class WeighTable:
-    """A title, rows of (phase, ingredient, share, exact, weigh, scale), a total row, and lines of notes beneath."""
+    """A title, rows in the order of HEADINGS, a total row, and lines of notes beneath."""
 
     title: str
     rows: tuple[tuple[str, ...], ...]
@@ -18,15 +21,15 @@ class WeighTable:
     notes: tuple[str, ...]
 
 
-HEADINGS = ("phase", "ingredient", "share", "exact", "weigh", "scale")
+HEADINGS = ("phase", "ingredient", "share", "exact", "weigh", "scale", "in ounces")
 
 
 def batch_table(sheet: BatchSheet, purpose: str, more: Sequence[str] = (), also: Sequence[BatchSheet] = ()) -> WeighTable:
-    """Lay out the column in grams of one batch; `more` are lines to print beneath, `also` the batch for its other containers."""
+    """Lay out the columns of one batch; `more` are lines to print beneath, `also` the batch for its other containers."""
     column = sheet.grams
     rows = []
     phase = ""
-    for w in column.weighed:
+    for w, in_ounces in zip(column.weighed, _in_ounces(sheet), strict=True):
         line = w.line
         exact = f"{number(line.exact.grams, 4)} g"
         row = (
@@ -36,12 +39,20 @@ def batch_table(sheet: BatchSheet, purpose: str, more: Sequence[str] = (), also:
             exact,
             weighed(w, column.unit),
             reading(w.scale),
+            in_ounces,
         )
         rows.append(row)
         phase = line.phase
     title = f"{sheet.recipe.name}, {purpose}" if purpose else sheet.recipe.name
-    total = ("", "batch", "100%", "", grams(column.total), "")
+    total = ("", "batch", "100%", "", grams(column.total), "", finely_in_ounces(sheet.columns[-1].total))
     return WeighTable(title, tuple(rows), total, (*_fills([sheet, *also]), *_notes(sheet), *_doses([sheet, *also]), *more))
+
+
+def _in_ounces(sheet: BatchSheet) -> list[str]:
+    weighings = sheet.columns[1:]
+    if weighings:
+        return [f"{weighed(w, weighings[0].unit)}, {reading(w.scale)}" for w in weighings[0].weighed]
+    return [finely_in_ounces(w.mass) for w in sheet.grams.weighed]
 
 
 def _fills(sheets: Sequence[BatchSheet]) -> list[str]:
@@ -56,10 +67,13 @@ def _notes(sheet: BatchSheet) -> list[str]:
     found = []
     lye = sheet.grams.lye
     if lye:
-        found.append(
-            f"Superfat as weighed {percent(lye.superfat)}; with every figure and weighing at its worst {percent(lye.lowest)}"
-            f" to {percent(lye.highest)}."
-        )
+        for column in sheet.columns:
+            if column.lye:
+                scales = f" in {column.unit}" if len(sheet.columns) > 1 else ""
+                found.append(
+                    f"Superfat as weighed{scales} {percent(column.lye.superfat)}; with every figure and weighing at its worst "
+                    f"{percent(column.lye.lowest)} to {percent(column.lye.highest)}."
+                )
         found.append(
             f"Lye concentration {percent(lye.concentration)} by weight as weighed; water to lye {number(lye.water_to_lye, 2)} to 1;"
             f" water {percent(lye.water_of_oils)} of the oils."

@@ -37,6 +37,7 @@ RULES = {
     "water by concentration": "lye multiplied by (1 less the concentration), divided by the concentration",
     "water by ratio": "lye multiplied by the parts of water for each part of lye",
     "water by percent of oils": "weight of the oils multiplied by the percent",
+    "weight with the oils": "the weight that the recipe states, multiplied by the oils and divided by those of the recipe as written",
     "water in ready-mixed lye": "hydroxide divided by the strength of the solution, less the solid that it replaces",
     "batch for containers": "containers multiplied by the weight of one",
     "batch for people": "containers multiplied by the weight of one, plus what is shown and what stays in the pot",
@@ -115,6 +116,11 @@ def grams(mass: Mass) -> str:
 def ounces(mass: Mass) -> str:
     """Write a mass in ounces, cut to two decimals and never rounded up."""
     return f"{shortest(Fraction(floor(in_unit(mass, 'oz') * 100), 100), 2)}{NBSP}oz"
+
+
+def finely_in_ounces(mass: Mass) -> str:
+    """Write what was weighed in grams in ounces too, to compare: with as many decimals as the finest scale shows, cut."""
+    return f"{number(Fraction(floor(in_unit(mass, 'oz') * 1000), 1000), 3)}{NBSP}oz"
 
 
 def grams_and_ounces(mass: Mass) -> str:

@@ -18,7 +18,8 @@ class Product:
     `declared_by` is `weight` or `volume`: how the net contents are stated; `declared_by_in` says it for a region where the custom differs.
     `usual_ph` is the pH that such a product with water usually has. `meets_water`: wet hands go into its jar.
     `used_on` are the parts of the body on which such a product goes unless its recipe says otherwise.
-    `cooked`: a soap that is boiled. `like` are the kinds of the stock whose limits and warnings hold for a kind of the studio's own, and
+    `cooked`: a soap that is boiled. `usual_alkali` is the one that is meant where only its weight is given; empty where that is open.
+    `like` are the kinds of the stock whose limits and warnings hold for a kind of the studio's own, and
     `translations` its identity in other languages, by their names.
     """
 
@@ -32,6 +33,7 @@ class Product:
     declared_by_in: Mapping[str, str] = field(default_factory=dict)
     cooked: bool = False
     used_on: tuple[str, ...] = ()
+    usual_alkali: str = ""
     like: tuple[str, ...] = ()
     translations: Mapping[str, str] = field(default_factory=dict)
     place: Place = field(default=NOWHERE, compare=False)

@@ -53,16 +53,20 @@ class Phase:
 
 
 class WaterBy(StrEnum):
-    """The three ways to state the water of a lye."""
+    """The four ways to state the water of a lye."""
 
     CONCENTRATION = "lye concentration"
     RATIO = "water to lye"
     PERCENT_OF_OILS = "percent of oils"
+    WEIGHT = "weight"
 
 
 @dataclass(frozen=True)
 class LyeWater:
-    """How much water the lye gets. `value` is a share for a concentration or percent, a plain number for water : lye."""
+    """How much water the lye gets. `value` is a share for a concentration or percent, a plain number for water : lye, grams for a weight.
+
+    A weight is that for the recipe as it is written.
+    """
 
     by: WaterBy
     value: Fraction
@@ -70,10 +74,11 @@ class LyeWater:
 
 
 class DividedBy(StrEnum):
-    """How a lye of two alkalis is divided: by share of equivalents, or by weight as weighed."""
+    """How a lye of two alkalis is divided: by share of equivalents, by weight as weighed, or by weight of the pure hydroxide in each."""
 
     EQUIVALENTS = "equivalents"
     WEIGHT = "weight"
+    HYDROXIDE = "weight of hydroxide"
 
 
 @dataclass(frozen=True)
@@ -87,11 +92,17 @@ class StatedPurity:
 
 @dataclass(frozen=True)
 class AlkaliShare:
-    """One alkali of a lye, its share (1 where it is the only one), and its purity where the recipe states one."""
+    """One alkali of a lye, its share (1 where it is the only one), and its purity where the recipe states one.
+
+    `weighs` is how much of it the recipe as written takes, where it says so. `assumed`: the recipe does not name it, and it is what such a
+    soap is usually made with.
+    """
 
     name: Name
     share: Fraction
     purity: StatedPurity | None = None
+    weighs: Mass | None = None
+    assumed: bool = False
 
 
 @dataclass(frozen=True)
@@ -105,10 +116,13 @@ class LyeLiquid:
 
 @dataclass(frozen=True)
 class LyePlan:
-    """What a soap recipe says of its lye."""
+    """What a soap recipe says of its lye: the superfat that it asks for, or (None) what each alkali weighs.
+
+    Where it says what the alkali weighs, that stands at the place of the superfat, which is what findings point at.
+    """
 
     alkalis: tuple[AlkaliShare, ...]
-    superfat: Share
+    superfat: Share | None
     water: LyeWater
     divided_by: DividedBy = DividedBy.EQUIVALENTS
     liquids: tuple[LyeLiquid, ...] = (LyeLiquid(Name("water"), Fraction(1)),)

@@ -1,31 +1,44 @@
 """The `lye:` lines of a recipe become a plan for its lye."""
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 
 from builder.model.place import Name, Place, fold
-from builder.model.quantity import Share
+from builder.model.quantity import Share, sum_masses
 from builder.model.recipe import AlkaliShare, LyeLiquid, LyePlan, LyeWater, WaterBy
 from builder.read.placed_yaml import PlacedYaml
 from builder.read.shapes.recipe import LyeShape, LyeWaterShape
 
 
-def make_lye_plan(shape: LyeShape, placed: PlacedYaml) -> LyePlan:
-    """Make the plan, with the places of what findings point at."""
-    purities = {fold(name): purity for name, purity in shape.purity.items()}
-    alkalis = tuple(
-        AlkaliShare(Name(name, _place_in("alkali", name, placed)), share.fraction, purities.get(fold(name), purities.get("")))
-        for name, share in shape.alkali.items()
-    )
+def make_lye_plan(shape: LyeShape, usual_alkali: str, placed: PlacedYaml) -> LyePlan:
+    """Make the plan, with the places of what findings point at; `usual_alkali` is meant where a weight names none."""
+    places = placed.places("lye")
     return LyePlan(
-        alkalis=alkalis,
+        alkalis=tuple(_alkalis(shape, usual_alkali, placed)),
         superfat=shape.superfat,
         water=_water(shape.water, placed),
         divided_by=shape.divided_by,
         liquids=(*_liquids("liquid", shape.liquid, placed), *_liquids("later", shape.later, placed)),
         ready_mixed=shape.ready_mixed,
         place=placed.key_place("lye"),
-        places=placed.places("lye"),
+        places={"superfat": places["weigh"], "alkali": places["weigh"], **places} if shape.weigh else places,
     )
+
+
+def _alkalis(shape: LyeShape, usual: str, placed: PlacedYaml) -> Iterator[AlkaliShare]:
+    purities = {fold(name): purity for name, purity in shape.purity.items()}
+    stated = shape.alkali or {}
+    if shape.weigh is None:
+        for name, share in stated.items():
+            purity = purities.get(fold(name), purities.get(""))
+            yield AlkaliShare(Name(name, _place_in("alkali", name, placed)), share.fraction, purity)
+        return
+    whole = sum_masses(shape.weigh.values())
+    for written, weighs in shape.weigh.items():
+        key = "alkali" if stated else "weigh"
+        name = written or next(iter(stated), usual)
+        place = _place_in(key, name, placed) if written or stated else placed.place("lye", "weigh")
+        purity = purities.get(fold(name), purities.get(""))
+        yield AlkaliShare(Name(name, place), weighs / whole, purity, weighs, assumed=not (written or stated))
 
 
 def _place_in(key: str, name: str, placed: PlacedYaml) -> Place:
@@ -46,7 +59,10 @@ def _water(shape: LyeWaterShape, placed: PlacedYaml) -> LyeWater:
         by, value = WaterBy.CONCENTRATION, shape.concentration.fraction
     elif shape.ratio is not None:
         by, value = WaterBy.RATIO, shape.ratio
-    else:
-        assert shape.percent_of_oils is not None
+    elif shape.percent_of_oils is not None:
         by, value = WaterBy.PERCENT_OF_OILS, shape.percent_of_oils.fraction
-    return LyeWater(by, value, placed.place("lye", "water", by.value))
+    else:
+        assert shape.weight is not None
+        by, value = WaterBy.WEIGHT, shape.weight.grams
+    alone = not isinstance(placed.at("lye", "water"), dict)
+    return LyeWater(by, value, placed.place("lye", "water") if alone else placed.place("lye", "water", by.value))

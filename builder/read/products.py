@@ -37,6 +37,7 @@ def _product(name: str, shape: ProductShape, place: Place) -> Product:
         declared_by_in=shape.declared_by_in,
         cooked=shape.cooked,
         used_on=shape.used_on,
+        usual_alkali=shape.usual_alkali,
         like=tuple(one.name for one in own.like) if own else (),
         translations=own.translations if own else {},
         place=place,

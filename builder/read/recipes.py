@@ -27,7 +27,7 @@ def read_recipe(placed: PlacedYaml, known: Known, findings: list[Finding]) -> Re
         phases=tuple(_phase(phase, placed, ("phases", number)) for number, phase in enumerate(shape.phases)),
         fill=make_fill(shape.fills, placed, ("fills",)),
         about=shape.about,
-        lye=make_lye_plan(shape.lye, placed) if shape.lye else None,
+        lye=make_lye_plan(shape.lye, shape.product.usual_alkali, placed) if shape.lye else None,
         choices=tuple(_choice(what, placed, shape) for what in shape.choices),
         cure=Cure(shape.cure.time, shape.cure.loses, shape.cure.measured) if shape.cure else None,
         density=MeasuredDensity(shape.density.value, shape.density.measured) if shape.density else None,

@@ -5,15 +5,17 @@ from datetime import date
 
 from builder.model.batch_sheet import BatchSheet, ContainersSize, Size, TotalSize
 from builder.model.class_sheet import ClassSheet
-from builder.model.recipe import Recipe
+from builder.model.quantity import Mass
+from builder.model.recipe import AmountsAs, Recipe
 from builder.model.studio import Studio
 from builder.model.studio_class import ClassDate, StudioClass
 from builder.reckon.batches import reckon_batch, weighings
 from builder.reckon.classes import reckon_class
+from builder.reckon.formula import reckon_formula
 from builder.reckon.shopping import reckon_shopping
 from builder.reckon.supplies import supply_batch, supply_class
 
-__all__ = ["dates_to_prepare", "reckon_classes", "reckon_nominal", "reckon_recipe", "reckon_shopping"]
+__all__ = ["dates_to_prepare", "reckon_classes", "reckon_nominal", "reckon_recipe", "reckon_shopping", "weight_as_written"]
 
 
 NOMINAL = "containers of a nominal batch"
@@ -33,9 +35,15 @@ def dates_to_prepare(studio_class: StudioClass, on: date) -> tuple[ClassDate, ..
     return tuple(when for when in studio_class.dates_held if when.on.date() >= on and when.enrolled > 0)
 
 
-def reckon_recipe(studio: Studio, recipe: Recipe, size: Size) -> BatchSheet:
-    """Work out one recipe at one size on the studio's own scales."""
-    scales = weighings([scale for scale in studio.profile.scales if scale.unit == "g"])
+def weight_as_written(studio: Studio, recipe: Recipe) -> Mass:
+    """Give what a recipe that states weights comes to as it is written, its lye and water with it."""
+    assert recipe.amounts_as is AmountsAs.WEIGHTS
+    return reckon_formula(recipe, studio.ingredients).whole
+
+
+def reckon_recipe(studio: Studio, recipe: Recipe, size: Size, *, in_ounces: bool = False) -> BatchSheet:
+    """Work out one recipe at one size on the studio's own scales: those that read in grams, and `in_ounces` the others too."""
+    scales = weighings([scale for scale in studio.profile.scales if in_ounces or scale.unit == "g"])
     sheet = reckon_batch(
         recipe, studio.products[recipe.product], size, studio.ingredients, scales, studio.constants, studio.rules(), studio.labelling
     )

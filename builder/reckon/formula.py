@@ -7,7 +7,7 @@ from fractions import Fraction
 from builder.model.batch_sheet import Given, Role, Working
 from builder.model.ingredient import CountsAs, Ingredient
 from builder.model.place import Place
-from builder.model.quantity import Mass, Rest, Share
+from builder.model.quantity import Mass, Rest, Share, sum_masses
 from builder.model.recipe import AmountsAs, Recipe
 from builder.reckon.lye import LyeBasis, lye_basis, need_lye
 from builder.reckon.masses import weight_of
@@ -32,12 +32,16 @@ class FormulaLine:
 
 @dataclass(frozen=True)
 class Formula:
-    """A recipe for a batch of weight one. `oils` is the share that is oil; `lye` is None where there is no lye."""
+    """A recipe for a batch of weight one. `oils` is the share that is oil; `lye` is None where there is no lye.
+
+    `whole` is what its amounts come to as they are written: grams where they are weights, else only a number.
+    """
 
     lines: tuple[FormulaLine, ...]
     oils: Fraction
     lye: LyeBasis | None
     workings: tuple[Working, ...]
+    whole: Mass
 
 
 def reckon_formula(recipe: Recipe, cards: Mapping[str, Ingredient], *, from_solid: bool = False, cooked: bool = False) -> Formula:
@@ -51,14 +55,15 @@ def reckon_formula(recipe: Recipe, cards: Mapping[str, Ingredient], *, from_soli
     lye = None
     if recipe.lye is not None:
         plan = replace(recipe.lye, ready_mixed=None) if from_solid else recipe.lye
-        lye = lye_basis(plan, cards, cooked=cooked, any_pack=from_solid)
+        oils = sum_masses(Mass(line.share) for line in bare if line.role is Role.OIL)
+        lye = lye_basis(plan, cards, cooked=cooked, any_pack=from_solid, oils=oils)
         bare += _lye_lines(bare, lye, cards)
     whole = sum((line.share for line in bare), Fraction(0))
     lines = tuple(replace(line, share=line.share / whole) for line in bare)
     for line in lines:
         workings.append(Working("share of total", line.ingredient.name, (Given("part", line.share * whole, ""),), line.share, "of 1"))
-    oils = sum((line.share for line in lines if line.role is Role.OIL), Fraction(0))
-    return Formula(lines, oils, lye, tuple(workings))
+    of_oils = sum((line.share for line in lines if line.role is Role.OIL), Fraction(0))
+    return Formula(lines, of_oils, lye, tuple(workings), Mass(whole))
 
 
 def _recipe_lines(recipe: Recipe, cards: Mapping[str, Ingredient], workings: list[Working]) -> list[FormulaLine]:

@@ -3,7 +3,8 @@
     alkali E_b = E_f * (1 - superfat) + E_a
 Acid in a liquid that takes the place of water is counted among E_a; how much of the liquid there is depends on the lye in turn.
 A mixed lye is divided by share of equivalents unless the recipe says by weight as weighed. Water is stated as lye concentration,
-lye / (lye + water) by weight as weighed, as water : lye, or as a percentage of the oils.
+lye / (lye + water) by weight as weighed, as water : lye, as a percentage of the oils, or as a weight. A recipe may state the weight of its
+alkali instead of a superfat: it goes with the oils of the recipe as written, and the superfat is what the check then finds.
 """
 
 from collections.abc import Mapping, Sequence
@@ -23,11 +24,12 @@ KOH = "potassium hydroxide"
 
 @dataclass(frozen=True)
 class Alkali:
-    """One alkali of a lye, looked up: its card, its share, its purity."""
+    """One alkali of a lye, looked up: its card, its share, its purity, and what it weighs where the recipe says so."""
 
     card: Ingredient
     share: Fraction
     purity: Purity
+    weighs: Mass | None = None
 
 
 @dataclass(frozen=True)
@@ -35,7 +37,7 @@ class LyeBasis:
     """What the sums of a lye rest on: its plan, its alkalis, and the molar mass of KOH in g/mol, in which saponification is stated.
 
     `sour` are the cards of those of its liquids that count as acids, by folded name. `cooked` says that the soap is boiled, so that waxes
-    take their lye too.
+    take their lye too. `oils` is what the oils of the recipe as written weigh, with which stated weights of alkali and water go.
     """
 
     plan: LyePlan
@@ -43,6 +45,7 @@ class LyeBasis:
     koh: Fraction
     sour: Mapping[str, Ingredient]
     cooked: bool = False
+    oils: Mass = NO_MASS
 
 
 @dataclass(frozen=True)
@@ -70,18 +73,20 @@ def purity_of(card: Ingredient, stated: AlkaliShare, *, any_pack: bool = False) 
     return Purity(card.name, low, (low + high) / 2, high, f"{figure.source.title}, {figure.at}", assumed)
 
 
-def lye_basis(plan: LyePlan, cards: Mapping[str, Ingredient], *, cooked: bool = False, any_pack: bool = False) -> LyeBasis:
+def lye_basis(
+    plan: LyePlan, cards: Mapping[str, Ingredient], *, cooked: bool = False, any_pack: bool = False, oils: Mass = NO_MASS
+) -> LyeBasis:
     """Look up the alkalis of a plan; `cards` is keyed by folded name.
 
-    `cooked` says that the soap is boiled, `any_pack` that others buy the alkali (see `purity_of`).
+    `cooked` and `oils` are those of a LyeBasis, `any_pack` says that others buy the alkali (see `purity_of`).
     """
     found = []
     for share in plan.alkalis:
         card = cards[share.name.key]
-        found.append(Alkali(card, share.share, purity_of(card, share, any_pack=any_pack)))
+        found.append(Alkali(card, share.share, purity_of(card, share, any_pack=any_pack), share.weighs))
     liquids = {liquid.name.key: cards[liquid.name.key] for liquid in plan.liquids}
     sour = {key: card for key, card in liquids.items() if card.counts_as is CountsAs.ACID}
-    return LyeBasis(plan, tuple(found), molar_mass(cards[fold(KOH)]), sour, cooked)
+    return LyeBasis(plan, tuple(found), molar_mass(cards[fold(KOH)]), sour, cooked, oils)
 
 
 def need_lye(
@@ -93,6 +98,9 @@ def need_lye(
     weight = sum_masses(mass for _, mass in oils)
     fats = [fat_working(card, mass, basis.koh) for card, mass in oils]
     sour = [acid_working(card, mass) for card, mass in acids]
+    if basis.plan.superfat is None:
+        stated = _as_stated(weight, basis)
+        return LyeNeed(stated.alkali, stated.liquids, (*fats, *sour, *stated.workings))
     fat, acid, free = _sum(fats), _sum(sour), basis.plan.superfat.fraction
     wanted = _with_sour_liquids(fat * (1 - free) + acid, weight, basis)
     mixed = _mix(wanted, weight, basis)
@@ -126,6 +134,19 @@ def _sour_liquids(need: LyeNeed, basis: LyeBasis) -> list[tuple[Ingredient, Mass
     return [(basis.sour[liquid.name.key], mass) for liquid, mass in need.liquids if liquid.name.key in basis.sour]
 
 
+def _as_stated(oils: Mass, basis: LyeBasis) -> LyeNeed:
+    """Give the alkali and the liquids that the recipe states by weight, for so much oil."""
+    workings, solids = [], []
+    for alkali in basis.alkalis:
+        assert alkali.weighs is not None
+        solid = alkali.weighs * (oils / basis.oils)
+        given = (Given("stated", alkali.weighs.grams, "g"), Given("with oils", basis.oils.grams, "g"), Given("oils", oils.grams, "g"))
+        workings.append(Working("weight with the oils", alkali.card.name, given, solid.grams, "g"))
+        solids.append(solid)
+    water, working = _water(sum_masses(solids), oils, basis)
+    return LyeNeed(tuple(zip(basis.alkalis, solids, strict=True)), _liquids(basis.plan, water, NO_MASS), (*workings, working))
+
+
 def _mix(wanted: Fraction, oils: Mass, basis: LyeBasis) -> LyeNeed:
     """Give the alkali as it is weighed and the liquids for so many mol of it."""
     plan, alkalis = basis.plan, basis.alkalis
@@ -138,7 +159,7 @@ def _mix(wanted: Fraction, oils: Mass, basis: LyeBasis) -> LyeNeed:
             Given("purity", alkali.purity.typical, "of 1", alkali.purity.source),
         )
         workings.append(Working("alkali weight", alkali.card.name, given, solid.grams, "g"))
-    water, working = _water(sum_masses(solids), oils, plan)
+    water, working = _water(sum_masses(solids), oils, basis)
     workings.append(working)
     weighed, brought = solids, NO_MASS
     if plan.ready_mixed is not None:
@@ -172,17 +193,24 @@ def acid_working(card: Ingredient, mass: Mass) -> Working:
 def _divide(wanted: Fraction, alkalis: Sequence[Alkali], by: DividedBy) -> list[Mass]:
     if by is DividedBy.EQUIVALENTS:
         return [Mass(wanted * alkali.share * molar_mass(alkali.card) / alkali.purity.typical) for alkali in alkalis]
+    if by is DividedBy.HYDROXIDE:
+        one_gram = sum((a.share / molar_mass(a.card) for a in alkalis), Fraction(0))
+        return [Mass(wanted / one_gram * alkali.share / alkali.purity.typical) for alkali in alkalis]
     one_gram = sum((a.share * a.purity.typical / molar_mass(a.card) for a in alkalis), Fraction(0))
     return [Mass(wanted / one_gram * alkali.share) for alkali in alkalis]
 
 
-def _water(lye: Mass, oils: Mass, plan: LyePlan) -> tuple[Mass, Working]:
-    value = plan.water.value
+def _water(lye: Mass, oils: Mass, basis: LyeBasis) -> tuple[Mass, Working]:
+    plan, value = basis.plan, basis.plan.water.value
     match plan.water.by:
         case WaterBy.CONCENTRATION:
             water, rule, of = lye * ((1 - value) / value), "water by concentration", Given("lye", lye.grams, "g")
         case WaterBy.RATIO:
             water, rule, of = lye * value, "water by ratio", Given("lye", lye.grams, "g")
+        case WaterBy.WEIGHT:
+            water, of = Mass(value) * (oils / basis.oils), Given("with oils", basis.oils.grams, "g")
+            given = (Given("stated", value, "g"), of, Given("oils", oils.grams, "g"))
+            return water, Working("weight with the oils", "the liquid of the lye", given, water.grams, "g")
         case _:
             water, rule, of = oils * value, "water by percent of oils", Given("oils", oils.grams, "g")
     return water, Working(rule, "the liquid of the lye", (of, Given(str(plan.water.by), value, "")), water.grams, "g")

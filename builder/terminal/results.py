@@ -70,7 +70,7 @@ def class_of(subject: Subject) -> frozenset[str]:
 
 def print_table(table: WeighTable) -> None:
     """Print one batch."""
-    console = open_console(width=140)
+    console = open_console(width=160)
     title = styled(table.title, "bold")
     grid = Table(title=title, title_justify="left", box=None, pad_edge=False, padding=(0, 2, 0, 0))
     for heading in HEADINGS:

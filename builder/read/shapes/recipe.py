@@ -52,8 +52,8 @@ def parse_code(text: str) -> str:
     return text
 
 
-def _purity_of_all(given: object) -> object:
-    """Give a purity that names no alkali under an empty name."""
+def _of_the_only_one(given: object) -> object:
+    """Give a purity or a weight that names no alkali under an empty name."""
     return {"": given} if isinstance(given, str) else given
 
 
@@ -75,19 +75,25 @@ class PhaseShape(Shape):
     ingredients: Annotated[dict[str, AmountField], NOT_EMPTY] = needed("ingredients", "{sunflower oil: 12 %}")
 
 
+def _weight_of_water(given: object) -> object:
+    """Give a bare amount of water as its weight."""
+    return {"weight": given} if isinstance(given, str) else given
+
+
 class LyeWaterShape(Shape):
-    """The water of a lye, stated in one of three ways."""
+    """The water of a lye, stated in one of four ways."""
 
     concentration: PartOfWhole | None = maybe("lye concentration")
     ratio: PositiveNumber | None = maybe("water to lye")
     percent_of_oils: Percent | None = maybe("percent of oils")
+    weight: Weight | None = maybe("weight")
 
     @model_validator(mode="after")
     def _is_stated_once(self) -> Self:
-        stated = sum(way is not None for way in (self.concentration, self.ratio, self.percent_of_oils))
+        stated = sum(way is not None for way in (self.concentration, self.ratio, self.percent_of_oils, self.weight))
         if stated != 1:
             wrong = "The water of the lye is stated in more than one way." if stated else "The water of the lye is not stated."
-            remedy = 'Write one of these: "lye concentration: 33 %", "water to lye: 2" or "percent of oils: 38 %".'
+            remedy = 'Write one of these: "lye concentration: 33 %", "water to lye: 2", "percent of oils: 38 %" or "weight: 12 oz".'
             raise TextError("lye-water-unclear", wrong, remedy)
         return self
 
@@ -95,24 +101,62 @@ class LyeWaterShape(Shape):
 class LyeShape(Shape):
     """What a soap recipe says of its lye."""
 
-    alkali: Annotated[dict[str, PartOfWhole], NOT_EMPTY, BeforeValidator(_alone)] = needed("alkali", "sodium hydroxide")
+    alkali: Annotated[dict[str, PartOfWhole], NOT_EMPTY, BeforeValidator(_alone)] | None = maybe("alkali", example="sodium hydroxide")
     divided_by: Annotated[DividedBy, reads(member_of(DividedBy))] = maybe("divided by", DividedBy.EQUIVALENTS)
-    purity: Annotated[dict[str, Purity], BeforeValidator(_purity_of_all)] = maybe("purity", {}, "98 %")
-    superfat: Superfat = needed("superfat", "5 %")
-    water: LyeWaterShape = needed("water", "{lye concentration: 33 %}")
+    purity: Annotated[dict[str, Purity], BeforeValidator(_of_the_only_one)] = maybe("purity", {}, "98 %")
+    superfat: Superfat | None = maybe("superfat", example="5 %")
+    weigh: Annotated[dict[str, Weight], NOT_EMPTY, BeforeValidator(_of_the_only_one)] | None = maybe("weigh", example="4.5 oz")
+    water: Annotated[LyeWaterShape, BeforeValidator(_weight_of_water)] = needed("water", "{lye concentration: 33 %}")
     liquid: Annotated[dict[str, PartOfWhole], NOT_EMPTY, BeforeValidator(_alone)] = maybe("liquid", {"water": Share(Fraction(1))}, "water")
     later: dict[str, PartOfWhole] = maybe("later", {}, "{goat milk: 40 %}")
     ready_mixed: PartOfWhole | None = maybe("ready-mixed")
 
+    @property
+    def names(self) -> tuple[str, ...]:
+        """Give the names of the alkalis; the empty one stands for what the recipe does not name."""
+        return tuple(self.alkali or self.weigh or ())
+
+    @model_validator(mode="after")
+    def _is_stated_once(self) -> Self:
+        if self.superfat is None and self.weigh is None:
+            wrong = '"superfat" is missing under "lye", and nothing says what the lye weighs.'
+            remedy = 'Write for example "superfat: 5 %", or, as it stands in a notebook, "weigh: 4.5 oz".'
+            raise TextError("field-missing", wrong, remedy, at_key=True)
+        if self.superfat is not None and self.weigh is not None:
+            wrong = "The lye is stated twice, by its superfat and by its weight, and only one of the two can be kept."
+            raise TextError(
+                "lye-stated-twice", wrong, "Leave out `superfat:` to learn which one the weight gives.", at=("weigh",), at_key=True
+            )
+        if self.weigh is not None and self.ready_mixed is not None:
+            wrong = "Nothing says whether the weight is that of the solid or of the ready-mixed solution."
+            remedy = "Write the weight of the solid and leave out `ready-mixed:`, or write `superfat:` in place of `weigh:`."
+            raise TextError("lye-stated-twice", wrong, remedy, at=("weigh",), at_key=True)
+        return self
+
+    @model_validator(mode="after")
+    def _names_what_it_weighs(self) -> Self:
+        if self.weigh is None:
+            if self.alkali is None:
+                raise TextError(
+                    "field-missing", '"alkali" is missing under "lye".', 'Write for example "alkali: sodium hydroxide".', at_key=True
+                )
+            return self
+        named = {fold(name) for name in self.weigh if name}
+        if self.alkali is not None and (named or len(self.alkali) > 1) and {fold(name) for name in self.alkali} != named:
+            wrong = "The alkalis that are weighed are not those under `alkali:`."
+            remedy = 'Leave out `alkali:` and name each, as in "weigh: {sodium hydroxide: 100 g, potassium hydroxide: 20 g}".'
+            raise TextError("lye-stated-twice", wrong, remedy, at=("weigh",))
+        return self
+
     @model_validator(mode="after")
     def _has_clear_purities(self) -> Self:
-        if "" in self.purity and len(self.alkali) > 1:
+        if "" in self.purity and len(self.names) > 1:
             remedy = 'Give each its own, as in "purity: {sodium hydroxide: 98 %, potassium hydroxide: 90 %}".'
             raise TextError("wrong-kind-of-value", "One purity is given for several alkalis.", remedy, at=("purity",))
-        alkalis = {fold(name) for name in self.alkali}
+        alkalis = {fold(name) for name in self.names}
         for name in self.purity:
             if name and fold(name) not in alkalis:
-                remedy = f"These may stand here: {', '.join(self.alkali)}.{did_you_mean(name, self.alkali)}"
+                remedy = f"These may stand here: {', '.join(self.names)}.{did_you_mean(name, self.names)}"
                 raise TextError("key-unknown", f'"{name}" is not in this lye.', remedy, at=("purity", name), at_key=True)
         return self
 
@@ -209,6 +253,15 @@ class RecipeShape(Shape):
     code: Annotated[str, reads(parse_code)] = maybe("code", "", "ML")
     label_cautions: Texts = maybe("label cautions", (), "[Keep out of the eyes.]")
     accepts: dict[str, Text] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")
+
+    @model_validator(mode="after")
+    def _says_which_alkali(self) -> Self:
+        if self.lye and self.lye.names == ("",) and not self.product.usual_alkali:
+            wrong = f"Nothing says which alkali is weighed, and {self.product.name} is made with more than one."
+            raise TextError(
+                "field-missing", wrong, 'Write "alkali: potassium hydroxide" or "alkali: sodium hydroxide".', at=("lye",), at_key=True
+            )
+        return self
 
     @model_validator(mode="after")
     def _is_in_known_languages(self, info: ValidationInfo) -> Self:

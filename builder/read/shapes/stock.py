@@ -83,6 +83,7 @@ class ProductShape(Shape):
     meets_water: YesOrNo = maybe("wet hands in the jar", False)
     cooked: YesOrNo = maybe("cooked", False)
     used_on: tuple[Annotated[str, reads(word_of(*USED_ON))], ...] = maybe("used on", (), "[body]")
+    usual_alkali: Text = maybe("usual alkali", "")
 
 
 class OwnProductShape(ProductShape):
