@@ -79,7 +79,7 @@ def test_the_water_of_a_milk_is_water_and_the_rest_stays():
     st.integers(0, 100), st.integers(0, 50), st.sampled_from([*WaterBy]), st.integers(0, 9), st.booleans(), st.sampled_from([*DividedBy])
 )
 def test_what_comes_out_weighs_what_went_in_and_the_superfat_is_met(sour, later, by, extra, ready_mixed, divided):
-    value = {WaterBy.CONCENTRATION: "0.3", WaterBy.RATIO: "2.2", WaterBy.PERCENT_OF_OILS: "0.4"}[by]
+    value = {WaterBy.CONCENTRATION: "0.3", WaterBy.RATIO: "2.2", WaterBy.PERCENT_OF_OILS: "0.4", WaterBy.WEIGHT: "0.4"}[by]
     liquids = (of("water", 100 - sour), of("vinegar", sour), of("vinegar", later, later=True))
     plan = lye(
         "sodium hydroxide" if ready_mixed else {"sodium hydroxide": 60, "potassium hydroxide": 40},
