@@ -84,8 +84,8 @@ def _may_be_too_much(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult
         )
     elif any(cause.ingredient == purity.alkali for purity in lye.purities):
         remedy = (
-            f"The range of {cause.ingredient} takes the most of it. {less_lye(plan).capitalize()}. For your own pack a purity from its certificate, "
-            "in `purity:` of the lye block, narrows the range; at home it does not, since another pack is used there."
+            f"The range of {cause.ingredient} takes the most of it. {less_lye(plan).capitalize()}. For your own pack a purity from its "
+            "certificate, in `purity:` of the lye block, narrows the range; at home it does not, since another pack is used there."
         )
     else:
         remedy = (
