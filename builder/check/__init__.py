@@ -9,6 +9,7 @@ from builder.check.acid_strength import find_acids_of_unknown_strength
 from builder.check.acids_on_skin import find_acids_on_the_skin
 from builder.check.after_opening_missing import find_times_after_opening_missing
 from builder.check.alkali_among_ingredients import find_alkalis_among_ingredients
+from builder.check.alkali_on_skin import find_alkali_on_the_skin
 from builder.check.alkali_purity import find_purities_of_solutions
 from builder.check.allergens_not_stated import find_allergens_not_stated
 from builder.check.allergies import find_allergies_met
@@ -41,6 +42,7 @@ from builder.check.in_stock_twice import find_stock_twice
 from builder.check.in_stock_unknown import find_unknown_stock
 from builder.check.in_stock_weight_unknown import find_stock_without_weight
 from builder.check.item_use_unclear import find_unclear_uses
+from builder.check.keeping import find_what_does_not_keep
 from builder.check.keeps_missing import find_keeps_missing
 from builder.check.kind_unlike import find_kinds_unlike
 from builder.check.label_order import find_open_label_orders
@@ -65,6 +67,7 @@ from builder.check.oil_on_bath import find_oil_on_the_bath
 from builder.check.option_not_offered import find_options_not_offered
 from builder.check.option_twice import find_options_twice
 from builder.check.over_limit import find_amounts_over_limits
+from builder.check.ph_by_kind import find_ph_out_of_place
 from builder.check.phototoxic import find_phototoxic_oils
 from builder.check.plants import find_plants_out_of_place
 from builder.check.portions_short import find_short_portions
@@ -138,6 +141,8 @@ RULES_BEFORE_THE_SUMS: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
 # What these stop is worked out all the same, so that no finding hides another.
 RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_products_that_do_not_keep,
+    find_what_does_not_keep,
+    find_ph_out_of_place,
     find_preservatives_out_of_their_ph,
     find_preservatives_that_do_not_fit,
     find_opposed_charges,
@@ -205,6 +210,7 @@ RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[BatchFinding]], ...] = (
     find_weak_emulsions,
     find_acids_of_unknown_strength,
     find_acids_on_the_skin,
+    find_alkali_on_the_skin,
     find_phototoxic_oils,
     find_scents_without_limit,
     find_too_much_in_soap,

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from builder.check.figure_words import inside
 from builder.check.formulas import WATERY, Formula, Part, formulas_of
+from builder.check.keeping import is_fresh_food
 from builder.model.finding import Finding, caution
 from builder.model.studio import Studio
 
@@ -16,9 +17,9 @@ def find_plants_out_of_place(studio: Studio) -> Iterator[Finding]:
     """Look for what spoils in a lotion, for pieces in the drain, and for pieces in oil that stays on the skin."""
     for formula in formulas_of(studio):
         water = formula.first(*WATERY)
-        spoils = next((part for part in formula.all if _spoils(part)), None)
+        spoils = next((part for part in formula.all if _spoils(part) and not is_fresh_food(part.card, formula)), None)
         pieces = next((part for part in formula.all if part.card.kind in _PIECES), None)
-        if formula.with_lye:
+        if formula.with_lye or (formula.recipe.single_use and formula.stays_on):
             continue
         if water and spoils and formula.stays_on:
             yield _in_water(formula, spoils)

@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from datetime import date
 
 from builder.check.figure_words import basis_of, range_of
+from builder.check.preservatives import called_so, is_preservative, why_not
 from builder.check.unknown_ingredient import names_in
 from builder.model.durability import Durability, durability_in
 from builder.model.finding import Finding, caution, stop
@@ -39,13 +40,16 @@ def find_products_that_do_not_keep(studio: Studio) -> Iterator[Finding]:
             continue
         always = [studio.ingredient(line.ingredient) for line in recipe.lines]
         kinds = {card.kind for card in always if card}
+        preserved = any(card is not None and is_preservative(card) for card in always)
         water = next((one for one in cards if one[0].counts_as in (CountsAs.WATER, CountsAs.LIQUID)), None)
         fat = next((one for one in cards if one[0].counts_as is CountsAs.FAT and not _keeps_by_itself(one[0], studio)), None)
-        if water and "preservative" not in kinds and not _is_extreme(recipe, studio):
-            yield _no_preservative(recipe, water, product.contact in _STAYS_ON)
-        elif product.meets_water and not kinds & {"preservative", "soap base", "lotion base"} and not water:
+        if recipe.single_use:
+            continue
+        if water and not preserved and not _is_extreme(recipe, studio):
+            yield _no_preservative(recipe, water, product.contact in _STAYS_ON, called_so(card for card in always if card))
+        elif product.meets_water and not preserved and not kinds & {"soap base", "lotion base"} and not water:
             yield from _water_gets_in(recipe, [(card, place) for card, place in cards if card in always])
-        elif product.contact in _STAYS_ON and not water and "preservative" not in kinds:
+        elif product.contact in _STAYS_ON and not water and not preserved:
             yield from _draws_water(recipe, cards)
         if fat and not kinds & {"antioxidant", "soap base", "lotion base"} and (not water or _keeps_long(recipe, studio)):
             keeps = f", and is to keep {recipe.keeps}" if water else ""
@@ -88,7 +92,8 @@ def _water_gets_in(recipe: Recipe, cards: list[tuple[Ingredient, Place]]) -> Ite
             f"{recipe.name} is dry in the jar, and wet hands bring water in: it is then no product of low risk any more (ISO 29621:2017), "
             f"and {_inside(card)} feeds what grows. Saturated sugar stays at a water activity of about 0.85, and only below 0.75 nothing "
             "grows (from memory).",
-            "Add a broad preservative that works in what is used wet, in the share that its supplier states; or pack single uses, or "
+            "Add a broad preservative that works in what is used wet, in the share that its supplier states; or pack single "
+            "uses (`single use: yes`), or "
             "accept this where the jar is only ever met with a dry spoon.",
         )
 
@@ -114,12 +119,14 @@ def _inside(card: Ingredient) -> str:
     return card.name[:1].lower() + card.name[1:]
 
 
-def _no_preservative(recipe: Recipe, water: tuple[Ingredient, Place], stays_on: bool) -> Finding:
+def _no_preservative(recipe: Recipe, water: tuple[Ingredient, Place], stays_on: bool, called: Ingredient | None) -> Finding:
     card, place = water
+    none = f"no preservative: {called.name} does not count as one, since {why_not(called)}" if called else "no preservative"
+    state = ", or copy to its card what its supplier states" if called else ""
     if stays_on:
-        wrong = f"{recipe.name} holds {_inside(card)}, stays on the skin, and has no preservative. {_CRITERIA}"
-        remedy = f"Add a broad preservative in the share that its supplier states. {_EXCUSE}"
+        wrong = f"{recipe.name} holds {_inside(card)}, stays on the skin, and has {none}. {_CRITERIA}"
+        remedy = f"Add a broad preservative in the share that its supplier states{state}. {_EXCUSE}"
         return stop("no-preservative", place, wrong, remedy, acceptable=True)
-    wrong = f"{recipe.name} holds {_inside(card)} and has no preservative. {_CRITERIA}"
-    remedy = f"Add a broad preservative, or make it fresh, use it the same day and throw the rest away; then accept this. {_EXCUSE}"
+    wrong = f"{recipe.name} holds {_inside(card)} and has {none}. {_CRITERIA}"
+    remedy = f"Add a broad preservative{state}, or make it fresh, use it at once and throw the rest away (`single use: yes`). {_EXCUSE}"
     return caution("no-preservative", place, wrong, remedy)

@@ -4,13 +4,17 @@ preservation-in-part, preservative-inactivated, preservative-without-water, pres
 """
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from builder.check.figure_words import DEFER, basis, inside, listed
 from builder.check.formulas import WATERY, Formula, Part, formulas_of
+from builder.check.preservatives import is_preservative, why_not
 from builder.model.finding import Finding, caution
-from builder.model.ingredient import MICROBES, CountsAs
+from builder.model.ingredient import MICROBES, CountsAs, Ingredient
+from builder.model.plain_number import plain_number
 from builder.model.studio import Studio
 
+MOST_NAMED = 3
 _GROWS = {"bacteria": "bacteria", "fungi": "yeast and mould"}
 
 
@@ -23,9 +27,12 @@ def find_preservatives_that_do_not_fit(studio: Studio) -> Iterator[Finding]:
         if not _meets_water(formula):
             yield _without_water(formula, found[0])
             continue
-        yield from (_unknown(part) for part in found if part.card.preserves is None)
-        if all(part.card.preserves for part in found) and formula.first(CountsAs.BASE) is None:
-            yield from _in_part(found)
+        known = tuple(part for part in found if not why_not(part.card))
+        # Where none of them is known, the product counts as one without a preservative, which is a finding of its own.
+        if known or formula.with_lye or formula.first(*WATERY) is None:
+            yield from (_unknown(part) for part in found if why_not(part.card))
+        if known == found and formula.first(CountsAs.BASE) is None:
+            yield from _in_part(formula, known, studio)
         for part in found:
             yield from _inactivated(formula, part)
 
@@ -50,14 +57,13 @@ def _unknown(part: Part) -> Finding:
     return caution(
         "preservative-unknown",
         part.place,
-        f"The card of {part.card.name} does not say what it preserves against, so it is not known whether this product is kept from "
-        "bacteria as well as from yeast and mould.",
+        f"Whether {part.card.name} preserves is not known: {why_not(part.card)}. It does not count against bacteria, yeast and mould.",
         "Copy to the card what the supplier states: `preserves: "
         "{covers: [bacteria, fungi], alone: yes, source: ..., at: ..., known: supplier}`, and the figures `usual amount` and `pH window`.",
     )
 
 
-def _in_part(found: tuple[Part, ...]) -> Iterator[Finding]:
+def _in_part(formula: Formula, found: tuple[Part, ...], studio: Studio) -> Iterator[Finding]:
     known = [(part, part.card.preserves) for part in found if part.card.preserves]
     covered = {microbe for _, preserves in known for microbe in preserves.covers}
     missing = [_GROWS[microbe] for microbe in MICROBES if microbe not in covered]
@@ -72,8 +78,36 @@ def _in_part(found: tuple[Part, ...]) -> Iterator[Finding]:
         part.place,
         f"{names} {what} ({basis(preserves.source, preserves.at, preserves.known)}). What holds water needs both bacteria and fungi held "
         "back, and only a challenge test proves that they are (ISO 11930).",
-        f"Add a partner that covers the rest (potassium sorbate and sodium benzoate are such a pair), or use a broad system. {DEFER}",
+        f"Add a partner that covers the rest, or use a broad system{_such_as(formula, missing, studio)}. {DEFER}",
     )
+
+
+def _such_as(formula: Formula, missing: list[str], studio: Studio) -> str:
+    """Name what would do at the pH of the product, as it was measured or else as such a product usually has it."""
+    usual, ph = formula.product.usual_ph, formula.recipe.ph
+    ends = (ph.low, ph.high) if ph else (usual.low, usual.highest) if usual else None
+    cards = {card.key: card for card in studio.ingredients.values() if is_preservative(card) and card.key not in _keys(formula)}
+    fit = [card for card in cards.values() if _covers(card, missing) and (ends is None or _works(card, *ends))]
+    # What is only a part of a system is a partner, and comes before what does all by itself.
+    names = [inside(card) for card in sorted(fit, key=lambda card: (card.preserves is not None and card.preserves.alone, card.name))]
+    if not names:
+        return ""
+    at = f" at pH {plain_number(ends[0])} to {plain_number(ends[1])}" if ends else ""
+    return f"; of those known here that work{at}: {', '.join(names[:MOST_NAMED])}"
+
+
+def _keys(formula: Formula) -> set[str]:
+    return {part.card.key for part in formula.all}
+
+
+def _covers(card: Ingredient, missing: list[str]) -> bool:
+    covers = [_GROWS[microbe] for microbe in card.preserves.covers] if card.preserves else []
+    return all(one in covers for one in missing)
+
+
+def _works(card: Ingredient, low: Fraction, high: Fraction) -> bool:
+    window = card.figure("pH window")
+    return window is not None and window.low <= low and high <= window.highest
 
 
 def _inactivated(formula: Formula, part: Part) -> Iterator[Finding]:

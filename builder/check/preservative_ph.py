@@ -50,9 +50,9 @@ def _outside(formula: Formula, part: Part, window: Figure, *, none_works: bool) 
     return caution("ph-outside-preservative", place, wrong, remedy)
 
 
-def _by_what_is_usual(formula: Formula, part: Part, window: Figure, usual: tuple[Fraction, Fraction]) -> Iterator[Finding]:
-    low, high = usual
-    such = f"{formula.product.name} usually has pH {_ends(low, high)} (formulation teaching, from memory)"
+def _by_what_is_usual(formula: Formula, part: Part, window: Figure, usual: Figure) -> Iterator[Finding]:
+    low, high = usual.low, usual.highest
+    such = f"{formula.product.name} usually has pH {_ends(low, high)} ({basis_of(usual)})"
     if high < window.low or window.highest < low:
         yield caution(
             "ph-outside-preservative",

@@ -2,8 +2,8 @@
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
-from fractions import Fraction
 
+from builder.model.figure import Figure
 from builder.model.language import Language
 from builder.model.place import NOWHERE, Place
 
@@ -16,7 +16,7 @@ class Product:
 
     `contact` is `leave-on`, `rinse-off`, `bath` or `lips`. `made_with_lye` says whether a recipe of this kind must have a lye block.
     `declared_by` is `weight` or `volume`: how the net contents are stated; `declared_by_in` says it for a region where the custom differs.
-    `usual_ph` is the pH that such a product with water usually has. `meets_water`: wet hands go into its jar.
+    `usual_ph` is the pH that such a product with water usually has, `when` it is measured so. `meets_water`: wet hands go into its jar.
     `used_on` are the parts of the body on which such a product goes unless its recipe says otherwise.
     `cooked`: a soap that is boiled. `usual_alkali` is the one that is meant where only its weight is given; empty where that is open.
     `like` are the kinds of the stock whose limits and warnings hold for a kind of the studio's own, and
@@ -28,7 +28,7 @@ class Product:
     contact: str
     made_with_lye: bool
     declared_by: str
-    usual_ph: tuple[Fraction, Fraction] | None = None
+    usual_ph: Figure | None = None
     meets_water: bool = False
     declared_by_in: Mapping[str, str] = field(default_factory=dict)
     cooked: bool = False

@@ -212,6 +212,7 @@ class Recipe:
     """One recipe. `key` is the name of its file without the ending. `in_part`: some lines of the file could not be taken in.
 
     `code` are the letters of its batch codes, `after_opening` how long it is good once opened, where the studio says so.
+    `single_use`: it is used up at once, and what is left is thrown away.
     `free_from` are families of allergens that it promises not to hold. `used_on` are words of USED_ON; `youngest_user` is the age in years
     of the youngest whom the product is meant for (None: whoever takes a class that makes it). `translations` are by language.
     """
@@ -238,6 +239,7 @@ class Recipe:
     directions: str = ""
     label_cautions: tuple[str, ...] = ()
     after_opening: str = ""
+    single_use: bool = False
     translations: Mapping[str, Translation] = field(default_factory=dict)
     code: str = ""
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)

@@ -90,6 +90,7 @@ FIGURES = {
     "takes up water": Bounds(0, 5000, "%", "it is a percentage of its own weight", above=True),
     "share of oils": Bounds(0, 100, "%", "more emulsifier than oil is no emulsion", above=True),
     "pH window": Bounds(0, 14, "pH", "the scale runs from 0 to 14"),
+    "pH in water": Bounds(0, 14, "pH", "the scale runs from 0 to 14"),
     "usual amount": Bounds(0, 100, "%", "it is a share of the finished product", above=True),
     "add below": Bounds(0, 200, "degC", "no kitchen pot gets hotter"),
     "polyunsaturated": Bounds(0, 100, "%", "it is a share of the fatty acids"),

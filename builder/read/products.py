@@ -1,16 +1,17 @@
 """`products.yaml` becomes the kinds of product that a recipe may be: those of the stock, and the studio's own."""
 
+from builder.model.figure import Figure
 from builder.model.finding import Finding
 from builder.model.place import Place, fold
 from builder.model.product import Product
 from builder.read.fit import Known, fit_each
 from builder.read.placed_yaml import PlacedYaml
-from builder.read.shapes.stock import OwnProductShape, ProductShape
+from builder.read.shapes.stock import OwnProductShape, ProductShape, UsualPhShape
 
 
-def read_products(placed: PlacedYaml, findings: list[Finding]) -> dict[str, Product]:
+def read_products(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, Product]:
     """Read the kinds of product of the stock, keyed by their names."""
-    return {name: _product(name, shape, placed.key_place(name)) for name, shape in fit_each(ProductShape, placed, findings)}
+    return {name: _product(name, shape, placed.key_place(name)) for name, shape in fit_each(ProductShape, placed, findings, known)}
 
 
 def read_own_products(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, Product]:
@@ -32,7 +33,7 @@ def _product(name: str, shape: ProductShape, place: Place) -> Product:
         contact=shape.contact,
         made_with_lye=shape.made_with_lye,
         declared_by=shape.declared_by,
-        usual_ph=(shape.usual_ph.low, shape.usual_ph.high) if shape.usual_ph else None,
+        usual_ph=_usual_ph(shape.usual_ph) if shape.usual_ph else None,
         meets_water=shape.meets_water,
         declared_by_in=shape.declared_by_in,
         cooked=shape.cooked,
@@ -42,3 +43,7 @@ def _product(name: str, shape: ProductShape, place: Place) -> Product:
         translations=own.translations if own else {},
         place=place,
     )
+
+
+def _usual_ph(shape: UsualPhShape) -> Figure:
+    return Figure(shape.low, shape.high, "pH", shape.source, shape.at, shape.known, when=shape.measured)

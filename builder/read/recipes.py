@@ -38,6 +38,7 @@ def read_recipe(placed: PlacedYaml, known: Known, findings: list[Finding]) -> Re
         youngest_user=shape.youngest_user,
         tools=shape.tools,
         keeps=shape.keeps,
+        single_use=shape.single_use,
         storage=shape.storage,
         directions=shape.directions,
         label_cautions=shape.label_cautions,

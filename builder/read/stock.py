@@ -177,7 +177,8 @@ def _shipped(state: _State) -> _Shipped:
     content = TextFolder(state.root, findings, "content/")
     unread_sources: set[str] = set()
     sources = _one(content, "sources.yaml", lambda placed: read_sources(placed, findings), unread_sources)
-    products = _one(content, "products.yaml", lambda placed: read_products(placed, findings), set())
+    cited = Known(sources, {}, frozenset(unread_sources))
+    products = _one(content, "products.yaml", lambda placed: read_products(placed, cited, findings), set())
     languages = {one.name: one for one in _each(content, "languages", lambda placed: read_language(placed, findings), set())}
     others = tuple(one.name for one in languages.values() if not one.is_own)
     known = Known(sources, products, frozenset(unread_sources), languages=others)

@@ -52,6 +52,7 @@ class FiguresShape(Shape):
     takes_up_water: Annotated[Entries, entries_of("takes up water", "%")] = maybe("takes up water", (), _ENTRY)
     share_of_oils: Annotated[Entries, entries_of("share of oils", "%")] = maybe("share of oils", (), _ENTRY)
     ph_window: Annotated[Entries, entries_of("pH window", "pH", both_ends=True)] = maybe("pH window", (), _ENTRY)
+    ph_in_water: Annotated[Entries, entries_of("pH in water", "pH", both_ends=True)] = maybe("pH in water", (), _ENTRY)
     usual_amount: Annotated[Entries, entries_of("usual amount", "%", both_ends=True)] = maybe("usual amount", (), _ENTRY)
     add_below: Annotated[Entries, entries_of("add below", "degC")] = maybe("add below", (), _ENTRY)
     polyunsaturated: Annotated[Entries, entries_of("polyunsaturated", "%", both_ends=True)] = maybe("polyunsaturated", (), _ENTRY)

@@ -246,6 +246,7 @@ class RecipeShape(Shape):
     youngest_user: Whole | None = maybe("youngest user", example="3")
     tools: Texts = maybe("tools", (), "[kitchen scale, whisk]")
     keeps: Text = maybe("keeps", "")
+    single_use: YesOrNo = maybe("single use", False)
     storage: Text = maybe("storage", "")
     directions: Text = maybe("directions", "")
     after_opening: Text = maybe("after opening", "", "6 months")

@@ -64,11 +64,20 @@ class ContainerShape(Shape):
     known: KnownField = needed("known", "practice")
 
 
-class UsualPhShape(Shape):
-    """The pH that a kind of product usually has."""
+class CitationShape(Shape):
+    """Where a statement was read."""
 
-    low: Number = needed("low", "5")
-    high: Number = needed("high", "7.5")
+    source: SourceField = needed("source", "common-practice")
+    at: Text = needed("at", "page 112")
+    known: KnownField = needed("known", "read")
+
+
+class UsualPhShape(CitationShape):
+    """The pH that a kind of product usually has, and how it is measured."""
+
+    low: Number = needed("low", "4.5")
+    high: Number = needed("high", "6.5")
+    measured: Text = needed("measured", "as it is")
 
 
 class ProductShape(Shape):
@@ -79,7 +88,9 @@ class ProductShape(Shape):
     made_with_lye: YesOrNo = needed("made with lye", "no")
     declared_by: Annotated[str, reads(word_of("weight", "volume"))] = needed("declared by", "weight")
     declared_by_in: dict[str, Annotated[str, reads(word_of("weight", "volume"))]] = maybe("declared by in", {}, "{Canada: volume}")
-    usual_ph: UsualPhShape | None = maybe("usual pH", example="{low: 5, high: 7.5}")
+    usual_ph: UsualPhShape | None = maybe(
+        "usual pH", example="{low: 4.5, high: 6.5, measured: as it is, source: a-source, at: page 7, known: read}"
+    )
     meets_water: YesOrNo = maybe("wet hands in the jar", False)
     cooked: YesOrNo = maybe("cooked", False)
     used_on: tuple[Annotated[str, reads(word_of(*USED_ON))], ...] = maybe("used on", (), "[body]")
@@ -157,14 +168,6 @@ class LanguageShape(Shape):
     locale: Text = needed("locale", "fr_CA")
     words: LanguageWordsShape = needed("words")
     texts: dict[str, Text] = maybe("texts", {}, "{Soap: Savon}")
-
-
-class CitationShape(Shape):
-    """Where a statement was read."""
-
-    source: SourceField = needed("source", "common-practice")
-    at: Text = needed("at", "page 112")
-    known: KnownField = needed("known", "read")
 
 
 class CautionShape(Shape):
