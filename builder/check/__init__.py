@@ -96,6 +96,7 @@ from builder.check.too_rough import find_grains_too_rough
 from builder.check.units_left_over import find_units_left_over
 from builder.check.unknown_ingredient import find_unknown_ingredients
 from builder.check.unknown_recipe import find_unknown_recipes
+from builder.check.unsafe_steps import find_unsafe_steps
 from builder.check.who_weighs import find_weighing_unsettled
 from builder.model.batch_sheet import BatchSheet
 from builder.model.class_sheet import ClassSheet
@@ -157,6 +158,7 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_broken_promises,
     find_home_sizes_twice,
     find_unknown_mentions,
+    find_unsafe_steps,
     find_broken_links,
     find_times_that_do_not_fit,
     find_dates_out_of_order,

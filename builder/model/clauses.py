@@ -42,6 +42,10 @@ _PEOPLE = (
 )
 _BEGINS = re.compile(rf"[\W_]*(?:{_ORDER}|{_PEOPLE})", re.IGNORECASE)
 _BEGINS_ORDER = re.compile(rf"[\W_]*{_ORDER}", re.IGNORECASE)
+_LEADS_IN = re.compile(
+    r"[\W_]*(?:when|while|if|once|as|after|before|to|for|in|with|without|at|on|now|then|until|during|not only|don['’]t|do not|never|no)\b",
+    re.IGNORECASE,
+)
 _NEW_ORDER = re.compile(rf",\s*(?=(?:but|just|then|and|instead|simply)?\s*{_ORDER})|,?\s+\b(?:but|until|unless)\b", re.IGNORECASE)
 _GOES_ON = re.compile(r"\b(?:or|nor)\b", re.IGNORECASE)
 _NO_NEGATION = re.compile(
@@ -70,7 +74,7 @@ _SAID_OF_IT = re.compile(
     r"(?:only\s+)?(?:never|not|no\b|nowhere|forbidden|banned|dangerous|wrong|unsafe|out\b|risky|poisonous|explosive|"
     r"deadly|left out|for the floor|for spills|for the bench|kept away|a mistake|a burn|caustic waste)|"
     r"\W*(?:[\w'’-]+\W+){0,1}?(?:(?:isn|aren|mustn|doesn|don|can|shouldn|won)['’]?t|cannot|never)\b|"
-    r"\W*(?:is|are|can|may|will|could|would)?\s*(?:erupts?|boils?|spits?|explodes?|bursts?|fails?|dissolves?|eats?|"
+    r"[^\w,]*(?:is|are|can|may|will|could|would)?\s*(?:erupts?|boils?|spits?|explodes?|bursts?|eats?|"
     r"eaten|burns?|kills?|poisons?|attacks?|attacked)\b",
     re.IGNORECASE,
 )
@@ -111,8 +115,9 @@ def clauses_of(sentence: Sentence) -> tuple[Clause, ...]:
 
 
 def is_order(sentence: Sentence) -> bool:
-    """Say whether a sentence orders: it begins with a verb, or says what people do; also after what leads in to it."""
-    return any(_BEGINS.match(piece) for piece in (sentence.words, *re.split(r"[,;:]\s", sentence.words)[1:]))
+    """Say whether a sentence orders: it begins with a verb or says what people do, be it after words that lead in to it."""
+    first, *rest = re.split(r"[,;:]\s", sentence.words)
+    return bool(_BEGINS.match(first)) or (bool(_LEADS_IN.match(first)) and any(map(_BEGINS.match, rest)))
 
 
 def is_bare_order(sentence: Sentence) -> bool:

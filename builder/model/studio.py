@@ -29,6 +29,7 @@ from builder.model.supply import Supply, density_on_card
 from builder.model.teaching import FormatAdvice
 from builder.model.type_height import HeightRule
 from builder.model.typeface import Typeface
+from builder.model.unsafe_step import UnsafeStep
 
 
 @dataclass(frozen=True)
@@ -115,6 +116,7 @@ class Studio:
     `published` are the dates that the last publication showed. `rosters` are by the key of their class.
     `label_regions` and `allergens` are what lists of ingredients are made by.
     `label_stocks` are keyed by folded name, `languages` by their names; `typefaces` are the two of the labels, `regular` and `bold`.
+    `unsafe_steps` are the dangers that words of a step can bring.
     `allergy_words` say what people mean who write of their allergies.
     `supervision` is the teaching policy with what the studio sets itself in it, and `format_advice` the advice on formats.
     """
@@ -142,6 +144,7 @@ class Studio:
     rosters: Mapping[str, Roster] = field(default_factory=dict)
     published: tuple[PublishedDate, ...] = ()
 
+    unsafe_steps: tuple[UnsafeStep, ...] = ()
     label_regions: Mapping[str, LabelRegion] = field(default_factory=dict)
     allergens: tuple[Allergen, ...] = ()
     allergy_words: tuple[AllergyWords, ...] = ()

@@ -28,6 +28,7 @@ from builder.model.studio import ANY, Unread
 from builder.model.supervision import WatchRule
 from builder.model.teaching import FormatAdvice
 from builder.model.type_height import HeightRule
+from builder.model.unsafe_step import UnsafeStep
 from builder.read.allergens import read_allergens
 from builder.read.allergy_words import read_allergy_words
 from builder.read.cautions import read_caution
@@ -48,6 +49,7 @@ from builder.read.products import read_own_products, read_products, with_own
 from builder.read.sources import read_sources
 from builder.read.teaching import read_format_advice, read_supervision
 from builder.read.text_files import TextFolder
+from builder.read.unsafe_steps import read_unsafe_steps, read_word_groups
 
 T = TypeVar("T")
 _LIMITS = ("usage_limits", "scent_limits")
@@ -75,6 +77,7 @@ class Stock:
     type_heights: tuple[HeightRule, ...]
     languages: Mapping[str, Language]
     label_warnings: tuple[WarningRule, ...]
+    unsafe_steps: Mapping[str, UnsafeStep]
 
 
 @dataclass(frozen=True)
@@ -106,6 +109,7 @@ class _Shipped:
     languages: Mapping[str, Language]
     type_heights: tuple[HeightRule, ...]
     label_warnings: tuple[WarningRule, ...]
+    unsafe_steps: Mapping[str, UnsafeStep]
     shelf: _Shelf
     findings: tuple[Finding, ...]
 
@@ -152,6 +156,7 @@ def read_stock(content: Path, studio: TextFolder) -> Stock:
         languages=shipped.languages,
         type_heights=shipped.type_heights,
         label_warnings=shipped.label_warnings,
+        unsafe_steps=shipped.unsafe_steps,
     )
 
 
@@ -186,6 +191,8 @@ def _shipped(state: _State) -> _Shipped:
     regions = with_english(regions, read_label_names(content, "tables/label_names_us.csv", known))
     allergens = read_allergens(content, "tables/fragrance_allergens_eu.csv", known)
     known = replace(known, allergens=frozenset(name for one in allergens for name in one.counts))
+    groups = _one(content, "tables/word_groups.yaml", read_word_groups, set())
+    steps = _one(content, "tables/unsafe_steps.yaml", lambda placed: read_unsafe_steps(placed, groups, known, findings), set())
     constants = _one(content, "constants.yaml", lambda placed: read_constants(placed, known, findings), set())
     return _Shipped(
         known=known,
@@ -197,6 +204,7 @@ def _shipped(state: _State) -> _Shipped:
         languages=languages,
         type_heights=read_type_heights(content, "tables/type_heights.csv", known),
         label_warnings=read_label_warnings(content, "tables/label_warnings.csv", known),
+        unsafe_steps=steps,
         shelf=_read_shelf(content, "", known, constants),
         findings=tuple(findings),
     )

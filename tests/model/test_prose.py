@@ -7,7 +7,7 @@ import pytest
 from builder.model.clauses import clauses_of, is_order, stands
 from builder.model.place import Place
 from builder.model.prose import RunningText, sentences_of
-from builder.model.word_pattern import PatternError, compile_pattern
+from builder.model.word_pattern import PatternError, Words, compile_pattern
 
 
 def sentences(text, line=1):
@@ -96,8 +96,8 @@ def test_what_is_not_meant(text):
 
 def test_a_pattern_of_words():
     pattern = compile_pattern("<pour> ... <water> onto lye", {"pour": ("pour~", "tip~"), "water": ("water", "goat milk")})
-    assert pattern.search("Tipping the cold goat-milk onto the lye")
-    assert not pattern.search("Pour the lye into the water")
-    assert not pattern.search("Pour one two three four five six seven water onto lye")
+    assert pattern.search(Words("Tipping the cold goat-milk onto the lye"))
+    assert not pattern.search(Words("Pour the lye into the water"))
+    assert not pattern.search(Words("Pour one two three four five six seven water onto lye"))
     with pytest.raises(PatternError):
         compile_pattern("<nobody>", {})

@@ -1,0 +1,41 @@
+"""`word_groups.yaml` becomes groups of words, and `unsafe_steps.yaml` the dangers that the words of a step can bring."""
+
+from builder.model.finding import Finding
+from builder.model.place import fold
+from builder.model.unsafe_step import UnsafeStep
+from builder.model.word_pattern import Groups, compile_patterns
+from builder.read.fit import Known, fit_each
+from builder.read.placed_yaml import PlacedYaml
+from builder.read.shapes.prose_tables import UnsafeStepShape
+
+
+def read_word_groups(placed: PlacedYaml) -> dict[str, tuple[str, ...]]:
+    """Read the groups of words of one file."""
+    rows = placed.data if isinstance(placed.data, dict) else {}
+    return {fold(name): tuple(map(str, words)) for name, words in rows.items() if isinstance(words, list)}
+
+
+def read_unsafe_steps(placed: PlacedYaml, groups: Groups, known: Known, findings: list[Finding]) -> dict[str, UnsafeStep]:
+    """Read the dangers of one file; raise PatternError where a pattern names a group that is not there."""
+    return {
+        key: UnsafeStep(
+            key=key,
+            stops=shape.kind == "stop",
+            stops_in={region: kind == "stop" for region, kind in shape.kind_in.items()},
+            says=compile_patterns(shape.says, groups),
+            in_tools=compile_patterns(shape.in_tools, groups),
+            near=compile_patterns(shape.near, groups),
+            part_lacks=compile_patterns(shape.part_lacks, groups),
+            only=frozenset(shape.only),
+            younger_than=shape.younger_than,
+            unless=compile_patterns(shape.unless, groups),
+            told=shape.told,
+            says_no_itself=shape.says_no_itself,
+            why=shape.why,
+            instead=shape.instead,
+            source=shape.source,
+            at=shape.at,
+            known=shape.known,
+        )
+        for key, shape in fit_each(UnsafeStepShape, placed, findings, known)
+    }

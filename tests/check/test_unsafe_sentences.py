@@ -1,0 +1,85 @@
+"""Sentences as teachers write them: what tells people to do what hurts is found, and what is right stays silent.
+
+The sentences stand in `unsafe_sentences.yaml`. Those marked published are those of the reference collection; each of the others was
+written before it was tried.
+"""
+
+from pathlib import Path
+
+import pytest
+import yaml
+
+from builder.check.statements import Said, Statement
+from builder.check.unsafe_steps import dangers_in
+from builder.model.place import Place
+from builder.model.prose import sentences_of, value_as_text
+from builder.read import read_studio
+from builder.stock import CONTENT
+
+STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+ROWS = yaml.safe_load((Path(__file__).parent / "unsafe_sentences.yaml").read_text(encoding="utf-8"))
+HOLDS = {
+    "lye": {"lye", "wet", "uncured"},
+    "kids": {"lye", "wet", "uncured"},
+    "tools": {"lye", "wet", "uncured"},
+    "lotion": {"no lye", "unpreserved"},
+    "scrub": {"no lye", "wet", "scrub", "scented", "oily"},
+    "bomb": {"no lye", "wet", "bath", "fizz"},
+    "balm": {"no lye"},
+    "text": set(),
+}
+SAID = {"tools": Said.TOOL, "text": Said.TEXT}
+LEADS_UP = {"lye": "Make the soap with lye.", "kids": "Make the soap.", "bomb": "Press the bath bombs."}
+CHILD, ADULT = 8, 18
+
+
+def found_in(text, where):
+    around = f"{LEADS_UP.get(where, '')} {text}"
+    found = []
+    for sentence in sentences_of(value_as_text(text, Place("lesson.md", 1, 1))):
+        statement = Statement(
+            sentence,
+            SAID.get(where, Said.STEP),
+            LEADS_UP.get(where, ""),
+            around,
+            "",
+            frozenset(HOLDS[where]),
+            CHILD if where == "kids" else ADULT,
+        )
+        found += [danger.key for danger, _ in dangers_in(statement, STUDIO.unsafe_steps)]
+    return found
+
+
+def rows(kind, ending):
+    return [
+        (where, text, *rest)
+        for title, places in ROWS.items()
+        if title.endswith(ending) and title.startswith(kind)
+        for where, texts in places.items()
+        for text, *rest in ([(text,) for text in texts] if isinstance(texts, list) else texts.items())
+    ]
+
+
+PASS = rows("", ", pass")
+FOUND = rows("", ", found")
+
+
+@pytest.mark.parametrize(("where", "text"), PASS)
+def test_what_is_right_stays_silent(where, text):
+    assert found_in(text, where) == []
+
+
+@pytest.mark.parametrize(("where", "text", "danger"), FOUND)
+def test_what_hurts_is_found(where, text, danger):
+    assert danger in found_in(text, where)
+
+
+def test_both_lists_are_long_enough():
+    assert len(rows("published", ", pass")) == 11
+    assert len({text.replace(",", ":") for _, text, _ in rows("published", ", found")}) == 11
+    assert min(len(rows("written", ", pass")), len(rows("written", ", found"))) >= 60
+
+
+def test_every_danger_is_met_by_a_sentence_or_has_none_yet():
+    met = {danger for _, _, danger in FOUND}
+    assert met <= {danger.key for danger in STUDIO.unsafe_steps}
