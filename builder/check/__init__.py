@@ -55,6 +55,7 @@ from builder.check.letters_not_in_font import find_letters_not_in_font
 from builder.check.links_broken import find_broken_links
 from builder.check.lye_by_weight import find_lye_weights_out_of_place
 from builder.check.lye_during_the_cook import find_lye_left_during_the_cook
+from builder.check.lye_in_words import find_lye_that_nobody_handles, find_raw_soap_denied
 from builder.check.lye_liquids import find_unfit_lye_liquids
 from builder.check.lye_named import find_lye_mistaken
 from builder.check.lye_rounding import find_superfat_moved_by_rounding
@@ -159,6 +160,7 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_home_sizes_twice,
     find_unknown_mentions,
     find_unsafe_steps,
+    find_raw_soap_denied,
     find_broken_links,
     find_times_that_do_not_fit,
     find_dates_out_of_order,
@@ -191,6 +193,7 @@ RULES_ON_SHEETS: tuple[Callable[[ClassSheet], Iterator[Finding]], ...] = (
     find_supervision_wanting,
     find_weighing_unsettled,
     find_lye_mistaken,
+    find_lye_that_nobody_handles,
     find_allergies_met,
 )
 

@@ -4,6 +4,7 @@ from builder.compose.portion_words import container_name, containers_of
 from builder.compose.wording import listed, sentence, within
 from builder.model.class_sheet import ClassSheet, MadeSheet
 from builder.model.hazard import CAUSTIC, DRY_LYE, RAW_SOAP
+from builder.model.lesson import Who
 from builder.model.recipe import Choice
 from builder.model.studio import Studio
 from builder.model.studio_class import BatchFor
@@ -61,6 +62,10 @@ def _lye(sheet: ClassSheet) -> tuple[str, ...]:
     if not plans:
         return ()
     met = {hazard for part in sheet.supervision.parts if part.by_hand for hazard in part.hazards if hazard in LYE}
+    by = [taught.lye_by for one, taught in zip(sheet.made, sheet.teaching.taught, strict=True) if one.batch.recipe.lye]
+    staff_alone = all(by) and not any(who in (Who.STUDENTS, Who.TOGETHER) for whose in by for who in whose)
+    if met <= {RAW_SOAP} and not staff_alone:
+        return ()  # Nothing proves who handles it.
     if not met:
         return ("Only the teacher handles lye and fresh soap.",)
     if met == {RAW_SOAP}:

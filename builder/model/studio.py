@@ -17,6 +17,7 @@ from builder.model.labelling import Allergen, Labelling, LabelRegion
 from builder.model.language import Language
 from builder.model.lesson import Page
 from builder.model.limit import ColourRule, Limit, Rules
+from builder.model.lye_words import LyeWords
 from builder.model.place import NOWHERE, Place, fold
 from builder.model.product import Product
 from builder.model.published_date import PublishedDate
@@ -116,7 +117,7 @@ class Studio:
     `published` are the dates that the last publication showed. `rosters` are by the key of their class.
     `label_regions` and `allergens` are what lists of ingredients are made by.
     `label_stocks` are keyed by folded name, `languages` by their names; `typefaces` are the two of the labels, `regular` and `bold`.
-    `unsafe_steps` are the dangers that words of a step can bring.
+    `unsafe_steps` are the dangers that words of a step can bring, `lye_words` the words for lye and raw soap in somebody's hands.
     `allergy_words` say what people mean who write of their allergies.
     `supervision` is the teaching policy with what the studio sets itself in it, and `format_advice` the advice on formats.
     """
@@ -145,6 +146,7 @@ class Studio:
     published: tuple[PublishedDate, ...] = ()
 
     unsafe_steps: tuple[UnsafeStep, ...] = ()
+    lye_words: LyeWords = field(default_factory=dict)
     label_regions: Mapping[str, LabelRegion] = field(default_factory=dict)
     allergens: tuple[Allergen, ...] = ()
     allergy_words: tuple[AllergyWords, ...] = ()

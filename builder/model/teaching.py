@@ -3,6 +3,7 @@
 from dataclasses import dataclass, field
 
 from builder.model.figure import Known, Source
+from builder.model.lesson import Who
 from builder.model.place import NOWHERE, Place
 from builder.model.studio_class import Format
 
@@ -31,7 +32,10 @@ class FormatAdvice:
 
 @dataclass(frozen=True)
 class Taught:
-    """Who makes one product: what is done ahead, shown by the teacher, done together, done by students; what they choose and fill."""
+    """Who makes one product: what is done ahead, shown by the teacher, done together, done by students; what they choose and fill.
+
+    `lye_by` are those in whose hands a part of the class or of the staff puts its lye.
+    """
 
     recipe: str
     ahead: bool
@@ -40,6 +44,7 @@ class Taught:
     by_students: bool
     chosen: bool
     filled: bool
+    lye_by: frozenset[Who] = frozenset()
 
 
 @dataclass(frozen=True)

@@ -23,6 +23,7 @@ from builder.model.labelling import Allergen, LabelRegion
 from builder.model.language import Language
 from builder.model.lesson import Block
 from builder.model.limit import ColourRule, Limit
+from builder.model.lye_words import LyeWords
 from builder.model.place import fold
 from builder.model.studio import ANY, Unread
 from builder.model.supervision import WatchRule
@@ -49,7 +50,7 @@ from builder.read.products import read_own_products, read_products, with_own
 from builder.read.sources import read_sources
 from builder.read.teaching import read_format_advice, read_supervision
 from builder.read.text_files import TextFolder
-from builder.read.unsafe_steps import read_unsafe_steps, read_word_groups
+from builder.read.unsafe_steps import read_lye_words, read_unsafe_steps, read_word_groups
 
 T = TypeVar("T")
 _LIMITS = ("usage_limits", "scent_limits")
@@ -78,6 +79,7 @@ class Stock:
     languages: Mapping[str, Language]
     label_warnings: tuple[WarningRule, ...]
     unsafe_steps: Mapping[str, UnsafeStep]
+    lye_words: LyeWords
 
 
 @dataclass(frozen=True)
@@ -110,6 +112,7 @@ class _Shipped:
     type_heights: tuple[HeightRule, ...]
     label_warnings: tuple[WarningRule, ...]
     unsafe_steps: Mapping[str, UnsafeStep]
+    lye_words: LyeWords
     shelf: _Shelf
     findings: tuple[Finding, ...]
 
@@ -157,6 +160,7 @@ def read_stock(content: Path, studio: TextFolder) -> Stock:
         type_heights=shipped.type_heights,
         label_warnings=shipped.label_warnings,
         unsafe_steps=shipped.unsafe_steps,
+        lye_words=shipped.lye_words,
     )
 
 
@@ -193,6 +197,7 @@ def _shipped(state: _State) -> _Shipped:
     known = replace(known, allergens=frozenset(name for one in allergens for name in one.counts))
     groups = _one(content, "tables/word_groups.yaml", read_word_groups, set())
     steps = _one(content, "tables/unsafe_steps.yaml", lambda placed: read_unsafe_steps(placed, groups, known, findings), set())
+    lye_words = _one(content, "tables/lye_words.yaml", lambda placed: read_lye_words(placed, groups, known, findings), set())
     constants = _one(content, "constants.yaml", lambda placed: read_constants(placed, known, findings), set())
     return _Shipped(
         known=known,
@@ -205,6 +210,7 @@ def _shipped(state: _State) -> _Shipped:
         type_heights=read_type_heights(content, "tables/type_heights.csv", known),
         label_warnings=read_label_warnings(content, "tables/label_warnings.csv", known),
         unsafe_steps=steps,
+        lye_words=lye_words,
         shelf=_read_shelf(content, "", known, constants),
         findings=tuple(findings),
     )

@@ -71,6 +71,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         label_stocks=drawn_on.label_stocks,
         type_heights=drawn_on.type_heights,
         label_warnings=drawn_on.label_warnings,
+        lye_words=drawn_on.lye_words,
         unsafe_steps=tuple(drawn_on.unsafe_steps.values()),
         languages=drawn_on.languages,
         other_files=other_files,

@@ -1,12 +1,13 @@
-"""`word_groups.yaml` becomes groups of words, and `unsafe_steps.yaml` the dangers that the words of a step can bring."""
+"""The tables by which prose is judged: groups of words, the dangers that words of a step can bring, words for lye in the hand."""
 
 from builder.model.finding import Finding
+from builder.model.lye_words import HandledWords
 from builder.model.place import fold
 from builder.model.unsafe_step import UnsafeStep
 from builder.model.word_pattern import Groups, compile_patterns
 from builder.read.fit import Known, fit_each
 from builder.read.placed_yaml import PlacedYaml
-from builder.read.shapes.prose_tables import UnsafeStepShape
+from builder.read.shapes.prose_tables import LyeWordsShape, UnsafeStepShape
 
 
 def read_word_groups(placed: PlacedYaml) -> dict[str, tuple[str, ...]]:
@@ -38,4 +39,14 @@ def read_unsafe_steps(placed: PlacedYaml, groups: Groups, known: Known, findings
             known=shape.known,
         )
         for key, shape in fit_each(UnsafeStepShape, placed, findings, known)
+    }
+
+
+def read_lye_words(placed: PlacedYaml, groups: Groups, known: Known, findings: list[Finding]) -> dict[str, HandledWords]:
+    """Read the words of one file by the hazard that they speak of; raise PatternError where a pattern names an unknown group."""
+    return {
+        key: HandledWords(
+            compile_patterns(shape.in_titles, groups), compile_patterns(shape.says, groups), compile_patterns(shape.unless, groups)
+        )
+        for key, shape in fit_each(LyeWordsShape, placed, findings, known)
     }

@@ -3,11 +3,12 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from builder.model.batch_sheet import BatchSheet, Weighed
+from builder.model.batch_sheet import BatchSheet, Role, Weighed
 from builder.model.class_sheet import MadeSheet
-from builder.model.hazard import CAUSTIC, DRY_LYE, hazards_of, hazards_of_card
+from builder.model.hazard import CAUSTIC, DRY_LYE, RAW_SOAP, hazards_of, hazards_of_card
 from builder.model.ingredient import Ingredient
 from builder.model.lesson import CautionHere, Part, Steps
+from builder.model.lye_words import hazards_said
 from builder.model.named_weighings import STROKES, weighings_named
 from builder.model.place import Name, fold
 from builder.model.studio import Studio
@@ -51,7 +52,8 @@ def handled_in(studio: Studio, part: Part, sheet: BatchSheet) -> Handled:
     named = [w for name in names for w in weighed_as(studio, sheet, name)]
     weighed = tuple(w for w in sheet.grams.weighed if any(w is one for one in named))
     chosen = tuple(card for name in names if not weighed_as(studio, sheet, name) for card in _options(studio, sheet, name))
-    return Handled(weighed, chosen, any(name.key in PORTION_WORDS for name in names), works_on_raw_soap(part, sheet))
+    raw_soap = works_on_raw_soap(part, sheet) or (part.by_hand and RAW_SOAP in hazards_said(part, studio.lye_words))
+    return Handled(weighed, chosen, any(name.key in PORTION_WORDS for name in names), raw_soap)
 
 
 def has_steps(part: Part) -> bool:
@@ -65,7 +67,10 @@ def names_in_steps(part: Part) -> tuple[Name, ...]:
 
 
 def works_on_raw_soap(part: Part, sheet: BatchSheet) -> bool:
-    """Say whether students' steps on a recipe with lye are taken for work with raw soap: always, unless the part says that they are not."""
+    """Say whether students' steps on a recipe with lye are taken for work with raw soap: always, unless the heading says that they are not.
+
+    What the steps themselves say of raw soap counts before the heading (`handled_in`).
+    """
     return part.by_hand and has_steps(part) and sheet.recipe.lye is not None and not part.no_raw_soap
 
 
@@ -84,8 +89,28 @@ def _options(studio: Studio, sheet: BatchSheet, name: Name) -> list[Ingredient]:
     return []
 
 
+def lye_said(studio: Studio, part: Part, sheet: BatchSheet) -> list[str]:
+    """Give what the words of a part say of lye in somebody's hands.
+
+    Ready-mixed lye is never dry, and where braces name lye they tell whether it is (`with_dry_lye`).
+    """
+    said = hazards_said(part, studio.lye_words)
+    ready = sheet.recipe.lye is not None and sheet.recipe.lye.ready_mixed is not None
+    dry = DRY_LYE in said and not ready and not _names_lye(studio, part, sheet)
+    return [*([CAUSTIC] if CAUSTIC in said or DRY_LYE in said else []), *([DRY_LYE] if dry else [])]
+
+
+def handles_lye(studio: Studio, part: Part, sheet: BatchSheet) -> bool:
+    """Say whether somebody has lye in the hands in a part: by an amount that it names, or by its words."""
+    return _names_lye(studio, part, sheet) or bool(lye_said(studio, part, sheet))
+
+
+def _names_lye(studio: Studio, part: Part, sheet: BatchSheet) -> bool:
+    return any(w.line.role is Role.ALKALI for w in handled_in(studio, part, sheet).weighed)
+
+
 def hazards_in(studio: Studio, part: Part, sheet: BatchSheet, with_dry_lye: Sequence[Part] = ()) -> tuple[str, ...]:
-    """Give the hazards of what a part names, of the heat of its phases, and of the cautions that it places.
+    """Give the hazards of what a part names, of the heat of its phases, of the cautions that it places, and of lye that its words speak of.
 
     `with_dry_lye` are the parts of the lesson in which somebody has solid alkali before them.
     """
@@ -95,5 +120,6 @@ def hazards_in(studio: Studio, part: Part, sheet: BatchSheet, with_dry_lye: Sequ
     for w in handled.weighed:
         found += hazards_of(studio, w.line.ingredient, w.line.phase, sheet)
     found += [CAUSTIC, DRY_LYE] if any(part is one for one in with_dry_lye) else []
+    found += lye_said(studio, part, sheet)
     found += [hazard for card in handled.chosen for hazard in hazards_of_card(card, sheet)]
     return tuple(dict.fromkeys(found))

@@ -11,7 +11,7 @@ from builder.model.lesson import Part, Where, Who
 from builder.model.studio import Studio
 from builder.model.studio_class import BatchFor, Format, StudioClass
 from builder.model.teaching import FormatAdvice, Taught, Teaching
-from builder.reckon.handling import Handled, batch_of, handled_in, has_steps, hazards_in
+from builder.reckon.handling import Handled, batch_of, handled_in, handles_lye, has_steps, hazards_in
 from builder.reckon.lye_course import parts_with_dry_lye
 
 
@@ -19,7 +19,7 @@ def reckon_teaching(studio: Studio, studio_class: StudioClass, made: tuple[MadeS
     """Work out the format of a class, who makes what, and which advice applies."""
     parts = [part for part in studio_class.lesson.parts if part.where is not Where.HOME_ONLY and part.who is not Who.WAITING]
     handled = [(part, handled_in(studio, part, batch_of(made, part))) for part in parts]
-    taught = tuple(_taught(one, [(part, what) for part, what in handled if batch_of(made, part) is one.batch]) for one in made)
+    taught = tuple(_taught(studio, one, [(part, what) for part, what in handled if batch_of(made, part) is one.batch]) for one in made)
     with_dry_lye = parts_with_dry_lye(studio, studio_class.lesson, made)
     hazards = {hazard for part in parts for hazard in hazards_in(studio, part, batch_of(made, part), with_dry_lye)}
     applying = tuple(advice for advice in studio.format_advice.values() if _applies(advice, studio_class, made, hazards))
@@ -35,7 +35,7 @@ def format_of(parts: list[tuple[Part, Handled]]) -> Format:
     return Format.DEMO_WITH_HANDS_ON_PARTS if any(part.who is Who.TEACHER for part in making) else Format.HANDS_ON
 
 
-def _taught(made: MadeSheet, parts: list[tuple[Part, Handled]]) -> Taught:
+def _taught(studio: Studio, made: MadeSheet, parts: list[tuple[Part, Handled]]) -> Taught:
     def any_by(*who: Who) -> bool:
         return any(what.mixes for part, what in parts if part.who in who)
 
@@ -47,6 +47,7 @@ def _taught(made: MadeSheet, parts: list[tuple[Part, Handled]]) -> Taught:
         by_students=any_by(Who.STUDENTS),
         chosen=any(what.chosen for part, what in parts if part.by_hand),
         filled=any(what.fills for part, what in parts if part.by_hand),
+        lye_by=frozenset(part.who for part, _ in parts if handles_lye(studio, part, made.batch)),
     )
 
 

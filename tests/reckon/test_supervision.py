@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.check.supervision import find_supervision_wanting
-from builder.model.lesson import CautionHere, Part, Step, Steps, Who
+from builder.model.lesson import CautionHere, Part, Prose, Step, Steps, Who
 from builder.model.studio_class import BatchFor, ClassDate
 from builder.read import read_studio
 from builder.reckon import reckon_classes
@@ -215,10 +215,23 @@ def test_steps_that_name_nothing_are_taken_for_those_on_the_soap(no_raw_soap, ra
     assert ("raw soap" in watched(both)["Blend and pour"].hazards) is raw
 
 
+def without_words(part):
+    blocks = (Steps(tuple(Step(step.pieces) for step in block.steps)) if isinstance(block, Steps) else block for block in part.blocks)
+    return replace(part, title_says=(), blocks=tuple(block for block in blocks if not isinstance(block, Prose)))
+
+
 def test_a_part_that_says_so_brings_no_raw_soap_until_lye_has_reached_the_students():
-    none = watched(LAB, lambda part: without_cautions(replace(by_teacher("Take your lye")(part), no_raw_soap=True)))
+    silent = lambda part: without_words(without_cautions(replace(by_teacher("Take your lye")(part), no_raw_soap=True)))  # noqa: E731
+    none = watched(LAB, silent)
     assert not any("raw soap" in part.hazards for part in none.values())
     assert "raw soap" in watched(LAB, lambda part: replace(part, no_raw_soap=True))["Pour your mould"].hazards
+
+
+# The heading says "no raw soap" everywhere, the title "Blend to trace" says otherwise, and the words count.
+def test_no_raw_soap_does_not_override_what_the_words_say():
+    parts = watched(LAB, lambda part: without_cautions(replace(by_teacher("Take your lye")(part), no_raw_soap=True)))
+    assert "raw soap" in parts["Blend to trace"].hazards
+    assert "raw soap" not in parts["Weigh and melt the oils"].hazards
 
 
 @pytest.mark.parametrize("key", sorted(EXAMPLE.classes))

@@ -32,6 +32,14 @@ class UnsafeStepShape(Shape):
     known: KnownField = needed("known", "practice")
 
 
+class LyeWordsShape(Shape):
+    """One row of `lye_words.yaml`."""
+
+    in_titles: OneOrMore = needed("in titles", "[raw soap]")
+    says: OneOrMore = needed("says", "[pour~ raw soap]")
+    unless: Texts = maybe("unless", ())
+
+
 class ClaimShape(Shape):
     """One row of `claims.yaml`."""
 

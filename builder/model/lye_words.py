@@ -1,0 +1,54 @@
+"""What the words of a part say of lye and raw soap in the hands of those who do it, where no amount in braces names them."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from builder.model.clauses import clauses_of, explains, is_bare_order, is_order, stands
+from builder.model.lesson import Part, Steps
+from builder.model.place import Place
+from builder.model.prose import Sentence
+from builder.model.word_pattern import WordPattern, Words, any_in
+
+
+@dataclass(frozen=True)
+class HandledWords:
+    """How one hazard is spoken of: in the title of a part, in its orders, and what in the same sentence turns it off."""
+
+    in_titles: tuple[WordPattern, ...]
+    says: tuple[WordPattern, ...]
+    unless: tuple[WordPattern, ...]
+
+
+LyeWords = Mapping[str, HandledWords]
+
+
+def hazards_said(part: Part, lye_words: LyeWords) -> dict[str, Place]:
+    """Give each hazard that a part speaks of as being handled in it, with where it first says so.
+
+    What turns a row off counts in parts of the students alone: there it says that staff do it.
+    """
+    in_steps = {id(one) for block in part.blocks if isinstance(block, Steps) for step in block.steps for one in step.sentences}
+    found: dict[str, Place] = {}
+    for sentence in part.sentences:
+        is_title = sentence in part.title_says
+        if not is_title and id(sentence) not in in_steps and not is_order(sentence):
+            continue
+        for hazard, words in lye_words.items():
+            unless = words.unless if part.by_hand else ()
+            place = None if hazard in found else _where(sentence, words.in_titles if is_title else words.says, unless)
+            if place:
+                found[hazard] = place
+    return found
+
+
+def _where(sentence: Sentence, patterns: tuple[WordPattern, ...], unless: tuple[WordPattern, ...]) -> Place | None:
+    if sentence.is_question or any_in(unless, Words(sentence.words)):
+        return None
+    for clause in clauses_of(sentence):
+        if explains(clause) and not is_bare_order(sentence):
+            continue
+        for pattern in patterns:
+            for match in pattern.find_all(Words(clause.words)):
+                if stands(clause, match):
+                    return sentence.place(clause.begin + match.start(), clause.begin + match.end())
+    return None
