@@ -19,6 +19,7 @@ from builder.check.base_overloaded import find_overloaded_bases
 from builder.check.batch_codes_alike import find_batch_codes_alike
 from builder.check.batches import Batch, BatchFinding, batches_of, nominal_batch, say_once, unite
 from builder.check.charges_opposed import find_opposed_charges
+from builder.check.claims import find_claims
 from builder.check.colour_not_allowed import find_colours_not_allowed
 from builder.check.contents_by_weight import find_contents_by_weight
 from builder.check.dates_changed import find_unclear_changes
@@ -160,6 +161,7 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_home_sizes_twice,
     find_unknown_mentions,
     find_unsafe_steps,
+    find_claims,
     find_raw_soap_denied,
     find_broken_links,
     find_times_that_do_not_fit,

@@ -21,6 +21,8 @@ from builder.model.word_pattern import Words
 
 _CARBONATES = ("sodium bicarbonate", "sodium carbonate")
 
+_OF_ANIMALS = ("honey", "beeswax", "lanolin", "goat milk", "cow milk", "silk", "tallow", "lard", "wool", "carmine", "shellac")
+
 
 class Said(StrEnum):
     """As what a sentence is said: a step to follow, text that may order or tell, a title, an item of a list of tools."""
@@ -170,6 +172,7 @@ def conditions_of(recipe: Recipe, studio: Studio) -> frozenset[str]:
         "scrub": product.name == "scrub",
         "scented": bool(kinds & {"essential oil", "fragrance"}),
         "oily": wet and fat and not lye and "soap base" not in kinds,
+        "animal": any(word in card.key for card in cards for word in _OF_ANIMALS),
         "uncured": lye and product.name == "cold-process soap",
     }
     return frozenset(key for key, holds in said.items() if holds)

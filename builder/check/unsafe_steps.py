@@ -7,9 +7,9 @@ explained is no instruction (`model/clauses.py`).
 import re
 from collections.abc import Iterable, Iterator
 
+from builder.check.figure_words import basis
 from builder.check.statements import Said, Statement, statements_of
 from builder.model.clauses import Clause, clauses_of, explains, is_bare_order, is_order, stands
-from builder.model.figure import Known
 from builder.model.finding import Finding, caution, stop
 from builder.model.studio import Studio
 from builder.model.unsafe_step import UnsafeStep
@@ -67,8 +67,7 @@ def _met(clauses: list[tuple[Clause, Words]], patterns: tuple[WordPattern, ...],
 
 def _finding(statement: Statement, danger: UnsafeStep, clause: Clause, match: re.Match[str], region: str) -> Finding:
     place = statement.sentence.place(clause.begin + match.start(), clause.begin + match.end())
-    memory = ", from memory" if danger.known is Known.MEMORY else ""
-    wrong = f'"{" ".join(match[0].split())}": {danger.key}. {danger.why} ({danger.source.title}{memory})'
+    wrong = f'"{" ".join(match[0].split())}": {danger.key}. {danger.why} ({basis(danger.source, danger.at, danger.known)})'
     if danger.stops_where(region):
         return stop("unsafe-step", place, wrong, danger.instead, about=statement.about)
     return caution("risky-step", place, wrong, danger.instead, about=statement.about)

@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from builder.model.allergy import AllergyWords
 from builder.model.caution import CautionText
+from builder.model.claim import ClaimRules
 from builder.model.container import Container
 from builder.model.figure import Figure, Source
 from builder.model.finding import Acceptance
@@ -117,7 +118,8 @@ class Studio:
     `published` are the dates that the last publication showed. `rosters` are by the key of their class.
     `label_regions` and `allergens` are what lists of ingredients are made by.
     `label_stocks` are keyed by folded name, `languages` by their names; `typefaces` are the two of the labels, `regular` and `bold`.
-    `unsafe_steps` are the dangers that words of a step can bring, `lye_words` the words for lye and raw soap in somebody's hands.
+    `unsafe_steps` are the dangers that words of a step can bring, `lye_words` the words for lye and raw soap in somebody's hands,
+    `claims` those that make a medicine of a cosmetic.
     `allergy_words` say what people mean who write of their allergies.
     `supervision` is the teaching policy with what the studio sets itself in it, and `format_advice` the advice on formats.
     """
@@ -147,6 +149,7 @@ class Studio:
 
     unsafe_steps: tuple[UnsafeStep, ...] = ()
     lye_words: LyeWords = field(default_factory=dict)
+    claims: ClaimRules = field(default_factory=ClaimRules)
     label_regions: Mapping[str, LabelRegion] = field(default_factory=dict)
     allergens: tuple[Allergen, ...] = ()
     allergy_words: tuple[AllergyWords, ...] = ()

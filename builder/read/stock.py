@@ -12,6 +12,7 @@ from typing import TypeVar
 
 from builder.model.allergy import AllergyWords
 from builder.model.caution import CautionText
+from builder.model.claim import ClaimRules
 from builder.model.container import Container
 from builder.model.essential_oil import Constituent
 from builder.model.figure import Figure
@@ -50,7 +51,7 @@ from builder.read.products import read_own_products, read_products, with_own
 from builder.read.sources import read_sources
 from builder.read.teaching import read_format_advice, read_supervision
 from builder.read.text_files import TextFolder
-from builder.read.unsafe_steps import read_lye_words, read_unsafe_steps, read_word_groups
+from builder.read.unsafe_steps import read_claims, read_lye_words, read_unsafe_steps, read_word_groups
 
 T = TypeVar("T")
 _LIMITS = ("usage_limits", "scent_limits")
@@ -80,6 +81,7 @@ class Stock:
     label_warnings: tuple[WarningRule, ...]
     unsafe_steps: Mapping[str, UnsafeStep]
     lye_words: LyeWords
+    claims: ClaimRules
 
 
 @dataclass(frozen=True)
@@ -113,6 +115,7 @@ class _Shipped:
     label_warnings: tuple[WarningRule, ...]
     unsafe_steps: Mapping[str, UnsafeStep]
     lye_words: LyeWords
+    claims: ClaimRules
     shelf: _Shelf
     findings: tuple[Finding, ...]
 
@@ -161,6 +164,7 @@ def read_stock(content: Path, studio: TextFolder) -> Stock:
         label_warnings=shipped.label_warnings,
         unsafe_steps=shipped.unsafe_steps,
         lye_words=shipped.lye_words,
+        claims=shipped.claims,
     )
 
 
@@ -198,6 +202,7 @@ def _shipped(state: _State) -> _Shipped:
     groups = _one(content, "tables/word_groups.yaml", read_word_groups, set())
     steps = _one(content, "tables/unsafe_steps.yaml", lambda placed: read_unsafe_steps(placed, groups, known, findings), set())
     lye_words = _one(content, "tables/lye_words.yaml", lambda placed: read_lye_words(placed, groups, known, findings), set())
+    claims = _one(content, "tables/claims.yaml", lambda placed: {"claims": read_claims(placed, groups, known, findings)}, set())
     constants = _one(content, "constants.yaml", lambda placed: read_constants(placed, known, findings), set())
     return _Shipped(
         known=known,
@@ -211,6 +216,7 @@ def _shipped(state: _State) -> _Shipped:
         label_warnings=read_label_warnings(content, "tables/label_warnings.csv", known),
         unsafe_steps=steps,
         lye_words=lye_words,
+        claims=claims.get("claims", ClaimRules()),
         shelf=_read_shelf(content, "", known, constants),
         findings=tuple(findings),
     )

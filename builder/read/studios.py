@@ -72,6 +72,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         type_heights=drawn_on.type_heights,
         label_warnings=drawn_on.label_warnings,
         lye_words=drawn_on.lye_words,
+        claims=drawn_on.claims,
         unsafe_steps=tuple(drawn_on.unsafe_steps.values()),
         languages=drawn_on.languages,
         other_files=other_files,

@@ -1,5 +1,6 @@
-"""The tables by which prose is judged: groups of words, the dangers that words of a step can bring, words for lye in the hand."""
+"""The tables by which prose is judged: groups of words, the dangers that words of a step can bring, words for lye in the hand, claims."""
 
+from builder.model.claim import Claim, ClaimRules
 from builder.model.finding import Finding
 from builder.model.lye_words import HandledWords
 from builder.model.place import fold
@@ -7,7 +8,9 @@ from builder.model.unsafe_step import UnsafeStep
 from builder.model.word_pattern import Groups, compile_patterns
 from builder.read.fit import Known, fit_each
 from builder.read.placed_yaml import PlacedYaml
-from builder.read.shapes.prose_tables import LyeWordsShape, UnsafeStepShape
+from builder.read.shapes.prose_tables import ClaimShape, LyeWordsShape, UnsafeStepShape
+
+ABOUT_CLAIMS = "<claim talk>"
 
 
 def read_word_groups(placed: PlacedYaml) -> dict[str, tuple[str, ...]]:
@@ -50,3 +53,26 @@ def read_lye_words(placed: PlacedYaml, groups: Groups, known: Known, findings: l
         )
         for key, shape in fit_each(LyeWordsShape, placed, findings, known)
     }
+
+
+def read_claims(placed: PlacedYaml, groups: Groups, known: Known, findings: list[Finding]) -> ClaimRules:
+    """Read the claims of one file; raise PatternError where a pattern names a group that is not there."""
+    claims = tuple(
+        Claim(
+            key=key,
+            says=compile_patterns(shape.says, groups),
+            stops_in=frozenset(shape.stops_in),
+            cautions_in=frozenset(shape.cautions_in),
+            near=compile_patterns(shape.near, groups),
+            unless=compile_patterns(shape.unless, groups),
+            only=frozenset(shape.only),
+            says_no_itself=shape.says_no_itself,
+            why=shape.why,
+            instead=shape.instead,
+            source=shape.source,
+            at=shape.at,
+            known=shape.known,
+        )
+        for key, shape in fit_each(ClaimShape, placed, findings, known)
+    )
+    return ClaimRules(claims, compile_patterns((ABOUT_CLAIMS,), groups))

@@ -7,7 +7,7 @@ from builder.read.shapes.figure import KnownField
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.values import word_of
 
-CONDITIONS = ("lye", "no lye", "unpreserved", "fizz", "wet", "bath", "scrub", "scented", "oily", "uncured")
+CONDITIONS = ("lye", "no lye", "unpreserved", "fizz", "wet", "bath", "scrub", "scented", "oily", "uncured", "animal")
 Kind = Annotated[str, reads(word_of("stop", "caution"))]
 
 
@@ -48,7 +48,7 @@ class ClaimShape(Shape):
     cautions_in: Texts = maybe("cautions in", (), "[Canada]")
     near: Texts = maybe("near", ())
     unless: Texts = maybe("unless", ())
-    only: Texts = maybe("only", ())
+    only: tuple[Annotated[str, reads(word_of(*CONDITIONS))], ...] = maybe("only", ())
     says_no_itself: YesOrNo = maybe("says no itself", False)
     why: Text = needed("why", "why it may not be said, in a sentence")
     instead: Text = needed("instead", "what may be said")

@@ -1,0 +1,62 @@
+"""Claims in sentences as studios write them: each is found with its weight in each region, and what may be said stays silent."""
+
+from pathlib import Path
+
+import pytest
+import yaml
+
+from builder.check.claims import claims_in
+from builder.check.statements import Said, Statement
+from builder.model.place import Place
+from builder.model.prose import sentences_of, value_as_text
+from builder.read import read_studio
+from builder.stock import CONTENT
+
+STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+ROWS = yaml.safe_load((Path(__file__).parent / "claim_sentences.yaml").read_text(encoding="utf-8"))
+REGIONS = ("US", "EU", "UK", "Canada")
+
+
+def claims_of(text, heading="", holds=frozenset()):
+    said = [
+        Statement(one, Said.TEXT, "", "", heading, frozenset(holds)) for one in sentences_of(value_as_text(text, Place("recipes/a.yaml", 1)))
+    ]
+    return {claim.key: claim for statement in said for claim, _, _ in claims_in(statement, STUDIO.claims)}
+
+
+@pytest.mark.parametrize("text", ROWS["fine"])
+def test_what_may_be_said_stays_silent(text):
+    assert claims_of(text) == {}
+
+
+@pytest.mark.parametrize(("text", "wanted"), ROWS["found"].items())
+def test_a_claim_is_found_with_its_weight_in_each_region(text, wanted):
+    found = claims_of(text)
+    for key, weights in wanted.items():
+        assert key in found
+        for region, weight in weights.items():
+            assert found[key].weight_in(region) == weight
+
+
+def test_without_a_region_the_strictest_row_speaks():
+    by_key = {claim.key: claim for claim in STUDIO.claims.claims}
+    assert by_key["sleep, stress and mood"].weight_in("") == "stop"
+    assert by_key["ageing"].weight_in("") == "caution"
+    assert by_key["ageing"].weight_in("UK") is None
+
+
+def test_quoted_words_under_a_heading_about_claims_are_no_claims():
+    assert claims_of('Leave out "heals eczema" and "kills germs".', "What a label may say") == {}
+    assert claims_of('Leave out "heals eczema" and "kills germs".', "Our soaps") != {}
+
+
+def test_what_the_recipe_holds_decides_on_vegan_and_on_no_preservative():
+    assert "vegan with something of an animal" in claims_of("A vegan balm.", holds={"animal"})
+    assert claims_of("A vegan balm.") == {}
+    assert "preservative-free with water" in claims_of("Preservative-free.", holds={"unpreserved"})
+
+
+def test_every_region_of_a_claim_is_one_of_the_label_rules():
+    named = {region for claim in STUDIO.claims.claims for region in (*claim.stops_in, *claim.cautions_in)}
+    assert named == set(REGIONS)
+    assert all(claim.stops_in | claim.cautions_in for claim in STUDIO.claims.claims)
