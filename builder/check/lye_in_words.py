@@ -10,6 +10,7 @@ from builder.model.class_sheet import ClassSheet
 from builder.model.finding import Finding, caution, stop
 from builder.model.lye_words import hazards_said
 from builder.model.studio import Studio
+from builder.model.subject import WholeClass
 
 
 def find_lye_that_nobody_handles(sheet: ClassSheet) -> Iterator[Finding]:
@@ -25,7 +26,7 @@ def find_lye_that_nobody_handles(sheet: ClassSheet) -> Iterator[Finding]:
                 "on lye can hold.",
                 f"Write the step that weighs or pours it, with {{{recipe.lye.alkalis[0].name}}} in braces, into the part of those who do "
                 "it.",
-                about=frozenset({sheet.studio_class.key}),
+                about=frozenset({WholeClass(sheet.studio_class.key)}),
             )
 
 
@@ -43,5 +44,5 @@ def find_raw_soap_denied(studio: Studio) -> Iterator[Finding]:
                     place,
                     f'The heading of "{part.title}" says `no raw soap`, and this puts {what} into the hands of students. The words count.',
                     "Leave `no raw soap` out of the heading, or let the teacher do this step in a part of its own.",
-                    about=frozenset({studio_class.key}),
+                    about=frozenset({WholeClass(studio_class.key)}),
                 )

@@ -17,6 +17,7 @@ from builder.model.prose import Sentence, sentences_of, value_as_text
 from builder.model.recipe import Recipe
 from builder.model.studio import Studio
 from builder.model.studio_class import StudioClass
+from builder.model.subject import Subject, WholeClass
 from builder.model.word_pattern import Words
 
 _CARBONATES = ("sodium bicarbonate", "sodium carbonate")
@@ -38,7 +39,7 @@ class Statement:
     """One sentence. `before` are the sentence before it and the title of its part, `around` all that the part says.
 
     `holds` are the conditions of `unsafe_steps.yaml` that hold for its recipes, `youngest` is the age from which its class is open,
-    `about` the classes that it is about (empty: those that use its file). `heading` is the title of what it stands in.
+    `about` what it is about (empty: what uses its file). `heading` is the title of what it stands in.
     """
 
     sentence: Sentence
@@ -48,7 +49,7 @@ class Statement:
     heading: str = ""
     holds: frozenset[str] = frozenset()
     youngest: int | None = None
-    about: frozenset[str] = frozenset()
+    about: frozenset[Subject] = frozenset()
 
     @cached_property
     def words(self) -> Words:
@@ -81,7 +82,8 @@ def statements_of(studio: Studio) -> Iterator[Statement]:
 def _of_class(studio_class: StudioClass, studio: Studio) -> Iterator[Statement]:
     made = [studio.recipes[make.recipe.text] for make in studio_class.makes if make.recipe.text in studio.recipes]
     holds = frozenset[str]().union(*(conditions_of(recipe, studio) for recipe in made))
-    about, youngest = frozenset({studio_class.key}), studio_class.youngest
+    about: frozenset[Subject] = frozenset({WholeClass(studio_class.key)})
+    youngest = studio_class.youngest
     for key, text in (("title", studio_class.title), ("summary", studio_class.summary), ("for", studio_class.for_whom)):
         said = Said.TITLE if key == "title" else Said.TEXT
         yield from (Statement(one, said, holds=holds, youngest=youngest, about=about) for one in _of_value(text, studio_class.at(key)))
@@ -101,7 +103,7 @@ def _of_class(studio_class: StudioClass, studio: Studio) -> Iterator[Statement]:
         yield from _of_part(part, own, youngest, about)
 
 
-def _of_part(part: Part, holds: frozenset[str], youngest: int | None, about: frozenset[str]) -> Iterator[Statement]:
+def _of_part(part: Part, holds: frozenset[str], youngest: int | None, about: frozenset[Subject]) -> Iterator[Statement]:
     around = " ".join(one.words for one in part.sentences)
     for one in part.title_says:
         yield Statement(one, Said.TITLE, "", around, part.title, holds, youngest, about)
@@ -109,7 +111,7 @@ def _of_part(part: Part, holds: frozenset[str], youngest: int | None, about: fro
 
 
 def _of_blocks(
-    blocks: Iterable[Block], around: str, heading: str, holds: frozenset[str], youngest: int | None, about: frozenset[str]
+    blocks: Iterable[Block], around: str, heading: str, holds: frozenset[str], youngest: int | None, about: frozenset[Subject]
 ) -> Iterator[Statement]:
     before = ""
     for block in blocks:
@@ -144,7 +146,7 @@ def _of_value(text: str, place: Place) -> tuple[Sentence, ...]:
 
 
 def _of_list(
-    items: Iterable[str], place: Place, said: Said, holds: frozenset[str], youngest: int | None, about: frozenset[str] = frozenset()
+    items: Iterable[str], place: Place, said: Said, holds: frozenset[str], youngest: int | None, about: frozenset[Subject] = frozenset()
 ) -> Iterator[Statement]:
     for item in items:
         for one in _of_value(item, place):

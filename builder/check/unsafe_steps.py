@@ -6,12 +6,14 @@ explained is no instruction (`model/clauses.py`).
 
 import re
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 
 from builder.check.figure_words import basis
 from builder.check.statements import Said, Statement, statements_of
 from builder.model.clauses import Clause, clauses_of, explains, is_bare_order, is_order, stands
 from builder.model.finding import Finding, caution, stop
 from builder.model.studio import Studio
+from builder.model.subject import Subject
 from builder.model.unsafe_step import UnsafeStep
 from builder.model.word_pattern import WordPattern, Words, any_in
 
@@ -75,5 +77,5 @@ def _finding(statement: Statement, danger: UnsafeStep, clause: Clause, match: re
 
 def _about_both(one: Finding, other: Finding) -> Finding:
     """Join two findings at one place; one that is about all that use its file stays so."""
-    about = one.about | other.about if one.about and other.about else frozenset[str]()
-    return Finding(one.name, one.weight, one.place, one.wrong, one.remedy, about, one.acceptable)
+    about = one.about | other.about if one.about and other.about else frozenset[Subject]()
+    return replace(one, about=about)

@@ -18,9 +18,8 @@ REGIONS = ("US", "EU", "UK", "Canada")
 
 
 def claims_of(text, heading="", holds=frozenset()):
-    said = [
-        Statement(one, Said.TEXT, "", "", heading, frozenset(holds)) for one in sentences_of(value_as_text(text, Place("recipes/a.yaml", 1)))
-    ]
+    sentences = sentences_of(value_as_text(text, Place("recipes/a.yaml", 1)))
+    said = [Statement(one, Said.TEXT, "", "", heading, frozenset(holds)) for one in sentences]
     return {claim.key: claim for statement in said for claim, _, _ in claims_in(statement, STUDIO.claims)}
 
 
