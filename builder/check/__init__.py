@@ -15,6 +15,7 @@ from builder.check.allergens_not_stated import find_allergens_not_stated
 from builder.check.allergies import find_allergies_met
 from builder.check.amount_for_scale import find_amounts_scales_cannot_weigh
 from builder.check.amounts_of_another_kind import find_amounts_of_another_kind
+from builder.check.amounts_typed import find_amounts_typed
 from builder.check.base_overloaded import find_overloaded_bases
 from builder.check.batch_codes_alike import find_batch_codes_alike
 from builder.check.batches import Batch, BatchFinding, batches_of, nominal_batch, say_once, unite
@@ -251,7 +252,8 @@ def check_sheets(sheets: Iterable[ClassSheet], studio: Studio) -> list[Finding]:
     of_batches = _found(batch for sheet in sheets for batch in batches_of(sheet, studio))
     of_sheets = (finding for sheet in sheets for rule in RULES_ON_SHEETS for finding in rule(sheet))
     of_classes = (found for sheet in sheets for found in find_prices_below_materials(sheet, studio))
-    return [*unite(of_sheets), *say_once(chain(of_batches, of_classes))]
+    of_words = find_amounts_typed(sheets, studio)
+    return [*unite(chain(of_sheets, of_words)), *say_once(chain(of_batches, of_classes))]
 
 
 def check_recipes(sheets: Iterable[BatchSheet], studio: Studio) -> list[Finding]:

@@ -7,6 +7,7 @@ finding with its reason. What is denied, asked or said about claims is none.
 import re
 from collections.abc import Iterator
 
+from builder.check.batches import unite
 from builder.check.figure_words import basis
 from builder.check.statements import Said, Statement, statements_of
 from builder.model.claim import Claim, ClaimRules
@@ -20,14 +21,13 @@ _QUOTED = re.compile(r"[\"\u201c\u201d\u201e][^\"\u201c\u201d\u201e]*[\"\u201c\u
 
 def find_claims(studio: Studio) -> Iterator[Finding]:
     """Look for claims in everything that the studio says; what several classes say in one passage is said once."""
-    said: set[tuple[object, ...]] = set()
-    for statement in statements_of(studio):
-        for claim, clause, match in claims_in(statement, studio.claims):
-            finding = _finding(statement, claim, clause, match, studio.profile.region)
-            key = (finding.name, finding.place, finding.wrong) if finding else ()
-            if finding and key not in said:
-                said.add(key)
-                yield finding
+    region = studio.profile.region
+    found = (
+        _finding(statement, claim, clause, match, region)
+        for statement in statements_of(studio)
+        for claim, clause, match in claims_in(statement, studio.claims)
+    )
+    yield from unite(finding for finding in found if finding)
 
 
 def claims_in(statement: Statement, rules: ClaimRules) -> Iterator[tuple[Claim, Clause, re.Match[str]]]:

@@ -6,14 +6,13 @@ explained is no instruction (`model/clauses.py`).
 
 import re
 from collections.abc import Iterable, Iterator
-from dataclasses import replace
 
+from builder.check.batches import unite
 from builder.check.figure_words import basis
 from builder.check.statements import Said, Statement, statements_of
 from builder.model.clauses import Clause, clauses_of, explains, is_bare_order, is_order, stands
 from builder.model.finding import Finding, caution, stop
 from builder.model.studio import Studio
-from builder.model.subject import Subject
 from builder.model.unsafe_step import UnsafeStep
 from builder.model.word_pattern import WordPattern, Words, any_in
 
@@ -22,14 +21,12 @@ Met = tuple[Clause, re.Match[str]]
 
 def find_unsafe_steps(studio: Studio) -> Iterator[Finding]:
     """Look for every danger in everything that the studio says; what several classes say in one passage is one finding."""
-    found: dict[tuple[object, ...], Finding] = {}
-    for statement in statements_of(studio):
-        for danger, (clause, match) in dangers_in(statement, studio.unsafe_steps):
-            finding = _finding(statement, danger, clause, match, studio.profile.region)
-            key = (finding.name, finding.place, finding.wrong)
-            known = found.get(key)
-            found[key] = finding if known is None else _about_both(known, finding)
-    yield from found.values()
+    region = studio.profile.region
+    yield from unite(
+        _finding(statement, danger, clause, match, region)
+        for statement in statements_of(studio)
+        for danger, (clause, match) in dangers_in(statement, studio.unsafe_steps)
+    )
 
 
 def dangers_in(statement: Statement, dangers: Iterable[UnsafeStep]) -> Iterator[tuple[UnsafeStep, Met]]:
@@ -73,9 +70,3 @@ def _finding(statement: Statement, danger: UnsafeStep, clause: Clause, match: re
     if danger.stops_where(region):
         return stop("unsafe-step", place, wrong, danger.instead, about=statement.about)
     return caution("risky-step", place, wrong, danger.instead, about=statement.about)
-
-
-def _about_both(one: Finding, other: Finding) -> Finding:
-    """Join two findings at one place; one that is about all that use its file stays so."""
-    about = one.about | other.about if one.about and other.about else frozenset[Subject]()
-    return replace(one, about=about)
