@@ -1,4 +1,7 @@
-"""base-overloaded: more oil, liquid or powder in a ready-made base than it takes up, with what students may add."""
+"""base-overloaded: more oil, liquid or powder in a ready-made base than it takes up, with what students may add.
+
+A base of the studio's own whose card says nothing of that is judged by what such bases usually take.
+"""
 
 from collections.abc import Callable, Iterator
 from fractions import Fraction
@@ -41,14 +44,15 @@ def _is_powder(card: Ingredient) -> bool:
 
 
 def _judge(batch: Batch, base: Weighed, counts: Counts, figure: str, what: str, then: str) -> Iterator[BatchFinding]:
-    takes = base.line.ingredient.figure(figure)
+    card = base.line.ingredient
+    takes = card.figure(figure) or batch.constants.get(f"{card.kind} {figure}")
     added = list(_added(batch, base, counts))
     share = sum((one for _, one in added), Fraction(0))
     if takes and share * 100 > takes.highest:
         yield batch.caution(
             "base-overloaded",
             added[0][0],
-            f"{base.line.ingredient.name} takes up {range_of(takes, '%')} of its weight in {what} ({basis_of(takes)}); beyond that {then}.",
+            f"{card.name} takes up {range_of(takes, '%')} of its weight in {what} ({basis_of(takes)}); beyond that {then}.",
             f"Use less, or choose a base that is made with it. {DEFER}",
             f"{batch.name} ({percent(share)})",
         )
