@@ -36,9 +36,9 @@ def subjects_of_file(file: str, studio: Studio) -> frozenset[Subject]:
     stem = splitext(basename(file))[0]
     if folder == "classes" and "/" in rest:
         return frozenset({WholeClass(rest.partition("/")[0])})
-    if folder == "recipes":
+    if folder == "recipes" and file.endswith(".yaml"):
         return frozenset({WholeRecipe(stem)})
-    if folder == "pages":
+    if folder == "pages" and file.endswith(".md"):
         return frozenset({TextPage(stem)})
     if file == "stock.yaml":
         return frozenset({ShoppingList()})

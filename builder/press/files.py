@@ -5,6 +5,7 @@ from collections.abc import Iterable
 from pathlib import Path
 
 from builder.model.document import CopiedFile, Document
+from builder.pictures import clean_picture
 
 
 def write_document(building: Path, document: Document, content: str | bytes) -> None:
@@ -18,12 +19,15 @@ def write_document(building: Path, document: Document, content: str | bytes) -> 
 
 
 def copy_file(building: Path, copied: CopiedFile, origins: Iterable[Path]) -> None:
-    """Copy one file; of several origins the first that has it counts."""
+    """Copy one file; of several origins the first that has it counts. A picture of the studio is made anew, without what it tells."""
     sources = [_inside(origin, Path(copied.source)) for origin in origins]
     source = next((source for source in sources if source.is_file()), sources[-1])
     target = _inside(building, Path(copied.folder, copied.path))
     target.parent.mkdir(parents=True, exist_ok=True)
-    shutil.copyfile(source, target)
+    if copied.origin == "studio":
+        target.write_bytes(clean_picture(source.read_bytes(), source.suffix).data)
+    else:
+        shutil.copyfile(source, target)
 
 
 def _inside(folder: Path, path: Path) -> Path:

@@ -16,6 +16,7 @@ from functools import cache
 from importlib import metadata
 from pathlib import Path
 
+from builder import pictures
 from builder.model.document import Document
 from builder.press.fonts import FACES, PACKAGES, font_file
 
@@ -114,8 +115,11 @@ def sum_of_file(file: Path) -> str:
 
 @cache
 def engine_sum(libraries: tuple[str, ...]) -> str:
-    """Give the sum of all that makes PDFs: this stage, the engine and what it requires, Python, the fonts, and the system's libraries."""
-    code = (sum_of(file.read_bytes()) for file in sorted(Path(__file__).parent.glob("*.py")))
+    """Give the sum of all that makes PDFs.
+
+    That is this stage, what cleans pictures, the engine and what it requires, Python, the fonts, and the system's libraries.
+    """
+    code = (sum_of(file.read_bytes()) for file in [Path(pictures.__file__), *sorted(Path(__file__).parent.glob("*.py"))])
     fonts = (sum_of_file(font_file(family, cut)) for family in PACKAGES for cut, _, _ in FACES)
     return sum_of("\n".join((sys.version, zlib.ZLIB_RUNTIME_VERSION, *libraries, *sorted(_versions(ENGINE)), *code, *fonts)).encode())
 

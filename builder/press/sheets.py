@@ -15,6 +15,7 @@ from typing import Any
 from urllib.request import url2pathname
 
 from builder.model.document import Document
+from builder.pictures import clean_picture
 from builder.press.drawn_once import draw_once
 from builder.press.fonts import font_faces, font_folders
 from builder.press.kept import PressedSheet, style_file, sum_of_file
@@ -117,8 +118,11 @@ class Engine:
 
 
 def _local_fetcher(roots: dict[str, Path], opened: dict[str, str]) -> Any:
-    """Give a fetcher that opens files of these folders and nothing else, no network and no other file, and notes each in `opened`."""
-    from weasyprint.urls import URLFetcher
+    """Give a fetcher that opens files of these folders and nothing else, no network and no other file, and notes each in `opened`.
+
+    Of the studio's pictures it gives what is published of them.
+    """
+    from weasyprint.urls import URLFetcher, URLFetcherResponse
 
     class LocalFetcher(URLFetcher):  # type: ignore[misc]
         def fetch(self, url: str, headers: dict[str, str] | None = None) -> Any:
@@ -127,6 +131,9 @@ def _local_fetcher(roots: dict[str, Path], opened: dict[str, str]) -> Any:
             if not url.startswith("file:") or not names:
                 raise ValueError("only files of the studio folder can be shown")
             opened[names[0]] = sum_of_file(path)
+            if names[0].startswith("studio/"):
+                # An address of a file would be opened once more by the engine, and go into the sheet as the camera wrote it.
+                return URLFetcherResponse(f"picture:{names[0]}", clean_picture(path.read_bytes(), path.suffix).data)
             return super().fetch(url, headers)
 
     return LocalFetcher()

@@ -16,6 +16,7 @@ from builder.model.supply import Supply
 from builder.read.in_stock import read_in_stock
 from builder.read.lessons import read_lesson
 from builder.read.pages import read_page
+from builder.read.pictures import find_faulty_pictures
 from builder.read.placed_yaml import read_yaml_file
 from builder.read.profiles import read_profile
 from builder.read.recipes import read_recipe
@@ -153,8 +154,9 @@ def _stems(names: Iterable[str]) -> frozenset[str]:
 def _pictures(studio: TextFolder) -> tuple[frozenset[str], frozenset[str]]:
     """Give the pictures beside what is read, and the files there that are none."""
     names = [name for name in studio.walk() if name.partition("/")[0] in _OURS]
-    pictures = frozenset(name for name in names if name.endswith(PICTURE_ENDINGS) and studio.is_sound(name))
-    return pictures, frozenset(names) - pictures
+    pictures = [name for name in names if name.endswith(PICTURE_ENDINGS) and studio.is_sound(name)]
+    studio.findings.extend(find_faulty_pictures(studio, pictures))
+    return frozenset(pictures), frozenset(names) - frozenset(pictures)
 
 
 def _not_used(studio: TextFolder) -> list[Finding]:
