@@ -219,7 +219,7 @@ def test_a_link_to_a_folder_elsewhere(studio, tmp_path):
 
 
 def test_a_picture_elsewhere(studio, tmp_path):
-    (tmp_path / "bottle.svg").write_text("<svg/>", encoding="utf-8")
+    (tmp_path / "bottle.svg").write_text("<svg xmlns='http://www.w3.org/2000/svg'/>", encoding="utf-8")
     (studio / "classes" / "one-bar" / "bottle.svg").symlink_to(tmp_path / "bottle.svg")
     assert "classes/one-bar/bottle.svg: file-outside-studio (stop)" in found(studio)
 

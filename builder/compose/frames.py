@@ -1,5 +1,6 @@
 """The frames of an edition's documents: head, menu, sender."""
 
+from collections.abc import Callable
 from urllib.parse import quote
 
 from builder.compose import addresses
@@ -7,16 +8,17 @@ from builder.compose.addresses import Address
 from builder.compose.edition import Edition
 from builder.compose.views.frame import Link, PageFrame, Sender, SheetFrame
 from builder.model.document import Folder
+from builder.model.outward import outward, telephone_link
 
 SCREEN_STYLES = ("tokens.css", "words.css", "screen.css")
 PAPER_STYLES = ("tokens.css", "words.css", "paper.css")
-CONTACT_LINKS = {"email": "mailto:{}", "phone": "tel:{}", "web": "{}"}
+CONTACT_LINKS: dict[str, Callable[[str], str]] = {"email": "mailto:{}".format, "phone": telephone_link, "web": str}
 
 
 def page_frame(edition: Edition, here: Address, title: str, description: str) -> PageFrame:
     """Give the frame of a page; the studio's name ends its title."""
     profile = edition.studio.profile
-    public = profile.public_address.rstrip("/")
+    public = outward(profile.public_address.rstrip("/"))
     is_public = here.folder is Folder.SITE
     full_title = title if title == profile.name else f"{title}, {profile.name}"
     canonical = f"{public}/{quote(here.path)}" if public and is_public else ""
@@ -36,11 +38,7 @@ def sheet_frame(edition: Edition, title: str, description: str) -> SheetFrame:
 def sender(edition: Edition) -> Sender:
     """Give the studio as the sender of its documents."""
     profile = edition.studio.profile
-    contacts = tuple(
-        Link(CONTACT_LINKS[kind].format(text.replace(" ", "") if kind == "phone" else text), text)
-        for kind, text in profile.contact.items()
-        if kind in CONTACT_LINKS
-    )
+    contacts = tuple(Link(outward(CONTACT_LINKS[kind](text)), text) for kind, text in profile.contact.items() if kind in CONTACT_LINKS)
     return Sender(profile.name, profile.tagline, profile.address, contacts)
 
 

@@ -14,6 +14,7 @@ from builder.compose.mentions import class_amount, home_amount
 from builder.compose.wording import keep_together
 from builder.model.batch_sheet import BatchSheet
 from builder.model.lesson import Block, CautionHere, LinkHole, Mention, PictureHole, Piece, Prose, Steps
+from builder.model.outward import outward
 from builder.model.place import Name
 
 
@@ -68,7 +69,7 @@ def page_filling(edition: Edition, here: Address, folder: str, *, at_home: bool 
 
 def paper_filling(edition: Edition, folder: str, *, at_home: bool = False) -> Filling:
     """Give the filling of a PDF: pictures by their path in the studio folder, links to the public site or, without one, to the top."""
-    public = edition.studio.profile.public_address.rstrip("/")
+    public = outward(edition.studio.profile.public_address.rstrip("/"))
 
     def link(hole: LinkHole) -> str:
         return f"{public}/{quote(edition.target(hole).path)}" if public else "#top"

@@ -7,6 +7,7 @@ from html import escape
 from builder.model.finding import Finding, caution, stop
 from builder.model.lesson import LinkHole, Mention, PictureHole, Piece
 from builder.model.nearest import did_you_mean
+from builder.model.outward import is_outward
 from builder.model.place import Name, Place
 from builder.model.prose import RunningText, Sentence, sentences_of
 from builder.read.braces import STANDING_ALONE, divide_brace
@@ -15,7 +16,6 @@ from builder.read.text_error import quoted
 from builder.read.text_lines import TextLines
 
 _FROM_ELSEWHERE = re.compile(r"[a-z][a-z0-9+.-]*:|//|/", re.IGNORECASE)
-_OUTWARD = ("https://", "http://", "mailto:", "#")
 _INWARD = ("page", "class")
 
 
@@ -131,7 +131,7 @@ class PieceWriter:
             self.pieces.append(LinkHole(kind, Name(target, place)))
             self._html(f'"{_title(token)}>')
             return
-        if not address.startswith(_OUTWARD):
+        if not is_outward(address):
             wrong = f'"{address}" is not an address that a page can lead to.'
             remedy = 'Begin it with "https://" or "mailto:", or write "page:NAME" or "class:NAME" for one of your own pages or classes.'
             self._stop("link-unknown-kind", place, wrong, remedy)

@@ -9,6 +9,7 @@ from typing import Any, TypeVar
 from builder.model.durability import Durability, durability_in
 from builder.model.figure import Source
 from builder.model.nearest import did_you_mean
+from builder.model.outward import is_mail_address, is_web_address
 from builder.model.place import fold
 from builder.model.product import Product
 from builder.model.studio import ANY
@@ -18,7 +19,6 @@ E = TypeVar("E", bound=StrEnum)
 _DATE = re.compile(r"(\d{4})-(\d\d)-(\d\d)(?:[ T](\d\d):(\d\d))?", re.ASCII)
 # Wide on purpose: what lies outside is a slip of the pen.
 YEARS = range(1900, 3000)
-_WEB_ADDRESS = re.compile(r"https?://[^\s/]+\.[^\s]+")
 
 
 def text_of(given: object) -> str:
@@ -138,9 +138,16 @@ def parse_currency(text: str) -> str:
     return text
 
 
+def parse_mail_address(text: str) -> str:
+    """Read an address for electronic mail."""
+    if not is_mail_address(text):
+        raise TextError("mail-address-unreadable", f"{quoted(text)} is no mail address.", 'Write it as in "hello@example.org".')
+    return text
+
+
 def parse_web_address(text: str) -> str:
     """Read the address of a web page."""
-    if not _WEB_ADDRESS.fullmatch(text):
+    if not is_web_address(text):
         raise TextError(
             "web-address-unreadable", f"{quoted(text)} is not a web address.", 'Write it in full, for example "https://example.org".'
         )

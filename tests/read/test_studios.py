@@ -96,7 +96,7 @@ dates:
   - {on: 2027-04-03}
 """,
     "classes/first-bar/lesson.md": "# A first bar\n\nSoap.\n\n## Melt (students, 15 min)\n\n{passage: tare}\n\n1. Melt {moonseed oil}.\n",
-    "classes/first-bar/bar.svg": "<svg/>",
+    "classes/first-bar/bar.svg": "<svg xmlns='http://www.w3.org/2000/svg'/>",
     "pages/welcome.md": "# Welcome\n\nCome in.\n",
 }
 
@@ -408,7 +408,9 @@ def test_a_class_needs_both_of_its_files(build):
 
 
 def test_names_of_files_stand_in_addresses(build):
-    _, findings = build({"pages/How Classes Work.md": "# How\n", "classes/first-bar/Bar_2.svg": "<svg/>"})
+    _, findings = build(
+        {"pages/How Classes Work.md": "# How\n", "classes/first-bar/Bar_2.svg": "<svg xmlns='http://www.w3.org/2000/svg'/>"}
+    )
     assert names(findings) == ["file-name-not-plain", "file-name-not-plain"]
     assert '"how-classes-work"' in findings[0].remedy
 

@@ -64,6 +64,7 @@ DateOrDates = Annotated[tuple[Date, ...], NOT_EMPTY, BeforeValidator(_one_as_lis
 Day = Annotated[str, reads(values.parse_day)]
 Currency = Annotated[str, reads(values.parse_currency)]
 WebAddress = Annotated[str, reads(values.parse_web_address)]
+MailAddress = Annotated[str, reads(values.parse_mail_address)]
 
 AllergenFamilies = tuple[Annotated[str, reads(values.word_of(*ALLERGENS))], ...]
 

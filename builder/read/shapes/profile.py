@@ -4,7 +4,7 @@ from typing import Annotated, Self
 
 from pydantic import model_validator
 
-from builder.read.shapes.fields import NOT_EMPTY, Currency, Division, Text, Texts, WebAddress, Weight, YesOrNo, reads
+from builder.read.shapes.fields import NOT_EMPTY, Currency, Division, MailAddress, Text, Texts, WebAddress, Weight, YesOrNo, reads
 from builder.read.shapes.labels import StudioLabelsShape
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.shapes.teaching import PolicyShape
@@ -35,9 +35,9 @@ class ScaleShape(Shape):
 class ContactShape(Shape):
     """How to reach the studio; at least one of the three."""
 
-    email: Text | None = maybe("email")
+    email: MailAddress | None = maybe("email", example="hello@example.org")
     phone: Text | None = maybe("phone")
-    web: Text | None = maybe("web")
+    web: WebAddress | None = maybe("web", example="https://example.org")
 
     @model_validator(mode="after")
     def _leads_somewhere(self) -> Self:
