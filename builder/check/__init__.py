@@ -53,6 +53,7 @@ from builder.check.label_sheets import find_first_labels_off_the_sheet, find_unf
 from builder.check.label_too_small import find_labels_too_small
 from builder.check.label_unsaid import find_what_labels_leave_unsaid
 from builder.check.label_untranslated import find_labels_untranslated
+from builder.check.lesson_heat import find_heat_that_cannot_be
 from builder.check.letters_not_in_font import find_letters_not_in_font
 from builder.check.links_broken import find_broken_links
 from builder.check.lye_by_weight import find_lye_weights_out_of_place
@@ -193,6 +194,7 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
 RULES_ON_SHEETS: tuple[Callable[[ClassSheet], Iterator[Finding]], ...] = (
     find_formats_that_differ,
     find_staff_missing,
+    find_heat_that_cannot_be,
     find_supervision_wanting,
     find_weighing_unsettled,
     find_lye_mistaken,

@@ -15,6 +15,7 @@ from builder.model.studio_class import ClassDate, Format, HomeSize, Make, Studio
 from builder.model.subject import OneDate, WholeClass
 from builder.model.supervision import Supervision
 from builder.model.teaching import Teaching
+from builder.model.warmth import CooledTooSoon, MixedTooCool
 from builder.model.weighing_plan import WeighingPlan, group_that_does
 
 
@@ -127,7 +128,8 @@ class ClassSheet:
 
     `cost` is None where the studio lists no supplies.
     `guests` are those on its roster, `waiting` those of it who wait for a seat. Only what stays in the studio may see them
-    (`without_names`). `after` is what the staff do when the students have gone.
+    (`without_names`). `after` is what the staff do when the students have gone, `heat` what steps say of
+    it that cannot be.
     """
 
     studio_class: StudioClass
@@ -146,6 +148,7 @@ class ClassSheet:
     guests: tuple[Guest, ...] = ()
     waiting: tuple[Guest, ...] = ()
     after: tuple[StaffPart, ...] = ()
+    heat: tuple[MixedTooCool | CooledTooSoon, ...] = ()
 
     @property
     def subject(self) -> WholeClass | OneDate:

@@ -1,7 +1,9 @@
 """What is warm: a mass with its specific heat and its temperature; and how long a vessel takes to cool, as bounds."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
+
+from builder.model.place import NOWHERE, Place
 
 
 @dataclass(frozen=True)
@@ -44,3 +46,33 @@ class CoolsTo:
     what: str
     in_air: Cooling
     in_water: Cooling
+
+
+@dataclass(frozen=True)
+class MixedTooCool:
+    """Cool oils poured into melted fats: what a step says that comes of it, and what does, in degC.
+
+    `hot` and `cold` are in grams. `low` and `high` are what mixing gives, `set` the most it can be if what may set does; the melted fats
+    would have to be at `needed`.
+    """
+
+    says: Fraction
+    hot: Fraction
+    cold: Fraction
+    low: Fraction
+    high: Fraction
+    set: Fraction
+    needed: Fraction
+    place: Place = field(default=NOWHERE, compare=False)
+
+
+@dataclass(frozen=True)
+class CooledTooSoon:
+    """A step that wants the lye or the batch (`what`) at `ends` degC, `given` minutes at most after it was hot; it takes the `least`."""
+
+    what: str
+    ends: Fraction
+    given: int
+    least: Fraction
+    in_water: bool
+    place: Place = field(default=NOWHERE, compare=False)

@@ -3,7 +3,7 @@
 from math import ceil
 
 from builder.model.class_sheet import ClassSheet, MadeSheet, Needed, PlannedBatch
-from builder.model.clock import after_of, ahead_of, on_the_clock
+from builder.model.clock import TimedPart, after_of, ahead_of, on_the_clock
 from builder.model.quantity import NO_MASS, Mass
 from builder.model.roster import Guest
 from builder.model.studio import Studio
@@ -11,6 +11,8 @@ from builder.model.studio_class import ClassDate, Make, StudioClass
 from builder.reckon.class_batches import ClassBatches
 from builder.reckon.finishes import reckon_finishes
 from builder.reckon.guests import Filling, reckon_choices, reckon_guests
+from builder.reckon.handling import batch_of
+from builder.reckon.lesson_heat import HeatSaid, reckon_lesson_heat
 from builder.reckon.preparation import reckon_preparation
 from builder.reckon.supervision import reckon_supervision
 from builder.reckon.teaching import reckon_teaching
@@ -50,7 +52,14 @@ def _on_date(studio: Studio, studio_class: StudioClass, batches: ClassBatches, d
         supervision=supervision,
         preparation=reckon_preparation(studio_class, made, students, supervision, teaching),
         weighing=reckon_weighing(studio, studio_class, made, groups),
+        heat=_heat(studio, studio_class, made, timeline),
     )
+
+
+def _heat(studio: Studio, studio_class: StudioClass, made: tuple[MadeSheet, ...], timeline: tuple[TimedPart, ...]) -> tuple[HeatSaid, ...]:
+    parts = studio_class.lesson.parts
+    own = {id(one.batch): [part for part in parts if batch_of(made, part) is one.batch] for one in made}
+    return tuple(found for one in made for found in reckon_lesson_heat(studio, one.batch, own[id(one.batch)], timeline))
 
 
 def _made(make: Make, students: int, groups: int, batches: ClassBatches, guests: tuple[Guest, ...], water: str) -> MadeSheet:

@@ -1,0 +1,31 @@
+"""The sound twin of each finding on the heat of a lesson is silent."""
+
+import pytest
+
+from tests.test_findings import FINDINGS, check, lay_out
+
+TWINS = {
+    "mixed-too-cool": [
+        ("The pot is now at 40 °C.", "Warm the pot to 40 °C."),
+        ("The pot is now at 40 °C.", "The pot is now at about 25 °C."),
+        ("and melt it.", "and heat it to 85 °C."),
+    ],
+    "cooled-too-soon": [
+        ("Let it cool to 35 °C.", "Stand the jug in cold water, and let it cool to 35 °C."),
+        ("Let it cool to 35 °C.", "Let it cool."),
+        ("(teacher, 5 min)", "(teacher, 45 min)"),
+    ],
+    "cooled-too-soon--emulsion": [
+        ("Pour one into the other and blend.", "Pour one into the other and blend, with the jug in a basin of cold water."),
+        ("Mix and fill (together, 30 min)", "Mix and fill (together, 120 min)"),
+    ],
+}
+
+
+@pytest.mark.parametrize(("name", "old", "new"), [(name, *pair) for name, pairs in TWINS.items() for pair in pairs])
+def test_the_mended_lesson_is_silent(name, old, new, tmp_path):
+    studio = tmp_path / "studio"
+    lay_out(FINDINGS / name, studio)
+    (lesson,) = (path for path in studio.rglob("lesson.md") if old in path.read_text(encoding="utf-8"))
+    lesson.write_text(lesson.read_text(encoding="utf-8").replace(old, new, 1), encoding="utf-8")
+    assert name.split("--")[0] not in check(studio)[2]
