@@ -97,6 +97,7 @@ from builder.check.supply_unknown import find_unknown_supplies
 from builder.check.supply_weight_unknown import find_supplies_without_weight
 from builder.check.time_does_not_fit import find_times_that_do_not_fit
 from builder.check.too_rough import find_grains_too_rough
+from builder.check.typed_facts import find_typed_facts_that_differ
 from builder.check.units_left_over import find_units_left_over
 from builder.check.unknown_ingredient import find_unknown_ingredients
 from builder.check.unknown_recipe import find_unknown_recipes
@@ -195,6 +196,7 @@ RULES_ON_SHEETS: tuple[Callable[[ClassSheet], Iterator[Finding]], ...] = (
     find_formats_that_differ,
     find_staff_missing,
     find_heat_that_cannot_be,
+    find_typed_facts_that_differ,
     find_supervision_wanting,
     find_weighing_unsettled,
     find_lye_mistaken,

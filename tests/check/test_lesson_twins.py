@@ -1,4 +1,4 @@
-"""The sound twin of each finding on the heat of a lesson is silent."""
+"""The sound twin of each finding on what a lesson says of heat, volumes and counts is silent."""
 
 import pytest
 
@@ -19,6 +19,10 @@ TWINS = {
         ("Pour one into the other and blend.", "Pour one into the other and blend, with the jug in a basin of cold water."),
         ("Mix and fill (together, 30 min)", "Mix and fill (together, 120 min)"),
     ],
+    "typed-fact-differs": [
+        ("Fill 12 bottles in all.", "Fill {each student} bottles in all."),
+        ("(together, 30 min)\n\n1. Pour", "(together, 30 min, class only)\n\n1. Pour"),
+    ],
 }
 
 
@@ -28,4 +32,6 @@ def test_the_mended_lesson_is_silent(name, old, new, tmp_path):
     lay_out(FINDINGS / name, studio)
     (lesson,) = (path for path in studio.rglob("lesson.md") if old in path.read_text(encoding="utf-8"))
     lesson.write_text(lesson.read_text(encoding="utf-8").replace(old, new, 1), encoding="utf-8")
+    for recipe in (studio / "recipes").iterdir():
+        recipe.write_text(recipe.read_text(encoding="utf-8").replace("about 0.5 L", "{volume}"), encoding="utf-8")
     assert name.split("--")[0] not in check(studio)[2]
