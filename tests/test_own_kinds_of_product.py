@@ -85,6 +85,15 @@ def test_a_kind_of_the_same_name_takes_the_place_of_the_stocks(tmp_path):
     assert [one.name for one in findings] == []
 
 
+# A kind that cannot be read is one finding, and its recipes are not faulted for it.
+@pytest.mark.parametrize(
+    "broken", [KINDS.replace("like: [lotion], ", ""), KINDS.replace("contact: leave-on", "contact: leaf-on"), "body mist: 5"]
+)
+def test_a_kind_that_cannot_be_read_is_one_mistake(tmp_path, broken):
+    findings = found(tmp_path, "mist", MIST.format(solubiliser=4), broken)[2]
+    assert {one.place.file for one in findings} == {"shelf/products.yaml"}
+
+
 def test_its_identity_is_told_in_other_languages(tmp_path):
     studio = found(tmp_path, "mist", MIST.format(solubiliser=4))[0]
     french = Language("French", texts={"lotion": "Lotion"})

@@ -3,7 +3,7 @@
 from builder.model.figure import Figure
 from builder.model.finding import Finding
 from builder.model.place import Place, fold
-from builder.model.product import Product
+from builder.model.product import CONTACTS, Product
 from builder.read.fit import Known, fit_each
 from builder.read.placed_yaml import PlacedYaml
 from builder.read.shapes.stock import OwnProductShape, ProductShape, UsualPhShape
@@ -15,14 +15,27 @@ def read_products(placed: PlacedYaml, known: Known, findings: list[Finding]) -> 
 
 
 def read_own_products(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, Product]:
-    """Read a studio's own kinds, keyed by their names; each says which kinds of the stock it is like."""
-    return {name: _product(name, shape, placed.key_place(name)) for name, shape in fit_each(OwnProductShape, placed, findings, known)}
+    """Read a studio's own kinds, keyed by their names; each says which kinds of the stock it is like.
+
+    What stands in place of one that cannot be read keeps its recipes from being faulted for it; the finding holds everything back.
+    """
+    made = {name: _product(name, shape, placed.key_place(name)) for name, shape in fit_each(OwnProductShape, placed, findings, known)}
+    unread = [name for name in placed.data if name not in made] if isinstance(placed.data, dict) else []
+    return {**made, **{name: _stand_in(name, placed.at(name), placed.key_place(name)) for name in unread}}
 
 
 def with_own(stock: dict[str, Product], own: dict[str, Product]) -> dict[str, Product]:
     """Give the kinds of the stock and the studio's own, which take the place of those of the same name."""
     taken = {fold(name) for name in own}
     return {**{name: product for name, product in stock.items() if fold(name) not in taken}, **own}
+
+
+def _stand_in(name: str, data: object, place: Place) -> Product:
+    """Give a kind of product with what of it can be told, the stricter where it cannot."""
+    said = data if isinstance(data, dict) else {}
+    contact = said.get("contact")
+    made_with_lye = str(said.get("made with lye")).casefold() == "yes"
+    return Product(name, name, contact if contact in CONTACTS else "leave-on", made_with_lye, "weight", place=place)
 
 
 def _product(name: str, shape: ProductShape, place: Place) -> Product:
