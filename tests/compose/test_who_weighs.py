@@ -15,6 +15,7 @@ from builder.compose.teacher_sheets import compose_teacher_sheet
 from builder.compose.templates import Templates
 from builder.model.studio_class import BatchFor, Format
 from builder.model.weighing_plan import FoundAs, Weigher
+from builder.pipeline import check
 from builder.read import read_studio
 from builder.reckon import reckon_classes
 from builder.stock import CONTENT, LAYOUTS
@@ -41,7 +42,7 @@ SOAP = """
 
 1. Stir {{lye}} of sodium hydroxide into {{lye water}} of water.
 
-## Make soap (students, 60 min)
+## Make soap (students, 30 min)
 
 1. Weigh {{olive oil}} of olive oil and {{coconut oil}} of coconut oil.
 2. Pour {{lye solution}} of the lye into the oils.
@@ -77,11 +78,20 @@ def number(mass):
 
 
 @pytest.fixture(scope="module")
-def made_up(tmp_path_factory):
+def made_up_folder(tmp_path_factory):
     folder = tmp_path_factory.mktemp("weighing") / "studio"
     for key, (recipe, batch, lesson) in MADE_UP.items():
         write_class(folder, key, recipe, BatchFor(f"one for {'the' if batch == 'class' else 'each'} {batch}"), lesson)
-    return edition_of(folder)
+    return folder
+
+
+@pytest.fixture(scope="module")
+def made_up(made_up_folder):
+    return edition_of(made_up_folder)
+
+
+def test_sound_classes_are_silent(made_up_folder):
+    assert [finding.wrong for finding in check(made_up_folder, on=TODAY).findings if finding.stops] == []
 
 
 def edition_of(folder):
