@@ -11,7 +11,8 @@ from builder.pipeline import check
 from tests.findings_studio import write_class
 
 KINDS = """
-body mist: {identity: Body mist, contact: leave-on, made with lye: no, declared by: volume, like: [lotion], usual pH: {low: 4.5, high: 6},
+body mist: {identity: Body mist, contact: leave-on, made with lye: no, declared by: volume, like: [lotion],
+            usual pH: {low: 4.5, high: 6, measured: as it is, source: common-practice, at: ours as we made it, known: measured},
             translations: {French: Brume pour le corps}}
 eye shadow: {identity: Eye shadow, contact: leave-on, made with lye: no, declared by: weight, like: [balm]}
 """
