@@ -153,10 +153,11 @@ def _purities(lye: LyeResult) -> tuple[str, ...]:
 
 def _purity(purity: Purity) -> str:
     name = sentence(purity.alkali)
+    span = f"{percent(purity.low)} to {percent(purity.high)}" if purity.low != purity.high else percent(purity.low)
     if not purity.assumed:
         basis = f"from {purity.source}" if purity.source else "as the recipe states"
-        return f"{name}: counted as {percent(purity.typical)} pure, {basis}. Compare the label of your pack."
-    span = f"{percent(purity.low)} to {percent(purity.high)}" if purity.low != purity.high else percent(purity.low)
+        ends = f" ({span})" if purity.low != purity.high else ""
+        return f"{name}: counted as {percent(purity.typical)} pure{ends}, {basis}. Compare the label of your pack."
     return (
         f"{name}: counted as {percent(purity.typical)} pure. This is an assumption from {purity.source} ({span}). "
         "Compare the label of your pack; if it says something else, the amounts change."

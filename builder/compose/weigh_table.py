@@ -80,7 +80,8 @@ def _notes(sheet: BatchSheet) -> list[str]:
         )
         for purity in lye.purities:
             basis = f"{'assumed, ' if purity.assumed else ''}from {purity.source}" if purity.source else "as the recipe states"
-            found.append(f"{purity.alkali}: {percent(purity.typical)} hydroxide by weight ({basis}).")
+            ends = f", {percent(purity.low)} to {percent(purity.high)}" if purity.low != purity.high else ""
+            found.append(f"{purity.alkali}: {percent(purity.typical)} hydroxide by weight{ends} ({basis}).")
     return found
 
 

@@ -61,7 +61,8 @@ def purity_of(card: Ingredient, stated: AlkaliShare, *, any_pack: bool = False) 
     """Give the hydroxide by weight: the recipe's own figure, or the card's with its range.
 
     A figure of the stock is an assumption, and is printed as one; a certificate or a measurement on the studio's own card is not.
-    `any_pack`: others buy the pack, so that the range of what is sold counts, and no certificate of the studio's.
+    `any_pack`: others buy the pack, so that the range of what is sold counts, and no certificate of the studio's; a pack such as the
+    studio's own may be bought too, and widens the range where it lies outside.
     """
     published = card.figure_of_any_pack("purity") if any_pack else card.figure("purity")
     if stated.purity is not None and (published is None or not any_pack):
@@ -70,7 +71,10 @@ def purity_of(card: Ingredient, stated: AlkaliShare, *, any_pack: bool = False) 
     figure = published or figure_of(card, "purity")
     assumed = figure.known not in (Known.SUPPLIER, Known.MEASURED)
     low, high = figure.low / 100, min(figure.highest / 100, Fraction(1))
-    return Purity(card.name, low, (low + high) / 2, high, f"{figure.source.title}, {figure.at}", assumed)
+    typical = (low + high) / 2
+    if stated.purity is not None:
+        low, high = min(low, stated.purity.low), max(high, stated.purity.high)
+    return Purity(card.name, low, typical, high, f"{figure.source.title}, {figure.at}", assumed)
 
 
 def lye_basis(

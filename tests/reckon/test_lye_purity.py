@@ -54,3 +54,9 @@ def test_at_home_a_card_with_the_certificate_of_the_studio_gives_way_to_the_one_
     assert float(superfat(plan, HERE, own).lowest) == pytest.approx(0.05, abs=1e-6)
     assert superfat(plan, AT_HOME, own).lowest == superfat(plan, AT_HOME).lowest
     assert superfat(lye(superfat=5, ready_mixed=share(40)), HERE, own).purities[0].typical == Fraction(99, 100)
+
+
+def test_at_home_a_pack_stronger_than_what_is_usually_sold_may_be_the_studio_s_own():
+    weak = card("sodium hydroxide", CountsAs.ALKALI, molar_mass=NAOH, purity=(88, 92))
+    found = superfat(lye(purity=97, superfat=5), AT_HOME, weak)
+    assert float(found.lowest) == pytest.approx(1 - 0.95 * 97 / 90, abs=1e-6)
