@@ -81,6 +81,7 @@ from builder.check.preservative_fit import find_preservatives_that_do_not_fit
 from builder.check.preservative_ph import find_preservatives_out_of_their_ph
 from builder.check.price_below_materials import find_prices_below_materials
 from builder.check.reach import what_is_held
+from builder.check.responsible_person import find_responsible_persons_outside
 from builder.check.roster_choices import find_roster_choices_unknown
 from builder.check.roster_people import find_roster_people_out_of_place
 from builder.check.saponification_far_off import find_saponification_far_off
@@ -188,6 +189,7 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_times_after_opening_missing,
     find_contents_by_weight,
     find_keeps_missing,
+    find_responsible_persons_outside,
     find_letters_not_in_font,
     find_unclear_reasons,
 )

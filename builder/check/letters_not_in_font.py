@@ -51,7 +51,14 @@ def _texts(studio: Studio) -> Iterator[tuple[str, Place]]:
 
 
 def _of_profile(profile: Profile) -> Iterator[tuple[str, Place]]:
-    lists = {"address": profile.address, "contact": profile.contact.values(), "emergency": profile.emergency.values()}
+    who = profile.responsible
+    answers = (who.name, *who.address) if who else ()
+    lists = {
+        "address": profile.address,
+        "responsible person": answers,
+        "contact": profile.contact.values(),
+        "emergency": profile.emergency.values(),
+    }
     yield from _at_keys({"name": [profile.name], "tagline": [profile.tagline], "teacher": [profile.teacher], **lists}, profile.at)
 
 

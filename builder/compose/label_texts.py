@@ -83,11 +83,19 @@ def label_text(studio: Studio, sheet: ClassSheet, made: MadeSheet, filled: Batch
                 _ingredients(studio, variant, colon),
                 *(_using(studio, filled, variant, language) for language in languages),
                 _keeping(studio, filled, made_on, locale),
-                (Run(f"{said(languages, 'made at')} {maker(profile)}. {sentences(languages, 'not for sale')}"),),
+                (Run(f"{said(languages, 'made at')} {_who_answers(profile, languages)} {sentences(languages, 'not for sale')}"),),
             )
             if any(run.text or run.blank for run in paragraph)
         ),
     )
+
+
+def _who_answers(profile: Profile, languages: tuple[Language, ...]) -> str:
+    """Give who made it, and who answers for it where that is somebody else."""
+    who = profile.responsible
+    if who is None:
+        return f"{maker(profile)}."
+    return f"{maker(profile)}. {said(languages, 'responsible person')}{colon_of(languages)} {', '.join((who.name, *who.address))}."
 
 
 def maker(profile: Profile) -> str:

@@ -59,6 +59,15 @@ class Scale:
 
 
 @dataclass(frozen=True)
+class Responsible:
+    """Who answers for the products where a region wants somebody inside it: a name and an address, which ends with the country."""
+
+    name: str
+    address: tuple[str, ...]
+    place: Place = field(default=NOWHERE, compare=False)
+
+
+@dataclass(frozen=True)
 class Profile:
     """What studio.yaml says of the studio itself."""
 
@@ -70,6 +79,7 @@ class Profile:
     paper: str
     scales: tuple[Scale, ...]
     home_scales: tuple[Scale, ...]
+    responsible: Responsible | None = None
     tagline: str = ""
     teacher: str = ""
     public_address: str = ""

@@ -14,7 +14,7 @@ from pydantic import ValidationError
 
 from builder.model.finding import Finding, stop
 from builder.model.place import Place
-from builder.model.studio import Profile, Scale
+from builder.model.studio import Profile, Responsible, Scale
 from builder.model.supervision import OwnNumbers
 from builder.read.acceptances import make_acceptances
 from builder.read.fit import fit
@@ -56,6 +56,7 @@ def read_profile(placed: PlacedYaml | None, findings: list[Finding]) -> Profile:
         paper=shape.paper,
         scales=scales["scales"],
         home_scales=scales["scales at home"],
+        responsible=_responsible(shape, placed),
         tagline=shape.tagline,
         teacher=shape.teacher,
         public_address=shape.public_address,
@@ -70,6 +71,11 @@ def read_profile(placed: PlacedYaml | None, findings: list[Finding]) -> Profile:
         place=Place(placed.file),
         places=placed.places(),
     )
+
+
+def _responsible(shape: ProfileShape, placed: PlacedYaml) -> Responsible | None:
+    who = shape.responsible_person
+    return Responsible(who.name, who.address, placed.place("responsible person", "name")) if who else None
 
 
 def _what_is_sound(data: object) -> tuple[ProfileShape, frozenset[str]]:

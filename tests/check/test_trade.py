@@ -16,6 +16,7 @@ from tests.test_findings import FINDINGS
 
 TRADE = Path(__file__).parent / "trade"
 SOUND, UNSOUND = (sorted((TRADE / name).glob("*.yaml")) for name in ("sound", "unsound"))
+IN = {"US": "Testham", "EU": "Ireland", "UK": "United Kingdom"}
 CLASS = """title: {name}
 format: demo
 summary: It is made before your eyes.
@@ -62,7 +63,7 @@ def names_found(paths, region, folder):
     """Check a studio that makes each of these recipes in a class of its own; give what is found by recipe, with its words."""
     studio = (FINDINGS / "_sound" / "studio.yaml").read_text(encoding="utf-8")
     folder.mkdir()
-    (folder / "studio.yaml").write_text(studio.replace("region: US", f"region: {region}"), encoding="utf-8")
+    (folder / "studio.yaml").write_text(studio.replace("region: US", f"region: {region}").replace("Testham", IN[region]), encoding="utf-8")
     (folder / "shelf" / "ingredients").mkdir(parents=True)
     (folder / "shelf" / "ingredients" / "our-clear-base.yaml").write_text(_CLEAR_BASE, encoding="utf-8")
     (folder / "recipes").mkdir()

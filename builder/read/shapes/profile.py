@@ -54,10 +54,20 @@ class EmergencyShape(Shape):
     poison_centre: Text | None = maybe("poison centre")
 
 
+class ResponsibleShape(Shape):
+    """Who answers for the products inside the region."""
+
+    name: Text = needed("name", "The name of a person or a firm")
+    address: Annotated[Texts, NOT_EMPTY] = needed("address", "[2 Example Street, Example Town, Ireland]")
+
+
 class ProfileShape(Shape):
     """What `studio.yaml` says of the studio."""
 
     name: Text = needed("name", "The name on your door")
+    responsible_person: ResponsibleShape | None = maybe(
+        "responsible person", example="{name: A name, address: [2 Example Street, Example Town, Ireland]}"
+    )
     tagline: Text = maybe("tagline", "")
     teacher: Text = maybe("teacher", "")
     address: Annotated[Texts, NOT_EMPTY] = needed("address", "[1 Example Street, Example Town]")

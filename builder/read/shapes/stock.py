@@ -140,6 +140,7 @@ class LabelRegionShape(Shape):
     may_contain: RegionRuleShape = needed("may contain")
     allergens: RegionRuleShape = needed("allergens")
     nano: RegionRuleShape = needed("nano")
+    responsible_person: RegionRuleShape = needed("responsible person")
     with_little_room: RegionRuleShape = needed("with little room")
     soap: RegionRuleShape | None = maybe("soap")
 
@@ -158,6 +159,7 @@ class LanguageWordsShape(Shape):
     keeps: Text = needed("keeps", "keeps")
     once_opened: Text = needed("once opened", "Once opened, good for")
     made_at: Text = needed("made at", "Made at")
+    responsible_person: Text = needed("responsible person", "Responsible person")
     not_for_sale: Text = needed("not for sale", "Not tested for sale.")
 
 
