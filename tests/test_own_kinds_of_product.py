@@ -88,7 +88,7 @@ def test_a_kind_of_the_same_name_takes_the_place_of_the_stocks(tmp_path):
 
 # A kind that cannot be read is one finding, and its recipes are not faulted for it.
 @pytest.mark.parametrize(
-    "broken", [KINDS.replace("like: [lotion], ", ""), KINDS.replace("contact: leave-on", "contact: leaf-on"), "body mist: 5"]
+    "broken", [KINDS.replace("like: [lotion],", ""), KINDS.replace("contact: leave-on", "contact: leaf-on"), "body mist: 5"]
 )
 def test_a_kind_that_cannot_be_read_is_one_mistake(tmp_path, broken):
     findings = found(tmp_path, "mist", MIST.format(solubiliser=4), broken)[2]
