@@ -37,12 +37,8 @@ def claims_in(statement: Statement, rules: ClaimRules) -> Iterator[tuple[Claim, 
     clauses = [(clause, Words(clause.words)) for clause in clauses_of(statement.sentence)]
     talks = any_in(rules.about_claims, Words(statement.heading)) or "label" in statement.heading.casefold()
     for claim in rules.claims:
-        if not claim.only <= statement.holds or any_in(claim.unless, statement.words):
-            continue
-        if claim.near and not any_in(claim.near, statement.words):
-            continue
-        met = next(_met(claim, clauses, without_quotes=talks), None)
-        if met:
+        met = next(_met(claim, clauses, without_quotes=talks), None) if claim.only <= statement.holds else None
+        if met and not any_in(claim.unless, statement.words) and (not claim.near or any_in(claim.near, statement.words)):
             yield claim, *met
 
 

@@ -40,20 +40,24 @@ def dangers_in(statement: Statement, dangers: Iterable[UnsafeStep]) -> Iterator[
     orders = statement.said is not Said.TEXT or is_order(statement.sentence)
     for danger in dangers:
         patterns = danger.in_tools if statement.said is Said.TOOL else danger.says
-        if not patterns or not (orders or danger.told) or not _holds(danger, statement):
+        if not patterns or not (orders or danger.told) or not _concerns(danger, statement):
             continue
         met = next(_met(told if danger.told else ordered, patterns, danger), None)
-        if met and not any_in(danger.unless, statement.words):
+        if met and _holds(danger, statement):
             yield danger, met
 
 
+def _concerns(danger: UnsafeStep, statement: Statement) -> bool:
+    """Say whether a danger is one of the recipe that a statement speaks of, and of the age of those who come."""
+    young = danger.younger_than is None or (statement.youngest is not None and statement.youngest < danger.younger_than)
+    return young and danger.only <= statement.holds
+
+
 def _holds(danger: UnsafeStep, statement: Statement) -> bool:
-    if not danger.only <= statement.holds:
-        return False
-    if danger.younger_than is not None and (statement.youngest is None or statement.youngest >= danger.younger_than):
-        return False
+    """Say whether what stands around a match leaves it a danger."""
     near = not danger.near or statement.said is Said.TOOL or any_in(danger.near, statement.near)
-    return near and not (danger.part_lacks and any_in(danger.part_lacks, statement.part))
+    lacks = not danger.part_lacks or not any_in(danger.part_lacks, statement.part)
+    return near and lacks and not any_in(danger.unless, statement.words)
 
 
 def _met(clauses: list[tuple[Clause, Words]], patterns: tuple[WordPattern, ...], danger: UnsafeStep) -> Iterator[Met]:

@@ -23,11 +23,17 @@ _NO_COMPOUND = (
 )
 _VOWELS = "aeiou"
 Groups = Mapping[str, tuple[str, ...]]
-_Stems = tuple[str, ...]
 
 
 class PatternError(ValueError):
     """A pattern that names a group which nobody has defined."""
+
+
+@dataclass(frozen=True, eq=False)
+class Stems:
+    """The beginnings of words of which one must stand in a text. Each is made once, so that it is known by its identity."""
+
+    any_of: tuple[str, ...]
 
 
 @dataclass(frozen=True)
@@ -35,19 +41,19 @@ class Words:
     """A text to look in. It remembers which stems it holds, so that most patterns are ruled out without a search."""
 
     text: str
-    known: dict[_Stems, bool] = field(default_factory=dict, compare=False, repr=False)
+    known: dict[Stems, bool] = field(default_factory=dict, compare=False, repr=False)
 
     @cached_property
     def small(self) -> str:
         """Give it in small letters, with one kind of space."""
         return fold(self.text.replace("-", " "))
 
-    def has_any(self, stems: _Stems) -> bool:
+    def has_any(self, stems: Stems) -> bool:
         """Say whether one of some stems stands in it."""
         known = self.known.get(stems)
         if known is None:
             small = self.small
-            known = self.known[stems] = any(stem in small for stem in stems)
+            known = self.known[stems] = any(stem in small for stem in stems.any_of)
         return known
 
 
@@ -57,7 +63,7 @@ class WordPattern:
 
     written: str
     expression: str
-    needs: tuple[_Stems, ...]
+    needs: tuple[Stems, ...]
 
     @cached_property
     def regex(self) -> re.Pattern[str]:
@@ -89,7 +95,7 @@ def compile_patterns(written: tuple[str, ...], groups: Groups) -> tuple[WordPatt
 def compile_pattern(written: str, groups: Groups) -> WordPattern:
     """Compile a pattern; raise PatternError where it names an unknown group."""
     made, gap = "", ""
-    needs: list[_Stems] = []
+    needs: list[Stems] = []
     for token in re.findall(r"<[^>]*>\??|\S+", written):
         if re.fullmatch(r"\.\.\.\d*", token):
             gap = rf"{_GAP}{{0,{int(token[3:] or GAP)}}}?"
@@ -104,10 +110,10 @@ def compile_pattern(written: str, groups: Groups) -> WordPattern:
 
 
 @cache
-def _any_of(phrases: tuple[str, ...]) -> tuple[str, _Stems]:
+def _any_of(phrases: tuple[str, ...]) -> tuple[str, Stems]:
     """Give the expression that finds one of some phrases, the longest first, and the stems of which one must be there."""
     expression = "(?:" + "|".join(map(_phrase, sorted(phrases, key=len, reverse=True))) + ")"
-    return expression, tuple(dict.fromkeys(map(_stem, phrases)))
+    return expression, Stems(tuple(dict.fromkeys(map(_stem, phrases))))
 
 
 def _phrases(token: str, groups: Groups) -> Iterator[str]:
