@@ -17,7 +17,7 @@ def find_lye_that_nobody_handles(sheet: ClassSheet) -> Iterator[Finding]:
     """Look for the lye of each recipe in the hands of somebody: by an amount in braces, or by the words of a part."""
     for one, taught in zip(sheet.made, sheet.teaching.taught, strict=True):
         recipe = one.batch.recipe
-        if recipe.lye and not taught.lye_by:
+        if recipe.lye and not taught.lye_by and sheet.studio_class.lesson.parts:
             names = " and ".join(f'"{alkali.name}"' for alkali in recipe.lye.alkalis)
             yield stop(
                 "lye-handled-by-nobody",
