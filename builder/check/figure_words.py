@@ -3,6 +3,7 @@
 from builder.model.figure import Figure, Known, Source
 from builder.model.ingredient import Ingredient
 from builder.model.plain_number import plain_number
+from builder.model.within import within
 
 DEFER = "Your supplier's documents and local rules come first."
 
@@ -29,7 +30,7 @@ def range_of(figure: Figure, unit: str) -> str:
 
 def inside(card: Ingredient) -> str:
     """Give a card's name as it stands inside a sentence."""
-    return card.name if card.name[:2].isupper() else card.name[:1].lower() + card.name[1:]
+    return within(card.name)
 
 
 def listed(cards: list[str]) -> str:

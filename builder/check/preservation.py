@@ -16,6 +16,7 @@ from builder.model.ingredient import CountsAs, Ingredient
 from builder.model.place import Place
 from builder.model.recipe import Recipe
 from builder.model.studio import Studio
+from builder.model.within import within
 
 OIL_IN_WATER = "months that oil in water keeps by itself"
 _GROWS_WHEN_WET = ("sugar", "grain", "herb", "exfoliant", "starch", "milk")
@@ -116,7 +117,7 @@ def _draws_water(recipe: Recipe, cards: list[tuple[Ingredient, Place]]) -> Itera
 
 def _inside(card: Ingredient) -> str:
     """Give a card's name as it stands inside a sentence."""
-    return card.name[:1].lower() + card.name[1:]
+    return within(card.name)
 
 
 def _no_preservative(recipe: Recipe, water: tuple[Ingredient, Place], stays_on: bool, called: Ingredient | None) -> Finding:

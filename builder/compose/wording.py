@@ -13,6 +13,7 @@ from math import ceil, floor
 from builder.model.batch_sheet import Weighed
 from builder.model.quantity import Duration, Mass, Temperature, Volume, sum_masses
 from builder.model.studio import Scale
+from builder.model.within import within as within
 from builder.units import fahrenheit, grams_in, millilitres_in
 
 NBSP = "\u00a0"
@@ -189,11 +190,6 @@ def listed(words: Sequence[str], last: str = "and") -> str:
 def sentence(text: str) -> str:
     """Begin a text with a capital letter, the rest as it is."""
     return text[:1].upper() + text[1:]
-
-
-def within(name: str) -> str:
-    """Write a name inside a sentence: its first letter small, the rest as it is."""
-    return name[:1].lower() + name[1:]
 
 
 def keep_together(html: str) -> str:
