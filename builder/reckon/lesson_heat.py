@@ -166,7 +166,7 @@ def _batch(studio: Studio, sheet: BatchSheet, timed: list[TimedPart]) -> Iterato
                 heated, since = one, []
             elif degrees and heated and _BELOW.search(sentence.words) and degrees[1] < hottest:
                 begins = heated.ends if heated is not one else heated.begins
-                in_water = any(_IN_COLD.search(earlier.words) for earlier in since)
+                in_water = any(_IN_COLD.search(other.words) for other in (*since, *_sentences(one.part)))
                 held = studio.constants[OF_LOTION].typical
                 takes = cooling(sheet.grams.total, held, (hottest, hottest), degrees[1], studio.constants, in_water=in_water)
                 if takes is not None and takes.least > one.ends - begins:
