@@ -32,7 +32,7 @@ def find_amounts_scales_cannot_weigh(batch: Batch) -> Iterator[BatchFinding]:
 
 def _fats_within_what_scales_are_off(batch: Batch, column: Column) -> Iterator[BatchFinding]:
     """See that a soap whose weights are all more than nothing has a lye that could be checked."""
-    if batch.sheet.recipe.lye and column.lye is None and all(w.mass for w in column.weighed):
+    if batch.sheet.recipe.lye and column.lye is None and all(w.mass > NO_MASS for w in column.weighed):
         fat = next(w for w in column.weighed if w.line.role is Role.OIL)
         off = _show(fat.scale.off, fat.scale)
         yield batch.stop(

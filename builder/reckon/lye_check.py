@@ -23,9 +23,9 @@ _ROUNDED: tuple[_Way, ...] = ("raised", "lowered")
 
 
 def can_be_checked(weighed: Sequence[Weighed]) -> bool:
-    """Say whether there is anything to divide by: nothing rounds to nothing, and the scales leave some fat that is there from the start."""
+    """Say whether there is a lye to check: all weights are above nothing, and the scales leave some fat that is there from the start."""
     certain = (_off(w, "low") for w in weighed if w.line.role is Role.OIL and _is_in_the_pot(w) and not _is_wax(w))
-    return all(w.mass for w in weighed) and any(certain)
+    return all(w.mass > NO_MASS for w in weighed) and any(certain)
 
 
 def rounding_may_move(weighed: Sequence[Weighed], basis: LyeBasis) -> Fraction:
