@@ -21,6 +21,8 @@ from builder.check.batch_codes_alike import find_batch_codes_alike
 from builder.check.batches import Batch, BatchFinding, batches_of, nominal_batch, say_once, unite
 from builder.check.charges_opposed import find_opposed_charges
 from builder.check.claims import find_claims
+from builder.check.colour_fields import find_colours_out_of_their_field
+from builder.check.colour_in_acid import find_colours_in_acid
 from builder.check.colour_not_allowed import find_colours_not_allowed
 from builder.check.contents_by_weight import find_contents_by_weight
 from builder.check.dates_changed import find_unclear_changes
@@ -220,6 +222,8 @@ RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[BatchFinding]], ...] = (
     find_amounts_over_limits,
     find_options_not_offered,
     find_colours_not_allowed,
+    find_colours_out_of_their_field,
+    find_colours_in_acid,
     find_preservative_amounts,
     find_weak_emulsions,
     find_acids_of_unknown_strength,

@@ -9,7 +9,7 @@ from builder.model.figure import Figure
 from builder.model.finding import Finding, caution, stop
 from builder.model.ingredient import Ingredient
 from builder.model.labelling import ANY_REGION, Labelling
-from builder.model.limit import ColourRule, Limit
+from builder.model.limit import ColourRule, FieldRule, Limit
 from builder.model.place import Place
 from builder.model.plain_number import plain_number
 from builder.model.studio import Studio
@@ -54,6 +54,7 @@ class Batch:
     region: str = ""
     limits: tuple[Limit, ...] = ()
     colour_rules: tuple[ColourRule, ...] = ()
+    field_rules: tuple[FieldRule, ...] = ()
     cards: Mapping[str, Ingredient] = field(default_factory=dict)
     labelling: Labelling = ANY_REGION
     itself: Subject | None = None
@@ -95,6 +96,7 @@ def batch_of(name: str, sheet: BatchSheet, studio: Studio, of: Subject, itself: 
         region=studio.profile.region,
         limits=studio.limits,
         colour_rules=studio.colour_rules,
+        field_rules=studio.field_rules,
         cards=studio.ingredients,
         labelling=studio.labelling,
         itself=itself,

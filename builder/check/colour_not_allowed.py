@@ -1,6 +1,7 @@
 """Colours against the list of colour additives of US law, for a studio in the US.
 
-colour-not-listed, colour-not-for-lips. Where the list sets a most, it is a limit like any other (`over_limit.py`).
+colour-not-listed, colour-not-for-lips, colour-not-for-eyes, colour-certificate-missing.
+Where the list sets a most, it is a limit like any other (`over_limit.py`).
 """
 
 from collections.abc import Iterator
@@ -20,7 +21,7 @@ def find_colours_not_allowed(batch: Batch) -> Iterator[BatchFinding]:
     """Look up each colour of a batch and of what its students may choose."""
     if batch.region != "US":
         return
-    for card, place in _colours(batch):
+    for card, place in colours_in(batch):
         for name in card.us_colour_names:
             rule = next((rule for rule in batch.colour_rules if fold(rule.label_name) == fold(name).removesuffix(" lake")), None)
             if rule is None or not rule.is_listed or not (rule.contact or rule.allows(batch.sheet.product)):
@@ -34,6 +35,23 @@ def find_colours_not_allowed(batch: Batch) -> Iterator[BatchFinding]:
                     f"Choose a colour that is listed for the lips, such as iron oxides or mica, or leave it uncoloured. {DEFER}",
                     "",
                 )
+            else:
+                yield from _certificate_and_eyes(batch, card, place, name, rule)
+
+
+def _certificate_and_eyes(batch: Batch, card: Ingredient, place: Place, name: str, rule: ColourRule) -> Iterator[BatchFinding]:
+    if rule.eye_area == "no" and "eye" in batch.sheet.recipe.goes_on(batch.sheet.product.used_on):
+        wrong = f"{card.name} colours a product for the eyes, and US law does not list {name} for the area of the eye ({_where(rule)})."
+        yield batch.stop("colour-not-for-eyes", place, wrong, f"Choose a colour that is listed for the eyes. {DEFER}", "")
+    if rule.certified and not card.colour_certificate and not batch.sheet.is_true_soap:
+        yield batch.caution(
+            "colour-certificate-missing",
+            place,
+            f"US law wants each batch of {name} certified ({_where(rule)}), and the card of {card.name} names no certified lot.",
+            "Ask your supplier for the lot number of the certified batch, and write it on the card: `colour certificate: lot ...`. What is "
+            f"sold as a dye for crafts or as a food colour may not be certified. {DEFER}",
+            "",
+        )
 
 
 def _not_listed(batch: Batch, card: Ingredient, place: Place, name: str, rule: ColourRule | None) -> BatchFinding:
@@ -63,7 +81,7 @@ def _where(rule: ColourRule) -> str:
     return f"{rule.name}, {rule.at}{memory}"
 
 
-def _colours(batch: Batch) -> Iterator[tuple[Ingredient, Place]]:
+def colours_in(batch: Batch) -> Iterator[tuple[Ingredient, Place]]:
     """Give each colour with its place."""
     sheet = batch.sheet
     used = [(w.line.ingredient, place_of_line(w.line, sheet.recipe)) for w in sheet.grams.weighed if w.mass]

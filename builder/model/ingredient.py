@@ -153,6 +153,7 @@ class Ingredient:
     `oils` are those that each part of its label name may be, `holds` is what each can hold of each constituent, by folded names, and
     `stated` what its supplier states of it as a whole.
     `replaces` is the card of the stock whose place a studio's own card takes.
+    `colour_certificate` is the lot of a certified colour, `acid_frees` what acid sets free from it.
     `name_places` say where each name that it answers to is written.
     """
 
@@ -180,6 +181,8 @@ class Ingredient:
     preserves: Preserves | None = None
     about: str = ""
     figures: Mapping[str, Figures] = field(default_factory=dict)
+    colour_certificate: str = ""
+    acid_frees: str = ""
     drop_mass: DropMass | None = None
     replaces: "Ingredient | None" = field(default=None, repr=False, compare=False)
     place: Place = field(default=NOWHERE, compare=False)
@@ -198,7 +201,7 @@ class Ingredient:
         kinds = [SCENT] if self.declared_as in SCENTS else []
         kinds += [ESSENTIAL_OIL] if self.kind == "essential oil" else []
         kinds += [ALUMINIUM] if ALUMINIUM in self.figures else []
-        colours = (COLOUR + fold(name).removesuffix(" lake") for name in self.us_colour_names)
+        colours = (COLOUR + fold(name).removesuffix(" lake") for name in (*self.us_colour_names, *self.eu_colour_names))
         kinds += [CERTIFICATE + self.key] if self.certificate else []
         oils = (OIL + fold(oil) for part in self.oils for oil in part)
         return frozenset((*names, blend_of(names), *held, *kinds, *colours, *oils))
@@ -219,6 +222,13 @@ class Ingredient:
     def is_oily(self) -> bool:
         """Say whether it is oil, butter or wax, also one that lye does not take (mineral oil)."""
         return self.counts_as.is_oil or self.kind in ("oil", "butter", "wax")
+
+    @property
+    def eu_colour_names(self) -> tuple[str, ...]:
+        """Give the names under which EU law lists it as a colour, or else the names that a list of ingredients declares."""
+        if "eu" in self.colour_name:
+            return tuple(self.colour_name["eu"].split(", "))
+        return self.label_name.inci if self.label_name else ()
 
     @property
     def us_colour_names(self) -> tuple[str, ...]:

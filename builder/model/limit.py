@@ -123,10 +123,43 @@ class Limit:
         return "all" in self.contact or product.contact in self.contact
 
 
+class Field(StrEnum):
+    """The products for which EU law allows a colourant."""
+
+    ALL = "all products"
+    NOT_EYES = "not in eye products"
+    NOT_MUCOUS = "not on mucous membranes"
+    RINSE_OFF = "rinse-off only"
+    LIPS_AND_EYE_SHADOW = "lip products and eye shadow only"
+    ORDINARY = "ordinary ingredient"
+    NOT_LISTED = "not listed"
+
+
+@dataclass(frozen=True)
+class FieldRule:
+    """One colourant of the list of EU law, or one that is known not to stand there: its folded names, what it is allowed for, and the most
+    of it (shares of one).
+
+    `in_uk`: the law that the UK has kept says the same, as far as it is remembered.
+    """
+
+    names: tuple[str, ...]
+    common_name: str
+    allowed_for: Field
+    in_uk: bool
+    most: Fraction | None
+    most_on_lips: Fraction | None
+    source: Source
+    known: Known
+    at: str
+    place: Place = field(default=NOWHERE, compare=False)
+
+
 @dataclass(frozen=True)
 class ColourRule:
-    """One colour additive of a law's list: where it may be used, and the most of it (shares of one).
+    """One colour additive of the list of US law: where it may be used, and the most of it (shares of one).
 
+    `certified`: each batch of it has to be certified. `eye_area` says what is allowed around the eye: yes, no, or for what.
     `products` are the kinds of product for which alone it is listed, `narrower` the one use where that is narrower than a contact.
     `how_known` says what was read, and in which edition.
     """
@@ -143,6 +176,8 @@ class ColourRule:
     source: Source
     known: Known
     how_known: str
+    certified: bool = False
+    eye_area: str = "yes"
     place: Place = field(default=NOWHERE, compare=False)
 
     @property
@@ -178,6 +213,7 @@ class Rules:
     region: str = ""
     limits: tuple[Limit, ...] = ()
     colour_rules: tuple[ColourRule, ...] = ()
+    field_rules: tuple[FieldRule, ...] = ()
     youngest: int | None = None
     used_on: tuple[str, ...] = ()
 

@@ -17,7 +17,7 @@ from builder.model.label_warning import WarningRule
 from builder.model.labelling import Allergen, Labelling, LabelRegion
 from builder.model.language import Language
 from builder.model.lesson import Page
-from builder.model.limit import ColourRule, Limit, Rules
+from builder.model.limit import ColourRule, FieldRule, Limit, Rules
 from builder.model.lye_words import LyeWords
 from builder.model.place import NOWHERE, Place, fold
 from builder.model.product import Product
@@ -122,9 +122,9 @@ class Studio:
     """A studio with the stock it works from. `ingredients` and `containers` are keyed by every folded name they answer to.
 
     `pictures` are paths relative to the studio folder, `other_files` those of files that nothing can be made of; `constants` are figures
-    of `content/constants.yaml`; `letters` are the code points that every font of the printed sheets has; `limits` and
-    `colour_rules` are the rows of the tables of usage limits and of colour additives; `supplies` are the packs that the studio buys,
-    `in_stock` what it has counted on its shelf.
+    of `content/constants.yaml`; `letters` are the code points that every font of the printed sheets has; `limits` are
+    the rows of the tables of usage limits, `colour_rules` those of the US colour additives, `field_rules` those of the colours of the EU;
+    `supplies` are the packs that the studio buys, `in_stock` what it has counted on its shelf.
     `published` are the dates that the last publication showed. `rosters` are by the key of their class.
     `label_regions` and `allergens` are what lists of ingredients are made by.
     `label_stocks` are keyed by folded name, `languages` by their names; `typefaces` are the two of the labels, `regular` and `bold`.
@@ -150,6 +150,7 @@ class Studio:
     unread: Unread = field(default_factory=Unread)
     limits: tuple[Limit, ...] = ()
     colour_rules: tuple[ColourRule, ...] = ()
+    field_rules: tuple[FieldRule, ...] = ()
     supervision: Mapping[str, WatchRule] = field(default_factory=dict)
     format_advice: Mapping[str, FormatAdvice] = field(default_factory=dict)
     supplies: tuple[Supply, ...] = ()
@@ -187,7 +188,7 @@ class Studio:
 
     def rules(self, youngest: int | None = None) -> Rules:
         """Give what a product is judged by, for people of whom the youngest is so many years old, if that is known."""
-        return Rules(self.profile.region, self.limits, self.colour_rules, youngest)
+        return Rules(self.profile.region, self.limits, self.colour_rules, self.field_rules, youngest)
 
     def without_names(self) -> "Studio":
         """Give the studio as it may be published: without its rosters."""

@@ -37,6 +37,8 @@ def read_ingredient(placed: PlacedYaml, known: Known, constants: Mapping[str, Fi
         also_called=shape.also_called,
         label_name=_label_name(shape.label_name, shape.label_shares) if shape.label_name else None,
         colour_name={region: name for region, name in (("us", colours.us), ("eu", colours.eu)) if name} if colours else {},
+        colour_certificate=shape.colour_certificate,
+        acid_frees=shape.acid_frees,
         declared_as=shape.declared_as,
         saponified_as=shape.saponified_as,
         allergen_statement=AllergenStatement(stated.covers, stated.contains, stated.source, stated.at, stated.known) if stated else None,

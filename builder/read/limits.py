@@ -5,7 +5,7 @@ from math import ceil
 
 from builder.model.figure import Known as HowKnown
 from builder.model.ingredient import blend_of
-from builder.model.limit import ColourRule, Limit, LimitWeight, PercentOf
+from builder.model.limit import ColourRule, Field, FieldRule, Limit, LimitWeight, PercentOf
 from builder.model.place import Place, fold
 from builder.model.recipe import USED_ON
 from builder.read.fit import Known
@@ -23,6 +23,9 @@ _COLOUR_COLUMNS = (
     "us_label_name", "eu_ci_number_memory", "listed", "contact", "products", "narrower", "most_percent", "most_percent_on_lips", "source",
     "known", "how_known",
 )  # fmt: skip
+_FIELD_COLUMNS = (
+    "entry", "names", "common_name", "field", "most_percent", "most_percent_on_lips", "other_limits", "uk", "source", "at", "known",
+)  # fmt: skip
 _CONTACTS = ("leave-on", "rinse-off", "lips", "bath")
 _CHILDREN = re.compile(r"children (?:under (?P<below>\d{1,2})(?P<months> months)?|\d{1,2} to (?P<last>\d{1,2}))")
 _contact = word_of(*_CONTACTS, "all")
@@ -37,6 +40,26 @@ def read_limits(folder: TextFolder, name: str, known: Known) -> tuple[Limit, ...
 def read_colour_rules(folder: TextFolder, name: str, known: Known) -> tuple[ColourRule, ...]:
     """Read a table of colour additives; a row that cannot be read is a finding and is left out."""
     return tuple(rows_of(folder, name, _COLOUR_COLUMNS, lambda row, place: _colour_rule(row, place, known)))
+
+
+def read_field_rules(folder: TextFolder, name: str, known: Known) -> tuple[FieldRule, ...]:
+    """Read a table of the colourants of EU law; a row that cannot be read is a finding and is left out."""
+    return tuple(rows_of(folder, name, _FIELD_COLUMNS, lambda row, place: _field_rule(row, place, known)))
+
+
+def _field_rule(row: Row, place: Place, known: Known) -> FieldRule:
+    return FieldRule(
+        names=tuple(fold(name) for name in words_in(text_of(row["names"]))),
+        common_name=row["common_name"],
+        allowed_for=member_of(Field)(row["field"]),
+        in_uk=parse_yes_or_no(row["uk"]),
+        most=share_in(row["most_percent"]),
+        most_on_lips=share_in(row["most_percent_on_lips"]),
+        source=find_source(row["source"], known),
+        known=member_of(HowKnown)(row["known"]),
+        at=text_of(row["at"]),
+        place=place,
+    )
 
 
 def _limit(row: Row, place: Place, known: Known) -> Limit:
@@ -96,5 +119,7 @@ def _colour_rule(row: Row, place: Place, known: Known) -> ColourRule:
         source=find_source(row["source"], known),
         known=member_of(HowKnown)(row["known"]),
         how_known=row["how_known"],
+        certified=row["certification_required"] == "yes",
+        eye_area=row["eye_area"],
         place=place,
     )

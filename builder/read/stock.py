@@ -23,7 +23,7 @@ from builder.model.label_warning import WarningRule
 from builder.model.labelling import Allergen, LabelRegion
 from builder.model.language import Language
 from builder.model.lesson import Block
-from builder.model.limit import ColourRule, Limit
+from builder.model.limit import ColourRule, FieldRule, Limit
 from builder.model.lye_words import LyeWords
 from builder.model.place import fold
 from builder.model.studio import ANY, Unread
@@ -44,7 +44,7 @@ from builder.read.label_regions import read_label_regions
 from builder.read.label_rules import read_label_warnings, read_type_heights
 from builder.read.label_stocks import read_label_stocks
 from builder.read.languages import read_language
-from builder.read.limits import read_colour_rules, read_limits
+from builder.read.limits import read_colour_rules, read_field_rules, read_limits
 from builder.read.passages import read_passage
 from builder.read.placed_yaml import PlacedYaml, read_yaml_file
 from builder.read.products import read_own_products, read_products, with_own
@@ -70,6 +70,7 @@ class Stock:
     unread: Unread
     limits: tuple[Limit, ...]
     colour_rules: tuple[ColourRule, ...]
+    field_rules: tuple[FieldRule, ...]
     supervision: Mapping[str, WatchRule]
     format_advice: Mapping[str, FormatAdvice]
     allergy_words: Mapping[str, AllergyWords]
@@ -97,6 +98,7 @@ class _Shelf:
     limits: tuple[Limit, ...]
     constituents: tuple[Constituent, ...]
     colour_rules: tuple[ColourRule, ...]
+    field_rules: tuple[FieldRule, ...]
     unread: Mapping[str, set[str]]
 
 
@@ -153,6 +155,7 @@ def read_stock(content: Path, studio: TextFolder) -> Stock:
         # Rows of the studio's own come first.
         limits=(*own.limits, *theirs.limits),
         colour_rules=(*own.colour_rules, *theirs.colour_rules),
+        field_rules=(*own.field_rules, *theirs.field_rules),
         supervision=shipped.supervision,
         format_advice=shipped.format_advice,
         allergy_words={**theirs.allergy_words, **own.allergy_words},
@@ -244,6 +247,7 @@ def _read_shelf(folder: TextFolder, at: str, known: Known, constants: Mapping[st
         limits=tuple(limit for name in _LIMITS for limit in read_limits(folder, f"{at}tables/{name}.csv", known)),
         constituents=constituents,
         colour_rules=tuple(read_colour_rules(folder, f"{at}tables/colour_additives_us.csv", known)),
+        field_rules=read_field_rules(folder, f"{at}tables/colours_eu.csv", known),
         unread=unread,
     )
 

@@ -61,6 +61,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         constants=drawn_on.constants,
         limits=drawn_on.limits,
         colour_rules=drawn_on.colour_rules,
+        field_rules=drawn_on.field_rules,
         supervision=apply_policy(drawn_on.supervision, profile.teaching_policy, findings),
         format_advice=drawn_on.format_advice,
         allergy_words=tuple(drawn_on.allergy_words.values()),

@@ -9,7 +9,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from builder.model.ingredient import CERTIFICATE, Ingredient
-from builder.model.limit import CERTIFIED, CUSTOM, ColourRule, Limit, LimitWeight, PercentOf, Rules
+from builder.model.limit import CERTIFIED, CUSTOM, ColourRule, FieldRule, Limit, LimitWeight, PercentOf, Rules
 from builder.model.place import fold
 from builder.model.product import Product
 
@@ -37,6 +37,7 @@ def limits_for(product: Product, rules: Rules, cards: Collection[Ingredient] | N
     judged = [one for one in meant if one.is_judged(rules.youngest, rules.used_on)]
     together = [_together(one, judged) for one in meant if one.sums_up]
     colours = [_of_colour(rule, product) for rule in rules.colour_rules if rules.region == "US" and rule.allows(product)]
+    colours += [_of_field(rule, product) for rule in rules.field_rules if rules.region == "EU" or (rules.region == "UK" and rule.in_uk)]
     own = [_of_certificate(card, product) for card in certified.values()]
     return tuple(one for one in (*judged, *together, *colours, *own) if one is not None and is_spoken_of(one))
 
@@ -73,13 +74,22 @@ def _of_certificate(card: Ingredient, product: Product) -> Limit:
 
 
 def _of_colour(rule: ColourRule, product: Product) -> Limit | None:
-    """Give the limit that a colour additive has in a kind of product, if any."""
+    """Give the limit that US law sets on a colour additive in a kind of product, if any."""
+    return _most_of(rule, product, rule.name, (fold(rule.label_name),), "US")
+
+
+def _of_field(rule: FieldRule, product: Product) -> Limit | None:
+    """Give the limit that EU law sets on a colourant in a kind of product, if any."""
+    return _most_of(rule, product, rule.common_name, rule.names, "EU")
+
+
+def _most_of(rule: ColourRule | FieldRule, product: Product, name: str, names: tuple[str, ...], region: str) -> Limit | None:
     most = rule.most_on_lips if product.contact == "lips" and rule.most_on_lips is not None else rule.most
     if most is None:
         return None
     return Limit(
-        ingredient=rule.name,
-        names=(fold(rule.label_name),),
+        ingredient=name,
+        names=names,
         role="colour",
         most=most,
         percent_of=PercentOf.PRODUCT,
@@ -90,7 +100,7 @@ def _of_colour(rule: ColourRule, product: Product) -> Limit | None:
         products=(),
         narrower="",
         hazard="",
-        region="US",
+        region=region,
         weight=LimitWeight.LAW,
         source=rule.source,
         at=rule.at,

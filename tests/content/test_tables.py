@@ -36,7 +36,14 @@ def test_every_row_is_read():
 
 
 def test_every_source_of_a_table_stands_in_its_first_lines():
-    for name in ("usage_limits.csv", "scent_limits.csv", "colour_additives_us.csv", "fragrance_allergens_eu.csv", "label_names_us.csv"):
+    for name in (
+        "usage_limits.csv",
+        "scent_limits.csv",
+        "colours_eu.csv",
+        "colour_additives_us.csv",
+        "fragrance_allergens_eu.csv",
+        "label_names_us.csv",
+    ):
         head = (CONTENT / "tables" / name).read_text(encoding="utf-8").partition("\n\n")[0]
         listed = {line.removeprefix("#   source: ") for line in head.splitlines() if line.startswith("#   source: ")}
         assert listed == {row["source"] for row in table(name)}
@@ -158,3 +165,42 @@ def test_an_allergen_counts_what_its_published_row_covers(row):
 def test_no_name_counts_towards_two_allergens():
     counted = [name for one in ALLERGENS for name in (*one.counts, *one.oils)]
     assert len(counted) == len(set(counted))
+
+
+FIELDS = {name: rule for rule in STUDIO.field_rules for name in rule.names}
+
+
+# Annex IV of Regulation (EC) 1223/2009 in the Commission's export of 9 September 2026 (read): 153 entries, and the nano form of one.
+def test_the_list_of_colourants_of_the_eu_is_whole():
+    entries = [row["entry"] for row in table("colours_eu.csv") if row["entry"] != "-"]
+    assert sorted(entries, key=lambda entry: (int(entry.removesuffix("a")), entry)) == [
+        *map(str, range(1, 127)),
+        "126a",
+        *map(str, range(127, 154)),
+    ]
+    assert len(STUDIO.field_rules) == len(table("colours_eu.csv"))
+
+
+@pytest.mark.parametrize(
+    ("name", "allowed_for", "most", "on_lips"),
+    [
+        ("CI 10006", "rinse-off only", None, None),
+        ("CI 10316", "not in eye products", None, None),
+        ("CI 15800", "not on mucous membranes", None, None),
+        ("CI 12085", "all products", "0.03", None),
+        ("CI 45350", "all products", "0.06", None),
+        ("CI 45396", "all products", None, "0.01"),
+        ("CI 77820", "lip products and eye shadow only", "0.002", None),
+        ("CI 77007", "all products", None, None),
+        ("CI 77019", "ordinary ingredient", None, None),
+    ],
+)
+def test_the_field_of_a_colourant(name, allowed_for, most, on_lips):
+    rule = FIELDS[fold(name)]
+    assert (rule.allowed_for, rule.most, rule.most_on_lips) == (allowed_for, most and Fraction(most), on_lips and Fraction(on_lips))
+
+
+def test_every_colour_of_ours_has_a_field_or_is_known_not_to_be_listed():
+    for card in CARDS:
+        if "eu" in card.colour_name:
+            assert all(fold(name) in FIELDS for name in card.eu_colour_names), card.name
