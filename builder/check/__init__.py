@@ -24,6 +24,7 @@ from builder.check.claims import find_claims
 from builder.check.colour_fields import find_colours_out_of_their_field
 from builder.check.colour_in_acid import find_colours_in_acid
 from builder.check.colour_not_allowed import find_colours_not_allowed
+from builder.check.colour_or_not import find_colours_or_not
 from builder.check.contents_by_weight import find_contents_by_weight
 from builder.check.dates_changed import find_unclear_changes
 from builder.check.dates_out_of_order import find_dates_out_of_order
@@ -224,6 +225,7 @@ RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[BatchFinding]], ...] = (
     find_colours_not_allowed,
     find_colours_out_of_their_field,
     find_colours_in_acid,
+    find_colours_or_not,
     find_preservative_amounts,
     find_weak_emulsions,
     find_acids_of_unknown_strength,

@@ -153,7 +153,8 @@ class Ingredient:
     `oils` are those that each part of its label name may be, `holds` is what each can hold of each constituent, by folded names, and
     `stated` what its supplier states of it as a whole.
     `replaces` is the card of the stock whose place a studio's own card takes.
-    `colour_certificate` is the lot of a certified colour, `acid_frees` what acid sets free from it.
+    `colour_certificate` is the lot of a certified colour, `acid_frees` what acid sets free from it, `also_works_as`
+    what a colour can be there for instead.
     `name_places` say where each name that it answers to is written.
     """
 
@@ -183,6 +184,7 @@ class Ingredient:
     figures: Mapping[str, Figures] = field(default_factory=dict)
     colour_certificate: str = ""
     acid_frees: str = ""
+    also_works_as: str = ""
     drop_mass: DropMass | None = None
     replaces: "Ingredient | None" = field(default=None, repr=False, compare=False)
     place: Place = field(default=NOWHERE, compare=False)

@@ -213,8 +213,9 @@ class Recipe:
 
     `code` are the letters of its batch codes, `after_opening` how long it is good once opened, where the studio says so.
     `single_use`: it is used up at once, and what is left is thrown away.
-    `free_from` are families of allergens that it promises not to hold. `used_on` are words of USED_ON; `youngest_user` is the age in years
-    of the youngest whom the product is meant for (None: whoever takes a class that makes it). `translations` are by language.
+    `free_from` are families of allergens that it promises not to hold. `used_on` are words of USED_ON, `not_for_colour` colours that are
+    there for something else. `youngest_user` is the age in years of the youngest whom the product is meant for (None: whoever takes a class
+    that makes it). `translations` are by language.
     """
 
     key: str
@@ -232,6 +233,7 @@ class Recipe:
     ph: MeasuredPh | None = None
     free_from: tuple[str, ...] = ()
     used_on: tuple[str, ...] = ()
+    not_for_colour: tuple[Name, ...] = ()
     youngest_user: int | None = None
     tools: tuple[str, ...] = ()
     keeps: str = ""

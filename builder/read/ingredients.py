@@ -39,6 +39,7 @@ def read_ingredient(placed: PlacedYaml, known: Known, constants: Mapping[str, Fi
         colour_name={region: name for region, name in (("us", colours.us), ("eu", colours.eu)) if name} if colours else {},
         colour_certificate=shape.colour_certificate,
         acid_frees=shape.acid_frees,
+        also_works_as=shape.also_works_as,
         declared_as=shape.declared_as,
         saponified_as=shape.saponified_as,
         allergen_statement=AllergenStatement(stated.covers, stated.contains, stated.source, stated.at, stated.known) if stated else None,

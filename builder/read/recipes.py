@@ -34,6 +34,7 @@ def read_recipe(placed: PlacedYaml, known: Known, findings: list[Finding]) -> Re
         listed=shape.ingredients_listed,
         ph=MeasuredPh(shape.ph.low, shape.ph.high, shape.ph.measured) if shape.ph else None,
         free_from=shape.free_from,
+        not_for_colour=tuple(Name(name, placed.place("not for colour", number)) for number, name in enumerate(shape.not_for_colour)),
         used_on=shape.used_on,
         youngest_user=shape.youngest_user,
         tools=shape.tools,

@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from builder.model.batch_sheet import BatchSheet, Column, Given, Line, PeopleSize, Portions, Size, Working
 from builder.model.figure import Figure
-from builder.model.ingredient import Ingredient
+from builder.model.ingredient import DeclaredAs, Ingredient
 from builder.model.labelling import ANY_REGION, Labelling
 from builder.model.limit import Rules
 from builder.model.product import Product
@@ -65,6 +65,7 @@ def reckon_batch(
 ) -> BatchSheet:
     """Work out one batch: exact lines, a column of weighings per unit, portions, doses, ingredient lists, what a soap becomes, workings."""
     rules = rules.for_use(recipe.goes_on(product_kind.used_on), recipe.youngest_user)
+    cards = _as_used(recipe, cards)
     formula = reckon_formula(recipe, cards, from_solid=scales.from_solid, cooked=product_kind.cooked)
     total, sizing = reckon_total(recipe, formula, size)
     needed = total if asks_for_containers(size) else NO_MASS
@@ -103,6 +104,14 @@ def reckon_batch(
     return _judged(sheet, cards, rules)
 
 
+def _as_used(recipe: Recipe, cards: Cards) -> Cards:
+    """Give the cards as the recipe uses them: a colour that is there for something else is declared as what it is."""
+    others = {cards[name.key].key for name in recipe.not_for_colour if name.key in cards}
+    if not others:
+        return cards
+    return {key: replace(card, declared_as=DeclaredAs.INGREDIENT) if card.key in others else card for key, card in cards.items()}
+
+
 def _judged(sheet: BatchSheet, cards: Cards, rules: Rules) -> BatchSheet:
     """Give a batch with what limits have to say of it."""
     return replace(
@@ -125,6 +134,7 @@ def fill_others(
     if not isinstance(sheet.size, PeopleSize):
         return ()
     rules = rules.for_use(sheet.recipe.goes_on(sheet.product.used_on), sheet.recipe.youngest_user)
+    cards = _as_used(sheet.recipe, cards)
     portions = reckon_portions(sheet.grams.total, sheet.recipe.fill, sheet.size)
     found = []
     for (fill, _), portion in zip(sheet.size.also, portions[1:], strict=True):

@@ -1,7 +1,12 @@
 """Usual recipes with scents, for adults, are silent; so are classes for children of whom staff keep away what burns."""
 
+import contextlib
+import io
+import json
+
 import pytest
 
+from builder import cli
 from tests.test_findings import FINDINGS, check, lay_out
 
 OIL = """\
@@ -169,3 +174,20 @@ def test_an_irritant_oil_without_a_limit_for_soap_is_said_and_a_mild_one_is_not(
         scented = bar.replace("lye:\n", f"  - name: at trace\n    ingredients:\n      {scent} essential oil: 2 %\nlye:\n", 1)
         (studio / "recipes" / "plain-bar.yaml").write_text(scented, encoding="utf-8")
         assert ("scent-without-limit" in check(studio)[2]) is said
+
+
+def test_zinc_oxide_that_is_there_for_the_skin_is_declared_by_its_weight(tmp_path):
+    case = FINDINGS / "colour-or-not"
+    recipe = (case / "recipes" / "plain-lotion.yaml").read_text(encoding="utf-8")
+    assert "colour-or-not" in found(tmp_path / "open", recipe, None, case)
+    assert found(tmp_path / "said", recipe + "not for colour: [zinc oxide]\n", None, case) == ""
+    lists = {}
+    for name in ("open", "said"):
+        out = io.StringIO()
+        with contextlib.redirect_stdout(out), contextlib.redirect_stderr(io.StringIO()):
+            cli.main(["weigh", str(tmp_path / name / "studio"), "plain-lotion", "--class", "one-lotion", "--today", "2027-01-01", "--json"])
+        batch = json.loads(out.getvalue())["product"]["batches"][0]["batch"]
+        lists[name] = [entry["inci"] for entry in batch["ingredient lists"][0]["list"]["entries"]]
+    # Oil 94 %, zinc oxide 5 %, vitamin E 1 %: a colour stands last, an ingredient by its weight.
+    assert lists["open"][-1] == "Zinc Oxide"
+    assert lists["said"][1] == "Zinc Oxide"

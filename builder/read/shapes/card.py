@@ -105,6 +105,7 @@ class CardShape(Shape):
     label_name: LabelNameShape | None = maybe("label name", example="{inci: Olea Europaea Fruit Oil, plain: olive oil, known: memory}")
     colour_name: ColourNameShape | None = maybe("colour name", example="{us: Ultramarines, eu: CI 77007}")
     colour_certificate: Text = maybe("colour certificate", "", "lot 12 of the certified batch")
+    also_works_as: Text = maybe("also works as", "", "a powder that protects the skin")
     acid_frees: Text = maybe("acid frees", "", "hydrogen sulfide, which smells of bad eggs")
     kind: Annotated[str, reads(word_of(*_KINDS))] = needed("kind", "oil")
     counts_as: Annotated[CountsAs, reads(member_of(CountsAs))] = needed("counts as", "fat")

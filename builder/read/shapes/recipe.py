@@ -242,6 +242,7 @@ class RecipeShape(Shape):
     ingredients_listed: Annotated[ListedAs, reads(member_of(ListedAs))] = maybe("ingredients listed", ListedAs.PUT_IN, "as it came out")
     ph: PhShape | None = maybe("pH", example='{low: 4.8, high: 5.2, measured: "how, when"}')
     free_from: AllergenFamilies = maybe("free from", (), "[tree nut]")
+    not_for_colour: Texts = maybe("not for colour", (), "[zinc oxide]")
     used_on: tuple[Annotated[str, reads(word_of(*USED_ON))], ...] = maybe("used on", (), "[face]")
     youngest_user: Whole | None = maybe("youngest user", example="3")
     tools: Texts = maybe("tools", (), "[kitchen scale, whisk]")
