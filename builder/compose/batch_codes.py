@@ -53,13 +53,18 @@ def pots_of(sheet: ClassSheet, made: MadeSheet) -> list[tuple[str, int]]:
     return [(str(number), people) for number, people in enumerate(sizes, start=1)]
 
 
-def code_words(studio: Studio, sheet: ClassSheet, made: MadeSheet) -> str:
-    """Give the codes of a product in words for the teacher's sheet, with where they are written; empty where there is no date yet."""
+def code_words(studio: Studio, sheet: ClassSheet, made: MadeSheet, *, labelled: bool = True) -> str:
+    """Give the codes of a product in words for the teacher's sheet, with where they are written; empty where there is no date yet.
+
+    `labelled` says whether labels are printed for it, which then bear the code.
+    """
     codes = _codes(studio, sheet, made)
     if not codes:
         return ""
     if sheet.comes_from_before(made.batch.product):
         return f"Batch code: {codes}. Write it on the pot. {FROM_BEFORE}"
+    if not labelled:
+        return f"Batch code: {codes}. Write it on each pot, and on what is packed."
     return f"Batch code: {codes}. Write it on each pot; the labels bear it."
 
 

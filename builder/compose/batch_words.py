@@ -7,7 +7,7 @@ from builder.compose.edition import Edition
 from builder.compose.heat_words import heat_lines
 from builder.compose.ingredient_tables import staff_table
 from builder.compose.label_counts import label_counts
-from builder.compose.label_questions import no_labels
+from builder.compose.label_questions import labels_are_held, no_labels
 from builder.compose.lye_words import staff_lye
 from builder.compose.ph_words import ph_words
 from builder.compose.portion_words import container_name, containers_of, left_over
@@ -40,7 +40,7 @@ def view_batches(edition: Edition, class_sheet: ClassSheet, made: MadeSheet) -> 
         needed=_needed(made),
         choices=view_choices(studio, made.filled),
         totals=view_totals(studio, made, has_roster=bool(class_sheet.guests)),
-        codes=code_words(studio, class_sheet, made),
+        codes=code_words(studio, class_sheet, made, labelled=not labels_are_held(edition, class_sheet, made)),
         labels=no_labels(edition, class_sheet, made) or label_counts(studio, made),
     )
 

@@ -243,6 +243,7 @@ def test_after_a_demonstration_of_soap_labels_get_the_code_of_the_earlier_batch_
     assert code_words(edition.studio, sheet, bar).endswith("Write it on each pot; the labels bear it.")
     assert code_words(edition.studio, shown, salts).endswith("Write it on each pot; the labels bear it.")
     assert code_words(edition.studio, shown, bar).endswith(FROM_BEFORE)
+    assert code_words(edition.studio, sheet, bar, labelled=False).endswith("Write it on each pot, and on what is packed.")
     texts = [label_text(edition.studio, one, bar, bar.batch, bar.batch.variants[0], "1") for one in (sheet, shown)]
     made, by_hand = ("".join(run.text for line in text.lines for run in line) for text in texts)
     assert "BAR-270306-1" in made and "BAR" not in by_hand
