@@ -36,7 +36,7 @@ def found_in(printed):
 @pytest.fixture
 def pages_only(monkeypatch):
     """Leave the PDFs out where only pages matter."""
-    monkeypatch.setattr("builder.press._press_sheets", lambda *_: (None, ()))
+    monkeypatch.setattr("builder.press._press_sheets", lambda *_: (None, (), 0))
 
 
 @pytest.mark.usefixtures("pages_only")

@@ -20,6 +20,6 @@ def within(name: str) -> str:
     """Write a name inside a sentence: its first letter small, unless it is that of a proper name or of an abbreviation."""
     first, _, rest = name.partition(" ")
     second = rest.partition(" ")[0]
-    is_abbreviation = first[:2].isupper() or (len(first) > 1 and first[1] == "-")
+    is_abbreviation = len(first) > 1 and (first[:2].isupper() or first[1] == "-")
     is_proper = first in PROPER or (first.istitle() and len(second) > 1 and second.istitle())
     return name if is_abbreviation or is_proper else name[:1].lower() + name[1:]
