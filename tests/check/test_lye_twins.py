@@ -47,8 +47,7 @@ def test_the_mended_twin_is_silent(case, tmp_path):
     for lesson in studio.glob("classes/one-bar/lesson.md"):
         # The lesson names the fats of the first recipe; what is mended may hold others.
         lesson.write_text(
-            lesson.read_text(encoding="utf-8").split("1. Weigh")[0]
-            + "1. Weigh the fats.\n2. Stir the lye into the cold water.\n",
+            lesson.read_text(encoding="utf-8").split("1. Weigh")[0] + "1. Weigh the fats.\n2. Stir the lye into the cold water.\n",
             encoding="utf-8",
         )
     assert check(studio)[2] == ""
