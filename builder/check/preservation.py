@@ -7,7 +7,7 @@ here: that a product is free of water, is soap made with lye, or has a pH below 
 from collections.abc import Iterator
 from datetime import date
 
-from builder.check.figure_words import basis_of, range_of
+from builder.check.figure_words import basis_of, inside, range_of
 from builder.check.preservatives import called_so, is_preservative, why_not
 from builder.check.unknown_ingredient import names_in
 from builder.model.durability import Durability, durability_in
@@ -16,7 +16,6 @@ from builder.model.ingredient import CountsAs, Ingredient
 from builder.model.place import Place
 from builder.model.recipe import Recipe
 from builder.model.studio import Studio
-from builder.model.within import within
 
 OIL_IN_WATER = "months that oil in water keeps by itself"
 _GROWS_WHEN_WET = ("sugar", "grain", "herb", "exfoliant", "starch", "milk")
@@ -57,7 +56,7 @@ def find_products_that_do_not_keep(studio: Studio) -> Iterator[Finding]:
             yield caution(
                 "no-antioxidant",
                 fat[1],
-                f"{recipe.name} holds {_inside(fat[0])} and nothing that slows rancidity{keeps}. Oils take up oxygen from the air and go "
+                f"{recipe.name} holds {inside(fat[0])} and nothing that slows rancidity{keeps}. Oils take up oxygen from the air and go "
                 "stale, those that are rich in linoleic acid first (common practice, no source).",
                 "Add a little vitamin E or rosemary extract to the oils, or accept this and shorten how long it keeps. Neither of the "
                 "two preserves what holds water.",
@@ -91,7 +90,7 @@ def _water_gets_in(recipe: Recipe, cards: list[tuple[Ingredient, Place]]) -> Ite
             "water-gets-in",
             place,
             f"{recipe.name} is dry in the jar, and wet hands bring water in: it is then no product of low risk any more (ISO 29621:2017), "
-            f"and {_inside(card)} feeds what grows. Saturated sugar stays at a water activity of about 0.85, and only below 0.75 nothing "
+            f"and {inside(card)} feeds what grows. Saturated sugar stays at a water activity of about 0.85, and only below 0.75 nothing "
             "grows (from memory).",
             "Add a broad preservative that works in what is used wet, in the share that its supplier states; or pack single "
             "uses (`single use: yes`), or "
@@ -108,16 +107,11 @@ def _draws_water(recipe: Recipe, cards: list[tuple[Ingredient, Place]]) -> Itera
         yield caution(
             "no-preservative",
             place,
-            f"{recipe.name} is free of water but for {_inside(card)}, which holds {range_of(content, '%')} of it ({basis_of(content)}) and "
+            f"{recipe.name} is free of water but for {inside(card)}, which holds {range_of(content, '%')} of it ({basis_of(content)}) and "
             "draws more from air and fingers. In oil it settles out, and where it gets thin enough, bacteria and mould grow in it (common "
             "practice, no source).",
             f"Leave it out, or put it into a product with water and a broad preservative. {_EXCUSE}",
         )
-
-
-def _inside(card: Ingredient) -> str:
-    """Give a card's name as it stands inside a sentence."""
-    return within(card.name)
 
 
 def _no_preservative(recipe: Recipe, water: tuple[Ingredient, Place], stays_on: bool, called: Ingredient | None) -> Finding:
@@ -125,9 +119,9 @@ def _no_preservative(recipe: Recipe, water: tuple[Ingredient, Place], stays_on: 
     none = f"no preservative: {called.name} does not count as one, since {why_not(called)}" if called else "no preservative"
     state = ", or copy to its card what its supplier states" if called else ""
     if stays_on:
-        wrong = f"{recipe.name} holds {_inside(card)}, stays on the skin, and has {none}. {_CRITERIA}"
+        wrong = f"{recipe.name} holds {inside(card)}, stays on the skin, and has {none}. {_CRITERIA}"
         remedy = f"Add a broad preservative in the share that its supplier states{state}. {_EXCUSE}"
         return stop("no-preservative", place, wrong, remedy, acceptable=True)
-    wrong = f"{recipe.name} holds {_inside(card)} and has {none}. {_CRITERIA}"
+    wrong = f"{recipe.name} holds {inside(card)} and has {none}. {_CRITERIA}"
     remedy = f"Add a broad preservative{state}, or make it fresh, use it at once and throw the rest away (`single use: yes`). {_EXCUSE}"
     return caution("no-preservative", place, wrong, remedy)
