@@ -16,23 +16,23 @@ from pathlib import Path
 from typing import NoReturn
 
 from builder import pipeline
-from builder.compose.batch_json import batch_json, class_json
-from builder.compose.card_text import card_lines
-from builder.compose.plan_text import plan_lines
-from builder.compose.shopping_words import shop_list
-from builder.compose.supply_words import batch_lines, class_lines
-from builder.compose.weigh_table import WeighTable, batch_table
-from builder.model.batch_sheet import ContainersSize, MouldSize, OilsSize, Size, TotalSize
-from builder.model.class_sheet import ClassSheet
+from builder.compose.recipe.batch_json import batch_json, class_json
+from builder.compose.recipe.card_text import card_lines
+from builder.compose.recipe.weigh_table import WeighTable, batch_table
+from builder.compose.supplies.shopping_words import shop_list
+from builder.compose.supplies.supply_words import batch_lines, class_lines
+from builder.compose.teaching.plan_text import plan_lines
+from builder.library import CONTENT
 from builder.model.finding import Finding
-from builder.model.nearest import did_you_mean
-from builder.model.shopping import Period
+from builder.model.recipe.worked_batch import ContainersSize, MouldSize, OilsSize, Size, TotalSize
 from builder.model.studio import Studio
-from builder.read.amounts import parse_box, parse_mass
-from builder.read.source_lines import SourceLines
-from builder.read.text_error import AmountError
-from builder.stock import CONTENT
+from builder.model.supplies.shopping import Period
+from builder.model.teaching.class_plan import ClassPlan
+from builder.read.text.source_lines import SourceLines
+from builder.read.text.text_error import AmountError
+from builder.read.values.amounts import parse_box, parse_mass
 from builder.terminal import Progress, print_card, print_findings, print_published, print_shopping, print_table, print_tally
+from builder.words.nearest import did_you_mean
 
 NOTHING_STOPS, A_STOP, WRONG_COMMAND, NOT_DONE = 0, 1, 2, 3
 
@@ -243,9 +243,9 @@ def _shop(options: argparse.Namespace) -> int:
     return _status(outcome.findings)
 
 
-def _class_tables(studio: Studio, sheet: ClassSheet, recipe: str) -> list[WeighTable]:
-    made = next(made for made in sheet.made if made.make.recipe.text == recipe)
-    more = class_lines(studio, sheet, made)
+def _class_tables(studio: Studio, plan: ClassPlan, recipe: str) -> list[WeighTable]:
+    made = next(made for made in plan.made if made.make.recipe.text == recipe)
+    more = class_lines(studio, plan, made)
     return [
         batch_table(
             planned.sheet, f"{planned.copies} x for the {planned.purpose}", more if planned is made.batches[-1] else (), planned.also
@@ -254,7 +254,7 @@ def _class_tables(studio: Studio, sheet: ClassSheet, recipe: str) -> list[WeighT
     ]
 
 
-def _sheet(options: argparse.Namespace, sheets: list[ClassSheet]) -> ClassSheet:
+def _sheet(options: argparse.Namespace, sheets: list[ClassPlan]) -> ClassPlan:
     if options.date is None:
         return sheets[0]
     for sheet in sheets:

@@ -22,21 +22,21 @@ from builder.check import (
 )
 from builder.check.batches import batch_of
 from builder.check.reach import classes_concerned, subjects_of
-from builder.model.batch_sheet import BatchSheet, MouldSize, OilsSize, Size, TotalSize
-from builder.model.class_sheet import ClassSheet
+from builder.library import CONTENT, LAYOUTS
+from builder.model.dates.studio_class import StudioClass
 from builder.model.finding import Finding
 from builder.model.held_back import NOTHING_HELD, HeldBack
-from builder.model.ingredient import Ingredient
-from builder.model.recipe import AmountsAs, Recipe
-from builder.model.shopping import Period, Shopping
+from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.recipe import AmountsAs, Recipe
+from builder.model.recipe.worked_batch import MouldSize, OilsSize, Size, TotalSize, WorkedBatch
 from builder.model.studio import Studio
-from builder.model.studio_class import StudioClass
 from builder.model.subject import HomeSheet, OneDate, WholeClass, WholeRecipe, WholeStudio
+from builder.model.supplies.shopping import Period, Shopping
+from builder.model.teaching.class_plan import ClassPlan
 from builder.press.letters import letters_of_fonts
 from builder.press.typefaces import typefaces_of_labels
 from builder.read import read_published_dates, read_shelf, read_studio
 from builder.reckon import reckon_classes, reckon_nominal, reckon_recipe, reckon_shopping, weight_as_written
-from builder.stock import CONTENT, LAYOUTS
 
 if TYPE_CHECKING:
     from builder.press import PressOutcome
@@ -52,9 +52,9 @@ class Outcome:
 
     findings: tuple[Finding, ...]
     studio: Studio | None = None
-    sheets: tuple[ClassSheet, ...] = ()
+    sheets: tuple[ClassPlan, ...] = ()
     held: HeldBack = NOTHING_HELD
-    batch: BatchSheet | None = None
+    batch: WorkedBatch | None = None
     pressed: PressOutcome | None = None
     refused: str = ""
     shopping: Shopping | None = None
@@ -87,7 +87,7 @@ def check(folder: Path, *, on: date, output: Path | None = None) -> Outcome:
 
     `output` is where it was last published, for the dates that were shown.
     """
-    from builder.compose.label_plans import label_fits
+    from builder.compose.label_layout.label_plans import label_fits
 
     examined = _examine(folder, on, output)
     studio, unsound = examined.studio, examined.unsound
@@ -120,18 +120,18 @@ def _not_worked_out(studio: Studio, unsound: HeldBack) -> frozenset[WholeClass |
     return frozenset(held | {WholeClass(key) for key in studio.unread.classes} | {WholeRecipe(key) for key in studio.unread.recipes})
 
 
-def _left_of(sheets: Iterable[ClassSheet], held: HeldBack) -> tuple[ClassSheet, ...]:
+def _left_of(sheets: Iterable[ClassPlan], held: HeldBack) -> tuple[ClassPlan, ...]:
     """Give what is left of class sheets once what is held back has been taken out: dates, and home sizes."""
     return tuple(_without_held(sheet, held) for sheet in sheets if not held.holds(sheet.subject))
 
 
-def _without_held(sheet: ClassSheet, held: HeldBack) -> ClassSheet:
-    key = sheet.studio_class.key
+def _without_held(plan: ClassPlan, held: HeldBack) -> ClassPlan:
+    key = plan.studio_class.key
     made = tuple(
         replace(one, home=tuple(home for home in one.home if not held.holds(HomeSheet(key, one.make.recipe.text, home.size.written))))
-        for one in sheet.made
+        for one in plan.made
     )
-    return replace(sheet, studio_class=_without_held_dates(sheet.studio_class, held), made=made)
+    return replace(plan, studio_class=_without_held_dates(plan.studio_class, held), made=made)
 
 
 def _without_held_dates(studio_class: StudioClass, held: HeldBack) -> StudioClass:

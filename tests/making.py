@@ -2,11 +2,11 @@
 
 from fractions import Fraction
 
-from builder.model.figure import Figure, Figures, Known, Source
-from builder.model.ingredient import CountsAs, Ingredient, LabelName
-from builder.model.place import NOWHERE, Name, fold
-from builder.model.quantity import Mass, Parts, Share
-from builder.model.recipe import (
+from builder.model.place import NOWHERE, Name
+from builder.model.recipe.figure import Figure, Figures, Known, Source
+from builder.model.recipe.ingredient import CountsAs, Ingredient, LabelName
+from builder.model.recipe.quantity import Mass, Parts, Share
+from builder.model.recipe.recipe import (
     AlkaliShare,
     AmountsAs,
     DividedBy,
@@ -20,6 +20,7 @@ from builder.model.recipe import (
     WaterBy,
 )
 from builder.model.studio import Scale
+from builder.words.fold import fold
 
 SOURCE = Source("test", "a figure for this test", "test")
 NAOH, KOH = Fraction("39.997"), Fraction("56.1056")

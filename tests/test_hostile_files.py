@@ -12,7 +12,7 @@ from pathlib import Path
 import pytest
 
 from builder import pipeline
-from builder.stock import CONTENT
+from builder.library import CONTENT
 from tests.test_findings import FINDINGS, check, lay_out
 
 SOUND = FINDINGS / "_sound"

@@ -6,14 +6,14 @@ from pathlib import Path
 
 import pytest
 
-from builder.compose.label_words import ingredient_text
-from builder.model.batch_sheet import TotalSize
-from builder.model.quantity import Mass
-from builder.model.recipe import ListedAs
+from builder.compose.label.label_words import ingredient_text
+from builder.library import CONTENT
+from builder.model.recipe.quantity import Mass
+from builder.model.recipe.recipe import ListedAs
+from builder.model.recipe.worked_batch import TotalSize
 from builder.read import read_studio
 from builder.reckon import reckon_recipe
-from builder.reckon.soap_as_made import soap_as_made
-from builder.stock import CONTENT
+from builder.reckon.label.soap_as_made import soap_as_made
 
 STUDIO, _ = read_studio(Path(__file__).parent.parent / "site_example", CONTENT)
 SIZE = TotalSize(Mass(Fraction(2000)))

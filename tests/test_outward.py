@@ -11,8 +11,8 @@ from bs4 import BeautifulSoup
 
 from builder import pipeline
 from builder.compose import compose_documents
-from builder.model.outward import UnsafeAddressError, is_outward, outward, telephone_link
-from builder.stock import LAYOUTS
+from builder.library import LAYOUTS
+from builder.words.outward import UnsafeAddressError, is_outward, outward, telephone_link
 from tests.test_findings import lay_out
 
 SOUND = (

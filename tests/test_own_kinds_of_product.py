@@ -5,8 +5,8 @@ from datetime import date
 
 import pytest
 
-from builder.compose.label_texts import label_text
-from builder.model.language import Language
+from builder.compose.label.label_texts import label_text
+from builder.model.label.language import Language
 from builder.pipeline import check
 from tests.findings_studio import write_class
 

@@ -24,7 +24,9 @@ def test_the_wheel_holds_every_file_of_the_stock(unpacked):
     for name in ("content", "layouts"):
         ours = {path.relative_to(ROOT / name) for path in (ROOT / name).rglob("*") if path.is_file()}
         packed = {
-            path.relative_to(unpacked / "builder/stock" / name) for path in (unpacked / "builder/stock" / name).rglob("*") if path.is_file()
+            path.relative_to(unpacked / "builder/library" / name)
+            for path in (unpacked / "builder/library" / name).rglob("*")
+            if path.is_file()
         }
         assert packed == ours
 

@@ -5,113 +5,113 @@ from datetime import date
 from itertools import chain
 
 from builder.check.acceptance import accept_findings, find_needless_acceptances, find_unclear_reasons
-from builder.check.acid_strength import find_acids_of_unknown_strength
-from builder.check.acids_on_skin import find_acids_on_the_skin
-from builder.check.after_opening_missing import find_times_after_opening_missing
-from builder.check.alkali_among_ingredients import find_alkalis_among_ingredients
-from builder.check.alkali_on_skin import find_alkali_on_the_skin
-from builder.check.alkali_purity import find_purities_of_solutions
-from builder.check.allergens_not_stated import find_allergens_not_stated
-from builder.check.allergies import find_allergies_met
-from builder.check.amount_for_scale import find_amounts_scales_cannot_weigh
-from builder.check.amounts_of_another_kind import find_amounts_of_another_kind
-from builder.check.amounts_typed import find_amounts_typed
-from builder.check.base_overloaded import find_overloaded_bases
-from builder.check.batch_codes_alike import find_batch_codes_alike
 from builder.check.batches import Batch, BatchFinding, batches_of, nominal_batch, say_once, unite
-from builder.check.charges_opposed import find_opposed_charges
-from builder.check.claims import find_claims
-from builder.check.colour_fields import find_colours_out_of_their_field
-from builder.check.colour_in_acid import find_colours_in_acid
-from builder.check.colour_not_allowed import find_colours_not_allowed
-from builder.check.colour_or_not import find_colours_or_not
-from builder.check.contents_by_weight import find_contents_by_weight
-from builder.check.dates_changed import find_unclear_changes
-from builder.check.dates_out_of_order import find_dates_out_of_order
-from builder.check.dates_people import find_people_to_tell
-from builder.check.dates_published import find_dates_that_differ
-from builder.check.doses_high import find_high_doses
-from builder.check.dust_unsaid import find_dust_unsaid
-from builder.check.emulsion import find_weak_emulsions
-from builder.check.fats_for_the_lye import find_lye_without_fat
-from builder.check.figures_missing import find_figures_missing
-from builder.check.fill_and_container import find_fills_that_do_not_fit
-from builder.check.fizz_and_water import find_fizz_and_water
-from builder.check.format_differs import find_formats_that_differ
-from builder.check.free_from import find_broken_promises
-from builder.check.heat import find_what_is_heated_too_far
-from builder.check.home_size_twice import find_home_sizes_twice
-from builder.check.home_size_without_oils import find_home_sizes_without_oils
-from builder.check.in_stock_count_ahead import find_counts_ahead
-from builder.check.in_stock_twice import find_stock_twice
-from builder.check.in_stock_unknown import find_unknown_stock
-from builder.check.in_stock_weight_unknown import find_stock_without_weight
-from builder.check.item_use_unclear import find_unclear_uses
-from builder.check.keeping import find_what_does_not_keep
-from builder.check.keeps_missing import find_keeps_missing
-from builder.check.kind_unlike import find_kinds_unlike
-from builder.check.label_order import find_open_label_orders
-from builder.check.label_over_container import find_labels_over_containers
-from builder.check.label_sheets import find_first_labels_off_the_sheet, find_unfit_label_sheets
-from builder.check.label_too_small import find_labels_too_small
-from builder.check.label_unsaid import find_what_labels_leave_unsaid
-from builder.check.label_untranslated import find_labels_untranslated
-from builder.check.lesson_heat import find_heat_that_cannot_be
-from builder.check.letters_not_in_font import find_letters_not_in_font
-from builder.check.links_broken import find_broken_links
-from builder.check.lye_by_weight import find_lye_weights_out_of_place
-from builder.check.lye_during_the_cook import find_lye_left_during_the_cook
-from builder.check.lye_in_words import find_lye_that_nobody_handles, find_raw_soap_denied
-from builder.check.lye_liquids import find_unfit_lye_liquids
-from builder.check.lye_named import find_lye_mistaken
-from builder.check.lye_rounding import find_superfat_moved_by_rounding
-from builder.check.lye_too_much import find_too_much_lye
-from builder.check.lye_too_strong import find_too_strong_lye
-from builder.check.lye_where_it_belongs import find_lye_out_of_place
-from builder.check.mention_unknown import find_unknown_mentions
-from builder.check.names_twice import find_names_twice
-from builder.check.oil_on_bath import find_oil_on_the_bath
-from builder.check.option_not_offered import find_options_not_offered
-from builder.check.option_twice import find_options_twice
-from builder.check.over_limit import find_amounts_over_limits
-from builder.check.ph_by_kind import find_ph_out_of_place
-from builder.check.phototoxic import find_phototoxic_oils
-from builder.check.plants import find_plants_out_of_place
-from builder.check.portions_short import find_short_portions
-from builder.check.preservation import find_products_that_do_not_keep
-from builder.check.preservative_amount import find_preservative_amounts
-from builder.check.preservative_fit import find_preservatives_that_do_not_fit
-from builder.check.preservative_ph import find_preservatives_out_of_their_ph
-from builder.check.price_below_materials import find_prices_below_materials
+from builder.check.dates.dates_changed import find_unclear_changes
+from builder.check.dates.dates_out_of_order import find_dates_out_of_order
+from builder.check.dates.dates_people import find_people_to_tell
+from builder.check.dates.dates_published import find_dates_that_differ
+from builder.check.dose.base_overloaded import find_overloaded_bases
+from builder.check.dose.colour_fields import find_colours_out_of_their_field
+from builder.check.dose.colour_in_acid import find_colours_in_acid
+from builder.check.dose.colour_not_allowed import find_colours_not_allowed
+from builder.check.dose.colour_or_not import find_colours_or_not
+from builder.check.dose.doses_high import find_high_doses
+from builder.check.dose.option_not_offered import find_options_not_offered
+from builder.check.dose.option_twice import find_options_twice
+from builder.check.dose.over_limit import find_amounts_over_limits
+from builder.check.dose.phototoxic import find_phototoxic_oils
+from builder.check.dose.scent_left_in import find_scent_left_in
+from builder.check.dose.scent_without_limit import find_scents_without_limit
+from builder.check.formula.acids_on_skin import find_acids_on_the_skin
+from builder.check.formula.alkali_on_skin import find_alkali_on_the_skin
+from builder.check.formula.charges_opposed import find_opposed_charges
+from builder.check.formula.dust_unsaid import find_dust_unsaid
+from builder.check.formula.emulsion import find_weak_emulsions
+from builder.check.formula.fizz_and_water import find_fizz_and_water
+from builder.check.formula.heat import find_what_is_heated_too_far
+from builder.check.formula.oil_on_bath import find_oil_on_the_bath
+from builder.check.formula.ph_by_kind import find_ph_out_of_place
+from builder.check.formula.plants import find_plants_out_of_place
+from builder.check.formula.too_rough import find_grains_too_rough
+from builder.check.keeping.after_opening_missing import find_times_after_opening_missing
+from builder.check.keeping.keeping import find_what_does_not_keep
+from builder.check.keeping.keeps_missing import find_keeps_missing
+from builder.check.keeping.preservation import find_products_that_do_not_keep
+from builder.check.keeping.preservative_amount import find_preservative_amounts
+from builder.check.keeping.preservative_fit import find_preservatives_that_do_not_fit
+from builder.check.keeping.preservative_ph import find_preservatives_out_of_their_ph
+from builder.check.label.allergens_not_stated import find_allergens_not_stated
+from builder.check.label.batch_codes_alike import find_batch_codes_alike
+from builder.check.label.claims import find_claims
+from builder.check.label.contents_by_weight import find_contents_by_weight
+from builder.check.label.free_from import find_broken_promises
+from builder.check.label.label_order import find_open_label_orders
+from builder.check.label.label_over_container import find_labels_over_containers
+from builder.check.label.label_sheets import find_first_labels_off_the_sheet, find_unfit_label_sheets
+from builder.check.label.label_too_small import find_labels_too_small
+from builder.check.label.label_unsaid import find_what_labels_leave_unsaid
+from builder.check.label.label_untranslated import find_labels_untranslated
+from builder.check.label.letters_not_in_font import find_letters_not_in_font
+from builder.check.label.responsible_person import find_responsible_persons_outside
+from builder.check.label.units_left_over import find_units_left_over
+from builder.check.lye.acid_strength import find_acids_of_unknown_strength
+from builder.check.lye.alkali_among_ingredients import find_alkalis_among_ingredients
+from builder.check.lye.alkali_purity import find_purities_of_solutions
+from builder.check.lye.fats_for_the_lye import find_lye_without_fat
+from builder.check.lye.lye_by_weight import find_lye_weights_out_of_place
+from builder.check.lye.lye_during_the_cook import find_lye_left_during_the_cook
+from builder.check.lye.lye_liquids import find_unfit_lye_liquids
+from builder.check.lye.lye_rounding import find_superfat_moved_by_rounding
+from builder.check.lye.lye_too_much import find_too_much_lye
+from builder.check.lye.lye_too_strong import find_too_strong_lye
+from builder.check.lye.lye_where_it_belongs import find_lye_out_of_place
+from builder.check.lye.saponification_far_off import find_saponification_far_off
+from builder.check.lye.soap_additions import find_too_much_in_soap, find_what_disturbs_lye
+from builder.check.lye.superfat_as_answer import find_unusual_superfat
+from builder.check.lye.superfat_out_of_range import find_superfat_out_of_range
 from builder.check.reach import what_is_held
-from builder.check.responsible_person import find_responsible_persons_outside
-from builder.check.roster_choices import find_roster_choices_unknown
-from builder.check.roster_people import find_roster_people_out_of_place
-from builder.check.saponification_far_off import find_saponification_far_off
-from builder.check.scent_left_in import find_scent_left_in
-from builder.check.scent_without_limit import find_scents_without_limit
-from builder.check.shares_not_whole import find_shares_not_whole
-from builder.check.soap_additions import find_too_much_in_soap, find_what_disturbs_lye
-from builder.check.staff_missing import find_staff_missing
-from builder.check.superfat_as_answer import find_unusual_superfat
-from builder.check.superfat_out_of_range import find_superfat_out_of_range
-from builder.check.supervision import find_supervision_wanting
-from builder.check.supply_twice import find_supplies_twice
-from builder.check.supply_unknown import find_unknown_supplies
-from builder.check.supply_weight_unknown import find_supplies_without_weight
-from builder.check.time_does_not_fit import find_times_that_do_not_fit
-from builder.check.too_rough import find_grains_too_rough
-from builder.check.typed_facts import find_typed_facts_that_differ
-from builder.check.units_left_over import find_units_left_over
-from builder.check.unknown_ingredient import find_unknown_ingredients
-from builder.check.unknown_recipe import find_unknown_recipes
-from builder.check.unsafe_steps import find_unsafe_steps
-from builder.check.who_weighs import find_weighing_unsettled
-from builder.model.batch_sheet import BatchSheet
-from builder.model.class_sheet import ClassSheet
+from builder.check.recipe.amount_for_scale import find_amounts_scales_cannot_weigh
+from builder.check.recipe.amounts_of_another_kind import find_amounts_of_another_kind
+from builder.check.recipe.figures_missing import find_figures_missing
+from builder.check.recipe.fill_and_container import find_fills_that_do_not_fit
+from builder.check.recipe.home_size_twice import find_home_sizes_twice
+from builder.check.recipe.home_size_without_oils import find_home_sizes_without_oils
+from builder.check.recipe.kind_unlike import find_kinds_unlike
+from builder.check.recipe.names_twice import find_names_twice
+from builder.check.recipe.portions_short import find_short_portions
+from builder.check.recipe.shares_not_whole import find_shares_not_whole
+from builder.check.recipe.unknown_ingredient import find_unknown_ingredients
+from builder.check.recipe.unknown_recipe import find_unknown_recipes
+from builder.check.roster.allergies import find_allergies_met
+from builder.check.roster.roster_choices import find_roster_choices_unknown
+from builder.check.roster.roster_people import find_roster_people_out_of_place
+from builder.check.supplies.in_stock_count_ahead import find_counts_ahead
+from builder.check.supplies.in_stock_twice import find_stock_twice
+from builder.check.supplies.in_stock_unknown import find_unknown_stock
+from builder.check.supplies.in_stock_weight_unknown import find_stock_without_weight
+from builder.check.supplies.item_use_unclear import find_unclear_uses
+from builder.check.supplies.price_below_materials import find_prices_below_materials
+from builder.check.supplies.supply_twice import find_supplies_twice
+from builder.check.supplies.supply_unknown import find_unknown_supplies
+from builder.check.supplies.supply_weight_unknown import find_supplies_without_weight
+from builder.check.teaching.amounts_typed import find_amounts_typed
+from builder.check.teaching.format_differs import find_formats_that_differ
+from builder.check.teaching.lesson_heat import find_heat_that_cannot_be
+from builder.check.teaching.links_broken import find_broken_links
+from builder.check.teaching.lye_in_words import find_lye_that_nobody_handles, find_raw_soap_denied
+from builder.check.teaching.lye_named import find_lye_mistaken
+from builder.check.teaching.mention_unknown import find_unknown_mentions
+from builder.check.teaching.staff_missing import find_staff_missing
+from builder.check.teaching.supervision import find_supervision_wanting
+from builder.check.teaching.time_does_not_fit import find_times_that_do_not_fit
+from builder.check.teaching.typed_facts import find_typed_facts_that_differ
+from builder.check.teaching.unsafe_steps import find_unsafe_steps
+from builder.check.teaching.who_weighs import find_weighing_unsettled
 from builder.model.finding import Finding
-from builder.model.label_fit import LabelFit
+from builder.model.label.label_fit import LabelFit
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
+from builder.model.teaching.class_plan import ClassPlan
 
 __all__ = [
     "accept_findings",
@@ -197,7 +197,7 @@ RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
     find_unclear_reasons,
 )
 
-RULES_ON_SHEETS: tuple[Callable[[ClassSheet], Iterator[Finding]], ...] = (
+RULES_ON_SHEETS: tuple[Callable[[ClassPlan], Iterator[Finding]], ...] = (
     find_formats_that_differ,
     find_staff_missing,
     find_heat_that_cannot_be,
@@ -258,7 +258,7 @@ def check_batch(batch: Batch) -> list[Finding]:
     return say_once(_found([batch]))
 
 
-def check_sheets(sheets: Iterable[ClassSheet], studio: Studio) -> list[Finding]:
+def check_sheets(sheets: Iterable[ClassPlan], studio: Studio) -> list[Finding]:
     """Run every rule on every class and its batches; what holds for several of them alike is said once."""
     sheets = tuple(sheets)
     of_batches = _found(batch for sheet in sheets for batch in batches_of(sheet, studio))
@@ -268,7 +268,7 @@ def check_sheets(sheets: Iterable[ClassSheet], studio: Studio) -> list[Finding]:
     return [*unite(chain(of_sheets, of_words)), *say_once(chain(of_batches, of_classes))]
 
 
-def check_recipes(sheets: Iterable[BatchSheet], studio: Studio) -> list[Finding]:
+def check_recipes(sheets: Iterable[WorkedBatch], studio: Studio) -> list[Finding]:
     """Run every rule on the nominal batches of recipes that are worked out for no class."""
     return say_once(_found(nominal_batch(sheet, studio) for sheet in sheets))
 

@@ -3,17 +3,17 @@
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field, replace
 
-from builder.model.batch_sheet import BatchSheet
-from builder.model.class_sheet import ClassSheet
-from builder.model.figure import Figure
+from builder.model.dose.limit import ColourRule, FieldRule, Limit
 from builder.model.finding import Finding, caution, stop
-from builder.model.ingredient import Ingredient
-from builder.model.labelling import ANY_REGION, Labelling
-from builder.model.limit import ColourRule, FieldRule, Limit
+from builder.model.label.labelling import ANY_REGION, Labelling
 from builder.model.place import Place
-from builder.model.plain_number import plain_number
+from builder.model.recipe.figure import Figure
+from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.subject import HomeSheet, Labels, Subject, WholeClass, WholeRecipe
+from builder.model.teaching.class_plan import ClassPlan
+from builder.words.plain_number import plain_number
 
 NO_LABEL = "Accepted with a reason, this product gets no label sheet."
 _PURPOSE = {
@@ -48,7 +48,7 @@ class Batch:
 
     name: str
     of: Subject
-    sheet: BatchSheet
+    sheet: WorkedBatch
     constants: Mapping[str, Figure]
     size_place: Place | None = None
     region: str = ""
@@ -86,12 +86,12 @@ class Batch:
         return self.name if unit == "g" else f"{self.name}, in ounces"
 
 
-def batch_of(name: str, sheet: BatchSheet, studio: Studio, of: Subject, itself: Subject | None = None) -> Batch:
+def batch_of(name: str, batch: WorkedBatch, studio: Studio, of: Subject, itself: Subject | None = None) -> Batch:
     """Give one batch with what the rules need of the studio."""
     return Batch(
         name,
         of,
-        sheet,
+        batch,
         studio.constants,
         region=studio.profile.region,
         limits=studio.limits,
@@ -103,25 +103,25 @@ def batch_of(name: str, sheet: BatchSheet, studio: Studio, of: Subject, itself: 
     )
 
 
-def batches_of(sheet: ClassSheet, studio: Studio) -> Iterator[Batch]:
+def batches_of(plan: ClassPlan, studio: Studio) -> Iterator[Batch]:
     """Give every batch of a class: those made in class, then those for home."""
-    of = WholeClass(sheet.studio_class.key)
-    for made in sheet.made:
+    of = WholeClass(plan.studio_class.key)
+    for made in plan.made:
         for planned in made.batches:
-            people = f" for {sheet.students} students" if planned.purpose == "class" else ""
+            people = f" for {plan.students} students" if planned.purpose == "class" else ""
             name = f"{_PURPOSE[planned.purpose]}{people}"
-            yield batch_of(name, planned.sheet, studio, of, sheet.subject)
+            yield batch_of(name, planned.sheet, studio, of, plan.subject)
             for other in planned.also:
-                yield batch_of(f"{name}, in the {other.recipe.fill.container}", other, studio, of, sheet.subject)
+                yield batch_of(f"{name}, in the {other.recipe.fill.container}", other, studio, of, plan.subject)
         for home in made.home:
             itself = HomeSheet(of.key, made.make.recipe.text, home.size.written)
             batch = batch_of(f"the home batch of {home.size.written}", home.sheet, studio, of, itself)
             yield replace(batch, size_place=home.size.place)
 
 
-def nominal_batch(sheet: BatchSheet, studio: Studio) -> Batch:
+def nominal_batch(batch: WorkedBatch, studio: Studio) -> Batch:
     """Give the batch at which a recipe is looked at that is worked out for no class."""
-    return batch_of(f"a nominal batch of {plain_number(sheet.grams.total.grams, 1)} g", sheet, studio, WholeRecipe(sheet.recipe.key))
+    return batch_of(f"a nominal batch of {plain_number(batch.grams.total.grams, 1)} g", batch, studio, WholeRecipe(batch.recipe.key))
 
 
 def say_once(found: Iterable[BatchFinding]) -> list[Finding]:

@@ -1,9 +1,9 @@
 """The words in which a finding names the basis of a figure, and a range of it."""
 
-from builder.model.figure import Figure, Known, Source
-from builder.model.ingredient import Ingredient
-from builder.model.plain_number import plain_number
-from builder.model.within import within
+from builder.model.recipe.figure import Figure, Known, Source
+from builder.model.recipe.ingredient import Ingredient
+from builder.words.plain_number import plain_number
+from builder.words.within import within
 
 DEFER = "Your supplier's documents and local rules come first."
 

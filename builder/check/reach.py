@@ -3,10 +3,9 @@
 from collections.abc import Collection, Iterable, Iterator
 from posixpath import basename, splitext
 
-from builder.check.unknown_ingredient import names_in
+from builder.check.recipe.unknown_ingredient import names_in
 from builder.model.finding import Finding, Weight
 from builder.model.held_back import HeldBack
-from builder.model.place import fold
 from builder.model.studio import ANY, Studio
 from builder.model.subject import (
     HomeSheet,
@@ -20,6 +19,7 @@ from builder.model.subject import (
     WholeRecipe,
     WholeStudio,
 )
+from builder.words.fold import fold
 
 
 def subjects_of(finding: Finding, studio: Studio) -> frozenset[Subject]:

@@ -6,34 +6,34 @@ from datetime import date
 from pathlib import Path
 
 from builder.compose.assets import list_files
-from builder.compose.bench_cards import compose_bench_cards
-from builder.compose.catalogue import compose_catalogue
-from builder.compose.checklists import compose_checklist
-from builder.compose.class_pages import compose_class_page
-from builder.compose.dose_cards import compose_dose_cards
+from builder.compose.documents.bench_cards import compose_bench_cards
+from builder.compose.documents.catalogue import compose_catalogue
+from builder.compose.documents.checklists import compose_checklist
+from builder.compose.documents.class_pages import compose_class_page
+from builder.compose.documents.dose_cards import compose_dose_cards
+from builder.compose.documents.label_test_page import compose_test_page
+from builder.compose.documents.labels import compose_labels
+from builder.compose.documents.published_dates import compose_published_dates
+from builder.compose.documents.shopping import compose_shopping
+from builder.compose.documents.tags import compose_tags
+from builder.compose.documents.take_home import compose_take_home
+from builder.compose.documents.teacher_sheets import compose_teacher_sheet
+from builder.compose.documents.text_pages import compose_pages
 from builder.compose.edition import Edition
-from builder.compose.label_test_page import compose_test_page
-from builder.compose.labels import compose_labels
-from builder.compose.published_dates import compose_published_dates
-from builder.compose.shopping import compose_shopping
-from builder.compose.tags import compose_tags
-from builder.compose.take_home import compose_take_home
-from builder.compose.teacher_sheets import compose_teacher_sheet
 from builder.compose.templates import Templates
-from builder.compose.text_pages import compose_pages
-from builder.model.class_sheet import ClassSheet
 from builder.model.document import CopiedFile, Document, Publication
 from builder.model.finding import Finding
 from builder.model.held_back import NOTHING_HELD, HeldBack
-from builder.model.shopping import Shopping
 from builder.model.studio import Studio
+from builder.model.supplies.shopping import Shopping
+from builder.model.teaching.class_plan import ClassPlan
 
 __all__ = ["compose_documents"]
 
 
 def compose_documents(
     studio: Studio,
-    sheets: tuple[ClassSheet, ...],
+    sheets: tuple[ClassPlan, ...],
     findings: Sequence[Finding],
     layout_folders: tuple[Path, ...],
     today: date,

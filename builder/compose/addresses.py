@@ -1,7 +1,8 @@
 """Where each document goes, and how one links to another: every address of the output is made here.
 
-Keys of classes, recipes and pages are small letters, figures and single hyphens (`read/file_names.py`), and so is what texts become here;
-two hyphens stand between two of them, so that no two documents have one address. `compose` refuses to make a publication in which any have.
+Keys of classes, recipes and pages are small letters, figures and single hyphens (`read/text/file_names.py`), and so is what texts become
+here; two hyphens stand between two of them, so that no two documents have one address. `compose` refuses to make a publication in which
+any have.
 Links are relative and name a file, so that the pages work from a disk, from a folder of a host and from its root.
 """
 
@@ -13,10 +14,10 @@ from itertools import count
 from unicodedata import decomposition, normalize
 from urllib.parse import quote
 
-from builder.model.batch_sheet import BatchSheet
-from builder.model.class_sheet import ClassSheet, MadeSheet
+from builder.model.dates.studio_class import HomeSize, StudioClass
 from builder.model.document import Folder
-from builder.model.studio_class import HomeSize, StudioClass
+from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 
 WELCOME = "welcome"
 
@@ -83,29 +84,29 @@ def take_home_sheet(studio_class: StudioClass, recipe: str, size: HomeSize, endi
     return Address(Folder.PRINT, f"{studio_class.key}/{name}")
 
 
-def label_sheet(sheet: ClassSheet, made: MadeSheet, filled: BatchSheet) -> Address:
+def label_sheet(plan: ClassPlan, made: MadeProduct, filled: WorkedBatch) -> Address:
     """Give the place of the labels of one kind of container; any but the recipe's own is named too."""
     recipe = filled.recipe
     if filled is made.batch:
-        return class_sheet(sheet, f"labels-{recipe.key}.pdf")
+        return class_sheet(plan, f"labels-{recipe.key}.pdf")
     fillings = [one for one, _ in made.fillings]
     names = distinct_names(one.recipe.fill.container.text for one in fillings[1:])
     number = next(number for number, one in enumerate(fillings[1:]) if one is filled)
-    return class_sheet(sheet, f"labels-{recipe.key}--{names[number]}.pdf")
+    return class_sheet(plan, f"labels-{recipe.key}--{names[number]}.pdf")
 
 
-def class_sheet(sheet: ClassSheet, name: str) -> Address:
+def class_sheet(plan: ClassPlan, name: str) -> Address:
     """Give the place of a sheet for one date of a class, or for a full class where it has none."""
-    return Address(Folder.PRINT, f"{sheet.studio_class.key}/{occasion(sheet)}/{name}")
+    return Address(Folder.PRINT, f"{plan.studio_class.key}/{occasion(plan)}/{name}")
 
 
-def occasion(sheet: ClassSheet) -> str:
+def occasion(plan: ClassPlan) -> str:
     """Name the folder of a date; two dates on one day are told apart by the hour."""
-    if sheet.date is None:
+    if plan.date is None:
         return "full-class"
-    day = sheet.date.on.date()
-    same_day = [date for date in sheet.studio_class.dates if date.on.date() == day]
-    return day.isoformat() if len(same_day) < 2 else f"{day.isoformat()}-{sheet.date.on:%H%M}"
+    day = plan.date.on.date()
+    same_day = [date for date in plan.studio_class.dates if date.on.date() == day]
+    return day.isoformat() if len(same_day) < 2 else f"{day.isoformat()}-{plan.date.on:%H%M}"
 
 
 def distinct_names(texts: Iterable[str]) -> tuple[str, ...]:

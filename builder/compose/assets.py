@@ -3,14 +3,14 @@
 from collections.abc import Iterable
 
 from builder.compose import addresses
-from builder.compose.class_facts import picture_file
+from builder.compose.documents.text_pages import PAGES
 from builder.compose.edition import Edition
 from builder.compose.frames import SCREEN_STYLES
-from builder.compose.pieces import pictures_in
-from builder.compose.text_pages import PAGES
+from builder.compose.teaching.class_facts import picture_file
+from builder.compose.teaching.pieces import pictures_in
+from builder.model.dates.studio_class import StudioClass
 from builder.model.document import CopiedFile, Folder
-from builder.model.lesson import Where
-from builder.model.studio_class import StudioClass
+from builder.model.teaching.lesson import Where
 
 
 def list_files(edition: Edition) -> tuple[CopiedFile, ...]:

@@ -7,14 +7,14 @@ from functools import cached_property
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
-from builder.compose.dates import language_of, locale_of
+from builder.compose.dates.dates import language_of, locale_of
 from builder.compose.templates import Templates
-from builder.model.class_sheet import ClassSheet
+from builder.model.dates.studio_class import StudioClass
 from builder.model.finding import Finding
 from builder.model.held_back import NOTHING_HELD, HeldBack
-from builder.model.lesson import LinkHole
 from builder.model.studio import Studio
-from builder.model.studio_class import StudioClass
+from builder.model.teaching.class_plan import ClassPlan
+from builder.model.teaching.lesson import LinkHole
 
 
 @dataclass(frozen=True)
@@ -25,7 +25,7 @@ class Edition:
     """
 
     studio: Studio
-    sheets: tuple[ClassSheet, ...]
+    sheets: tuple[ClassPlan, ...]
     findings: Sequence[Finding]
     templates: Templates
     today: date
@@ -43,9 +43,9 @@ class Edition:
         return language_of(self.studio.profile.region)
 
     @cached_property
-    def classes(self) -> tuple[tuple[StudioClass, ClassSheet], ...]:
+    def classes(self) -> tuple[tuple[StudioClass, ClassPlan], ...]:
         """Give each class that is published, with the first of its sheets."""
-        first: dict[str, ClassSheet] = {}
+        first: dict[str, ClassPlan] = {}
         for sheet in self.sheets:
             first.setdefault(sheet.studio_class.key, sheet)
         return tuple((sheet.studio_class, sheet) for sheet in first.values())

@@ -8,7 +8,7 @@ from builder.compose.addresses import Address
 from builder.compose.edition import Edition
 from builder.compose.views.frame import Link, PageFrame, Sender, SheetFrame
 from builder.model.document import Folder
-from builder.model.outward import outward, telephone_link
+from builder.words.outward import outward, telephone_link
 
 SCREEN_STYLES = ("tokens.css", "words.css", "screen.css")
 PAPER_STYLES = ("tokens.css", "words.css", "paper.css")

@@ -2,6 +2,8 @@
 
 from dataclasses import dataclass, field
 
+from builder.words.fold import fold
+
 
 @dataclass(frozen=True, order=True)
 class Place:
@@ -34,8 +36,3 @@ class Name:
 
     def __str__(self) -> str:
         return self.text
-
-
-def fold(text: str) -> str:
-    """Give the form in which names are compared."""
-    return " ".join(text.split()).casefold()

@@ -4,34 +4,35 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
-from builder.model.allergy import AllergyWords
-from builder.model.caution import CautionText
-from builder.model.claim import ClaimRules
-from builder.model.container import Container
-from builder.model.figure import Figure, Source
+from builder.model.dates.published_date import PublishedDate
+from builder.model.dates.studio_class import StudioClass
+from builder.model.dose.limit import ColourRule, FieldRule, Limit, Rules
 from builder.model.finding import Acceptance
-from builder.model.in_stock import InStock
-from builder.model.ingredient import Ingredient
-from builder.model.label_stock import NO_WISHES, LabelStock, LabelWishes
-from builder.model.label_warning import WarningRule
-from builder.model.labelling import Allergen, Labelling, LabelRegion
-from builder.model.language import Language
-from builder.model.lesson import Page
-from builder.model.limit import ColourRule, FieldRule, Limit, Rules
-from builder.model.lye_words import LyeWords
-from builder.model.place import NOWHERE, Place, fold
-from builder.model.product import Product
-from builder.model.published_date import PublishedDate
-from builder.model.quantity import Density, Mass, Volume
-from builder.model.recipe import Recipe
-from builder.model.roster import Roster
-from builder.model.studio_class import StudioClass
-from builder.model.supervision import OwnNumbers, WatchRule
-from builder.model.supply import Supply, density_on_card
-from builder.model.teaching import FormatAdvice
-from builder.model.type_height import HeightRule
-from builder.model.typeface import Typeface
-from builder.model.unsafe_step import UnsafeStep
+from builder.model.label.label_sheet import NO_WISHES, LabelSheet, LabelWishes
+from builder.model.label.label_warning import WarningRule
+from builder.model.label.labelling import Allergen, Labelling, LabelRegion
+from builder.model.label.language import Language
+from builder.model.label.type_height import HeightRule
+from builder.model.label.typeface import Typeface
+from builder.model.place import NOWHERE, Place
+from builder.model.recipe.container import Container
+from builder.model.recipe.figure import Figure, Source
+from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.product import Product
+from builder.model.recipe.quantity import Density, Mass, Volume
+from builder.model.recipe.recipe import Recipe
+from builder.model.roster.allergy import AllergyWords
+from builder.model.roster.roster import Roster
+from builder.model.supplies.in_stock import InStock
+from builder.model.supplies.supply import Supply, density_on_card
+from builder.model.teaching.caution import CautionText
+from builder.model.teaching.claim import ClaimRules
+from builder.model.teaching.lesson import Page
+from builder.model.teaching.lye_words import LyeWords
+from builder.model.teaching.supervision import OwnNumbers, WatchRule
+from builder.model.teaching.teaching import FormatAdvice
+from builder.model.teaching.unsafe_step import UnsafeStep
+from builder.words.fold import fold
 
 
 @dataclass(frozen=True)
@@ -104,7 +105,7 @@ PICTURE_ENDINGS = (".svg", ".png", ".jpg", ".jpeg", ".webp")
 class Unread:
     """What is there but too wrong to be read, by the names under which others speak of it.
 
-    `ingredients`, `containers` and `label_stocks` are folded names, the others keys; ANY among them says that not even the names can be
+    `ingredients`, `containers` and `label_sheets` are folded names, the others keys; ANY among them says that not even the names can be
     read.
     """
 
@@ -114,7 +115,7 @@ class Unread:
     cautions: frozenset[str] = frozenset()
     ingredients: frozenset[str] = frozenset()
     containers: frozenset[str] = frozenset()
-    label_stocks: frozenset[str] = frozenset()
+    label_sheets: frozenset[str] = frozenset()
 
 
 @dataclass(frozen=True)
@@ -127,7 +128,7 @@ class Studio:
     `supplies` are the packs that the studio buys, `in_stock` what it has counted on its shelf.
     `published` are the dates that the last publication showed. `rosters` are by the key of their class.
     `label_regions` and `allergens` are what lists of ingredients are made by.
-    `label_stocks` are keyed by folded name, `languages` by their names; `typefaces` are the two of the labels, `regular` and `bold`.
+    `label_sheets` are keyed by folded name, `languages` by their names; `typefaces` are the two of the labels, `regular` and `bold`.
     `unsafe_steps` are the dangers that words of a step can bring, `lye_words` the words for lye and raw soap in somebody's hands,
     `claims` those that make a medicine of a cosmetic.
     `allergy_words` say what people mean who write of their allergies.
@@ -164,7 +165,7 @@ class Studio:
     label_regions: Mapping[str, LabelRegion] = field(default_factory=dict)
     allergens: tuple[Allergen, ...] = ()
     allergy_words: tuple[AllergyWords, ...] = ()
-    label_stocks: Mapping[str, LabelStock] = field(default_factory=dict)
+    label_sheets: Mapping[str, LabelSheet] = field(default_factory=dict)
     type_heights: tuple[HeightRule, ...] = ()
     label_warnings: tuple[WarningRule, ...] = ()
     typefaces: Mapping[str, Typeface] = field(default_factory=dict)

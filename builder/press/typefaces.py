@@ -4,7 +4,7 @@ the flat x, and an o is higher than that."""
 from functools import cache
 from pathlib import Path
 
-from builder.model.typeface import Typeface
+from builder.model.label.typeface import Typeface
 from builder.press.fonts import font_file
 
 FAMILY = "Fira Sans Condensed"

@@ -9,8 +9,8 @@ the others       one noun each: a shape to the model
 studios          the whole folder
 """
 
-from builder.read.published_dates import read_published_dates
-from builder.read.shelf import read_shelf
+from builder.read.dates.published_dates import read_published_dates
+from builder.read.recipe.shelf import read_shelf
 from builder.read.studios import read_studio
 
 __all__ = ["read_published_dates", "read_shelf", "read_studio"]

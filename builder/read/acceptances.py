@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 
 from builder.model.finding import Acceptance
-from builder.read.placed_yaml import PlacedYaml
+from builder.read.yaml.placed_yaml import PlacedYaml
 
 
 def make_acceptances(reasons: Mapping[str, str], placed: PlacedYaml) -> dict[str, Acceptance]:

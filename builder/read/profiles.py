@@ -15,13 +15,13 @@ from pydantic import ValidationError
 from builder.model.finding import Finding, stop
 from builder.model.place import Place
 from builder.model.studio import Profile, Responsible, Scale
-from builder.model.supervision import OwnNumbers
+from builder.model.teaching.supervision import OwnNumbers
 from builder.read.acceptances import make_acceptances
-from builder.read.fit import fit
-from builder.read.label_stocks import make_label_wishes
-from builder.read.placed_yaml import PlacedYaml
+from builder.read.label.label_sheets import make_label_wishes
 from builder.read.shapes.profile import ProfileShape, ScaleShape
-from builder.read.yaml_nodes import Mark
+from builder.read.yaml.fit import fit
+from builder.read.yaml.placed_yaml import PlacedYaml
+from builder.read.yaml.yaml_nodes import Mark
 from builder.units import grams_in
 
 SCALES = ("scales", "scales at home")

@@ -4,28 +4,28 @@ from collections.abc import Iterable
 from dataclasses import replace
 from pathlib import Path, PurePosixPath
 
+from builder.model.dates.studio_class import StudioClass
 from builder.model.finding import Finding, caution, stop
-from builder.model.in_stock import InStock
-from builder.model.lesson import Page
 from builder.model.place import Place
-from builder.model.recipe import Recipe
-from builder.model.roster import Roster
+from builder.model.recipe.recipe import Recipe
+from builder.model.roster.roster import Roster
 from builder.model.studio import PICTURE_ENDINGS, Profile, Studio
-from builder.model.studio_class import StudioClass
-from builder.model.supply import Supply
-from builder.read.in_stock import read_in_stock
-from builder.read.lessons import read_lesson
-from builder.read.pages import read_page
-from builder.read.pictures import find_faulty_pictures
-from builder.read.placed_yaml import read_yaml_file
+from builder.model.supplies.in_stock import InStock
+from builder.model.supplies.supply import Supply
+from builder.model.teaching.lesson import Page
+from builder.read.dates.studio_classes import read_class
+from builder.read.library import Library, read_library
 from builder.read.profiles import read_profile
-from builder.read.recipes import read_recipe
-from builder.read.rosters import read_roster
-from builder.read.stock import Stock, read_stock
-from builder.read.studio_classes import read_class
-from builder.read.supplies import read_supplies
-from builder.read.teaching import apply_policy
-from builder.read.text_files import TextFolder
+from builder.read.recipe.recipes import read_recipe
+from builder.read.roster.rosters import read_roster
+from builder.read.supplies.in_stock import read_in_stock
+from builder.read.supplies.supplies import read_supplies
+from builder.read.teaching.lessons import read_lesson
+from builder.read.teaching.pages import read_page
+from builder.read.teaching.teaching import apply_policy
+from builder.read.text.pictures import find_faulty_pictures
+from builder.read.text.text_files import TextFolder
+from builder.read.yaml.placed_yaml import read_yaml_file
 
 _OURS = ("recipes", "classes", "shelf", "pages")
 
@@ -39,7 +39,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
     studio = TextFolder(folder, findings)
     if not studio.has("studio.yaml"):
         return _no_studio(studio), findings
-    drawn_on = read_stock(stock, studio)
+    drawn_on = read_library(stock, studio)
     recipe_files, page_files = tuple(studio.files("recipes", ".yaml")), tuple(studio.files("pages", ".md"))
     class_folders = tuple(studio.folders("classes"))
     recipes = _recipes(studio, recipe_files, drawn_on)
@@ -70,7 +70,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         rosters=_rosters(studio, class_folders),
         label_regions=drawn_on.label_regions,
         allergens=drawn_on.allergens,
-        label_stocks=drawn_on.label_stocks,
+        label_sheets=drawn_on.label_sheets,
         type_heights=drawn_on.type_heights,
         label_warnings=drawn_on.label_warnings,
         lye_words=drawn_on.lye_words,
@@ -108,18 +108,18 @@ def _in_stock(studio: TextFolder) -> tuple[InStock, ...]:
     return read_in_stock(placed, studio.findings) if placed else ()
 
 
-def _recipes(studio: TextFolder, files: tuple[str, ...], stock: Stock) -> dict[str, Recipe]:
+def _recipes(studio: TextFolder, files: tuple[str, ...], stock: Library) -> dict[str, Recipe]:
     placed = (read_yaml_file(studio, name) for name in files)
     recipes = (read_recipe(one, stock.known, studio.findings) for one in placed if one)
     return {recipe.key: recipe for recipe in recipes if recipe}
 
 
-def _classes(studio: TextFolder, folders: tuple[str, ...], stock: Stock) -> dict[str, StudioClass]:
+def _classes(studio: TextFolder, folders: tuple[str, ...], stock: Library) -> dict[str, StudioClass]:
     classes = (_class(studio, folder, stock) for folder in folders)
     return {studio_class.key: studio_class for studio_class in classes if studio_class}
 
 
-def _class(studio: TextFolder, folder: str, stock: Stock) -> StudioClass | None:
+def _class(studio: TextFolder, folder: str, stock: Library) -> StudioClass | None:
     about, lesson = f"{folder}/class.yaml", f"{folder}/lesson.md"
     for name, finding, says in (
         (about, "class-missing", "what is made, when and for whom"),

@@ -3,17 +3,17 @@
 from collections.abc import Iterable
 from datetime import date
 
-from builder.model.batch_sheet import BatchSheet, ContainersSize, Size, TotalSize
-from builder.model.class_sheet import ClassSheet
-from builder.model.quantity import Mass
-from builder.model.recipe import AmountsAs, Recipe
+from builder.model.dates.studio_class import ClassDate, StudioClass
+from builder.model.recipe.quantity import Mass
+from builder.model.recipe.recipe import AmountsAs, Recipe
+from builder.model.recipe.worked_batch import ContainersSize, Size, TotalSize, WorkedBatch
 from builder.model.studio import Studio
-from builder.model.studio_class import ClassDate, StudioClass
-from builder.reckon.batches import reckon_batch, weighings
-from builder.reckon.classes import reckon_class
-from builder.reckon.formula import reckon_formula
-from builder.reckon.shopping import reckon_shopping
-from builder.reckon.supplies import supply_batch, supply_class
+from builder.model.teaching.class_plan import ClassPlan
+from builder.reckon.recipe.batches import reckon_batch, weighings
+from builder.reckon.recipe.formula import reckon_formula
+from builder.reckon.supplies.shopping import reckon_shopping
+from builder.reckon.supplies.supplies import supply_batch, supply_class
+from builder.reckon.teaching.classes import reckon_class
 
 __all__ = ["dates_to_prepare", "reckon_classes", "reckon_nominal", "reckon_recipe", "reckon_shopping", "weight_as_written"]
 
@@ -21,7 +21,7 @@ __all__ = ["dates_to_prepare", "reckon_classes", "reckon_nominal", "reckon_recip
 NOMINAL = "containers of a nominal batch"
 
 
-def reckon_classes(studio: Studio, classes: Iterable[StudioClass], *, on: date) -> tuple[ClassSheet, ...]:
+def reckon_classes(studio: Studio, classes: Iterable[StudioClass], *, on: date) -> tuple[ClassPlan, ...]:
     """Work out the sound classes of a studio: one sheet for each date to prepare, or one for a full class where there is none."""
     return tuple(
         supply_class(studio, sheet)
@@ -41,7 +41,7 @@ def weight_as_written(studio: Studio, recipe: Recipe) -> Mass:
     return reckon_formula(recipe, studio.ingredients).whole
 
 
-def reckon_recipe(studio: Studio, recipe: Recipe, size: Size, *, in_ounces: bool = False) -> BatchSheet:
+def reckon_recipe(studio: Studio, recipe: Recipe, size: Size, *, in_ounces: bool = False) -> WorkedBatch:
     """Work out one recipe at one size on the studio's own scales: those that read in grams, and `in_ounces` the others too."""
     scales = weighings([scale for scale in studio.profile.scales if in_ounces or scale.unit == "g"])
     sheet = reckon_batch(
@@ -50,7 +50,7 @@ def reckon_recipe(studio: Studio, recipe: Recipe, size: Size, *, in_ounces: bool
     return supply_batch(studio, sheet)
 
 
-def reckon_nominal(studio: Studio, recipe: Recipe) -> BatchSheet:
+def reckon_nominal(studio: Studio, recipe: Recipe) -> WorkedBatch:
     """Work out a recipe at a nominal size: enough for a small class, and never less than the scales can weigh sensibly."""
     sheet = reckon_recipe(studio, recipe, ContainersSize(int(studio.constants[NOMINAL].typical)))
     if sheet.smallest is None or sheet.smallest <= sheet.grams.total:

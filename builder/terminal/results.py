@@ -6,8 +6,8 @@ from pathlib import Path
 from rich.table import Table
 from rich.text import Text
 
-from builder.compose.card_text import CardLine
-from builder.compose.weigh_table import HEADINGS, WeighTable
+from builder.compose.recipe.card_text import CardLine
+from builder.compose.recipe.weigh_table import HEADINGS, WeighTable
 from builder.model.document import Folder
 from builder.model.subject import HomeSheet, Labels, OneDate, Subject, TextPage, WholeClass
 from builder.pipeline import Outcome

@@ -5,12 +5,12 @@ from pathlib import Path
 import pytest
 import yaml
 
-from builder.check.claims import claims_in
-from builder.check.statements import Said, Statement
+from builder.check.label.claims import claims_in
+from builder.check.teaching.statements import Said, Statement
+from builder.library import CONTENT
 from builder.model.place import Place
-from builder.model.prose import sentences_of, value_as_text
+from builder.model.teaching.prose import sentences_of, value_as_text
 from builder.read import read_studio
-from builder.stock import CONTENT
 
 STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
 ROWS = yaml.safe_load((Path(__file__).parent / "claim_sentences.yaml").read_text(encoding="utf-8"))

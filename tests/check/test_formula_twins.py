@@ -12,7 +12,7 @@ from tests.test_findings import FINDINGS, check, lay_out
 
 CHECK = Path(__file__).parent.parent.parent / "builder" / "check"
 MODULES = [
-    CHECK / f"{name}.py"
+    next(CHECK.rglob(f"{name}.py"))
     for name in (
         "acids_on_skin", "alkali_on_skin", "keeping", "ph_by_kind",
         "base_overloaded", "charges_opposed", "dust_unsaid", "emulsion", "fizz_and_water", "free_from", "heat",

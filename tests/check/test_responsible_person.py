@@ -2,7 +2,7 @@
 
 from datetime import date
 
-from builder.compose.label_plans import plan_labels
+from builder.compose.label_layout.label_plans import plan_labels
 from builder.pipeline import check
 from tests.test_findings import FINDINGS, lay_out
 

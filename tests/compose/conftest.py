@@ -9,10 +9,10 @@ import pytest
 from builder.compose import compose_documents
 from builder.compose.edition import Edition
 from builder.compose.templates import Templates
+from builder.library import CONTENT, LAYOUTS
 from builder.press.typefaces import typefaces_of_labels
 from builder.read import read_studio
 from builder.reckon import reckon_classes
-from builder.stock import CONTENT, LAYOUTS
 
 TODAY = date(2027, 1, 15)
 

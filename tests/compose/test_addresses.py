@@ -6,8 +6,8 @@ import pytest
 
 from builder.compose import addresses, compose_documents
 from builder.compose.addresses import Address
+from builder.library import LAYOUTS
 from builder.model.document import Folder
-from builder.stock import LAYOUTS
 
 
 def test_links_are_relative_and_name_a_file():

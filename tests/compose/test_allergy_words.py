@@ -4,11 +4,11 @@ from dataclasses import replace
 
 import pytest
 
-from builder.compose.allergy_words import allergy_note, stands_with_the_people, view_allergies
+from builder.compose.roster.allergy_words import allergy_note, stands_with_the_people, view_allergies
 from builder.model.finding import caution
-from builder.model.roster import Guest
-from builder.reckon.allergies import reckon_allergies
-from builder.reckon.allergy_terms import Vocabulary
+from builder.model.roster.roster import Guest
+from builder.reckon.roster.allergies import reckon_allergies
+from builder.reckon.roster.allergy_terms import Vocabulary
 
 
 @pytest.fixture

@@ -5,8 +5,8 @@ from datetime import datetime
 
 import pytest
 
-from builder.compose.class_facts import view_date
-from builder.model.studio_class import ClassDate
+from builder.compose.teaching.class_facts import view_date
+from builder.model.dates.studio_class import ClassDate
 
 ON = datetime(2027, 3, 6, 10)
 

@@ -4,7 +4,7 @@ import re
 
 import pytest
 
-from builder.stock import LAYOUTS
+from builder.library import LAYOUTS
 
 COLOUR = re.compile(r"--([a-z-]+): (#[0-9a-f]{6});")
 LIGHT = dict(COLOUR.findall((LAYOUTS / "styles" / "tokens.css").read_text(encoding="utf-8")))

@@ -9,9 +9,9 @@ import pytest
 from bs4 import BeautifulSoup
 
 from builder.compose import compose_documents
+from builder.library import LAYOUTS
 from builder.model.finding import Finding, Weight, caution
 from builder.model.place import Place
-from builder.stock import LAYOUTS
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
 
 CLASS = "site/classes/first.html"

@@ -7,9 +7,9 @@ import pytest
 from bs4 import BeautifulSoup
 
 from builder.compose import compose_documents
-from builder.compose.batch_json import class_json, number
-from builder.compose.weigh_table import batch_table
-from builder.stock import LAYOUTS
+from builder.compose.recipe.batch_json import class_json, number
+from builder.compose.recipe.weigh_table import batch_table
+from builder.library import LAYOUTS
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
 
 DATE = "print/first/2027-02-06"

@@ -3,8 +3,8 @@
 from fractions import Fraction
 from types import SimpleNamespace
 
-from builder.compose.heat_words import heat_lines
-from builder.model.warmth import Cooling, CoolsTo, Dissolving
+from builder.compose.formula.heat_words import heat_lines
+from builder.model.formula.warmth import Cooling, CoolsTo, Dissolving
 
 
 def lines(dissolving=None, *cools):

@@ -9,24 +9,24 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.compose.batch_codes import FROM_BEFORE, batch_code, code_words
-from builder.compose.label_heights import height_rules, rules_of
-from builder.compose.label_layout import Rules, box_of, lay_out
-from builder.compose.label_lines import Setter, line_height
-from builder.compose.label_plans import plan_labels
-from builder.compose.label_texts import LabelText, Run, label_text
-from builder.compose.label_warnings import warnings_of
-from builder.model.container import Container, Outside
-from builder.model.durability import durability_in
-from builder.model.figure import Known
-from builder.model.panel import panel_of
-from builder.model.quantity import Density, Length, Volume
-from builder.model.recipe import MeasuredDensity
-from builder.model.studio_class import Format
-from builder.model.type_height import Statement, rules_for
+from builder.compose.label.batch_codes import FROM_BEFORE, batch_code, code_words
+from builder.compose.label.label_texts import LabelText, Run, label_text
+from builder.compose.label.label_warnings import warnings_of
+from builder.compose.label_layout.label_heights import height_rules, rules_of
+from builder.compose.label_layout.label_layout import Rules, box_of, lay_out
+from builder.compose.label_layout.label_lines import Setter, line_height
+from builder.compose.label_layout.label_plans import plan_labels
+from builder.library import CONTENT
+from builder.model.dates.studio_class import Format
+from builder.model.label.type_height import Statement, rules_for
+from builder.model.recipe.container import Container, Outside
+from builder.model.recipe.figure import Known
+from builder.model.recipe.quantity import Density, Length, Volume
+from builder.model.recipe.recipe import MeasuredDensity
 from builder.press.typefaces import typefaces_of_labels
 from builder.read import read_studio
-from builder.stock import CONTENT
+from builder.rules.durability import durability_in
+from builder.rules.panel import panel_of
 from tests.compose.conftest import FILES, in_region, read_edition, write_studio
 from tests.making import SOURCE, grams
 
@@ -132,7 +132,7 @@ def label(words):
 def test_what_is_laid_out_is_whole_lawful_inside_and_apart(stock, words, panels):
     text = label(words)
     for name in ("letter 3 x 6", "letter 2 x 4", "letter 2 x 3 round"):
-        sheet = stock.label_stocks[name]
+        sheet = stock.label_sheets[name]
         laid = lay_out([text], sheet, panels, RULES, SETTER)
         if laid is None:
             continue
@@ -156,9 +156,9 @@ def test_what_is_laid_out_is_whole_lawful_inside_and_apart(stock, words, panels)
 
 def test_a_larger_label_holds_what_a_smaller_one_does_not(stock):
     text = label(["Glycerin"] * 60)
-    assert lay_out([text], stock.label_stocks["letter 3 x 6"], 1, RULES, SETTER) is None
-    assert lay_out([text], stock.label_stocks["letter 2 x 2"], 1, RULES, SETTER) is not None
-    assert lay_out([label(["Glycerin"] * 900)], stock.label_stocks["letter 1 x 2"], 1, RULES, SETTER) is None
+    assert lay_out([text], stock.label_sheets["letter 3 x 6"], 1, RULES, SETTER) is None
+    assert lay_out([text], stock.label_sheets["letter 2 x 2"], 1, RULES, SETTER) is not None
+    assert lay_out([label(["Glycerin"] * 900)], stock.label_sheets["letter 1 x 2"], 1, RULES, SETTER) is None
 
 
 def test_lines_are_as_high_as_their_type():

@@ -7,10 +7,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.compose.label_plans import plan_labels
-from builder.compose.label_stocks import stocks_to_try
-from builder.model.label_surface import sits
-from builder.model.quantity import Length
+from builder.compose.label_layout.label_plans import plan_labels
+from builder.compose.label_layout.label_sheets import stocks_to_try
+from builder.model.recipe.quantity import Length
+from builder.rules.label_surface import sits
 from tests.compose.conftest import FILES, read_edition, write_studio
 from tests.compose.test_label_rules import container
 
@@ -19,7 +19,7 @@ MEASURES = "source: common-practice, at: measured with a tape, known: measured}\
 
 @pytest.fixture(scope="module")
 def stocks(tmp_path_factory):
-    return read_edition(write_studio(tmp_path_factory.mktemp("surfaces"))).studio.label_stocks
+    return read_edition(write_studio(tmp_path_factory.mktemp("surfaces"))).studio.label_sheets
 
 
 # Plain geometry: a label of 95.25 mm by 63.5 mm (letter 2 x 4), and circles and squares of 60.96 mm, whose diagonal is 86.2 mm.

@@ -7,14 +7,14 @@ from pathlib import Path
 
 import pytest
 
-from builder.compose.label_words import ingredient_text, net_contents, variant_name
-from builder.model.batch_sheet import Declared, IngredientList, Portions, Variant
-from builder.model.ingredient import DeclaredAs
-from builder.model.product import Product
-from builder.model.quantity import NO_MASS, Density, Mass
-from builder.model.recipe import MeasuredDensity, Recipe
+from builder.compose.label.label_words import ingredient_text, net_contents, variant_name
+from builder.library import CONTENT
+from builder.model.recipe.ingredient import DeclaredAs
+from builder.model.recipe.product import Product
+from builder.model.recipe.quantity import NO_MASS, Density, Mass
+from builder.model.recipe.recipe import MeasuredDensity, Recipe
+from builder.model.recipe.worked_batch import Declared, IngredientList, Portions, Variant
 from builder.read import read_studio
-from builder.stock import CONTENT
 from tests.making import recipe
 
 WATER = MeasuredDensity(Density(Fraction(1)), "water at 4 °C")

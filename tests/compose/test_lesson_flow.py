@@ -2,11 +2,11 @@
 
 from dataclasses import replace
 
-from builder.compose.hazards import cautions_for, hazards_of_recipe
-from builder.compose.lesson_flow import FlowSource, compose_flow
-from builder.compose.pieces import paper_filling
-from builder.model.lesson import CautionHere, Mention, Part, Step, Steps, Who
+from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
+from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
+from builder.compose.teaching.pieces import paper_filling
 from builder.model.place import Name
+from builder.model.teaching.lesson import CautionHere, Mention, Part, Step, Steps, Who
 from tests.making import figures
 
 

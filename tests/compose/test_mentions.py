@@ -2,7 +2,7 @@
 
 import pytest
 
-from builder.compose.mentions import class_amount, home_amount, ingredients_named, known_mentions
+from builder.compose.teaching.mentions import class_amount, home_amount, ingredients_named, known_mentions
 from builder.model.place import Name
 
 

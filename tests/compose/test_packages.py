@@ -12,12 +12,12 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.compose import compose_documents
-from builder.compose.batch_json import class_json
-from builder.compose.package_words import package_contents
-from builder.model.language import Language
-from builder.model.studio_class import ClassDate
-from builder.reckon.classes import reckon_class
-from builder.stock import LAYOUTS
+from builder.compose.label.package_words import package_contents
+from builder.compose.recipe.batch_json import class_json
+from builder.library import LAYOUTS
+from builder.model.dates.studio_class import ClassDate
+from builder.model.label.language import Language
+from builder.reckon.teaching.classes import reckon_class
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
 from tests.compose.test_label_words import Becomes, batch
 from tests.reckon.test_guests import QUICK, STUDIO, people

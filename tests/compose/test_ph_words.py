@@ -2,7 +2,7 @@
 
 import pytest
 
-from builder.compose.ph_words import ph_words
+from builder.compose.formula.ph_words import ph_words
 from tests.compose.conftest import read_edition, write_studio
 
 LOTION = """

@@ -9,18 +9,18 @@ from bs4 import BeautifulSoup
 
 from builder import cli
 from builder.compose import compose_documents
-from builder.compose.bench_cards import compose_bench_cards
-from builder.compose.checklists import compose_checklist
-from builder.compose.format_words import how_it_is_made, taken_home
-from builder.compose.lesson_flow import FlowSource, compose_flow
-from builder.compose.pieces import paper_filling
-from builder.compose.plan_text import plan_lines
-from builder.compose.preparation_words import check_groups
-from builder.compose.seating import view_seating
-from builder.compose.staff_words import after_rows, ahead_rows
-from builder.compose.supervision_words import asks, basis
-from builder.compose.time_words import clock_from, time_strip
-from builder.stock import LAYOUTS
+from builder.compose.dates.time_words import clock_from, time_strip
+from builder.compose.documents.bench_cards import compose_bench_cards
+from builder.compose.documents.checklists import compose_checklist
+from builder.compose.teaching.format_words import how_it_is_made, taken_home
+from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
+from builder.compose.teaching.pieces import paper_filling
+from builder.compose.teaching.plan_text import plan_lines
+from builder.compose.teaching.preparation_words import check_groups
+from builder.compose.teaching.seating import view_seating
+from builder.compose.teaching.staff_words import after_rows, ahead_rows
+from builder.compose.teaching.supervision_words import asks, basis
+from builder.library import LAYOUTS
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
 
 SOUND = Path(__file__).parent.parent / "findings" / "_sound"
@@ -223,7 +223,7 @@ def test_a_wait_stands_on_the_bar_only_for_what_nobody_fills(tmp_path):
 
 
 def edition_documents(edition):
-    from builder.compose.take_home import compose_take_home
+    from builder.compose.documents.take_home import compose_take_home
 
     return compose_take_home(edition, *edition.classes[0])
 

@@ -9,12 +9,12 @@ import pytest
 
 from builder import cli
 from builder.compose import compose_documents
-from builder.compose.shopping_words import GROUPS, shop_list
+from builder.compose.supplies.shopping_words import GROUPS, shop_list
+from builder.library import LAYOUTS
 from builder.model.document import Folder
-from builder.model.shopping import Period
+from builder.model.supplies.shopping import Period
 from builder.read.shapes.card import _KINDS
 from builder.reckon import reckon_shopping
-from builder.stock import LAYOUTS
 from tests.compose.conftest import TODAY, read_edition, write_studio
 
 SUPPLIES = """

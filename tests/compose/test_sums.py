@@ -2,13 +2,13 @@
 
 from fractions import Fraction
 
-from builder.compose.lye_range import range_sentence, view_range
-from builder.compose.soap_words import soap_facts
-from builder.compose.sums import IN_THE_TABLE, view_sums
-from builder.compose.wording import RULES
-from builder.model.batch_sheet import OilsSize
-from builder.model.product import Product
-from builder.reckon.batches import reckon_batch, weighings
+from builder.compose.lye.lye_range import range_sentence, view_range
+from builder.compose.lye.soap_words import soap_facts
+from builder.compose.recipe.sums import IN_THE_TABLE, view_sums
+from builder.compose.recipe.wording import RULES
+from builder.model.recipe.product import Product
+from builder.model.recipe.worked_batch import OilsSize
+from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, cards, fat, grams, lye, scale, soap
 
 BAR = Product("cold-process soap", "Soap", "rinse-off", True, "weight")

@@ -9,12 +9,12 @@ from pathlib import Path
 import pytest
 
 from builder.compose import compose_documents
-from builder.compose.dates import money
-from builder.compose.mentions import class_amount, home_amount
-from builder.compose.supply_json import cost_json
+from builder.compose.dates.dates import money
+from builder.compose.supplies.supply_json import cost_json
+from builder.compose.teaching.mentions import class_amount, home_amount
+from builder.library import LAYOUTS
 from builder.model.document import Folder
 from builder.model.place import Name
-from builder.stock import LAYOUTS
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
 
 COMPOSE = Path(__file__).parents[2] / "builder" / "compose"
@@ -70,10 +70,10 @@ def test_the_web_site_shows_nothing_of_costs_where_home_sheets_are_public_and_co
 def test_only_staff_sheets_home_sheets_and_the_terminal_know_the_words_of_costs():
     """Whatever is composed for the web site imports nothing that writes a cost."""
     knowing = {"supply_words": set(), "shopping_words": set(), "pack_words": set()}
-    for path in COMPOSE.glob("*.py"):
+    for path in COMPOSE.rglob("*.py"):
         modules = [node.module for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))) if isinstance(node, ast.ImportFrom)]
         for words, known in knowing.items():
-            known |= {path.stem} if f"builder.compose.{words}" in modules else set()
+            known |= {path.stem} if f"builder.compose.supplies.{words}" in modules else set()
     assert knowing == {
         "supply_words": {"teacher_sheets", "take_home", "bench_cards", "mentions"},
         "shopping_words": {"shopping"},

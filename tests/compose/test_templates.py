@@ -7,7 +7,7 @@ import pytest
 from jinja2 import UndefinedError
 
 from builder.compose.templates import Templates
-from builder.stock import LAYOUTS
+from builder.library import LAYOUTS
 
 TEMPLATES = sorted(path.relative_to(LAYOUTS).as_posix() for path in LAYOUTS.rglob("*.html"))
 COMPOSE = Path(__file__).parents[2] / "builder" / "compose"

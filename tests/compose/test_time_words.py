@@ -1,6 +1,6 @@
 """The time of a class in words and as a bar."""
 
-from builder.compose.time_words import WORDS, clock_from, common_start, format_sentence, run_rows, time_strip
+from builder.compose.dates.time_words import WORDS, clock_from, common_start, format_sentence, run_rows, time_strip
 
 
 def test_the_format_is_said_in_minutes(edition):

@@ -6,19 +6,19 @@ from pathlib import Path
 import pytest
 from bs4 import BeautifulSoup
 
-from builder.compose.bench_cards import compose_bench_cards
-from builder.compose.checklists import compose_checklist
+from builder.compose.documents.bench_cards import compose_bench_cards
+from builder.compose.documents.checklists import compose_checklist
+from builder.compose.documents.teacher_sheets import compose_teacher_sheet
 from builder.compose.edition import Edition
-from builder.compose.plan_text import plan_lines
-from builder.compose.seating import view_seating
-from builder.compose.teacher_sheets import compose_teacher_sheet
+from builder.compose.teaching.plan_text import plan_lines
+from builder.compose.teaching.seating import view_seating
 from builder.compose.templates import Templates
-from builder.model.studio_class import BatchFor, Format
-from builder.model.weighing_plan import FoundAs, Weigher
+from builder.library import CONTENT, LAYOUTS
+from builder.model.dates.studio_class import BatchFor, Format
+from builder.model.teaching.weighing_plan import FoundAs, Weigher
 from builder.pipeline import check
 from builder.read import read_studio
 from builder.reckon import reckon_classes
-from builder.stock import CONTENT, LAYOUTS
 from tests.compose.conftest import TODAY
 from tests.findings_studio import write_class
 

@@ -5,8 +5,8 @@ from fractions import Fraction
 import pytest
 
 from builder.compose import wording
-from builder.compose.wording import NBSP
-from builder.model.quantity import Temperature
+from builder.compose.recipe.wording import NBSP
+from builder.model.recipe.quantity import Temperature
 from tests.making import grams, scale
 
 OUNCE = "28.349523125"

@@ -2,10 +2,10 @@
 
 from collections import Counter
 
-from builder.model.allergy import Says
-from builder.model.figure import Known
+from builder.model.recipe.figure import Known
+from builder.model.roster.allergy import Says
 from builder.read.shapes.fields import ALLERGENS
-from builder.reckon.word_forms import words_of
+from builder.reckon.roster.word_forms import words_of
 from tests.reckon.test_allergies import STUDIO
 
 ROWS = STUDIO.allergy_words

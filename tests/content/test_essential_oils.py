@@ -6,9 +6,9 @@ from pathlib import Path
 
 import pytest
 
-from builder.model.figure import Known
+from builder.library import CONTENT
+from builder.model.recipe.figure import Known
 from builder.read import read_studio
-from builder.stock import CONTENT
 
 STUDIO, FINDINGS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
 CARDS = {card.key: card for card in STUDIO.ingredients.values()}

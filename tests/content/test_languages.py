@@ -4,10 +4,10 @@ from pathlib import Path
 
 import pytest
 
-from builder.model.place import fold
+from builder.library import CONTENT
 from builder.press.letters import letters_of_fonts
 from builder.read import read_studio
-from builder.stock import CONTENT
+from builder.words.fold import fold
 
 STUDIO, FINDINGS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
 ASKED_FOR = [(region, name) for region in STUDIO.label_regions.values() for name in region.languages if name != "English"]

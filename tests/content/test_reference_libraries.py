@@ -12,7 +12,7 @@ from chemicals.dippr import EQ105
 from chemicals.volume import rho_data_Perry_8E_105_l
 from molmass import Formula
 
-from builder.read.bounds import FIGURES
+from builder.read.values.bounds import FIGURES
 from tests.content.test_stock import BY_NAME, STUDIO
 
 FORMULAS = {

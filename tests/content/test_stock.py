@@ -7,10 +7,10 @@ from pathlib import Path
 import pytest
 import yaml
 
-from builder.model.figure import Known
-from builder.model.ingredient import CountsAs
+from builder.library import CONTENT
+from builder.model.recipe.figure import Known
+from builder.model.recipe.ingredient import CountsAs
 from builder.read import read_shelf, read_studio
-from builder.stock import CONTENT
 
 CARDS, FINDINGS = read_shelf(None, CONTENT)
 UNIQUE = {card.key: card for card in CARDS.values()}.values()

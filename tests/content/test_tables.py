@@ -7,11 +7,11 @@ from pathlib import Path
 
 import pytest
 
-from builder.model.ingredient import blend_of
-from builder.model.limit import LimitWeight, PercentOf, names_of
-from builder.model.place import fold
+from builder.library import CONTENT
+from builder.model.dose.limit import LimitWeight, PercentOf, names_of
+from builder.model.recipe.ingredient import blend_of
 from builder.read import read_studio
-from builder.stock import CONTENT
+from builder.words.fold import fold
 
 STUDIO, FINDINGS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
 LIMITS, COLOURS = STUDIO.limits, STUDIO.colour_rules

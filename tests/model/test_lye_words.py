@@ -4,10 +4,10 @@ from pathlib import Path
 
 import pytest
 
-from builder.model.lye_words import hazards_said
+from builder.library import CONTENT
 from builder.read import read_studio
-from builder.read.lessons import read_lesson
-from builder.stock import CONTENT
+from builder.read.teaching.lessons import read_lesson
+from builder.rules.lye_words import hazards_said
 
 STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
 DRY, CAUSTIC, RAW = "dry lye", "caustic", "raw soap"

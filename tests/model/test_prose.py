@@ -4,10 +4,10 @@ import re
 
 import pytest
 
-from builder.model.clauses import clauses_of, is_order, stands
 from builder.model.place import Place
-from builder.model.prose import RunningText, sentences_of
-from builder.model.word_pattern import PatternError, Words, compile_pattern
+from builder.model.teaching.prose import RunningText, sentences_of
+from builder.model.teaching.word_pattern import PatternError, Words, compile_pattern
+from builder.rules.clauses import clauses_of, is_order, stands
 
 
 def sentences(text, line=1):

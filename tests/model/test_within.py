@@ -2,7 +2,7 @@
 
 import pytest
 
-from builder.model.within import within
+from builder.words.within import within
 
 
 @pytest.mark.parametrize(

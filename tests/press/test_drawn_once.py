@@ -6,11 +6,11 @@ import pypdfium2
 import pytest
 from PIL import ImageChops
 
+from builder.library import LAYOUTS
 from builder.model.document import Document, Folder
 from builder.press import sheets
 from builder.press.fonts import only_our_fonts
 from builder.press.sheets import Engine
-from builder.stock import LAYOUTS
 
 CELL = '<div style="width: 40mm; height: 30mm; border: 5mm solid; border-image: url({}) 30 round; margin: 2mm">Weigh {} g.</div>'
 HTML = '<!DOCTYPE html><html lang="en"><head><title>A</title></head><body class="a4" data-title="A">{}</body></html>'

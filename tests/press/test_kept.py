@@ -5,9 +5,9 @@ import random
 
 import pytest
 
+from builder.library import LAYOUTS
 from builder.model.document import Document, Folder, Publication
 from builder.press import kept, press_publication
-from builder.stock import LAYOUTS
 
 STYLES = ("tokens.css", "words.css", "paper.css")
 SVG = '<svg xmlns="http://www.w3.org/2000/svg" width="20" height="20"><rect width="{0}" height="{0}"/></svg>'

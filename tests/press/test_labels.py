@@ -10,21 +10,21 @@ import pypdfium2
 import pytest
 import zxingcpp
 
-from builder.compose.label_lines import Block, Setter
-from builder.compose.label_pages import STYLES, cell_of, labels_view
-from builder.compose.label_test_page import compose_test_page
-from builder.compose.label_texts import Run
-from builder.compose.labels import compose_labels
-from builder.compose.tags import compose_tags
+from builder.compose.documents.label_test_page import compose_test_page
+from builder.compose.documents.labels import compose_labels
+from builder.compose.documents.tags import compose_tags
+from builder.compose.label.label_texts import Run
+from builder.compose.label_layout.label_lines import Block, Setter
+from builder.compose.label_layout.label_pages import STYLES, cell_of, labels_view
 from builder.compose.views.labels import CellView
+from builder.library import LAYOUTS
 from builder.model.document import Document, Folder
-from builder.model.label_stock import LabelWishes
-from builder.model.quantity import Length
-from builder.model.typeface import MeasuredOn
+from builder.model.label.label_sheet import LabelWishes
+from builder.model.label.typeface import MeasuredOn
+from builder.model.recipe.quantity import Length
 from builder.press.fonts import only_our_fonts
 from builder.press.sheets import Engine
 from builder.press.typefaces import typefaces_of_labels
-from builder.stock import LAYOUTS
 from tests.compose.conftest import read_edition, write_studio
 
 MM = 72 / 25.4
@@ -66,7 +66,7 @@ STOCKS = ("letter 3 x 6", "letter 2 x 4", "letter 2 x 3 round", "a4 3 x 4 square
 
 @pytest.mark.parametrize("name", STOCKS)
 def test_every_cell_lies_within_a_tenth_of_a_millimetre(engine, edition, name):
-    stock = edition.studio.label_stocks[name]
+    stock = edition.studio.label_sheets[name]
     stock = replace(stock, is_cut=False)
     moved = wishing(edition, right=Length(Fraction(3, 2)), down=Length(Fraction(-1, 2)))
     for one, right, down in ((edition, 0, 0), (moved, 1.5, -0.5)):
@@ -83,7 +83,7 @@ def test_every_cell_lies_within_a_tenth_of_a_millimetre(engine, edition, name):
 
 
 def test_a_sheet_that_has_been_begun_is_used_up(engine, edition):
-    stock = replace(edition.studio.label_stocks["letter 2 x 4"], is_cut=False)
+    stock = replace(edition.studio.label_sheets["letter 2 x 4"], is_cut=False)
     pages = corners(press(engine, edition, stock, [CellView(art="tick")] * 9, first=6))
     assert [len(page) for page in pages] == [3, 6]
     assert min(edges[1] for edges in pages[0]) == pytest.approx(0.5 * 25.4 + 2 * 2.5 * 25.4, abs=0.1)
@@ -102,7 +102,7 @@ def test_a_sheet_that_has_been_begun_is_used_up(engine, edition):
 def test_printed_letters_are_as_high_as_was_asked_for(engine, edition, face, text, millimetres, measured_on):
     points = FACES[face].size_for(text, millimetres, measured_on)
     block = Block(5, 5, 40, points, ((Run(text, bold=face == "bold"),),))
-    stock = replace(edition.studio.label_stocks["letter 2 x 4"], is_cut=False)
+    stock = replace(edition.studio.label_sheets["letter 2 x 4"], is_cut=False)
     sheet = press(engine, edition, stock, [cell_of((block,))])
     dots = 1200
     page = pypdfium2.PdfDocument(sheet.pdf)[0].render(scale=dots / 72, grayscale=True, crop=(0, 600, 400, 0)).to_pil()
@@ -114,7 +114,7 @@ def test_text_is_as_wide_as_the_layout_believes(engine, edition):
     text = "Ingredients: Water (Aqua), AVALON To Ty fi 1 3/4 fl oz"
     setter = Setter(FACES)
     block = Block(5, 5, 85, 8.25, ((Run(text),),))
-    stock = edition.studio.label_stocks["letter 2 x 4"]
+    stock = edition.studio.label_sheets["letter 2 x 4"]
     sheet = press(engine, edition, stock, [cell_of((block,))])
     with pdfplumber.open(io.BytesIO(sheet.pdf)) as pdf:
         chars = pdf.pages[0].chars
@@ -123,7 +123,7 @@ def test_text_is_as_wide_as_the_layout_believes(engine, edition):
 
 def test_text_that_runs_over_its_edge_is_told(engine, edition):
     block = Block(5, 5, 20, 9, ((Run("Helianthus Annuus (Sunflower) Seed Oil"),),))
-    sheet = press(engine, edition, edition.studio.label_stocks["letter 2 x 4"], [cell_of((block,))])
+    sheet = press(engine, edition, edition.studio.label_sheets["letter 2 x 4"], [cell_of((block,))])
     assert "runs over its edge" in sheet.warnings[0]
 
 
@@ -172,7 +172,7 @@ whole page: {paper: letter, columns: 2, rows: 1, width: 4.25 in, height: 11 in, 
 our small tags: {paper: letter, columns: 4, rows: 4, width: 20 mm, height: 40 mm, left: 1 mm, top: 1 mm, hole: 3 mm}
 """
     edition = read_edition(write_studio(tmp_path, shelf__label_sheets_yaml=own))
-    assert edition.studio.label_stocks["whole page"].cell(0) == (0, 0)
+    assert edition.studio.label_sheets["whole page"].cell(0) == (0, 0)
     (tags,) = compose_tags(wishing(edition, tags=True), edition.sheets[-1])
     assert "width:63.5000mm;height:127.0000mm" in tags.html
 
@@ -183,7 +183,7 @@ def test_tags_come_with_labels_to_colour_in_or_when_they_are_asked_for(edition):
 
 
 def test_labels_are_printed_at_their_size(engine, edition):
-    sheet = press(engine, edition, edition.studio.label_stocks["letter 2 x 4"], [CellView(art="tick")])
+    sheet = press(engine, edition, edition.studio.label_sheets["letter 2 x 4"], [CellView(art="tick")])
     with pdfplumber.open(io.BytesIO(sheet.pdf)) as pdf:
         viewer = pdf.doc.catalog["ViewerPreferences"]
     assert viewer["PrintScaling"].name == "None" and viewer["DisplayDocTitle"] is True

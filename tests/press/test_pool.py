@@ -16,7 +16,7 @@ from multiprocessing import active_children
 from pathlib import Path
 from builder.model.document import Document, Folder
 from builder.press import pool
-from builder.stock import LAYOUTS
+from builder.library import LAYOUTS
 
 body = "<table>" + "<tr><td>Weigh it.</td></tr>" * 40000 + "</table>"
 html = f'<!DOCTYPE html><html lang="en"><head><title>A</title></head><body>{body}</body></html>'

@@ -6,9 +6,9 @@ import page
 import pdfplumber
 import pytest
 
+from builder.library import LAYOUTS
 from builder.model.document import CopiedFile, Document, Folder, Publication
 from builder.press import press_publication, sheets
-from builder.stock import LAYOUTS
 
 STYLES = ("tokens.css", "words.css", "paper.css", "take-home.css")
 BODY = """<h1>A sheet</h1>

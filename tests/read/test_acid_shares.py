@@ -4,8 +4,8 @@ from fractions import Fraction
 
 import pytest
 
-from builder.read.acid_shares import acid_share
-from builder.read.text_error import TextError
+from builder.read.lye.acid_shares import acid_share
+from builder.read.text.text_error import TextError
 
 EIGHTY = (Fraction(80), Fraction(80))
 

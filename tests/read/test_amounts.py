@@ -6,8 +6,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.model.quantity import Count, Density, Drops, Duration, Mass, Parts, Rest, Share, Temperature, Volume
-from builder.read.amounts import (
+from builder.model.recipe.quantity import Count, Density, Drops, Duration, Mass, Parts, Rest, Share, Temperature, Volume
+from builder.read.recipe.home_sizes import parse_home_size
+from builder.read.text.text_error import AmountError
+from builder.read.values.amounts import (
     parse_amount,
     parse_box,
     parse_count,
@@ -21,9 +23,7 @@ from builder.read.amounts import (
     parse_temperature,
     parse_volume,
 )
-from builder.read.home_sizes import parse_home_size
-from builder.read.numbers import parse_number, parse_price, parse_whole
-from builder.read.text_error import AmountError
+from builder.read.values.numbers import parse_number, parse_price, parse_whole
 
 OUNCE, FLUID_OUNCE = Fraction("28.349523125"), Fraction("29.5735295625")
 

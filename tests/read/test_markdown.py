@@ -6,12 +6,12 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.model.lesson import CautionHere, LinkHole, Mention, PictureHole, Prose, Steps, Where, Who
-from builder.read.blocks import read_blocks
-from builder.read.fit import Known
-from builder.read.lessons import read_lesson
-from builder.read.pages import read_page
-from builder.read.passages import read_passage
+from builder.model.teaching.lesson import CautionHere, LinkHole, Mention, PictureHole, Prose, Steps, Where, Who
+from builder.read.teaching.blocks import read_blocks
+from builder.read.teaching.lessons import read_lesson
+from builder.read.teaching.pages import read_page
+from builder.read.teaching.passages import read_passage
+from builder.read.yaml.fit import Known
 
 EMPTY = ("area", "br", "hr", "img")
 

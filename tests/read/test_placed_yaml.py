@@ -5,7 +5,7 @@ import yaml
 
 from builder.model.place import Place
 from builder.read import placed_yaml
-from builder.read.placed_yaml import read_yaml
+from builder.read.yaml.placed_yaml import read_yaml
 
 TEXT = """\
 name: "Plain bar"

@@ -4,9 +4,9 @@ from fractions import Fraction
 
 import pytest
 
-from builder.model.recipe import StatedPurity
-from builder.read.purities import parse_purity
-from builder.read.text_error import TextError
+from builder.model.recipe.recipe import StatedPurity
+from builder.read.lye.purities import parse_purity
+from builder.read.text.text_error import TextError
 
 
 def percent(*numbers):

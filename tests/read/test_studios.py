@@ -5,13 +5,13 @@ from fractions import Fraction
 
 import pytest
 
-from builder.model.figure import Known
+from builder.model.dates.studio_class import BatchFor, Format
 from builder.model.finding import Acceptance
-from builder.model.ingredient import CountsAs, DeclaredAs
 from builder.model.place import Place
-from builder.model.quantity import Density, Duration, Mass, Rest, Share, Temperature, Volume
-from builder.model.recipe import AmountsAs, DividedBy, StatedPurity, WaterBy
-from builder.model.studio_class import BatchFor, Format
+from builder.model.recipe.figure import Known
+from builder.model.recipe.ingredient import CountsAs, DeclaredAs
+from builder.model.recipe.quantity import Density, Duration, Mass, Rest, Share, Temperature, Volume
+from builder.model.recipe.recipe import AmountsAs, DividedBy, StatedPurity, WaterBy
 from builder.read import read_studio
 
 STOCK = {

@@ -5,8 +5,8 @@ from fractions import Fraction
 from itertools import combinations, pairwise, product
 from random import Random
 
-from builder.model.declaration import cells_of
-from builder.reckon.label_order import Order, Source
+from builder.model.label.declaration import cells_of
+from builder.reckon.label.label_order import Order, Source
 
 ONE = Fraction(1, 100)
 ALONE = cells_of(1, None, {})

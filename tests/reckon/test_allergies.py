@@ -11,18 +11,18 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.model.allergy import By
-from builder.model.figure import Known, Source
-from builder.model.ingredient import AllergenStatement
+from builder.library import CONTENT
+from builder.model.dates.studio_class import ClassDate
 from builder.model.place import Name
-from builder.model.roster import Roster, RosterRow
-from builder.model.studio_class import ClassDate
+from builder.model.recipe.figure import Known, Source
+from builder.model.recipe.ingredient import AllergenStatement
+from builder.model.roster.allergy import By
+from builder.model.roster.roster import Roster, RosterRow
 from builder.read import read_studio
-from builder.reckon.allergies import reckon_allergies
-from builder.reckon.allergy_terms import Vocabulary
-from builder.reckon.guests import reckon_guests
-from builder.reckon.word_forms import words_of
-from builder.stock import CONTENT
+from builder.reckon.roster.allergies import reckon_allergies
+from builder.reckon.roster.allergy_terms import Vocabulary
+from builder.reckon.roster.guests import reckon_guests
+from builder.reckon.roster.word_forms import words_of
 
 STUDIO, _ = read_studio(Path(__file__).parent.parent.parent / "site_example", CONTENT)
 WORDS = Vocabulary(STUDIO)

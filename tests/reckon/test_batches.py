@@ -6,16 +6,16 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.model.batch_sheet import ContainersSize, MouldSize, OilsSize, PeopleSize, TotalSize
-from builder.model.figure import Known
-from builder.model.ingredient import CountsAs, DeclaredAs, DropMass, Ingredient, LabelName
 from builder.model.place import Name
-from builder.model.product import Product
-from builder.model.quantity import NO_MASS, Density, Drops, Rest, Volume, sum_masses
-from builder.model.recipe import AmountsAs, Choice, Fill, MeasuredDensity
-from builder.reckon.batches import reckon_batch, weighings
-from builder.reckon.ingredient_list import list_ingredients
-from builder.reckon.rounding import pick_scale, round_down, round_near
+from builder.model.recipe.figure import Known
+from builder.model.recipe.ingredient import CountsAs, DeclaredAs, DropMass, Ingredient, LabelName
+from builder.model.recipe.product import Product
+from builder.model.recipe.quantity import NO_MASS, Density, Drops, Rest, Volume, sum_masses
+from builder.model.recipe.recipe import AmountsAs, Choice, Fill, MeasuredDensity
+from builder.model.recipe.worked_batch import ContainersSize, MouldSize, OilsSize, PeopleSize, TotalSize
+from builder.reckon.label.ingredient_list import list_ingredients
+from builder.reckon.recipe.batches import reckon_batch, weighings
+from builder.reckon.recipe.rounding import pick_scale, round_down, round_near
 from tests.making import CONSTANTS, card, cards, grams, parts, phase, recipe, scale, share
 
 LOTION = Product("lotion", "Lotion", "leave-on", False, "weight")

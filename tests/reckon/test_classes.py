@@ -7,13 +7,13 @@ from pathlib import Path
 
 import pytest
 
-from builder.model.batch_sheet import ContainersSize, Role
-from builder.model.quantity import sum_masses
-from builder.model.studio_class import BatchFor, ClassDate
+from builder.library import CONTENT
+from builder.model.dates.studio_class import BatchFor, ClassDate
+from builder.model.recipe.quantity import sum_masses
+from builder.model.recipe.worked_batch import ContainersSize, Role
 from builder.read import read_studio
 from builder.reckon import dates_to_prepare, reckon_classes, reckon_recipe
-from builder.reckon.classes import reckon_class
-from builder.stock import CONTENT
+from builder.reckon.teaching.classes import reckon_class
 from tests.making import grams, share
 
 STUDIO, FINDINGS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)

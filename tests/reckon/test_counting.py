@@ -7,15 +7,16 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.model.batch_sheet import TotalSize
-from builder.model.figure import Known
-from builder.model.ingredient import CountsAs, LabelName
-from builder.model.limit import Limit, LimitWeight, PercentOf, Rules, is_own_law
-from builder.model.place import Name, fold
-from builder.model.product import Product
-from builder.model.recipe import Choice
-from builder.reckon.batches import reckon_batch, weighings
-from builder.reckon.counting import count_towards, factors_in
+from builder.model.dose.limit import Limit, LimitWeight, PercentOf, Rules, is_own_law
+from builder.model.place import Name
+from builder.model.recipe.figure import Known
+from builder.model.recipe.ingredient import CountsAs, LabelName
+from builder.model.recipe.product import Product
+from builder.model.recipe.recipe import Choice
+from builder.model.recipe.worked_batch import TotalSize
+from builder.reckon.dose.counting import count_towards, factors_in
+from builder.reckon.recipe.batches import reckon_batch, weighings
+from builder.words.fold import fold
 from tests.making import CONSTANTS, SOURCE, card, cards, fat, grams, phase, recipe, scale, share
 
 LOTION = Product("lotion", "Lotion", "leave-on", False, "weight")

@@ -11,22 +11,23 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from builder.model.batch_sheet import TotalSize
-from builder.model.figure import Known
+from builder.library import CONTENT
+from builder.model.dose.limit import Limit, LimitWeight, PercentOf, Rules
 from builder.model.finding import Acceptance
-from builder.model.ingredient import DeclaredAs, DropMass, LabelName
-from builder.model.limit import Limit, LimitWeight, PercentOf, Rules
-from builder.model.place import Name, fold
-from builder.model.product import Product
-from builder.model.recipe import Choice
+from builder.model.place import Name
+from builder.model.recipe.figure import Known
+from builder.model.recipe.ingredient import DeclaredAs, DropMass, LabelName
+from builder.model.recipe.product import Product
+from builder.model.recipe.recipe import Choice
+from builder.model.recipe.worked_batch import TotalSize
 from builder.read import read_studio
 from builder.reckon import reckon_classes
-from builder.reckon.batches import reckon_batch, weighings
-from builder.reckon.counting import factors_in
-from builder.reckon.drops import reckon_drop
-from builder.reckon.limits import limits_for
-from builder.reckon.share_counting import share_counting
-from builder.stock import CONTENT
+from builder.reckon.dose.counting import factors_in
+from builder.reckon.dose.drops import reckon_drop
+from builder.reckon.dose.limits import limits_for
+from builder.reckon.label.share_counting import share_counting
+from builder.reckon.recipe.batches import reckon_batch, weighings
+from builder.words.fold import fold
 from tests.making import CONSTANTS, SOURCE, card, cards, fat, grams, phase, recipe, scale, share
 
 LOTION = Product("lotion", "Lotion", "leave-on", False, "weight")

@@ -5,9 +5,9 @@ from collections import Counter
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.compose.batch_codes import jars_of
-from builder.compose.label_counts import MIXED, label_counts, label_order
-from builder.model.place import fold
+from builder.compose.label.batch_codes import jars_of
+from builder.compose.label.label_counts import MIXED, label_counts, label_order
+from builder.words.fold import fold
 from tests.reckon.test_guests import LOTION, PARTY, QUICK, STUDIO, at, no_spare, people
 
 SCENTS = {"lavender oil": "Lavender essential oil", "cedarwood essential oil": "Cedarwood essential oil", "no scent": None}

@@ -9,14 +9,15 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.model.place import Name, fold
-from builder.model.quantity import NO_MASS
-from builder.model.roster import Roster, RosterRow
-from builder.model.studio_class import ClassDate
+from builder.library import CONTENT
+from builder.model.dates.studio_class import ClassDate
+from builder.model.place import Name
+from builder.model.recipe.quantity import NO_MASS
+from builder.model.roster.roster import Roster, RosterRow
 from builder.read import read_studio
 from builder.reckon import reckon_classes
-from builder.reckon.classes import reckon_class
-from builder.stock import CONTENT
+from builder.reckon.teaching.classes import reckon_class
+from builder.words.fold import fold
 
 STUDIO, _ = read_studio(Path(__file__).parent.parent.parent / "site_example", CONTENT)
 LOTION, PARTY = STUDIO.classes["lotion-from-scratch"], STUDIO.classes["salts-and-scrub-party"]

@@ -10,9 +10,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.model.figure import Figure, Known
-from builder.model.warmth import Warm
-from builder.reckon.heat import cooling, minutes_to_cool, mixed, rate, rise_of_dissolving, surface, warmed_by_setting
+from builder.model.formula.warmth import Warm
+from builder.model.recipe.figure import Figure, Known
+from builder.reckon.formula.heat import cooling, minutes_to_cool, mixed, rate, rise_of_dissolving, surface, warmed_by_setting
 from tests.making import SOURCE, grams
 
 FAT, LYE, LOTION, WATER = Fraction(2), Fraction("3.5"), Fraction("3.9"), Fraction("4.184")

@@ -11,12 +11,12 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.model.batch_sheet import Line, Role
-from builder.model.figure import Figure, Known
-from builder.model.ingredient import CountsAs
-from builder.model.quantity import Mass
-from builder.reckon.emulsions import reckon_emulsion
-from builder.reckon.hlb import mixture_of, share_of_high
+from builder.model.recipe.figure import Figure, Known
+from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.quantity import Mass
+from builder.model.recipe.worked_batch import Line, Role
+from builder.reckon.formula.emulsions import reckon_emulsion
+from builder.reckon.formula.hlb import mixture_of, share_of_high
 from tests.making import SOURCE, card
 
 ONE = Fraction(1)

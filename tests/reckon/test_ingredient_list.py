@@ -9,12 +9,12 @@ from pathlib import Path
 
 import pytest
 
-from builder.model.figure import Known
-from builder.model.ingredient import AllergenStatement, CountsAs, DeclaredAs, Ingredient, LabelName
-from builder.model.place import fold
+from builder.library import CONTENT
+from builder.model.recipe.figure import Known
+from builder.model.recipe.ingredient import AllergenStatement, CountsAs, DeclaredAs, Ingredient, LabelName
 from builder.read import read_studio
-from builder.reckon.ingredient_list import list_ingredients
-from builder.stock import CONTENT
+from builder.reckon.label.ingredient_list import list_ingredients
+from builder.words.fold import fold
 from tests.making import SOURCE, card
 
 STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)

@@ -6,7 +6,7 @@
 import sys
 from itertools import combinations, permutations
 
-from builder.reckon.label_order import sort_names
+from builder.reckon.label.label_order import sort_names
 from tests.reckon.random_bases import (
     can_be_contradicted,
     composition,

@@ -9,15 +9,15 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from builder.check.batches import Batch, say_once
-from builder.check.lye_too_much import find_too_much_lye
-from builder.model.batch_sheet import OilsSize, Role, TotalSize
-from builder.model.ingredient import CountsAs
-from builder.model.product import Product
-from builder.model.recipe import AmountsAs, DividedBy, WaterBy
-from builder.reckon.batches import reckon_batch, weighings
-from builder.reckon.equivalents import acid_equivalents, fat_equivalents
-from builder.reckon.lye import lye_basis
-from builder.reckon.lye_check import check_lye
+from builder.check.lye.lye_too_much import find_too_much_lye
+from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.product import Product
+from builder.model.recipe.recipe import AmountsAs, DividedBy, WaterBy
+from builder.model.recipe.worked_batch import OilsSize, Role, TotalSize
+from builder.reckon.lye.equivalents import acid_equivalents, fat_equivalents
+from builder.reckon.lye.lye import lye_basis
+from builder.reckon.lye.lye_check import check_lye
+from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, KOH, NAOH, card, cards, fat, grams, lye, phase, recipe, scale, share, soap
 
 BAR = Product("cold-process soap", "Soap", "rinse-off", True, "weight")

@@ -4,15 +4,15 @@ from fractions import Fraction
 
 import pytest
 
-from builder.model.batch_sheet import OilsSize
-from builder.model.ingredient import CountsAs
 from builder.model.place import Name
-from builder.model.product import Product
-from builder.model.recipe import LyeLiquid, WaterBy
-from builder.reckon.batches import reckon_batch, weighings
-from builder.reckon.equivalents import acid_equivalents, water_in
-from builder.reckon.lye import purity_of
-from builder.reckon.soap import parts_of
+from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.product import Product
+from builder.model.recipe.recipe import LyeLiquid, WaterBy
+from builder.model.recipe.worked_batch import OilsSize
+from builder.reckon.lye.equivalents import acid_equivalents, water_in
+from builder.reckon.lye.lye import purity_of
+from builder.reckon.lye.soap import parts_of
+from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, KOH, card, cards, fat, grams, lye, scale, share, soap
 
 BAR = Product("cold-process soap", "Soap", "rinse-off", True, "weight")

@@ -6,13 +6,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.model.batch_sheet import OilsSize
-from builder.model.ingredient import CountsAs
 from builder.model.place import Name
-from builder.model.product import Product
-from builder.model.recipe import DividedBy, LyeLiquid, WaterBy
-from builder.reckon.batches import reckon_batch, weighings
-from builder.reckon.soap import parts_of
+from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.product import Product
+from builder.model.recipe.recipe import DividedBy, LyeLiquid, WaterBy
+from builder.model.recipe.worked_batch import OilsSize
+from builder.reckon.lye.soap import parts_of
+from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, card, cards, fat, grams, lye, scale, share, soap
 
 BAR = Product("cold-process soap", "Soap", "rinse-off", True, "weight")

@@ -5,12 +5,12 @@ from fractions import Fraction
 
 import pytest
 
-from builder.model.batch_sheet import OilsSize
-from builder.model.figure import Figures, Known
-from builder.model.ingredient import CountsAs
-from builder.model.product import Product
-from builder.model.recipe import StatedPurity
-from builder.reckon.batches import reckon_batch, weighings
+from builder.model.recipe.figure import Figures, Known
+from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.product import Product
+from builder.model.recipe.recipe import StatedPurity
+from builder.model.recipe.worked_batch import OilsSize
+from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, NAOH, card, cards, fat, grams, lye, scale, share, soap
 
 BAR = Product("cold-process soap", "Soap", "rinse-off", True, "weight")

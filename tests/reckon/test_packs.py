@@ -7,7 +7,7 @@ from math import ceil
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from builder.reckon.packs import MOST_STEPS, Pack, cheapest_packs
+from builder.reckon.supplies.packs import MOST_STEPS, Pack, cheapest_packs
 
 SIZES = st.integers(1, 40).map(Fraction) | st.fractions(min_value=1, max_value=40, max_denominator=7)
 PRICES = st.integers(0, 3000).map(lambda cents: Fraction(cents, 100))

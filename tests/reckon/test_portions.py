@@ -6,14 +6,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.model.batch_sheet import ContainersSize, PeopleSize, TotalSize
-from builder.model.ingredient import CountsAs
 from builder.model.place import Name
-from builder.model.product import Product
-from builder.model.quantity import NO_MASS, Rest, Temperature
-from builder.model.recipe import Fill, SteamsAway
-from builder.reckon.batches import fill_others, reckon_batch, weighings
-from builder.reckon.portions import reckon_portions
+from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.product import Product
+from builder.model.recipe.quantity import NO_MASS, Rest, Temperature
+from builder.model.recipe.recipe import Fill, SteamsAway
+from builder.model.recipe.worked_batch import ContainersSize, PeopleSize, TotalSize
+from builder.reckon.recipe.batches import fill_others, reckon_batch, weighings
+from builder.reckon.recipe.portions import reckon_portions
 from tests.making import CONSTANTS, card, cards, grams, phase, recipe, scale, share
 
 LOTION = Product("lotion", "Lotion", "leave-on", False, "weight")

@@ -11,18 +11,18 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from builder.model.durability import Durability
-from builder.model.in_stock import InStock
-from builder.model.ingredient import CountsAs
+from builder.library import CONTENT
+from builder.model.dates.studio_class import ClassDate
+from builder.model.keeping.durability import Durability
 from builder.model.place import Name
-from builder.model.quantity import Mass, Volume
-from builder.model.roster import Roster, RosterRow
-from builder.model.shopping import Period
-from builder.model.studio_class import ClassDate
-from builder.model.supply import Supply, SupplyKind, Use
+from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.quantity import Mass, Volume
+from builder.model.roster.roster import Roster, RosterRow
+from builder.model.supplies.in_stock import InStock
+from builder.model.supplies.shopping import Period
+from builder.model.supplies.supply import Supply, SupplyKind, Use
 from builder.read import read_studio
 from builder.reckon import reckon_classes, reckon_shopping
-from builder.stock import CONTENT
 from tests.making import card, grams, parts, phase, recipe
 
 SOUND, FINDINGS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)

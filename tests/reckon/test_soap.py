@@ -6,14 +6,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.model.batch_sheet import OilsSize
-from builder.model.ingredient import CountsAs
 from builder.model.place import Name
-from builder.model.product import Product
-from builder.model.quantity import Share
-from builder.model.recipe import AmountsAs, Cure, LyeLiquid, WaterBy
-from builder.reckon.batches import reckon_batch, weighings
-from builder.reckon.soap import parts_of
+from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.product import Product
+from builder.model.recipe.quantity import Share
+from builder.model.recipe.recipe import AmountsAs, Cure, LyeLiquid, WaterBy
+from builder.model.recipe.worked_batch import OilsSize
+from builder.reckon.lye.soap import parts_of
+from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, KOH, NAOH, card, cards, fat, grams, lye, phase, recipe, scale, share, soap
 
 BAR = Product("cold-process soap", "Soap", "rinse-off", True, "weight")

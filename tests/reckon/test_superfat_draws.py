@@ -11,13 +11,13 @@ from random import Random
 
 import pytest
 
-from builder.compose.lye_range import ends
-from builder.model.batch_sheet import OilsSize
-from builder.model.ingredient import CountsAs
-from builder.model.product import Product
-from builder.model.recipe import DividedBy
+from builder.compose.lye.lye_range import ends
+from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.product import Product
+from builder.model.recipe.recipe import DividedBy
+from builder.model.recipe.worked_batch import OilsSize
 from builder.model.studio import Scale
-from builder.reckon.batches import reckon_batch, weighings
+from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, card, cards, fat, grams, lye, scale, share, soap
 
 BATCHES, DRAWS = 50, 1000  # for each of two columns: 100,000 in all

@@ -9,14 +9,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.check.supervision import find_supervision_wanting
-from builder.model.lesson import CautionHere, Part, Prose, Step, Steps, Who
-from builder.model.studio_class import BatchFor, ClassDate
+from builder.check.teaching.supervision import find_supervision_wanting
+from builder.library import CONTENT
+from builder.model.dates.studio_class import BatchFor, ClassDate
+from builder.model.teaching.lesson import CautionHere, Part, Prose, Step, Steps, Who
 from builder.read import read_studio
 from builder.reckon import reckon_classes
-from builder.reckon.classes import reckon_class
-from builder.reckon.supervision import carry, share_out
-from builder.stock import CONTENT
+from builder.reckon.teaching.classes import reckon_class
+from builder.reckon.teaching.supervision import carry, share_out
 
 EXAMPLE, _ = read_studio(Path(__file__).parent.parent.parent / "site_example", CONTENT)
 SOUND, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)

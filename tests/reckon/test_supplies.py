@@ -9,21 +9,21 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from builder.model.batch_sheet import ContainersSize
-from builder.model.ingredient import CountsAs
+from builder.library import CONTENT
+from builder.model.dates.studio_class import AlsoFill, BatchFor, ClassDate
 from builder.model.place import Name
-from builder.model.quantity import Mass, Volume
-from builder.model.recipe import Fill
-from builder.model.studio_class import AlsoFill, BatchFor, ClassDate
-from builder.model.supply import Pump, Supply, SupplyKind, Use
+from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.quantity import Mass, Volume
+from builder.model.recipe.recipe import Fill
+from builder.model.recipe.worked_batch import ContainersSize
+from builder.model.supplies.supply import Pump, Supply, SupplyKind, Use
 from builder.read import read_studio
-from builder.read.amounts import parse_pack
+from builder.read.values.amounts import parse_pack
 from builder.reckon import reckon_recipe
-from builder.reckon.classes import reckon_class
-from builder.reckon.jugs import jugs_of_class
-from builder.reckon.pumps import strokes_of
-from builder.reckon.supplies import supply_class
-from builder.stock import CONTENT
+from builder.reckon.supplies.jugs import jugs_of_class
+from builder.reckon.supplies.pumps import strokes_of
+from builder.reckon.supplies.supplies import supply_class
+from builder.reckon.teaching.classes import reckon_class
 from tests.making import card, grams, parts, phase, recipe
 
 SOUND, FINDINGS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)

@@ -8,14 +8,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.model.clock import after_of, ahead_of, ends_at, on_the_clock
-from builder.model.lesson import Lesson, Part, Where, Who
-from builder.model.quantity import NO_MASS
-from builder.model.studio_class import Format
+from builder.library import CONTENT
+from builder.model.dates.studio_class import Format
+from builder.model.recipe.quantity import NO_MASS
+from builder.model.teaching.lesson import Lesson, Part, Where, Who
 from builder.read import read_studio
-from builder.read.lessons import read_lesson
-from builder.reckon.classes import reckon_class
-from builder.stock import CONTENT
+from builder.read.teaching.lessons import read_lesson
+from builder.reckon.teaching.classes import reckon_class
+from builder.rules.clock import after_of, ahead_of, ends_at, on_the_clock
 
 EXAMPLE, _ = read_studio(Path(__file__).parent.parent.parent / "site_example", CONTENT)
 STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)

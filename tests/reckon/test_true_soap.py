@@ -7,13 +7,13 @@ from pathlib import Path
 
 import pytest
 
-from builder.model.batch_sheet import TotalSize
-from builder.model.figure import Known
-from builder.model.ingredient import CountsAs, LabelName
-from builder.model.product import Product
+from builder.library import CONTENT
+from builder.model.recipe.figure import Known
+from builder.model.recipe.ingredient import CountsAs, LabelName
+from builder.model.recipe.product import Product
+from builder.model.recipe.worked_batch import TotalSize
 from builder.read import read_studio
-from builder.reckon.batches import reckon_batch, weighings
-from builder.stock import CONTENT
+from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, card, grams, lye, phase, recipe, scale, share, soap
 
 STOCK = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)[0].ingredients

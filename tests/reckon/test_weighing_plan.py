@@ -8,15 +8,15 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from builder.model.batch_sheet import Role
-from builder.model.hazard import CAUSTIC, DRY_LYE
-from builder.model.quantity import sum_masses
-from builder.model.studio_class import BatchFor, ClassDate
-from builder.model.weighing_plan import FoundAs, LyeMistaken, Weigher
+from builder.library import CONTENT
+from builder.model.dates.studio_class import BatchFor, ClassDate
+from builder.model.recipe.quantity import sum_masses
+from builder.model.recipe.worked_batch import Role
+from builder.model.teaching.weighing_plan import FoundAs, LyeMistaken, Weigher
 from builder.read import read_studio
-from builder.reckon.classes import reckon_class
-from builder.reckon.costs import cost_of_class
-from builder.stock import CONTENT
+from builder.reckon.supplies.costs import cost_of_class
+from builder.reckon.teaching.classes import reckon_class
+from builder.rules.hazard import CAUSTIC, DRY_LYE
 from tests.compose.test_who_weighs import READY, SCRUB, SOAP
 from tests.findings_studio import write_class
 from tests.making import KOH, NAOH, share

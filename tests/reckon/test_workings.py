@@ -9,13 +9,13 @@ from pathlib import Path
 
 import pytest
 
-from builder.model.batch_sheet import OilsSize
-from builder.model.figure import Known
-from builder.model.ingredient import CountsAs
 from builder.model.place import Name
-from builder.model.product import Product
-from builder.model.recipe import DividedBy, LyeLiquid, WaterBy
-from builder.reckon.batches import reckon_batch, weighings
+from builder.model.recipe.figure import Known
+from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.product import Product
+from builder.model.recipe.recipe import DividedBy, LyeLiquid, WaterBy
+from builder.model.recipe.worked_batch import OilsSize
+from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, KOH, NAOH, card, cards, fat, grams, lye, scale, share, soap
 
 BAR = Product("cold-process soap", "Soap", "rinse-off", True, "weight")
@@ -90,7 +90,7 @@ def test_workings(name):
 def test_a_figure_of_the_stock_is_an_assumption_and_a_certificate_is_not():
     from dataclasses import replace
 
-    from builder.reckon.lye import purity_of
+    from builder.reckon.lye.lye import purity_of
     from tests.making import figures
 
     plan = lye()

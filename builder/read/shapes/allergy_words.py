@@ -2,11 +2,11 @@
 
 from typing import Annotated
 
-from builder.model.allergy import Says
+from builder.model.roster.allergy import Says
 from builder.read.shapes.fields import AllergenFamilies, OneOrMore, SourceField, Text, Texts, reads
 from builder.read.shapes.figure import KnownField
 from builder.read.shapes.shape import Shape, maybe, needed
-from builder.read.values import member_of
+from builder.read.values.values import member_of
 
 
 class AllergyWordsShape(Shape):

@@ -5,19 +5,19 @@ from typing import Annotated, Self
 
 from pydantic import model_validator
 
-from builder.model.declaration import Range, cells_of
-from builder.model.ingredient import CHARGES, MICROBES, CountsAs, DeclaredAs
-from builder.model.plain_number import plain_number
-from builder.model.recipe import USED_ON
-from builder.read.acid_shares import acid_share
-from builder.read.bounds import DROP, SOLID_ALKALI
+from builder.model.label.declaration import Range, cells_of
+from builder.model.recipe.ingredient import CHARGES, MICROBES, CountsAs, DeclaredAs
+from builder.model.recipe.recipe import USED_ON
+from builder.read.lye.acid_shares import acid_share
 from builder.read.shapes.fields import NOT_EMPTY, AllergenFamilies, Text, Texts, Weight, WholeAboveZero, YesOrNo, looks_up, reads
 from builder.read.shapes.figure import RELATIVE_DENSITY, Entries, entries_of, in_use, judge_bounds
 from builder.read.shapes.label_name import AllergenStatementShape, CertificateShape, LabelNameShape
+from builder.read.shapes.library import CitationShape
 from builder.read.shapes.shape import Shape, maybe, needed
-from builder.read.shapes.stock import CitationShape
-from builder.read.text_error import TextError
-from builder.read.values import find_oil, member_of, word_of
+from builder.read.text.text_error import TextError
+from builder.read.values.bounds import DROP, SOLID_ALKALI
+from builder.read.values.values import find_oil, member_of, word_of
+from builder.words.plain_number import plain_number
 
 _KINDS = (
     "oil", "butter", "wax", "fatty acid", "water", "milk", "liquid", "alkali", "acid", "salt", "sugar", "grain", "clay", "starch",

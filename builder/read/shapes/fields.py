@@ -7,14 +7,14 @@ from typing import Annotated, Any, TypeVar
 
 from pydantic import AfterValidator, BeforeValidator, PlainValidator, ValidationInfo
 
-from builder.model.figure import Source
-from builder.model.nearest import did_you_mean
-from builder.model.product import Product
-from builder.model.quantity import Amount, Box, Count, Density, Duration, Length, Mass, Share, Temperature, Volume
-from builder.model.recipe import StatedPurity
-from builder.read import amounts, numbers, values
-from builder.read.purities import parse_purity
-from builder.read.text_error import TextError
+from builder.model.recipe.figure import Source
+from builder.model.recipe.product import Product
+from builder.model.recipe.quantity import Amount, Box, Count, Density, Duration, Length, Mass, Share, Temperature, Volume
+from builder.model.recipe.recipe import StatedPurity
+from builder.read.lye.purities import parse_purity
+from builder.read.text.text_error import TextError
+from builder.read.values import amounts, numbers, values
+from builder.words.nearest import did_you_mean
 
 T = TypeVar("T")
 ALLERGENS = (

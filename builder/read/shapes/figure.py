@@ -5,15 +5,15 @@ from typing import Annotated, Self
 
 from pydantic import AfterValidator, model_validator
 
-from builder.model.figure import Known
-from builder.model.nearest import did_you_mean
-from builder.model.plain_number import plain_number
-from builder.read.bounds import FIGURES, Bounds
+from builder.model.recipe.figure import Known
 from builder.read.shapes.fields import Number, SourceField, Text, YesOrNo, reads
 from builder.read.shapes.shape import Shape, maybe, needed
-from builder.read.text_error import TextError
-from builder.read.values import member_of
-from builder.read.yaml_nodes import Step
+from builder.read.text.text_error import TextError
+from builder.read.values.bounds import FIGURES, Bounds
+from builder.read.values.values import member_of
+from builder.read.yaml.yaml_nodes import Step
+from builder.words.nearest import did_you_mean
+from builder.words.plain_number import plain_number
 
 RELATIVE_DENSITY = "relative density"
 KnownField = Annotated[Known, reads(member_of(Known))]

@@ -5,12 +5,12 @@ from typing import Annotated, Self
 
 from pydantic import model_validator
 
-from builder.model.quantity import Mass, Volume
-from builder.read.amounts import parse_pack, parse_pieces_left
-from builder.read.bounds import IN_STOCK
+from builder.model.recipe.quantity import Mass, Volume
 from builder.read.shapes.fields import Date, Text, reads
 from builder.read.shapes.shape import Shape, needed
-from builder.read.text_error import TextError
+from builder.read.text.text_error import TextError
+from builder.read.values.amounts import parse_pack, parse_pieces_left
+from builder.read.values.bounds import IN_STOCK
 
 Amount = Annotated[Mass | Volume, reads(lambda text: parse_pack(text, zero=True))]
 Pieces = Annotated[Fraction, reads(parse_pieces_left)]

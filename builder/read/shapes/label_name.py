@@ -4,16 +4,16 @@ from typing import Annotated, Self
 
 from pydantic import AfterValidator, ValidationInfo, model_validator
 
-from builder.model.declaration import Range, cells_of
-from builder.model.nearest import did_you_mean
-from builder.model.place import fold
-from builder.model.product import CONTACTS
+from builder.model.label.declaration import Range, cells_of
+from builder.model.recipe.product import CONTACTS
+from builder.read.label.share_ranges import parse_share_range
 from builder.read.shapes.fields import OneOrMore, SourceField, Text, Texts, reads
 from builder.read.shapes.figure import KnownField
 from builder.read.shapes.shape import Shape, maybe, needed
-from builder.read.share_ranges import parse_share_range
-from builder.read.text_error import TextError, quoted
-from builder.read.values import word_of
+from builder.read.text.text_error import TextError, quoted
+from builder.read.values.values import word_of
+from builder.words.fold import fold
+from builder.words.nearest import did_you_mean
 
 ShareRange = Annotated[Range, reads(parse_share_range)]
 

@@ -5,12 +5,12 @@ from typing import Annotated, Self
 
 from pydantic import model_validator
 
-from builder.model.plain_number import plain_number
-from builder.model.quantity import Length
+from builder.model.recipe.quantity import Length
 from builder.read.shapes.fields import Gap, LengthField, Shift, Text, WholeAboveZero, YesOrNo, reads
 from builder.read.shapes.shape import Shape, maybe, needed
-from builder.read.text_error import TextError
-from builder.read.values import word_of
+from builder.read.text.text_error import TextError
+from builder.read.values.values import word_of
+from builder.words.plain_number import plain_number
 
 # ISO 216 A4, and letter paper of 8.5 by 11 inches, in millimetres.
 PAPERS = {"A4": (Fraction(210), Fraction(297)), "letter": (Fraction(2159, 10), Fraction(2794, 10))}
@@ -19,7 +19,7 @@ SMALLEST, MOST_OFF = 5, 15
 Paper = Annotated[str, reads(word_of("letter", "A4"))]
 
 
-class LabelStockShape(Shape):
+class LabelSheetShape(Shape):
     """One entry of `label_sheets.yaml`."""
 
     paper: Paper = needed("paper", "letter")

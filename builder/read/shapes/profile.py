@@ -8,8 +8,8 @@ from builder.read.shapes.fields import NOT_EMPTY, Currency, Division, MailAddres
 from builder.read.shapes.labels import StudioLabelsShape
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.shapes.teaching import PolicyShape
-from builder.read.text_error import TextError
-from builder.read.values import word_of
+from builder.read.text.text_error import TextError
+from builder.read.values.values import word_of
 
 
 class ScaleShape(Shape):

@@ -5,7 +5,7 @@ from typing import Annotated
 from builder.read.shapes.fields import OneOrMore, SourceField, Text, Texts, WholeAboveZero, YesOrNo, reads
 from builder.read.shapes.figure import KnownField
 from builder.read.shapes.shape import Shape, maybe, needed
-from builder.read.values import word_of
+from builder.read.values.values import word_of
 
 CONDITIONS = ("lye", "no lye", "unpreserved", "fizz", "wet", "bath", "scrub", "scented", "oily", "uncured", "animal")
 Kind = Annotated[str, reads(word_of("stop", "caution"))]

@@ -5,12 +5,8 @@ from typing import Annotated, Self
 
 from pydantic import BeforeValidator, ValidationInfo, model_validator
 
-from builder.model.nearest import did_you_mean
-from builder.model.place import fold
-from builder.model.plain_number import plain_number
-from builder.model.quantity import Share
-from builder.model.recipe import CODE_LETTERS, USED_ON, AmountsAs, DividedBy, ListedAs
-from builder.read.bounds import PRODUCT_DENSITY
+from builder.model.recipe.quantity import Share
+from builder.model.recipe.recipe import CODE_LETTERS, USED_ON, AmountsAs, DividedBy, ListedAs
 from builder.read.shapes.fields import (
     NOT_EMPTY,
     AllergenFamilies,
@@ -35,8 +31,12 @@ from builder.read.shapes.fields import (
     reads,
 )
 from builder.read.shapes.shape import Shape, maybe, needed
-from builder.read.text_error import TextError
-from builder.read.values import member_of, word_of
+from builder.read.text.text_error import TextError
+from builder.read.values.bounds import PRODUCT_DENSITY
+from builder.read.values.values import member_of, word_of
+from builder.words.fold import fold
+from builder.words.nearest import did_you_mean
+from builder.words.plain_number import plain_number
 
 
 def _alone(given: object) -> object:

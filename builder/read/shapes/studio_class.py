@@ -2,9 +2,9 @@
 
 from typing import Annotated
 
-from builder.model.quantity import NO_MASS, Count
-from builder.model.studio_class import BatchFor, Format, HomeSize
-from builder.read.home_sizes import parse_home_size
+from builder.model.dates.studio_class import BatchFor, Format, HomeSize
+from builder.model.recipe.quantity import NO_MASS, Count
+from builder.read.recipe.home_sizes import parse_home_size
 from builder.read.shapes.fields import (
     NOT_EMPTY,
     AllergenFamilies,
@@ -24,7 +24,7 @@ from builder.read.shapes.fields import (
 from builder.read.shapes.labels import LabelWishesShape
 from builder.read.shapes.recipe import FillShape
 from builder.read.shapes.shape import Shape, maybe, needed
-from builder.read.values import member_of, parse_cancelled, word_of
+from builder.read.values.values import member_of, parse_cancelled, word_of
 
 
 class StaffShape(Shape):

@@ -5,14 +5,14 @@ from typing import Annotated, Self
 
 from pydantic import model_validator
 
-from builder.model.durability import Durability
-from builder.model.quantity import Mass, Volume
-from builder.read.amounts import parse_pack, parse_pieces
-from builder.read.bounds import PACK, PACK_DENSITY, STROKE
+from builder.model.keeping.durability import Durability
+from builder.model.recipe.quantity import Mass, Volume
 from builder.read.shapes.fields import OneOrMore, PositiveNumber, Price, Text, Weight, WholeAboveZero, reads
 from builder.read.shapes.shape import Shape, maybe, needed
-from builder.read.text_error import TextError
-from builder.read.values import parse_keeps
+from builder.read.text.text_error import TextError
+from builder.read.values.amounts import parse_pack, parse_pieces
+from builder.read.values.bounds import PACK, PACK_DENSITY, STROKE
+from builder.read.values.values import parse_keeps
 
 Pack = Annotated[Mass | Volume, reads(parse_pack)]
 Keeps = Annotated[Durability, reads(parse_keeps)]

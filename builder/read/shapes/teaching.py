@@ -2,12 +2,12 @@
 
 from typing import Annotated
 
-from builder.model.studio_class import Format
+from builder.model.dates.studio_class import Format
 from builder.read.shapes.fields import NOT_EMPTY, SourceField, Text, Texts, Whole, WholeAboveZero, YesOrNo, reads
 from builder.read.shapes.figure import KnownField
+from builder.read.shapes.library import CitationShape
 from builder.read.shapes.shape import Shape, maybe, needed
-from builder.read.shapes.stock import CitationShape
-from builder.read.values import member_of, word_of
+from builder.read.values.values import member_of, word_of
 
 
 class BandShape(Shape):

@@ -1,0 +1,59 @@
+"""waiting-beside-free-seats, cancelled-with-people, roster-date-cancelled: people whom somebody has to tell."""
+
+from collections.abc import Iterator
+
+from builder.model.dates.studio_class import ClassDate, StudioClass
+from builder.model.finding import Finding, caution
+from builder.model.roster.roster import rows_of
+from builder.model.studio import Studio
+
+
+def find_people_to_tell(studio: Studio) -> Iterator[Finding]:
+    """Look for people who wait beside a free seat, and for people who would come to a date that is cancelled."""
+    for key, studio_class in studio.classes.items():
+        for date in studio_class.dates:
+            if date.takes_place:
+                yield from _waiting(date, studio_class)
+            else:
+                yield from _cancelled(date)
+                roster = studio.rosters.get(key)
+                rows = [row for wait in (False, True) for row in rows_of(roster, studio_class, date, waiting=wait)] if roster else []
+                if rows:
+                    yield caution(
+                        "roster-date-cancelled",
+                        rows[0].date_place,
+                        f"{_people(len(rows), 'is', 'are')} listed for {_when(date)}, which is cancelled. Nothing is prepared for them.",
+                        "Tell them, then give the rows another date of the class or remove them.",
+                    )
+
+
+def _waiting(date: ClassDate, studio_class: StudioClass) -> Iterator[Finding]:
+    free = studio_class.seats - date.enrolled
+    if date.waiting and free > 0:
+        seats = "seat is" if free == 1 else "seats are"
+        yield caution(
+            "waiting-beside-free-seats",
+            date.at("waiting"),
+            f"{_people(date.waiting, 'waits', 'wait')} for a seat, and {free} {seats} free.",
+            "Offer the seats, raise `enrolled:` and lower `waiting:`; or accept this while you wait for an answer.",
+        )
+
+
+def _cancelled(date: ClassDate) -> Iterator[Finding]:
+    count = date.enrolled + date.waiting
+    if count:
+        yield caution(
+            "cancelled-with-people",
+            date.enrolled_place if date.enrolled else date.at("waiting"),
+            f"{_when(date)} is cancelled, and {_people(count, 'is', 'are')} enrolled or waiting. "
+            "Whoever is not told stands before a closed door.",
+            "Tell them, then take `enrolled:` and `waiting:` away.",
+        )
+
+
+def _when(date: ClassDate) -> str:
+    return f"{date.on:%Y-%m-%d %H:%M}"
+
+
+def _people(count: int, one: str, many: str) -> str:
+    return f"1 person {one}" if count == 1 else f"{count} people {many}"

@@ -1,0 +1,75 @@
+"""Colours against the list of colourants of EU law (Annex IV), for a studio in the EU or the UK.
+
+colour-not-listed, colour-not-for-lips, colour-not-for-eyes, colour-not-left-on. Where the list sets a most, it is a limit like any other
+(`over_limit.py`). Canada has no list of colours that are allowed.
+"""
+
+from collections.abc import Iterator
+
+from builder.check.batches import Batch, BatchFinding
+from builder.check.dose.colour_not_allowed import colours_in
+from builder.check.dose.limit_words import DEFER
+from builder.model.dose.limit import Field, FieldRule
+from builder.model.place import Place
+from builder.model.recipe.ingredient import DeclaredAs, Ingredient
+from builder.words.fold import fold
+
+_ANOTHER = f"Choose a colour that is allowed for this, such as iron oxides, or leave it uncoloured. {DEFER}"
+_EYE = "eye"
+
+
+def find_colours_out_of_their_field(batch: Batch) -> Iterator[BatchFinding]:
+    """Look up each colour of a batch, and of what its students may choose, in the list of the EU."""
+    if batch.region not in ("EU", "UK"):
+        return
+    for card, place in colours_in(batch):
+        for name in card.eu_colour_names:
+            rule = next((one for one in batch.field_rules if fold(name).removesuffix(" lake") in one.names), None)
+            if rule and batch.region == "UK" and not rule.in_uk:
+                continue  # What UK law says of it is not known here.
+            yield from _judge(batch, card, place, name, rule)
+
+
+def _judge(batch: Batch, card: Ingredient, place: Place, name: str, rule: FieldRule | None) -> Iterator[BatchFinding]:
+    contact, on_eyes = batch.sheet.product.contact, _EYE in batch.sheet.recipe.goes_on(batch.sheet.product.used_on)
+    allowed = rule.allowed_for if rule else Field.NOT_LISTED
+    where = f"{_law(batch)} ({rule.at if rule else 'Annex IV'})"
+    if rule is None or allowed in (Field.NOT_LISTED, Field.ORDINARY):
+        yield from _not_listed(batch, card, place, name, allowed, where)
+    elif contact == "lips" and allowed in (Field.NOT_MUCOUS, Field.RINSE_OFF):
+        wrong = f"{card.name} colours a product for the lips, and {where} allows {name} {_only(allowed)}: what is on the lips is swallowed."
+        yield batch.stop("colour-not-for-lips", place, wrong, _ANOTHER, "")
+    elif on_eyes and allowed in (Field.NOT_EYES, Field.NOT_MUCOUS, Field.RINSE_OFF):
+        wrong = f"{card.name} colours a product for the eyes, and {where} allows {name} {_only(allowed)}."
+        yield batch.stop("colour-not-for-eyes", place, wrong, _ANOTHER, "")
+    elif contact == "leave-on" and (allowed is Field.RINSE_OFF or (allowed is Field.LIPS_AND_EYE_SHADOW and not on_eyes)):
+        wrong = f"{card.name} stays on the skin in this product, and {where} allows {name} {_only(allowed)}."
+        yield batch.stop("colour-not-left-on", place, wrong, _ANOTHER, "")
+
+
+def _not_listed(batch: Batch, card: Ingredient, place: Place, name: str, allowed: Field, where: str) -> Iterator[BatchFinding]:
+    wrong = f"{name} is no colourant that {where} lists, and a cosmetic coloured with what is not listed may not be sold."
+    remedy = (
+        "Use a listed colour, or look it up in the list in force. If the card names the colour otherwise, write its colour index number "
+        f"under `colour name: {{eu: ...}}`. {DEFER}"
+    )
+    if card.declared_as is DeclaredAs.COLOUR and allowed is not Field.ORDINARY:
+        yield batch.stop("colour-not-listed", place, wrong, remedy, "")
+    elif card.declared_as is not DeclaredAs.COLOUR:
+        other = f"The card declares {card.name} as an ingredient, which it may be for a purpose other than its colour."
+        yield batch.caution("colour-not-listed", place, f"{wrong} {other}", f"Accept this if it is not there for its colour. {remedy}", "")
+
+
+def _only(allowed: Field) -> str:
+    return {
+        Field.NOT_EYES: "anywhere but around the eyes",
+        Field.NOT_MUCOUS: "only away from lips, mouth and eyes",
+        Field.RINSE_OFF: "only in what is rinsed off",
+        Field.LIPS_AND_EYE_SHADOW: "only in products for the lips and in eye shadow",
+    }[allowed]
+
+
+def _law(batch: Batch) -> str:
+    if batch.region == "UK":
+        return "EU law, which the UK has kept as its own as far as is remembered"
+    return "EU law"

@@ -1,0 +1,94 @@
+"""Colours against the list of colour additives of US law, for a studio in the US.
+
+colour-not-listed, colour-not-for-lips, colour-not-for-eyes, colour-certificate-missing.
+Where the list sets a most, it is a limit like any other (`over_limit.py`).
+"""
+
+from collections.abc import Iterator
+
+from builder.check.batches import Batch, BatchFinding
+from builder.check.dose.limit_words import DEFER
+from builder.check.places import place_of_choice, place_of_line
+from builder.model.dose.limit import ColourRule
+from builder.model.place import Place
+from builder.model.recipe.figure import Known
+from builder.model.recipe.ingredient import DeclaredAs, Ingredient
+from builder.words.fold import fold
+
+_LISTS = "the list of colour additives for cosmetics (21 CFR 73 and 74, as in the table of 2019)"
+
+
+def find_colours_not_allowed(batch: Batch) -> Iterator[BatchFinding]:
+    """Look up each colour of a batch and of what its students may choose."""
+    if batch.region != "US":
+        return
+    for card, place in colours_in(batch):
+        for name in card.us_colour_names:
+            rule = next((rule for rule in batch.colour_rules if fold(rule.label_name) == fold(name).removesuffix(" lake")), None)
+            if rule is None or not rule.is_listed or not (rule.contact or rule.allows(batch.sheet.product)):
+                yield _not_listed(batch, card, place, name, rule)
+            elif not rule.allows(batch.sheet.product):
+                yield batch.stop(
+                    "colour-not-for-lips",
+                    place,
+                    f"{card.name} colours a product for the lips, and US law allows {name} only outside of them "
+                    f"({_where(rule)}): what is on the lips is swallowed.",
+                    f"Choose a colour that is listed for the lips, such as iron oxides or mica, or leave it uncoloured. {DEFER}",
+                    "",
+                )
+            else:
+                yield from _certificate_and_eyes(batch, card, place, name, rule)
+
+
+def _certificate_and_eyes(batch: Batch, card: Ingredient, place: Place, name: str, rule: ColourRule) -> Iterator[BatchFinding]:
+    if rule.eye_area == "no" and "eye" in batch.sheet.recipe.goes_on(batch.sheet.product.used_on):
+        wrong = f"{card.name} colours a product for the eyes, and US law does not list {name} for the area of the eye ({_where(rule)})."
+        yield batch.stop("colour-not-for-eyes", place, wrong, f"Choose a colour that is listed for the eyes. {DEFER}", "")
+    if rule.certified and not card.colour_certificate and not batch.sheet.is_true_soap:
+        yield batch.caution(
+            "colour-certificate-missing",
+            place,
+            f"US law wants each batch of {name} certified ({_where(rule)}), and the card of {card.name} names no certified lot.",
+            "Ask your supplier for the lot number of the certified batch, and write it on the card: `colour certificate: lot ...`. What is "
+            f"sold as a dye for crafts or as a food colour may not be certified. {DEFER}",
+            "",
+        )
+
+
+def _not_listed(batch: Batch, card: Ingredient, place: Place, name: str, rule: ColourRule | None) -> BatchFinding:
+    only = f" for this use (it is listed for: {rule.narrower}; {_where(rule)})" if rule and rule.is_listed else ""
+    wrong = f"{name} is not on {_LISTS} of US law{only}, and a cosmetic coloured with what is not listed may not be sold."
+    remedy = (
+        "Use a listed colour, or look it up in the list in force. If the card names the colour otherwise, write the listed name under "
+        f"`colour name:`. {DEFER}"
+    )
+    if batch.sheet.is_true_soap:
+        soap = "Soap that is labelled, sold and represented only as soap is no cosmetic (21 CFR 701.20), so the list does not reach it."
+        remedy = f"Accept this if the soap is sold as nothing but soap: one claim for the skin makes it a cosmetic. {DEFER}"
+        return batch.caution("colour-not-listed", place, f"{wrong} {soap}", remedy, "")
+    if any(line.ingredient.kind == "soap base" for line in batch.sheet.lines):
+        wrong += (
+            " A melted base passes as nothing but soap (21 CFR 701.20) only where its declared list, with its supplier's shares, proves "
+            "that it is: soaps at least half of what is not water, and no detergent."
+        )
+    if card.declared_as is DeclaredAs.COLOUR:
+        return batch.stop("colour-not-listed", place, wrong, remedy, "")
+    other = f"The card declares {card.name} as an ingredient, which it may be for a purpose other than its colour."
+    return batch.caution("colour-not-listed", place, f"{wrong} {other}", f"Accept this if it is not there for its colour. {remedy}", "")
+
+
+def _where(rule: ColourRule) -> str:
+    memory = "; from memory, to be looked up again" if rule.known is Known.MEMORY else ""
+    return f"{rule.name}, {rule.at}{memory}"
+
+
+def colours_in(batch: Batch) -> Iterator[tuple[Ingredient, Place]]:
+    """Give each colour with its place."""
+    sheet = batch.sheet
+    used = [(w.line.ingredient, place_of_line(w.line, sheet.recipe)) for w in sheet.grams.weighed if w.mass]
+    for dose in sheet.doses:
+        place = place_of_choice(dose.what, sheet.recipe)
+        used += [(batch.cards[fold(option)], place) for option in dose.offered if option is not None]
+    for card, place in used:
+        if card.declared_as is DeclaredAs.COLOUR or card.kind == "colourant":
+            yield card, place

@@ -1,0 +1,110 @@
+"""The words in which a finding speaks of a limit: who says it, how much, where it stands, and how that is known."""
+
+from collections.abc import Sequence
+from fractions import Fraction
+
+from builder.model.dose.limit import CERTIFIED, Limit, LimitWeight, PercentOf, held_of, names_of
+from builder.model.recipe.figure import Known
+from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.worked_batch import Counted
+from builder.words.plain_number import plain_number
+
+DEFER = "What decides is the text in force where the product is sold or given away, and your supplier's documents."
+_LAW = {"EU": "EU law", "US": "US law", "Canada": "Canadian law", "UK": "UK law", "any": "the law"}
+_COUNTRY = {"EU": "the EU", "US": "the US", "Canada": "Canada", "UK": "the UK", "any": "any region"}
+
+
+def percent(share: Fraction) -> str:
+    """Give a share in percent."""
+    return f"{plain_number(share * 100, 3)} %"
+
+
+def what_counts(counted: Sequence[Counted]) -> str:
+    """Name the cards that count."""
+    names = list(dict.fromkeys(one.card.name for one in counted))
+    return names[0] if len(names) == 1 else f"{', '.join(names[:-1])} and {names[-1]}"
+
+
+def who_says(limit: Limit, region: str) -> str:
+    """Say what stands behind a limit, seen from the studio's region."""
+    match limit.weight:
+        case LimitWeight.LAW if (limit.region, region) == ("EU", "UK"):
+            return "EU law, which the UK has kept as its own; look up whether it has followed the latest change"
+        case LimitWeight.LAW if limit.region in (region, "any"):
+            return f"{_LAW[limit.region]}, the law of the studio's region"
+        case LimitWeight.LAW:
+            return f"{_LAW[limit.region]}, which is not the law of the studio's region"
+        case LimitWeight.OPINION:
+            return f"an opinion given in {_COUNTRY[limit.region]}, which is no law"
+        case LimitWeight.GUIDANCE:
+            return f"official guidance in {_COUNTRY[limit.region]}, which is no law"
+        case LimitWeight.STANDARD if limit.role == CERTIFIED:
+            return "what the supplier's certificate allows"
+        case LimitWeight.STANDARD:
+            return "a standard of the trade, which is no law"
+        case LimitWeight.PRACTICE if limit.source.key == "common-practice":
+            return "common practice, no source"
+        case LimitWeight.HANDBOOK:
+            return "the advice of a handbook, which is no law"
+        case LimitWeight.PRACTICE if limit.source.kind == "handbook":
+            return "usual practice in a handbook, which is no law"
+        case LimitWeight.PRACTICE:
+            return "usual practice, which is no law"
+
+
+def span_in_words(least: Fraction, most: Fraction) -> str:
+    """Give how much of a product counts: a percentage, or from the least to the most."""
+    return percent(least) if percent(least) == percent(most) else f"from {percent(least)} to {percent(most)}"
+
+
+def holds_it(counted: Sequence[Counted], limit: Limit) -> bool:
+    """Say whether something counts for what it holds, and not for what it is declared as."""
+    return any(held_of(one.card, limit) for one in counted)
+
+
+def what_is_held(counted: Sequence[Counted], limit: Limit) -> str:
+    """Say what the cards hold of what a limit speaks of, who says so, and that the supplier's certificate comes first."""
+    said = {one.card.key: _held(one.card, limit) for one in counted}
+    words = "; ".join(text for text in said.values() if text)
+    return f" {words}. The supplier's certificate comes before these figures." if words else ""
+
+
+def _held(card: Ingredient, limit: Limit) -> str:
+    return "; ".join(
+        f"{card.name} holds {span_in_words(one.low, one.high)} {one.name} "
+        f"({'; '.join(one.works)}{'; partly from memory' if one.known is Known.MEMORY else ''})"
+        for one in held_of(card, limit)
+    )
+
+
+def free_of(limit: Limit) -> str:
+    """Say how a card says that its oil does not bring the hazard that a limit is about."""
+    if limit.hazard != "phototoxic":
+        return ""
+    return "If your oil is distilled or free of furocoumarins, say so on a card of its own (`oil:`). "
+
+
+def why_open(counted: Sequence[Counted], limit: Limit) -> str:
+    """Say why it is not known how much counts."""
+    if any(one.card.label_name and one.card.label_name.shares for one in counted):
+        return "The shares that are known of a blend leave open how much there is: the supplier's own figure decides."
+    if holds_it(counted, limit):
+        return "An oil differs from year to year, and the high end of what is published counts."
+    if any(len(names_of(one.card)) > 1 for one in counted):
+        return "A blend gives the order of its parts and not their shares, so how much there is remains open: the supplier's share decides."
+    return "A salt or ester counts as less than it weighs, and the table does not have by how much: the supplier can say."
+
+
+def limit_in_words(limit: Limit) -> str:
+    """Say how much a limit allows."""
+    if limit.parts:
+        return "all of them together at most 100 %, each counted in percent of its own limit"
+    of = "the product" if limit.percent_of is PercentOf.PRODUCT else "the oils"
+    counted = f", counted as {limit.counted_as.lower()}" if limit.counted_as else ""
+    return f"at most {percent(limit.most or Fraction(0))} of {of}{counted}"
+
+
+def where_it_stands(limit: Limit) -> str:
+    """Say where a limit stands, for which products, and that it has to be looked up again where it is known from memory."""
+    memory = "; from memory, to be looked up again" if limit.known is Known.MEMORY else ""
+    return f"{limit.ingredient}, {limit.product_type}: {limit.at}{memory}"

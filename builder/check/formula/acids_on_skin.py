@@ -1,0 +1,80 @@
+"""Acids that peel the skin, by the rows of the table of limits that name a pH: acid-too-sour, acid-ph-open, sun-caution-missing."""
+
+from collections.abc import Iterator
+
+from builder.check.batches import Batch, BatchFinding
+from builder.check.dose.limit_words import DEFER, percent, what_counts, where_it_stands, who_says
+from builder.check.places import place_of_counted
+from builder.model.dose.limit import Limit
+from builder.model.recipe.worked_batch import TowardsLimit
+from builder.words.fold import fold
+from builder.words.plain_number import plain_number
+
+MORE_THAN_A_DROP = "acid beyond a drop for the pH"
+_SUNBURN = (
+    "“Sunburn Alert: This product contains an alpha hydroxy acid (AHA) that may increase your skin's sensitivity to the sun and "
+    "particularly the possibility of sunburn. Use a sunscreen, wear protective clothing, and limit sun exposure while using this product "
+    "and for a week afterwards.”"
+)
+
+
+def find_acids_on_the_skin(batch: Batch) -> Iterator[BatchFinding]:
+    """Compare the pH with the least that a row asks for, the studio's own region first, and look for the caution about the sun.
+
+    Where there is lye, it has made salts of all acids: nothing of them is left to peel.
+    """
+    if batch.sheet.recipe.lye:
+        return
+    of_ph = [one for one in batch.sheet.asked if one.limit.lowest_ph is not None]
+    if of_ph:
+        yield from _judge_ph(batch, max(of_ph, key=lambda one: (_is_near(one.limit, batch.region), one.limit.lowest_ph)))
+    for one in batch.sheet.asked:
+        if one.limit.role == "labelling" and one.limit.names and _is_more_than_a_drop(batch, one):
+            yield from _judge_label(batch, one)
+
+
+def _is_near(row: Limit, region: str) -> bool:
+    return row.region in (region, "any") or (row.region, region) == ("EU", "UK")
+
+
+def _is_more_than_a_drop(batch: Batch, asked: TowardsLimit) -> bool:
+    return asked.least * 100 > batch.constants[MORE_THAN_A_DROP].typical
+
+
+def _judge_ph(batch: Batch, asking: TowardsLimit) -> Iterator[BatchFinding]:
+    row, found = asking.limit, asking.counted
+    assert row.lowest_ph is not None
+    ph, place, what = batch.sheet.recipe.ph, place_of_counted(found[0], batch.sheet.recipe), what_counts(found)
+    asked = (
+        f"{what} asks for a pH of at least {plain_number(row.lowest_ph)} ({where_it_stands(row)}). This is {who_says(row, batch.region)}."
+    )
+    why = "The lower the pH, the more of an acid burns and peels the skin."
+    if ph and ph.low < row.lowest_ph:
+        wrong = f"{asked} {why} It was measured at {plain_number(ph.low)}."
+        remedy = f"Raise the pH with a mild alkali, a little at a time, or use less acid. {DEFER}"
+        if asking.own_law:
+            yield batch.stop("acid-too-sour", batch.sheet.recipe.at("pH"), wrong, remedy, "")
+        else:
+            yield batch.caution("acid-too-sour", batch.sheet.recipe.at("pH"), wrong, remedy, "")
+    elif ph is None and _is_more_than_a_drop(batch, asking):
+        yield batch.caution(
+            "acid-ph-open",
+            place,
+            f"{asked} {why} At {percent(asking.least)} it is there to peel and no drop for the pH, and the "
+            "recipe does not say what was measured.",
+            f'Measure, and write it, as in `pH: {{low: 4.8, high: 5.2, measured: "strip, 2026-11"}}`. {DEFER}',
+            "",
+        )
+
+
+def _judge_label(batch: Batch, asking: TowardsLimit) -> Iterator[BatchFinding]:
+    row, found = asking.limit, asking.counted
+    if "sun" not in fold(" ".join(batch.sheet.recipe.label_cautions)):
+        yield batch.caution(
+            "sun-caution-missing",
+            place_of_counted(found[0], batch.sheet.recipe),
+            f"{what_counts(found)} is an alpha hydroxy acid, and in this amount it makes skin burn more easily in the sun; the label does "
+            f"not say so ({where_it_stands(row)}). This is {who_says(row, batch.region)}.",
+            f"Add to `label cautions:` {_SUNBURN} {DEFER}",
+            "",
+        )

@@ -1,0 +1,37 @@
+"""alkali-on-skin: a salt whose solution is alkaline, bicarbonate or soda, in what stays on the skin."""
+
+from collections.abc import Iterator
+
+from builder.check.batches import Batch, BatchFinding
+from builder.check.dose.limit_words import percent
+from builder.check.figure_words import basis_of, inside, range_of
+from builder.check.formula.acids_on_skin import MORE_THAN_A_DROP
+from builder.check.formula.ph_by_kind import HIGHEST
+
+NEUTRAL = "pH above which what stays on dries the skin"
+
+
+def find_alkali_on_the_skin(batch: Batch) -> Iterator[BatchFinding]:
+    """Look at what is more than a drop for the pH. A pH that was measured is judged instead: it is that of the product."""
+    sheet = batch.sheet
+    if sheet.product.contact not in ("leave-on", "lips") or sheet.recipe.lye or sheet.recipe.ph:
+        return
+    for line in sheet.lines:
+        figure = line.ingredient.figure("pH in water")
+        if figure is None or line.share * 100 <= batch.constants[MORE_THAN_A_DROP].typical:
+            continue
+        wrong = (
+            f"{line.ingredient.name} comes to {percent(line.share)} of what stays on the skin. With sweat or water it has pH "
+            f"{range_of(figure, '')} ({basis_of(figure)}), and skin has 4 to 7: it reddens, dries and stings, first in the armpits."
+        )
+        if figure.low > batch.constants[HIGHEST].typical:
+            yield batch.stop("alkali-on-skin", line.place, wrong, f"Leave {inside(line.ingredient)} out.", "")
+        elif figure.highest > batch.constants[NEUTRAL].typical:
+            yield batch.caution(
+                "alkali-on-skin",
+                line.place,
+                wrong,
+                "Use less of it, or magnesium hydroxide or a starch in its place; or say on the label to stop where it stings, "
+                "and accept this. Where the product holds water, measure its pH and write it.",
+                "",
+            )

@@ -1,0 +1,26 @@
+"""fizz-and-water: bicarbonate and an acid kept in a jar together with water."""
+
+from collections.abc import Iterator
+
+from builder.check.figure_words import inside
+from builder.check.formula.formulas import WATERY, formulas_of
+from builder.model.dose.limit import names_of
+from builder.model.finding import Finding, caution
+from builder.model.studio import Studio
+
+_CARBONATES = {"sodium bicarbonate", "sodium carbonate", "potassium bicarbonate"}
+
+
+def find_fizz_and_water(studio: Studio) -> Iterator[Finding]:
+    """Look for all three in what is not made with lye."""
+    for formula in formulas_of(studio):
+        fizz = next((part for part in formula.parts if _CARBONATES & set(names_of(part.card))), None)
+        acid, water = formula.of_kind("acid"), formula.first(*WATERY)
+        if fizz and acid and water and not formula.with_lye:
+            yield caution(
+                "fizz-and-water",
+                water.place,
+                f"{fizz.card.name} and {inside(acid[0].card)} stand together with {inside(water.card)}: they fizz at once, the product "
+                "swells and is spent before it is used, and gas in a closed jar can burst it (common practice, no source).",
+                "Leave the water out and bind with oil or a spray of alcohol; keep the first days with the lid loose, and store it dry.",
+            )

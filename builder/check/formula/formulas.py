@@ -1,0 +1,82 @@
+"""A recipe as the rules on what goes with what see it: the card of everything that goes in, with its place and its phase."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from builder.check.recipe.unknown_ingredient import names_in
+from builder.model.place import Place
+from builder.model.recipe.ingredient import CountsAs, Ingredient
+from builder.model.recipe.product import Product
+from builder.model.recipe.recipe import Phase, Recipe
+from builder.model.studio import Studio
+from builder.words.fold import fold
+
+WATERY = (CountsAs.WATER, CountsAs.LIQUID)
+
+
+@dataclass(frozen=True)
+class Part:
+    """One ingredient of a recipe: its card, where it is named, and the phase in which it stands (None: the lye, or a student's choice)."""
+
+    card: Ingredient
+    place: Place
+    phase: Phase | None = None
+
+
+@dataclass(frozen=True)
+class Formula:
+    """What a recipe always holds (`parts`), and what students may add (`options`)."""
+
+    recipe: Recipe
+    product: Product
+    parts: tuple[Part, ...]
+    options: tuple[Part, ...]
+
+    @property
+    def all(self) -> tuple[Part, ...]:
+        """Give the parts and the options."""
+        return (*self.parts, *self.options)
+
+    @property
+    def stays_on(self) -> bool:
+        """Say whether the product stays on the skin or the lips."""
+        return self.product.contact in ("leave-on", "lips")
+
+    @property
+    def with_lye(self) -> bool:
+        """Say whether it is soap made with lye."""
+        return self.product.made_with_lye or self.recipe.lye is not None
+
+    def first(self, *counts: CountsAs) -> Part | None:
+        """Give the first part that counts as one of these."""
+        return next((part for part in self.parts if part.card.counts_as in counts), None)
+
+    def of_kind(self, *kinds: str) -> tuple[Part, ...]:
+        """Give the parts of some kinds."""
+        return tuple(part for part in self.parts if part.card.kind in kinds)
+
+    @property
+    def label_text(self) -> str:
+        """Give, folded, what the label and the sheets tell the user."""
+        return fold(" ".join((*self.recipe.label_cautions, self.recipe.directions)))
+
+
+def formulas_of(studio: Studio) -> Iterator[Formula]:
+    """Give the formula of each recipe whose every name has a card and whose file could be read whole."""
+    for recipe in studio.recipes.values():
+        formula = formula_of(recipe, studio)
+        if formula and not recipe.in_part:
+            yield formula
+
+
+def formula_of(recipe: Recipe, studio: Studio) -> Formula | None:
+    """Give the formula of one recipe; None where a name has no card."""
+    if any(studio.ingredient(name) is None for name in names_in(recipe)):
+        return None
+    in_phases = [(line.ingredient, phase) for phase in recipe.phases for line in phase.lines]
+    in_lye = [liquid.name for liquid in recipe.lye.liquids] if recipe.lye else []
+    parts = [Part(studio.ingredients[name.key], name.place, phase) for name, phase in in_phases]
+    parts += [Part(studio.ingredients[name.key], name.place) for name in in_lye]
+    options = [option for choice in recipe.choices for option in choice.options if option]
+    chosen = tuple(Part(studio.ingredients[name.key], name.place) for name in options)
+    return Formula(recipe, studio.products[recipe.product], tuple(parts), chosen)

@@ -1,0 +1,40 @@
+"""oil-floats-on-bath: oil or scent that goes into the bath with nothing that spreads it."""
+
+from collections.abc import Iterator
+
+from builder.check.formula.formulas import Formula, Part, formulas_of
+from builder.model.finding import Finding, caution
+from builder.model.recipe.ingredient import CountsAs
+from builder.model.studio import Studio
+
+_SPREADS = ("emulsifier", "surfactant", "soap base")
+_SCENTS = ("essential oil", "fragrance")
+
+
+def find_oil_on_the_bath(studio: Studio) -> Iterator[Finding]:
+    """Look at what floats in each product for the bath, scent first: neat on the water it meets the skin undiluted."""
+    for formula in formulas_of(studio):
+        spread = any(part.card.kind in _SPREADS for part in formula.parts)
+        floats = _floats(formula)
+        if formula.product.contact == "bath" and floats and not spread:
+            scent = floats.card.kind in _SCENTS
+            why = (
+                "neat scent then meets the skin undiluted and can irritate and burn it"
+                if scent
+                else "it coats the tub and whoever gets out of it, and makes them slip"
+            )
+            yield caution(
+                "oil-floats-on-bath",
+                floats.place,
+                f"{floats.card.name} does not mix with water, and nothing in {formula.recipe.name} spreads it: it floats on the bath, and "
+                f"{why} (common practice, no source).",
+                "Add a solubiliser such as polysorbate 20 for scent, or polysorbate 80 for oil, and stir the oil into it first. Salt or "
+                "milk powder is no solubiliser.",
+            )
+
+
+def _floats(formula: Formula) -> Part | None:
+    scents = (part for part in formula.all if part.card.kind in _SCENTS)
+    return next(
+        scents, next((part for part in formula.parts if part.card.is_oily and part.card.counts_as is not CountsAs.FATTY_ACID), None)
+    )

@@ -1,0 +1,71 @@
+"""Plants, milk and honey that spoil, clog or go stale where they are put: spoils-in-water, plants-in-drain, plants-in-oil."""
+
+from collections.abc import Iterator
+
+from builder.check.figure_words import inside
+from builder.check.formula.formulas import WATERY, Formula, Part, formulas_of
+from builder.check.keeping.keeping import is_fresh_food
+from builder.model.finding import Finding, caution
+from builder.model.studio import Studio
+
+_FOOD = ("herb", "milk", "liquid", "sugar", "grain", "colourant", "exfoliant")
+_PIECES = ("herb",)
+_CAUGHT = ("bag", "strain", "sieve", "pouch", "tied cloth")
+
+
+def find_plants_out_of_place(studio: Studio) -> Iterator[Finding]:
+    """Look for what spoils in a lotion, for pieces in the drain, and for pieces in oil that stays on the skin."""
+    for formula in formulas_of(studio):
+        water = formula.first(*WATERY)
+        spoils = next((part for part in formula.all if _spoils(part) and not is_fresh_food(part.card, formula)), None)
+        pieces = next((part for part in formula.all if part.card.kind in _PIECES), None)
+        if formula.with_lye or (formula.recipe.single_use and formula.stays_on):
+            continue
+        if water and spoils and formula.stays_on:
+            yield _in_water(formula, spoils)
+        elif pieces and formula.stays_on:
+            yield _in_oil(formula, pieces)
+        clogs = next((part for part in formula.all if _clogs(part)), None)
+        if clogs and not formula.stays_on and not any(word in formula.label_text for word in _CAUGHT):
+            yield _in_drain(clogs)
+
+
+def _spoils(part: Part) -> bool:
+    return part.card.kind in _FOOD and "spoils" in part.card.hazards
+
+
+def _clogs(part: Part) -> bool:
+    """Say whether something stays in pieces in water: flowers and leaves, coffee, oats that are not ground to flour."""
+    coarse = part.card.kind == "exfoliant" and "spoils" in part.card.hazards
+    return part.card.kind in _PIECES or coarse or (part.card.kind == "grain" and "dust" not in part.card.hazards)
+
+
+def _in_water(formula: Formula, part: Part) -> Finding:
+    return caution(
+        "spoils-in-water",
+        part.place,
+        f"{formula.recipe.name} holds water and stays on the skin, and {inside(part.card)} in it means microbes and what they live on. "
+        "The preservative of a class product is not tested against that (formulation teaching, from memory).",
+        "Use an extract or a dry powder that the supplier has preserved, or leave it out. If you keep it, make it small, keep it cold, "
+        "use it within days, and accept this.",
+    )
+
+
+def _in_oil(formula: Formula, part: Part) -> Finding:
+    return caution(
+        "plants-in-oil",
+        part.place,
+        f"Pieces of {inside(part.card)} stay in {formula.recipe.name}: what of them is not bone dry moulds in the oil, and dry edges "
+        "scratch skin and lips (common practice, no source).",
+        "Let the dry plant steep in the oil, strain it through a cloth, and use the oil alone.",
+    )
+
+
+def _in_drain(part: Part) -> Finding:
+    return caution(
+        "plants-in-drain",
+        part.place,
+        f"Loose in bath or shower, {inside(part.card)} stay whole and clog the drain, and wet they spoil and stain (common practice, no "
+        "source).",
+        "Put them into a bag, or say in `directions:` that the water is strained.",
+    )

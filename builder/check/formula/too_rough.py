@@ -1,0 +1,41 @@
+"""too-rough: grains that scratch the part of the body on which a product is used."""
+
+import re
+from collections.abc import Iterator
+
+from builder.check.figure_words import inside, listed
+from builder.check.formula.formulas import Formula, Part, formulas_of
+from builder.model.finding import Finding, caution
+from builder.model.recipe.ingredient import CountsAs
+from builder.model.studio import Studio
+
+_NAMED = {"face": re.compile(r"\b(face|facial)\b", re.IGNORECASE)}
+_DISSOLVES = ("salt", "sugar")
+
+
+def find_grains_too_rough(studio: Studio) -> Iterator[Finding]:
+    """Compare the grains of each product with where its recipe, or its name, says that it is used."""
+    for formula in formulas_of(studio):
+        for part_of_body in _parts_of_body(formula):
+            rough = [part for part in formula.all if part_of_body in part.card.too_rough_for and _is_still_a_grain(part, formula)]
+            if rough:
+                grains = listed([inside(part.card) for part in rough])
+                yield caution(
+                    "too-rough",
+                    rough[0].place,
+                    f"{formula.recipe.name} is for the {part_of_body}, and the grains of {grains} are "
+                    "sharp or coarse: they scratch its thin skin and hurt eyes (common practice, no source).",
+                    "Take something soft or round, such as colloidal oatmeal, rice flour, clay or jojoba beads, or make it for feet and "
+                    "body and say on the label “Not for the face.”",
+                )
+
+
+def _parts_of_body(formula: Formula) -> list[str]:
+    named = [part for part, word in _NAMED.items() if word.search(formula.recipe.name)]
+    return list(dict.fromkeys((*formula.recipe.used_on, *named)))
+
+
+def _is_still_a_grain(part: Part, formula: Formula) -> bool:
+    """Say whether it is not dissolved: salt and sugar are, in what holds water."""
+    dissolved = formula.with_lye or formula.first(CountsAs.WATER, CountsAs.LIQUID)
+    return not (part.card.kind in _DISSOLVES and dissolved)

@@ -1,0 +1,1 @@
+"""What keeps, for how long, and what of it somebody has proven."""

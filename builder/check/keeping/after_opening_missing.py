@@ -1,0 +1,34 @@
+"""after-opening-missing: something that keeps for more than 30 months, in a region whose law then asks for the time after opening."""
+
+from collections.abc import Iterator
+
+from builder.model.finding import Finding, caution
+from builder.model.studio import Studio
+from builder.rules.durability import MOST_DATED, durability_in
+
+REGIONS = ("EU", "UK")
+
+
+def find_times_after_opening_missing(studio: Studio) -> Iterator[Finding]:
+    """Compare how long each recipe keeps with the limit (Regulation 1223/2009 Art. 19(1)(c), read)."""
+    for recipe in studio.recipes.values():
+        keeps = durability_in(recipe.keeps)
+        if studio.profile.region not in REGIONS or keeps is None or keeps.months <= MOST_DATED:
+            continue
+        opened = durability_in(recipe.after_opening)
+        if recipe.after_opening and not (opened and opened.months):
+            yield caution(
+                "after-opening-missing",
+                recipe.at("after opening"),
+                f"{recipe.name} says how long it is good once opened, but not in months or years, as its label has to behind the sign of "
+                "an open jar.",
+                "Write a number of months or years, for example `after opening: 12 months`.",
+            )
+        elif not recipe.after_opening:
+            yield caution(
+                "after-opening-missing",
+                recipe.places.get("keeps", recipe.place),
+                f"{recipe.name} keeps for more than {MOST_DATED} months, so that its label has to say how long it is good once opened, and "
+                "nobody has said that.",
+                "Add `after opening:` to the recipe, for example `after opening: 12 months`.",
+            )

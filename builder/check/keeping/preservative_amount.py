@@ -1,0 +1,47 @@
+"""preservative-too-little, preservative-over-usual: the share of a preservative against the amount in which it is usually used."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from builder.check.batches import Batch, BatchFinding
+from builder.check.dose.limit_words import percent
+from builder.check.figure_words import DEFER, basis_of, range_of
+from builder.model.dose.limit import names_of
+from builder.model.recipe.ingredient import Ingredient
+
+
+def find_preservative_amounts(batch: Batch) -> Iterator[BatchFinding]:
+    """Compare the exact share of each preservative; what a scale makes of too little is a finding of its own."""
+    shares: dict[str, Fraction] = {}
+    for line in batch.sheet.lines:
+        shares[line.ingredient.key] = shares.get(line.ingredient.key, Fraction(0)) + line.share
+    for line in batch.sheet.lines:
+        usual = line.ingredient.figure("usual amount")
+        share = shares.pop(line.ingredient.key, None)
+        if line.ingredient.kind != "preservative" or usual is None or share is None:
+            continue
+        known = f"{range_of(usual, '%')} of the product is usual ({basis_of(usual)})"
+        if share * 100 < usual.low:
+            yield batch.caution(
+                "preservative-too-little",
+                line.place,
+                f"{line.ingredient.name} comes to {percent(share)}, and {known}. Below the lowest usual amount it does not preserve: the "
+                "product spoils unseen, as if there were none in it.",
+                f"Raise it to at least {percent(usual.low / 100)}. {DEFER}",
+                "",
+            )
+        elif usual.high is not None and share * 100 > usual.high and not _has_a_limit(line.ingredient, batch):
+            yield batch.caution(
+                "preservative-over-usual",
+                line.place,
+                f"{line.ingredient.name} comes to {percent(share)}, and {known}. More of it does not keep the "
+                "product better, and it irritates skin and eyes.",
+                f"Lower it to at most {percent(usual.high / 100)}, or accept this with your supplier's document. {DEFER}",
+                "",
+            )
+
+
+def _has_a_limit(card: Ingredient, batch: Batch) -> bool:
+    """Say whether a limit of the tables speaks of the whole of it; what passes that is a finding of its own."""
+    names = names_of(card)
+    return len(names) == 1 and any(names[0] in one.limit.names for one in batch.sheet.towards)

@@ -1,0 +1,31 @@
+"""Which cards are preservatives: what is called so, and is known to preserve; and why another that is called so does not count."""
+
+from collections.abc import Iterable
+
+from builder.check.figure_words import listed
+from builder.model.recipe.ingredient import Ingredient
+from builder.words.fold import fold
+
+# What is sold as a natural preservative, and is none by the criteria of a product of low risk (ISO 29621:2017).
+_SEED = "seed extract"
+_FIGURES = ("usual amount", "pH window")
+
+
+def is_preservative(card: Ingredient) -> bool:
+    """Say whether it is known against what, in which amount and at which pH a card preserves; an extract of seeds does not."""
+    return card.kind == "preservative" and not why_not(card)
+
+
+def why_not(card: Ingredient) -> str:
+    """Say why what is called a preservative does not count as one; empty where it does."""
+    names = (card.name, *(card.label_name.inci if card.label_name else ()))
+    if card.preserves is None and any(_SEED in fold(name) for name in names):
+        return "an extract of seeds does not preserve, or only by what its maker has added"
+    missing = [] if card.preserves else ["`preserves:`"]
+    missing += [f"`{name}`" for name in _FIGURES if card.figure(name) is None]
+    return f"its card lacks {listed(missing)}" if missing else ""
+
+
+def called_so(cards: Iterable[Ingredient]) -> Ingredient | None:
+    """Give the first card that is called a preservative and does not count as one."""
+    return next((card for card in cards if card.kind == "preservative" and why_not(card)), None)

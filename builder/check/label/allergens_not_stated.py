@@ -1,0 +1,49 @@
+"""allergens-not-stated: scents, and bases with scent, whose allergens nobody has stated, where the region wants them named."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from builder.check.batches import Batch, BatchFinding
+from builder.check.dose.limit_words import percent
+from builder.check.figure_words import listed
+from builder.model.recipe.worked_batch import MayHold
+
+_ASK = {
+    "original list": "the 24 fragrance allergens of the original list",
+    "extended list": "the fragrance allergens of the extended list (Regulation (EU) 2023/1545)",
+}
+
+
+def find_allergens_not_stated(batch: Batch) -> Iterator[BatchFinding]:
+    """Look at what is scented in all variants; a recipe is reported once, with all of them. It holds back the labels alone."""
+    lists = [variant.ingredients for variant in batch.sheet.variants]
+    named = sorted({name for one in lists for name in one.without_statement})
+    if not named:
+        return
+    region, which = batch.labelling.region, batch.labelling.region.says("allergens")
+    rule = region.rules["allergens"]
+    wrong = (
+        f"A label in this region ({region.name}) names each fragrance allergen of which there is more than a threshold "
+        f"({rule.source.title}, {rule.at}), and nothing says how much of them there is in {listed(named)}. The list may be short of names "
+        "that keep somebody from a rash."
+    )
+    remedy = (
+        f"Ask the supplier of each for its allergen statement, which gives the shares of {_ASK[which]}, and copy it to the card as "
+        f"`allergen statement:`.{_to_ask_for([held for one in lists for held in one.may_hold])}"
+    )
+    yield batch.label_stop("allergens-not-stated", batch.sheet.recipe.place, wrong, remedy, "")
+
+
+def _to_ask_for(scents: list[MayHold]) -> str:
+    """Say what is published of the scents: what to ask for, and no statement."""
+    told: dict[str, tuple[tuple[str, Fraction], ...]] = {}
+    for held in scents:
+        if len(held.allergens) > len(told.get(held.scent, ())):
+            told[held.scent] = held.allergens
+    parts = [f"{scent}: {', '.join(f'{name} (up to {percent(most)})' for name, most in held)}" for scent, held in told.items()]
+    if not parts:
+        return ""
+    return (
+        f" What is published of such oils lets them hold, in amounts that a label names, {'; '.join(parts)}. That is what to ask for, and "
+        "no statement: yours may hold more, less or others."
+    )

@@ -1,0 +1,63 @@
+"""claim-forbidden, claim-doubtful: words that make a medicine, a biocide or a false promise of what a class makes.
+
+The claims are those of `content/tables/claims.yaml`, for the region of the studio. A studio that has the licence or the proof accepts a
+finding with its reason. What is denied, asked or said about claims is none.
+"""
+
+import re
+from collections.abc import Iterator
+
+from builder.check.batches import unite
+from builder.check.figure_words import basis
+from builder.check.teaching.statements import Said, Statement, statements_of
+from builder.model.finding import Finding, Weight, caution, stop
+from builder.model.studio import Studio
+from builder.model.teaching.claim import Claim, ClaimRules
+from builder.model.teaching.word_pattern import Words, any_in
+from builder.rules.clauses import Clause, clauses_of, stands
+
+_QUOTED = re.compile(r"[\"\u201c\u201d\u201e][^\"\u201c\u201d\u201e]*[\"\u201c\u201d]")
+
+
+def find_claims(studio: Studio) -> Iterator[Finding]:
+    """Look for claims in everything that the studio says; what several classes say in one passage is said once."""
+    region = studio.profile.region
+    found = (
+        _finding(statement, claim, clause, match, region)
+        for statement in statements_of(studio)
+        for claim, clause, match in claims_in(statement, studio.claims)
+    )
+    yield from unite(finding for finding in found if finding)
+
+
+def claims_in(statement: Statement, rules: ClaimRules) -> Iterator[tuple[Claim, Clause, re.Match[str]]]:
+    """Give each claim that a statement makes, whatever its weight, with where in it."""
+    if statement.said is Said.TOOL or statement.sentence.is_question or any_in(rules.about_claims, statement.words):
+        return
+    clauses = [(clause, Words(clause.words)) for clause in clauses_of(statement.sentence)]
+    talks = any_in(rules.about_claims, Words(statement.heading)) or "label" in statement.heading.casefold()
+    for claim in rules.claims:
+        met = next(_met(claim, clauses, without_quotes=talks), None) if claim.only <= statement.holds else None
+        if met and not any_in(claim.unless, statement.words) and (not claim.near or any_in(claim.near, statement.words)):
+            yield claim, *met
+
+
+def _met(claim: Claim, clauses: list[tuple[Clause, Words]], *, without_quotes: bool) -> Iterator[tuple[Clause, re.Match[str]]]:
+    for clause, words in clauses:
+        quoted = [one.span() for one in _QUOTED.finditer(clause.words)] if without_quotes else []
+        for pattern in claim.says:
+            for match in pattern.find_all(words):
+                in_quotes = any(begin <= match.start() and match.end() <= end for begin, end in quoted)
+                if not in_quotes and stands(clause, match, says_no_itself=claim.says_no_itself):
+                    yield clause, match
+
+
+def _finding(statement: Statement, claim: Claim, clause: Clause, match: re.Match[str], region: str) -> Finding | None:
+    weight = claim.weight_in(region)
+    if weight is None:
+        return None
+    place = statement.sentence.place(clause.begin + match.start(), clause.begin + match.end())
+    wrong = f'"{" ".join(match[0].split())}": {claim.key}. {claim.why} ({basis(claim.source, claim.at, claim.known)})'
+    if weight is Weight.STOP:
+        return stop("claim-forbidden", place, wrong, claim.instead, about=statement.about, acceptable=True)
+    return caution("claim-doubtful", place, wrong, claim.instead, about=statement.about)

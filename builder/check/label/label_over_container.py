@@ -1,0 +1,38 @@
+"""label-over-container: a label that is larger than every place on its container where it could sit."""
+
+from collections.abc import Iterable, Iterator
+
+from builder.model.finding import Finding, caution
+from builder.model.label.label_fit import LabelFit, OverContainer
+from builder.model.subject import Labels
+
+
+def find_labels_over_containers(fits: Iterable[LabelFit]) -> Iterator[Finding]:
+    """Name each product whose labels do not sit, and the sheets whose labels would. What nobody has measured is not looked at."""
+    for fit in fits:
+        if fit.over is None:
+            continue
+        over = fit.over
+        yield caution(
+            "label-over-container",
+            fit.place,
+            f'{fit.name}: a label of the sheet "{over.sheet}" is {over.label}, and the container "{over.container}" has no place for '
+            f"{'it' if over.labels == 1 else f'{over.labels} of them'} ({over.places}).",
+            f"{_remedy(over)} {fit.with_little_room}",
+            about=frozenset({Labels(fit.recipe, fit.class_key)}),
+        )
+
+
+def _remedy(over: OverContainer) -> str:
+    """Name the ways out; that of two labels only where one does not do."""
+    ways = [f"choose a sheet whose labels hold the text and sit: {_or(over.would_do)}"] if over.would_do else []
+    ways += [f"write `sheet: {over.tags[0]}` under `labels:` to hang a tag on it"] if over.tags else []
+    if over.on_two and not ways:
+        ways = [f"write `panels: 2` and `sheet: {over.on_two[0]}` under `labels:`, for the front and the back on two"]
+    ways += ["measure the container again, take a larger one, or shorten what the label says"]
+    told = "; or ".join(ways)
+    return f"{told[0].upper()}{told[1:]}."
+
+
+def _or(names: tuple[str, ...]) -> str:
+    return " or ".join(f'"{name}"' for name in names[:3])

@@ -1,0 +1,66 @@
+"""label-sheet-unknown, label-cell-off-the-sheet: a sheet of labels that nobody has described, or a first label that it does not have."""
+
+from collections.abc import Iterable, Iterator
+
+from builder.model.dates.studio_class import StudioClass
+from builder.model.finding import Finding, stop
+from builder.model.label.label_fit import LabelFit
+from builder.model.label.label_sheet import LabelSheet, LabelWishes
+from builder.model.studio import ANY, Studio
+from builder.model.subject import Labels, Subject
+from builder.words.fold import fold
+from builder.words.nearest import did_you_mean
+
+
+def find_unfit_label_sheets(studio: Studio) -> Iterator[Finding]:
+    """Look up the sheets that the studio and its classes ask for, and the cells at which they begin."""
+    yield from _unknown(studio, studio.profile.labels, *studio.classes.values())
+    for studio_class in studio.classes.values():
+        yield from _unknown(studio, studio_class.labels, studio_class)
+        stock = _stock(studio, studio_class.labels) or _stock(studio, studio.profile.labels)
+        for date in studio_class.dates:
+            if stock is not None and date.first_label > stock.cells:
+                yield stop(
+                    "label-cell-off-the-sheet",
+                    date.first_label_place,
+                    f'The first label is to be number {date.first_label}, and the sheet "{stock.name}" has {stock.cells}.',
+                    f"Count the labels row by row from the top left: write a number from 1 to {stock.cells}.",
+                    about=_labels_of(studio_class),
+                )
+
+
+def find_first_labels_off_the_sheet(fits: Iterable[LabelFit]) -> Iterator[Finding]:
+    """Compare the first label with the sheet that was found for a class which asks for none."""
+    for fit in fits:
+        start = fit.starts
+        if start is not None and not fit.asked_for and start.number > start.cells:
+            yield stop(
+                "label-cell-off-the-sheet",
+                start.place,
+                f"The first label is to be number {start.number}, and the labels of {fit.name} come on the sheet "
+                f'"{start.sheet}", which has {start.cells}.',
+                "Write the sheet that you have begun as `sheet:` under `labels:`, and count its labels row by row from the top left.",
+                about=frozenset({Labels(fit.recipe, fit.class_key)}),
+            )
+
+
+def _stock(studio: Studio, wishes: LabelWishes) -> LabelSheet | None:
+    return studio.label_sheets.get(fold(wishes.sheet)) if wishes.sheet else None
+
+
+def _labels_of(*classes: StudioClass) -> frozenset[Subject]:
+    return frozenset(Labels(make.recipe.text, a_class.key) for a_class in classes for make in a_class.makes)
+
+
+def _unknown(studio: Studio, wishes: LabelWishes, *classes: StudioClass) -> Iterator[Finding]:
+    unread = studio.unread.label_sheets
+    if wishes.sheet and _stock(studio, wishes) is None and ANY not in unread and fold(wishes.sheet) not in unread:
+        names = [stock.name for stock in studio.label_sheets.values()]
+        yield stop(
+            "label-sheet-unknown",
+            wishes.place,
+            f'There is no sheet of labels "{wishes.sheet}", so nobody knows where its labels lie on the paper.',
+            "Name one of content/label_sheets.yaml, or measure yours and add it to shelf/label_sheets.yaml."
+            f"{did_you_mean(wishes.sheet, names)}",
+            about=_labels_of(*classes),
+        )

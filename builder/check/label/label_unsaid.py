@@ -1,0 +1,95 @@
+"""What a label has to tell the user, and neither its cautions nor the directions say.
+
+slippery-unsaid, stain-unsaid, food-look-alike, directions-missing. The words are looked for, not their sense: what is said otherwise is
+accepted with a reason.
+"""
+
+from collections.abc import Iterator, Mapping
+
+from builder.check.figure_words import inside
+from builder.check.formula.formulas import Formula, formulas_of
+from builder.model.finding import Finding, caution
+from builder.model.studio import Studio
+
+_FOAMS = ("surfactant", "soap base")
+_IN_WATER = ("bath", "rinse-off")
+_GONE_IN_LYE = ("sugar", "milk")  # They leave neither look nor smell in soap.
+_RULES = {
+    "EU": "a look of food counts in the safety assessment (Regulation (EU) 2023/988, in force since 13 December 2024)",
+    "UK": "the Food Imitations (Safety) Regulations 1989 ban what looks like food and endangers health (from memory, to be looked up "
+    "again)",
+}
+_PRACTICE = "common practice; the EU has it in the safety assessment under Regulation (EU) 2023/988"
+
+
+def find_what_labels_leave_unsaid(studio: Studio) -> Iterator[Finding]:
+    """Compare what goes into each product that is used in water with the words of its label."""
+    youngest = _youngest_by_recipe(studio)
+    for formula in formulas_of(studio):
+        if formula.product.contact in _IN_WATER:
+            yield from _slippery(formula)
+            yield from _stains(formula)
+            yield from _undirected(formula, studio.profile.region)
+            yield from _like_food(formula, studio.profile.region, youngest.get(formula.recipe.key))
+
+
+def _slippery(formula: Formula) -> Iterator[Finding]:
+    part = next((part for part in formula.all if "slippery" in part.card.hazards), None)
+    is_soap = formula.with_lye or any(part.card.kind == "soap base" for part in formula.all)
+    if part and not is_soap and "slip" not in formula.label_text:
+        yield caution(
+            "slippery-unsaid",
+            part.place,
+            f"{formula.recipe.name} holds {inside(part.card)} and makes tub and floor slippery, and its label does not say so. A fall in "
+            "a bath can break bones (official advice on emollient bath products; British National Formulary).",
+            "Add to `label cautions:` a line such as “Makes the tub and floor slippery. Hold on, and rinse the tub.”",
+        )
+
+
+def _stains(formula: Formula) -> Iterator[Finding]:
+    part = next((part for part in formula.all if "stains" in part.card.hazards), None)
+    if part and formula.product.contact == "bath" and not any(word in formula.label_text for word in ("stain", "rinse the tub")):
+        yield caution(
+            "stain-unsaid",
+            part.place,
+            f"{formula.recipe.name} holds {inside(part.card)}, whose colour stains the tub and light towels, and its label does not say "
+            "so (common practice, no source).",
+            "Add to `label cautions:` a line such as “Rinse the tub after use: the colour can stain.”",
+        )
+
+
+def _undirected(formula: Formula, region: str) -> Iterator[Finding]:
+    part = next((part for part in formula.all if part.card.kind in _FOAMS), None)
+    if part and region == "US" and formula.product.contact == "bath" and not formula.recipe.directions:
+        yield caution(
+            "directions-missing",
+            formula.recipe.place,
+            f"{formula.recipe.name} foams in the bath with {inside(part.card)}. Its label has to warn “Use only as directed”, with "
+            "directions for safe use (21 CFR 740.17), and the recipe gives none.",
+            "Write `directions:`, for example “Pour one capful under running water. Rinse off afterwards.”",
+        )
+
+
+def _like_food(formula: Formula, region: str, youngest: int | None) -> Iterator[Finding]:
+    found = (part for part in formula.all if part.card.like_food)
+    part = next((part for part in found if not (formula.with_lye and part.card.kind in _GONE_IN_LYE)), None)
+    if part is None or any(word in formula.label_text for word in ("eat", "food", "drunk", "drink", "swallow")):
+        return
+    young = (
+        f" A class from {youngest} years on makes it, and children taste what they know from the kitchen." if youngest is not None else ""
+    )
+    yield caution(
+        "food-look-alike",
+        part.place,
+        f"{formula.recipe.name} looks or smells like food with {inside(part.card)}, and its label does not say that it is none: children "
+        f"and forgetful people may eat it ({_RULES.get(region, _PRACTICE)}).{young}",
+        "Add “Not to be eaten.” to `label cautions:`, use no food shape, food jar or drink bottle, and give none of it to small children.",
+    )
+
+
+def _youngest_by_recipe(studio: Studio) -> Mapping[str, int]:
+    found: dict[str, int] = {}
+    for a_class in studio.classes.values():
+        for make in a_class.makes:
+            found[make.recipe.text] = min(a_class.youngest, found.get(make.recipe.text, a_class.youngest))
+    return found

@@ -1,0 +1,59 @@
+"""responsible-person-outside, responsible-person-open: who answers for a product is outside the region, or may be."""
+
+from collections.abc import Iterator
+
+from builder.check.figure_words import basis
+from builder.model.finding import Finding, caution, stop
+from builder.model.label.labelling import LabelRegion
+from builder.model.place import Place
+from builder.model.studio import Studio
+from builder.model.subject import Labels, Subject
+from builder.words.fold import fold
+
+NO_LABELS = "Accepted with a reason, no product gets a label sheet."
+_ELSEWHERE = ("usa", "us", "u.s.a.", "united states", "united states of america", "canada", "switzerland", "norway")
+
+
+def find_responsible_persons_outside(studio: Studio) -> Iterator[Finding]:
+    """Compare the country at the end of an address with the places that the region allows; without labels there is nothing to say."""
+    region, made = studio.labelling.region, list(studio.recipes_made)
+    inside = _places(region)
+    if not inside or not made or not studio.profile.address:
+        return
+    who, place, address = _who(studio)
+    country = fold(address[-1].split(",")[-1])
+    if country in inside:
+        return
+    rule = region.rules["responsible person"]
+    asked = (
+        f"A label in this region ({region.name}) has the name and address of a responsible person inside it "
+        f"({basis(rule.source, rule.at, rule.known)})"
+    )
+    remedy = (
+        "Somebody inside the region has to take that on, in writing. Write in studio.yaml "
+        "`responsible person: {name: ..., address: [..., COUNTRY]}`."
+    )
+    elsewhere = {name for other in studio.label_regions.values() for name in _places(other)} | set(_ELSEWHERE)
+    tolerated = region.name == "UK" and country in _places(studio.label_regions.get("EU", LabelRegion("EU")))
+    if country in elsewhere and not tolerated:
+        about = frozenset[Subject](Labels(recipe.key) for recipe in made)
+        wrong = f"{asked}, and the address of {who} is outside."
+        yield stop("responsible-person-outside", place, wrong, f"{remedy} {NO_LABELS}", about=about, acceptable=True)
+    elif tolerated:
+        yield caution("responsible-person-open", place, f"{asked}. The address of {who} is in the EU.", remedy)
+    else:
+        wrong = f"{asked}, and the address of {who} does not say in which country it is."
+        yield caution("responsible-person-open", place, wrong, f"End the address with the country. If it is not inside: {remedy}")
+
+
+def _who(studio: Studio) -> tuple[str, Place, tuple[str, ...]]:
+    """Give who answers: whom the studio names, or else the studio itself."""
+    named = studio.profile.responsible
+    return (
+        (named.name, named.place, named.address) if named else (studio.profile.name, studio.profile.at("address"), studio.profile.address)
+    )
+
+
+def _places(region: LabelRegion) -> tuple[str, ...]:
+    says = region.says("responsible person")
+    return () if says in ("", "none") else tuple(fold(place) for place in says.split(";"))

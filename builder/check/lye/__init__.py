@@ -1,0 +1,1 @@
+"""Lye: what stops here can hurt, and no reason accepts it away."""

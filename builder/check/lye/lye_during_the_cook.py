@@ -1,0 +1,33 @@
+"""lye-left-during-the-cook: lye that finds fat or acid only after the cook, when what is tested before has too much of it."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from builder.check.batches import Batch, BatchFinding
+from builder.check.lye.lye_remedies import less_lye
+from builder.words.plain_number import plain_number
+
+
+def find_lye_left_during_the_cook(batch: Batch) -> Iterator[BatchFinding]:
+    """Look at the superfat of what is in the pot during the cook, with the decimal that the sheets print."""
+    plan = batch.sheet.recipe.lye
+    for column in batch.sheet.columns:
+        lye = column.lye
+        if plan is None or lye is None or lye.before_the_cook is None:
+            continue
+        # A recipe that keeps all of its superfat back until after the cook comes to zero, and by rounding a trace below.
+        if round(lye.before_the_cook * 1000) < 0:
+            late = " and ".join(name.lower() for name in lye.late)
+            yield batch.caution(
+                "lye-left-during-the-cook",
+                plan.at("superfat"),
+                f"During the cook there is more lye in the pot than it can take up, since {late} goes in only afterwards. "
+                "A test before then finds lye, and says nothing of the finished soap.",
+                f"Put in {late} before the end of the cook, or {less_lye(plan)}. "
+                "Otherwise cook on after it has gone in, and test only then.",
+                f"{batch.weighed_in(column.unit)} ({_percent(lye.before_the_cook)} during the cook, {_percent(lye.superfat)} afterwards)",
+            )
+
+
+def _percent(fraction: Fraction) -> str:
+    return f"{plain_number(fraction * 100, 3)} %"

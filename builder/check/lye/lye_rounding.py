@@ -1,0 +1,64 @@
+"""Batches of soap too small for their scales: superfat-moved-by-rounding, home-size-too-small."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+from fractions import Fraction
+
+from builder.check.batches import Batch, BatchFinding
+from builder.model.recipe.recipe import LyePlan
+from builder.model.recipe.worked_batch import LyeResult
+from builder.model.studio import Scale
+from builder.words.plain_number import plain_number
+
+MOST = "most that rounding may move the superfat"
+
+
+def find_superfat_moved_by_rounding(batch: Batch) -> Iterator[BatchFinding]:
+    """Compare the superfat as weighed with the one asked for, and a home size with what the scales at home can weigh."""
+    plan = batch.sheet.recipe.lye
+    most = batch.constants[MOST].typical / 100
+    for column in batch.sheet.columns:
+        if plan is None or column.lye is None:
+            continue
+        case = batch.weighed_in(column.unit)
+        coarsest = max((w.scale for w in column.weighed), key=lambda scale: scale.division)
+        if batch.size_place and column.lye.rounding_may_move > most:
+            yield _home_size(batch, column.lye, coarsest, case, most)
+        elif abs(column.lye.moved_by_rounding) > most:
+            yield _moved(batch, plan, column.lye, case, most)
+
+
+def _moved(batch: Batch, plan: LyePlan, lye: LyeResult, case: str, most: Fraction) -> BatchFinding:
+    return batch.caution(
+        "superfat-moved-by-rounding",
+        plan.at("superfat"),
+        f"The batch is so small that rounding to the scales moves the superfat by more than {plain_number(most * 100)} %.",
+        f"{_bigger(batch)}, or weigh on a finer scale.",
+        f"{case} (asked {_percent(lye.asked)}, got {_percent(lye.superfat)})",
+    )
+
+
+def _home_size(batch: Batch, lye: LyeResult, coarsest: Scale, case: str, most: Fraction) -> BatchFinding:
+    """Nobody is hurt by a superfat that is printed as it is, so that a studio may accept it."""
+    assert batch.size_place is not None
+    found = batch.stop(
+        "home-size-too-small",
+        batch.size_place,
+        f"The batch is too small for the scales at home. Rounding to them can move its superfat by more than {plain_number(most * 100)} %.",
+        f"{_bigger(batch)}, list a finer scale under `scales at home:`, or accept this with your reason.",
+        f"{case} (asked {_percent(lye.asked)}, got {_percent(lye.superfat)}, on a scale that reads to {_reading(coarsest)})",
+    )
+    return replace(found, finding=replace(found.finding, acceptable=True))
+
+
+def _bigger(batch: Batch) -> str:
+    smallest = batch.sheet.smallest
+    return f"Make a batch of {plain_number(smallest.grams)} g or more" if smallest else "Make a bigger batch"
+
+
+def _reading(scale: Scale) -> str:
+    return f"{plain_number(scale.division.grams / scale.grams_per_unit, 4)} {scale.unit}"
+
+
+def _percent(fraction: Fraction) -> str:
+    return f"{plain_number(fraction * 100, 3)} %"

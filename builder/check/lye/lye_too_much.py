@@ -1,0 +1,133 @@
+"""Lye that is left in the soap, or may be: a column of weighings with more alkali than its fats take up.
+
+lye-too-much, lye-left-by-wax, lye-range-below-zero, wax-may-leave-lye.
+"""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from builder.check.batches import Batch, BatchFinding
+from builder.check.lye.lye_remedies import less_lye
+from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.recipe import LyePlan
+from builder.model.recipe.worked_batch import Cause, Column, LyeResult, Role, Weighed
+from builder.words.plain_number import plain_number
+
+CLEARLY = "superfat that is clearly below zero"
+
+
+def find_too_much_lye(batch: Batch) -> Iterator[BatchFinding]:
+    """Look at the superfat of every column as it will be weighed: each column is a weighing of its own."""
+    plan, cooked = batch.sheet.recipe.lye, batch.sheet.product.cooked
+    for column in batch.sheet.columns:
+        lye = column.lye
+        if plan is None or lye is None:
+            continue
+        unwaxed = lye.superfat if lye.without_waxes is None else lye.without_waxes
+        if lye.superfat < 0:
+            yield _too_much(batch, plan, column, lye)
+        elif unwaxed * 100 < batch.constants[CLEARLY].typical and not cooked:
+            yield _left_by_wax(batch, plan, column, unwaxed)
+        elif lye.lowest < 0:
+            yield _may_be_too_much(batch, plan, column, lye)
+        if lye.superfat >= 0 > unwaxed and cooked:
+            yield _may_be_left_by_wax(batch, plan, column, unwaxed)
+
+
+def _too_much(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult) -> BatchFinding:
+    return batch.stop(
+        "lye-too-much",
+        plan.at("superfat"),
+        "There is more lye than the fats can take up. The soap would burn the skin, and no curing takes it away.",
+        _remedy(batch, plan, column, lye),
+        f"{batch.weighed_in(column.unit)} (the superfat comes to {_percent(lye.superfat)})",
+    )
+
+
+def _remedy(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult) -> str:
+    """Say what to do: about the batch where only rounding has made it so, else about the recipe."""
+    if lye.asked < 0:
+        return f"{less_lye(plan).capitalize()}, and compare each weight and its unit with your notes."
+    return f"{_bigger_batch(batch)}, {_finer_scale(column)}, or {less_lye(plan)}."
+
+
+def _left_by_wax(batch: Batch, plan: LyePlan, column: Column, unwaxed: Fraction) -> BatchFinding:
+    waxes = _waxes(column)
+    return batch.stop(
+        "lye-left-by-wax",
+        plan.at("superfat"),
+        f"The lye is meant for {waxes} too, and in cold process a wax takes up little or none of it: its saponification value is found "
+        "only after hours of boiling. The lye that is left would burn the skin, and no curing takes it away.",
+        f"Use less {waxes}, or {less_lye(plan)}.",
+        f"{batch.weighed_in(column.unit)} (the superfat is {_percent(unwaxed)} if no wax takes lye)",
+    )
+
+
+def _may_be_left_by_wax(batch: Batch, plan: LyePlan, column: Column, unwaxed: Fraction) -> BatchFinding:
+    return batch.caution(
+        "wax-may-leave-lye",
+        plan.at("superfat"),
+        f"Lye would be left in the soap if {_waxes(column)} took none of it, and a wax takes its lye only when it is boiled for hours.",
+        f"{less_lye(plan).capitalize()}, use less wax, or cook until a test shows no lye, and accept this with your reason.",
+        f"{batch.weighed_in(column.unit)} ({_percent(unwaxed)} if no wax takes lye)",
+    )
+
+
+def _may_be_too_much(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult) -> BatchFinding:
+    cause = lye.causes[0] if lye.causes else None
+    if cause is None or lye.by_scales >= cause.takes:
+        remedy = f"The scales take the most of it. {_bigger_batch(batch)}, weigh on a finer scale, or {less_lye(plan)}."
+    elif not batch.sheet.product.cooked and _is_wax(cause, column):
+        remedy = (
+            f"{cause.ingredient} takes the most of it, since a wax takes up little or no lye in cold process. "
+            f"{less_lye(plan).capitalize()}, or use less of it."
+        )
+    elif any(cause.ingredient == purity.alkali for purity in lye.purities):
+        remedy = (
+            f"The range of {cause.ingredient} takes the most of it. {less_lye(plan).capitalize()}. For your own pack a purity from its "
+            "certificate, in `purity:` of the lye block, narrows the range; at home it does not, since another pack is used there."
+        )
+    else:
+        remedy = (
+            f"The range of {cause.ingredient} takes the most of it. {less_lye(plan).capitalize()}, or enter the figure of your supplier's "
+            "certificate on a card in shelf/ingredients/: a single value has no range. A bigger batch and a finer scale help a little."
+        )
+    return batch.caution(
+        "lye-range-below-zero",
+        plan.at("superfat"),
+        "With the fats, the lye and the scales at the worst ends of their ranges the superfat could come out below zero, "
+        "and lye would be left in the soap.",
+        remedy,
+        f"{batch.weighed_in(column.unit)} ({_percent(lye.superfat)}, at the worst {_percent(lye.lowest)})",
+    )
+
+
+def _bigger_batch(batch: Batch) -> str:
+    smallest = batch.sheet.smallest
+    bigger = smallest is not None and smallest > batch.sheet.grams.total
+    return f"Make a batch of {plain_number(smallest.grams)} g or more" if smallest and bigger else "Make a bigger batch"
+
+
+def _finer_scale(column: Column) -> str:
+    """Name the fat of which rounding takes the most: lye is rounded down, so what is missing is fat."""
+    fats = [weighed for weighed in column.weighed if weighed.line.role is Role.OIL]
+    most = max(fats, key=_lost)
+    division = plain_number(most.scale.division.grams / most.scale.grams_per_unit)
+    return f"weigh {most.line.name} on a scale that reads finer than {division} {column.unit}"
+
+
+def _lost(weighed: Weighed) -> Fraction:
+    return weighed.line.exact.grams - weighed.mass.grams
+
+
+def _waxes(column: Column) -> str:
+    names = dict.fromkeys(w.line.name.lower() for w in column.weighed if w.line.ingredient.counts_as is CountsAs.WAX)
+    return " and ".join(names)
+
+
+def _is_wax(cause: Cause, column: Column) -> bool:
+    return any(w.line.name == cause.ingredient and w.line.ingredient.counts_as is CountsAs.WAX for w in column.weighed)
+
+
+def _percent(fraction: Fraction) -> str:
+    return f"{plain_number(fraction * 100, 3)} %"

@@ -1,0 +1,72 @@
+"""water-below-zero, lye-too-strong, lye-water-unusual: lye with too much water, too little, or more or less than is usual."""
+
+from collections.abc import Iterator
+
+from builder.check.batches import Batch, BatchFinding
+from builder.model.recipe.figure import Figure
+from builder.model.recipe.quantity import NO_MASS
+from builder.model.recipe.worked_batch import Column, LyeResult, Role
+from builder.words.fold import fold
+from builder.words.plain_number import plain_number
+
+# The alkali whose solubility the figure is, and the alkali of soft and liquid soap.
+_MEASURED = "sodium hydroxide"
+_SOFT = "potassium hydroxide"
+
+
+def find_too_strong_lye(batch: Batch) -> Iterator[BatchFinding]:
+    """Look at the concentration of the lye in its water, as weighed in grams."""
+    plan, column = batch.sheet.recipe.lye, batch.sheet.grams
+    if plan is None:
+        return
+    if column.lye_water < NO_MASS:
+        yield batch.stop(
+            "water-below-zero",
+            plan.water.place,
+            "The ready-mixed lye alone brings more water than the recipe asks for.",
+            "Ask for a weaker lye, or use a stronger ready-mixed solution.",
+            batch.name,
+        )
+        return
+    if column.lye is None:
+        return
+    ceiling, usual = batch.constants["strongest lye from solid"], _usual(batch, column)
+    strength = column.lye.in_water * 100
+    case = f"{batch.name} ({plain_number(strength, 3)} %)"
+    range_ = f"{plain_number(usual.low)} % to {plain_number(usual.highest)} % is usual (common practice, no source)."
+    if strength > ceiling.typical and plan.ready_mixed is None:
+        yield batch.stop(
+            "lye-too-strong",
+            plan.water.place,
+            f"{_why_not(column.lye, ceiling)} What stays solid ends up in the soap.",
+            f"Use more water: a lye concentration of at most {plain_number(ceiling.typical)} %. {range_}",
+            case,
+        )
+    elif not usual.low <= strength <= usual.highest:
+        yield batch.caution(
+            "lye-water-unusual",
+            plan.water.place,
+            f"The lye is stronger or weaker than is usual. {usual.at[0].upper()}{usual.at[1:]}.",
+            f"{range_} Change the water, or accept this finding with your reason.",
+            case,
+        )
+
+
+def _usual(batch: Batch, column: Column) -> Figure:
+    """Give the usual concentration: soft and liquid soaps, which are mostly made with potassium hydroxide, have their own."""
+    alkalis = [w.line.ingredient for w in column.weighed if w.line.role is Role.ALKALI]
+    parts = column.lye.parts if column.lye else ()
+    soft = sum(
+        part.by_equivalents
+        for card, part in zip(alkalis, parts, strict=True)
+        if _SOFT in {fold(name) for name in (card.name, *card.also_called)}
+    )
+    return batch.constants["usual lye concentration of soft soap" if soft * 2 > 1 else "usual lye concentration"]
+
+
+def _why_not(lye: LyeResult, ceiling: Figure) -> str:
+    """Say why a lye above the ceiling is refused, with the figure's source where the figure is that of this alkali."""
+    most = plain_number(ceiling.typical)
+    if {fold(purity.alkali) for purity in lye.purities} == {_MEASURED}:
+        return f"A lye of more than {most} % does not dissolve at room temperature ({ceiling.source.title}: {ceiling.at})."
+    return f"A lye of more than {most} % may not dissolve at room temperature (common practice, no source)."

@@ -1,0 +1,88 @@
+"""What disturbs a soap with lye: too much of a sugar, salt or clay, milk in the lye, what speeds trace.
+
+too-much-in-soap, milk-in-lye, speeds-trace.
+"""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from builder.check.batches import Batch, BatchFinding
+from builder.check.dose.limit_words import percent
+from builder.check.figure_words import DEFER, basis_of, inside, range_of
+from builder.check.formula.formulas import formulas_of
+from builder.check.places import place_of_choice
+from builder.model.finding import Finding, caution
+from builder.model.place import Place
+from builder.model.recipe.ingredient import Ingredient
+from builder.model.studio import Studio
+from builder.words.fold import fold
+
+_DOES = {
+    "sugar": "sugar heats raw soap until it cracks, rises out of the mould or boils over",
+    "humectant": "sugar alcohols heat raw soap and leave it soft",
+    "salt": "salt takes away the lather and makes the bar crumble at the knife",
+    "clay": "clay thickens the batter, dries it and lets the bar crack",
+}
+
+
+def find_too_much_in_soap(batch: Batch) -> Iterator[BatchFinding]:
+    """Compare what is added to a soap, by its recipe or by its students, with what is usual, in percent of its oils."""
+    column, oils = batch.sheet.grams, batch.sheet.grams.oils
+    if not batch.sheet.recipe.lye or not oils:
+        return
+    for weighed in column.weighed:
+        share = weighed.mass / oils
+        if not _is_over_by_rounding(weighed.line.exact / oils, weighed.line.ingredient):
+            yield from _judge(batch, weighed.line.ingredient, weighed.line.place, share)
+    options = ((dose.what, one) for dose in batch.sheet.doses for one in dose.each)
+    for what, one in options:
+        card = batch.cards[fold(one.option)]
+        held = sum((weighed.mass / oils for weighed in column.weighed if weighed.line.ingredient.key == card.key), Fraction(0))
+        added = one.mass / batch.sheet.portions.fill * (column.total / oils)
+        yield from _judge(batch, card, place_of_choice(what, batch.sheet.recipe), held + added)
+
+
+def _judge(batch: Batch, card: Ingredient, place: Place, share: Fraction) -> Iterator[BatchFinding]:
+    usual = card.figure("in soap")
+    if usual and share * 100 > usual.highest:
+        yield batch.caution(
+            "too-much-in-soap",
+            place,
+            f"{card.name} comes to more than {range_of(usual, '%')} of the oils, which is usual ({basis_of(usual)}): "
+            f"{_DOES.get(card.kind, 'more changes how the soap sets')}.",
+            f"Use less of it, or accept this for a soap that is meant so (a salt bar, say) and that you have made before. {DEFER}",
+            f"{batch.name} ({percent(share)})",
+        )
+
+
+def _is_over_by_rounding(exact: Fraction, card: Ingredient) -> bool:
+    usual = card.figure("in soap")
+    return usual is not None and exact * 100 <= usual.highest
+
+
+def find_what_disturbs_lye(studio: Studio) -> Iterator[Finding]:
+    """Look for milk that goes straight into the lye, and for what makes the batter seize."""
+    for formula in formulas_of(studio):
+        lye = formula.recipe.lye
+        if lye is None:
+            continue
+        for liquid in lye.liquids:
+            card = studio.ingredient(liquid.name)
+            if card and card.kind == "milk" and not liquid.later:
+                yield caution(
+                    "milk-in-lye",
+                    liquid.name.place,
+                    f"{card.name} goes straight into the lye: its sugar scorches, the lye overheats and smells of ammonia, and it can "
+                    "boil over (common practice, no source).",
+                    f"Dissolve the lye in water alone and add the milk at trace (`later: {{{inside(card)}: 40 %}}`), or accept this where "
+                    "the milk is frozen to slush first and the jug stands in ice.",
+                )
+        quick = next((part for part in formula.all if part.card.speeds_trace), None)
+        if quick and formula.product.is_any_of(["cold-process soap"]):
+            yield caution(
+                "speeds-trace",
+                quick.place,
+                f"{quick.card.name} makes raw soap thicken within moments, sometimes to a lump on the blender (common practice, no "
+                "source).",
+                "Stir it in last and by hand, with the mould ready; with students use something gentler, or accept this.",
+            )

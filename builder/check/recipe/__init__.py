@@ -1,0 +1,1 @@
+"""Recipes as they are written and weighed: names, amounts, sums, scales, containers."""

@@ -1,0 +1,81 @@
+"""amount-weighs-nothing, amount-too-small-for-scale, amount-over-the-scale: amounts that the scales cannot weigh well."""
+
+from collections.abc import Iterator
+
+from builder.check.batches import Batch, BatchFinding
+from builder.check.places import place_of_choice, place_of_line
+from builder.model.recipe.quantity import NO_MASS, Mass
+from builder.model.recipe.worked_batch import Column, Role, Weighed
+from builder.model.studio import Scale
+from builder.words.plain_number import plain_number
+
+
+def find_amounts_scales_cannot_weigh(batch: Batch) -> Iterator[BatchFinding]:
+    """Compare each exact amount with the division and the reach of the scale that weighs it."""
+    for column in batch.sheet.columns:
+        yield from _fats_within_what_scales_are_off(batch, column)
+        for weighed in column.weighed:
+            # Water below zero is a finding of its own.
+            if weighed.line.exact >= NO_MASS:
+                yield from _one(batch, column, weighed)
+    for dose in batch.sheet.doses:
+        # What a limit leaves too little of is a finding of its own.
+        if dose.each and not any(one.is_offered or one.lowered for one in dose.each):
+            yield batch.stop(
+                "dose-weighs-nothing",
+                place_of_choice(dose.what, batch.sheet.recipe),
+                f"The most of {dose.what} that one portion may take is less than the finest scale can show.",
+                "Add a finer scale to studio.yaml, fill bigger portions, or remove the choice.",
+                batch.name,
+            )
+
+
+def _fats_within_what_scales_are_off(batch: Batch, column: Column) -> Iterator[BatchFinding]:
+    """See that a soap whose weights are all more than nothing has a lye that could be checked."""
+    if batch.sheet.recipe.lye and column.lye is None and all(w.mass > NO_MASS for w in column.weighed):
+        fat = next(w for w in column.weighed if w.line.role is Role.OIL)
+        off = _show(fat.scale.off, fat.scale)
+        yield batch.stop(
+            "amount-weighs-nothing",
+            place_of_line(fat.line, batch.sheet.recipe),
+            "So little fat is wanted that it could be none, by as much as the scale may be off.",
+            "Make a bigger batch, or weigh on a finer scale.",
+            f"{batch.weighed_in(column.unit)} ({_show(fat.line.exact, fat.scale)} on a scale that may be off by {off})",
+        )
+
+
+def _one(batch: Batch, column: Column, weighed: Weighed) -> Iterator[BatchFinding]:
+    line, scale = weighed.line, weighed.scale
+    fewest = batch.constants["fewest divisions of a weighing"].typical
+    place = place_of_line(line, batch.sheet.recipe)
+    where, amount = batch.weighed_in(column.unit), _show(line.exact, scale)
+    division = _show(scale.division, scale)
+    if not weighed.mass:
+        yield batch.stop(
+            "amount-weighs-nothing",
+            place,
+            f"So little {line.name} is wanted that the finest scale shows it as nothing.",
+            "Make a bigger batch, or weigh on a finer scale.",
+            f"{where} ({amount} on a scale that reads to {division})",
+        )
+    elif line.exact < scale.division * fewest:
+        yield batch.caution(
+            "amount-too-small-for-scale",
+            place,
+            f"{line.name} comes to less than {plain_number(fewest)} divisions of the scale, "
+            "so that what is weighed may be far from what is meant.",
+            "Make a bigger batch, weigh on a finer scale, or dilute the ingredient in another one first.",
+            f"{where} ({amount} on a scale that reads to {division})",
+        )
+    elif not weighed.fits:
+        yield batch.caution(
+            "amount-over-the-scale",
+            place,
+            f"{line.name} comes to more than any scale there can hold.",
+            "Make two batches, or list the bigger scale in studio.yaml.",
+            f"{where} ({amount})",
+        )
+
+
+def _show(mass: Mass, scale: Scale) -> str:
+    return f"{plain_number(mass.grams / scale.grams_per_unit, 4)} {scale.unit}"

@@ -1,0 +1,107 @@
+"""A sum that lacks a figure.
+
+saponification-missing, molar-mass-missing, purity-missing, strength-missing, density-missing, drop-mass-missing.
+"""
+
+from collections.abc import Iterator
+
+from builder.check.figure_words import inside
+from builder.model.finding import Finding, stop
+from builder.model.place import Name, Place
+from builder.model.recipe.ingredient import CountsAs, Ingredient
+from builder.model.recipe.quantity import Drops, Volume
+from builder.model.recipe.recipe import Recipe
+from builder.model.studio import Studio
+
+
+def find_figures_missing(studio: Studio) -> Iterator[Finding]:
+    """See that each card holds the figures that the recipes need of it."""
+    for recipe in studio.recipes.values():
+        for line in recipe.lines:
+            card = studio.ingredient(line.ingredient)
+            if card is None:
+                continue
+            if recipe.lye:
+                yield from _for_lye(line.ingredient, card)
+            if isinstance(line.amount, Volume) and not (card.figure("density") or card.figure("bulk density")):
+                yield _missing(
+                    "density-missing",
+                    line.place,
+                    f"A volume of {card.name} becomes a weight only through its density, and no density is known for it.",
+                    "Write the amount as a weight, or measure: weigh one full cup and enter the density on a card in shelf/ingredients/.",
+                )
+            if isinstance(line.amount, Drops) and card.drop_mass is None:
+                yield _missing(
+                    "drop-mass-missing",
+                    line.place,
+                    f"Nobody has weighed a drop of {card.name}, and drops differ by a factor of two from one bottle to the next.",
+                    "Weigh 50 drops and enter `drop mass:` on a card in shelf/ingredients/, or write the amount as a weight.",
+                )
+        if recipe.lye:
+            for liquid in recipe.lye.liquids:
+                card = studio.ingredient(liquid.name)
+                if card:
+                    yield from _for_lye(liquid.name, card)
+            yield from _for_alkalis(recipe, studio)
+
+
+def _for_lye(name: Name, card: Ingredient) -> Iterator[Finding]:
+    if card.counts_as.is_oil and card.figure("saponification") is None:
+        yield _missing(
+            "saponification-missing",
+            name.place,
+            f"No saponification value is known for {card.name}, so nobody can say how much lye it takes.",
+            "Enter the value of your supplier's certificate on a card in shelf/ingredients/.",
+        )
+    if card.counts_as is CountsAs.ACID and not (card.figure("molar mass") and card.figure("protons")):
+        yield _missing(
+            "molar-mass-missing",
+            name.place,
+            f"{card.name} takes up lye, and its card lacks the molar mass or the number of protons.",
+            "Enter both on a card in shelf/ingredients/.",
+        )
+    if card.counts_as is CountsAs.ACID and card.figure("purity") is None:
+        yield strength_missing(name.place, card, "it takes up lye")
+
+
+def strength_missing(place: Place, card: Ingredient, why: str) -> Finding:
+    """Say that nobody can tell how much of an acid is in it; `why` says for what that has to be known."""
+    return _missing(
+        "strength-missing",
+        place,
+        f"How strong is {inside(card)}? Its card does not say, and {why}. Acids are sold dry and in solutions of every strength: counted "
+        "as more than there is of it, it would let too much lye into a soap, and counted as less, too much acid onto the skin.",
+        "Enter `purity:` on a card in shelf/ingredients/, its share by weight from the pack, as in "
+        '`purity: [{value: 80, unit: "%", source: our-supplier, at: pack, known: supplier}]`.',
+    )
+
+
+def _for_alkalis(recipe: Recipe, studio: Studio) -> Iterator[Finding]:
+    assert recipe.lye is not None
+    koh = studio.ingredient("potassium hydroxide")
+    if koh is None or koh.figure("molar mass") is None:
+        yield _missing(
+            "molar-mass-missing",
+            recipe.lye.place,
+            "Saponification values are stated in potassium hydroxide, and its card lacks the molar mass.",
+            "Enter it, with its source, on the card of potassium hydroxide in shelf/ingredients/, or remove that card.",
+        )
+    for alkali in recipe.lye.alkalis:
+        card = studio.ingredient(alkali.name)
+        if card is None or card.counts_as is not CountsAs.ALKALI:
+            continue
+        if alkali.purity is None and card.figure("purity") is None:
+            yield _missing(
+                "purity-missing",
+                alkali.name.place,
+                f"The purity of {card.name} is not known, and no purity is assumed silently.",
+                "Write `purity:` in the lye block, from the supplier's certificate.",
+            )
+        if card.figure("molar mass") is None and card is not koh:
+            yield _missing(
+                "molar-mass-missing", alkali.name.place, f"The card of {card.name} lacks its molar mass.", "Enter it with its source."
+            )
+
+
+def _missing(name: str, place: Place, wrong: str, remedy: str) -> Finding:
+    return stop(name, place, wrong, remedy)

@@ -1,0 +1,19 @@
+"""fills-no-container: a home batch that fills not even one container."""
+
+from collections.abc import Iterator
+
+from builder.check.batches import Batch, BatchFinding
+from builder.words.plain_number import plain_number
+
+
+def find_short_portions(batch: Batch) -> Iterator[BatchFinding]:
+    """Compare the containers that a batch yields with what was asked for."""
+    portions = batch.sheet.portions
+    if portions.yields == 0 and portions.wanted != 0:
+        yield batch.caution(
+            "fills-no-container",
+            batch.size_place or batch.sheet.recipe.fill.place,
+            f"The batch is smaller than the {plain_number(portions.fill.grams)} g that fill one container.",
+            "Make a bigger batch, or fill a smaller container.",
+            batch.name,
+        )

@@ -1,0 +1,37 @@
+"""unknown-ingredient: a recipe names an ingredient that no card answers to."""
+
+from collections.abc import Iterator
+
+from builder.model.finding import Finding, stop
+from builder.model.place import Name
+from builder.model.recipe.recipe import Recipe
+from builder.model.studio import Studio
+from builder.words.nearest import did_you_mean
+
+
+def names_in(recipe: Recipe) -> Iterator[Name]:
+    """Give every ingredient name that a recipe writes."""
+    yield from (line.ingredient for line in recipe.lines)
+    if recipe.lye:
+        yield from (alkali.name for alkali in recipe.lye.alkalis)
+        yield from (liquid.name for liquid in recipe.lye.liquids)
+    for choice in recipe.choices:
+        yield from (option for option in choice.options if option)
+
+
+def unknown_names(recipe: Recipe, studio: Studio) -> Iterator[Name]:
+    """Give the names of a recipe that no card answers to, and none that could not be read."""
+    yield from (name for name in names_in(recipe) if studio.ingredient(name) is None and name.key not in studio.unread.ingredients)
+
+
+def find_unknown_ingredients(studio: Studio) -> Iterator[Finding]:
+    """Look up each name that a recipe writes."""
+    known = [card.name for card in studio.ingredients.values()]
+    for recipe in studio.recipes.values():
+        for name in unknown_names(recipe, studio):
+            yield stop(
+                "unknown-ingredient",
+                name.place,
+                f'No ingredient is called "{name}", so its amount cannot be worked out or declared.',
+                f"Correct the name, or add a card for it to shelf/ingredients/.{did_you_mean(name.text, known)}",
+            )

@@ -1,0 +1,1 @@
+"""Who comes, what they chose, what they must not touch. A finding names a line, never a person."""

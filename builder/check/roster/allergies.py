@@ -1,0 +1,70 @@
+"""allergy-in-recipe, allergy-in-choice, allergy-unclear: people of a roster beside what their class uses and what they have chosen.
+
+Whoever comes and would touch what their own allergy means stops the class, until the studio has settled it with that person and written how
+under `settled` in the roster: no reason speaks for the next person. Of those who wait, and of words that nothing here knows, it is a
+caution. No finding repeats a name, what the person wrote, or what was settled.
+"""
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from builder.check.figure_words import listed
+from builder.model.finding import Finding, caution, stop
+from builder.model.roster.allergy import AllergyFound
+from builder.model.roster.roster import Guest
+from builder.model.teaching.class_plan import ClassPlan
+
+_TALK = "Talk with the person before the class; the teacher's sheet shows what was compared."
+_SETTLE = (
+    "Then write what you have settled, in a sentence, into the column `settled` of their line in the roster; it is printed nowhere else."
+)
+_SETTLED = "The roster says how this was settled with the person."
+
+
+def find_allergies_met(plan: ClassPlan) -> Iterator[Finding]:
+    """Look at each person of a date, those who wait included."""
+    for guest in plan.guests:
+        for finding in _met(guest, plan, waits=False):
+            yield replace(finding, accepted=_SETTLED) if guest.settled else finding
+    for guest in plan.waiting:
+        yield from _met(guest, plan, waits=True)
+
+
+def _met(guest: Guest, plan: ClassPlan, *, waits: bool) -> Iterator[Finding]:
+    found = [one for allergy in guest.compared for one in allergy.found]
+    in_recipe, taken = [one for one in found if not one.choice], [one for one in found if one.taken]
+    about, settle = frozenset({plan.subject}), _TALK if waits else f"{_TALK} {_SETTLE}"
+    if in_recipe:
+        wrong = (
+            f"{_who(guest, plan)} writes of an allergy, and by its card or its name this is meant: {_named(in_recipe)}. It is in what the "
+            "whole group makes."
+        )
+        remedy = f"Leave it out, or take another ingredient. {settle}"
+        if waits:
+            yield caution("allergy-in-recipe", guest.place, wrong, remedy)
+        else:
+            yield stop("allergy-in-recipe", guest.place, wrong, remedy, about=about)
+    if taken:
+        wrong = f"{_who(guest, plan)} has chosen what their own allergy may mean: {_named(taken)}."
+        remedy = f"Ask whether another option is better. {settle}"
+        if waits:
+            yield caution("allergy-in-choice", guest.place, wrong, remedy)
+        else:
+            yield stop("allergy-in-choice", guest.place, wrong, remedy, about=about)
+    if any(allergy.unclear for allergy in guest.compared):
+        yield caution(
+            "allergy-unclear",
+            guest.place,
+            f"{_who(guest, plan)} writes of allergies, and some of the words are known to nothing here. Those were compared with nothing.",
+            f"Ask what is meant and write each allergen by itself, with commas between them. {_TALK} A reason under `accepts:` holds for "
+            "everybody of the class.",
+        )
+
+
+def _who(guest: Guest, plan: ClassPlan) -> str:
+    when = f" for {plan.date.on:%Y-%m-%d %H:%M}" if plan.date else ""
+    return f"A person of the roster{when} (line {guest.place.line})"
+
+
+def _named(found: list[AllergyFound]) -> str:
+    return listed([f"{one.ingredient} ({one.recipe})" for one in found])

@@ -1,0 +1,54 @@
+"""roster-column-unknown, roster-column-unclear, roster-option-unknown: what a roster says of choices that the class does not offer so."""
+
+from collections.abc import Iterator, Sequence
+
+from builder.model.finding import Finding, stop
+from builder.model.place import Name
+from builder.model.recipe.recipe import Choice, Recipe
+from builder.model.roster.roster import PEOPLE, Roster, choices_meant, options_meant
+from builder.model.studio import Studio
+from builder.words.nearest import did_you_mean
+
+
+def find_roster_choices_unknown(studio: Studio) -> Iterator[Finding]:
+    """Look up each column of each roster among the choices of the class, and each option among those of its choice."""
+    for key, roster in studio.rosters.items():
+        studio_class = studio.classes.get(key)
+        made = [make.recipe.text for make in studio_class.makes] if studio_class else []
+        # What cannot be read, or is missing, is a finding of its own; nobody knows what choices it offers.
+        if made and all(name in studio.recipes for name in made):
+            recipes = [studio.recipes[name] for name in made]
+            for number, column in enumerate(roster.columns):
+                yield from _of_column(number, column, roster, recipes, studio)
+
+
+def _of_column(number: int, column: Name, roster: Roster, recipes: Sequence[Recipe], studio: Studio) -> Iterator[Finding]:
+    meant = choices_meant(column, recipes)
+    if len(meant) > 1:
+        names = " or ".join(f'"{recipe.key} {choice.what}"' for recipe, choice in meant)
+        wrong = f'"{column}" is a choice of several products of this class, so nobody can tell which is meant.'
+        yield stop("roster-column-unclear", column.place, wrong, f"Name the recipe too: {names}.")
+    elif not meant:
+        known = [*PEOPLE, *_column_names(recipes)]
+        wrong = f'"{column}" is neither a column about people nor a choice of what this class makes.'
+        remedy = f"These may stand here: {', '.join(known)}.{did_you_mean(column.text, known)}"
+        yield stop("roster-column-unknown", column.place, wrong, remedy)
+    else:
+        for row in roster.rows:
+            cell = row.cells[number]
+            if cell.text and not options_meant(cell, meant[0][1], studio.ingredients):
+                yield _option_unknown(cell, *meant[0])
+
+
+def _column_names(recipes: Sequence[Recipe]) -> list[str]:
+    """Give the columns that may stand there, the short form where only one product has the choice."""
+    offered = [(recipe, choice.what) for recipe in recipes for choice in recipe.choices]
+    whats = [what for _, what in offered]
+    return [what if whats.count(what) == 1 else f"{recipe.key} {what}" for recipe, what in offered]
+
+
+def _option_unknown(cell: Name, recipe: Recipe, choice: Choice) -> Finding:
+    options = [option.text if option else f"no {choice.what}" for option in choice.options]
+    wrong = f'{recipe.name} offers no {choice.what} called "{cell}".'
+    remedy = f"Write one of these, or leave the cell empty: {', '.join(options)}.{did_you_mean(cell.text, options)}"
+    return stop("roster-option-unknown", cell.place, wrong, remedy)

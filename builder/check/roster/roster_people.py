@@ -1,0 +1,78 @@
+"""Who a roster lists, against the dates, the seats and the age of its class. No finding repeats a name: it may be printed anywhere.
+
+roster-date-unknown, roster-name-twice, roster-over-seats, roster-over-enrolled,
+roster-over-waiting, roster-below-youngest.
+"""
+
+from collections.abc import Iterator
+
+from builder.model.dates.studio_class import ClassDate, StudioClass
+from builder.model.finding import Finding, caution, stop
+from builder.model.roster.roster import Roster, RosterRow, dates_meant, rows_of
+from builder.model.studio import Studio
+
+
+def find_roster_people_out_of_place(studio: Studio) -> Iterator[Finding]:
+    """Compare each roster with its class."""
+    for key, roster in studio.rosters.items():
+        studio_class = studio.classes.get(key)
+        if studio_class is not None:
+            for row in roster.rows:
+                yield from _of_row(row, studio_class)
+            for date in studio_class.dates or (None,):
+                yield from _of_date(roster, studio_class, date)
+
+
+def _of_row(row: RosterRow, studio_class: StudioClass) -> Iterator[Finding]:
+    meant = dates_meant(row, studio_class)
+    if (studio_class.dates and len(meant) != 1) or (row.date and not meant):
+        days = ", ".join(f"{date.on:%Y-%m-%d %H:%M}" for date in studio_class.dates)
+        if row.date is None:
+            wrong = "This row does not say for which date of the class it is."
+        elif meant:
+            wrong = "The class is held more than once on this day, and the row does not say at which hour."
+        else:
+            wrong = f"The class has no such date{_moved(row, studio_class)}."
+        remedy = f"Write one of its dates in the column `date`: {days}." if days else "Leave the cell empty, or add the date to class.yaml."
+        yield stop("roster-date-unknown", row.date_place, wrong, remedy)
+    if row.age is not None and row.age < studio_class.youngest:
+        yield stop(
+            "roster-below-youngest",
+            row.age_place,
+            f"This person is {row.age}, and the class is for people of {studio_class.youngest} years and more. "
+            "What students may add, and how many watch them, is worked out for that age.",
+            "Correct the age, lower `youngest:` in class.yaml so that everything is worked out anew, or accept this with a reason.",
+            acceptable=True,
+        )
+
+
+def _moved(row: RosterRow, studio_class: StudioClass) -> str:
+    """Say to when the date of a row was moved."""
+    day = row.date.date() if row.date else None
+    moved = [date for date in studio_class.dates if any(before.date() == day for before in date.moved_from)]
+    return f" any more: it was moved to {moved[0].on:%Y-%m-%d %H:%M}" if moved else ""
+
+
+def _of_date(roster: Roster, studio_class: StudioClass, date: ClassDate | None) -> Iterator[Finding]:
+    if date and not date.takes_place:
+        return
+    rows = tuple(rows_of(roster, studio_class, date))
+    when = f" on {date.on:%Y-%m-%d %H:%M}" if date else ""
+    for number, row in enumerate(rows):
+        if any(row.name.key == other.name.key for other in rows[:number]):
+            wrong = f"This name stands twice{when}: two people, or one who has been entered twice."
+            yield caution("roster-name-twice", row.name.place, wrong, "Tell them apart by a second name or a letter, or remove one row.")
+    if len(rows) > studio_class.seats:
+        wrong = f"{len(rows)} people are listed{when} for {studio_class.seats} seats."
+        yield stop(
+            "roster-over-seats", rows[studio_class.seats].place, wrong, "Remove a row, or raise `seats:` if room and staff allow it."
+        )
+    elif date and len(rows) > date.enrolled:
+        wrong = f"{len(rows)} people are listed{when}, and batches are made only for the {date.enrolled} who are enrolled in class.yaml."
+        yield caution("roster-over-enrolled", rows[date.enrolled].place, wrong, "Raise `enrolled:` in class.yaml, or remove a row.")
+    wait = tuple(rows_of(roster, studio_class, date, waiting=True))
+    most = date.waiting if date else 0
+    if len(wait) > most:
+        marked = "1 person is" if len(wait) == 1 else f"{len(wait)} people are"
+        wrong = f"{marked} marked as waiting{when}, and by class.yaml it is {most}. That number is the one that is published."
+        yield caution("roster-over-waiting", wait[most].place, wrong, "Correct `waiting:` of the date in class.yaml, or the row.")

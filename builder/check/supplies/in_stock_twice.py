@@ -1,0 +1,23 @@
+"""stock-twice: the same thing in stock on two lines."""
+
+from collections.abc import Iterator
+
+from builder.model.finding import Finding, caution
+from builder.model.studio import Studio
+from builder.model.supplies.in_stock import InStock
+from builder.model.supplies.supply import SupplyKind
+
+
+def find_stock_twice(studio: Studio) -> Iterator[Finding]:
+    """Compare each line with those above it, whichever of its names a thing is written with."""
+    met: dict[tuple[SupplyKind, str], InStock] = {}
+    for one in studio.in_stock:
+        card = studio.ingredient(one.name) if one.kind is SupplyKind.INGREDIENT else None
+        first = met.setdefault((one.kind, card.key if card else one.name.key), one)
+        if first is not one:
+            yield caution(
+                "stock-twice",
+                one.name.place,
+                f'"{one.name}" is in stock on line {first.place.line} already, and only what stands there is counted.',
+                "Write what there is of it in all on one line.",
+            )

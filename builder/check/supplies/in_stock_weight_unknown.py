@@ -1,0 +1,21 @@
+"""stock-weight-unknown: a volume in stock of something whose density nobody knows."""
+
+from collections.abc import Iterator
+
+from builder.model.finding import Finding, caution
+from builder.model.recipe.quantity import Volume
+from builder.model.studio import Studio
+
+
+def find_stock_without_weight(studio: Studio) -> Iterator[Finding]:
+    """See that each volume in stock becomes a weight."""
+    for one in studio.in_stock:
+        card = studio.ingredient(one.name)
+        if card and isinstance(one.have, Volume) and studio.density_in_stock(one.name) is None:
+            yield caution(
+                "stock-weight-unknown",
+                one.have_place,
+                f'"{one.written}" becomes a weight only through a density, and none is known for {card.name}, so that it is not taken off'
+                " the shopping list.",
+                'Weigh what is there less the empty vessel and write the weight, for example "have: 1.9 kg".',
+            )

@@ -1,0 +1,31 @@
+"""supply-twice: the same pack of the same thing with two prices; pump-twice: two pumps for one ingredient."""
+
+from collections.abc import Iterator
+
+from builder.model.finding import Finding, caution
+from builder.model.studio import Studio
+from builder.model.supplies.supply import Supply
+
+
+def find_supplies_twice(studio: Studio) -> Iterator[Finding]:
+    """Compare each pack with those above it."""
+    packs: dict[tuple[object, ...], Supply] = {}
+    pumps: dict[str, Supply] = {}
+    for supply in studio.supplies:
+        card = studio.ingredient(supply.name)
+        name = card.key if card else supply.name.key
+        first = packs.setdefault((supply.kind, name, supply.size), supply)
+        if first is not supply:
+            yield caution(
+                "supply-twice",
+                supply.size_place,
+                f'This pack of "{supply.name}" stands on line {first.place.line} already, and only the cheaper of the two is counted.',
+                "Keep the price that is true.",
+            )
+        if supply.pump and pumps.setdefault(name, supply) is not supply:
+            yield caution(
+                "pump-twice",
+                supply.pump.place,
+                f'A pump for "{supply.name}" stands on line {pumps[name].place.line} already, and strokes are counted with that one.',
+                "Keep the pump that is used in class.",
+            )

@@ -1,0 +1,113 @@
+"""amount-typed-too-high, amount-typed-differs: an amount that is typed into a lesson, beside what is worked out.
+
+Drops and percentages of what students may choose are held against the most that a portion may take, percentages of other ingredients
+against the recipe, weights against every weighing of the class, its groups and its home batches, in grams and in ounces.
+"""
+
+import re
+from collections.abc import Iterable, Iterator
+from fractions import Fraction
+
+from builder.check.batches import batches_of
+from builder.check.teaching.mention_unknown import recipe_of
+from builder.model.finding import Finding, caution, stop
+from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.studio import Studio
+from builder.model.subject import WholeClass
+from builder.model.teaching.class_plan import ClassPlan
+from builder.model.teaching.prose import Sentence
+from builder.rules.clauses import clauses_of, stands
+from builder.words.fold import fold
+from builder.words.plain_number import plain_number
+
+_TYPED = re.compile(
+    r"(?<![\w.,])(?P<low>\d+(?:\.\d+)?)(?:\s*(?:to|-|\u2013|or)\s*(?P<high>\d+(?:\.\d+)?))?\s*"
+    r"(?P<unit>drops?|%|percent|per cent|grams?|g|oz|ounces?)(?!\w)\s+(?:of\s+)?(?:the\s+|your\s+|each\s+)?(?P<of>[a-z][^,.;:()]*)",
+    re.IGNORECASE,
+)
+_OF_A_KIND = (" essential oil", " fragrance oil", " oil")
+_HUNDRED = 100
+
+
+def find_amounts_typed(sheets: Iterable[ClassPlan], studio: Studio) -> Iterator[Finding]:
+    """Compare the amounts that are typed into the parts of each lesson with those of the batches of its class on all dates."""
+    of_class: dict[str, list[WorkedBatch]] = {}
+    for sheet in sheets:
+        of_class.setdefault(sheet.studio_class.key, []).extend(batch.sheet for batch in batches_of(sheet, studio))
+    for key, batches in of_class.items():
+        studio_class = studio.classes[key]
+        for part in studio_class.lesson.parts:
+            recipe = recipe_of(part, studio_class, studio)
+            own = [batch for batch in batches if recipe and batch.recipe.key == recipe.key]
+            for sentence in part.sentences:
+                for match in _typed_in(sentence):
+                    yield from _compare(sentence, match, own, key)
+
+
+def _typed_in(sentence: Sentence) -> Iterator[re.Match[str]]:
+    """Give each amount that a sentence tells people to take; what it denies, supposes or asks is none."""
+    if sentence.is_question:
+        return
+    for match in _TYPED.finditer(sentence.words):
+        clause = next((one for one in clauses_of(sentence) if one.begin <= match.start() < one.begin + len(one.words)), None)
+        inside = clause and _TYPED.search(clause.words, match.start() - clause.begin)
+        if clause and inside and stands(clause, inside):
+            yield match
+
+
+def _compare(sentence: Sentence, match: re.Match[str], batches: list[WorkedBatch], class_key: str) -> Iterator[Finding]:
+    typed, unit = Fraction(match["high"] or match["low"]), match["unit"].casefold()
+    place, about = sentence.place(match.start(), match.end()), frozenset({WholeClass(class_key)})
+    written = " ".join(match[0].split())
+    for name, most in _most(match["of"], unit, batches):
+        if typed > most:
+            number = plain_number(most)
+            wrong = f'"{written}": a portion may take at most {number} {"drops" if unit.startswith("drop") else "%"} of {name}.'
+            yield stop("amount-typed-too-high", place, wrong, f"Write {{{fold(name)}}} in braces, or no more than {number}.", about=about)
+        return
+    known = list(_worked_out(match["of"], unit, batches))
+    if known and not any(_agrees(match[end], value) for _, value in known for end in ("low", "high") if match[end]):
+        name, value = known[0]
+        sign = "%" if unit in ("%", "percent", "per cent") else "oz" if unit.startswith("o") else "g"
+        wrong = f'"{written}": what is worked out for {name} is {plain_number(value)} {sign}, and changes with the people who come.'
+        yield caution("amount-typed-differs", place, wrong, f"Write {{{fold(name)}}} in braces in place of the number.", about=about)
+
+
+def _most(said: str, unit: str, batches: Iterable[WorkedBatch]) -> Iterator[tuple[str, Fraction]]:
+    """Give the most of a chosen option that any portion may take, in drops or percent; the largest of all batches."""
+    found: dict[str, Fraction] = {}
+    for batch in batches:
+        for dose in batch.doses:
+            for one in dose.each:
+                most = Fraction(one.drops or 0) if unit.startswith("drop") else dose.share * _HUNDRED
+                if _means(said, one.option) and unit in ("drop", "drops", "%", "percent", "per cent") and (one.drop or "%" in unit):
+                    found[one.option] = max(found.get(one.option, Fraction(0)), most)
+    yield from found.items()
+
+
+def _worked_out(said: str, unit: str, batches: Iterable[WorkedBatch]) -> Iterator[tuple[str, Fraction]]:
+    for batch in batches:
+        if unit in ("%", "percent", "per cent"):
+            oils = sum((line.share for line in batch.lines if line.ingredient.counts_as.is_oil), Fraction(0))
+            for line in (line for line in batch.lines if _means(said, line.ingredient.name)):
+                yield line.ingredient.name, line.share * _HUNDRED
+                if oils:
+                    yield line.ingredient.name, line.share / oils * _HUNDRED
+        elif not unit.startswith("drop"):
+            wanted = "oz" if unit.startswith("o") else "g"
+            for column in batch.columns:
+                for w in column.weighed:
+                    if column.unit == wanted and _means(said, w.line.ingredient.name):
+                        yield w.line.ingredient.name, w.mass.grams / w.scale.grams_per_unit
+
+
+def _agrees(typed: str, value: Fraction) -> bool:
+    """Say whether a number as it is typed is a value to its last digit."""
+    return abs(Fraction(typed) - value) < Fraction(1, 10 ** len(typed.partition(".")[2]))
+
+
+def _means(said: str, name: str) -> bool:
+    """Say whether words begin with a name, or with the name without what kind of oil it is."""
+    words, whole = fold(said), fold(name)
+    short = next((whole.removesuffix(kind) for kind in _OF_A_KIND if whole.endswith(kind)), whole)
+    return any(words == one or words.startswith(f"{one} ") for one in (whole, short))

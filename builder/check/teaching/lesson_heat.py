@@ -1,0 +1,54 @@
+"""mixed-too-cool, cooled-too-soon: steps that promise a warmth that mixing does not give, or a cooling for which the class has no time."""
+
+from collections.abc import Iterator
+from math import ceil, floor
+
+from builder.model.finding import Finding, caution
+from builder.model.formula.warmth import CooledTooSoon, MixedTooCool
+from builder.model.subject import WholeClass
+from builder.model.teaching.class_plan import ClassPlan
+from builder.words.plain_number import plain_number
+
+_WHAT = {"lye": "the lye", "batch": "the batch"}
+
+
+def find_heat_that_cannot_be(plan: ClassPlan) -> Iterator[Finding]:
+    """Say what the steps of a class promise of heat and cannot keep."""
+    about = frozenset({WholeClass(plan.studio_class.key)})
+    for one in plan.heat:
+        if isinstance(one, MixedTooCool):
+            yield caution("mixed-too-cool", one.place, _mixed(one), _warm(one), about=about)
+        else:
+            yield caution("cooled-too-soon", one.place, _cooled(one), _wait(one), about=about)
+
+
+def _mixed(one: MixedTooCool) -> str:
+    low, high, most = floor(one.low), ceil(one.high), ceil(one.set)
+    sets = f" If all sets that may, it gives back heat, and the pot comes to {most} °C at the very most." if most > high else ""
+    says, share = plain_number(one.says), round(100 * one.hot / (one.hot + one.cold))
+    return (
+        f"Melted fat is {share} % of what is then in the pot, and the oil is as warm as the room: together they come to {low} to {high} "
+        f"°C, not to {says} °C.{sets} For {says} °C the melted fat would have to be at {ceil(one.needed)} °C. What is too cool sets, and a "
+        "soap then looks thick before it has begun to react."
+    )
+
+
+def _warm(one: MixedTooCool) -> str:
+    return (
+        f"Let the step warm all the oils together, to {plain_number(one.says)} °C by the thermometer, or name the warmth that comes of it."
+    )
+
+
+def _cooled(one: CooledTooSoon) -> str:
+    how = "in cold water" if one.in_water else "in the open"
+    return (
+        f"{_WHAT[one.what].capitalize()} is to be at {plain_number(one.ends)} °C, and from when it is hot to the end of the part that "
+        f"uses it the class has {one.given} minutes. So much of it takes {floor(one.least)} minutes {how} at the very least, in a wide pot."
+    )
+
+
+def _wait(one: CooledTooSoon) -> str:
+    bath = "" if one.in_water else " Or say that it stands in cold water, in a basin from which nothing can splash into it."
+    return (
+        f"Put a wait or other parts before it is used, make it earlier, or make less of it.{bath} The thermometer decides, not the clock."
+    )

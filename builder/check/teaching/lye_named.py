@@ -1,0 +1,54 @@
+"""lye-already-dissolved, alkalis-not-told-apart, lye-dry-at-home: steps whose name of lye in braces would be weighed as something else."""
+
+from collections.abc import Iterator
+
+from builder.model.finding import Finding, stop
+from builder.model.subject import WholeClass
+from builder.model.teaching.class_plan import ClassPlan
+from builder.model.teaching.weighing_plan import LyeMistaken, LyeNamed
+from builder.words.fold import fold
+
+
+def find_lye_mistaken(plan: ClassPlan) -> Iterator[Finding]:
+    """Stop a class with steps that ask for dry lye after it has been dissolved, or for two alkalis by their sum."""
+    about = frozenset({WholeClass(plan.studio_class.key)})
+    for one in plan.weighing.mistaken:
+        match one.how:
+            case LyeMistaken.DISSOLVED:
+                yield stop("lye-already-dissolved", one.name.place, *_dissolved(one), about=about)
+            case LyeMistaken.TWO_ALKALIS:
+                yield stop("alkalis-not-told-apart", one.name.place, *_two(one), about=about)
+            case LyeMistaken.DRY_AT_HOME:
+                yield stop("lye-dry-at-home", one.name.place, *_dry_at_home(one), about=about)
+
+
+def _dry_at_home(one: LyeNamed) -> tuple[str, str]:
+    return (
+        f'"{one.part.title}" is done in class and at home, and "{{{one.name.text}}}" in it is the weight of a ready-mixed solution in '
+        f"class and of dry {_listed(one.ingredients)} at home. One of the two sheets would name the wrong thing.",
+        'Make two parts of it: one that is "class only" and takes the solution, and one that is "home only" and mixes it from the solid.',
+    )
+
+
+def _dissolved(one: LyeNamed) -> tuple[str, str]:
+    before = f'in "{one.solution.part.title}"' if one.solution and one.solution.part else "before the class"
+    where = "ahead" if one.solution is None or one.solution.ahead else "by the teacher"
+    return (
+        f'"{{{one.name.text}}}" in "{one.part.title}" means {_listed(one.ingredients)} as weighed before mixing. By then the lye '
+        f"has been dissolved, {where} {before}: what stands there is a solution.",
+        "Write {lye solution}, which is the weight of the solution for one pot. If the lye is mixed in this part, name both the alkali and "
+        "its liquid in it. A liquid that is added only afterwards stands under `later:` in the recipe.",
+    )
+
+
+def _two(one: LyeNamed) -> tuple[str, str]:
+    names = " and ".join(f"{{{fold(name)}}}" for name in one.ingredients)
+    return (
+        f'"{{{one.name.text}}}" in "{one.part.title}" is the sum of {_listed(one.ingredients)}, which are weighed '
+        "each by itself. Who weighs the sum of one of them has too much lye.",
+        f"Name each of them: {names}.",
+    )
+
+
+def _listed(names: tuple[str, ...]) -> str:
+    return " and ".join(map(fold, names))

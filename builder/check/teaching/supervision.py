@@ -1,0 +1,219 @@
+"""Whether enough adults watch what students do, and whether the students are old enough for it.
+
+supervision-too-little, too-young, group-too-large, second-adult-missing, lye-not-mixed-ahead, not-weighed-ahead, policy-laxer,
+seats-over-supervision. The rules are those of the teaching policy; a rule on lye and raw soap stops a class, and one on hot fat stops a
+class with minors. What a studio finds right it writes as its own policy; where that is laxer on lye, every class that it holds for says so.
+"""
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from builder.check.figure_words import listed
+from builder.check.teaching.staff_missing import staff_place
+from builder.model.finding import Finding, caution, stop
+from builder.model.place import Place
+from builder.model.subject import WholeClass
+from builder.model.teaching.class_plan import ClassPlan
+from builder.model.teaching.lesson import Part
+from builder.model.teaching.supervision import ADULT, WatchedPart, WatchRule
+from builder.rules.hazard import DRY_LYE, RAW_SOAP
+
+_OWN = 'A rule of your own goes into studio.yaml: "teaching policy: {%s: {%s}}". Local codes and your insurer decide.'
+
+
+def find_supervision_wanting(plan: ClassPlan) -> Iterator[Finding]:
+    """Hold a class against the teaching policy, part by part; a rule that several parts break is one finding."""
+    if plan.supervision.staff == 0:
+        return  # staff-missing says so.
+    said: set[tuple[str, str]] = set()
+    for part in (part for part in plan.supervision.parts if part.by_hand):
+        for rule in part.rules:
+            staff = _staff(plan, rule, part) if rule in _tightest(part, plan.studio_class.youngest) else ()
+            for finding in (*staff, *_people(plan, rule, part)):
+                if (finding.name, rule.key) not in said:
+                    said.add((finding.name, rule.key))
+                    yield replace(finding, remedy=finding.remedy + _unless_none(plan, part, rule))
+        yield from _lye_ahead(plan, part)
+        yield from _weighed_ahead(plan, part)
+    yield from _laxer(plan)
+    yield from _seats(plan)
+
+
+def _unless_none(plan: ClassPlan, part: WatchedPart, rule: WatchRule) -> str:
+    """Say how to write that a part on a recipe with lye brings no raw soap, where that is what the rule holds for."""
+    taken_for_raw = RAW_SOAP in rule.hazards and RAW_SOAP in part.lingering and not _lesson_part(plan, part).no_raw_soap
+    return f' If no raw soap comes into their hands in "{part.title}", write `no raw soap` into its heading.' if taken_for_raw else ""
+
+
+def _tightest(part: WatchedPart, age: int) -> list[WatchRule]:
+    """Give, of the rules that stop and of those that caution, the one that lets an adult watch the fewest; and those on the whole class."""
+    numbered = [(to_one, rule) for rule in part.rules if (to_one := rule.to_one(age)) is not None]
+    kinds = ([one for one in numbered if one[1].stops_for(age) is stops] for stops in (True, False))
+    return [min(kind, key=lambda one: one[0])[1] for kind in kinds if kind] + [rule for rule in part.rules if rule.most is not None]
+
+
+def _broken(name: str, rule: WatchRule, place: Place, wrong: str, remedy: str, plan: ClassPlan) -> Finding:
+    about = frozenset({plan.subject})
+    stops = rule.stops_for(plan.studio_class.youngest)
+    return stop(name, place, wrong, remedy, about=about) if stops else caution(name, place, wrong, remedy, about=about)
+
+
+def basis(rule: WatchRule) -> str:
+    """Say where a rule comes from: the studio's own policy, or the first work that it rests on."""
+    return "the studio's own policy" if rule.stock else rule.basis[0].source.title
+
+
+def _own(rule: WatchRule, numbers: str) -> str:
+    return _OWN % (rule.key, numbers)
+
+
+def _in_part(part: WatchedPart, rule: WatchRule) -> str:
+    return f'In "{part.title}" the rule "{rule.key}" holds ({basis(rule)})'
+
+
+def _staff(plan: ClassPlan, rule: WatchRule, part: WatchedPart) -> Iterator[Finding]:
+    age, staff, students = plan.studio_class.youngest, plan.supervision.staff, plan.students
+    place = plan.date.enrolled_place if plan.date else plan.studio_class.at("seats")
+    to_one = rule.to_one(age)
+    if to_one is not None and students > staff * to_one:
+        needed = -(-students // to_one)
+        yield _broken(
+            "supervision-too-little",
+            rule,
+            place,
+            f"{_in_part(part, rule)}: one adult watches at most {to_one} students. {_people_words(staff)} can watch {staff * to_one} "
+            f"of the {students}.",
+            f"Have {_people_words(needed)} that day (`staff:` of the class or of the date), take fewer students, or let the teacher do "
+            f"this part. {_own(rule, f'students to a supervisor: {to_one}')}",
+            plan,
+        )
+    if rule.most is not None and students > rule.most:
+        yield _broken(
+            "supervision-too-little",
+            rule,
+            place,
+            f"{_in_part(part, rule)}: at most {rule.most} students in one class, and {students} are to come.",
+            f"Make two dates of it. {_own(rule, f'most students: {rule.most}')}",
+            plan,
+        )
+
+
+def _people(plan: ClassPlan, rule: WatchRule, part: WatchedPart) -> Iterator[Finding]:
+    studio_class = plan.studio_class
+    about = frozenset({WholeClass(studio_class.key)})
+    if rule.youngest is not None and studio_class.youngest < rule.youngest:
+        yield stop(
+            "too-young",
+            studio_class.at("youngest"),
+            f"{_in_part(part, rule)}: hands-on from {rule.youngest} years, and this class is open from {studio_class.youngest}.",
+            f"Raise the age, or let the teacher do this part. {_own(rule, f'youngest: {rule.youngest}')}",
+            about=about,
+        )
+    if rule.group_of is not None and studio_class.group_size > rule.group_of:
+        yield _broken(
+            "group-too-large",
+            rule,
+            studio_class.at("group size"),
+            f"{_in_part(part, rule)}: groups of {rule.group_of} at most, and the groups here are of {studio_class.group_size}.",
+            f'Write "group size: {rule.group_of}". {_own(rule, f"group of: {rule.group_of}")}',
+            plan,
+        )
+    if rule is _asks_for_two(plan) and studio_class.youngest < ADULT and plan.supervision.staff < 2:
+        yield _broken(
+            "second-adult-missing",
+            rule,
+            staff_place(plan),
+            f"{_in_part(part, rule)}: two adults at least where somebody under {ADULT} takes part, and there is only one.",
+            f'Add an assistant to "staff:" (of the class or of the date), or open the class from {ADULT} years.',
+            plan,
+        )
+
+
+def _asks_for_two(plan: ClassPlan) -> WatchRule | None:
+    """Give the rule of a class that asks for two adults where minors take part, rather one that stops it."""
+    asking = [rule for rule in plan.supervision.rules if rule.two_adults]
+    return min(asking, key=lambda rule: not rule.stops_for(plan.studio_class.youngest), default=None)
+
+
+def _lye_ahead(plan: ClassPlan, part: WatchedPart) -> Iterator[Finding]:
+    rule = next((rule for rule in part.rules if rule.ahead and DRY_LYE in rule.hazards), None)
+    if rule is not None:
+        yield caution(
+            "lye-not-mixed-ahead",
+            _lesson_part(plan, part).place,
+            f'In "{part.title}" students handle dry lye ({basis(rule)}).',
+            f"{rule.ahead} Write it as a part that is `ahead` and names {{lye}} and {{lye water}}, or say `ready-mixed:` with the strength "
+            "of the solution in the recipe.",
+            about=frozenset({WholeClass(plan.studio_class.key)}),
+        )
+
+
+def _weighed_ahead(plan: ClassPlan, part: WatchedPart) -> Iterator[Finding]:
+    age = plan.studio_class.youngest
+    for rule in part.rules:
+        names = [name for name, hazards in part.not_ahead if any(hazard in rule.hazards for hazard in hazards)]
+        if names and rule.ahead_below is not None and age < rule.ahead_below:
+            yield stop(
+                "not-weighed-ahead",
+                _lesson_part(plan, part).place,
+                f'In "{part.title}" students from {age} years take {listed(names)} from the bottle: a drop in an eye burns, and a mouthful '
+                f"can poison a child. Below {rule.ahead_below} years staff weigh it ahead ({basis(rule)}).",
+                f"Name it in a part before the class, as in `## Weigh the scent (ahead, 10 min)`, or let the teacher do this. {rule.ahead}",
+                about=frozenset({WholeClass(plan.studio_class.key)}),
+            )
+
+
+def _laxer(plan: ClassPlan) -> Iterator[Finding]:
+    """Say where the studio's own policy on lye asks less than that of the stock."""
+    age = plan.studio_class.youngest
+    for rule in plan.supervision.rules:
+        stock = rule.stock
+        if stock is None or stock.floor is None:
+            continue
+        to_one, usual = rule.to_one(age), stock.to_one(age)
+        said = [f"from {rule.youngest} years instead of {stock.youngest}"] if _is_less(rule.youngest, stock.youngest) else []
+        said += [f"{to_one} students to an adult instead of {usual}"] if _is_less(usual, to_one) else []
+        said += [f"{rule.most} students at most instead of {stock.most}"] if _is_less(stock.most, rule.most) else []
+        said += [f"groups of {rule.group_of} instead of {stock.group_of}"] if _is_less(stock.group_of, rule.group_of) else []
+        if said:
+            yield caution(
+                "policy-laxer",
+                rule.place,
+                f'For "{rule.key}" the studio\'s own policy is laxer than that of the stock ({basis(stock)}): {listed(said)}. Lye and raw '
+                f"soap burn skin and blind eyes, and {plan.studio_class.title} is held by these numbers.",
+                "Take the numbers of the stock again, or accept this with the reason for which it is safe in your room. Local codes and "
+                "your insurer decide.",
+                about=frozenset({WholeClass(plan.studio_class.key)}),
+            )
+
+
+def _is_less(one: int | None, other: int | None) -> bool:
+    return one is not None and other is not None and one < other
+
+
+def _lesson_part(plan: ClassPlan, part: WatchedPart) -> Part:
+    return next(timed.part for timed in plan.timeline if timed.number == part.number)
+
+
+def _seats(plan: ClassPlan) -> Iterator[Finding]:
+    carried, rule, seats = plan.supervision.carried, plan.supervision.limit, plan.studio_class.seats
+    if (
+        carried is None
+        or rule is None
+        or seats <= carried
+        or plan.students > carried
+        or any(date.staff for date in plan.studio_class.dates)
+    ):
+        return
+    yield caution(
+        "seats-over-supervision",
+        plan.studio_class.at("seats"),
+        f"{seats} seats can be booked, and {_people_words(plan.supervision.staff)} can watch {carried} students "
+        f'(the rule "{rule.key}": {basis(rule)}).',
+        f'Write "seats: {carried}", or have more adults.',
+        about=frozenset({WholeClass(plan.studio_class.key)}),
+    )
+
+
+def _people_words(staff: int) -> str:
+    return "1 adult" if staff == 1 else f"{staff} adults"

@@ -1,0 +1,76 @@
+"""unsafe-step, risky-step: words of a lesson, a recipe or a list of tools that tell people to do what hurts.
+
+The dangers are those of `content/tables/unsafe_steps.yaml`. Each is looked for clause by clause; what is negated, only supposed, asked or
+explained is no instruction (`rules/clauses.py`).
+"""
+
+import re
+from collections.abc import Iterable, Iterator
+
+from builder.check.batches import unite
+from builder.check.figure_words import basis
+from builder.check.teaching.statements import Said, Statement, statements_of
+from builder.model.finding import Finding, caution, stop
+from builder.model.studio import Studio
+from builder.model.teaching.unsafe_step import UnsafeStep
+from builder.model.teaching.word_pattern import WordPattern, Words, any_in
+from builder.rules.clauses import Clause, clauses_of, explains, is_bare_order, is_order, stands
+
+Met = tuple[Clause, re.Match[str]]
+
+
+def find_unsafe_steps(studio: Studio) -> Iterator[Finding]:
+    """Look for every danger in everything that the studio says; what several classes say in one passage is one finding."""
+    region = studio.profile.region
+    yield from unite(
+        _finding(statement, danger, clause, match, region)
+        for statement in statements_of(studio)
+        for danger, (clause, match) in dangers_in(statement, studio.unsafe_steps)
+    )
+
+
+def dangers_in(statement: Statement, dangers: Iterable[UnsafeStep]) -> Iterator[tuple[UnsafeStep, Met]]:
+    """Give each danger that a statement tells people to meet, with where in it."""
+    if statement.sentence.is_question:
+        return
+    clauses = clauses_of(statement.sentence)
+    told = [(clause, Words(clause.words)) for clause in clauses]
+    bare = is_bare_order(statement.sentence)
+    ordered = [one for one in told if bare or not explains(one[0])]
+    orders = statement.said is not Said.TEXT or is_order(statement.sentence)
+    for danger in dangers:
+        patterns = danger.in_tools if statement.said is Said.TOOL else danger.says
+        if not patterns or not (orders or danger.told) or not _concerns(danger, statement):
+            continue
+        met = next(_met(told if danger.told else ordered, patterns, danger), None)
+        if met and _holds(danger, statement):
+            yield danger, met
+
+
+def _concerns(danger: UnsafeStep, statement: Statement) -> bool:
+    """Say whether a danger is one of the recipe that a statement speaks of, and of the age of those who come."""
+    young = danger.younger_than is None or (statement.youngest is not None and statement.youngest < danger.younger_than)
+    return young and danger.only <= statement.holds
+
+
+def _holds(danger: UnsafeStep, statement: Statement) -> bool:
+    """Say whether what stands around a match leaves it a danger."""
+    near = not danger.near or statement.said is Said.TOOL or any_in(danger.near, statement.near)
+    lacks = not danger.part_lacks or not any_in(danger.part_lacks, statement.part)
+    return near and lacks and not any_in(danger.unless, statement.words)
+
+
+def _met(clauses: list[tuple[Clause, Words]], patterns: tuple[WordPattern, ...], danger: UnsafeStep) -> Iterator[Met]:
+    for clause, words in clauses:
+        for pattern in patterns:
+            for match in pattern.find_all(words):
+                if stands(clause, match, says_no_itself=danger.says_no_itself):
+                    yield clause, match
+
+
+def _finding(statement: Statement, danger: UnsafeStep, clause: Clause, match: re.Match[str], region: str) -> Finding:
+    place = statement.sentence.place(clause.begin + match.start(), clause.begin + match.end())
+    wrong = f'"{" ".join(match[0].split())}": {danger.key}. {danger.why} ({basis(danger.source, danger.at, danger.known)})'
+    if danger.stops_where(region):
+        return stop("unsafe-step", place, wrong, danger.instead, about=statement.about)
+    return caution("risky-step", place, wrong, danger.instead, about=statement.about)

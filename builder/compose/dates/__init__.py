@@ -1,0 +1,1 @@
+"""Days, times and money as people read them, by a pinned locale."""

@@ -1,0 +1,108 @@
+"""The time of a class in words and as a bar: who is doing what, for how long, and when."""
+
+from collections.abc import Callable, Iterable, Mapping
+from datetime import datetime, timedelta
+from fractions import Fraction
+
+from builder.compose.dates.dates import clock
+from builder.compose.recipe.wording import counted, duration, listed, short_duration, shortest, whole_minutes
+from builder.compose.views.strip import StripRow, StripSegment, StripTotal, StripView
+from builder.model.dates.studio_class import Format
+from builder.model.teaching.class_plan import ClassPlan
+from builder.model.teaching.lesson import Who
+from builder.model.teaching.timed_part import TimedPart
+from builder.rules.clock import ends_at
+
+FORMATS = {
+    Format.DEMO: "Demonstration: you watch, ask and compare",
+    Format.HANDS_ON: "Hands-on: you make it yourself",
+    Format.DEMO_WITH_HANDS_ON_PARTS: "Demonstration with hands-on parts: you watch some of it and do the rest",
+}
+STAFF_WORDS = {who: str(who) for who in Who}
+WORDS = {Who.TEACHER: "you watch", Who.STUDENTS: "you do it", Who.TOGETHER: "together", Who.WAITING: "waiting"}
+ROOM_FOR_MINUTES, ROOM_FOR_WORD = Fraction(8, 100), Fraction(30, 100)
+
+Clock = Callable[[int], str]
+
+
+def minutes_by(plan: ClassPlan) -> dict[Who, int]:
+    """Give the minutes of class time for each who."""
+    return {who: sum(timed.alone for timed in plan.timeline if timed.part.who is who) for who in WORDS}
+
+
+def format_sentence(plan: ClassPlan) -> str:
+    """Say what the format means in minutes: `You watch for 35 minutes and work with your own hands for 55 of the 2 hours.`"""
+    spent = minutes_by(plan)
+    phrases = {
+        Who.TEACHER: "watch for {}",
+        Who.STUDENTS: "work with your own hands for {}",
+        Who.TOGETHER: "work together with the teacher for {}",
+        Who.WAITING: "wait for {}",
+    }
+    said = [phrase.format(duration(spent[who])) for who, phrase in phrases.items() if spent[who]]
+    if not said:
+        return ""
+    whole = whole_minutes(plan.studio_class.length)
+    over = whole - ends_at(plan.timeline)
+    rest = f" The other {counted(over, 'minute', 'minutes')} are for arriving and questions." if over > 0 else ""
+    return f"Of the {duration(whole)} you {listed(said)}.{rest}"
+
+
+def titles_by(plan: ClassPlan, who: Who) -> tuple[str, ...]:
+    """Give the titles of the parts that somebody does."""
+    return tuple(timed.part.title for timed in plan.timeline if timed.part.who is who)
+
+
+def clock_from(start: datetime | None, locale: str) -> Clock:
+    """Give a clock: times of day from a start, or, without one, the time that has passed."""
+    if start is None:
+        return lambda minutes: f"{minutes // 60}:{minutes % 60:02d}"
+    return lambda minutes: clock(start + timedelta(minutes=minutes), locale)
+
+
+def common_start(plan: ClassPlan) -> datetime | None:
+    """Give the start of the class if all its dates begin at the same time of day."""
+    starts = [date.on for date in plan.studio_class.dates_held]
+    return starts[0] if starts and len({start.time() for start in starts}) == 1 else None
+
+
+def time_strip(plan: ClassPlan, read_clock: Clock) -> StripView | None:
+    """Give the strip of a class; None where no part takes class time."""
+    if not plan.timeline:
+        return None
+    whole = max(ends_at(plan.timeline), 1)
+    rows = run_rows(plan, read_clock, WORDS)
+    spent = minutes_by(plan)
+    said = [f"{WORDS[who]} for {duration(minutes)}" for who, minutes in spent.items() if minutes]
+    title = f"How the time of {plan.studio_class.title} is spent"
+    order = "; ".join(f"{row.word}: {row.title}, {row.minutes}" for row in rows)
+    description = f"{listed(said).capitalize()}. In order: {order}."
+    totals = tuple(StripTotal(str(who), WORDS[who], short_duration(minutes)) for who, minutes in spent.items() if minutes)
+    return StripView(plan.studio_class.key, title, description, tuple(_segments(plan.timeline, whole)), totals, rows)
+
+
+def run_rows(plan: ClassPlan, read_clock: Clock, words: Mapping[Who, str]) -> tuple[StripRow, ...]:
+    """Give the run of a class, each part with the time at which it begins."""
+    return tuple(
+        StripRow(str(timed.part.who), _who(timed, words), timed.part.title, short_duration(timed.part.minutes), read_clock(timed.begins))
+        for timed in plan.timeline
+    )
+
+
+def _who(timed: TimedPart, words: Mapping[Who, str]) -> str:
+    return f"{words[timed.part.who]}, in the wait" if timed.part.in_the_wait else words[timed.part.who]
+
+
+def _segments(timeline: Iterable[TimedPart], whole: int) -> Iterable[StripSegment]:
+    for timed in timeline:
+        part = timed.part
+        if not timed.alone:
+            continue
+        left, width = Fraction(timed.ends - timed.alone, whole), Fraction(timed.alone, whole)
+        word = WORDS[part.who] if width >= ROOM_FOR_WORD else ""
+        minutes = str(timed.alone) if width >= ROOM_FOR_MINUTES else ""
+        yield StripSegment(str(part.who), _place(left), _place(width), _place(left + width / 2), word, minutes)
+
+
+def _place(share: Fraction) -> str:
+    return f"{shortest(share * 100, 3)}%"

@@ -1,0 +1,132 @@
+"""Bench cards and step sheets, large enough to be read at arm's length with wet hands.
+
+Each group gets one card with its share. The steps are the same for every group, so that they are a sheet of their own, to be printed once
+for each group. Both show only what students do.
+"""
+
+from dataclasses import replace
+
+from builder.compose import addresses
+from builder.compose.dose.dose_words import view_choices
+from builder.compose.edition import Edition
+from builder.compose.formula.hazards import cautions_for, hazards_of_choices, hazards_of_recipe
+from builder.compose.frames import PAPER_STYLES, sheet_frame
+from builder.compose.recipe.portion_words import container_name, containers_of, emergency_lines, left_over
+from builder.compose.recipe.wording import counted, grams, listed, sentence, weighed
+from builder.compose.supplies.supply_words import strokes_and_weight
+from builder.compose.teaching.class_plans import part_sheet, when
+from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
+from builder.compose.teaching.pieces import paper_filling
+from builder.compose.teaching.weighing_words import at_the_bench, pots_note, solution_at_the_bench
+from builder.compose.views.bench_cards import BenchAmount, BenchCard, BenchCardsView, BenchPhase, BenchProduct, BenchStepsView
+from builder.model.dates.studio_class import BatchFor, Format
+from builder.model.document import Document
+from builder.model.recipe.worked_batch import Weighed, WorkedBatch
+from builder.model.studio import Studio
+from builder.model.teaching.class_plan import ClassPlan, MadeProduct
+from builder.model.teaching.weighing_plan import FoundAs, WeighingPlan
+
+STYLES = (*PAPER_STYLES, "bench-card.css")
+WHOSE_FOR_ALL = "One batch is made for all. You weigh this part of it, once, for everybody. You fill your own."
+WHOSE = {
+    BatchFor.CLASS: "One batch is made for all. You fill your own.",
+    BatchFor.GROUP: "One batch for your group.",
+    BatchFor.STUDENT: "One batch for each of you.",
+}
+
+
+def compose_bench_cards(edition: Edition, plan: ClassPlan) -> tuple[Document, ...]:
+    """Make the bench cards and the step sheet of one date; none where nobody comes, or for a demonstration, which has no benches."""
+    if not plan.groups or plan.format is Format.DEMO:
+        return ()
+    return _compose_cards(edition, plan), _compose_steps(edition, plan)
+
+
+def _compose_cards(edition: Edition, plan: ClassPlan) -> Document:
+    title = f"Bench cards: {plan.studio_class.title}"
+    cards = [
+        BenchCard(heading, people, tuple(_product(edition.studio, plan, made, number) for made in plan.made))
+        for number, (heading, people) in enumerate(_groups(plan), start=1)
+    ]
+    over = [left_over(edition.studio, plan, made) for made in plan.made]
+    cards[-1] = replace(cards[-1], products=tuple(replace(one, left_over=many) for one, many in zip(cards[-1].products, over, strict=True)))
+    view = BenchCardsView(sheet_frame(edition, title, title), title, when(edition, plan), _numbers(edition), tuple(cards))
+    here = addresses.class_sheet(plan, "bench-cards.pdf")
+    return Document(here.folder, here.path, title, edition.templates.render("sheets/bench-cards.html", view), STYLES)
+
+
+def _compose_steps(edition: Edition, plan: ClassPlan) -> Document:
+    title = f"Steps at the bench: {plan.studio_class.title}"
+    sources = [
+        FlowSource(timed.part, part_sheet(plan, timed.part), note=pots_note(plan, timed.part, for_staff=False))
+        for timed in plan.timeline
+        if timed.part.by_hand
+    ]
+    flow = compose_flow(edition.studio, sources, paper_filling(edition, addresses.class_folder(plan.studio_class.key)), remind=True)
+    copies = f"The same for every group: print {counted(plan.groups, 'copy', 'copies')}."
+    view = BenchStepsView(sheet_frame(edition, title, title), title, when(edition, plan), copies, _numbers(edition), flow)
+    here = addresses.class_sheet(plan, "bench-steps.pdf")
+    return Document(here.folder, here.path, title, edition.templates.render("sheets/bench-steps.html", view), STYLES)
+
+
+def _groups(plan: ClassPlan) -> list[tuple[str, str]]:
+    """Give for each group its number and its people; the last group may be smaller."""
+    place, size = ("Group", plan.studio_class.group_size) if plan.studio_class.group_size > 1 else ("Place", 1)
+    sizes = [size] * (plan.groups - 1) + [plan.last_group]
+    return [(f"{place} {number} of {plan.groups}", counted(people, "person", "people")) for number, people in enumerate(sizes, start=1)]
+
+
+def _numbers(edition: Edition) -> tuple[str, ...]:
+    return emergency_lines(edition.studio.profile.emergency)
+
+
+def _product(studio: Studio, plan: ClassPlan, made: MadeProduct, group: int) -> BenchProduct:
+    sheet, batch_for = made.batch, made.make.batch_for
+    also = made.batches[0].also
+    counts = [(sheet, made.make.each_student), *((one, more.each_student) for one, more in zip(also, made.make.also, strict=True))]
+    own = [one for one, count in counts if count]
+    many = listed([containers_of(count, container_name(studio, one)) for one, count in counts if count])
+    phases = _phases(sheet, plan.weighing, made.batches[0].purpose, group)
+    whose = WHOSE_FOR_ALL if phases and batch_for is BatchFor.CLASS else WHOSE[batch_for]
+    return BenchProduct(
+        name=sheet.recipe.name,
+        whose=f"{whose} Each of you fills {many}.",
+        dangers=_dangers(studio, hazards_of_recipe(studio, sheet) if phases else hazards_of_choices(studio, sheet)),
+        fills=tuple(line for one in own for line in _fills(studio, one)),
+        phases=phases,
+        choices=tuple(replace(choice, at_most=sentence(choice.at_most)) for choice in view_choices(studio, own)),
+    )
+
+
+def _dangers(studio: Studio, hazards: tuple[str, ...]) -> str:
+    """Name what can maim at this bench; what to do about it stands on the steps."""
+    return " ".join(f"{sentence(text.name)}." for text in cautions_for(studio, hazards) if text.signal == "danger")
+
+
+def _fills(studio: Studio, batch: WorkedBatch) -> list[BenchAmount]:
+    """Give what the scale reads: in the cup where something sticks to one, then in the container."""
+    portions, name = batch.portions, container_name(studio, batch)
+    cup = [BenchAmount(grams(portions.poured), f"in your cup (for the {name})")] if portions.poured != portions.fill else []
+    return [*cup, BenchAmount(grams(portions.fill), f"in each ({name})")]
+
+
+def _phases(batch: WorkedBatch, plan: WeighingPlan, purpose: str, group: int) -> tuple[BenchPhase, ...]:
+    """Give what goes into the pot of a group; of the pot of the class what this group alone weighs for all."""
+    pairs = zip(batch.grams.weighed, plan.of(batch.recipe.name, purpose), strict=True)
+    mine = [(w, task) for w, task in pairs if purpose != "class" or task.group == group]
+    amounts = [
+        (w.line.phase, BenchAmount(weighed(w, "g"), f"{_name(w, batch)}{at_the_bench(task)}"))
+        for w, task in mine
+        if task.found_as is not FoundAs.DISSOLVED
+    ]
+    if any(task.found_as is FoundAs.DISSOLVED for _, task in mine):
+        lye = (one for one in plan.solutions_of(batch.recipe.name) if any(bottles.purpose == purpose for bottles in one.bottles))
+        amounts += [("lye", BenchAmount(grams(one.solution), solution_at_the_bench(one))) for one in lye]
+    names = dict.fromkeys(name for name, _ in amounts)
+    return tuple(BenchPhase(sentence(name), tuple(amount for phase, amount in amounts if phase == name)) for name in names)
+
+
+def _name(w: Weighed, batch: WorkedBatch) -> str:
+    """Name an ingredient, with the strokes of its pump where it has one."""
+    strokes = next((one for one in batch.strokes if one.ingredient == w.line.ingredient.name), None)
+    return f"{w.line.name}: {strokes_and_weight(strokes)}; the scale decides" if strokes else w.line.name

@@ -1,0 +1,132 @@
+"""The page of a class: what is made, how it is taught, what goes home, what to mind, when, and for how much."""
+
+from builder.compose import addresses
+from builder.compose.addresses import Address
+from builder.compose.dates.time_words import FORMATS, clock_from, common_start, format_sentence, time_strip, titles_by
+from builder.compose.edition import Edition
+from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
+from builder.compose.frames import page_frame
+from builder.compose.recipe.portion_words import container_name, containers_of
+from builder.compose.recipe.wording import counted, grams_and_ounces, listed, sentence, within
+from builder.compose.roster.allergens import allergens_of, allergens_open_in
+from builder.compose.teaching.class_facts import length, picture_of, price, staff, view_dates, youngest
+from builder.compose.teaching.format_words import how_it_is_made
+from builder.compose.teaching.lesson_flow import view_caution
+from builder.compose.teaching.pieces import page_filling
+from builder.compose.views.caution import CautionView
+from builder.compose.views.class_page import ClassPageView, Doing, ProductView
+from builder.compose.views.frame import Link
+from builder.model.dates.studio_class import StudioClass
+from builder.model.document import Document
+from builder.model.recipe.ingredient import DeclaredAs
+from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.studio import Studio
+from builder.model.teaching.class_plan import ClassPlan, MadeProduct
+from builder.model.teaching.lesson import CautionHere, Where, Who
+
+HEADINGS = {Who.TEACHER: "You watch", Who.STUDENTS: "You do", Who.TOGETHER: "We do together", Who.WAITING: "We wait"}
+
+
+def compose_class_page(edition: Edition, studio_class: StudioClass, plan: ClassPlan) -> Document:
+    """Make the page of one class."""
+    here = addresses.class_page(studio_class.key)
+    frame = page_frame(edition, here, studio_class.title, studio_class.summary)
+    doing = ((who, titles_by(plan, who)) for who in HEADINGS)
+    filling = page_filling(edition, here, addresses.class_folder(studio_class.key))
+    view = ClassPageView(
+        frame=frame,
+        title=studio_class.title,
+        summary=studio_class.summary,
+        picture=picture_of(studio_class, here),
+        introduction_html=filling.fill_blocks(studio_class.lesson.introduction),
+        format=FORMATS[plan.format],
+        how=how_it_is_made(edition.studio, plan),
+        format_sentence=format_sentence(plan),
+        strip=time_strip(plan, clock_from(common_start(plan), edition.locale)),
+        doing=tuple(Doing(HEADINGS[who], "; ".join(titles)) for who, titles in doing if titles),
+        products=tuple(_product(edition, studio_class, made, here) for made in plan.made),
+        take_home=studio_class.take_home,
+        wear=tuple(sentence(text) for text in studio_class.wear),
+        cautions=_cautions(edition, plan),
+        allergens=allergens_of(edition.studio, [made.batch for made in plan.made]),
+        allergens_open=allergens_open_in(edition.studio, [made.batch for made in plan.made]),
+        free_from=listed(studio_class.free_from),
+        for_whom=sentence(studio_class.for_whom),
+        youngest=youngest(studio_class),
+        length=length(studio_class),
+        seats=counted(studio_class.seats, "seat", "seats"),
+        staff=staff(*plan.staff),
+        price=price(edition, studio_class),
+        dates=view_dates(edition, studio_class),
+    )
+    return Document(here.folder, here.path, frame.title, edition.templates.render("pages/class.html", view))
+
+
+def _product(edition: Edition, studio_class: StudioClass, made: MadeProduct, here: Address) -> ProductView:
+    sheet = made.batch
+    counts = (made.make.each_student, *(also.each_student for also in made.make.also))
+    share = listed([_share(edition.studio, one, each) for (one, _), each in zip(made.fillings, counts, strict=True) if each])
+    return ProductView(
+        name=sheet.recipe.name,
+        identity=sheet.product.identity,
+        about=sheet.recipe.about,
+        share=share,
+        ingredients=sentence(listed(_plain_names(sheet))),
+        choices=tuple(_choice(dose.what, dose.offered) for dose in sheet.doses),
+        sheets=_sheets(studio_class, made, here) if studio_class.sheets_are_public else (),
+    )
+
+
+def _share(studio: Studio, batch: WorkedBatch, each: int) -> str:
+    words, weight = container_name(studio, batch), grams_and_ounces(batch.portions.fill)
+    bar = batch.product.made_with_lye and batch.product.declared_by == "weight"
+    filled = f"poured at {weight} each, lighter once cured" if bar else f"{weight} in each"
+    return f"{containers_of(each, words)} for each student ({words}), {filled}"
+
+
+def _plain_names(batch: WorkedBatch) -> list[str]:
+    """Give the plain names that stand on the list of every variant; what only some have is a choice. The order is that of the list, or
+    of the alphabet where none is proven.
+
+    A label says fragrance or flavour for all of them together; here each is named, for those who cannot bear one.
+    """
+    lists = [variant.ingredients for variant in batch.variants]
+    shared = [entry for entry in lists[0].entries if all(entry.inci in {other.inci for other in one.entries} for one in lists)]
+    names = [f"{within(entry.plain)}{_members(batch, entry.declared_as)}" for entry in shared]
+    if all(one.is_proven for one in lists):
+        return names
+    return sorted(names + [within(name) for name in lists[0].nameless], key=str.casefold)
+
+
+def _members(batch: WorkedBatch, declared_as: DeclaredAs) -> str:
+    scents = (DeclaredAs.FRAGRANCE, DeclaredAs.FLAVOUR)
+    if declared_as not in scents:
+        return ""
+    # Off the lips a flavour is there for its scent, and goes by the same word.
+    alike = (declared_as,) if batch.product.contact == "lips" else scents
+    names = [within(line.name) for line in batch.lines if line.ingredient.declared_as in alike]
+    return f" ({listed(names)})" if names else ""
+
+
+def _choice(what: str, options: tuple[str | None, ...]) -> str:
+    words = [within(option) if option is not None else f"no {what}" for option in options]
+    return f"{sentence(what)} of your choice: {listed(words, 'or')}"
+
+
+def _sheets(studio_class: StudioClass, made: MadeProduct, here: Address) -> tuple[Link, ...]:
+    name = made.batch.recipe.name
+    return tuple(
+        Link(
+            here.link_to(addresses.take_home_sheet(studio_class, made.batch.recipe.key, home.size, "html")), f"{name}, {home.size.written}"
+        )
+        for home in made.home
+    )
+
+
+def _cautions(edition: Edition, plan: ClassPlan) -> tuple[CautionView, ...]:
+    """Give what the recipes call for and what the lesson itself places in class, the gravest first."""
+    hazards = [hazard for made in plan.made for hazard in hazards_of_recipe(edition.studio, made.batch)]
+    parts = (part for part in plan.studio_class.lesson.parts if part.where is not Where.HOME_ONLY)
+    placed = (block.name.text for part in parts for block in part.blocks if isinstance(block, CautionHere))
+    hazards += [edition.studio.cautions[name].hazard for name in placed]
+    return tuple(view_caution(text) for text in cautions_for(edition.studio, hazards))

@@ -1,0 +1,94 @@
+"""The card for the table: for each product the most that one portion may take, to be read at arm's length while the bottles are open."""
+
+from collections.abc import Sequence
+
+from builder.compose import addresses
+from builder.compose.dose.dose_words import ABOUT, drops_in_words, mixed_drops, reasons
+from builder.compose.edition import Edition
+from builder.compose.formula.hazards import cautions_for
+from builder.compose.frames import PAPER_STYLES, sheet_frame
+from builder.compose.recipe.portion_words import container_name, emergency_lines
+from builder.compose.recipe.wording import NBSP, grams, listed, sentence, within
+from builder.compose.teaching.class_plans import when
+from builder.compose.views.doses import DoseCard, DoseCardsView, DoseChoice, DoseOption
+from builder.model.document import Document
+from builder.model.dose.dose import Dose, MostOf
+from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.studio import Studio
+from builder.model.teaching.class_plan import ClassPlan, MadeProduct
+
+STYLES = (*PAPER_STYLES, "dose-card.css")
+NEAT = "neat essential oil"
+
+
+def compose_dose_cards(edition: Edition, plan: ClassPlan) -> tuple[Document, ...]:
+    """Make the cards of one date, a page for each product with choices and each kind of container that it fills, since the most that a
+    portion may take goes with its weight; none where there is nothing to choose, or nobody chooses.
+    """
+    made = plan.chosen
+    if not made:
+        return ()
+    title = f"Scent and colour: {plan.studio_class.title}"
+    profile = edition.studio.profile
+    cards = tuple(_card(edition.studio, one, filled) for one in made for filled in one.filled)
+    doses = [dose for one in made for dose in one.batch.doses]
+    view = DoseCardsView(
+        frame=sheet_frame(edition, title, title),
+        title=title,
+        when=when(edition, plan),
+        neat=_neat(edition.studio, doses),
+        ask=f"Not sure? Ask {profile.teacher or 'the teacher'} before you add it.",
+        emergency=emergency_lines(profile.emergency),
+        cards=cards,
+    )
+    here = addresses.class_sheet(plan, "dose-cards.pdf")
+    return (Document(here.folder, here.path, title, edition.templates.render("sheets/dose-cards.html", view), STYLES),)
+
+
+def _card(studio: Studio, made: MadeProduct, batch: WorkedBatch) -> DoseCard:
+    title = f"{batch.recipe.name}, {container_name(studio, batch)}" if len(made.filled) > 1 else batch.recipe.name
+    each = f"For one portion: {grams(batch.portions.fill)} in one container ({container_name(studio, batch)})."
+    notes = (*reasons(batch.doses), *_estimate(batch.doses))
+    return DoseCard(title, each, tuple(_choice(dose) for dose in batch.doses if dose.each), notes)
+
+
+def _choice(dose: Dose) -> DoseChoice:
+    offered = [one for one in dose.each if one.is_offered]
+    together = ""
+    if dose.mixed:
+        drops = mixed_drops(dose)
+        together = f"Several together: no more than {f'{drops}, or ' if drops else ''}{grams(dose.mixed.weight)} in all."
+    return DoseChoice(
+        title=sentence(dose.what),
+        count="either count" if any(one.drops for one in offered) else "",
+        weigh="or weigh" if any(one.drops for one in offered) else "weigh",
+        options=tuple(_option(one) for one in offered),
+        together=together,
+        without=f"Or no {dose.what}." if None in dose.options else "",
+    )
+
+
+def _option(one: MostOf) -> DoseOption:
+    drops, weight = drops_in_words(one), grams(one.weight) if one.weight else ""
+    count, _, word = drops.removeprefix(ABOUT).partition(NBSP)
+    number, _, unit = weight.partition(NBSP)
+    return DoseOption(one.option, ABOUT if drops.startswith(ABOUT) else "", count, word, number, unit)
+
+
+def _estimate(doses: Sequence[Dose]) -> tuple[str, ...]:
+    guessed = [within(one.option) for dose in doses for one in dose.each if one.is_offered and one.drop and not one.drop.measured]
+    if not guessed:
+        return ()
+    words = (
+        f"“About” is an estimate on the safe side, for a dropper with a 3 mm tip: no drop of {listed(list(dict.fromkeys(guessed)))} "
+        "has been weighed. Count as estimate, or weigh."
+    )
+    return (words,)
+
+
+def _neat(studio: Studio, doses: list[Dose]) -> tuple[str, ...]:
+    """Give what to avoid with neat scent, where any is offered."""
+    cards = [studio.ingredient(one.option) for dose in doses for one in dose.each if one.is_offered]
+    if not any(card and NEAT in card.hazards for card in cards):
+        return ()
+    return tuple(line for text in cautions_for(studio, [NEAT]) for line in (f"{text.name}.", *text.avoid))

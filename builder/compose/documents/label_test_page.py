@@ -1,0 +1,65 @@
+"""A page that shows how far a printer is off: the outlines of the label sheet, and rulers that begin at the edges of the paper."""
+
+from builder.compose.edition import Edition
+from builder.compose.label.label_texts import Paragraph, Run
+from builder.compose.label_layout.label_lines import Setter
+from builder.compose.label_layout.label_pages import STYLES, cell_of, labels_view, place, shift_of
+from builder.compose.label_layout.label_sheets import known_stocks
+from builder.compose.views.labels import CellView, LabelsView, MarkView
+from builder.model.document import Document, Folder
+from builder.model.label.label_sheet import LabelSheet
+from builder.words.fold import fold
+
+# All in millimetres: rulers of 100 mm whose zero lies on the edge of the paper, and where they lie.
+LONG, ACROSS_AT, DOWN_AT = 100, 130.0, 40.0
+HAIR = 0.1
+TEXT_AT, TEXT_WIDE, POINTS = (55.0, 40.0), 100.0, 9.0
+
+
+def compose_test_page(edition: Edition) -> tuple[Document, ...]:
+    """Make the test page of the studio's label sheet, or of the first one of its paper."""
+    studio = edition.studio
+    asked_for = studio.label_sheets.get(fold(studio.profile.labels.sheet or ""))
+    stock = asked_for or next(iter(known_stocks(studio)), None)
+    if stock is None:
+        return ()
+    title = f'Test page for the label sheet "{stock.name}"'
+    outlines = labels_view(edition, title, stock, [CellView(art="outline")] * stock.cells)
+    view = LabelsView(outlines.frame, title, ((*outlines.pages[0], _rulers(edition, stock)),))
+    html = edition.templates.render("sheets/labels.html", view)
+    return (Document(Folder.PRINT, "label-test-page.pdf", title, html, STYLES),)
+
+
+def _rulers(edition: Edition, stock: LabelSheet) -> CellView:
+    """Draw the rulers, moved like the labels, and say what to do with them."""
+    right, down = shift_of(edition.studio.profile.labels)
+    marks = [MarkView("paper", place(TEXT_AT[0] - 2, TEXT_AT[1] - 2, TEXT_WIDE + 4, 54.0))]
+    marks += [MarkView("tick", place(right, ACROSS_AT + down, LONG, HAIR)), MarkView("tick", place(DOWN_AT + right, down, HAIR, LONG))]
+    for at in range(5, LONG + 1):
+        long = 6 if at % 10 == 0 else 4 if at % 5 == 0 else 2
+        marks.append(MarkView("tick", place(at + right - HAIR / 2, ACROSS_AT + down - long, HAIR, long)))
+        marks.append(MarkView("tick", place(DOWN_AT + right - long, at + down - HAIR / 2, long, HAIR)))
+    setter = Setter(edition.studio.typefaces)
+    blocks = list(setter.stack([(line, POINTS) for line in _words(stock, right, down)], *TEXT_AT, TEXT_WIDE, 1.5) or ())
+    for at in range(10, LONG + 1, 10):
+        figure: Paragraph = (Run(str(at)),)
+        blocks += setter.stack([(figure, 7)], at + right - 1.5, ACROSS_AT + down + 0.6, 8.0, 0) or ()
+        blocks += setter.stack([(figure, 7)], DOWN_AT + right + 0.8, at + down - 1.4, 8.0, 0) or ()
+    return cell_of(blocks, marks=tuple(marks))
+
+
+def _words(stock: LabelSheet, right: float, down: float) -> tuple[Paragraph, ...]:
+    return (
+        (
+            Run(
+                f"Sheet {stock.name}: labels of {float(stock.width.millimetres):.1f} mm by {float(stock.height.millimetres):.1f} mm.",
+                bold=True,
+            ),
+        ),
+        (Run("1. Print this page at its actual size (100 %) on plain paper."),),
+        (Run("2. Lay a real ruler with its zero on the edge of the paper. Where each printed ruler says 50, read yours."),),
+        (Run("3. If yours reads 51 along the top, print 1 mm further left: add -1 mm to what right says. So with down at the side."),),
+        (Run("4. If 50 printed millimetres are not 50 mm long, the printer has scaled the page: look for its setting."),),
+        (Run("5. Hold the page with a sheet of labels against the light: the outlines lie on the cuts."),),
+        (Run(f"This page was moved by right: {right:g} mm, down: {down:g} mm (studio.yaml, under labels)."),),
+    )

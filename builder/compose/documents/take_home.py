@@ -1,0 +1,180 @@
+"""The take-home sheet: one recipe at one home size, complete enough to make it alone, as a page and as a PDF."""
+
+from functools import partial
+
+from builder.compose import addresses
+from builder.compose.dates.dates import plain_date
+from builder.compose.dose.dose_words import view_choice
+from builder.compose.edition import Edition
+from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
+from builder.compose.formula.heat_words import heat_lines
+from builder.compose.formula.ph_words import ph_words
+from builder.compose.frames import PAPER_STYLES, page_frame, sheet_frame
+from builder.compose.label.label_words import ingredient_text, net_contents, variant_name
+from builder.compose.lye.lye_words import home_lye
+from builder.compose.recipe.ingredient_tables import COLUMN_NAMES, weighing_table
+from builder.compose.recipe.portion_words import emergency_lines, fills
+from builder.compose.recipe.wording import capacity, duration, listed, reading, sentence, within
+from builder.compose.roster.allergens import allergens_of, allergens_open_in
+from builder.compose.supplies.supply_words import home_cost
+from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
+from builder.compose.teaching.mentions import home_amount
+from builder.compose.teaching.pieces import Filling, page_filling, paper_filling
+from builder.compose.teaching.staff_words import days_later
+from builder.compose.teaching.tool_words import tool_words
+from builder.compose.views.frame import PageFrame, SheetFrame
+from builder.compose.views.take_home import ListedVariant, ScaleSet, TakeHomeView
+from builder.model.dates.studio_class import StudioClass
+from builder.model.document import Document
+from builder.model.label.labelling import LabelRegion
+from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.studio import Studio
+from builder.model.teaching.class_plan import ClassPlan, HomeBatch
+from builder.model.teaching.lesson import Part, Where, Who
+from builder.rules.hazard import CAUSTIC
+
+STYLES = (*PAPER_STYLES, "take-home.css")
+MOST_LISTS = 6
+
+
+def compose_take_home(edition: Edition, studio_class: StudioClass, plan: ClassPlan) -> tuple[Document, ...]:
+    """Make the take-home sheets of a class: for each recipe and home size a page and a PDF."""
+    return tuple(document for made in plan.made for home in made.home for document in _compose_pair(edition, studio_class, home))
+
+
+def home_parts(studio_class: StudioClass, recipe: str) -> tuple[Part, ...]:
+    """Give the parts of the lesson that are done at home for one recipe."""
+    first = studio_class.makes[0].recipe.text
+    return tuple(
+        part
+        for part in studio_class.lesson.parts
+        if part.where is not Where.CLASS_ONLY and (part.recipe.text if part.recipe else first) == recipe
+    )
+
+
+def _compose_pair(edition: Edition, studio_class: StudioClass, home: HomeBatch) -> tuple[Document, Document]:
+    recipe = home.sheet.recipe
+    page = addresses.take_home_sheet(studio_class, recipe.key, home.size, "html")
+    paper = addresses.take_home_sheet(studio_class, recipe.key, home.size, "pdf")
+    folder = addresses.class_folder(studio_class.key)
+    title = f"{recipe.name}, {home.size.written}"
+    about = f"How to make {recipe.name} at home: {home.size.written}"
+    screen = page_frame(edition, page, title, about)
+    print_frame = sheet_frame(edition, title, about)
+    on_page = _view(
+        edition,
+        studio_class,
+        home,
+        screen,
+        page_filling(edition, page, folder, at_home=True),
+        page.link_to(paper) if edition.with_pdf else "",
+    )
+    on_paper = _view(edition, studio_class, home, print_frame, paper_filling(edition, folder, at_home=True), "")
+    return (
+        Document(page.folder, page.path, title, edition.templates.render("pages/take-home.html", on_page)),
+        Document(paper.folder, paper.path, title, edition.templates.render("sheets/take-home.html", on_paper), STYLES),
+    )
+
+
+def _view(
+    edition: Edition, studio_class: StudioClass, home: HomeBatch, frame: PageFrame | SheetFrame, filling: Filling, pdf: str
+) -> TakeHomeView:
+    studio, sheet = edition.studio, home.sheet
+    sources = [FlowSource(part, sheet, days_later(part)) for part in home_parts(studio_class, sheet.recipe.key)]
+    return TakeHomeView(
+        frame=frame,
+        pdf=pdf,
+        class_title=studio_class.title,
+        recipe=sheet.recipe.name,
+        identity=sheet.product.identity,
+        size=home.size.written,
+        about=sheet.recipe.about,
+        fills=fills(studio, sheet),
+        scales=_scales(sheet),
+        tools=tuple(tool_words(tool, partial(home_amount, studio, sheet)) for tool in sheet.recipe.tools),
+        table=weighing_table(sheet),
+        choices=tuple(view_choice(dose, with_drops=False) for dose in sheet.doses),
+        lye=home_lye(sheet),
+        heat=heat_lines(sheet),
+        flow=compose_flow(studio, sources, filling, (sheet,)),
+        time=_time([source.part for source in sources]),
+        storage=sheet.recipe.storage,
+        keeps=sheet.recipe.keeps,
+        ph=ph_words(sheet, at_home=True),
+        cost=_cost(studio, studio_class, sheet),
+        directions=sheet.recipe.directions,
+        label_lists=_label_lists(sheet, studio.labelling.region),
+        label_open=_label_open(sheet),
+        label_rest=len(sheet.variants) > MOST_LISTS,
+        label_allergens=_label_allergens(sheet),
+        label_note=studio.labelling.region.says("soap") if sheet.is_true_soap else "",
+        label_cautions=sheet.recipe.label_cautions,
+        net_contents=net_contents(sheet, studio.profile.region),
+        allergens=allergens_of(studio, [sheet]),
+        allergens_open=allergens_open_in(studio, [sheet]),
+        free_from=listed(sheet.recipe.free_from),
+        first_aid=_first_aid(studio, sheet),
+        emergency=emergency_lines(studio.profile.emergency),
+        printed=plain_date(edition.today, edition.locale),
+    )
+
+
+def _time(parts: list[Part]) -> str:
+    """Say how long the work takes, and apart from it how long one waits."""
+    waiting = sum(part.minutes for part in parts if part.who is Who.WAITING)
+    working = sum(part.minutes for part in parts) - waiting
+    return f"Work: about {duration(working)}." + (f" Waiting: {duration(waiting)}." if waiting else "")
+
+
+def _cost(studio: Studio, studio_class: StudioClass, batch: WorkedBatch) -> str:
+    """Say what the batch costs where the studio asks for it, and never on a sheet that goes to the web site."""
+    return home_cost(studio, batch) if studio.profile.costs_on_sheets and not studio_class.sheets_are_public else ""
+
+
+def _first_aid(studio: Studio, batch: WorkedBatch) -> tuple[str, ...]:
+    """Give what to do after an accident with lye, which a caustic recipe prints once more at its end, where it is found at a glance."""
+    hazards = [hazard for hazard in hazards_of_recipe(studio, batch) if hazard == CAUSTIC]
+    return tuple(line for text in cautions_for(studio, hazards) for line in text.if_it_happens)
+
+
+def _scales(batch: WorkedBatch) -> tuple[ScaleSet, ...]:
+    found = []
+    for column in batch.columns:
+        scales = sorted({w.scale for w in column.weighed}, key=lambda scale: (-scale.division.grams, scale.name))
+        words = tuple(f"{sentence(scale.name)}: {reading(scale)}, {capacity(scale)}" for scale in scales)
+        found.append(ScaleSet(COLUMN_NAMES[column.unit], words))
+    return tuple(found)
+
+
+def _label_lists(batch: WorkedBatch, region: LabelRegion) -> tuple[ListedVariant, ...]:
+    """Give the list of each variant that is proven.
+
+    Where there are many, that of the plainest, to which the student adds what was chosen.
+    """
+    variants = tuple(variant for variant in batch.variants if variant.ingredients.is_proven)
+    if len(variants) > MOST_LISTS:
+        variants = (min(variants, key=lambda variant: sum(option is not None for _, option in variant.chosen)),)
+    return tuple(ListedVariant(sentence(variant_name(variant)), ingredient_text(variant.ingredients, region)) for variant in variants)
+
+
+def _label_allergens(batch: WorkedBatch) -> str:
+    """Name the fragrance allergens that scents without a statement are known to hold; empty where all is stated."""
+    names = {name for variant in batch.variants for held in variant.ingredients.may_hold for name, _ in held.allergens}
+    unstated = {name for variant in batch.variants for name in variant.ingredients.without_statement}
+    if not unstated:
+        return ""
+    asked = (
+        f" Of such oils it is published that they can hold {listed(sorted(names))}: that is what to ask for, and no statement."
+        if names
+        else ""
+    )
+    return f"Which fragrance allergens a label has to name, only the suppliers of {listed(sorted(map(within, unstated)))} can say.{asked}"
+
+
+def _label_open(batch: WorkedBatch) -> str:
+    """Say what is in a product whose list is not proven for every choice, by name alone; empty where it is."""
+    if all(variant.ingredients.is_proven for variant in batch.variants):
+        return ""
+    names = {entry.plain for variant in batch.variants for entry in variant.ingredients.entries}
+    names |= {name for variant in batch.variants for name in variant.ingredients.nameless}
+    return listed(sorted((within(name) for name in names), key=str.casefold))

@@ -1,0 +1,144 @@
+"""The teacher's sheet of one date: what to do ahead, the run of the class, every batch, what stands or was accepted, and the sums."""
+
+from dataclasses import replace
+
+from builder.compose import addresses
+from builder.compose.dates.time_words import STAFF_WORDS, Clock, clock_from, run_rows
+from builder.compose.dose.choice_totals import view_guests
+from builder.compose.edition import Edition
+from builder.compose.frames import PAPER_STYLES, sheet_frame
+from builder.compose.recipe.batch_words import sums_of, view_batches
+from builder.compose.recipe.portion_words import emergency_lines
+from builder.compose.recipe.wording import counted, duration, whole_minutes
+from builder.compose.roster.allergy_words import allergy_note, stands_with_the_people, view_allergies
+from builder.compose.supplies.supply_words import view_supplies
+from builder.compose.teaching.class_facts import staff
+from builder.compose.teaching.class_plans import part_sheet, when
+from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
+from builder.compose.teaching.pieces import paper_filling
+from builder.compose.teaching.running import view_running
+from builder.compose.teaching.staff_words import after_rows, ahead_rows
+from builder.compose.teaching.weighing_words import pots_note
+from builder.compose.views.lesson import LessonFlow
+from builder.compose.views.teacher import Fact, FindingView, TeacherView
+from builder.model.document import Document
+from builder.model.finding import Finding
+from builder.model.subject import (
+    HomeSheet,
+    Labels,
+    OneDate,
+    ShoppingList,
+    Subject,
+    TextPage,
+    UnusedCard,
+    WholeClass,
+    WholeRecipe,
+    WholeStudio,
+)
+from builder.model.teaching.class_plan import ClassPlan
+from builder.model.teaching.lesson import Part, Where, Who
+
+STYLES = (*PAPER_STYLES, "teacher.css")
+
+
+def compose_teacher_sheet(edition: Edition, plan: ClassPlan) -> Document:
+    """Make the teacher's sheet of one date."""
+    studio_class = plan.studio_class
+    read_clock = clock_from(plan.date.on if plan.date else None, edition.locale)
+    ahead, lesson, after = _flows(edition, plan, read_clock)
+    title = f"Teacher's sheet: {studio_class.title}"
+    view = TeacherView(
+        frame=sheet_frame(edition, title, f"{title}, {when(edition, plan)}"),
+        title=title,
+        when=when(edition, plan),
+        facts=_facts(plan),
+        emergency=emergency_lines(edition.studio.profile.emergency),
+        running=view_running(edition.studio, plan),
+        ahead_run=ahead_rows(plan, edition.locale),
+        run=run_rows(plan, read_clock, STAFF_WORDS),
+        after_run=after_rows(plan, edition.locale),
+        ahead_minutes=duration(sum(one.part.minutes for one in plan.ahead)) if plan.ahead else "",
+        ahead=ahead,
+        products=tuple(view_batches(edition, plan, made) for made in plan.made),
+        lesson=lesson,
+        after=after,
+        supplies=view_supplies(edition.studio, plan),
+        findings=tuple(FindingView(f.wrong, f.remedy, f.accepted or "") for f in edition.findings if _is_listed(f, plan)),
+        sums=tuple(sums for made in plan.made for sums in sums_of(made)),
+        guests=view_guests(plan),
+        allergies=view_allergies(plan),
+        allergy_note=allergy_note(edition.studio, plan),
+    )
+    here = addresses.class_sheet(plan, "teacher.pdf")
+    return Document(here.folder, here.path, title, edition.templates.render("sheets/teacher.html", view), STYLES)
+
+
+def _flows(edition: Edition, plan: ClassPlan, read_clock: Clock) -> tuple[LessonFlow, LessonFlow, LessonFlow]:
+    """Lay out what is done ahead, in class and after it as one run: steps count on, a caution comes whole once and then as one line."""
+    lesson = plan.studio_class.lesson
+    ahead = [part for part in lesson.parts if part.who is Who.AHEAD and part.where is not Where.HOME_ONLY]
+
+    def source(part: Part, time: str = "") -> FlowSource:
+        return FlowSource(part, part_sheet(plan, part), time, pots_note(plan, part, for_staff=True))
+
+    sources = [source(part) for part in ahead]
+    sources += [source(timed.part, read_clock(timed.begins)) for timed in plan.timeline]
+    times = [row.when for row in after_rows(plan, edition.locale)]
+    sources += [source(one.part, time) for one, time in zip(plan.after, times, strict=True)]
+    filling = paper_filling(edition, addresses.class_folder(plan.studio_class.key))
+    whole = compose_flow(edition.studio, sources, filling, [made.batch for made in plan.made], remind=True)
+    begins, ends = len(ahead), len(ahead) + len(plan.timeline)
+    return replace(whole, parts=whole.parts[:begins]), LessonFlow((), whole.parts[begins:ends]), LessonFlow((), whole.parts[ends:])
+
+
+def _facts(plan: ClassPlan) -> tuple[Fact, ...]:
+    studio_class = plan.studio_class
+    waiting = [Fact("On the waiting list", str(plan.date.waiting))] if plan.date and plan.date.waiting else []
+    facts = [Fact("Students", str(plan.students)), *waiting, Fact("Staff", staff(*plan.staff))]
+    if studio_class.group_size > 1:
+        facts.append(Fact("Groups", _groups(plan)))
+    facts.append(Fact("Length", duration(whole_minutes(studio_class.length))))
+    return (*facts, Fact("Youngest", counted(studio_class.youngest, "year", "years")))
+
+
+def _groups(plan: ClassPlan) -> str:
+    size = plan.studio_class.group_size
+    if plan.last_group == size:
+        return f"{counted(plan.groups, 'group', 'groups')} of {size}"
+    if plan.groups == 1:
+        return f"1 group of {plan.last_group}"
+    return f"{counted(plan.groups - 1, 'group', 'groups')} of {size} and one of {plan.last_group}"
+
+
+def _is_listed(finding: Finding, plan: ClassPlan) -> bool:
+    """Say whether a finding stands on the sheet. Of the stops only those about labels are left: all else would not have been made."""
+    return not stands_with_the_people(finding) and _concerns(finding, plan)
+
+
+def _concerns(finding: Finding, plan: ClassPlan) -> bool:
+    """Say whether a finding is about this class: by name, or by the file of the class, of a recipe, of an ingredient or of the studio."""
+    key = plan.studio_class.key
+    if finding.about:
+        return any(_is_of(subject, plan) for subject in finding.about)
+    file = finding.place.file
+    files = {made.batch.recipe.place.file for made in plan.made}
+    files |= {line.ingredient.place.file for made in plan.made for line in made.batch.lines}
+    return file in files | {"studio.yaml", "shelf/supplies.yaml"} or file.startswith(f"classes/{key}/")
+
+
+def _is_of(subject: Subject, plan: ClassPlan) -> bool:
+    """Say whether something is part of what a sheet is for."""
+    key, recipes = plan.studio_class.key, {make.recipe.text for make in plan.studio_class.makes}
+    match subject:
+        case WholeStudio():
+            return True
+        case WholeClass(of) | HomeSheet(of):
+            return of == key
+        case OneDate():
+            return subject == plan.subject
+        case WholeRecipe(recipe):
+            return recipe in recipes
+        case Labels(recipe, of):
+            return recipe in recipes and of in ("", key)
+        case UnusedCard() | TextPage() | ShoppingList():
+            return False

@@ -1,0 +1,100 @@
+"""What the choices of a product come to for the class, and who has chosen what: for the teacher's sheet alone."""
+
+from collections.abc import Mapping, Sequence
+
+from builder.compose.dose.dose_words import drops_in_words, reasons
+from builder.compose.label.label_counts import label_order
+from builder.compose.recipe.portion_words import container_name
+from builder.compose.recipe.wording import counted, grams, sentence, within
+from builder.compose.teaching.supervision_words import group_word
+from builder.compose.views.doses import GuestTable, TotalRow, TotalTable
+from builder.model.dates.studio_class import BatchFor
+from builder.model.dose.dose import Dose, MostOf
+from builder.model.roster.roster import Guest
+from builder.model.studio import Studio
+from builder.model.teaching.class_plan import ChoiceTotal, ClassPlan, MadeProduct
+
+
+def view_totals(studio: Studio, made: MadeProduct, *, has_roster: bool) -> tuple[TotalTable, ...]:
+    """Give a table for each choice: the most in a portion of each kind of container, and what all portions need of each option."""
+    sheets = made.filled
+    containers = [f"{container_name(studio, sheet)}: " if len(sheets) > 1 else "" for sheet in sheets]
+    return tuple(
+        _table([sheet.doses[number] for sheet in sheets], containers, total, has_roster)
+        for number, total in enumerate(made.choices)
+        if total.options
+    )
+
+
+def view_guests(plan: ClassPlan) -> tuple[GuestTable, ...]:
+    """Give who comes, and who waits for a seat; nothing where the class has no roster, or none of its rows is for this date."""
+    come = f"{counted(len(plan.guests), 'person', 'people')} on the roster for {counted(plan.students, 'student', 'students')}."
+    wait = f"{counted(len(plan.waiting), 'person', 'people')} on the waiting list, for whom nothing is prepared:"
+    tables = []
+    if plan.guests:
+        tables.append(_guests(plan, plan.guests, f"{come} {label_order(plan)}", _pots(plan)))
+    if plan.waiting:
+        tables.append(_guests(plan, plan.waiting, wait, {}))
+    return tuple(tables)
+
+
+def _guests(plan: ClassPlan, guests: Sequence[Guest], listed: str, pots: Mapping[str, int]) -> GuestTable:
+    choices = [(made.batch.recipe.key, made.batch.recipe.name, dose) for made in plan.made for dose in made.batch.doses]
+    several = len({key for key, _, _ in choices}) > 1
+    heads = [f"{name}: {dose.what}" if several else sentence(dose.what) for _, name, dose in choices]
+    has_age, has_allergies = any(one.age is not None for one in guests), any(one.allergies for one in guests)
+    rows = []
+    for number, guest in enumerate(guests):
+        cells = [guest.name, *(str(number // people + 1) for people in pots.values())]
+        cells += [str(guest.age) if guest.age is not None else ""] if has_age else []
+        cells += [_chosen(guest, key, dose) for key, _, dose in choices]
+        cells += [guest.allergies] if has_allergies else []
+        rows.append(tuple(cells))
+    columns = ("Name", *pots, *(["Age"] if has_age else []), *heads, *(["Allergies"] if has_allergies else []))
+    return GuestTable(listed, columns, tuple(rows))
+
+
+def _pots(plan: ClassPlan) -> dict[str, int]:
+    """Give the columns that say from which pot a guest fills, as the batch codes of the labels count them, each with how many share one."""
+    kinds = {made.make.batch_for for made in plan.made}
+    shared = {sentence(group_word(plan)): plan.studio_class.group_size} if BatchFor.GROUP in kinds else {}
+    return {**shared, **({"Pot": 1} if BatchFor.STUDENT in kinds else {})}
+
+
+def _chosen(guest: Guest, recipe: str, dose: Dose) -> str:
+    if (recipe, dose.what) not in guest.chosen:
+        return "not yet"
+    option = guest.chosen[recipe, dose.what]
+    return within(option) if option is not None else f"no {dose.what}"
+
+
+def _table(doses: Sequence[Dose], containers: Sequence[str], total: ChoiceTotal, has_roster: bool) -> TotalTable:
+    rows = tuple(
+        TotalRow(
+            name=option.option,
+            most="; ".join(f"{name}{_most(dose.each[number])}" for name, dose in zip(containers, doses, strict=True)),
+            chosen=str(option.chosen),
+            for_chosen=grams(option.for_chosen),
+            expected=grams(option.expected),
+            worst=grams(option.worst),
+        )
+        for number, option in enumerate(total.options)
+    )
+    portions = counted(total.portions, "portion", "portions")
+    out = [f"{counted(total.left_out, 'portion', 'portions')} with no {total.what}."] if total.left_out else []
+    open_words = f"{counted(total.open, 'portion', 'portions')} without a choice yet, spread evenly over what is offered."
+    return TotalTable(
+        caption=f"{sentence(total.what)}: the most in one portion, and in {portions}",
+        has_roster=has_roster,
+        rows=rows,
+        notes=(*reasons(doses), *out, *([f"Expected: {open_words}"] if total.open else [])),
+    )
+
+
+def _most(one: MostOf) -> str:
+    if not one.is_offered:
+        return "not at this size"
+    drops = drops_in_words(one)
+    if not one.weight:
+        return drops
+    return f"{grams(one.weight)}, {drops}" if drops else grams(one.weight)

@@ -1,0 +1,1 @@
+"""Heat, pH and hazards in words."""

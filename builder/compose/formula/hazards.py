@@ -1,0 +1,33 @@
+"""Which hazards a recipe brings, and which caution speaks of each."""
+
+from collections.abc import Iterable
+
+from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.studio import Studio
+from builder.model.teaching.caution import CautionText
+from builder.rules.hazard import RAW_SOAP, hazards_of, hazards_of_card
+
+SEVERITY = ("danger", "warning", "caution", "notice")
+
+
+def hazards_of_recipe(studio: Studio, batch: WorkedBatch) -> tuple[str, ...]:
+    """Give every hazard of a recipe, what students may choose included; soap made with lye is caustic until it has cured."""
+    found = [hazard for line in batch.lines for hazard in hazards_of(studio, line.ingredient, line.phase, batch)]
+    found += [RAW_SOAP] if batch.product.made_with_lye else []
+    return tuple(dict.fromkeys((*found, *hazards_of_choices(studio, batch))))
+
+
+def hazards_of_choices(studio: Studio, batch: WorkedBatch) -> tuple[str, ...]:
+    """Give the hazards of what students may choose."""
+    chosen = (studio.ingredient(option) for dose in batch.doses for option in dose.offered if option is not None)
+    return tuple(dict.fromkeys(hazard for card in chosen if card is not None for hazard in hazards_of_card(card, batch)))
+
+
+def cautions_for(studio: Studio, hazards: Iterable[str]) -> tuple[CautionText, ...]:
+    """Give the cautions that speak of some hazards, the gravest first."""
+    wanted = set(hazards)
+    return tuple(sorted((text for text in studio.cautions.values() if text.hazard in wanted), key=_gravest_first))
+
+
+def _gravest_first(text: CautionText) -> tuple[int, str]:
+    return (SEVERITY.index(text.signal) if text.signal in SEVERITY else len(SEVERITY), text.key)

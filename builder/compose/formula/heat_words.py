@@ -1,0 +1,42 @@
+"""How hot lye can get and how long things take to cool, in words: bounds and never a time, since only a thermometer knows."""
+
+from fractions import Fraction
+from math import ceil, floor
+
+from builder.compose.recipe.wording import duration, temperature
+from builder.model.formula.warmth import Cooling, CoolsTo, Dissolving
+from builder.model.recipe.quantity import Temperature
+from builder.model.recipe.worked_batch import WorkedBatch
+
+
+def heat_lines(batch: WorkedBatch) -> tuple[str, ...]:
+    """Say how hot the lye of a batch can get, and how long what is hot takes to be cool enough for the next step."""
+    freed = [_freed(batch.dissolving)] if batch.dissolving else []
+    return (*freed, *(_cools(one) for one in batch.cools))
+
+
+def _freed(freed: Dissolving) -> str:
+    if freed.near_boiling:
+        return "Dissolving the lye frees so much heat that the jug can come near boiling. Add it slowly, and to cold water only."
+    most = temperature(Temperature(Fraction(ceil(freed.most / 5) * 5)))
+    return f"Dissolving the lye frees heat: from cold water the jug comes to {most} at the most, and usually stays below."
+
+
+def _cools(one: CoolsTo) -> str:
+    what = "the lye" if one.what == "lye" else "the batch"
+    ends = temperature(Temperature(one.in_air.ends))
+    return (
+        f"Until {what} is down at {ends} it takes, in the open, {_between(one.in_air)}, by vessel, lid and draught; "
+        "standing in cold water and stirred, perhaps a tenth of that. Nobody can say it closer: go by the thermometer."
+    )
+
+
+def _between(cooling: Cooling) -> str:
+    """Give both ends, the lower rounded down and the upper rounded up."""
+    least, most = _round(cooling.least, up=False), _round(cooling.most, up=True)
+    return f"from {duration(least)} to {duration(most)}" if least else f"up to {duration(most)}"
+
+
+def _round(minutes: Fraction, *, up: bool) -> int:
+    step = 30 if minutes > 60 else 5 if minutes > 10 else 1
+    return (ceil if up else floor)(minutes / step) * step

@@ -1,0 +1,51 @@
+"""The pH of a product in words: what the studio measured, and where the preservative in it works."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from builder.compose.recipe.wording import shortest, within
+from builder.model.recipe.figure import Figure, Known
+from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.worked_batch import WorkedBatch
+
+STRIP = "a soap as 1 part in 99 parts of distilled water"
+BASES = {Known.MEMORY: "from memory", Known.PRACTICE: "common practice, no source"}
+
+
+def ph_words(batch: WorkedBatch, *, at_home: bool = False) -> str:
+    """Say what the pH is or should be; nothing where it was not measured and no preservative depends on it."""
+    measured = batch.recipe.ph
+    windows = list(_windows(batch))
+    if measured is None and not windows:
+        return ""
+    if measured is None:
+        said = "Not measured yet."
+    elif at_home:
+        said = f"The studio's own batch had pH {_ends(measured.low, measured.high)} ({measured.measured})."
+    else:
+        said = f"{_ends(measured.low, measured.high)} ({measured.measured})."
+    tests = f"Try a strip on a sample ({STRIP})." if batch.product.made_with_lye else "Try a strip on a sample."
+    works = " ".join(f"The {within(name)} works at pH {_ends(window.low, window.highest)}{_basis(window)}." for name, window in windows)
+    outside = "Outside of that the product spoils unseen: do not use it." if windows else ""
+    return " ".join(part for part in (said, works, tests, outside) if part)
+
+
+def _windows(batch: WorkedBatch) -> Iterator[tuple[str, Figure]]:
+    """Give the preservatives with their windows; without water there is no pH to speak of."""
+    cards = {line.ingredient.name: line.ingredient for line in batch.lines}.values()
+    if not any(card.counts_as in (CountsAs.WATER, CountsAs.LIQUID) for card in cards):
+        return
+    for card in cards:
+        window = card.figure("pH window")
+        if card.kind == "preservative" and window:
+            yield card.name, window
+
+
+def _ends(low: Fraction, high: Fraction) -> str:
+    ends = [shortest(end, 2) for end in (low, high)]
+    return ends[0] if ends[0] == ends[1] else " to ".join(ends)
+
+
+def _basis(window: Figure) -> str:
+    words = BASES.get(window.known)
+    return f" ({words})" if words else ""

@@ -1,0 +1,1 @@
+"""What a label says, in the words of its region and languages."""

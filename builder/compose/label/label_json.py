@@ -1,0 +1,25 @@
+"""How many labels of which finish a product needs, for the JSON of a class."""
+
+from collections import Counter
+
+from builder.compose.recipe.json_number import Json
+from builder.model.teaching.class_plan import MadeProduct
+
+
+def labels_json(made: MadeProduct) -> list[Json]:
+    """Give a row for each finish of each kind of container: what was chosen, units in a package, labels, those of open choices."""
+    rows: list[Json] = []
+    for (filled, _), finishes in zip(made.fillings, made.finishes, strict=True):
+        alike = Counter((finish.variant.chosen, finish.units) for finish in finishes)
+        still_open = Counter((finish.variant.chosen, finish.units) for finish in finishes if finish.is_open)
+        rows += [
+            {
+                "container": filled.recipe.fill.container.text,
+                "chosen": dict(chosen),
+                "units": units,
+                "labels": count,
+                "open": still_open[chosen, units],
+            }
+            for (chosen, units), count in alike.items()
+        ]
+    return rows

@@ -1,0 +1,60 @@
+"""The languages of a label side by side: words joined by a stroke, each once, and each text set as its language sets it.
+
+A space before a colon, a percent sign or a closing guillemet, and after an opening one, does not break (usage of French in Canada, from
+memory). A day is written in figures, year first (ISO 8601), where more than one language has to read it.
+"""
+
+import re
+from collections.abc import Iterable, Sequence
+from datetime import date
+
+from builder.compose.dates.dates import length_in_words, plain_date
+from builder.compose.recipe.wording import NBSP, keep_together
+from builder.model.label.language import Language
+from builder.rules.durability import plain_length_in
+
+_GLUED = re.compile("(?<=«) | (?=[:%»])")
+
+
+def joined(texts: Iterable[str]) -> str:
+    """Write the same thing in each language, what is alike once; no line begins with the stroke."""
+    return f"{NBSP}/ ".join(dict.fromkeys(text for text in texts if text))
+
+
+def said(languages: Sequence[Language], key: str) -> str:
+    """Give a word of the labels in each language."""
+    return joined(language.words[key] for language in languages)
+
+
+def sentences(languages: Sequence[Language], key: str) -> str:
+    """Give a sentence of the labels in each language, one after the other."""
+    return " ".join(dict.fromkeys(language.words[key] for language in languages))
+
+
+def colon_of(languages: Sequence[Language]) -> str:
+    """Give the colon after words in several languages: that of the last one."""
+    return glued(languages[-1].words["colon"], languages[-1])
+
+
+def glued(text: str, language: Language) -> str:
+    """Set a text as its language sets it."""
+    return text if language.is_own else keep_together(_GLUED.sub(NBSP, text))
+
+
+def day(on: date, languages: Sequence[Language], locale: str) -> str:
+    """Write a day so that readers of all the languages take it alike."""
+    return on.isoformat() if len(languages) > 1 else plain_date(on, locale).replace(" ", NBSP)
+
+
+def length_of_time(english: str, own: str, language: Language) -> str:
+    """Give a length of time in a language: as the studio has written it, or the number with its unit."""
+    length = plain_length_in(english)
+    if own or length is None:
+        return glued(own, language)
+    number, unit = length
+    return length_in_words(number, unit, language.locale)
+
+
+def in_figures(net: str, languages: Sequence[Language]) -> str:
+    """Write net contents with the decimal sign of each language; the symbols of the units are alike in all."""
+    return joined(net.replace(".", language.words["decimal sign"]) for language in languages)

@@ -1,0 +1,161 @@
+"""What a label says, in the words of its region and in each of its languages: a front with what it is and how much, a back with what is in
+it, how to use and keep it, who made it, and the batch."""
+
+from dataclasses import dataclass
+from datetime import date
+
+from builder.compose.dates.dates import locale_of
+from builder.compose.label.batch_codes import batch_code
+from builder.compose.label.label_languages import colon_of, day, glued, in_figures, joined, length_of_time, said, sentences
+from builder.compose.label.label_warnings import warnings_of
+from builder.compose.label.label_words import chosen_in, ingredient_text, net_contents
+from builder.compose.recipe.wording import NBSP, keep_together, sentence, within
+from builder.model.keeping.durability import Durability
+from builder.model.label.language import Language
+from builder.model.recipe.worked_batch import Variant, WorkedBatch
+from builder.model.studio import Profile, Studio
+from builder.model.teaching.class_plan import ClassPlan, MadeProduct
+from builder.rules.durability import MOST_DATED, durability_in
+from builder.words.fold import fold
+
+
+@dataclass(frozen=True)
+class Run:
+    """A stretch of text in one face, or a line to write on (`blank`, in millimetres); in place of the line a `sign` may be drawn."""
+
+    text: str
+    bold: bool = False
+    blank: float = 0.0
+    sign: str = ""
+
+
+# The sign of an open jar, before the months for which a product is good once opened (Regulation 1223/2009 Art. 19(1)(c), read; its
+# look in annex VII from memory).
+OPEN_JAR = Run("", blank=3.4, sign="open-jar")
+
+
+Paragraph = tuple[Run, ...]
+
+
+@dataclass(frozen=True)
+class LabelText:
+    """The text of one label.
+
+    `lines` are the day, whose it is, and the batch; what is not known is a line to write on. The back begins with the ingredient list.
+    `other_names` is the name in the other languages of the region, where it differs.
+    """
+
+    identity: str
+    name: str
+    variant: str
+    lines: tuple[Paragraph, ...]
+    net: Paragraph
+    back: tuple[Paragraph, ...]
+    other_names: tuple[str, ...] = ()
+
+
+def label_text(studio: Studio, plan: ClassPlan, made: MadeProduct, filled: WorkedBatch, variant: Variant, pot: str) -> LabelText:
+    """Write the label of one variant from one pot."""
+    profile, recipe, languages = studio.profile, filled.recipe, studio.label_languages
+    from_before = plan.comes_from_before(filled.product)
+    made_on = plan.date.on.date() if plan.date and not from_before else None
+    code = "" if from_before else batch_code(studio, plan, made, pot)
+    locale, colon = locale_of(profile.region), colon_of(languages)
+    net = in_figures(net_contents(filled, profile.region), languages)
+    on = Run(f"{said(languages, 'made')}{NBSP}{day(made_on, languages, locale)}") if made_on else Run(f"{said(languages, 'made on')} ")
+    batch = f"{said(languages, 'batch')}{colon}"
+    name, *other_names = dict.fromkeys(glued(recipe.told_in(language.name).name, language) for language in languages)
+    return LabelText(
+        identity=joined(sentence(filled.product.identity_in(language)) for language in languages),
+        name=name,
+        other_names=tuple(other_names),
+        variant=joined(_variant(studio, filled, variant, language) for language in languages),
+        lines=(
+            (on,) if made_on else (on, Run("", blank=18)),
+            (Run(f"{said(languages, 'by')} "), Run("", blank=18)),
+            (Run(f"{batch}{NBSP}{code}", bold=True),) if code else (Run(f"{batch} ", bold=True), Run("", blank=14)),
+        ),
+        net=(Run(net, bold=True),)
+        if net
+        else (Run("Net Wt " if profile.region == "US" else f"{said(languages, 'net weight')} ", bold=True), Run("", bold=True, blank=14)),
+        back=tuple(
+            paragraph
+            for paragraph in (
+                _ingredients(studio, variant, colon),
+                *(_using(studio, filled, variant, language) for language in languages),
+                _keeping(studio, filled, made_on, locale),
+                (Run(f"{said(languages, 'made at')} {_who_answers(profile, languages)} {sentences(languages, 'not for sale')}"),),
+            )
+            if any(run.text or run.blank for run in paragraph)
+        ),
+    )
+
+
+def _who_answers(profile: Profile, languages: tuple[Language, ...]) -> str:
+    """Give who made it, and who answers for it where that is somebody else."""
+    who = profile.responsible
+    if who is None:
+        return f"{maker(profile)}."
+    return f"{maker(profile)}. {said(languages, 'responsible person')}{colon_of(languages)} {', '.join((who.name, *who.address))}."
+
+
+def maker(profile: Profile) -> str:
+    """Give who made it, where, and how to reach them."""
+    return ", ".join((profile.name, *profile.address, *list(profile.contact.values())[:1]))
+
+
+def _variant(studio: Studio, filled: WorkedBatch, variant: Variant, language: Language) -> str:
+    """Give what was chosen, in one language: in the studio's words for it, or in those of the stock for its card."""
+    own = filled.recipe.told_in(language.name).options
+    return sentence(", ".join(within(own.get(fold(chosen)) or studio.name_in(language, chosen)) for chosen in chosen_in(variant)))
+
+
+def _ingredients(studio: Studio, variant: Variant, colon: str) -> Paragraph:
+    region = studio.labelling.region
+    listed = ingredient_text(variant.ingredients, region).replace("CI ", f"CI{NBSP}")
+    return (Run(f"{region.says('heading')}{colon} ", bold=True), Run(listed))
+
+
+def _using(studio: Studio, filled: WorkedBatch, variant: Variant, language: Language) -> Paragraph:
+    """Say how to use it and what to beware of; where a label has several languages, also how to store it."""
+    told, word = filled.recipe.told_in(language.name), f"{language.words['use']}{colon_of((language,))} "
+    uses = (Run(word, bold=True), Run(f"{glued(told.directions, language)} ")) if told.directions else ()
+    warnings = Run(glued(" ".join(warnings_of(studio, filled, variant, language)), language), bold=True)
+    apart = len(studio.label_languages) > 1 and told.storage
+    return (*uses, warnings, Run(f" {glued(told.storage, language)}")) if apart else (*uses, warnings)
+
+
+def _keeping(studio: Studio, filled: WorkedBatch, made_on: date | None, locale: str) -> Paragraph:
+    """Say until when it is good and, in one language, how to store it.
+
+    Above 30 months the European Union asks for the time after opening, behind its sign, and no date (Regulation 1223/2009 Art. 19(1)(c),
+    read).
+    """
+    recipe, languages, region = filled.recipe, studio.label_languages, studio.labelling.region
+    keeps = durability_in(recipe.keeps)
+    parts: list[Run] = []
+    if keeps and keeps.months > MOST_DATED and recipe.after_opening and region.name in ("EU", "UK"):
+        opened = durability_in(recipe.after_opening)
+        parts += [OPEN_JAR, Run(f"{opened.months}{NBSP}M ", bold=True)] if opened and opened.months else []
+        parts.append(Run(f"{said(languages, 'once opened')} {keep_together(recipe.after_opening)}. "))
+    elif recipe.keeps:
+        until = _last_day(filled, made_on, keeps)
+        parts.append(Run(f"{region.says('best before').replace(' /', NBSP + '/')} ", bold=True))
+        parts.append(Run(day(until, languages, locale), bold=True) if until else Run("", blank=18))
+        parts.append(Run(f" ({joined(_keeps(filled, language) for language in languages)}). "))
+    return (*parts, Run(recipe.storage)) if recipe.storage and len(languages) == 1 else tuple(parts)
+
+
+def _keeps(filled: WorkedBatch, language: Language) -> str:
+    told = filled.recipe.told_in(language.name)
+    return f"{language.words['keeps']} {length_of_time(filled.recipe.keeps, told.keeps, language)}"
+
+
+def _last_day(filled: WorkedBatch, made_on: date | None, keeps: Durability | None) -> date | None:
+    """Give the day to which it is good; None where it has to be written by hand. Soap counts from the end of its cure."""
+    if made_on is None or keeps is None:
+        return None
+    if filled.product.made_with_lye and "cure" in filled.recipe.keeps:
+        cure = durability_in(filled.recipe.cure.time) if filled.recipe.cure else None
+        return keeps.after(cure.after(made_on)) if cure else None
+    return keeps.after(made_on)

@@ -1,0 +1,33 @@
+"""The net contents of a package of several units: their number, what is in each, and what is in all of them.
+
+In the United States in words: `5 bars, Net Wt 3.4 oz (96.3 g) each, Total Net Wt 17 oz (1 lb 1 oz) 481 g` (16 CFR 500.27(a), read), the
+figure of all being cut by itself and not multiplied from a cut one, as in the examples there. Elsewhere `5 × 96 g (480 g)` (common
+practice, no source), which reads alike in every language but for the decimal sign.
+"""
+
+from collections.abc import Sequence
+
+from builder.compose.label.label_languages import in_figures
+from builder.compose.label.label_texts import Paragraph, Run
+from builder.compose.label.label_words import net_contents
+from builder.compose.recipe.portion_words import containers_of
+from builder.compose.recipe.wording import NBSP
+from builder.model.label.language import Language
+from builder.model.recipe.worked_batch import WorkedBatch
+
+BLANK = 14.0
+
+
+def package_contents(batch: WorkedBatch, region: str, units: int, container: str, languages: Sequence[Language]) -> Paragraph:
+    """Give the statement; where a soap has not been weighed after its cure both figures are lines to write on."""
+    each, total = net_contents(batch, region), net_contents(batch, region, units)
+    blank = Run("", bold=True, blank=BLANK)
+    if region != "US":
+        times = f"{units}{NBSP}×{NBSP}"
+        if each:
+            return (Run(in_figures(f"{times}{each} ({total})", languages), bold=True),)
+        return (Run(times, bold=True), blank, Run(" = ", bold=True), blank)
+    number = containers_of(units, container)
+    if each:
+        return (Run(f"{number}, {each} each, Total {total}", bold=True),)
+    return (Run(f"{number}, Net Wt ", bold=True), blank, Run(" each, Total Net Wt ", bold=True), blank)

@@ -1,0 +1,75 @@
+"""How high the type of a label has to be, from the rows of its region and from what is known of its container."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+from fractions import Fraction
+
+from builder.compose.label_layout.label_layout import Rules
+from builder.model.label.type_height import HeightRule, Statement, rules_for
+from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.studio import Studio
+from builder.rules.label_surface import surface_of
+from builder.rules.panel import panel_of
+
+# A panel of which nothing is known: 25 square inches, at which the second of the classes of heights ends.
+UNKNOWN_PANEL = Fraction(25) * Fraction("25.4") ** 2
+SMALL_PANEL = Fraction(5) * Fraction("25.4") ** 2
+# The heights of the ingredient list of a small pack to other text that are tried: as little smaller as does.
+SMALLER = (0.85, 0.7, 0.6)
+
+
+def rules_of(studio: Studio, filled: WorkedBatch) -> Rules:
+    """Give what the law of the region asks of the labels of one kind of container."""
+    constants = studio.constants
+    area = panel_area(studio, filled)
+    net = max((_points(rule, studio, "bold", "Net 0") for rule in height_rules(studio, filled, Statement.NET_CONTENTS)), default=0)
+    text = max(_points(rule, studio, "regular", "text") for rule in height_rules(studio, filled, Statement.TEXT))
+    bottom = float(constants["part of the panel that holds net contents"].typical) / 100
+    return Rules(
+        text=text,
+        net=max(net, text),
+        net_part=bottom if studio.profile.region == "US" and area > SMALL_PANEL else None,
+        clear_above=float(constants["clear space above and below net contents"].typical),
+        clear_beside=float(constants["clear space beside net contents"].typical),
+        inset=float(constants["edge of a label without text"].typical),
+    )
+
+
+def panel_area(studio: Studio, filled: WorkedBatch) -> Fraction:
+    """Give the area of the principal display panel in mm2; a package shows at most the panels of all its units side by side."""
+    container = studio.container(filled.recipe.fill.container)
+    panel = panel_of(container, studio.constants) if container else None
+    return panel.area * filled.recipe.fill.units if panel else UNKNOWN_PANEL
+
+
+def height_rules(studio: Studio, filled: WorkedBatch, statement: Statement) -> tuple[HeightRule, ...]:
+    """Give the rows of the table of heights that hold for one statement."""
+    contents = _contents(filled, studio.profile.region)
+    return rules_for(studio.type_heights, studio.profile.region, statement, panel_area(studio, filled), contents)
+
+
+def _contents(filled: WorkedBatch, region: str) -> Fraction:
+    """Give the contents of a container or package in grams, or in millilitres where they are declared by volume."""
+    density, all_units = filled.recipe.density, filled.portions.fill * filled.recipe.fill.units
+    if filled.product.by_volume(region) and density is not None:
+        return all_units.grams / density.density.grams_per_millilitre
+    return all_units.grams
+
+
+def _points(rule: HeightRule, studio: Studio, face: str, text: str) -> float:
+    """Give the least size in points, rounded up to a hundredth."""
+    exact = studio.typefaces[face].size_for(text, float(rule.height.millimetres), rule.measured_on)
+    return -(-exact * 100 // 1) / 100
+
+
+def smaller_rules(studio: Studio, filled: WorkedBatch) -> Iterator[Rules]:
+    """Give rules with ever smaller type for the ingredient list, down to what the region allows on a pack with so little room."""
+    container = studio.container(filled.recipe.fill.container)
+    surface = surface_of(container) if container and filled.recipe.fill.units == 1 else None
+    if surface is None:
+        return
+    rows = rules_for(studio.type_heights, studio.profile.region, Statement.SMALL_PACK, surface, Fraction(0))
+    if rows:
+        ordinary = rules_of(studio, filled)
+        least = max(_points(row, studio, "regular", "text") for row in rows) / ordinary.text
+        yield from (replace(ordinary, ingredients=part) for part in (*(part for part in SMALLER if part > least), least))

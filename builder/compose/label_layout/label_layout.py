@@ -1,0 +1,197 @@
+"""The text of a label laid out in its cell, in the largest type that lets everything stand, and never below what the law asks for.
+
+A label has a front (what it is, how much) and a back (everything else). On one label they stand beside or above each other, whichever gives
+the larger type; on two labels each has its own. The net contents stand at the bottom with clear space around them.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from builder.compose.label.label_texts import LabelText, Paragraph, Run
+from builder.compose.label_layout.label_lines import Block, Setter, line_height
+from builder.model.label.label_sheet import LabelSheet
+from builder.model.label.typeface import POINT
+
+LARGEST, STEP, NAME_LARGEST = 10.0, 0.25, 14.0
+SHARES = (0.26, 0.3, 0.33, 0.36, 0.4, 0.44, 0.48, 0.52, 0.56, 0.6)
+GAP, GUTTER = 0.7, 2.0
+SQUARE_IN_CIRCLE = 0.7071
+# Where the hole of a tag begins, and the clear space below it, in millimetres.
+HOLE_AT, BELOW_THE_HOLE = 9.0, 4.0
+
+
+@dataclass(frozen=True)
+class Rules:
+    """What a layout has to keep: the least sizes in points, the part of the height for the net contents (None: no rule), clear spaces.
+
+    `ingredients` is the height of the ingredient list to that of other text: 1, or less on a small pack.
+    """
+
+    text: float
+    net: float
+    net_part: float | None
+    clear_above: float
+    clear_beside: float
+    inset: float
+    ingredients: float = 1.0
+
+
+@dataclass(frozen=True)
+class Box:
+    """A place for text, in millimetres from the corner of the cell."""
+
+    x: float
+    y: float
+    width: float
+    height: float
+
+
+@dataclass(frozen=True)
+class LaidOut:
+    """Labels laid out: for each text one cell, or two where front and back are apart, each with its blocks. `points` is the text's size."""
+
+    stock: LabelSheet
+    points: float
+    cells: tuple[tuple[tuple[Block, ...], ...], ...]
+
+
+def lay_out(texts: Sequence[LabelText], stock: LabelSheet, panels: int, rules: Rules, setter: Setter) -> LaidOut | None:
+    """Lay out labels of one product alike; None where one of them does not fit at a lawful size."""
+    box = box_of(stock, rules.inset)
+    best = _laid(texts, stock, box, panels, rules.text, rules, setter)
+    # What does not fit at the least size fits at no other.
+    for points in _sizes(rules.text) if best else ():
+        larger = _laid(texts, stock, box, panels, points, rules, setter)
+        if larger:
+            return larger
+    return best
+
+
+def _laid(
+    texts: Sequence[LabelText], stock: LabelSheet, box: Box, panels: int, points: float, rules: Rules, setter: Setter
+) -> LaidOut | None:
+    done: dict[LabelText, tuple[tuple[Block, ...], ...]] = {}
+    for text in texts:
+        if text not in done:
+            cells = _cells(text, box, panels, points, rules, setter)
+            if cells is None:
+                return None
+            done[text] = cells
+    return LaidOut(stock, points, tuple(done[text] for text in texts))
+
+
+def box_of(stock: LabelSheet, inset: float) -> Box:
+    """Give the place for text in a cell: its inset rectangle, what is below the hole of a tag, or the square in a circle."""
+    width, height = float(stock.width.millimetres), float(stock.height.millimetres)
+    if stock.hole is not None:
+        top = HOLE_AT + float(stock.hole.millimetres) + BELOW_THE_HOLE
+        return Box(inset, top, width - 2 * inset, height - top - inset)
+    if stock.is_round:
+        side = width * SQUARE_IN_CIRCLE - inset / 2
+        return Box((width - side) / 2, (height - side) / 2, side, side)
+    return Box(inset, inset, width - 2 * inset, height - 2 * inset)
+
+
+def _sizes(least: float) -> Iterator[float]:
+    """Give the sizes above the least one, the largest first."""
+    size = LARGEST
+    while size > least:
+        yield size
+        size -= STEP
+
+
+def _cells(text: LabelText, box: Box, panels: int, points: float, rules: Rules, setter: Setter) -> tuple[tuple[Block, ...], ...] | None:
+    if panels == 2:
+        front = _front(text, box, box, points, rules, setter)
+        back = _back(text, box, points, rules, setter)
+        return (front, back) if front and back else None
+    ways = (_beside, _over_net, _above)
+    one = next((laid for way in ways if (laid := way(text, box, points, rules, setter))), None)
+    return (one,) if one else None
+
+
+def _beside(text: LabelText, box: Box, points: float, rules: Rules, setter: Setter) -> tuple[Block, ...] | None:
+    for share in SHARES:
+        width = box.width * share
+        back_box = Box(box.x + width + GUTTER, box.y, box.width - width - GUTTER, box.height)
+        back = _back(text, back_box, points, rules, setter)
+        if back is None:
+            continue
+        front = _front(text, Box(box.x, box.y, width, box.height), back_box, points, rules, setter)
+        if front:
+            return front + back
+    return None
+
+
+def _over_net(text: LabelText, box: Box, points: float, rules: Rules, setter: Setter) -> tuple[Block, ...] | None:
+    """Set the net contents along the whole bottom, and the rest in two columns over them."""
+    net = _net(text, box, box, rules, setter)
+    if net is None:
+        return None
+    height = net.y - _clear_above(rules) - box.y
+    for share in SHARES:
+        width = box.width * share
+        back = _back(text, Box(box.x + width + GUTTER, box.y, box.width - width - GUTTER, height), points, rules, setter)
+        for head in _heads(text, Box(box.x, box.y, width, height), points, setter) if back else ():
+            if back and head[-1].below <= box.y + height:
+                return (*head, *back, net)
+    return None
+
+
+def _above(text: LabelText, box: Box, points: float, rules: Rules, setter: Setter) -> tuple[Block, ...] | None:
+    net = _net(text, box, box, rules, setter)
+    if net is None:
+        return None
+    for head in _heads(text, box, points, setter):
+        back = setter.stack(_sized(text, points, rules), box.x, head[-1].below + 2 * GAP, box.width, GAP)
+        if back and back[-1].below + _clear_above(rules) <= net.y:
+            return (*head, *back, net)
+    return None
+
+
+def _sized(text: LabelText, points: float, rules: Rules) -> list[tuple[Paragraph, float]]:
+    """Give each paragraph of the back its size: the ingredient list, which is the first, may be smaller."""
+    return [(one, points if number else points * rules.ingredients) for number, one in enumerate(text.back)]
+
+
+def _back(text: LabelText, box: Box, points: float, rules: Rules, setter: Setter) -> tuple[Block, ...] | None:
+    blocks = setter.stack(_sized(text, points, rules), box.x, box.y, box.width, GAP)
+    return blocks if blocks and blocks[-1].below <= box.y + box.height else None
+
+
+def _front(text: LabelText, box: Box, beside: Box, points: float, rules: Rules, setter: Setter) -> tuple[Block, ...] | None:
+    net = _net(text, box, beside, rules, setter)
+    if net is None:
+        return None
+    return next(((*head, net) for head in _heads(text, box, points, setter) if head[-1].below + _clear_above(rules) <= net.y), None)
+
+
+def _heads(text: LabelText, box: Box, points: float, setter: Setter) -> Iterator[tuple[Block, ...]]:
+    """Give the top of the front, its name in ever smaller type."""
+    for larger in (1.5, 1.3, 1.15, 1.0):
+        name, other = min(points * larger, NAME_LARGEST), points * min(larger, 1.15)
+        head: list[tuple[Paragraph, float]] = [((Run(text.identity, bold=True),), other)]
+        head += [((Run(one, bold=True),), name) for one in (text.name, *text.other_names)]
+        head += [((Run(text.variant),), other)] if text.variant else []
+        blocks = setter.stack([*head, *((line, points) for line in text.lines)], box.x, box.y, box.width, GAP)
+        if blocks:
+            yield blocks
+
+
+def _net(text: LabelText, box: Box, beside: Box, rules: Rules, setter: Setter) -> Block | None:
+    """Set the net contents at the bottom of a front; nothing stands within the clear space to their right."""
+    clear = rules.clear_beside * setter.width("N", True, rules.net)
+    right = beside.x - clear if beside.x > box.x else box.x + box.width
+    width = min(right - box.x, box.width)
+    lines = setter.lines(text.net, rules.net, width)
+    if lines is None:
+        return None
+    height = len(lines) * line_height(rules.net)
+    if rules.net_part is not None and height > rules.net_part * (box.height + 2 * box.y) - box.y:
+        return None
+    return Block(box.x, box.y + box.height - height, width, rules.net, lines)
+
+
+def _clear_above(rules: Rules) -> float:
+    """Give the clear space above the net contents, in millimetres: so many heights of a capital, which is under 0.7 of the size."""
+    return rules.clear_above * 0.7 * rules.net * POINT

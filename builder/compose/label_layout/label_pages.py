@@ -1,0 +1,82 @@
+"""Cells with text become pages of a sheet: where each cell lies on the paper, in CSS measures."""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+from itertools import islice
+
+from builder.compose.edition import Edition
+from builder.compose.frames import PAPER_STYLES, sheet_frame
+from builder.compose.label.label_texts import Paragraph
+from builder.compose.label_layout.label_layout import HOLE_AT
+from builder.compose.label_layout.label_lines import LEADING, Block
+from builder.compose.views.labels import BlockView, CellView, LabelsView, MarkView, RunView
+from builder.model.label.label_sheet import LabelSheet, LabelWishes
+from builder.model.recipe.quantity import Length
+
+STYLES = (*PAPER_STYLES, "labels.css")
+# Borders drawn for labels, each a class of the stylesheet and a picture in layouts/borders/.
+BORDERS = ("leaves", "waves", "pebbles", "stars")
+
+
+def border(number: int) -> str:
+    """Give the borders in turn."""
+    return BORDERS[number % len(BORDERS)]
+
+
+def labels_view(edition: Edition, title: str, stock: LabelSheet, cells: Sequence[CellView], first: int = 1) -> LabelsView:
+    """Lay cells on sheets of a stock, from the cell of that number (counted from 1) on; a printer that is off is made up for."""
+    frame = replace(sheet_frame(edition, title, title), paper=stock.paper.casefold())
+    shift = shift_of(edition.studio.profile.labels)
+    left = iter(cells)
+    pages = []
+    start = first - 1
+    while page := tuple(islice(left, stock.cells - start)):
+        pages.append(tuple(_placed(stock, start + number, cell, shift) for number, cell in enumerate(page)))
+        start = 0
+    return LabelsView(frame, title, tuple(pages))
+
+
+def shift_of(wishes: LabelWishes) -> tuple[float, float]:
+    """Give how far everything is moved on the page, right and down, in millimetres."""
+    return _millimetres(wishes.right), _millimetres(wishes.down)
+
+
+def cell_of(blocks: Iterable[Block], art: str = "", marks: tuple[MarkView, ...] = ()) -> CellView:
+    """Make a cell of text that has been laid out."""
+    return CellView("", tuple(_block(block) for block in blocks), marks, art=art)
+
+
+def hole_of(stock: LabelSheet) -> tuple[MarkView, ...]:
+    """Draw the hole of a tag; a label has none."""
+    if stock.hole is None:
+        return ()
+    across = float(stock.hole.millimetres)
+    return (MarkView("hole", place((float(stock.width.millimetres) - across) / 2, HOLE_AT, across, across)),)
+
+
+def place(x: float, y: float, width: float, height: float) -> str:
+    """Write a rectangle as a style, from the corner of what holds it."""
+    return f"left:{x:.4f}mm;top:{y:.4f}mm;width:{width:.4f}mm;height:{height:.4f}mm"
+
+
+def _placed(stock: LabelSheet, number: int, cell: CellView, shift: tuple[float, float]) -> CellView:
+    x, y = stock.cell(number)
+    width, height = float(stock.width.millimetres), float(stock.height.millimetres)
+    corner = width / 2 if stock.is_round else float(stock.corner.millimetres)
+    whole = f"{place(0, 0, width, height)};border-radius:{corner:.4f}mm"
+    kinds = [*(["cut"] if stock.is_cut else []), *([cell.art] if cell.art else [])]
+    marks = (*(MarkView(kind, whole) for kind in kinds), *cell.marks)
+    return replace(cell, style=place(x + shift[0], y + shift[1], width, height), marks=marks)
+
+
+def _block(block: Block) -> BlockView:
+    style = f"left:{block.x:.4f}mm;top:{block.y:.4f}mm;width:{block.width:.4f}mm;font-size:{block.points:.2f}pt;line-height:{LEADING}"
+    return BlockView(style, tuple(_line(line) for line in block.lines))
+
+
+def _line(line: Paragraph) -> tuple[RunView, ...]:
+    return tuple(RunView(run.text, run.bold, f"width:{run.blank:.2f}mm" if run.blank else "", run.sign or "blank") for run in line)
+
+
+def _millimetres(length: Length | None) -> float:
+    return float(length.millimetres) if length is not None else 0.0

@@ -1,0 +1,165 @@
+"""The labels of each product of a class date on the sheet that is asked for, or on the first that lets everything stand."""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, replace
+from itertools import accumulate
+
+from builder.compose.label.batch_codes import jars_of
+from builder.compose.label.label_texts import LabelText, label_text
+from builder.compose.label.package_words import package_contents
+from builder.compose.label_layout.label_heights import height_rules, rules_of, smaller_rules
+from builder.compose.label_layout.label_layout import LaidOut, Rules, lay_out
+from builder.compose.label_layout.label_lines import Setter
+from builder.compose.label_layout.label_sheets import known_stocks, label_sits, stock_is_known, stocks_to_try, tag_stocks, wished
+from builder.compose.recipe.portion_words import container_name
+from builder.compose.recipe.wording import shortest
+from builder.model.label.label_fit import LabelFit, OverContainer, Start
+from builder.model.label.label_sheet import LabelSheet
+from builder.model.label.type_height import Statement
+from builder.model.recipe.quantity import Length
+from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.studio import Studio
+from builder.model.teaching.class_plan import ClassPlan, Finish, MadeProduct
+from builder.rules.untranslated import is_translated
+
+
+@dataclass(frozen=True)
+class LabelPlan:
+    """The labels of one kind of container: which text each jar gets, and how the texts are laid out (None where they do not fit)."""
+
+    made: MadeProduct
+    filled: WorkedBatch
+    texts: tuple[LabelText, ...]
+    laid_out: LaidOut | None
+
+    @property
+    def name(self) -> str:
+        """Name the product, with its container where that is not the recipe's own."""
+        recipe = self.filled.recipe
+        return recipe.name if self.filled is self.made.batch else f"{recipe.name}, {recipe.fill.container.text}"
+
+
+def label_fits(studio: Studio, sheets: Iterable[ClassPlan]) -> list[LabelFit]:
+    """Say for each product of each class whether its labels fit, and where the first sheet of each date begins.
+
+    Nothing is said of a class that asks for a sheet which nobody has described; that is a finding of its own.
+    """
+    fits = []
+    for sheet in (one for one in sheets if stock_is_known(studio, one)):
+        begun = sheet.date is None
+        for plan in plan_labels(studio, sheet):
+            fit = _fit(studio, sheet, plan)
+            if not begun and sheet.date and plan.laid_out:
+                stock, begun = plan.laid_out.stock, True
+                fit = replace(fit, starts=Start(sheet.date.first_label, stock.name, stock.cells, sheet.date.first_label_place))
+            fits.append(fit)
+    return fits
+
+
+def plan_labels(studio: Studio, plan: ClassPlan) -> Iterator[LabelPlan]:
+    """Plan the labels of one date; a kind of container that is not filled has none, and so has a recipe that lacks a language of
+    its region, and a studio whose region cannot be read."""
+    if all(rule.region != studio.profile.region for rule in studio.type_heights):
+        return
+    setter = Setter(studio.typefaces)
+    panels = wished(studio, plan).panels
+    for made in plan.made:
+        if not is_translated(made.batch.recipe, studio):
+            continue
+        for number, (filled, _) in enumerate(made.fillings):
+            pots = jars_of(plan, made, number)
+            finishes = made.finishes[number]
+            firsts = accumulate((one.units for one in finishes), initial=0)
+            texts = tuple(_text(studio, plan, made, filled, one, pots[at]) for one, at in zip(finishes, firsts, strict=False))
+            if texts:
+                laid = (lay_out(texts, stock, panels, rules, setter) for stock, rules in _ways(studio, plan, filled))
+                yield LabelPlan(made, filled, texts, next((one for one in laid if one), None))
+
+
+def _ways(studio: Studio, plan: ClassPlan, filled: WorkedBatch) -> Iterator[tuple[LabelSheet, Rules]]:
+    """Give what is tried in turn: the best sheets; on a small pack these with a smaller ingredient list; then the second best."""
+    best, others = stocks_to_try(studio, plan, filled)
+    rules, wishes = rules_of(studio, filled), wished(studio, plan)
+    yield from ((stock, rules) for stock in best)
+    on_it = [stock for stock in best if stock.hole is None and label_sits(studio, filled, stock, wishes, wishes.panels)]
+    yield from ((stock, smaller) for smaller in smaller_rules(studio, filled) for stock in on_it)
+    yield from ((stock, rules) for stock in others)
+
+
+def _text(studio: Studio, plan: ClassPlan, made: MadeProduct, filled: WorkedBatch, finish: Finish, pot: str) -> LabelText:
+    """Write the label of one container, or of a package of several."""
+    text = label_text(studio, plan, made, filled, finish.variant, pot)
+    if finish.units == 1:
+        return text
+    container, languages = container_name(studio, filled), studio.label_languages
+    return replace(text, net=package_contents(filled, studio.profile.region, finish.units, container, languages))
+
+
+def _fit(studio: Studio, sheet: ClassPlan, plan: LabelPlan) -> LabelFit:
+    asked_for, own = wished(studio, sheet).sheet, sheet.studio_class.labels
+    recipe = plan.filled.recipe
+    would_do: tuple[str, ...] = ()
+    on_two: tuple[str, ...] = ()
+    if plan.laid_out is None:
+        setter, rules = Setter(studio.typefaces), rules_of(studio, plan.filled)
+        would_do, on_two = (
+            tuple(stock.name for stock in known_stocks(studio) if lay_out(plan.texts, stock, panels, rules, setter)) for panels in (1, 2)
+        )
+    heights = [
+        f"{what} {shortest(max(rule.height.millimetres for rule in rows), 2)} mm"
+        for what, rows in (
+            ("text", height_rules(studio, plan.filled, Statement.TEXT)),
+            ("net contents", height_rules(studio, plan.filled, Statement.NET_CONTENTS)),
+        )
+        if rows
+    ]
+    place = (own.place if own.sheet else studio.profile.labels.place) if asked_for else recipe.place
+    return LabelFit(
+        name=plan.name,
+        recipe=recipe.key,
+        class_key=sheet.studio_class.key,
+        asked_for=asked_for,
+        fits=plan.laid_out is not None,
+        would_do=would_do,
+        on_two=on_two,
+        least=", ".join(heights),
+        place=place,
+        over=_over_container(studio, sheet, plan),
+        with_little_room=_little_room(studio),
+    )
+
+
+def _little_room(studio: Studio) -> str:
+    """Say what the region lets stand elsewhere than on the label; empty where nothing is known of it."""
+    rule = studio.labelling.region.rules.get("with little room")
+    return f"On a container that is too small {rule.says} ({rule.source.title}, {rule.at})." if rule else ""
+
+
+def _over_container(studio: Studio, sheet: ClassPlan, plan: LabelPlan) -> OverContainer | None:
+    """Say how labels are larger than the container; None where they sit, or where that is not known."""
+    wishes, filled = wished(studio, sheet), plan.filled
+    container = studio.container(filled.recipe.fill.container)
+    if container is None or plan.laid_out is None or label_sits(studio, filled, plan.laid_out.stock, wishes, wishes.panels) is not False:
+        return None
+    setter, rules, stock = Setter(studio.typefaces), rules_of(studio, filled), plan.laid_out.stock
+    sitting = [one for one in known_stocks(studio) if label_sits(studio, filled, one, wishes, wishes.panels)]
+    would_do, tags = (
+        tuple(one.name for one in stocks if lay_out(plan.texts, one, wishes.panels, rules, setter))
+        for stocks in (sitting, tag_stocks(studio))
+    )
+    on_two = (one for one in known_stocks(studio) if label_sits(studio, filled, one, wishes, 2))
+    fit_on_two = tuple(one.name for one in (*on_two, *tag_stocks(studio)) if lay_out(plan.texts, one, 2, rules, setter))
+    return OverContainer(
+        container=container_name(studio, filled),
+        sheet=stock.name,
+        label=f"{_mm(stock.width)} wide and {_mm(stock.height)} high",
+        labels=wishes.panels + wishes.to_colour,
+        places=", ".join(f"{what} {_mm(length)}" for what, length in container.outside.measured),
+        would_do=would_do,
+        tags=tags,
+        on_two=fit_on_two if wishes.panels == 1 else (),
+    )
+
+
+def _mm(length: Length) -> str:
+    return f"{shortest(length.millimetres, 1)} mm"

@@ -1,0 +1,175 @@
+"""The lye of a batch in plain words: superfat, strength, water, and the assumptions on which the figures rest."""
+
+from collections.abc import Sequence
+
+from builder.compose.lye.lye_range import ends, range_sentence, view_range
+from builder.compose.recipe.wording import NBSP, grams, listed, number, percent, sentence, weighed_together, within
+from builder.compose.teaching.weighing_words import mixing_line
+from builder.compose.views.lye import LyeFact, LyeView
+from builder.model.lye.lye_solution import LyeSolution
+from builder.model.recipe.worked_batch import Column, LyeResult, Purity, Role, WorkedBatch
+
+
+def home_lye(batch: WorkedBatch) -> LyeView | None:
+    """Give what a student at home needs to know of the lye; None where there is none."""
+    column = batch.grams
+    if column.lye is None:
+        return None
+    facts = [_superfat(column.lye), *_parts(column.lye), _concentration(column.lye), *_in_water(column.lye)]
+    facts += [*_before_the_cook(column.lye), *_without_waxes(column.lye), *_cured_bar(batch)]
+    worst = min((one.lye for one in batch.columns if one.lye), key=lambda lye: lye.lowest)
+    return LyeView(tuple(facts), (range_sentence(worst), *_smallest(batch), *_purities(column.lye), RAW_UNTIL_CURED))
+
+
+def staff_lye(batch: WorkedBatch, solutions: Sequence[LyeSolution], key: str) -> LyeView | None:
+    """Give what a teacher needs to know of the lye, the worst case both ways included; None where there is none.
+
+    `solutions` are those that staff make for it. `key` keeps the pictures of one sheet apart.
+    """
+    column = batch.grams
+    lye = column.lye
+    if lye is None:
+        return None
+    worst = " to ".join(ends(lye))
+    facts = [
+        LyeFact("Alkali to weigh", _named(column, Role.ALKALI)),
+        LyeFact("Water beside it", _named(column, Role.LYE_WATER)),
+        _superfat(lye),
+        LyeFact("Superfat, worst case both ways", worst, _off_at_once(lye)),
+        *_worst_case(lye),
+        *_parts(lye),
+        *_before_the_cook(lye),
+        *_without_waxes(lye),
+        _concentration(lye),
+        *_in_water(lye),
+        *_water_beside(lye),
+        LyeFact("Water for each part of lye", number(lye.water_to_lye, 2)),
+        LyeFact("Water, percent of the oils", percent(lye.water_of_oils, 1)),
+        *_cured_bar(batch),
+    ]
+    return LyeView(tuple(facts), (*_purities(lye), *_made_by_staff(solutions)), view_range(lye, key))
+
+
+def _smallest(batch: WorkedBatch) -> tuple[str, ...]:
+    """Say how small a batch such scales can weigh, unless this one, which the studio has accepted, is smaller."""
+    if batch.smallest is None or batch.smallest > batch.grams.total:
+        return ("This is a small batch for such scales: weigh each amount on the finest that holds it.",)
+    return (f"On such scales make no batch of less than about {grams(batch.smallest)}.",)
+
+
+RAW_UNTIL_CURED = "Fresh soap is still caustic, until it has cured, or has cooked and passed its test."
+
+
+def _superfat(lye: LyeResult) -> LyeFact:
+    share = percent(lye.superfat, 1)
+    return LyeFact("Superfat, as weighed", share, f"About {share} of the fat finds no lye. It stays in the soap as fat.")
+
+
+def _concentration(lye: LyeResult) -> LyeFact:
+    share = percent(lye.concentration, 1)
+    return LyeFact("Lye concentration", share, f"Of 100{NBSP}g of lye solution, {number(lye.concentration * 100, 1)}{NBSP}g are lye.")
+
+
+def _off_at_once(lye: LyeResult) -> str:
+    said = "Every figure and every weighing off to one side at once"
+    counts_nothing = lye.without_waxes is not None and lye.lowest == lye.lowest_without_waxes
+    return f"{said}; at the low end the wax counts as taking no lye." if counts_nothing else f"{said}."
+
+
+def _worst_case(lye: LyeResult) -> list[LyeFact]:
+    """Say what pulls the superfat down most: the ranges of figures, named, and the scales."""
+    takers = [f"{within(cause.ingredient)} {percent(cause.takes, 1)}" for cause in lye.causes[:3]]
+    return [LyeFact("Taken from it by", ", ".join([*takers, f"the scales {percent(lye.by_scales, 1)}"]))]
+
+
+def _parts(lye: LyeResult) -> list[LyeFact]:
+    """Say how a mixed lye is divided, both ways."""
+    if len(lye.parts) < 2:
+        return []
+    return [
+        LyeFact(
+            sentence(part.alkali),
+            f"{percent(part.by_equivalents, 1)} of the equivalents, {percent(part.by_weight, 1)} of the weight",
+            "The two differ, since the alkalis do not weigh the same for the same work.",
+        )
+        for part in lye.parts
+    ]
+
+
+def _in_water(lye: LyeResult) -> list[LyeFact]:
+    if lye.in_water == lye.concentration:
+        return []
+    return [LyeFact("Lye concentration in its water", percent(lye.in_water, 1), "Only the water in the liquid dissolves lye.")]
+
+
+def _water_beside(lye: LyeResult) -> list[LyeFact]:
+    if not lye.water_beside:
+        return []
+    return [
+        LyeFact(
+            "Water from elsewhere",
+            grams(lye.water_beside),
+            "In later liquids, milks and solutions of acid. It dissolves no lye.",
+        )
+    ]
+
+
+def _cured_bar(batch: WorkedBatch) -> list[LyeFact]:
+    if batch.soap is None or batch.soap.cured_bar is None:
+        return []
+    weight = f"about {number(batch.soap.cured_bar.grams, 0)}{NBSP}g"
+    return [LyeFact("A bar after the cure", weight, "From bars that the studio weighed. Weigh each bar before it is labelled.")]
+
+
+def _before_the_cook(lye: LyeResult) -> list[LyeFact]:
+    if lye.before_the_cook is None:
+        return []
+    late = listed([within(name) for name in lye.late])
+    return [
+        LyeFact(
+            "Superfat during the cook",
+            percent(lye.before_the_cook, 1),
+            f"Only what is in the pot by then: {late} goes in after the cook, and is not there to be tested before.",
+        )
+    ]
+
+
+def _without_waxes(lye: LyeResult) -> list[LyeFact]:
+    if lye.without_waxes is None:
+        return []
+    return [LyeFact("Superfat if no wax takes lye", percent(lye.without_waxes, 1), "Wax takes lye only when it is boiled for long.")]
+
+
+def _named(column: Column, role: Role) -> str:
+    found = [w for w in column.weighed if w.line.role is role]
+    if not found:
+        return "none"
+    return ", ".join(f"{weighed_together([w], column.unit)} of {within(w.line.name)}" for w in found)
+
+
+def _purities(lye: LyeResult) -> tuple[str, ...]:
+    return tuple(_purity(purity) for purity in lye.purities)
+
+
+def _purity(purity: Purity) -> str:
+    name = sentence(purity.alkali)
+    span = f"{percent(purity.low)} to {percent(purity.high)}" if purity.low != purity.high else percent(purity.low)
+    if not purity.assumed:
+        basis = f"from {purity.source}" if purity.source else "as the recipe states"
+        ends = f" ({span})" if purity.low != purity.high else ""
+        return f"{name}: counted as {percent(purity.typical)} pure{ends}, {basis}. Compare the label of your pack."
+    return (
+        f"{name}: counted as {percent(purity.typical)} pure. This is an assumption from {purity.source} ({span}). "
+        "Compare the label of your pack; if it says something else, the amounts change."
+    )
+
+
+def _made_by_staff(solutions: Sequence[LyeSolution]) -> tuple[str, ...]:
+    return tuple(_of_solution(lye) for lye in solutions)
+
+
+def _of_solution(lye: LyeSolution) -> str:
+    if lye.ready_mixed:
+        return f"{mixing_line(lye)}. It is for all batches, with some to spare for what stays in the bottles."
+    when = "Made ahead" if lye.ahead else "Made by the teacher"
+    return f"{mixing_line(lye)}. {when}: what students meet is this solution, and no dry lye."

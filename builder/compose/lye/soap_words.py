@@ -1,0 +1,31 @@
+"""What a batch of soap becomes, in words: soap of each fat, glycerol, water, what stays fat. The parts add to the batch."""
+
+from builder.compose.recipe.wording import NBSP, number, within
+from builder.compose.views.teacher import Fact
+from builder.model.recipe.quantity import Mass, sum_masses
+from builder.model.recipe.worked_batch import WorkedBatch
+
+
+def soap_facts(batch: WorkedBatch) -> tuple[Fact, ...]:
+    """Give what comes out of the pot, to the gram; nothing where no soap is made."""
+    made = batch.soap
+    if made is None:
+        return ()
+    rows = [(f"Soap of {within(one.ingredient.name)}", one.soap) for one in made.soaps]
+    rows += [
+        ("Fat that stays fat", sum_masses(one.unsaponified for one in made.soaps)),
+        ("Glycerol, set free", made.glycerol),
+        ("Water, before it dries", made.water),
+    ]
+    rows += [(f"What becomes of {within(name)}", mass) for name, mass in made.salts]
+    rows += [("Beside hydroxide in the lye as bought", made.rest_of_alkali)]
+    rows += [(f"{name}, as it went in", mass) for name, mass in made.others]
+    facts = [Fact(name, _grams(mass)) for name, mass in rows if mass]
+    facts.append(Fact("Together, the weight of the batch", _grams(made.total)))
+    if made.cured_bar is not None and batch.recipe.cure is not None:
+        facts.append(Fact(f"One bar of {_grams(made.bar)} after {batch.recipe.cure.time}", f"about {_grams(made.cured_bar)}"))
+    return tuple(facts)
+
+
+def _grams(mass: Mass) -> str:
+    return f"{number(mass.grams, 1)}{NBSP}g"

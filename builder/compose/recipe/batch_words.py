@@ -1,0 +1,132 @@
+"""The batches of a product for the teacher's sheet: weighings, portions, lye, what is needed in all, and the sums behind them."""
+
+from builder.compose.dose.choice_totals import view_totals
+from builder.compose.dose.dose_words import view_choices
+from builder.compose.edition import Edition
+from builder.compose.formula.heat_words import heat_lines
+from builder.compose.formula.ph_words import ph_words
+from builder.compose.label.batch_codes import code_words
+from builder.compose.label.label_counts import label_counts
+from builder.compose.label.label_questions import labels_are_held, no_labels
+from builder.compose.lye.lye_words import staff_lye
+from builder.compose.lye.soap_words import soap_facts
+from builder.compose.recipe.ingredient_tables import staff_table
+from builder.compose.recipe.portion_words import container_name, containers_of, left_over
+from builder.compose.recipe.sums import view_sums
+from builder.compose.recipe.wording import counted, grams, grams_and_ounces, listed, within
+from builder.compose.views.ingredient_table import IngredientRow
+from builder.compose.views.teacher import BatchView, Fact, ProductBatches, SumsView
+from builder.model.lye.lye_solution import LyeSolution
+from builder.model.recipe.worked_batch import PeopleSize, WorkedBatch
+from builder.model.studio import Studio
+from builder.model.teaching.class_plan import ClassPlan, MadeProduct, PlannedBatch
+
+PURPOSES = {
+    "class": "One batch for the class",
+    "group": "One batch for each group",
+    "student": "One batch for each student",
+    "teacher": "The teacher's batch, for spare containers and to show",
+}
+
+
+def view_batches(edition: Edition, plan: ClassPlan, made: MadeProduct) -> ProductBatches:
+    """Give the batches of one product."""
+    studio, sheet = edition.studio, made.batch
+    return ProductBatches(
+        name=sheet.recipe.name,
+        containers=f"{listed([_in_all(studio, one, count) for one, count in made.fillings])} in all",
+        left_over=_left_over(studio, plan, made),
+        batches=tuple(_batch(studio, plan, planned) for planned in made.batches),
+        needed=_needed(made),
+        choices=view_choices(studio, made.filled),
+        totals=view_totals(studio, made, has_roster=bool(plan.guests)),
+        codes=code_words(studio, plan, made, labelled=not labels_are_held(edition, plan, made)),
+        labels=no_labels(edition, plan, made) or label_counts(studio, made),
+    )
+
+
+def _left_over(studio: Studio, plan: ClassPlan, made: MadeProduct) -> str:
+    many = left_over(studio, plan, made)
+    people = counted(plan.last_group, "person", "people")
+    return (
+        f"Group {plan.groups} has {people} and makes the batch of a whole group: {many} more than it takes, without a label."
+        if many
+        else ""
+    )
+
+
+def _in_all(studio: Studio, batch: WorkedBatch, count: int) -> str:
+    name = container_name(studio, batch)
+    return f"{containers_of(count, name)} ({name})"
+
+
+def _needed(made: MadeProduct) -> tuple[IngredientRow, ...]:
+    """Give what all batches need together; where one batch is made once, its own table says it."""
+    if sum(planned.copies for planned in made.batches) == 1:
+        return ()
+    return tuple(IngredientRow(needed.ingredient, (grams(needed.mass),)) for needed in made.needed)
+
+
+def batch_title(planned: PlannedBatch) -> str:
+    """Say whose batch it is and how often it is made."""
+    title = PURPOSES.get(planned.purpose, planned.purpose)
+    return title if planned.copies == 1 else f"{title}, made {counted(planned.copies, 'time', 'times')}"
+
+
+def sums_of(made: MadeProduct) -> tuple[SumsView, ...]:
+    """Give the sums of each batch of a product."""
+    return tuple(view_sums(f"{planned.sheet.recipe.name}: {batch_title(planned)}", planned.sheet) for planned in made.batches)
+
+
+def _batch(studio: Studio, plan: ClassPlan, planned: PlannedBatch) -> BatchView:
+    sheet = planned.sheet
+    return BatchView(
+        batch_title(planned),
+        staff_table(sheet),
+        tuple(_portions(studio, planned)),
+        staff_lye(sheet, _solutions(plan, planned), f"{sheet.recipe.key}-{planned.purpose}"),
+        soap_facts(sheet),
+        heat_lines(sheet),
+    )
+
+
+def _solutions(plan: ClassPlan, planned: PlannedBatch) -> tuple[LyeSolution, ...]:
+    """Give the lye solutions that go into the pots of a planned batch; one for several of them stands with the first."""
+    solutions = plan.weighing.solutions_of(planned.sheet.recipe.name)
+    return tuple(lye for lye in solutions if lye.bottles and lye.bottles[0].purpose == planned.purpose)
+
+
+def _portions(studio: Studio, planned: PlannedBatch) -> list[Fact]:
+    sheet = planned.sheet
+    facts = [fact for one in (sheet, *planned.also) for fact in _filling(studio, one)]
+    if isinstance(sheet.size, PeopleSize):
+        facts += [Fact("To show", grams(sheet.size.demo))] if sheet.size.demo else []
+        facts += [Fact("Stays in the pot", grams(sheet.size.left_in_the_pot))] if sheet.size.left_in_the_pot else []
+    facts += [Fact("Smallest sensible batch on these scales", f"about {grams(sheet.smallest)}")] if sheet.smallest else []
+    if sheet.portions.all_from is not None and sheet.portions.wanted:
+        least = grams(sheet.portions.all_from)
+        facts.append(Fact("Weigh the finished batch", f"{grams(sheet.grams.total)} went in; all containers are filled from {least}"))
+    facts.append(Fact("Left over", grams(sheet.portions.left)))
+    facts += _unlimited(sheet)
+    said = ph_words(sheet)
+    return [*facts, Fact("pH", said)] if said else facts
+
+
+def _unlimited(batch: WorkedBatch) -> list[Fact]:
+    """Name the scents for which nobody has published a limit for this use, instead of passing over them."""
+    if not batch.unlimited:
+        return []
+    names = listed([within(card.name) for card in batch.unlimited])
+    words = f"{names}. Only what holds for all scent together was compared; the supplier's certificate decides"
+    return [Fact("No published limit for this use", words)]
+
+
+def _filling(studio: Studio, batch: WorkedBatch) -> list[Fact]:
+    """Give what the scale reads for one kind of container, and how many there are of it."""
+    portions, name = batch.portions, container_name(studio, batch)
+    facts = []
+    if portions.poured != portions.fill:
+        facts.append(Fact("Pour, reading on a tared cup", f"{grams_and_ounces(portions.poured)} for each {name}"))
+    facts.append(Fact("Fill, reading on a tared container", f"{grams_and_ounces(portions.fill)} in each {name}"))
+    facts.append(Fact("Containers filled", containers_of(portions.yields, name)))
+    return facts

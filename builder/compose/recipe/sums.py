@@ -1,0 +1,44 @@
+"""The sums behind a batch, line by line, so that a person can redo them with a pocket calculator. Sources stand below, numbered.
+
+What a table of weighings shows already (shares, amounts as stated, rounding) is left to the JSON document, which holds every working.
+"""
+
+from builder.compose.recipe.wording import figure, rule_words, sentence
+from builder.compose.views.teacher import SumsView, WorkingRow
+from builder.model.recipe.worked_batch import Given, WorkedBatch
+
+IN_THE_TABLE = (
+    "share of total",
+    "rest of total",
+    "share of oils",
+    "parts",
+    "weights",
+    "rounded to the scale",
+    "fat equivalents",
+    "acid equivalents",
+    "superfat lowest",
+    "superfat highest",
+)
+
+
+def view_sums(title: str, batch: WorkedBatch) -> SumsView:
+    """Give the sums of one batch, in the order in which they were made."""
+    notes: dict[str, int] = {}
+    rows = tuple(
+        WorkingRow(
+            sentence(working.of),
+            sentence(rule_words(working.rule)),
+            "; ".join(_given(entry, notes) for entry in working.given),
+            figure(working.result, working.unit),
+        )
+        for working in batch.workings
+        if working.rule not in IN_THE_TABLE
+    )
+    return SumsView(title, rows, tuple(f"[{number}] {source}" for source, number in notes.items()))
+
+
+def _given(entry: Given, notes: dict[str, int]) -> str:
+    text = f"{entry.name} {figure(entry.value, entry.unit)}"
+    if not entry.source:
+        return text
+    return f"{text} [{notes.setdefault(entry.source, len(notes) + 1)}]"

@@ -1,0 +1,91 @@
+"""A batch as a table for the terminal: what to weigh, on which scale, and what it comes to. All text is ready to print.
+
+Ounces stand beside the grams: as weighed on the studio's own scales that read in ounces, or, where it has none, the same weight in ounces.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from builder.compose.dose.dose_words import view_choice
+from builder.compose.recipe.wording import counted, finely_in_ounces, grams, listed, number, percent, reading, weighed
+from builder.model.recipe.worked_batch import WorkedBatch
+
+
+@dataclass(frozen=True)
+class WeighTable:
+    """A title, rows in the order of HEADINGS, a total row, and lines of notes beneath."""
+
+    title: str
+    rows: tuple[tuple[str, ...], ...]
+    total: tuple[str, ...]
+    notes: tuple[str, ...]
+
+
+HEADINGS = ("phase", "ingredient", "share", "exact", "weigh", "scale", "in ounces")
+
+
+def batch_table(batch: WorkedBatch, purpose: str, more: Sequence[str] = (), also: Sequence[WorkedBatch] = ()) -> WeighTable:
+    """Lay out the columns of one batch; `more` are lines to print beneath, `also` the batch for its other containers."""
+    column = batch.grams
+    rows = []
+    phase = ""
+    for w, in_ounces in zip(column.weighed, _in_ounces(batch), strict=True):
+        line = w.line
+        exact = f"{number(line.exact.grams, 4)} g"
+        row = (
+            "" if line.phase == phase else line.phase,
+            line.name,
+            percent(line.share, 3),
+            exact,
+            weighed(w, column.unit),
+            reading(w.scale),
+            in_ounces,
+        )
+        rows.append(row)
+        phase = line.phase
+    title = f"{batch.recipe.name}, {purpose}" if purpose else batch.recipe.name
+    total = ("", "batch", "100%", "", grams(column.total), "", finely_in_ounces(batch.columns[-1].total))
+    return WeighTable(title, tuple(rows), total, (*_fills([batch, *also]), *_notes(batch), *_doses([batch, *also]), *more))
+
+
+def _in_ounces(batch: WorkedBatch) -> list[str]:
+    weighings = batch.columns[1:]
+    if weighings:
+        return [f"{weighed(w, weighings[0].unit)}, {reading(w.scale)}" for w in weighings[0].weighed]
+    return [finely_in_ounces(w.mass) for w in batch.grams.weighed]
+
+
+def _fills(sheets: Sequence[WorkedBatch]) -> list[str]:
+    each = [
+        f"{counted(one.portions.yields, 'container', 'containers')} ({one.recipe.fill.container}) of {grams(one.portions.fill)}"
+        for one in sheets
+    ]
+    return [f"Fills {listed(each)}; {grams(sheets[-1].portions.left)} left over."]
+
+
+def _notes(batch: WorkedBatch) -> list[str]:
+    found = []
+    lye = batch.grams.lye
+    if lye:
+        for column in batch.columns:
+            if column.lye:
+                scales = f" in {column.unit}" if len(batch.columns) > 1 else ""
+                found.append(
+                    f"Superfat as weighed{scales} {percent(column.lye.superfat)}; with every figure and weighing at its worst "
+                    f"{percent(column.lye.lowest)} to {percent(column.lye.highest)}."
+                )
+        found.append(
+            f"Lye concentration {percent(lye.concentration)} by weight as weighed; water to lye {number(lye.water_to_lye, 2)} to 1;"
+            f" water {percent(lye.water_of_oils)} of the oils."
+        )
+        for purity in lye.purities:
+            basis = f"{'assumed, ' if purity.assumed else ''}from {purity.source}" if purity.source else "as the recipe states"
+            ends = f", {percent(purity.low)} to {percent(purity.high)}" if purity.low != purity.high else ""
+            found.append(f"{purity.alkali}: {percent(purity.typical)} hydroxide by weight{ends} ({basis}).")
+    return found
+
+
+def _doses(sheets: Sequence[WorkedBatch]) -> list[str]:
+    of = [f" in the {one.recipe.fill.container}" if len(sheets) > 1 else "" for one in sheets]
+    views = ((view_choice(dose), where) for one, where in zip(sheets, of, strict=True) for dose in one.doses)
+    return [f"{view.what}{where}: {view.options}: {view.at_most}." for view, where in views]

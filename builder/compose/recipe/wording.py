@@ -1,0 +1,206 @@
+"""Numbers and amounts as people read them: a space that does not break before each unit, no space before a percent sign.
+
+Amounts that were weighed show the digits of the scale that weighs them, so that a reader can compare paper and display. Four digits
+stand without grouping, as on a scale; longer numbers are grouped by a space. Rules: SI Brochure (number, space, symbol), CLDR English
+(percent), 16 CFR 500.19 (an ounce converted from grams is cut, never rounded up).
+"""
+
+import re
+from collections.abc import Iterable, Sequence
+from fractions import Fraction
+from math import ceil, floor
+
+from builder.model.recipe.quantity import Duration, Mass, Temperature, Volume, sum_masses
+from builder.model.recipe.worked_batch import Weighed
+from builder.model.studio import Scale
+from builder.units import fahrenheit, grams_in, millilitres_in
+from builder.words.within import within as within
+
+NBSP = "\u00a0"
+UNIT_AFTER_NUMBER = re.compile(r"(?<=\d) (?=(?:g|kg|oz|lb|mL|ml|L|cm|mm|min|h|°C|°F)\b)")
+MINUS = "\u2212"
+
+RULES = {
+    "share of total": "the ingredient's part divided by all the parts",
+    "rest of total": "100% less what the other ingredients take",
+    "share of oils": "percent of the weight of the oils, as the recipe states it",
+    "parts": "parts by weight, as the recipe states them",
+    "weights": "the weight that the recipe states",
+    "volume through density": "volume multiplied by density",
+    "drops through drop mass": "drops multiplied by the measured mass of one drop",
+    "fat equivalents": "weight multiplied by saponification value, divided by 1000 and by the molar mass of potassium hydroxide",
+    "acid equivalents": "weight multiplied by assay and by the protons that take lye, divided by molar mass",
+    "fat equivalents as weighed": "weight multiplied by saponification value, divided by 1000 and by the molar mass of potassium hydroxide",
+    "acid equivalents as weighed": "weight multiplied by assay and by the protons that take lye, divided by molar mass",
+    "alkali equivalents as weighed": "weight multiplied by the share that is hydroxide, divided by molar mass",
+    "alkali equivalents needed": "equivalents of fat less the superfat, plus equivalents of acid",
+    "alkali weight": "equivalents multiplied by molar mass, divided by purity",
+    "water by concentration": "lye multiplied by (1 less the concentration), divided by the concentration",
+    "water by ratio": "lye multiplied by the parts of water for each part of lye",
+    "water by percent of oils": "weight of the oils multiplied by the percent",
+    "weight with the oils": "the weight that the recipe states, multiplied by the oils and divided by those of the recipe as written",
+    "water in ready-mixed lye": "hydroxide divided by the strength of the solution, less the solid that it replaces",
+    "batch for containers": "containers multiplied by the weight of one",
+    "batch for people": "containers multiplied by the weight of one, plus what is shown and what stays in the pot",
+    "batch for mould": "volume of the mould multiplied by the measured density",
+    "batch for total": "the weight that was asked for",
+    "batch for oils": "the oils that were asked for, divided by the share of oils in the batch",
+    "raised for rounding": "the batch is a little larger, so that the rounded amounts still fill every container",
+    "rounded to the scale": "the nearest whole division of the scale; lye always down",
+    "superfat as weighed": "1 less (equivalents of alkali less acid) divided by equivalents of fat, from the amounts as weighed",
+    "superfat lowest": "the same, with every figure and every weighing off towards too much lye",
+    "superfat highest": "the same, with every figure and every weighing off towards too little lye",
+    "required HLB of a mixture": "each oil's share of the oil phase multiplied by the HLB that it requires, added up (oil in water)",
+    "HLB of a mixture": "each emulsifier's share of the emulsifiers multiplied by its HLB, added up",
+    "drop estimated": "density divided by the fewest drops that a pharmacopoeial dropper makes of a millilitre of water",
+    "most under a limit": "the room is the limit less what the batch holds, of the fill; less what other choices take, by what 1 g takes",
+    "portions": "what is to be filled divided by the weight of one portion, whole portions only",
+}
+
+
+def rule_words(rule: str) -> str:
+    """Give the words for the rule of a working; a rule without words prints its key."""
+    return RULES.get(rule, rule)
+
+
+def number(value: Fraction, places: int) -> str:
+    """Write a number with exactly so many decimals, a half rounded away from zero."""
+    scaled = floor(abs(value) * 10**places + Fraction(1, 2))
+    whole, rest = divmod(scaled, 10**places)
+    digits = f"{whole:,}".replace(",", NBSP) if whole >= 10_000 else str(whole)
+    sign = MINUS if value < 0 and scaled else ""
+    return f"{sign}{digits}.{rest:0{places}d}" if places else f"{sign}{digits}"
+
+
+def shortest(value: Fraction, places: int) -> str:
+    """Write a number with at most so many decimals, zeros at the end left out."""
+    text = number(value, places)
+    return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+def decimals_of(division: Fraction) -> int:
+    """Give how many decimals a scale with this division shows; three at most."""
+    return next((places for places in range(3) if (division * 10**places).denominator == 1), 3)
+
+
+def in_unit(mass: Mass, unit: str) -> Fraction:
+    """Give a mass as a number of a unit."""
+    return mass.grams / grams_in(unit)
+
+
+def fluid_ounces(millilitres: Fraction) -> Fraction:
+    """Give a volume in US fluid ounces."""
+    return millilitres / millilitres_in("fl oz")
+
+
+def amount(mass: Mass, scales: Iterable[Scale], unit: str) -> str:
+    """Write a mass with the digits of the finest of the scales that weighed it."""
+    places = max((decimals_of(in_unit(scale.division, unit)) for scale in scales), default=0)
+    return f"{number(in_unit(mass, unit), places)}{NBSP}{unit}"
+
+
+def weighed(weighing: Weighed, unit: str) -> str:
+    """Write one weighing as the display of its scale shows it."""
+    return amount(weighing.mass, (weighing.scale,), unit)
+
+
+def weighed_together(weighings: Sequence[Weighed], unit: str) -> str:
+    """Write what several weighings make together."""
+    return amount(sum_masses(w.mass for w in weighings), {w.scale for w in weighings}, unit)
+
+
+def grams(mass: Mass) -> str:
+    """Write a mass that no scale of the batch has rounded: a fill, a limit, what is left over."""
+    return f"{shortest(mass.grams, 3)}{NBSP}g"
+
+
+def ounces(mass: Mass) -> str:
+    """Write a mass in ounces, cut to two decimals and never rounded up."""
+    return f"{shortest(Fraction(floor(in_unit(mass, 'oz') * 100), 100), 2)}{NBSP}oz"
+
+
+def finely_in_ounces(mass: Mass) -> str:
+    """Write what was weighed in grams in ounces too, to compare: with as many decimals as the finest scale shows, cut."""
+    return f"{number(Fraction(floor(in_unit(mass, 'oz') * 1000), 1000), 3)}{NBSP}oz"
+
+
+def grams_and_ounces(mass: Mass) -> str:
+    """Write a mass both ways: `113 g (3.98 oz)`."""
+    return f"{grams(mass)} ({ounces(mass)})"
+
+
+def volume_at_most(volume: Volume) -> str:
+    """Write a volume that something has to hold, rounded up both ways: `750 mL (26 fl oz)`, `1.45 L (50 fl oz)`."""
+    fifties = ceil(volume.millilitres / 50) * 50
+    metric = f"{fifties}{NBSP}mL" if fifties < 1000 else f"{shortest(Fraction(fifties, 1000), 2)}{NBSP}L"
+    return f"{metric} ({ceil(fluid_ounces(volume.millilitres))}{NBSP}fl{NBSP}oz)"
+
+
+def percent(share: Fraction, places: int = 2) -> str:
+    """Write a share with at most so many decimals: `0.5%`."""
+    return f"{shortest(share * 100, places)}%"
+
+
+def temperature(degrees: Temperature) -> str:
+    """Write a temperature both ways: `70 °C (158 °F)`."""
+    return f"{shortest(degrees.celsius, 1)}{NBSP}°C ({number(fahrenheit(degrees.celsius), 0)}{NBSP}°F)"
+
+
+def reading(scale: Scale) -> str:
+    """Say how fine a scale reads: `reads to 0.1 g`."""
+    return f"reads to {shortest(in_unit(scale.division, scale.unit), 3)}{NBSP}{scale.unit}"
+
+
+def capacity(scale: Scale) -> str:
+    """Say how much a scale holds: `holds 5000 g`."""
+    return f"holds {shortest(in_unit(scale.up_to, scale.unit), 2)}{NBSP}{scale.unit}"
+
+
+def short_duration(minutes: int) -> str:
+    """Write a length of time in units: `1 h 30 min`."""
+    hours, rest = divmod(minutes, 60)
+    parts = [f"{hours}{NBSP}h"] * bool(hours) + [f"{rest}{NBSP}min"] * bool(rest or not hours)
+    return NBSP.join(parts)
+
+
+def duration(minutes: int) -> str:
+    """Write a length of time in words: `1 hour 30 minutes`."""
+    hours, rest = divmod(minutes, 60)
+    parts = [counted(hours, "hour", "hours")] * bool(hours) + [counted(rest, "minute", "minutes")] * bool(rest or not hours)
+    return " ".join(parts)
+
+
+def whole_minutes(length: Duration) -> int:
+    """Give a duration in whole minutes."""
+    return floor(length.minutes)
+
+
+def counted(count: int, one: str, many: str) -> str:
+    """Write a number with its noun: `1 bottle`, `4 bottles`."""
+    return f"{count}{NBSP}{one if count == 1 else many}"
+
+
+def listed(words: Sequence[str], last: str = "and") -> str:
+    """Join words as in a sentence: `a, b and c`."""
+    if len(words) < 2:
+        return "".join(words)
+    return f"{', '.join(words[:-1])} {last} {words[-1]}"
+
+
+def sentence(text: str) -> str:
+    """Begin a text with a capital letter, the rest as it is."""
+    return text[:1].upper() + text[1:]
+
+
+def keep_together(html: str) -> str:
+    """Keep each number of a written text with the unit that follows it on one line."""
+    return UNIT_AFTER_NUMBER.sub(NBSP, html)
+
+
+def figure(value: Fraction, unit: str) -> str:
+    """Write a number of the sums, four decimals at most; a share is written as a percentage."""
+    if unit == "of 1":
+        return percent(value, 3)
+    if unit == "of oils":
+        return f"{percent(value, 3)} of the oils"
+    return f"{shortest(value, 4)}{NBSP}{unit}" if unit else shortest(value, 4)

@@ -1,0 +1,1 @@
+"""Allergies in words, for the staff alone."""

@@ -1,0 +1,26 @@
+"""The allergen families of some batches, from the cards of what goes in and of what students may choose, and what they leave open."""
+
+from collections.abc import Iterable
+
+from builder.compose.recipe.wording import listed, sentence, within
+from builder.model.recipe.ingredient import CountsAs, Ingredient
+from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.studio import Studio
+
+
+def allergens_of(studio: Studio, batches: Iterable[WorkedBatch]) -> str:
+    """Give the families in words, each once; empty where there are none."""
+    return sentence(listed(sorted({allergen for card in _cards(studio, batches) for allergen in card.allergens})))
+
+
+def allergens_open_in(studio: Studio, batches: Iterable[WorkedBatch]) -> str:
+    """Name the bases, fragrances and flavours, of whose parts only the supplier knows all; empty where there are none."""
+    kinds = ("fragrance", "flavour")
+    return listed(sorted({within(card.name) for card in _cards(studio, batches) if card.counts_as is CountsAs.BASE or card.kind in kinds}))
+
+
+def _cards(studio: Studio, batches: Iterable[WorkedBatch]) -> list[Ingredient]:
+    sheets = list(batches)
+    cards = [line.ingredient for sheet in sheets for line in sheet.lines]
+    options = (option for sheet in sheets for dose in sheet.doses for option in dose.offered if option is not None)
+    return [*cards, *(card for card in map(studio.ingredient, options) if card is not None)]

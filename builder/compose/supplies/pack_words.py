@@ -1,0 +1,31 @@
+"""Packs, and what they hold or what is needed of them, in words."""
+
+from fractions import Fraction
+
+from builder.compose.recipe.wording import NBSP, listed, number, shortest
+from builder.model.recipe.quantity import Mass
+from builder.model.supplies.cost import Bought, Purchase
+from builder.model.supplies.supply import SupplyKind
+
+
+def packs_in_words(bought: Purchase) -> str:
+    """Name the packs to buy: `1 × 10 lb and 2 × 2 lb`, `3 × pack of 24`; single pieces by their number."""
+    return listed([_pack(pack) for pack in bought.packs])
+
+
+def quantity(kind: SupplyKind, amount: Fraction) -> str:
+    """Write grams of an ingredient, pieces of anything else."""
+    return rough(Mass(amount)) if kind is SupplyKind.INGREDIENT else shortest(amount, 2)
+
+
+def rough(mass: Mass) -> str:
+    """Write grams as they matter for buying: whole ones from a hundred on."""
+    places = 0 if mass.grams >= 100 else 1 if mass.grams >= 1 else 2
+    return f"{number(mass.grams, 0) if not places else shortest(mass.grams, places)}{NBSP}g"
+
+
+def _pack(pack: Bought) -> str:
+    supply = pack.supply
+    if supply.size == 1:
+        return str(pack.number)
+    return f"{pack.number}{NBSP}×{NBSP}{supply.written if supply.kind is SupplyKind.INGREDIENT else f'pack of {supply.size}'}"

@@ -1,0 +1,144 @@
+"""What to buy for several dates, in words. Only the studio's own documents and the terminal show any of this."""
+
+from collections.abc import Iterator, Sequence
+from datetime import date
+from fractions import Fraction
+
+from builder.compose.dates.dates import clock, locale_of, money, plain_date, short_date
+from builder.compose.recipe.wording import NBSP, counted, listed, sentence, within
+from builder.compose.supplies.pack_words import packs_in_words, quantity
+from builder.compose.views.shopping import ShopDate, ShopGroup, ShopList, ShopRow
+from builder.model.studio import Studio
+from builder.model.supplies.shopping import Occasion, Shopping, Wanted, price_of
+from builder.model.supplies.supply import SupplyKind
+
+# The groups of ingredients by the kinds of their cards, in the order of the list.
+GROUPS = {
+    "Oils, butters and fatty acids": ("oil", "butter", "fatty acid"),
+    "Waxes and emulsifiers": ("wax", "emulsifier"),
+    "Alkali": ("alkali",),
+    "Bases": ("lotion base", "soap base"),
+    "Water and other liquids": ("water", "liquid", "milk", "humectant"),
+    "Salts, sugars and starches": ("salt", "sugar", "starch"),
+    "Herbs, grains and clays": ("herb", "grain", "exfoliant", "clay"),
+    "Thickeners, surfactants and acids": ("thickener", "surfactant", "acid"),
+    "Preservatives and antioxidants": ("preservative", "antioxidant"),
+    "Scents and flavours": ("essential oil", "fragrance", "flavour"),
+    "Colours": ("colourant",),
+    "Other ingredients": ("other",),
+}
+THINGS = {SupplyKind.CONTAINER: "Containers", SupplyKind.ITEM: "Used up in class"}
+STOCK_FIRST = "What is in stock is taken off first. The packs are the cheapest that cover what is then short, for all these dates together."
+CHOICES = "Of what may be chosen the list counts what is expected: the choices on the rosters, and an even share of those still open."
+SEARCH_ENDED = "There are too many ways to combine the packs to try them all: cheaper ones may exist."
+
+
+def shop_list(studio: Studio, shopping: Shopping) -> ShopList:
+    """Give the whole list in words."""
+    words = _Words(studio, shopping)
+    return ShopList(
+        scope=words.scope(),
+        dates=tuple(words.occasion(one) for one in shopping.occasions),
+        groups=tuple(words.groups()),
+        total=words.price(shopping.wanted),
+        notes=tuple(words.notes()),
+    )
+
+
+class _Words:
+    """Writes the dates and the money of one list in the studio's language and currency."""
+
+    def __init__(self, studio: Studio, shopping: Shopping) -> None:
+        self._profile, self._shopping = studio.profile, shopping
+        self._locale = locale_of(studio.profile.region)
+        self._with_year = len({one.on.year for one in shopping.occasions}) > 1
+
+    def scope(self) -> str:
+        dates = self._shopping.occasions
+        if not dates:
+            return "There is no date to shop for."
+        days = list(dict.fromkeys(plain_date(one.on.date(), self._locale) for one in (dates[0], dates[-1])))
+        worked_out = plain_date(self._shopping.today, self._locale)
+        return f"For {counted(len(dates), 'date', 'dates')}, {' to '.join(days)}. Worked out on {worked_out}."
+
+    def occasion(self, one: Occasion) -> ShopDate:
+        day = f"{plain_date(one.on.date(), self._locale)}, {clock(one.on, self._locale)}"
+        return ShopDate(day, one.title, counted(one.students, "student", "students"))
+
+    def groups(self) -> Iterator[ShopGroup]:
+        for title, wanted in grouped(self._shopping.wanted):
+            yield ShopGroup(title, tuple(self._row(one) for one in wanted), self.price(wanted))
+
+    def price(self, wanted: Sequence[Wanted]) -> str:
+        least = "at least " if any(one.unpriced for one in wanted) else ""
+        return f"{least}{self._money(price_of(wanted))}"
+
+    def notes(self) -> Iterator[str]:
+        shopping = self._shopping
+        if shopping.occasions:
+            yield STOCK_FIRST
+            yield CHOICES
+        if any(one.purchase and not one.purchase.proven for one in shopping.wanted):
+            yield SEARCH_ENDED
+        unpriced = [within(one.name) for one in shopping.wanted if one.unpriced]
+        if unpriced:
+            yield f"No price known: {listed(unpriced)}. Buy what is short; the sums are the least that it can be."
+        yield from self._old_counts()
+        if shopping.held_since:
+            held = listed([f"{one.title} ({self._day(one.on.date())})" for one in shopping.held_since])
+            yield f"Held since the oldest of the counts: {held}. What was used there is still counted as in stock: count again."
+        if shopping.nobody_yet:
+            empty = listed([f"{one.title} ({self._day(one.on.date())})" for one in shopping.nobody_yet])
+            yield f"Nobody has enrolled yet, so nothing is counted, for {empty}."
+        if shopping.held_back:
+            yield f"Not counted, since a stop holds them back: {listed(shopping.held_back)}."
+
+    def _old_counts(self) -> Iterator[str]:
+        shopping = self._shopping
+        counted_on = [(one.name, one.counted) for one in shopping.wanted if one.counted]
+        old = [(name, day) for name, day in counted_on if (shopping.today - day).days > shopping.old_after]
+        if old:
+            names = listed([f"{within(name)} ({plain_date(day, self._locale)})" for name, day in old])
+            yield f"Counted more than {counted(shopping.old_after, 'day', 'days')} ago: {names}. Count again before you rely on it."
+
+    def _row(self, one: Wanted) -> ShopRow:
+        packs = packs_in_words(one.purchase) if one.purchase else self._short_of(one) if one.short else "nothing"
+        return ShopRow(
+            name=sentence(one.name),
+            needed=quantity(one.kind, one.needed),
+            days="; ".join(f"{self._day(day)}:{NBSP}{quantity(one.kind, amount)}" for day, amount in one.on_days),
+            stock=quantity(one.kind, one.have) if one.counted else "",
+            packs=packs,
+            price=self._money(one.purchase.price) if one.purchase else "no price known" if one.short else "",
+            left=quantity(one.kind, one.left) if one.left is not None else "",
+            buys=bool(one.short),
+            note=self._keeps(one),
+        )
+
+    def _short_of(self, one: Wanted) -> str:
+        return f"{quantity(one.kind, one.short)} short"
+
+    def _keeps(self, one: Wanted) -> str:
+        if not one.too_late:
+            return ""
+        days = listed([self._day(day) for day in one.too_late])
+        return f"Bought for {self._day(one.on_days[0][0])} it does not keep that long: buy what is for {days} later."
+
+    def _day(self, day: date) -> str:
+        return short_date(day, self._locale, with_year=self._with_year or day.year != self._shopping.today.year)
+
+    def _money(self, value: Fraction) -> str:
+        return money(value, self._profile.currency, self._locale)
+
+
+def grouped(wanted: Sequence[Wanted]) -> Iterator[tuple[str, list[Wanted]]]:
+    """Give what is wanted by kind, in the order of the groups, each in the order of the names; groups of nothing are left out."""
+    in_order = sorted(wanted, key=lambda one: one.name.casefold())
+    for title, kinds in GROUPS.items():
+        found = [one for one in in_order if one.card_kind in kinds]
+        if found:
+            yield title, found
+    for kind, title in THINGS.items():
+        found = [one for one in in_order if one.kind is kind]
+        if found:
+            yield title, found

@@ -1,0 +1,1 @@
+"""The lesson and the day in words: parts, steps, watching, weighing, preparing."""

@@ -1,0 +1,82 @@
+"""Facts of a class that the catalogue, its page and its sheets say in the same words."""
+
+from datetime import datetime
+
+from builder.compose import addresses
+from builder.compose.addresses import Address
+from builder.compose.dates import dates
+from builder.compose.edition import Edition
+from builder.compose.recipe.wording import NBSP, counted, duration, listed, sentence, whole_minutes
+from builder.compose.views.catalogue import DateView, PictureView
+from builder.model.dates.studio_class import ClassDate, StudioClass
+
+
+def coming_dates(edition: Edition, studio_class: StudioClass) -> tuple[ClassDate, ...]:
+    """Give the dates from today on, in order."""
+    return tuple(sorted((date for date in studio_class.dates if date.on.date() >= edition.today), key=lambda date: date.on))
+
+
+def view_date(edition: Edition, studio_class: StudioClass, date: ClassDate) -> DateView:
+    """Give one date with its free seats, and what has become of it."""
+    day, time = dates.long_date(date.on.date(), edition.locale), dates.clock(date.on, edition.locale)
+    if date.cancelled is not None:
+        return DateView(_machine(date.on), day, time, "cancelled", "cancelled", sentence(date.cancelled))
+    free = studio_class.seats - date.enrolled
+    seats = f"{counted(free, 'seat', 'seats')} left" if free > 0 else "full"
+    waiting = f", {date.waiting}{NBSP}on the waiting list" if date.waiting else ""
+    return DateView(_machine(date.on), day, time, seats + waiting, "free" if free > 0 else "full", _moved(edition, date))
+
+
+def _machine(moment: datetime) -> str:
+    return moment.isoformat(timespec="minutes")
+
+
+def _moved(edition: Edition, date: ClassDate) -> str:
+    """Say from when a date was moved; of several moves the last, which is what people still have in mind."""
+    if not date.moved_from:
+        return ""
+    before = date.moved_from[-1]
+    hour = dates.clock(before, edition.locale)
+    if before.date() == date.on.date():
+        return f"Moved from {hour}"
+    return f"Moved from {dates.long_date(before.date(), edition.locale)}, {hour}"
+
+
+def view_dates(edition: Edition, studio_class: StudioClass) -> tuple[DateView, ...]:
+    """Give the coming dates of a class."""
+    return tuple(view_date(edition, studio_class, date) for date in coming_dates(edition, studio_class))
+
+
+def picture_of(studio_class: StudioClass, here: Address) -> PictureView | None:
+    """Give the picture of a class, as seen from a document; None where it has none."""
+    if studio_class.picture is None:
+        return None
+    file = picture_file(studio_class)
+    return PictureView(here.link_to(addresses.picture(here.folder, file)), studio_class.picture.alt)
+
+
+def picture_file(studio_class: StudioClass) -> str:
+    """Give the path in the studio folder of the picture of a class."""
+    assert studio_class.picture is not None
+    return f"{addresses.class_folder(studio_class.key)}/{studio_class.picture.file}"
+
+
+def youngest(studio_class: StudioClass) -> str:
+    """Say from what age a class may be taken."""
+    return f"from {counted(studio_class.youngest, 'year', 'years')}"
+
+
+def length(studio_class: StudioClass) -> str:
+    """Say how long a class is."""
+    return duration(whole_minutes(studio_class.length))
+
+
+def price(edition: Edition, studio_class: StudioClass) -> str:
+    """Say what a class costs."""
+    return dates.price(studio_class.price, edition.studio.profile.currency, edition.locale)
+
+
+def staff(teachers: int, assistants: int) -> str:
+    """Say who is in the room for the students."""
+    people = [(teachers, "teacher", "teachers"), (assistants, "assistant", "assistants")]
+    return listed([counted(count, one, many) for count, one, many in people if count])

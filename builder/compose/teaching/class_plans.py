@@ -1,0 +1,22 @@
+"""What the sheets of one date share: the batch that a part of the lesson speaks of, and when the class is."""
+
+from builder.compose.dates.dates import clock, long_date
+from builder.compose.edition import Edition
+from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.teaching.class_plan import ClassPlan
+from builder.model.teaching.lesson import Part
+
+
+def part_sheet(plan: ClassPlan, part: Part) -> WorkedBatch:
+    """Give the batch that a part is about: that of the recipe it names, or the first of the class."""
+    if part.recipe is not None:
+        return next(made.batch for made in plan.made if made.make.recipe.text == part.recipe.text)
+    return plan.made[0].batch
+
+
+def when(edition: Edition, plan: ClassPlan) -> str:
+    """Say when the class is; without a date it is a full class."""
+    if plan.date is None:
+        return "Full class, no date set"
+    on = plan.date.on
+    return f"{long_date(on.date(), edition.locale)}, {clock(on, edition.locale)}"

@@ -1,0 +1,94 @@
+"""How a class is taught, in sentences made from its parts: what you watch, what you do, what you fill and take home."""
+
+from builder.compose.recipe.portion_words import container_name, containers_of
+from builder.compose.recipe.wording import listed, sentence, within
+from builder.model.dates.studio_class import BatchFor
+from builder.model.recipe.recipe import Choice
+from builder.model.studio import Studio
+from builder.model.teaching.class_plan import ClassPlan, MadeProduct
+from builder.model.teaching.lesson import Who
+from builder.model.teaching.teaching import FormatAdvice, Taught
+from builder.rules.hazard import CAUSTIC, DRY_LYE, RAW_SOAP
+
+LYE = (CAUSTIC, DRY_LYE, RAW_SOAP)
+PAIR = 2
+
+
+def how_it_is_made(studio: Studio, plan: ClassPlan) -> tuple[str, ...]:
+    """Say of each product who makes it, and of all of them who handles lye and what is chosen and filled."""
+    pairs = list(zip(plan.made, plan.teaching.taught, strict=True))
+    alike: dict[str, list[str]] = {}
+    for one, taught in pairs:
+        alike.setdefault(_made(one, taught, plan.studio_class.group_size), []).append(f"the {within(one.batch.recipe.name)}")
+    made = [sentence(text.format(listed(names))) for text, names in alike.items()]
+    chosen = [choice for one, taught in pairs if taught.chosen for choice in one.batch.recipe.choices]
+    filled = [one for one, taught in pairs if taught.filled]
+    return (*made, *_lye(plan), *_chosen(chosen), *_filled(studio, filled))
+
+
+def taken_home(plan: ClassPlan) -> str:
+    """Say what is taken home, in the studio's own words."""
+    return f"You take home {within(plan.studio_class.take_home)}" if plan.studio_class.take_home else ""
+
+
+def _made(one: MadeProduct, taught: Taught, group_size: int) -> str:
+    """Give a sentence about who makes a product, with a hole for its name."""
+    mine = taught.by_students or taught.together
+    if mine and taught.shown:
+        return "you weigh and mix a part of {} yourself, and watch the teacher do the rest."
+    if taught.by_students and one.make.batch_for is BatchFor.CLASS:
+        return "you make {} with the others, in one pot for all."
+    if taught.by_students:
+        return f"you make {{}} with your own hands{_whose(one, group_size)}."
+    if taught.together:
+        return "you make {} together with the teacher."
+    if taught.shown:
+        return "you watch the teacher make {}, with every step explained."
+    if taught.ahead and not taught.chosen:
+        return "we make {} before you come."
+    return "we begin {} before you come, and you finish your own."
+
+
+def _whose(one: MadeProduct, group_size: int) -> str:
+    if one.make.batch_for is BatchFor.STUDENT:
+        return ", a batch of your own"
+    if one.make.batch_for is BatchFor.GROUP and group_size > 1:
+        return ", in pairs" if group_size == PAIR else f", in a group of {group_size}"
+    return ""
+
+
+def _lye(plan: ClassPlan) -> tuple[str, ...]:
+    plans = [one.batch.recipe.lye for one in plan.made if one.batch.recipe.lye]
+    if not plans:
+        return ()
+    met = {hazard for part in plan.supervision.parts if part.by_hand for hazard in part.hazards if hazard in LYE}
+    by = [taught.lye_by for one, taught in zip(plan.made, plan.teaching.taught, strict=True) if one.batch.recipe.lye]
+    staff_alone = all(by) and not any(who in (Who.STUDENTS, Who.TOGETHER) for whose in by for who in whose)
+    if met <= {RAW_SOAP} and not staff_alone:
+        return ()  # Nothing proves who handles it.
+    if not met:
+        return ("Only the teacher handles lye and fresh soap.",)
+    if met == {RAW_SOAP}:
+        return ("Only the teacher handles lye; you work with fresh soap, in goggles and gloves.",)
+    if DRY_LYE in met:
+        return ("You work with lye, in goggles and gloves.",)
+    if all(lye.ahead for lye in plan.weighing.solutions):
+        return ("The lye is mixed before you come, and nobody handles it dry.",)
+    return ("You work with lye that the teacher has mixed, in goggles and gloves.",)
+
+
+def _chosen(choices: list[Choice]) -> tuple[str, ...]:
+    what = listed(list(dict.fromkeys(within(choice.what) for choice in choices)))
+    return (f"You choose {what} yourself.",) if what else ()
+
+
+def _filled(studio: Studio, made: list[MadeProduct]) -> tuple[str, ...]:
+    counts = [(one, containers_of(one.make.each_student, container_name(studio, one.batch))) for one in made if one.make.each_student]
+    if len(counts) == 1:
+        return (f"You fill {counts[0][1]} of your own.",)
+    return (f"You fill {listed([f'{many} of {within(one.batch.recipe.name)}' for one, many in counts])}.",) if counts else ()
+
+
+def advice_line(advice: FormatAdvice) -> str:
+    """Give a piece of advice with where it comes from."""
+    return f"{sentence(advice.key)}: {advice.because} ({listed([str(one) for one in advice.suits], 'or')}; {advice.source.title})"

@@ -1,0 +1,96 @@
+"""Text with holes to finished HTML: amounts, pictures and links filled in for the document at hand."""
+
+import posixpath
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from html import escape
+from typing import assert_never
+from urllib.parse import quote
+
+from builder.compose import addresses
+from builder.compose.addresses import Address
+from builder.compose.edition import Edition
+from builder.compose.recipe.wording import keep_together
+from builder.compose.teaching.mentions import class_amount, home_amount
+from builder.model.place import Name
+from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.teaching.lesson import Block, CautionHere, LinkHole, Mention, PictureHole, Piece, Prose, Steps
+from builder.words.outward import outward
+
+
+@dataclass(frozen=True)
+class Filling:
+    """How the holes of one document are filled."""
+
+    amount: Callable[[Name, WorkedBatch], str]
+    picture: Callable[[PictureHole], str]
+    link: Callable[[LinkHole], str]
+
+    def fill(self, pieces: Iterable[Piece], sheet: WorkedBatch | None) -> str:
+        """Join the pieces of a block. Text that speaks of no batch has none, and no amounts to fill in."""
+        return "".join(self._piece(piece, sheet) for piece in pieces)
+
+    def fill_blocks(self, blocks: Iterable[Block], sheet: WorkedBatch | None = None) -> str:
+        """Give running text as finished HTML; its cautions are shown elsewhere."""
+        return "\n".join(self._block(block, sheet) for block in blocks if not isinstance(block, CautionHere))
+
+    def _block(self, block: Prose | Steps, sheet: WorkedBatch | None) -> str:
+        if isinstance(block, Prose):
+            return self.fill(block.pieces, sheet)
+        steps = "".join(f"<li>{self.fill(step.pieces, sheet)}</li>" for step in block.steps)
+        return f"<ol>{steps}</ol>"
+
+    def _piece(self, piece: Piece, sheet: WorkedBatch | None) -> str:
+        match piece:
+            case str():
+                return keep_together(piece)
+            case Mention(name):
+                if sheet is None:
+                    raise KeyError(f"{name.text} has no batch to be read from")
+                return f'<b class="amount">{escape(self.amount(name, sheet))}</b>'
+            case PictureHole():
+                return escape(self.picture(piece))
+            case LinkHole():
+                return escape(self.link(piece))
+        assert_never(piece)
+
+
+def page_filling(edition: Edition, here: Address, folder: str, *, at_home: bool = False) -> Filling:
+    """Give the filling of an HTML document whose text lies in a folder of the studio: relative links, pictures copied beside it."""
+
+    def link(hole: LinkHole) -> str:
+        return here.link_to(edition.target(hole))
+
+    def picture(hole: PictureHole) -> str:
+        return here.link_to(addresses.picture(here.folder, beside(folder, hole)))
+
+    return Filling(_amounts(edition, at_home), picture, link)
+
+
+def paper_filling(edition: Edition, folder: str, *, at_home: bool = False) -> Filling:
+    """Give the filling of a PDF: pictures by their path in the studio folder, links to the public site or, without one, to the top."""
+    public = outward(edition.studio.profile.public_address.rstrip("/"))
+
+    def link(hole: LinkHole) -> str:
+        return f"{public}/{quote(edition.target(hole).path)}" if public else "#top"
+
+    return Filling(_amounts(edition, at_home), lambda hole: quote(beside(folder, hole)), link)
+
+
+def _amounts(edition: Edition, at_home: bool) -> Callable[[Name, WorkedBatch], str]:
+    write = home_amount if at_home else class_amount
+    return lambda name, sheet: write(edition.studio, sheet, name)
+
+
+def beside(folder: str, hole: PictureHole) -> str:
+    """Give the path in the studio folder of a picture that lies beside a text."""
+    return posixpath.normpath(posixpath.join(folder, hole.file.text))
+
+
+def pictures_in(blocks: Iterable[Block], folder: str) -> tuple[str, ...]:
+    """Give the pictures that some text shows, as paths in the studio folder."""
+    found: dict[str, None] = {}
+    for block in blocks:
+        runs = [block] if isinstance(block, Prose) else block.steps if isinstance(block, Steps) else ()
+        found |= {beside(folder, piece): None for run in runs for piece in run.pieces if isinstance(piece, PictureHole)}
+    return tuple(found)

@@ -1,0 +1,34 @@
+"""What the teacher's sheet says of running the class: why this format, who watches whom, the plan of the room, who weighs what."""
+
+from builder.compose.dates.time_words import FORMATS, format_sentence
+from builder.compose.teaching.format_words import advice_line, how_it_is_made, taken_home
+from builder.compose.teaching.seating import view_seating
+from builder.compose.teaching.supervision_words import POLICY, ahead_lines, carried_words, rule_rows, watch_rows
+from builder.compose.teaching.weighing_words import weighing_rows
+from builder.compose.views.running import FormatView, RunningView
+from builder.model.studio import Studio
+from builder.model.teaching.class_plan import ClassPlan
+
+
+def view_format(studio: Studio, plan: ClassPlan) -> FormatView:
+    """Give the format with its sentences and the advice on it."""
+    return FormatView(
+        name=FORMATS[plan.format],
+        sentences=tuple(text for text in (*how_it_is_made(studio, plan), taken_home(plan), format_sentence(plan)) if text),
+        speaks_for=tuple(map(advice_line, plan.teaching.speaks_for)),
+        speaks_against=tuple(map(advice_line, plan.teaching.speaks_against)),
+    )
+
+
+def view_running(studio: Studio, plan: ClassPlan) -> RunningView:
+    """Give everything on running a class."""
+    return RunningView(
+        taught=view_format(studio, plan),
+        watch=watch_rows(plan),
+        carried=carried_words(plan),
+        rules=rule_rows(plan),
+        ahead_lines=ahead_lines(plan),
+        policy=POLICY,
+        seating=view_seating(plan),
+        cups=weighing_rows(plan),
+    )

@@ -1,0 +1,62 @@
+"""The plan of a room: the demo table and the sink in front, the benches in rows, and on each bench who watches it. Not to scale.
+
+An eyewash is drawn only where a rule of the class asks for one: nobody is to run to one that is not there.
+"""
+
+from collections.abc import Iterable
+
+from builder.compose.recipe.wording import counted, sentence, within
+from builder.compose.teaching.supervision_words import adults, asks_for_eyewash, group_word, watch_rows
+from builder.compose.views.running import PlanBox, PlanText, SeatingView
+from builder.model.dates.studio_class import Format
+from builder.model.teaching.class_plan import ClassPlan
+
+WIDTH, FRONT, SINK, GAP, ROW, LINE = 660, 30, 200, 10, 42, 17
+# Benches in a row: few while two rows hold them all, so that their words are large.
+IN_A_ROW, IN_A_LONG_ROW = 4, 6
+
+
+def view_seating(plan: ClassPlan) -> SeatingView | None:
+    """Draw the plan; a demonstration has chairs and no benches, and nobody needs a drawing of them."""
+    if not plan.groups or plan.format is Format.DEMO:
+        return None
+    columns = min(IN_A_ROW if plan.groups <= IN_A_ROW * 2 else IN_A_LONG_ROW, plan.groups)
+    width = (WIDTH - GAP * (columns - 1)) // columns
+    sink = "Sink and eyewash" if asks_for_eyewash(plan) else "Sink"
+    tables: list[tuple[PlanBox, tuple[str, ...]]] = [
+        (PlanBox(0, 0, WIDTH - GAP - SINK, FRONT, True), ("Demo table",)),
+        (PlanBox(WIDTH - SINK, 0, SINK, FRONT, True), (sink,)),
+    ]
+    for index in range(plan.groups):
+        row, column = divmod(index, columns)
+        box = PlanBox(column * (width + GAP), FRONT + GAP * 2 + row * (ROW + GAP), width, ROW, False)
+        tables.append((box, _lines(plan, index + 1)))
+    said = "; ".join(f"{row.who}: {row.watches}" for row in watch_rows(plan))
+    bottom = max(box.y + box.height for box, _ in tables)
+    return SeatingView(
+        key=f"{plan.studio_class.key}-plan",
+        view_box=f"-1 -1 {WIDTH + 2} {bottom + 2}",
+        boxes=tuple(box for box, _ in tables),
+        texts=tuple(text for box, lines in tables for text in _texts(box, lines)),
+        description=f"Plan of the room, not to scale. {said}. {_for_all(plan)}Keep the way to the {within(sink)} free.",
+    )
+
+
+def _for_all(plan: ClassPlan) -> str:
+    """Say which groups weigh for everybody, since their benches need what stands on the demo table."""
+    groups = plan.weighing.groups_that_weigh_for_all() if plan.groups > 1 else ()
+    return "".join(f"{sentence(group_word(plan))} {number} weighs for all, at the demo table. " for number in groups)
+
+
+def _texts(box: PlanBox, lines: tuple[str, ...]) -> Iterable[PlanText]:
+    first = box.y + (box.height - LINE * len(lines)) // 2 + LINE - 4
+    for number, words in enumerate(lines):
+        yield PlanText(box.x + box.width // 2, first + number * LINE, words, bold=number == 0)
+
+
+def _lines(plan: ClassPlan, number: int) -> tuple[str, ...]:
+    people = plan.last_group if number == plan.groups else plan.studio_class.group_size
+    word = sentence(group_word(plan))
+    first = f"{word} {number}: {counted(people, 'person', 'people')}" if plan.studio_class.group_size > 1 else f"{word} {number}"
+    watching = [name for name, groups in zip(adults(plan), plan.supervision.watched, strict=True) if number in groups]
+    return (first, watching[0] if watching else "nobody")

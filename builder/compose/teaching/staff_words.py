@@ -1,0 +1,45 @@
+"""What the staff do before the class and after it, each with its day or its time."""
+
+from datetime import datetime, timedelta
+
+from builder.compose.dates.dates import long_date
+from builder.compose.dates.time_words import clock_from
+from builder.compose.recipe.wording import counted, short_duration, whole_minutes
+from builder.compose.views.running import StaffRow
+from builder.model.teaching.class_plan import ClassPlan
+from builder.model.teaching.lesson import Part
+from builder.model.teaching.timed_part import StaffPart
+
+
+def ahead_rows(plan: ClassPlan, locale: str) -> tuple[StaffRow, ...]:
+    """Give what is done ahead: on which day, or at which time so that all of it ends when the class begins."""
+    return tuple(StaffRow(_when(plan, one, locale), one.part.title, short_duration(one.part.minutes)) for one in plan.ahead)
+
+
+def after_rows(plan: ClassPlan, locale: str) -> tuple[StaffRow, ...]:
+    """Give what the staff do after the class: from its end on, or on which day."""
+    return tuple(StaffRow(_when(plan, one, locale), one.part.title, short_duration(one.part.minutes)) for one in plan.after)
+
+
+def days_later(part: Part) -> str:
+    """Say how many days after the class a part is done; nothing on the day itself."""
+    return counted(part.days_later, "day later", "days later") if part.days_later else ""
+
+
+def _when(plan: ClassPlan, one: StaffPart, locale: str) -> str:
+    start: datetime | None = plan.date.on if plan.date else None
+    if one.begins is None:
+        days = days_later(one.part) or counted(one.part.days_before, "day before", "days before")
+        if start is None:
+            return days
+        return f"{days}, {long_date((start + timedelta(days=one.part.days_later - one.part.days_before)).date(), locale)}"
+    if start is None:
+        ends = whole_minutes(plan.studio_class.length)
+        return _from_the_end(one.begins - ends) if one.begins >= ends else f"{short_duration(-one.begins)} before the class"
+    at = start + timedelta(minutes=one.begins)
+    day = "" if at.date() == start.date() else f"{long_date(at.date(), locale)}, "
+    return f"{day}{clock_from(start, locale)(one.begins)}"
+
+
+def _from_the_end(minutes: int) -> str:
+    return f"{short_duration(minutes)} after the class" if minutes else "when the class has ended"

@@ -1,0 +1,232 @@
+"""How much of an ingredient a product may hold, and who says so; and the colours that a law lists."""
+
+from collections.abc import Collection, Sequence
+from dataclasses import dataclass, field, replace
+from enum import StrEnum
+from fractions import Fraction
+from functools import cached_property
+
+from builder.model.place import NOWHERE, Place
+from builder.model.recipe.essential_oil import Held
+from builder.model.recipe.figure import Known, Source
+from builder.model.recipe.ingredient import ALUMINIUM, COLOUR, ESSENTIAL_OIL, SCENT, Ingredient, without_brackets
+from builder.model.recipe.product import Product
+from builder.words.fold import fold
+
+
+class LimitWeight(StrEnum):
+    """What stands behind a limit, the weightiest first."""
+
+    LAW = "law"
+    OPINION = "opinion"
+    STANDARD = "standard"
+    GUIDANCE = "guidance"
+    HANDBOOK = "handbook"
+    PRACTICE = "practice"
+
+
+class PercentOf(StrEnum):
+    """Of what a limit is a percentage."""
+
+    PRODUCT = "product"
+    OILS = "oils"
+
+
+OIL_ALONE, AS_STATED, CERTIFIED = "essential oil alone", "constituent as stated", "certificate"
+SCENT_ROLES = ("essential oil", "fragrance", OIL_ALONE)
+
+
+# What is merely custom is judged by what a recipe means, whatever its scale, and of a ready-made base not at all.
+CUSTOM = (LimitWeight.HANDBOOK, LimitWeight.PRACTICE)
+
+
+@dataclass(frozen=True)
+class Limit:
+    """One row of the table of limits.
+
+    `names` are folded INCI names that count together ("a + b": a ready blend of exactly these). `most` is a share of one; 0 bans, None
+    sets no maximum. `factor`: what one part of `counted_as` weighs as the one name of this row, which then restates another row.
+    `products` and `narrower` say in what the row is narrower than `contact`; without products a narrower row is shown and not judged, but
+    for one that is meant for people younger than `below_age` (years), where such people use the product, and for one that is meant for
+    `parts_of_body`, where it is used on one of them. `lowest_ph` is the least pH that the row asks of the product.
+    `besides` are the keys of cards whose supplier's certificate comes before it.
+    `parts` are limits of which a product may take up the whole (a share of one) only together, each in proportion.
+    """
+
+    ingredient: str
+    names: tuple[str, ...]
+    role: str
+    most: Fraction | None
+    percent_of: PercentOf
+    counted_as: str
+    factor: Fraction | None
+    product_type: str
+    contact: tuple[str, ...]
+    products: tuple[str, ...]
+    narrower: str
+    hazard: str
+    region: str
+    weight: LimitWeight
+    source: Source
+    at: str
+    known: Known
+    note: str
+    lowest_ph: Fraction | None = None
+    place: Place = field(default=NOWHERE, compare=False)
+    below_age: int | None = None
+    parts_of_body: tuple[str, ...] = ()
+    parts: tuple["Limit", ...] = ()
+    besides: frozenset[str] = frozenset()
+
+    @property
+    def is_total_of_scent(self) -> bool:
+        """Say whether it limits all scent of a product together."""
+        return not self.names and self.role in SCENT_ROLES and self.most is not None and not self.parts
+
+    @property
+    def counts_what_is_held(self) -> bool:
+        """Say whether it counts what an oil is published to hold of its names: a ban means the thing itself, unless it is law."""
+        return self.role != AS_STATED and (self.most != 0 or self.weight is LimitWeight.LAW)
+
+    @property
+    def sums_up(self) -> bool:
+        """Say whether it lets all ingredients of one hazard take up their own limits only together."""
+        return bool(self.hazard) and not self.names and self.most is None
+
+    @cached_property
+    def speaks_of(self) -> frozenset[str]:
+        """Give the words of which a card must have one to count towards it (see `Ingredient.speaks_of`)."""
+        if self.parts:
+            return frozenset().union(*(part.speaks_of for part in self.parts))
+        if self.is_total_of_scent:
+            return frozenset((ESSENTIAL_OIL if self.role == OIL_ALONE else SCENT,))
+        if self.role == "colour":
+            return frozenset(COLOUR + name for name in self.names)
+        return frozenset(self.names or ([ALUMINIUM] if self.counted_as == ALUMINIUM else []))
+
+    def is_judged(self, youngest: int | None = None, used_on: Collection[str] = ()) -> bool:
+        """Say whether a program can judge it: it sets a maximum for what is known here, and restates no other row.
+
+        `youngest` is the age in years of the youngest who use the product, None where nobody knows; `used_on` are the parts of the body.
+        """
+        if self.below_age is not None:
+            is_meant = youngest is not None and youngest < self.below_age
+        elif self.parts_of_body and not self.products:
+            is_meant = any(part in used_on for part in self.parts_of_body)
+        else:
+            is_meant = bool(self.products or not self.narrower)
+        return self.most is not None and self.factor is None and is_meant
+
+    def is_for(self, product: Product) -> bool:
+        """Say whether it is meant for a kind of product."""
+        if self.products:
+            return product.is_any_of(self.products)
+        return "all" in self.contact or product.contact in self.contact
+
+
+class Field(StrEnum):
+    """The products for which EU law allows a colourant."""
+
+    ALL = "all products"
+    NOT_EYES = "not in eye products"
+    NOT_MUCOUS = "not on mucous membranes"
+    RINSE_OFF = "rinse-off only"
+    LIPS_AND_EYE_SHADOW = "lip products and eye shadow only"
+    ORDINARY = "ordinary ingredient"
+    NOT_LISTED = "not listed"
+
+
+@dataclass(frozen=True)
+class FieldRule:
+    """One colourant of the list of EU law, or one that is known not to stand there: its folded names, what it is allowed for, and the most
+    of it (shares of one).
+
+    `in_uk`: the law that the UK has kept says the same, as far as it is remembered.
+    """
+
+    names: tuple[str, ...]
+    common_name: str
+    allowed_for: Field
+    in_uk: bool
+    most: Fraction | None
+    most_on_lips: Fraction | None
+    source: Source
+    known: Known
+    at: str
+    place: Place = field(default=NOWHERE, compare=False)
+
+
+@dataclass(frozen=True)
+class ColourRule:
+    """One colour additive of the list of US law: where it may be used, and the most of it (shares of one).
+
+    `certified`: each batch of it has to be certified. `eye_area` says what is allowed around the eye: yes, no, or for what.
+    `products` are the kinds of product for which alone it is listed, `narrower` the one use where that is narrower than a contact.
+    `how_known` says what was read, and in which edition.
+    """
+
+    name: str
+    label_name: str
+    section: str
+    is_listed: bool
+    contact: tuple[str, ...]
+    products: tuple[str, ...]
+    narrower: str
+    most: Fraction | None
+    most_on_lips: Fraction | None
+    source: Source
+    known: Known
+    how_known: str
+    certified: bool = False
+    eye_area: str = "yes"
+    place: Place = field(default=NOWHERE, compare=False)
+
+    @property
+    def at(self) -> str:
+        """Give the section in which it stands, and what was read of it; what is remembered is marked by `known`."""
+        return f"21 CFR {self.section}" if self.known is Known.MEMORY else f"21 CFR {self.section}, {self.how_known}"
+
+    def allows(self, product: Product) -> bool:
+        """Say whether it is listed for a kind of product."""
+        return product.is_any_of(self.products) or product.contact in self.contact
+
+
+def names_of(card: Ingredient) -> tuple[str, ...]:
+    """Give the folded names that an ingredient list declares for a card, in their order."""
+    return tuple(fold(without_brackets(name)) for name in card.label_name.inci) if card.label_name else ()
+
+
+def held_of(card: Ingredient, limit: Limit) -> tuple[Held, ...]:
+    """Give what a card holds, without declaring it, of the names of a limit: what its supplier states, or else what is published."""
+    declared = names_of(card)
+    holds = card.holds if limit.counts_what_is_held else ()
+    by_name = {name: one for held in (*holds, card.stated) for name, one in held.items()}
+    return tuple(one for name, one in by_name.items() if name in limit.names and name not in declared and one.high)
+
+
+@dataclass(frozen=True)
+class Rules:
+    """What a product is judged by: the tables, the region whose law binds the studio, and who uses it where, as far as that is known.
+
+    `youngest` is the age in years of the youngest who use it, `used_on` are parts of the body.
+    """
+
+    region: str = ""
+    limits: tuple[Limit, ...] = ()
+    colour_rules: tuple[ColourRule, ...] = ()
+    field_rules: tuple[FieldRule, ...] = ()
+    youngest: int | None = None
+    used_on: tuple[str, ...] = ()
+
+    def for_use(self, used_on: tuple[str, ...], youngest: int | None) -> "Rules":
+        """Give the same for a product whose recipe says where it is used, and who uses it (None: those who come)."""
+        return replace(self, used_on=used_on, youngest=self.youngest if youngest is None else youngest)
+
+
+def is_own_law(limit: Limit, region: str, limits: Sequence[Limit]) -> bool:
+    """Say whether a limit is law in a region; the UK has kept the EU's, but for what a row of its own says otherwise."""
+    if limit.weight is not LimitWeight.LAW:
+        return False
+    if (region, limit.region) == ("UK", "EU"):
+        return not any(other.region == "UK" and set(other.names) & set(limit.names) for other in limits)
+    return limit.region in (region, "any")

@@ -1,0 +1,62 @@
+"""Label stock by its dimensions alone: a grid of cells on a page."""
+
+from dataclasses import dataclass, field
+
+from builder.model.place import NOWHERE, Place
+from builder.model.recipe.quantity import Length
+
+
+@dataclass(frozen=True)
+class LabelSheet:
+    """One kind of sheet. `left` and `top` are the margins before the first cell, `across` and `down` the gaps between cells.
+
+    `corner` is the radius of the corners; `is_round` says that the cells are circles. `hole` is the diameter of the hole of a tag
+    (None for labels); `is_cut` says that it is plain paper to be cut, so that the lines of the cells are printed.
+    """
+
+    name: str
+    paper: str
+    columns: int
+    rows: int
+    width: Length
+    height: Length
+    left: Length
+    top: Length
+    across: Length
+    down: Length
+    corner: Length
+    is_round: bool = False
+    hole: Length | None = None
+    is_cut: bool = False
+    place: Place = field(default=NOWHERE, compare=False)
+
+    @property
+    def cells(self) -> int:
+        """Give the number of cells of a sheet."""
+        return self.columns * self.rows
+
+    def cell(self, number: int) -> tuple[float, float]:
+        """Give the left and top edge of a cell in millimetres from those of the page; cells are counted from 0, row by row."""
+        row, column = divmod(number, self.columns)
+        x = self.left.millimetres + column * (self.width.millimetres + self.across.millimetres)
+        y = self.top.millimetres + row * (self.height.millimetres + self.down.millimetres)
+        return float(x), float(y)
+
+
+@dataclass(frozen=True)
+class LabelWishes:
+    """What a studio, or a class of its own, asks of its labels: a sheet by name, text on one label or on two, a label to colour in, tags.
+
+    None means: not said. `right` and `down` move everything on the page, since a printer may be off.
+    """
+
+    sheet: str | None = None
+    panels: int | None = None
+    to_colour: bool | None = None
+    tags: bool | None = None
+    right: Length | None = None
+    down: Length | None = None
+    place: Place = field(default=NOWHERE, compare=False)
+
+
+NO_WISHES = LabelWishes()

@@ -1,0 +1,54 @@
+"""How high the letters of a label must be at least, from the rows of the table of type heights."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from enum import StrEnum
+from fractions import Fraction
+
+from builder.model.label.typeface import MeasuredOn
+from builder.model.place import NOWHERE, Place
+from builder.model.recipe.figure import Known, Source
+from builder.model.recipe.quantity import Length
+
+
+class Statement(StrEnum):
+    """Which part of a label a row is about."""
+
+    NET_CONTENTS = "net contents"
+    TEXT = "text"
+    SMALL_PACK = "ingredients on a small pack"
+
+
+@dataclass(frozen=True)
+class HeightRule:
+    """One row: from what is over `over` and up to `up_to`, which is an area in mm2 (`by` "panel") or contents in g or mL (`by` "contents").
+
+    `by` "surface" is all of the outside that can bear a label, in mm2, and has to be less than `up_to`. An empty `by` holds always; None as
+    an end means that there is none.
+    """
+
+    region: str
+    statement: Statement
+    by: str
+    over: Fraction | None
+    up_to: Fraction | None
+    height: Length
+    measured_on: MeasuredOn
+    source: Source
+    at: str
+    known: Known
+    place: Place = field(default=NOWHERE, compare=False)
+
+    def holds(self, area: Fraction, contents: Fraction) -> bool:
+        """Say whether the row is the one for a panel, or a surface, of that area (mm2) and those contents (g or mL)."""
+        if not self.by:
+            return True
+        if self.by == "surface":
+            return self.up_to is None or area < self.up_to
+        value = area if self.by == "panel" else contents
+        return (self.over is None or value > self.over) and (self.up_to is None or value <= self.up_to)
+
+
+def rules_for(rules: Iterable[HeightRule], region: str, statement: Statement, area: Fraction, contents: Fraction) -> tuple[HeightRule, ...]:
+    """Give the rows that hold for one statement of one label."""
+    return tuple(rule for rule in rules if rule.region == region and rule.statement is statement and rule.holds(area, contents))

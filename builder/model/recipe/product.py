@@ -1,0 +1,51 @@
+"""A kind of product: where it goes on the body, and how it is sold."""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
+
+from builder.model.label.language import Language
+from builder.model.place import NOWHERE, Place
+from builder.model.recipe.figure import Figure
+
+CONTACTS = ("leave-on", "rinse-off", "lips", "bath")
+
+
+@dataclass(frozen=True)
+class Product:
+    """One product kind of `content/products.yaml`, or of the studio's own `shelf/products.yaml`.
+
+    `contact` is `leave-on`, `rinse-off`, `bath` or `lips`. `made_with_lye` says whether a recipe of this kind must have a lye block.
+    `declared_by` is `weight` or `volume`: how the net contents are stated; `declared_by_in` says it for a region where the custom differs.
+    `usual_ph` is the pH that such a product with water usually has, `when` it is measured so. `meets_water`: wet hands go into its jar.
+    `used_on` are the parts of the body on which such a product goes unless its recipe says otherwise.
+    `cooked`: a soap that is boiled. `usual_alkali` is the one that is meant where only its weight is given; empty where that is open.
+    `like` are the kinds of the stock whose limits and warnings hold for a kind of the studio's own, and
+    `translations` its identity in other languages, by their names.
+    """
+
+    name: str
+    identity: str
+    contact: str
+    made_with_lye: bool
+    declared_by: str
+    usual_ph: Figure | None = None
+    meets_water: bool = False
+    declared_by_in: Mapping[str, str] = field(default_factory=dict)
+    cooked: bool = False
+    used_on: tuple[str, ...] = ()
+    usual_alkali: str = ""
+    like: tuple[str, ...] = ()
+    translations: Mapping[str, str] = field(default_factory=dict)
+    place: Place = field(default=NOWHERE, compare=False)
+
+    def is_any_of(self, kinds: Iterable[str]) -> bool:
+        """Say whether what is meant for some kinds is meant for it."""
+        return any(kind == self.name or kind in self.like for kind in kinds)
+
+    def identity_in(self, language: Language) -> str:
+        """Give what a label calls it in one language; empty where nobody has written it."""
+        return self.translations.get(language.name, "") or language.text(self.identity)
+
+    def by_volume(self, region: str) -> bool:
+        """Say whether net contents are stated by volume in a region."""
+        return self.declared_by_in.get(region, self.declared_by) == "volume"

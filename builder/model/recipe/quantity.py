@@ -1,0 +1,144 @@
+"""Quantities that refuse to be mixed up, held as exact fractions.
+
+A number goes from text to an exact fraction and never passes through a binary float; a third stays a third until
+`reckon/recipe/rounding.py` rounds it to a scale. Fractions rather than decimals, since lye is rounded down and a quotient cut to
+28 digits has already been rounded once.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import overload
+
+Number = Fraction | int
+
+
+@dataclass(frozen=True, order=True)
+class Mass:
+    """A mass in grams."""
+
+    grams: Fraction
+
+    def __add__(self, other: Mass) -> Mass:
+        return Mass(self.grams + other.grams)
+
+    def __sub__(self, other: Mass) -> Mass:
+        return Mass(self.grams - other.grams)
+
+    def __mul__(self, factor: Number) -> Mass:
+        return Mass(self.grams * factor)
+
+    __rmul__ = __mul__
+
+    @overload
+    def __truediv__(self, other: Mass) -> Fraction: ...
+    @overload
+    def __truediv__(self, other: Number) -> Mass: ...
+    def __truediv__(self, other: Mass | Number) -> Fraction | Mass:
+        if isinstance(other, Mass):
+            return self.grams / other.grams
+        return Mass(self.grams / other)
+
+    def __bool__(self) -> bool:
+        return self.grams != 0
+
+
+NO_MASS = Mass(Fraction(0))
+
+
+def sum_masses(masses: object) -> Mass:
+    """Add masses; the sum of none is 0 g."""
+    return sum(masses, start=NO_MASS)  # type: ignore[call-overload,no-any-return]
+
+
+@dataclass(frozen=True, order=True)
+class Volume:
+    """A volume in millilitres."""
+
+    millilitres: Fraction
+
+    def __mul__(self, factor: Number) -> Volume:
+        return Volume(self.millilitres * factor)
+
+
+@dataclass(frozen=True, order=True)
+class Density:
+    """A density in grams per millilitre."""
+
+    grams_per_millilitre: Fraction
+
+    def mass_of(self, volume: Volume) -> Mass:
+        """Give the mass of a volume."""
+        return Mass(volume.millilitres * self.grams_per_millilitre)
+
+
+@dataclass(frozen=True, order=True)
+class Share:
+    """A part of a whole as a fraction of one: 3 % is 3/100."""
+
+    fraction: Fraction
+
+
+@dataclass(frozen=True, order=True)
+class Parts:
+    """A number of parts by weight."""
+
+    number: Fraction
+
+
+@dataclass(frozen=True, order=True)
+class Drops:
+    """A number of drops; a mass only through the measured mass of a drop."""
+
+    number: Fraction
+
+
+@dataclass(frozen=True, order=True)
+class Count:
+    """A number of things: containers, bars, cups."""
+
+    number: int
+    what: str = ""
+
+
+@dataclass(frozen=True)
+class Rest:
+    """Whatever brings the total to 100 %."""
+
+
+@dataclass(frozen=True, order=True)
+class Temperature:
+    """A temperature in degrees Celsius."""
+
+    celsius: Fraction
+
+
+@dataclass(frozen=True, order=True)
+class Duration:
+    """A length of time in minutes."""
+
+    minutes: Fraction
+
+
+@dataclass(frozen=True, order=True)
+class Length:
+    """A length in millimetres."""
+
+    millimetres: Fraction
+
+
+@dataclass(frozen=True)
+class Box:
+    """The inside of a rectangular mould, each edge in millimetres."""
+
+    edges: tuple[Length, Length, Length]
+
+    @property
+    def volume(self) -> Volume:
+        """Give the volume; 1 mL is 1000 cubic millimetres."""
+        a, b, c = (edge.millimetres for edge in self.edges)
+        return Volume(a * b * c / 1000)
+
+
+Amount = Mass | Volume | Share | Parts | Drops | Rest

@@ -1,0 +1,94 @@
+"""Who comes to a class: the list as the studio wrote it, and each person with what they have chosen. Names are never published."""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from datetime import datetime
+
+from builder.model.dates.studio_class import ClassDate, StudioClass
+from builder.model.place import NOWHERE, Name, Place
+from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.recipe import Choice, Recipe
+from builder.model.roster.allergy import Allergy
+from builder.words.fold import fold
+
+# The columns about people; every other one is a choice.
+PEOPLE = ("name", "date", "age", "allergies", "settled", "waiting")
+
+
+@dataclass(frozen=True)
+class RosterRow:
+    """One person as written. `cells` are those of the columns for choices, in their order; an empty text: nothing has been chosen yet.
+
+    `settled`: what the studio has settled with the person about their allergies. `waiting`: there is no seat for them yet.
+    """
+
+    name: Name
+    date: datetime | None
+    age: int | None
+    allergies: str
+    cells: tuple[Name, ...]
+    settled: str = ""
+    waiting: bool = False
+    place: Place = field(default=NOWHERE, compare=False)
+    date_place: Place = field(default=NOWHERE, compare=False)
+    age_place: Place = field(default=NOWHERE, compare=False)
+    allergies_place: Place = field(default=NOWHERE, compare=False)
+
+
+@dataclass(frozen=True)
+class Roster:
+    """The list of a class: the columns for choices, and a row for each person."""
+
+    columns: tuple[Name, ...]
+    rows: tuple[RosterRow, ...]
+    place: Place = field(default=NOWHERE, compare=False)
+
+
+@dataclass(frozen=True)
+class Guest:
+    """One person of one date. `chosen` holds, by the recipe's key and the choice, the option taken (None: left out) where it is known.
+
+    `compared` are the allergies of the person, each beside what the class uses and offers; `settled` is what
+    the studio has settled with them about it. `place` is where they stand on the roster.
+    """
+
+    name: str
+    age: int | None
+    allergies: str
+    chosen: Mapping[tuple[str, str], str | None]
+    compared: tuple[Allergy, ...] = ()
+    settled: str = ""
+    place: Place = field(default=NOWHERE, compare=False)
+
+
+def choices_meant(column: Name, recipes: Sequence[Recipe]) -> tuple[tuple[Recipe, Choice], ...]:
+    """Give the choices that a column can mean: `scent`, or `meadow-lotion scent` and `Meadow lotion scent`, of one recipe of several."""
+    offered = [(recipe, choice) for recipe in recipes for choice in recipe.choices]
+    full = [(r, c) for r, c in offered if column.key in (fold(f"{r.key} {c.what}"), fold(f"{r.name} {c.what}"))]
+    return tuple(full or [(recipe, choice) for recipe, choice in offered if fold(choice.what) == column.key])
+
+
+def options_meant(cell: Name, choice: Choice, cards: Mapping[str, Ingredient]) -> tuple[str | None, ...]:
+    """Give the option of a choice that a cell means, by any name of its card; none where it means none of them."""
+    if cell.key == "none" or cell.key.startswith("no "):
+        return (None,) if None in choice.options else ()
+    card = cards.get(cell.key)
+    names = (cards[option.key].name for option in choice.options if option is not None and option.key in cards)
+    return tuple(name for name in dict.fromkeys(names) if card is not None and name == card.name)
+
+
+def dates_meant(row: RosterRow, studio_class: StudioClass) -> tuple[ClassDate, ...]:
+    """Give the dates of a class that a row can mean: the only one, or those of its day, and of its hour where it states one."""
+    if row.date is None:
+        return studio_class.dates
+    day = [date for date in studio_class.dates if date.on.date() == row.date.date()]
+    exact = [date for date in day if date.on == row.date]
+    has_hour = row.date.time() != datetime.min.time()
+    return tuple(exact if exact or has_hour else day)
+
+
+def rows_of(roster: Roster, studio_class: StudioClass, date: ClassDate | None, *, waiting: bool = False) -> Iterator[RosterRow]:
+    """Give the rows of one date, of those who come or of those who wait for a seat; of all rows where a class has no dates."""
+    for row in roster.rows:
+        if row.waiting == waiting and dates_meant(row, studio_class) == ((date,) if date else ()) and (date or not studio_class.dates):
+            yield row

@@ -1,0 +1,189 @@
+"""What the calculation pass makes of a class: its batches for the people who come, its home batches, its clock."""
+
+from dataclasses import dataclass, replace
+
+from builder.model.dates.studio_class import ClassDate, Format, HomeSize, Make, StudioClass
+from builder.model.formula.warmth import CooledTooSoon, MixedTooCool
+from builder.model.lye.lye_solution import LyeSolution
+from builder.model.recipe.product import Product
+from builder.model.recipe.quantity import Mass
+from builder.model.recipe.worked_batch import Variant, WorkedBatch
+from builder.model.roster.roster import Guest
+from builder.model.subject import OneDate, WholeClass
+from builder.model.supplies.cost import Cost, Jug
+from builder.model.teaching.lesson import Part
+from builder.model.teaching.preparation import Preparation
+from builder.model.teaching.supervision import Supervision
+from builder.model.teaching.teaching import Teaching
+from builder.model.teaching.timed_part import StaffPart, TimedPart
+from builder.model.teaching.weighing_plan import WeighingPlan, group_that_does
+
+
+@dataclass(frozen=True)
+class PlannedBatch:
+    """A batch made `copies` times. `purpose` is `class`, `group`, `student` or `teacher` (what is spare and shown).
+
+    `also` is the batch once more for each other container that it fills, with the portions and doses of that container.
+    """
+
+    purpose: str
+    sheet: WorkedBatch
+    copies: int
+    also: tuple[WorkedBatch, ...] = ()
+
+
+@dataclass(frozen=True)
+class Needed:
+    """What the class needs of one ingredient in all, from the amounts as weighed."""
+
+    ingredient: str
+    mass: Mass
+
+
+@dataclass(frozen=True)
+class HomeBatch:
+    """One home size and its batch, in grams and ounces."""
+
+    size: HomeSize
+    sheet: WorkedBatch
+
+
+@dataclass(frozen=True)
+class OptionTotal:
+    """What all portions of a class need of one option of a choice, if each takes its most.
+
+    `chosen` portions take it by the roster and need `for_chosen`; `expected` adds an even share of those that are open; `worst` is what is
+    needed if every portion takes it.
+    """
+
+    option: str
+    chosen: int
+    for_chosen: Mass
+    expected: Mass
+    worst: Mass
+
+
+@dataclass(frozen=True)
+class ChoiceTotal:
+    """One choice over all portions: how many leave it out and how many are open by the roster, and what each option needs."""
+
+    what: str
+    portions: int
+    left_out: int
+    open: int
+    options: tuple[OptionTotal, ...]
+
+
+@dataclass(frozen=True)
+class Finish:
+    """How what bears one label is finished: a container, or a package of so many `units`.
+
+    `is_open`: a choice for it is not known yet, and has been taken for an even share.
+    """
+
+    variant: Variant
+    is_open: bool
+    units: int = 1
+
+
+@dataclass(frozen=True)
+class MadeProduct:
+    """One product of a class: its batches, what they need in all, how many containers there are, its home batches, its choices in all.
+
+    `also_containers` are the numbers of the other containers that its batches fill, in the order of the class file.
+    `ready_mixed` are its ready-mixed lyes, one for each alkali. `jugs` say what a pack of each ready-made base serves.
+    `finishes` are those of all labels of each kind of container, the students' in the order of the roster, then the spare ones'.
+    """
+
+    make: Make
+    batches: tuple[PlannedBatch, ...]
+    needed: tuple[Needed, ...]
+    containers: int
+    home: tuple[HomeBatch, ...]
+    ready_mixed: tuple[LyeSolution, ...] = ()
+    also_containers: tuple[int, ...] = ()
+    jugs: tuple[Jug, ...] = ()
+    choices: tuple[ChoiceTotal, ...] = ()
+    finishes: tuple[tuple[Finish, ...], ...] = ()
+
+    @property
+    def batch(self) -> WorkedBatch:
+        """Give the batch that the lesson speaks of: the class's, the group's or the student's own."""
+        return self.batches[0].sheet
+
+    @property
+    def fillings(self) -> tuple[tuple[WorkedBatch, int], ...]:
+        """Give the batch once for each kind of container that it fills, with how many of it there are in all."""
+        return ((self.batch, self.containers), *zip(self.batches[0].also, self.also_containers, strict=True))
+
+    @property
+    def filled(self) -> tuple[WorkedBatch, ...]:
+        """Give the batch once for each kind of container of which there is any, with the portions and the doses of that one."""
+        return tuple(sheet for sheet, count in self.fillings if count) or (self.batch,)
+
+
+@dataclass(frozen=True)
+class ClassPlan:
+    """One class for a number of students: on one of its dates, or for a full class where `date` is None.
+
+    `cost` is None where the studio lists no supplies.
+    `guests` are those on its roster, `waiting` those of it who wait for a seat. Only what stays in the studio may see them
+    (`without_names`). `after` is what the staff do when the students have gone, `heat` what steps say of
+    it that cannot be.
+    """
+
+    studio_class: StudioClass
+    date: ClassDate | None
+    students: int
+    groups: int
+    last_group: int
+    made: tuple[MadeProduct, ...]
+    timeline: tuple[TimedPart, ...]
+    ahead: tuple[StaffPart, ...]
+    teaching: Teaching
+    supervision: Supervision
+    preparation: Preparation
+    weighing: WeighingPlan
+    cost: Cost | None = None
+    guests: tuple[Guest, ...] = ()
+    waiting: tuple[Guest, ...] = ()
+    after: tuple[StaffPart, ...] = ()
+    heat: tuple[MixedTooCool | CooledTooSoon, ...] = ()
+
+    @property
+    def subject(self) -> WholeClass | OneDate:
+        """Give what a finding about this sheet alone is about: its date, or the class where it has none."""
+        return OneDate(self.studio_class.key, self.date.on) if self.date else WholeClass(self.studio_class.key)
+
+    @property
+    def format(self) -> Format:
+        """Give the format that the parts come to, which is the one that is published."""
+        return self.teaching.format
+
+    def comes_from_before(self, product: Product) -> bool:
+        """Say whether students take home an earlier batch of it: after a demonstration of soap, so that it has had time to cure."""
+        return product.made_with_lye and self.format is Format.DEMO
+
+    @property
+    def chosen(self) -> tuple[MadeProduct, ...]:
+        """Give the products to which students add something of their choice; none where nobody comes or all is shown."""
+        if not self.students or self.format is Format.DEMO:
+            return ()
+        return tuple(one for one in self.made if any(dose.each for dose in one.batch.doses))
+
+    @property
+    def staff(self) -> tuple[int, int]:
+        """Give the teachers and the assistants of this date."""
+        return self.studio_class.staff_on(self.date)
+
+    def unclaimed(self, each_student: int) -> int:
+        """Give how many containers the batch of the last group fills beyond its people: every group makes the batch of a whole one."""
+        return (self.studio_class.group_size - self.last_group) * each_student if self.groups else 0
+
+    def group_that_does(self, part: Part) -> int | None:
+        """Give the number of the group that does a part for all; None where no single one does."""
+        return group_that_does(part, self.groups)
+
+    def without_names(self) -> "ClassPlan":
+        """Give the sheet as it may be published: without those who come, and without those who wait."""
+        return replace(self, guests=(), waiting=())

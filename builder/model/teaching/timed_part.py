@@ -1,0 +1,30 @@
+"""A part of a lesson with the minutes at which it begins and ends."""
+
+from dataclasses import dataclass
+
+from builder.model.teaching.lesson import Part, Who
+
+
+@dataclass(frozen=True)
+class TimedPart:
+    """A part of the lesson with the minutes after the start at which it begins and ends. `left` is what of a wait no part fills."""
+
+    part: Part
+    number: int
+    begins: int
+    ends: int
+    left: int = 0
+
+    @property
+    def alone(self) -> int:
+        """Give the minutes that are nobody else's: a wait counts only as far as no part is laid into it."""
+        return self.left if self.part.who is Who.WAITING else self.ends - self.begins
+
+
+@dataclass(frozen=True)
+class StaffPart:
+    """What staff do ahead or after. Minutes count from the start of the class, below zero before it; None where it is on another day."""
+
+    part: Part
+    begins: int | None
+    ends: int | None

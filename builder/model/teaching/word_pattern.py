@@ -1,0 +1,164 @@
+"""A pattern of words, as the tables of unsafe steps and of claims write it, and the search for it in a text.
+
+    <pour> ... <water> <onto> <lye>
+
+`<pour>` is one of the words of a group. `...` is a gap of at most six words, `...12` one of at most twelve. `word?` may be missing. `stir~`
+is any form of a verb, `solidif*` any word that begins so, `lye!` that word itself and not "lye water", "lye jug". Articles and the like may
+stand between any two words. Every other word may be a plural. Nothing depends on the case.
+"""
+
+import re
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+from functools import cache, cached_property
+
+from builder.words.fold import fold
+
+GAP = 6
+_BETWEEN = r"""(?:[\s,()"'“”‘’/]+(?:(?:the|a|an|some|all|of|any|your|our|their|its|this|that|these|those|each|every)\b[\s]+){0,3})"""
+_GAP = r"""(?:[\s,()"'“”‘’/-]+[\w°%.’'-]+)"""
+_NO_COMPOUND = (
+    r"(?![\s-]+(?:water|solution|liquor|jug|pot|cup|bottle|bucket|pan|pitcher|beaker|container|tub|station|table|bench|mix|mixture|page|sheet|spoon"
+    r"|step|label|bowl|concentration|amount|weight|calculation)s?\b)"
+)
+_VOWELS = "aeiou"
+Groups = Mapping[str, tuple[str, ...]]
+
+
+class PatternError(ValueError):
+    """A pattern that names a group which nobody has defined."""
+
+
+@dataclass(frozen=True, eq=False)
+class Stems:
+    """The beginnings of words of which one must stand in a text. Each is made once, so that it is known by its identity."""
+
+    any_of: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class Words:
+    """A text to look in. It remembers which stems it holds, so that most patterns are ruled out without a search."""
+
+    text: str
+    known: dict[Stems, bool] = field(default_factory=dict, compare=False, repr=False)
+
+    @cached_property
+    def small(self) -> str:
+        """Give it in small letters, with one kind of space."""
+        return fold(self.text.replace("-", " "))
+
+    def has_any(self, stems: Stems) -> bool:
+        """Say whether one of some stems stands in it."""
+        known = self.known.get(stems)
+        if known is None:
+            small = self.small
+            known = self.known[stems] = any(stem in small for stem in stems.any_of)
+        return known
+
+
+@dataclass(frozen=True)
+class WordPattern:
+    """One pattern: as it is written, the expression that finds it, and for each of its words the stems of which one must be there."""
+
+    written: str
+    expression: str
+    needs: tuple[Stems, ...]
+
+    @cached_property
+    def regex(self) -> re.Pattern[str]:
+        """Compile the expression; most are never needed."""
+        return re.compile(self.expression, re.IGNORECASE)
+
+    def search(self, words: Words) -> re.Match[str] | None:
+        """Find it in a text."""
+        return self.regex.search(words.text) if self._may_stand_in(words) else None
+
+    def find_all(self, words: Words) -> Iterator[re.Match[str]]:
+        """Find it wherever it stands in a text."""
+        return self.regex.finditer(words.text) if self._may_stand_in(words) else iter(())
+
+    def _may_stand_in(self, words: Words) -> bool:
+        return all(map(words.has_any, self.needs))
+
+
+def any_in(patterns: tuple[WordPattern, ...], words: Words) -> bool:
+    """Say whether one of some patterns is found in a text."""
+    return any(pattern.search(words) for pattern in patterns)
+
+
+def compile_patterns(written: tuple[str, ...], groups: Groups) -> tuple[WordPattern, ...]:
+    """Compile patterns; raise PatternError where one names an unknown group."""
+    return tuple(compile_pattern(one, groups) for one in written)
+
+
+def compile_pattern(written: str, groups: Groups) -> WordPattern:
+    """Compile a pattern; raise PatternError where it names an unknown group."""
+    made, gap = "", ""
+    needs: list[Stems] = []
+    for token in re.findall(r"<[^>]*>\??|\S+", written):
+        if re.fullmatch(r"\.\.\.\d*", token):
+            gap = rf"{_GAP}{{0,{int(token[3:] or GAP)}}}?"
+            continue
+        optional = token.endswith("?")
+        word, stems = _any_of(tuple(_phrases(token.removesuffix("?"), groups)))
+        between = gap + _BETWEEN if made else ""
+        made += f"(?:{between}{word})?" if optional else between + word
+        needs += [] if optional else [stems]
+        gap = ""
+    return WordPattern(written, made, tuple(needs))
+
+
+@cache
+def _any_of(phrases: tuple[str, ...]) -> tuple[str, Stems]:
+    """Give the expression that finds one of some phrases, the longest first, and the stems of which one must be there."""
+    expression = "(?:" + "|".join(map(_phrase, sorted(phrases, key=len, reverse=True))) + ")"
+    return expression, Stems(tuple(dict.fromkeys(map(_stem, phrases))))
+
+
+def _phrases(token: str, groups: Groups) -> Iterator[str]:
+    """Give the phrases that a token stands for, those of groups within groups too."""
+    if not token.startswith("<"):
+        yield token
+        return
+    name = token[1:-1]
+    if name not in groups:
+        raise PatternError(name)
+    for phrase in groups[name]:
+        yield from _phrases(phrase, groups)
+
+
+def _phrase(phrase: str) -> str:
+    if phrase.endswith("!"):
+        return _phrase(phrase[:-1]) + _NO_COMPOUND
+    return r"\b" + r"[\s-]+".join(_form(part) for part in _parts(phrase)) + r"(?!\w)"
+
+
+def _parts(phrase: str) -> list[str]:
+    return fold(phrase.replace("-", " ")).split(" ")
+
+
+def _stem(phrase: str) -> str:
+    """Give the longest beginning that all forms of the first word of a phrase share."""
+    first = _parts(phrase.removesuffix("!"))[0]
+    return first[:-1] if first.endswith("*") else first[:-2] if first.endswith(("~", "y")) else first.replace("’", "'").partition("'")[0]
+
+
+def _form(word: str) -> str:
+    if word.endswith("*"):
+        return re.escape(word[:-1]) + r"\w*"
+    if word.endswith("~"):
+        return _verb(word[:-1])
+    if word.endswith("y") and word[-2:-1] not in _VOWELS:
+        return re.escape(word[:-1]) + "(?:y|ies)"
+    return re.escape(word).replace("'", "['’]") + r"(?:s|es)?"
+
+
+def _verb(base: str) -> str:
+    stem = re.escape(base[:-1])
+    if base.endswith("e"):
+        return f"{stem}(?:e|es|ed|ing)"
+    if base.endswith("y") and base[-2] not in _VOWELS:
+        return f"{stem}(?:y|ies|ied|ying)"
+    last = re.escape(base[-1])
+    return f"{re.escape(base)}(?:s|es|ed|ing|{last}ed|{last}ing)?"

@@ -1,0 +1,1 @@
+"""Classes and the dates that were published last."""

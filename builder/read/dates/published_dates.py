@@ -1,0 +1,49 @@
+"""The file `dates.json` of the last publication becomes the dates that it showed."""
+
+import json
+from datetime import date, datetime
+from pathlib import Path
+
+from builder.model.dates.published_date import CANCELLED, CONFIRMED, FILE, FORMAT, VERSION, PublishedDate
+from builder.model.finding import Finding, caution
+from builder.model.place import Place
+from builder.read.text.text_files import TextFolder
+
+
+def read_published_dates(output: Path, on: date) -> tuple[tuple[PublishedDate, ...], list[Finding]]:
+    """Read the dates from a day on that the last publication to an output folder showed; none where there was no publication."""
+    # Whatever is wrong with a file that we have written ourselves, it is told as one thing, and it stops nothing.
+    folder, name = TextFolder(output, [], f"{output.name}/"), f"site/{FILE}"
+    if not folder.has(name):
+        return (), []
+    try:
+        dates = _dates(json.loads(folder.text(name) or ""))
+    except (ValueError, TypeError, KeyError, RecursionError):
+        return (), [_unreadable(folder.place(name))]
+    return tuple(one for one in dates if one.on.date() >= on), []
+
+
+def _dates(data: dict[str, object]) -> list[PublishedDate]:
+    if (data["format"], data["version"]) != (FORMAT, VERSION) or not isinstance(data["dates"], list):
+        raise ValueError(FORMAT)
+    return [_date(entry) for entry in data["dates"]]
+
+
+def _date(entry: dict[str, object]) -> PublishedDate:
+    key, revision, status = entry["class"], entry["revision"], entry["status"]
+    if not isinstance(key, str) or not isinstance(revision, int) or status not in (CONFIRMED, CANCELLED):
+        raise TypeError(FORMAT)
+    return PublishedDate(key, _moment(entry["first set"]), _moment(entry["on"]), status == CANCELLED, revision)
+
+
+def _moment(text: object) -> datetime:
+    return datetime.fromisoformat(str(text)).replace(tzinfo=None)
+
+
+def _unreadable(place: Place) -> Finding:
+    return caution(
+        "published-dates-unreadable",
+        place,
+        "The dates of the last publication cannot be read here, so nobody can tell whether the revisions have risen since.",
+        "Compare the revisions of dates that have changed yourself. The next publication writes this file anew.",
+    )

@@ -1,0 +1,84 @@
+"""The table of constituents becomes what each scent holds: by the oil that its card names, or else by all oils of its INCI name."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+from fractions import Fraction
+
+from builder.model.label.labelling import Allergen
+from builder.model.place import Place
+from builder.model.recipe.essential_oil import Constituent, Held, span_of
+from builder.model.recipe.figure import Known as HowKnown
+from builder.model.recipe.ingredient import Ingredient
+from builder.read.text.tables import Row, rows_of, share_in, words_in
+from builder.read.text.text_error import TextError
+from builder.read.text.text_files import TextFolder
+from builder.read.values.values import find_source, member_of, text_of
+from builder.read.yaml.fit import Known
+from builder.words.fold import fold
+
+_COLUMNS = ("oil", "inci_names", "botanical", "part", "constituent", "low_percent", "high_percent", "source", "at", "known", "note")
+
+
+def read_constituents(folder: TextFolder, name: str, known: Known) -> tuple[Constituent, ...]:
+    """Read the table; a row that cannot be read is a finding and is left out."""
+    return tuple(rows_of(folder, name, _COLUMNS, lambda row, place: _constituent(row, place, known)))
+
+
+def _constituent(row: Row, place: Place, known: Known) -> Constituent:
+    low, high = share_in(row["low_percent"]), share_in(row["high_percent"])
+    if (low is None) != (high is None) or (low is not None and high is not None and low > high):
+        wrong = "A constituent is from a low to a high percentage of the oil, and these two are no such range."
+        raise TextError("limit-row-wrong", wrong, "Write the lower number under low_percent, or leave both cells empty.")
+    return Constituent(
+        oil=text_of(row["oil"]),
+        inci=tuple(fold(one) for one in words_in(text_of(row["inci_names"]))),
+        name=fold(text_of(row["constituent"])),
+        low=low,
+        high=high,
+        source=find_source(row["source"], known),
+        at=text_of(row["at"]),
+        known=member_of(HowKnown)(row["known"]),
+        note=row["note"],
+        place=place,
+    )
+
+
+def with_constituents(
+    cards: Mapping[str, Ingredient], table: tuple[Constituent, ...], allergens: tuple[Allergen, ...]
+) -> dict[str, Ingredient]:
+    """Give every card with what each part of it can hold, and with what its supplier states of it as a whole."""
+    by_oil: dict[str, list[Constituent]] = {}
+    by_inci: dict[str, list[Constituent]] = {}
+    for row in table:
+        by_oil.setdefault(fold(row.oil), []).append(row)
+        for inci in row.inci:
+            by_inci.setdefault(inci, []).append(row)
+    made: dict[int, Ingredient] = {}
+    for card in cards.values():
+        if id(card) not in made:
+            names = card.label_name.inci if card.label_name else ()
+            parts = [by_inci.get(fold(name), []) for name in names]
+            if card.oil:
+                parts[:1] = [by_oil.get(fold(card.oil), [])] if names else []
+            stated = _stated(card, allergens)
+            oils = tuple(tuple(dict.fromkeys(row.oil for row in part)) for part in parts)
+            holds = tuple(map(span_of, parts))
+            made[id(card)] = replace(card, oils=oils, holds=holds, stated=stated) if any(parts) or stated else card
+    return {key: made[id(card)] for key, card in cards.items()}
+
+
+def _stated(card: Ingredient, allergens: tuple[Allergen, ...]) -> dict[str, Held]:
+    """Give what the supplier states, isomers together. Of the list that a statement covers what it does not name is not in the scent."""
+    found: dict[str, Held] = {}
+    if certificate := card.certificate:
+        work = (f"{certificate.source.title}, {certificate.at}",)
+        found = {name: Held(name, *share, work, certificate.known, stated=True) for name, share in certificate.contains.items()}
+    if statement := card.allergen_statement:
+        work = (f"{statement.source.title}, {statement.at}",)
+        for one in allergens:
+            if one.counts and (one.is_original or statement.covers == "extended list"):
+                shares = [statement.contains[name] for name in one.counts if name in statement.contains]
+                low, high = (min(sum((share[end] for share in shares), Fraction(0)), Fraction(1)) for end in (0, 1))
+                key = fold(one.label_name)
+                found.setdefault(key, Held(key, low, high, work, statement.known, stated=True))
+    return found

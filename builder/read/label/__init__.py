@@ -1,0 +1,1 @@
+"""The rules of regions, languages, and sheets of labels, as data."""

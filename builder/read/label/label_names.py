@@ -1,0 +1,34 @@
+"""The table of English names for labels in the United States."""
+
+from dataclasses import replace
+
+from builder.model.label.labelling import EnglishNames, LabelRegion
+from builder.model.place import Place
+from builder.model.recipe.figure import Known as HowKnown
+from builder.read.text.tables import Row, rows_of
+from builder.read.text.text_files import TextFolder
+from builder.read.values.values import find_source, member_of, text_of, word_of
+from builder.read.yaml.fit import Known
+from builder.words.fold import fold
+
+ENGLISH = "English and INCI"
+_COLUMNS = ("inci", "english", "form", "source", "at", "known")
+
+
+def read_label_names(folder: TextFolder, name: str, known: Known) -> EnglishNames:
+    """Read the table; every row needs a source, and a row that cannot be read is a finding and is left out."""
+    rows = tuple(rows_of(folder, name, _COLUMNS, lambda row, place: _row(row, place, known)))
+    by_form = {form: {fold(inci): english for kind, inci, english in rows if kind == form} for form in ("plant", "whole")}
+    return EnglishNames(by_form["plant"], by_form["whole"])
+
+
+def with_english(regions: dict[str, LabelRegion], names: EnglishNames) -> dict[str, LabelRegion]:
+    """Give the names to the regions that ask for English beside INCI."""
+    return {key: replace(one, english=names) if one.says("names") == ENGLISH else one for key, one in regions.items()}
+
+
+def _row(row: Row, _: Place, known: Known) -> tuple[str, str, str]:
+    find_source(row["source"], known)
+    member_of(HowKnown)(row["known"])
+    text_of(row["at"])
+    return word_of("plant", "whole")(row["form"]), text_of(row["inci"]), text_of(row["english"])

@@ -1,0 +1,294 @@
+"""The folders of stock, and of the studio's shelf beside it, become what recipes and lessons draw on.
+
+The shelf has the same files as the stock. What it holds under a name takes the place of what the stock holds under that name.
+"""
+
+import os
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, replace
+from functools import lru_cache, partial
+from pathlib import Path, PurePosixPath
+from typing import TypeVar
+
+from builder.model.dose.limit import ColourRule, FieldRule, Limit
+from builder.model.finding import Finding
+from builder.model.label.label_sheet import LabelSheet
+from builder.model.label.label_warning import WarningRule
+from builder.model.label.labelling import Allergen, LabelRegion
+from builder.model.label.language import Language
+from builder.model.label.type_height import HeightRule
+from builder.model.recipe.container import Container
+from builder.model.recipe.essential_oil import Constituent
+from builder.model.recipe.figure import Figure
+from builder.model.recipe.ingredient import Ingredient
+from builder.model.roster.allergy import AllergyWords
+from builder.model.studio import ANY, Unread
+from builder.model.teaching.caution import CautionText
+from builder.model.teaching.claim import ClaimRules
+from builder.model.teaching.lesson import Block
+from builder.model.teaching.lye_words import LyeWords
+from builder.model.teaching.supervision import WatchRule
+from builder.model.teaching.teaching import FormatAdvice
+from builder.model.teaching.unsafe_step import UnsafeStep
+from builder.read.dose.essential_oils import read_constituents, with_constituents
+from builder.read.dose.limits import read_colour_rules, read_field_rules, read_limits
+from builder.read.label.allergens import read_allergens
+from builder.read.label.label_names import read_label_names, with_english
+from builder.read.label.label_regions import read_label_regions
+from builder.read.label.label_rules import read_label_warnings, read_type_heights
+from builder.read.label.label_sheets import read_label_sheets
+from builder.read.label.languages import read_language
+from builder.read.recipe.constants import read_constants
+from builder.read.recipe.containers import read_containers
+from builder.read.recipe.ingredients import index_ingredients, read_ingredient
+from builder.read.recipe.products import read_own_products, read_products, with_own
+from builder.read.recipe.sources import read_sources
+from builder.read.roster.allergy_words import read_allergy_words
+from builder.read.teaching.cautions import read_caution
+from builder.read.teaching.passages import read_passage
+from builder.read.teaching.teaching import read_format_advice, read_supervision
+from builder.read.teaching.unsafe_steps import read_claims, read_lye_words, read_unsafe_steps, read_word_groups
+from builder.read.text.text_files import TextFolder
+from builder.read.yaml.fit import Known
+from builder.read.yaml.placed_yaml import PlacedYaml, read_yaml_file
+from builder.words.fold import fold
+
+T = TypeVar("T")
+_LIMITS = ("usage_limits", "scent_limits")
+
+
+@dataclass(frozen=True)
+class Library:
+    """Everything that recipes and lessons draw on, and what of it is there but cannot be read."""
+
+    known: Known
+    constants: Mapping[str, Figure]
+    ingredients: Mapping[str, Ingredient]
+    containers: Mapping[str, Container]
+    cautions: Mapping[str, CautionText]
+    passages: Mapping[str, tuple[Block, ...]]
+    unread: Unread
+    limits: tuple[Limit, ...]
+    colour_rules: tuple[ColourRule, ...]
+    field_rules: tuple[FieldRule, ...]
+    supervision: Mapping[str, WatchRule]
+    format_advice: Mapping[str, FormatAdvice]
+    allergy_words: Mapping[str, AllergyWords]
+    label_regions: Mapping[str, LabelRegion]
+    allergens: tuple[Allergen, ...]
+    label_sheets: Mapping[str, LabelSheet]
+    type_heights: tuple[HeightRule, ...]
+    languages: Mapping[str, Language]
+    label_warnings: tuple[WarningRule, ...]
+    unsafe_steps: Mapping[str, UnsafeStep]
+    lye_words: LyeWords
+    claims: ClaimRules
+
+
+@dataclass(frozen=True)
+class _Shelf:
+    """What one folder of stock holds: the stock that ships, or the studio's shelf, which has the same files. `unread` is by kind."""
+
+    containers: Mapping[str, Container]
+    label_sheets: Mapping[str, LabelSheet]
+    allergy_words: Mapping[str, AllergyWords]
+    cautions: Mapping[str, CautionText]
+    passages: Mapping[str, tuple[Block, ...]]
+    cards: tuple[Ingredient, ...]
+    limits: tuple[Limit, ...]
+    constituents: tuple[Constituent, ...]
+    colour_rules: tuple[ColourRule, ...]
+    field_rules: tuple[FieldRule, ...]
+    unread: Mapping[str, set[str]]
+
+
+@dataclass(frozen=True)
+class _Shipped:
+    """The stock that ships, which is the same for every studio, with what is wrong in it. `known` is what its texts may name."""
+
+    known: Known
+    constants: Mapping[str, Figure]
+    supervision: Mapping[str, WatchRule]
+    format_advice: Mapping[str, FormatAdvice]
+    label_regions: Mapping[str, LabelRegion]
+    allergens: tuple[Allergen, ...]
+    languages: Mapping[str, Language]
+    type_heights: tuple[HeightRule, ...]
+    label_warnings: tuple[WarningRule, ...]
+    unsafe_steps: Mapping[str, UnsafeStep]
+    lye_words: LyeWords
+    claims: ClaimRules
+    shelf: _Shelf
+    findings: tuple[Finding, ...]
+
+
+def read_library(content: Path, studio: TextFolder) -> Library:
+    """Read the stock, and the studio's shelf over it."""
+    shipped = _shipped(_state(content))
+    studio.findings.extend(shipped.findings)
+    unread: dict[str, set[str]] = {"sources": set()}
+    sources = _one(studio, "shelf/sources.yaml", lambda placed: read_sources(placed, studio.findings), unread["sources"])
+    kinds = _one(studio, "shelf/products.yaml", lambda placed: read_own_products(placed, shipped.known, studio.findings), set())
+    known = replace(
+        shipped.known,
+        sources={**shipped.known.sources, **sources},
+        products=with_own(dict(shipped.known.products), kinds),
+        oils={fold(one.oil): one.oil for one in shipped.shelf.constituents},
+        unread_sources=shipped.known.unread_sources | frozenset(unread["sources"]),
+    )
+    own, theirs = _read_shelf(studio, "shelf/", known, shipped.constants), shipped.shelf
+    return Library(
+        known=known,
+        constants=shipped.constants,
+        ingredients=with_constituents(
+            index_ingredients(theirs.cards, own.cards, studio.findings), (*theirs.constituents, *own.constituents), shipped.allergens
+        ),
+        containers={**theirs.containers, **own.containers},
+        cautions={**theirs.cautions, **own.cautions},
+        passages={**theirs.passages, **own.passages},
+        unread=Unread(
+            cautions=frozenset(theirs.unread["cautions"] | own.unread["cautions"]),
+            ingredients=frozenset(theirs.unread["ingredients"] | own.unread["ingredients"]),
+            containers=frozenset(theirs.unread["containers"] | own.unread["containers"]),
+            label_sheets=frozenset(theirs.unread["label stocks"] | own.unread["label stocks"]),
+        ),
+        # Rows of the studio's own come first.
+        limits=(*own.limits, *theirs.limits),
+        colour_rules=(*own.colour_rules, *theirs.colour_rules),
+        field_rules=(*own.field_rules, *theirs.field_rules),
+        supervision=shipped.supervision,
+        format_advice=shipped.format_advice,
+        allergy_words={**theirs.allergy_words, **own.allergy_words},
+        label_regions=shipped.label_regions,
+        allergens=shipped.allergens,
+        label_sheets={**theirs.label_sheets, **own.label_sheets},
+        languages=shipped.languages,
+        type_heights=shipped.type_heights,
+        label_warnings=shipped.label_warnings,
+        unsafe_steps=shipped.unsafe_steps,
+        lye_words=shipped.lye_words,
+        claims=shipped.claims,
+    )
+
+
+@dataclass(frozen=True)
+class _State:
+    """One state of a folder: the name, the time of change and the size of each of its files."""
+
+    root: Path
+    files: tuple[tuple[str, int, int], ...]
+
+
+def _state(root: Path) -> _State:
+    """Tell in which state a folder is."""
+    paths = sorted(Path(folder) / name for folder, _, names in os.walk(root) for name in names)
+    looked_at = ((path, path.stat()) for path in paths)
+    return _State(root, tuple((str(path), found.st_mtime_ns, found.st_size) for path, found in looked_at))
+
+
+@lru_cache(maxsize=4)
+def _shipped(state: _State) -> _Shipped:
+    """Read the stock that ships: in one process once for each state of its folder."""
+    findings: list[Finding] = []
+    content = TextFolder(state.root, findings, "content/")
+    unread_sources: set[str] = set()
+    sources = _one(content, "sources.yaml", lambda placed: read_sources(placed, findings), unread_sources)
+    cited = Known(sources, {}, frozenset(unread_sources))
+    products = _one(content, "products.yaml", lambda placed: read_products(placed, cited, findings), set())
+    languages = {one.name: one for one in _each(content, "languages", lambda placed: read_language(placed, findings), set())}
+    others = tuple(one.name for one in languages.values() if not one.is_own)
+    known = Known(sources, products, frozenset(unread_sources), languages=others)
+    regions = _one(content, "label_regions.yaml", lambda placed: read_label_regions(placed, known, findings), set())
+    regions = with_english(regions, read_label_names(content, "tables/label_names_us.csv", known))
+    allergens = read_allergens(content, "tables/fragrance_allergens_eu.csv", known)
+    known = replace(known, allergens=frozenset(name for one in allergens for name in one.counts))
+    groups = _one(content, "tables/word_groups.yaml", read_word_groups, set())
+    steps = _one(content, "tables/unsafe_steps.yaml", lambda placed: read_unsafe_steps(placed, groups, known, findings), set())
+    lye_words = _one(content, "tables/lye_words.yaml", lambda placed: read_lye_words(placed, groups, known, findings), set())
+    claims = _one(content, "tables/claims.yaml", lambda placed: {"claims": read_claims(placed, groups, known, findings)}, set())
+    constants = _one(content, "constants.yaml", lambda placed: read_constants(placed, known, findings), set())
+    return _Shipped(
+        known=known,
+        constants=constants,
+        supervision=_one(content, "supervision.yaml", lambda placed: read_supervision(placed, known, findings), set()),
+        format_advice=_one(content, "format_advice.yaml", lambda placed: read_format_advice(placed, known, findings), set()),
+        label_regions=regions,
+        allergens=allergens,
+        languages=languages,
+        type_heights=read_type_heights(content, "tables/type_heights.csv", known),
+        label_warnings=read_label_warnings(content, "tables/label_warnings.csv", known),
+        unsafe_steps=steps,
+        lye_words=lye_words,
+        claims=claims.get("claims", ClaimRules()),
+        shelf=_read_shelf(content, "", known, constants),
+        findings=tuple(findings),
+    )
+
+
+def _read_shelf(folder: TextFolder, at: str, known: Known, constants: Mapping[str, Figure]) -> _Shelf:
+    """Read what both the stock and a studio's shelf may hold; `at` is where in the folder it lies."""
+    findings = folder.findings
+    unread: dict[str, set[str]] = {kind: set() for kind in ("containers", "cautions", "ingredients", "label stocks")}
+    read_words = partial(read_allergy_words, known=known, findings=findings)
+    constituents = read_constituents(folder, f"{at}tables/essential_oils.csv", known)
+    known = replace(known, oils={**known.oils, **{fold(one.oil): one.oil for one in constituents}})
+    read_card = partial(read_ingredient, known=known, constants=constants, findings=findings)
+    containers = _one(folder, f"{at}containers.yaml", lambda placed: read_containers(placed, known, findings), unread["containers"])
+    stocks = _one(folder, f"{at}label_sheets.yaml", lambda placed: read_label_sheets(placed, findings), unread["label stocks"])
+    words = _one(folder, f"{at}allergy_words.yaml", read_words, set())
+    texts = _each(folder, f"{at}cautions", lambda placed: read_caution(placed, known, findings), unread["cautions"])
+    return _Shelf(
+        containers=containers,
+        label_sheets=stocks,
+        allergy_words=words,
+        cautions={text.key: text for text in texts},
+        passages=_passages(folder, f"{at}passages", known, findings),
+        cards=tuple(_each(folder, f"{at}ingredients", read_card, unread["ingredients"])),
+        limits=tuple(limit for name in _LIMITS for limit in read_limits(folder, f"{at}tables/{name}.csv", known)),
+        constituents=constituents,
+        colour_rules=tuple(read_colour_rules(folder, f"{at}tables/colour_additives_us.csv", known)),
+        field_rules=read_field_rules(folder, f"{at}tables/colours_eu.csv", known),
+        unread=unread,
+    )
+
+
+def _one(folder: TextFolder, name: str, read: Callable[[PlacedYaml], dict[str, T]], unread: set[str]) -> dict[str, T]:
+    """Read a file of many things by their names, and note the names of those that cannot be made."""
+    if not folder.has(name):
+        return {}
+    placed = read_yaml_file(folder, name)
+    if placed is None:
+        unread.add(ANY)
+        return {}
+    made = read(placed)
+    unread |= {fold(key) for key in placed.places()} - {fold(key) for key in made}
+    return made
+
+
+def _each(folder: TextFolder, name: str, read: Callable[[PlacedYaml], T | None], unread: set[str]) -> list[T]:
+    """Read the files of a folder, one thing a file, and note the names of those that cannot be made."""
+    made = []
+    for file in folder.files(name, ".yaml"):
+        placed = read_yaml_file(folder, file)
+        one = read(placed) if placed else None
+        if one is None:
+            unread |= _names_of(file, placed)
+        else:
+            made.append(one)
+    return made
+
+
+def _names_of(file: str, placed: PlacedYaml | None) -> set[str]:
+    """Give the names under which others may speak of what a file holds: the file's own, and those that it states."""
+    stem = PurePosixPath(file).stem
+    data = placed.data if placed and isinstance(placed.data, dict) else {}
+    others = data.get("also called", [])
+    stated = (data.get("name"), *(others if isinstance(others, list) else ()))
+    return {stem, stem.replace("-", " "), *(fold(name) for name in stated if isinstance(name, str))}
+
+
+def _passages(folder: TextFolder, name: str, known: Known, findings: list[Finding]) -> dict[str, tuple[Block, ...]]:
+    texts = ((file, folder.text(file)) for file in folder.files(name, ".md"))
+    return {
+        PurePosixPath(file).stem: read_passage(text, folder.shown_as + file, known, findings) for file, text in texts if text is not None
+    }

@@ -1,0 +1,38 @@
+"""The purity of a solid alkali: `98 %`, `97 to 100 %`, or what it is counted as and its range, `99 %, 97 to 100 %`."""
+
+import re
+from fractions import Fraction
+
+from builder.model.recipe.recipe import StatedPurity
+from builder.read.label.share_ranges import parse_share_range
+from builder.read.text.text_error import AmountError, quoted
+from builder.read.values.amounts import parse_part_of_whole
+from builder.read.values.bounds import SOLID_ALKALI
+from builder.read.values.numbers import tidy
+
+_COUNTED_AND_RANGE = re.compile(r"(.+%)\s*,\s*(.+)")
+
+
+def parse_purity(text: str) -> StatedPurity:
+    """Read the hydroxide by weight of a solid alkali. A range without a figure is counted by its middle.
+
+    Errors: what is no percentage, what no solid alkali is, and a figure outside of its own range.
+    """
+    if two := _COUNTED_AND_RANGE.fullmatch(tidy(text)):
+        typical, (low, high) = parse_part_of_whole(two[1]).fraction, parse_share_range(two[2])
+    else:
+        low, high = parse_share_range(text)
+        typical = (low + high) / 2
+    for share in (low, high, typical):
+        _judge(text, share * 100)
+    if not low <= typical <= high:
+        wrong = f"In {quoted(text)} the first figure lies outside of the range that follows it."
+        remedy = 'Write what the certificate states, then the range of the grade, for example "99 %, 97 to 100 %".'
+        raise AmountError("purity-outside-its-range", wrong, remedy)
+    return StatedPurity(typical, low, high)
+
+
+def _judge(text: str, percent: Fraction) -> None:
+    if not SOLID_ALKALI.hold(percent):
+        wrong = f"No alkali has a purity of {quoted(text)}: {SOLID_ALKALI.reason}."
+        raise AmountError("purity-out-of-range", wrong, SOLID_ALKALI.remedy(percent))

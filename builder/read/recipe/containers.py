@@ -1,0 +1,29 @@
+"""`containers.yaml` becomes the containers of the stock, or the studio's own."""
+
+from builder.model.finding import Finding
+from builder.model.recipe.container import Container, Outside
+from builder.read.shapes.library import ContainerShape
+from builder.read.yaml.fit import Known, fit_each
+from builder.read.yaml.placed_yaml import PlacedYaml
+from builder.words.fold import fold
+
+
+def read_containers(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, Container]:
+    """Read the containers of one file, keyed by their folded names."""
+    return {
+        fold(name): Container(
+            name=name,
+            capacity=shape.capacity,
+            shape=shape.shape,
+            source=shape.source,
+            at=shape.at,
+            known=shape.known,
+            inside=shape.inside,
+            fill_weight=shape.fill_weight,
+            fill_weight_of=tuple(product.name for product in shape.fill_weight_of),
+            head_space=shape.head_space,
+            outside=Outside(shape.height, shape.around, shape.width, shape.lid),
+            place=placed.key_place(name),
+        )
+        for name, shape in fit_each(ContainerShape, placed, findings, known)
+    }

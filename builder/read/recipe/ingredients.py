@@ -1,0 +1,110 @@
+"""Ingredient cards become ingredients, found by every name that they answer to; the studio's own replace those of the stock."""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import replace
+
+from builder.model.finding import Finding, stop
+from builder.model.label.declaration import Range
+from builder.model.recipe.figure import Figure, Figures
+from builder.model.recipe.ingredient import AllergenStatement, Certificate, DropMass, Ingredient, LabelName, Preserves
+from builder.read.recipe.constants import WATER_DENSITY
+from builder.read.recipe.figures import make_figures
+from builder.read.shapes.card import CardShape, FiguresShape, PreservesShape
+from builder.read.shapes.figure import RELATIVE_DENSITY
+from builder.read.shapes.label_name import CertificateShape, LabelNameShape
+from builder.read.yaml.fit import Known, fit
+from builder.read.yaml.placed_yaml import PlacedYaml
+from builder.words.fold import fold
+
+
+def read_ingredient(placed: PlacedYaml, known: Known, constants: Mapping[str, Figure], findings: list[Finding]) -> Ingredient | None:
+    """Read one card; None where it cannot be made."""
+    shape = fit(CardShape, placed, findings, known=known)
+    if shape is None:
+        return None
+    figures: dict[str, Figures] = {}
+    for field, info in FiguresShape.model_fields.items():
+        name, entries = str(info.alias), getattr(shape.figures, field)
+        if entries:
+            made = make_figures(entries, placed, "figures", name)
+            figures[name] = _in_grams_per_millilitre(made, constants) if name == "density" else made
+    drops, colours, stated = shape.drop_mass, shape.colour_name, shape.allergen_statement
+    return Ingredient(
+        name=shape.name,
+        kind=shape.kind,
+        counts_as=shape.counts_as,
+        mixes_with=shape.mixes_with,
+        also_called=shape.also_called,
+        label_name=_label_name(shape.label_name, shape.label_shares) if shape.label_name else None,
+        colour_name={region: name for region, name in (("us", colours.us), ("eu", colours.eu)) if name} if colours else {},
+        colour_certificate=shape.colour_certificate,
+        acid_frees=shape.acid_frees,
+        also_works_as=shape.also_works_as,
+        declared_as=shape.declared_as,
+        saponified_as=shape.saponified_as,
+        allergen_statement=AllergenStatement(stated.covers, stated.contains, stated.source, stated.at, stated.known) if stated else None,
+        oil=shape.oil,
+        certificate=_certificate(shape.certificate) if shape.certificate else None,
+        hazards=shape.hazards,
+        allergens=shape.allergens,
+        charge=shape.charge,
+        like_food=shape.like_food,
+        too_rough_for=shape.too_rough_for,
+        speeds_trace=shape.speeds_trace,
+        preserves=_preserves(shape.preserves) if shape.preserves else None,
+        about=shape.about,
+        figures=figures,
+        drop_mass=DropMass(drops.drops, drops.weigh, drops.measured) if drops else None,
+        place=placed.place("name"),
+        name_places={fold(name): placed.place("also called", number) for number, name in enumerate(shape.also_called)}
+        | {fold(shape.name): placed.place("name")},
+    )
+
+
+def _label_name(shape: LabelNameShape, shares: Mapping[int, Range]) -> LabelName:
+    colours, nano = shape.numbers(shape.colours), shape.numbers(shape.nano)
+    return LabelName(shape.inci, shape.plain, shape.known, shares, shape.first_below, colours, nano)
+
+
+def _certificate(shape: CertificateShape) -> Certificate:
+    at_most = {contact: most for contact, (_, most) in shape.at_most.items()}
+    return Certificate(shape.contains, at_most, shape.source, shape.at, shape.known)
+
+
+def _preserves(shape: PreservesShape) -> Preserves:
+    return Preserves(shape.covers, shape.alone, shape.fails_with, shape.source, shape.at, shape.known)
+
+
+def index_ingredients(stock: Iterable[Ingredient], own: Iterable[Ingredient], findings: list[Finding]) -> dict[str, Ingredient]:
+    """Key ingredients by every name they answer to; each name may belong to one card only."""
+    stock = tuple(stock)
+    theirs = {card.key: card for card in stock}
+    own = tuple(replace(card, replaces=theirs.get(card.key)) for card in own)
+    replaced = {card.key for card in own}
+    index: dict[str, Ingredient] = {}
+    for card in (*(card for card in stock if card.key not in replaced), *own):
+        names = (card.name, *card.also_called)
+        others = {fold(name): index[fold(name)] for name in names if fold(name) in index}
+        for name in names:
+            index.setdefault(fold(name), card)
+        for key in list(others)[:1]:
+            findings.append(_taken_twice(card, key, others[key]))
+    return index
+
+
+def _taken_twice(card: Ingredient, key: str, other: Ingredient) -> Finding:
+    name = other.name if key == other.key else key
+    wrong = f'The card of "{other.name}" in {other.place.file} answers to "{name}" as well, so a recipe could mean either.'
+    return stop("name-taken-twice", card.name_places[key], wrong, "Let only one of the two cards answer to that name.")
+
+
+def _in_grams_per_millilitre(figures: Figures, constants: Mapping[str, Figure]) -> Figures:
+    def converted(figure: Figure) -> Figure:
+        if figure.unit != RELATIVE_DENSITY:
+            return figure
+        water = constants[WATER_DENSITY].typical
+        note = "; ".join(part for part in (figure.note, "published as relative density") if part)
+        high = None if figure.high is None else figure.high * water
+        return replace(figure, low=figure.low * water, high=high, unit="g/mL", note=note)
+
+    return Figures(converted(figures.in_use), tuple(converted(figure) for figure in figures.others))

@@ -1,0 +1,63 @@
+"""`products.yaml` becomes the kinds of product that a recipe may be: those of the stock, and the studio's own."""
+
+from builder.model.finding import Finding
+from builder.model.place import Place
+from builder.model.recipe.figure import Figure
+from builder.model.recipe.product import CONTACTS, Product
+from builder.read.shapes.library import OwnProductShape, ProductShape, UsualPhShape
+from builder.read.yaml.fit import Known, fit_each
+from builder.read.yaml.placed_yaml import PlacedYaml
+from builder.words.fold import fold
+
+
+def read_products(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, Product]:
+    """Read the kinds of product of the stock, keyed by their names."""
+    return {name: _product(name, shape, placed.key_place(name)) for name, shape in fit_each(ProductShape, placed, findings, known)}
+
+
+def read_own_products(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, Product]:
+    """Read a studio's own kinds, keyed by their names; each says which kinds of the stock it is like.
+
+    What stands in place of one that cannot be read keeps its recipes from being faulted for it; the finding holds everything back.
+    """
+    made = {name: _product(name, shape, placed.key_place(name)) for name, shape in fit_each(OwnProductShape, placed, findings, known)}
+    unread = [name for name in placed.data if name not in made] if isinstance(placed.data, dict) else []
+    return {**made, **{name: _stand_in(name, placed.at(name), placed.key_place(name)) for name in unread}}
+
+
+def with_own(stock: dict[str, Product], own: dict[str, Product]) -> dict[str, Product]:
+    """Give the kinds of the stock and the studio's own, which take the place of those of the same name."""
+    taken = {fold(name) for name in own}
+    return {**{name: product for name, product in stock.items() if fold(name) not in taken}, **own}
+
+
+def _stand_in(name: str, data: object, place: Place) -> Product:
+    """Give a kind of product with what of it can be told, the stricter where it cannot."""
+    said = data if isinstance(data, dict) else {}
+    contact = said.get("contact")
+    made_with_lye = str(said.get("made with lye")).casefold() == "yes"
+    return Product(name, name, contact if contact in CONTACTS else "leave-on", made_with_lye, "weight", place=place)
+
+
+def _product(name: str, shape: ProductShape, place: Place) -> Product:
+    own = shape if isinstance(shape, OwnProductShape) else None
+    return Product(
+        name=name,
+        identity=shape.identity,
+        contact=shape.contact,
+        made_with_lye=shape.made_with_lye,
+        declared_by=shape.declared_by,
+        usual_ph=_usual_ph(shape.usual_ph) if shape.usual_ph else None,
+        meets_water=shape.meets_water,
+        declared_by_in=shape.declared_by_in,
+        cooked=shape.cooked,
+        used_on=shape.used_on,
+        usual_alkali=shape.usual_alkali,
+        like=tuple(one.name for one in own.like) if own else (),
+        translations=own.translations if own else {},
+        place=place,
+    )
+
+
+def _usual_ph(shape: UsualPhShape) -> Figure:
+    return Figure(shape.low, shape.high, "pH", shape.source, shape.at, shape.known, when=shape.measured)

@@ -1,0 +1,87 @@
+"""A file of `recipes/` becomes a recipe, with a place on everything that a finding may point at."""
+
+from pathlib import PurePosixPath
+
+from builder.model.finding import Finding
+from builder.model.label.language import Translation
+from builder.model.place import Name
+from builder.model.recipe.recipe import Choice, Cure, Fill, MeasuredDensity, MeasuredPh, Phase, Recipe, RecipeLine, SteamsAway
+from builder.read.acceptances import make_acceptances
+from builder.read.lye.lye_plans import make_lye_plan
+from builder.read.shapes.recipe import FillShape, PhaseShape, RecipeShape, TranslationShape
+from builder.read.yaml.fit import Known, fit
+from builder.read.yaml.placed_yaml import PlacedYaml
+from builder.read.yaml.yaml_nodes import Step
+from builder.words.fold import fold
+
+
+def read_recipe(placed: PlacedYaml, known: Known, findings: list[Finding]) -> Recipe | None:
+    """Read one recipe; None where it cannot be made."""
+    shape = fit(RecipeShape, placed, findings, known=known)
+    if shape is None:
+        return None
+    return Recipe(
+        key=PurePosixPath(placed.file).stem,
+        name=shape.name,
+        product=shape.product.name,
+        amounts_as=shape.amounts,
+        phases=tuple(_phase(phase, placed, ("phases", number)) for number, phase in enumerate(shape.phases)),
+        fill=make_fill(shape.fills, placed, ("fills",)),
+        about=shape.about,
+        lye=make_lye_plan(shape.lye, shape.product.usual_alkali, placed) if shape.lye else None,
+        choices=tuple(_choice(what, placed, shape) for what in shape.choices),
+        cure=Cure(shape.cure.time, shape.cure.loses, shape.cure.measured) if shape.cure else None,
+        density=MeasuredDensity(shape.density.value, shape.density.measured) if shape.density else None,
+        listed=shape.ingredients_listed,
+        ph=MeasuredPh(shape.ph.low, shape.ph.high, shape.ph.measured) if shape.ph else None,
+        free_from=shape.free_from,
+        not_for_colour=tuple(Name(name, placed.place("not for colour", number)) for number, name in enumerate(shape.not_for_colour)),
+        used_on=shape.used_on,
+        youngest_user=shape.youngest_user,
+        tools=shape.tools,
+        keeps=shape.keeps,
+        single_use=shape.single_use,
+        storage=shape.storage,
+        directions=shape.directions,
+        label_cautions=shape.label_cautions,
+        after_opening=shape.after_opening,
+        translations={language: _translation(told) for language, told in shape.translations.items()},
+        code=shape.code,
+        accepts=make_acceptances(shape.accepts, placed),
+        in_part=placed.in_part,
+        place=placed.place("name"),
+        places=placed.places(),
+    )
+
+
+def make_fill(shape: FillShape, placed: PlacedYaml, path: tuple[Step, ...]) -> Fill:
+    """Make the portion that stands at a path."""
+    container = Name(shape.container, placed.place(*path, "container"))
+    return Fill(container, shape.weight, shape.measured, shape.units, placed.place(*path, "weight"))
+
+
+def _phase(shape: PhaseShape, placed: PlacedYaml, path: tuple[Step, ...]) -> Phase:
+    lines = tuple(
+        RecipeLine(
+            Name(name, placed.key_place(*path, "ingredients", name)),
+            amount,
+            placed.place(*path, "ingredients", name),
+        )
+        for name, amount in shape.ingredients.items()
+    )
+    lost = SteamsAway(shape.steams_away.share, shape.steams_away.measured) if shape.steams_away else None
+    return Phase(Name(shape.name, placed.place(*path, "name")), lines, shape.heat_to, shape.hold, shape.after_the_cook, lost)
+
+
+def _translation(shape: TranslationShape) -> Translation:
+    options = {fold(english): text for english, text in shape.options.items()}
+    return Translation(shape.name, shape.directions, shape.storage, shape.keeps, shape.label_cautions, options)
+
+
+def _choice(what: str, placed: PlacedYaml, shape: RecipeShape) -> Choice:
+    choice = shape.choices[what]
+    options = tuple(
+        None if fold(text) == "none" or fold(text).startswith("no ") else Name(text, placed.place("choices", what, "from", number))
+        for number, text in enumerate(choice.options)
+    )
+    return Choice(what, options, choice.at_most, placed.place("choices", what, "at most"))

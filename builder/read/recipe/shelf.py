@@ -1,0 +1,16 @@
+"""The ingredient cards of the stock and, before them, of a studio's own shelf."""
+
+from collections.abc import Mapping
+from pathlib import Path
+
+from builder.model.finding import Finding
+from builder.model.recipe.ingredient import Ingredient
+from builder.read.library import read_library
+from builder.read.text.text_files import TextFolder
+
+
+def read_shelf(folder: Path | None, stock: Path) -> tuple[Mapping[str, Ingredient], list[Finding]]:
+    """Read every card by the names it answers to; `folder` is a studio whose shelf comes first, or None."""
+    findings: list[Finding] = []
+    studio = TextFolder(folder, findings) if folder else TextFolder(stock / "no studio", findings)
+    return read_library(stock, studio).ingredients, findings

@@ -1,0 +1,135 @@
+"""A file `roster.csv` becomes a roster: a line of column names, then one person a line.
+
+What the columns and the options mean is looked up later, beside the recipes of the class.
+"""
+
+import csv
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from typing import TypeVar
+
+from builder.model.finding import Finding, stop
+from builder.model.place import Name, Place
+from builder.model.roster.roster import PEOPLE, Roster, RosterRow
+from builder.read.text.text_error import TextError, quoted
+from builder.read.values.numbers import parse_whole
+from builder.read.values.values import parse_date, parse_yes_or_no
+
+T = TypeVar("T")
+OLDEST = 120
+_FORMULA = ("=", "+", "-", "@")
+
+
+@dataclass(frozen=True)
+class _Line:
+    place: Place
+    cells: tuple[Name, ...]
+
+
+def read_roster(text: str, file: str, findings: list[Finding]) -> Roster | None:
+    """Read a roster; a row that cannot be read is a finding and is left out. None where not even its columns can be read."""
+    lines = [
+        line for number, shown in enumerate(text.split("\n"), start=1) if shown.strip() and (line := _line(shown, file, number, findings))
+    ]
+    if not lines:
+        if not text.strip():
+            findings.append(_no_columns(Place(file)))
+        return None
+    head, *rest = lines
+    columns = [cell.key for cell in head.cells]
+    if not _columns_are_clear(head, columns, findings):
+        return None
+    rows = [row for line in rest if (row := _row(line, columns, findings))]
+    return Roster(tuple(cell for cell in head.cells if cell.key not in PEOPLE), tuple(rows), head.place)
+
+
+def _line(shown: str, file: str, number: int, findings: list[Finding]) -> _Line | None:
+    whole = Place(file, number, 1, max(1, len(shown.rstrip())))
+    try:
+        cells = next(csv.reader([shown], strict=True))
+    except csv.Error:
+        wrong = "A quotation mark is not closed in its line, so nobody can tell where a cell ends."
+        findings.append(stop("roster-row-wrong", whole, wrong, "Close it; a roster has one person a line."))
+        return None
+    found, after = [], 0
+    for cell in cells:
+        begin = max(shown.find(cell.strip(), after), after)
+        found.append(Name(" ".join(cell.split()), Place(file, number, begin + 1, max(1, len(cell.strip())))))
+        after = begin + len(cell.strip())
+    return _Line(whole, tuple(found))
+
+
+def _columns_are_clear(head: _Line, columns: Sequence[str], findings: list[Finding]) -> bool:
+    if "name" not in columns:
+        findings.append(_no_columns(head.place))
+        return False
+    twice = [cell for number, cell in enumerate(head.cells) if cell.key in columns[:number]]
+    empty = [cell for cell in head.cells if not cell.text]
+    for cell in twice:
+        wrong = f"The column {quoted(cell.text)} stands twice, so nobody can tell which of the two counts."
+        findings.append(stop("roster-column-unclear", cell.place, wrong, "Remove one of them."))
+    for cell in empty[:1]:
+        wrong = "A column has no name, so nobody can tell what stands in it."
+        findings.append(stop("roster-column-unclear", cell.place, wrong, "Name it in the first line, or remove it with its commas."))
+    return not twice and not empty
+
+
+def _no_columns(place: Place) -> Finding:
+    wrong = "The first line of a roster names its columns, and there is no column `name`."
+    remedy = "Begin with a line like: name,date,age,allergies,scent. Commas go between the cells, also where a spreadsheet puts semicolons."
+    return stop("roster-column-missing", place, wrong, remedy)
+
+
+def _row(line: _Line, columns: Sequence[str], findings: list[Finding]) -> RosterRow | None:
+    if len(line.cells) != len(columns):
+        wrong = f"This row has {len(line.cells)} cells, and the first line names {len(columns)} columns."
+        findings.append(
+            stop("roster-row-wrong", line.place, wrong, "Put a text with a comma in quotes, and leave a cell empty between two commas.")
+        )
+        return None
+    formulas = [cell for cell in line.cells if len(cell.text) > 1 and cell.text.startswith(_FORMULA)]
+    for cell in formulas:
+        wrong = "This cell begins like a formula, which a spreadsheet would work out when it opens this file."
+        findings.append(stop("roster-formula", cell.place, wrong, "Write the text without the sign before it."))
+    by_column = dict(zip(columns, line.cells, strict=True))
+    if not by_column["name"].text:
+        wrong = "This row has no name, so that nobody knows whose choices these are."
+        findings.append(stop("roster-name-missing", line.place, wrong, "Write the name, or remove the row."))
+    known = len(findings)
+    date = _parsed(by_column.get("date"), parse_date, findings)
+    age = _parsed(by_column.get("age"), _age, findings)
+    waiting = _parsed(by_column.get("waiting"), parse_yes_or_no, findings)
+    if formulas or not by_column["name"].text or len(findings) > known:
+        return None
+    return RosterRow(
+        name=by_column["name"],
+        date=date,
+        age=age,
+        allergies=by_column["allergies"].text if "allergies" in by_column else "",
+        settled=by_column["settled"].text if "settled" in by_column else "",
+        waiting=bool(waiting),
+        cells=tuple(cell for column, cell in by_column.items() if column not in PEOPLE),
+        place=line.place,
+        date_place=by_column["date"].place if "date" in by_column else line.place,
+        age_place=by_column["age"].place if "age" in by_column else line.place,
+        allergies_place=by_column["allergies"].place if "allergies" in by_column else line.place,
+    )
+
+
+def _parsed(cell: Name | None, parse: Callable[[str], T], findings: list[Finding]) -> T | None:
+    if cell is None or not cell.text:
+        return None
+    try:
+        return parse(cell.text)
+    except TextError as error:
+        findings.append(stop(error.name, cell.place, error.wrong, error.remedy))
+        return None
+
+
+def _age(text: str) -> int:
+    age = parse_whole(text)
+    if age > OLDEST:
+        raise TextError(
+            "roster-row-wrong", f"{quoted(text)} is not the age of a person.", "Write it in whole years, or leave the cell empty."
+        )
+    return age

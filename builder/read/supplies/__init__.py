@@ -1,0 +1,1 @@
+"""Packs with their prices, and what has been counted."""

@@ -1,0 +1,39 @@
+"""`stock.yaml` becomes what the studio has counted on its shelf. What cannot be read is left out, and everything else is read."""
+
+from builder.model.finding import Finding
+from builder.model.place import Name
+from builder.model.supplies.in_stock import InStock
+from builder.model.supplies.supply import SupplyKind
+from builder.read.recipe.things import ThingWords, read_things
+from builder.read.shapes.in_stock import ContainerInStockShape, IngredientInStockShape, InStockShape, ItemInStockShape
+from builder.read.yaml.fit import fit
+from builder.read.yaml.placed_yaml import PlacedYaml
+
+WORDS = ThingWords("what is in stock", "entry", "what this is in stock", "- {ingredient: olive oil, have: 2.3 kg, counted: 2027-02-20}")
+
+_SHAPES: dict[SupplyKind, type[InStockShape]] = {
+    SupplyKind.INGREDIENT: IngredientInStockShape,
+    SupplyKind.CONTAINER: ContainerInStockShape,
+    SupplyKind.ITEM: ItemInStockShape,
+}
+
+
+def read_in_stock(placed: PlacedYaml, findings: list[Finding]) -> tuple[InStock, ...]:
+    """Read what is in stock, in order."""
+    return read_things("stock-unclear", WORDS, placed, findings, lambda kind, number: _read(placed, kind, number, findings))
+
+
+def _read(placed: PlacedYaml, kind: SupplyKind, number: int, findings: list[Finding]) -> InStock | None:
+    shape = fit(_SHAPES[kind], placed, findings, number)
+    if shape is None:
+        return None
+    return InStock(
+        kind=kind,
+        name=Name(str(getattr(shape, kind)), placed.place(number, kind)),
+        have=shape.have,
+        written=" ".join(str(placed.at(number, "have")).split()),
+        counted=shape.counted.date(),
+        place=placed.place(number),
+        have_place=placed.place(number, "have"),
+        counted_place=placed.place(number, "counted"),
+    )

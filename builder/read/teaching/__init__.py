@@ -1,0 +1,1 @@
+"""Lessons and passages to parts, steps and holes; the words by which prose is judged."""

@@ -1,0 +1,24 @@
+"""What stands in braces: the name of an amount, or `passage: NAME` and `caution: NAME`, which stand in paragraphs of their own."""
+
+import re
+
+from builder.read.text.markdown import Token
+
+STANDING_ALONE = ("passage", "caution")
+_WITH_COLON = re.compile(r"([^:]*?) ?: ?(.*)")
+
+
+def divide_brace(written: str) -> tuple[str, str]:
+    """Give the word before the colon, small, and the name after it; without a colon the word is empty."""
+    inside = " ".join(written[1:-1].split())
+    match = _WITH_COLON.fullmatch(inside)
+    return (match[1].casefold(), match[2]) if match else ("", inside)
+
+
+def standing_alone(inline: Token) -> tuple[str, str] | None:
+    """Give the word and the name of a paragraph that is only `{passage: NAME}` or `{caution: NAME}`."""
+    children = inline.children or []
+    if len(children) != 1 or children[0].type != "brace":
+        return None
+    word, name = divide_brace(children[0].content)
+    return (word, name) if word in STANDING_ALONE and name else None

@@ -1,0 +1,113 @@
+"""`supervision.yaml` and `format_advice.yaml` become the rules on supervision, and the advice on formats."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+
+from builder.model.finding import Finding, stop
+from builder.model.teaching.supervision import Band, Basis, OwnNumbers, WatchRule
+from builder.model.teaching.teaching import FormatAdvice
+from builder.read.shapes.teaching import FormatAdviceShape, PolicyShape, WatchRuleShape
+from builder.read.yaml.fit import Known, fit_each
+from builder.read.yaml.placed_yaml import PlacedYaml
+from builder.words.fold import fold
+from builder.words.nearest import did_you_mean
+
+
+def read_supervision(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, WatchRule]:
+    """Read the rules of one file."""
+    return {
+        key: WatchRule(
+            key=key,
+            hazards=shape.hazards,
+            stops=shape.if_broken == "stop",
+            basis=tuple(Basis(one.source, one.at, one.known) for one in shape.basis),
+            youngest=shape.youngest,
+            group_of=shape.group_of,
+            bands=tuple(sorted((Band(band.from_age, band.students) for band in shape.bands), key=lambda band: band.from_age)),
+            most=shape.most,
+            two_adults=shape.two_adults,
+            wear=shape.wear,
+            watchers_wear=shape.watchers_wear,
+            kit=shape.kit,
+            ahead=shape.ahead,
+            ahead_below=shape.ahead_below,
+            stops_minors=shape.if_broken_with_minors == "stop",
+            floor=_floor(shape.floor) if shape.floor else None,
+            place=placed.key_place(key),
+        )
+        for key, shape in fit_each(WatchRuleShape, placed, findings, known)
+    }
+
+
+def read_format_advice(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, FormatAdvice]:
+    """Read the advice of one file."""
+    return {
+        key: FormatAdvice(
+            key=key,
+            suits=shape.suits,
+            because=shape.because,
+            source=shape.source,
+            at=shape.at,
+            known=shape.known,
+            hazards=shape.when.hazards,
+            ready_mixed_in_pairs=shape.when.ready_mixed_in_pairs,
+            ready_made_base=shape.when.ready_made_base,
+            single_portions=shape.when.single_portions,
+            goal=shape.when.goal,
+            place=placed.key_place(key),
+        )
+        for key, shape in fit_each(FormatAdviceShape, placed, findings, known)
+    }
+
+
+def apply_policy(rules: Mapping[str, WatchRule], policy: Mapping[str, OwnNumbers], findings: list[Finding]) -> dict[str, WatchRule]:
+    """Put a studio's own numbers in place of those of the rules that it names."""
+    made = dict(rules)
+    by_name = {fold(key): key for key in rules}
+    for name, own in policy.items():
+        key = by_name.get(fold(name))
+        if key is None:
+            wrong = f'No rule of the teaching policy is called "{name}", so its numbers would change nothing.'
+            remedy = f"Write one of these: {', '.join(rules)}.{did_you_mean(name, rules)}"
+            findings.append(stop("policy-unknown", own.place, wrong, remedy))
+            continue
+        rule = made[key]
+        own = _above_the_floor(rule, own, findings)
+        made[key] = replace(
+            rule,
+            youngest=rule.youngest if own.youngest is None else own.youngest,
+            group_of=rule.group_of if own.group_of is None else own.group_of,
+            bands=rule.bands if own.to_one is None else (Band(0, own.to_one),),
+            most=rule.most if own.most is None else own.most,
+            stock=rule,
+            place=own.place,
+        )
+    return made
+
+
+def _floor(shape: PolicyShape) -> OwnNumbers:
+    return OwnNumbers(shape.youngest, shape.group_of, shape.to_one, shape.most)
+
+
+def _above_the_floor(rule: WatchRule, own: OwnNumbers, findings: list[Finding]) -> OwnNumbers:
+    """Give a studio's numbers with those of the floor where its own are laxer, which is a finding."""
+    floor = rule.floor
+    if floor is None:
+        return own
+    words = []
+    if floor.youngest is not None and own.youngest is not None and own.youngest < floor.youngest:
+        words.append(f"youngest: {floor.youngest}")
+        own = replace(own, youngest=floor.youngest)
+    if floor.to_one is not None and own.to_one is not None and own.to_one > floor.to_one:
+        words.append(f"students to a supervisor: {floor.to_one}")
+        own = replace(own, to_one=floor.to_one)
+    if floor.most is not None and own.most is not None and own.most > floor.most:
+        words.append(f"most students: {floor.most}")
+        own = replace(own, most=floor.most)
+    if words:
+        wrong = (
+            f'Your own numbers of the rule "{rule.key}" let people who are too young, or more of them than adults can watch, work with '
+            "what burns and blinds. Below the floor of the stock no class is published."
+        )
+        findings.append(stop("policy-below-floor", own.place, wrong, f'Write "{", ".join(words)}" at the laxest.'))
+    return own

@@ -1,0 +1,128 @@
+"""A folder of text files becomes texts: the only place that opens what a studio has written.
+
+Files are met in the order of their names. What leads out of the folder, leads nowhere, is no plain file, is not UTF-8 or is far too
+large is a finding.
+"""
+
+import os
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from builder.model.finding import Finding, stop
+from builder.model.place import Place
+from builder.read.text.file_names import is_plain_name, plain_name
+
+MOST_BYTES = 1_000_000
+
+
+@dataclass(frozen=True)
+class TextFolder:
+    """A folder with the prefix under which its files are shown, and the list to which its findings are added.
+
+    `met` says of each name that has come up whether it can be opened, so that it is judged once.
+    """
+
+    root: Path
+    findings: list[Finding]
+    shown_as: str = ""
+    met: dict[str, bool] = field(default_factory=dict)
+
+    def files(self, folder: str, *endings: str) -> Iterator[str]:
+        """Give the files of one folder that have one of the endings, in order, relative to the root."""
+        names = (name for name in self._entries(folder) if name.endswith(endings) and not (self.root / name).is_dir())
+        yield from (name for name in names if self.is_sound(name))
+
+    def folders(self, folder: str) -> Iterator[str]:
+        """Give the folders in a folder, in order, relative to the root."""
+        yield from (name for name in self._entries(folder) if (self.root / name).is_dir() and self.is_sound(name))
+
+    def walk(self) -> Iterator[str]:
+        """Give every file below the root, in order, without hidden files and without following links to folders."""
+        for folder, folders, files in os.walk(self.root):
+            folders[:] = sorted(name for name in folders if not name.startswith("."))
+            here = Path(folder).relative_to(self.root)
+            yield from ((here / name).as_posix() for name in sorted(files) if not name.startswith("."))
+
+    def has(self, name: str) -> bool:
+        """Say whether there is such a file, or something that stands in its place."""
+        path = self.root / name
+        return path.is_file() or (os.path.lexists(path) and not path.is_dir())
+
+    def place(self, name: str) -> Place:
+        """Give the place of a file as a whole."""
+        return Place(self.shown_as + name)
+
+    def text(self, name: str) -> str | None:
+        """Read a file, or find why it cannot be read."""
+        path = self.root / name
+        if not self._can_be_opened(name):
+            return None
+        try:
+            data = path.read_bytes() if path.stat().st_size <= MOST_BYTES else None
+        except OSError:
+            self._stop("file-unreadable", name, "This file cannot be opened.", "Look whether it is a plain file that you may read.")
+            return None
+        if data is None:
+            wrong = "This file is larger than 1 MB, far more than a recipe or a lesson."
+            self._stop("file-too-large", name, wrong, "Divide it, or take out what is not text.")
+            return None
+        return self._decoded(data, name)
+
+    def is_sound(self, name: str) -> bool:
+        """Say whether a file or folder can be used, and find a name that cannot stand in a web address as it is."""
+        stem = Path(name).name.rsplit(".", 1)[0]
+        if not is_plain_name(stem):
+            wrong = f'The name "{stem}" has signs that cannot stand in a web address.'
+            remedy = f'Use small letters, figures and hyphens only, for example "{plain_name(stem)}".'
+            self._stop("file-name-not-plain", name, wrong, remedy)
+        return self._can_be_opened(name)
+
+    def _decoded(self, data: bytes, name: str) -> str | None:
+        try:
+            return _with_plain_ends(data.decode("utf-8-sig"))
+        except UnicodeDecodeError as error:
+            before = _with_plain_ends(error.object[: error.start].decode("utf-8"))
+            place = Place(self.shown_as + name, before.count("\n") + 1, len(before) - before.rfind("\n"))
+            wrong = f"The text is not in UTF-8: line {place.line} holds a sign that cannot be read."
+            self.findings.append(stop("file-not-utf-8", place, wrong, "Save the file with the encoding UTF-8."))
+            return None
+
+    def _entries(self, folder: str) -> list[str]:
+        path = self.root / folder
+        if not path.is_dir():
+            return []
+        try:
+            names = sorted(entry.name for entry in path.iterdir())
+        except OSError:
+            self._stop(
+                "file-unreadable", folder, "This folder cannot be looked into.", "Look whether you may read it and all that is in it."
+            )
+            return []
+        return [f"{folder}/{name}" for name in names if not name.startswith(".")]
+
+    def _can_be_opened(self, name: str) -> bool:
+        """Say whether a name is that of a plain file or a folder that lies inside; whatever else could be endless or anything at all."""
+        if name not in self.met:
+            self.met[name] = self._judge(name)
+        return self.met[name]
+
+    def _judge(self, name: str) -> bool:
+        path = self.root / name
+        if not (path.is_file() or path.is_dir()):
+            wrong = "This is no plain file: a link that leads nowhere, or something else from which no text can be read."
+            self._stop("file-unreadable", name, wrong, "Put a plain file in its place, or remove it.")
+            return False
+        if not path.resolve().is_relative_to(self.root.resolve()):
+            wrong = "This is a link that leads out of the folder, so it may name anything on this computer."
+            self._stop("file-outside-studio", name, wrong, "Put a copy of the file in its place.")
+            return False
+        return True
+
+    def _stop(self, finding: str, name: str, wrong: str, remedy: str) -> None:
+        self.findings.append(stop(finding, self.place(name), wrong, remedy))
+
+
+def _with_plain_ends(text: str) -> str:
+    """Give a text whose lines all end alike. No other sign ends a line, not even those that part lines or pages elsewhere."""
+    return text.replace("\r\n", "\n").replace("\r", "\n")

@@ -1,0 +1,155 @@
+"""Texts of fields that are no amounts: words of closed lists, yes and no, dates, addresses, and names of what was read before."""
+
+import re
+from collections.abc import Callable
+from datetime import date, datetime, time
+from enum import StrEnum
+from typing import Any, TypeVar
+
+from builder.model.keeping.durability import Durability
+from builder.model.recipe.figure import Source
+from builder.model.recipe.product import Product
+from builder.model.studio import ANY
+from builder.read.text.text_error import TextError, quoted
+from builder.rules.durability import durability_in
+from builder.words.fold import fold
+from builder.words.nearest import did_you_mean
+from builder.words.outward import is_mail_address, is_web_address
+
+E = TypeVar("E", bound=StrEnum)
+_DATE = re.compile(r"(\d{4})-(\d\d)-(\d\d)(?:[ T](\d\d):(\d\d))?", re.ASCII)
+# Wide on purpose: what lies outside is a slip of the pen.
+YEARS = range(1900, 3000)
+
+
+def text_of(given: object) -> str:
+    """Give the text of a field, which must not be empty."""
+    if not isinstance(given, str):
+        what = "a list" if isinstance(given, list) else "a set of named values"
+        raise TextError("wrong-kind-of-value", f"A single text is wanted here, and {what} stands here.", "Write one text after the colon.")
+    if not given.strip():
+        raise TextError("field-missing", "Nothing is written here.", "Write it; what is not needed may be left out.")
+    return given.strip()
+
+
+def find_source(key: str, known: Any) -> Source:
+    """Give the source that a text names."""
+    if known.unread_sources & {fold(key), ANY}:
+        return Source(key, key, "unread")
+    if key not in known.sources:
+        remedy = f"Correct the name, or describe the source in sources.yaml.{did_you_mean(key, known.sources)}"
+        raise TextError("source-unknown", f"No source is called {quoted(key)}.", remedy)
+    source: Source = known.sources[key]
+    return source
+
+
+def find_product(text: str, known: Any) -> Product:
+    """Give the kind of product that a text names, without regard to case."""
+    product: Product | None = next((known.products[name] for name in known.products if fold(name) == fold(text)), None)
+    if product is None:
+        remedy = f"Write one of these: {', '.join(known.products)}.{did_you_mean(text, known.products)}"
+        raise TextError("word-unknown", f"{quoted(text)} is not a kind of product known here.", remedy)
+    return product
+
+
+def find_oil(text: str, known: Any) -> str:
+    """Give the name of an oil as the table of constituents has it."""
+    if fold(text) not in known.oils:
+        remedy = f"Write its name as tables/essential_oils.csv has it, or leave this line out.{did_you_mean(text, known.oils.values())}"
+        raise TextError("word-unknown", f"{quoted(text)} is not an oil in the table of constituents.", remedy)
+    return str(known.oils[fold(text)])
+
+
+def word_of(*words: str) -> Callable[[str], str]:
+    """Make a function that reads one word of a closed list, without regard to case."""
+    known = {fold(word): word for word in words}
+
+    def parse(text: str) -> str:
+        if fold(text) not in known:
+            remedy = f"Write one of these: {', '.join(words)}.{did_you_mean(text, words)}"
+            raise TextError("word-unknown", f"{quoted(text)} is not one of the words that may stand here.", remedy)
+        return known[fold(text)]
+
+    return parse
+
+
+def member_of(words: type[E]) -> Callable[[str], E]:
+    """Make a function that reads one member of an enumeration by its word."""
+    parse = word_of(*words)
+    return lambda text: words(parse(text))
+
+
+def parse_yes_or_no(text: str) -> bool:
+    """Read `yes` or `no`."""
+    if fold(text) not in ("yes", "no"):
+        raise TextError("yes-or-no", f"{quoted(text)} is neither yes nor no.", "Write yes or no.")
+    return fold(text) == "yes"
+
+
+def parse_cancelled(text: str) -> str | None:
+    """Read whether a date is cancelled: `yes`, `no`, or yes by its reason."""
+    if fold(text) in ("true", "false", "on", "off", "y", "n"):
+        raise TextError("yes-or-no", f"{quoted(text)} is neither yes nor no.", "Write yes or no, or the reason for which it is cancelled.")
+    return {"yes": "", "no": None}.get(fold(text), text)
+
+
+def parse_date(text: str) -> datetime:
+    """Read a day, with or without a time of day."""
+    match = _DATE.fullmatch(text)
+    if not match:
+        raise _unreadable(f"{quoted(text)} cannot be read as a date.")
+    year, month, day, hour, minute = (int(part or 0) for part in match.groups())
+    try:
+        on = date(year, month, day)
+    except ValueError:
+        raise _unreadable(f"{quoted(text)} is not a day of the calendar.") from None
+    if on.year not in YEARS:
+        raise _unreadable(f"{quoted(text)} lies in a year in which nothing here was or will be done.")
+    try:
+        return datetime.combine(on, time(hour, minute))
+    except ValueError:
+        raise _unreadable(f"{quoted(text)} does not end in a time of the day.") from None
+
+
+def _unreadable(wrong: str) -> TextError:
+    remedy = 'Write year, month and day in figures, and the time if there is one, from 00:00 to 23:59: "2027-03-06 09:30".'
+    return TextError("date-unreadable", wrong, remedy)
+
+
+def parse_keeps(text: str) -> Durability:
+    """Read how long something keeps."""
+    keeps = durability_in(text)
+    if keeps is None or keeps == Durability(0, 0):
+        raise TextError("keeps-unreadable", f"{quoted(text)} does not say how long it keeps.", 'Write for example "6 weeks" or "3 months".')
+    return keeps
+
+
+def parse_day(text: str) -> str:
+    """Read a day and keep it as it is written."""
+    parse_date(text)
+    return text
+
+
+def parse_currency(text: str) -> str:
+    """Read a currency by its code of three letters."""
+    if not re.fullmatch("[A-Z]{3}", text):
+        raise TextError(
+            "word-unknown", f"{quoted(text)} is not the code of a currency.", 'Write its three capital letters, for example "USD" or "EUR".'
+        )
+    return text
+
+
+def parse_mail_address(text: str) -> str:
+    """Read an address for electronic mail."""
+    if not is_mail_address(text):
+        raise TextError("mail-address-unreadable", f"{quoted(text)} is no mail address.", 'Write it as in "hello@example.org".')
+    return text
+
+
+def parse_web_address(text: str) -> str:
+    """Read the address of a web page."""
+    if not is_web_address(text):
+        raise TextError(
+            "web-address-unreadable", f"{quoted(text)} is not a web address.", 'Write it in full, for example "https://example.org".'
+        )
+    return text

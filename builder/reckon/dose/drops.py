@@ -1,0 +1,34 @@
+"""The mass of a drop: as the studio weighed it, or estimated so that it is no less than what a pharmacopoeial dropper lets fall.
+
+Estimate: the density of the liquid divided by the fewest drops of water that a pharmacopoeia allows in a millilitre (USP <1101>: 20, and
+10 % either way). Scents give lighter drops than water from the same tip, so that the estimate allows too few drops rather than too many.
+"""
+
+from collections.abc import Mapping
+
+from builder.model.dose.dose import Drop
+from builder.model.recipe.figure import Figure
+from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.quantity import Mass
+from builder.model.recipe.worked_batch import Given, Working
+
+DROPS = "drops of water in a millilitre"
+DENSITY = "density of a liquid whose card states none"
+DRIPS = ("essential oil", "fragrance", "flavour", "oil", "liquid", "water", "milk")
+
+
+def reckon_drop(card: Ingredient, constants: Mapping[str, Figure]) -> tuple[Drop | None, tuple[Working, ...]]:
+    """Give the mass of one drop and how an estimate came about; None for what does not drip."""
+    if card.drop_mass:
+        return Drop(card.drop_mass.one, measured=True), ()
+    if card.kind not in DRIPS:
+        return None, ()
+    fewest, stated = constants[DROPS], card.figure("density")
+    density = stated or constants[DENSITY]
+    # A relative density is taken as it is, which is a little more than in g/mL.
+    grams = density.highest / fewest.low
+    given = (
+        Given("density" if stated else "density, none on the card", density.highest, "g/mL", f"{density.source.title}, {density.at}"),
+        Given("drops in a millilitre, the fewest", fewest.low, "", f"{fewest.source.title}, {fewest.at}"),
+    )
+    return Drop(Mass(grams), measured=False), (Working("drop estimated", card.name, given, grams, "g"),)

@@ -1,0 +1,110 @@
+"""The limits that a kind of product is judged by, from the tables: those that are meant for it, and those that several take up together.
+
+A colour additive of the studio's own law with a most of its own is a limit like any other. Oils that make skin burn in the sun may take up
+their limits only together: the sum of dose by limit is at most the whole (IFRA Standards, combination rule).
+"""
+
+from collections.abc import Collection
+from dataclasses import replace
+from fractions import Fraction
+
+from builder.model.dose.limit import CERTIFIED, CUSTOM, ColourRule, FieldRule, Limit, LimitWeight, PercentOf, Rules
+from builder.model.recipe.ingredient import CERTIFICATE, Ingredient
+from builder.model.recipe.product import Product
+from builder.words.fold import fold
+
+# What the certificate of a supplier comes before.
+UNDER_CERTIFICATES = (LimitWeight.STANDARD, *CUSTOM)
+LIST_ROLES = ("colour",)  # What lists of colours say is judged by the law's own list of colour additives.
+
+
+def limits_for(product: Product, rules: Rules, cards: Collection[Ingredient] | None = None) -> tuple[Limit, ...]:
+    """Give the limits that a kind of product is judged by.
+
+    `cards` are all that can be in it: a limit that speaks of none of them is left out, and the certificates of their suppliers come before
+    standards, handbooks and custom.
+    """
+    words = None if cards is None else frozenset().union(*(card.speaks_of for card in cards))
+
+    def is_spoken_of(limit: Limit) -> bool:
+        return words is None or not words.isdisjoint(limit.speaks_of)
+
+    meant = [one for one in rules.limits if (one.sums_up or is_spoken_of(one)) and one.role not in LIST_ROLES and one.is_for(product)]
+    certified = {card.key: card for card in cards or () if card.certificate and product.contact in card.certificate.at_most}
+    if certified:
+        besides = frozenset(certified)
+        meant = [replace(one, besides=besides) if one.weight in UNDER_CERTIFICATES and not one.is_total_of_scent else one for one in meant]
+    judged = [one for one in meant if one.is_judged(rules.youngest, rules.used_on)]
+    together = [_together(one, judged) for one in meant if one.sums_up]
+    colours = [_of_colour(rule, product) for rule in rules.colour_rules if rules.region == "US" and rule.allows(product)]
+    colours += [_of_field(rule, product) for rule in rules.field_rules if rules.region == "EU" or (rules.region == "UK" and rule.in_uk)]
+    own = [_of_certificate(card, product) for card in certified.values()]
+    return tuple(one for one in (*judged, *together, *colours, *own) if one is not None and is_spoken_of(one))
+
+
+def _together(limit: Limit, judged: list[Limit]) -> Limit | None:
+    """Give the limit of all oils of one hazard together; its parts are their own limits."""
+    parts = tuple(one for one in judged if one.hazard == limit.hazard and one.most and one.percent_of is PercentOf.PRODUCT)
+    return replace(limit, most=Fraction(1), parts=parts) if parts else None
+
+
+def _of_certificate(card: Ingredient, product: Product) -> Limit:
+    """Give the limit that the certificate of a supplier sets on a card in a kind of product."""
+    assert card.certificate is not None
+    return Limit(
+        ingredient=card.name,
+        names=(CERTIFICATE + card.key,),
+        role=CERTIFIED,
+        most=card.certificate.at_most[product.contact],
+        percent_of=PercentOf.PRODUCT,
+        counted_as="",
+        factor=None,
+        product_type=product.contact,
+        contact=("all",),
+        products=(),
+        narrower="",
+        hazard="",
+        region="any",
+        weight=LimitWeight.STANDARD,
+        source=card.certificate.source,
+        at=card.certificate.at,
+        known=card.certificate.known,
+        note="",
+    )
+
+
+def _of_colour(rule: ColourRule, product: Product) -> Limit | None:
+    """Give the limit that US law sets on a colour additive in a kind of product, if any."""
+    return _most_of(rule, product, rule.name, (fold(rule.label_name),), "US")
+
+
+def _of_field(rule: FieldRule, product: Product) -> Limit | None:
+    """Give the limit that EU law sets on a colourant in a kind of product, if any."""
+    return _most_of(rule, product, rule.common_name, rule.names, "EU")
+
+
+def _most_of(rule: ColourRule | FieldRule, product: Product, name: str, names: tuple[str, ...], region: str) -> Limit | None:
+    most = rule.most_on_lips if product.contact == "lips" and rule.most_on_lips is not None else rule.most
+    if most is None:
+        return None
+    return Limit(
+        ingredient=name,
+        names=names,
+        role="colour",
+        most=most,
+        percent_of=PercentOf.PRODUCT,
+        counted_as="",
+        factor=None,
+        product_type="lips" if most == rule.most_on_lips else "cosmetics",
+        contact=("all",),
+        products=(),
+        narrower="",
+        hazard="",
+        region=region,
+        weight=LimitWeight.LAW,
+        source=rule.source,
+        at=rule.at,
+        known=rule.known,
+        note="",
+        place=rule.place,
+    )

@@ -1,0 +1,1 @@
+"""Emulsions, HLB and heat: bounds where the trade has no figure."""

@@ -1,0 +1,1 @@
+"""Ingredient lists and the proof of their order, in exact fractions."""

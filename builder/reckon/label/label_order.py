@@ -1,0 +1,186 @@
+"""Which of two ingredients may stand before the other on a label, whatever the suppliers' lists leave open: proven, or not.
+
+A product is made of sources: what was weighed, and what students may add, each with the cells that its declared list allows. One name may
+stand before another if in no product that fits all of this there is more of the second while the second is subject to the order (from one
+per cent up, or above one per cent, as the region has it). Both are linear, so each combination of cells is one small linear program;
+since the sources are independent of each other it is solved exactly by walking along one curve (`shares.py`).
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from itertools import pairwise, product
+from math import prod
+
+from builder.model.label.declaration import NOTHING, ONE_PER_CENT, Cell
+from builder.reckon.label.shares import Corner, most_at, shares_at_most, walk_to_the_bound, weigh
+
+# Beyond so many combinations of cells an order is held back where it holds for some mixture of cells alone: on the safe side, and in time.
+MOST_WAYS = 60
+
+_WORTH = {-1: Fraction(-1), 0: NOTHING, 1: Fraction(1)}
+
+
+@dataclass(frozen=True)
+class Source:
+    """One thing that goes into a product (`of`), from `least` to `most` parts of it, and the names under which its parts are declared.
+
+    `counts`: it adds to the weight of the product; what is named beside what it is part of (an allergen of a scent) does not.
+    """
+
+    of: str
+    names: tuple[str, ...]
+    least: Fraction
+    most: Fraction
+    cells: tuple[Cell, ...]
+    counts: bool = True
+
+
+@dataclass(frozen=True)
+class _Part:
+    """A source seen from a pair of names: what each part of it adds to the difference, and to the weight of the second name."""
+
+    source: Source
+    cell: Cell
+    more: tuple[Fraction, ...]
+    second: tuple[Fraction, ...]
+
+    def corner(self, price: Fraction | None) -> tuple[Fraction, Fraction]:
+        """Give difference and excess over one per cent where difference + price * excess is at its most (None: only the excess)."""
+        weights = self.second if price is None else [more + price * over for more, over in zip(self.more, self.second, strict=True)]
+        shares = shares_at_most(self.cell, weights)
+        excess = weigh(shares, self.second) - (ONE_PER_CENT if self.source.counts else NOTHING)
+        difference = weigh(shares, self.more)
+        worth = excess if price is None else difference + price * excess
+        amount = self.source.most if worth > 0 else self.source.least
+        return amount * difference, amount * excess
+
+
+class Order:
+    """The proofs about one product. `free_at_one`: an ingredient of exactly one per cent may stand in any order."""
+
+    def __init__(self, sources: Sequence[Source], *, free_at_one: bool) -> None:
+        """Take what a product is made of."""
+        self.sources = tuple(sources)
+        self.free_at_one = free_at_one
+        self._proofs: dict[tuple[str, str], bool] = {}
+        self._ranges: dict[str, tuple[Fraction, Fraction]] = {}
+
+    def range_of(self, name: str) -> tuple[Fraction, Fraction]:
+        """Give the least and the most that a name can be, as shares of the product."""
+        if name not in self._ranges:
+            self._ranges[name] = (-max(self._shares(name, -1)), max(self._shares(name, 1)))
+        return self._ranges[name]
+
+    def may_precede(self, first: str, second: str) -> bool:
+        """Say whether it is proven that the first may stand before the second. If so for a and b, and b and c, then for a and c."""
+        pair = (first, second)
+        if pair not in self._proofs:
+            most = self.range_of(second)[1]
+            if most <= self.range_of(first)[0]:
+                return True
+            small = most < ONE_PER_CENT or (self.free_at_one and most == ONE_PER_CENT)
+            self._proofs[pair] = small or self._is_declared(first, second) or not self._is_contradicted(first, second)
+        return self._proofs[pair]
+
+    def _is_declared(self, first: str, second: str) -> bool:
+        """Say whether the two stand so in the list of the one source that holds either: the long way round would come to the same."""
+        holding = [source for source in self.sources if first in source.names or second in source.names]
+        if len(holding) > 1 or not holding[0].counts or len(set(holding[0].names)) < len(holding[0].names):
+            return False
+        one, other = (holding[0].names.index(name) for name in (first, second))
+        return one < other and all(other in cell.tail or (one in cell.chain and other in cell.chain) for cell in holding[0].cells)
+
+    def _shares(self, name: str, sign: int) -> Iterator[Fraction]:
+        """Give sign * share where it may be at its most: each source as it holds most of the name, and each amount at one of its ends."""
+        held = total = NOTHING
+        ends: list[tuple[tuple[Fraction, Fraction], ...]] = []
+        for source in self.sources:
+            best, counts = NOTHING, _WORTH[source.counts]
+            if name in source.names:
+                weights = [_WORTH[sign] if one == name else NOTHING for one in source.names]
+                best = max(weigh(shares_at_most(cell, weights), weights) for cell in source.cells)
+            if source.least == source.most:
+                held, total = held + source.least * best, total + source.least * counts
+            elif best or source.counts:
+                ends.append(tuple((amount * best, amount * counts) for amount in (source.least, source.most)))
+        for chosen in product(*ends):
+            whole = sum((amount for _, amount in chosen), total)
+            yield sum((share for share, _ in chosen), held) / whole if whole else NOTHING
+
+    def _is_contradicted(self, first: str, second: str) -> bool:
+        touched: list[list[_Part]] = []
+        untouched = NOTHING
+        for source in self.sources:
+            more = tuple(_WORTH[(name == second) - (name == first)] for name in source.names)
+            if any(more):
+                of_second = tuple(_WORTH[name == second] for name in source.names)
+                touched.append([_Part(source, cell, more, of_second) for cell in source.cells])
+            elif source.counts:
+                untouched += source.least * ONE_PER_CENT
+        ways = prod(len(parts) for parts in touched)
+        several = sum(len(parts) > 1 for parts in touched) > 1
+        # What does not even hold for the cells of each source mixed together holds for none of them.
+        if several and not self._can_contradict(touched, untouched, mixed=True):
+            return False
+        return ways > MOST_WAYS or any(self._can_contradict([[part] for part in parts], untouched) for parts in product(*touched))
+
+    def _can_contradict(self, parts: Sequence[Sequence[_Part]], untouched: Fraction, *, mixed: bool = False) -> bool:
+        def best(price: Fraction | None) -> Corner:
+            difference, excess = NOTHING, -untouched
+            for cells in parts:
+                corners = [part.corner(price) for part in cells]
+                one = max(corners, key=lambda corner: (corner[1], corner[0]) if price is None else corner[0] + price * corner[1])
+                difference, excess = difference + one[0], excess + one[1]
+            return Corner(difference, excess)
+
+        left = best(NOTHING)
+        if left.wanted <= 0:
+            return False
+        right = best(None)
+        if right.bound < 0 or (right.bound == 0 and not mixed and (self.free_at_one or self._is_below_a_line(parts))):
+            return False
+        return left.bound >= 0 or most_at(*walk_to_the_bound(left, right, best)) > 0
+
+    @staticmethod
+    def _is_below_a_line(parts: Sequence[Sequence[_Part]]) -> bool:
+        """Say whether some of the second stands below the line of a blend, where it comes near to one per cent and never reaches it."""
+        return any(
+            of and part.source.most and number in part.cell.tail and part.cell.high[number] == ONE_PER_CENT
+            for cells in parts
+            for part in cells
+            for number, of in enumerate(part.second)
+        )
+
+
+@dataclass(frozen=True)
+class Sorted:
+    """Names in an order, and the pairs of which nothing proves which comes first; none where the order is proven."""
+
+    names: tuple[str, ...]
+    open_pairs: tuple[tuple[str, str], ...]
+
+
+def sort_names(order: Order, names: Sequence[str]) -> Sorted:
+    """Put names into a proven order, the given one as far as it goes; if there is none, give all pairs that are open.
+
+    An order is proven if of each two neighbours the first may precede the second. There is one unless two names may neither precede the
+    other; then they are open in any order.
+    """
+    ordered: list[str] = []
+    for name in names:
+        at = len(ordered)
+        while at and not order.may_precede(ordered[at - 1], name):
+            at -= 1
+        ordered.insert(at, name)
+    if all(order.may_precede(one, other) for one, other in pairwise(ordered)):
+        return Sorted(tuple(ordered), ())
+    return Sorted(tuple(ordered), tuple(pairs_open(order, ordered)))
+
+
+def pairs_open(order: Order, names: Sequence[str]) -> Iterator[tuple[str, str]]:
+    """Give each pair of which nothing proves which comes first."""
+    for at, one in enumerate(names):
+        for other in names[at + 1 :]:
+            if not order.may_precede(one, other) and not order.may_precede(other, one):
+                yield one, other

@@ -1,0 +1,55 @@
+"""The ways to finish a portion: one variant for each combination of what students may choose, with its ingredient list."""
+
+from collections.abc import Mapping
+from fractions import Fraction
+from itertools import product
+
+from builder.model.dose.dose import Dose
+from builder.model.label.labelling import Labelling
+from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.product import Product
+from builder.model.recipe.recipe import ListedAs, Recipe
+from builder.model.recipe.worked_batch import Column, SoapMade, Variant
+from builder.reckon.label.ingredient_list import list_ingredients
+from builder.reckon.label.soap_as_made import soap_as_made
+from builder.words.fold import fold
+
+Cards = Mapping[str, Ingredient]
+Weighed = tuple[Ingredient, Fraction, Fraction]
+
+
+def reckon_variants(
+    recipe: Recipe,
+    product_kind: Product,
+    column: Column,
+    soap: SoapMade | None,
+    doses: tuple[Dose, ...],
+    cards: Cards,
+    labelling: Labelling,
+) -> tuple[Variant, ...]:
+    """Give the variants; a dose can be anything up to its most. A batch in which everything rounds to nothing has none."""
+    if not column.total:
+        return ()
+    if recipe.listed is ListedAs.MADE and soap:
+        base = soap_as_made(soap, column, product_kind, cards, recipe.cure.loses.fraction if recipe.cure else None)
+    else:
+        base = _as_weighed(column, cards)
+    found = []
+    most = {(dose.what, one.option): one.mass / recipe.fill.weight for dose in doses for one in dose.each}
+    for chosen in product(*(dose.offered for dose in doses)):
+        whats = tuple((dose.what, name) for dose, name in zip(doses, chosen, strict=True))
+        added = [(cards[fold(name)], Fraction(0), most[what, name]) for what, name in whats if name is not None]
+        found.append(Variant(whats, list_ingredients([*base, *added], labelling, product_kind.contact)))
+    return tuple(found)
+
+
+def _as_weighed(column: Column, cards: Cards) -> tuple[Weighed, ...]:
+    """Give what was put in as shares of the batch; a ready-mixed lye is alkali and water."""
+    base = []
+    for w in column.weighed:
+        share = w.mass / column.total
+        of_solid = w.line.strength if w.line.strength is not None else Fraction(1)
+        base.append((w.line.ingredient, share * of_solid, share * of_solid))
+        if of_solid < 1:
+            base.append((cards["water"], share * (1 - of_solid), share * (1 - of_solid)))
+    return tuple(base)

@@ -1,0 +1,51 @@
+"""Names of lye in braces that can be mistaken on paper.
+
+They mean what has been dissolved before, or two alkalis as one sum, or what is a ready-mixed solution in class and dry at home.
+"""
+
+from collections.abc import Iterator, Sequence
+
+from builder.model.lye.lye_solution import LyeSolution
+from builder.model.place import Name
+from builder.model.recipe.worked_batch import Role, Weighed
+from builder.model.studio import Studio
+from builder.model.teaching.class_plan import MadeProduct
+from builder.model.teaching.lesson import Lesson, Part, Where
+from builder.model.teaching.weighing_plan import LyeMistaken, LyeNamed
+from builder.reckon.lye.lye_course import SOLUTION, LyeCourse, is_of_lye
+from builder.reckon.teaching.handling import batch_of, names_in_steps, weighed_as
+
+
+def mistaken_names(
+    studio: Studio,
+    lesson: Lesson,
+    made: tuple[MadeProduct, ...],
+    one: MadeProduct,
+    course: LyeCourse | None,
+    solutions: Sequence[LyeSolution],
+) -> Iterator[LyeNamed]:
+    """Give those of the steps about one product. A weight that is stated for both alkalis together, weighed of one, is far too much lye."""
+    if one.batch.recipe.lye is None:
+        return
+    solution = next((lye for lye in solutions if lye.recipe == one.batch.recipe.name and not lye.ready_mixed), None)
+    dissolved = course.after if course and course.by_staff else ()
+    for part in (part for part in lesson.parts if batch_of(made, part) is one.batch):
+        after = any(part is other for other in dissolved)
+        for name in names_in_steps(part):
+            named = weighed_as(studio, one.batch, name)
+            alkalis = tuple(w for w in named if w.line.role is Role.ALKALI)
+            if after and name.key != SOLUTION and any(is_of_lye(w) for w in named):
+                yield _named(name, part, LyeMistaken.DISSOLVED, named, solution)
+            elif alkalis and one.home and part.where is Where.EVERYWHERE and alkalis[0].line.strength is not None:
+                yield _named(name, part, LyeMistaken.DRY_AT_HOME, alkalis, None)
+            elif len(alkalis) > 1 and not _are_one_solution(name, part, alkalis):
+                yield _named(name, part, LyeMistaken.TWO_ALKALIS, alkalis, None)
+
+
+def _are_one_solution(name: Name, part: Part, alkalis: Sequence[Weighed]) -> bool:
+    """Say whether two alkalis are named as what they make together: at home always, in class where they are mixed from the solid."""
+    return name.key == SOLUTION and (part.where is Where.HOME_ONLY or all(w.line.strength is None for w in alkalis))
+
+
+def _named(name: Name, part: Part, how: LyeMistaken, weighed: Sequence[Weighed], solution: LyeSolution | None) -> LyeNamed:
+    return LyeNamed(name, part, how, tuple(dict.fromkeys(w.line.ingredient.name for w in weighed)), solution)

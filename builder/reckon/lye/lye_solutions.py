@@ -1,0 +1,53 @@
+"""The lye solutions that staff make for a class: one for each alkali that is ready-mixed, with its bottles."""
+
+from collections.abc import Iterator, Mapping, Sequence
+from fractions import Fraction
+
+from builder.model.lye.lye_solution import Bottles, LyeSolution
+from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.quantity import Mass, sum_masses
+from builder.model.recipe.recipe import Recipe
+from builder.model.recipe.worked_batch import Role
+from builder.model.studio import Scale
+from builder.model.teaching.class_plan import PlannedBatch
+from builder.reckon.lye.lye import lye_basis
+from builder.reckon.recipe.rounding import pick_scale, round_down, round_near
+
+
+def ready_mixed_solutions(
+    recipe: Recipe, cards: Mapping[str, Ingredient], batches: Sequence[PlannedBatch], scales: Sequence[Scale], spare: Fraction
+) -> tuple[LyeSolution, ...]:
+    """Give one solution for each alkali of a recipe with ready-mixed lye, enough for all of its batches and `spare` more (of 1).
+
+    The solid is rounded down to the scale, so that the solution is never stronger than stated. Errors: none.
+    """
+    if recipe.lye is None or recipe.lye.ready_mixed is None:
+        return ()
+    return tuple(_ready_mixed(recipe, cards, batches, scales, spare))
+
+
+def _ready_mixed(
+    recipe: Recipe, cards: Mapping[str, Ingredient], batches: Sequence[PlannedBatch], scales: Sequence[Scale], spare: Fraction
+) -> Iterator[LyeSolution]:
+    assert recipe.lye is not None and recipe.lye.ready_mixed is not None
+    strength, water = recipe.lye.ready_mixed.fraction, cards["water"].name
+    for alkali in lye_basis(recipe.lye, cards).alkalis:
+        bottles = tuple(Bottles(planned.purpose, planned.copies, _taken(planned, alkali.card)) for planned in batches)
+        asked_for = sum_masses(one.each * one.number for one in bottles) * (1 + spare)
+        solution = round_near(asked_for, pick_scale(asked_for, scales)[0].division)
+        exact = solution * strength / alkali.purity.typical
+        solid = round_down(exact, pick_scale(exact, scales)[0].division)
+        yield LyeSolution(
+            recipe=recipe.name,
+            alkalis=((alkali.card.name, solid),),
+            liquids=((water, solution - solid),),
+            strength=strength,
+            times=1,
+            bottles=tuple(one for one in bottles if one.number),
+            ready_mixed=True,
+        )
+
+
+def _taken(planned: PlannedBatch, alkali: Ingredient) -> Mass:
+    """Give what one pot of a planned batch takes of the solution of an alkali."""
+    return sum_masses(w.mass for w in planned.sheet.grams.weighed if w.line.role is Role.ALKALI and w.line.ingredient.key == alkali.key)

@@ -1,0 +1,60 @@
+"""Exact lines to a column of weighings: each amount on the finest scale that holds it, lye always down."""
+
+from collections.abc import Sequence
+from fractions import Fraction
+
+from builder.model.recipe.quantity import Mass, sum_masses
+from builder.model.recipe.worked_batch import Column, Line, Role, Weighed
+from builder.model.studio import Scale
+from builder.reckon.lye.lye_check import can_be_checked, check_lye
+from builder.reckon.recipe.formula import Formula
+from builder.reckon.recipe.rounding import pick_scale, round_down, round_near
+
+CUP = "what a weighing cup weighs"
+
+
+def reckon_lines(formula: Formula, total: Mass) -> tuple[Line, ...]:
+    """Give the exact lines of a batch of this weight."""
+    return tuple(
+        Line(
+            line.ingredient, line.phase, line.role, total * line.share, line.share, line.after_the_cook, line.strength, line.place
+        )
+        for line in formula.lines
+    )  # fmt: skip
+
+
+def reckon_column(lines: Sequence[Line], formula: Formula, scales: Sequence[Scale], cup: Mass) -> Column:
+    """Weigh out exact lines on scales that all read in one unit, and check the lye as weighed.
+
+    Each amount is weighed in a cup of its own, which the scale has to hold as well. A batch so small that something rounds to nothing,
+    or that its fats may be nothing by what the scales are off, has no lye to check: a finding stops it.
+    """
+    weighed = weigh_lines(lines, scales, cup)
+    phases: dict[str, Mass] = {}
+    for w in weighed:
+        phases[w.line.phase] = phases.get(w.line.phase, Mass(Fraction(0))) + w.mass
+    return Column(
+        unit=scales[0].unit,
+        weighed=weighed,
+        total=sum_masses(w.mass for w in weighed),
+        oils=_sum_of(weighed, Role.OIL),
+        alkali=_sum_of(weighed, Role.ALKALI),
+        lye_water=_sum_of(weighed, Role.LYE_WATER),
+        phase_totals=phases,
+        lye=check_lye(weighed, formula.lye) if formula.lye and can_be_checked(weighed) else None,
+    )
+
+
+def weigh_lines(lines: Sequence[Line], scales: Sequence[Scale], cup: Mass) -> tuple[Weighed, ...]:
+    """Give each exact line as it will be weighed."""
+    return tuple(_weigh(line, scales, cup) for line in lines)
+
+
+def _weigh(line: Line, scales: Sequence[Scale], cup: Mass) -> Weighed:
+    scale, fits = pick_scale(line.exact, scales, cup)
+    rounded = round_down if line.role is Role.ALKALI else round_near
+    return Weighed(line, rounded(line.exact, scale.division), scale, fits)
+
+
+def _sum_of(weighed: Sequence[Weighed], role: Role) -> Mass:
+    return sum_masses(w.mass for w in weighed if w.line.role is role)

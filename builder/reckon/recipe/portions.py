@@ -1,0 +1,56 @@
+"""How a batch as weighed is divided over containers, and how much of it stays in the pot at another size."""
+
+from collections.abc import Sequence
+from fractions import Fraction
+from math import ceil, floor
+
+from builder.model.recipe.quantity import NO_MASS, Mass, sum_masses
+from builder.model.recipe.recipe import Fill
+from builder.model.recipe.worked_batch import ContainersSize, Lost, OilsSize, PeopleSize, Portions, Size, TotalSize
+
+
+def reckon_portions(total: Mass, fill: Fill, size: Size) -> tuple[Portions, ...]:
+    """Give for each kind of container how many whole ones a batch yields, and what is left once all are filled.
+
+    The first is the recipe's own; others follow in the order in which the size asks for them, from what the ones before leave. What is
+    kept to show and what stays in the pot fills no container and is not part of what is left.
+    """
+    asked: Sequence[tuple[Fill, int | None]]
+    cup, in_the_pot, shown, asked = NO_MASS, NO_MASS, NO_MASS, [(fill, None)]
+    match size:
+        case TotalSize(_, lost) | OilsSize(_, lost):
+            cup, in_the_pot = lost.in_each_cup, lost.in_the_pot
+        case ContainersSize(containers, lost):
+            cup, in_the_pot, asked = lost.in_each_cup, lost.in_the_pot, [(fill, containers)]
+        case PeopleSize():
+            cup, in_the_pot, shown = size.left_in_each_cup, size.left_in_the_pot, size.demo
+            asked = [(fill, size.containers), *size.also]
+    rest = total - in_the_pot - shown
+    counts = []
+    for one, wanted in asked:
+        could = max(floor(rest / (one.weight + cup)), 0)
+        counts.append(could if wanted is None else min(could, wanted))
+        rest -= (one.weight + cup) * counts[-1]
+    all_from = people_weight(size, fill) if isinstance(size, PeopleSize) else None
+    return tuple(
+        Portions(one.weight, wanted, count, rest, one.weight + cup, all_from, in_the_pot)
+        for (one, wanted), count in zip(asked, counts, strict=True)
+    )
+
+
+def people_weight(size: PeopleSize, fill: Fill) -> Mass:
+    """Give the weight of a batch for people: its containers with what sticks to the cups, what is shown and what stays in the pot."""
+    containers = ((fill, size.containers), *size.also)
+    return sum_masses((one.weight + size.left_in_each_cup) * count for one, count in containers) + size.demo + size.left_in_the_pot
+
+
+def lost_at_home(lost: Lost, in_class: Mass, at_home: Mass) -> Lost:
+    """Give what is lost of a home batch, from what the studio loses of the batch of a full class.
+
+    What stays in a pot is a film on it, and surfaces grow with the two-thirds power of the volume: half the batch leaves more than half
+    the film. It is rounded up to whole grams. What sticks to a cup is the same in any kitchen.
+    """
+    if not lost.in_the_pot or in_class <= NO_MASS:
+        return lost
+    film = float(lost.in_the_pot.grams) * float(at_home / in_class) ** (2 / 3)
+    return Lost(Mass(Fraction(ceil(film))), lost.in_each_cup)

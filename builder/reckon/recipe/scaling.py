@@ -1,0 +1,58 @@
+"""A size to the weight of the whole batch."""
+
+from fractions import Fraction
+
+from builder.model.recipe.quantity import Mass
+from builder.model.recipe.recipe import Recipe
+from builder.model.recipe.worked_batch import ContainersSize, Given, MouldSize, OilsSize, PeopleSize, Size, TotalSize, Working
+from builder.reckon.recipe.formula import Formula
+from builder.reckon.recipe.portions import people_weight
+
+
+def reckon_total(recipe: Recipe, formula: Formula, size: Size) -> tuple[Mass, Working]:
+    """Give the weight of a batch of this size, and how it came to be.
+
+    A mould needs the recipe's measured density, oils need a recipe with oils: the checks on a size have made sure of both.
+    """
+    fill = recipe.fill.weight
+    given: tuple[Given, ...] = ()
+    match size:
+        case TotalSize(total, _):
+            rule = "batch for total"
+        case OilsSize(oils, _):
+            rule, total = "batch for oils", oils / formula.oils
+            given = (Given("oils", oils.grams, "g"), Given("oils in the batch", formula.oils, "of 1"))
+        case ContainersSize(containers, lost):
+            rule, total = "batch for containers", (fill + lost.in_each_cup) * containers + lost.in_the_pot
+            given = (
+                Given("containers", Fraction(containers), ""),
+                Given("fill", fill.grams, "g"),
+                *([Given("left in each cup", lost.in_each_cup.grams, "g")] if lost.in_each_cup else []),
+                *([Given("left in the pot", lost.in_the_pot.grams, "g")] if lost.in_the_pot else []),
+            )
+        case MouldSize(volume):
+            assert recipe.density is not None
+            rule, total = "batch for mould", recipe.density.density.mass_of(volume)
+            given = (
+                Given("volume", volume.millilitres, "mL"),
+                Given("density", recipe.density.density.grams_per_millilitre, "g/mL", recipe.density.measured),
+            )
+        case PeopleSize(containers, demo, pot, cup, also):
+            rule, total = "batch for people", people_weight(size, recipe.fill)
+            fills = [("", fill, containers), *((f" of {one.container}", one.weight, count) for one, count in also)]
+            given = (
+                *(part for of, mass, count in fills for part in _fills(of, mass, count)),
+                *([Given("left in each cup", cup.grams, "g")] if cup else []),
+                Given("to show", demo.grams, "g"),
+                Given("left in the pot", pot.grams, "g"),
+            )
+    return total, Working(rule, recipe.name, given, total.grams, "g")
+
+
+def _fills(of: str, fill: Mass, containers: int) -> tuple[Given, Given]:
+    return Given(f"containers{of}", Fraction(containers), ""), Given(f"fill{of}", fill.grams, "g")
+
+
+def asks_for_containers(size: Size) -> bool:
+    """Say whether a size asks for containers, so that rounding must not leave the last one short."""
+    return isinstance(size, ContainersSize | PeopleSize)

@@ -1,0 +1,1 @@
+"""Allergies met in recipes, and choices counted."""

@@ -1,0 +1,93 @@
+"""Who comes on a date and what each has chosen, and what the choices of a product come to for all portions."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import reduce
+from math import ceil
+
+from builder.model.dates.studio_class import ClassDate, StudioClass
+from builder.model.dose.dose import Dose
+from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.roster.roster import Guest, Roster, RosterRow, choices_meant, options_meant, rows_of
+from builder.model.studio import Studio
+from builder.model.teaching.class_plan import ChoiceTotal, OptionTotal
+from builder.reckon.roster.allergies import reckon_allergies
+from builder.reckon.roster.allergy_terms import Vocabulary
+
+
+def reckon_guests(studio: Studio, studio_class: StudioClass, date: ClassDate | None, *, waiting: bool = False) -> tuple[Guest, ...]:
+    """Give the people of a date, or those who wait for a seat, in the order of the roster; none where the class has no roster."""
+    roster = studio.rosters.get(studio_class.key)
+    if roster is None:
+        return ()
+    rows = tuple(rows_of(roster, studio_class, date, waiting=waiting))
+    words = Vocabulary(studio) if any(row.allergies for row in rows) else None
+    guests = []
+    for row in rows:
+        chosen = _chosen(studio, studio_class, roster, row)
+        compared = reckon_allergies(studio, studio_class, words.terms(row.allergies), chosen) if words and row.allergies else ()
+        guests.append(Guest(row.name.text, row.age, row.allergies, chosen, compared, row.settled, row.allergies_place))
+    return tuple(guests)
+
+
+def _chosen(studio: Studio, studio_class: StudioClass, roster: Roster, row: RosterRow) -> Mapping[tuple[str, str], str | None]:
+    recipes = [studio.recipes[make.recipe.text] for make in studio_class.makes]
+    found: dict[tuple[str, str], str | None] = {}
+    for column, cell in zip(roster.columns, row.cells, strict=True):
+        for recipe, choice in choices_meant(column, recipes):
+            for option in options_meant(cell, choice, studio.ingredients):
+                found[recipe.key, choice.what] = option
+    return found
+
+
+@dataclass(frozen=True)
+class Filling:
+    """A batch in one kind of container: how many each student fills, how many students there are, and how many are spare."""
+
+    sheet: WorkedBatch
+    each_student: int
+    students: int
+    spare: int
+
+    @property
+    def portions(self) -> int:
+        """Give how many there are in all."""
+        return self.students * self.each_student + self.spare
+
+
+def reckon_choices(fillings: Sequence[Filling], guests: Sequence[Guest]) -> tuple[ChoiceTotal, ...]:
+    """Give for each choice what all portions can need of each option, whatever containers the batch fills.
+
+    A guest's choice is that of all of their portions. What nobody has chosen yet, spare portions included, is expected to fall evenly on
+    what is offered, leaving it out among it, and whole portions, or packages of several, are counted upwards.
+    """
+    by_filling = [[_of_choice(filling, dose, guests) for dose in filling.sheet.doses] for filling in fillings]
+    return tuple(reduce(_add, totals) for totals in zip(*by_filling, strict=True))
+
+
+def _add(one: ChoiceTotal, other: ChoiceTotal) -> ChoiceTotal:
+    options = (
+        OptionTotal(a.option, a.chosen + b.chosen, a.for_chosen + b.for_chosen, a.expected + b.expected, a.worst + b.worst)
+        for a, b in zip(one.options, other.options, strict=True)
+    )
+    return ChoiceTotal(one.what, one.portions + other.portions, one.left_out + other.left_out, one.open + other.open, tuple(options))
+
+
+def _of_choice(filling: Filling, dose: Dose, guests: Sequence[Guest]) -> ChoiceTotal:
+    recipe, each_student, portions, units = filling.sheet.recipe, filling.each_student, filling.portions, filling.sheet.recipe.fill.units
+    taken = [guest.chosen[recipe.key, dose.what] for guest in guests if (recipe.key, dose.what) in guest.chosen]
+    chosen = {option: taken.count(option) * each_student for option in dose.options}
+    unknown = max(portions - sum(chosen.values()), 0)
+    share = ceil(Fraction(unknown, units * max(len(dose.offered), 1))) * units
+    options = tuple(
+        OptionTotal(
+            option=one.option,
+            chosen=chosen[one.option],
+            for_chosen=one.to_have_ready * chosen[one.option],
+            expected=one.to_have_ready * (chosen[one.option] + share),
+            worst=one.to_have_ready * portions,
+        )
+        for one in dose.each
+    )
+    return ChoiceTotal(dose.what, portions, chosen.get(None, 0), unknown, options)

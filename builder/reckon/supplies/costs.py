@@ -1,0 +1,174 @@
+"""What the materials of a class or a batch cost, and which whole packs it takes.
+
+What is used is costed by its share of the packs that would be bought for it; what is used and what is left then add up to what the till
+takes. A mould is used again, so that it costs nothing unless a price is given for it.
+"""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field
+from fractions import Fraction
+
+from builder.model.dose.dose import Dose
+from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.quantity import Mass, sum_masses
+from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.studio import Studio
+from builder.model.supplies.cost import ContainerCost, Cost, Need
+from builder.model.supplies.supply import SupplyKind
+from builder.model.teaching.class_plan import ClassPlan, MadeProduct
+from builder.reckon.supplies.shelf import Key, Shelf, ingredient_key, open_shelf
+
+Amounts = Sequence[tuple[Ingredient, Mass]]
+
+
+def cost_of_batch(studio: Studio, batch: WorkedBatch) -> Cost:
+    """Give what a batch costs with the containers that it fills."""
+    return _cost(studio, [_Product(batch.recipe.name, batch, _weighed(studio, batch, 1), batch.portions.yields)], {}, None)
+
+
+def cost_of_class(studio: Studio, plan: ClassPlan) -> Cost:
+    """Give what a class costs: all its batches, what everybody may add, containers, and what is used up."""
+    products = [product for made in plan.made for product in _fillings(studio, made)]
+    return _cost(studio, products, _items(studio, plan), plan.students)
+
+
+@dataclass(frozen=True)
+class _Product:
+    """One recipe in one kind of container: what its batches take for it, and how many of it they fill."""
+
+    name: str
+    sheet: WorkedBatch
+    amounts: Amounts
+    containers: int
+
+
+def _fillings(studio: Studio, made: MadeProduct) -> Iterable[_Product]:
+    """Give one product for each kind of container; each bears its share, by filled weight, of what all batches take."""
+    amounts = _in_all(studio, made)
+    filled = sum_masses(sheet.portions.fill * count for sheet, count in made.fillings)
+    for sheet, count in made.fillings:
+        if filled:
+            share = sheet.portions.fill * count / filled
+            name = made.batch.recipe.name if sheet is made.batch else f"{sheet.recipe.name}, {sheet.recipe.fill.container}"
+            yield _Product(name, sheet, [(card, mass * share) for card, mass in amounts], count)
+    if not filled:
+        yield _Product(made.batch.recipe.name, made.batch, amounts, 0)
+
+
+@dataclass
+class _Sum:
+    name: str
+    used: Fraction = Fraction(0)
+    if_chosen: Fraction = Fraction(0)
+
+
+@dataclass(frozen=True)
+class _Item:
+    """What is used up of one item in all, and for each container."""
+
+    name: str
+    in_all: Fraction
+    each_container: Fraction
+
+
+@dataclass
+class _Sums:
+    by_key: dict[Key, _Sum] = field(default_factory=dict)
+
+    def of(self, key: Key, name: str) -> _Sum:
+        return self.by_key.setdefault(key, _Sum(name))
+
+
+def _cost(studio: Studio, products: Sequence[_Product], items: dict[Key, _Item], students: int | None) -> Cost:
+    shelf, sums = open_shelf(studio), _Sums()
+    for product in products:
+        for card, mass in product.amounts:
+            sums.of(ingredient_key(card), card.name).used += mass.grams
+        for dose in product.sheet.doses:
+            for card, most in _options(studio, dose):
+                sums.of(ingredient_key(card), card.name).if_chosen += most.grams * product.containers
+        key, name = _container(studio, product)
+        if _counts(studio, shelf, product, key):
+            sums.of(key, name).used += product.containers
+    for key, item in items.items():
+        sums.of(key, item.name).used += item.in_all
+    needs = {key: shelf.need(key, one.name, one.used, one.if_chosen) for key, one in sums.by_key.items()}
+    choices = {id(product): sum((_dearest(studio, dose, needs) for dose in product.sheet.doses), Fraction(0)) for product in products}
+    return Cost(
+        needs=tuple(needs.values()),
+        choices=sum((choices[id(product)] * product.containers for product in products), Fraction(0)),
+        containers=tuple(_each(studio, product, choices[id(product)], needs, items) for product in products if product.containers),
+        students=students,
+    )
+
+
+def _each(studio: Studio, product: _Product, choices: Fraction, needs: dict[Key, Need], items: dict[Key, _Item]) -> ContainerCost:
+    ingredients = sum((_worth(needs, ingredient_key(card), mass.grams) for card, mass in product.amounts), Fraction(0))
+    container = _worth(needs, _container(studio, product)[0], Fraction(1))
+    used_up = sum((_worth(needs, key, item.each_container) for key, item in items.items()), Fraction(0))
+    return ContainerCost(product.name, ingredients / product.containers + choices + container + used_up)
+
+
+def _worth(needs: dict[Key, Need], key: Key, quantity: Fraction) -> Fraction:
+    purchase = needs[key].purchase if key in needs else None
+    return purchase.worth(quantity) if purchase else Fraction(0)
+
+
+def _dearest(studio: Studio, dose: Dose, needs: dict[Key, Need]) -> Fraction:
+    """Give what the dearest option of a choice costs for one portion, at its most."""
+    worth = (_worth(needs, ingredient_key(card), most.grams) for card, most in _options(studio, dose))
+    return max(worth, default=Fraction(0))
+
+
+def _options(studio: Studio, dose: Dose) -> Iterable[tuple[Ingredient, Mass]]:
+    """Give each option with its most for one portion."""
+    found = ((studio.ingredient(one.option), one.to_have_ready) for one in dose.each)
+    return ((card, most) for card, most in found if card is not None)
+
+
+def _container(studio: Studio, product: _Product) -> tuple[Key, str]:
+    name = product.sheet.recipe.fill.container
+    container = studio.container(name)
+    return (SupplyKind.CONTAINER, name.key), container.name if container else name.text
+
+
+def _counts(studio: Studio, shelf: Shelf, product: _Product, key: Key) -> bool:
+    container = studio.container(product.sheet.recipe.fill.container)
+    return key in shelf.packs or container is None or not container.is_mould
+
+
+def _in_all(studio: Studio, made: MadeProduct) -> Amounts:
+    """Give what all batches of a product take, the lye as the studio mixes it ahead."""
+    amounts = [one for planned in made.batches for one in _weighed(studio, planned.sheet, planned.copies, mixed=not made.ready_mixed)]
+    parts = (part for lye in made.ready_mixed for part in (*lye.alkalis, *lye.liquids))
+    return [*amounts, *_cards(studio, parts)]
+
+
+def _weighed(studio: Studio, batch: WorkedBatch, copies: int, *, mixed: bool = True) -> Amounts:
+    """Give what is weighed for a batch; ready-mixed lye as its solid and its water, or not at all where it is not to be `mixed` here."""
+    amounts = [(w.line.ingredient, w.mass * copies) for w in batch.grams.weighed if w.line.strength is None]
+    pure = {purity.alkali: purity.typical for purity in batch.grams.lye.purities} if batch.grams.lye else {}
+    for w in batch.grams.weighed:
+        if w.line.strength is not None and mixed:
+            alkali = w.line.ingredient.name
+            solid = w.mass * w.line.strength / pure.get(alkali, Fraction(1)) * copies
+            amounts += _cards(studio, ((alkali, solid), ("water", w.mass * copies - solid)))
+    return amounts
+
+
+def _cards(studio: Studio, amounts: Iterable[tuple[str, Mass]]) -> Amounts:
+    """Look up the cards of amounts by name."""
+    cards = ((studio.ingredient(name), mass) for name, mass in amounts)
+    return [(card, mass) for card, mass in cards if card is not None]
+
+
+def _items(studio: Studio, plan: ClassPlan) -> dict[Key, _Item]:
+    containers = sum(count for made in plan.made for _, count in made.fillings)
+    found: dict[Key, _Item] = {}
+    for supply in studio.supplies:
+        use = supply.use
+        if use is None or (use.classes and plan.studio_class.key not in {name.text for name in use.classes}):
+            continue
+        in_all = use.each_student * plan.students + use.each_group * plan.groups + use.each_class + use.each_container * containers
+        found.setdefault((supply.kind, supply.name.key), _Item(supply.name.text, in_all, use.each_container))
+    return found

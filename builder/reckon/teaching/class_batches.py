@@ -1,0 +1,101 @@
+"""The batches of a class: which are made, for whom, how big and how often, and at home; each size is worked out once for all dates."""
+
+from dataclasses import replace
+
+from builder.model.dates.studio_class import BatchFor, HomeSize, Make, StudioClass
+from builder.model.lye.lye_solution import LyeSolution
+from builder.model.recipe.quantity import NO_MASS
+from builder.model.recipe.worked_batch import ContainersSize, Lost, OilsSize, PeopleSize, Size, TotalSize, WorkedBatch
+from builder.model.studio import Studio
+from builder.model.teaching.class_plan import HomeBatch, PlannedBatch
+from builder.reckon.lye.lye_solutions import ready_mixed_solutions
+from builder.reckon.recipe.batches import Weighings, fill_others, reckon_batch, weighings
+from builder.reckon.recipe.formula import reckon_formula
+from builder.reckon.recipe.portions import lost_at_home, people_weight
+from builder.reckon.recipe.scaling import reckon_total
+
+_AtHome = TotalSize | OilsSize | ContainersSize
+SPARE = "ready-mixed lye to spare"
+
+
+class ClassBatches:
+    """The batches of one class. Dates with as many people share them, and all dates share those at home."""
+
+    def __init__(self, studio: Studio, studio_class: StudioClass) -> None:
+        """Take the class; nothing is worked out yet."""
+        self._studio = studio
+        self._rules = studio.rules(studio_class.youngest)
+        self._seats, self._group_size = studio_class.seats, studio_class.group_size
+        self._here = weighings([scale for scale in studio.profile.scales if scale.unit == "g"])
+        self._home = weighings(studio.profile.home_scales, from_solid=True)
+        self._here_made: dict[tuple[str, Size], tuple[WorkedBatch, tuple[WorkedBatch, ...]]] = {}
+        self._at_home: dict[str, tuple[HomeBatch, ...]] = {}
+
+    def for_people(self, make: Make, students: int, groups: int) -> tuple[PlannedBatch, ...]:
+        """Give what is made of one recipe for those who come."""
+        return tuple(self._planned(make, *plan) for plan in _plan(make, students, groups, self._group_size))
+
+    def at_home(self, make: Make) -> tuple[HomeBatch, ...]:
+        """Give what is made of one recipe at home, on the scales that people have there."""
+        key = make.recipe.text
+        if key not in self._at_home:
+            sizes = [(size, self._with_what_is_lost(make, _at_home(size))) for size in make.at_home]
+            self._at_home[key] = tuple(HomeBatch(size, self._batch(key, asked, self._home)) for size, asked in sizes)
+        return self._at_home[key]
+
+    def ready_mixed(self, make: Make, planned: tuple[PlannedBatch, ...]) -> tuple[LyeSolution, ...]:
+        """Give the ready-mixed lyes that are made before class, one for each alkali, where a recipe has such."""
+        studio, spare = self._studio, self._studio.constants[SPARE].typical / 100
+        return ready_mixed_solutions(studio.recipes[make.recipe.text], studio.ingredients, planned, self._here.grams, spare)
+
+    def _with_what_is_lost(self, make: Make, size: _AtHome) -> _AtHome:
+        """Give a home size with what stays in the pot and in the cups there, by what the studio loses of the batch of a full class."""
+        recipe = self._studio.recipes[make.recipe.text]
+        people = {BatchFor.CLASS: self._seats, BatchFor.GROUP: self._group_size, BatchFor.STUDENT: 1}[make.batch_for]
+        full = people_weight(people_size(make, people, spare=make.batch_for is BatchFor.CLASS), recipe.fill)
+        weight, _ = reckon_total(recipe, reckon_formula(recipe, self._studio.ingredients, from_solid=True), size)
+        return replace(size, lost=lost_at_home(Lost(make.left_in_the_pot, make.left_in_each_cup), full, weight))
+
+    def _planned(self, make: Make, purpose: str, size: PeopleSize, copies: int) -> PlannedBatch:
+        studio, key = self._studio, (make.recipe.text, size)
+        if key not in self._here_made:
+            sheet = self._batch(*key, self._here)
+            others = fill_others(sheet, studio.ingredients, self._here, studio.constants, self._rules, studio.labelling)
+            self._here_made[key] = (sheet, others)
+        sheet, others = self._here_made[key]
+        return PlannedBatch(purpose, sheet, copies, others)
+
+    def _batch(self, recipe_key: str, size: Size, scales: Weighings) -> WorkedBatch:
+        studio, recipe = self._studio, self._studio.recipes[recipe_key]
+        kind = studio.products[recipe.product]
+        return reckon_batch(recipe, kind, size, studio.ingredients, scales, studio.constants, self._rules, studio.labelling)
+
+
+def people_size(make: Make, people: int, *, spare: bool) -> PeopleSize:
+    """Give the batch of so many students, or with none of them the teacher's, with what is spare and what is shown."""
+    also = tuple((one.fill, people * one.each_student + spare * one.spare) for one in make.also)
+    containers = people * make.each_student + spare * make.spare
+    return PeopleSize(containers, make.demo if spare else NO_MASS, make.left_in_the_pot, make.left_in_each_cup, also, make.each_student)
+
+
+def _plan(make: Make, students: int, groups: int, group_size: int) -> list[tuple[str, PeopleSize, int]]:
+    """Say which batches are made, each for whom, how big and how often."""
+    if make.batch_for is BatchFor.CLASS:
+        return [("class", people_size(make, students, spare=True), 1)]
+    if make.batch_for is BatchFor.GROUP:
+        plan = [("group", people_size(make, group_size, spare=False), groups)]
+    else:
+        plan = [("student", people_size(make, 1, spare=False), students)]
+    if make.spare or make.demo or any(one.spare for one in make.also):
+        plan.append(("teacher", people_size(make, 0, spare=True), 1))
+    return plan
+
+
+def _at_home(size: HomeSize) -> _AtHome:
+    """Give the size that a home size asks for."""
+    if size.total is not None:
+        return TotalSize(size.total)
+    if size.oils is not None:
+        return OilsSize(size.oils)
+    assert size.containers is not None
+    return ContainersSize(size.containers)

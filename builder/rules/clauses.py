@@ -1,0 +1,173 @@
+"""Whether a match in a sentence is an instruction: not negated, not reported, not asked, not explained.
+
+Rules of English grammar as they are needed for steps of lessons: a negation rules over what follows it in its clause; a new order after a
+comma begins a new clause; what stands behind the danger excuses it only where it is said of it ("is never", "is forbidden").
+"""
+
+import re
+from dataclasses import dataclass
+
+from builder.model.teaching.prose import Sentence
+
+_DIVIDES = re.compile(r"[;:!?]|\.\s|\s[-\u2013\u2014]\s|\u2014")
+_VERBS = (
+    "add|apply|arrange|ask|attach|avoid|bag|bake|balance|beat|begin|blend|bless|blot|boil|bottle|break|"
+    "bring|brush|build|burn|bury|buy|calm|cap|carry|check|choose|chop|chuck|clean|clear|close|coat|"
+    "collect|combine|come|cook|cool|count|cover|crumble|crush|cure|cut|dab|decant|decorate|dig|dilute|dip|"
+    "disinfect|dissolve|divide|do|dose|dot|drain|drape|draw|dress|drink|drip|drizzle|drop|dry|dump|dust|"
+    "eat|empty|enjoy|ensure|eyeball|feed|fetch|fill|filter|find|finish|fit|flush|foam|fold|follow|freeze|"
+    "froth|funnel|gargle|gather|get|gift|give|go|grate|grease|grind|guess|hammer|hand|handle|hang|heap|"
+    "heat|help|hold|immerse|infuse|inhale|insert|invert|join|keep|knead|knock|label|ladle|lather|lay|leave|"
+    "let|lick|lift|light|line|look|loosen|lower|make|mark|mask|massage|measure|melt|microwave|mist|mix|"
+    "mold|mop|mould|move|note|open|pack|paint|pass|paste|pat|peel|pick|pierce|pile|place|plug|polish|pop|"
+    "pour|prepare|press|prick|pull|pulse|pump|push|put|raise|reach|read|record|reheat|remember|remove|"
+    "repeat|replace|rest|rinse|roll|rotate|rub|run|sanitise|sanitize|save|scatter|scent|scoop|scrape|screw|"
+    "scrub|seal|see|sell|send|separate|serve|set|shake|shape|sharpen|shut|sieve|sift|simmer|sip|sit|skip|"
+    "slice|slide|slosh|smell|smooth|sniff|soak|soften|spin|splash|split|spoon|spray|spread|sprinkle|squeeze|"
+    "stand|start|stay|steam|steep|sterilise|sterilize|stick|stir|stop|store|strain|substitute|suck|suspend|"
+    "swallow|swap|sweep|swill|swirl|swish|switch|take|tap|taste|tear|tell|test|thaw|thin|throw|tie|tilt|"
+    "tip|tongue|top|top-up|touch|transfer|treat|trickle|trim|try|tuck|turn|twist|undo|unmold|unmould|"
+    "unplug|unscrew|unwrap|use|wait|walk|warm|wash|watch|wear|weigh|wet|whip|whisk|wipe|wrap|write|zap"
+)
+_ADVERB = (
+    r"(?:(?:then|now|next|finally|first|second|third|lastly|and|or|also|just|simply|please|quickly|slowly|carefully|"
+    r"gently|gradually|always|immediately|"
+    r"once|again|well|so|instead|afterwards?|later|meanwhile|together|\w+ly)\b[\s,]*)*"
+)
+_ORDER = rf"{_ADVERB}(?:{_VERBS})\b(?!\s+(?:is|are|was|of|can|may)\b)"
+_PEOPLE = (
+    rf"{_ADVERB}(?:you|we|students?|the students?|guests?|everyone|everybody|each (?:student|guest|pair|group|"
+    rf"person)|the teacher|teachers?|an assistant|children|kids|"
+    r"one partner|pairs|groups|they|let|let's|have (?:the|each|every)|i)\b"
+)
+_BEGINS = re.compile(rf"[\W_]*(?:{_ORDER}|{_PEOPLE})", re.IGNORECASE)
+_BEGINS_ORDER = re.compile(rf"[\W_]*{_ORDER}", re.IGNORECASE)
+_LEADS_IN = re.compile(
+    r"[\W_]*(?:when|while|if|once|as|after|before|to|for|in|with|without|at|on|now|then|until|during|not only|don['’]t|do not|never|no)\b",
+    re.IGNORECASE,
+)
+_NEW_ORDER = re.compile(rf",\s*(?=(?:but|just|then|and|instead|simply)?\s*{_ORDER})|,?\s+\b(?:but|until|unless)\b", re.IGNORECASE)
+_GOES_ON = re.compile(r"\b(?:or|nor)\b", re.IGNORECASE)
+_NO_NEGATION = re.compile(
+    r"\bnot only\b|\bno(?:t)? (?:more|longer|less|later|fewer|hotter|warmer|higher) than\b|\bnot (?:too|yet|so|quite|very|just)\b"
+    r"|\b(?:don['’]t|do not|never|no need to) (?:forget|hesitate|worry|be (?:afraid|shy|scared)|mind|wait|stop)\b|"
+    r"\bno (?:problem|worries|matter|time|rush|hurry)\b"
+    r"|\bif not\b|\bwhether or not\b|\bor not\b",
+    re.IGNORECASE,
+)
+_STRONG = re.compile(
+    r"\b(?:do not|does not|did not|don['’]t|doesn['’]t|didn['’]t|never|not|must not|cannot|can['’]t|mustn['’]t|"
+    r"shouldn['’]t|won['’]t|isn['’]t|aren['’]t|nor|neither|nobody|no one|nothing|none"
+    r"|avoid\w*|beware|refuse\w*|forbid\w*|stop if|instead of|rather than|in place of|mind that|no longer|danger of|"
+    r"risk of|harm of|warn\w*|prevent\w*|see why|explain\w*|why)\b",
+    re.IGNORECASE,
+)
+_WEAK = re.compile(r"\b(?:without|no|free of|free from|other than|except|instead of|than)\b(?P<between>.*)$", re.IGNORECASE | re.DOTALL)
+_LEADS_ON = re.compile(r"\b(?:in|into|with|on|onto|to|over|and|then)\b", re.IGNORECASE)
+_KEPT_AWAY = re.compile(
+    r"\b(?:keep\w*|kept|stay\w*)\b[^,;:]{0,80}?\b(?:away|off|out of|clear of|apart|far from|separate)\b|\bclear\b[^;:]{0,120}\boff\b"
+    r"|\bleave\b[^,;:]{0,40}?\b(?:off|out)\b",
+    re.IGNORECASE | re.DOTALL,
+)
+_SAID_OF_IT = re.compile(
+    r"\W*(?:[\w'’-]+\W+){0,4}?(?:is|are|must|may|should|can|does|do|has|have|would|will|belongs?|stays?|goes|go|gets?)\s+(?:be\s+)?"
+    r"(?:only\s+)?(?:never|not|no\b|nowhere|forbidden|banned|dangerous|wrong|unsafe|out\b|risky|poisonous|explosive|"
+    r"deadly|left out|for the floor|for spills|for the bench|kept away|a mistake|a burn|caustic waste)|"
+    r"\W*(?:[\w'’-]+\W+){0,1}?(?:(?:isn|aren|mustn|doesn|don|can|shouldn|won)['’]?t|cannot|never)\b|"
+    r"[^\w,]*(?:is|are|can|may|will|could|would)?\s*(?:erupts?|boils?|spits?|explodes?|bursts?|eats?|"
+    r"eaten|burns?|kills?|poisons?|attacks?|attacked)\b",
+    re.IGNORECASE,
+)
+_EXPLAINS = re.compile(
+    r"\b(?:eats|eaten|burns|blinds|gives off|give off|lies on|lie on|floats?|measures?|is for|are for|could|boils|"
+    r"spits|makes|make|would|destroys|attacks|cracks|shatters|"
+    r"means|became|becomes|was|were|because|happens|causes?|reacts?|swells?|erupts?|contains?|looks?|feels?|smells?|"
+    r"comes from|is called)\b",
+    re.IGNORECASE,
+)
+_IF = re.compile(
+    r"(?:^|(?<=[,;:]\s)|(?<=\bor\s)|(?<=\band\s)|(?<=\s))\b(?:if|in case|should (?=(?:any|some|the|a|lye|soap)\b)|"
+    r"whenever|when(?=\s+(?:lye|raw soap|soap|oil|something|anything)\s+(?:gets|splashes|spills|lands|"
+    r"touches)))\b[^,;:]*(?:,|$)",
+    re.IGNORECASE,
+)
+_ONLY_NO = re.compile(r"[\W_]*(?:never|no|not|avoid|do not|don['’]t)[\W_]*(?:ever|under any circumstances)?[\W_]*", re.IGNORECASE)
+_FINE = re.compile(r"\b(?:forbidden|banned|not allowed|wrong|a mistake|myth|old wives)\b", re.IGNORECASE)
+
+
+@dataclass(frozen=True)
+class Clause:
+    """A piece of a sentence that is read by itself: its words, and where in the sentence it begins."""
+
+    sentence: Sentence
+    words: str
+    begin: int
+
+
+def clauses_of(sentence: Sentence) -> tuple[Clause, ...]:
+    """Divide a sentence at colons, semicolons and dashes. A match is looked for inside one clause."""
+    found, begin = [], 0
+    for match in _DIVIDES.finditer(sentence.words):
+        found.append(Clause(sentence, sentence.words[begin : match.start()], begin))
+        begin = match.end()
+    found.append(Clause(sentence, sentence.words[begin:], begin))
+    return tuple(clause for clause in found if clause.words.strip())
+
+
+def is_order(sentence: Sentence) -> bool:
+    """Say whether a sentence orders: it begins with a verb or says what people do, be it after words that lead in to it."""
+    first, *rest = re.split(r"[,;:]\s", sentence.words)
+    return bool(_BEGINS.match(first)) or (bool(_LEADS_IN.match(first)) and any(map(_BEGINS.match, rest)))
+
+
+def is_bare_order(sentence: Sentence) -> bool:
+    """Say whether a sentence begins with the verb of an order."""
+    return bool(_BEGINS_ORDER.match(sentence.words))
+
+
+def explains(clause: Clause) -> bool:
+    """Say whether a clause tells how things are, and orders nothing."""
+    return bool(_EXPLAINS.search(clause.words)) and not is_order(clause.sentence)
+
+
+def stands(clause: Clause, match: re.Match[str], *, says_no_itself: bool = False) -> bool:
+    """Say whether a match is meant as it stands.
+
+    False where the sentence asks, where the match lies in what is only supposed ("if lye splashes"), or where it is negated: before it in
+    its clause, inside it, or by what is said of it. `says_no_itself`: the match is about something missing, so that its own "no" is no
+    negation of it.
+    """
+    if clause.sentence.is_question or _FINE.search(clause.words):
+        return False
+    if any(one.start() <= match.start() and match.end() <= one.end() for one in _IF.finditer(clause.words)):
+        return False
+    words = _NO_NEGATION.sub(lambda found: " " * len(found[0]), clause.words)
+    scope = _scope(words, match.start())
+    before, inside, after = words[scope : match.start()], words[match.start() : match.end()], words[match.end() :]
+    if _negates(before):
+        return False
+    if not says_no_itself and (_STRONG.search(inside) or re.search(r"\b(?:no|without)\b", inside, re.IGNORECASE)):
+        return False
+    if not says_no_itself and any(one.start() <= match.end() and one.end() >= match.start() for one in _KEPT_AWAY.finditer(words)):
+        return False
+    rest = after if says_no_itself else after.split(",")[0]
+    return not _SAID_OF_IT.match(rest) if not says_no_itself else True
+
+
+def _scope(words: str, begin: int) -> int:
+    """Give where the clause begins that a match stands in: after the last comma with a new order, unless it goes on with `or`."""
+    start = 0
+    for found in _NEW_ORDER.finditer(words, 0, begin):
+        head = words[start : found.start()]
+        is_list = bool(_GOES_ON.search(words[found.start() : begin])) and _negates(head)
+        only_no = _ONLY_NO.fullmatch(head) is not None
+        if not is_list and not only_no:
+            start = found.end()
+    return start
+
+
+def _negates(before: str) -> bool:
+    if _STRONG.search(before):
+        return True
+    weak = _WEAK.search(before)
+    return weak is not None and len(weak["between"].split()) <= 4 and not _LEADS_ON.search(weak["between"])

@@ -1,0 +1,34 @@
+"""The hazards that rules and words know by name, and what a card and the heat of a phase bring of them.
+
+A phase that is heated brings `hot`, or `hot fat` where fat or wax is melted in it. From which temperature that holds is a constant of
+the stock, with its source; without it every heated phase counts as hot.
+"""
+
+from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.studio import Studio
+
+CAUSTIC, DRY_LYE, RAW_SOAP, SLIPPERY = "caustic", "dry lye", "raw soap", "slippery"
+HOT_FAT, HOT = "hot fat", "hot"
+BURNS_FROM = "hot enough to burn"
+
+
+def hazards_of(studio: Studio, card: Ingredient, phase: str, batch: WorkedBatch) -> tuple[str, ...]:
+    """Give the hazards of an ingredient in the phase in which it stands."""
+    return (*hazards_of_card(card, batch), *heat_of(studio, phase, batch))
+
+
+def hazards_of_card(card: Ingredient, batch: WorkedBatch) -> tuple[str, ...]:
+    """Give the hazards of a card that hold in this product: oil makes a tub slippery only from what stays oil and is used in one."""
+    in_a_tub = batch.product.contact in ("bath", "rinse-off") and not batch.product.made_with_lye
+    return tuple(hazard for hazard in card.hazards if hazard != SLIPPERY or in_a_tub)
+
+
+def heat_of(studio: Studio, phase_name: str, batch: WorkedBatch) -> tuple[str, ...]:
+    """Give the hazard that the heat of a phase brings, if it is heated far enough to burn."""
+    phase = next((phase for phase in batch.recipe.phases if phase.name.text == phase_name), None)
+    burns_from = studio.constants.get(BURNS_FROM)
+    if phase is None or phase.heat_to is None or (burns_from and phase.heat_to.celsius < burns_from.low):
+        return ()
+    fat = any(line.ingredient.counts_as.is_oil for line in batch.lines if line.phase == phase_name)
+    return (HOT_FAT if fat else HOT,)

@@ -1,0 +1,74 @@
+"""Where labels can sit on a container: around its side, on its lid, or on a flat face, as far as these have been measured.
+
+A label stands upright, since its lines run with the base on which the container rests (21 CFR 701.13(f), from memory); only a bar or a
+box lies on any side. Several labels go around the side one after the other, or one on each face: a lid and the underside count as two.
+"""
+
+from fractions import Fraction
+from math import pi
+
+from builder.model.label.label_sheet import LabelSheet
+from builder.model.recipe.container import Container
+
+FACES = 2
+PI = Fraction(pi)
+LIES_ON_ANY_SIDE = ("cavity", "rectangle")
+
+
+def sits(container: Container, stock: LabelSheet, labels: int) -> bool | None:
+    """Say whether so many labels of a sheet sit on a container; None where too little of it is known. A tag hangs on anything."""
+    if stock.hole is not None:
+        return True
+    ways = {"side": _around, "lid": _on_lid, "face": _on_face}
+    found = {where: way(container, stock, labels) for where, way in ways.items()}
+    if any(found.values()):
+        return True
+    return None if any(found[where] is None for where in _surfaces_of(container)) else False
+
+
+def surface_of(container: Container) -> Fraction | None:
+    """Give all of the outside that could bear a label, in mm2, rather too much than too little: the side and both ends, or both faces.
+
+    None where it has not been measured, or where a bar's or a box's thickness is not known.
+    """
+    outside = container.outside
+    if container.shape == "bag" and outside.width and outside.height:
+        return 2 * outside.width.millimetres * outside.height.millimetres
+    if container.shape not in ("cylinder", "tube", "round lid") or outside.height is None or outside.around is None:
+        return None
+    around = outside.around.millimetres
+    across = max(around / PI, outside.lid.millimetres if outside.lid else Fraction(0))
+    return around * outside.height.millimetres + PI * across**2 / 2
+
+
+def _surfaces_of(container: Container) -> tuple[str, ...]:
+    """Give the surfaces that a container of its shape can bear a label on; all of them have to be too small before that is said."""
+    if container.shape in ("cylinder", "tube"):
+        return ("side",)
+    return ("side", "lid") if container.shape == "round lid" else ("face",)
+
+
+def _around(container: Container, stock: LabelSheet, labels: int) -> bool | None:
+    height, around = container.outside.height, container.outside.around
+    if height is None or around is None:
+        return None
+    return stock.height.millimetres <= height.millimetres and stock.width.millimetres * labels <= around.millimetres
+
+
+def _on_lid(container: Container, stock: LabelSheet, labels: int) -> bool | None:
+    lid = container.outside.lid
+    if lid is None:
+        return None
+    width, height = stock.width.millimetres, stock.height.millimetres
+    across = width**2 if stock.is_round else width**2 + height**2
+    return labels <= FACES and across <= lid.millimetres**2
+
+
+def _on_face(container: Container, stock: LabelSheet, labels: int) -> bool | None:
+    width, height = container.outside.width, container.outside.height
+    if width is None or height is None:
+        return None
+    label, face = (stock.width.millimetres, stock.height.millimetres), (width.millimetres, height.millimetres)
+    if container.shape in LIES_ON_ANY_SIDE:
+        label, face = (min(label), max(label)), (min(face), max(face))
+    return labels <= FACES and label[0] <= face[0] and label[1] <= face[1]

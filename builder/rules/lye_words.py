@@ -1,0 +1,40 @@
+"""What the words of a part say of lye and raw soap in the hands of those who do it, where no amount in braces names them."""
+
+from builder.model.place import Place
+from builder.model.teaching.lesson import Part, Steps
+from builder.model.teaching.lye_words import LyeWords
+from builder.model.teaching.prose import Sentence
+from builder.model.teaching.word_pattern import WordPattern, Words, any_in
+from builder.rules.clauses import clauses_of, explains, is_bare_order, is_order, stands
+
+
+def hazards_said(part: Part, lye_words: LyeWords) -> dict[str, Place]:
+    """Give each hazard that a part speaks of as being handled in it, with where it first says so.
+
+    What turns a row off counts in parts of the students alone: there it says that staff do it.
+    """
+    in_steps = {id(one) for block in part.blocks if isinstance(block, Steps) for step in block.steps for one in step.sentences}
+    found: dict[str, Place] = {}
+    for sentence in part.sentences:
+        is_title = sentence in part.title_says
+        if not is_title and id(sentence) not in in_steps and not is_order(sentence):
+            continue
+        for hazard, words in lye_words.items():
+            unless = words.unless if part.by_hand else ()
+            place = None if hazard in found else _where(sentence, words.in_titles if is_title else words.says, unless)
+            if place:
+                found[hazard] = place
+    return found
+
+
+def _where(sentence: Sentence, patterns: tuple[WordPattern, ...], unless: tuple[WordPattern, ...]) -> Place | None:
+    if sentence.is_question or any_in(unless, Words(sentence.words)):
+        return None
+    for clause in clauses_of(sentence):
+        if explains(clause) and not is_bare_order(sentence):
+            continue
+        for pattern in patterns:
+            for match in pattern.find_all(Words(clause.words)):
+                if stands(clause, match):
+                    return sentence.place(clause.begin + match.start(), clause.begin + match.end())
+    return None
