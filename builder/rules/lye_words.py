@@ -1,14 +1,18 @@
 """What the words of a part say of lye and raw soap in the hands of those who do it, where no amount in braces names them."""
 
+from collections.abc import Mapping
+
 from builder.model.place import Place
+from builder.model.remembered import remembered
 from builder.model.teaching.lesson import Part, Steps
 from builder.model.teaching.lye_words import LyeWords
 from builder.model.teaching.prose import Sentence
-from builder.model.teaching.word_pattern import WordPattern, Words, any_in
+from builder.model.teaching.word_pattern import WordPattern, Words, any_in, possible_in
 from builder.rules.clauses import clauses_of, explains, is_bare_order, is_order, stands
 
 
-def hazards_said(part: Part, lye_words: LyeWords) -> dict[str, Place]:
+@remembered(1024)
+def hazards_said(part: Part, lye_words: LyeWords) -> Mapping[str, Place]:
     """Give each hazard that a part speaks of as being handled in it, with where it first says so.
 
     What turns a row off counts in parts of the students alone: there it says that staff do it.
@@ -33,8 +37,9 @@ def _where(sentence: Sentence, patterns: tuple[WordPattern, ...], unless: tuple[
     for clause in clauses_of(sentence):
         if explains(clause) and not is_bare_order(sentence):
             continue
-        for pattern in patterns:
-            for match in pattern.find_all(Words(clause.words)):
+        words = Words(clause.words)
+        for pattern in possible_in(patterns, words):
+            for match in pattern.find_all(words):
                 if stands(clause, match):
                     return sentence.place(clause.begin + match.start(), clause.begin + match.end())
     return None

@@ -11,9 +11,10 @@ from builder.check.batches import unite
 from builder.check.figure_words import basis
 from builder.check.teaching.statements import Said, Statement, statements_of
 from builder.model.finding import Finding, Weight, caution, stop
+from builder.model.remembered import remembered
 from builder.model.studio import Studio
 from builder.model.teaching.claim import Claim, ClaimRules
-from builder.model.teaching.word_pattern import Words, any_in
+from builder.model.teaching.word_pattern import PatternIndex, Words, any_in
 from builder.rules.clauses import Clause, clauses_of, stands
 
 _QUOTED = re.compile(r"[\"\u201c\u201d\u201e][^\"\u201c\u201d\u201e]*[\"\u201c\u201d]")
@@ -32,14 +33,22 @@ def find_claims(studio: Studio) -> Iterator[Finding]:
 
 def claims_in(statement: Statement, rules: ClaimRules) -> Iterator[tuple[Claim, Clause, re.Match[str]]]:
     """Give each claim that a statement makes, whatever its weight, with where in it."""
-    if statement.said is Said.TOOL or statement.sentence.is_question or any_in(rules.about_claims, statement.words):
+    if statement.said is Said.TOOL or statement.sentence.is_question:
+        return
+    possible = _index(rules).possible(statement.words)
+    if not possible or any_in(rules.about_claims, statement.words):
         return
     clauses = [(clause, Words(clause.words)) for clause in clauses_of(statement.sentence)]
     talks = any_in(rules.about_claims, Words(statement.heading)) or "label" in statement.heading.casefold()
-    for claim in rules.claims:
+    for claim in (rules.claims[number] for number in possible):
         met = next(_met(claim, clauses, without_quotes=talks), None) if claim.only <= statement.holds else None
         if met and not any_in(claim.unless, statement.words) and (not claim.near or any_in(claim.near, statement.words)):
             yield claim, *met
+
+
+@remembered(4)
+def _index(rules: ClaimRules) -> PatternIndex:
+    return PatternIndex(claim.says for claim in rules.claims)
 
 
 def _met(claim: Claim, clauses: list[tuple[Clause, Words]], *, without_quotes: bool) -> Iterator[tuple[Clause, re.Match[str]]]:

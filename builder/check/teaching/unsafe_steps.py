@@ -5,15 +5,16 @@ explained is no instruction (`rules/clauses.py`).
 """
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 
 from builder.check.batches import unite
 from builder.check.figure_words import basis
 from builder.check.teaching.statements import Said, Statement, statements_of
 from builder.model.finding import Finding, caution, stop
+from builder.model.remembered import remembered
 from builder.model.studio import Studio
 from builder.model.teaching.unsafe_step import UnsafeStep
-from builder.model.teaching.word_pattern import WordPattern, Words, any_in
+from builder.model.teaching.word_pattern import PatternIndex, WordPattern, Words, any_in
 from builder.rules.clauses import Clause, clauses_of, explains, is_bare_order, is_order, stands
 
 Met = tuple[Clause, re.Match[str]]
@@ -29,22 +30,31 @@ def find_unsafe_steps(studio: Studio) -> Iterator[Finding]:
     )
 
 
-def dangers_in(statement: Statement, dangers: Iterable[UnsafeStep]) -> Iterator[tuple[UnsafeStep, Met]]:
+def dangers_in(statement: Statement, dangers: tuple[UnsafeStep, ...]) -> Iterator[tuple[UnsafeStep, Met]]:
     """Give each danger that a statement tells people to meet, with where in it."""
     if statement.sentence.is_question:
+        return
+    # Found beforehand, since most sentences speak of none.
+    possible = _index(dangers, statement.said is Said.TOOL).possible(statement.words)
+    if not possible:
         return
     clauses = clauses_of(statement.sentence)
     told = [(clause, Words(clause.words)) for clause in clauses]
     bare = is_bare_order(statement.sentence)
     ordered = [one for one in told if bare or not explains(one[0])]
     orders = statement.said is not Said.TEXT or is_order(statement.sentence)
-    for danger in dangers:
+    for danger in (dangers[number] for number in possible):
         patterns = danger.in_tools if statement.said is Said.TOOL else danger.says
-        if not patterns or not (orders or danger.told) or not _concerns(danger, statement):
+        if not (orders or danger.told) or not _concerns(danger, statement):
             continue
         met = next(_met(told if danger.told else ordered, patterns, danger), None)
         if met and _holds(danger, statement):
             yield danger, met
+
+
+@remembered(8)
+def _index(dangers: tuple[UnsafeStep, ...], in_tools: bool) -> PatternIndex:
+    return PatternIndex(danger.in_tools if in_tools else danger.says for danger in dangers)
 
 
 def _concerns(danger: UnsafeStep, statement: Statement) -> bool:

@@ -8,10 +8,12 @@ stand between any two words. Every other word may be a plural. Nothing depends o
 """
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from functools import cache, cached_property
+from itertools import chain
 
+from builder.model.remembered import remembered
 from builder.words.fold import fold
 
 GAP = 6
@@ -22,6 +24,7 @@ _NO_COMPOUND = (
     r"|step|label|bowl|concentration|amount|weight|calculation)s?\b)"
 )
 _VOWELS = "aeiou"
+_WORD = re.compile(r"\w+")
 Groups = Mapping[str, tuple[str, ...]]
 
 
@@ -48,6 +51,12 @@ class Words:
         """Give it in small letters, with one kind of space."""
         return fold(self.text.replace("-", " "))
 
+    @cached_property
+    def beginnings(self) -> frozenset[str]:
+        """Give every beginning of every word in it."""
+        words = set(_WORD.findall(self.small))
+        return frozenset(word[:end] for word in words for end in range(1, len(word) + 1))
+
     def has_any(self, stems: Stems) -> bool:
         """Say whether one of some stems stands in it."""
         known = self.known.get(stems)
@@ -72,19 +81,61 @@ class WordPattern:
 
     def search(self, words: Words) -> re.Match[str] | None:
         """Find it in a text."""
-        return self.regex.search(words.text) if self._may_stand_in(words) else None
+        return self.regex.search(words.text) if self.may_stand_in(words) else None
 
     def find_all(self, words: Words) -> Iterator[re.Match[str]]:
         """Find it wherever it stands in a text."""
-        return self.regex.finditer(words.text) if self._may_stand_in(words) else iter(())
+        return self.regex.finditer(words.text) if self.may_stand_in(words) else iter(())
 
-    def _may_stand_in(self, words: Words) -> bool:
+    def may_stand_in(self, words: Words) -> bool:
+        """Say whether a text holds a stem of each of its words."""
         return all(map(words.has_any, self.needs))
+
+
+class PatternIndex:
+    """The patterns of many rows of a table. A text is looked through once for all: by the words that it holds, most rows are ruled out."""
+
+    def __init__(self, rows: Iterable[tuple[WordPattern, ...]]) -> None:
+        """Sort the patterns by their rarest stems, and these by their letters."""
+        self._by_stems: dict[Stems, list[tuple[int, WordPattern]]] = {}
+        self._by_beginning: dict[str, list[Stems]] = {}
+        self._always: list[tuple[int, WordPattern]] = []
+        for number, patterns in enumerate(rows):
+            for pattern in patterns:
+                # A phrase begins with a word, so that its stem is the beginning of one; a stem with other signs in it is left to the search.
+                certain = [stems for stems in pattern.needs if all(map(_WORD.fullmatch, stems.any_of))]
+                rarest = min(certain, key=lambda stems: len(stems.any_of), default=None)
+                (self._always if rarest is None else self._by_stems.setdefault(rarest, [])).append((number, pattern))
+        for stems in self._by_stems:
+            for stem in stems.any_of:
+                self._by_beginning.setdefault(stem, []).append(stems)
+
+    def possible(self, words: Words) -> list[int]:
+        """Give the numbers of the rows of which a pattern may stand in a text, in order: all of which one does, and few others."""
+        found = {stems for one in words.beginnings & self._by_beginning.keys() for stems in self._by_beginning[one]}
+        looked_at = chain(self._always, *(self._by_stems[stems] for stems in found))
+        return sorted({number for number, pattern in looked_at if pattern.may_stand_in(words)})
+
+
+def possible_in(patterns: tuple[WordPattern, ...], words: Words) -> Iterable[WordPattern]:
+    """Give those of some patterns that may stand in a text, in their order."""
+    if len(patterns) < _MANY:
+        return patterns
+    return (patterns[number] for number in _index_of(patterns).possible(words))
+
+
+# For fewer patterns than this looking through a text takes longer than trying them one by one.
+_MANY = 8
+
+
+@remembered(256)
+def _index_of(patterns: tuple[WordPattern, ...]) -> PatternIndex:
+    return PatternIndex((one,) for one in patterns)
 
 
 def any_in(patterns: tuple[WordPattern, ...], words: Words) -> bool:
     """Say whether one of some patterns is found in a text."""
-    return any(pattern.search(words) for pattern in patterns)
+    return any(pattern.search(words) for pattern in possible_in(patterns, words))
 
 
 def compile_patterns(written: tuple[str, ...], groups: Groups) -> tuple[WordPattern, ...]:
