@@ -102,7 +102,7 @@ class PatternIndex:
         self._always: list[tuple[int, WordPattern]] = []
         for number, patterns in enumerate(rows):
             for pattern in patterns:
-                # A phrase begins with a word, so that its stem is the beginning of one; a stem with other signs in it is left to the search.
+                # A phrase begins with a word, so its stem is the beginning of one; a stem with other signs in it is left to the search.
                 certain = [stems for stems in pattern.needs if all(map(_WORD.fullmatch, stems.any_of))]
                 rarest = min(certain, key=lambda stems: len(stems.any_of), default=None)
                 (self._always if rarest is None else self._by_stems.setdefault(rarest, [])).append((number, pattern))

@@ -12,7 +12,8 @@ from builder.model.dose.limit import CUSTOM, Limit, PercentOf, Rules, is_own_law
 from builder.model.recipe.ingredient import SCENTS, Ingredient
 from builder.model.recipe.quantity import Mass
 from builder.model.recipe.worked_batch import Column, Counted, TowardsLimit, WorkedBatch
-from builder.reckon.dose.limits import limits_for
+from builder.model.remembered import remembered
+from builder.reckon.dose.limits import limits_for, speaking_of
 from builder.reckon.dose.worst_mix import worst_mix
 from builder.reckon.label.share_counting import Factors, share_counting
 from builder.words.fold import fold
@@ -52,7 +53,7 @@ def reckon_asked(batch: WorkedBatch, cards: Cards, rules: Rules) -> tuple[Toward
     factors, words = factors_in(rules.limits), frozenset().union(*(card.speaks_of for card in batch.cards_in(cards)))
     rows = [
         one
-        for one in rules.limits
+        for one in speaking_of(rules.limits, words)
         if one.role in ASKING_ROLES and not words.isdisjoint(one.speaks_of) and not one.narrower and one.is_for(batch.product)
     ]
     found = ((row, count_towards(row, batch, batch.grams, cards, factors)) for row in rows)
@@ -66,6 +67,7 @@ def scents_without_limit(batch: WorkedBatch, cards: Cards, rules: Rules) -> tupl
     return tuple(card for card in scents if not any(share_counting(card, limit, factors)[1] for limit in limits))
 
 
+@remembered(8)
 def factors_in(limits: Sequence[Limit]) -> Factors:
     """Give what one part of an acid weighs as its salt, by the names of both, from the rows that restate another."""
     return {(name, fold(limit.counted_as)): limit.factor for limit in limits if limit.factor for name in limit.names}

@@ -11,6 +11,7 @@ from fractions import Fraction
 from builder.model.dose.limit import CERTIFIED, CUSTOM, ColourRule, FieldRule, Limit, LimitWeight, PercentOf, Rules
 from builder.model.recipe.ingredient import CERTIFICATE, Ingredient
 from builder.model.recipe.product import Product
+from builder.model.remembered import remembered
 from builder.words.fold import fold
 
 # What the certificate of a supplier comes before.
@@ -29,17 +30,46 @@ def limits_for(product: Product, rules: Rules, cards: Collection[Ingredient] | N
     def is_spoken_of(limit: Limit) -> bool:
         return words is None or not words.isdisjoint(limit.speaks_of)
 
-    meant = [one for one in rules.limits if (one.sums_up or is_spoken_of(one)) and one.role not in LIST_ROLES and one.is_for(product)]
+    looked_at = rules.limits if words is None else speaking_of(rules.limits, words)
+    meant = [one for one in looked_at if one.role not in LIST_ROLES and one.is_for(product)]
     certified = {card.key: card for card in cards or () if card.certificate and product.contact in card.certificate.at_most}
     if certified:
         besides = frozenset(certified)
         meant = [replace(one, besides=besides) if one.weight in UNDER_CERTIFICATES and not one.is_total_of_scent else one for one in meant]
     judged = [one for one in meant if one.is_judged(rules.youngest, rules.used_on)]
     together = [_together(one, judged) for one in meant if one.sums_up]
-    colours = [_of_colour(rule, product) for rule in rules.colour_rules if rules.region == "US" and rule.allows(product)]
-    colours += [_of_field(rule, product) for rule in rules.field_rules if rules.region == "EU" or (rules.region == "UK" and rule.in_uk)]
+    colours = _of_colours(rules.colour_rules, rules.field_rules, rules.region, product)
     own = [_of_certificate(card, product) for card in certified.values()]
     return tuple(one for one in (*judged, *together, *colours, *own) if one is not None and is_spoken_of(one))
+
+
+def speaking_of(limits: tuple[Limit, ...], words: frozenset[str]) -> list[Limit]:
+    """Give the limits that one of some words counts towards, and those that sum others up, in their order."""
+    by_word = _by_word(limits)
+    return [limits[number] for number in sorted({number for word in (SUMS_UP, *(words & by_word.keys())) for number in by_word[word]})]
+
+
+SUMS_UP = ""
+
+
+@remembered(8)
+def _by_word(limits: tuple[Limit, ...]) -> dict[str, list[int]]:
+    """Index limits, by their numbers, under the words that they speak of; those that sum others up under no word."""
+    index: dict[str, list[int]] = {SUMS_UP: []}
+    for number, limit in enumerate(limits):
+        for word in (*limit.speaks_of, *([SUMS_UP] if limit.sums_up else [])):
+            index.setdefault(word, []).append(number)
+    return index
+
+
+@remembered(64)
+def _of_colours(
+    colour_rules: tuple[ColourRule, ...], field_rules: tuple[FieldRule, ...], region: str, product: Product
+) -> tuple[Limit | None, ...]:
+    """Give the limits that the law of a region sets on colours in a kind of product."""
+    if region == "US":
+        return tuple(_of_colour(rule, product) for rule in colour_rules if rule.allows(product))
+    return tuple(_of_field(rule, product) for rule in field_rules if region == "EU" or (region == "UK" and rule.in_uk))
 
 
 def _together(limit: Limit, judged: list[Limit]) -> Limit | None:

@@ -19,6 +19,7 @@ from builder.reckon.label.scent_allergens import allergen_sources, may_hold, wit
 
 COLLECTIVE = {DeclaredAs.FRAGRANCE: ("Parfum", "Fragrance"), DeclaredAs.FLAVOUR: ("Aroma", "Flavor")}
 Weighed = tuple[Ingredient, Fraction, Fraction]
+_ALONE = cells_of(1, None, {})
 
 
 @dataclass
@@ -36,7 +37,7 @@ class _Product:
         if declared_as in COLLECTIVE:
             inci, plain = COLLECTIVE[declared_as]
             keys = [self._enter(str(declared_as), Declared(inci, plain, declared_as, NOTHING, NOTHING))]
-            self.sources.append(Source(card.name, tuple(keys), least, most, cells_of(1, None, {})))
+            self.sources.append(Source(card.name, tuple(keys), least, most, _ALONE))
         elif card.label_name is not None:
             names, keys = card.label_name, []
             for number, (inci, plain) in enumerate(zip(names.inci, names.plain, strict=True)):

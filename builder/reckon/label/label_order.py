@@ -13,7 +13,7 @@ from itertools import pairwise, product
 from math import prod
 
 from builder.model.label.declaration import NOTHING, ONE_PER_CENT, Cell
-from builder.reckon.label.shares import Corner, most_at, shares_at_most, walk_to_the_bound, weigh
+from builder.reckon.label.shares import Corner, most_at, most_of_one, shares_at_most, walk_to_the_bound, weigh
 
 # Beyond so many combinations of cells an order is held back where it holds for some mixture of cells alone: on the safe side, and in time.
 MOST_WAYS = 60
@@ -34,6 +34,14 @@ class Source:
     most: Fraction
     cells: tuple[Cell, ...]
     counts: bool = True
+
+
+def _most_of_name(source: Source, name: str, sign: int) -> Fraction:
+    """Give the most of sign * share that the parts of a name can have in a source together."""
+    if source.names.count(name) == 1:
+        return most_of_one(source.cells, source.names.index(name), sign)
+    weights = [_WORTH[sign] if one == name else NOTHING for one in source.names]
+    return max(weigh(shares_at_most(cell, weights), weights) for cell in source.cells)
 
 
 @dataclass(frozen=True)
@@ -98,8 +106,7 @@ class Order:
         for source in self.sources:
             best, counts = NOTHING, _WORTH[source.counts]
             if name in source.names:
-                weights = [_WORTH[sign] if one == name else NOTHING for one in source.names]
-                best = max(weigh(shares_at_most(cell, weights), weights) for cell in source.cells)
+                best = _most_of_name(source, name, sign)
             if source.least == source.most:
                 held, total = held + source.least * best, total + source.least * counts
             elif best or source.counts:

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator
 from fractions import Fraction
 
-from builder.model.label.declaration import NOTHING, WHOLE, Cell
+from builder.model.label.declaration import NOTHING, WHOLE, cells_of
 from builder.model.label.labelling import Allergen, Labelling
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
 from builder.model.recipe.worked_batch import MayHold
@@ -11,6 +11,7 @@ from builder.reckon.label.label_order import Source
 
 SCENTS = (DeclaredAs.FRAGRANCE, DeclaredAs.FLAVOUR)
 Weighed = tuple[Ingredient, Fraction, Fraction]
+_ALONE = cells_of(1, None, {})
 
 
 def allergen_sources(weighed: Iterable[Weighed], labelling: Labelling) -> Iterator[tuple[Allergen, Source]]:
@@ -32,8 +33,7 @@ def allergen_sources(weighed: Iterable[Weighed], labelling: Labelling) -> Iterat
             high = min(sum((one[1] for one in ranges), NOTHING), WHOLE)
             if high and key not in declared:
                 low = min(sum((one[0] for one in ranges), NOTHING), WHOLE)
-                whole = (Cell((0,), (), (WHOLE,), (WHOLE,), plain=False),)
-                yield allergen, Source(card.name, (key,), least * low, most * high, whole, counts=False)
+                yield allergen, Source(card.name, (key,), least * low, most * high, _ALONE, counts=False)
 
 
 def without_statement(weighed: Iterable[Weighed], labelling: Labelling, contact: str) -> tuple[str, ...]:

@@ -14,6 +14,7 @@ from builder.model.dose.limit import CERTIFIED, CUSTOM, Limit, names_of
 from builder.model.label.declaration import Range
 from builder.model.recipe.essential_oil import Held
 from builder.model.recipe.ingredient import ALUMINIUM, OIL, CountsAs, Ingredient, blend_of
+from builder.model.remembered import remembered
 from builder.reckon.label.shares import least_of, most_of
 from builder.words.fold import fold
 
@@ -21,6 +22,7 @@ Factors = Mapping[tuple[str, str], Fraction]
 _NOTHING, _WHOLE = (Fraction(0), Fraction(0)), (Fraction(1), Fraction(1))
 
 
+@remembered(8192)
 def share_counting(card: Ingredient, limit: Limit, factors: Factors) -> Range:
     """Give the share of a card that counts towards a limit, at least and at most."""
     if card.speaks_of.isdisjoint(limit.speaks_of) or card.key in limit.besides:

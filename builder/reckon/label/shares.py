@@ -13,6 +13,7 @@ from fractions import Fraction
 from itertools import accumulate
 
 from builder.model.label.declaration import NOTHING, ONE_PER_CENT, WHOLE, Cell
+from builder.model.remembered import remembered
 
 Weights = Sequence[Fraction]
 
@@ -61,6 +62,13 @@ def weigh(shares: Sequence[Fraction], weights: Weights) -> Fraction:
 def most_of(cells: Sequence[Cell], weights: Weights) -> Fraction:
     """Give the most that a weighted sum of the shares can be in any of the cells that a declared list allows."""
     return max(weigh(shares_at_most(cell, weights), weights) for cell in cells) if any(weights) else NOTHING
+
+
+@remembered(4096)
+def most_of_one(cells: tuple[Cell, ...], part: int, sign: int) -> Fraction:
+    """Give the most that the share of one part can be (`sign` 1), or that it takes away (-1): asked for often."""
+    weights = [Fraction(sign) if one == part else NOTHING for one in range(len(cells[0].low))]
+    return max(weigh(shares_at_most(cell, weights), weights) for cell in cells)
 
 
 def least_of(cells: Sequence[Cell], weights: Weights) -> Fraction:

@@ -12,6 +12,7 @@ from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import NO_MASS, Mass
 from builder.model.recipe.recipe import Recipe
 from builder.model.recipe.worked_batch import Column, Given, Line, PeopleSize, Portions, Size, WorkedBatch, Working
+from builder.model.remembered import remembered
 from builder.model.studio import Scale
 from builder.reckon.dose.counting import reckon_asked, reckon_towards, scents_without_limit
 from builder.reckon.dose.doses import reckon_doses
@@ -104,6 +105,7 @@ def reckon_batch(
     return _judged(sheet, cards, rules)
 
 
+@remembered(256)
 def _as_used(recipe: Recipe, cards: Cards) -> Cards:
     """Give the cards as the recipe uses them: a colour that is there for something else is declared as what it is."""
     others = {cards[name.key].key for name in recipe.not_for_colour if name.key in cards}

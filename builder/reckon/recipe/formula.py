@@ -9,6 +9,7 @@ from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.recipe.quantity import Mass, Rest, Share, sum_masses
 from builder.model.recipe.recipe import AmountsAs, Recipe
 from builder.model.recipe.worked_batch import Given, Role, Working
+from builder.model.remembered import remembered
 from builder.reckon.lye.lye import LyeBasis, lye_basis, need_lye
 from builder.reckon.recipe.masses import weight_of
 
@@ -44,6 +45,7 @@ class Formula:
     whole: Mass
 
 
+@remembered(256)
 def reckon_formula(recipe: Recipe, cards: Mapping[str, Ingredient], *, from_solid: bool = False, cooked: bool = False) -> Formula:
     """Work out the shares of a recipe.
 

@@ -1,21 +1,24 @@
 """The smallest batch that scales can weigh sensibly: nothing too small for its scale, and no lye that rounding moves too far."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from fractions import Fraction
 
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.quantity import Mass
+from builder.model.remembered import remembered
 from builder.model.studio import Scale
 from builder.reckon.lye.lye_check import can_be_checked, rounding_may_move
 from builder.reckon.recipe.columns import CUP, reckon_lines, weigh_lines
 from builder.reckon.recipe.formula import Formula
+from builder.reckon.recipe.rounding import pick_scale
 
 # Round weights in grams, as a person would choose them.
 CANDIDATES = tuple(Fraction(step * ten) for ten in (1, 10, 100, 1000, 10000) for step in (10, 15, 20, 25, 30, 40, 50, 60, 75))
 MOST_MOVED = "most that rounding may move the superfat"
 
 
-def smallest_batch(formula: Formula, columns: Iterable[Sequence[Scale]], constants: Mapping[str, Figure]) -> Mass | None:
+@remembered(256)
+def smallest_batch(formula: Formula, columns: Sequence[Sequence[Scale]], constants: Mapping[str, Figure]) -> Mass | None:
     """Give the smallest round weight that serves on the scales of every column; None where no candidate does."""
     found = [_smallest(formula, scales, constants) for scales in columns]
     return max((mass for mass in found if mass), default=None) if all(found) else None
@@ -26,9 +29,11 @@ def _smallest(formula: Formula, scales: Sequence[Scale], constants: Mapping[str,
     most = constants[MOST_MOVED].typical / 100
     cup = Mass(constants[CUP].typical)
     for candidate in CANDIDATES:
-        weighed = weigh_lines(reckon_lines(formula, Mass(candidate)), scales, cup)
-        if any(w.line.exact < w.scale.division * fewest for w in weighed):
+        lines = reckon_lines(formula, Mass(candidate))
+        # Most candidates fail at their first line, so that the others are not weighed.
+        if any(line.exact < pick_scale(line.exact, scales, cup)[0].division * fewest for line in lines):
             continue
+        weighed = weigh_lines(lines, scales, cup)
         if formula.lye is None or (can_be_checked(weighed) and rounding_may_move(weighed, formula.lye) <= most):
             return Mass(candidate)
     return None
