@@ -4,7 +4,7 @@ The shelf has the same files as the stock. What it holds under a name takes the 
 """
 
 import os
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from functools import lru_cache, partial
 from pathlib import Path, PurePosixPath
@@ -80,7 +80,7 @@ class Library:
     type_heights: tuple[HeightRule, ...]
     languages: Mapping[str, Language]
     label_warnings: tuple[WarningRule, ...]
-    unsafe_steps: Mapping[str, UnsafeStep]
+    unsafe_steps: tuple[UnsafeStep, ...]
     lye_words: LyeWords
     claims: ClaimRules
 
@@ -115,7 +115,7 @@ class _Shipped:
     languages: Mapping[str, Language]
     type_heights: tuple[HeightRule, ...]
     label_warnings: tuple[WarningRule, ...]
-    unsafe_steps: Mapping[str, UnsafeStep]
+    unsafe_steps: tuple[UnsafeStep, ...]
     lye_words: LyeWords
     claims: ClaimRules
     shelf: _Shelf
@@ -141,7 +141,7 @@ def read_library(content: Path, studio: TextFolder) -> Library:
         known=known,
         constants=shipped.constants,
         ingredients=with_constituents(
-            index_ingredients(theirs.cards, own.cards, studio.findings), (*theirs.constituents, *own.constituents), shipped.allergens
+            index_ingredients(theirs.cards, own.cards, studio.findings), _together(theirs.constituents, own.constituents), shipped.allergens
         ),
         containers={**theirs.containers, **own.containers},
         cautions={**theirs.cautions, **own.cautions},
@@ -153,9 +153,9 @@ def read_library(content: Path, studio: TextFolder) -> Library:
             label_sheets=frozenset(theirs.unread["label stocks"] | own.unread["label stocks"]),
         ),
         # Rows of the studio's own come first.
-        limits=(*own.limits, *theirs.limits),
-        colour_rules=(*own.colour_rules, *theirs.colour_rules),
-        field_rules=(*own.field_rules, *theirs.field_rules),
+        limits=_together(own.limits, theirs.limits),
+        colour_rules=_together(own.colour_rules, theirs.colour_rules),
+        field_rules=_together(own.field_rules, theirs.field_rules),
         supervision=shipped.supervision,
         format_advice=shipped.format_advice,
         allergy_words={**theirs.allergy_words, **own.allergy_words},
@@ -171,6 +171,11 @@ def read_library(content: Path, studio: TextFolder) -> Library:
     )
 
 
+def _together(first: tuple[T, ...], then: tuple[T, ...]) -> tuple[T, ...]:
+    """Give the rows of two tables. One without the other stays the same value, so that what is known of it is known of it here too."""
+    return (*first, *then) if first and then else first or then
+
+
 @dataclass(frozen=True)
 class _State:
     """One state of a folder: the name, the time of change and the size of each of its files."""
@@ -181,9 +186,17 @@ class _State:
 
 def _state(root: Path) -> _State:
     """Tell in which state a folder is."""
-    paths = sorted(Path(folder) / name for folder, _, names in os.walk(root) for name in names)
-    looked_at = ((path, path.stat()) for path in paths)
-    return _State(root, tuple((str(path), found.st_mtime_ns, found.st_size) for path, found in looked_at))
+    return _State(root, tuple(sorted(_looked_at(str(root)))))
+
+
+def _looked_at(folder: str) -> Iterator[tuple[str, int, int]]:
+    with os.scandir(folder) as entries:
+        for entry in entries:
+            if entry.is_dir(follow_symlinks=False):
+                yield from _looked_at(entry.path)
+            else:
+                found = entry.stat()
+                yield entry.path, found.st_mtime_ns, found.st_size
 
 
 @lru_cache(maxsize=4)
@@ -217,7 +230,7 @@ def _shipped(state: _State) -> _Shipped:
         languages=languages,
         type_heights=read_type_heights(content, "tables/type_heights.csv", known),
         label_warnings=read_label_warnings(content, "tables/label_warnings.csv", known),
-        unsafe_steps=steps,
+        unsafe_steps=tuple(steps.values()),
         lye_words=lye_words,
         claims=claims.get("claims", ClaimRules()),
         shelf=_read_shelf(content, "", known, constants),

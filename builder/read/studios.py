@@ -75,7 +75,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         label_warnings=drawn_on.label_warnings,
         lye_words=drawn_on.lye_words,
         claims=drawn_on.claims,
-        unsafe_steps=tuple(drawn_on.unsafe_steps.values()),
+        unsafe_steps=drawn_on.unsafe_steps,
         languages=drawn_on.languages,
         other_files=other_files,
         unread=replace(

@@ -191,7 +191,7 @@ class Ingredient:
     place: Place = field(default=NOWHERE, compare=False)
     name_places: Mapping[str, Place] = field(default_factory=dict, compare=False)
 
-    @property
+    @cached_property
     def key(self) -> str:
         """The form in which names are compared."""
         return fold(self.name)

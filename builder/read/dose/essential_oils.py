@@ -9,6 +9,7 @@ from builder.model.place import Place
 from builder.model.recipe.essential_oil import Constituent, Held, span_of
 from builder.model.recipe.figure import Known as HowKnown
 from builder.model.recipe.ingredient import Ingredient
+from builder.model.remembered import remembered
 from builder.read.text.tables import Row, rows_of, share_in, words_in
 from builder.read.text.text_error import TextError
 from builder.read.text.text_files import TextFolder
@@ -47,24 +48,31 @@ def with_constituents(
     cards: Mapping[str, Ingredient], table: tuple[Constituent, ...], allergens: tuple[Allergen, ...]
 ) -> dict[str, Ingredient]:
     """Give every card with what each part of it can hold, and with what its supplier states of it as a whole."""
+    return {key: _with_constituents(card, table, allergens) for key, card in cards.items()}
+
+
+@remembered(1024)
+def _with_constituents(card: Ingredient, table: tuple[Constituent, ...], allergens: tuple[Allergen, ...]) -> Ingredient:
+    by_oil, by_inci = _sorted(table)
+    names = card.label_name.inci if card.label_name else ()
+    parts = [by_inci.get(fold(name), []) for name in names]
+    if card.oil:
+        parts[:1] = [by_oil.get(fold(card.oil), [])] if names else []
+    stated = _stated(card, allergens)
+    oils = tuple(tuple(dict.fromkeys(row.oil for row in part)) for part in parts)
+    return replace(card, oils=oils, holds=tuple(map(span_of, parts)), stated=stated) if any(parts) or stated else card
+
+
+@remembered(4)
+def _sorted(table: tuple[Constituent, ...]) -> tuple[dict[str, list[Constituent]], dict[str, list[Constituent]]]:
+    """Give the rows of each oil, and of each INCI name."""
     by_oil: dict[str, list[Constituent]] = {}
     by_inci: dict[str, list[Constituent]] = {}
     for row in table:
         by_oil.setdefault(fold(row.oil), []).append(row)
         for inci in row.inci:
             by_inci.setdefault(inci, []).append(row)
-    made: dict[int, Ingredient] = {}
-    for card in cards.values():
-        if id(card) not in made:
-            names = card.label_name.inci if card.label_name else ()
-            parts = [by_inci.get(fold(name), []) for name in names]
-            if card.oil:
-                parts[:1] = [by_oil.get(fold(card.oil), [])] if names else []
-            stated = _stated(card, allergens)
-            oils = tuple(tuple(dict.fromkeys(row.oil for row in part)) for part in parts)
-            holds = tuple(map(span_of, parts))
-            made[id(card)] = replace(card, oils=oils, holds=holds, stated=stated) if any(parts) or stated else card
-    return {key: made[id(card)] for key, card in cards.items()}
+    return by_oil, by_inci
 
 
 def _stated(card: Ingredient, allergens: tuple[Allergen, ...]) -> dict[str, Held]:
