@@ -4,7 +4,7 @@ from functools import lru_cache
 
 
 def fold(text: str) -> str:
-    """Give the form in which names are compared: without regard to case or to the run of spaces."""
+    """Give a text in small letters, each run of spaces as one space, none at its ends."""
     return _folded_name(text) if len(text) <= _NAME else _folded(text)
 
 

@@ -5,8 +5,11 @@ from dataclasses import dataclass, field
 
 from builder.compose.label.label_texts import Paragraph, Run
 from builder.model.label.typeface import POINT, Typeface
+from builder.model.remembered import remembered
 
 LEADING = 1.09
+# How many broken paragraphs are remembered: those of some hundred labels.
+MOST_KNOWN = 20_000
 
 
 @dataclass(frozen=True)
@@ -63,6 +66,9 @@ class Setter:
         """Break a paragraph into lines of at most that width; None where a word alone is wider."""
         key = (paragraph, points, width)
         if key not in self.known_lines:
+            if len(self.known_lines) >= MOST_KNOWN:
+                self.known_lines.clear()
+                self.known_words.clear()
             self.known_lines[key] = self._broken(paragraph, points, width)
         return self.known_lines[key]
 
@@ -104,6 +110,12 @@ class Setter:
             blocks.append(Block(x, y, width, points, lines))
             y = blocks[-1].below + gap
         return tuple(blocks)
+
+
+@remembered(2)
+def setter_of(faces: Mapping[str, Typeface]) -> Setter:
+    """Give the setter of these faces, which all labels share: most paragraphs stand on the labels of many dates."""
+    return Setter(faces)
 
 
 def _words(paragraph: Paragraph) -> list[list[Run]]:

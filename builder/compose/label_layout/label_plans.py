@@ -9,7 +9,7 @@ from builder.compose.label.label_texts import LabelText, label_text
 from builder.compose.label.package_words import package_contents
 from builder.compose.label_layout.label_heights import height_rules, rules_of, smaller_rules
 from builder.compose.label_layout.label_layout import LaidOut, Rules, lay_out
-from builder.compose.label_layout.label_lines import Setter
+from builder.compose.label_layout.label_lines import setter_of
 from builder.compose.label_layout.label_sheets import known_stocks, label_sits, stock_is_known, stocks_to_try, tag_stocks, wished
 from builder.compose.recipe.portion_words import container_name
 from builder.compose.recipe.wording import shortest
@@ -61,7 +61,7 @@ def plan_labels(studio: Studio, plan: ClassPlan) -> Iterator[LabelPlan]:
     its region, and a studio whose region cannot be read."""
     if all(rule.region != studio.profile.region for rule in studio.type_heights):
         return
-    setter = Setter(studio.typefaces)
+    setter = setter_of(studio.typefaces)
     panels = wished(studio, plan).panels
     for made in plan.made:
         if not is_translated(made.batch.recipe, studio):
@@ -101,7 +101,7 @@ def _fit(studio: Studio, sheet: ClassPlan, plan: LabelPlan) -> LabelFit:
     would_do: tuple[str, ...] = ()
     on_two: tuple[str, ...] = ()
     if plan.laid_out is None:
-        setter, rules = Setter(studio.typefaces), rules_of(studio, plan.filled)
+        setter, rules = setter_of(studio.typefaces), rules_of(studio, plan.filled)
         would_do, on_two = (
             tuple(stock.name for stock in known_stocks(studio) if lay_out(plan.texts, stock, panels, rules, setter)) for panels in (1, 2)
         )
@@ -141,7 +141,7 @@ def _over_container(studio: Studio, sheet: ClassPlan, plan: LabelPlan) -> OverCo
     container = studio.container(filled.recipe.fill.container)
     if container is None or plan.laid_out is None or label_sits(studio, filled, plan.laid_out.stock, wishes, wishes.panels) is not False:
         return None
-    setter, rules, stock = Setter(studio.typefaces), rules_of(studio, filled), plan.laid_out.stock
+    setter, rules, stock = setter_of(studio.typefaces), rules_of(studio, filled), plan.laid_out.stock
     sitting = [one for one in known_stocks(studio) if label_sits(studio, filled, one, wishes, wishes.panels)]
     would_do, tags = (
         tuple(one.name for one in stocks if lay_out(plan.texts, one, wishes.panels, rules, setter))
