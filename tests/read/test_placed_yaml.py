@@ -4,7 +4,7 @@ import pytest
 import yaml
 
 from builder.model.place import Place
-from builder.read import placed_yaml
+from builder.read.yaml import placed_yaml
 from builder.read.yaml.placed_yaml import read_yaml
 
 TEXT = """\

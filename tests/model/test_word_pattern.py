@@ -1,0 +1,76 @@
+"""Looking through a text for many patterns at once misses none that looking for each by itself finds."""
+
+from pathlib import Path
+
+import pytest
+import yaml
+
+from builder.library import CONTENT
+from builder.model.teaching.word_pattern import PatternIndex, Words, compile_pattern, possible_in
+from builder.read import read_studio
+
+HERE = Path(__file__).parent.parent
+STUDIO, _ = read_studio(HERE / "findings" / "_sound", CONTENT)
+TABLES = {
+    "steps": [danger.says for danger in STUDIO.unsafe_steps],
+    "tools": [danger.in_tools for danger in STUDIO.unsafe_steps],
+    "claims": [claim.says for claim in STUDIO.claims.claims],
+    "lye": [words for one in STUDIO.lye_words.values() for words in (one.says, one.in_titles, one.unless)],
+}
+
+
+def texts_in(value):
+    if isinstance(value, str):
+        yield value
+    elif isinstance(value, dict):
+        for key, one in value.items():
+            yield from (*texts_in(key), *texts_in(one))
+    elif isinstance(value, list):
+        for one in value:
+            yield from texts_in(one)
+
+
+def texts():
+    for name in ("unsafe_sentences", "claim_sentences"):
+        yield from texts_in(yaml.safe_load((HERE / "check" / f"{name}.yaml").read_text(encoding="utf-8")))
+
+
+TEXTS = [Words(changed) for text in texts() for changed in (text, text.upper(), text.replace(" ", "-"), text.replace("'", "’"))]
+
+
+def test_there_are_texts_enough_in_which_something_is_found():
+    assert len(TEXTS) > 2000
+    assert sum(any(pattern.regex.search(words.text) for row in TABLES["steps"][:20] for pattern in row) for words in TEXTS[::40]) > 3
+
+
+@pytest.mark.parametrize("table", TABLES)
+def test_every_row_of_which_a_pattern_stands_in_a_text_is_among_the_possible(table):
+    rows, index = TABLES[table], PatternIndex(TABLES[table])
+    ruled_out = 0
+    for words in TEXTS[::9]:
+        possible = index.possible(words)
+        assert possible == sorted(set(possible))
+        stand = {number for number, row in enumerate(rows) if any(pattern.search(words) for pattern in row)}
+        assert stand <= set(possible)
+        ruled_out += len(rows) - len(possible)
+    assert ruled_out > len(TEXTS[::9])
+
+
+@pytest.mark.parametrize(
+    ("written", "text"),
+    [
+        ("pour", "Pour."),
+        ("(mix~)", "(mixing)"),
+        ("stir~", "STIRRING-IN"),
+        ("solidif*", "it solidifies"),
+        ("grandma's recipe", "Grandma’s recipes"),
+        ("lye? water", "the water"),
+        ("pour? the? ... lye", "Lye"),
+        ("naïve", "NAÏVE"),
+    ],
+)
+def test_among_many_others_a_pattern_is_possible_where_it_stands(written, text):
+    pattern = compile_pattern(written, {})
+    others = tuple(compile_pattern(f"word{number}", {}) for number in range(20))
+    found = [one for one in possible_in((*others, pattern), Words(text)) if one.search(Words(text))]
+    assert found == ([pattern] if pattern.search(Words(text)) else [])
