@@ -10,14 +10,13 @@ from typing import TYPE_CHECKING, Protocol
 
 from builder.check import (
     accept_findings,
+    check_acceptances,
     check_batch,
     check_before_the_sums,
-    check_counts,
     check_labels,
+    check_plans,
     check_recipes,
-    check_sheets,
     check_studio,
-    find_needless_acceptances,
     what_is_held,
 )
 from builder.check.batches import batch_of
@@ -96,9 +95,9 @@ def check(folder: Path, *, on: date, output: Path | None = None) -> Outcome:
     made = {make.recipe.text for a_class in sound for make in a_class.makes}
     alone = [recipe for key, recipe in studio.recipes.items() if key not in made and not unsound.holds_recipe(key)]
     nominal = [reckon_nominal(studio, recipe) for recipe in alone]
-    found = [*check_sheets(sheets, studio), *check_recipes(nominal, studio), *check_labels(label_fits(studio, sheets), studio)]
+    found = [*check_plans(sheets, studio), *check_recipes(nominal, studio), *check_labels(label_fits(studio, sheets))]
     findings = [*examined.findings, *accept_findings(found, studio)]
-    findings += find_needless_acceptances(findings, studio, _not_worked_out(studio, unsound))
+    findings += check_acceptances(findings, studio, _not_worked_out(studio, unsound))
     held = what_is_held(findings, studio)
     return Outcome(tuple(_sorted(findings)), studio, _left_of(sheets, held), held)
 
@@ -109,7 +108,7 @@ def _examine(folder: Path, on: date, output: Path | None = None) -> Examined:
     published, unreadable = read_published_dates(output or folder / "output", on)
     studio = replace(studio, letters=letters_of_fonts(), typefaces=typefaces_of_labels(), published=published)
     before = accept_findings([*damage, *check_before_the_sums(studio)], studio)
-    beside = accept_findings([*unreadable, *check_studio(studio), *check_counts(studio, on)], studio)
+    beside = accept_findings([*unreadable, *check_studio(studio, on)], studio)
     # What is about the studio as a whole (its own file, its tables) keeps nothing from being worked out.
     unsound = what_is_held(before, studio)
     return Examined(studio, (*before, *beside), HeldBack(unsound.subjects - {WholeStudio()}))

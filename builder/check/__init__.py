@@ -1,112 +1,25 @@
-"""Model to findings: one rule, one file. The rules are two plain lists, in order."""
+"""Model to findings: one rule, one file, one function; `rules.py` lists them all."""
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Iterable
 from datetime import date
-from itertools import chain
 
-from builder.check.acceptance import accept_findings, find_needless_acceptances, find_unclear_reasons
+from builder.check.acceptance import accept_findings
 from builder.check.batches import Batch, BatchFinding, batches_of, nominal_batch, say_once, unite
-from builder.check.dates.dates_changed import find_unclear_changes
-from builder.check.dates.dates_out_of_order import find_dates_out_of_order
-from builder.check.dates.dates_people import find_people_to_tell
-from builder.check.dates.dates_published import find_dates_that_differ
-from builder.check.dose.base_overloaded import find_overloaded_bases
-from builder.check.dose.colour_fields import find_colours_out_of_their_field
-from builder.check.dose.colour_in_acid import find_colours_in_acid
-from builder.check.dose.colour_not_allowed import find_colours_not_allowed
-from builder.check.dose.colour_or_not import find_colours_or_not
-from builder.check.dose.doses_high import find_high_doses
-from builder.check.dose.option_not_offered import find_options_not_offered
-from builder.check.dose.option_twice import find_options_twice
-from builder.check.dose.over_limit import find_amounts_over_limits
-from builder.check.dose.phototoxic import find_phototoxic_oils
-from builder.check.dose.scent_left_in import find_scent_left_in
-from builder.check.dose.scent_without_limit import find_scents_without_limit
-from builder.check.formula.acids_on_skin import find_acids_on_the_skin
-from builder.check.formula.alkali_on_skin import find_alkali_on_the_skin
-from builder.check.formula.charges_opposed import find_opposed_charges
-from builder.check.formula.dust_unsaid import find_dust_unsaid
-from builder.check.formula.emulsion import find_weak_emulsions
-from builder.check.formula.fizz_and_water import find_fizz_and_water
-from builder.check.formula.heat import find_what_is_heated_too_far
-from builder.check.formula.oil_on_bath import find_oil_on_the_bath
-from builder.check.formula.ph_by_kind import find_ph_out_of_place
-from builder.check.formula.plants import find_plants_out_of_place
-from builder.check.formula.too_rough import find_grains_too_rough
-from builder.check.keeping.after_opening_missing import find_times_after_opening_missing
-from builder.check.keeping.keeping import find_what_does_not_keep
-from builder.check.keeping.keeps_missing import find_keeps_missing
-from builder.check.keeping.preservation import find_products_that_do_not_keep
-from builder.check.keeping.preservative_amount import find_preservative_amounts
-from builder.check.keeping.preservative_fit import find_preservatives_that_do_not_fit
-from builder.check.keeping.preservative_ph import find_preservatives_out_of_their_ph
-from builder.check.label.allergens_not_stated import find_allergens_not_stated
-from builder.check.label.batch_codes_alike import find_batch_codes_alike
-from builder.check.label.claims import find_claims
-from builder.check.label.contents_by_weight import find_contents_by_weight
-from builder.check.label.free_from import find_broken_promises
-from builder.check.label.label_order import find_open_label_orders
-from builder.check.label.label_over_container import find_labels_over_containers
-from builder.check.label.label_sheets import find_first_labels_off_the_sheet, find_unfit_label_sheets
-from builder.check.label.label_too_small import find_labels_too_small
-from builder.check.label.label_unsaid import find_what_labels_leave_unsaid
-from builder.check.label.label_untranslated import find_labels_untranslated
-from builder.check.label.letters_not_in_font import find_letters_not_in_font
-from builder.check.label.responsible_person import find_responsible_persons_outside
-from builder.check.label.units_left_over import find_units_left_over
-from builder.check.lye.acid_strength import find_acids_of_unknown_strength
-from builder.check.lye.alkali_among_ingredients import find_alkalis_among_ingredients
-from builder.check.lye.alkali_purity import find_purities_of_solutions
-from builder.check.lye.fats_for_the_lye import find_lye_without_fat
-from builder.check.lye.lye_by_weight import find_lye_weights_out_of_place
-from builder.check.lye.lye_during_the_cook import find_lye_left_during_the_cook
-from builder.check.lye.lye_liquids import find_unfit_lye_liquids
-from builder.check.lye.lye_rounding import find_superfat_moved_by_rounding
-from builder.check.lye.lye_too_much import find_too_much_lye
-from builder.check.lye.lye_too_strong import find_too_strong_lye
-from builder.check.lye.lye_where_it_belongs import find_lye_out_of_place
-from builder.check.lye.saponification_far_off import find_saponification_far_off
-from builder.check.lye.soap_additions import find_too_much_in_soap, find_what_disturbs_lye
-from builder.check.lye.superfat_as_answer import find_unusual_superfat
-from builder.check.lye.superfat_out_of_range import find_superfat_out_of_range
 from builder.check.reach import what_is_held
-from builder.check.recipe.amount_for_scale import find_amounts_scales_cannot_weigh
-from builder.check.recipe.amounts_of_another_kind import find_amounts_of_another_kind
-from builder.check.recipe.figures_missing import find_figures_missing
-from builder.check.recipe.fill_and_container import find_fills_that_do_not_fit
-from builder.check.recipe.home_size_twice import find_home_sizes_twice
-from builder.check.recipe.home_size_without_oils import find_home_sizes_without_oils
-from builder.check.recipe.kind_unlike import find_kinds_unlike
-from builder.check.recipe.names_twice import find_names_twice
-from builder.check.recipe.portions_short import find_short_portions
-from builder.check.recipe.shares_not_whole import find_shares_not_whole
-from builder.check.recipe.unknown_ingredient import find_unknown_ingredients
-from builder.check.recipe.unknown_recipe import find_unknown_recipes
-from builder.check.roster.allergies import find_allergies_met
-from builder.check.roster.roster_choices import find_roster_choices_unknown
-from builder.check.roster.roster_people import find_roster_people_out_of_place
-from builder.check.supplies.in_stock_count_ahead import find_counts_ahead
-from builder.check.supplies.in_stock_twice import find_stock_twice
-from builder.check.supplies.in_stock_unknown import find_unknown_stock
-from builder.check.supplies.in_stock_weight_unknown import find_stock_without_weight
-from builder.check.supplies.item_use_unclear import find_unclear_uses
-from builder.check.supplies.price_below_materials import find_prices_below_materials
-from builder.check.supplies.supply_twice import find_supplies_twice
-from builder.check.supplies.supply_unknown import find_unknown_supplies
-from builder.check.supplies.supply_weight_unknown import find_supplies_without_weight
-from builder.check.teaching.amounts_typed import find_amounts_typed
-from builder.check.teaching.format_differs import find_formats_that_differ
-from builder.check.teaching.lesson_heat import find_heat_that_cannot_be
-from builder.check.teaching.links_broken import find_broken_links
-from builder.check.teaching.lye_in_words import find_lye_that_nobody_handles, find_raw_soap_denied
-from builder.check.teaching.lye_named import find_lye_mistaken
-from builder.check.teaching.mention_unknown import find_unknown_mentions
-from builder.check.teaching.staff_missing import find_staff_missing
-from builder.check.teaching.supervision import find_supervision_wanting
-from builder.check.teaching.time_does_not_fit import find_times_that_do_not_fit
-from builder.check.teaching.typed_facts import find_typed_facts_that_differ
-from builder.check.teaching.unsafe_steps import find_unsafe_steps
-from builder.check.teaching.who_weighs import find_weighing_unsettled
+from builder.check.rule import (
+    ALL_CLASSES,
+    BATCH,
+    CLASS,
+    CLASS_IN_STUDIO,
+    FINDINGS,
+    LABELS,
+    STUDIO,
+    STUDIO_ON_A_DAY,
+    STUDIO_UNWORKED,
+    Found,
+    NotWorkedOut,
+)
+from builder.check.rules import RULES, run
 from builder.model.finding import Finding
 from builder.model.label.label_fit import LabelFit
 from builder.model.recipe.worked_batch import WorkedBatch
@@ -114,173 +27,62 @@ from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
 
 __all__ = [
+    "RULES",
     "accept_findings",
+    "check_acceptances",
     "check_batch",
     "check_before_the_sums",
-    "check_counts",
     "check_labels",
+    "check_plans",
     "check_recipes",
-    "check_sheets",
     "check_studio",
-    "find_needless_acceptances",
     "what_is_held",
 ]
-
-# A recipe or class that a stop of these is about cannot be worked out.
-RULES_BEFORE_THE_SUMS: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
-    find_unknown_ingredients,
-    find_unknown_recipes,
-    find_kinds_unlike,
-    find_fills_that_do_not_fit,
-    find_amounts_of_another_kind,
-    find_shares_not_whole,
-    find_lye_out_of_place,
-    find_unfit_lye_liquids,
-    find_lye_without_fat,
-    find_lye_weights_out_of_place,
-    find_alkalis_among_ingredients,
-    find_purities_of_solutions,
-    find_saponification_far_off,
-    find_superfat_out_of_range,
-    find_figures_missing,
-    find_high_doses,
-    find_options_twice,
-    find_home_sizes_without_oils,
-)
-
-# What these stop is worked out all the same, so that no finding hides another.
-RULES_ON_STUDIO: tuple[Callable[[Studio], Iterator[Finding]], ...] = (
-    find_products_that_do_not_keep,
-    find_what_does_not_keep,
-    find_ph_out_of_place,
-    find_preservatives_out_of_their_ph,
-    find_preservatives_that_do_not_fit,
-    find_opposed_charges,
-    find_plants_out_of_place,
-    find_oil_on_the_bath,
-    find_fizz_and_water,
-    find_what_is_heated_too_far,
-    find_what_disturbs_lye,
-    find_what_labels_leave_unsaid,
-    find_grains_too_rough,
-    find_dust_unsaid,
-    find_broken_promises,
-    find_home_sizes_twice,
-    find_unknown_mentions,
-    find_unsafe_steps,
-    find_claims,
-    find_raw_soap_denied,
-    find_broken_links,
-    find_times_that_do_not_fit,
-    find_dates_out_of_order,
-    find_unclear_changes,
-    find_dates_that_differ,
-    find_people_to_tell,
-    find_roster_choices_unknown,
-    find_roster_people_out_of_place,
-    find_names_twice,
-    find_unknown_supplies,
-    find_supplies_twice,
-    find_supplies_without_weight,
-    find_unclear_uses,
-    find_unknown_stock,
-    find_stock_twice,
-    find_stock_without_weight,
-    find_unfit_label_sheets,
-    find_units_left_over,
-    find_batch_codes_alike,
-    find_times_after_opening_missing,
-    find_contents_by_weight,
-    find_keeps_missing,
-    find_responsible_persons_outside,
-    find_letters_not_in_font,
-    find_unclear_reasons,
-)
-
-RULES_ON_SHEETS: tuple[Callable[[ClassPlan], Iterator[Finding]], ...] = (
-    find_formats_that_differ,
-    find_staff_missing,
-    find_heat_that_cannot_be,
-    find_typed_facts_that_differ,
-    find_supervision_wanting,
-    find_weighing_unsettled,
-    find_lye_mistaken,
-    find_lye_that_nobody_handles,
-    find_allergies_met,
-)
-
-RULES_ON_BATCHES: tuple[Callable[[Batch], Iterator[BatchFinding]], ...] = (
-    find_too_much_lye,
-    find_lye_left_during_the_cook,
-    find_unusual_superfat,
-    find_superfat_moved_by_rounding,
-    find_too_strong_lye,
-    find_amounts_scales_cannot_weigh,
-    find_short_portions,
-    find_open_label_orders,
-    find_allergens_not_stated,
-    find_scent_left_in,
-    find_amounts_over_limits,
-    find_options_not_offered,
-    find_colours_not_allowed,
-    find_colours_out_of_their_field,
-    find_colours_in_acid,
-    find_colours_or_not,
-    find_preservative_amounts,
-    find_weak_emulsions,
-    find_acids_of_unknown_strength,
-    find_acids_on_the_skin,
-    find_alkali_on_the_skin,
-    find_phototoxic_oils,
-    find_scents_without_limit,
-    find_too_much_in_soap,
-    find_overloaded_bases,
-)
 
 
 def check_before_the_sums(studio: Studio) -> list[Finding]:
     """Run every rule on what has to be sound before anything is worked out."""
-    return [finding for rule in RULES_BEFORE_THE_SUMS for finding in rule(studio)]
+    return _said_once(run(STUDIO_UNWORKED, studio))
 
 
-def check_studio(studio: Studio) -> list[Finding]:
-    """Run every other rule that needs no batch."""
-    return [finding for rule in RULES_ON_STUDIO for finding in rule(studio)]
-
-
-def check_counts(studio: Studio, today: date) -> list[Finding]:
-    """Run the rule on what is in stock that has to know the day."""
-    return list(find_counts_ahead(studio, today))
+def check_studio(studio: Studio, today: date) -> list[Finding]:
+    """Run every other rule for which nothing has to be worked out."""
+    return _said_once([*run(STUDIO, studio), *run(STUDIO_ON_A_DAY, studio, today)])
 
 
 def check_batch(batch: Batch) -> list[Finding]:
-    """Run every rule on one batch; what holds for several columns alike is said once."""
-    return say_once(_found([batch]))
+    """Run every rule on one batch."""
+    return _said_once(run(BATCH, batch))
 
 
-def check_sheets(sheets: Iterable[ClassPlan], studio: Studio) -> list[Finding]:
-    """Run every rule on every class and its batches; what holds for several of them alike is said once."""
-    sheets = tuple(sheets)
-    of_batches = _found(batch for sheet in sheets for batch in batches_of(sheet, studio))
-    of_sheets = (finding for sheet in sheets for rule in RULES_ON_SHEETS for finding in rule(sheet))
-    of_classes = (found for sheet in sheets for found in find_prices_below_materials(sheet, studio))
-    of_words = find_amounts_typed(sheets, studio)
-    return [*unite(chain(of_sheets, of_words)), *say_once(chain(of_batches, of_classes))]
+def check_plans(plans: Iterable[ClassPlan], studio: Studio) -> list[Finding]:
+    """Run every rule on every date of a class, and on its batches."""
+    plans = tuple(plans)
+    found: list[Found] = []
+    for plan in plans:
+        found += [*run(CLASS, plan), *run(CLASS_IN_STUDIO, plan, studio)]
+        for batch in batches_of(plan, studio):
+            found += run(BATCH, batch)
+    return _said_once([*found, *run(ALL_CLASSES, plans, studio)])
 
 
-def check_recipes(sheets: Iterable[WorkedBatch], studio: Studio) -> list[Finding]:
+def check_recipes(batches: Iterable[WorkedBatch], studio: Studio) -> list[Finding]:
     """Run every rule on the nominal batches of recipes that are worked out for no class."""
-    return say_once(_found(nominal_batch(sheet, studio) for sheet in sheets))
+    return _said_once(found for batch in batches for found in run(BATCH, nominal_batch(batch, studio)))
 
 
-def check_labels(fits: Iterable[LabelFit], studio: Studio) -> list[Finding]:
-    """Run every rule on what labels say and how they fit; the same product on several dates is told once."""
-    fits = tuple(fits)
-    of_fits = chain(find_labels_too_small(fits), find_labels_over_containers(fits), find_first_labels_off_the_sheet(fits))
-    return [*find_labels_untranslated(studio), *unite(of_fits)]
+def check_labels(fits: Iterable[LabelFit]) -> list[Finding]:
+    """Run every rule on how labels fit."""
+    return _said_once(run(LABELS, tuple(fits)))
 
 
-def _found(batches: Iterable[Batch]) -> Iterator[BatchFinding]:
-    for batch in batches:
-        for rule in RULES_ON_BATCHES:
-            yield from rule(batch)
+def check_acceptances(findings: Iterable[Finding], studio: Studio, not_worked_out: NotWorkedOut) -> list[Finding]:
+    """Run every rule on what all other rules have found."""
+    return _said_once(run(FINDINGS, tuple(findings), studio, not_worked_out))
+
+
+def _said_once(found: Iterable[Found]) -> list[Finding]:
+    """Give what several dates, classes or batches have alike as one finding."""
+    found = tuple(found)
+    of_batches = [one for one in found if isinstance(one, BatchFinding)]
+    return [*unite(one for one in found if isinstance(one, Finding)), *say_once(of_batches)]

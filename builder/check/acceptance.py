@@ -1,13 +1,12 @@
-"""Findings that the studio accepts, each with its reason.
-
-accepted-without-need: a reason for what was not found. reason-unclear: a reason that is no sentence accepts nothing.
-"""
+"""Findings that the studio accepts, each with its reason."""
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
 
 from builder.check.reach import classes_concerned, classes_of, subjects_of_file
+from builder.check.rule import FINDINGS, STUDIO, NotWorkedOut, rule_on
 from builder.model.finding import Acceptance, Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
 from builder.model.subject import WholeClass, WholeRecipe
 
@@ -15,7 +14,6 @@ from builder.model.subject import WholeClass, WholeRecipe
 FEWEST_WORDS = 3
 CANNOT = "This finding cannot be accepted."
 Accepts = Mapping[str, Acceptance]
-NotWorkedOut = frozenset[WholeClass | WholeRecipe]
 
 
 def accept_findings(findings: Iterable[Finding], studio: Studio) -> list[Finding]:
@@ -24,6 +22,10 @@ def accept_findings(findings: Iterable[Finding], studio: Studio) -> list[Finding
     return [_accept(finding, lists, studio) for finding in findings]
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("reason-unclear", CAUTION, "A reason under `accepts:` is no sentence that others could follow, and accepts nothing."),
+)
 def find_unclear_reasons(studio: Studio) -> Iterator[Finding]:
     """Look for reasons that nobody could read on the teacher's sheet."""
     for _, accepts in _lists(studio):
@@ -37,6 +39,14 @@ def find_unclear_reasons(studio: Studio) -> Iterator[Finding]:
                 yield caution("reason-unclear", acceptance.place, wrong, remedy)
 
 
+@rule_on(
+    FINDINGS,
+    FindingKind(
+        "accepted-without-need",
+        CAUTION,
+        "A reason under `accepts:` names a finding that nothing has brought, so that it may hide a mistake in the name.",
+    ),
+)
 def find_needless_acceptances(findings: Iterable[Finding], studio: Studio, not_worked_out: NotWorkedOut) -> Iterator[Finding]:
     """Look for reasons for what is not among the findings of a run.
 

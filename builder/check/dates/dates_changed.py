@@ -1,13 +1,25 @@
-"""date-moved-nowhere, date-first-set-twice, revision-too-low: what a class file says of dates that were moved or cancelled."""
+"""What a class file says of dates that were moved or cancelled."""
 
 from collections.abc import Iterator
 from itertools import pairwise
 
+from builder.check.rule import STUDIO, rule_on
 from builder.model.dates.studio_class import ClassDate, StudioClass
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.studio import Studio
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("date-moved-nowhere", STOP, "A date is said to be moved to the time that it had before."),
+    FindingKind(
+        "revision-too-low", STOP, "A date was moved or cancelled more often than its revision says, so that calendars keep the old entry."
+    ),
+    FindingKind(
+        "date-first-set-twice", STOP, "Two dates of a class were first set at the same time, and a calendar would take them for one."
+    ),
+)
 def find_unclear_changes(studio: Studio) -> Iterator[Finding]:
     """Judge the changes of each date by what stands in the class file itself."""
     for studio_class in studio.classes.values():

@@ -1,11 +1,18 @@
-"""enrolled-over-seats, date-twice: dates that cannot be kept."""
+"""Dates that cannot be kept."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.studio import Studio
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("enrolled-over-seats", STOP, "More people are enrolled than there are seats."),
+    FindingKind("date-twice", STOP, "The same date stands twice."),
+)
 def find_dates_out_of_order(studio: Studio) -> Iterator[Finding]:
     """Compare the dates of a class with its seats and with one another."""
     for studio_class in studio.classes.values():

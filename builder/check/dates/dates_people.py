@@ -1,13 +1,21 @@
-"""waiting-beside-free-seats, cancelled-with-people, roster-date-cancelled: people whom somebody has to tell."""
+"""People whom somebody has to tell."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO, rule_on
 from builder.model.dates.studio_class import ClassDate, StudioClass
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.roster.roster import rows_of
 from builder.model.studio import Studio
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("roster-date-cancelled", CAUTION, "People are listed for a date that is cancelled."),
+    FindingKind("waiting-beside-free-seats", CAUTION, "People wait for a seat while seats are free."),
+    FindingKind("cancelled-with-people", CAUTION, "A date is cancelled and people are enrolled or waiting, whom somebody has to tell."),
+)
 def find_people_to_tell(studio: Studio) -> Iterator[Finding]:
     """Look for people who wait beside a free seat, and for people who would come to a date that is cancelled."""
     for key, studio_class in studio.classes.items():

@@ -1,13 +1,24 @@
-"""revision-not-raised, date-gone: dates that differ from what the last publication showed."""
+"""Dates that differ from what the last publication showed."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO, rule_on
 from builder.model.dates.published_date import PublishedDate
 from builder.model.dates.studio_class import ClassDate
 from builder.model.finding import Finding, caution, stop
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.studio import Studio
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("date-gone", CAUTION, "A date that was published is not in the class file any more, and whoever has noted it will come."),
+    FindingKind(
+        "revision-not-raised",
+        STOP,
+        "A published date has been changed, and its revision has not risen, so that calendars keep the old entry.",
+    ),
+)
 def find_dates_that_differ(studio: Studio) -> Iterator[Finding]:
     """Compare each date that was shown with the same date in the class file."""
     for shown in studio.published:

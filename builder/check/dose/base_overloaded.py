@@ -1,4 +1,4 @@
-"""base-overloaded: more oil, liquid or powder in a ready-made base than it takes up, with what students may add.
+"""More oil, liquid or powder in a ready-made base than it takes up, with what students may add.
 
 A base of the studio's own whose card says nothing of that is judged by what such bases usually take.
 """
@@ -10,6 +10,8 @@ from builder.check.batches import Batch, BatchFinding
 from builder.check.dose.limit_words import percent
 from builder.check.figure_words import DEFER, basis_of, range_of
 from builder.check.places import place_of_choice
+from builder.check.rule import BATCH, rule_on
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.recipe.worked_batch import Weighed
@@ -20,6 +22,7 @@ _BASES = ("soap base", "lotion base")
 Counts = Callable[[Ingredient], bool]
 
 
+@rule_on(BATCH, FindingKind("base-overloaded", CAUTION, "A ready-made base is given more oil, liquid or powder than it takes up."))
 def find_overloaded_bases(batch: Batch) -> Iterator[BatchFinding]:
     """Compare the oils, liquids and powders of a batch, and the most that students may add of them, with what its base takes."""
     for base in batch.sheet.grams.weighed:

@@ -1,15 +1,16 @@
 """Colours against the list of colourants of EU law (Annex IV), for a studio in the EU or the UK.
 
-colour-not-listed, colour-not-for-lips, colour-not-for-eyes, colour-not-left-on. Where the list sets a most, it is a limit like any other
-(`over_limit.py`). Canada has no list of colours that are allowed.
+Where the list sets a most, it is a limit like any other (`over_limit.py`). Canada has no list of colours that are allowed.
 """
 
 from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
-from builder.check.dose.colour_not_allowed import colours_in
+from builder.check.dose.colour_not_allowed import COLOUR_NOT_FOR_EYES, COLOUR_NOT_FOR_LIPS, COLOUR_NOT_LISTED, colours_in
 from builder.check.dose.limit_words import DEFER
+from builder.check.rule import BATCH, rule_on
 from builder.model.dose.limit import Field, FieldRule
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
 from builder.words.fold import fold
@@ -18,6 +19,13 @@ _ANOTHER = f"Choose a colour that is allowed for this, such as iron oxides, or l
 _EYE = "eye"
 
 
+@rule_on(
+    BATCH,
+    COLOUR_NOT_FOR_LIPS,
+    COLOUR_NOT_FOR_EYES,
+    FindingKind("colour-not-left-on", STOP, "A colour stays on the skin, and the law allows it only in what is rinsed off."),
+    COLOUR_NOT_LISTED,
+)
 def find_colours_out_of_their_field(batch: Batch) -> Iterator[BatchFinding]:
     """Look up each colour of a batch, and of what its students may choose, in the list of the EU."""
     if batch.region not in ("EU", "UK"):

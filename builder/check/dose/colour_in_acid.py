@@ -1,13 +1,16 @@
-"""colour-in-acid: a colour from which acid sets something free, in one product with an acid."""
+"""A colour from which acid sets something free, in one product with an acid."""
 
 from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.dose.colour_not_allowed import colours_in
+from builder.check.rule import BATCH, rule_on
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.words.within import within
 
 
+@rule_on(BATCH, FindingKind("colour-in-acid", CAUTION, "A colour stands in a product with an acid, where it fades and sets free a gas."))
 def find_colours_in_acid(batch: Batch) -> Iterator[BatchFinding]:
     """Look for such colours, in the batch or on offer, beside an acid that no lye has made a salt of."""
     if batch.sheet.recipe.lye:

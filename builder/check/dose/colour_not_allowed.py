@@ -1,6 +1,5 @@
 """Colours against the list of colour additives of US law, for a studio in the US.
 
-colour-not-listed, colour-not-for-lips, colour-not-for-eyes, colour-certificate-missing.
 Where the list sets a most, it is a limit like any other (`over_limit.py`).
 """
 
@@ -9,15 +8,30 @@ from collections.abc import Iterator
 from builder.check.batches import Batch, BatchFinding
 from builder.check.dose.limit_words import DEFER
 from builder.check.places import place_of_choice, place_of_line
+from builder.check.rule import BATCH, rule_on
 from builder.model.dose.limit import ColourRule
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
 from builder.words.fold import fold
 
+COLOUR_NOT_LISTED = FindingKind(
+    "colour-not-listed", STOP | CAUTION, "A colour is not on the list of those that the law allows in cosmetics."
+)
+COLOUR_NOT_FOR_LIPS = FindingKind("colour-not-for-lips", STOP, "A colour is used on the lips, where the law does not allow it.")
+COLOUR_NOT_FOR_EYES = FindingKind("colour-not-for-eyes", STOP, "A colour is used around the eyes, where the law does not allow it.")
+
 _LISTS = "the list of colour additives for cosmetics (21 CFR 73 and 74, as in the table of 2019)"
 
 
+@rule_on(
+    BATCH,
+    COLOUR_NOT_FOR_LIPS,
+    COLOUR_NOT_FOR_EYES,
+    FindingKind("colour-certificate-missing", CAUTION, "A colour that the law wants certified batch by batch names no certified lot."),
+    COLOUR_NOT_LISTED,
+)
 def find_colours_not_allowed(batch: Batch) -> Iterator[BatchFinding]:
     """Look up each colour of a batch and of what its students may choose."""
     if batch.region != "US":

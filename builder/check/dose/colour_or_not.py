@@ -1,12 +1,22 @@
-"""colour-or-not: a colour that may be there for something else in what stays on the skin; a `not for colour` that is not used."""
+"""A colour that may be there for something else in what stays on the skin; a `not for colour` that is not used."""
 
 from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.places import place_of_line
+from builder.check.rule import BATCH, rule_on
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.ingredient import DeclaredAs
 
 
+@rule_on(
+    BATCH,
+    FindingKind(
+        "colour-or-not",
+        CAUTION,
+        "It is not clear whether something colours the product or does something else there, and the label declares it by that.",
+    ),
+)
 def find_colours_or_not(batch: Batch) -> Iterator[BatchFinding]:
     """Look at what a recipe holds, and at what it says of it. What students choose as a colour is one."""
     recipe = batch.sheet.recipe

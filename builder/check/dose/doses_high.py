@@ -1,12 +1,15 @@
-"""dose-very-high: a portion that may take more scent or colour than anyone adds."""
+"""A portion that may take more scent or colour than anyone adds."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
 from builder.words.plain_number import plain_number
 
 
+@rule_on(STUDIO_UNWORKED, FindingKind("dose-very-high", CAUTION, "A portion may take far more scent or colour than is usual."))
 def find_high_doses(studio: Studio) -> Iterator[Finding]:
     """Compare the most of each choice with what is usual."""
     for recipe in studio.recipes.values():

@@ -1,9 +1,11 @@
-"""option-not-offered: a limit leaves nothing of an option, or less than one drop or one division of the scale in a portion of this size."""
+"""A limit leaves nothing of an option, or less than one drop or one division of the scale in a portion of this size."""
 
 from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.dose.limit_words import DEFER, limit_in_words, where_it_stands, who_says
+from builder.check.rule import BATCH, rule_on
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.place import Place
 
 _REMEDY = (
@@ -13,6 +15,7 @@ _REMEDY = (
 _NONE = "Take it out of the choice."
 
 
+@rule_on(BATCH, FindingKind("option-not-offered", STOP | CAUTION, "A limit leaves nothing of an option that students may choose."))
 def find_options_not_offered(batch: Batch) -> Iterator[BatchFinding]:
     """Look for options of which nothing may be added. Where the batch passes the limit by itself, that finding says it."""
     for dose in batch.sheet.doses:

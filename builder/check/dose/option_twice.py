@@ -1,12 +1,15 @@
-"""option-twice: a choice that offers the same ingredient twice, by two of its names."""
+"""A choice that offers the same ingredient twice, by two of its names."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Name
 from builder.model.studio import Studio
 
 
+@rule_on(STUDIO_UNWORKED, FindingKind("option-twice", STOP, "A choice offers the same ingredient under two of its names."))
 def find_options_twice(studio: Studio) -> Iterator[Finding]:
     """Compare each option with those before it."""
     for recipe in studio.recipes.values():

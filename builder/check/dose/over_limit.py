@@ -1,7 +1,4 @@
-"""Ingredients and doses against the table of usage limits, as weighed.
-
-over-legal-limit, over-usual-limit, limit-not-proven, ingredient-banned, not-for-children, scent-over-usual.
-"""
+"""Ingredients and doses against the table of usage limits, as weighed."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -21,7 +18,9 @@ from builder.check.dose.limit_words import (
     why_open,
 )
 from builder.check.places import place_of_counted
+from builder.check.rule import BATCH, rule_on
 from builder.model.dose.limit import Limit, LimitWeight
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.recipe.ingredient import ALUMINIUM
 from builder.model.recipe.worked_batch import TowardsLimit
 
@@ -50,6 +49,17 @@ class _Judged:
         return (name,) if name == "scent-over-usual" else (name, self.cards)
 
 
+@rule_on(
+    BATCH,
+    FindingKind("limit-not-proven", CAUTION, "What is known of an ingredient leaves open whether a limit is passed."),
+    FindingKind("scent-over-usual", CAUTION, "There is more scent in the product than is usual."),
+    FindingKind("not-for-children", STOP, "An ingredient is over its limit for children, and children make or use the product."),
+    FindingKind("ingredient-banned", STOP | CAUTION, "An ingredient, or what it holds, falls under a ban."),
+    FindingKind("over-legal-limit", STOP, "More of an ingredient is in the product than the law of the region allows."),
+    FindingKind(
+        "over-usual-limit", CAUTION, "More of an ingredient is in the product than other law, a standard, an opinion or practice allows."
+    ),
+)
 def find_amounts_over_limits(batch: Batch) -> Iterator[BatchFinding]:
     """Compare each batch, with the students' choices at their worst, with every limit that is meant for its kind of product.
 

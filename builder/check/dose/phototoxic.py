@@ -1,11 +1,13 @@
-"""phototoxic-unlimited: an oil that makes skin burn in the sun, in what stays on it, and no limit for it is known."""
+"""An oil that makes skin burn in the sun, in what stays on it, and no limit for it is known."""
 
 from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.dose.limit_words import DEFER
 from builder.check.places import place_of_choice, place_of_line
+from builder.check.rule import BATCH, rule_on
 from builder.model.dose.limit import Limit, names_of
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.ingredient import Ingredient, blend_of
 from builder.words.fold import fold
@@ -13,6 +15,9 @@ from builder.words.fold import fold
 PHOTOTOXIC = "phototoxic"
 
 
+@rule_on(
+    BATCH, FindingKind("phototoxic-unlimited", CAUTION, "An oil that makes skin burn in the sun stays on it, and no limit for it is known.")
+)
 def find_phototoxic_oils(batch: Batch) -> Iterator[BatchFinding]:
     """Look for such oils, in the batch or on offer to students, that no limit for oils of this hazard counts."""
     if batch.sheet.product.contact not in ("leave-on", "lips"):

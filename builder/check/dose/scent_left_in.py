@@ -1,14 +1,17 @@
-"""scent-left-in: a label that says "no scent" over a list of ingredients that names one."""
+"""A label that says "no scent" over a list of ingredients that names one."""
 
 from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
+from builder.check.rule import BATCH, rule_on
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.ingredient import DeclaredAs
 from builder.model.recipe.recipe import Choice, left_out
 from builder.model.recipe.worked_batch import Variant
 from builder.words.fold import fold
 
 
+@rule_on(BATCH, FindingKind("scent-left-in", CAUTION, "The label of a portion without scent names a scent all the same."))
 def find_scent_left_in(batch: Batch) -> Iterator[BatchFinding]:
     """Look at the list of each variant that goes without what a choice of scents offers."""
     for choice in batch.sheet.recipe.choices:

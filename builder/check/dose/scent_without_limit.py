@@ -1,4 +1,4 @@
-"""scent-without-limit: a scent that is known to burn or to sensitise, or of which nothing is known, and no limit for this use is published.
+"""A scent that is known to burn or to sensitise, or of which nothing is known, and no limit for this use is published.
 
 A mild oil without a published limit is only named on the teacher's sheet.
 """
@@ -9,6 +9,8 @@ from builder.check.batches import Batch, BatchFinding
 from builder.check.dose.limit_words import DEFER
 from builder.check.dose.phototoxic import PHOTOTOXIC
 from builder.check.places import place_of_choice, place_of_line
+from builder.check.rule import BATCH, rule_on
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.ingredient import Ingredient
 from builder.words.fold import fold
@@ -16,6 +18,10 @@ from builder.words.fold import fold
 _SENSITISER, _OIL = "sensitiser", "essential oil"
 
 
+@rule_on(
+    BATCH,
+    FindingKind("scent-without-limit", CAUTION, "No limit for a scent is known that may burn or sensitise, or of which nothing is known."),
+)
 def find_scents_without_limit(batch: Batch) -> Iterator[BatchFinding]:
     """Look at the scents of which no limit for this use speaks but those on all scent together."""
     for card in batch.sheet.unlimited:

@@ -1,11 +1,13 @@
-"""Acids that peel the skin, by the rows of the table of limits that name a pH: acid-too-sour, acid-ph-open, sun-caution-missing."""
+"""Acids that peel the skin, by the rows of the table of limits that name a pH."""
 
 from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.dose.limit_words import DEFER, percent, what_counts, where_it_stands, who_says
 from builder.check.places import place_of_counted
+from builder.check.rule import BATCH, rule_on
 from builder.model.dose.limit import Limit
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.recipe.worked_batch import TowardsLimit
 from builder.words.fold import fold
 from builder.words.plain_number import plain_number
@@ -18,6 +20,16 @@ _SUNBURN = (
 )
 
 
+@rule_on(
+    BATCH,
+    FindingKind(
+        "acid-too-sour",
+        STOP | CAUTION,
+        "A product with an acid that peels skin has a lower pH than the limit for that acid allows, and it burns or irritates.",
+    ),
+    FindingKind("acid-ph-open", CAUTION, "An acid that peels skin is in the product, and no measured pH says how strongly it works."),
+    FindingKind("sun-caution-missing", CAUTION, "An acid makes skin burn more easily in the sun, and the label does not say so."),
+)
 def find_acids_on_the_skin(batch: Batch) -> Iterator[BatchFinding]:
     """Compare the pH with the least that a row asks for, the studio's own region first, and look for the caution about the sun.
 

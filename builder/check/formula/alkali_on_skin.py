@@ -1,4 +1,4 @@
-"""alkali-on-skin: a salt whose solution is alkaline, bicarbonate or soda, in what stays on the skin."""
+"""A salt whose solution is alkaline, bicarbonate or soda, in what stays on the skin."""
 
 from collections.abc import Iterator
 
@@ -7,10 +7,13 @@ from builder.check.dose.limit_words import percent
 from builder.check.figure_words import basis_of, inside, range_of
 from builder.check.formula.acids_on_skin import MORE_THAN_A_DROP
 from builder.check.formula.ph_by_kind import HIGHEST
+from builder.check.rule import BATCH, rule_on
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
 
 NEUTRAL = "pH above which what stays on dries the skin"
 
 
+@rule_on(BATCH, FindingKind("alkali-on-skin", STOP | CAUTION, "An alkaline salt stays on the skin, which it reddens, dries and stings."))
 def find_alkali_on_the_skin(batch: Batch) -> Iterator[BatchFinding]:
     """Look at what is more than a drop for the pH. A pH that was measured is judged instead: it is that of the product."""
     sheet = batch.sheet

@@ -1,13 +1,21 @@
-"""charges-opposed: an emulsifier or surfactant of one charge beside one of the other."""
+"""An emulsifier or surfactant of one charge beside one of the other."""
 
 from collections.abc import Iterator
 
 from builder.check.figure_words import inside
 from builder.check.formula.formulas import formulas_of
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
 
 
+@rule_on(
+    STUDIO,
+    FindingKind(
+        "charges-opposed", CAUTION, "Two ingredients of opposite charge bind each other, and the emulsion breaks or the foam is gone."
+    ),
+)
 def find_opposed_charges(studio: Studio) -> Iterator[Finding]:
     """Look for a cationic ingredient beside an anionic one; raw soap is anionic itself."""
     for formula in formulas_of(studio):

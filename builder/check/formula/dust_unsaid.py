@@ -1,10 +1,12 @@
-"""dust-unsaid: a loose powder for the skin whose label does not say that it is not to be breathed in."""
+"""A loose powder for the skin whose label does not say that it is not to be breathed in."""
 
 from collections.abc import Iterator
 
 from builder.check.figure_words import listed
 from builder.check.formula.formulas import formulas_of
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.studio import Studio
 
@@ -12,6 +14,10 @@ _BINDS = (CountsAs.WATER, CountsAs.LIQUID, CountsAs.BASE)
 _SAID = ("breath", "inhal", "nose", "dust")
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("dust-unsaid", CAUTION, "A loose powder hangs in the air, and its label does not say that it is not to be breathed in."),
+)
 def find_dust_unsaid(studio: Studio) -> Iterator[Finding]:
     """Look at products that stay on and hold nothing that binds their powder."""
     for formula in formulas_of(studio):

@@ -1,6 +1,6 @@
 """Water and oil together: whether something holds them, whether it is enough, and whether it suits the oils.
 
-emulsifier-missing, emulsifier-too-little, hlb-far-off, alkali-left-over. The HLB is a starting point for non-ionic emulsifiers and no law:
+The HLB is a starting point for non-ionic emulsifiers and no law:
 only what is far off is said, and nothing where a figure is not known.
 """
 
@@ -10,6 +10,8 @@ from fractions import Fraction
 from builder.check.batches import Batch, BatchFinding
 from builder.check.dose.limit_words import percent
 from builder.check.figure_words import DEFER, basis_of, inside, listed, range_of
+from builder.check.rule import BATCH, rule_on
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.worked_batch import CreamSoap, Emulsion
@@ -24,6 +26,13 @@ _METHOD = "the share of each oil in the oil phase times its required HLB, after 
 _PROVE = "An emulsion is proved by standing: keep a sample for a week, one warm and one cold, before a class makes it."
 
 
+@rule_on(
+    BATCH,
+    FindingKind("emulsifier-missing", CAUTION, "Water and oil are in one product, and nothing holds them together."),
+    FindingKind("emulsifier-too-little", CAUTION, "There is less emulsifier than the oils usually need."),
+    FindingKind("alkali-left-over", CAUTION, "More borax or other alkali is in a cream than the free acids of its wax take up."),
+    FindingKind("hlb-far-off", CAUTION, "The emulsifiers do not suit the oils, so that the emulsion often parts."),
+)
 def find_weak_emulsions(batch: Batch) -> Iterator[BatchFinding]:
     """Look at each batch in which water and oil meet."""
     emulsion = batch.sheet.emulsion

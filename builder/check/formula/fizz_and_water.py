@@ -1,16 +1,24 @@
-"""fizz-and-water: bicarbonate and an acid kept in a jar together with water."""
+"""Bicarbonate and an acid kept in a jar together with water."""
 
 from collections.abc import Iterator
 
 from builder.check.figure_words import inside
 from builder.check.formula.formulas import WATERY, formulas_of
+from builder.check.rule import STUDIO, rule_on
 from builder.model.dose.limit import names_of
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
 
 _CARBONATES = {"sodium bicarbonate", "sodium carbonate", "potassium bicarbonate"}
 
 
+@rule_on(
+    STUDIO,
+    FindingKind(
+        "fizz-and-water", CAUTION, "Bicarbonate and an acid stand together with water: they fizz in the jar, and a closed one can burst."
+    ),
+)
 def find_fizz_and_water(studio: Studio) -> Iterator[Finding]:
     """Look for all three in what is not made with lye."""
     for formula in formulas_of(studio):

@@ -1,4 +1,4 @@
-"""added-too-hot, heated-too-far, heated-to-flash-point, not-melted: a phase that is hotter or cooler than what stands in it asks for.
+"""A phase that is hotter or cooler than what stands in it asks for.
 
 Each is judged by the figures of the card: `add below`, `heat at most`, `flash point`, `melting point`. A phase without `heat to:` is
 taken to be cool.
@@ -8,7 +8,9 @@ from collections.abc import Iterator
 
 from builder.check.figure_words import DEFER, basis_of, inside, range_of
 from builder.check.formula.formulas import WATERY, Formula, Part, formulas_of
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.quantity import Temperature
 from builder.model.recipe.recipe import Phase
@@ -18,6 +20,15 @@ from builder.words.plain_number import plain_number
 NEEDED, MARGIN = "hottest that fat needs", "warmer than what melts"
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("heated-to-flash-point", CAUTION, "A phase is heated to where the vapour of something in it catches fire."),
+    FindingKind("heated-too-far", CAUTION, "A phase is heated further than anything in it asks for."),
+    FindingKind("not-melted", CAUTION, "A phase is too cool to melt something in it."),
+    FindingKind(
+        "added-too-hot", CAUTION, "Something that breaks down or evaporates in the heat stands in a phase that is hotter than it bears."
+    ),
+)
 def find_what_is_heated_too_far(studio: Studio) -> Iterator[Finding]:
     """Compare the heat of each phase with what its ingredients bear, and with what melts them."""
     for formula in formulas_of(studio):

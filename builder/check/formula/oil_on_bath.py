@@ -1,9 +1,11 @@
-"""oil-floats-on-bath: oil or scent that goes into the bath with nothing that spreads it."""
+"""Oil or scent that goes into the bath with nothing that spreads it."""
 
 from collections.abc import Iterator
 
 from builder.check.formula.formulas import Formula, Part, formulas_of
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.studio import Studio
 
@@ -11,6 +13,9 @@ _SPREADS = ("emulsifier", "surfactant", "soap base")
 _SCENTS = ("essential oil", "fragrance")
 
 
+@rule_on(
+    STUDIO, FindingKind("oil-floats-on-bath", CAUTION, "Oil or scent floats on the bath, undiluted on the skin and slippery in the tub.")
+)
 def find_oil_on_the_bath(studio: Studio) -> Iterator[Finding]:
     """Look at what floats in each product for the bath, scent first: neat on the water it meets the skin undiluted."""
     for formula in formulas_of(studio):

@@ -1,10 +1,12 @@
-"""ph-burns, ph-not-for-skin, soap-ph-unusual: the pH that was measured, against what the kind of product may have."""
+"""The pH that was measured, against what the kind of product may have."""
 
 from collections.abc import Iterator
 
 from builder.check.figure_words import basis_of, range_of
 from builder.check.formula.formulas import Formula, formulas_of
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
+from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, STOP, FindingKind
 from builder.model.recipe.recipe import MeasuredPh
 from builder.model.studio import Studio
 from builder.words.plain_number import plain_number
@@ -17,6 +19,12 @@ _LIKE_SOAP = (
 )
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("ph-burns", STOP, "The measured pH burns skin and eyes."),
+    FindingKind("ph-not-for-skin", STOP | ACCEPTABLE_STOP, "The measured pH is not one for what stays on the skin."),
+    FindingKind("soap-ph-unusual", CAUTION, "The measured pH is not one of soap that has finished."),
+)
 def find_ph_out_of_place(studio: Studio) -> Iterator[Finding]:
     """Judge what each recipe states; the worst that can be said of it is said alone."""
     for formula in formulas_of(studio):

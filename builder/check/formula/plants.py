@@ -1,11 +1,13 @@
-"""Plants, milk and honey that spoil, clog or go stale where they are put: spoils-in-water, plants-in-drain, plants-in-oil."""
+"""Plants, milk and honey that spoil, clog or go stale where they are put."""
 
 from collections.abc import Iterator
 
 from builder.check.figure_words import inside
 from builder.check.formula.formulas import WATERY, Formula, Part, formulas_of
 from builder.check.keeping.keeping import is_fresh_food
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
 
 _FOOD = ("herb", "milk", "liquid", "sugar", "grain", "colourant", "exfoliant")
@@ -13,6 +15,12 @@ _PIECES = ("herb",)
 _CAUGHT = ("bag", "strain", "sieve", "pouch", "tied cloth")
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("spoils-in-water", CAUTION, "Something in a product with water feeds what grows in it."),
+    FindingKind("plants-in-oil", CAUTION, "Pieces of plants stay in oil, where they can mould and scratch."),
+    FindingKind("plants-in-drain", CAUTION, "Pieces of plants clog the drain of the bath and stain."),
+)
 def find_plants_out_of_place(studio: Studio) -> Iterator[Finding]:
     """Look for what spoils in a lotion, for pieces in the drain, and for pieces in oil that stays on the skin."""
     for formula in formulas_of(studio):

@@ -1,11 +1,13 @@
-"""too-rough: grains that scratch the part of the body on which a product is used."""
+"""Grains that scratch the part of the body on which a product is used."""
 
 import re
 from collections.abc import Iterator
 
 from builder.check.figure_words import inside, listed
 from builder.check.formula.formulas import Formula, Part, formulas_of
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.studio import Studio
 
@@ -13,6 +15,7 @@ _NAMED = {"face": re.compile(r"\b(face|facial)\b", re.IGNORECASE)}
 _DISSOLVES = ("salt", "sugar")
 
 
+@rule_on(STUDIO, FindingKind("too-rough", CAUTION, "Grains scratch the part of the body on which the product is used."))
 def find_grains_too_rough(studio: Studio) -> Iterator[Finding]:
     """Compare the grains of each product with where its recipe, or its name, says that it is used."""
     for formula in formulas_of(studio):

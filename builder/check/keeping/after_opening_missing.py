@@ -1,14 +1,22 @@
-"""after-opening-missing: something that keeps for more than 30 months, in a region whose law then asks for the time after opening."""
+"""Something that keeps for more than 30 months, in a region whose law then asks for the time after opening."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
 from builder.rules.durability import MOST_DATED, durability_in
 
 REGIONS = ("EU", "UK")
 
 
+@rule_on(
+    STUDIO,
+    FindingKind(
+        "after-opening-missing", CAUTION, "The product keeps so long that its label has to give a time after opening, and none is stated."
+    ),
+)
 def find_times_after_opening_missing(studio: Studio) -> Iterator[Finding]:
     """Compare how long each recipe keeps with the limit (Regulation 1223/2009 Art. 19(1)(c), read)."""
     for recipe in studio.recipes.values():

@@ -1,4 +1,4 @@
-"""How long something keeps, and what it holds that does not: fresh-food-in-product, keeps-unsupported, single-use-unsaid."""
+"""How long something keeps, and what it holds that does not."""
 
 import re
 from collections.abc import Iterator
@@ -7,7 +7,9 @@ from datetime import date
 from builder.check.figure_words import basis_of
 from builder.check.formula.formulas import WATERY, Formula, Part, formulas_of
 from builder.check.keeping.preservatives import is_preservative
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
+from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
 from builder.model.keeping.durability import Durability
 from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.studio import Studio
@@ -22,6 +24,16 @@ _BREWED = re.compile(r"\b(tea|infusion|decoction|brewed)\b")
 _AT_ONCE = ("at once", "single use", "one use", "same day", "right away", "immediately", "throw", "discard")
 
 
+@rule_on(
+    STUDIO,
+    FindingKind(
+        "fresh-food-in-product",
+        ACCEPTABLE_STOP | CAUTION,
+        "Fresh food is in the product, with more microbes than a preservative holds back.",
+    ),
+    FindingKind("keeps-unsupported", CAUTION, "The product is said to keep longer than anything shows."),
+    FindingKind("single-use-unsaid", CAUTION, "A product for a single use does not say so, will be kept, and spoils unseen."),
+)
 def find_what_does_not_keep(studio: Studio) -> Iterator[Finding]:
     """Look at what is made without lye: raw soap is too alkaline for what lives on food."""
     for formula in formulas_of(studio):

@@ -1,6 +1,6 @@
 """Whether what holds water has a preservative, and what holds oil something that keeps the oil from going rancid.
 
-no-preservative, no-antioxidant, water-gets-in. The criteria of a product of low risk are those of ISO 29621:2017. Of them these are known
+The criteria of a product of low risk are those of ISO 29621:2017. Of them these are known
 here: that a product is free of water, is soap made with lye, or has a pH below 3 or above 10 where the recipe states what was measured.
 """
 
@@ -10,7 +10,9 @@ from datetime import date
 from builder.check.figure_words import basis_of, inside, range_of
 from builder.check.keeping.preservatives import called_so, is_preservative, why_not
 from builder.check.recipe.unknown_ingredient import names_in
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
+from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
 from builder.model.keeping.durability import Durability
 from builder.model.place import Place
 from builder.model.recipe.ingredient import CountsAs, Ingredient
@@ -31,6 +33,12 @@ _EXCUSE = (
 )
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("no-antioxidant", CAUTION, "Oils go stale, and nothing slows that for as long as the product is to keep."),
+    FindingKind("water-gets-in", CAUTION, "Wet hands bring water into a dry product, which then can spoil."),
+    FindingKind("no-preservative", ACCEPTABLE_STOP | CAUTION, "The product holds water and has no preservative against what grows in it."),
+)
 def find_products_that_do_not_keep(studio: Studio) -> Iterator[Finding]:
     """Look at what each recipe holds that is not made with lye; one that has lye without need is a finding of its own."""
     for recipe in studio.recipes.values():

@@ -1,4 +1,4 @@
-"""preservative-too-little, preservative-over-usual: the share of a preservative against the amount in which it is usually used."""
+"""The share of a preservative against the amount in which it is usually used."""
 
 from collections.abc import Iterator
 from fractions import Fraction
@@ -6,10 +6,19 @@ from fractions import Fraction
 from builder.check.batches import Batch, BatchFinding
 from builder.check.dose.limit_words import percent
 from builder.check.figure_words import DEFER, basis_of, range_of
+from builder.check.rule import BATCH, rule_on
 from builder.model.dose.limit import names_of
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.ingredient import Ingredient
 
 
+@rule_on(
+    BATCH,
+    FindingKind(
+        "preservative-too-little", CAUTION, "There is less preservative than its lowest usual amount, and the product spoils unseen."
+    ),
+    FindingKind("preservative-over-usual", CAUTION, "There is more preservative than is usual, which irritates and does not keep better."),
+)
 def find_preservative_amounts(batch: Batch) -> Iterator[BatchFinding]:
     """Compare the exact share of each preservative; what a scale makes of too little is a finding of its own."""
     shares: dict[str, Fraction] = {}

@@ -1,7 +1,4 @@
-"""Whether the preservatives of a product cover it whole, work beside the other ingredients, and meet any water at all.
-
-preservation-in-part, preservative-inactivated, preservative-without-water, preservative-unknown.
-"""
+"""Whether the preservatives of a product cover it whole, work beside the other ingredients, and meet any water at all."""
 
 from collections.abc import Iterator
 from fractions import Fraction
@@ -9,7 +6,9 @@ from fractions import Fraction
 from builder.check.figure_words import DEFER, basis, inside, listed
 from builder.check.formula.formulas import WATERY, Formula, Part, formulas_of
 from builder.check.keeping.preservatives import is_preservative, why_not
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.ingredient import MICROBES, CountsAs, Ingredient
 from builder.model.studio import Studio
 from builder.words.plain_number import plain_number
@@ -18,6 +17,15 @@ MOST_NAMED = 3
 _GROWS = {"bacteria": "bacteria", "fungi": "yeast and mould"}
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("preservative-without-water", CAUTION, "A preservative is in a product without water, where it does nothing."),
+    FindingKind(
+        "preservative-unknown", CAUTION, "The card of a preservative does not say what it works against, how much is usual, or at which pH."
+    ),
+    FindingKind("preservation-in-part", CAUTION, "The preservative holds back bacteria or fungi, and not both."),
+    FindingKind("preservative-inactivated", CAUTION, "Something in the product takes the preservative its effect."),
+)
 def find_preservatives_that_do_not_fit(studio: Studio) -> Iterator[Finding]:
     """Look at the preservatives of each recipe, and at what stands beside them."""
     for formula in formulas_of(studio):

@@ -1,11 +1,13 @@
-"""ph-outside-preservative, ph-not-measured: the pH of a product with water against the window in which its preservative works."""
+"""The pH of a product with water against the window in which its preservative works."""
 
 from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.figure_words import DEFER, basis_of, range_of
 from builder.check.formula.formulas import WATERY, Formula, Part, formulas_of
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
+from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
 from builder.model.recipe.figure import Figure
 from builder.model.studio import Studio
 from builder.words.plain_number import plain_number
@@ -13,6 +15,13 @@ from builder.words.plain_number import plain_number
 _WHY = "Outside of its window a preservative does little, however much there is, and the product spoils unseen."
 
 
+@rule_on(
+    STUDIO,
+    FindingKind(
+        "ph-outside-preservative", ACCEPTABLE_STOP | CAUTION, "The measured pH lies outside the window in which the preservative works."
+    ),
+    FindingKind("ph-not-measured", CAUTION, "The preservative works only in a window of pH, and nobody has measured that of the product."),
+)
 def find_preservatives_out_of_their_ph(studio: Studio) -> Iterator[Finding]:
     """Compare the pH that was measured, or else the pH that such a product usually has, with the window of each preservative."""
     for formula in formulas_of(studio):

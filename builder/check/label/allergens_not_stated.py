@@ -1,4 +1,4 @@
-"""allergens-not-stated: scents, and bases with scent, whose allergens nobody has stated, where the region wants them named."""
+"""Scents, and bases with scent, whose allergens nobody has stated, where the region wants them named."""
 
 from collections.abc import Iterator
 from fractions import Fraction
@@ -6,6 +6,8 @@ from fractions import Fraction
 from builder.check.batches import Batch, BatchFinding
 from builder.check.dose.limit_words import percent
 from builder.check.figure_words import listed
+from builder.check.rule import BATCH, rule_on
+from builder.model.finding_kind import ACCEPTABLE_STOP, FindingKind
 from builder.model.recipe.worked_batch import MayHold
 
 _ASK = {
@@ -14,6 +16,14 @@ _ASK = {
 }
 
 
+@rule_on(
+    BATCH,
+    FindingKind(
+        "allergens-not-stated",
+        ACCEPTABLE_STOP,
+        "The label has to name fragrance allergens, and nobody has stated how much of them a scent brings.",
+    ),
+)
 def find_allergens_not_stated(batch: Batch) -> Iterator[BatchFinding]:
     """Look at what is scented in all variants; a recipe is reported once, with all of them. It holds back the labels alone."""
     lists = [variant.ingredients for variant in batch.sheet.variants]

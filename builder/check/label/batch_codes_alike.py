@@ -1,11 +1,19 @@
-"""batch-codes-alike: two recipes of classes whose batch codes begin with the same letters, so that a jar cannot be traced to its batch."""
+"""Two recipes of classes whose batch codes begin with the same letters, so that a jar cannot be traced to its batch."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
 
 
+@rule_on(
+    STUDIO,
+    FindingKind(
+        "batch-codes-alike", CAUTION, "Two recipes have the same letters in their batch codes, so that their jars cannot be told apart."
+    ),
+)
 def find_batch_codes_alike(studio: Studio) -> Iterator[Finding]:
     """Compare the letters of all recipes that a class makes; the later one in the order of their names is told."""
     first: dict[str, str] = {}

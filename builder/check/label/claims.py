@@ -1,4 +1,4 @@
-"""claim-forbidden, claim-doubtful: words that make a medicine, a biocide or a false promise of what a class makes.
+"""Words that make a medicine, a biocide or a false promise of what a class makes.
 
 The claims are those of `content/tables/claims.yaml`, for the region of the studio. A studio that has the licence or the proof accepts a
 finding with its reason. What is denied, asked or said about claims is none.
@@ -9,8 +9,10 @@ from collections.abc import Iterator
 
 from builder.check.batches import unite
 from builder.check.figure_words import basis
+from builder.check.rule import STUDIO, rule_on
 from builder.check.teaching.statements import Said, Statement, statements_of
 from builder.model.finding import Finding, Weight, caution, stop
+from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
 from builder.model.remembered import remembered
 from builder.model.studio import Studio
 from builder.model.teaching.claim import Claim, ClaimRules
@@ -20,6 +22,11 @@ from builder.rules.clauses import Clause, clauses_of, stands
 _QUOTED = re.compile(r"[\"\u201c\u201d\u201e][^\"\u201c\u201d\u201e]*[\"\u201c\u201d]")
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("claim-doubtful", CAUTION, "A text makes a claim that misleads easily or that has to be proven."),
+    FindingKind("claim-forbidden", ACCEPTABLE_STOP, "A text makes a claim that the law keeps for medicines or forbids for cosmetics."),
+)
 def find_claims(studio: Studio) -> Iterator[Finding]:
     """Look for claims in everything that the studio says; what several classes say in one passage is said once."""
     region = studio.profile.region

@@ -1,8 +1,10 @@
-"""contents-by-weight: a product whose contents the region wants by volume, of which nobody has measured the density."""
+"""A product whose contents the region wants by volume, of which nobody has measured the density."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
 
 _RULES = {
@@ -13,6 +15,10 @@ _RULES = {
 }
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("contents-by-weight", CAUTION, "The label has to give the contents by volume, and without a density it gives the weight."),
+)
 def find_contents_by_weight(studio: Studio) -> Iterator[Finding]:
     """Look at each recipe that a class makes; any other has no label."""
     region = studio.profile.region

@@ -1,11 +1,13 @@
-"""not-free-from, free-from-open: a class or recipe that promises to be free of a family of allergens."""
+"""A class or recipe that promises to be free of a family of allergens."""
 
 from collections.abc import Iterator
 from typing import Protocol
 
 from builder.check.figure_words import listed
 from builder.check.formula.formulas import Formula, formula_of
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.studio import Studio
@@ -25,6 +27,15 @@ class Promise(Protocol):
         """Give the place of a key."""
 
 
+@rule_on(
+    STUDIO,
+    FindingKind(
+        "free-from-open",
+        CAUTION,
+        "The product promises to be free from something, and only the supplier of an ingredient can say whether it is.",
+    ),
+    FindingKind("not-free-from", STOP, "The product promises to be free from something that it holds."),
+)
 def find_broken_promises(studio: Studio) -> Iterator[Finding]:
     """Compare each promise with the cards of all that goes in and of all that students may choose."""
     for recipe in studio.recipes.values():

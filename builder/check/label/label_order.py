@@ -1,9 +1,11 @@
-"""label-name-missing, label-order-open: an ingredient list that cannot be printed truthfully."""
+"""An ingredient list that cannot be printed truthfully."""
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 
 from builder.check.batches import Batch, BatchFinding
+from builder.check.rule import BATCH, rule_on
+from builder.model.finding_kind import ACCEPTABLE_STOP, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.recipe import ListedAs
 from builder.model.recipe.worked_batch import Line, Question, Role
@@ -14,6 +16,15 @@ MOST_NAMED = 6
 _OPEN = "Nothing proves which of two ingredients there is more of in this product, so the order on its label would be a guess."
 
 
+@rule_on(
+    BATCH,
+    FindingKind(
+        "label-name-missing",
+        ACCEPTABLE_STOP,
+        "Nothing says how the label declares an ingredient, so that no label of the recipe can be true.",
+    ),
+    FindingKind("label-order-open", ACCEPTABLE_STOP, "Nothing proves which of two ingredients comes first on the label."),
+)
 def find_open_label_orders(batch: Batch) -> Iterator[BatchFinding]:
     """Look at the ingredient lists of all variants; each name or pair is reported once, of many pairs the first."""
     for name in sorted({name for variant in batch.sheet.variants for name in variant.ingredients.nameless}):

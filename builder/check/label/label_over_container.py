@@ -1,12 +1,15 @@
-"""label-over-container: a label that is larger than every place on its container where it could sit."""
+"""A label that is larger than every place on its container where it could sit."""
 
 from collections.abc import Iterable, Iterator
 
+from builder.check.rule import LABELS, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.label.label_fit import LabelFit, OverContainer
 from builder.model.subject import Labels
 
 
+@rule_on(LABELS, FindingKind("label-over-container", CAUTION, "The label is larger than every place that the container has for it."))
 def find_labels_over_containers(fits: Iterable[LabelFit]) -> Iterator[Finding]:
     """Name each product whose labels do not sit, and the sheets whose labels would. What nobody has measured is not looked at."""
     for fit in fits:

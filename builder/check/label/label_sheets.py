@@ -1,9 +1,11 @@
-"""label-sheet-unknown, label-cell-off-the-sheet: a sheet of labels that nobody has described, or a first label that it does not have."""
+"""A sheet of labels that nobody has described, or a first label that it does not have."""
 
 from collections.abc import Iterable, Iterator
 
+from builder.check.rule import LABELS, STUDIO, rule_on
 from builder.model.dates.studio_class import StudioClass
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.label.label_fit import LabelFit
 from builder.model.label.label_sheet import LabelSheet, LabelWishes
 from builder.model.studio import ANY, Studio
@@ -11,7 +13,12 @@ from builder.model.subject import Labels, Subject
 from builder.words.fold import fold
 from builder.words.nearest import did_you_mean
 
+LABEL_CELL_OFF_THE_SHEET = FindingKind(
+    "label-cell-off-the-sheet", STOP, "The first label is to have a number that the sheet of labels does not have."
+)
 
+
+@rule_on(STUDIO, FindingKind("label-sheet-unknown", STOP, "There is no sheet of labels of that name."), LABEL_CELL_OFF_THE_SHEET)
 def find_unfit_label_sheets(studio: Studio) -> Iterator[Finding]:
     """Look up the sheets that the studio and its classes ask for, and the cells at which they begin."""
     yield from _unknown(studio, studio.profile.labels, *studio.classes.values())
@@ -29,6 +36,7 @@ def find_unfit_label_sheets(studio: Studio) -> Iterator[Finding]:
                 )
 
 
+@rule_on(LABELS, LABEL_CELL_OFF_THE_SHEET)
 def find_first_labels_off_the_sheet(fits: Iterable[LabelFit]) -> Iterator[Finding]:
     """Compare the first label with the sheet that was found for a class which asks for none."""
     for fit in fits:

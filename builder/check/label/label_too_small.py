@@ -1,13 +1,16 @@
-"""label-too-small: the text of a label does not fit on it in type as tall as the law asks for."""
+"""The text of a label does not fit on it in type as tall as the law asks for."""
 
 from collections.abc import Iterable, Iterator
 
 from builder.check.batches import NO_LABEL
+from builder.check.rule import LABELS, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import ACCEPTABLE_STOP, FindingKind
 from builder.model.label.label_fit import LabelFit
 from builder.model.subject import Labels
 
 
+@rule_on(LABELS, FindingKind("label-too-small", ACCEPTABLE_STOP, "What the label has to say does not fit in type of the least height."))
 def find_labels_too_small(fits: Iterable[LabelFit]) -> Iterator[Finding]:
     """Name each product whose labels do not fit, and the sheets of the known ones on which they would."""
     for fit in fits:

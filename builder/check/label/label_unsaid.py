@@ -1,6 +1,6 @@
 """What a label has to tell the user, and neither its cautions nor the directions say.
 
-slippery-unsaid, stain-unsaid, food-look-alike, directions-missing. The words are looked for, not their sense: what is said otherwise is
+The words are looked for, not their sense: what is said otherwise is
 accepted with a reason.
 """
 
@@ -8,7 +8,9 @@ from collections.abc import Iterator, Mapping
 
 from builder.check.figure_words import inside
 from builder.check.formula.formulas import Formula, formulas_of
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
 
 _FOAMS = ("surfactant", "soap base")
@@ -22,6 +24,13 @@ _RULES = {
 _PRACTICE = "common practice; the EU has it in the safety assessment under Regulation (EU) 2023/988"
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("slippery-unsaid", CAUTION, "The product makes tub and floor slippery, and its label does not say so."),
+    FindingKind("stain-unsaid", CAUTION, "The colour of the product stains, and its label does not say so."),
+    FindingKind("directions-missing", CAUTION, "The product has to carry directions for safe use, and the recipe gives none."),
+    FindingKind("food-look-alike", CAUTION, "The product looks or smells like food, and its label does not say that it is none."),
+)
 def find_what_labels_leave_unsaid(studio: Studio) -> Iterator[Finding]:
     """Compare what goes into each product that is used in water with the words of its label."""
     youngest = _youngest_by_recipe(studio)

@@ -1,10 +1,12 @@
-"""label-untranslated: a text of a label that is missing in one of the languages which the region asks for."""
+"""A text of a label that is missing in one of the languages which the region asks for."""
 
 from collections.abc import Iterator
 
 from builder.check.batches import NO_LABEL
 from builder.check.reach import classes_making
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import ACCEPTABLE_STOP, FindingKind
 from builder.model.label.language import OWN, Language
 from builder.model.recipe.product import Product
 from builder.model.recipe.recipe import Recipe
@@ -15,6 +17,12 @@ from builder.rules.untranslated import said_alone, untranslated
 _EXAMPLES = {"label cautions": "[...]", "options": "{{{options}}}"}
 
 
+@rule_on(
+    STUDIO,
+    FindingKind(
+        "label-untranslated", ACCEPTABLE_STOP, "The label has to be in several languages, and something is missing in one of them."
+    ),
+)
 def find_labels_untranslated(studio: Studio) -> Iterator[Finding]:
     """Compare what each recipe says with what it says in the other languages of its region; all that a recipe lacks is one finding.
 

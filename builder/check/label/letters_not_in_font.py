@@ -1,14 +1,19 @@
-"""letter-not-in-font: a letter that the fonts of the printed sheets cannot show."""
+"""A letter that the fonts of the printed sheets cannot show."""
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
 
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.recipe import Recipe
 from builder.model.studio import Profile, Studio
 from builder.model.teaching.lesson import Piece, Prose, Steps
 
 
+@rule_on(
+    STUDIO, FindingKind("letter-not-in-font", STOP, "The fonts of the printed sheets lack a letter, which would come out as an empty box.")
+)
 def find_letters_not_in_font(studio: Studio) -> Iterator[Finding]:
     """Compare every text that reaches a printed sheet with the letters that all its fonts have."""
     for text, place in dict.fromkeys(_texts(studio)):

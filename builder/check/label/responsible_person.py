@@ -1,9 +1,11 @@
-"""responsible-person-outside, responsible-person-open: who answers for a product is outside the region, or may be."""
+"""Who answers for a product is outside the region, or may be."""
 
 from collections.abc import Iterator
 
 from builder.check.figure_words import basis
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
+from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
 from builder.model.label.labelling import LabelRegion
 from builder.model.place import Place
 from builder.model.studio import Studio
@@ -14,6 +16,19 @@ NO_LABELS = "Accepted with a reason, no product gets a label sheet."
 _ELSEWHERE = ("usa", "us", "u.s.a.", "united states", "united states of america", "canada", "switzerland", "norway")
 
 
+@rule_on(
+    STUDIO,
+    FindingKind(
+        "responsible-person-outside",
+        ACCEPTABLE_STOP,
+        "The law wants a responsible person inside the region on the label, and the address is outside.",
+    ),
+    FindingKind(
+        "responsible-person-open",
+        CAUTION,
+        "The law wants a responsible person inside the region on the label, and the address names no country.",
+    ),
+)
 def find_responsible_persons_outside(studio: Studio) -> Iterator[Finding]:
     """Compare the country at the end of an address with the places that the region allows; without labels there is nothing to say."""
     region, made = studio.labelling.region, list(studio.recipes_made)

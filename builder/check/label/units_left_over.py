@@ -1,14 +1,17 @@
-"""units-left-over: containers of a student that do not fill whole packages."""
+"""Containers of a student that do not fill whole packages."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.recipe import Fill
 from builder.model.studio import Studio
 from builder.model.subject import WholeClass
 
 
+@rule_on(STUDIO, FindingKind("units-left-over", CAUTION, "The containers of a student do not fill whole packages."))
 def find_units_left_over(studio: Studio) -> Iterator[Finding]:
     """Divide what each student fills by the units of a package. What is spare may be left over."""
     for studio_class in studio.classes.values():

@@ -1,14 +1,16 @@
-"""strength-missing: an acid of unknown strength that counts towards a limit, or for which a row asks for a pH or a label."""
+"""Strength-missing: an acid of unknown strength that counts towards a limit, or for which a row asks for a pH or a label."""
 
 from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.places import place_of_counted
-from builder.check.recipe.figures_missing import strength_missing
+from builder.check.recipe.figures_missing import STRENGTH_MISSING, strength_missing
+from builder.check.rule import BATCH, rule_on
 from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.recipe.worked_batch import Counted
 
 
+@rule_on(BATCH, STRENGTH_MISSING)
 def find_acids_of_unknown_strength(batch: Batch) -> Iterator[BatchFinding]:
     """Look at what counts towards a limit; an acid that takes up lye is a finding of its own."""
     if batch.sheet.recipe.lye:

@@ -1,13 +1,19 @@
-"""alkali-among-ingredients: lye that is listed like any ingredient, where nothing works out or checks how much of it is safe."""
+"""Lye that is listed like any ingredient, where nothing works out or checks how much of it is safe."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.recipe import Recipe
 from builder.model.studio import Studio
 
 
+@rule_on(
+    STUDIO_UNWORKED,
+    FindingKind("alkali-among-ingredients", STOP, "Lye stands among ordinary ingredients, where nobody works out how much of it is safe."),
+)
 def find_alkalis_among_ingredients(studio: Studio) -> Iterator[Finding]:
     """Look for alkalis among the lines of each recipe, and among what students may add."""
     for recipe in studio.recipes.values():

@@ -1,10 +1,12 @@
-"""purity-of-a-solution: a purity of a solid alkali that is no purity of a solid, but the strength of a solution of it."""
+"""A purity of a solid alkali that is no purity of a solid, but the strength of a solution of it."""
 
 from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.figure_words import basis_of, inside
+from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.ingredient import CountsAs, Ingredient
@@ -15,6 +17,12 @@ from builder.words.plain_number import plain_number
 SOLIDS = ("sodium hydroxide", "potassium hydroxide")
 
 
+@rule_on(
+    STUDIO_UNWORKED,
+    FindingKind(
+        "purity-of-a-solution", STOP, "The purity of a solid is so low that it must be a solution, and the lye would be far too much."
+    ),
+)
 def find_purities_of_solutions(studio: Studio) -> Iterator[Finding]:
     """Compare the purity of each alkali of a lye, by the recipe or else by its card, with the weakest that is sold as a solid."""
     for recipe in studio.recipes.values():

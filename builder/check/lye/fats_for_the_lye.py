@@ -1,12 +1,19 @@
-"""fats-all-waxes, fats-all-late: a soap with no fat that takes the lye when it goes into the pot."""
+"""A soap with no fat that takes the lye when it goes into the pot."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.studio import Studio
 
 
+@rule_on(
+    STUDIO_UNWORKED,
+    FindingKind("fats-all-late", STOP, "All the fat goes in after the cook, so that the lye would find none and stay caustic."),
+    FindingKind("fats-all-waxes", STOP, "The only fats are waxes, which take up next to no lye, so that it would stay in the soap."),
+)
 def find_lye_without_fat(studio: Studio) -> Iterator[Finding]:
     """See that each soap has a fat from the start that is no wax. A soap without any fat is a finding of its own."""
     for recipe in studio.recipes.values():

@@ -1,12 +1,25 @@
-"""What goes with a lye stated by weight: lye-weight-without-weights, alkali-assumed."""
+"""What goes with a lye stated by weight."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, caution, stop
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.recipe.recipe import AmountsAs, WaterBy
 from builder.model.studio import Studio
 
 
+@rule_on(
+    STUDIO_UNWORKED,
+    FindingKind(
+        "lye-weight-without-weights",
+        STOP,
+        "Lye is stated by weight, and the rest of the recipe by percent, so that nobody knows how much fat it is for.",
+    ),
+    FindingKind(
+        "alkali-assumed", CAUTION, "Lye is stated by weight without its name, and is taken for the usual one of that kind of soap."
+    ),
+)
 def find_lye_weights_out_of_place(studio: Studio) -> Iterator[Finding]:
     """See that weights of lye or water stand in a recipe of weights, and say which alkali is meant where none is named."""
     for recipe in studio.recipes.values():

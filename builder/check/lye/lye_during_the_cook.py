@@ -1,13 +1,23 @@
-"""lye-left-during-the-cook: lye that finds fat or acid only after the cook, when what is tested before has too much of it."""
+"""Lye that finds fat or acid only after the cook, when what is tested before has too much of it."""
 
 from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.lye.lye_remedies import less_lye
+from builder.check.rule import BATCH, rule_on
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.words.plain_number import plain_number
 
 
+@rule_on(
+    BATCH,
+    FindingKind(
+        "lye-left-during-the-cook",
+        CAUTION,
+        "During the cook there is more lye in the pot than the fats can take up, until the rest of the fat goes in.",
+    ),
+)
 def find_lye_left_during_the_cook(batch: Batch) -> Iterator[BatchFinding]:
     """Look at the superfat of what is in the pot during the cook, with the decimal that the sheets print."""
     plan = batch.sheet.recipe.lye

@@ -1,13 +1,12 @@
-"""Whether what stands in place of the water of a lye dissolves it, leaves it for the fat, and comes to the whole.
-
-not-a-liquid, lye-liquid-too-sour, lye-liquids-not-whole.
-"""
+"""Whether what stands in place of the water of a lye dissolves it, leaves it for the fat, and comes to the whole."""
 
 from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.recipe.shares_not_whole import of_whole
+from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.recipe.quantity import sum_masses
 from builder.model.recipe.recipe import LyeLiquid, LyePlan, WaterBy
@@ -18,6 +17,12 @@ MOSTLY = 80  # per cent of water in an acid that may stand in place of water (co
 MOST_TAKEN = Fraction(1, 2)
 
 
+@rule_on(
+    STUDIO_UNWORKED,
+    FindingKind("not-a-liquid", STOP, "Lye is to be dissolved in something that is no watery liquid."),
+    FindingKind("lye-liquid-too-sour", STOP, "The liquid of the lye is so sour that it would take up too much of the lye."),
+    FindingKind("lye-liquids-not-whole", STOP, "The liquids of the lye do not make 100 %."),
+)
 def find_unfit_lye_liquids(studio: Studio) -> Iterator[Finding]:
     """Look at the liquids of each lye."""
     for recipe in studio.recipes.values():

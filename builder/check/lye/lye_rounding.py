@@ -1,10 +1,12 @@
-"""Batches of soap too small for their scales: superfat-moved-by-rounding, home-size-too-small."""
+"""Batches of soap too small for their scales."""
 
 from collections.abc import Iterator
 from dataclasses import replace
 from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
+from builder.check.rule import BATCH, rule_on
+from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
 from builder.model.recipe.recipe import LyePlan
 from builder.model.recipe.worked_batch import LyeResult
 from builder.model.studio import Scale
@@ -13,6 +15,13 @@ from builder.words.plain_number import plain_number
 MOST = "most that rounding may move the superfat"
 
 
+@rule_on(
+    BATCH,
+    FindingKind("superfat-moved-by-rounding", CAUTION, "The batch is so small that rounding to the scales moves its superfat."),
+    FindingKind(
+        "home-size-too-small", ACCEPTABLE_STOP, "A batch for home is so small that rounding to the scales moves its superfat too far."
+    ),
+)
 def find_superfat_moved_by_rounding(batch: Batch) -> Iterator[BatchFinding]:
     """Compare the superfat as weighed with the one asked for, and a home size with what the scales at home can weigh."""
     plan = batch.sheet.recipe.lye

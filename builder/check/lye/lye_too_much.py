@@ -1,13 +1,12 @@
-"""Lye that is left in the soap, or may be: a column of weighings with more alkali than its fats take up.
-
-lye-too-much, lye-left-by-wax, lye-range-below-zero, wax-may-leave-lye.
-"""
+"""Lye that is left in the soap, or may be: a column of weighings with more alkali than its fats take up."""
 
 from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.lye.lye_remedies import less_lye
+from builder.check.rule import BATCH, rule_on
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.recipe import LyePlan
 from builder.model.recipe.worked_batch import Cause, Column, LyeResult, Role, Weighed
@@ -16,6 +15,13 @@ from builder.words.plain_number import plain_number
 CLEARLY = "superfat that is clearly below zero"
 
 
+@rule_on(
+    BATCH,
+    FindingKind("lye-too-much", STOP, "There is more lye than the fats can take up, and the soap would burn the skin."),
+    FindingKind("lye-left-by-wax", STOP, "Lye would be left over if the wax took none of it, and a wax hardly takes any."),
+    FindingKind("wax-may-leave-lye", CAUTION, "A little lye would be left over if the wax took none of it."),
+    FindingKind("lye-range-below-zero", CAUTION, "At the worst ends of what is known, lye could be left in the soap."),
+)
 def find_too_much_lye(batch: Batch) -> Iterator[BatchFinding]:
     """Look at the superfat of every column as it will be weighed: each column is a weighing of its own."""
     plan, cooked = batch.sheet.recipe.lye, batch.sheet.product.cooked

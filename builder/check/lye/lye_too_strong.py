@@ -1,8 +1,10 @@
-"""water-below-zero, lye-too-strong, lye-water-unusual: lye with too much water, too little, or more or less than is usual."""
+"""Lye with too much water, too little, or more or less than is usual."""
 
 from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
+from builder.check.rule import BATCH, rule_on
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.quantity import NO_MASS
 from builder.model.recipe.worked_batch import Column, LyeResult, Role
@@ -14,6 +16,12 @@ _MEASURED = "sodium hydroxide"
 _SOFT = "potassium hydroxide"
 
 
+@rule_on(
+    BATCH,
+    FindingKind("water-below-zero", STOP, "Ready-mixed lye alone brings more water than the recipe asks for."),
+    FindingKind("lye-too-strong", STOP, "The lye is stronger than what dissolves, and solid lye would end up in the soap."),
+    FindingKind("lye-water-unusual", CAUTION, "The lye is stronger or weaker than is usual."),
+)
 def find_too_strong_lye(batch: Batch) -> Iterator[BatchFinding]:
     """Look at the concentration of the lye in its water, as weighed in grams."""
     plan, column = batch.sheet.recipe.lye, batch.sheet.grams

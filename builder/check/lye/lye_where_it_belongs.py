@@ -1,19 +1,29 @@
-"""Whether soap has lye and oils, nothing else has lye, and the plan of the lye holds together.
-
-lye-missing, lye-not-wanted, lye-with-percent-of-total, oils-missing, not-an-alkali, lye-shares-not-whole.
-"""
+"""Whether soap has lye and oils, nothing else has lye, and the plan of the lye holds together."""
 
 from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.recipe.shares_not_whole import of_whole
+from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.recipe import AmountsAs, LyePlan, Recipe
 from builder.model.studio import Studio
 from builder.words.nearest import did_you_mean
 
 
+@rule_on(
+    STUDIO_UNWORKED,
+    FindingKind("lye-not-wanted", STOP, "The product is not made with lye, and the recipe has some."),
+    FindingKind("lye-missing", STOP, "The product is made with lye, and the recipe does not say which or how much."),
+    FindingKind(
+        "lye-with-percent-of-total", STOP, "The oils are a percentage of a total that holds the lye, though the lye follows from them."
+    ),
+    FindingKind("oils-missing", STOP, "There is lye and no fat for it."),
+    FindingKind("lye-shares-not-whole", STOP, "The alkalis of the lye do not make 100 %."),
+    FindingKind("not-an-alkali", STOP, "Something is named as the alkali that does not turn fat into soap."),
+)
 def find_lye_out_of_place(studio: Studio) -> Iterator[Finding]:
     """See that soap has lye and oils, that nothing else has lye, and that the lye is made of alkalis."""
     for recipe in studio.recipes.values():

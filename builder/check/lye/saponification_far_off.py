@@ -1,10 +1,12 @@
-"""saponification-far-off: a studio's own saponification value that lies far outside what is published for that fat."""
+"""A studio's own saponification value that lies far outside what is published for that fat."""
 
 from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.figure_words import basis_of, range_of
+from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.studio import Studio
@@ -13,6 +15,14 @@ from builder.words.plain_number import plain_number
 FARTHEST = "farthest own saponification value"
 
 
+@rule_on(
+    STUDIO_UNWORKED,
+    FindingKind(
+        "saponification-far-off",
+        STOP,
+        "The saponification value of a card is far from what is published for that fat, and the lye follows from it.",
+    ),
+)
 def find_saponification_far_off(studio: Studio) -> Iterator[Finding]:
     """Compare each own value with all that the card which it replaces has published, until the card gives a reason for it."""
     for card in {card.key: card for card in studio.ingredients.values()}.values():

@@ -1,7 +1,4 @@
-"""What disturbs a soap with lye: too much of a sugar, salt or clay, milk in the lye, what speeds trace.
-
-too-much-in-soap, milk-in-lye, speeds-trace.
-"""
+"""What disturbs a soap with lye: too much of a sugar, salt or clay, milk in the lye, what speeds trace."""
 
 from collections.abc import Iterator
 from fractions import Fraction
@@ -11,7 +8,9 @@ from builder.check.dose.limit_words import percent
 from builder.check.figure_words import DEFER, basis_of, inside, range_of
 from builder.check.formula.formulas import formulas_of
 from builder.check.places import place_of_choice
+from builder.check.rule import BATCH, STUDIO, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.studio import Studio
@@ -25,6 +24,7 @@ _DOES = {
 }
 
 
+@rule_on(BATCH, FindingKind("too-much-in-soap", CAUTION, "More of an addition is in the soap than it usually bears."))
 def find_too_much_in_soap(batch: Batch) -> Iterator[BatchFinding]:
     """Compare what is added to a soap, by its recipe or by its students, with what is usual, in percent of its oils."""
     column, oils = batch.sheet.grams, batch.sheet.grams.oils
@@ -60,6 +60,11 @@ def _is_over_by_rounding(exact: Fraction, card: Ingredient) -> bool:
     return usual is not None and exact * 100 <= usual.highest
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("milk-in-lye", CAUTION, "Milk or another sugary liquid goes straight into the lye, scorches and can boil over."),
+    FindingKind("speeds-trace", CAUTION, "Something makes raw soap thicken within moments."),
+)
 def find_what_disturbs_lye(studio: Studio) -> Iterator[Finding]:
     """Look for milk that goes straight into the lye, and for what makes the batter seize."""
     for formula in formulas_of(studio):

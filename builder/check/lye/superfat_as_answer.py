@@ -1,13 +1,17 @@
-"""superfat-too-high, superfat-unusual: a superfat, asked for or worked out, at which little or nothing becomes soap."""
+"""A superfat, asked for or worked out, at which little or nothing becomes soap."""
 
 from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
+from builder.check.lye.superfat_out_of_range import SUPERFAT_TOO_HIGH
+from builder.check.rule import BATCH, rule_on
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.words.plain_number import plain_number
 
 HIGHEST = "highest usual superfat"
 
 
+@rule_on(BATCH, SUPERFAT_TOO_HIGH, FindingKind("superfat-unusual", CAUTION, "Far more of the fat would find no lye than is usual."))
 def find_unusual_superfat(batch: Batch) -> Iterator[BatchFinding]:
     """Look at the superfat before rounding, in the column in grams."""
     plan, lye = batch.sheet.recipe.lye, batch.sheet.grams.lye

@@ -1,12 +1,23 @@
-"""superfat-below-zero, superfat-too-high: a superfat that leaves lye in the soap, or leaves no soap."""
+"""A superfat that leaves lye in the soap, or leaves no soap."""
 
 from collections.abc import Iterator
 from fractions import Fraction
 
+from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.studio import Studio
 
+SUPERFAT_TOO_HIGH = FindingKind(
+    "superfat-too-high", STOP, "So high a superfat is asked for, or worked out, that little or none of the fat becomes soap."
+)
 
+
+@rule_on(
+    STUDIO_UNWORKED,
+    FindingKind("superfat-below-zero", STOP, "The superfat asked for is below zero, which leaves lye in the soap."),
+    SUPERFAT_TOO_HIGH,
+)
 def find_superfat_out_of_range(studio: Studio) -> Iterator[Finding]:
     """Look at the superfat that each soap asks for."""
     for recipe in studio.recipes.values():

@@ -1,15 +1,28 @@
-"""amount-weighs-nothing, amount-too-small-for-scale, amount-over-the-scale: amounts that the scales cannot weigh well."""
+"""Amounts that the scales cannot weigh well."""
 
 from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.places import place_of_choice, place_of_line
+from builder.check.rule import BATCH, rule_on
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.recipe.quantity import NO_MASS, Mass
 from builder.model.recipe.worked_batch import Column, Role, Weighed
 from builder.model.studio import Scale
 from builder.words.plain_number import plain_number
 
 
+@rule_on(
+    BATCH,
+    FindingKind("dose-weighs-nothing", STOP, "The most that a portion may take of a choice is less than the finest scale can show."),
+    FindingKind("amount-weighs-nothing", STOP, "So little is wanted of something that the finest scale shows nothing."),
+    FindingKind(
+        "amount-too-small-for-scale",
+        CAUTION,
+        "An amount comes to a few divisions of the scale, so that what is weighed may be far from what is meant.",
+    ),
+    FindingKind("amount-over-the-scale", CAUTION, "An amount is more than any scale there can hold."),
+)
 def find_amounts_scales_cannot_weigh(batch: Batch) -> Iterator[BatchFinding]:
     """Compare each exact amount with the division and the reach of the scale that weighs it."""
     for column in batch.sheet.columns:

@@ -1,8 +1,10 @@
-"""amount-of-another-kind: an amount that does not go with the way in which the recipe states its amounts."""
+"""An amount that does not go with the way in which the recipe states its amounts."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.recipe.quantity import Amount, Drops, Mass, Parts, Rest, Share, Volume
 from builder.model.recipe.recipe import AmountsAs
 from builder.model.studio import Studio
@@ -26,6 +28,14 @@ def goes_with(amount: Amount, amounts_as: AmountsAs) -> bool:
     return isinstance(amount, _ALLOWED[amounts_as])
 
 
+@rule_on(
+    STUDIO_UNWORKED,
+    FindingKind(
+        "amount-of-another-kind",
+        STOP,
+        "An amount is written in another way than the recipe states its amounts, so that it cannot be worked out.",
+    ),
+)
 def find_amounts_of_another_kind(studio: Studio) -> Iterator[Finding]:
     """Compare each amount with what the recipe says of its amounts."""
     for recipe in studio.recipes.values():

@@ -1,19 +1,33 @@
-"""A sum that lacks a figure.
-
-saponification-missing, molar-mass-missing, purity-missing, strength-missing, density-missing, drop-mass-missing.
-"""
+"""A sum that lacks a figure."""
 
 from collections.abc import Iterator
 
 from builder.check.figure_words import inside
+from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Name, Place
 from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.recipe.quantity import Drops, Volume
 from builder.model.recipe.recipe import Recipe
 from builder.model.studio import Studio
 
+STRENGTH_MISSING = FindingKind(
+    "strength-missing", STOP, "Nobody says how strong an acid is, so that lye or skin would get another amount than is meant."
+)
 
+
+@rule_on(
+    STUDIO_UNWORKED,
+    FindingKind("density-missing", STOP, "A volume becomes a weight only through a density, and none is known."),
+    FindingKind("drop-mass-missing", STOP, "An amount is in drops, and nobody has weighed a drop of it."),
+    FindingKind(
+        "saponification-missing", STOP, "No saponification value is known for a fat, so that nobody can say how much lye it takes."
+    ),
+    FindingKind("molar-mass-missing", STOP, "An amount follows from a molar mass, and the card has none."),
+    STRENGTH_MISSING,
+    FindingKind("purity-missing", STOP, "The purity of an alkali is not known, and none is assumed silently."),
+)
 def find_figures_missing(studio: Studio) -> Iterator[Finding]:
     """See that each card holds the figures that the recipes need of it."""
     for recipe in studio.recipes.values():

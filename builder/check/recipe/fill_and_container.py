@@ -1,12 +1,14 @@
 """Whether a container exists, and whether the weight that goes into it fits: a capacity is a volume, a fill is a weight.
 
-unknown-container, fill-does-not-fit, fill-not-measured. The usual head space is common practice, no source.
+The usual head space is common practice, no source.
 """
 
 from collections.abc import Iterator
 from fractions import Fraction
 
+from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, caution, stop
+from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, STOP, FindingKind
 from builder.model.recipe.container import Container
 from builder.model.recipe.quantity import Mass, Volume
 from builder.model.recipe.recipe import Fill, Recipe
@@ -18,6 +20,14 @@ HEAD_SPACE = "usual head space"
 HEAVIEST = "heaviest product"
 
 
+@rule_on(
+    STUDIO_UNWORKED,
+    FindingKind("unknown-container", STOP, "A recipe or a class names a container that does not exist."),
+    FindingKind(
+        "fill-not-measured", CAUTION, "Whether the weight fits into the container is not known, since nobody has measured a density."
+    ),
+    FindingKind("fill-does-not-fit", ACCEPTABLE_STOP, "The weight that goes into a container is more than it holds."),
+)
 def find_fills_that_do_not_fit(studio: Studio) -> Iterator[Finding]:
     """Look at the container of each recipe, and at the others that a class fills from the same batch."""
     for recipe in studio.recipes.values():

@@ -1,11 +1,14 @@
-"""home-size-without-oils: a home batch whose size is a weight of oils, of a recipe that has none."""
+"""A home batch whose size is a weight of oils, of a recipe that has none."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.studio import Studio
 
 
+@rule_on(STUDIO_UNWORKED, FindingKind("home-size-without-oils", STOP, "A home batch is sized by its oils, and the recipe has none."))
 def find_home_sizes_without_oils(studio: Studio) -> Iterator[Finding]:
     """Look for oils in each recipe whose home batches are sized by them."""
     for studio_class in studio.classes.values():

@@ -1,12 +1,20 @@
-"""kind-unlike: a studio's own kind of product is made with lye and what it is like is not, or the other way round."""
+"""A studio's own kind of product is made with lye and what it is like is not, or the other way round."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.studio import Studio
 from builder.model.subject import Subject, UnusedCard, WholeRecipe
 
 
+@rule_on(
+    STUDIO_UNWORKED,
+    FindingKind(
+        "kind-unlike", STOP, "A kind of product of the studio's own is made with lye and what it is like is not, or the other way round."
+    ),
+)
 def find_kinds_unlike(studio: Studio) -> Iterator[Finding]:
     """Compare each kind of the studio's own with the kinds of the stock whose limits it takes over."""
     for kind in studio.products.values():

@@ -1,13 +1,18 @@
-"""address-taken: two documents that would be written to the same address."""
+"""Two documents that would be written to the same address."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.studio import Studio
 
 TAKEN = ("index", "classes", "styles")
 
 
+@rule_on(
+    STUDIO, FindingKind("address-taken", STOP, "Two documents would be written to the same address, and one would overwrite the other.")
+)
 def find_names_twice(studio: Studio) -> Iterator[Finding]:
     """Look for pages whose address the catalogue needs."""
     for page in studio.pages.values():

@@ -1,10 +1,12 @@
-"""shares-not-whole, rest-twice, rest-not-positive: percentages that do not make 100 %."""
+"""Percentages that do not make 100 %."""
 
 from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.recipe.amounts_of_another_kind import goes_with
+from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.recipe.quantity import Rest, Share
 from builder.model.recipe.recipe import AmountsAs, Recipe, RecipeLine
 from builder.model.studio import Studio
@@ -25,6 +27,12 @@ def _sum(lines: list[RecipeLine]) -> Fraction:
     return sum((line.amount.fraction for line in lines if isinstance(line.amount, Share)), Fraction(0))
 
 
+@rule_on(
+    STUDIO_UNWORKED,
+    FindingKind("rest-twice", STOP, "Two ingredients are the rest, so that neither amount is known."),
+    FindingKind("rest-not-positive", STOP, "The other ingredients leave nothing for the one that is the rest."),
+    FindingKind("shares-not-whole", STOP, "The percentages of a recipe do not make 100 %."),
+)
 def find_shares_not_whole(studio: Studio) -> Iterator[Finding]:
     """Add up the percentages of each recipe that states its amounts so. A recipe of which lines are missing has no sum yet."""
     for recipe in studio.recipes.values():

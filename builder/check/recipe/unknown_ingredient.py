@@ -1,8 +1,10 @@
-"""unknown-ingredient: a recipe names an ingredient that no card answers to."""
+"""A recipe names an ingredient that no card answers to."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Name
 from builder.model.recipe.recipe import Recipe
 from builder.model.studio import Studio
@@ -24,6 +26,7 @@ def unknown_names(recipe: Recipe, studio: Studio) -> Iterator[Name]:
     yield from (name for name in names_in(recipe) if studio.ingredient(name) is None and name.key not in studio.unread.ingredients)
 
 
+@rule_on(STUDIO_UNWORKED, FindingKind("unknown-ingredient", STOP, "A recipe names an ingredient that no card answers to."))
 def find_unknown_ingredients(studio: Studio) -> Iterator[Finding]:
     """Look up each name that a recipe writes."""
     known = [card.name for card in studio.ingredients.values()]

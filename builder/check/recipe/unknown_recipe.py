@@ -1,12 +1,19 @@
-"""unknown-recipe: a class makes, or a part of its lesson is about, a recipe that the studio does not have."""
+"""A class makes, or a part of its lesson is about, a recipe that the studio does not have."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.studio import Studio
 from builder.words.nearest import did_you_mean
 
 
+@rule_on(
+    STUDIO_UNWORKED,
+    FindingKind("unknown-recipe", STOP, "A class names a recipe that the studio does not have."),
+    FindingKind("part-about-another-recipe", STOP, "A part of the lesson is about a recipe that the class does not make."),
+)
 def find_unknown_recipes(studio: Studio) -> Iterator[Finding]:
     """Look up the recipes of each class and of each part."""
     for studio_class in studio.classes.values():

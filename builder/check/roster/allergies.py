@@ -1,4 +1,4 @@
-"""allergy-in-recipe, allergy-in-choice, allergy-unclear: people of a roster beside what their class uses and what they have chosen.
+"""People of a roster beside what their class uses and what they have chosen.
 
 Whoever comes and would touch what their own allergy means stops the class, until the studio has settled it with that person and written how
 under `settled` in the roster: no reason speaks for the next person. Of those who wait, and of words that nothing here knows, it is a
@@ -9,7 +9,9 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from builder.check.figure_words import listed
+from builder.check.rule import CLASS, rule_on
 from builder.model.finding import Finding, caution, stop
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.roster.allergy import AllergyFound
 from builder.model.roster.roster import Guest
 from builder.model.teaching.class_plan import ClassPlan
@@ -21,6 +23,16 @@ _SETTLE = (
 _SETTLED = "The roster says how this was settled with the person."
 
 
+@rule_on(
+    CLASS,
+    FindingKind(
+        "allergy-unclear",
+        CAUTION,
+        "The roster tells of an allergy in words that nothing here knows, so that they were compared with nothing.",
+    ),
+    FindingKind("allergy-in-recipe", STOP | CAUTION, "A person of the roster would touch or use what their own allergy may mean."),
+    FindingKind("allergy-in-choice", STOP | CAUTION, "A person of the roster has chosen what their own allergy may mean."),
+)
 def find_allergies_met(plan: ClassPlan) -> Iterator[Finding]:
     """Look at each person of a date, those who wait included."""
     for guest in plan.guests:

@@ -1,8 +1,10 @@
-"""roster-column-unknown, roster-column-unclear, roster-option-unknown: what a roster says of choices that the class does not offer so."""
+"""What a roster says of choices that the class does not offer so."""
 
 from collections.abc import Iterator, Sequence
 
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import ROSTER_COLUMN_UNCLEAR, STOP, FindingKind
 from builder.model.place import Name
 from builder.model.recipe.recipe import Choice, Recipe
 from builder.model.roster.roster import PEOPLE, Roster, choices_meant, options_meant
@@ -10,6 +12,12 @@ from builder.model.studio import Studio
 from builder.words.nearest import did_you_mean
 
 
+@rule_on(
+    STUDIO,
+    ROSTER_COLUMN_UNCLEAR,
+    FindingKind("roster-column-unknown", STOP, "A roster has a column that is neither about people nor a choice of the class."),
+    FindingKind("roster-option-unknown", STOP, "A person of the roster has chosen what the class does not offer."),
+)
 def find_roster_choices_unknown(studio: Studio) -> Iterator[Finding]:
     """Look up each column of each roster among the choices of the class, and each option among those of its choice."""
     for key, roster in studio.rosters.items():

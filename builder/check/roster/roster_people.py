@@ -1,17 +1,24 @@
-"""Who a roster lists, against the dates, the seats and the age of its class. No finding repeats a name: it may be printed anywhere.
-
-roster-date-unknown, roster-name-twice, roster-over-seats, roster-over-enrolled,
-roster-over-waiting, roster-below-youngest.
-"""
+"""Who a roster lists, against the dates, the seats and the age of its class. No finding repeats a name: it may be printed anywhere."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO, rule_on
 from builder.model.dates.studio_class import ClassDate, StudioClass
 from builder.model.finding import Finding, caution, stop
+from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, STOP, FindingKind
 from builder.model.roster.roster import Roster, RosterRow, dates_meant, rows_of
 from builder.model.studio import Studio
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("roster-date-unknown", STOP, "A roster lists people for a date that the class does not have."),
+    FindingKind("roster-below-youngest", ACCEPTABLE_STOP, "A person of the roster is younger than the class allows."),
+    FindingKind("roster-over-seats", STOP, "A roster lists more people than there are seats."),
+    FindingKind("roster-over-waiting", CAUTION, "A roster marks another number of people as waiting than the class file publishes."),
+    FindingKind("roster-name-twice", CAUTION, "A name stands twice on the roster of one date."),
+    FindingKind("roster-over-enrolled", CAUTION, "A roster lists more people than are enrolled, and batches are made only for those."),
+)
 def find_roster_people_out_of_place(studio: Studio) -> Iterator[Finding]:
     """Compare each roster with its class."""
     for key, roster in studio.rosters.items():

@@ -1,12 +1,15 @@
-"""stock-counted-ahead: a count of the stock on a day that has not come yet."""
+"""A count of the stock on a day that has not come yet."""
 
 from collections.abc import Iterator
 from datetime import date
 
+from builder.check.rule import STUDIO_ON_A_DAY, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
 
 
+@rule_on(STUDIO_ON_A_DAY, FindingKind("stock-counted-ahead", CAUTION, "The stock is said to be counted on a day that is still to come."))
 def find_counts_ahead(studio: Studio, today: date) -> Iterator[Finding]:
     """Compare the day of each count with today."""
     for one in studio.in_stock:

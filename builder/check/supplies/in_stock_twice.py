@@ -1,13 +1,16 @@
-"""stock-twice: the same thing in stock on two lines."""
+"""The same thing in stock on two lines."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
 from builder.model.supplies.in_stock import InStock
 from builder.model.supplies.supply import SupplyKind
 
 
+@rule_on(STUDIO, FindingKind("stock-twice", CAUTION, "The same thing is in stock on two lines, and only the first counts."))
 def find_stock_twice(studio: Studio) -> Iterator[Finding]:
     """Compare each line with those above it, whichever of its names a thing is written with."""
     met: dict[tuple[SupplyKind, str], InStock] = {}

@@ -1,13 +1,16 @@
-"""stock-unknown: something in stock that is no ingredient, no container, or no item of the supplies."""
+"""Something in stock that is no ingredient, no container, or no item of the supplies."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import ANY, Studio
 from builder.model.supplies.supply import SupplyKind
 from builder.words.nearest import did_you_mean
 
 
+@rule_on(STUDIO, FindingKind("stock-unknown", CAUTION, "Something in stock is no ingredient, container or item that is known here."))
 def find_unknown_stock(studio: Studio) -> Iterator[Finding]:
     """Look up each thing that is in stock."""
     items = {supply.name.key: supply.name.text for supply in studio.supplies if supply.kind is SupplyKind.ITEM}

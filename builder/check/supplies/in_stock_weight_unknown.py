@@ -1,12 +1,15 @@
-"""stock-weight-unknown: a volume in stock of something whose density nobody knows."""
+"""A volume in stock of something whose density nobody knows."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.quantity import Volume
 from builder.model.studio import Studio
 
 
+@rule_on(STUDIO, FindingKind("stock-weight-unknown", CAUTION, "A volume is in stock, and without a density nobody knows its weight."))
 def find_stock_without_weight(studio: Studio) -> Iterator[Finding]:
     """See that each volume in stock becomes a weight."""
     for one in studio.in_stock:

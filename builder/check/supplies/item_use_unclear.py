@@ -1,12 +1,15 @@
-"""item-use-unclear: something to be used up of which nobody says how much, or which says it on two of its packs."""
+"""Something to be used up of which nobody says how much, or which says it on two of its packs."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
 from builder.model.supplies.supply import Supply, SupplyKind
 
 
+@rule_on(STUDIO, FindingKind("item-use-unclear", CAUTION, "Nobody says how much of something is used up, so that it costs nothing."))
 def find_unclear_uses(studio: Studio) -> Iterator[Finding]:
     """See that one pack of each item says how much of it is used up."""
     items: dict[str, list[Supply]] = {}

@@ -1,15 +1,18 @@
-"""price-below-materials: what a class takes in does not pay for what it uses up."""
+"""What a class takes in does not pay for what it uses up."""
 
 from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.batches import BatchFinding
+from builder.check.rule import CLASS_IN_STUDIO, rule_on
 from builder.model.finding import caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
 from builder.model.subject import WholeClass
 from builder.model.teaching.class_plan import ClassPlan
 
 
+@rule_on(CLASS_IN_STUDIO, FindingKind("price-below-materials", CAUTION, "What a class takes in does not pay for what it uses up."))
 def find_prices_below_materials(plan: ClassPlan, studio: Studio) -> Iterator[BatchFinding]:
     """Compare the price of a class with its materials; choices count at their most, and what has no price for nothing."""
     cost, a_class = plan.cost, plan.studio_class

@@ -1,12 +1,19 @@
-"""supply-twice: the same pack of the same thing with two prices; pump-twice: two pumps for one ingredient."""
+"""The same pack of the same thing with two prices, and two pumps for one ingredient."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
 from builder.model.supplies.supply import Supply
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("supply-twice", CAUTION, "The same pack stands twice, and only the cheaper one counts."),
+    FindingKind("pump-twice", CAUTION, "Two pumps are given for one ingredient, and only the first counts."),
+)
 def find_supplies_twice(studio: Studio) -> Iterator[Finding]:
     """Compare each pack with those above it."""
     packs: dict[tuple[object, ...], Supply] = {}

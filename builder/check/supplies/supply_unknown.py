@@ -1,14 +1,19 @@
-"""supply-unknown: a pack of an ingredient or a container that nothing answers to, or an item for a class that there is not."""
+"""A pack of an ingredient or a container that nothing answers to, or an item for a class that there is not."""
 
 from collections.abc import Iterable, Iterator
 
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.place import Name
 from builder.model.studio import ANY, Studio
 from builder.model.supplies.supply import Supply, SupplyKind
 from builder.words.nearest import did_you_mean
 
 
+@rule_on(
+    STUDIO, FindingKind("supply-unknown", CAUTION, "A pack holds something that is no ingredient, container or class that is known here.")
+)
 def find_unknown_supplies(studio: Studio) -> Iterator[Finding]:
     """Look up what each pack holds."""
     ingredients = [card.name for card in studio.ingredients.values()]

@@ -1,13 +1,20 @@
-"""pack-weight-unknown, stroke-weight-unknown: a volume of something whose density nobody knows."""
+"""A volume of something whose density nobody knows."""
 
 from collections.abc import Iterator
 
 from builder.check.reach import recipes_using
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
 from builder.words.fold import fold
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("pack-weight-unknown", CAUTION, "A pack is sold by volume, and without a density nobody knows its weight."),
+    FindingKind("stroke-weight-unknown", CAUTION, "The stroke of a pump is a volume, and without a density nobody knows its weight."),
+)
 def find_supplies_without_weight(studio: Studio) -> Iterator[Finding]:
     """See that each pack of an ingredient, and each stroke of a pump, has a weight."""
     for supply in studio.supplies:

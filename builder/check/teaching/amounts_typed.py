@@ -1,4 +1,4 @@
-"""amount-typed-too-high, amount-typed-differs: an amount that is typed into a lesson, beside what is worked out.
+"""An amount that is typed into a lesson, beside what is worked out.
 
 Drops and percentages of what students may choose are held against the most that a portion may take, percentages of other ingredients
 against the recipe, weights against every weighing of the class, its groups and its home batches, in grams and in ounces.
@@ -9,8 +9,10 @@ from collections.abc import Iterable, Iterator
 from fractions import Fraction
 
 from builder.check.batches import batches_of
+from builder.check.rule import ALL_CLASSES, rule_on
 from builder.check.teaching.mention_unknown import recipe_of
 from builder.model.finding import Finding, caution, stop
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.subject import WholeClass
@@ -29,6 +31,11 @@ _OF_A_KIND = (" essential oil", " fragrance oil", " oil")
 _HUNDRED = 100
 
 
+@rule_on(
+    ALL_CLASSES,
+    FindingKind("amount-typed-differs", CAUTION, "An amount is typed into a lesson, and what is worked out for the class is another one."),
+    FindingKind("amount-typed-too-high", STOP, "An amount is typed into a lesson that is more than a portion may take."),
+)
 def find_amounts_typed(sheets: Iterable[ClassPlan], studio: Studio) -> Iterator[Finding]:
     """Compare the amounts that are typed into the parts of each lesson with those of the batches of its class on all dates."""
     of_class: dict[str, list[WorkedBatch]] = {}

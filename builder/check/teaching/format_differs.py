@@ -1,9 +1,11 @@
-"""format-differs: the class file names a format, and the parts of the lesson come to another."""
+"""The class file names a format, and the parts of the lesson come to another."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import CLASS, rule_on
 from builder.model.dates.studio_class import Format
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.subject import WholeClass
 from builder.model.teaching.class_plan import ClassPlan
 
@@ -14,6 +16,7 @@ _MEANS = {
 }
 
 
+@rule_on(CLASS, FindingKind("format-differs", CAUTION, "The class is called by one format, and its parts come to another."))
 def find_formats_that_differ(plan: ClassPlan) -> Iterator[Finding]:
     """Compare the format that is claimed with the one that the parts come to."""
     studio_class, worked_out = plan.studio_class, plan.format

@@ -1,9 +1,11 @@
-"""mixed-too-cool, cooled-too-soon: steps that promise a warmth that mixing does not give, or a cooling for which the class has no time."""
+"""Steps that promise a warmth that mixing does not give, or a cooling for which the class has no time."""
 
 from collections.abc import Iterator
 from math import ceil, floor
 
+from builder.check.rule import CLASS, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.formula.warmth import CooledTooSoon, MixedTooCool
 from builder.model.subject import WholeClass
 from builder.model.teaching.class_plan import ClassPlan
@@ -12,6 +14,11 @@ from builder.words.plain_number import plain_number
 _WHAT = {"lye": "the lye", "batch": "the batch"}
 
 
+@rule_on(
+    CLASS,
+    FindingKind("mixed-too-cool", CAUTION, "What is mixed comes to less warmth than the step promises."),
+    FindingKind("cooled-too-soon", CAUTION, "Something is to have cooled in less time than cooling takes."),
+)
 def find_heat_that_cannot_be(plan: ClassPlan) -> Iterator[Finding]:
     """Say what the steps of a class promise of heat and cannot keep."""
     about = frozenset({WholeClass(plan.studio_class.key)})

@@ -1,9 +1,11 @@
-"""caution-unknown, picture-missing, link-broken: a lesson or page that points at something that is not there."""
+"""A lesson or page that points at something that is not there."""
 
 from collections.abc import Iterator
 from posixpath import basename, dirname, join, normpath, splitext
 
+from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Name
 from builder.model.studio import PICTURE_ENDINGS, Studio
 from builder.model.subject import Subject, WholeClass
@@ -13,6 +15,12 @@ from builder.words.nearest import did_you_mean
 _About = frozenset[Subject]
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("caution-unknown", STOP, "A text asks for a caution that does not exist, so that a warning would be missing."),
+    FindingKind("link-broken", STOP, "A link leads to something that does not exist."),
+    FindingKind("picture-missing", STOP, "A text shows a picture that is not there."),
+)
 def find_broken_links(studio: Studio) -> Iterator[Finding]:
     """Follow each caution, picture and link."""
     for studio_class in studio.classes.values():

@@ -1,18 +1,18 @@
-"""Lye that no part handles, and a heading that says `no raw soap` over steps that say otherwise.
-
-lye-handled-by-nobody, raw-soap-denied.
-"""
+"""Lye that no part handles, and a heading that says `no raw soap` over steps that say otherwise."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import CLASS, STUDIO, rule_on
 from builder.check.teaching.mention_unknown import recipe_of
 from builder.model.finding import Finding, caution, stop
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.studio import Studio
 from builder.model.subject import WholeClass
 from builder.model.teaching.class_plan import ClassPlan
 from builder.rules.lye_words import hazards_said
 
 
+@rule_on(CLASS, FindingKind("lye-handled-by-nobody", STOP, "No part of the lesson handles the lye, so that no rule on lye can hold."))
 def find_lye_that_nobody_handles(plan: ClassPlan) -> Iterator[Finding]:
     """Look for the lye of each recipe in the hands of somebody: by an amount in braces, or by the words of a part."""
     for one, taught in zip(plan.made, plan.teaching.taught, strict=True):
@@ -30,6 +30,10 @@ def find_lye_that_nobody_handles(plan: ClassPlan) -> Iterator[Finding]:
             )
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("raw-soap-denied", CAUTION, "A heading says that there is no raw soap, and the words of its steps bring lye or raw soap."),
+)
 def find_raw_soap_denied(studio: Studio) -> Iterator[Finding]:
     """Look for parts that are said to bring no raw soap, and whose words bring lye or raw soap."""
     for studio_class in studio.classes.values():

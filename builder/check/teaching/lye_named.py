@@ -1,14 +1,26 @@
-"""lye-already-dissolved, alkalis-not-told-apart, lye-dry-at-home: steps whose name of lye in braces would be weighed as something else."""
+"""Steps whose name of lye in braces would be weighed as something else."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import CLASS, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.subject import WholeClass
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.weighing_plan import LyeMistaken, LyeNamed
 from builder.words.fold import fold
 
 
+@rule_on(
+    CLASS,
+    FindingKind(
+        "lye-already-dissolved",
+        STOP,
+        "A step names the dry lye at a time when it has long been dissolved, so that its weight would be taken for that of the solution.",
+    ),
+    FindingKind("alkalis-not-told-apart", STOP, "A step names two alkalis by their sum, though each is weighed by itself."),
+    FindingKind("lye-dry-at-home", STOP, "A step is for class and home, and the lye in it is a solution in the one and dry in the other."),
+)
 def find_lye_mistaken(plan: ClassPlan) -> Iterator[Finding]:
     """Stop a class with steps that ask for dry lye after it has been dissolved, or for two alkalis by their sum."""
     about = frozenset({WholeClass(plan.studio_class.key)})

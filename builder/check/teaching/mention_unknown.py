@@ -1,10 +1,12 @@
-"""mention-unknown: a name in braces that the recipe of that part does not know; pump-missing: strokes of a pump that nobody measured."""
+"""A name in braces that the recipe of that part does not know, and strokes of a pump that nobody measured."""
 
 from collections.abc import Iterator
 
 from builder.check.recipe.unknown_ingredient import unknown_names
+from builder.check.rule import STUDIO, rule_on
 from builder.model.dates.studio_class import StudioClass
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Name
 from builder.model.recipe.recipe import Recipe
 from builder.model.studio import Studio
@@ -40,6 +42,13 @@ def _for_all(recipe: Recipe, studio: Studio) -> tuple[str, ...]:
     return (*FOR_ALL, *FOR_SOAP) if recipe.lye or studio.products[recipe.product].made_with_lye else FOR_ALL
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("mention-unknown", STOP, "Braces name something that the recipe does not have."),
+    FindingKind("mention-without-figure", STOP, "Braces ask for an amount that lacks a figure to work it out."),
+    FindingKind("pump-missing", STOP, "Strokes of a pump are asked for that nobody has measured."),
+    FindingKind("mention-without-recipe", STOP, "Braces with an amount stand where no batch is meant."),
+)
 def find_unknown_mentions(studio: Studio) -> Iterator[Finding]:
     """Look up each name in braces of each lesson, and of the pages and introductions, which have no recipe."""
     for made in studio.recipes.values():

@@ -1,12 +1,15 @@
-"""staff-missing: a class, or one date of it, with neither a teacher nor an assistant."""
+"""A class, or one date of it, with neither a teacher nor an assistant."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import CLASS, rule_on
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
 from builder.model.teaching.class_plan import ClassPlan
 
 
+@rule_on(CLASS, FindingKind("staff-missing", STOP, "Neither a teacher nor an assistant is there on a date."))
 def find_staff_missing(plan: ClassPlan) -> Iterator[Finding]:
     """Look for a class that nobody holds."""
     if sum(plan.staff) == 0:

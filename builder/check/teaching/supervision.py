@@ -1,16 +1,17 @@
 """Whether enough adults watch what students do, and whether the students are old enough for it.
 
-supervision-too-little, too-young, group-too-large, second-adult-missing, lye-not-mixed-ahead, not-weighed-ahead, policy-laxer,
-seats-over-supervision. The rules are those of the teaching policy; a rule on lye and raw soap stops a class, and one on hot fat stops a
-class with minors. What a studio finds right it writes as its own policy; where that is laxer on lye, every class that it holds for says so.
+The rules are those of the teaching policy; a rule on lye and raw soap stops a class, and one on hot fat stops a class with minors. What a
+studio finds right it writes as its own policy; where that is laxer on lye, every class that it holds for says so.
 """
 
 from collections.abc import Iterator
 from dataclasses import replace
 
 from builder.check.figure_words import listed
+from builder.check.rule import CLASS, rule_on
 from builder.check.teaching.staff_missing import staff_place
 from builder.model.finding import Finding, caution, stop
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.place import Place
 from builder.model.subject import WholeClass
 from builder.model.teaching.class_plan import ClassPlan
@@ -21,6 +22,17 @@ from builder.rules.hazard import DRY_LYE, RAW_SOAP
 _OWN = 'A rule of your own goes into studio.yaml: "teaching policy: {%s: {%s}}". Local codes and your insurer decide.'
 
 
+@rule_on(
+    CLASS,
+    FindingKind("supervision-too-little", STOP | CAUTION, "There are fewer adults than the teaching policy asks for that work."),
+    FindingKind("too-young", STOP, "The class is open to people who are too young for that work by the teaching policy."),
+    FindingKind("group-too-large", STOP | CAUTION, "Students work in larger groups than the teaching policy allows for that work."),
+    FindingKind("second-adult-missing", STOP | CAUTION, "Only one adult is there where the teaching policy asks for two."),
+    FindingKind("lye-not-mixed-ahead", CAUTION, "Students handle dry lye, which staff can mix ahead."),
+    FindingKind("not-weighed-ahead", STOP, "Children take from the bottle what staff have to weigh ahead."),
+    FindingKind("policy-laxer", CAUTION, "The studio's own teaching policy is laxer on lye than that of the stock."),
+    FindingKind("seats-over-supervision", CAUTION, "More seats can be booked than the adults of the class can watch."),
+)
 def find_supervision_wanting(plan: ClassPlan) -> Iterator[Finding]:
     """Hold a class against the teaching policy, part by part; a rule that several parts break is one finding."""
     if plan.supervision.staff == 0:

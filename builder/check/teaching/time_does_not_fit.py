@@ -1,17 +1,24 @@
-"""Whether the parts of a lesson take as long as the class: class-too-long (stop), class-too-short (caution), no-parts (stop).
-
-And whether waits hold what is laid into them: wait-missing, wait-too-short (cautions).
-"""
+"""Whether the parts of a lesson take as long as the class, and waits hold what is laid into them."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import STUDIO, rule_on
 from builder.model.dates.studio_class import StudioClass
 from builder.model.finding import Finding, caution, stop
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.studio import Studio
 from builder.model.teaching.lesson import Who
 from builder.rules.clock import ends_at, filled_minutes, on_the_clock
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("no-parts", STOP, "The lesson has no part that is done in class."),
+    FindingKind("class-too-long", STOP, "The parts of the lesson take longer than the class."),
+    FindingKind("class-too-short", CAUTION, "The parts of the lesson leave a part of the class unplanned."),
+    FindingKind("wait-missing", CAUTION, "A part is laid into a wait, and no wait stands before it."),
+    FindingKind("wait-too-short", CAUTION, "The parts that are laid into a wait take longer than the wait."),
+)
 def find_times_that_do_not_fit(studio: Studio) -> Iterator[Finding]:
     """Lay the parts that are done in class on the clock, and compare its end with the length of the class."""
     for studio_class in studio.classes.values():

@@ -1,10 +1,12 @@
-"""typed-fact-differs: a volume or a count that prose or a tool types, and that a home batch contradicts."""
+"""A volume or a count that prose or a tool types, and that a home batch contradicts."""
 
 import re
 from collections.abc import Iterator
 from fractions import Fraction
 
+from builder.check.rule import CLASS, rule_on
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.place import Place
 from builder.model.subject import WholeClass
 from builder.model.teaching.class_plan import ClassPlan, HomeBatch, MadeProduct
@@ -25,6 +27,12 @@ _COUNT = re.compile(
 _FILLS = re.compile(r"\b(?:fill|make|cut|pour|divide|wrap|unmould|unmold)\b", re.IGNORECASE)
 
 
+@rule_on(
+    CLASS,
+    FindingKind(
+        "typed-fact-differs", CAUTION, "A volume or a count is typed into a text for home, and the home batch comes to another one."
+    ),
+)
 def find_typed_facts_that_differ(plan: ClassPlan) -> Iterator[Finding]:
     """Compare what the parts and the tools of a take-home sheet type with each of its sizes."""
     about = frozenset({WholeClass(plan.studio_class.key)})

@@ -1,4 +1,4 @@
-"""unsafe-step, risky-step: words of a lesson, a recipe or a list of tools that tell people to do what hurts.
+"""Words of a lesson, a recipe or a list of tools that tell people to do what hurts.
 
 The dangers are those of `content/tables/unsafe_steps.yaml`. Each is looked for clause by clause; what is negated, only supposed, asked or
 explained is no instruction (`rules/clauses.py`).
@@ -9,8 +9,10 @@ from collections.abc import Iterator
 
 from builder.check.batches import unite
 from builder.check.figure_words import basis
+from builder.check.rule import STUDIO, rule_on
 from builder.check.teaching.statements import Said, Statement, statements_of
 from builder.model.finding import Finding, caution, stop
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.remembered import remembered
 from builder.model.studio import Studio
 from builder.model.teaching.unsafe_step import UnsafeStep
@@ -20,6 +22,11 @@ from builder.rules.clauses import Clause, clauses_of, explains, is_bare_order, i
 Met = tuple[Clause, re.Match[str]]
 
 
+@rule_on(
+    STUDIO,
+    FindingKind("risky-step", CAUTION, "Words of a lesson or a recipe tell people to do what easily goes wrong."),
+    FindingKind("unsafe-step", STOP, "Words of a lesson or a recipe tell people to do what hurts them."),
+)
 def find_unsafe_steps(studio: Studio) -> Iterator[Finding]:
     """Look for every danger in everything that the studio says; what several classes say in one passage is one finding."""
     region = studio.profile.region

@@ -1,15 +1,22 @@
-"""weighed-by-every-group, group-without-one-pot: whether it is settled who weighs for the one pot of a class."""
+"""Whether it is settled who weighs for the one pot of a class."""
 
 from collections.abc import Iterator
 
+from builder.check.rule import CLASS, rule_on
 from builder.model.dates.studio_class import BatchFor
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.subject import WholeClass
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.model.teaching.lesson import Part
 from builder.model.teaching.weighing_plan import Unsettled
 
 
+@rule_on(
+    CLASS,
+    FindingKind("weighed-by-every-group", STOP, "Every group would be told to weigh the whole of one batch."),
+    FindingKind("group-without-one-pot", STOP, "A step is for one group alone, though each pot needs it."),
+)
 def find_weighing_unsettled(plan: ClassPlan) -> Iterator[Finding]:
     """Stop a class whose sheets would tell every group to weigh the whole batch, and one where a single group is named without need."""
     about = frozenset({WholeClass(plan.studio_class.key)})
