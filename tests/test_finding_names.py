@@ -1,4 +1,4 @@
-"""Every name that a finding can have has a case in `findings/`, and every case has the name of a finding.
+"""Every kind of finding is declared as the code gives it, and has a case in `findings/`; every case has the name of a finding.
 
 The names are read from the code: what is given first to `stop`, `caution`, the errors of a text, and the helpers that pass a name on.
 """
@@ -8,12 +8,20 @@ import re
 from functools import cache
 from pathlib import Path
 
+import pytest
+
+from builder.check import RULES
+from builder.finding_kinds import finding_kinds
+from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, STOP, ComesAs
+from builder.read.findings import FINDS
 from tests.test_findings import CASES
 
 HERE = Path(__file__).parent
-STAGES = [HERE.parent / "builder" / stage for stage in ("read", "check")]
-GIVERS = {"stop", "caution", "TextError", "AmountError"}
+BUILDER = HERE.parent / "builder"
+FILES = [file for stage in ("read", "check") for file in sorted((BUILDER / stage).rglob("*.py"))]
+GIVERS = {"stop": STOP, "caution": CAUTION, "TextError": STOP, "AmountError": STOP}
 KEBAB_CASE = re.compile(r"[a-z0-9]+(-[a-z0-9]+)+")
+SHOWN = re.compile(r"^\S+: ([a-z0-9-]+) \((stop|caution)\)$", re.MULTILINE)
 
 # What a folder of small text files cannot hold; `test_hostile_files.py` makes it.
 MADE_IN_A_TEST = {
@@ -25,19 +33,23 @@ MADE_IN_A_TEST = {
 
 @cache
 def functions():
-    """Give every function of the two stages."""
-    files = [file for stage in STAGES for file in sorted(stage.rglob("*.py"))]
-    nodes = [node for file in files for node in ast.walk(ast.parse(file.read_text(encoding="utf-8")))]
-    return [node for node in nodes if isinstance(node, ast.FunctionDef)]
+    """Give every function of the two stages, with its file."""
+    return [
+        (file, node)
+        for file in FILES
+        for node in ast.walk(ast.parse(file.read_text(encoding="utf-8")))
+        if isinstance(node, ast.FunctionDef)
+    ]
 
 
 def given_names(function, givers):
-    """Give what a function hands to a giver as the name: the first argument of each call."""
+    """Give what a function hands to a giver as the name, and what the finding is then: the first argument of each call."""
     for node in ast.walk(function):
         if isinstance(node, ast.Call) and node.args:
             called = node.func.attr if isinstance(node.func, ast.Attribute) else getattr(node.func, "id", "")
             if called in givers:
-                yield node.args[0]
+                may = any(word.arg == "acceptable" and getattr(word.value, "value", False) is True for word in node.keywords)
+                yield node.args[0], ACCEPTABLE_STOP if may else givers[called]
 
 
 def first_parameter(function):
@@ -45,18 +57,19 @@ def first_parameter(function):
     return parameters[0] if parameters else None
 
 
+@cache
 def all_givers():
-    """Add to the givers the helpers whose first parameter is a name that they pass on."""
-    givers = set(GIVERS)
+    """Add to the givers the helpers whose first parameter is a name that they pass on, each with what it makes of it."""
+    givers = dict(GIVERS)
     while True:
-        helpers = {
-            function.name
-            for function in functions()
-            if any(isinstance(given, ast.Name) and given.id == first_parameter(function) for given in given_names(function, givers))
-        }
-        if helpers <= givers:
+        found = dict(givers)
+        for _, function in functions():
+            for given, comes_as in given_names(function, givers):
+                if isinstance(given, ast.Name) and given.id == first_parameter(function):
+                    found[function.name] = found.get(function.name, ComesAs(0)) | comes_as
+        if found == givers:
             return givers
-        givers |= helpers
+        givers = found
 
 
 def names_in_a_loop(function, variable):
@@ -68,42 +81,94 @@ def names_in_a_loop(function, variable):
                 yield from (item.elts[targets.index(variable)].value for item in node.iter.elts)
 
 
+def names_given(function):
+    """Give the names that a function gives, with what each finding is."""
+    for given, comes_as in given_names(function, all_givers()):
+        match given:
+            case ast.Constant(value=str(name)):
+                yield name, comes_as
+            case ast.Name(id=variable) if variable != first_parameter(function):
+                found = set(names_in_a_loop(function, variable))
+                assert found, f"{function.name}: no name can be found for {variable}"
+                yield from ((name, comes_as) for name in found)
+            # A parameter is passed on, and the name of an error that was caught has been given where it was raised.
+            case ast.Name() | ast.Attribute(attr="name"):
+                pass
+            case _:
+                raise AssertionError(f"{function.name}: {ast.unparse(given)} is not a name that can be read from the code")
+
+
 @cache
 def names_in_code():
-    givers, names = all_givers(), set()
-    for function in functions():
-        for given in given_names(function, givers):
-            match given:
-                case ast.Constant(value=str(name)):
-                    names.add(name)
-                case ast.Name(id=variable) if variable != first_parameter(function):
-                    found = set(names_in_a_loop(function, variable))
-                    assert found, f"{function.name}: no name can be found for {variable}"
-                    names |= found
-                # A parameter is passed on, and the name of an error that was caught has been given where it was raised.
-                case ast.Name() | ast.Attribute(attr="name"):
-                    pass
-                case _:
-                    raise AssertionError(f"{function.name}: {ast.unparse(given)} is not a name that can be read from the code")
-    return names
+    """Give every name with all that its findings can be, and the files that give it."""
+    ways, files = {}, {}
+    for file, function in functions():
+        for name, comes_as in names_given(function):
+            ways[name] = ways.get(name, ComesAs(0)) | comes_as
+            files.setdefault(name, set()).add(file)
+    return ways, files
 
 
 def test_names_are_kebab_case():
-    assert [name for name in names_in_code() if not KEBAB_CASE.fullmatch(name)] == []
+    assert [name for name in finding_kinds() if not KEBAB_CASE.fullmatch(name)] == []
+
+
+def test_every_kind_is_declared_as_the_code_gives_it():
+    declared = {name: kind.comes_as for name, kind in finding_kinds().items()}
+    assert declared == names_in_code()[0]
+
+
+@pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.look.__name__)
+def test_a_rule_declares_what_its_file_gives(rule):
+    itself = Path(rule.look.__code__.co_filename)
+    declared = {kind.name for one in RULES if one.look.__code__.co_filename == str(itself) for kind in one.finds}
+    given = {name for name, files in names_in_code()[1].items() if itself in files}
+    assert given <= declared
+    # What it declares beyond that is the kind of another file, whose helper it calls.
+    assert declared - given <= {"strength-missing"}
+
+
+def test_no_rule_is_missing_in_the_list():
+    marked = {
+        function.name
+        for _, function in functions()
+        for mark in function.decorator_list
+        if isinstance(mark, ast.Call) and getattr(mark.func, "id", "") == "rule_on"
+    }
+    assert [rule.look.__name__ for rule in RULES if rule.look.__name__ not in marked] == []
+    assert sorted(marked) == sorted(rule.look.__name__ for rule in RULES)
+
+
+def test_no_kind_is_declared_twice():
+    of_reading, of_rules = [kind.name for kind in FINDS], {kind.name for rule in RULES for kind in rule.finds}
+    assert sorted(of_reading) == sorted(set(of_reading))
+    assert of_rules & set(of_reading) == {"roster-column-unclear"}
+
+
+def test_a_sentence_says_what_is_the_matter():
+    kinds = finding_kinds().values()
+    assert [kind.name for kind in kinds if not (kind.means[:1].isupper() and kind.means.endswith("."))] == []
+    assert len({kind.means for kind in kinds}) == len(kinds)
+
+
+def test_what_is_shown_is_what_is_declared():
+    shown = {found for case in CASES for found in SHOWN.findall((case / "expected.txt").read_text(encoding="utf-8"))}
+    kinds = finding_kinds()
+    assert [found for found in shown if not (kinds[found[0]].stops if found[1] == "stop" else kinds[found[0]].cautions)] == []
 
 
 def test_every_name_has_a_case():
     cases = {case.name.split("--")[0] for case in CASES}
-    assert names_in_code() - cases - set(MADE_IN_A_TEST) == set()
+    assert set(finding_kinds()) - cases - set(MADE_IN_A_TEST) == set()
 
 
 def test_every_case_has_the_name_of_a_finding():
-    assert {case.name.split("--")[0] for case in CASES} - names_in_code() == set()
+    assert {case.name.split("--")[0] for case in CASES} - set(finding_kinds()) == set()
 
 
 def test_every_exception_is_still_a_name_without_a_case():
     exceptions = set(MADE_IN_A_TEST)
-    assert exceptions <= names_in_code()
+    assert exceptions <= set(finding_kinds())
     assert exceptions & {case.name.split("--")[0] for case in CASES} == set()
 
 

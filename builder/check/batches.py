@@ -59,9 +59,9 @@ class Batch:
     labelling: Labelling = ANY_REGION
     itself: Subject | None = None
 
-    def stop(self, name: str, place: Place, wrong: str, remedy: str, case: str) -> BatchFinding:
+    def stop(self, name: str, place: Place, wrong: str, remedy: str, case: str, *, acceptable: bool = False) -> BatchFinding:
         """Make a stop about this batch, or, without a case, about all of its class."""
-        return self._told(stop(name, place, self._of_recipe(wrong), remedy, about=self._about(case)), case)
+        return self._told(stop(name, place, self._of_recipe(wrong), remedy, about=self._about(case), acceptable=acceptable), case)
 
     def caution(self, name: str, place: Place, wrong: str, remedy: str, case: str) -> BatchFinding:
         """Make a caution about this batch, or, without a case, about all of its class."""

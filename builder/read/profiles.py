@@ -13,6 +13,7 @@ from typing import Any
 from pydantic import ValidationError
 
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
 from builder.model.studio import Profile, Responsible, Scale
 from builder.model.teaching.supervision import OwnNumbers
@@ -23,6 +24,8 @@ from builder.read.yaml.fit import fit
 from builder.read.yaml.placed_yaml import PlacedYaml
 from builder.read.yaml.yaml_nodes import Mark
 from builder.units import grams_in
+
+FINDS = (FindingKind("scale-in-grams-missing", STOP, "No scale reads in grams, in which every batch is weighed first."),)
 
 SCALES = ("scales", "scales at home")
 # It weighs everything, so that nothing is found that a scale of the studio might weigh well.

@@ -6,6 +6,7 @@ from pathlib import Path, PurePosixPath
 
 from builder.model.dates.studio_class import StudioClass
 from builder.model.finding import Finding, caution, stop
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.recipe import Recipe
 from builder.model.roster.roster import Roster
@@ -26,6 +27,13 @@ from builder.read.teaching.teaching import apply_policy
 from builder.read.text.pictures import find_faulty_pictures
 from builder.read.text.text_files import TextFolder
 from builder.read.yaml.placed_yaml import read_yaml_file
+
+FINDS = (
+    FindingKind("class-missing", STOP, "The folder of a class has no class.yaml."),
+    FindingKind("file-not-used", CAUTION, "A file lies in the studio that nothing reads."),
+    FindingKind("lesson-missing", STOP, "The folder of a class has no lesson.md."),
+    FindingKind("studio-missing", STOP, "The folder has no studio.yaml, so that it is no studio."),
+)
 
 _OURS = ("recipes", "classes", "shelf", "pages")
 

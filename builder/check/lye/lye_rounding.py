@@ -1,7 +1,6 @@
 """Batches of soap too small for their scales."""
 
 from collections.abc import Iterator
-from dataclasses import replace
 from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
@@ -50,14 +49,14 @@ def _moved(batch: Batch, plan: LyePlan, lye: LyeResult, case: str, most: Fractio
 def _home_size(batch: Batch, lye: LyeResult, coarsest: Scale, case: str, most: Fraction) -> BatchFinding:
     """Nobody is hurt by a superfat that is printed as it is, so that a studio may accept it."""
     assert batch.size_place is not None
-    found = batch.stop(
+    return batch.stop(
         "home-size-too-small",
         batch.size_place,
         f"The batch is too small for the scales at home. Rounding to them can move its superfat by more than {plain_number(most * 100)} %.",
         f"{_bigger(batch)}, list a finer scale under `scales at home:`, or accept this with your reason.",
         f"{case} (asked {_percent(lye.asked)}, got {_percent(lye.superfat)}, on a scale that reads to {_reading(coarsest)})",
+        acceptable=True,
     )
-    return replace(found, finding=replace(found.finding, acceptable=True))
 
 
 def _bigger(batch: Batch) -> str:

@@ -6,8 +6,15 @@ from pathlib import Path
 
 from builder.model.dates.published_date import CANCELLED, CONFIRMED, FILE, FORMAT, VERSION, PublishedDate
 from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.place import Place
 from builder.read.text.text_files import TextFolder
+
+FINDS = (
+    FindingKind(
+        "published-dates-unreadable", CAUTION, "The dates of the last publication cannot be read, so that they were compared with nothing."
+    ),
+)
 
 
 def read_published_dates(output: Path, on: date) -> tuple[tuple[PublishedDate, ...], list[Finding]]:

@@ -3,9 +3,12 @@
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
 
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.label.declaration import WHOLE, Range
 from builder.read.text.text_error import TextError
 from builder.words.fold import fold
+
+FINDS = (FindingKind("label-rest-unnamed", STOP, "The card names an acid on the label, and not what it is dissolved in."),)
 
 _WATER = "aqua"
 # An assay of so much leaves nothing that has to be named (common practice, no source).

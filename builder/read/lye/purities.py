@@ -3,12 +3,18 @@
 import re
 from fractions import Fraction
 
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.recipe.recipe import StatedPurity
 from builder.read.label.share_ranges import parse_share_range
 from builder.read.text.text_error import AmountError, quoted
 from builder.read.values.amounts import parse_part_of_whole
 from builder.read.values.bounds import SOLID_ALKALI
 from builder.read.values.numbers import tidy
+
+FINDS = (
+    FindingKind("purity-out-of-range", STOP, "A purity cannot be one of an alkali as it is bought."),
+    FindingKind("purity-outside-its-range", STOP, "A purity lies outside of the range that is given with it."),
+)
 
 _COUNTED_AND_RANGE = re.compile(r"(.+%)\s*,\s*(.+)")
 

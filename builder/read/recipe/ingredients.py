@@ -4,6 +4,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.label.declaration import Range
 from builder.model.recipe.figure import Figure, Figures
 from builder.model.recipe.ingredient import AllergenStatement, Certificate, DropMass, Ingredient, LabelName, Preserves
@@ -15,6 +16,8 @@ from builder.read.shapes.label_name import CertificateShape, LabelNameShape
 from builder.read.yaml.fit import Known, fit
 from builder.read.yaml.placed_yaml import PlacedYaml
 from builder.words.fold import fold
+
+FINDS = (FindingKind("name-taken-twice", STOP, "Two cards answer to the same name."),)
 
 
 def read_ingredient(placed: PlacedYaml, known: Known, constants: Mapping[str, Figure], findings: list[Finding]) -> Ingredient | None:

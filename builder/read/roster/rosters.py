@@ -9,11 +9,20 @@ from dataclasses import dataclass
 from typing import TypeVar
 
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import ROSTER_COLUMN_UNCLEAR, STOP, FindingKind
 from builder.model.place import Name, Place
 from builder.model.roster.roster import PEOPLE, Roster, RosterRow
 from builder.read.text.text_error import TextError, quoted
 from builder.read.values.numbers import parse_whole
 from builder.read.values.values import parse_date, parse_yes_or_no
+
+FINDS = (
+    FindingKind("roster-column-missing", STOP, "A roster lacks a column that it needs."),
+    ROSTER_COLUMN_UNCLEAR,
+    FindingKind("roster-formula", STOP, "A cell of a roster begins like a formula, which a spreadsheet would work out."),
+    FindingKind("roster-name-missing", STOP, "A row of a roster has no name."),
+    FindingKind("roster-row-wrong", STOP, "A row of a roster cannot be read."),
+)
 
 T = TypeVar("T")
 OLDEST = 120

@@ -5,6 +5,7 @@ from typing import Annotated, Self
 
 from pydantic import model_validator
 
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.label.declaration import Range, cells_of
 from builder.model.recipe.ingredient import CHARGES, MICROBES, CountsAs, DeclaredAs
 from builder.model.recipe.recipe import USED_ON
@@ -18,6 +19,11 @@ from builder.read.text.text_error import TextError
 from builder.read.values.bounds import DROP, SOLID_ALKALI
 from builder.read.values.values import find_oil, member_of, word_of
 from builder.words.plain_number import plain_number
+
+FINDS = (
+    FindingKind("assay-and-water-over-whole", STOP, "The assay of a substance and its water come to more than the whole."),
+    FindingKind("label-shares-impossible", STOP, "No blend fits the shares that are given for the label."),
+)
 
 _KINDS = (
     "oil", "butter", "wax", "fatty acid", "water", "milk", "liquid", "alkali", "acid", "salt", "sugar", "grain", "clay", "starch",

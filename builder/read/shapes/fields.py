@@ -7,6 +7,7 @@ from typing import Annotated, Any, TypeVar
 
 from pydantic import AfterValidator, BeforeValidator, PlainValidator, ValidationInfo
 
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.recipe.figure import Source
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import Amount, Box, Count, Density, Duration, Length, Mass, Share, Temperature, Volume
@@ -15,6 +16,8 @@ from builder.read.lye.purities import parse_purity
 from builder.read.text.text_error import TextError
 from builder.read.values import amounts, numbers, values
 from builder.words.nearest import did_you_mean
+
+FINDS = (FindingKind("list-empty", STOP, "A list holds nothing."),)
 
 T = TypeVar("T")
 ALLERGENS = (

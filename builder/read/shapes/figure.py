@@ -5,6 +5,7 @@ from typing import Annotated, Self
 
 from pydantic import AfterValidator, model_validator
 
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.recipe.figure import Known
 from builder.read.shapes.fields import Number, SourceField, Text, YesOrNo, reads
 from builder.read.shapes.shape import Shape, maybe, needed
@@ -14,6 +15,15 @@ from builder.read.values.values import member_of
 from builder.read.yaml.yaml_nodes import Step
 from builder.words.nearest import did_you_mean
 from builder.words.plain_number import plain_number
+
+FINDS = (
+    FindingKind("figure-in-use-unclear", STOP, "Several figures are given, and it is not said which one is in use and why."),
+    FindingKind("figure-out-of-range", STOP, "A figure cannot be true, whatever it is of; mostly a decimal point has slipped."),
+    FindingKind("figure-range-upside-down", STOP, "The lower end of a range is above its upper end."),
+    FindingKind("figure-unit-wrong", STOP, "A figure has a unit in which it cannot be."),
+    FindingKind("figure-value-unclear", STOP, "It is not clear whether a figure is a value, a range or a minimum."),
+    FindingKind("figure-without-source", STOP, "A figure stands without its source."),
+)
 
 RELATIVE_DENSITY = "relative density"
 KnownField = Annotated[Known, reads(member_of(Known))]

@@ -4,6 +4,7 @@ from typing import Annotated, Self
 
 from pydantic import AfterValidator, ValidationInfo, model_validator
 
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.label.declaration import Range, cells_of
 from builder.model.recipe.product import CONTACTS
 from builder.read.label.share_ranges import parse_share_range
@@ -14,6 +15,8 @@ from builder.read.text.text_error import TextError, quoted
 from builder.read.values.values import word_of
 from builder.words.fold import fold
 from builder.words.nearest import did_you_mean
+
+FINDS = (FindingKind("label-names-unequal", STOP, "Two lists of names for the label do not go together."),)
 
 ShareRange = Annotated[Range, reads(parse_share_range)]
 

@@ -5,12 +5,15 @@ from typing import Annotated, Self
 
 from pydantic import model_validator
 
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.recipe.quantity import Length
 from builder.read.shapes.fields import Gap, LengthField, Shift, Text, WholeAboveZero, YesOrNo, reads
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text.text_error import TextError
 from builder.read.values.values import word_of
 from builder.words.plain_number import plain_number
+
+FINDS = (FindingKind("label-sheet-off-the-paper", STOP, "A sheet of labels has labels that end off the paper."),)
 
 # ISO 216 A4, and letter paper of 8.5 by 11 inches, in millimetres.
 PAPERS = {"A4": (Fraction(210), Fraction(297)), "letter": (Fraction(2159, 10), Fraction(2794, 10))}

@@ -4,12 +4,15 @@ from typing import Annotated, Self
 
 from pydantic import model_validator
 
+from builder.model.finding_kind import STOP, FindingKind
 from builder.read.shapes.fields import NOT_EMPTY, Currency, Division, MailAddress, Text, Texts, WebAddress, Weight, YesOrNo, reads
 from builder.read.shapes.labels import StudioLabelsShape
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.shapes.teaching import PolicyShape
 from builder.read.text.text_error import TextError
 from builder.read.values.values import word_of
+
+FINDS = (FindingKind("scale-upside-down", STOP, "A scale holds less than the least that it can show."),)
 
 
 class ScaleShape(Shape):

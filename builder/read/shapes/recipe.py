@@ -5,6 +5,7 @@ from typing import Annotated, Self
 
 from pydantic import BeforeValidator, ValidationInfo, model_validator
 
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.recipe.quantity import Share
 from builder.model.recipe.recipe import CODE_LETTERS, USED_ON, AmountsAs, DividedBy, ListedAs
 from builder.read.shapes.fields import (
@@ -37,6 +38,13 @@ from builder.read.values.values import member_of, word_of
 from builder.words.fold import fold
 from builder.words.nearest import did_you_mean
 from builder.words.plain_number import plain_number
+
+FINDS = (
+    FindingKind("batch-code-unclear", STOP, "The letters of a batch code cannot be read without a mistake from a small label."),
+    FindingKind("lye-stated-twice", STOP, "The lye is stated in two ways, and only one of them can be kept."),
+    FindingKind("lye-water-unclear", STOP, "The water of the lye is stated in no way, or in several."),
+    FindingKind("ph-not-on-the-scale", STOP, "A pH is not on the scale, or its range is upside down."),
+)
 
 
 def _alone(given: object) -> object:

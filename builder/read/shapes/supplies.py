@@ -5,6 +5,7 @@ from typing import Annotated, Self
 
 from pydantic import model_validator
 
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.keeping.durability import Durability
 from builder.model.recipe.quantity import Mass, Volume
 from builder.read.shapes.fields import OneOrMore, PositiveNumber, Price, Text, Weight, WholeAboveZero, reads
@@ -13,6 +14,11 @@ from builder.read.text.text_error import TextError
 from builder.read.values.amounts import parse_pack, parse_pieces
 from builder.read.values.bounds import PACK, PACK_DENSITY, STROKE
 from builder.read.values.values import parse_keeps
+
+FINDS = (
+    FindingKind("pack-weight-unclear", STOP, "A pack is given by weight twice."),
+    FindingKind("pump-unclear", STOP, "It is not clear how much one stroke of a pump gives."),
+)
 
 Pack = Annotated[Mass | Volume, reads(parse_pack)]
 Keeps = Annotated[Durability, reads(parse_keeps)]

@@ -1,6 +1,7 @@
 """`stock.yaml` becomes what the studio has counted on its shelf. What cannot be read is left out, and everything else is read."""
 
 from builder.model.finding import Finding
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Name
 from builder.model.supplies.in_stock import InStock
 from builder.model.supplies.supply import SupplyKind
@@ -8,6 +9,8 @@ from builder.read.recipe.things import ThingWords, read_things
 from builder.read.shapes.in_stock import ContainerInStockShape, IngredientInStockShape, InStockShape, ItemInStockShape
 from builder.read.yaml.fit import fit
 from builder.read.yaml.placed_yaml import PlacedYaml
+
+FINDS = (FindingKind("stock-unclear", STOP, "It is not clear what is in stock."),)
 
 WORDS = ThingWords("what is in stock", "entry", "what this is in stock", "- {ingredient: olive oil, have: 2.3 kg, counted: 2027-02-20}")
 

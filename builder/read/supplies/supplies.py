@@ -3,12 +3,15 @@
 from collections.abc import Callable
 
 from builder.model.finding import Finding
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Name
 from builder.model.supplies.supply import Pump, Supply, SupplyKind, Use
 from builder.read.recipe.things import ThingWords, read_things
 from builder.read.shapes.supplies import ContainerPackShape, IngredientPackShape, ItemPackShape
 from builder.read.yaml.fit import fit
 from builder.read.yaml.placed_yaml import PlacedYaml
+
+FINDS = (FindingKind("supply-unclear", STOP, "It is not clear what is in a pack."),)
 
 WORDS = ThingWords("packs", "pack", "what is in this pack", "- {ingredient: lotion base, pack: 1 gal, price: 68.00}")
 

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Name, Place
 from builder.model.teaching.lesson import CautionHere, Piece, Prose, Step, Steps
 from builder.model.teaching.prose import RunningText, Sentence, sentences_of
@@ -12,6 +13,8 @@ from builder.read.teaching.braces import standing_alone
 from builder.read.teaching.pieces import PieceWriter, plain_text
 from builder.read.text.markdown import Token, parse_markdown
 from builder.read.text.text_lines import TextLines
+
+FINDS = (FindingKind("heading-without-space", STOP, "A heading has no space after its sign, so that it is a paragraph."),)
 
 # Signs of a heading that touch the word after them, so that Markdown takes them for a part of it.
 _WITHOUT_SPACE = re.compile(r"(#{1,6})([^#\s].*)")

@@ -4,12 +4,18 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
 from builder.model.teaching.lesson import Block, Lesson, Part, Steps
 from builder.read.teaching.blocks import Heading, PassageHere, TextBlock, as_prose, read_blocks
 from builder.read.teaching.pages import second_title
 from builder.read.teaching.part_headings import read_part_heading
 from builder.words.nearest import did_you_mean
+
+FINDS = (
+    FindingKind("lesson-title-missing", STOP, "A lesson has no title."),
+    FindingKind("passage-unknown", STOP, "A lesson takes in a passage that does not exist."),
+)
 
 Passages = Mapping[str, tuple[Block, ...]]
 

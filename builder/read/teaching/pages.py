@@ -4,9 +4,15 @@ from html import escape
 from pathlib import PurePosixPath
 
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
 from builder.model.teaching.lesson import Block, Page, Prose, Steps
 from builder.read.teaching.blocks import Heading, PassageHere, as_prose, read_blocks
+
+FINDS = (
+    FindingKind("heading-out-of-place", STOP, "A heading stands where none can stand."),
+    FindingKind("page-title-missing", STOP, "A page has no title."),
+)
 
 
 def read_page(text: str, file: str, findings: list[Finding]) -> Page | None:

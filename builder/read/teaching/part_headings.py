@@ -9,6 +9,7 @@ import re
 from dataclasses import replace
 
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Name
 from builder.model.teaching.lesson import Part, Where, Who
 from builder.model.teaching.prose import Sentence, sentences_of
@@ -16,6 +17,13 @@ from builder.read.teaching.blocks import Heading
 from builder.read.text.text_error import AmountError
 from builder.read.values.amounts import parse_duration
 from builder.words.nearest import did_you_mean
+
+FINDS = (
+    FindingKind("minutes-unreadable", STOP, "The heading of a part does not say how long it takes."),
+    FindingKind("part-heading-unclear", STOP, "The heading of a part names several places or recipes."),
+    FindingKind("part-without-who", STOP, "The heading of a part does not say who does it and how long it takes."),
+    FindingKind("who-unknown", STOP, "The heading of a part names somebody who is none of those who do things here."),
+)
 
 _HEADING = re.compile(r"(.*?)\s*\(([^()]*)\)")
 _RECIPE = re.compile(r"[a-z0-9]+(?:-[a-z0-9]+)*")

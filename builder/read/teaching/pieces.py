@@ -5,6 +5,7 @@ from dataclasses import dataclass, field
 from html import escape
 
 from builder.model.finding import Finding, caution, stop
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.place import Name, Place
 from builder.model.teaching.lesson import LinkHole, Mention, PictureHole, Piece
 from builder.model.teaching.prose import RunningText, Sentence, sentences_of
@@ -14,6 +15,16 @@ from builder.read.text.text_error import quoted
 from builder.read.text.text_lines import TextLines
 from builder.words.nearest import did_you_mean
 from builder.words.outward import is_outward
+
+FINDS = (
+    FindingKind("brace-empty", STOP, "Braces hold no name."),
+    FindingKind("brace-out-of-place", STOP, "Braces stand where nothing can be filled in."),
+    FindingKind("brace-unclosed", STOP, "A brace is not closed, or closes nothing."),
+    FindingKind("html-in-text", CAUTION, "HTML stands in a text, and is shown as it is written."),
+    FindingKind("link-unknown-kind", STOP, "A link leads to an address that no page can lead to."),
+    FindingKind("picture-from-elsewhere", STOP, "A picture does not lie beside the text that shows it."),
+    FindingKind("picture-without-alt", STOP, "A picture has no description for those who cannot see it."),
+)
 
 _FROM_ELSEWHERE = re.compile(r"[a-z][a-z0-9+.-]*:|//|/", re.IGNORECASE)
 _INWARD = ("page", "class")

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.teaching.supervision import Band, Basis, OwnNumbers, WatchRule
 from builder.model.teaching.teaching import FormatAdvice
 from builder.read.shapes.teaching import FormatAdviceShape, PolicyShape, WatchRuleShape
@@ -11,6 +12,13 @@ from builder.read.yaml.fit import Known, fit_each
 from builder.read.yaml.placed_yaml import PlacedYaml
 from builder.words.fold import fold
 from builder.words.nearest import did_you_mean
+
+FINDS = (
+    FindingKind(
+        "policy-below-floor", STOP, "The studio's own teaching policy on lye or raw soap is laxer than the least that is published."
+    ),
+    FindingKind("policy-unknown", STOP, "The studio's own teaching policy names a rule that does not exist."),
+)
 
 
 def read_supervision(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, WatchRule]:

@@ -1,9 +1,15 @@
 """picture-unreadable, picture-in-part: pictures of which nothing, or not everything, can be published."""
 
 from builder.model.finding import Finding, caution, stop
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.place import Place
 from builder.pictures import PictureError, clean_picture
 from builder.read.text.text_files import TextFolder
+
+FINDS = (
+    FindingKind("picture-in-part", CAUTION, "Something of a drawing is left out when it is published."),
+    FindingKind("picture-unreadable", STOP, "A file cannot be read as a picture."),
+)
 
 # More than any camera writes.
 MOST_BYTES = 60_000_000

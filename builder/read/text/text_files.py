@@ -10,8 +10,17 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
 from builder.read.text.file_names import is_plain_name, plain_name
+
+FINDS = (
+    FindingKind("file-name-not-plain", STOP, "The name of a file or folder cannot stand in a web address."),
+    FindingKind("file-not-utf-8", STOP, "A file is not text in UTF-8."),
+    FindingKind("file-outside-studio", STOP, "A link leads to a file outside of the studio's folder."),
+    FindingKind("file-too-large", STOP, "A file is too large to be what it is said to be."),
+    FindingKind("file-unreadable", STOP, "A file cannot be opened."),
+)
 
 MOST_BYTES = 1_000_000
 

@@ -6,6 +6,7 @@ Each function wants one kind of amount and raises an AmountError, which says wha
 import re
 from fractions import Fraction
 
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.recipe.quantity import (
     Amount,
     Box,
@@ -27,6 +28,14 @@ from builder.read.values.kinds import EXAMPLES, Kind
 from builder.read.values.measures import measure
 from builder.read.values.numbers import NUMBER_RUN, parse_number, parse_whole_above_zero, tidy
 from builder.words.fold import fold
+
+FINDS = (
+    FindingKind("amount-not-positive", STOP, "An amount is zero or less."),
+    FindingKind("amount-unreadable", STOP, "An amount cannot be read."),
+    FindingKind("ounces-for-a-volume", STOP, "An ounce is a weight, and a volume is wanted."),
+    FindingKind("share-over-whole", STOP, "A percentage is more than the whole."),
+    FindingKind("temperature-out-of-range", STOP, "A temperature is none to which anything is heated."),
+)
 
 _TIMES = re.compile(r"\s*(?:×|x|by)\s*", re.IGNORECASE)
 _IN_A_RECIPE = (Kind.WEIGHT, Kind.SHARE, Kind.VOLUME, Kind.PARTS, Kind.DROPS)

@@ -5,9 +5,12 @@ from enum import StrEnum
 from fractions import Fraction
 
 from builder import units
+from builder.model.finding_kind import STOP, FindingKind
 from builder.read.text.text_error import AmountError, quoted
 from builder.words.fold import fold
 from builder.words.nearest import did_you_mean
+
+FINDS = (FindingKind("unit-unknown", STOP, "A unit does not exist."),)
 
 
 class Kind(StrEnum):

@@ -8,9 +8,15 @@ import re
 from dataclasses import dataclass
 from fractions import Fraction
 
+from builder.model.finding_kind import STOP, FindingKind
 from builder.read.text.text_error import AmountError, quoted
 from builder.read.values.kinds import EXAMPLES, KIND_OF_UNIT, Kind, examples_of, find_unit, in_base_unit, shown
 from builder.read.values.numbers import NUMBER_RUN, number_of, tidy
+
+FINDS = (
+    FindingKind("unit-missing", STOP, "An amount has no unit."),
+    FindingKind("unit-of-another-kind", STOP, "The unit of an amount makes it another kind of amount than is wanted."),
+)
 
 _RANGE = re.compile(r"[0-9]\s*(?:-|–|—|to|or)\s*[0-9]")
 _IN_TWO_PARTS = (Kind.WEIGHT, Kind.VOLUME, Kind.TIME)

@@ -8,7 +8,10 @@ import re
 import unicodedata
 from fractions import Fraction
 
+from builder.model.finding_kind import STOP, FindingKind
 from builder.read.text.text_error import AmountError, quoted
+
+FINDS = (FindingKind("number-unreadable", STOP, "A number cannot be read."),)
 
 # Everything that a reader would take for one number, right or wrong.
 NUMBER_RUN = re.compile(r"[.,]?[0-9](?:[0-9.,'’_]|\s+(?=[0-9])|\s*/\s*(?=[0-9]))*")

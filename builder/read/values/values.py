@@ -6,6 +6,7 @@ from datetime import date, datetime, time
 from enum import StrEnum
 from typing import Any, TypeVar
 
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.keeping.durability import Durability
 from builder.model.recipe.figure import Source
 from builder.model.recipe.product import Product
@@ -15,6 +16,16 @@ from builder.rules.durability import durability_in
 from builder.words.fold import fold
 from builder.words.nearest import did_you_mean
 from builder.words.outward import is_mail_address, is_web_address
+
+FINDS = (
+    FindingKind("date-unreadable", STOP, "A date or a time cannot be read."),
+    FindingKind("keeps-unreadable", STOP, "It cannot be read how long something keeps."),
+    FindingKind("mail-address-unreadable", STOP, "A mail address cannot be one."),
+    FindingKind("source-unknown", STOP, "A figure names a source that does not exist."),
+    FindingKind("web-address-unreadable", STOP, "A web address cannot be one."),
+    FindingKind("word-unknown", STOP, "A word stands where only certain words have a meaning."),
+    FindingKind("yes-or-no", STOP, "Neither yes nor no stands where one of them is wanted."),
+)
 
 E = TypeVar("E", bound=StrEnum)
 _DATE = re.compile(r"(\d{4})-(\d\d)-(\d\d)(?:[ T](\d\d):(\d\d))?", re.ASCII)

@@ -9,12 +9,19 @@ from pydantic.fields import FieldInfo
 from pydantic_core import ErrorDetails
 
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
 from builder.read.shapes.shape import Shape
 from builder.read.text.text_error import TextError
 from builder.read.yaml.placed_yaml import PlacedYaml
 from builder.read.yaml.yaml_nodes import Step
 from builder.words.nearest import did_you_mean, nearest
+
+FINDS = (
+    FindingKind("field-missing", STOP, "Something that has to be said is missing."),
+    FindingKind("key-unknown", STOP, "A name stands where it has no meaning."),
+    FindingKind("wrong-kind-of-value", STOP, "A text, a list or a set of named values stands where another of them is wanted."),
+)
 
 _Path = tuple[Step, ...]
 

@@ -10,11 +10,14 @@ from dataclasses import dataclass
 import yaml
 
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
 from builder.read.text.text_files import TextFolder
 from builder.read.yaml.yaml_links import find_links_and_types
 from builder.read.yaml.yaml_nodes import Construction, Data, Mark, Path, Step, too_deep
 from builder.read.yaml.yaml_problems import explain_problem
+
+FINDS = (FindingKind("file-empty", STOP, "A file holds nothing."),)
 
 _LOADER: type = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
 # Signs that end a line for YAML and for nobody else: no editor counts the lines that they would make.

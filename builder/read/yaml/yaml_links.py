@@ -3,7 +3,14 @@
 import yaml
 
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
+
+FINDS = (
+    FindingKind("alias-used", STOP, "A YAML alias stands for a value, and each value has to be written where it is used."),
+    FindingKind("anchor-used", STOP, "A text begins like a YAML anchor, and is not read as text."),
+    FindingKind("tag-used", STOP, "A YAML tag stands here, and every value is read as text."),
+)
 
 _SIGNS = "&*!"
 

@@ -10,8 +10,16 @@ from typing import TypeAlias
 import yaml
 
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
 from builder.words.fold import fold
+
+FINDS = (
+    FindingKind("key-not-text", STOP, "What stands before a colon is no name."),
+    FindingKind("key-repeated", STOP, "A name stands twice in one place, so that it is not clear which one counts."),
+    FindingKind("merge-used", STOP, "A YAML merge stands here, and each line has to be written where it is used."),
+    FindingKind("yaml-too-deep", STOP, "Lists and mappings are nested too deeply."),
+)
 
 Data: TypeAlias = "str | list[Data] | dict[str, Data]"
 Step: TypeAlias = str | int

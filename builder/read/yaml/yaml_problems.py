@@ -9,8 +9,11 @@ import yaml
 from yaml.reader import Reader
 
 from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
 from builder.read.yaml.yaml_nodes import too_deep
+
+FINDS = (FindingKind("yaml-broken", STOP, "A file is not in YAML."),)
 
 _Where = Literal["end", "beginning", "beginning in another line"]
 _Spot = tuple[int, int]

@@ -1,0 +1,16 @@
+"""The table of all findings: every name that reading or a rule can give."""
+
+from collections.abc import Mapping
+
+from builder.check import RULES
+from builder.model.finding_kind import FindingKind
+from builder.read.findings import FINDS
+
+
+def finding_kinds() -> Mapping[str, FindingKind]:
+    """Give every kind of finding by its name, in the order of the names. A name that is declared twice is declared alike."""
+    kinds: dict[str, FindingKind] = {}
+    for kind in (*FINDS, *(kind for rule in RULES for kind in rule.finds)):
+        if kinds.setdefault(kind.name, kind) != kind:
+            raise AssertionError(f"two declarations of {kind.name} differ")
+    return dict(sorted(kinds.items()))
