@@ -24,7 +24,7 @@ from builder.compose.supplies.supply_words import batch_lines, class_lines
 from builder.compose.teaching.plan_text import plan_lines
 from builder.library import CONTENT
 from builder.model.finding import Finding
-from builder.model.recipe.worked_batch import ContainersSize, MouldSize, OilsSize, Size, TotalSize
+from builder.model.recipe.size import ContainersSize, MouldSize, OilsSize, Size, TotalSize
 from builder.model.studio import Studio
 from builder.model.supplies.shopping import Period
 from builder.model.teaching.class_plan import ClassPlan

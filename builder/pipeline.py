@@ -27,7 +27,8 @@ from builder.model.finding import Finding
 from builder.model.held_back import NOTHING_HELD, HeldBack
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.recipe import AmountsAs, Recipe
-from builder.model.recipe.worked_batch import MouldSize, OilsSize, Size, TotalSize, WorkedBatch
+from builder.model.recipe.size import MouldSize, OilsSize, Size, TotalSize
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.subject import HomeSheet, OneDate, WholeClass, WholeRecipe, WholeStudio
 from builder.model.supplies.shopping import Period, Shopping

@@ -1,8 +1,9 @@
 """Where a line of a batch, or a choice of its students, is written in its recipe."""
 
+from builder.model.dose.towards import Counted
 from builder.model.place import Place
+from builder.model.recipe.column import Line, Role
 from builder.model.recipe.recipe import Recipe
-from builder.model.recipe.worked_batch import Counted, Line, Role
 
 
 def place_of_line(line: Line, recipe: Recipe) -> Place:

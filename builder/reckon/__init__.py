@@ -6,7 +6,8 @@ from datetime import date
 from builder.model.dates.studio_class import ClassDate, StudioClass
 from builder.model.recipe.quantity import Mass
 from builder.model.recipe.recipe import AmountsAs, Recipe
-from builder.model.recipe.worked_batch import ContainersSize, Size, TotalSize, WorkedBatch
+from builder.model.recipe.size import ContainersSize, Size, TotalSize
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
 from builder.reckon.recipe.batches import reckon_batch, weighings

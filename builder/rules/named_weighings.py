@@ -3,7 +3,7 @@
 import re
 
 from builder.model.place import Name
-from builder.model.recipe.worked_batch import Column, Role, Weighed
+from builder.model.recipe.column import Column, Role, Weighed
 from builder.model.studio import Studio
 from builder.words.fold import fold
 

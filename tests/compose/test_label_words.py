@@ -9,11 +9,12 @@ import pytest
 
 from builder.compose.label.label_words import ingredient_text, net_contents, variant_name
 from builder.library import CONTENT
+from builder.model.label.ingredient_list import Declared, IngredientList, Variant
+from builder.model.recipe.filling import Portions
 from builder.model.recipe.ingredient import DeclaredAs
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import NO_MASS, Density, Mass
 from builder.model.recipe.recipe import MeasuredDensity, Recipe
-from builder.model.recipe.worked_batch import Declared, IngredientList, Portions, Variant
 from builder.read import read_studio
 from tests.making import recipe
 

@@ -7,7 +7,7 @@ from builder.compose.lye.soap_words import soap_facts
 from builder.compose.recipe.sums import IN_THE_TABLE, view_sums
 from builder.compose.recipe.wording import RULES
 from builder.model.recipe.product import Product
-from builder.model.recipe.worked_batch import OilsSize
+from builder.model.recipe.size import OilsSize
 from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, cards, fat, grams, lye, scale, soap
 

@@ -12,7 +12,7 @@ from builder.model.recipe.ingredient import CountsAs, DeclaredAs, DropMass, Ingr
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import NO_MASS, Density, Drops, Rest, Volume, sum_masses
 from builder.model.recipe.recipe import AmountsAs, Choice, Fill, MeasuredDensity
-from builder.model.recipe.worked_batch import ContainersSize, MouldSize, OilsSize, PeopleSize, TotalSize
+from builder.model.recipe.size import ContainersSize, MouldSize, OilsSize, PeopleSize, TotalSize
 from builder.reckon.label.ingredient_list import list_ingredients
 from builder.reckon.recipe.batches import reckon_batch, weighings
 from builder.reckon.recipe.rounding import pick_scale, round_down, round_near

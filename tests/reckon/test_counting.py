@@ -13,7 +13,7 @@ from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, LabelName
 from builder.model.recipe.product import Product
 from builder.model.recipe.recipe import Choice
-from builder.model.recipe.worked_batch import TotalSize
+from builder.model.recipe.size import TotalSize
 from builder.reckon.dose.counting import count_towards, factors_in
 from builder.reckon.recipe.batches import reckon_batch, weighings
 from builder.words.fold import fold

@@ -19,7 +19,7 @@ from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import DeclaredAs, DropMass, LabelName
 from builder.model.recipe.product import Product
 from builder.model.recipe.recipe import Choice
-from builder.model.recipe.worked_batch import TotalSize
+from builder.model.recipe.size import TotalSize
 from builder.read import read_studio
 from builder.reckon import reckon_classes
 from builder.reckon.dose.counting import factors_in

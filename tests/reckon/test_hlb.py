@@ -11,10 +11,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from builder.model.recipe.column import Line, Role
 from builder.model.recipe.figure import Figure, Known
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.quantity import Mass
-from builder.model.recipe.worked_batch import Line, Role
 from builder.reckon.formula.emulsions import reckon_emulsion
 from builder.reckon.formula.hlb import mixture_of, share_of_high
 from tests.making import SOURCE, card

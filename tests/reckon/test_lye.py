@@ -10,10 +10,11 @@ from hypothesis import strategies as st
 
 from builder.check.batches import Batch, say_once
 from builder.check.lye.lye_too_much import find_too_much_lye
+from builder.model.recipe.column import Role
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.product import Product
 from builder.model.recipe.recipe import AmountsAs, DividedBy, WaterBy
-from builder.model.recipe.worked_batch import OilsSize, Role, TotalSize
+from builder.model.recipe.size import OilsSize, TotalSize
 from builder.reckon.lye.equivalents import acid_equivalents, fat_equivalents
 from builder.reckon.lye.lye import lye_basis
 from builder.reckon.lye.lye_check import check_lye

@@ -6,10 +6,11 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from builder.model.recipe.column import Role
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.product import Product
 from builder.model.recipe.recipe import AmountsAs, DividedBy, WaterBy
-from builder.model.recipe.worked_batch import Role, TotalSize
+from builder.model.recipe.size import TotalSize
 from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, KOH, NAOH, card, cards, fat, grams, lye, phase, recipe, scale, soap
 

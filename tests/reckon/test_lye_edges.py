@@ -8,7 +8,7 @@ from builder.model.place import Name
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.product import Product
 from builder.model.recipe.recipe import LyeLiquid, WaterBy
-from builder.model.recipe.worked_batch import OilsSize
+from builder.model.recipe.size import OilsSize
 from builder.reckon.lye.equivalents import acid_equivalents, water_in
 from builder.reckon.lye.lye import purity_of
 from builder.reckon.lye.soap import parts_of

@@ -10,7 +10,7 @@ from builder.model.place import Name
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.product import Product
 from builder.model.recipe.recipe import DividedBy, LyeLiquid, WaterBy
-from builder.model.recipe.worked_batch import OilsSize
+from builder.model.recipe.size import OilsSize
 from builder.reckon.lye.soap import parts_of
 from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, card, cards, fat, grams, lye, scale, share, soap

@@ -9,7 +9,7 @@ from builder.model.recipe.figure import Figures, Known
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.product import Product
 from builder.model.recipe.recipe import StatedPurity
-from builder.model.recipe.worked_batch import OilsSize
+from builder.model.recipe.size import OilsSize
 from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, NAOH, card, cards, fat, grams, lye, scale, share, soap
 

@@ -11,7 +11,7 @@ from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import NO_MASS, Rest, Temperature
 from builder.model.recipe.recipe import Fill, SteamsAway
-from builder.model.recipe.worked_batch import ContainersSize, PeopleSize, TotalSize
+from builder.model.recipe.size import ContainersSize, PeopleSize, TotalSize
 from builder.reckon.recipe.batches import fill_others, reckon_batch, weighings
 from builder.reckon.recipe.portions import reckon_portions
 from tests.making import CONSTANTS, card, cards, grams, phase, recipe, scale, share

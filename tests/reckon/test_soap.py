@@ -11,7 +11,7 @@ from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import Share
 from builder.model.recipe.recipe import AmountsAs, Cure, LyeLiquid, WaterBy
-from builder.model.recipe.worked_batch import OilsSize
+from builder.model.recipe.size import OilsSize
 from builder.reckon.lye.soap import parts_of
 from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, KOH, NAOH, card, cards, fat, grams, lye, phase, recipe, scale, share, soap

@@ -15,7 +15,7 @@ from builder.compose.lye.lye_range import ends
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.product import Product
 from builder.model.recipe.recipe import DividedBy
-from builder.model.recipe.worked_batch import OilsSize
+from builder.model.recipe.size import OilsSize
 from builder.model.studio import Scale
 from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, card, cards, fat, grams, lye, scale, share, soap

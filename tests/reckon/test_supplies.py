@@ -15,7 +15,7 @@ from builder.model.place import Name
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.quantity import Mass, Volume
 from builder.model.recipe.recipe import Fill
-from builder.model.recipe.worked_batch import ContainersSize
+from builder.model.recipe.size import ContainersSize
 from builder.model.supplies.supply import Pump, Supply, SupplyKind, Use
 from builder.read import read_studio
 from builder.read.values.amounts import parse_pack

@@ -11,7 +11,7 @@ from builder.library import CONTENT
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, LabelName
 from builder.model.recipe.product import Product
-from builder.model.recipe.worked_batch import TotalSize
+from builder.model.recipe.size import TotalSize
 from builder.read import read_studio
 from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, card, grams, lye, phase, recipe, scale, share, soap

@@ -10,8 +10,8 @@ from hypothesis import strategies as st
 
 from builder.library import CONTENT
 from builder.model.dates.studio_class import BatchFor, ClassDate
+from builder.model.recipe.column import Role
 from builder.model.recipe.quantity import sum_masses
-from builder.model.recipe.worked_batch import Role
 from builder.model.teaching.weighing_plan import FoundAs, LyeMistaken, Weigher
 from builder.read import read_studio
 from builder.reckon.supplies.costs import cost_of_class

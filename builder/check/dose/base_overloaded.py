@@ -13,8 +13,8 @@ from builder.check.places import place_of_choice
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.place import Place
+from builder.model.recipe.column import Weighed
 from builder.model.recipe.ingredient import CountsAs, Ingredient
-from builder.model.recipe.worked_batch import Weighed
 from builder.words.fold import fold
 
 _POWDERS = ("clay", "starch", "grain", "exfoliant", "herb", "milk")

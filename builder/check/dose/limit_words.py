@@ -4,9 +4,9 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from builder.model.dose.limit import CERTIFIED, Limit, LimitWeight, PercentOf, held_of, names_of
+from builder.model.dose.towards import Counted
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import Ingredient
-from builder.model.recipe.worked_batch import Counted
 from builder.words.plain_number import plain_number
 
 DEFER = "What decides is the text in force where the product is sold or given away, and your supplier's documents."

@@ -20,9 +20,9 @@ from builder.check.dose.limit_words import (
 from builder.check.places import place_of_counted
 from builder.check.rule import BATCH, rule_on
 from builder.model.dose.limit import Limit, LimitWeight
+from builder.model.dose.towards import TowardsLimit
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.recipe.ingredient import ALUMINIUM
-from builder.model.recipe.worked_batch import TowardsLimit
 
 # For what merely may pass a limit a supplier is asked where more than custom is behind it.
 WORTH_ASKING = (LimitWeight.LAW, LimitWeight.OPINION, LimitWeight.STANDARD)

@@ -5,9 +5,9 @@ from collections.abc import Iterator
 from builder.check.batches import Batch, BatchFinding
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, FindingKind
+from builder.model.label.ingredient_list import Variant
 from builder.model.recipe.ingredient import DeclaredAs
 from builder.model.recipe.recipe import Choice, left_out
-from builder.model.recipe.worked_batch import Variant
 from builder.words.fold import fold
 
 

@@ -7,8 +7,8 @@ from builder.check.dose.limit_words import DEFER, percent, what_counts, where_it
 from builder.check.places import place_of_counted
 from builder.check.rule import BATCH, rule_on
 from builder.model.dose.limit import Limit
+from builder.model.dose.towards import TowardsLimit
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
-from builder.model.recipe.worked_batch import TowardsLimit
 from builder.words.fold import fold
 from builder.words.plain_number import plain_number
 

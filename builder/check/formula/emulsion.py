@@ -12,9 +12,9 @@ from builder.check.dose.limit_words import percent
 from builder.check.figure_words import DEFER, basis_of, inside, listed, range_of
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, FindingKind
+from builder.model.formula.emulsion import CreamSoap, Emulsion
 from builder.model.place import Place
 from builder.model.recipe.ingredient import Ingredient
-from builder.model.recipe.worked_batch import CreamSoap, Emulsion
 from builder.words.plain_number import plain_number
 
 FAR_OFF = "HLB that is far off"

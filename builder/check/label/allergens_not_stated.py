@@ -8,7 +8,7 @@ from builder.check.dose.limit_words import percent
 from builder.check.figure_words import listed
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import ACCEPTABLE_STOP, FindingKind
-from builder.model.recipe.worked_batch import MayHold
+from builder.model.label.ingredient_list import MayHold
 
 _ASK = {
     "original list": "the 24 fragrance allergens of the original list",

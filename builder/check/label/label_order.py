@@ -6,9 +6,10 @@ from collections.abc import Iterable, Iterator, Sequence
 from builder.check.batches import Batch, BatchFinding
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import ACCEPTABLE_STOP, FindingKind
+from builder.model.label.ingredient_list import Question
 from builder.model.place import Place
+from builder.model.recipe.column import Line, Role
 from builder.model.recipe.recipe import ListedAs
-from builder.model.recipe.worked_batch import Line, Question, Role
 from builder.words.fold import fold
 
 # So many pairs with one remedy are named; a base without figures can leave hundreds open.

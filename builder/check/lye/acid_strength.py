@@ -6,8 +6,8 @@ from builder.check.batches import Batch, BatchFinding
 from builder.check.places import place_of_counted
 from builder.check.recipe.figures_missing import STRENGTH_MISSING, strength_missing
 from builder.check.rule import BATCH, rule_on
+from builder.model.dose.towards import Counted
 from builder.model.recipe.ingredient import CountsAs, Ingredient
-from builder.model.recipe.worked_batch import Counted
 
 
 @rule_on(BATCH, STRENGTH_MISSING)

@@ -6,8 +6,8 @@ from fractions import Fraction
 from builder.check.batches import Batch, BatchFinding
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
+from builder.model.lye.lye_result import LyeResult
 from builder.model.recipe.recipe import LyePlan
-from builder.model.recipe.worked_batch import LyeResult
 from builder.model.studio import Scale
 from builder.words.plain_number import plain_number
 

@@ -7,9 +7,10 @@ from builder.check.batches import Batch, BatchFinding
 from builder.check.lye.lye_remedies import less_lye
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
+from builder.model.lye.lye_result import Cause, LyeResult
+from builder.model.recipe.column import Column, Role, Weighed
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.recipe import LyePlan
-from builder.model.recipe.worked_batch import Cause, Column, LyeResult, Role, Weighed
 from builder.words.plain_number import plain_number
 
 CLEARLY = "superfat that is clearly below zero"

@@ -5,9 +5,10 @@ from collections.abc import Iterator
 from builder.check.batches import Batch, BatchFinding
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
+from builder.model.lye.lye_result import LyeResult
+from builder.model.recipe.column import Column, Role
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.quantity import NO_MASS
-from builder.model.recipe.worked_batch import Column, LyeResult, Role
 from builder.words.fold import fold
 from builder.words.plain_number import plain_number
 

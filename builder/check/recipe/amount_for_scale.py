@@ -6,8 +6,8 @@ from builder.check.batches import Batch, BatchFinding
 from builder.check.places import place_of_choice, place_of_line
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
+from builder.model.recipe.column import Column, Role, Weighed
 from builder.model.recipe.quantity import NO_MASS, Mass
-from builder.model.recipe.worked_batch import Column, Role, Weighed
 from builder.model.studio import Scale
 from builder.words.plain_number import plain_number
 

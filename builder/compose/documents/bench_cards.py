@@ -21,7 +21,8 @@ from builder.compose.teaching.weighing_words import at_the_bench, pots_note, sol
 from builder.compose.views.bench_cards import BenchAmount, BenchCard, BenchCardsView, BenchPhase, BenchProduct, BenchStepsView
 from builder.model.dates.studio_class import BatchFor, Format
 from builder.model.document import Document
-from builder.model.recipe.worked_batch import Weighed, WorkedBatch
+from builder.model.recipe.column import Weighed
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.model.teaching.weighing_plan import FoundAs, WeighingPlan

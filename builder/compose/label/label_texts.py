@@ -11,8 +11,9 @@ from builder.compose.label.label_warnings import warnings_of
 from builder.compose.label.label_words import chosen_in, ingredient_text, net_contents
 from builder.compose.recipe.wording import NBSP, keep_together, sentence, within
 from builder.model.keeping.durability import Durability
+from builder.model.label.ingredient_list import Variant
 from builder.model.label.language import Language
-from builder.model.recipe.worked_batch import Variant, WorkedBatch
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Profile, Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.rules.durability import MOST_DATED, durability_in

@@ -2,10 +2,11 @@
 
 from collections.abc import Iterator
 
+from builder.model.label.ingredient_list import Variant
 from builder.model.label.label_warning import Because, WarningRule
 from builder.model.label.language import ENGLISH, Language
 from builder.model.recipe.ingredient import Ingredient
-from builder.model.recipe.worked_batch import Variant, WorkedBatch
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.words.fold import fold
 

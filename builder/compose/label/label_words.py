@@ -15,11 +15,12 @@ from fractions import Fraction
 from math import floor
 
 from builder.compose.recipe.wording import NBSP, fluid_ounces, in_unit, sentence, shortest, within
+from builder.model.label.ingredient_list import Declared, IngredientList, Variant
 from builder.model.label.labelling import LabelRegion
 from builder.model.recipe.ingredient import DeclaredAs
 from builder.model.recipe.quantity import Density, Mass
 from builder.model.recipe.recipe import left_out
-from builder.model.recipe.worked_batch import Declared, IngredientList, Variant, WorkedBatch
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.words.fold import fold
 
 

@@ -5,7 +5,7 @@ from math import ceil, floor
 
 from builder.compose.recipe.wording import number, percent, shortest
 from builder.compose.views.lye import RangeTick, RangeView
-from builder.model.recipe.worked_batch import LyeResult
+from builder.model.lye.lye_result import LyeResult
 
 STEP = Fraction(2, 100)
 # The line takes this part of the width, so that the words of its ends have room.

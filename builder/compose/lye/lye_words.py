@@ -6,8 +6,10 @@ from builder.compose.lye.lye_range import ends, range_sentence, view_range
 from builder.compose.recipe.wording import NBSP, grams, listed, number, percent, sentence, weighed_together, within
 from builder.compose.teaching.weighing_words import mixing_line
 from builder.compose.views.lye import LyeFact, LyeView
+from builder.model.lye.lye_result import LyeResult, Purity
 from builder.model.lye.lye_solution import LyeSolution
-from builder.model.recipe.worked_batch import Column, LyeResult, Purity, Role, WorkedBatch
+from builder.model.recipe.column import Column, Role
+from builder.model.recipe.worked_batch import WorkedBatch
 
 
 def home_lye(batch: WorkedBatch) -> LyeView | None:

@@ -14,19 +14,14 @@ from builder.compose.supplies.supply_json import cost_json, jug_json, strokes_js
 from builder.compose.teaching.weighing_json import solutions_json, weighing_json
 from builder.model.dose.dose import Lowered, MostOf
 from builder.model.finding import Finding
+from builder.model.formula.emulsion import Emulsion
+from builder.model.label.ingredient_list import Declared, IngredientList, Question
+from builder.model.lye.soap_made import SoapMade
+from builder.model.recipe.column import Column, Weighed
 from builder.model.recipe.quantity import Mass, Volume
-from builder.model.recipe.worked_batch import (
-    Column,
-    Declared,
-    Emulsion,
-    IngredientList,
-    Lost,
-    Question,
-    SoapMade,
-    Weighed,
-    WorkedBatch,
-    Working,
-)
+from builder.model.recipe.size import Lost
+from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.recipe.working import Working
 from builder.model.teaching.class_plan import ChoiceTotal, ClassPlan, MadeProduct
 
 VERSION = 1

@@ -17,7 +17,8 @@ from builder.compose.recipe.wording import counted, grams, grams_and_ounces, lis
 from builder.compose.views.ingredient_table import IngredientRow
 from builder.compose.views.teacher import BatchView, Fact, ProductBatches, SumsView
 from builder.model.lye.lye_solution import LyeSolution
-from builder.model.recipe.worked_batch import PeopleSize, WorkedBatch
+from builder.model.recipe.size import PeopleSize
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct, PlannedBatch
 

@@ -17,9 +17,10 @@ from builder.compose.recipe.wording import (
     whole_minutes,
 )
 from builder.compose.views.ingredient_table import IngredientRow, IngredientTable, PhaseTable
+from builder.model.recipe.column import Role, Weighed
 from builder.model.recipe.quantity import sum_masses
 from builder.model.recipe.recipe import Phase
-from builder.model.recipe.worked_batch import Role, Weighed, WorkedBatch
+from builder.model.recipe.worked_batch import WorkedBatch
 
 COLUMN_NAMES = {"g": "grams", "oz": "ounces"}
 

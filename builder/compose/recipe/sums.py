@@ -5,7 +5,8 @@ What a table of weighings shows already (shares, amounts as stated, rounding) is
 
 from builder.compose.recipe.wording import figure, rule_words, sentence
 from builder.compose.views.teacher import SumsView, WorkingRow
-from builder.model.recipe.worked_batch import Given, WorkedBatch
+from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.recipe.working import Given
 
 IN_THE_TABLE = (
     "share of total",

@@ -10,8 +10,8 @@ from collections.abc import Iterable, Sequence
 from fractions import Fraction
 from math import ceil, floor
 
+from builder.model.recipe.column import Weighed
 from builder.model.recipe.quantity import Duration, Mass, Temperature, Volume, sum_masses
-from builder.model.recipe.worked_batch import Weighed
 from builder.model.studio import Scale
 from builder.units import fahrenheit, grams_in, millilitres_in
 from builder.words.within import within as within

@@ -16,9 +16,11 @@ from builder.compose.recipe.wording import grams, grams_and_ounces, percent, vol
 from builder.compose.supplies.supply_words import strokes_and_weight
 from builder.model.dose.dose import Dose
 from builder.model.place import Name
+from builder.model.recipe.column import Column, Weighed
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.recipe import LyePlan
-from builder.model.recipe.worked_batch import Column, PeopleSize, Weighed, WorkedBatch
+from builder.model.recipe.size import PeopleSize
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.supplies.cost import PumpStrokes
 from builder.rules.named_weighings import FOR_ALL, IN_ALL, LEFT_IN_THE_POT, LYE_ROLES, STROKES, VOLUME, weighings_named

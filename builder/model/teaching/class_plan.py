@@ -4,10 +4,11 @@ from dataclasses import dataclass, replace
 
 from builder.model.dates.studio_class import ClassDate, Format, HomeSize, Make, StudioClass
 from builder.model.formula.warmth import CooledTooSoon, MixedTooCool
+from builder.model.label.ingredient_list import Variant
 from builder.model.lye.lye_solution import LyeSolution
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import Mass
-from builder.model.recipe.worked_batch import Variant, WorkedBatch
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.roster.roster import Guest
 from builder.model.subject import OneDate, WholeClass
 from builder.model.supplies.cost import Cost, Jug

@@ -9,9 +9,11 @@ from fractions import Fraction
 
 from builder.model.dose.dose import Dose
 from builder.model.dose.limit import CUSTOM, Limit, PercentOf, Rules, is_own_law
+from builder.model.dose.towards import Counted, TowardsLimit
+from builder.model.recipe.column import Column
 from builder.model.recipe.ingredient import SCENTS, Ingredient
 from builder.model.recipe.quantity import Mass
-from builder.model.recipe.worked_batch import Column, Counted, TowardsLimit, WorkedBatch
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.remembered import remembered
 from builder.reckon.dose.limits import limits_for, speaking_of
 from builder.reckon.dose.worst_mix import worst_mix

@@ -12,11 +12,12 @@ from math import floor
 
 from builder.model.dose.dose import Dose, Drop, MostOf
 from builder.model.dose.limit import Rules
+from builder.model.recipe.column import Column
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import Mass
 from builder.model.recipe.recipe import Choice, Recipe
-from builder.model.recipe.worked_batch import Column, Given, Working
+from builder.model.recipe.working import Given, Working
 from builder.model.studio import Scale
 from builder.reckon.dose.counting import Cards
 from builder.reckon.dose.drops import reckon_drop

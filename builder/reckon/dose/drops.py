@@ -10,7 +10,7 @@ from builder.model.dose.dose import Drop
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.quantity import Mass
-from builder.model.recipe.worked_batch import Given, Working
+from builder.model.recipe.working import Given, Working
 
 DROPS = "drops of water in a millilitre"
 DENSITY = "density of a liquid whose card states none"

@@ -12,9 +12,9 @@ from fractions import Fraction
 
 from builder.model.dose.dose import Lowered
 from builder.model.dose.limit import Limit, LimitWeight, PercentOf, Rules, held_of, is_own_law
+from builder.model.recipe.column import Column
 from builder.model.recipe.product import Product
 from builder.model.recipe.recipe import Recipe
-from builder.model.recipe.worked_batch import Column
 from builder.reckon.dose.counting import Cards, basis_of, count_batch, factors_in
 from builder.reckon.dose.limits import limits_for
 from builder.reckon.label.share_counting import share_counting

@@ -8,9 +8,11 @@ an alkali is given in the same unit, so that the share of the acids that is neut
 from collections.abc import Callable, Sequence
 from fractions import Fraction
 
+from builder.model.formula.emulsion import CreamSoap, Emulsion
+from builder.model.recipe.column import Line
 from builder.model.recipe.figure import Figure, Known
 from builder.model.recipe.ingredient import CountsAs
-from builder.model.recipe.worked_batch import CreamSoap, Emulsion, Given, Line, Working
+from builder.model.recipe.working import Given, Working
 from builder.reckon.formula.hlb import mixture_of, share_of_high
 
 REQUIRED, HAS = "required HLB", "HLB"

@@ -13,11 +13,11 @@ from fractions import Fraction
 from math import log, pi
 
 from builder.model.formula.warmth import Cooling, CoolsTo, Dissolving, Warm
+from builder.model.recipe.column import Column, Role
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.quantity import NO_MASS, Mass
 from builder.model.recipe.recipe import Recipe
-from builder.model.recipe.worked_batch import Column, Role
 
 ROOM = "room"
 OF_WATER, OF_FAT, OF_LYE, OF_LOTION = (

@@ -10,9 +10,9 @@ from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
 from builder.model.label.declaration import NOTHING, cells_of
+from builder.model.label.ingredient_list import Declared, IngredientList
 from builder.model.label.labelling import ANY_REGION, Labelling
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
-from builder.model.recipe.worked_batch import Declared, IngredientList
 from builder.reckon.label.label_order import Order, Source, sort_names
 from builder.reckon.label.label_question import find_question
 from builder.reckon.label.scent_allergens import allergen_sources, may_hold, without_statement

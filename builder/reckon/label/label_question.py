@@ -5,7 +5,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from builder.model.label.declaration import Cell
-from builder.model.recipe.worked_batch import Question
+from builder.model.label.ingredient_list import Question
 from builder.reckon.label.label_order import Order, Source
 from builder.reckon.label.shares import shares_at_most
 

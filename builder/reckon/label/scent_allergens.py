@@ -4,9 +4,9 @@ from collections.abc import Iterable, Iterator
 from fractions import Fraction
 
 from builder.model.label.declaration import NOTHING, WHOLE, cells_of
+from builder.model.label.ingredient_list import MayHold
 from builder.model.label.labelling import Allergen, Labelling
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
-from builder.model.recipe.worked_batch import MayHold
 from builder.reckon.label.label_order import Source
 
 SCENTS = (DeclaredAs.FRAGRANCE, DeclaredAs.FLAVOUR)

@@ -9,10 +9,11 @@ from dataclasses import replace
 from fractions import Fraction
 
 from builder.model.label.declaration import NOTHING, WHOLE
+from builder.model.lye.soap_made import SoapMade
+from builder.model.recipe.column import Column, Role
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, DeclaredAs, Ingredient, LabelName
 from builder.model.recipe.product import Product
-from builder.model.recipe.worked_batch import Column, Role, SoapMade
 from builder.reckon.lye.equivalents import molar_mass
 from builder.words.fold import fold
 

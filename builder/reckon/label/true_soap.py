@@ -10,10 +10,11 @@ for each part of what else stays, and it must not fall below nothing whatever th
 from collections.abc import Mapping
 from fractions import Fraction
 
+from builder.model.lye.soap_made import SoapMade
+from builder.model.recipe.column import Column
 from builder.model.recipe.ingredient import CountsAs, Ingredient, without_brackets
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import NO_MASS
-from builder.model.recipe.worked_batch import Column, SoapMade
 from builder.reckon.label.shares import least_of
 from builder.words.fold import fold
 

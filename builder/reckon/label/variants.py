@@ -5,11 +5,13 @@ from fractions import Fraction
 from itertools import product
 
 from builder.model.dose.dose import Dose
+from builder.model.label.ingredient_list import Variant
 from builder.model.label.labelling import Labelling
+from builder.model.lye.soap_made import SoapMade
+from builder.model.recipe.column import Column
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.product import Product
 from builder.model.recipe.recipe import ListedAs, Recipe
-from builder.model.recipe.worked_batch import Column, SoapMade, Variant
 from builder.reckon.label.ingredient_list import list_ingredients
 from builder.reckon.label.soap_as_made import soap_as_made
 from builder.words.fold import fold

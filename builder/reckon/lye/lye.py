@@ -11,11 +11,12 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
+from builder.model.lye.lye_result import Purity
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.recipe.quantity import NO_MASS, Mass, sum_masses
 from builder.model.recipe.recipe import AlkaliShare, DividedBy, LyeLiquid, LyePlan, WaterBy
-from builder.model.recipe.worked_batch import Given, Purity, Working
+from builder.model.recipe.working import Given, Working
 from builder.reckon.lye.equivalents import acid_equivalents, fat_equivalents, figure_of, molar_mass
 from builder.words.fold import fold
 

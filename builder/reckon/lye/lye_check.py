@@ -10,9 +10,10 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
+from builder.model.lye.lye_result import AlkaliPart, Cause, LyeResult
+from builder.model.recipe.column import Role, Weighed
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.quantity import NO_MASS, Mass, sum_masses
-from builder.model.recipe.worked_batch import AlkaliPart, Cause, LyeResult, Role, Weighed
 from builder.reckon.lye.equivalents import OTHER_END, End, acid_equivalents, fat_equivalents, molar_mass, water_in
 from builder.reckon.lye.lye import Alkali, LyeBasis
 

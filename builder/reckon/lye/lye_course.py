@@ -9,7 +9,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from builder.model.place import Name
-from builder.model.recipe.worked_batch import Role, Weighed
+from builder.model.recipe.column import Role, Weighed
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import MadeProduct
 from builder.model.teaching.lesson import Lesson, Part, Steps, Where, Who, mentions_in

@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 
 from builder.model.lye.lye_solution import LyeSolution
 from builder.model.place import Name
-from builder.model.recipe.worked_batch import Role, Weighed
+from builder.model.recipe.column import Role, Weighed
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import MadeProduct
 from builder.model.teaching.lesson import Lesson, Part, Where

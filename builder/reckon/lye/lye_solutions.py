@@ -4,10 +4,10 @@ from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 
 from builder.model.lye.lye_solution import Bottles, LyeSolution
+from builder.model.recipe.column import Role
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.quantity import Mass, sum_masses
 from builder.model.recipe.recipe import Recipe
-from builder.model.recipe.worked_batch import Role
 from builder.model.studio import Scale
 from builder.model.teaching.class_plan import PlannedBatch
 from builder.reckon.lye.lye import lye_basis

@@ -8,8 +8,9 @@ from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
+from builder.model.recipe.column import Column, Line, Role, Weighed
 from builder.model.recipe.ingredient import CountsAs
-from builder.model.recipe.worked_batch import Column, Given, Line, Role, Weighed, Working
+from builder.model.recipe.working import Given, Working
 from builder.reckon.lye.equivalents import molar_mass
 from builder.reckon.lye.lye import LyeBasis, acid_working, fat_working, need_lye
 

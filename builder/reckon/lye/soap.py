@@ -11,11 +11,12 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from fractions import Fraction
 
+from builder.model.lye.soap_made import SoapMade, SoapOf
+from builder.model.recipe.column import Column, Role, Weighed
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.quantity import NO_MASS, Mass, sum_masses
 from builder.model.recipe.recipe import Recipe
-from builder.model.recipe.worked_batch import Column, Role, SoapMade, SoapOf, Weighed
 from builder.reckon.lye.equivalents import acid_equivalents, fat_equivalents, molar_mass, water_in
 from builder.reckon.lye.lye import LyeBasis
 

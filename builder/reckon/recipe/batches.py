@@ -6,12 +6,16 @@ from fractions import Fraction
 
 from builder.model.dose.limit import Rules
 from builder.model.label.labelling import ANY_REGION, Labelling
+from builder.model.recipe.column import Column, Line
 from builder.model.recipe.figure import Figure
+from builder.model.recipe.filling import Portions
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import NO_MASS, Mass
 from builder.model.recipe.recipe import Recipe
-from builder.model.recipe.worked_batch import Column, Given, Line, PeopleSize, Portions, Size, WorkedBatch, Working
+from builder.model.recipe.size import PeopleSize, Size
+from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.recipe.working import Given, Working
 from builder.model.remembered import remembered
 from builder.model.studio import Scale
 from builder.reckon.dose.counting import reckon_asked, reckon_towards, scents_without_limit

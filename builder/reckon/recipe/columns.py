@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 from fractions import Fraction
 
+from builder.model.recipe.column import Column, Line, Role, Weighed
 from builder.model.recipe.quantity import Mass, sum_masses
-from builder.model.recipe.worked_batch import Column, Line, Role, Weighed
 from builder.model.studio import Scale
 from builder.reckon.lye.lye_check import can_be_checked, check_lye
 from builder.reckon.recipe.formula import Formula

@@ -5,10 +5,11 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from builder.model.place import Place
+from builder.model.recipe.column import Role
 from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.recipe.quantity import Mass, Rest, Share, sum_masses
 from builder.model.recipe.recipe import AmountsAs, Recipe
-from builder.model.recipe.worked_batch import Given, Role, Working
+from builder.model.recipe.working import Given, Working
 from builder.model.remembered import remembered
 from builder.reckon.lye.lye import LyeBasis, lye_basis, need_lye
 from builder.reckon.recipe.masses import weight_of

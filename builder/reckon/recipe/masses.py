@@ -5,7 +5,7 @@ from fractions import Fraction
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.quantity import Drops, Mass, Parts, Share, Volume
 from builder.model.recipe.recipe import RecipeLine
-from builder.model.recipe.worked_batch import Given, Working
+from builder.model.recipe.working import Given, Working
 
 
 def density_figure(card: Ingredient) -> str:

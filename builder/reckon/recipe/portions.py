@@ -4,9 +4,10 @@ from collections.abc import Sequence
 from fractions import Fraction
 from math import ceil, floor
 
+from builder.model.recipe.filling import Portions
 from builder.model.recipe.quantity import NO_MASS, Mass, sum_masses
 from builder.model.recipe.recipe import Fill
-from builder.model.recipe.worked_batch import ContainersSize, Lost, OilsSize, PeopleSize, Portions, Size, TotalSize
+from builder.model.recipe.size import ContainersSize, Lost, OilsSize, PeopleSize, Size, TotalSize
 
 
 def reckon_portions(total: Mass, fill: Fill, size: Size) -> tuple[Portions, ...]:

@@ -4,7 +4,8 @@ from fractions import Fraction
 
 from builder.model.recipe.quantity import Mass
 from builder.model.recipe.recipe import Recipe
-from builder.model.recipe.worked_batch import ContainersSize, Given, MouldSize, OilsSize, PeopleSize, Size, TotalSize, Working
+from builder.model.recipe.size import ContainersSize, MouldSize, OilsSize, PeopleSize, Size, TotalSize
+from builder.model.recipe.working import Given, Working
 from builder.reckon.recipe.formula import Formula
 from builder.reckon.recipe.portions import people_weight
 

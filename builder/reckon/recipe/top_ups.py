@@ -4,8 +4,8 @@ The total to top up to needs no estimate: it is what the phase weighed before it
 studio has weighed it.
 """
 
+from builder.model.recipe.column import Column, TopUp
 from builder.model.recipe.recipe import Phase, Recipe
-from builder.model.recipe.worked_batch import Column, TopUp
 from builder.reckon.lye.equivalents import water_in
 
 

@@ -3,9 +3,10 @@
 from math import ceil, floor
 
 from builder.model.dates.studio_class import BatchFor
+from builder.model.recipe.column import Line
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.quantity import NO_MASS, Mass, sum_masses
-from builder.model.recipe.worked_batch import Line, WorkedBatch
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.supplies.cost import Jug
 from builder.model.supplies.supply import Supply

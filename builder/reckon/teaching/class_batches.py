@@ -5,7 +5,8 @@ from dataclasses import replace
 from builder.model.dates.studio_class import BatchFor, HomeSize, Make, StudioClass
 from builder.model.lye.lye_solution import LyeSolution
 from builder.model.recipe.quantity import NO_MASS
-from builder.model.recipe.worked_batch import ContainersSize, Lost, OilsSize, PeopleSize, Size, TotalSize, WorkedBatch
+from builder.model.recipe.size import ContainersSize, Lost, OilsSize, PeopleSize, Size, TotalSize
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import HomeBatch, PlannedBatch
 from builder.reckon.lye.lye_solutions import ready_mixed_solutions

@@ -4,8 +4,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from builder.model.place import Name
+from builder.model.recipe.column import Role, Weighed
 from builder.model.recipe.ingredient import Ingredient
-from builder.model.recipe.worked_batch import Role, Weighed, WorkedBatch
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import MadeProduct
 from builder.model.teaching.lesson import CautionHere, Part, Steps

@@ -10,8 +10,9 @@ from collections.abc import Iterable, Iterator, Mapping
 from fractions import Fraction
 
 from builder.model.formula.warmth import CooledTooSoon, MixedTooCool, Warm
+from builder.model.recipe.column import Role, Weighed
 from builder.model.recipe.figure import Figure
-from builder.model.recipe.worked_batch import Role, Weighed, WorkedBatch
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.lesson import Part, Step, Steps, Where
 from builder.model.teaching.prose import Sentence

@@ -9,8 +9,8 @@ from fractions import Fraction
 
 from builder.model.dates.studio_class import BatchFor, StudioClass
 from builder.model.lye.lye_solution import Bottles, LyeSolution
+from builder.model.recipe.column import Role, Weighed
 from builder.model.recipe.quantity import sum_masses
-from builder.model.recipe.worked_batch import Role, Weighed
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import MadeProduct, PlannedBatch
 from builder.model.teaching.lesson import Part, Steps, Who, mentions_in

@@ -1,0 +1,88 @@
+"""The lines of a batch, and the same as weighed on scales in one unit, with what they add up to."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from enum import StrEnum
+from fractions import Fraction
+
+from builder.model.lye.lye_result import LyeResult
+from builder.model.place import NOWHERE, Place
+from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.quantity import Mass
+from builder.model.studio import Scale
+from builder.words.plain_number import plain_number
+
+
+class Role(StrEnum):
+    """What a line is to the sums of a soap."""
+
+    OIL = "oil"
+    ALKALI = "alkali"
+    LYE_WATER = "lye water"
+    LATER_LIQUID = "later liquid"
+    OTHER = "other"
+
+
+@dataclass(frozen=True)
+class Line:
+    """One ingredient of a batch before rounding; `share` is its part of the whole batch.
+
+    `strength` is set for an alkali that is weighed as a ready-mixed solution: its hydroxide by weight, as a fraction of one.
+    """
+
+    ingredient: Ingredient
+    phase: str
+    role: Role
+    exact: Mass
+    share: Fraction
+    after_the_cook: bool = False
+    strength: Fraction | None = None
+    place: Place = field(default=NOWHERE, compare=False)
+
+    @property
+    def name(self) -> str:
+        """Give the name of what is weighed: the ingredient, or the solution of it, which must never be taken for the solid."""
+        if self.strength is None:
+            return self.ingredient.name
+        return f"{self.ingredient.name} solution, {plain_number(self.strength * 100, 6)} %"
+
+
+@dataclass(frozen=True)
+class Weighed:
+    """A line as it will be weighed: a whole number of the scale's divisions. `fits` is False where no scale can hold it."""
+
+    line: Line
+    mass: Mass
+    scale: Scale
+    fits: bool = True
+
+
+@dataclass(frozen=True)
+class TopUp:
+    """A phase with water that is heated: what it weighs before, to which hot water brings it back afterwards.
+
+    `lost` is what is expected to steam away, from the studio's own weighing (`measured`); None where the studio has not weighed it.
+    """
+
+    phase: str
+    weight: Mass
+    lost: Mass | None
+    measured: str
+
+
+@dataclass(frozen=True)
+class Column:
+    """One column of weighings, in grams or ounces, with its totals and its lye.
+
+    `unit` is `g` or `oz`. `phase_totals` are by phase name. `lye` is None where the recipe has none.
+    """
+
+    unit: str
+    weighed: tuple[Weighed, ...]
+    total: Mass
+    oils: Mass
+    alkali: Mass
+    lye_water: Mass
+    phase_totals: Mapping[str, Mass]
+    lye: LyeResult | None
+    top_ups: tuple[TopUp, ...] = ()
