@@ -37,12 +37,12 @@ def test_every_list_is_proven(key, region):
             after.least > before.most and after.most > Fraction(1, 100) for at, before in enumerate(order) for after in order[at:]
         )
         assert len({entry.inci for entry in listed.entries}) == len(listed.entries)
-        assert ingredient_text(listed, STUDIO.label_regions[region])
+        assert ingredient_text(listed, STUDIO.regions[region])
 
 
 def test_water_and_scent_go_by_the_words_of_the_region():
-    made = {region: sheet(STUDIO.recipes["meadow-lotion"], region).variants[0].ingredients for region in STUDIO.label_regions}
-    texts = {region: ingredient_text(listed, STUDIO.label_regions[region]) for region, listed in made.items()}
+    made = {region: sheet(STUDIO.recipes["meadow-lotion"], region).variants[0].ingredients for region in STUDIO.regions}
+    texts = {region: ingredient_text(listed, STUDIO.regions[region]) for region, listed in made.items()}
     assert texts["US"].startswith("Water (Aqua), Helianthus Annuus (Sunflower) Seed Oil")
     assert all(text.startswith("Aqua, Helianthus Annuus Seed Oil") for region, text in texts.items() if region != "US")
     assert "Fragrance" in texts["US"]

@@ -6,6 +6,7 @@ from dataclasses import dataclass, field, replace
 from builder.model.dose.limit import ColourRule, FieldRule, Limit
 from builder.model.finding import Finding, caution, stop
 from builder.model.label.labelling import ANY_REGION, Labelling
+from builder.model.label.region import NO_REGION, Region
 from builder.model.place import Place
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.ingredient import Ingredient
@@ -51,7 +52,7 @@ class Batch:
     sheet: WorkedBatch
     constants: Mapping[str, Figure]
     size_place: Place | None = None
-    region: str = ""
+    region: Region = NO_REGION
     limits: tuple[Limit, ...] = ()
     colour_rules: tuple[ColourRule, ...] = ()
     field_rules: tuple[FieldRule, ...] = ()
@@ -93,7 +94,7 @@ def batch_of(name: str, batch: WorkedBatch, studio: Studio, of: Subject, itself:
         of,
         batch,
         studio.constants,
-        region=studio.profile.region,
+        region=studio.region,
         limits=studio.limits,
         colour_rules=studio.colour_rules,
         field_rules=studio.field_rules,

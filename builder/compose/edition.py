@@ -7,7 +7,6 @@ from functools import cached_property
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
-from builder.compose.dates.dates import language_of, locale_of
 from builder.compose.templates import Templates
 from builder.model.dates.studio_class import StudioClass
 from builder.model.finding import Finding
@@ -35,12 +34,12 @@ class Edition:
     @property
     def locale(self) -> str:
         """Give the locale of dates and prices."""
-        return locale_of(self.studio.profile.region)
+        return self.studio.region.locale
 
     @property
     def language(self) -> str:
         """Give the language tag of every document."""
-        return language_of(self.studio.profile.region)
+        return self.locale.replace("_", "-")
 
     @cached_property
     def classes(self) -> tuple[tuple[StudioClass, ClassPlan], ...]:

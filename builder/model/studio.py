@@ -10,8 +10,9 @@ from builder.model.dose.limit import ColourRule, FieldRule, Limit, Rules
 from builder.model.finding import Acceptance
 from builder.model.label.label_sheet import NO_WISHES, LabelSheet, LabelWishes
 from builder.model.label.label_warning import WarningRule
-from builder.model.label.labelling import Allergen, Labelling, LabelRegion
+from builder.model.label.labelling import Allergen, Labelling
 from builder.model.label.language import Language
+from builder.model.label.region import Region
 from builder.model.label.type_height import HeightRule
 from builder.model.label.typeface import Typeface
 from builder.model.place import NOWHERE, Place
@@ -127,7 +128,7 @@ class Studio:
     the rows of the tables of usage limits, `colour_rules` those of the US colour additives, `field_rules` those of the colours of the EU;
     `supplies` are the packs that the studio buys, `in_stock` what it has counted on its shelf.
     `published` are the dates that the last publication showed. `rosters` are by the key of their class.
-    `label_regions` and `allergens` are what lists of ingredients are made by.
+    `regions` and `allergens` are what lists of ingredients are made by.
     `label_sheets` are keyed by folded name, `languages` by their names; `typefaces` are the two of the labels, `regular` and `bold`.
     `unsafe_steps` are the dangers that words of a step can bring, `lye_words` the words for lye and raw soap in somebody's hands,
     `claims` those that make a medicine of a cosmetic.
@@ -162,7 +163,7 @@ class Studio:
     unsafe_steps: tuple[UnsafeStep, ...] = ()
     lye_words: LyeWords = field(default_factory=dict)
     claims: ClaimRules = field(default_factory=ClaimRules)
-    label_regions: Mapping[str, LabelRegion] = field(default_factory=dict)
+    regions: Mapping[str, Region] = field(default_factory=dict)
     allergens: tuple[Allergen, ...] = ()
     allergy_words: tuple[AllergyWords, ...] = ()
     label_sheets: Mapping[str, LabelSheet] = field(default_factory=dict)
@@ -172,10 +173,14 @@ class Studio:
     languages: Mapping[str, Language] = field(default_factory=dict)
 
     @property
+    def region(self) -> Region:
+        """Give the region whose law binds the studio."""
+        return self.regions.get(self.profile.region, Region(self.profile.region))
+
+    @property
     def labelling(self) -> Labelling:
         """Give what the studio's lists of ingredients are made by."""
-        region = self.label_regions.get(self.profile.region, LabelRegion(self.profile.region))
-        return Labelling(region, tuple(self.label_regions.values()), self.allergens)
+        return Labelling(self.region, tuple(self.regions.values()), self.allergens)
 
     @property
     def label_languages(self) -> tuple[Language, ...]:
@@ -189,7 +194,7 @@ class Studio:
 
     def rules(self, youngest: int | None = None) -> Rules:
         """Give what a product is judged by, for people of whom the youngest is so many years old, if that is known."""
-        return Rules(self.profile.region, self.limits, self.colour_rules, self.field_rules, youngest)
+        return Rules(self.region, self.limits, self.colour_rules, self.field_rules, youngest)
 
     def without_names(self) -> "Studio":
         """Give the studio as it may be published: without its rosters."""

@@ -14,8 +14,9 @@ from builder.model.dose.limit import ColourRule, FieldRule, Limit
 from builder.model.finding import Finding
 from builder.model.label.label_sheet import LabelSheet
 from builder.model.label.label_warning import WarningRule
-from builder.model.label.labelling import Allergen, LabelRegion
+from builder.model.label.labelling import Allergen
 from builder.model.label.language import Language
+from builder.model.label.region import Region
 from builder.model.label.type_height import HeightRule
 from builder.model.recipe.container import Container
 from builder.model.recipe.essential_oil import Constituent
@@ -34,10 +35,10 @@ from builder.read.dose.essential_oils import read_constituents, with_constituent
 from builder.read.dose.limits import read_colour_rules, read_field_rules, read_limits
 from builder.read.label.allergens import read_allergens
 from builder.read.label.label_names import read_label_names, with_english
-from builder.read.label.label_regions import read_label_regions
 from builder.read.label.label_rules import read_label_warnings, read_type_heights
 from builder.read.label.label_sheets import read_label_sheets
 from builder.read.label.languages import read_language
+from builder.read.label.regions import read_regions
 from builder.read.recipe.constants import read_constants
 from builder.read.recipe.containers import read_containers
 from builder.read.recipe.ingredients import index_ingredients, read_ingredient
@@ -74,7 +75,7 @@ class Library:
     supervision: Mapping[str, WatchRule]
     format_advice: Mapping[str, FormatAdvice]
     allergy_words: Mapping[str, AllergyWords]
-    label_regions: Mapping[str, LabelRegion]
+    regions: Mapping[str, Region]
     allergens: tuple[Allergen, ...]
     label_sheets: Mapping[str, LabelSheet]
     type_heights: tuple[HeightRule, ...]
@@ -110,7 +111,7 @@ class _Shipped:
     constants: Mapping[str, Figure]
     supervision: Mapping[str, WatchRule]
     format_advice: Mapping[str, FormatAdvice]
-    label_regions: Mapping[str, LabelRegion]
+    regions: Mapping[str, Region]
     allergens: tuple[Allergen, ...]
     languages: Mapping[str, Language]
     type_heights: tuple[HeightRule, ...]
@@ -159,7 +160,7 @@ def read_library(content: Path, studio: TextFolder) -> Library:
         supervision=shipped.supervision,
         format_advice=shipped.format_advice,
         allergy_words={**theirs.allergy_words, **own.allergy_words},
-        label_regions=shipped.label_regions,
+        regions=shipped.regions,
         allergens=shipped.allergens,
         label_sheets={**theirs.label_sheets, **own.label_sheets},
         languages=shipped.languages,
@@ -207,11 +208,12 @@ def _shipped(state: _State) -> _Shipped:
     unread_sources: set[str] = set()
     sources = _one(content, "sources.yaml", lambda placed: read_sources(placed, findings), unread_sources)
     cited = Known(sources, {}, frozenset(unread_sources))
+    regions = _one(content, "regions.yaml", lambda placed: read_regions(placed, cited, findings), set())
+    cited = replace(cited, regions=tuple(regions))
     products = _one(content, "products.yaml", lambda placed: read_products(placed, cited, findings), set())
     languages = {one.name: one for one in _each(content, "languages", lambda placed: read_language(placed, findings), set())}
     others = tuple(one.name for one in languages.values() if not one.is_own)
-    known = Known(sources, products, frozenset(unread_sources), languages=others)
-    regions = _one(content, "label_regions.yaml", lambda placed: read_label_regions(placed, known, findings), set())
+    known = replace(cited, products=products, languages=others)
     regions = with_english(regions, read_label_names(content, "tables/label_names_us.csv", known))
     allergens = read_allergens(content, "tables/fragrance_allergens_eu.csv", known)
     known = replace(known, allergens=frozenset(name for one in allergens for name in one.counts))
@@ -225,7 +227,7 @@ def _shipped(state: _State) -> _Shipped:
         constants=constants,
         supervision=_one(content, "supervision.yaml", lambda placed: read_supervision(placed, known, findings), set()),
         format_advice=_one(content, "format_advice.yaml", lambda placed: read_format_advice(placed, known, findings), set()),
-        label_regions=regions,
+        regions=regions,
         allergens=allergens,
         languages=languages,
         type_heights=read_type_heights(content, "tables/type_heights.csv", known),

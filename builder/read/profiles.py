@@ -8,6 +8,7 @@ all the same. Nothing is published meanwhile.
 
 from collections.abc import Iterable, Sequence
 from copy import deepcopy
+from dataclasses import replace
 from typing import Any
 
 from pydantic import ValidationError
@@ -20,7 +21,7 @@ from builder.model.teaching.supervision import OwnNumbers
 from builder.read.acceptances import make_acceptances
 from builder.read.label.label_sheets import make_label_wishes
 from builder.read.shapes.profile import ProfileShape, ScaleShape
-from builder.read.yaml.fit import fit
+from builder.read.yaml.fit import Known, fit
 from builder.read.yaml.placed_yaml import PlacedYaml
 from builder.read.yaml.yaml_nodes import Mark
 from builder.units import grams_in
@@ -34,7 +35,6 @@ STAND_INS: dict[str, Any] = {
     "name": "-",
     "address": ["-"],
     "contact": {"web": "https://example.org"},
-    "region": "US",
     "currency": "USD",
     "paper": "letter",
     **{key: [ANY_SCALE] for key in SCALES},
@@ -42,11 +42,12 @@ STAND_INS: dict[str, Any] = {
 NO_FILE = PlacedYaml("studio.yaml", {}, {(): Mark(Place("studio.yaml"), Place("studio.yaml"))})
 
 
-def read_profile(placed: PlacedYaml | None, findings: list[Finding]) -> Profile:
-    """Read the profile; None stands for a file of which nothing can be read."""
-    shape = fit(ProfileShape, placed, findings) if placed else None
+def read_profile(placed: PlacedYaml | None, known: Known, findings: list[Finding]) -> Profile:
+    """Read the profile; None stands for a file of which nothing can be read. Without any known region, one stands in."""
+    known = known if known.regions else replace(known, regions=("-",))
+    shape = fit(ProfileShape, placed, findings, known=known) if placed else None
     placed = placed or NO_FILE
-    shape, faulty = (shape, frozenset[str]()) if shape else _what_is_sound(placed.data)
+    shape, faulty = (shape, frozenset[str]()) if shape else _what_is_sound(placed.data, known)
     scales = {key: _in_grams(key, listed, placed, findings) for key, listed in zip(SCALES, (shape.scales, shape.home_scales), strict=True)}
     contact = {"email": shape.contact.email, "phone": shape.contact.phone, "web": shape.contact.web}
     emergency = {"number": shape.emergency.number, "poison centre": shape.emergency.poison_centre} if shape.emergency else {}
@@ -81,14 +82,16 @@ def _responsible(shape: ProfileShape, placed: PlacedYaml) -> Responsible | None:
     return Responsible(who.name, who.address, placed.place("responsible person", "name")) if who else None
 
 
-def _what_is_sound(data: object) -> tuple[ProfileShape, frozenset[str]]:
+def _what_is_sound(data: object, known: Known) -> tuple[ProfileShape, frozenset[str]]:
     """Fit what is sound in the data, with stand-ins for what is not; give the keys of those too. A faulty scale alone is left out."""
     sound: dict[str, Any] = deepcopy(data) if isinstance(data, dict) else {}
-    faulty = set(STAND_INS) - set(sound)
+    stand_ins = STAND_INS | {"region": known.regions[0]}
+    faulty = set(stand_ins) - set(sound)
     while True:
         try:
-            return ProfileShape.model_validate(STAND_INS | sound), frozenset(faulty)
+            return ProfileShape.model_validate(stand_ins | sound, context=known), frozenset(faulty)
         except ValidationError as error:
+            assert any(fault["loc"][0] in sound for fault in error.errors()), f"a stand-in does not fit: {error}"
             for key, *inner in {fault["loc"][:2]: None for fault in reversed(error.errors())}:
                 if key in SCALES and inner and isinstance(inner[0], int):
                     sound[str(key)][inner[0]] = ANY_SCALE

@@ -26,6 +26,7 @@ from builder.read.teaching.pages import read_page
 from builder.read.teaching.teaching import apply_policy
 from builder.read.text.pictures import find_faulty_pictures
 from builder.read.text.text_files import TextFolder
+from builder.read.yaml.fit import NOTHING_KNOWN, Known
 from builder.read.yaml.placed_yaml import read_yaml_file
 
 FINDS = (
@@ -54,7 +55,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
     classes = _classes(studio, class_folders, drawn_on)
     pages = _pages(studio, page_files)
     pictures, other_files = _pictures(studio)
-    profile = _profile(studio)
+    profile = _profile(studio, drawn_on.known)
     read = Studio(
         profile=profile,
         ingredients=drawn_on.ingredients,
@@ -76,7 +77,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         supplies=_supplies(studio),
         in_stock=_in_stock(studio),
         rosters=_rosters(studio, class_folders),
-        label_regions=drawn_on.label_regions,
+        regions=drawn_on.regions,
         allergens=drawn_on.allergens,
         label_sheets=drawn_on.label_sheets,
         type_heights=drawn_on.type_heights,
@@ -99,11 +100,11 @@ def _no_studio(studio: TextFolder) -> Studio:
     wrong = "There is no studio here: a studio folder has a file studio.yaml, which says who teaches, where, and with which scales."
     remedy = "Name the folder that holds studio.yaml, or write that file. Beside it stand the folders recipes, classes and pages."
     studio.findings.append(stop("studio-missing", studio.place("studio.yaml"), wrong, remedy))
-    return Studio(read_profile(None, []), {}, {}, {}, {}, {}, {}, {}, {})
+    return Studio(read_profile(None, NOTHING_KNOWN, []), {}, {}, {}, {}, {}, {}, {}, {})
 
 
-def _profile(studio: TextFolder) -> Profile:
-    return read_profile(read_yaml_file(studio, "studio.yaml"), studio.findings)
+def _profile(studio: TextFolder, known: Known) -> Profile:
+    return read_profile(read_yaml_file(studio, "studio.yaml"), known, studio.findings)
 
 
 def _supplies(studio: TextFolder) -> tuple[Supply, ...]:

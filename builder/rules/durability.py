@@ -5,8 +5,6 @@ import re
 from builder.model.keeping.durability import Durability
 
 _LENGTH = re.compile(r"(\d{1,3})\s+(day|week|month|year)s?\b", re.IGNORECASE)
-# Above so many months the law of the European Union asks for the time after opening, and for no date.
-MOST_DATED = 30
 _DAYS = {"day": 1, "week": 7}
 
 

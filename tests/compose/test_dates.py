@@ -5,7 +5,8 @@ from fractions import Fraction
 
 import pytest
 
-from builder.compose import dates
+from builder.compose.dates import dates
+from tests.regions import regions
 
 DAY = date(2027, 3, 6)
 
@@ -35,5 +36,5 @@ def test_prices(amount, currency, locale, written):
     assert dates.price(Fraction(amount), currency, locale) == written
 
 
-def test_every_region_has_its_language():
-    assert [dates.language_of(region) for region in ("US", "Canada", "UK", "EU")] == ["en-US", "en-US", "en-GB", "en-GB"]
+def test_every_region_has_its_locale():
+    assert {name: one.locale for name, one in regions().items()} == {"US": "en_US", "EU": "en_GB", "UK": "en_GB", "Canada": "en_US"}

@@ -21,6 +21,7 @@ from builder.reckon.teaching.classes import reckon_class
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
 from tests.compose.test_label_words import Becomes, batch
 from tests.reckon.test_guests import QUICK, STUDIO, people
+from tests.regions import region as region_of
 
 OUNCE = Fraction("28.349523125")
 
@@ -31,7 +32,8 @@ FRENCH = Language("French", words={"decimal sign": ","})
 
 def said(sheet, units, region="US", container="cut soap bar"):
     languages = (ENGLISH, FRENCH) if region == "Canada" else (ENGLISH,)
-    return "".join(run.text or "____" for run in package_contents(sheet, region, units, container, languages)).replace("\u00a0", " ")
+    runs = package_contents(sheet, region_of(region), units, container, languages)
+    return "".join(run.text or "____" for run in runs).replace("\u00a0", " ")
 
 
 # 16 CFR 500.27(a) and (c) (read): 6 bars of 3.4 oz (96.3 g), 1 lb 4.4 oz (578 g) in all; 5 cakes of 4 oz (113 g), 566 g in all; 10 packets

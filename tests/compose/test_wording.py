@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import pytest
 
-from builder.compose import wording
+from builder.compose.recipe import wording
 from builder.compose.recipe.wording import NBSP
 from builder.model.recipe.quantity import Temperature
 from tests.making import grams, scale

@@ -10,7 +10,7 @@ from builder.read import read_studio
 from builder.words.fold import fold
 
 STUDIO, FINDINGS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
-ASKED_FOR = [(region, name) for region in STUDIO.label_regions.values() for name in region.languages if name != "English"]
+ASKED_FOR = [(region, name) for region in STUDIO.regions.values() for name in region.languages if name != "English"]
 # A choice of which nothing is taken is named after the choice, which is the studio's word; these are the usual ones.
 LEFT_OUT = ("no scent", "no colour", "no color", "no flavour", "no flavor")
 
@@ -30,7 +30,7 @@ def test_languages_are_read():
 
 # Cosmetic Regulations, C.R.C. c. 869, s. 18 (read): English and French.
 def test_canada_asks_for_english_and_french_and_the_others_for_english():
-    assert {name: region.languages for name, region in STUDIO.label_regions.items()} == {
+    assert {name: region.languages for name, region in STUDIO.regions.items()} == {
         "US": ("English",),
         "EU": ("English",),
         "UK": ("English",),
@@ -44,7 +44,7 @@ def test_every_text_that_can_reach_a_label_is_translated(region, name):
 
 
 def test_every_translation_is_of_a_text_of_the_stock():
-    known = {fold(text) for region in STUDIO.label_regions for text in texts_of(region)}
+    known = {fold(text) for region in STUDIO.regions for text in texts_of(region)}
     assert [text for language in STUDIO.languages.values() for text in language.texts if text not in known] == []
 
 

@@ -14,11 +14,18 @@ from builder.model.recipe.quantity import Density, Duration, Mass, Rest, Share, 
 from builder.model.recipe.recipe import AmountsAs, DividedBy, StatedPurity, WaterBy
 from builder.read import read_studio
 
+RULES_OF_A_REGION = (
+    "colours that are allowed", "net contents", "liquids", "languages", "heading", "best before", "names", "water", "fragrance", "flavour",
+    "flavours and scents", "colours", "exactly one per cent", "fragrance last", "may contain", "allergens", "nano", "responsible person",
+    "with little room",
+)  # fmt: skip
 STOCK = {
     "sources.yaml": "a-book: {title: A book of oils, kind: handbook}\n",
     "constants.yaml": "water density at 20 degC: {value: 0.998, unit: g/mL, source: a-book, at: page 1, known: computed}\n",
     "products.yaml": "lotion: {identity: Lotion, contact: leave-on, made with lye: no, declared by: weight}\n"
     "cold-process soap: {identity: Soap, contact: rinse-off, made with lye: yes, declared by: weight}\n",
+    "regions.yaml": "US:\n  in words: the US\n  law: US law\n  locale: en_US\n"
+    + "".join(f"  {key}: {{is: English, source: a-book, at: page 1, known: read}}\n" for key in RULES_OF_A_REGION),
     "containers.yaml": "4 fl oz bottle: {capacity: 4 fl oz, shape: cylinder, source: a-book, at: page 2, known: practice}\n"
     "loaf mould: {inside: 30 cm x 8 cm x 7 cm, shape: rectangle, source: a-book, at: page 2, known: practice}\n",
     "cautions/caustic.yaml": "name: Lye burns\nsignal: danger\nhazard: caustic\nwhat: It burns.\navoid: [Wear goggles.]\n"

@@ -18,6 +18,7 @@ from builder.reckon.dose.counting import count_towards, factors_in
 from builder.reckon.recipe.batches import reckon_batch, weighings
 from builder.words.fold import fold
 from tests.making import CONSTANTS, SOURCE, card, cards, fat, grams, phase, recipe, scale, share
+from tests.regions import region as region_of
 
 LOTION = Product("lotion", "Lotion", "leave-on", False, "weight")
 
@@ -133,7 +134,7 @@ def test_a_limit_is_judged_by_the_weighings_that_pass_it_but_a_usual_one_in_gram
     stock, law = cards(card("salt")), limit("salt", most="0.8", weight=weight)
     made = recipe(phase("all", {"water": share("99.21"), "salt": share("0.79")}))
     scales = weighings((scale("0.01"), scale("0.03", unit="oz", per_unit="28.349523125")))
-    sheet = reckon_batch(made, LOTION, TotalSize(grams(290)), stock, scales, CONSTANTS, Rules("EU", (law,)))
+    sheet = reckon_batch(made, LOTION, TotalSize(grams(290)), stock, scales, CONSTANTS, Rules(region_of("EU"), (law,)))
     (towards,) = sheet.towards
     assert towards.unit == unit
     assert (towards.least > law.most) is (unit == "oz")
@@ -176,9 +177,9 @@ def test_a_hazard_leaves_out_cards_without_it_that_say_which_oil_they_are():
 
 def test_the_uk_has_kept_the_law_of_the_eu_but_for_rows_of_its_own():
     eu, uk = limit("a", "b"), limit("a", region="UK")
-    assert is_own_law(eu, "UK", (eu,))
-    assert not is_own_law(eu, "UK", (eu, uk))
-    assert is_own_law(uk, "UK", (eu, uk))
-    assert is_own_law(eu, "EU", (eu, uk))
-    assert not is_own_law(eu, "US", (eu,))
-    assert not is_own_law(replace(eu, weight=LimitWeight.OPINION), "EU", (eu,))
+    assert is_own_law(eu, region_of("UK"), (eu,))
+    assert not is_own_law(eu, region_of("UK"), (eu, uk))
+    assert is_own_law(uk, region_of("UK"), (eu, uk))
+    assert is_own_law(eu, region_of("EU"), (eu, uk))
+    assert not is_own_law(eu, region_of("US"), (eu,))
+    assert not is_own_law(replace(eu, weight=LimitWeight.OPINION), region_of("EU"), (eu,))

@@ -29,6 +29,7 @@ from builder.reckon.label.share_counting import share_counting
 from builder.reckon.recipe.batches import reckon_batch, weighings
 from builder.words.fold import fold
 from tests.making import CONSTANTS, SOURCE, card, cards, fat, grams, phase, recipe, scale, share
+from tests.regions import region as region_of
 
 LOTION = Product("lotion", "Lotion", "leave-on", False, "weight")
 EXAMPLE = Path(__file__).parent.parent.parent / "site_example"
@@ -55,7 +56,7 @@ def choice(what, *options, most="0.5"):
 def made(choices, stock, *limits, fill="100", region="EU", youngest=None, lines=None, division="0.01", accepts=()):
     one = recipe(phase("all", {name: share(percent) for name, percent in (lines or {"water": 100}).items()}), choices=choices, fill=fill)
     one = replace(one, accepts={name: Acceptance("so") for name in accepts})
-    rules = Rules(region, limits, youngest=youngest)
+    rules = Rules(region_of(region), limits, youngest=youngest)
     return reckon_batch(one, LOTION, TotalSize(grams(1000)), stock, weighings((scale(division),)), CONSTANTS, rules), rules
 
 

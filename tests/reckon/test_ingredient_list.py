@@ -1,6 +1,6 @@
 """Ingredient lists: merging, ranges, the regions' one per cent, allergens, and what to ask a supplier for.
 
-The rules are read from the texts named in `content/label_regions.yaml` and the table of allergens; a rule known from memory says so there.
+The rules are read from the texts named in `content/regions.yaml` and the table of allergens; a rule known from memory says so there.
 """
 
 from dataclasses import replace

@@ -28,13 +28,14 @@ _EYE = "eye"
 )
 def find_colours_out_of_their_field(batch: Batch) -> Iterator[BatchFinding]:
     """Look up each colour of a batch, and of what its students may choose, in the list of the EU."""
-    if batch.region not in ("EU", "UK"):
+    which, kept = batch.region.colours
+    if which != "eu":
         return
     for card, place in colours_in(batch):
         for name in card.eu_colour_names:
             rule = next((one for one in batch.field_rules if fold(name).removesuffix(" lake") in one.names), None)
-            if rule and batch.region == "UK" and not rule.in_uk:
-                continue  # What UK law says of it is not known here.
+            if rule and kept and not rule.in_uk:
+                continue  # What the law of the region says of it is not known here.
             yield from _judge(batch, card, place, name, rule)
 
 
@@ -78,6 +79,8 @@ def _only(allowed: Field) -> str:
 
 
 def _law(batch: Batch) -> str:
-    if batch.region == "UK":
-        return "EU law, which the UK has kept as its own as far as is remembered"
-    return "EU law"
+    region = batch.region
+    if rule := region.rule("keeps the law of"):
+        law = batch.labelling.named(rule.says).law
+        return f"{law}, which {region.in_words} has kept as its own as far as is remembered"
+    return region.law

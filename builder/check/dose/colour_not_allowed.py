@@ -34,7 +34,7 @@ _LISTS = "the list of colour additives for cosmetics (21 CFR 73 and 74, as in th
 )
 def find_colours_not_allowed(batch: Batch) -> Iterator[BatchFinding]:
     """Look up each colour of a batch and of what its students may choose."""
-    if batch.region != "US":
+    if batch.region.colours[0] != "us":
         return
     for card, place in colours_in(batch):
         for name in card.us_colour_names:

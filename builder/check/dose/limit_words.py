@@ -5,13 +5,13 @@ from fractions import Fraction
 
 from builder.model.dose.limit import CERTIFIED, Limit, LimitWeight, PercentOf, held_of, names_of
 from builder.model.dose.towards import Counted
+from builder.model.label.labelling import Labelling
+from builder.model.label.region import ANY_REGIONS
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import Ingredient
 from builder.words.plain_number import plain_number
 
 DEFER = "What decides is the text in force where the product is sold or given away, and your supplier's documents."
-_LAW = {"EU": "EU law", "US": "US law", "Canada": "Canadian law", "UK": "UK law", "any": "the law"}
-_COUNTRY = {"EU": "the EU", "US": "the US", "Canada": "Canada", "UK": "the UK", "any": "any region"}
 
 
 def percent(share: Fraction) -> str:
@@ -25,19 +25,21 @@ def what_counts(counted: Sequence[Counted]) -> str:
     return names[0] if len(names) == 1 else f"{', '.join(names[:-1])} and {names[-1]}"
 
 
-def who_says(limit: Limit, region: str) -> str:
+def who_says(limit: Limit, labelling: Labelling) -> str:
     """Say what stands behind a limit, seen from the studio's region."""
+    here, there = labelling.region, labelling.named(limit.region)
+    law, country = ("the law", "any region") if limit.region == ANY_REGIONS else (there.law, there.in_words)
     match limit.weight:
-        case LimitWeight.LAW if (limit.region, region) == ("EU", "UK"):
-            return "EU law, which the UK has kept as its own; look up whether it has followed the latest change"
-        case LimitWeight.LAW if limit.region in (region, "any"):
-            return f"{_LAW[limit.region]}, the law of the studio's region"
+        case LimitWeight.LAW if here.has_kept(limit.region):
+            return f"{law}, which {here.in_words} has kept as its own; look up whether it has followed the latest change"
+        case LimitWeight.LAW if here.has_as_law(limit.region):
+            return f"{law}, the law of the studio's region"
         case LimitWeight.LAW:
-            return f"{_LAW[limit.region]}, which is not the law of the studio's region"
+            return f"{law}, which is not the law of the studio's region"
         case LimitWeight.OPINION:
-            return f"an opinion given in {_COUNTRY[limit.region]}, which is no law"
+            return f"an opinion given in {country}, which is no law"
         case LimitWeight.GUIDANCE:
-            return f"official guidance in {_COUNTRY[limit.region]}, which is no law"
+            return f"official guidance in {country}, which is no law"
         case LimitWeight.STANDARD if limit.role == CERTIFIED:
             return "what the supplier's certificate allows"
         case LimitWeight.STANDARD:

@@ -29,7 +29,7 @@ def find_options_not_offered(batch: Batch) -> Iterator[BatchFinding]:
             wrong = (
                 f"{one.option} cannot be offered{f' at this size: {least}' if limit.most else ''}. "
                 f"{limit_in_words(limit)[0].upper()}{limit_in_words(limit)[1:]} ({where_it_stands(limit)}). "
-                f"This is {who_says(limit, batch.region)}.{open_words}"
+                f"This is {who_says(limit, batch.labelling)}.{open_words}"
             )
             remedy = f"{_REMEDY if limit.most else _NONE} {DEFER}"
             place = _place_of(one.option, dose.what, batch)

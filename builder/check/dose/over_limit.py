@@ -22,6 +22,7 @@ from builder.check.rule import BATCH, rule_on
 from builder.model.dose.limit import Limit, LimitWeight
 from builder.model.dose.towards import TowardsLimit
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
+from builder.model.label.labelling import Labelling
 from builder.model.recipe.ingredient import ALUMINIUM
 
 # For what merely may pass a limit a supplier is asked where more than custom is behind it.
@@ -81,13 +82,13 @@ def _order(towards: TowardsLimit) -> tuple[bool, int]:
     return not towards.own_law, list(LimitWeight).index(towards.limit.weight)
 
 
-def _who(limit: Limit, region: str) -> str:
+def _who(limit: Limit, labelling: Labelling) -> str:
     """Say what stands behind a limit, and of aluminium how its share is known and that the law leaves some colours out."""
     if limit.counted_as != ALUMINIUM:
-        return who_says(limit, region)
+        return who_says(limit, labelling)
     return (
-        f"{who_says(limit, region)}. The share of aluminium is worked out from an ideal formula, and the supplier's analysis decides; some "
-        "colours of Annex IV are exempt, and the text says from which day it applies"
+        f"{who_says(limit, labelling)}. The share of aluminium is worked out from an ideal formula, and the supplier's analysis decides; "
+        "some colours of Annex IV are exempt, and the text says from which day it applies"
     )
 
 
@@ -108,7 +109,7 @@ def _finding(batch: Batch, towards: TowardsLimit) -> BatchFinding | None:
         return None  # What one ingredient takes by itself, its own limit says.
     place, own = place_of_counted(counted[0], batch.sheet.recipe), towards.own_law
     what, verb = what_counts(counted), "passes" if len(cards) == 1 else "together pass"
-    behind = f"({where_it_stands(limit)}). This is {_who(limit, batch.region)}.{what_is_held(counted, limit)}"
+    behind = f"({where_it_stands(limit)}). This is {_who(limit, batch.labelling)}.{what_is_held(counted, limit)}"
     passed = f"{limit_in_words(limit)} {behind}"
     case = f"{batch.weighed_in(towards.unit)} ({span_in_words(least, most)})"
     # What a blend declares is in it, however little.

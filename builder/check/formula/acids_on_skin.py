@@ -9,6 +9,8 @@ from builder.check.rule import BATCH, rule_on
 from builder.model.dose.limit import Limit
 from builder.model.dose.towards import TowardsLimit
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
+from builder.model.label.region import Region
+from builder.model.recipe.worked_batch import TowardsLimit
 from builder.words.fold import fold
 from builder.words.plain_number import plain_number
 
@@ -45,8 +47,8 @@ def find_acids_on_the_skin(batch: Batch) -> Iterator[BatchFinding]:
             yield from _judge_label(batch, one)
 
 
-def _is_near(row: Limit, region: str) -> bool:
-    return row.region in (region, "any") or (row.region, region) == ("EU", "UK")
+def _is_near(row: Limit, region: Region) -> bool:
+    return region.has_as_law(row.region)
 
 
 def _is_more_than_a_drop(batch: Batch, asked: TowardsLimit) -> bool:
@@ -58,7 +60,8 @@ def _judge_ph(batch: Batch, asking: TowardsLimit) -> Iterator[BatchFinding]:
     assert row.lowest_ph is not None
     ph, place, what = batch.sheet.recipe.ph, place_of_counted(found[0], batch.sheet.recipe), what_counts(found)
     asked = (
-        f"{what} asks for a pH of at least {plain_number(row.lowest_ph)} ({where_it_stands(row)}). This is {who_says(row, batch.region)}."
+        f"{what} asks for a pH of at least {plain_number(row.lowest_ph)} ({where_it_stands(row)}). "
+        f"This is {who_says(row, batch.labelling)}."
     )
     why = "The lower the pH, the more of an acid burns and peels the skin."
     if ph and ph.low < row.lowest_ph:
@@ -86,7 +89,7 @@ def _judge_label(batch: Batch, asking: TowardsLimit) -> Iterator[BatchFinding]:
             "sun-caution-missing",
             place_of_counted(found[0], batch.sheet.recipe),
             f"{what_counts(found)} is an alpha hydroxy acid, and in this amount it makes skin burn more easily in the sun; the label does "
-            f"not say so ({where_it_stands(row)}). This is {who_says(row, batch.region)}.",
+            f"not say so ({where_it_stands(row)}). This is {who_says(row, batch.labelling)}.",
             f"Add to `label cautions:` {_SUNBURN} {DEFER}",
             "",
         )

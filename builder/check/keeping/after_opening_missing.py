@@ -1,4 +1,4 @@
-"""Something that keeps for more than 30 months, in a region whose law then asks for the time after opening."""
+"""Something that keeps so long that the law of the region asks for the time after opening in place of a date."""
 
 from collections.abc import Iterator
 
@@ -6,9 +6,7 @@ from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
-from builder.rules.durability import MOST_DATED, durability_in
-
-REGIONS = ("EU", "UK")
+from builder.rules.durability import durability_in
 
 
 @rule_on(
@@ -19,9 +17,10 @@ REGIONS = ("EU", "UK")
 )
 def find_times_after_opening_missing(studio: Studio) -> Iterator[Finding]:
     """Compare how long each recipe keeps with the limit (Regulation 1223/2009 Art. 19(1)(c), read)."""
+    most_dated = studio.region.open_jar_above
     for recipe in studio.recipes.values():
         keeps = durability_in(recipe.keeps)
-        if studio.profile.region not in REGIONS or keeps is None or keeps.months <= MOST_DATED:
+        if most_dated is None or keeps is None or keeps.months <= most_dated:
             continue
         opened = durability_in(recipe.after_opening)
         if recipe.after_opening and not (opened and opened.months):
@@ -36,7 +35,7 @@ def find_times_after_opening_missing(studio: Studio) -> Iterator[Finding]:
             yield caution(
                 "after-opening-missing",
                 recipe.places.get("keeps", recipe.place),
-                f"{recipe.name} keeps for more than {MOST_DATED} months, so that its label has to say how long it is good once opened, and "
+                f"{recipe.name} keeps for more than {most_dated} months, so that its label has to say how long it is good once opened, and "
                 "nobody has said that.",
                 "Add `after opening:` to the recipe, for example `after opening: 12 months`.",
             )

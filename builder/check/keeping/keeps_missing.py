@@ -13,7 +13,7 @@ from builder.model.studio import Studio
 def find_keeps_missing(studio: Studio) -> Iterator[Finding]:
     """Look at each recipe that a class makes (Regulation 1223/2009 Art. 19(1)(c), read; kept in Great Britain)."""
     for recipe in studio.recipes_made:
-        if studio.profile.region in REGIONS and not recipe.keeps:
+        if studio.region.open_jar_above is not None and not recipe.keeps:
             yield caution(
                 "keeps-missing",
                 recipe.place,

@@ -5,14 +5,9 @@ from collections.abc import Iterator
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
+from builder.model.label.region import RegionRule
+from builder.model.recipe.figure import Known
 from builder.model.studio import Studio
-
-_RULES = {
-    "US": "liquids go by fluid measure: 21 CFR 701.13(a)",
-    "EU": "liquids go by volume: Directive 76/211/EEC, from memory, to be looked up again",
-    "UK": "liquids go by volume: SI 2006/659 reg. 8(1)",
-    "Canada": "what is viscous goes by volume: C.R.C. c. 417 s. 21",
-}
 
 
 @rule_on(
@@ -21,15 +16,21 @@ _RULES = {
 )
 def find_contents_by_weight(studio: Studio) -> Iterator[Finding]:
     """Look at each recipe that a class makes; any other has no label."""
-    region = studio.profile.region
+    region = studio.region
+    rule = region.rule("liquids")
     for recipe in studio.recipes_made:
         product = studio.products.get(recipe.product)
-        if region in _RULES and recipe.density is None and product is not None and product.by_volume(region):
+        if rule and recipe.density is None and product is not None and product.by_volume(region):
             yield caution(
                 "contents-by-weight",
                 recipe.places.get("product", recipe.place),
-                f"{recipe.name}: the label of a {product.name} says in this region by volume how much is in it ({_RULES[region]}), and a "
+                f"{recipe.name}: the label of a {product.name} says in this region by volume how much is in it ({_where(rule)}), and a "
                 "weight becomes a volume only through a density. Without one the label gives the weight.",
                 "Weigh 100 mL of the finished product, and write it as `density:` in the recipe. Where your trade sells it by weight, "
                 "accept this and say so.",
             )
+
+
+def _where(rule: RegionRule) -> str:
+    memory = ", from memory, to be looked up again" if rule.known is Known.MEMORY else ""
+    return f"{rule.says}: {rule.at}{memory}"

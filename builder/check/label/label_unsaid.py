@@ -11,16 +11,13 @@ from builder.check.formula.formulas import Formula, formulas_of
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
+from builder.model.label.region import Region
+from builder.model.recipe.figure import Known
 from builder.model.studio import Studio
 
 _FOAMS = ("surfactant", "soap base")
 _IN_WATER = ("bath", "rinse-off")
 _GONE_IN_LYE = ("sugar", "milk")  # They leave neither look nor smell in soap.
-_RULES = {
-    "EU": "a look of food counts in the safety assessment (Regulation (EU) 2023/988, in force since 13 December 2024)",
-    "UK": "the Food Imitations (Safety) Regulations 1989 ban what looks like food and endangers health (from memory, to be looked up "
-    "again)",
-}
 _PRACTICE = "common practice; the EU has it in the safety assessment under Regulation (EU) 2023/988"
 
 
@@ -38,8 +35,8 @@ def find_what_labels_leave_unsaid(studio: Studio) -> Iterator[Finding]:
         if formula.product.contact in _IN_WATER:
             yield from _slippery(formula)
             yield from _stains(formula)
-            yield from _undirected(formula, studio.profile.region)
-            yield from _like_food(formula, studio.profile.region, youngest.get(formula.recipe.key))
+            yield from _undirected(formula, studio.region)
+            yield from _like_food(formula, studio.region, youngest.get(formula.recipe.key))
 
 
 def _slippery(formula: Formula) -> Iterator[Finding]:
@@ -67,9 +64,9 @@ def _stains(formula: Formula) -> Iterator[Finding]:
         )
 
 
-def _undirected(formula: Formula, region: str) -> Iterator[Finding]:
+def _undirected(formula: Formula, region: Region) -> Iterator[Finding]:
     part = next((part for part in formula.all if part.card.kind in _FOAMS), None)
-    if part and region == "US" and formula.product.contact == "bath" and not formula.recipe.directions:
+    if part and region.says("foaming baths") == "directions" and formula.product.contact == "bath" and not formula.recipe.directions:
         yield caution(
             "directions-missing",
             formula.recipe.place,
@@ -79,7 +76,7 @@ def _undirected(formula: Formula, region: str) -> Iterator[Finding]:
         )
 
 
-def _like_food(formula: Formula, region: str, youngest: int | None) -> Iterator[Finding]:
+def _like_food(formula: Formula, region: Region, youngest: int | None) -> Iterator[Finding]:
     found = (part for part in formula.all if part.card.like_food)
     part = next((part for part in found if not (formula.with_lye and part.card.kind in _GONE_IN_LYE)), None)
     if part is None or any(word in formula.label_text for word in ("eat", "food", "drunk", "drink", "swallow")):
@@ -91,9 +88,16 @@ def _like_food(formula: Formula, region: str, youngest: int | None) -> Iterator[
         "food-look-alike",
         part.place,
         f"{formula.recipe.name} looks or smells like food with {inside(part.card)}, and its label does not say that it is none: children "
-        f"and forgetful people may eat it ({_RULES.get(region, _PRACTICE)}).{young}",
+        f"and forgetful people may eat it ({_why_no_food(region)}).{young}",
         "Add “Not to be eaten.” to `label cautions:`, use no food shape, food jar or drink bottle, and give none of it to small children.",
     )
+
+
+def _why_no_food(region: Region) -> str:
+    rule = region.rule("look of food")
+    if rule is None:
+        return _PRACTICE
+    return f"{rule.says} (from memory, to be looked up again)" if rule.known is Known.MEMORY else rule.says
 
 
 def _youngest_by_recipe(studio: Studio) -> Mapping[str, int]:

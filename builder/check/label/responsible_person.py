@@ -7,6 +7,7 @@ from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
 from builder.model.label.labelling import LabelRegion
+from builder.model.label.region import Region
 from builder.model.place import Place
 from builder.model.studio import Studio
 from builder.model.subject import Labels, Subject
@@ -48,14 +49,15 @@ def find_responsible_persons_outside(studio: Studio) -> Iterator[Finding]:
         "Somebody inside the region has to take that on, in writing. Write in studio.yaml "
         "`responsible person: {name: ..., address: [..., COUNTRY]}`."
     )
-    elsewhere = {name for other in studio.label_regions.values() for name in _places(other)} | set(_ELSEWHERE)
-    tolerated = region.name == "UK" and country in _places(studio.label_regions.get("EU", LabelRegion("EU")))
+    elsewhere = {name for other in studio.regions.values() for name in _places(other)} | set(_ELSEWHERE)
+    beside = studio.regions.get(region.says("person may also be in"))
+    tolerated = beside is not None and country in _places(beside)
     if country in elsewhere and not tolerated:
         about = frozenset[Subject](Labels(recipe.key) for recipe in made)
         wrong = f"{asked}, and the address of {who} is outside."
         yield stop("responsible-person-outside", place, wrong, f"{remedy} {NO_LABELS}", about=about, acceptable=True)
-    elif tolerated:
-        yield caution("responsible-person-open", place, f"{asked}. The address of {who} is in the EU.", remedy)
+    elif beside and tolerated:
+        yield caution("responsible-person-open", place, f"{asked}. The address of {who} is in {beside.in_words}.", remedy)
     else:
         wrong = f"{asked}, and the address of {who} does not say in which country it is."
         yield caution("responsible-person-open", place, wrong, f"End the address with the country. If it is not inside: {remedy}")
@@ -69,6 +71,6 @@ def _who(studio: Studio) -> tuple[str, Place, tuple[str, ...]]:
     )
 
 
-def _places(region: LabelRegion) -> tuple[str, ...]:
+def _places(region: Region) -> tuple[str, ...]:
     says = region.says("responsible person")
     return () if says in ("", "none") else tuple(fold(place) for place in says.split(";"))

@@ -8,21 +8,10 @@ from babel.dates import format_date, format_skeleton, format_time
 from babel.numbers import format_currency, get_currency_precision
 from babel.units import format_unit
 
-LOCALES = {"US": "en_US", "Canada": "en_US", "UK": "en_GB", "EU": "en_GB"}
 NARROW_NBSP = "\u202f"
 NBSP = "\u00a0"
 # More than any number of packs at any price that can be written comes to.
 MOST_DIGITS = 100
-
-
-def locale_of(region: str) -> str:
-    """Give the locale in which a region's documents are written."""
-    return LOCALES.get(region, "en_GB")
-
-
-def language_of(region: str) -> str:
-    """Give the language tag of a region's documents."""
-    return locale_of(region).replace("_", "-")
 
 
 def long_date(day: date, locale: str) -> str:

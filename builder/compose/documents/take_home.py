@@ -26,7 +26,7 @@ from builder.compose.views.frame import PageFrame, SheetFrame
 from builder.compose.views.take_home import ListedVariant, ScaleSet, TakeHomeView
 from builder.model.dates.studio_class import StudioClass
 from builder.model.document import Document
-from builder.model.label.labelling import LabelRegion
+from builder.model.label.region import Region
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, HomeBatch
@@ -109,7 +109,7 @@ def _view(
         label_allergens=_label_allergens(sheet),
         label_note=studio.labelling.region.says("soap") if sheet.is_true_soap else "",
         label_cautions=sheet.recipe.label_cautions,
-        net_contents=net_contents(sheet, studio.profile.region),
+        net_contents=net_contents(sheet, studio.region),
         allergens=allergens_of(studio, [sheet]),
         allergens_open=allergens_open_in(studio, [sheet]),
         free_from=listed(sheet.recipe.free_from),
@@ -146,7 +146,7 @@ def _scales(batch: WorkedBatch) -> tuple[ScaleSet, ...]:
     return tuple(found)
 
 
-def _label_lists(batch: WorkedBatch, region: LabelRegion) -> tuple[ListedVariant, ...]:
+def _label_lists(batch: WorkedBatch, region: Region) -> tuple[ListedVariant, ...]:
     """Give the list of each variant that is proven.
 
     Where there are many, that of the plainest, to which the student adds what was chosen.

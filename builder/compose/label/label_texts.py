@@ -4,7 +4,6 @@ it, how to use and keep it, who made it, and the batch."""
 from dataclasses import dataclass
 from datetime import date
 
-from builder.compose.dates.dates import locale_of
 from builder.compose.label.batch_codes import batch_code
 from builder.compose.label.label_languages import colon_of, day, glued, in_figures, joined, length_of_time, said, sentences
 from builder.compose.label.label_warnings import warnings_of
@@ -16,7 +15,7 @@ from builder.model.label.language import Language
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Profile, Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
-from builder.rules.durability import MOST_DATED, durability_in
+from builder.rules.durability import durability_in
 from builder.words.fold import fold
 
 
@@ -61,8 +60,9 @@ def label_text(studio: Studio, plan: ClassPlan, made: MadeProduct, filled: Worke
     from_before = plan.comes_from_before(filled.product)
     made_on = plan.date.on.date() if plan.date and not from_before else None
     code = "" if from_before else batch_code(studio, plan, made, pot)
-    locale, colon = locale_of(profile.region), colon_of(languages)
-    net = in_figures(net_contents(filled, profile.region), languages)
+    locale, colon = studio.region.locale, colon_of(languages)
+    net = in_figures(net_contents(filled, studio.region), languages)
+    net_words = "Net Wt" if studio.region.with_ounces else said(languages, "net weight")
     on = Run(f"{said(languages, 'made')}{NBSP}{day(made_on, languages, locale)}") if made_on else Run(f"{said(languages, 'made on')} ")
     batch = f"{said(languages, 'batch')}{colon}"
     name, *other_names = dict.fromkeys(glued(recipe.told_in(language.name).name, language) for language in languages)
@@ -76,9 +76,7 @@ def label_text(studio: Studio, plan: ClassPlan, made: MadeProduct, filled: Worke
             (Run(f"{said(languages, 'by')} "), Run("", blank=18)),
             (Run(f"{batch}{NBSP}{code}", bold=True),) if code else (Run(f"{batch} ", bold=True), Run("", blank=14)),
         ),
-        net=(Run(net, bold=True),)
-        if net
-        else (Run("Net Wt " if profile.region == "US" else f"{said(languages, 'net weight')} ", bold=True), Run("", bold=True, blank=14)),
+        net=(Run(net, bold=True),) if net else (Run(f"{net_words} ", bold=True), Run("", bold=True, blank=14)),
         back=tuple(
             paragraph
             for paragraph in (
@@ -135,7 +133,7 @@ def _keeping(studio: Studio, filled: WorkedBatch, made_on: date | None, locale: 
     recipe, languages, region = filled.recipe, studio.label_languages, studio.labelling.region
     keeps = durability_in(recipe.keeps)
     parts: list[Run] = []
-    if keeps and keeps.months > MOST_DATED and recipe.after_opening and region.name in ("EU", "UK"):
+    if keeps and region.open_jar_above is not None and keeps.months > region.open_jar_above and recipe.after_opening:
         opened = durability_in(recipe.after_opening)
         parts += [OPEN_JAR, Run(f"{opened.months}{NBSP}M ", bold=True)] if opened and opened.months else []
         parts.append(Run(f"{said(languages, 'once opened')} {keep_together(recipe.after_opening)}. "))

@@ -17,6 +17,7 @@ from math import floor
 from builder.compose.recipe.wording import NBSP, fluid_ounces, in_unit, sentence, shortest, within
 from builder.model.label.ingredient_list import Declared, IngredientList, Variant
 from builder.model.label.labelling import LabelRegion
+from builder.model.label.region import Region
 from builder.model.recipe.ingredient import DeclaredAs
 from builder.model.recipe.quantity import Density, Mass
 from builder.model.recipe.recipe import left_out
@@ -36,7 +37,7 @@ POUNDS = _Larger((("lb", 16),), 64)
 PINTS = _Larger((("gal", 128), ("qt", 32), ("pt", 16)), 128)
 
 
-def ingredient_text(listed: IngredientList, region: LabelRegion) -> str:
+def ingredient_text(listed: IngredientList, region: Region) -> str:
     """Give the ingredient list of a label, in order, by the names that its region wants."""
     return ", ".join(_declared(entry, region) for entry in listed.entries)
 
@@ -51,7 +52,7 @@ def chosen_in(variant: Variant) -> tuple[str, ...]:
     return tuple(option if option is not None else left_out(what) for what, option in variant.chosen)
 
 
-def net_contents(batch: WorkedBatch, region: str, units: int = 1) -> str:
+def net_contents(batch: WorkedBatch, region: Region, units: int = 1) -> str:
     """Give the net contents of one container, or of several together: by volume where that is the custom and the density is known.
 
     Soap made with lye and sold by weight loses water as it cures: it declares the cured weight where the studio has weighed the loss, and
@@ -65,15 +66,15 @@ def net_contents(batch: WorkedBatch, region: str, units: int = 1) -> str:
             return ""
         fill = batch.soap.cured_bar * units
     metric = _in_figures(fill.grams, "g", "kg", region)
-    return f"Net Wt {_both(in_unit(fill, 'oz'), 'oz', POUNDS, metric)}" if region == "US" else metric
+    return f"Net Wt {_both(in_unit(fill, 'oz'), 'oz', POUNDS, metric)}" if region.with_ounces else metric
 
 
-def _declared(entry: Declared, region: LabelRegion) -> str:
+def _declared(entry: Declared, region: Region) -> str:
     nano = f" ({region.says('nano')})" if entry.is_nano and region.says("nano") not in ("", "none") else ""
     return f"{_name(entry, region)}{nano}"
 
 
-def _name(entry: Declared, region: LabelRegion) -> str:
+def _name(entry: Declared, region: Region) -> str:
     name = entry.inci
     if collective := region.collective(entry.declared_as):
         return collective
@@ -88,10 +89,10 @@ def _name(entry: Declared, region: LabelRegion) -> str:
     return name if entry.plain.casefold() in name.casefold() else f"{sentence(entry.plain)} ({name})"
 
 
-def _by_volume(fill: Mass, density: Density, region: str) -> str:
+def _by_volume(fill: Mass, density: Density, region: Region) -> str:
     millilitres = fill.grams / density.grams_per_millilitre
     metric = _in_figures(millilitres, "mL", "L", region)
-    return _both(fluid_ounces(millilitres), f"fl{NBSP}oz", PINTS, metric) if region == "US" else metric
+    return _both(fluid_ounces(millilitres), f"fl{NBSP}oz", PINTS, metric) if region.with_ounces else metric
 
 
 def _both(value: Fraction, ounce: str, larger: _Larger, metric: str) -> str:
@@ -108,9 +109,9 @@ def _both(value: Fraction, ounce: str, larger: _Larger, metric: str) -> str:
     return f"{divided} ({metric})"
 
 
-def _in_figures(value: Fraction, unit: str, thousand: str, region: str) -> str:
-    """Write metric contents with three figures; in Canada those below 100 with two."""
-    figures = 2 if region == "Canada" and value < 100 else 3
+def _in_figures(value: Fraction, unit: str, thousand: str, region: Region) -> str:
+    """Write metric contents with three figures, or those below 100 with as many as the region says."""
+    figures = int(region.says("figures below 100") or 3) if value < 100 else 3
     if value >= 1000:
         value, unit = value / 1000, thousand
     places = max(figures - len(str(floor(value))), 0) if value >= 1 else 2

@@ -13,16 +13,17 @@ from builder.compose.label.label_words import net_contents
 from builder.compose.recipe.portion_words import containers_of
 from builder.compose.recipe.wording import NBSP
 from builder.model.label.language import Language
+from builder.model.label.region import Region
 from builder.model.recipe.worked_batch import WorkedBatch
 
 BLANK = 14.0
 
 
-def package_contents(batch: WorkedBatch, region: str, units: int, container: str, languages: Sequence[Language]) -> Paragraph:
+def package_contents(batch: WorkedBatch, region: Region, units: int, container: str, languages: Sequence[Language]) -> Paragraph:
     """Give the statement; where a soap has not been weighed after its cure both figures are lines to write on."""
     each, total = net_contents(batch, region), net_contents(batch, region, units)
     blank = Run("", bold=True, blank=BLANK)
-    if region != "US":
+    if not region.with_ounces:
         times = f"{units}{NBSP}×{NBSP}"
         if each:
             return (Run(in_figures(f"{times}{each} ({total})", languages), bold=True),)

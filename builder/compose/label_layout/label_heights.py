@@ -5,15 +5,15 @@ from dataclasses import replace
 from fractions import Fraction
 
 from builder.compose.label_layout.label_layout import Rules
+from builder.model.label.region import Region
 from builder.model.label.type_height import HeightRule, Statement, rules_for
+from builder.model.recipe.figure import Figure
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.rules.label_surface import surface_of
 from builder.rules.panel import panel_of
+from builder.units import millimetres_in
 
-# A panel of which nothing is known: 25 square inches, at which the second of the classes of heights ends.
-UNKNOWN_PANEL = Fraction(25) * Fraction("25.4") ** 2
-SMALL_PANEL = Fraction(5) * Fraction("25.4") ** 2
 # The heights of the ingredient list of a small pack to other text that are tried: as little smaller as does.
 SMALLER = (0.85, 0.7, 0.6)
 
@@ -21,14 +21,14 @@ SMALLER = (0.85, 0.7, 0.6)
 def rules_of(studio: Studio, filled: WorkedBatch) -> Rules:
     """Give what the law of the region asks of the labels of one kind of container."""
     constants = studio.constants
-    area = panel_area(studio, filled)
+    area, small = panel_area(studio, filled), _area(constants["largest panel whose net contents stand anywhere"])
     net = max((_points(rule, studio, "bold", "Net 0") for rule in height_rules(studio, filled, Statement.NET_CONTENTS)), default=0)
     text = max(_points(rule, studio, "regular", "text") for rule in height_rules(studio, filled, Statement.TEXT))
     bottom = float(constants["part of the panel that holds net contents"].typical) / 100
     return Rules(
         text=text,
         net=max(net, text),
-        net_part=bottom if studio.profile.region == "US" and area > SMALL_PANEL else None,
+        net_part=bottom if "net contents stand" in studio.region.rules and area > small else None,
         clear_above=float(constants["clear space above and below net contents"].typical),
         clear_beside=float(constants["clear space beside net contents"].typical),
         inset=float(constants["edge of a label without text"].typical),
@@ -39,16 +39,23 @@ def panel_area(studio: Studio, filled: WorkedBatch) -> Fraction:
     """Give the area of the principal display panel in mm2; a package shows at most the panels of all its units side by side."""
     container = studio.container(filled.recipe.fill.container)
     panel = panel_of(container, studio.constants) if container else None
-    return panel.area * filled.recipe.fill.units if panel else UNKNOWN_PANEL
+    if panel is None:
+        return _area(studio.constants["panel of which nothing is known"])
+    return panel.area * filled.recipe.fill.units
+
+
+def _area(square_inches: Figure) -> Fraction:
+    """Give an area in mm2."""
+    return square_inches.typical * millimetres_in("in") ** 2
 
 
 def height_rules(studio: Studio, filled: WorkedBatch, statement: Statement) -> tuple[HeightRule, ...]:
     """Give the rows of the table of heights that hold for one statement."""
-    contents = _contents(filled, studio.profile.region)
+    contents = _contents(filled, studio.region)
     return rules_for(studio.type_heights, studio.profile.region, statement, panel_area(studio, filled), contents)
 
 
-def _contents(filled: WorkedBatch, region: str) -> Fraction:
+def _contents(filled: WorkedBatch, region: Region) -> Fraction:
     """Give the contents of a container or package in grams, or in millilitres where they are declared by volume."""
     density, all_units = filled.recipe.density, filled.portions.fill * filled.recipe.fill.units
     if filled.product.by_volume(region) and density is not None:

@@ -92,7 +92,7 @@ def _text(studio: Studio, plan: ClassPlan, made: MadeProduct, filled: WorkedBatc
     if finish.units == 1:
         return text
     container, languages = container_name(studio, filled), studio.label_languages
-    return replace(text, net=package_contents(filled, studio.profile.region, finish.units, container, languages))
+    return replace(text, net=package_contents(filled, studio.region, finish.units, container, languages))
 
 
 def _fit(studio: Studio, sheet: ClassPlan, plan: LabelPlan) -> LabelFit:

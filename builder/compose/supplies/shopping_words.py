@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 from datetime import date
 from fractions import Fraction
 
-from builder.compose.dates.dates import clock, locale_of, money, plain_date, short_date
+from builder.compose.dates.dates import clock, money, plain_date, short_date
 from builder.compose.recipe.wording import NBSP, counted, listed, sentence, within
 from builder.compose.supplies.pack_words import packs_in_words, quantity
 from builder.compose.views.shopping import ShopDate, ShopGroup, ShopList, ShopRow
@@ -50,7 +50,7 @@ class _Words:
 
     def __init__(self, studio: Studio, shopping: Shopping) -> None:
         self._profile, self._shopping = studio.profile, shopping
-        self._locale = locale_of(studio.profile.region)
+        self._locale = studio.region.locale
         self._with_year = len({one.on.year for one in shopping.occasions}) > 1
 
     def scope(self) -> str:

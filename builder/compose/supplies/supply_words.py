@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from fractions import Fraction
 
-from builder.compose.dates.dates import locale_of, money
+from builder.compose.dates.dates import money
 from builder.compose.recipe.portion_words import container_name, containers_of
 from builder.compose.recipe.wording import NBSP, counted, listed, percent, sentence, shortest, within
 from builder.compose.supplies.pack_words import packs_in_words, quantity, rough
@@ -156,4 +156,4 @@ def _least(cost: Cost) -> str:
 
 
 def _money(studio: Studio, value: Fraction) -> str:
-    return money(value, studio.profile.currency, locale_of(studio.profile.region))
+    return money(value, studio.profile.currency, studio.region.locale)

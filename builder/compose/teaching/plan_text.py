@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator
 
-from builder.compose.dates.dates import locale_of
 from builder.compose.dates.time_words import STAFF_WORDS, clock_from, run_rows
 from builder.compose.teaching.class_facts import staff
 from builder.compose.teaching.running import view_format
@@ -29,7 +28,7 @@ def _lines(studio: Studio, plan: ClassPlan) -> Iterator[str]:
     yield from _listed("Rules that hold", tuple(f"{row.rule}: {row.asks} ({row.parts}; {row.basis})" for row in rule_rows(plan)))
     yield from _listed("Can be done ahead", ahead_lines(plan))
     yield from _listed("Who weighs what", tuple(f"{row.where} ({row.batch}, {row.often}): {row.what}" for row in weighing_rows(plan)))
-    locale = locale_of(studio.profile.region)
+    locale = studio.region.locale
     clock = clock_from(plan.date.on if plan.date else None, locale)
     yield from _listed("Before the class", tuple(f"{row.when}  {row.title} ({row.minutes})" for row in ahead_rows(plan, locale)))
     yield from _listed(

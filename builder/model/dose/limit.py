@@ -6,6 +6,7 @@ from enum import StrEnum
 from fractions import Fraction
 from functools import cached_property
 
+from builder.model.label.region import NO_REGION, Region
 from builder.model.place import NOWHERE, Place
 from builder.model.recipe.essential_oil import Held
 from builder.model.recipe.figure import Known, Source
@@ -211,7 +212,7 @@ class Rules:
     `youngest` is the age in years of the youngest who use it, `used_on` are parts of the body.
     """
 
-    region: str = ""
+    region: Region = NO_REGION
     limits: tuple[Limit, ...] = ()
     colour_rules: tuple[ColourRule, ...] = ()
     field_rules: tuple[FieldRule, ...] = ()
@@ -223,10 +224,10 @@ class Rules:
         return replace(self, used_on=used_on, youngest=self.youngest if youngest is None else youngest)
 
 
-def is_own_law(limit: Limit, region: str, limits: Sequence[Limit]) -> bool:
-    """Say whether a limit is law in a region; the UK has kept the EU's, but for what a row of its own says otherwise."""
+def is_own_law(limit: Limit, region: Region, limits: Sequence[Limit]) -> bool:
+    """Say whether a limit is law in a region; law that it has kept of another gives way to rows of its own."""
     if limit.weight is not LimitWeight.LAW:
         return False
-    if (region, limit.region) == ("UK", "EU"):
-        return not any(other.region == "UK" and set(other.names) & set(limit.names) for other in limits)
-    return limit.region in (region, "any")
+    if region.has_kept(limit.region):
+        return not any(other.region == region.name and set(other.names) & set(limit.names) for other in limits)
+    return region.has_as_law(limit.region)

@@ -1,74 +1,11 @@
-"""How a region wants ingredients listed, and the fragrance allergens that have to be named: the rules of a label as data."""
+"""What a list of ingredients is made by: the region, the words of all regions for the same thing, the table of fragrance allergens."""
 
-from collections.abc import Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
 
-from builder.model.label.language import OWN
+from builder.model.label.region import Region
 from builder.model.recipe.figure import Known, Source
 from builder.model.recipe.ingredient import DeclaredAs, without_brackets
-from builder.words.fold import fold
-
-
-@dataclass(frozen=True)
-class RegionRule:
-    """One rule of a region: what it says in a word, where it stands, and how that is known."""
-
-    says: str
-    source: Source
-    at: str
-    known: Known
-
-
-@dataclass(frozen=True)
-class EnglishNames:
-    """The English of Latin INCI names, by their folded form: of `plants` what stands in brackets behind the name, else the `whole` name."""
-
-    plants: Mapping[str, str] = field(default_factory=dict)
-    whole: Mapping[str, str] = field(default_factory=dict)
-
-    def of(self, inci: str) -> str:
-        """Give the English form of a name; nothing where it is not known."""
-        key = fold(inci)
-        if key in self.whole or "(" in inci:
-            return self.whole.get(key, inci)
-        words = inci.split()
-        for count in range(len(words), 1, -1):
-            if english := self.plants.get(fold(" ".join(words[:count]))):
-                return " ".join((*words[:count], f"({english})", *words[count:]))
-        return ""
-
-
-@dataclass(frozen=True)
-class LabelRegion:
-    """The rules of one region for a list of ingredients, by the keys of `content/label_regions.yaml`, and the English that it asks for."""
-
-    name: str
-    rules: Mapping[str, RegionRule] = field(default_factory=dict)
-    english: EnglishNames | None = None
-
-    def says(self, key: str) -> str:
-        """Give what a rule says; nothing where the region has no such rule."""
-        return self.rules[key].says if key in self.rules else ""
-
-    @property
-    def languages(self) -> tuple[str, ...]:
-        """Give the names of the languages that a label carries, in order."""
-        return tuple((self.says("languages") or OWN).split(" and "))
-
-    @property
-    def free_at_one(self) -> bool:
-        """Say whether an ingredient of exactly one per cent may stand in any order."""
-        return self.says("exactly one per cent") == "any order"
-
-    @property
-    def scent_may_be_last(self) -> bool:
-        """Say whether scent and flavour may stand last whatever their amount."""
-        return self.says("fragrance last") == "yes"
-
-    def collective(self, declared_as: DeclaredAs) -> str:
-        """Give the word under which scents or flavours are declared together; nothing for what is declared by its own name."""
-        return self.says(declared_as) if declared_as in (DeclaredAs.FRAGRANCE, DeclaredAs.FLAVOUR) else ""
 
 
 @dataclass(frozen=True)
@@ -99,9 +36,13 @@ class Allergen:
 class Labelling:
     """What a list of ingredients is made by: the region's rules, the words of all regions for the same thing, the table of allergens."""
 
-    region: LabelRegion = field(default_factory=lambda: LabelRegion(""))
-    regions: tuple[LabelRegion, ...] = ()
+    region: Region = field(default_factory=lambda: Region(""))
+    regions: tuple[Region, ...] = ()
     allergens: tuple[Allergen, ...] = ()
+
+    def named(self, key: str) -> Region:
+        """Give the region of a name."""
+        return next((one for one in self.regions if one.name == key), Region(key))
 
     @property
     def to_name(self) -> tuple[Allergen, ...]:

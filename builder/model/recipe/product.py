@@ -4,6 +4,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 
 from builder.model.label.language import Language
+from builder.model.label.region import Region
 from builder.model.place import NOWHERE, Place
 from builder.model.recipe.figure import Figure
 
@@ -46,6 +47,6 @@ class Product:
         """Give what a label calls it in one language; empty where nobody has written it."""
         return self.translations.get(language.name, "") or language.text(self.identity)
 
-    def by_volume(self, region: str) -> bool:
+    def by_volume(self, region: Region) -> bool:
         """Say whether net contents are stated by volume in a region."""
-        return self.declared_by_in.get(region, self.declared_by) == "volume"
+        return self.declared_by_in.get(region.name, self.declared_by) == "volume"

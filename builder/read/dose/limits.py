@@ -4,6 +4,7 @@ import re
 from math import ceil
 
 from builder.model.dose.limit import ColourRule, Field, FieldRule, Limit, LimitWeight, PercentOf
+from builder.model.label.region import ANY_REGIONS
 from builder.model.place import Place
 from builder.model.recipe.figure import Known as HowKnown
 from builder.model.recipe.ingredient import blend_of
@@ -30,7 +31,6 @@ _FIELD_COLUMNS = (
 _CONTACTS = ("leave-on", "rinse-off", "lips", "bath")
 _CHILDREN = re.compile(r"children (?:under (?P<below>\d{1,2})(?P<months> months)?|\d{1,2} to (?P<last>\d{1,2}))")
 _contact = word_of(*_CONTACTS, "all")
-_region = word_of("EU", "US", "Canada", "UK", "any")
 
 
 def read_limits(folder: TextFolder, name: str, known: Known) -> tuple[Limit, ...]:
@@ -77,7 +77,7 @@ def _limit(row: Row, place: Place, known: Known) -> Limit:
         products=products_in(row["products"], known),
         narrower=row["narrower"],
         hazard=row["hazard"],
-        region=_region(row["region"]),
+        region=word_of(*known.regions, ANY_REGIONS)(row["region"]),
         weight=member_of(LimitWeight)(row["weight"]),
         source=find_source(row["source"], known),
         at=text_of(row["at"]),

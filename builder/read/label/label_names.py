@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from builder.model.label.labelling import EnglishNames, LabelRegion
+from builder.model.label.region import EnglishNames, Region
 from builder.model.place import Place
 from builder.model.recipe.figure import Known as HowKnown
 from builder.read.text.tables import Row, rows_of
@@ -22,7 +22,7 @@ def read_label_names(folder: TextFolder, name: str, known: Known) -> EnglishName
     return EnglishNames(by_form["plant"], by_form["whole"])
 
 
-def with_english(regions: dict[str, LabelRegion], names: EnglishNames) -> dict[str, LabelRegion]:
+def with_english(regions: dict[str, Region], names: EnglishNames) -> dict[str, Region]:
     """Give the names to the regions that ask for English beside INCI."""
     return {key: replace(one, english=names) if one.says("names") == ENGLISH else one for key, one in regions.items()}
 

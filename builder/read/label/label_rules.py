@@ -11,7 +11,7 @@ from builder.read.text.tables import Row, products_in, rows_of, words_in
 from builder.read.text.text_files import TextFolder
 from builder.read.values.amounts import parse_length
 from builder.read.values.numbers import parse_number
-from builder.read.values.values import find_source, member_of, parse_yes_or_no, text_of, word_of
+from builder.read.values.values import find_region, find_source, member_of, parse_yes_or_no, text_of, word_of
 from builder.read.yaml.fit import Known
 from builder.units import millimetres_in
 from builder.words.fold import fold
@@ -36,7 +36,7 @@ def read_label_warnings(folder: TextFolder, name: str, known: Known) -> tuple[Wa
 
 def _height(row: Row, place: Place, known: Known) -> HeightRule:
     return HeightRule(
-        region=word_of("US", "EU", "UK", "Canada")(row["region"]),
+        region=find_region(row["region"], known),
         statement=member_of(Statement)(row["statement"]),
         by=word_of("panel", "contents", "surface")(row["by"]) if row["by"] else "",
         over=_end(row["over"], row["unit"]),

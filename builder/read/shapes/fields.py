@@ -72,6 +72,7 @@ MailAddress = Annotated[str, reads(values.parse_mail_address)]
 AllergenFamilies = tuple[Annotated[str, reads(values.word_of(*ALLERGENS))], ...]
 
 SourceField = Annotated[Source, looks_up(values.find_source)]
+RegionField = Annotated[str, looks_up(values.find_region)]
 ProductField = Annotated[Product, looks_up(values.find_product)]
 
 Whole = Annotated[int, reads(numbers.parse_whole)]

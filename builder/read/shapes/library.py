@@ -34,9 +34,6 @@ _SOURCE_KINDS = (
 )  # fmt: skip
 
 
-REGIONS = ("US", "EU", "UK", "Canada")
-
-
 class SourceShape(Shape):
     """One entry of `sources.yaml`."""
 
@@ -106,9 +103,10 @@ class OwnProductShape(ProductShape):
     @model_validator(mode="after")
     def _names_what_is_known(self, info: ValidationInfo) -> Self:
         check_languages(self.translations, info)
+        known: tuple[str, ...] = info.context.regions if info.context else ()
         for region in self.declared_by_in:
-            if region not in REGIONS:
-                remedy = f"Write one of these: {', '.join(REGIONS)}.{did_you_mean(region, REGIONS)}"
+            if region not in known:
+                remedy = f"Write one of these: {', '.join(known)}.{did_you_mean(region, known)}"
                 wrong = f"No rules for labels are known for {quoted(region)}."
                 raise TextError("word-unknown", wrong, remedy, at=("declared by in", region), at_key=True)
         return self
@@ -123,9 +121,22 @@ class RegionRuleShape(Shape):
     known: KnownField = needed("known", "read")
 
 
-class LabelRegionShape(Shape):
-    """One entry of `label_regions.yaml`."""
+class RegionShape(Shape):
+    """One entry of `regions.yaml`."""
 
+    in_words: Text = needed("in words")
+    law: Text = needed("law")
+    locale: Text = needed("locale")
+    keeps_the_law_of: RegionRuleShape | None = maybe("keeps the law of")
+    colours_that_are_allowed: RegionRuleShape = needed("colours that are allowed")
+    net_contents: RegionRuleShape = needed("net contents")
+    figures_below_100: RegionRuleShape | None = maybe("figures below 100")
+    liquids: RegionRuleShape = needed("liquids")
+    net_contents_stand: RegionRuleShape | None = maybe("net contents stand")
+    open_jar_above: RegionRuleShape | None = maybe("open jar above")
+    foaming_baths: RegionRuleShape | None = maybe("foaming baths")
+    look_of_food: RegionRuleShape | None = maybe("look of food")
+    person_may_also_be_in: RegionRuleShape | None = maybe("person may also be in")
     languages: RegionRuleShape = needed("languages")
     heading: RegionRuleShape = needed("heading")
     best_before: RegionRuleShape = needed("best before")

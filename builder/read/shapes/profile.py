@@ -5,7 +5,19 @@ from typing import Annotated, Self
 from pydantic import model_validator
 
 from builder.model.finding_kind import STOP, FindingKind
-from builder.read.shapes.fields import NOT_EMPTY, Currency, Division, MailAddress, Text, Texts, WebAddress, Weight, YesOrNo, reads
+from builder.read.shapes.fields import (
+    NOT_EMPTY,
+    Currency,
+    Division,
+    MailAddress,
+    RegionField,
+    Text,
+    Texts,
+    WebAddress,
+    Weight,
+    YesOrNo,
+    reads,
+)
 from builder.read.shapes.labels import StudioLabelsShape
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.shapes.teaching import PolicyShape
@@ -76,7 +88,7 @@ class ProfileShape(Shape):
     address: Annotated[Texts, NOT_EMPTY] = needed("address", "[1 Example Street, Example Town]")
     contact: ContactShape = needed("contact", "{email: hello@example.org}")
     public_address: WebAddress = maybe("public address", "")
-    region: Annotated[str, reads(word_of("US", "EU", "UK", "Canada"))] = needed("region", "US")
+    region: RegionField = needed("region", "US")
     currency: Currency = needed("currency", "USD")
     paper: Annotated[str, reads(word_of("letter", "A4"))] = needed("paper", "letter")
     scales: Annotated[tuple[ScaleShape, ...], NOT_EMPTY] = needed("scales", "[{name: bench scale, reads to: 1 g, up to: 5 kg}]")

@@ -63,6 +63,11 @@ def find_product(text: str, known: Any) -> Product:
     return product
 
 
+def find_region(text: str, known: Any) -> str:
+    """Give the name of a region as `regions.yaml` has it, without regard to case."""
+    return word_of(*known.regions)(text)
+
+
 def find_oil(text: str, known: Any) -> str:
     """Give the name of an oil as the table of constituents has it."""
     if fold(text) not in known.oils:

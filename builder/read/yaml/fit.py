@@ -22,7 +22,7 @@ class Known:
     """What a text may name: the sources and the kinds of product that have been read before it, and the sources that cannot be read.
 
     `allergens` are the folded names of the substances in the table of fragrance allergens, `languages` those of labels beside English.
-    `oils` are the names of the oils in the table of constituents, by their folded names.
+    `oils` are the names of the oils in the table of constituents, by their folded names; `regions` the names of those in `regions.yaml`.
     """
 
     sources: Mapping[str, Source] = field(default_factory=dict)
@@ -31,6 +31,7 @@ class Known:
     allergens: frozenset[str] = frozenset()
     languages: tuple[str, ...] = ()
     oils: Mapping[str, str] = field(default_factory=dict)
+    regions: tuple[str, ...] = ()
 
 
 NOTHING_KNOWN = Known()

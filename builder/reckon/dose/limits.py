@@ -9,6 +9,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from builder.model.dose.limit import CERTIFIED, CUSTOM, ColourRule, FieldRule, Limit, LimitWeight, PercentOf, Rules
+from builder.model.label.region import ANY_REGIONS, Region
 from builder.model.recipe.ingredient import CERTIFICATE, Ingredient
 from builder.model.recipe.product import Product
 from builder.model.remembered import remembered
@@ -64,12 +65,14 @@ def _by_word(limits: tuple[Limit, ...]) -> dict[str, list[int]]:
 
 @remembered(64)
 def _of_colours(
-    colour_rules: tuple[ColourRule, ...], field_rules: tuple[FieldRule, ...], region: str, product: Product
+    colour_rules: tuple[ColourRule, ...], field_rules: tuple[FieldRule, ...], region: Region, product: Product
 ) -> tuple[Limit | None, ...]:
     """Give the limits that the law of a region sets on colours in a kind of product."""
-    if region == "US":
-        return tuple(_of_colour(rule, product) for rule in colour_rules if rule.allows(product))
-    return tuple(_of_field(rule, product) for rule in field_rules if region == "EU" or (region == "UK" and rule.in_uk))
+    which, kept = region.colours
+    law_of = region.says("keeps the law of") or region.name
+    if which == "us":
+        return tuple(_of_colour(rule, product, law_of) for rule in colour_rules if rule.allows(product))
+    return tuple(_of_field(rule, product, law_of) for rule in field_rules if which == "eu" and (rule.in_uk or not kept))
 
 
 def _together(limit: Limit, judged: list[Limit]) -> Limit | None:
@@ -94,7 +97,7 @@ def _of_certificate(card: Ingredient, product: Product) -> Limit:
         products=(),
         narrower="",
         hazard="",
-        region="any",
+        region=ANY_REGIONS,
         weight=LimitWeight.STANDARD,
         source=card.certificate.source,
         at=card.certificate.at,
@@ -103,14 +106,14 @@ def _of_certificate(card: Ingredient, product: Product) -> Limit:
     )
 
 
-def _of_colour(rule: ColourRule, product: Product) -> Limit | None:
-    """Give the limit that US law sets on a colour additive in a kind of product, if any."""
-    return _most_of(rule, product, rule.name, (fold(rule.label_name),), "US")
+def _of_colour(rule: ColourRule, product: Product, law_of: str) -> Limit | None:
+    """Give the limit that the list of colour additives sets on a colour additive in a kind of product, if any."""
+    return _most_of(rule, product, rule.name, (fold(rule.label_name),), law_of)
 
 
-def _of_field(rule: FieldRule, product: Product) -> Limit | None:
-    """Give the limit that EU law sets on a colourant in a kind of product, if any."""
-    return _most_of(rule, product, rule.common_name, rule.names, "EU")
+def _of_field(rule: FieldRule, product: Product, law_of: str) -> Limit | None:
+    """Give the limit that the list of colourants sets on one in a kind of product, if any."""
+    return _most_of(rule, product, rule.common_name, rule.names, law_of)
 
 
 def _most_of(rule: ColourRule | FieldRule, product: Product, name: str, names: tuple[str, ...], region: str) -> Limit | None:

@@ -1,0 +1,27 @@
+"""The regions that ship, for tests that need one by its name and no studio."""
+
+from functools import cache
+
+from builder.library import CONTENT
+from builder.model.label.region import Region
+from builder.read.label.regions import read_regions
+from builder.read.recipe.sources import read_sources
+from builder.read.text.text_files import TextFolder
+from builder.read.yaml.fit import Known
+from builder.read.yaml.placed_yaml import read_yaml_file
+
+
+@cache
+def regions() -> dict[str, Region]:
+    """Read `content/regions.yaml` with the sources that it cites."""
+    findings = []
+    content = TextFolder(CONTENT, findings, "content/")
+    known = Known(read_sources(read_yaml_file(content, "sources.yaml"), findings))
+    read = read_regions(read_yaml_file(content, "regions.yaml"), known, findings)
+    assert not findings
+    return read
+
+
+def region(name: str) -> Region:
+    """Give the region of a name."""
+    return regions()[name]
