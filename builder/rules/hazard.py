@@ -5,6 +5,7 @@ the stock, with its source; without it every heated phase counts as hot.
 """
 
 from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.product import Contact
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 
@@ -20,7 +21,7 @@ def hazards_of(studio: Studio, card: Ingredient, phase: str, batch: WorkedBatch)
 
 def hazards_of_card(card: Ingredient, batch: WorkedBatch) -> tuple[str, ...]:
     """Give the hazards of a card that hold in this product: oil makes a tub slippery only from what stays oil and is used in one."""
-    in_a_tub = batch.product.contact in ("bath", "rinse-off") and not batch.product.made_with_lye
+    in_a_tub = batch.product.contact in (Contact.BATH, Contact.RINSE_OFF) and not batch.product.made_with_lye
     return tuple(hazard for hazard in card.hazards if hazard != SLIPPERY or in_a_tub)
 
 

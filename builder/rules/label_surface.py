@@ -8,11 +8,12 @@ from fractions import Fraction
 from math import pi
 
 from builder.model.label.label_sheet import LabelSheet
-from builder.model.recipe.container import Container
+from builder.model.recipe.container import Container, ContainerForm
 
 FACES = 2
 PI = Fraction(pi)
-LIES_ON_ANY_SIDE = ("cavity", "rectangle")
+IS_ROUND = (ContainerForm.CYLINDER, ContainerForm.TUBE, ContainerForm.ROUND_LID)
+LIES_ON_ANY_SIDE = (ContainerForm.CAVITY, ContainerForm.RECTANGLE)
 
 
 def sits(container: Container, stock: LabelSheet, labels: int) -> bool | None:
@@ -32,9 +33,9 @@ def surface_of(container: Container) -> Fraction | None:
     None where it has not been measured, or where a bar's or a box's thickness is not known.
     """
     outside = container.outside
-    if container.shape == "bag" and outside.width and outside.height:
+    if container.shape == ContainerForm.BAG and outside.width and outside.height:
         return 2 * outside.width.millimetres * outside.height.millimetres
-    if container.shape not in ("cylinder", "tube", "round lid") or outside.height is None or outside.around is None:
+    if container.shape not in IS_ROUND or outside.height is None or outside.around is None:
         return None
     around = outside.around.millimetres
     across = max(around / PI, outside.lid.millimetres if outside.lid else Fraction(0))
@@ -43,9 +44,9 @@ def surface_of(container: Container) -> Fraction | None:
 
 def _surfaces_of(container: Container) -> tuple[str, ...]:
     """Give the surfaces that a container of its shape can bear a label on; all of them have to be too small before that is said."""
-    if container.shape in ("cylinder", "tube"):
+    if container.shape in (ContainerForm.CYLINDER, ContainerForm.TUBE):
         return ("side",)
-    return ("side", "lid") if container.shape == "round lid" else ("face",)
+    return ("side", "lid") if container.shape == ContainerForm.ROUND_LID else ("face",)
 
 
 def _around(container: Container, stock: LabelSheet, labels: int) -> bool | None:

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import pi
 
-from builder.model.recipe.container import Container
+from builder.model.recipe.container import Container, ContainerForm
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.quantity import Length
 
@@ -53,13 +53,13 @@ def _largest(container: Container, constants: Mapping[str, Figure], share: Fract
     outer = container.capacity.millilitres * 1000 * constants["outside of a container to its capacity"].typical
     slender, flattest = constants["most slender container"].typical, constants["flattest round container"].typical
     side = share * PI * slender * _diameter(outer, slender) ** 2
-    if container.shape in ("cylinder", "tube"):
+    if container.shape in (ContainerForm.CYLINDER, ContainerForm.TUBE):
         return side
-    if container.shape == "round lid":
+    if container.shape == ContainerForm.ROUND_LID:
         return max(share * PI * _diameter(outer, Fraction(1)) ** 2, PI / 4 * _diameter(outer, flattest) ** 2)
-    if container.shape == "cavity":
+    if container.shape == ContainerForm.CAVITY:
         return container.capacity.millilitres * 1000 / constants["thinnest bar"].typical
-    return outer / constants["thinnest pouch"].typical if container.shape == "bag" else None
+    return outer / constants["thinnest pouch"].typical if container.shape == ContainerForm.BAG else None
 
 
 def _diameter(cubic_millimetres: Fraction, slenderness: Fraction) -> Fraction:

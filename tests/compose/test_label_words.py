@@ -12,7 +12,7 @@ from builder.library import CONTENT
 from builder.model.label.ingredient_list import Declared, IngredientList, Variant
 from builder.model.recipe.filling import Portions
 from builder.model.recipe.ingredient import DeclaredAs
-from builder.model.recipe.product import Product
+from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.quantity import NO_MASS, Density, Mass
 from builder.model.recipe.recipe import MeasuredDensity, Recipe
 from builder.read import read_studio
@@ -40,7 +40,7 @@ class Becomes:
 
 
 def batch(fill, measure="weight", *, made_with_lye=False):
-    product = Product("lotion", "Lotion", "leave-on", made_with_lye, measure)
+    product = Product("lotion", "Lotion", Contact.LEAVE_ON, made_with_lye, measure)
     return Batch(
         recipe(density=WATER if measure == "volume" else None),
         product,
@@ -103,7 +103,7 @@ def test_small_and_round_contents_in_other_regions(filled, region, declared):
 
 # C.R.C. c. 417 s. 21 (read): what is viscous goes by volume in Canada; 21 CFR 701.13(a) (seen as quoted): by weight in the United States.
 def test_a_cream_is_declared_by_volume_in_canada_and_by_weight_in_the_united_states():
-    product = Product("cream", "Cream", "leave-on", False, "weight", declared_by_in={"Canada": "volume"})
+    product = Product("cream", "Cream", Contact.LEAVE_ON, False, "weight", declared_by_in={"Canada": "volume"})
     jar = replace(batch("100"), product=product, recipe=recipe(density=MeasuredDensity(Density(Fraction(1)), "weighed")))
     assert net_contents(jar, region_of("Canada")).replace("\u00a0", " ") == "100 mL"
     assert net_contents(jar, region_of("US")).startswith("Net Wt")
@@ -122,7 +122,7 @@ def test_a_volume_is_divided_into_the_largest_units():
 
 def test_a_volume_without_a_measured_density_is_declared_by_weight():
     bottle = batch("113", "weight")
-    by_volume = Batch(bottle.recipe, Product("wash", "Body wash", "rinse-off", False, "volume"), bottle.portions)
+    by_volume = Batch(bottle.recipe, Product("wash", "Body wash", Contact.RINSE_OFF, False, "volume"), bottle.portions)
     assert net_contents(by_volume, region_of("EU")).replace("\u00a0", " ") == "113 g"
 
 

@@ -6,12 +6,12 @@ from builder.compose.lye.lye_range import range_sentence, view_range
 from builder.compose.lye.soap_words import soap_facts
 from builder.compose.recipe.sums import IN_THE_TABLE, view_sums
 from builder.compose.recipe.wording import RULES
-from builder.model.recipe.product import Product
+from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.size import OilsSize
 from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, cards, fat, grams, lye, scale, soap
 
-BAR = Product("cold-process soap", "Soap", "rinse-off", True, "weight")
+BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, "weight")
 STOCK = cards(fat("olive oil", 185, 196), fat("coconut oil", 248, 265))
 SHEET = reckon_batch(
     soap({"olive oil": 70, "coconut oil": 30}, lye(superfat=6)), BAR, OilsSize(grams(500)), STOCK, weighings([scale("0.1")]), CONSTANTS

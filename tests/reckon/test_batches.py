@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from builder.model.place import Name
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, DeclaredAs, DropMass, Ingredient, LabelName
-from builder.model.recipe.product import Product
+from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.quantity import NO_MASS, Density, Drops, Rest, Volume, sum_masses
 from builder.model.recipe.recipe import AmountsAs, Choice, Fill, MeasuredDensity
 from builder.model.recipe.size import ContainersSize, MouldSize, OilsSize, PeopleSize, TotalSize
@@ -18,7 +18,7 @@ from builder.reckon.recipe.batches import reckon_batch, weighings
 from builder.reckon.recipe.rounding import pick_scale, round_down, round_near
 from tests.making import CONSTANTS, card, cards, grams, parts, phase, recipe, scale, share
 
-LOTION = Product("lotion", "Lotion", "leave-on", False, "weight")
+LOTION = Product("lotion", "Lotion", Contact.LEAVE_ON, False, "weight")
 FINE = weighings([scale("0.001")])
 OUNCE = "28.349523125"
 

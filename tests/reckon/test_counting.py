@@ -11,7 +11,7 @@ from builder.model.dose.limit import Limit, LimitWeight, PercentOf, Rules, is_ow
 from builder.model.place import Name
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, LabelName
-from builder.model.recipe.product import Product
+from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.recipe import Choice
 from builder.model.recipe.size import TotalSize
 from builder.reckon.dose.counting import count_towards, factors_in
@@ -20,7 +20,7 @@ from builder.words.fold import fold
 from tests.making import CONSTANTS, SOURCE, card, cards, fat, grams, phase, recipe, scale, share
 from tests.regions import region as region_of
 
-LOTION = Product("lotion", "Lotion", "leave-on", False, "weight")
+LOTION = Product("lotion", "Lotion", Contact.LEAVE_ON, False, "weight")
 
 
 def limit(*names, most="1", counted_as="", factor=None, **named):

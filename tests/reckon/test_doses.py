@@ -17,7 +17,7 @@ from builder.model.finding import Acceptance
 from builder.model.place import Name
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import DeclaredAs, DropMass, LabelName
-from builder.model.recipe.product import Product
+from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.recipe import Choice
 from builder.model.recipe.size import TotalSize
 from builder.read import read_studio
@@ -31,7 +31,7 @@ from builder.words.fold import fold
 from tests.making import CONSTANTS, SOURCE, card, cards, fat, grams, phase, recipe, scale, share
 from tests.regions import region as region_of
 
-LOTION = Product("lotion", "Lotion", "leave-on", False, "weight")
+LOTION = Product("lotion", "Lotion", Contact.LEAVE_ON, False, "weight")
 EXAMPLE = Path(__file__).parent.parent.parent / "site_example"
 
 

@@ -12,7 +12,7 @@ from builder.check.batches import Batch, say_once
 from builder.check.lye.lye_too_much import find_too_much_lye
 from builder.model.recipe.column import Role
 from builder.model.recipe.ingredient import CountsAs
-from builder.model.recipe.product import Product
+from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.recipe import AmountsAs, DividedBy, WaterBy
 from builder.model.recipe.size import OilsSize, TotalSize
 from builder.reckon.lye.equivalents import acid_equivalents, fat_equivalents
@@ -21,7 +21,7 @@ from builder.reckon.lye.lye_check import check_lye
 from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, KOH, NAOH, card, cards, fat, grams, lye, phase, recipe, scale, share, soap
 
-BAR = Product("cold-process soap", "Soap", "rinse-off", True, "weight")
+BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, "weight")
 FINE = weighings([scale("0.0001")])
 
 

@@ -8,13 +8,13 @@ from hypothesis import strategies as st
 
 from builder.model.recipe.column import Role
 from builder.model.recipe.ingredient import CountsAs
-from builder.model.recipe.product import Product
+from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.recipe import AmountsAs, DividedBy, WaterBy
 from builder.model.recipe.size import TotalSize
 from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, KOH, NAOH, card, cards, fat, grams, lye, phase, recipe, scale, soap
 
-BAR = Product("cold-process soap", "Soap", "rinse-off", True, "weight")
+BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, "weight")
 FINE = weighings([scale("0.0001")])
 POUND = Fraction("453.59237")
 

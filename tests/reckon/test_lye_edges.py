@@ -6,7 +6,7 @@ import pytest
 
 from builder.model.place import Name
 from builder.model.recipe.ingredient import CountsAs
-from builder.model.recipe.product import Product
+from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.recipe import LyeLiquid, WaterBy
 from builder.model.recipe.size import OilsSize
 from builder.reckon.lye.equivalents import acid_equivalents, water_in
@@ -15,7 +15,7 @@ from builder.reckon.lye.soap import parts_of
 from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, KOH, card, cards, fat, grams, lye, scale, share, soap
 
-BAR = Product("cold-process soap", "Soap", "rinse-off", True, "weight")
+BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, "weight")
 
 
 def batch(oils, plan, *stock, extra=None):

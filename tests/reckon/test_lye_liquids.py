@@ -8,14 +8,14 @@ from hypothesis import strategies as st
 
 from builder.model.place import Name
 from builder.model.recipe.ingredient import CountsAs
-from builder.model.recipe.product import Product
+from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.recipe import DividedBy, LyeLiquid, WaterBy
 from builder.model.recipe.size import OilsSize
 from builder.reckon.lye.soap import parts_of
 from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, card, cards, fat, grams, lye, scale, share, soap
 
-BAR = Product("cold-process soap", "Soap", "rinse-off", True, "weight")
+BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, "weight")
 FINE = weighings([scale("0.0001")])
 VINEGAR = card("vinegar", CountsAs.ACID, molar_mass="60.052", protons=1, purity=5, water_content=95)
 MILK = card("milk", CountsAs.LIQUID, water_content=87)

@@ -7,13 +7,13 @@ import pytest
 
 from builder.model.recipe.figure import Figures, Known
 from builder.model.recipe.ingredient import CountsAs
-from builder.model.recipe.product import Product
+from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.recipe import StatedPurity
 from builder.model.recipe.size import OilsSize
 from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, NAOH, card, cards, fat, grams, lye, scale, share, soap
 
-BAR = Product("cold-process soap", "Soap", "rinse-off", True, "weight")
+BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, "weight")
 HERE = weighings([scale("0.000001")])
 AT_HOME = weighings([scale("0.000001")], from_solid=True)
 # The pharmacopoeia's limits for sodium hydroxide, 95.0 to 100.5 % (USP-NF, from memory); hydroxide itself cannot pass the whole.

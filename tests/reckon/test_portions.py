@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from builder.model.place import Name
 from builder.model.recipe.ingredient import CountsAs
-from builder.model.recipe.product import Product
+from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.quantity import NO_MASS, Rest, Temperature
 from builder.model.recipe.recipe import Fill, SteamsAway
 from builder.model.recipe.size import ContainersSize, PeopleSize, TotalSize
@@ -16,7 +16,7 @@ from builder.reckon.recipe.batches import fill_others, reckon_batch, weighings
 from builder.reckon.recipe.portions import reckon_portions
 from tests.making import CONSTANTS, card, cards, grams, phase, recipe, scale, share
 
-LOTION = Product("lotion", "Lotion", "leave-on", False, "weight")
+LOTION = Product("lotion", "Lotion", Contact.LEAVE_ON, False, "weight")
 FINE = weighings([scale("0.01")])
 STOCK = cards(card("glycerin"), card("oil", CountsAs.FAT))
 sizes = st.fractions(10, 5000, max_denominator=10)

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from builder.model.place import Name
 from builder.model.recipe.ingredient import CountsAs
-from builder.model.recipe.product import Product
+from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.quantity import Share
 from builder.model.recipe.recipe import AmountsAs, Cure, LyeLiquid, WaterBy
 from builder.model.recipe.size import OilsSize
@@ -16,7 +16,7 @@ from builder.reckon.lye.soap import parts_of
 from builder.reckon.recipe.batches import reckon_batch, weighings
 from tests.making import CONSTANTS, KOH, NAOH, card, cards, fat, grams, lye, phase, recipe, scale, share, soap
 
-BAR = Product("cold-process soap", "Soap", "rinse-off", True, "weight")
+BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, "weight")
 FINE = weighings([scale("0.0001")])
 
 

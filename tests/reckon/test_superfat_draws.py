@@ -13,7 +13,7 @@ import pytest
 
 from builder.compose.lye.lye_range import ends
 from builder.model.recipe.ingredient import CountsAs
-from builder.model.recipe.product import Product
+from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.recipe import DividedBy
 from builder.model.recipe.size import OilsSize
 from builder.model.studio import Scale
@@ -65,7 +65,7 @@ def made_up(random):
     extra = {random.choice(sorted(ACIDS)): random.choice([1, 2, 3])} if random.random() < 0.4 else None
     made = soap({name: Fraction(part * 100, whole) for name, part in parts.items()}, plan, extra)
     cooked = random.random() < 0.4
-    kind = Product("hot-process soap" if cooked else "cold-process soap", "Soap", "rinse-off", True, "weight", cooked=cooked)
+    kind = Product("hot-process soap" if cooked else "cold-process soap", "Soap", Contact.RINSE_OFF, True, "weight", cooked=cooked)
     on = (scale(1), accurate("0.1", 200, "0.3"), scale("0.05", "200", "oz", OUNCE), scale("0.005", "16", "oz", OUNCE))
     return made, kind, OilsSize(grams(random.choice([300, 500, 1000, 2500]))), weighings(on)
 

@@ -10,7 +10,7 @@ import pytest
 from builder.library import CONTENT
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, LabelName
-from builder.model.recipe.product import Product
+from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.size import TotalSize
 from builder.read import read_studio
 from builder.reckon.recipe.batches import reckon_batch, weighings
@@ -18,8 +18,8 @@ from tests.making import CONSTANTS, card, grams, lye, phase, recipe, scale, shar
 
 STOCK = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)[0].ingredients
 MELTED, BOILED = (
-    Product("melt-and-pour soap", "Soap", "rinse-off", False, "weight"),
-    Product("cold-process soap", "Soap", "rinse-off", True, "weight"),
+    Product("melt-and-pour soap", "Soap", Contact.RINSE_OFF, False, "weight"),
+    Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, "weight"),
 )
 
 
@@ -83,5 +83,5 @@ def test_what_lye_makes_is_soap_unless_something_else_is_most_of_it():
 
 def test_a_lotion_is_no_soap():
     made = recipe(phase("all", {"water": share(98), "sodium lauryl sulfate": share(2)}))
-    lotion = Product("body wash", "Body wash", "rinse-off", False, "volume")
+    lotion = Product("body wash", "Body wash", Contact.RINSE_OFF, False, "volume")
     assert not reckon_batch(made, lotion, TotalSize(grams(1000)), STOCK, weighings((scale("0.01"),)), CONSTANTS).is_true_soap

@@ -13,6 +13,7 @@ from builder.model.dose.limit import Field, FieldRule
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
+from builder.model.recipe.product import Contact
 from builder.words.fold import fold
 
 _ANOTHER = f"Choose a colour that is allowed for this, such as iron oxides, or leave it uncoloured. {DEFER}"
@@ -45,13 +46,13 @@ def _judge(batch: Batch, card: Ingredient, place: Place, name: str, rule: FieldR
     where = f"{_law(batch)} ({rule.at if rule else 'Annex IV'})"
     if rule is None or allowed in (Field.NOT_LISTED, Field.ORDINARY):
         yield from _not_listed(batch, card, place, name, allowed, where)
-    elif contact == "lips" and allowed in (Field.NOT_MUCOUS, Field.RINSE_OFF):
+    elif contact == Contact.LIPS and allowed in (Field.NOT_MUCOUS, Field.RINSE_OFF):
         wrong = f"{card.name} colours a product for the lips, and {where} allows {name} {_only(allowed)}: what is on the lips is swallowed."
         yield batch.stop("colour-not-for-lips", place, wrong, _ANOTHER, "")
     elif on_eyes and allowed in (Field.NOT_EYES, Field.NOT_MUCOUS, Field.RINSE_OFF):
         wrong = f"{card.name} colours a product for the eyes, and {where} allows {name} {_only(allowed)}."
         yield batch.stop("colour-not-for-eyes", place, wrong, _ANOTHER, "")
-    elif contact == "leave-on" and (allowed is Field.RINSE_OFF or (allowed is Field.LIPS_AND_EYE_SHADOW and not on_eyes)):
+    elif contact == Contact.LEAVE_ON and (allowed is Field.RINSE_OFF or (allowed is Field.LIPS_AND_EYE_SHADOW and not on_eyes)):
         wrong = f"{card.name} stays on the skin in this product, and {where} allows {name} {_only(allowed)}."
         yield batch.stop("colour-not-left-on", place, wrong, _ANOTHER, "")
 

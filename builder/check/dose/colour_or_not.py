@@ -7,6 +7,7 @@ from builder.check.places import place_of_line
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.ingredient import DeclaredAs
+from builder.model.recipe.product import Contact
 
 
 @rule_on(
@@ -28,7 +29,8 @@ def find_colours_or_not(batch: Batch) -> Iterator[BatchFinding]:
             yield batch.caution("colour-or-not", name.place, wrong, "Write the name as it stands among the ingredients, or remove it.", "")
     for weighed in batch.sheet.grams.weighed:
         card = weighed.line.ingredient
-        if card.also_works_as and card.declared_as is DeclaredAs.COLOUR and batch.sheet.product.contact == "leave-on" and weighed.mass:
+        stays = batch.sheet.product.contact == Contact.LEAVE_ON
+        if card.also_works_as and card.declared_as is DeclaredAs.COLOUR and stays and weighed.mass:
             yield batch.caution(
                 "colour-or-not",
                 place_of_line(weighed.line, recipe),

@@ -20,7 +20,7 @@ PHOTOTOXIC = "phototoxic"
 )
 def find_phototoxic_oils(batch: Batch) -> Iterator[BatchFinding]:
     """Look for such oils, in the batch or on offer to students, that no limit for oils of this hazard counts."""
-    if batch.sheet.product.contact not in ("leave-on", "lips"):
+    if not batch.sheet.product.contact.stays_on:
         return
     rows = [row for row in batch.limits if row.hazard == PHOTOTOXIC and row.names and row.most and row.is_for(batch.sheet.product)]
     for card, place in _phototoxic(batch):

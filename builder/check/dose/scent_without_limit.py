@@ -27,7 +27,7 @@ def find_scents_without_limit(batch: Batch) -> Iterator[BatchFinding]:
     for card in batch.sheet.unlimited:
         if card.kind != _OIL or (card.oils and _SENSITISER not in card.hazards):
             continue  # What a made scent allows stands in its certificate, which its own card asks for.
-        if PHOTOTOXIC in card.hazards and batch.sheet.product.contact in ("leave-on", "lips"):
+        if PHOTOTOXIC in card.hazards and batch.sheet.product.contact.stays_on:
             continue  # phototoxic-unlimited says so.
         known = "can make skin sensitive" if card.oils else "is in no table here, so that nothing is known of what it holds"
         yield batch.caution(

@@ -10,7 +10,6 @@ from builder.model.dose.limit import Limit
 from builder.model.dose.towards import TowardsLimit
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.label.region import Region
-from builder.model.recipe.worked_batch import TowardsLimit
 from builder.words.fold import fold
 from builder.words.plain_number import plain_number
 

@@ -17,7 +17,7 @@ NEUTRAL = "pH above which what stays on dries the skin"
 def find_alkali_on_the_skin(batch: Batch) -> Iterator[BatchFinding]:
     """Look at what is more than a drop for the pH. A pH that was measured is judged instead: it is that of the product."""
     sheet = batch.sheet
-    if sheet.product.contact not in ("leave-on", "lips") or sheet.recipe.lye or sheet.recipe.ph:
+    if not sheet.product.contact.stays_on or sheet.recipe.lye or sheet.recipe.ph:
         return
     for line in sheet.lines:
         figure = line.ingredient.figure("pH in water")

@@ -40,7 +40,7 @@ class Formula:
     @property
     def stays_on(self) -> bool:
         """Say whether the product stays on the skin or the lips."""
-        return self.product.contact in ("leave-on", "lips")
+        return self.product.contact.stays_on
 
     @property
     def with_lye(self) -> bool:

@@ -7,6 +7,7 @@ from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.product import Contact
 from builder.model.studio import Studio
 
 _SPREADS = ("emulsifier", "surfactant", "soap base")
@@ -21,7 +22,7 @@ def find_oil_on_the_bath(studio: Studio) -> Iterator[Finding]:
     for formula in formulas_of(studio):
         spread = any(part.card.kind in _SPREADS for part in formula.parts)
         floats = _floats(formula)
-        if formula.product.contact == "bath" and floats and not spread:
+        if formula.product.contact == Contact.BATH and floats and not spread:
             scent = floats.card.kind in _SCENTS
             why = (
                 "neat scent then meets the skin undiluted and can irritate and burn it"

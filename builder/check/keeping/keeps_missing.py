@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator
 
-from builder.check.keeping.after_opening_missing import REGIONS
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind

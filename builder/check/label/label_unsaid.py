@@ -13,10 +13,11 @@ from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.label.region import Region
 from builder.model.recipe.figure import Known
+from builder.model.recipe.product import Contact
 from builder.model.studio import Studio
 
 _FOAMS = ("surfactant", "soap base")
-_IN_WATER = ("bath", "rinse-off")
+_IN_WATER = (Contact.BATH, Contact.RINSE_OFF)
 _GONE_IN_LYE = ("sugar", "milk")  # They leave neither look nor smell in soap.
 _PRACTICE = "common practice; the EU has it in the safety assessment under Regulation (EU) 2023/988"
 
@@ -54,7 +55,7 @@ def _slippery(formula: Formula) -> Iterator[Finding]:
 
 def _stains(formula: Formula) -> Iterator[Finding]:
     part = next((part for part in formula.all if "stains" in part.card.hazards), None)
-    if part and formula.product.contact == "bath" and not any(word in formula.label_text for word in ("stain", "rinse the tub")):
+    if part and formula.product.contact == Contact.BATH and not any(word in formula.label_text for word in ("stain", "rinse the tub")):
         yield caution(
             "stain-unsaid",
             part.place,
@@ -66,7 +67,7 @@ def _stains(formula: Formula) -> Iterator[Finding]:
 
 def _undirected(formula: Formula, region: Region) -> Iterator[Finding]:
     part = next((part for part in formula.all if part.card.kind in _FOAMS), None)
-    if part and region.says("foaming baths") == "directions" and formula.product.contact == "bath" and not formula.recipe.directions:
+    if part and region.says("foaming baths") == "directions" and formula.product.contact == Contact.BATH and not formula.recipe.directions:
         yield caution(
             "directions-missing",
             formula.recipe.place,

@@ -6,7 +6,6 @@ from builder.check.figure_words import basis
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
-from builder.model.label.labelling import LabelRegion
 from builder.model.label.region import Region
 from builder.model.place import Place
 from builder.model.studio import Studio

@@ -13,6 +13,7 @@ from builder.check.teaching.mention_unknown import recipe_of
 from builder.model.dates.studio_class import StudioClass
 from builder.model.place import Place
 from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.product import Contact
 from builder.model.recipe.recipe import Recipe
 from builder.model.studio import Studio
 from builder.model.subject import Subject, WholeClass
@@ -162,7 +163,7 @@ def conditions_of(recipe: Recipe, studio: Studio) -> frozenset[str]:
     base = bool(kinds & {"preservative", "soap base", "lotion base"})
     watery = any(card.counts_as in (CountsAs.WATER, CountsAs.LIQUID) for card in cards)
     fat = any(card.counts_as is CountsAs.FAT for card in cards)
-    wet = product.contact in ("rinse-off", "bath")
+    wet = product.contact in (Contact.RINSE_OFF, Contact.BATH)
     carbonate = any(card.key in _CARBONATES for card in cards)
     said = {
         "lye": lye,
@@ -170,7 +171,7 @@ def conditions_of(recipe: Recipe, studio: Studio) -> frozenset[str]:
         "unpreserved": watery and not base and not lye,
         "fizz": product.name == "bath bomb" or (carbonate and "acid" in kinds and not lye),
         "wet": wet,
-        "bath": product.contact == "bath",
+        "bath": product.contact == Contact.BATH,
         "scrub": product.name == "scrub",
         "scented": bool(kinds & {"essential oil", "fragrance"}),
         "oily": wet and fat and not lye and "soap base" not in kinds,

@@ -19,6 +19,7 @@ from builder.compose.views.frame import Link
 from builder.model.dates.studio_class import StudioClass
 from builder.model.document import Document
 from builder.model.recipe.ingredient import DeclaredAs
+from builder.model.recipe.product import Contact, DeclaredBy
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
@@ -79,7 +80,7 @@ def _product(edition: Edition, studio_class: StudioClass, made: MadeProduct, her
 
 def _share(studio: Studio, batch: WorkedBatch, each: int) -> str:
     words, weight = container_name(studio, batch), grams_and_ounces(batch.portions.fill)
-    bar = batch.product.made_with_lye and batch.product.declared_by == "weight"
+    bar = batch.product.made_with_lye and batch.product.declared_by == DeclaredBy.WEIGHT
     filled = f"poured at {weight} each, lighter once cured" if bar else f"{weight} in each"
     return f"{containers_of(each, words)} for each student ({words}), {filled}"
 
@@ -103,7 +104,7 @@ def _members(batch: WorkedBatch, declared_as: DeclaredAs) -> str:
     if declared_as not in scents:
         return ""
     # Off the lips a flavour is there for its scent, and goes by the same word.
-    alike = (declared_as,) if batch.product.contact == "lips" else scents
+    alike = (declared_as,) if batch.product.contact == Contact.LIPS else scents
     names = [within(line.name) for line in batch.lines if line.ingredient.declared_as in alike]
     return f" ({listed(names)})" if names else ""
 

@@ -16,7 +16,6 @@ from math import floor
 
 from builder.compose.recipe.wording import NBSP, fluid_ounces, in_unit, sentence, shortest, within
 from builder.model.label.ingredient_list import Declared, IngredientList, Variant
-from builder.model.label.labelling import LabelRegion
 from builder.model.label.region import Region
 from builder.model.recipe.ingredient import DeclaredAs
 from builder.model.recipe.quantity import Density, Mass

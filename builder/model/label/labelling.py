@@ -6,6 +6,7 @@ from fractions import Fraction
 from builder.model.label.region import Region
 from builder.model.recipe.figure import Known, Source
 from builder.model.recipe.ingredient import DeclaredAs, without_brackets
+from builder.model.recipe.product import Contact
 
 
 @dataclass(frozen=True)
@@ -27,9 +28,9 @@ class Allergen:
     source: Source
     known: Known
 
-    def unnamed_up_to(self, contact: str) -> Fraction:
+    def unnamed_up_to(self, contact: Contact) -> Fraction:
         """Give the share up to which it need not be named. What goes into a bath is washed off; what is on lips stays."""
-        return self.rinse_off if contact in ("rinse-off", "bath") else self.leave_on
+        return self.rinse_off if contact in (Contact.RINSE_OFF, Contact.BATH) else self.leave_on
 
 
 @dataclass(frozen=True)

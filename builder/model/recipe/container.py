@@ -1,6 +1,7 @@
 """A container by its generic size: a capacity is a volume, never a weight."""
 
 from dataclasses import dataclass, field
+from enum import StrEnum
 
 from builder.model.place import NOWHERE, Place
 from builder.model.recipe.figure import Known, Source
@@ -25,8 +26,17 @@ class Outside:
 
 
 NOT_MEASURED = Outside()
-# What a container is to a label: round with a label around it, with a lid that bears one, flat, or the mould of a bar or a loaf.
-SHAPES = ("cylinder", "tube", "round lid", "bag", "cavity", "rectangle")
+
+
+class ContainerForm(StrEnum):
+    """What a container is to a label: round with a label around it, with a lid that bears one, flat, or the mould of a bar or a loaf."""
+
+    CYLINDER = "cylinder"
+    TUBE = "tube"
+    ROUND_LID = "round lid"
+    BAG = "bag"
+    CAVITY = "cavity"
+    RECTANGLE = "rectangle"
 
 
 @dataclass(frozen=True)
@@ -40,7 +50,7 @@ class Container:
 
     name: str
     capacity: Volume | None
-    shape: str
+    shape: ContainerForm
     source: Source
     at: str
     known: Known
@@ -59,4 +69,4 @@ class Container:
     @property
     def is_mould(self) -> bool:
         """Say whether it is a mould, which the studio keeps and uses again."""
-        return self.shape in ("cavity", "rectangle")
+        return self.shape in (ContainerForm.CAVITY, ContainerForm.RECTANGLE)

@@ -2,21 +2,41 @@
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
+from enum import StrEnum
 
 from builder.model.label.language import Language
 from builder.model.label.region import Region
 from builder.model.place import NOWHERE, Place
 from builder.model.recipe.figure import Figure
 
-CONTACTS = ("leave-on", "rinse-off", "lips", "bath")
+
+class Contact(StrEnum):
+    """Where a product goes, and whether it stays there."""
+
+    LEAVE_ON = "leave-on"
+    RINSE_OFF = "rinse-off"
+    LIPS = "lips"
+    BATH = "bath"
+
+    @property
+    def stays_on(self) -> bool:
+        """Say whether the product stays on the skin or the lips."""
+        return self in (Contact.LEAVE_ON, Contact.LIPS)
+
+
+class DeclaredBy(StrEnum):
+    """How net contents are stated."""
+
+    WEIGHT = "weight"
+    VOLUME = "volume"
 
 
 @dataclass(frozen=True)
 class Product:
     """One product kind of `content/products.yaml`, or of the studio's own `shelf/products.yaml`.
 
-    `contact` is `leave-on`, `rinse-off`, `bath` or `lips`. `made_with_lye` says whether a recipe of this kind must have a lye block.
-    `declared_by` is `weight` or `volume`: how the net contents are stated; `declared_by_in` says it for a region where the custom differs.
+    `made_with_lye` says whether a recipe of this kind must have a lye block.
+    `declared_by_in` says it for a region where the custom differs.
     `usual_ph` is the pH that such a product with water usually has, `when` it is measured so. `meets_water`: wet hands go into its jar.
     `used_on` are the parts of the body on which such a product goes unless its recipe says otherwise.
     `cooked`: a soap that is boiled. `usual_alkali` is the one that is meant where only its weight is given; empty where that is open.
@@ -26,12 +46,12 @@ class Product:
 
     name: str
     identity: str
-    contact: str
+    contact: Contact
     made_with_lye: bool
-    declared_by: str
+    declared_by: DeclaredBy
     usual_ph: Figure | None = None
     meets_water: bool = False
-    declared_by_in: Mapping[str, str] = field(default_factory=dict)
+    declared_by_in: Mapping[str, DeclaredBy] = field(default_factory=dict)
     cooked: bool = False
     used_on: tuple[str, ...] = ()
     usual_alkali: str = ""
@@ -49,4 +69,4 @@ class Product:
 
     def by_volume(self, region: Region) -> bool:
         """Say whether net contents are stated by volume in a region."""
-        return self.declared_by_in.get(region.name, self.declared_by) == "volume"
+        return self.declared_by_in.get(region.name, self.declared_by) == DeclaredBy.VOLUME

@@ -8,6 +8,7 @@ from builder.model.label.region import ANY_REGIONS
 from builder.model.place import Place
 from builder.model.recipe.figure import Known as HowKnown
 from builder.model.recipe.ingredient import blend_of
+from builder.model.recipe.product import Contact
 from builder.model.recipe.recipe import USED_ON
 from builder.read.text.tables import Row, products_in, rows_of, share_in, words_in
 from builder.read.text.text_files import TextFolder
@@ -28,9 +29,8 @@ _COLOUR_COLUMNS = (
 _FIELD_COLUMNS = (
     "entry", "names", "common_name", "field", "most_percent", "most_percent_on_lips", "other_limits", "uk", "source", "at", "known",
 )  # fmt: skip
-_CONTACTS = ("leave-on", "rinse-off", "lips", "bath")
 _CHILDREN = re.compile(r"children (?:under (?P<below>\d{1,2})(?P<months> months)?|\d{1,2} to (?P<last>\d{1,2}))")
-_contact = word_of(*_CONTACTS, "all")
+_contact = word_of(*Contact, "all")
 
 
 def read_limits(folder: TextFolder, name: str, known: Known) -> tuple[Limit, ...]:
@@ -112,7 +112,7 @@ def _colour_rule(row: Row, place: Place, known: Known) -> ColourRule:
         label_name=row["us_label_name"],
         section=text_of(row["cfr_section"]),
         is_listed=parse_yes_or_no(row["listed"]),
-        contact=tuple(word_of(*_CONTACTS)(word) for word in words_in(row["contact"])),
+        contact=tuple(member_of(Contact)(word) for word in words_in(row["contact"])),
         products=products_in(row["products"], known),
         narrower=row["narrower"],
         most=share_in(row["most_percent"]),

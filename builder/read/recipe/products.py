@@ -3,7 +3,7 @@
 from builder.model.finding import Finding
 from builder.model.place import Place
 from builder.model.recipe.figure import Figure
-from builder.model.recipe.product import CONTACTS, Product
+from builder.model.recipe.product import Contact, DeclaredBy, Product
 from builder.read.shapes.library import OwnProductShape, ProductShape, UsualPhShape
 from builder.read.yaml.fit import Known, fit_each
 from builder.read.yaml.placed_yaml import PlacedYaml
@@ -36,7 +36,8 @@ def _stand_in(name: str, data: object, place: Place) -> Product:
     said = data if isinstance(data, dict) else {}
     contact = said.get("contact")
     made_with_lye = str(said.get("made with lye")).casefold() == "yes"
-    return Product(name, name, contact if contact in CONTACTS else "leave-on", made_with_lye, "weight", place=place)
+    where = Contact(contact) if contact in tuple(Contact) else Contact.LEAVE_ON
+    return Product(name, name, where, made_with_lye, DeclaredBy.WEIGHT, place=place)
 
 
 def _product(name: str, shape: ProductShape, place: Place) -> Product:

@@ -6,7 +6,7 @@ from pydantic import AfterValidator, ValidationInfo, model_validator
 
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.label.declaration import Range, cells_of
-from builder.model.recipe.product import CONTACTS
+from builder.model.recipe.product import Contact
 from builder.read.label.share_ranges import parse_share_range
 from builder.read.shapes.fields import OneOrMore, SourceField, Text, Texts, reads
 from builder.read.shapes.figure import KnownField
@@ -98,9 +98,9 @@ def _folded(contains: dict[str, Range]) -> dict[str, Range]:
 
 def _judge_contacts(at_most: dict[str, Range]) -> dict[str, Range]:
     for name, (low, high) in at_most.items():
-        if fold(name) not in CONTACTS:
+        if fold(name) not in tuple(Contact):
             wrong = f"{quoted(name)} is not a place where a product goes."
-            raise TextError("word-unknown", wrong, f"Write one of these: {', '.join(CONTACTS)}.", at=(name,), at_key=True)
+            raise TextError("word-unknown", wrong, f"Write one of these: {', '.join(Contact)}.", at=(name,), at_key=True)
         if low != high:
             remedy = "Write the one figure of the certificate, for instance 2.5 %."
             raise TextError("word-unknown", "The most of a scent is one figure, and this is a range.", remedy, at=(name,))

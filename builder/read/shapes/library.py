@@ -4,7 +4,8 @@ from typing import Annotated, Self
 
 from pydantic import PlainValidator, ValidationInfo, model_validator
 
-from builder.model.recipe.container import SHAPES
+from builder.model.recipe.container import ContainerForm
+from builder.model.recipe.product import Contact, DeclaredBy
 from builder.model.recipe.recipe import USED_ON
 from builder.read.shapes.fields import (
     NOT_EMPTY,
@@ -26,7 +27,7 @@ from builder.read.shapes.fields import (
 from builder.read.shapes.figure import KnownField
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text.text_error import TextError, quoted
-from builder.read.values.values import word_of
+from builder.read.values.values import member_of, word_of
 from builder.words.nearest import did_you_mean
 
 _SOURCE_KINDS = (
@@ -55,7 +56,7 @@ class ContainerShape(Shape):
     around: LengthField | None = maybe("around")
     width: LengthField | None = maybe("width")
     lid: LengthField | None = maybe("lid")
-    shape: Annotated[str, reads(word_of(*SHAPES))] = needed("shape", "cylinder")
+    shape: Annotated[ContainerForm, reads(member_of(ContainerForm))] = needed("shape", "cylinder")
     source: SourceField = needed("source", "common-practice")
     at: Text = needed("at", "trade size")
     known: KnownField = needed("known", "practice")
@@ -81,10 +82,10 @@ class ProductShape(Shape):
     """One entry of `products.yaml`."""
 
     identity: Text = needed("identity", "Hand lotion")
-    contact: Annotated[str, reads(word_of("leave-on", "rinse-off", "bath", "lips"))] = needed("contact", "leave-on")
+    contact: Annotated[Contact, reads(member_of(Contact))] = needed("contact", "leave-on")
     made_with_lye: YesOrNo = needed("made with lye", "no")
-    declared_by: Annotated[str, reads(word_of("weight", "volume"))] = needed("declared by", "weight")
-    declared_by_in: dict[str, Annotated[str, reads(word_of("weight", "volume"))]] = maybe("declared by in", {}, "{Canada: volume}")
+    declared_by: Annotated[DeclaredBy, reads(member_of(DeclaredBy))] = needed("declared by", "weight")
+    declared_by_in: dict[str, Annotated[DeclaredBy, reads(member_of(DeclaredBy))]] = maybe("declared by in", {}, "{Canada: volume}")
     usual_ph: UsualPhShape | None = maybe(
         "usual pH", example="{low: 4.5, high: 6.5, measured: as it is, source: a-source, at: page 7, known: read}"
     )

@@ -11,7 +11,7 @@ from fractions import Fraction
 from builder.model.dose.limit import CERTIFIED, CUSTOM, ColourRule, FieldRule, Limit, LimitWeight, PercentOf, Rules
 from builder.model.label.region import ANY_REGIONS, Region
 from builder.model.recipe.ingredient import CERTIFICATE, Ingredient
-from builder.model.recipe.product import Product
+from builder.model.recipe.product import Contact, Product
 from builder.model.remembered import remembered
 from builder.words.fold import fold
 
@@ -117,7 +117,7 @@ def _of_field(rule: FieldRule, product: Product, law_of: str) -> Limit | None:
 
 
 def _most_of(rule: ColourRule | FieldRule, product: Product, name: str, names: tuple[str, ...], region: str) -> Limit | None:
-    most = rule.most_on_lips if product.contact == "lips" and rule.most_on_lips is not None else rule.most
+    most = rule.most_on_lips if product.contact == Contact.LIPS and rule.most_on_lips is not None else rule.most
     if most is None:
         return None
     return Limit(
@@ -128,7 +128,7 @@ def _most_of(rule: ColourRule | FieldRule, product: Product, name: str, names: t
         percent_of=PercentOf.PRODUCT,
         counted_as="",
         factor=None,
-        product_type="lips" if most == rule.most_on_lips else "cosmetics",
+        product_type=Contact.LIPS if most == rule.most_on_lips else "cosmetics",
         contact=("all",),
         products=(),
         narrower="",

@@ -13,6 +13,7 @@ from builder.model.label.declaration import NOTHING, cells_of
 from builder.model.label.ingredient_list import Declared, IngredientList
 from builder.model.label.labelling import ANY_REGION, Labelling
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
+from builder.model.recipe.product import Contact
 from builder.reckon.label.label_order import Order, Source, sort_names
 from builder.reckon.label.label_question import find_question
 from builder.reckon.label.scent_allergens import allergen_sources, may_hold, without_statement
@@ -27,7 +28,7 @@ class _Product:
     """What a list is made from: the sources of the product, and the entry under each key, its amounts still to be worked out."""
 
     labelling: Labelling
-    contact: str = "leave-on"
+    contact: Contact = Contact.LEAVE_ON
     sources: list[Source] = field(default_factory=list)
     entries: dict[str, Declared] = field(default_factory=dict)
 
@@ -50,7 +51,7 @@ class _Product:
                 keys.append(self._enter(key, entry))
             self.sources.append(Source(card.name, tuple(keys), least, most, names.cells))
 
-    def name_allergens(self, weighed: Iterable[Weighed], contact: str) -> None:
+    def name_allergens(self, weighed: Iterable[Weighed], contact: Contact) -> None:
         """Take in the allergens of scents, and name those that there can be more of than need not be named."""
         found = list(allergen_sources(weighed, self.labelling))
         order = Order([*self.sources, *(source for _, source in found)], free_at_one=True)
@@ -68,19 +69,19 @@ class _Product:
         return key
 
 
-def declared_where(card: Ingredient, contact: str, labelling: Labelling) -> DeclaredAs:
+def declared_where(card: Ingredient, contact: Contact, labelling: Labelling) -> DeclaredAs:
     """Give what a card is declared as in a product that goes there.
 
     A flavour that is not for the lips is there for its scent. An oil on the lips flavours and scents, and where the region wants such a
     thing declared by both or by its name, it goes by its name.
     """
-    if card.declared_as is DeclaredAs.FLAVOUR and contact != "lips":
+    if card.declared_as is DeclaredAs.FLAVOUR and contact != Contact.LIPS:
         return DeclaredAs.FRAGRANCE
-    both = card.declared_as is DeclaredAs.FRAGRANCE and card.kind == "essential oil" and contact == "lips" and card.label_name
+    both = card.declared_as is DeclaredAs.FRAGRANCE and card.kind == "essential oil" and contact == Contact.LIPS and card.label_name
     return DeclaredAs.INGREDIENT if both and labelling.region.says("flavours and scents") == "by name" else card.declared_as
 
 
-def list_ingredients(weighed: Sequence[Weighed], labelling: Labelling = ANY_REGION, contact: str = "leave-on") -> IngredientList:
+def list_ingredients(weighed: Sequence[Weighed], labelling: Labelling = ANY_REGION, contact: Contact = Contact.LEAVE_ON) -> IngredientList:
     """Give the list for a product made of `(card, least, most)`, the parts of it that each card can make up.
 
     `contact` is where the product goes, which decides on the thresholds of allergens. Cards without a label name (a base whose

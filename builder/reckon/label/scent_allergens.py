@@ -7,6 +7,7 @@ from builder.model.label.declaration import NOTHING, WHOLE, cells_of
 from builder.model.label.ingredient_list import MayHold
 from builder.model.label.labelling import Allergen, Labelling
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
+from builder.model.recipe.product import Contact
 from builder.reckon.label.label_order import Source
 
 SCENTS = (DeclaredAs.FRAGRANCE, DeclaredAs.FLAVOUR)
@@ -36,7 +37,7 @@ def allergen_sources(weighed: Iterable[Weighed], labelling: Labelling) -> Iterat
                 yield allergen, Source(card.name, (key,), least * low, most * high, _ALONE, counts=False)
 
 
-def without_statement(weighed: Iterable[Weighed], labelling: Labelling, contact: str) -> tuple[str, ...]:
+def without_statement(weighed: Iterable[Weighed], labelling: Labelling, contact: Contact) -> tuple[str, ...]:
     """Name the scents, and the bases with scent in their list, that may hold an allergen above its threshold for all that is stated."""
     if not labelling.covers:
         return ()
@@ -49,7 +50,7 @@ def without_statement(weighed: Iterable[Weighed], labelling: Labelling, contact:
     return tuple(dict.fromkeys(name for name, _ in unstated)) if sum(most for _, most in unstated) > needs_none else ()
 
 
-def may_hold(weighed: Iterable[Weighed], labelling: Labelling, contact: str) -> tuple[MayHold, ...]:
+def may_hold(weighed: Iterable[Weighed], labelling: Labelling, contact: Contact) -> tuple[MayHold, ...]:
     """Give what is published of the scents `without_statement`: the allergens of which there can be more than need not be named."""
     weighed = tuple(weighed)
     unstated = without_statement(weighed, labelling, contact)

@@ -13,7 +13,7 @@ from builder.model.lye.soap_made import SoapMade
 from builder.model.recipe.column import Column, Role
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, DeclaredAs, Ingredient, LabelName
-from builder.model.recipe.product import Product
+from builder.model.recipe.product import DeclaredBy, Product
 from builder.reckon.lye.equivalents import molar_mass
 from builder.words.fold import fold
 
@@ -54,7 +54,7 @@ def soap_as_made(made: SoapMade, column: Column, product: Product, cards: Cards,
         *((cards[fold(name)], mass / whole, mass / whole) for name, mass in made.others),
     ]
     water = made.water / whole
-    least = max(water - drop, NOTHING) if drop is not None else NOTHING if product.declared_by == "weight" else water
+    least = max(water - drop, NOTHING) if drop is not None else NOTHING if product.declared_by == DeclaredBy.WEIGHT else water
     return (*found, (cards["water"], least, least if drop is not None else water))
 
 
