@@ -8,7 +8,7 @@ Links are relative and name a file, so that the pages work from a disk, from a f
 
 import posixpath
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from itertools import count
 from unicodedata import decomposition, normalize
@@ -20,6 +20,10 @@ from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 
 WELCOME = "welcome"
+PAPER = ".pdf"
+# Paths of what others link to; the names in braces are those of its scope.
+CLASS_PAGE, TEXT_PAGE = "classes/{class}.html", "{page}.html"
+PUBLIC_TAKE_HOME = "classes/{class}--take-home-{recipe}--{size}.html"
 
 
 @dataclass(frozen=True)
@@ -38,20 +42,33 @@ class Address:
         here = posixpath.dirname(f"{self.folder}/{self.path}")
         return quote(posixpath.relpath(path, here))
 
+    @property
+    def is_paper(self) -> bool:
+        """Say whether a sheet lies here, and no page."""
+        return self.path.endswith(PAPER)
+
+    @property
+    def on_paper(self) -> "Address":
+        """Give the place of the sheet that says the same as the page here."""
+        return Address(self.folder, posixpath.splitext(self.path)[0] + PAPER)
+
 
 CATALOGUE = Address(Folder.SITE, "index.html")
-SHOPPING_PAGE = Address(Folder.PRINT, "shopping.html")
-SHOPPING_SHEET = Address(Folder.PRINT, "shopping.pdf")
+
+
+def address(folder: Folder, path: str, names: Mapping[str, str]) -> Address:
+    """Fill in the names in the braces of a path."""
+    return Address(folder, path.format_map(names))
 
 
 def class_page(key: str) -> Address:
     """Give the place of a class's page."""
-    return Address(Folder.SITE, f"classes/{key}.html")
+    return address(Folder.SITE, CLASS_PAGE, {"class": key})
 
 
 def text_page(key: str) -> Address:
     """Give the place of a page of text; the welcome text stands on the catalogue."""
-    return CATALOGUE if key == WELCOME else Address(Folder.SITE, f"{key}.html")
+    return CATALOGUE if key == WELCOME else address(Folder.SITE, TEXT_PAGE, {"page": key})
 
 
 def class_folder(key: str) -> str:
@@ -74,30 +91,32 @@ def picture(folder: Folder, file: str) -> Address:
     return Address(folder, f"pictures/{file}")
 
 
-def take_home_sheet(studio_class: StudioClass, recipe: str, size: HomeSize, ending: str) -> Address:
-    """Give the place of a take-home sheet, public or not."""
+def public_take_home(studio_class: StudioClass, recipe: str, size: HomeSize) -> Address:
+    """Give the place of the page of a take-home sheet, of a class whose sheets are public."""
+    return address(Folder.SITE, PUBLIC_TAKE_HOME, home_names(studio_class, recipe, size))
+
+
+def home_names(studio_class: StudioClass, recipe: str, size: HomeSize) -> dict[str, str]:
+    """Name a home size of a recipe of a class."""
     sizes = next(make.at_home for make in studio_class.makes if make.recipe.text == recipe)
     written = distinct_names(one.written for one in sizes)[sizes.index(size)]
-    name = f"take-home-{recipe}--{written}.{ending}"
-    if studio_class.sheets_are_public:
-        return Address(Folder.SITE, f"classes/{studio_class.key}--{name}")
-    return Address(Folder.PRINT, f"{studio_class.key}/{name}")
+    return {"class": studio_class.key, "recipe": recipe, "size": written}
 
 
-def label_sheet(plan: ClassPlan, made: MadeProduct, filled: WorkedBatch) -> Address:
-    """Give the place of the labels of one kind of container; any but the recipe's own is named too."""
-    recipe = filled.recipe
+def date_names(plan: ClassPlan) -> dict[str, str]:
+    """Name a date of a class, or a full class where it has none."""
+    return {"class": plan.studio_class.key, "date": occasion(plan)}
+
+
+def filling_names(plan: ClassPlan, made: MadeProduct, filled: WorkedBatch) -> dict[str, str]:
+    """Name what fills one kind of container on a date: the recipe, and any container but the recipe's own."""
+    recipe = filled.recipe.key
     if filled is made.batch:
-        return class_sheet(plan, f"labels-{recipe.key}.pdf")
+        return {**date_names(plan), "filling": recipe}
     fillings = [one for one, _ in made.fillings]
     names = distinct_names(one.recipe.fill.container.text for one in fillings[1:])
     number = next(number for number, one in enumerate(fillings[1:]) if one is filled)
-    return class_sheet(plan, f"labels-{recipe.key}--{names[number]}.pdf")
-
-
-def class_sheet(plan: ClassPlan, name: str) -> Address:
-    """Give the place of a sheet for one date of a class, or for a full class where it has none."""
-    return Address(Folder.PRINT, f"{plan.studio_class.key}/{occasion(plan)}/{name}")
+    return {**date_names(plan), "filling": f"{recipe}--{names[number]}"}
 
 
 def occasion(plan: ClassPlan) -> str:

@@ -1,6 +1,6 @@
 """Which files are copied into the output beside the documents: stylesheets, the icon, pictures."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from builder.compose import addresses
 from builder.compose.documents.text_pages import PAGES
@@ -9,16 +9,16 @@ from builder.compose.frames import SCREEN_STYLES
 from builder.compose.teaching.class_facts import picture_file
 from builder.compose.teaching.pieces import pictures_in
 from builder.model.dates.studio_class import StudioClass
-from builder.model.document import CopiedFile, Folder
+from builder.model.document import CopiedFile, Document, Folder
 from builder.model.teaching.lesson import Where
 
 
-def list_files(edition: Edition) -> tuple[CopiedFile, ...]:
-    """List every file to copy, each once, in order."""
+def list_files(edition: Edition, documents: Sequence[Document]) -> tuple[CopiedFile, ...]:
+    """List every file that the documents need beside them, each once, in order."""
     site = _site_pictures(edition)
     print_pictures = _sheet_pictures(edition, public=False)
     copies = [*_styles(Folder.SITE), *_pictures(Folder.SITE, site)]
-    if any(made.home for studio_class, sheet in edition.classes if not studio_class.sheets_are_public for made in sheet.made):
+    if any(document.folder is Folder.PRINT and document.path.endswith(".html") for document in documents):
         copies += [*_styles(Folder.PRINT), *_pictures(Folder.PRINT, print_pictures)]
     return tuple(copies)
 

@@ -12,6 +12,7 @@ from builder.model.dates.studio_class import StudioClass
 from builder.model.finding import Finding
 from builder.model.held_back import NOTHING_HELD, HeldBack
 from builder.model.studio import Studio
+from builder.model.supplies.shopping import Shopping
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import LinkHole
 
@@ -20,7 +21,7 @@ from builder.model.teaching.lesson import LinkHole
 class Edition:
     """One run. `sheets` holds one class sheet for each date, or one without a date; `with_pdf` says whether PDFs will be made.
 
-    `held` is what stops hold back, of which only labels are still among the sheets.
+    `held` is what stops hold back, of which only labels are still among the sheets. `shopping` is what to buy for all dates.
     """
 
     studio: Studio
@@ -30,6 +31,11 @@ class Edition:
     today: date
     with_pdf: bool = True
     held: HeldBack = NOTHING_HELD
+    shopping: Shopping | None = None
+
+    def pdf_of(self, here: Address) -> str:
+        """Give the link from a page to the sheet that says the same; empty from a sheet, and where no PDFs are made."""
+        return here.link_to(here.on_paper) if self.with_pdf and not here.is_paper else ""
 
     @property
     def locale(self) -> str:

@@ -1,12 +1,13 @@
 """The frames of an edition's documents: head, menu, sender."""
 
 from collections.abc import Callable
+from functools import partial
 from urllib.parse import quote
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.edition import Edition
-from builder.compose.views.frame import Link, PageFrame, Sender, SheetFrame
+from builder.compose.views.frame import Frame, Link, PageFrame, Sender, SheetFrame
 from builder.model.document import Folder
 from builder.words.outward import outward, telephone_link
 
@@ -27,6 +28,12 @@ def page_frame(edition: Edition, here: Address, title: str, description: str) ->
     menu = _menu(edition, here) if is_public else ()
     icon = here.link_to(addresses.icon(here.folder))
     return PageFrame(edition.language, full_title, description, sender(edition), home, menu, styles, icon, canonical)
+
+
+def frame(edition: Edition, here: Address, title: str, description: str) -> Frame:
+    """Give the frame of what lies at an address, a sheet or a page."""
+    make = sheet_frame if here.is_paper else partial(page_frame, here=here)
+    return make(edition, title=title, description=description)
 
 
 def sheet_frame(edition: Edition, title: str, description: str) -> SheetFrame:

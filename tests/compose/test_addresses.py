@@ -1,11 +1,14 @@
 """Where documents go, and the links between them."""
 
+from dataclasses import replace
 from datetime import date
 
 import pytest
 
-from builder.compose import addresses, compose_documents
+from builder.compose import addresses, compose_documents, document_table
 from builder.compose.addresses import Address
+from builder.compose.document_kind import Composed
+from builder.compose.document_table import DOCUMENTS
 from builder.library import LAYOUTS
 from builder.model.document import Folder
 
@@ -37,6 +40,7 @@ def test_sizes_and_containers_that_are_written_alike_are_told_apart():
 
 def test_two_documents_with_one_address_are_never_made(edition, monkeypatch):
     # Where capital letters do not tell files apart, they are one file.
-    monkeypatch.setattr(addresses, "class_sheet", lambda _, name: Address(Folder.PRINT, f"{'S' if name.startswith('t') else 's'}ame.pdf"))
-    with pytest.raises(ValueError, match=r"one address: print/same\.pdf"):
+    kinds = (replace(DOCUMENTS[0], path=path, template=None, compose=lambda *_: Composed("", "")) for path in ("same.html", "Same.html"))
+    monkeypatch.setattr(document_table, "DOCUMENTS", tuple(kinds))
+    with pytest.raises(ValueError, match=r"one address: site/same\.html"):
         compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), date(2027, 1, 1))

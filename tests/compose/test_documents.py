@@ -12,6 +12,8 @@ from builder.compose import compose_documents
 from builder.library import LAYOUTS
 from builder.model.finding import Finding, Weight, caution
 from builder.model.place import Place
+from builder.model.supplies.shopping import Period
+from builder.reckon import reckon_shopping
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
 
 CLASS = "site/classes/first.html"
@@ -216,6 +218,16 @@ def test_public_sheets_lie_on_the_site_and_are_linked(tmp_path):
     page = next(document.html for document in made.documents if document.path == "classes/first.html")
     assert 'href="first--take-home-salts--500-g.html"' in page
     assert not [one for one in made.files if one.folder == "print"]
+
+
+def test_the_shopping_page_has_its_styles_beside_it_also_where_all_take_home_sheets_are_public(tmp_path):
+    text = FILES["classes/first/class.yaml"] + "take-home sheets: public\n"
+    edition = read_edition(write_studio(tmp_path, classes__first__class_yaml=text))
+    shopping = reckon_shopping(edition.studio, edition.sheets, Period(TODAY), today=TODAY)
+    made = compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY, shopping=shopping)
+    page = next(BeautifulSoup(one.html, "html.parser") for one in made.documents if one.path == "shopping.html")
+    linked = {f"print/{link['href']}" for link in page.find_all("link")}
+    assert linked <= {f"{one.folder}/{one.path}" for one in made.files} and len(linked) == 4
 
 
 def test_a_studios_own_template_counts_before_ours(edition, tmp_path):

@@ -9,19 +9,21 @@ from bs4 import BeautifulSoup
 
 from builder import cli
 from builder.compose import compose_documents
+from builder.compose.addresses import Address
 from builder.compose.dates.time_words import clock_from, time_strip
-from builder.compose.documents.bench_cards import compose_bench_cards
-from builder.compose.documents.checklists import compose_checklist
+from builder.compose.document_table import copies_to_print
 from builder.compose.teaching.format_words import how_it_is_made, taken_home
 from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
-from builder.compose.teaching.pieces import paper_filling
+from builder.compose.teaching.pieces import filling_of
 from builder.compose.teaching.plan_text import plan_lines
 from builder.compose.teaching.preparation_words import check_groups
 from builder.compose.teaching.seating import view_seating
 from builder.compose.teaching.staff_words import after_rows, ahead_rows
 from builder.compose.teaching.supervision_words import asks, basis
 from builder.library import LAYOUTS
+from builder.model.document import Folder
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
+from tests.composing import composed
 
 SOUND = Path(__file__).parent.parent / "findings" / "_sound"
 
@@ -112,10 +114,10 @@ You make two things.
 def test_what_is_weighed_ahead_into_cups_is_on_the_check_list_and_marked_on_the_bench_card(tmp_path):
     edition = read_edition(write_studio(tmp_path, classes__first__lesson_md=CUPS))
     sheet = edition.sheets[0]
-    groups = {group.title: plain(group.lines) for group in check_groups(edition, sheet)}
+    groups = {group.title: plain(group.lines) for group in check_groups(edition, sheet, copies_to_print(edition, sheet))}
     (cups,) = [line for line in groups["Weigh ahead, and mark"] if "olive oil" in line]
     assert cups.startswith("2 cups of olive oil, ") and cups.endswith(" in each, marked with name and weight")
-    cards = page(compose_bench_cards(edition, sheet)[0])
+    cards = page(composed("bench cards", edition, sheet)[0])
     assert "Olive oil: ready in its marked cup" in cards
     assert "Water" in cards and "Water: ready" not in cards
 
@@ -130,7 +132,7 @@ def test_the_plan_shows_an_eyewash_only_where_a_rule_asks_for_one(edition):
 
 def test_the_check_list_is_in_the_order_of_doing_and_counts_the_sheets(edition):
     sheet = edition.sheets[1]
-    groups = {group.title: plain(group.lines) for group in check_groups(edition, sheet)}
+    groups = {group.title: plain(group.lines) for group in check_groups(edition, sheet, copies_to_print(edition, sheet))}
     assert list(groups) == [
         "Print", "Before the class, on the clock", "Weigh ahead, and mark", "On the demo table",
         "For each person", "Safety, in reach", "Before the doors open", "When all have gone",
@@ -140,10 +142,10 @@ def test_the_check_list_is_in_the_order_of_doing_and_counts_the_sheets(edition):
     assert "Scent and colour, cards for the table: 1 set for each table" in groups["Print"]
     assert not [line for line in groups["Print"] if line.startswith("Tags")]
     with_tags = replace(sheet, studio_class=replace(sheet.studio_class, labels=replace(sheet.studio_class.labels, tags=True)))
-    printed = next(group.lines for group in check_groups(edition, with_tags) if group.title == "Print")
+    printed = next(group.lines for group in check_groups(edition, with_tags, copies_to_print(edition, with_tags)) if group.title == "Print")
     assert f"Tags: {sheet.students}" in printed
     assert "7 × chemical splash goggles" in groups["For each person"]
-    text = page(compose_checklist(edition, sheet))
+    text = page(composed("check list", edition, sheet)[0])
     assert all(line in text for lines in groups.values() for line in lines)
 
 
@@ -178,7 +180,7 @@ def test_what_staff_do_after_the_class_has_its_time_or_its_day(after):
     assert rows == [("11:00 AM", "Wash up", "20 min"), ("2 days later, Monday, February 8, 2027", "Turn it out", "30 min")]
     undated = replace(sheet, date=None)
     assert plain(row.when for row in after_rows(undated, "en_US")) == ["when the class has ended", "2 days later"]
-    assert {group.title: plain(group.lines) for group in check_groups(after, sheet)}["After the class"] == [
+    assert {group.title: plain(group.lines) for group in check_groups(after, sheet, ())}["After the class"] == [
         "11:00 AM: Wash up, 20 min", "2 days later, Monday, February 8, 2027: Turn it out, 30 min",
     ]  # fmt: skip
     plan = list(plan_lines(after.studio, sheet))
@@ -218,21 +220,15 @@ def test_a_wait_stands_on_the_bar_only_for_what_nobody_fills(tmp_path):
     assert [(one.who, one.left, one.width) for one in strip.segments] == [
         ("teacher", "0%", "33.333%"), ("waiting", "50%", "33.333%"), ("teacher", "33.333%", "16.667%"), ("students", "83.333%", "16.667%"),
     ]  # fmt: skip
-    home = next(d for d in edition_documents(edition) if d.path.endswith("salts--500-g.html"))
+    home = next(d for d in composed("take-home page", edition) if d.path.endswith("salts--500-g.html"))
     assert "Work: about 25 minutes. Waiting: 30 minutes." in page(home)
-
-
-def edition_documents(edition):
-    from builder.compose.documents.take_home import compose_take_home
-
-    return compose_take_home(edition, *edition.classes[0])
 
 
 def test_a_caution_comes_back_as_one_line_where_sheets_remind(edition):
     sheet = edition.sheets[0]
     part = next(one for one in sheet.studio_class.lesson.parts if one.title == "Watch the lye")
     sources = [FlowSource(part, sheet.made[1].batch), FlowSource(part, sheet.made[1].batch)]
-    filling = paper_filling(edition, "classes/first")
+    filling = filling_of(edition, Address(Folder.PRINT, "steps.pdf"), "classes/first")
     first, second = compose_flow(edition.studio, sources, filling, remind=True).parts
     assert (
         [block.name for block in second.blocks if block.kind == "reminder"] == [b.name for b in first.blocks if b.kind == "caution"] != []

@@ -6,9 +6,6 @@ from pathlib import Path
 import pytest
 from bs4 import BeautifulSoup
 
-from builder.compose.documents.bench_cards import compose_bench_cards
-from builder.compose.documents.checklists import compose_checklist
-from builder.compose.documents.teacher_sheets import compose_teacher_sheet
 from builder.compose.edition import Edition
 from builder.compose.teaching.plan_text import plan_lines
 from builder.compose.teaching.seating import view_seating
@@ -20,6 +17,7 @@ from builder.pipeline import check
 from builder.read import read_studio
 from builder.reckon import reckon_classes
 from tests.compose.conftest import TODAY
+from tests.composing import composed
 from tests.findings_studio import write_class
 
 HERE = Path(__file__).parent.parent.parent
@@ -125,12 +123,14 @@ def agree(edition, sheet):
     assert {(task.recipe, task.purpose) for task in plan.tasks} == {
         (made.batch.recipe.name, planned.purpose) for made in sheet.made for planned in made.batches
     }
-    teacher = BeautifulSoup(compose_teacher_sheet(edition, sheet).html, "html.parser")
+    (one,) = composed("teacher's sheet", edition, sheet)
+    teacher = BeautifulSoup(one.html, "html.parser")
     rows = [
         [cell.get_text(" ").replace("\u00a0", " ") for cell in row.find_all(["th", "td"])] for row in teacher.select("table.cups tbody tr")
     ]
     terminal = "\n".join(plan_lines(edition.studio, sheet))
-    checklist = words(compose_checklist(edition, sheet).html)
+    (one,) = composed("check list", edition, sheet)
+    checklist = words(one.html)
     for task in plan.tasks:
         (row,) = [row for row in rows if said_in(row, task)]
         assert how(task) in row[0].split(":")[0]
@@ -143,7 +143,7 @@ def agree(edition, sheet):
         )
         assert bool(cups) is ready and (not cups or int(cups[1]) == task.pots)
     if sheet.groups and sheet.format is not Format.DEMO:
-        cards, steps = compose_bench_cards(edition, sheet)
+        (cards,), (steps,) = (composed(name, edition, sheet) for name in ("bench cards", "steps at the bench"))
         cards_agree(sheet, BeautifulSoup(cards.html, "html.parser"))
         steps_agree(sheet, BeautifulSoup(steps.html, "html.parser"))
         said = view_seating(sheet).description

@@ -10,12 +10,9 @@ import pypdfium2
 import pytest
 import zxingcpp
 
-from builder.compose.documents.label_test_page import compose_test_page
-from builder.compose.documents.labels import compose_labels
-from builder.compose.documents.tags import compose_tags
 from builder.compose.label.label_texts import Run
 from builder.compose.label_layout.label_lines import Block, Setter
-from builder.compose.label_layout.label_pages import STYLES, cell_of, labels_view
+from builder.compose.label_layout.label_pages import cell_of, labels_view
 from builder.compose.views.labels import CellView
 from builder.library import LAYOUTS
 from builder.model.document import Document, Folder
@@ -26,6 +23,7 @@ from builder.press.fonts import only_our_fonts
 from builder.press.sheets import Engine
 from builder.press.typefaces import typefaces_of_labels
 from tests.compose.conftest import read_edition, write_studio
+from tests.composing import composed, styles
 
 MM = 72 / 25.4
 FACES = typefaces_of_labels()
@@ -50,7 +48,7 @@ def wishing(edition, **wishes):
 def press(engine, edition, stock, cells, first=1):
     view = labels_view(edition, "Labels", stock, cells, first)
     html = edition.templates.render("sheets/labels.html", view)
-    return engine.press(Document(Folder.PRINT, "labels.pdf", "Labels", html, STYLES))
+    return engine.press(Document(Folder.PRINT, "labels.pdf", "Labels", html, styles("labels")))
 
 
 def corners(sheet):
@@ -130,7 +128,7 @@ def test_text_that_runs_over_its_edge_is_told(engine, edition):
 def test_labels_to_colour_tags_and_the_test_page_can_be_read_by_everyone(engine, edition):
     colouring = wishing(edition, to_colour=True)
     sheet = colouring.sheets[-1]
-    for document in (*compose_labels(colouring, sheet), *compose_tags(colouring, sheet), *compose_test_page(colouring)):
+    for document in (one for name in ("labels", "tags", "label test page") for one in composed(name, colouring, sheet)):
         pressed = engine.press(document)
         assert pressed.warnings == ()
         report = ua1.validate_pdf_bytes(pressed.pdf, profile="ua1")
@@ -139,7 +137,7 @@ def test_labels_to_colour_tags_and_the_test_page_can_be_read_by_everyone(engine,
 
 def test_the_code_on_a_tag_leads_to_the_page_of_the_class(engine, edition):
     colouring = wishing(edition, to_colour=True)
-    (tags,) = compose_tags(colouring, colouring.sheets[-1])
+    (tags,) = composed("tags", colouring, colouring.sheets[-1])
     sheet = engine.press(tags)
     page = pypdfium2.PdfDocument(sheet.pdf)[0]
     codes = zxingcpp.read_barcodes(page.render(scale=300 / 72).to_pil())
@@ -156,7 +154,7 @@ def test_a_tag_says_all_that_it_has_to_and_nothing_runs_into_the_code(engine, ed
     long = replace(sheet, studio_class=replace(sheet.studio_class, title=title))
     wanting = wishing(edition, tags=True)
     profile = replace(wanting.studio.profile, public_address="https://a-studio-with-a-name-that-is-long-without-need.example")
-    (tags,) = compose_tags(replace(wanting, studio=replace(wanting.studio, profile=profile)), long)
+    (tags,) = composed("tags", replace(wanting, studio=replace(wanting.studio, profile=profile)), long)
     pressed = engine.press(tags)
     assert pressed.warnings == ()
     page = pypdfium2.PdfDocument(pressed.pdf)[0]
@@ -173,13 +171,13 @@ our small tags: {paper: letter, columns: 4, rows: 4, width: 20 mm, height: 40 mm
 """
     edition = read_edition(write_studio(tmp_path, shelf__label_sheets_yaml=own))
     assert edition.studio.label_sheets["whole page"].cell(0) == (0, 0)
-    (tags,) = compose_tags(wishing(edition, tags=True), edition.sheets[-1])
+    (tags,) = composed("tags", wishing(edition, tags=True), edition.sheets[-1])
     assert "width:63.5000mm;height:127.0000mm" in tags.html
 
 
 def test_tags_come_with_labels_to_colour_in_or_when_they_are_asked_for(edition):
     for wishes, made in (({"to_colour": True}, 1), ({"tags": True}, 1), ({"to_colour": True, "tags": False}, 0), ({}, 0)):
-        assert len(compose_tags(wishing(edition, **wishes), edition.sheets[-1])) == made
+        assert len(composed("tags", wishing(edition, **wishes), edition.sheets[-1])) == made
 
 
 def test_labels_are_printed_at_their_size(engine, edition):

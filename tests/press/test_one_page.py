@@ -5,13 +5,13 @@ import io
 import pdfplumber
 import pytest
 
-from builder.compose.documents.bench_cards import STYLES
-from builder.compose.documents.checklists import STYLES as CHECKLIST
 from builder.library import LAYOUTS
 from builder.model.document import Document, Folder
 from builder.press.fonts import only_our_fonts
 from builder.press.sheets import Engine
+from tests.composing import styles
 
+STYLES, CHECKLIST = styles("bench cards"), styles("check list")
 FITS = 'data-fit="large" data-fits="large middle small smallest two-pages"'
 
 

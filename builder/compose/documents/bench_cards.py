@@ -4,30 +4,32 @@ Each group gets one card with its share. The steps are the same for every group,
 for each group. Both show only what students do.
 """
 
+from collections.abc import Iterator
 from dataclasses import replace
 
 from builder.compose import addresses
+from builder.compose.addresses import Address
+from builder.compose.document_kind import Composed
 from builder.compose.dose.dose_words import view_choices
 from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for, hazards_of_choices, hazards_of_recipe
-from builder.compose.frames import PAPER_STYLES, sheet_frame
+from builder.compose.frames import frame
 from builder.compose.recipe.portion_words import container_name, containers_of, emergency_lines, left_over
 from builder.compose.recipe.wording import counted, grams, listed, sentence, weighed
 from builder.compose.supplies.supply_words import strokes_and_weight
 from builder.compose.teaching.class_plans import part_sheet, when
 from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
-from builder.compose.teaching.pieces import paper_filling
+from builder.compose.teaching.pieces import filling_of
+from builder.compose.teaching.supervision_words import group_word
 from builder.compose.teaching.weighing_words import at_the_bench, pots_note, solution_at_the_bench
 from builder.compose.views.bench_cards import BenchAmount, BenchCard, BenchCardsView, BenchPhase, BenchProduct, BenchStepsView
 from builder.model.dates.studio_class import BatchFor, Format
-from builder.model.document import Document
 from builder.model.recipe.column import Weighed
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.model.teaching.weighing_plan import FoundAs, WeighingPlan
 
-STYLES = (*PAPER_STYLES, "bench-card.css")
 WHOSE_FOR_ALL = "One batch is made for all. You weigh this part of it, once, for everybody. You fill your own."
 WHOSE = {
     BatchFor.CLASS: "One batch is made for all. You fill your own.",
@@ -36,14 +38,27 @@ WHOSE = {
 }
 
 
-def compose_bench_cards(edition: Edition, plan: ClassPlan) -> tuple[Document, ...]:
-    """Make the bench cards and the step sheet of one date; none where nobody comes, or for a demonstration, which has no benches."""
-    if not plan.groups or plan.format is Format.DEMO:
-        return ()
-    return _compose_cards(edition, plan), _compose_steps(edition, plan)
+def _has_benches(plan: ClassPlan) -> bool:
+    """Say whether anybody works at a bench: not where nobody comes, nor in a demonstration."""
+    return bool(plan.groups) and plan.format is not Format.DEMO
 
 
-def _compose_cards(edition: Edition, plan: ClassPlan) -> Document:
+def copies_of_cards(_: Edition, plan: ClassPlan) -> Iterator[str]:
+    """Say how many cards there are."""
+    if _has_benches(plan):
+        yield f"Bench cards: 1 set, a card for each of {counted(plan.groups, group_word(plan), f'{group_word(plan)}s')}"
+
+
+def copies_of_steps(_: Edition, plan: ClassPlan) -> Iterator[str]:
+    """Say how often to print the steps."""
+    if _has_benches(plan):
+        yield f"Steps at the bench: {counted(plan.groups, 'copy', 'copies')}"
+
+
+def compose_bench_cards(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:
+    """Make the bench cards of one date."""
+    if not _has_benches(plan):
+        return None
     title = f"Bench cards: {plan.studio_class.title}"
     cards = [
         BenchCard(heading, people, tuple(_product(edition.studio, plan, made, number) for made in plan.made))
@@ -51,23 +66,23 @@ def _compose_cards(edition: Edition, plan: ClassPlan) -> Document:
     ]
     over = [left_over(edition.studio, plan, made) for made in plan.made]
     cards[-1] = replace(cards[-1], products=tuple(replace(one, left_over=many) for one, many in zip(cards[-1].products, over, strict=True)))
-    view = BenchCardsView(sheet_frame(edition, title, title), title, when(edition, plan), _numbers(edition), tuple(cards))
-    here = addresses.class_sheet(plan, "bench-cards.pdf")
-    return Document(here.folder, here.path, title, edition.templates.render("sheets/bench-cards.html", view), STYLES)
+    view = BenchCardsView(frame(edition, here, title, title), title, when(edition, plan), _numbers(edition), tuple(cards))
+    return Composed(title, view)
 
 
-def _compose_steps(edition: Edition, plan: ClassPlan) -> Document:
+def compose_bench_steps(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:
+    """Make the step sheet of one date."""
+    if not _has_benches(plan):
+        return None
     title = f"Steps at the bench: {plan.studio_class.title}"
     sources = [
         FlowSource(timed.part, part_sheet(plan, timed.part), note=pots_note(plan, timed.part, for_staff=False))
         for timed in plan.timeline
         if timed.part.by_hand
     ]
-    flow = compose_flow(edition.studio, sources, paper_filling(edition, addresses.class_folder(plan.studio_class.key)), remind=True)
+    flow = compose_flow(edition.studio, sources, filling_of(edition, here, addresses.class_folder(plan.studio_class.key)), remind=True)
     copies = f"The same for every group: print {counted(plan.groups, 'copy', 'copies')}."
-    view = BenchStepsView(sheet_frame(edition, title, title), title, when(edition, plan), copies, _numbers(edition), flow)
-    here = addresses.class_sheet(plan, "bench-steps.pdf")
-    return Document(here.folder, here.path, title, edition.templates.render("sheets/bench-steps.html", view), STYLES)
+    return Composed(title, BenchStepsView(frame(edition, here, title, title), title, when(edition, plan), copies, _numbers(edition), flow))
 
 
 def _groups(plan: ClassPlan) -> list[tuple[str, str]]:

@@ -3,31 +3,30 @@
 from datetime import datetime
 
 from builder.compose import addresses
+from builder.compose.addresses import Address
 from builder.compose.dates.time_words import FORMATS, clock_from, common_start, time_strip
+from builder.compose.document_kind import Composed
 from builder.compose.documents.text_pages import page_text
 from builder.compose.edition import Edition
-from builder.compose.frames import page_frame
+from builder.compose.frames import frame
 from builder.compose.recipe.wording import sentence
 from builder.compose.teaching.class_facts import coming_dates, length, picture_of, price, view_dates, youngest
 from builder.compose.teaching.format_words import how_it_is_made
 from builder.compose.views.catalogue import CatalogueView, ClassCard
 from builder.model.dates.studio_class import StudioClass
-from builder.model.document import Document
+from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
 
-HERE = addresses.CATALOGUE
 
-
-def compose_catalogue(edition: Edition) -> Document:
+def compose_catalogue(edition: Edition, studio: Studio, here: Address) -> Composed:
     """Make the start page of the site."""
-    profile = edition.studio.profile
-    welcome = edition.studio.pages.get(addresses.WELCOME)
-    frame = page_frame(edition, HERE, profile.name, profile.tagline or f"Classes at {profile.name}")
+    profile = studio.profile
+    welcome = studio.pages.get(addresses.WELCOME)
+    around = frame(edition, here, profile.name, profile.tagline or f"Classes at {profile.name}")
     heading = welcome.title if welcome else profile.name
-    welcome_html = page_text(edition, welcome, HERE) if welcome else ""
-    cards = tuple(_card(edition, studio_class, sheet) for studio_class, sheet in _by_next_date(edition))
-    view = CatalogueView(frame, heading, welcome_html, cards)
-    return Document(HERE.folder, HERE.path, frame.title, edition.templates.render("pages/catalogue.html", view))
+    welcome_html = page_text(edition, welcome, here) if welcome else ""
+    cards = tuple(_card(edition, studio_class, sheet, here) for studio_class, sheet in _by_next_date(edition))
+    return Composed(around.title, CatalogueView(around, heading, welcome_html, cards))
 
 
 def _by_next_date(edition: Edition) -> list[tuple[StudioClass, ClassPlan]]:
@@ -39,12 +38,12 @@ def _by_next_date(edition: Edition) -> list[tuple[StudioClass, ClassPlan]]:
     return sorted(edition.classes, key=order)
 
 
-def _card(edition: Edition, studio_class: StudioClass, plan: ClassPlan) -> ClassCard:
+def _card(edition: Edition, studio_class: StudioClass, plan: ClassPlan, here: Address) -> ClassCard:
     return ClassCard(
         key=studio_class.key,
-        address=HERE.link_to(addresses.class_page(studio_class.key)),
+        address=here.link_to(addresses.class_page(studio_class.key)),
         title=studio_class.title,
-        picture=picture_of(studio_class, HERE),
+        picture=picture_of(studio_class, here),
         summary=studio_class.summary,
         format=FORMATS[plan.format],
         how=how_it_is_made(edition.studio, plan),

@@ -3,21 +3,21 @@
 from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.dates.time_words import FORMATS, clock_from, common_start, format_sentence, time_strip, titles_by
+from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
-from builder.compose.frames import page_frame
+from builder.compose.frames import frame
 from builder.compose.recipe.portion_words import container_name, containers_of
 from builder.compose.recipe.wording import counted, grams_and_ounces, listed, sentence, within
 from builder.compose.roster.allergens import allergens_of, allergens_open_in
 from builder.compose.teaching.class_facts import length, picture_of, price, staff, view_dates, youngest
 from builder.compose.teaching.format_words import how_it_is_made
 from builder.compose.teaching.lesson_flow import view_caution
-from builder.compose.teaching.pieces import page_filling
+from builder.compose.teaching.pieces import filling_of
 from builder.compose.views.caution import CautionView
 from builder.compose.views.class_page import ClassPageView, Doing, ProductView
 from builder.compose.views.frame import Link
 from builder.model.dates.studio_class import StudioClass
-from builder.model.document import Document
 from builder.model.recipe.ingredient import DeclaredAs
 from builder.model.recipe.product import Contact, DeclaredBy
 from builder.model.recipe.worked_batch import WorkedBatch
@@ -28,14 +28,14 @@ from builder.model.teaching.lesson import CautionHere, Where, Who
 HEADINGS = {Who.TEACHER: "You watch", Who.STUDENTS: "You do", Who.TOGETHER: "We do together", Who.WAITING: "We wait"}
 
 
-def compose_class_page(edition: Edition, studio_class: StudioClass, plan: ClassPlan) -> Document:
+def compose_class_page(edition: Edition, plan: ClassPlan, here: Address) -> Composed:
     """Make the page of one class."""
-    here = addresses.class_page(studio_class.key)
-    frame = page_frame(edition, here, studio_class.title, studio_class.summary)
+    studio_class = plan.studio_class
+    around = frame(edition, here, studio_class.title, studio_class.summary)
     doing = ((who, titles_by(plan, who)) for who in HEADINGS)
-    filling = page_filling(edition, here, addresses.class_folder(studio_class.key))
+    filling = filling_of(edition, here, addresses.class_folder(studio_class.key))
     view = ClassPageView(
-        frame=frame,
+        frame=around,
         title=studio_class.title,
         summary=studio_class.summary,
         picture=picture_of(studio_class, here),
@@ -60,7 +60,7 @@ def compose_class_page(edition: Edition, studio_class: StudioClass, plan: ClassP
         price=price(edition, studio_class),
         dates=view_dates(edition, studio_class),
     )
-    return Document(here.folder, here.path, frame.title, edition.templates.render("pages/class.html", view))
+    return Composed(around.title, view)
 
 
 def _product(edition: Edition, studio_class: StudioClass, made: MadeProduct, here: Address) -> ProductView:
@@ -117,9 +117,7 @@ def _choice(what: str, options: tuple[str | None, ...]) -> str:
 def _sheets(studio_class: StudioClass, made: MadeProduct, here: Address) -> tuple[Link, ...]:
     name = made.batch.recipe.name
     return tuple(
-        Link(
-            here.link_to(addresses.take_home_sheet(studio_class, made.batch.recipe.key, home.size, "html")), f"{name}, {home.size.written}"
-        )
+        Link(here.link_to(addresses.public_take_home(studio_class, made.batch.recipe.key, home.size)), f"{name}, {home.size.written}")
         for home in made.home
     )
 

@@ -1,39 +1,44 @@
 """The card for the table: for each product the most that one portion may take, to be read at arm's length while the bottles are open."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
-from builder.compose import addresses
+from builder.compose.addresses import Address
+from builder.compose.document_kind import Composed
 from builder.compose.dose.dose_words import ABOUT, drops_in_words, mixed_drops, reasons
 from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for
-from builder.compose.frames import PAPER_STYLES, sheet_frame
+from builder.compose.frames import frame
 from builder.compose.recipe.portion_words import container_name, emergency_lines
 from builder.compose.recipe.wording import NBSP, grams, listed, sentence, within
 from builder.compose.teaching.class_plans import when
 from builder.compose.views.doses import DoseCard, DoseCardsView, DoseChoice, DoseOption
-from builder.model.document import Document
 from builder.model.dose.dose import Dose, MostOf
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 
-STYLES = (*PAPER_STYLES, "dose-card.css")
 NEAT = "neat essential oil"
 
 
-def compose_dose_cards(edition: Edition, plan: ClassPlan) -> tuple[Document, ...]:
+def copies_of_dose_cards(_: Edition, plan: ClassPlan) -> Iterator[str]:
+    """Say how many sets to print."""
+    if plan.chosen:
+        yield "Scent and colour, cards for the table: 1 set for each table"
+
+
+def compose_dose_cards(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:
     """Make the cards of one date, a page for each product with choices and each kind of container that it fills, since the most that a
     portion may take goes with its weight; none where there is nothing to choose, or nobody chooses.
     """
     made = plan.chosen
     if not made:
-        return ()
+        return None
     title = f"Scent and colour: {plan.studio_class.title}"
     profile = edition.studio.profile
     cards = tuple(_card(edition.studio, one, filled) for one in made for filled in one.filled)
     doses = [dose for one in made for dose in one.batch.doses]
     view = DoseCardsView(
-        frame=sheet_frame(edition, title, title),
+        frame=frame(edition, here, title, title),
         title=title,
         when=when(edition, plan),
         neat=_neat(edition.studio, doses),
@@ -41,8 +46,7 @@ def compose_dose_cards(edition: Edition, plan: ClassPlan) -> tuple[Document, ...
         emergency=emergency_lines(profile.emergency),
         cards=cards,
     )
-    here = addresses.class_sheet(plan, "dose-cards.pdf")
-    return (Document(here.folder, here.path, title, edition.templates.render("sheets/dose-cards.html", view), STYLES),)
+    return Composed(title, view)
 
 
 def _card(studio: Studio, made: MadeProduct, batch: WorkedBatch) -> DoseCard:

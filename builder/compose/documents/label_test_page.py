@@ -1,13 +1,15 @@
 """A page that shows how far a printer is off: the outlines of the label sheet, and rulers that begin at the edges of the paper."""
 
+from builder.compose.addresses import Address
+from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
 from builder.compose.label.label_texts import Paragraph, Run
 from builder.compose.label_layout.label_lines import Setter
-from builder.compose.label_layout.label_pages import STYLES, cell_of, labels_view, place, shift_of
+from builder.compose.label_layout.label_pages import cell_of, labels_view, place, shift_of
 from builder.compose.label_layout.label_sheets import known_stocks
 from builder.compose.views.labels import CellView, LabelsView, MarkView
-from builder.model.document import Document, Folder
 from builder.model.label.label_sheet import LabelSheet
+from builder.model.studio import Studio
 from builder.words.fold import fold
 
 # All in millimetres: rulers of 100 mm whose zero lies on the edge of the paper, and where they lie.
@@ -16,18 +18,15 @@ HAIR = 0.1
 TEXT_AT, TEXT_WIDE, POINTS = (55.0, 40.0), 100.0, 9.0
 
 
-def compose_test_page(edition: Edition) -> tuple[Document, ...]:
-    """Make the test page of the studio's label sheet, or of the first one of its paper."""
-    studio = edition.studio
+def compose_test_page(edition: Edition, studio: Studio, _: Address) -> Composed | None:
+    """Make the test page of the studio's label sheet, or of the first one of its paper; none where no class is published."""
     asked_for = studio.label_sheets.get(fold(studio.profile.labels.sheet or ""))
     stock = asked_for or next(iter(known_stocks(studio)), None)
-    if stock is None:
-        return ()
+    if stock is None or not edition.sheets:
+        return None
     title = f'Test page for the label sheet "{stock.name}"'
     outlines = labels_view(edition, title, stock, [CellView(art="outline")] * stock.cells)
-    view = LabelsView(outlines.frame, title, ((*outlines.pages[0], _rulers(edition, stock)),))
-    html = edition.templates.render("sheets/labels.html", view)
-    return (Document(Folder.PRINT, "label-test-page.pdf", title, html, STYLES),)
+    return Composed(title, LabelsView(outlines.frame, title, ((*outlines.pages[0], _rulers(edition, stock)),)))
 
 
 def _rulers(edition: Edition, stock: LabelSheet) -> CellView:

@@ -1,18 +1,20 @@
 """Tags to hang on a bag, one for each student: a border to colour in, a hole, lines for names, and the way back to the class's page."""
 
+from collections.abc import Iterator
 from dataclasses import replace
 
 from builder.compose import addresses
+from builder.compose.addresses import Address
+from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
 from builder.compose.label.label_languages import sentences
 from builder.compose.label.label_texts import Paragraph, Run
 from builder.compose.label.qr_codes import qr_side, view_qr
 from builder.compose.label_layout.label_layout import HOLE_AT
 from builder.compose.label_layout.label_lines import Block, Setter
-from builder.compose.label_layout.label_pages import STYLES, border, cell_of, hole_of, labels_view
+from builder.compose.label_layout.label_pages import border, cell_of, hole_of, labels_view
 from builder.compose.label_layout.label_sheets import tag_stocks, wished
 from builder.compose.views.labels import CellView
-from builder.model.document import Document
 from builder.model.label.label_sheet import LabelSheet
 from builder.model.teaching.class_plan import ClassPlan
 
@@ -22,19 +24,23 @@ PLAIN, SMALL = 9.0, 6.5
 TITLES = (12.0, 10.0, 8.0, 6.5)
 
 
-def compose_tags(edition: Edition, plan: ClassPlan) -> tuple[Document, ...]:
+def copies_of_tags(edition: Edition, plan: ClassPlan) -> Iterator[str]:
+    """Say how many tags there are."""
+    if plan.students and wished(edition.studio, plan).tags:
+        yield f"Tags: {plan.students}"
+
+
+def compose_tags(edition: Edition, plan: ClassPlan, _: Address) -> Composed | None:
     """Make the tags of one date where they are wanted, on the first sheet of tags that holds what they say."""
     studio = edition.studio
     if not plan.students or not wished(studio, plan).tags:
-        return ()
+        return None
     tags = ((stock, tag) for stock in tag_stocks(studio) if (tag := _tag(edition, plan, stock)))
     stock, tag = next(tags, (None, None))
     if stock is None or tag is None:
-        return ()
+        return None
     title = f"Tags: {plan.studio_class.title}"
-    view = labels_view(edition, title, stock, [replace(tag, art=border(number)) for number in range(plan.students)])
-    here = addresses.class_sheet(plan, "tags.pdf")
-    return (Document(here.folder, here.path, title, edition.templates.render("sheets/labels.html", view), STYLES),)
+    return Composed(title, labels_view(edition, title, stock, [replace(tag, art=border(number)) for number in range(plan.students)]))
 
 
 def _tag(edition: Edition, plan: ClassPlan, stock: LabelSheet) -> CellView | None:

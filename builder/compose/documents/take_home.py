@@ -1,45 +1,48 @@
 """The take-home sheet: one recipe at one home size, complete enough to make it alone, as a page and as a PDF."""
 
+from collections.abc import Iterator
 from functools import partial
 
 from builder.compose import addresses
+from builder.compose.addresses import Address
 from builder.compose.dates.dates import plain_date
+from builder.compose.document_kind import Composed
 from builder.compose.dose.dose_words import view_choice
 from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
 from builder.compose.formula.heat_words import heat_lines
 from builder.compose.formula.ph_words import ph_words
-from builder.compose.frames import PAPER_STYLES, page_frame, sheet_frame
+from builder.compose.frames import frame
 from builder.compose.label.label_words import ingredient_text, net_contents, variant_name
 from builder.compose.lye.lye_words import home_lye
 from builder.compose.recipe.ingredient_tables import COLUMN_NAMES, weighing_table
 from builder.compose.recipe.portion_words import emergency_lines, fills
-from builder.compose.recipe.wording import capacity, duration, listed, reading, sentence, within
+from builder.compose.recipe.wording import capacity, counted, duration, listed, reading, sentence, within
 from builder.compose.roster.allergens import allergens_of, allergens_open_in
+from builder.compose.scopes import AtHome
 from builder.compose.supplies.supply_words import home_cost
 from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
 from builder.compose.teaching.mentions import home_amount
-from builder.compose.teaching.pieces import Filling, page_filling, paper_filling
+from builder.compose.teaching.pieces import filling_of
 from builder.compose.teaching.staff_words import days_later
 from builder.compose.teaching.tool_words import tool_words
-from builder.compose.views.frame import PageFrame, SheetFrame
 from builder.compose.views.take_home import ListedVariant, ScaleSet, TakeHomeView
 from builder.model.dates.studio_class import StudioClass
-from builder.model.document import Document
 from builder.model.label.region import Region
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
-from builder.model.teaching.class_plan import ClassPlan, HomeBatch
+from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import Part, Where, Who
 from builder.rules.hazard import CAUSTIC
 
-STYLES = (*PAPER_STYLES, "take-home.css")
 MOST_LISTS = 6
 
 
-def compose_take_home(edition: Edition, studio_class: StudioClass, plan: ClassPlan) -> tuple[Document, ...]:
-    """Make the take-home sheets of a class: for each recipe and home size a page and a PDF."""
-    return tuple(document for made in plan.made for home in made.home for document in _compose_pair(edition, studio_class, home))
+def copies_of_take_home(_: Edition, plan: ClassPlan) -> Iterator[str]:
+    """Say how many to print of the sheet of each recipe that has one."""
+    for made in (made for made in plan.made if made.home):
+        sizes = listed([home.size.written for home in made.home], "or")
+        yield f"Take-home sheet, {within(made.batch.recipe.name)}: {counted(plan.students, 'copy', 'copies')} ({sizes})"
 
 
 def home_parts(studio_class: StudioClass, recipe: str) -> tuple[Part, ...]:
@@ -52,38 +55,16 @@ def home_parts(studio_class: StudioClass, recipe: str) -> tuple[Part, ...]:
     )
 
 
-def _compose_pair(edition: Edition, studio_class: StudioClass, home: HomeBatch) -> tuple[Document, Document]:
-    recipe = home.sheet.recipe
-    page = addresses.take_home_sheet(studio_class, recipe.key, home.size, "html")
-    paper = addresses.take_home_sheet(studio_class, recipe.key, home.size, "pdf")
-    folder = addresses.class_folder(studio_class.key)
-    title = f"{recipe.name}, {home.size.written}"
-    about = f"How to make {recipe.name} at home: {home.size.written}"
-    screen = page_frame(edition, page, title, about)
-    print_frame = sheet_frame(edition, title, about)
-    on_page = _view(
-        edition,
-        studio_class,
-        home,
-        screen,
-        page_filling(edition, page, folder, at_home=True),
-        page.link_to(paper) if edition.with_pdf else "",
-    )
-    on_paper = _view(edition, studio_class, home, print_frame, paper_filling(edition, folder, at_home=True), "")
-    return (
-        Document(page.folder, page.path, title, edition.templates.render("pages/take-home.html", on_page)),
-        Document(paper.folder, paper.path, title, edition.templates.render("sheets/take-home.html", on_paper), STYLES),
-    )
-
-
-def _view(
-    edition: Edition, studio_class: StudioClass, home: HomeBatch, frame: PageFrame | SheetFrame, filling: Filling, pdf: str
-) -> TakeHomeView:
+def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
+    """Make the take-home sheet of one recipe and home size."""
+    studio_class, home = at.plan.studio_class, at.home
     studio, sheet = edition.studio, home.sheet
+    title = f"{sheet.recipe.name}, {home.size.written}"
     sources = [FlowSource(part, sheet, days_later(part)) for part in home_parts(studio_class, sheet.recipe.key)]
-    return TakeHomeView(
-        frame=frame,
-        pdf=pdf,
+    filling = filling_of(edition, here, addresses.class_folder(studio_class.key), at_home=True)
+    view = TakeHomeView(
+        frame=frame(edition, here, title, f"How to make {sheet.recipe.name} at home: {home.size.written}"),
+        pdf=edition.pdf_of(here),
         class_title=studio_class.title,
         recipe=sheet.recipe.name,
         identity=sheet.product.identity,
@@ -117,6 +98,7 @@ def _view(
         emergency=emergency_lines(studio.profile.emergency),
         printed=plain_date(edition.today, edition.locale),
     )
+    return Composed(title, view)
 
 
 def _time(parts: list[Part]) -> str:

@@ -1,12 +1,15 @@
 """The teacher's sheet of one date: what to do ahead, the run of the class, every batch, what stands or was accepted, and the sums."""
 
+from collections.abc import Iterator
 from dataclasses import replace
 
 from builder.compose import addresses
+from builder.compose.addresses import Address
 from builder.compose.dates.time_words import STAFF_WORDS, Clock, clock_from, run_rows
+from builder.compose.document_kind import Composed
 from builder.compose.dose.choice_totals import view_guests
 from builder.compose.edition import Edition
-from builder.compose.frames import PAPER_STYLES, sheet_frame
+from builder.compose.frames import frame
 from builder.compose.recipe.batch_words import sums_of, view_batches
 from builder.compose.recipe.portion_words import emergency_lines
 from builder.compose.recipe.wording import counted, duration, whole_minutes
@@ -15,13 +18,12 @@ from builder.compose.supplies.supply_words import view_supplies
 from builder.compose.teaching.class_facts import staff
 from builder.compose.teaching.class_plans import part_sheet, when
 from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
-from builder.compose.teaching.pieces import paper_filling
+from builder.compose.teaching.pieces import Filling, filling_of
 from builder.compose.teaching.running import view_running
 from builder.compose.teaching.staff_words import after_rows, ahead_rows
 from builder.compose.teaching.weighing_words import pots_note
 from builder.compose.views.lesson import LessonFlow
 from builder.compose.views.teacher import Fact, FindingView, TeacherView
-from builder.model.document import Document
 from builder.model.finding import Finding
 from builder.model.subject import (
     HomeSheet,
@@ -38,17 +40,20 @@ from builder.model.subject import (
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import Part, Where, Who
 
-STYLES = (*PAPER_STYLES, "teacher.css")
+
+def copies_of_teacher_sheet(_: Edition, plan: ClassPlan) -> Iterator[str]:
+    """Say how many to print: one for each of the staff."""
+    yield f"Teacher's sheet: {counted(sum(plan.staff), 'copy', 'copies')}"
 
 
-def compose_teacher_sheet(edition: Edition, plan: ClassPlan) -> Document:
+def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> Composed:
     """Make the teacher's sheet of one date."""
     studio_class = plan.studio_class
     read_clock = clock_from(plan.date.on if plan.date else None, edition.locale)
-    ahead, lesson, after = _flows(edition, plan, read_clock)
+    ahead, lesson, after = _flows(edition, plan, read_clock, filling_of(edition, here, addresses.class_folder(studio_class.key)))
     title = f"Teacher's sheet: {studio_class.title}"
     view = TeacherView(
-        frame=sheet_frame(edition, title, f"{title}, {when(edition, plan)}"),
+        frame=frame(edition, here, title, f"{title}, {when(edition, plan)}"),
         title=title,
         when=when(edition, plan),
         facts=_facts(plan),
@@ -69,11 +74,10 @@ def compose_teacher_sheet(edition: Edition, plan: ClassPlan) -> Document:
         allergies=view_allergies(plan),
         allergy_note=allergy_note(edition.studio, plan),
     )
-    here = addresses.class_sheet(plan, "teacher.pdf")
-    return Document(here.folder, here.path, title, edition.templates.render("sheets/teacher.html", view), STYLES)
+    return Composed(title, view)
 
 
-def _flows(edition: Edition, plan: ClassPlan, read_clock: Clock) -> tuple[LessonFlow, LessonFlow, LessonFlow]:
+def _flows(edition: Edition, plan: ClassPlan, read_clock: Clock, filling: Filling) -> tuple[LessonFlow, LessonFlow, LessonFlow]:
     """Lay out what is done ahead, in class and after it as one run: steps count on, a caution comes whole once and then as one line."""
     lesson = plan.studio_class.lesson
     ahead = [part for part in lesson.parts if part.who is Who.AHEAD and part.where is not Where.HOME_ONLY]
@@ -85,7 +89,6 @@ def _flows(edition: Edition, plan: ClassPlan, read_clock: Clock) -> tuple[Lesson
     sources += [source(timed.part, read_clock(timed.begins)) for timed in plan.timeline]
     times = [row.when for row in after_rows(plan, edition.locale)]
     sources += [source(one.part, time) for one, time in zip(plan.after, times, strict=True)]
-    filling = paper_filling(edition, addresses.class_folder(plan.studio_class.key))
     whole = compose_flow(edition.studio, sources, filling, [made.batch for made in plan.made], remind=True)
     begins, ends = len(ahead), len(ahead) + len(plan.timeline)
     return replace(whole, parts=whole.parts[:begins]), LessonFlow((), whole.parts[begins:ends]), LessonFlow((), whole.parts[ends:])

@@ -5,7 +5,7 @@ from dataclasses import replace
 from itertools import islice
 
 from builder.compose.edition import Edition
-from builder.compose.frames import PAPER_STYLES, sheet_frame
+from builder.compose.frames import sheet_frame
 from builder.compose.label.label_texts import Paragraph
 from builder.compose.label_layout.label_layout import HOLE_AT
 from builder.compose.label_layout.label_lines import LEADING, Block
@@ -13,7 +13,6 @@ from builder.compose.views.labels import BlockView, CellView, LabelsView, MarkVi
 from builder.model.label.label_sheet import LabelSheet, LabelWishes
 from builder.model.recipe.quantity import Length
 
-STYLES = (*PAPER_STYLES, "labels.css")
 # Borders drawn for labels, each a class of the stylesheet and a picture in layouts/borders/.
 BORDERS = ("leaves", "waves", "pebbles", "stars")
 

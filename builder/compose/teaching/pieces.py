@@ -3,6 +3,7 @@
 import posixpath
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
+from functools import partial
 from html import escape
 from typing import assert_never
 from urllib.parse import quote
@@ -55,8 +56,13 @@ class Filling:
         assert_never(piece)
 
 
-def page_filling(edition: Edition, here: Address, folder: str, *, at_home: bool = False) -> Filling:
-    """Give the filling of an HTML document whose text lies in a folder of the studio: relative links, pictures copied beside it."""
+def filling_of(edition: Edition, here: Address, folder: str, *, at_home: bool = False) -> Filling:
+    """Give the filling of what lies at an address, a sheet or a page, whose text lies in a folder of the studio."""
+    return (_paper_filling if here.is_paper else partial(_page_filling, here=here))(edition, folder=folder, at_home=at_home)
+
+
+def _page_filling(edition: Edition, here: Address, folder: str, at_home: bool) -> Filling:
+    """Give the filling of a page: relative links, pictures copied beside it."""
 
     def link(hole: LinkHole) -> str:
         return here.link_to(edition.target(hole))
@@ -67,8 +73,8 @@ def page_filling(edition: Edition, here: Address, folder: str, *, at_home: bool 
     return Filling(_amounts(edition, at_home), picture, link)
 
 
-def paper_filling(edition: Edition, folder: str, *, at_home: bool = False) -> Filling:
-    """Give the filling of a PDF: pictures by their path in the studio folder, links to the public site or, without one, to the top."""
+def _paper_filling(edition: Edition, folder: str, at_home: bool) -> Filling:
+    """Give the filling of a sheet: pictures by their path in the studio folder, links to the public site or, without one, to the top."""
     public = outward(edition.studio.profile.public_address.rstrip("/"))
 
     def link(hole: LinkHole) -> str:

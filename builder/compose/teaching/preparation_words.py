@@ -4,9 +4,7 @@ from collections.abc import Iterable
 from functools import partial
 
 from builder.compose.edition import Edition
-from builder.compose.label.label_counts import label_totals
-from builder.compose.label_layout.label_sheets import wished
-from builder.compose.recipe.wording import counted, keep_together, listed, sentence, within
+from builder.compose.recipe.wording import counted, keep_together, sentence, within
 from builder.compose.teaching.class_facts import staff
 from builder.compose.teaching.mentions import class_amount
 from builder.compose.teaching.staff_words import after_rows, ahead_rows
@@ -19,15 +17,15 @@ from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
 
 
-def check_groups(edition: Edition, plan: ClassPlan) -> tuple[CheckGroup, ...]:
-    """Give everything to tick, in the order of doing; headings without a line are left out."""
+def check_groups(edition: Edition, plan: ClassPlan, printing: Iterable[str]) -> tuple[CheckGroup, ...]:
+    """Give everything to tick, `printing` among it, in the order of doing; headings without a line are left out."""
     ready = plan.preparation
     ahead = tuple(zip(ahead_rows(plan, edition.locale), plan.ahead, strict=True))
     before = [row for row, one in ahead if one.begins is None]
     that_day = [row for row, one in ahead if one.begins is not None]
     groups = [
         CheckGroup("Days before", tuple(_staff_line(row) for row in before)),
-        CheckGroup("Print", tuple(_printing(edition, plan))),
+        CheckGroup("Print", tuple(printing)),
         CheckGroup("Before the class, on the clock", tuple(_staff_line(row) for row in that_day)),
         CheckGroup("Weigh ahead, and mark", (*mixing_lines(plan), *cup_lines(plan))),
         CheckGroup(_benches(plan), _tools(edition.studio, plan, ready.at_benches) if plan.format is not Format.DEMO else ()),
@@ -48,21 +46,6 @@ def _tools(studio: Studio, plan: ClassPlan, tools: Iterable[str]) -> tuple[str, 
 
 def _staff_line(row: StaffRow) -> str:
     return f"{row.when}: {row.title}, {row.minutes}"
-
-
-def _printing(edition: Edition, plan: ClassPlan) -> Iterable[str]:
-    yield f"Teacher's sheet: {counted(sum(plan.staff), 'copy', 'copies')}"
-    if plan.groups and plan.format is not Format.DEMO:
-        yield f"Bench cards: 1 set, a card for each of {counted(plan.groups, group_word(plan), f'{group_word(plan)}s')}"
-        yield f"Steps at the bench: {counted(plan.groups, 'copy', 'copies')}"
-    for made in (made for made in plan.made if made.home):
-        sizes = listed([home.size.written for home in made.home], "or")
-        yield f"Take-home sheet, {within(made.batch.recipe.name)}: {counted(plan.students, 'copy', 'copies')} ({sizes})"
-    if plan.chosen:
-        yield "Scent and colour, cards for the table: 1 set for each table"
-    yield from label_totals(edition, plan)
-    if plan.students and wished(edition.studio, plan).tags:
-        yield f"Tags: {plan.students}"
 
 
 def _benches(plan: ClassPlan) -> str:

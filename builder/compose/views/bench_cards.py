@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from builder.compose.views.frame import SheetFrame
+from builder.compose.views.frame import Frame
 from builder.compose.views.lesson import LessonFlow
 from builder.compose.views.take_home import ChoiceView
 
@@ -53,7 +53,7 @@ class BenchCard:
 class BenchCardsView:
     """The cards of one date."""
 
-    frame: SheetFrame
+    frame: Frame
     title: str
     when: str
     emergency: tuple[str, ...]
@@ -64,7 +64,7 @@ class BenchCardsView:
 class BenchStepsView:
     """The steps of one date, with the cautions before them, and how many copies are needed."""
 
-    frame: SheetFrame
+    frame: Frame
     title: str
     when: str
     copies: str

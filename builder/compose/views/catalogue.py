@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from builder.compose.views.frame import PageFrame
+from builder.compose.views.frame import Frame
 from builder.compose.views.strip import StripView
 
 
@@ -52,7 +52,7 @@ class ClassCard:
 class CatalogueView:
     """The start page: a heading, the welcome text, the classes by their next date."""
 
-    frame: PageFrame
+    frame: Frame
     heading: str
     welcome_html: str
     cards: tuple[ClassCard, ...]

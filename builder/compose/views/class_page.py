@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from builder.compose.views.catalogue import DateView, PictureView
 from builder.compose.views.caution import CautionView
-from builder.compose.views.frame import Link, PageFrame
+from builder.compose.views.frame import Frame, Link
 from builder.compose.views.strip import StripView
 
 
@@ -33,7 +33,7 @@ class Doing:
 class ClassPageView:
     """The page of one class."""
 
-    frame: PageFrame
+    frame: Frame
     title: str
     summary: str
     picture: PictureView | None

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from builder.compose.views.frame import SheetFrame
+from builder.compose.views.frame import Frame
 
 
 @dataclass(frozen=True)
@@ -43,7 +43,7 @@ class DoseCard:
 class DoseCardsView:
     """The cards of one date."""
 
-    frame: SheetFrame
+    frame: Frame
     title: str
     when: str
     neat: tuple[str, ...]

@@ -50,3 +50,6 @@ class SheetFrame:
     description: str
     paper: str
     sender: Sender
+
+
+Frame = PageFrame | SheetFrame

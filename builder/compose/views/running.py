@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from builder.compose.views.frame import SheetFrame
+from builder.compose.views.frame import Frame
 
 
 @dataclass(frozen=True)
@@ -110,7 +110,7 @@ class RunningView:
 class ChecklistView:
     """The check list of one date."""
 
-    frame: SheetFrame
+    frame: Frame
     title: str
     when: str
     facts: tuple[str, ...]

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from builder.compose.views.frame import PageFrame, SheetFrame
+from builder.compose.views.frame import Frame
 
 
 @dataclass(frozen=True)
@@ -56,7 +56,7 @@ class ShopList:
 class ShoppingView:
     """The list as a document. `pdf` is the address of the same list as PDF, empty on paper."""
 
-    frame: PageFrame | SheetFrame
+    frame: Frame
     pdf: str
     title: str
     listed: ShopList

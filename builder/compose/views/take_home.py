@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from builder.compose.views.frame import PageFrame, SheetFrame
+from builder.compose.views.frame import Frame
 from builder.compose.views.ingredient_table import IngredientTable
 from builder.compose.views.lesson import LessonFlow
 from builder.compose.views.lye import LyeView
@@ -40,7 +40,7 @@ class TakeHomeView:
     `label_open` says what is in it where no list can be printed yet. `cost` is what the batch costs, empty unless the studio asks for it.
     """
 
-    frame: PageFrame | SheetFrame
+    frame: Frame
     pdf: str
     class_title: str
     recipe: str

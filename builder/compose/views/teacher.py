@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from builder.compose.views.doses import GuestTable, TotalTable
-from builder.compose.views.frame import SheetFrame
+from builder.compose.views.frame import Frame
 from builder.compose.views.ingredient_table import IngredientRow, IngredientTable
 from builder.compose.views.lesson import LessonFlow
 from builder.compose.views.lye import LyeView
@@ -122,7 +122,7 @@ class AllergyView:
 class TeacherView:
     """The teacher's sheet of one date."""
 
-    frame: SheetFrame
+    frame: Frame
     title: str
     when: str
     facts: tuple[Fact, ...]

@@ -2,13 +2,13 @@
 
 from dataclasses import dataclass
 
-from builder.compose.views.frame import PageFrame
+from builder.compose.views.frame import Frame
 
 
 @dataclass(frozen=True)
 class TextPageView:
     """A page of text."""
 
-    frame: PageFrame
+    frame: Frame
     title: str
     text_html: str

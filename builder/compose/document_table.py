@@ -1,0 +1,98 @@
+"""The documents, one row each, in the order in which they are made and, on the check list, printed.
+
+A new document is a view, a template, a composer and a row. A row says who may see it, and with that whether its composer is given a plan
+with the names of those who come (`compose_documents`).
+"""
+
+from collections.abc import Iterable
+
+from builder.compose import addresses
+from builder.compose.addresses import Address
+from builder.compose.document_kind import AnyKind, Composed, DocumentKind, Readers
+from builder.compose.documents.bench_cards import compose_bench_cards, compose_bench_steps, copies_of_cards, copies_of_steps
+from builder.compose.documents.catalogue import compose_catalogue
+from builder.compose.documents.checklists import compose_checklist
+from builder.compose.documents.class_pages import compose_class_page
+from builder.compose.documents.dose_cards import compose_dose_cards, copies_of_dose_cards
+from builder.compose.documents.label_test_page import compose_test_page
+from builder.compose.documents.labels import compose_labels
+from builder.compose.documents.published_dates import compose_published_dates
+from builder.compose.documents.shopping import compose_shopping
+from builder.compose.documents.tags import compose_tags, copies_of_tags
+from builder.compose.documents.take_home import compose_take_home, copies_of_take_home
+from builder.compose.documents.teacher_sheets import compose_teacher_sheet, copies_of_teacher_sheet
+from builder.compose.documents.text_pages import compose_page
+from builder.compose.edition import Edition
+from builder.compose.label.label_counts import label_totals
+from builder.compose.scopes import CLASS, DATE, HOME_SIZE, LABELS, PAGE, STUDIO
+from builder.compose.views.bench_cards import BenchCardsView, BenchStepsView
+from builder.compose.views.catalogue import CatalogueView
+from builder.compose.views.class_page import ClassPageView
+from builder.compose.views.doses import DoseCardsView
+from builder.compose.views.labels import LabelsView
+from builder.compose.views.running import ChecklistView
+from builder.compose.views.shopping import ShoppingView
+from builder.compose.views.take_home import TakeHomeView
+from builder.compose.views.teacher import TeacherView
+from builder.compose.views.text_page import TextPageView
+from builder.model.dates.published_date import FILE
+from builder.model.teaching.class_plan import ClassPlan
+
+
+def copies_to_print(edition: Edition, plan: ClassPlan) -> Iterable[str]:
+    """Say how many to print for a date, a line for each document."""
+    return (line for kind in DOCUMENTS for line in kind.copies(edition, plan))
+
+
+def _checklist(edition: Edition, plan: ClassPlan, here: Address) -> Composed:
+    return compose_checklist(edition, plan, here, copies_to_print(edition, plan))
+
+
+PUBLIC, STUDENTS, STAFF, STAFF_WITH_NAMES = Readers
+BENCH, LABEL = ("bench-card.css",), ("labels.css",)
+DATED = "{class}/{date}/"
+HOME = "{class}/take-home-{recipe}--{size}.html"
+HOME_ON_PAPER, PUBLIC_ON_PAPER = (path.replace(".html", addresses.PAPER) for path in (HOME, addresses.PUBLIC_TAKE_HOME))
+
+DOCUMENTS: tuple[AnyKind, ...] = (
+    DocumentKind("catalogue", STUDIO, addresses.CATALOGUE.path, CatalogueView, "pages/catalogue.html", compose_catalogue, PUBLIC),
+    DocumentKind("class page", CLASS, addresses.CLASS_PAGE, ClassPageView, "pages/class.html", compose_class_page, PUBLIC),
+    DocumentKind("dates for programs", STUDIO, FILE, str, None, compose_published_dates, PUBLIC),
+    DocumentKind("page of text", PAGE, addresses.TEXT_PAGE, TextPageView, "pages/text.html", compose_page, PUBLIC),
+    DocumentKind(
+        "teacher's sheet", DATE, DATED + "teacher.pdf", TeacherView, "sheets/teacher.html", compose_teacher_sheet, STAFF_WITH_NAMES,
+        ("teacher.css",), copies_of_teacher_sheet,
+    ),
+    DocumentKind(
+        "check list", DATE, DATED + "checklist.pdf", ChecklistView, "sheets/checklist.html", _checklist, STAFF, ("checklist.css",)
+    ),
+    DocumentKind(
+        "bench cards", DATE, DATED + "bench-cards.pdf", BenchCardsView, "sheets/bench-cards.html", compose_bench_cards, STUDENTS, BENCH,
+        copies_of_cards,
+    ),
+    DocumentKind(
+        "steps at the bench", DATE, DATED + "bench-steps.pdf", BenchStepsView, "sheets/bench-steps.html", compose_bench_steps, STUDENTS,
+        BENCH, copies_of_steps,
+    ),
+    DocumentKind(
+        "take-home page", HOME_SIZE, HOME, TakeHomeView, "pages/take-home.html", compose_take_home, STUDENTS,
+        public_path=addresses.PUBLIC_TAKE_HOME,
+    ),
+    DocumentKind(
+        "take-home sheet", HOME_SIZE, HOME_ON_PAPER, TakeHomeView, "sheets/take-home.html", compose_take_home, STUDENTS,
+        ("take-home.css",), copies_of_take_home, PUBLIC_ON_PAPER,
+    ),
+    DocumentKind(
+        "dose cards", DATE, DATED + "dose-cards.pdf", DoseCardsView, "sheets/dose-cards.html", compose_dose_cards, STUDENTS,
+        ("dose-card.css",), copies_of_dose_cards,
+    ),
+    DocumentKind(
+        "labels", LABELS, DATED + "labels-{filling}.pdf", LabelsView, "sheets/labels.html", compose_labels, STUDENTS, LABEL, label_totals
+    ),
+    DocumentKind("tags", DATE, DATED + "tags.pdf", LabelsView, "sheets/labels.html", compose_tags, STUDENTS, LABEL, copies_of_tags),
+    DocumentKind("shopping page", STUDIO, "shopping.html", ShoppingView, "pages/shopping.html", compose_shopping, STAFF),
+    DocumentKind(
+        "shopping list", STUDIO, "shopping.pdf", ShoppingView, "sheets/shopping.html", compose_shopping, STAFF, ("shopping.css",)
+    ),
+    DocumentKind("label test page", STUDIO, "label-test-page.pdf", LabelsView, "sheets/labels.html", compose_test_page, STAFF, LABEL),
+)  # fmt: skip

@@ -1,0 +1,79 @@
+"""What a document can be about: the studio, a page of text, a class, a home size, a date, what of a date fills one kind of container."""
+
+from collections.abc import Callable, Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from typing import Generic, TypeVar
+
+from builder.compose import addresses
+from builder.compose.edition import Edition
+from builder.compose.label.label_questions import labels_are_held
+from builder.compose.label_layout.label_layout import LaidOut
+from builder.compose.label_layout.label_plans import LabelPlan, plan_labels
+from builder.model.studio import Studio
+from builder.model.teaching.class_plan import ClassPlan, HomeBatch
+from builder.model.teaching.lesson import Page
+
+S = TypeVar("S")
+
+
+@dataclass(frozen=True)
+class AtHome:
+    """One home size of what a class makes."""
+
+    plan: ClassPlan
+    home: HomeBatch
+
+
+@dataclass(frozen=True)
+class Labelled:
+    """The labels of one kind of container on one date; the first of them lies on the cell `first` of its sheet, counted from 1."""
+
+    plan: ClassPlan
+    labels: LabelPlan
+    laid_out: LaidOut
+    first: int
+
+
+@dataclass(frozen=True)
+class Scope(Generic[S]):
+    """What documents are about: all of them in an edition, the names of one in a path, and whether it is for everybody."""
+
+    name: str
+    all: Callable[[Edition], Iterable[S]]
+    names: Callable[[S], Mapping[str, str]]
+    is_public: Callable[[S], bool] = lambda _: False
+
+
+def _pages(edition: Edition) -> Iterable[Page]:
+    """Give every page but the welcome text, which stands on the catalogue."""
+    return (page for key, page in sorted(edition.studio.pages.items()) if key != addresses.WELCOME)
+
+
+def _home_sizes(edition: Edition) -> Iterable[AtHome]:
+    return (AtHome(plan, home) for _, plan in edition.classes for made in plan.made for home in made.home)
+
+
+def _labels(edition: Edition) -> Iterator[Labelled]:
+    """Give the labels that fit and that nothing holds back; the first of a date begin where a sheet has been used up."""
+    for plan in edition.sheets:
+        first = plan.date.first_label if plan.date else 1
+        for labels in plan_labels(edition.studio, plan):
+            if labels.laid_out is not None and not labels_are_held(edition, plan, labels.made):
+                yield Labelled(plan, labels, labels.laid_out, first)
+                first = 1
+
+
+def _names_at_home(at: AtHome) -> Mapping[str, str]:
+    return addresses.home_names(at.plan.studio_class, at.home.sheet.recipe.key, at.home.size)
+
+
+def _names_labelled(one: Labelled) -> Mapping[str, str]:
+    return addresses.filling_names(one.plan, one.labels.made, one.labels.filled)
+
+
+STUDIO = Scope[Studio]("studio", lambda edition: (edition.studio,), lambda _: {})
+PAGE = Scope[Page]("page of text", _pages, lambda page: {"page": page.key})
+CLASS = Scope[ClassPlan]("class", lambda edition: (plan for _, plan in edition.classes), lambda plan: {"class": plan.studio_class.key})
+HOME_SIZE = Scope[AtHome]("home size", _home_sizes, _names_at_home, lambda at: at.plan.studio_class.sheets_are_public)
+DATE = Scope[ClassPlan]("date", lambda edition: edition.sheets, addresses.date_names)
+LABELS = Scope[Labelled]("date and container", _labels, _names_labelled)
