@@ -9,9 +9,8 @@ from builder.model.finding import Acceptance, Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
 from builder.model.subject import WholeClass, WholeRecipe
+from builder.words.reason import is_reason
 
-# The least that a sentence holds: who, does, what.
-FEWEST_WORDS = 3
 CANNOT = "This finding cannot be accepted."
 Accepts = Mapping[str, Acceptance]
 
@@ -30,7 +29,7 @@ def find_unclear_reasons(studio: Studio) -> Iterator[Finding]:
     """Look for reasons that nobody could read on the teacher's sheet."""
     for _, accepts in _lists(studio):
         for name, acceptance in accepts.items():
-            if not _is_sentence(acceptance.reason):
+            if not is_reason(acceptance.reason):
                 wrong = (
                     f'"{acceptance.reason}" is no reason that others could follow, so "{name}" is not accepted. '
                     "The teacher's sheet prints the reason for those who work by it."
@@ -57,7 +56,7 @@ def find_needless_acceptances(findings: Iterable[Finding], studio: Studio, not_w
         if _is_open(file, studio, not_worked_out):
             continue
         for name, acceptance in accepts.items():
-            if _is_sentence(acceptance.reason) and not any(one.name == name and _speaks_for(file, one, studio) for one in met):
+            if is_reason(acceptance.reason) and not any(one.name == name and _speaks_for(file, one, studio) for one in met):
                 wrong = f'"{name}" is accepted here, but nothing of that name was found.'
                 yield caution("accepted-without-need", acceptance.place, wrong, "Remove it from `accepts:`, or correct the name.")
 
@@ -73,14 +72,10 @@ def _is_open(file: str, studio: Studio, not_worked_out: NotWorkedOut) -> bool:
     return bool(not_worked_out & (own | classes | recipes)) or bool(unread)
 
 
-def _is_sentence(reason: str) -> bool:
-    return sum(any(letter.isalpha() for letter in word) for word in reason.split()) >= FEWEST_WORDS
-
-
 def _accept(finding: Finding, lists: list[tuple[str, Accepts]], studio: Studio) -> Finding:
     for file, accepts in lists:
         acceptance = accepts.get(finding.name)
-        if acceptance and _is_sentence(acceptance.reason) and _speaks_for(file, finding, studio):
+        if acceptance and is_reason(acceptance.reason) and _speaks_for(file, finding, studio):
             if finding.acceptable:
                 return replace(finding, accepted=acceptance.reason)
             return replace(finding, remedy=f"{finding.remedy} {CANNOT}")

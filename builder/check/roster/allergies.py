@@ -1,8 +1,8 @@
 """People of a roster beside what their class uses and what they have chosen.
 
 Whoever comes and would touch what their own allergy means stops the class, until the studio has settled it with that person and written how
-under `settled` in the roster: no reason speaks for the next person. Of those who wait, and of words that nothing here knows, it is a
-caution. No finding repeats a name, what the person wrote, or what was settled.
+under `settled` in the roster, in a sentence: no reason speaks for the next person. Of those who wait, and of words that nothing here knows,
+it is a caution. No finding repeats a name, what the person wrote, or what was settled.
 """
 
 from collections.abc import Iterator
@@ -32,12 +32,15 @@ _SETTLED = "The roster says how this was settled with the person."
     ),
     FindingKind("allergy-in-recipe", STOP | CAUTION, "A person of the roster would touch or use what their own allergy may mean."),
     FindingKind("allergy-in-choice", STOP | CAUTION, "A person of the roster has chosen what their own allergy may mean."),
+    FindingKind("settled-unclear", CAUTION, "What stands under `settled` is no sentence that others could follow, and settles nothing."),
 )
 def find_allergies_met(plan: ClassPlan) -> Iterator[Finding]:
     """Look at each person of a date, those who wait included."""
     for guest in plan.guests:
-        for finding in _met(guest, plan, waits=False):
-            yield replace(finding, accepted=_SETTLED) if guest.settled else finding
+        met = list(_met(guest, plan, waits=False))
+        yield from (replace(finding, accepted=_SETTLED) if guest.is_settled else finding for finding in met)
+        if met and guest.settled and not guest.is_settled:
+            yield _unclear_settlement(guest, plan)
     for guest in plan.waiting:
         yield from _met(guest, plan, waits=True)
 
@@ -71,6 +74,19 @@ def _met(guest: Guest, plan: ClassPlan, *, waits: bool) -> Iterator[Finding]:
             f"Ask what is meant and write each allergen by itself, with commas between them. {_TALK} A reason under `accepts:` holds for "
             "everybody of the class.",
         )
+
+
+def _unclear_settlement(guest: Guest, plan: ClassPlan) -> Finding:
+    wrong = (
+        f"What is written under `settled` for {_inside(_who(guest, plan))} is no sentence that others could follow, so that nothing is "
+        "settled. The teacher's sheet prints it for those who stand beside this person."
+    )
+    remedy = "Write in a sentence what you agreed on, for example: Asked her doctor and wears gloves. A text with a comma goes in quotes."
+    return caution("settled-unclear", guest.settled_place, wrong, remedy)
+
+
+def _inside(sentence: str) -> str:
+    return sentence[0].lower() + sentence[1:]
 
 
 def _who(guest: Guest, plan: ClassPlan) -> str:

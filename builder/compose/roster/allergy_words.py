@@ -49,7 +49,7 @@ def stands_with_the_people(finding: Finding) -> bool:
 def _lines(guest: Guest, plan: ClassPlan) -> Iterator[str]:
     for allergy in guest.compared:
         yield from _of_one(allergy, plan)
-    if guest.settled:
+    if guest.is_settled:
         yield f"Settled with this person: {guest.settled}"
 
 

@@ -10,6 +10,7 @@ from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.recipe import Choice, Recipe
 from builder.model.roster.allergy import Allergy
 from builder.words.fold import fold
+from builder.words.reason import is_reason
 
 # The columns about people; every other one is a choice.
 PEOPLE = ("name", "date", "age", "allergies", "settled", "waiting")
@@ -33,6 +34,7 @@ class RosterRow:
     date_place: Place = field(default=NOWHERE, compare=False)
     age_place: Place = field(default=NOWHERE, compare=False)
     allergies_place: Place = field(default=NOWHERE, compare=False)
+    settled_place: Place = field(default=NOWHERE, compare=False)
 
 
 @dataclass(frozen=True)
@@ -49,7 +51,7 @@ class Guest:
     """One person of one date. `chosen` holds, by the recipe's key and the choice, the option taken (None: left out) where it is known.
 
     `compared` are the allergies of the person, each beside what the class uses and offers; `settled` is what
-    the studio has settled with them about it. `place` is where they stand on the roster.
+    the studio has settled with them about it, which counts if it `is_settled`. `place` is where they stand on the roster.
     """
 
     name: str
@@ -59,6 +61,12 @@ class Guest:
     compared: tuple[Allergy, ...] = ()
     settled: str = ""
     place: Place = field(default=NOWHERE, compare=False)
+    settled_place: Place = field(default=NOWHERE, compare=False)
+
+    @property
+    def is_settled(self) -> bool:
+        """Say whether what was settled is written so that others can follow it."""
+        return is_reason(self.settled)
 
 
 def choices_meant(column: Name, recipes: Sequence[Recipe]) -> tuple[tuple[Recipe, Choice], ...]:

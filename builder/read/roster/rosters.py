@@ -122,6 +122,7 @@ def _row(line: _Line, columns: Sequence[str], findings: list[Finding]) -> Roster
         date_place=by_column["date"].place if "date" in by_column else line.place,
         age_place=by_column["age"].place if "age" in by_column else line.place,
         allergies_place=by_column["allergies"].place if "allergies" in by_column else line.place,
+        settled_place=by_column["settled"].place if "settled" in by_column else line.place,
     )
 
 
