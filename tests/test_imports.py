@@ -26,7 +26,9 @@ MAY_IMPORT = {
     "finding_kinds": {"read", "check"},
     "pipeline": {*STAGES, "finding_kinds", "library"},
     "terminal": {"compose", "read", "pipeline"},
-    "cli": {"compose", "read", "press", "pipeline", "library", "terminal"},
+    "refusals": set(),
+    "commands": {"compose", "read", "press", "pipeline", "library", "terminal", "refusals"},
+    "cli": {"commands", "refusals"},
     "__main__": {"cli"},
     "__init__": set(),
 }
