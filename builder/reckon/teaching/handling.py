@@ -7,6 +7,7 @@ from builder.model.place import Name
 from builder.model.recipe.column import Role, Weighed
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.remembered import remembered
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import MadeProduct
 from builder.model.teaching.lesson import CautionHere, Part, Steps
@@ -48,6 +49,7 @@ def batch_of(made: tuple[MadeProduct, ...], part: Part) -> WorkedBatch:
     return next((one.batch for one in made if part.recipe and one.make.recipe.text == part.recipe.text), made[0].batch)
 
 
+@remembered(256)
 def handled_in(studio: Studio, part: Part, batch: WorkedBatch) -> Handled:
     """Look up every name in braces of a part."""
     names = [mention.name for mention in part.mentions]
