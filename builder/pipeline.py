@@ -17,10 +17,8 @@ from builder.check import (
     check_plans,
     check_recipes,
     check_studio,
-    what_is_held,
 )
 from builder.check.batches import batch_of
-from builder.check.reach import classes_concerned, subjects_of
 from builder.library import CONTENT, LAYOUTS
 from builder.model.dates.studio_class import StudioClass
 from builder.model.finding import Finding
@@ -30,13 +28,14 @@ from builder.model.recipe.recipe import AmountsAs, Recipe
 from builder.model.recipe.size import MouldSize, OilsSize, Size, TotalSize
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
-from builder.model.subject import HomeSheet, OneDate, WholeClass, WholeRecipe, WholeStudio
+from builder.model.subject import HomeSheet, OneDate, ShoppingList, TextPage, WholeClass, WholeRecipe, WholeStudio
 from builder.model.supplies.shopping import Period, Shopping
 from builder.model.teaching.class_plan import ClassPlan
 from builder.press.letters import letters_of_fonts
 from builder.press.typefaces import typefaces_of_labels
 from builder.read import read_published_dates, read_shelf, read_studio
 from builder.reckon import reckon_classes, reckon_nominal, reckon_recipe, reckon_shopping, weight_as_written
+from builder.rules.reach import classes_concerned, subjects_of, what_is_held
 
 if TYPE_CHECKING:
     from builder.press import PressOutcome
@@ -91,10 +90,10 @@ def check(folder: Path, *, on: date, output: Path | None = None) -> Outcome:
 
     examined = _examine(folder, on, output)
     studio, unsound = examined.studio, examined.unsound
-    sound = [a_class for key, a_class in studio.classes.items() if not unsound.holds_class(key)]
+    sound = [a_class for key, a_class in studio.classes.items() if not unsound.holds(WholeClass(key))]
     sheets = reckon_classes(studio, sound, on=on)
     made = {make.recipe.text for a_class in sound for make in a_class.makes}
-    alone = [recipe for key, recipe in studio.recipes.items() if key not in made and not unsound.holds_recipe(key)]
+    alone = [recipe for key, recipe in studio.recipes.items() if key not in made and not unsound.holds(WholeRecipe(key))]
     nominal = [reckon_nominal(studio, recipe) for recipe in alone]
     found = [*check_plans(sheets, studio), *check_recipes(nominal, studio), *check_labels(label_fits(studio, sheets))]
     findings = [*examined.findings, *accept_findings(found, studio)]
@@ -167,7 +166,9 @@ def publish(folder: Path, output: Path, *, on: date, only_sound: bool, progress:
         return outcome
     studio = _left_of_studio(studio, outcome)
     layouts = (folder / "layouts", LAYOUTS)
-    shopping = None if held.shopping else reckon_shopping(studio, outcome.sheets, Period(on), today=on, held_back=outcome.left_out)
+    shopping = (
+        None if held.holds(ShoppingList()) else reckon_shopping(studio, outcome.sheets, Period(on), today=on, held_back=outcome.left_out)
+    )
     publication = compose_documents(
         studio, outcome.sheets, outcome.findings, layouts, today=on, with_pdf=missing_pdf_engine() is None, shopping=shopping, held=held
     )
@@ -191,7 +192,7 @@ def _left_of_studio(studio: Studio, outcome: Outcome) -> Studio:
         if outcome.held.holds(OneDate(key, date.on))
     }
     kept = tuple(one for one in studio.published if one.class_key in outcome.left_out or (one.class_key, one.first_set) in held_dates)
-    pages = {key: page for key, page in studio.pages.items() if not outcome.held.holds_page(key)}
+    pages = {key: page for key, page in studio.pages.items() if not outcome.held.holds(TextPage(key))}
     return replace(studio, classes=left, pages=pages, published=kept)
 
 
@@ -206,7 +207,7 @@ def weigh(folder: Path, recipe_key: str, size: Size | None, *, on: date) -> Outc
     findings = [finding for finding in examined.findings if subjects_of(finding, studio) & set(itself)]
     outcome = Outcome(tuple(_sorted(findings)), studio, held=what_is_held(findings, studio))
     recipe = studio.recipes.get(recipe_key)
-    if recipe is None or outcome.held.everything or outcome.held.holds_recipe(recipe_key):
+    if recipe is None or outcome.held.holds(WholeRecipe(recipe_key)):
         return outcome
     refused = _refuse(recipe, size, studio)
     if refused:
@@ -214,7 +215,7 @@ def weigh(folder: Path, recipe_key: str, size: Size | None, *, on: date) -> Outc
     sheet = reckon_recipe(studio, recipe, size or TotalSize(weight_as_written(studio, recipe)), in_ounces=True)
     own = accept_findings(check_batch(batch_of("the batch asked for", sheet, studio, WholeRecipe(recipe_key))), studio)
     held = what_is_held(own, studio)
-    batch = None if held.holds_recipe(recipe_key) else sheet
+    batch = None if held.holds(WholeRecipe(recipe_key)) else sheet
     return replace(outcome, findings=tuple(_sorted([*findings, *own])), held=held, batch=batch)
 
 

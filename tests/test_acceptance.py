@@ -8,12 +8,12 @@ from datetime import date
 import pytest
 
 from builder import cli, pipeline
-from builder.check import what_is_held
 from builder.compose import compose_documents
 from builder.library import LAYOUTS
 from builder.model.document import Folder
 from builder.model.finding import Weight
 from builder.model.subject import Labels, WholeStudio
+from builder.rules.reach import what_is_held
 from tests.test_findings import CASES, lay_out
 
 TODAY = date(2027, 1, 1)

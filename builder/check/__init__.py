@@ -5,7 +5,6 @@ from datetime import date
 
 from builder.check.acceptance import accept_findings
 from builder.check.batches import Batch, BatchFinding, batches_of, nominal_batch, say_once, unite
-from builder.check.reach import what_is_held
 from builder.check.rule import (
     ALL_CLASSES,
     BATCH,
@@ -36,7 +35,6 @@ __all__ = [
     "check_plans",
     "check_recipes",
     "check_studio",
-    "what_is_held",
 ]
 
 

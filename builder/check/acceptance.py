@@ -3,12 +3,12 @@
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
 
-from builder.check.reach import classes_concerned, classes_of, subjects_of_file
 from builder.check.rule import FINDINGS, STUDIO, NotWorkedOut, rule_on
 from builder.model.finding import Acceptance, Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
 from builder.model.subject import WholeClass, WholeRecipe
+from builder.rules.reach import classes_concerned, classes_of, subjects_of_file
 from builder.words.reason import is_reason
 
 CANNOT = "This finding cannot be accepted."

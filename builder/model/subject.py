@@ -1,5 +1,6 @@
 """What a finding is about, and a stop holds back: the whole studio, or one thing in it."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import datetime
 
@@ -68,3 +69,17 @@ class ShoppingList:
 
 
 Subject = WholeStudio | WholeClass | OneDate | WholeRecipe | HomeSheet | Labels | UnusedCard | TextPage | ShoppingList
+
+
+def wholes_of(subject: Subject) -> Iterator[Subject]:
+    """Give all that a subject is part of, itself first."""
+    yield subject
+    match subject:
+        case OneDate(class_key):
+            yield WholeClass(class_key)
+        case HomeSheet(class_key, recipe):
+            yield from (WholeClass(class_key), WholeRecipe(recipe))
+        case Labels(recipe, class_key):
+            yield from (WholeClass(class_key), Labels(recipe), WholeRecipe(recipe)) if class_key else (WholeRecipe(recipe),)
+    if subject != WholeStudio():
+        yield WholeStudio()

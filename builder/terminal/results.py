@@ -9,7 +9,7 @@ from rich.text import Text
 from builder.compose.recipe.card_text import CardLine
 from builder.compose.recipe.weigh_table import HEADINGS, WeighTable
 from builder.model.document import Folder
-from builder.model.subject import HomeSheet, Labels, OneDate, Subject, TextPage, WholeClass
+from builder.model.subject import HomeSheet, Labels, OneDate, ShoppingList, TextPage, WholeClass, wholes_of
 from builder.pipeline import Outcome
 from builder.terminal.consoles import open_console, say, styled
 from builder.terminal.findings import tally
@@ -42,7 +42,8 @@ def print_published(outcome: Outcome, output: Path) -> None:
 
 def left_out_lines(outcome: Outcome) -> Iterator[str]:
     """Say what else has not been written of what was published."""
-    parts = [subject for subject in outcome.held.subjects if not class_of(subject) & outcome.left_out]
+    left_out = {WholeClass(key) for key in outcome.left_out}
+    parts = [subject for subject in outcome.held.subjects if left_out.isdisjoint(wholes_of(subject))]
     labels: dict[str, list[str]] = {}
     for subject in parts:
         match subject:
@@ -56,16 +57,8 @@ def left_out_lines(outcome: Outcome) -> Iterator[str]:
     for what, left in (("Dates", dates), ("Take-home sheets", homes), ("Pages", pages)):
         if left:
             yield f"{what} left out, since a stop is about them: {'; '.join(left)}."
-    if outcome.held.shopping:
+    if outcome.held.holds(ShoppingList()):
         yield "No shopping list, since a stop is about it."
-
-
-def class_of(subject: Subject) -> frozenset[str]:
-    """Give the key of the class that a subject is part of."""
-    match subject:
-        case WholeClass(key) | OneDate(key) | HomeSheet(key) | Labels(class_key=key):
-            return frozenset({key})
-    return frozenset()
 
 
 def print_table(table: WeighTable) -> None:

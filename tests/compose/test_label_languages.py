@@ -10,12 +10,12 @@ import yaml
 
 from builder import pipeline
 from builder.check.label.label_untranslated import find_labels_untranslated
-from builder.check.reach import what_is_held
 from builder.compose.label.label_counts import label_totals
 from builder.compose.label.label_languages import day, glued, in_figures, joined, length_of_time
 from builder.compose.label.label_questions import no_labels
 from builder.compose.label_layout.label_plans import plan_labels
 from builder.press.typefaces import typefaces_of_labels
+from builder.rules.reach import what_is_held
 from builder.rules.untranslated import is_translated, said_alone, untranslated
 from tests.compose.conftest import in_region, read_edition, write_studio
 

@@ -3,7 +3,6 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from builder.check.recipe.unknown_ingredient import names_in
 from builder.model.place import Place
 from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.recipe.product import Product
@@ -71,7 +70,7 @@ def formulas_of(studio: Studio) -> Iterator[Formula]:
 
 def formula_of(recipe: Recipe, studio: Studio) -> Formula | None:
     """Give the formula of one recipe; None where a name has no card."""
-    if any(studio.ingredient(name) is None for name in names_in(recipe)):
+    if any(studio.ingredient(name) is None for name in recipe.names):
         return None
     in_phases = [(line.ingredient, phase) for phase in recipe.phases for line in phase.lines]
     in_lye = [liquid.name for liquid in recipe.lye.liquids] if recipe.lye else []

@@ -9,7 +9,6 @@ from datetime import date
 
 from builder.check.figure_words import basis_of, inside, range_of
 from builder.check.keeping.preservatives import called_so, is_preservative, why_not
-from builder.check.recipe.unknown_ingredient import names_in
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
@@ -43,7 +42,7 @@ def find_products_that_do_not_keep(studio: Studio) -> Iterator[Finding]:
     """Look at what each recipe holds that is not made with lye; one that has lye without need is a finding of its own."""
     for recipe in studio.recipes.values():
         product = studio.products[recipe.product]
-        found = [(studio.ingredient(name), name.place) for name in names_in(recipe)]
+        found = [(studio.ingredient(name), name.place) for name in recipe.names]
         cards = [(card, place) for card, place in found if card]
         if product.made_with_lye or recipe.lye or len(cards) < len(found):
             continue

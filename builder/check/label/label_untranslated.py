@@ -3,7 +3,6 @@
 from collections.abc import Iterator
 
 from builder.check.batches import NO_LABEL
-from builder.check.reach import classes_making
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import ACCEPTABLE_STOP, FindingKind
@@ -12,6 +11,7 @@ from builder.model.recipe.product import Product
 from builder.model.recipe.recipe import Recipe
 from builder.model.studio import Studio
 from builder.model.subject import Labels
+from builder.rules.reach import classes_making
 from builder.rules.untranslated import said_alone, untranslated
 
 _EXAMPLES = {"label cautions": "[...]", "options": "{{{options}}}"}

@@ -11,19 +11,9 @@ from builder.model.studio import Studio
 from builder.words.nearest import did_you_mean
 
 
-def names_in(recipe: Recipe) -> Iterator[Name]:
-    """Give every ingredient name that a recipe writes."""
-    yield from (line.ingredient for line in recipe.lines)
-    if recipe.lye:
-        yield from (alkali.name for alkali in recipe.lye.alkalis)
-        yield from (liquid.name for liquid in recipe.lye.liquids)
-    for choice in recipe.choices:
-        yield from (option for option in choice.options if option)
-
-
 def unknown_names(recipe: Recipe, studio: Studio) -> Iterator[Name]:
     """Give the names of a recipe that no card answers to, and none that could not be read."""
-    yield from (name for name in names_in(recipe) if studio.ingredient(name) is None and name.key not in studio.unread.ingredients)
+    yield from (name for name in recipe.names if studio.ingredient(name) is None and name.key not in studio.unread.ingredients)
 
 
 @rule_on(STUDIO_UNWORKED, FindingKind("unknown-ingredient", STOP, "A recipe names an ingredient that no card answers to."))

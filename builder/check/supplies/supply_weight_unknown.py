@@ -2,11 +2,11 @@
 
 from collections.abc import Iterator
 
-from builder.check.reach import recipes_using
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
+from builder.rules.reach import recipes_using
 from builder.words.fold import fold
 
 

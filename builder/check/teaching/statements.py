@@ -8,7 +8,6 @@ from dataclasses import dataclass
 from enum import StrEnum
 from functools import cached_property
 
-from builder.check.recipe.unknown_ingredient import names_in
 from builder.check.teaching.mention_unknown import recipe_of
 from builder.model.dates.studio_class import StudioClass
 from builder.model.place import Place
@@ -157,7 +156,7 @@ def _of_list(
 def conditions_of(recipe: Recipe, studio: Studio) -> frozenset[str]:
     """Give the conditions of `unsafe_steps.yaml` that hold for a recipe; what has no card is not known to hold."""
     product = studio.products[recipe.product]
-    cards = [card for card in (studio.ingredient(name) for name in names_in(recipe)) if card]
+    cards = [card for card in (studio.ingredient(name) for name in recipe.names) if card]
     kinds = {card.kind for card in cards}
     lye = product.made_with_lye or recipe.lye is not None
     base = bool(kinds & {"preservative", "soap base", "lotion base"})

@@ -25,20 +25,10 @@ from builder.compose.teaching.weighing_words import pots_note
 from builder.compose.views.lesson import LessonFlow
 from builder.compose.views.teacher import Fact, FindingView, TeacherView
 from builder.model.finding import Finding
-from builder.model.subject import (
-    HomeSheet,
-    Labels,
-    OneDate,
-    ShoppingList,
-    Subject,
-    TextPage,
-    UnusedCard,
-    WholeClass,
-    WholeRecipe,
-    WholeStudio,
-)
+from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import Part, Where, Who
+from builder.rules.reach import concerns_plan
 
 
 def copies_of_teacher_sheet(_: Edition, plan: ClassPlan) -> Iterator[str]:
@@ -68,7 +58,7 @@ def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> C
         lesson=lesson,
         after=after,
         supplies=view_supplies(edition.studio, plan),
-        findings=tuple(FindingView(f.wrong, f.remedy, f.accepted or "") for f in edition.findings if _is_listed(f, plan)),
+        findings=tuple(FindingView(f.wrong, f.remedy, f.accepted or "") for f in edition.findings if _is_listed(f, plan, edition.studio)),
         sums=tuple(sums for made in plan.made for sums in sums_of(made)),
         guests=view_guests(plan),
         allergies=view_allergies(plan),
@@ -113,35 +103,6 @@ def _groups(plan: ClassPlan) -> str:
     return f"{counted(plan.groups - 1, 'group', 'groups')} of {size} and one of {plan.last_group}"
 
 
-def _is_listed(finding: Finding, plan: ClassPlan) -> bool:
+def _is_listed(finding: Finding, plan: ClassPlan, studio: Studio) -> bool:
     """Say whether a finding stands on the sheet. Of the stops only those about labels are left: all else would not have been made."""
-    return not stands_with_the_people(finding) and _concerns(finding, plan)
-
-
-def _concerns(finding: Finding, plan: ClassPlan) -> bool:
-    """Say whether a finding is about this class: by name, or by the file of the class, of a recipe, of an ingredient or of the studio."""
-    key = plan.studio_class.key
-    if finding.about:
-        return any(_is_of(subject, plan) for subject in finding.about)
-    file = finding.place.file
-    files = {made.batch.recipe.place.file for made in plan.made}
-    files |= {line.ingredient.place.file for made in plan.made for line in made.batch.lines}
-    return file in files | {"studio.yaml", "shelf/supplies.yaml"} or file.startswith(f"classes/{key}/")
-
-
-def _is_of(subject: Subject, plan: ClassPlan) -> bool:
-    """Say whether something is part of what a sheet is for."""
-    key, recipes = plan.studio_class.key, {make.recipe.text for make in plan.studio_class.makes}
-    match subject:
-        case WholeStudio():
-            return True
-        case WholeClass(of) | HomeSheet(of):
-            return of == key
-        case OneDate():
-            return subject == plan.subject
-        case WholeRecipe(recipe):
-            return recipe in recipes
-        case Labels(recipe, of):
-            return recipe in recipes and of in ("", key)
-        case UnusedCard() | TextPage() | ShoppingList():
-            return False
+    return not stands_with_the_people(finding) and concerns_plan(finding, plan, studio)

@@ -269,6 +269,14 @@ class Recipe:
         """Give the lines of all phases in order."""
         return tuple(line for phase in self.phases for line in phase.lines)
 
+    @property
+    def names(self) -> tuple[Name, ...]:
+        """Give every ingredient name that it writes: of its lines, its lye, and its choices."""
+        of_lines = [line.ingredient for line in self.lines]
+        alkalis = [alkali.name for alkali in self.lye.alkalis] if self.lye else []
+        liquids = [liquid.name for liquid in self.lye.liquids] if self.lye else []
+        return (*of_lines, *alkalis, *liquids, *(option for choice in self.choices for option in choice.options if option))
+
     def told_in(self, language: str) -> Translation:
         """Give what a label takes from it, in one language; empty where the studio has not written it."""
         if language == OWN:

@@ -3,7 +3,6 @@
 from collections.abc import Collection, Iterable, Iterator
 from posixpath import basename, splitext
 
-from builder.check.recipe.unknown_ingredient import names_in
 from builder.model.finding import Finding, Weight
 from builder.model.held_back import HeldBack
 from builder.model.studio import ANY, Studio
@@ -19,6 +18,7 @@ from builder.model.subject import (
     WholeRecipe,
     WholeStudio,
 )
+from builder.model.teaching.class_plan import ClassPlan
 from builder.words.fold import fold
 
 
@@ -52,13 +52,13 @@ def subjects_of_file(file: str, studio: Studio) -> frozenset[Subject]:
 def _of_unread_card(studio: Studio) -> frozenset[Subject]:
     """Give the recipes that name what cannot be read; where not even its name is known, it may stand for any card."""
     unread = studio.unread.ingredients
-    unknown = {name.key for recipe in studio.recipes.values() for name in names_in(recipe) if studio.ingredient(name) is None}
+    unknown = {name.key for recipe in studio.recipes.values() for name in recipe.names if studio.ingredient(name) is None}
     return recipes_using(unknown | unread, studio) | (frozenset({WholeStudio()}) if ANY in unread else frozenset())
 
 
 def recipes_using(names: Collection[str], studio: Studio) -> frozenset[Subject]:
     """Give the recipes that use an ingredient, by its folded names."""
-    return frozenset(WholeRecipe(key) for key, recipe in studio.recipes.items() if any(name.key in names for name in names_in(recipe)))
+    return frozenset(WholeRecipe(key) for key, recipe in studio.recipes.items() if any(name.key in names for name in recipe.names))
 
 
 def classes_making(recipe: str, studio: Studio) -> frozenset[str]:
@@ -84,6 +84,13 @@ def classes_of(subject: Subject, studio: Studio) -> frozenset[str]:
 def classes_concerned(finding: Finding, studio: Studio) -> frozenset[str]:
     """Give the keys of the classes that a finding has to do with."""
     return frozenset().union(*(classes_of(subject, studio) for subject in subjects_of(finding, studio)))
+
+
+def concerns_plan(finding: Finding, plan: ClassPlan, studio: Studio) -> bool:
+    """Say whether a finding has to do with one date of a class: not what is about another date of it."""
+    key = plan.studio_class.key
+    subjects = subjects_of(finding, studio)
+    return any(key in classes_of(one, studio) and (not isinstance(one, OneDate) or one == plan.subject) for one in subjects)
 
 
 def what_is_held(findings: Iterable[Finding], studio: Studio) -> HeldBack:
