@@ -28,4 +28,4 @@ def test_help_and_a_wrong_command_load_nothing(arguments, status):
 
 def test_a_command_is_still_run():
     done = subprocess.run([sys.executable, "-m", "builder", "card", "olive oil"], capture_output=True, text=True, check=True)
-    assert "Olive oil" in done.stdout.capitalize()
+    assert "Olive oil" in done.stdout
