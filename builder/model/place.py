@@ -1,5 +1,6 @@
 """Where a piece of the studio's text stands, and a name that remembers where it was written."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from builder.words.fold import fold
@@ -20,6 +21,18 @@ class Place:
 
 
 NOWHERE = Place("")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Placed:
+    """A thing of a file that knows where it is written: as a whole, and each of its keys. Places never take part in equality."""
+
+    place: Place = field(default=NOWHERE, compare=False)
+    places: Mapping[str, Place] = field(default_factory=dict, compare=False)
+
+    def at(self, key: str) -> Place:
+        """Give the place of what stands under a key, or of the whole where the key is missing."""
+        return self.places.get(key, self.place)
 
 
 @dataclass(frozen=True)

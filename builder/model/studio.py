@@ -15,7 +15,7 @@ from builder.model.label.language import Language
 from builder.model.label.region import Region
 from builder.model.label.type_height import HeightRule
 from builder.model.label.typeface import Typeface
-from builder.model.place import NOWHERE, Place
+from builder.model.place import NOWHERE, Place, Placed
 from builder.model.recipe.container import Container
 from builder.model.recipe.figure import Figure, Source
 from builder.model.recipe.ingredient import Ingredient
@@ -70,7 +70,7 @@ class Responsible:
 
 
 @dataclass(frozen=True)
-class Profile:
+class Profile(Placed):
     """What studio.yaml says of the studio itself."""
 
     name: str
@@ -90,12 +90,6 @@ class Profile:
     labels: LabelWishes = NO_WISHES
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
     costs_on_sheets: bool = False
-    place: Place = field(default=NOWHERE, compare=False)
-    places: Mapping[str, Place] = field(default_factory=dict, compare=False)
-
-    def at(self, key: str) -> Place:
-        """Give the place of what stands under a key of studio.yaml, or of the file."""
-        return self.places.get(key, self.place)
 
 
 ANY = "*"

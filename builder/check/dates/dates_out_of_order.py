@@ -21,7 +21,7 @@ def find_dates_out_of_order(studio: Studio) -> Iterator[Finding]:
             if date.enrolled > studio_class.seats:
                 yield stop(
                     "enrolled-over-seats",
-                    date.enrolled_place,
+                    date.at("enrolled"),
                     f"{date.enrolled} are enrolled for {studio_class.seats} seats.",
                     "Correct the number, or raise `seats:` if room and staff allow it.",
                 )

@@ -52,7 +52,7 @@ def _cancelled(date: ClassDate) -> Iterator[Finding]:
     if count:
         yield caution(
             "cancelled-with-people",
-            date.enrolled_place if date.enrolled else date.at("waiting"),
+            date.at("enrolled") if date.enrolled else date.at("waiting"),
             f"{_when(date)} is cancelled, and {_people(count, 'is', 'are')} enrolled or waiting. "
             "Whoever is not told stands before a closed door.",
             "Tell them, then take `enrolled:` and `waiting:` away.",

@@ -34,7 +34,7 @@ def find_times_after_opening_missing(studio: Studio) -> Iterator[Finding]:
         elif not recipe.after_opening:
             yield caution(
                 "after-opening-missing",
-                recipe.places.get("keeps", recipe.place),
+                recipe.at("keeps"),
                 f"{recipe.name} keeps for more than {most_dated} months, so that its label has to say how long it is good once opened, and "
                 "nobody has said that.",
                 "Add `after opening:` to the recipe, for example `after opening: 12 months`.",

@@ -23,7 +23,7 @@ def find_batch_codes_alike(studio: Studio) -> Iterator[Finding]:
         if other != key:
             yield caution(
                 "batch-codes-alike",
-                recipe.places.get("code", recipe.place),
+                recipe.at("code"),
                 f'The batch codes of "{key}" and of "{other}" both begin with {recipe.letters}, so that jars of one day cannot be told '
                 "apart by them.",
                 'Give one of the two letters of its own, for example `code: "' + _other(recipe.letters) + '"`.',

@@ -23,7 +23,7 @@ def find_contents_by_weight(studio: Studio) -> Iterator[Finding]:
         if rule and recipe.density is None and product is not None and product.by_volume(region):
             yield caution(
                 "contents-by-weight",
-                recipe.places.get("product", recipe.place),
+                recipe.at("product"),
                 f"{recipe.name}: the label of a {product.name} says in this region by volume how much is in it ({_where(rule)}), and a "
                 "weight becomes a volume only through a density. Without one the label gives the weight.",
                 "Weigh 100 mL of the finished product, and write it as `density:` in the recipe. Where your trade sells it by weight, "

@@ -29,7 +29,7 @@ def find_unfit_label_sheets(studio: Studio) -> Iterator[Finding]:
             if stock is not None and date.first_label > stock.cells:
                 yield stop(
                     "label-cell-off-the-sheet",
-                    date.first_label_place,
+                    date.at("first label"),
                     f'The first label is to be number {date.first_label}, and the sheet "{stock.name}" has {stock.cells}.',
                     f"Count the labels row by row from the top left: write a number from 1 to {stock.cells}.",
                     about=_labels_of(studio_class),

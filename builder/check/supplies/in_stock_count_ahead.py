@@ -16,7 +16,7 @@ def find_counts_ahead(studio: Studio, today: date) -> Iterator[Finding]:
         if one.counted > today:
             yield caution(
                 "stock-counted-ahead",
-                one.counted_place,
+                one.at("counted"),
                 f'{one.counted} is still to come, so "{one.name}" cannot have been counted then.',
                 "Write the day on which it was counted. What is on order is no stock before it has come.",
             )

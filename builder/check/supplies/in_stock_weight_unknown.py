@@ -17,7 +17,7 @@ def find_stock_without_weight(studio: Studio) -> Iterator[Finding]:
         if card and isinstance(one.have, Volume) and studio.density_in_stock(one.name) is None:
             yield caution(
                 "stock-weight-unknown",
-                one.have_place,
+                one.at("have"),
                 f'"{one.written}" becomes a weight only through a density, and none is known for {card.name}, so that it is not taken off'
                 " the shopping list.",
                 'Weigh what is there less the empty vessel and write the weight, for example "have: 1.9 kg".',

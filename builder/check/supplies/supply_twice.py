@@ -25,7 +25,7 @@ def find_supplies_twice(studio: Studio) -> Iterator[Finding]:
         if first is not supply:
             yield caution(
                 "supply-twice",
-                supply.size_place,
+                supply.at("pack"),
                 f'This pack of "{supply.name}" stands on line {first.place.line} already, and only the cheaper of the two is counted.',
                 "Keep the price that is true.",
             )

@@ -26,7 +26,7 @@ def find_supplies_without_weight(studio: Studio) -> Iterator[Finding]:
         if supply.weight(card) is None:
             yield caution(
                 "pack-weight-unknown",
-                supply.size_place,
+                supply.at("pack"),
                 f'"{supply.written}" {because}, so this pack and its price cannot be counted.',
                 "Weigh a full pack less an empty one, and write beside it for example"
                 ' "weighs: 3.75 kg" and "measured: full jug less the empty one"; or enter the density on a card in shelf/ingredients/.',

@@ -85,7 +85,7 @@ def _in_part(part: WatchedPart, rule: WatchRule) -> str:
 
 def _staff(plan: ClassPlan, rule: WatchRule, part: WatchedPart) -> Iterator[Finding]:
     age, staff, students = plan.studio_class.youngest, plan.supervision.staff, plan.students
-    place = plan.date.enrolled_place if plan.date else plan.studio_class.at("seats")
+    place = plan.date.at("enrolled") if plan.date else plan.studio_class.at("seats")
     to_one = rule.to_one(age)
     if to_one is not None and students > staff * to_one:
         needed = -(-students // to_one)

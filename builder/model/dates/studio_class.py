@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from builder.model.finding import Acceptance
 from builder.model.label.label_sheet import NO_WISHES, LabelWishes
-from builder.model.place import NOWHERE, Name, Place
+from builder.model.place import NOWHERE, Name, Place, Placed
 from builder.model.recipe.quantity import NO_MASS, Duration, Mass
 from builder.model.recipe.recipe import Fill
 from builder.model.teaching.lesson import Lesson
@@ -70,7 +70,7 @@ class Make:
 
 
 @dataclass(frozen=True)
-class ClassDate:
+class ClassDate(Placed):
     """One date of a class. `place` is that of the day, `places` those of its other keys.
 
     `staff` are its teachers and assistants where they differ from those of the class.
@@ -88,10 +88,6 @@ class ClassDate:
     moved_from: tuple[datetime, ...] = ()
     cancelled: str | None = None
     revision: int = 0
-    place: Place = field(default=NOWHERE, compare=False)
-    enrolled_place: Place = field(default=NOWHERE, compare=False)
-    first_label_place: Place = field(default=NOWHERE, compare=False)
-    places: Mapping[str, Place] = field(default_factory=dict, compare=False)
 
     @property
     def takes_place(self) -> bool:
@@ -108,10 +104,6 @@ class ClassDate:
         """Give how many changes the file tells of: each move, and that it was cancelled."""
         return len(self.moved_from) + (not self.takes_place)
 
-    def at(self, key: str) -> Place:
-        """Give the place of what stands under a key of the date, or of its day."""
-        return self.places.get(key, self.place)
-
 
 @dataclass(frozen=True)
 class Picture:
@@ -122,7 +114,7 @@ class Picture:
 
 
 @dataclass(frozen=True)
-class StudioClass:
+class StudioClass(Placed):
     """One class. `key` is the name of its folder; `free_from` are families of allergens that it promises to work without."""
 
     key: str
@@ -151,8 +143,6 @@ class StudioClass:
     sheets_are_public: bool = False
     labels: LabelWishes = NO_WISHES
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
-    place: Place = field(default=NOWHERE, compare=False)
-    places: Mapping[str, Place] = field(default_factory=dict, compare=False)
 
     @property
     def dates_held(self) -> tuple[ClassDate, ...]:
@@ -162,7 +152,3 @@ class StudioClass:
     def staff_on(self, date: ClassDate | None) -> tuple[int, int]:
         """Give the teachers and assistants of a date, or of the class where the date names none."""
         return date.staff if date and date.staff else (self.teachers, self.assistants)
-
-    def at(self, key: str) -> Place:
-        """Give the place of what stands under a key of class.yaml, or of the title."""
-        return self.places.get(key, self.place)

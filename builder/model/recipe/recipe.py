@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from builder.model.finding import Acceptance
 from builder.model.label.language import OWN, Translation
-from builder.model.place import NOWHERE, Name, Place
+from builder.model.place import NOWHERE, Name, Place, Placed
 from builder.model.recipe.quantity import Amount, Density, Duration, Mass, Share, Temperature
 from builder.words.fold import fold
 
@@ -116,7 +116,7 @@ class LyeLiquid:
 
 
 @dataclass(frozen=True)
-class LyePlan:
+class LyePlan(Placed):
     """What a soap recipe says of its lye: the superfat that it asks for, or (None) what each alkali weighs.
 
     Where it says what the alkali weighs, that stands at the place of the superfat, which is what findings point at.
@@ -128,12 +128,6 @@ class LyePlan:
     divided_by: DividedBy = DividedBy.EQUIVALENTS
     liquids: tuple[LyeLiquid, ...] = (LyeLiquid(Name("water"), Fraction(1)),)
     ready_mixed: Share | None = None
-    place: Place = field(default=NOWHERE, compare=False)
-    places: Mapping[str, Place] = field(default_factory=dict, compare=False)
-
-    def at(self, key: str) -> Place:
-        """Give the place of what stands under a key of the lye block, or of the block itself."""
-        return self.places.get(key, self.place)
 
 
 @dataclass(frozen=True)
@@ -209,7 +203,7 @@ NAMES_OF_PARTS = {
 
 
 @dataclass(frozen=True)
-class Recipe:
+class Recipe(Placed):
     """One recipe. `key` is the name of its file without the ending. `in_part`: some lines of the file could not be taken in.
 
     `code` are the letters of its batch codes, `after_opening` how long it is good once opened, where the studio says so.
@@ -247,8 +241,6 @@ class Recipe:
     code: str = ""
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
     in_part: bool = False
-    place: Place = field(default=NOWHERE, compare=False)
-    places: Mapping[str, Place] = field(default_factory=dict, compare=False)
 
     @property
     def letters(self) -> str:
@@ -282,7 +274,3 @@ class Recipe:
         if language == OWN:
             return Translation(self.name, self.directions, self.storage, self.keeps, self.label_cautions)
         return self.translations.get(language, Translation())
-
-    def at(self, key: str) -> Place:
-        """Give the place of what stands under a key of the recipe, or of its name."""
-        return self.places.get(key, self.place)

@@ -1,16 +1,16 @@
 """What the studio has counted on its shelf, as its `stock.yaml` lists it."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from datetime import date
 from fractions import Fraction
 
-from builder.model.place import NOWHERE, Name, Place
+from builder.model.place import Name, Placed
 from builder.model.recipe.quantity import Mass, Volume
 from builder.model.supplies.supply import SupplyKind
 
 
 @dataclass(frozen=True)
-class InStock:
+class InStock(Placed):
     """What there is of one thing: a weight or a volume of an ingredient, pieces of anything else (a part of one too), zero or above.
 
     `written` is the amount as the studio wrote it, `counted` the day on which it was found.
@@ -21,6 +21,3 @@ class InStock:
     have: Mass | Volume | Fraction
     written: str
     counted: date
-    place: Place = field(default=NOWHERE, compare=False)
-    have_place: Place = field(default=NOWHERE, compare=False)
-    counted_place: Place = field(default=NOWHERE, compare=False)

@@ -5,7 +5,7 @@ from enum import StrEnum
 from fractions import Fraction
 
 from builder.model.keeping.durability import Durability
-from builder.model.place import NOWHERE, Name, Place
+from builder.model.place import NOWHERE, Name, Place, Placed
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.quantity import Density, Mass, Volume
 
@@ -45,7 +45,7 @@ def density_on_card(card: Ingredient) -> Density | None:
 
 
 @dataclass(frozen=True)
-class Supply:
+class Supply(Placed):
     """One pack that can be bought. `price` is in the studio's currency, exact; `written` is the size as the studio wrote it.
 
     `size` is a weight or a volume for an ingredient, a number of pieces for anything else. `weighs` is what the studio found that a
@@ -62,8 +62,6 @@ class Supply:
     pump: Pump | None = None
     use: Use | None = None
     keeps: Durability | None = None
-    place: Place = field(default=NOWHERE, compare=False)
-    size_place: Place = field(default=NOWHERE, compare=False)
 
     def density(self, card: Ingredient) -> Density | None:
         """Give the density through which a volume of it becomes a weight: the pack's own, or the card's."""

@@ -64,8 +64,6 @@ def _date(number: int, date: DateShape, placed: PlacedYaml) -> ClassDate:
         cancelled=date.cancelled,
         revision=date.revision,
         place=placed.place("dates", number, "on"),
-        enrolled_place=placed.place("dates", number, "enrolled"),
-        first_label_place=placed.place("dates", number, "first label"),
         places=placed.places("dates", number),
     )
 

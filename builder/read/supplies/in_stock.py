@@ -37,6 +37,5 @@ def _read(placed: PlacedYaml, kind: SupplyKind, number: int, findings: list[Find
         written=" ".join(str(placed.at(number, "have")).split()),
         counted=shape.counted.date(),
         place=placed.place(number),
-        have_place=placed.place(number, "have"),
-        counted_place=placed.place(number, "counted"),
+        places=placed.places(number),
     )

@@ -37,7 +37,7 @@ def _ingredient(placed: PlacedYaml, number: int, findings: list[Finding]) -> Sup
         pump,
         keeps=shape.keeps,
         place=placed.place(number),
-        size_place=placed.place(number, "pack"),
+        places=placed.places(number),
     )
 
 
@@ -70,7 +70,7 @@ def _pieces(
         shape.price,
         use=use,
         place=placed.place(number),
-        size_place=placed.place(number, "pack"),
+        places=placed.places(number),
     )
 
 
