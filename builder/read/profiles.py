@@ -51,25 +51,19 @@ def read_profile(placed: PlacedYaml | None, known: Known, findings: list[Finding
     scales = {key: _in_grams(key, listed, placed, findings) for key, listed in zip(SCALES, (shape.scales, shape.home_scales), strict=True)}
     contact = {"email": shape.contact.email, "phone": shape.contact.phone, "web": shape.contact.web}
     emergency = {"number": shape.emergency.number, "poison centre": shape.emergency.poison_centre} if shape.emergency else {}
-    return Profile(
+    return shape.make(
+        Profile,
         name=shape.name if "name" not in faulty else "",
         address=shape.address if "address" not in faulty else (),
         contact={way: text for way, text in contact.items() if text and "contact" not in faulty},
         region=shape.region if "region" not in faulty else "",
-        currency=shape.currency,
-        paper=shape.paper,
         scales=scales["scales"],
         home_scales=scales["scales at home"],
         responsible=_responsible(shape, placed),
-        tagline=shape.tagline,
-        teacher=shape.teacher,
-        public_address=shape.public_address,
         emergency={whom: text for whom, text in emergency.items() if text},
         teaching_policy={
-            name: OwnNumbers(own.youngest, own.group_of, own.to_one, own.most, placed.key_place("teaching policy", name))
-            for name, own in shape.teaching_policy.items()
+            name: own.make(OwnNumbers, place=placed.key_place("teaching policy", name)) for name, own in shape.teaching_policy.items()
         },
-        costs_on_sheets=shape.costs_on_sheets,
         labels=make_label_wishes(shape.labels, placed),
         accepts=make_acceptances(shape.accepts, placed),
         place=Place(placed.file),

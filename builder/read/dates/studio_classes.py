@@ -21,30 +21,15 @@ def read_class(placed: PlacedYaml, lesson: Lesson | None, findings: list[Finding
     if shape is None or lesson is None:
         return None
     picture = shape.picture
-    return StudioClass(
+    return shape.make(
+        StudioClass,
         key=PurePosixPath(placed.file).parent.name,
-        title=shape.title,
-        format=shape.format,
-        summary=shape.summary,
-        for_whom=shape.for_whom,
-        goal=shape.goal,
-        youngest=shape.youngest,
-        length=shape.length,
-        seats=shape.seats,
-        price=shape.price,
         teachers=shape.staff.teachers,
         assistants=shape.staff.assistants,
-        group_size=shape.group_size,
         makes=tuple(_make(name, shape, placed) for name in shape.makes),
         lesson=lesson,
         dates=tuple(_date(number, date, placed) for number, date in enumerate(shape.dates)),
-        wear=shape.wear,
-        on_each_bench=shape.on_each_bench,
-        on_the_demo_table=shape.on_the_demo_table,
-        at_the_sink=shape.at_the_sink,
-        take_home=shape.take_home,
         picture=Picture(Name(picture.file, placed.place("picture", "file")), picture.alt) if picture else None,
-        free_from=shape.free_from,
         sheets_are_public=shape.sheets == "public",
         labels=make_label_wishes(shape.labels, placed),
         accepts=make_acceptances(shape.accepts, placed),
@@ -54,15 +39,9 @@ def read_class(placed: PlacedYaml, lesson: Lesson | None, findings: list[Finding
 
 
 def _date(number: int, date: DateShape, placed: PlacedYaml) -> ClassDate:
-    return ClassDate(
-        on=date.on,
-        enrolled=date.enrolled,
+    return date.make(
+        ClassDate,
         staff=(date.staff.teachers, date.staff.assistants) if date.staff else None,
-        first_label=date.first_label,
-        waiting=date.waiting,
-        moved_from=date.moved_from,
-        cancelled=date.cancelled,
-        revision=date.revision,
         place=placed.place("dates", number, "on"),
         places=placed.places("dates", number),
     )

@@ -11,23 +11,7 @@ from builder.words.fold import fold
 def read_label_sheets(placed: PlacedYaml, findings: list[Finding]) -> dict[str, LabelSheet]:
     """Read the label sheets of one file, keyed by their folded names."""
     return {
-        fold(name): LabelSheet(
-            name=name,
-            paper=shape.paper,
-            columns=shape.columns,
-            rows=shape.rows,
-            width=shape.width,
-            height=shape.height,
-            left=shape.left,
-            top=shape.top,
-            across=shape.across,
-            down=shape.down,
-            corner=shape.corner,
-            is_round=shape.is_round,
-            hole=shape.hole,
-            is_cut=shape.is_cut,
-            place=placed.key_place(name),
-        )
+        fold(name): shape.make(LabelSheet, name=name, place=placed.key_place(name))
         for name, shape in fit_each(LabelSheetShape, placed, findings)
     }
 

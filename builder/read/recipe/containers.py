@@ -11,18 +11,11 @@ from builder.words.fold import fold
 def read_containers(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, Container]:
     """Read the containers of one file, keyed by their folded names."""
     return {
-        fold(name): Container(
+        fold(name): shape.make(
+            Container,
             name=name,
-            capacity=shape.capacity,
-            shape=shape.shape,
-            source=shape.source,
-            at=shape.at,
-            known=shape.known,
-            inside=shape.inside,
-            fill_weight=shape.fill_weight,
             fill_weight_of=tuple(product.name for product in shape.fill_weight_of),
-            head_space=shape.head_space,
-            outside=Outside(shape.height, shape.around, shape.width, shape.lid),
+            outside=shape.make(Outside),
             place=placed.key_place(name),
         )
         for name, shape in fit_each(ContainerShape, placed, findings, known)

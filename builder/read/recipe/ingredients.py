@@ -10,7 +10,7 @@ from builder.model.recipe.figure import Figure, Figures
 from builder.model.recipe.ingredient import AllergenStatement, Certificate, DropMass, Ingredient, LabelName, Preserves
 from builder.read.recipe.constants import WATER_DENSITY
 from builder.read.recipe.figures import make_figures
-from builder.read.shapes.card import CardShape, FiguresShape, PreservesShape
+from builder.read.shapes.card import CardShape, FiguresShape
 from builder.read.shapes.figure import RELATIVE_DENSITY
 from builder.read.shapes.label_name import CertificateShape, LabelNameShape
 from builder.read.yaml.fit import Known, fit
@@ -31,31 +31,14 @@ def read_ingredient(placed: PlacedYaml, known: Known, constants: Mapping[str, Fi
         if entries:
             made = make_figures(entries, placed, "figures", name)
             figures[name] = _in_grams_per_millilitre(made, constants) if name == "density" else made
-    drops, colours, stated = shape.drop_mass, shape.colour_name, shape.allergen_statement
-    return Ingredient(
-        name=shape.name,
-        kind=shape.kind,
-        counts_as=shape.counts_as,
-        mixes_with=shape.mixes_with,
-        also_called=shape.also_called,
+    drops, colours = shape.drop_mass, shape.colour_name
+    return shape.make(
+        Ingredient,
         label_name=_label_name(shape.label_name, shape.label_shares) if shape.label_name else None,
         colour_name={region: name for region, name in (("us", colours.us), ("eu", colours.eu)) if name} if colours else {},
-        colour_certificate=shape.colour_certificate,
-        acid_frees=shape.acid_frees,
-        also_works_as=shape.also_works_as,
-        declared_as=shape.declared_as,
-        saponified_as=shape.saponified_as,
-        allergen_statement=AllergenStatement(stated.covers, stated.contains, stated.source, stated.at, stated.known) if stated else None,
-        oil=shape.oil,
+        allergen_statement=shape.allergen_statement.make(AllergenStatement) if shape.allergen_statement else None,
         certificate=_certificate(shape.certificate) if shape.certificate else None,
-        hazards=shape.hazards,
-        allergens=shape.allergens,
-        charge=shape.charge,
-        like_food=shape.like_food,
-        too_rough_for=shape.too_rough_for,
-        speeds_trace=shape.speeds_trace,
-        preserves=_preserves(shape.preserves) if shape.preserves else None,
-        about=shape.about,
+        preserves=shape.preserves.make(Preserves) if shape.preserves else None,
         figures=figures,
         drop_mass=DropMass(drops.drops, drops.weigh, drops.measured) if drops else None,
         place=placed.place("name"),
@@ -71,11 +54,7 @@ def _label_name(shape: LabelNameShape, shares: Mapping[int, Range]) -> LabelName
 
 def _certificate(shape: CertificateShape) -> Certificate:
     at_most = {contact: most for contact, (_, most) in shape.at_most.items()}
-    return Certificate(shape.contains, at_most, shape.source, shape.at, shape.known)
-
-
-def _preserves(shape: PreservesShape) -> Preserves:
-    return Preserves(shape.covers, shape.alone, shape.fails_with, shape.source, shape.at, shape.known)
+    return shape.make(Certificate, at_most=at_most)
 
 
 def index_ingredients(stock: Iterable[Ingredient], own: Iterable[Ingredient], findings: list[Finding]) -> dict[str, Ingredient]:

@@ -20,33 +20,21 @@ def read_recipe(placed: PlacedYaml, known: Known, findings: list[Finding]) -> Re
     shape = fit(RecipeShape, placed, findings, known=known)
     if shape is None:
         return None
-    return Recipe(
+    return shape.make(
+        Recipe,
         key=PurePosixPath(placed.file).stem,
-        name=shape.name,
         product=shape.product.name,
         amounts_as=shape.amounts,
         phases=tuple(_phase(phase, placed, ("phases", number)) for number, phase in enumerate(shape.phases)),
         fill=make_fill(shape.fills, placed, ("fills",)),
-        about=shape.about,
         lye=make_lye_plan(shape.lye, shape.product.usual_alkali, placed) if shape.lye else None,
         choices=tuple(_choice(what, placed, shape) for what in shape.choices),
-        cure=Cure(shape.cure.time, shape.cure.loses, shape.cure.measured) if shape.cure else None,
+        cure=shape.cure.make(Cure) if shape.cure else None,
         density=MeasuredDensity(shape.density.value, shape.density.measured) if shape.density else None,
         listed=shape.ingredients_listed,
-        ph=MeasuredPh(shape.ph.low, shape.ph.high, shape.ph.measured) if shape.ph else None,
-        free_from=shape.free_from,
+        ph=shape.ph.make(MeasuredPh) if shape.ph else None,
         not_for_colour=tuple(Name(name, placed.place("not for colour", number)) for number, name in enumerate(shape.not_for_colour)),
-        used_on=shape.used_on,
-        youngest_user=shape.youngest_user,
-        tools=shape.tools,
-        keeps=shape.keeps,
-        single_use=shape.single_use,
-        storage=shape.storage,
-        directions=shape.directions,
-        label_cautions=shape.label_cautions,
-        after_opening=shape.after_opening,
         translations={language: _translation(told) for language, told in shape.translations.items()},
-        code=shape.code,
         accepts=make_acceptances(shape.accepts, placed),
         in_part=placed.in_part,
         place=placed.place("name"),
@@ -69,13 +57,12 @@ def _phase(shape: PhaseShape, placed: PlacedYaml, path: tuple[Step, ...]) -> Pha
         )
         for name, amount in shape.ingredients.items()
     )
-    lost = SteamsAway(shape.steams_away.share, shape.steams_away.measured) if shape.steams_away else None
-    return Phase(Name(shape.name, placed.place(*path, "name")), lines, shape.heat_to, shape.hold, shape.after_the_cook, lost)
+    lost = shape.steams_away.make(SteamsAway) if shape.steams_away else None
+    return shape.make(Phase, name=Name(shape.name, placed.place(*path, "name")), lines=lines, steams_away=lost)
 
 
 def _translation(shape: TranslationShape) -> Translation:
-    options = {fold(english): text for english, text in shape.options.items()}
-    return Translation(shape.name, shape.directions, shape.storage, shape.keeps, shape.label_cautions, options)
+    return shape.make(Translation, options={fold(english): text for english, text in shape.options.items()})
 
 
 def _choice(what: str, placed: PlacedYaml, shape: RecipeShape) -> Choice:

@@ -10,16 +10,6 @@ from builder.read.yaml.placed_yaml import PlacedYaml
 def read_allergy_words(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, AllergyWords]:
     """Read the rows of one file."""
     return {
-        key: AllergyWords(
-            words=shape.words,
-            says=shape.says or Says.AN_ALLERGEN,
-            families=shape.families,
-            kinds=shape.kinds,
-            but_not=shape.but_not,
-            mind=shape.mind,
-            source=shape.source,
-            at=shape.at,
-            known=shape.known,
-        )
+        key: shape.make(AllergyWords, says=shape.says or Says.AN_ALLERGEN)
         for key, shape in fit_each(AllergyWordsShape, placed, findings, known)
     }

@@ -30,10 +30,10 @@ def _read(placed: PlacedYaml, kind: SupplyKind, number: int, findings: list[Find
     shape = fit(_SHAPES[kind], placed, findings, number)
     if shape is None:
         return None
-    return InStock(
+    return shape.make(
+        InStock,
         kind=kind,
         name=Name(str(getattr(shape, kind)), placed.place(number, kind)),
-        have=shape.have,
         written=" ".join(str(placed.at(number, "have")).split()),
         counted=shape.counted.date(),
         place=placed.place(number),

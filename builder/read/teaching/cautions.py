@@ -14,14 +14,4 @@ def read_caution(placed: PlacedYaml, known: Known, findings: list[Finding]) -> C
     shape = fit(CautionShape, placed, findings, known=known)
     if shape is None:
         return None
-    return CautionText(
-        key=PurePosixPath(placed.file).stem,
-        name=shape.name,
-        signal=shape.signal,
-        hazard=shape.hazard,
-        what=shape.what,
-        avoid=shape.avoid,
-        if_it_happens=shape.if_it_happens,
-        reviewed=shape.reviewed,
-        place=placed.place("name"),
-    )
+    return shape.make(CautionText, key=PurePosixPath(placed.file).stem, place=placed.place("name"))

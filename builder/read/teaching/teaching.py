@@ -7,7 +7,7 @@ from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.teaching.supervision import Band, Basis, OwnNumbers, WatchRule
 from builder.model.teaching.teaching import FormatAdvice
-from builder.read.shapes.teaching import FormatAdviceShape, PolicyShape, WatchRuleShape
+from builder.read.shapes.teaching import FormatAdviceShape, WatchRuleShape
 from builder.read.yaml.fit import Known, fit_each
 from builder.read.yaml.placed_yaml import PlacedYaml
 from builder.words.fold import fold
@@ -24,23 +24,14 @@ FINDS = (
 def read_supervision(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, WatchRule]:
     """Read the rules of one file."""
     return {
-        key: WatchRule(
+        key: shape.make(
+            WatchRule,
             key=key,
-            hazards=shape.hazards,
             stops=shape.if_broken == "stop",
-            basis=tuple(Basis(one.source, one.at, one.known) for one in shape.basis),
-            youngest=shape.youngest,
-            group_of=shape.group_of,
-            bands=tuple(sorted((Band(band.from_age, band.students) for band in shape.bands), key=lambda band: band.from_age)),
-            most=shape.most,
-            two_adults=shape.two_adults,
-            wear=shape.wear,
-            watchers_wear=shape.watchers_wear,
-            kit=shape.kit,
-            ahead=shape.ahead,
-            ahead_below=shape.ahead_below,
             stops_minors=shape.if_broken_with_minors == "stop",
-            floor=_floor(shape.floor) if shape.floor else None,
+            basis=tuple(one.make(Basis) for one in shape.basis),
+            bands=tuple(sorted((Band(band.from_age, band.students) for band in shape.bands), key=lambda band: band.from_age)),
+            floor=shape.floor.make(OwnNumbers) if shape.floor else None,
             place=placed.key_place(key),
         )
         for key, shape in fit_each(WatchRuleShape, placed, findings, known)
@@ -50,20 +41,7 @@ def read_supervision(placed: PlacedYaml, known: Known, findings: list[Finding]) 
 def read_format_advice(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, FormatAdvice]:
     """Read the advice of one file."""
     return {
-        key: FormatAdvice(
-            key=key,
-            suits=shape.suits,
-            because=shape.because,
-            source=shape.source,
-            at=shape.at,
-            known=shape.known,
-            hazards=shape.when.hazards,
-            ready_mixed_in_pairs=shape.when.ready_mixed_in_pairs,
-            ready_made_base=shape.when.ready_made_base,
-            single_portions=shape.when.single_portions,
-            goal=shape.when.goal,
-            place=placed.key_place(key),
-        )
+        key: shape.make(FormatAdvice, key=key, place=placed.key_place(key), **dict(shape.when))
         for key, shape in fit_each(FormatAdviceShape, placed, findings, known)
     }
 
@@ -91,10 +69,6 @@ def apply_policy(rules: Mapping[str, WatchRule], policy: Mapping[str, OwnNumbers
             place=own.place,
         )
     return made
-
-
-def _floor(shape: PolicyShape) -> OwnNumbers:
-    return OwnNumbers(shape.youngest, shape.group_of, shape.to_one, shape.most)
 
 
 def _above_the_floor(rule: WatchRule, own: OwnNumbers, findings: list[Finding]) -> OwnNumbers:
