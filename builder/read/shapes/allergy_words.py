@@ -13,11 +13,20 @@ class AllergyWordsShape(Shape):
     """Words that say one thing."""
 
     words: OneOrMore = needed("words", "[nut, nut allergy]")
+    """The words that people write."""
     says: Annotated[Says | None, reads(member_of(Says))] = maybe("says", None, "no allergy")
+    """What they say where they name no allergen."""
     families: AllergenFamilies = maybe("families", (), "[tree nut]")
+    """The families of allergens that are meant."""
     kinds: Texts = maybe("kinds", ())
+    """The kinds of ingredient that are meant."""
     but_not: Texts = maybe("but not", ())
+    """Names that hold one of the words and are not meant."""
     mind: Text = maybe("mind", "")
+    """What no card can show, in a sentence for the teacher."""
     source: SourceField = needed("source", "common-practice")
+    """The short name of the work, or `common-practice`."""
     at: Text = needed("at", "page 112")
+    """Where in it this stands."""
     known: KnownField = needed("known", "practice")
+    """How it is known."""

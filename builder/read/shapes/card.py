@@ -43,47 +43,80 @@ class FiguresShape(Shape):
     """The published values of each property."""
 
     saponification: Annotated[Entries, entries_of("saponification", "mg/g", both_ends=True)] = maybe("saponification", (), _ENTRY)
+    """Milligrams of potassium hydroxide that turn one gram of the fat into soap. The lye follows from it."""
     density: Annotated[Entries, entries_of("density", "g/mL", RELATIVE_DENSITY)] = maybe("density", (), _ENTRY)
+    """The weight of 1 mL. Volumes become weights through it."""
     bulk_density: Annotated[Entries, entries_of("bulk density", "g/mL")] = maybe("bulk density", (), _ENTRY)
+    """The weight of 1 mL of the loose powder, for spoons and cups."""
     molar_mass: Annotated[Entries, entries_of("molar mass", "g/mol")] = maybe("molar mass", (), _ENTRY)
+    """Grams for one mole; of an alkali, an acid or a base."""
     protons: Annotated[Entries, entries_of("protons", "count")] = maybe("protons", (), _ENTRY)
+    """How many molecules of hydroxide one molecule of an acid takes up."""
     purity: Annotated[Entries, entries_of("purity", "%")] = maybe("purity", (), _ENTRY)
+    """The share of the substance itself in what is weighed. Of an acid it is needed wherever the acid takes up lye or counts towards a
+    limit."""
     water_content: Annotated[Entries, entries_of("water content", "%")] = maybe("water content", (), _ENTRY)
+    """The share of water in it."""
     melting_point: Annotated[Entries, entries_of("melting point", "degC")] = maybe("melting point", (), _ENTRY)
+    """Where it melts. A phase with it has to be hotter."""
     flash_point: Annotated[Entries, entries_of("flash point", "degC")] = maybe("flash point", (), _ENTRY)
+    """Where its vapour can be lit."""
     required_hlb: Annotated[Entries, entries_of("required HLB", "HLB")] = maybe("required HLB", (), _ENTRY)
+    """The HLB that an oil asks of its emulsifier in an oil-in-water emulsion."""
     hlb: Annotated[Entries, entries_of("HLB", "HLB")] = maybe("HLB", (), _ENTRY)
+    """The HLB that an emulsifier has."""
     acid_value: Annotated[Entries, entries_of("acid value", "mg/g", both_ends=True)] = maybe("acid value", (), _ENTRY)
+    """Milligrams of potassium hydroxide that the free acids of one gram take up (beeswax with borax)."""
     neutralises: Annotated[Entries, entries_of("neutralises", "mg/g")] = maybe("neutralises", (), _ENTRY)
+    """Milligrams of potassium hydroxide for which one gram of it counts (borax)."""
     takes_up_water: Annotated[Entries, entries_of("takes up water", "%")] = maybe("takes up water", (), _ENTRY)
+    """How much water it holds by itself, as a percentage of its own weight (wool fat)."""
     share_of_oils: Annotated[Entries, entries_of("share of oils", "%")] = maybe("share of oils", (), _ENTRY)
+    """How much of it an emulsion usually needs, as a percentage of the oils."""
     ph_window: Annotated[Entries, entries_of("pH window", "pH", both_ends=True)] = maybe("pH window", (), _ENTRY)
+    """The pH from which to which a preservative works."""
     ph_in_water: Annotated[Entries, entries_of("pH in water", "pH", both_ends=True)] = maybe("pH in water", (), _ENTRY)
+    """The pH that it has dissolved in water."""
     usual_amount: Annotated[Entries, entries_of("usual amount", "%", both_ends=True)] = maybe("usual amount", (), _ENTRY)
+    """How much of it is usual, as a percentage of the product."""
     add_below: Annotated[Entries, entries_of("add below", "degC")] = maybe("add below", (), _ENTRY)
+    """The temperature below which it goes in, since heat harms it or drives it off."""
     polyunsaturated: Annotated[Entries, entries_of("polyunsaturated", "%", both_ends=True)] = maybe("polyunsaturated", (), _ENTRY)
+    """The share of polyunsaturated fatty acids. Where it is high, or not known, oils want an antioxidant if they are to keep."""
     heat_at_most: Annotated[Entries, entries_of("heat at most", "degC")] = maybe("heat at most", (), _ENTRY)
+    """The most heat that it bears."""
     heat_of_fusion: Annotated[Entries, entries_of("heat of fusion", "J/g")] = maybe("heat of fusion", (), _ENTRY)
+    """The heat that one gram takes to melt, in joules."""
     in_soap: Annotated[Entries, entries_of("in soap", "%")] = maybe("in soap", (), _ENTRY)
+    """The most that a soap usually bears, as a percentage of the oils."""
     takes_oil: Annotated[Entries, entries_of("takes oil", "%")] = maybe("takes oil", (), _ENTRY)
+    """How much oil a ready-made base takes up, as a percentage of the base."""
     takes_liquid: Annotated[Entries, entries_of("takes liquid", "%")] = maybe("takes liquid", (), _ENTRY)
+    """How much watery liquid a ready-made base takes up, as a percentage of the base."""
     takes_powder: Annotated[Entries, entries_of("takes powder", "%")] = maybe("takes powder", (), _ENTRY)
+    """How much powder a ready-made base takes up, as a percentage of the base."""
     aluminium: Annotated[Entries, entries_of("aluminium", "%")] = maybe("aluminium", (), _ENTRY)
+    """The share of aluminium in it, for limits on all aluminium."""
 
 
 class ColourNameShape(Shape):
     """The names under which a colourant is declared."""
 
     us: Text | None = maybe("us")
+    """The name on the list of the United States."""
     eu: Text | None = maybe("eu")
+    """The colour index number or name on the list of the European Union."""
 
 
 class DropMassShape(Shape):
     """The mass of some drops, measured by the studio."""
 
     drops: WholeAboveZero = needed("drops", "50")
+    """How many drops you counted; 50 is a good number."""
     weigh: Weight = needed("weigh", "1.9 g")
+    """What they weighed together."""
     measured: Text = needed("measured", '"how and when"')
+    """How and when you weighed them."""
 
     @model_validator(mode="after")
     def _is_a_drop(self) -> Self:
@@ -99,40 +132,70 @@ class PreservesShape(CitationShape):
     """What a preservative holds back, whether it does so alone, and what makes it fail."""
 
     covers: Annotated[tuple[Annotated[str, reads(word_of(*MICROBES))], ...], NOT_EMPTY] = needed("covers", "[bacteria, fungi]")
+    """What it holds back at its usual amount; fungi are yeast and mould."""
     alone: YesOrNo = needed("alone", "yes")
+    """Whether it is a whole preservative, and not only a part of a system."""
     fails_with: tuple[Annotated[str, reads(word_of(*CHARGES))], ...] = maybe("fails with", (), "[cationic]")
+    """The charge of ingredients beside which it does not work."""
 
 
 class CardShape(Shape):
     """One ingredient card."""
 
     name: Text = needed("name", "Olive oil")
+    """The name of the ingredient."""
     also_called: Texts = maybe("also called", (), "[olive fruit oil]")
+    """Other names by which recipes may call it."""
     label_name: LabelNameShape | None = maybe("label name", example="{inci: Olea Europaea Fruit Oil, plain: olive oil, known: memory}")
+    """How labels declare it. Without it, what it is in has no label."""
     colour_name: ColourNameShape | None = maybe("colour name", example="{us: Ultramarines, eu: CI 77007}")
+    """Its names on the official lists of colours, where they are not those of the label."""
     colour_certificate: Text = maybe("colour certificate", "", "lot 12 of the certified batch")
+    """The lot of a colour that the law of the United States wants certified batch by batch."""
     also_works_as: Text = maybe("also works as", "", "a powder that protects the skin")
+    """What a colourant can be there for instead, in words."""
     acid_frees: Text = maybe("acid frees", "", "hydrogen sulfide, which smells of bad eggs")
+    """What an acid sets free from it, in words."""
     kind: Annotated[str, reads(word_of(*_KINDS))] = needed("kind", "oil")
+    """The kind of ingredient, which groups the shopping list and says what is looked at."""
     counts_as: Annotated[CountsAs, reads(member_of(CountsAs))] = needed("counts as", "fat")
+    """What it is in the sums: whether lye takes it, and how."""
     mixes_with: Annotated[str, reads(word_of("oil", "water", "both", "neither"))] = needed("mixes with", "oil")
+    """Whether it mixes with oil, with water, with both or with neither."""
     declared_as: Annotated[DeclaredAs, reads(member_of(DeclaredAs))] = maybe("declared as", DeclaredAs.INGREDIENT)
+    """Where the label puts it: among the ingredients, as a colour, as scent or as flavour."""
     saponified_as: Text = maybe("saponified as", "", "Olivate")
+    """The second word of the name of its soap: Sodium Olivate. Needed where a label lists the soap as it came out."""
     allergen_statement: AllergenStatementShape | None = maybe("allergen statement", example=_STATEMENT)
+    """The supplier's statement of the fragrance allergens in a scent, or in a base with scent. Without it, in the European Union, the
+    United Kingdom and Canada what the scent is in has no label."""
     oil: Annotated[str, looks_up(find_oil)] = maybe("oil", "", "lavender")
+    """Which oil of the table of essential oils it is, by the name in that table. Without it, all oils of its INCI name count, with the
+    widest span."""
     certificate: CertificateShape | None = maybe("certificate", example=_CERTIFICATE)
+    """The supplier's certificate of a scent. It comes before what is published of the oil."""
     hazards: tuple[Annotated[str, reads(word_of(*_HAZARDS))], ...] = maybe("hazards", (), "[dust]")
+    """What can hurt in it; cautions, gear and supervision follow from it."""
     allergens: AllergenFamilies = maybe("allergens", (), "[tree nut]")
+    """The families of allergens that it belongs to."""
     charge: Annotated[str, reads(word_of(*CHARGES))] = maybe("charge", "")
+    """The charge that it has in water. Opposite charges bind each other."""
     like_food: YesOrNo = maybe("like food", False)
+    """Whether it makes a product look or smell like food."""
     too_rough_for: tuple[Annotated[str, reads(word_of(*USED_ON))], ...] = maybe("too rough for", (), "[face]")
+    """The parts of the body that its grains scratch."""
     speeds_trace: YesOrNo = maybe("speeds trace", False)
+    """Whether it makes raw soap thicken within moments."""
     preserves: PreservesShape | None = maybe(
         "preserves", example="{covers: [bacteria, fungi], alone: yes, source: a-source, at: page 112, known: read}"
     )
+    """What a preservative works against. Without it, it counts as none."""
     about: Text = maybe("about", "")
+    """A sentence or two for whoever reads the card."""
     figures: FiguresShape = maybe("figures", FiguresShape.model_construct(), f"{{saponification: {_ENTRY}}}")
+    """The published figures, each a list of one or more entries with their sources."""
     drop_mass: DropMassShape | None = maybe("drop mass", example='{drops: 50, weigh: 1.9 g, measured: "how and when"}')
+    """The mass of its drops, as you weighed them. Until then drops are estimated on the safe side and printed as "about"."""
 
     @model_validator(mode="after")
     def _is_solid_alkali(self) -> Self:

@@ -33,16 +33,27 @@ class FigureShape(Shape):
     """One published value or range."""
 
     value: Number | None = maybe("value")
+    """The value that was published, where it is a single one."""
     low: Number | None = maybe("low")
+    """The low end of a range, or a minimum where there is no `high:`."""
     high: Number | None = maybe("high")
+    """The high end of a range."""
     unit: Text = needed("unit", "mg/g")
+    """The unit in which it was published."""
     source: SourceField | None = maybe("source")
+    """The short name of the work, from sources.yaml."""
     at: Text = needed("at", "table 4, page 112")
+    """Where in the work it stands: table, page, section."""
     known: KnownField = needed("known", "read")
+    """How it is known."""
     when: Text = maybe("when", "")
+    """The conditions under which it holds, such as a temperature."""
     note: Text = maybe("note", "")
+    """Anything else that was published with it."""
     in_use: YesOrNo = maybe("in use", False)
+    """Whether it is the one that counts, where there are several."""
     because: Text = maybe("because", "")
+    """Why this one counts where there are several, or why a saponification value lies far from what is published for that fat."""
 
     @model_validator(mode="after")
     def _has_source(self) -> Self:

@@ -20,7 +20,9 @@ class InStockShape(Shape):
     """What all of them have in common."""
 
     have: Mass | Volume | Fraction
+    """How much is there."""
     counted: Date = needed("counted", "2027-02-20")
+    """The day on which you counted. The list says which classes have been held since, and which counts are old."""
 
     @model_validator(mode="after")
     def _can_be_stored(self) -> Self:
@@ -35,21 +37,27 @@ class IngredientInStockShape(InStockShape):
     """An ingredient in stock."""
 
     ingredient: Text = needed("ingredient", "olive oil")
+    """The ingredient by the name on its card."""
     have: Amount = needed("have", "2.3 kg")
+    """How much of it is there, by weight or by volume."""
 
 
 class ContainerInStockShape(InStockShape):
     """Containers in stock."""
 
     container: Text = needed("container", "4 fl oz bottle")
+    """The container by its name."""
     have: Pieces = needed("have", "18")
+    """How many are there."""
 
 
 class ItemInStockShape(InStockShape):
     """Things in stock that are used up in class; what is half used is a part of one."""
 
     item: Text = needed("item", "nitrile gloves")
+    """The thing by its name in supplies.yaml."""
     have: Pieces = needed("have", "60")
+    """How many are there; what is half used is a part of one."""
 
 
 def _number(have: Mass | Volume | Fraction) -> Fraction:

@@ -25,12 +25,19 @@ class LabelNameShape(Shape):
     """The names on a label, in descending order of weight where it is a blend, and what else its supplier says of the parts."""
 
     inci: OneOrMore = needed("inci", "Olea Europaea Fruit Oil")
+    """The INCI name; of a blend all of them in the supplier's order."""
     plain: OneOrMore = needed("plain", "olive oil")
+    """The same in plain English, as many and in the same order."""
     known: KnownField = needed("known", "memory")
+    """How the names are known."""
     shares: dict[str, ShareRange] = maybe("shares", {}, "{Aqua: 60 to 75 %}")
+    """What the data sheet says of the share of a part: `40 to 50 %`, `at most 30 %`."""
     below: Text | None = maybe("below one per cent from", example="Phenoxyethanol")
+    """The first part that is less than one per cent of the blend."""
     colours: Texts = maybe("colours", (), "[Titanium Dioxide]")
+    """The parts that stand last as colours."""
     nano: Texts = maybe("nano", (), "[Titanium Dioxide]")
+    """The parts that are nanomaterials."""
 
     @model_validator(mode="after")
     def _are_as_many(self) -> Self:
@@ -111,17 +118,27 @@ class AllergenStatementShape(Shape):
     """The supplier's statement of the fragrance allergens of a scent."""
 
     covers: Annotated[str, reads(word_of("original list", "extended list"))] = needed("covers", "extended list")
+    """Which list of allergens the statement goes through: that before 2023 (original) or the extended one."""
     contains: Annotated[dict[str, ShareRange], AfterValidator(_judge_names)] = needed("contains", "{Linalool: 25 to 45 %}")
+    """Each allergen that is in it with its share. What is not listed here is not in it."""
     source: SourceField = needed("source", "our-supplier")
+    """The short name of your supplier, from your `shelf/sources.yaml`."""
     at: Text = needed("at", '"allergen statement of lot 12"')
+    """Which statement it is: its lot or its date."""
     known: KnownField = needed("known", "supplier")
+    """How it is known; `supplier` where the supplier states it."""
 
 
 class CertificateShape(Shape):
     """The supplier's certificate of a scent: what it contains of constituents, and how much of it a product may hold at most."""
 
     contains: Annotated[dict[str, ShareRange], AfterValidator(_folded)] = maybe("contains", {}, "{Methyl Eugenol: at most 0.01 %}")
+    """The constituents that it states, each with its share."""
     at_most: Annotated[dict[str, ShareRange], AfterValidator(_judge_contacts)] = maybe("at most", {}, "{leave-on: 2.5 %, rinse-off: 10 %}")
+    """The most of the scent that a product may hold, by where the product goes."""
     source: SourceField = needed("source", "our-supplier")
+    """The short name of your supplier, from your `shelf/sources.yaml`."""
     at: Text = needed("at", '"certificate of lot 12"')
+    """Which certificate it is: its lot or its date."""
     known: KnownField = needed("known", "supplier")
+    """How it is known; `supplier` where the supplier states it."""

@@ -26,18 +26,31 @@ class LabelSheetShape(Shape):
     """One entry of `label_sheets.yaml`."""
 
     paper: Paper = needed("paper", "letter")
+    """The paper of the sheet."""
     columns: WholeAboveZero = needed("columns", "2")
+    """How many labels lie side by side."""
     rows: WholeAboveZero = needed("rows", "4")
+    """How many labels lie one below the other."""
     width: LengthField = needed("width", "95 mm")
+    """The width of one label; of a round one its diameter."""
     height: LengthField = needed("height", "69 mm")
+    """The height of one label; of a round one its diameter."""
     left: Gap = needed("left", "10 mm")
+    """From the left edge of the paper to the first label."""
     top: Gap = needed("top", "10 mm")
+    """From the top edge of the paper to the first label."""
     across: Gap = maybe("across", NOTHING)
+    """The gap between two labels side by side."""
     down: Gap = maybe("down", NOTHING)
+    """The gap between two labels one below the other."""
     corner: Gap = maybe("corner", NOTHING)
+    """The radius of the corners."""
     is_round: YesOrNo = maybe("round", False)
+    """Whether the labels are round."""
     hole: LengthField | None = maybe("hole")
+    """The diameter of the hole of a hanging tag."""
     is_cut: YesOrNo = maybe("cut", False)
+    """Whether the sheet is plain paper that you cut, so that lines to cut along are printed."""
 
     @model_validator(mode="after")
     def _lies_on_the_paper(self) -> Self:
@@ -64,16 +77,23 @@ class LabelWishesShape(Shape):
     """What a class asks of its labels."""
 
     sheet: Text | None = maybe("sheet")
+    """The sheet of labels by its name, ours or of your `shelf/label_sheets.yaml`. Without it, the first that holds the text and sits on the
+    container."""
     panels: Annotated[int, reads(lambda text: int(word_of("1", "2")(text)))] | None = maybe("panels")
+    """2 for front and back on two labels."""
     to_colour: YesOrNo | None = maybe("to colour")
+    """Whether a border to colour in stands beside each label, and each student's bag gets a tag."""
     tags: YesOrNo | None = maybe("tags")
+    """Whether each student's bag gets a tag."""
 
 
 class StudioLabelsShape(LabelWishesShape):
     """What a studio asks of all its labels, and how far off its printer is."""
 
     right: Shift | None = maybe("right")
+    """How far to the right your printer has to print, or to the left with a minus. The label test page shows it."""
     down: Shift | None = maybe("down")
+    """How far down your printer has to print, or up with a minus."""
 
     @model_validator(mode="after")
     def _is_what_a_printer_is_off(self) -> Self:

@@ -39,67 +39,103 @@ class SourceShape(Shape):
     """One entry of `sources.yaml`."""
 
     title: Text = needed("title", "Standard for Named Vegetable Oils, CXS 210-1999")
+    """The title of the work, or what the document is."""
     by: Text = maybe("by", "")
+    """Who wrote or issued it."""
     kind: Annotated[str, reads(word_of(*_SOURCE_KINDS))] = needed("kind", "standard")
+    """What kind of work it is."""
     about: Text = maybe("about", "")
+    """Edition, year, and how it was read."""
 
 
 class ContainerShape(Shape):
     """One entry of `containers.yaml`."""
 
     capacity: Capacity | None = maybe("capacity")
+    """What it holds when it is full to the brim: a volume."""
     inside: Inside | None = maybe("inside")
+    """The inner size of a mould."""
     fill_weight: Weight | None = maybe("fill weight")
+    """What the trade fills it with, by weight."""
     fill_weight_of: tuple[ProductField, ...] = maybe("fill weight of", (), "[lotion]")
+    """The kinds of product of which `fill weight` holds. Without it, of all."""
     head_space: PartOfWhole | None = maybe("head space")
+    """The share that stays empty. Without it 2 % (common practice, no source)."""
     height: LengthField | None = maybe("height")
+    """The height of the straight side, outside, as measured."""
     around: LengthField | None = maybe("around")
+    """The way around it, outside, as measured."""
     width: LengthField | None = maybe("width")
+    """The width of a flat face, outside, as measured."""
     lid: LengthField | None = maybe("lid")
+    """The lid across, as measured."""
     shape: Annotated[ContainerForm, reads(member_of(ContainerForm))] = needed("shape", "cylinder")
+    """Its shape for a label. Where it has not been measured, its label panel is taken at the largest that capacity and shape allow."""
     source: SourceField = needed("source", "common-practice")
+    """The short name of the work in which the size stands, or `common-practice`."""
     at: Text = needed("at", "trade size")
+    """Where in it the size stands, or how you measured it."""
     known: KnownField = needed("known", "practice")
+    """How it is known; `measured` where you measured it."""
 
 
 class CitationShape(Shape):
     """Where a statement was read."""
 
     source: SourceField = needed("source", "common-practice")
+    """The short name of the work, from sources.yaml; `common-practice` where there is none."""
     at: Text = needed("at", "page 112")
+    """Where in the work it stands: table, page, section."""
     known: KnownField = needed("known", "read")
+    """How it is known."""
 
 
 class UsualPhShape(CitationShape):
     """The pH that a kind of product usually has, and how it is measured."""
 
     low: Number = needed("low", "4.5")
+    """The lowest that is usual."""
     high: Number = needed("high", "6.5")
+    """The highest that is usual."""
     measured: Text = needed("measured", "as it is")
+    """How it is measured: as it is, or diluted."""
 
 
 class ProductShape(Shape):
     """One entry of `products.yaml`."""
 
     identity: Text = needed("identity", "Hand lotion")
+    """What a label calls it."""
     contact: Annotated[Contact, reads(member_of(Contact))] = needed("contact", "leave-on")
+    """How it meets the body; which limits and colours hold follows from it."""
     made_with_lye: YesOrNo = needed("made with lye", "no")
+    """Whether its recipes have a `lye:` block."""
     declared_by: Annotated[DeclaredBy, reads(member_of(DeclaredBy))] = needed("declared by", "weight")
+    """Whether net contents are stated by weight or by volume."""
     declared_by_in: dict[str, Annotated[DeclaredBy, reads(member_of(DeclaredBy))]] = maybe("declared by in", {}, "{Canada: volume}")
+    """The same for a region where it differs."""
     usual_ph: UsualPhShape | None = maybe(
         "usual pH", example="{low: 4.5, high: 6.5, measured: as it is, source: a-source, at: page 7, known: read}"
     )
+    """The pH that such a product with water usually has."""
     meets_water: YesOrNo = maybe("wet hands in the jar", False)
+    """Whether wet hands go into its jar, which can spoil it."""
     cooked: YesOrNo = maybe("cooked", False)
+    """Whether it is a soap that is cooked until the lye is gone."""
     used_on: tuple[Annotated[str, reads(word_of(*USED_ON))], ...] = maybe("used on", (), "[body]")
+    """The parts of the body that it goes on; narrower limits hold for some."""
     usual_alkali: Text = maybe("usual alkali", "")
+    """The alkali of such a soap where a recipe states a weight without its name."""
 
 
 class OwnProductShape(ProductShape):
     """One entry of a studio's `shelf/products.yaml`."""
 
     like: Annotated[tuple[ProductField, ...], NOT_EMPTY] = needed("like", "[lotion]")
+    """The kinds of ours that it is used like: limits and warnings meant for those hold for it too. Silence would lift them, so it is
+    needed."""
     translations: dict[str, Text] = maybe("translations", {}, "{French: Lotion}")
+    """Its identity in another language, where your labels have two."""
 
     @model_validator(mode="after")
     def _names_what_is_known(self, info: ValidationInfo) -> Self:
@@ -117,6 +153,7 @@ class RegionRuleShape(Shape):
     """One rule of a region, and where it stands."""
 
     says: Text = needed("is", "Aqua")
+    """What the rule says, in a word."""
     source: SourceField = needed("source", "common-practice")
     at: Text = needed("at", "Article 19")
     known: KnownField = needed("known", "read")
@@ -126,80 +163,138 @@ class RegionShape(Shape):
     """One entry of `regions.yaml`."""
 
     in_words: Text = needed("in words")
+    """The region inside a sentence."""
     law: Text = needed("law")
+    """Its law inside a sentence."""
     locale: Text = needed("locale")
+    """The code by which dates, times and money are written there."""
     keeps_the_law_of: RegionRuleShape | None = maybe("keeps the law of")
+    """Another region whose law it has kept as its own, but for what its own rows say."""
     colours_that_are_allowed: RegionRuleShape = needed("colours that are allowed")
+    """The list by which colours are judged, or none."""
     net_contents: RegionRuleShape = needed("net contents")
+    """Whether net contents stand in ounces and metric units, or in metric units alone."""
     figures_below_100: RegionRuleShape | None = maybe("figures below 100")
+    """How many figures metric contents below 100 g or mL have. Without it, three."""
     liquids: RegionRuleShape = needed("liquids")
+    """What the contents of liquids go by, where that is not the weight."""
     net_contents_stand: RegionRuleShape | None = maybe("net contents stand")
+    """Where on the panel the net contents stand."""
     open_jar_above: RegionRuleShape | None = maybe("open jar above")
+    """How long something keeps, above which the time after opening stands in place of a date."""
     foaming_baths: RegionRuleShape | None = maybe("foaming baths")
+    """What the label of a product that foams in the bath has to have."""
     look_of_food: RegionRuleShape | None = maybe("look of food")
+    """What is said of a product that looks or smells like food."""
     person_may_also_be_in: RegionRuleShape | None = maybe("person may also be in")
+    """Another region in which the responsible person is tolerated."""
     languages: RegionRuleShape = needed("languages")
+    """The languages of a label, in order."""
     heading: RegionRuleShape = needed("heading")
+    """The word that stands before the list of ingredients."""
     best_before: RegionRuleShape = needed("best before")
+    """The words before a date until which a product is good."""
     names: RegionRuleShape = needed("names")
+    """Which names ingredients have: INCI, or those of the dictionary with English."""
     water: RegionRuleShape = needed("water")
+    """The name of water."""
     fragrance: RegionRuleShape = needed("fragrance")
+    """The word under which scents are declared together."""
     flavour: RegionRuleShape = needed("flavour")
+    """The word under which flavours are declared together."""
     flavours_and_scents: RegionRuleShape = needed("flavours and scents")
+    """How flavours and scents are told apart."""
     colours: RegionRuleShape = needed("colours")
+    """Where colours stand in the list."""
     exactly_one_per_cent: RegionRuleShape = needed("exactly one per cent")
+    """Whether what is exactly one per cent may stand in any order."""
     fragrance_last: RegionRuleShape = needed("fragrance last")
+    """Whether scent may stand last whatever its amount."""
     may_contain: RegionRuleShape = needed("may contain")
+    """How colours that are in some of a series are declared."""
     allergens: RegionRuleShape = needed("allergens")
+    """Which list of fragrance allergens has to be named, if any."""
     nano: RegionRuleShape = needed("nano")
+    """How nanomaterials are marked."""
     responsible_person: RegionRuleShape = needed("responsible person")
+    """Where the person has to be who answers for the product and stands on the label; none: nowhere in particular."""
     with_little_room: RegionRuleShape = needed("with little room")
+    """What may stand on a tag, a card or a leaflet where there is little room."""
     soap: RegionRuleShape | None = maybe("soap")
+    """What holds for soap that is nothing but the salts of fats."""
 
 
 class LanguageWordsShape(Shape):
     """The words that stand on every label."""
 
     colon: Annotated[str, PlainValidator(str)] = needed("colon", '":"')
+    """The colon with the spaces that the language wants around it."""
     decimal_sign: Text = needed("decimal sign", '"."')
+    """The decimal sign."""
     net_weight: Text = needed("net weight", "Net weight")
+    """The words before a net weight."""
     made: Text = needed("made", "Made")
+    """The word before the day of making."""
     made_on: Text = needed("made on", "Made on")
+    """The words before the day of making, in a sentence."""
     by: Text = needed("by", "By")
+    """The word before who made it."""
     batch: Text = needed("batch", "Batch")
+    """The word before the batch code."""
     use: Text = needed("use", "Use")
+    """The word before the directions."""
     keeps: Text = needed("keeps", "keeps")
+    """The word before how long it keeps."""
     once_opened: Text = needed("once opened", "Once opened, good for")
+    """The words before how long it is good once opened."""
     made_at: Text = needed("made at", "Made at")
+    """The words before where it was made."""
     responsible_person: Text = needed("responsible person", "Responsible person")
+    """The words before the responsible person."""
     not_for_sale: Text = needed("not for sale", "Not tested for sale.")
+    """The sentence for what has not been tested for sale."""
 
 
 class LanguageShape(Shape):
     """One file of `languages/`."""
 
     name: Text = needed("name", "French")
+    """The name of the language in English."""
     locale: Text = needed("locale", "fr_CA")
+    """The code by which lengths of time are written in it."""
     words: LanguageWordsShape = needed("words")
+    """The words that stand on every label."""
     texts: dict[str, Text] = maybe("texts", {}, "{Soap: Savon}")
+    """Our own sentences in this language, by their English."""
 
 
 class CautionShape(Shape):
     """One file of `cautions/`."""
 
     name: Text = needed("name", "Hot fat")
+    """The name of the caution, which stands over it."""
     signal: Annotated[str, reads(word_of("danger", "warning", "caution", "notice"))] = needed("signal", "warning")
+    """The signal word."""
     hazard: Text = needed("hazard", "hot fat")
+    """The hazard of ingredients and steps that brings it to a sheet."""
     what: Text = needed("what", "Hot fat burns deeply.")
+    """What can happen."""
     avoid: Annotated[Texts, NOT_EMPTY] = needed("avoid", "[Keep water away.]")
+    """What to do so that it does not happen, each a sentence."""
     if_it_happens: Annotated[Texts, NOT_EMPTY] = needed("if it happens", "[Cool the burn under running water.]")
+    """What to do when it has happened, each a sentence."""
     sources: Annotated[tuple[CitationShape, ...], NOT_EMPTY] = needed("sources", "[{source: a-source, at: page 112, known: read}]")
+    """Where it was read."""
     reviewed: Day = needed("reviewed", "2026-11-25")
+    """The day on which somebody last read it through."""
 
 
 class PassageHeadShape(Shape):
     """The lines between hyphens at the top of a passage."""
 
     name: Text = needed("name", "Tare the cup")
+    """The name of the passage."""
     reviewed: Day = needed("reviewed", "2026-11-25")
+    """The day on which somebody last read it through."""
     source: SourceField = needed("source", "common-practice")
+    """Where it comes from, by its short name in sources.yaml."""

@@ -31,9 +31,13 @@ class ScaleShape(Shape):
     """A scale: its name, its division, the most it holds, and how far it may be off where its maker says so."""
 
     name: Text = needed("name", "bench scale")
+    """What you call the scale; sheets say on which scale an amount is weighed."""
     reads_to: Division = needed("reads to", "1 g")
+    """The smallest step that it shows, with its unit. Amounts are rounded to it, in grams or in ounces as it reads."""
     up_to: Weight = needed("up to", "5 kg")
+    """The most that it holds, cup and all."""
     accurate_to: Weight | None = maybe("accurate to", example="2 g")
+    """How far one weighing may be off either way, from its leaflet. Without it, one step of what it shows."""
 
     @model_validator(mode="after")
     def _holds_what_it_shows(self) -> Self:
@@ -51,8 +55,11 @@ class ContactShape(Shape):
     """How to reach the studio; at least one of the three."""
 
     email: MailAddress | None = maybe("email", example="hello@example.org")
+    """A mail address; a link on your pages."""
     phone: Text | None = maybe("phone")
+    """A telephone number; a link on your pages."""
     web: WebAddress | None = maybe("web", example="https://example.org")
+    """A whole web address, with https://."""
 
     @model_validator(mode="after")
     def _leads_somewhere(self) -> Self:
@@ -66,37 +73,62 @@ class EmergencyShape(Shape):
     """Whom to call."""
 
     number: Text | None = maybe("number")
+    """The number that calls an ambulance where you are. It stands on sheets beside what to do when something goes wrong."""
     poison_centre: Text | None = maybe("poison centre")
+    """The number of the poison centre where you are."""
 
 
 class ResponsibleShape(Shape):
     """Who answers for the products inside the region."""
 
     name: Text = needed("name", "The name of a person or a firm")
+    """The person or firm that answers for the products inside the region, as the law there asks."""
     address: Annotated[Texts, NOT_EMPTY] = needed("address", "[2 Example Street, Example Town, Ireland]")
+    """The postal address, one line an item, with the country at the end."""
 
 
 class ProfileShape(Shape):
     """What `studio.yaml` says of the studio."""
 
     name: Text = needed("name", "The name on your door")
+    """The name of the studio, on every page, sheet and label."""
     responsible_person: ResponsibleShape | None = maybe(
         "responsible person", example="{name: A name, address: [2 Example Street, Example Town, Ireland]}"
     )
+    """In the European Union and the United Kingdom, who answers for the products. Without it, the studio itself, if the country at the end
+    of its address is inside the region."""
     tagline: Text = maybe("tagline", "")
+    """One line that stands beside the name on your pages."""
     teacher: Text = maybe("teacher", "")
+    """The name of the teacher, for pages and sheets."""
     address: Annotated[Texts, NOT_EMPTY] = needed("address", "[1 Example Street, Example Town]")
+    """The postal address, one line an item; in the European Union and the United Kingdom with the country at the end. It stands on labels.
+    """
     contact: ContactShape = needed("contact", "{email: hello@example.org}")
+    """How people reach you: one of the three at least. The first of them stands on labels."""
     public_address: WebAddress = maybe("public address", "")
+    """Where your site will be on the web. With it, tags bear a QR code of the class page, and pages name their own address."""
     region: RegionField = needed("region", "US")
+    """Whose rules labels and limits follow."""
     currency: Currency = needed("currency", "USD")
+    """The currency of all prices, by its three letters."""
     paper: Annotated[str, reads(word_of("letter", "A4"))] = needed("paper", "letter")
+    """The paper in your printer."""
     scales: Annotated[tuple[ScaleShape, ...], NOT_EMPTY] = needed("scales", "[{name: bench scale, reads to: 1 g, up to: 5 kg}]")
+    """The scales in the studio. Each amount goes on the finest one that holds it; one of them at least has to read in grams."""
     home_scales: Annotated[tuple[ScaleShape, ...], NOT_EMPTY] = needed(
         "scales at home", "[{name: kitchen scale, reads to: 0.1 g, up to: 2 kg}]"
     )
+    """The scales that people have at home, for take-home sheets. With one in grams and one in ounces, both are printed and both are
+    checked."""
     emergency: EmergencyShape | None = maybe("emergency", example='{number: "911"}')
+    """Whom to call in an emergency."""
     teaching_policy: dict[str, PolicyShape] = maybe("teaching policy", {}, "{lye in the students' hands: {youngest: 18}}")
+    """Your own numbers in place of those of a rule on supervision, by the name of the rule. Where they are laxer on lye than ours each
+    class says so, and below a floor they stop it."""
     costs_on_sheets: YesOrNo = maybe("costs on sheets", False, "no")
+    """Whether take-home sheets say what a home batch costs. Public sheets never do."""
     labels: StudioLabelsShape | None = maybe("labels", example="{sheet: letter 2 x 4, right: 0.5 mm, down: -1 mm}")
+    """What holds for all your labels, and how far off your printer prints."""
     accepts: dict[str, Text] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")
+    """Findings of the studio as a whole that you accept, by name, each with its reason in a sentence."""

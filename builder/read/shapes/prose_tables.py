@@ -15,43 +15,74 @@ class UnsafeStepShape(Shape):
     """One row of `unsafe_steps.yaml`."""
 
     kind: Kind = needed("kind", "stop")
+    """Whether such words stop or are a caution."""
     kind_in: dict[str, Kind] = maybe("kind in", {}, "{EU: stop}")
+    """The same for a region where it differs."""
     says: Texts = maybe("says", ())
+    """The words, as patterns."""
     in_tools: Texts = maybe("in tools", ())
+    """Words in lists of tools."""
     near: Texts = maybe("near", ())
+    """Other words that have to stand near."""
     part_lacks: Texts = maybe("part lacks", ())
+    """Words without which the part is unsafe."""
     only: tuple[Annotated[str, reads(word_of(*CONDITIONS))], ...] = maybe("only", ())
+    """The kinds of recipe for which it holds."""
     younger_than: WholeAboveZero | None = maybe("younger than")
+    """It holds where people below this age come."""
     unless: Texts = maybe("unless", ())
+    """Words that make it harmless."""
     told: YesOrNo = maybe("told", False)
+    """Whether it also counts where it is told and not ordered."""
     says_no_itself: YesOrNo = maybe("says no itself", False)
+    """Whether the words are themselves a negation."""
     why: Text = needed("why", "why it is dangerous, in a sentence")
+    """Why it is dangerous."""
     instead: Text = needed("instead", "what to write instead")
+    """What to write instead."""
     source: SourceField = needed("source", "common-practice")
+    """The short name of the work, or `common-practice`."""
     at: Text = needed("at", "page 112")
+    """Where in it this stands."""
     known: KnownField = needed("known", "practice")
+    """How it is known."""
 
 
 class LyeWordsShape(Shape):
     """One row of `lye_words.yaml`."""
 
     in_titles: OneOrMore = needed("in titles", "[raw soap]")
+    """Words in the title of a part that mean lye or raw soap."""
     says: OneOrMore = needed("says", "[pour~ raw soap]")
+    """Words in a sentence that mean work with lye or raw soap."""
     unless: Texts = maybe("unless", ())
+    """Words that make it harmless."""
 
 
 class ClaimShape(Shape):
     """One row of `claims.yaml`."""
 
     says: OneOrMore = needed("says", "[sunscreen]")
+    """The words, as patterns."""
     stops_in: Texts = maybe("stops in", (), "[US, EU]")
+    """The regions in which the law forbids them."""
     cautions_in: Texts = maybe("cautions in", (), "[Canada]")
+    """The regions in which they are doubtful."""
     near: Texts = maybe("near", ())
+    """Other words that have to stand near."""
     unless: Texts = maybe("unless", ())
+    """Words that make them harmless."""
     only: tuple[Annotated[str, reads(word_of(*CONDITIONS))], ...] = maybe("only", ())
+    """The kinds of recipe for which it holds."""
     says_no_itself: YesOrNo = maybe("says no itself", False)
+    """Whether the words are themselves a negation."""
     why: Text = needed("why", "why it may not be said, in a sentence")
+    """Why it may not be said."""
     instead: Text = needed("instead", "what may be said")
+    """What may be said."""
     source: SourceField = needed("source", "common-practice")
+    """The short name of the work, or `common-practice`."""
     at: Text = needed("at", "page 112")
+    """Where in it this stands."""
     known: KnownField = needed("known", "practice")
+    """How it is known."""

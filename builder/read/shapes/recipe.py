@@ -69,18 +69,28 @@ class SteamsAwayShape(Shape):
     """What a phase loses while it is heated and held."""
 
     share: PartOfWhole = needed("share", "4 %")
+    """The share of the phase's weight that steams away while it is heated and held."""
     measured: Text = needed("measured", '"how, when"')
+    """How and when you measured it, in a few words."""
 
 
 class PhaseShape(Shape):
     """Ingredients that are weighed and treated together."""
 
     name: Text = needed("name", "water phase")
+    """What the phase is called; sheets list the ingredients under it."""
     heat_to: Heat | None = maybe("heat to")
+    """How hot the phase is made. It is compared with what each ingredient bears, and with where its fats and waxes melt."""
     hold: Time | None = maybe("hold")
+    """How long it is kept hot. Sheets then say to which weight hot water brings it back."""
     after_the_cook: YesOrNo = maybe("after the cook", False)
+    """Whether it goes in after the cook of a hot-process soap. What does is not there to be tested before, and the superfat during the cook
+    leaves it out."""
     steams_away: SteamsAwayShape | None = maybe("steams away", example='{share: 4 %, measured: "how, when"}')
+    """How much steams away meanwhile, if you have weighed it. Sheets then also say about how much hot water goes in."""
     ingredients: Annotated[dict[str, AmountField], NOT_EMPTY] = needed("ingredients", "{sunflower oil: 12 %}")
+    """Each ingredient by its name or another name of its card, with its amount, or `rest` for one of them where the recipe is in percent of
+    the total."""
 
 
 def _weight_of_water(given: object) -> object:
@@ -92,9 +102,13 @@ class LyeWaterShape(Shape):
     """The water of a lye, stated in one of four ways."""
 
     concentration: PartOfWhole | None = maybe("lye concentration")
+    """The share of the hydroxide in the lye, by weight as weighed."""
     ratio: PositiveNumber | None = maybe("water to lye")
+    """How many times as much water as hydroxide, by weight."""
     percent_of_oils: Percent | None = maybe("percent of oils")
+    """The weight of the water as a percentage of that of the oils."""
     weight: Weight | None = maybe("weight")
+    """The weight of the water for the recipe as it is written; `water: 12 oz` is short for it."""
 
     @model_validator(mode="after")
     def _is_stated_once(self) -> Self:
@@ -110,14 +124,30 @@ class LyeShape(Shape):
     """What a soap recipe says of its lye."""
 
     alkali: Annotated[dict[str, PartOfWhole], NOT_EMPTY, BeforeValidator(_alone)] | None = maybe("alkali", example="sodium hydroxide")
+    """The hydroxide, or two of them with their shares: `{potassium hydroxide: 90 %, sodium hydroxide: 10 %}`. Where it is left out beside
+    `weigh:`, the usual one of that kind of soap is taken, and a caution says so."""
     divided_by: Annotated[DividedBy, reads(member_of(DividedBy))] = maybe("divided by", DividedBy.EQUIVALENTS)
+    """What the shares of two alkalis are of: the work that they do, what the scale shows (purity and all), or the pure hydroxide in each.
+    """
     purity: Annotated[dict[str, Purity], BeforeValidator(_of_the_only_one)] = maybe("purity", {}, "98 %")
+    """The hydroxide in the solid, from your supplier's certificate, or with the range of the grade: `99 %, 97 to 100 %`; of two alkalis one
+    for each. Without it, the figure of our card, which is printed as assumed. On take-home sheets the range of the card counts, since
+    another pack is used there."""
     superfat: Superfat | None = maybe("superfat", example="5 %")
+    """The share of the fat that stays unsaponified. Lye is rounded down, and the superfat as weighed is printed with the worst case both
+    ways."""
     weigh: Annotated[dict[str, Weight], NOT_EMPTY, BeforeValidator(_of_the_only_one)] | None = maybe("weigh", example="4.5 oz")
+    """The weight of the lye as it stands in your notebook, in place of `superfat:`, which is then the answer; of two alkalis one for each.
+    """
     water: Annotated[LyeWaterShape, BeforeValidator(_weight_of_water)] = needed("water", "{lye concentration: 33 %}")
+    """How much water there is in all, in one of the four ways that follow."""
     liquid: Annotated[dict[str, PartOfWhole], NOT_EMPTY, BeforeValidator(_alone)] = maybe("liquid", {"water": Share(Fraction(1))}, "water")
+    """What the lye is dissolved in, with shares of the water: `{water: 50 %, goat milk: 50 %}`."""
     later: dict[str, PartOfWhole] = maybe("later", {}, "{goat milk: 40 %}")
+    """Liquids kept back until trace, with their shares of the water."""
     ready_mixed: PartOfWhole | None = maybe("ready-mixed")
+    """The strength of a lye that is bought or kept dissolved; the rest of the water is added. At home it is mixed from the solid at the
+    same concentration."""
 
     @property
     def names(self) -> tuple[str, ...]:
@@ -173,23 +203,32 @@ class ChoiceShape(Shape):
     """What each student may add to their own portion."""
 
     options: Annotated[Texts, NOT_EMPTY] = needed("from", "[lavender oil, no scent]")
+    """What a student may choose from: ingredients by name, and words such as `no scent` for taking none."""
     at_most: PartOfWhole = needed("at most", "0.5 %")
+    """The most that a portion may take of the choice, all options together, as a share of the portion. A limit on an ingredient lowers it
+    further."""
 
 
 class FillShape(Shape):
     """One portion."""
 
     container: Text = needed("container", "4 fl oz bottle")
+    """The container by its name in our list or in your `shelf/containers.yaml`."""
     weight: Weight = needed("weight", "113 g")
+    """What goes into one container, by weight."""
     measured: Text = maybe("measured", "")
+    """How you found the weight: "one filled and weighed". Without it, and without a density, a finding asks whether it fits."""
     units: WholeAboveZero = maybe("units in a package", 1)
+    """How many are packed together under one label."""
 
 
 class MeasuredDensityShape(Shape):
     """The density of the finished batch."""
 
     value: DensityField = needed("value", "0.98 g/mL")
+    """The weight of 1 mL of the finished product."""
     measured: Text = needed("measured", '"how, when"')
+    """How and when you measured it."""
 
     @model_validator(mode="after")
     def _is_a_product(self) -> Self:
@@ -204,16 +243,22 @@ class CureShape(Shape):
     """How long a soap cures, and what it loses meanwhile."""
 
     time: Text = needed("time", "6 weeks")
+    """How long bars cure, in words."""
     loses: PartOfWhole = needed("loses", "12 %")
+    """The share of its weight that a bar loses meanwhile."""
     measured: Text = needed("measured", '"how, when"')
+    """How and when you weighed it."""
 
 
 class PhShape(Shape):
     """The pH of the finished product."""
 
     low: Number = needed("low", "4.8")
+    """The lowest reading."""
     high: Number = needed("high", "5.2")
+    """The highest reading."""
     measured: Text = needed("measured", '"how, when"')
+    """With what, how and when: "strip, 2026-11"."""
 
     @model_validator(mode="after")
     def _is_on_the_scale(self) -> Self:
@@ -227,42 +272,79 @@ class TranslationShape(Shape):
     """What a label takes from the recipe, in another language."""
 
     name: Text = maybe("name", "", "Lotion pour les mains")
+    """The name of the product."""
     directions: Text = maybe("directions", "")
+    """The directions, where the recipe has some."""
     storage: Text = maybe("storage", "")
+    """How to store it, where the recipe says so."""
     keeps: Text = maybe("keeps", "")
+    """How long it keeps, only where `keeps` of the recipe says more than a length of time."""
     label_cautions: Texts = maybe("label cautions", (), "[Éviter le contact avec les yeux.]")
+    """As many cautions as in English, in the same order."""
     options: dict[str, Text] = maybe("options", {}, "{our blend: notre mélange}")
+    """What students choose, by its English name; only what our own words do not have."""
 
 
 class RecipeShape(Shape):
     """One recipe."""
 
     name: Text = needed("name", "Juniper hand lotion")
+    """The name of the product, on sheets and labels."""
     product: ProductField = needed("product", "lotion")
+    """What kind of product it is; which limits, warnings and forms of a label hold follows from it."""
     about: Text = maybe("about", "")
+    """A sentence or two for the class page."""
     amounts: Annotated[AmountsAs, reads(member_of(AmountsAs))] = needed("amounts", "percent of total")
+    """What the amounts of the phases are: percentages of the whole, percentages of the oils (soap), parts, or weights as in a notebook."""
     phases: Annotated[tuple[PhaseShape, ...], NOT_EMPTY] = needed("phases", "[{name: all, ingredients: {sea salt: 2 parts}}]")
+    """The phases in the order in which they are made."""
     lye: LyeShape | None = maybe("lye", example="{alkali: sodium hydroxide, superfat: 5 %, water: {lye concentration: 33 %}}")
+    """The lye of a soap. Needed for what is made with lye, and refused for all else."""
     choices: dict[str, ChoiceShape] = maybe("choices", {}, "{scent: {from: [lavender oil, no scent], at most: 0.5 %}}")
+    """What each student may add to a portion, by a name of your own such as `scent`."""
     fills: FillShape = needed("fills", "{container: 4 fl oz bottle, weight: 113 g}")
+    """The container that a student fills, and the weight that goes into it."""
     density: MeasuredDensityShape | None = maybe("density", example='{value: 0.98 g/mL, measured: "how, when"}')
+    """The density of the finished product. Without it nobody knows whether the weight fits, a liquid has no volume on its label, and a
+    mould gives no size."""
     cure: CureShape | None = maybe("cure", example='{time: 6 weeks, loses: 12 %, measured: "how, when"}')
+    """How long the soap cures and what it loses. The weight of the cured bar, and a list of what came out of the pot, follow from it."""
     ingredients_listed: Annotated[ListedAs, reads(member_of(ListedAs))] = maybe("ingredients listed", ListedAs.PUT_IN, "as it came out")
+    """Whether a soap's label lists what was put into the pot or what came out of it: salts of the fats, glycerin, water, and the fat left
+    free."""
     ph: PhShape | None = maybe("pH", example='{low: 4.8, high: 5.2, measured: "how, when"}')
+    """The pH of the finished product, as measured. It is compared with the kind of product, the preservative and the acids."""
     free_from: AllergenFamilies = maybe("free from", (), "[tree nut]")
+    """Families of allergens that the product promises to be free from; every ingredient and choice is compared."""
     not_for_colour: Texts = maybe("not for colour", (), "[zinc oxide]")
+    """Colourants that are there for something else, so that the label lists them among the ingredients."""
     used_on: tuple[Annotated[str, reads(word_of(*USED_ON))], ...] = maybe("used on", (), "[face]")
+    """The parts of the body it is for. Without it, those of its name and kind; narrower limits hold for some."""
     youngest_user: Whole | None = maybe("youngest user", example="3")
+    """The age in years of the youngest who use it; limits for children hold then."""
     tools: Texts = maybe("tools", (), "[kitchen scale, whisk]")
+    """What it is made with; names in braces become amounts, as in a lesson."""
     keeps: Text = maybe("keeps", "")
+    """How long it is good: `12 months`, or in words with a length of time in them. In the European Union and the United Kingdom every
+    product needs it."""
     single_use: YesOrNo = maybe("single use", False)
+    """Whether it is made fresh and used up at once. Its directions have to say so, and it needs no preservative."""
     storage: Text = maybe("storage", "")
+    """How it is stored, for the label and the sheet."""
     directions: Text = maybe("directions", "")
+    """How it is used, for the label."""
     after_opening: Text = maybe("after opening", "", "6 months")
+    """How long it is good once opened. In the European Union and the United Kingdom what keeps for more than 30 months bears it in place of
+    a date."""
     translations: dict[str, TranslationShape] = maybe("translations", {}, "{French: {name: Lotion pour les mains}}")
+    """What the label says in another language, by the language, where the region wants several (Canada: French)."""
     code: Annotated[str, reads(parse_code)] = maybe("code", "", "ML")
+    """Two to four capital letters with which its batch codes begin, none of them I or O. Without it, the first letters of the words of the
+    file's name."""
     label_cautions: Texts = maybe("label cautions", (), "[Keep out of the eyes.]")
+    """Cautions for the label, each a sentence."""
     accepts: dict[str, Text] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")
+    """Findings on this recipe that you accept, by name, each with its reason in a sentence."""
 
     @model_validator(mode="after")
     def _says_which_alkali(self) -> Self:

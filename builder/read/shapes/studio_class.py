@@ -31,72 +31,118 @@ class StaffShape(Shape):
     """Who teaches."""
 
     teachers: Whole = needed("teachers", "1")
+    """How many teachers there are."""
     assistants: Whole = maybe("assistants", 0)
+    """How many assistants there are. They count like teachers for who watches whom."""
 
 
 class AlsoFillShape(FillShape):
     """A second container that the same batch fills."""
 
     each_student: Things = needed("each student", "1 container")
+    """How many of this second container each student fills."""
     spare: ThingsOrNone = maybe("spare", Count(0))
+    """How many more are filled."""
 
 
 class MakeShape(Shape):
     """How much of one recipe a class makes."""
 
     batch_for: Annotated[BatchFor, reads(member_of(BatchFor))] = maybe("batch", BatchFor.CLASS)
+    """Who makes a batch of their own: the class together, each group, or each student."""
     each_student: Things = needed("each student", "1 container")
+    """How many containers each student takes home."""
     spare: ThingsOrNone = maybe("spare", Count(0))
+    """How many more are filled."""
     demo: WeightOrNone = maybe("demo", NO_MASS)
+    """A weight that is made to show and fills no container."""
     left_in_the_pot: WeightOrNone = maybe("left in the pot", NO_MASS)
+    """What sticks to the pot of the full class. For each home size it is counted as a film that shrinks with its surface."""
     left_in_each_cup: WeightOrNone = maybe("left in each cup", NO_MASS)
+    """What sticks to the cup from which a portion is poured; `{cup}` in a lesson is the portion with this on top."""
     also_fills: tuple[AlsoFillShape, ...] = maybe("also fills", (), "[{container: 2 fl oz jar, weight: 55 g, each student: 1 container}]")
+    """A second container from the same batch."""
     at_home: tuple[Annotated[HomeSize, reads(parse_home_size)], ...] = maybe("at home", (), "[250 g, 4 containers]")
+    """The sizes for take-home sheets: a weight in all, a weight `of oils`, or a number of containers."""
 
 
 class DateShape(Shape):
     """One date of a class."""
 
     on: Date = needed("on", "2027-03-06 10:00")
+    """Day and time at which it begins."""
     enrolled: Whole = maybe("enrolled", 0)
+    """How many people have booked. Batches, sheets and shopping are for so many. A class without anybody enrolled has sheets for a full
+    class."""
     staff: StaffShape | None = maybe("staff", example="{teachers: 1, assistants: 3}")
+    """Who teaches on this date, where it differs from the class."""
     first_label: WholeAboveZero = maybe("first label", 1)
+    """The number of the first free label on the sheet in your printer, counted from 1."""
     waiting: Whole = maybe("waiting", 0)
+    """How many people wait for a seat. The page says so."""
     moved_from: DateOrDates = maybe("moved from", (), "2027-02-27 10:00")
+    """When it was to be before: one time, or a list with the first one first. The page says so."""
     cancelled: Annotated[str | None, reads(parse_cancelled)] = maybe("cancelled", None, "yes")
+    """`yes`, or the reason, which is published. Nothing is made, bought or printed for it."""
     revision: Whole = maybe("revision", 0)
+    """How often the date has been changed since it was published. Each move and each cancellation raises it, and calendars go by it."""
 
 
 class PictureShape(Shape):
     """The picture of a class."""
 
     file: Text = needed("file", "lotion.svg")
+    """The name of a picture beside class.yaml."""
     alt: Text = needed("alt", "what the picture shows")
+    """What it shows, for those who cannot see it."""
 
 
 class ClassShape(Shape):
     """One class."""
 
     title: Text = needed("title", "A lotion from scratch")
+    """The title of the class."""
     format: Annotated[Format, reads(member_of(Format))] = needed("format", "hands-on")
+    """How it is taught. It is worked out from the parts of the lesson, published as worked out, and compared with this."""
     summary: Text = needed("summary", "One or two sentences for the catalogue.")
+    """One or two sentences for the catalogue."""
     for_whom: Text = needed("for", "adults, beginners")
+    """Whom it is for, in your own words."""
     goal: Annotated[str, reads(word_of("fun", "learn to make at home", "learn to sell"))] = needed("goal", "learn to make at home")
+    """What people come for; advice on the format goes by it."""
     youngest: Whole = needed("youngest", "14")
+    """The least age in years. Who has to watch, and which limits hold, goes by it."""
     length: Time = needed("length", "2 h")
+    """How long the class takes. The parts of the lesson have to fit."""
     seats: WholeAboveZero = needed("seats", "12")
+    """The most people. The sheets without a date are for a full class."""
     price: Price = needed("price", "48.00")
+    """What one seat costs, in the currency of the studio."""
     staff: StaffShape = needed("staff", "{teachers: 1, assistants: 1}")
+    """The teachers and assistants of the class."""
     group_size: WholeAboveZero = maybe("group size", 1)
+    """How many students share a bench."""
     makes: Annotated[dict[str, MakeShape], NOT_EMPTY] = needed("makes", "{juniper-hand-lotion: {each student: 1 container}}")
+    """What is made, by the file name of the recipe."""
     wear: Texts = maybe("wear", (), "[an apron, closed shoes]")
+    """What people wear, for the class page."""
     on_each_bench: Texts = maybe("on each bench", (), "[a scale, a hot plate]")
+    """What stands on each bench. Without it, the tools of the recipes that students or groups make."""
     on_the_demo_table: Texts = maybe("on the demo table", (), "[a scale, a slow cooker]")
+    """What stands on the teacher's table."""
     at_the_sink: Texts = maybe("at the sink", (), "[paper towels, a bin with a bag]")
+    """What stands at the sink."""
     take_home: Text = maybe("take home", "")
+    """What people take home, in a sentence for the class page."""
     free_from: AllergenFamilies = maybe("free from", (), "[tree nut]")
+    """Families of allergens that the class promises to work without."""
     picture: PictureShape | None = maybe("picture", example="{file: lotion.svg, alt: what the picture shows}")
+    """The picture of the class page and the catalogue."""
     sheets: Annotated[str, reads(word_of("public", "studio"))] = maybe("take-home sheets", "studio")
+    """Whether take-home sheets are on the web site, or stay in the studio to hand out."""
     labels: LabelWishesShape | None = maybe("labels", example="{sheet: letter 2 x 4, panels: 2}")
+    """What this class asks of its labels in place of what studio.yaml says."""
     dates: tuple[DateShape, ...] = maybe("dates", (), "[{on: 2027-03-06 10:00, enrolled: 9}]")
+    """The dates."""
     accepts: dict[str, Text] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")
+    """Findings on this class that you accept, by name, each with its reason in a sentence."""

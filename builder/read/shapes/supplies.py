@@ -29,9 +29,13 @@ class PumpShape(Shape):
     """What one stroke of a pump gives: a volume or a weight, or so many strokes and what they weighed."""
 
     stroke: Pack | None = maybe("stroke", example="8 mL")
+    """What one stroke gives, as a volume or a weight."""
     strokes: WholeAboveZero | None = maybe("strokes", example="10")
+    """How many strokes you have weighed together."""
     weigh: Weight | None = maybe("weigh", example="78 g")
+    """What they weighed together."""
     measured: Text = needed("measured", '"how and when"')
+    """How and when you found out."""
 
     @property
     def one(self) -> Mass | Volume:
@@ -59,12 +63,20 @@ class IngredientPackShape(Shape):
     """A pack of an ingredient."""
 
     ingredient: Text = needed("ingredient", "lotion base")
+    """The ingredient by the name on its card."""
     pack: Pack = needed("pack", "1 gal")
+    """What is in the pack: a weight (`oz`, `lb`, `kg`) or a volume (`fl oz`, `gal`, `L`). A volume becomes a weight through the density on
+    the card, or through `weighs:`."""
     price: Price = needed("price", "68.00")
+    """What the pack costs."""
     weighs: Weight | None = maybe("weighs", example="3.75 kg")
+    """What the content of a pack sold by volume weighs, as you found it."""
     measured: Text = maybe("measured", "", '"how and when"')
+    """How you found the weight. Needed beside `weighs:`."""
     keeps: Keeps | None = maybe("keeps", example="3 months")
+    """How long it is good once opened. The shopping list says which dates come too late for it."""
     pump: PumpShape | None = maybe("pump", example='{stroke: 8 mL, measured: "how and when"}')
+    """The pump on this pack. `{NAME strokes}` in a lesson is then a number of strokes; at home it is the weight."""
 
     @model_validator(mode="after")
     def _can_be_carried(self) -> Self:
@@ -95,18 +107,29 @@ class ContainerPackShape(Shape):
     """A pack of containers."""
 
     container: Text = needed("container", "4 fl oz bottle")
+    """The container by its name."""
     pack: Pieces = needed("pack", "24")
+    """How many are in the pack."""
     price: Price = needed("price", "21.60")
+    """What the pack costs."""
 
 
 class ItemPackShape(Shape):
     """A pack of things that are used up in class."""
 
     item: Text = needed("item", "nitrile gloves")
+    """What it is called."""
     pack: Pieces = needed("pack", "100")
+    """How many are in the pack."""
     price: Price = needed("price", "12.50")
+    """What the pack costs."""
     each_student: PositiveNumber = maybe("each student", Fraction(0), "2")
+    """How many each student uses up; a fraction is fine."""
     each_group: PositiveNumber = maybe("each group", Fraction(0), "1")
+    """How many each group uses up."""
     each_class: PositiveNumber = maybe("each class", Fraction(0), "1/4")
+    """How many each date of a class uses up."""
     each_container: PositiveNumber = maybe("each container", Fraction(0), "1")
+    """How many go with each container that is filled."""
     classes: OneOrMore = maybe("classes", (), "[first-cold-process-bar]")
+    """The classes that use it, by the names of their folders. Without it, all."""

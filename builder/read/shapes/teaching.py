@@ -14,54 +14,86 @@ class BandShape(Shape):
     """How many students one adult watches from an age on."""
 
     from_age: Whole = needed("from age", "13")
+    """The age from which on the number holds."""
     students: WholeAboveZero = needed("students", "8")
+    """The most students of that age to one adult."""
 
 
 class PolicyShape(Shape):
     """What a studio sets instead of a rule's own numbers."""
 
     youngest: Whole | None = maybe("youngest", example="18")
+    """The least age for that work."""
     group_of: WholeAboveZero | None = maybe("group of", example="2")
+    """The most students in one group."""
     to_one: WholeAboveZero | None = maybe("students to a supervisor", example="4")
+    """The most students to one adult."""
     most: WholeAboveZero | None = maybe("most students", example="10")
+    """The most students in the room."""
 
 
 class WatchRuleShape(Shape):
     """One row of `supervision.yaml`."""
 
     hazards: Texts = needed("hazards", "[hot fat]")
+    """The hazards of a part for which it holds. Without any, for all work of the hands."""
     if_broken: Annotated[str, reads(word_of("stop", "caution"))] = needed("if broken", "caution")
+    """Whether a class that breaks it is stopped or cautioned."""
     if_broken_with_minors: Annotated[str, reads(word_of("stop", "caution"))] = maybe("if broken with minors", "caution")
+    """The same for a class that is open to people under 18."""
     youngest: Whole | None = maybe("youngest")
+    """The least age for that work."""
     group_of: WholeAboveZero | None = maybe("group of")
+    """The most students in one group."""
     bands: tuple[BandShape, ...] = maybe("students to a supervisor", ())
+    """How many students one adult watches, by age."""
     most: WholeAboveZero | None = maybe("most students")
+    """The most students in the room."""
     two_adults: YesOrNo = maybe("two adults with minors", False)
+    """Whether two adults have to be there where a minor takes part."""
     wear: Texts = maybe("wear", ())
+    """What students wear."""
     watchers_wear: Texts = maybe("watchers wear", ())
+    """What those who only watch wear."""
     kit: Texts = maybe("kit", ())
+    """What has to stand ready."""
     ahead: Text = maybe("ahead", "")
+    """What staff do ahead, in words."""
     ahead_below: Whole | None = maybe("weighed ahead below")
+    """The age below which staff weigh it ahead."""
     floor: PolicyShape | None = maybe("never laxer than")
+    """The laxest numbers that a studio may set in its place."""
     basis: Annotated[tuple[CitationShape, ...], NOT_EMPTY] = needed("from", "[{source: a-source, at: page 112, known: read}]")
+    """Where the rule was read."""
 
 
 class WhenShape(Shape):
     """To which classes a piece of advice applies."""
 
     hazards: Texts = maybe("hazards", ())
+    """It applies to classes with one of these hazards."""
     ready_mixed_in_pairs: YesOrNo | None = maybe("ready mixed in pairs")
+    """It applies where lye is ready-mixed and groups are of two at most, or where that is not so."""
     ready_made_base: YesOrNo | None = maybe("ready made base")
+    """It applies where each student finishes a ready-made base, or where that is not so."""
     single_portions: YesOrNo | None = maybe("single portions")
+    """It applies where each student has a batch, or where that is not so."""
     goal: Text | None = maybe("goal")
+    """It applies to classes with this goal."""
 
 
 class FormatAdviceShape(Shape):
     """One row of `format_advice.yaml`."""
 
     when: WhenShape = needed("when", "{goal: fun}")
+    """To which classes it applies; all of it has to hold."""
     suits: Annotated[tuple[Annotated[Format, reads(member_of(Format))], ...], NOT_EMPTY] = needed("suits", "[hands-on]")
+    """The formats that suit such a class."""
     because: Text = needed("because", "the reason in a sentence")
+    """The reason."""
     source: SourceField = needed("source", "common-practice")
+    """The short name of the work, or `common-practice`."""
     at: Text = needed("at", "page 112")
+    """Where in it this stands."""
     known: KnownField = needed("known", "read")
+    """How it is known."""
