@@ -3,6 +3,7 @@
 from collections.abc import Callable, Iterable
 from datetime import datetime
 from fractions import Fraction
+from functools import partial
 from typing import Annotated, Any, TypeVar
 
 from pydantic import AfterValidator, BeforeValidator, PlainValidator, ValidationInfo
@@ -28,12 +29,26 @@ ALLERGENS = (
 
 def reads(parse: Callable[[str], T]) -> PlainValidator:
     """Make the validator of a field from the function that reads its text."""
-    return PlainValidator(lambda given: parse(values.text_of(given)))
+    return PlainValidator(partial(_read, parse))
+
+
+def _read(parse: Callable[[str], T], given: object) -> T:
+    return parse(values.text_of(given))
 
 
 def looks_up(find: Callable[[str, Any], T]) -> PlainValidator:
     """Make the validator of a field that names something read before, from the function that looks it up."""
-    return PlainValidator(lambda given, info: find(values.text_of(given), info.context))
+    return PlainValidator(partial(_look_up, find))
+
+
+def _look_up(find: Callable[[str, Any], T], given: object, info: ValidationInfo) -> T:
+    return find(values.text_of(given), info.context)
+
+
+def parser_of(validator: object) -> Callable[..., Any] | None:
+    """Give the function with which a validator reads or looks up the text of a field; None for any other validator."""
+    func = validator.func if isinstance(validator, PlainValidator) else None
+    return func.args[0] if isinstance(func, partial) else None
 
 
 def check_languages(translations: Iterable[str], info: ValidationInfo) -> None:

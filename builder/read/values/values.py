@@ -1,10 +1,9 @@
 """Texts of fields that are no amounts: words of closed lists, yes and no, dates, addresses, and names of what was read before."""
 
 import re
-from collections.abc import Callable
 from datetime import date, datetime, time
 from enum import StrEnum
-from typing import Any, TypeVar
+from typing import Any, Generic, TypeVar
 
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.keeping.durability import Durability
@@ -76,23 +75,43 @@ def find_oil(text: str, known: Any) -> str:
     return str(known.oils[fold(text)])
 
 
-def word_of(*words: str) -> Callable[[str], str]:
-    """Make a function that reads one word of a closed list, without regard to case."""
-    known = {fold(word): word for word in words}
+class WordOf:
+    """Reads one word of a closed list, without regard to case."""
 
-    def parse(text: str) -> str:
-        if fold(text) not in known:
-            remedy = f"Write one of these: {', '.join(words)}.{did_you_mean(text, words)}"
+    def __init__(self, *words: str) -> None:
+        """Take the words that may stand there."""
+        self.words = words
+        self._known = {fold(word): word for word in words}
+
+    def __call__(self, text: str) -> str:
+        """Give the word as the list has it."""
+        if fold(text) not in self._known:
+            remedy = f"Write one of these: {', '.join(self.words)}.{did_you_mean(text, self.words)}"
             raise TextError("word-unknown", f"{quoted(text)} is not one of the words that may stand here.", remedy)
-        return known[fold(text)]
-
-    return parse
+        return self._known[fold(text)]
 
 
-def member_of(words: type[E]) -> Callable[[str], E]:
+class MemberOf(Generic[E]):
+    """Reads one member of an enumeration by its word."""
+
+    def __init__(self, members: type[E]) -> None:
+        """Take the enumeration."""
+        self.words = tuple(members)
+        self._members, self._word = members, WordOf(*members)
+
+    def __call__(self, text: str) -> E:
+        """Give the member."""
+        return self._members(self._word(text))
+
+
+def word_of(*words: str) -> WordOf:
+    """Make a function that reads one word of a closed list, without regard to case."""
+    return WordOf(*words)
+
+
+def member_of(members: type[E]) -> MemberOf[E]:
     """Make a function that reads one member of an enumeration by its word."""
-    parse = word_of(*words)
-    return lambda text: words(parse(text))
+    return MemberOf(members)
 
 
 def parse_yes_or_no(text: str) -> bool:

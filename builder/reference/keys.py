@@ -1,0 +1,68 @@
+"""A shape becomes sections of keys: its own first, then those of each shape that stands within it, once."""
+
+from collections import deque
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import Any
+
+from pydantic.fields import FieldInfo
+
+from builder.read.shapes.shape import Shape
+from builder.reference.descriptions import about_field, about_shape
+from builder.reference.value_words import shapes_in, value_words
+
+
+@dataclass(frozen=True)
+class Key:
+    """One key: what may stand after it, what it means, an example, and what holds without it where that is a plain word."""
+
+    name: str
+    value: str
+    is_needed: bool
+    about: str
+    example: str
+    default: str
+
+
+@dataclass(frozen=True)
+class Section:
+    """The keys of one shape, and the keys under which the shape stands (none for the file itself)."""
+
+    shape: type[Shape]
+    about: str
+    under: tuple[str, ...]
+    keys: tuple[Key, ...]
+
+
+def sections_of(*shapes: type[Shape]) -> tuple[Section, ...]:
+    """Give the sections of the shapes of a file, each shape once, those within after those around."""
+    under: dict[type[Shape], list[str]] = {shape: [] for shape in shapes}
+    waiting = deque(shapes)
+    while waiting:
+        for field in waiting.popleft().model_fields.values():
+            for inner in shapes_in(field.annotation):
+                if inner not in under:
+                    waiting.append(inner)
+                under.setdefault(inner, []).append(str(field.alias))
+    return tuple(
+        Section(shape, about_shape(shape), tuple(dict.fromkeys(keys)), tuple(_key(shape, *one) for one in shape.model_fields.items()))
+        for shape, keys in under.items()
+    )
+
+
+def _key(shape: type[Shape], name: str, field: FieldInfo) -> Key:
+    example = f"{field.alias}: {field.examples[0]}" if field.examples else ""
+    return Key(str(field.alias), value_words(field), field.is_required(), about_field(shape, name), example, _plain(field.default))
+
+
+def _plain(default: Any) -> str:
+    """Give a default that can be said in a word; empty for any other."""
+    match default:
+        case bool():
+            return "yes" if default else "no"
+        case StrEnum() | int():
+            return str(default)
+        case str():
+            return default
+        case _:
+            return ""
