@@ -85,6 +85,13 @@ def _parser() -> argparse.ArgumentParser:
     card = commands.add_parser("card", help="print an ingredient card with its sources")
     card.add_argument("name", metavar="NAME", help="the name of an ingredient")
     card.add_argument("--studio", type=Path, metavar="STUDIO", help="look on this studio's shelf first")
+
+    reference = commands.add_parser("reference", help="print what a file may say and how things are worked out, or write it as web pages")
+    reference.add_argument("name", nargs="?", metavar="NAME", help="a page, or a file such as recipes/bar.yaml; without it, all names")
+    reference.add_argument("--to", type=Path, metavar="FOLDER", help="write all pages as HTML into this folder")
+
+    explain = commands.add_parser("explain", help="say what a finding means, with an example")
+    explain.add_argument("name", metavar="FINDING", help="the name of a finding, such as lye-too-much")
     return parser
 
 

@@ -10,7 +10,6 @@ import json
 from collections.abc import Callable, Mapping, Sequence
 from datetime import date
 from pathlib import Path
-from typing import NoReturn
 
 from builder import pipeline
 from builder.compose.recipe.batch_json import batch_json, class_json
@@ -28,9 +27,9 @@ from builder.model.teaching.class_plan import ClassPlan
 from builder.read.text.source_lines import SourceLines
 from builder.read.text.text_error import AmountError
 from builder.read.values.amounts import parse_box, parse_mass
-from builder.refusals import CommandError, NotDoneError
+from builder.reference_commands import explain_finding, print_reference
+from builder.refusals import CommandError, NotDoneError, no_such
 from builder.terminal import Progress, print_card, print_findings, print_published, print_shopping, print_table, print_tally
-from builder.words.nearest import did_you_mean
 
 NOTHING_STOPS, A_STOP = 0, 1
 
@@ -77,7 +76,7 @@ def _weigh(options: argparse.Namespace) -> int:
         raise CommandError("--date goes with --class")
     outcome = pipeline.weigh(folder, options.recipe, _size(options), on=_today(options))
     if outcome.studio and options.recipe not in outcome.studio.recipes and not outcome.stops:
-        _no_such("recipe", options.recipe, outcome.studio.recipes)
+        no_such("recipe", options.recipe, outcome.studio.recipes)
     if outcome.refused:
         raise CommandError(outcome.refused)
     _report(outcome.findings, folder)
@@ -96,13 +95,13 @@ def _weigh_class(options: argparse.Namespace, folder: Path) -> int:
         return _status(outcome.findings)
     name = options.for_class
     if name not in studio.classes and name not in outcome.left_out:
-        _no_such("class", name, studio.classes)
+        no_such("class", name, studio.classes)
     findings = [finding for finding in outcome.findings if pipeline.concerns(finding, name, studio)]
     sheet = None
     if name in studio.classes and name not in outcome.left_out:
         made = [make.recipe.text for make in studio.classes[name].makes]
         if options.recipe not in made:
-            _no_such("recipe", options.recipe, made, f"the class {name} makes")
+            no_such("recipe", options.recipe, made, f"the class {name} makes")
         _report(findings, folder)
         sheet = _sheet(options, [sheet for sheet in outcome.sheets if sheet.studio_class.key == name])
     else:
@@ -123,7 +122,7 @@ def _plan(options: argparse.Namespace) -> int:
         _report(outcome.findings, folder)
         return _status(outcome.findings)
     if name not in studio.classes:
-        _no_such("class", name, studio.classes)
+        no_such("class", name, studio.classes)
     findings = [finding for finding in outcome.findings if pipeline.concerns(finding, name, studio)]
     _report(findings, folder)
     for line in plan_lines(studio, _sheet(options, [sheet for sheet in outcome.sheets if sheet.studio_class.key == name])):
@@ -141,7 +140,7 @@ def _shop(options: argparse.Namespace) -> int:
     studio = outcome.studio
     if studio:
         for name in sorted(period.classes - set(studio.classes) - outcome.left_out):
-            _no_such("class", name, studio.classes)
+            no_such("class", name, studio.classes)
     _report(outcome.findings, folder)
     if studio and outcome.shopping:
         print_shopping(shop_list(studio, outcome.shopping))
@@ -174,14 +173,9 @@ def _card(options: argparse.Namespace) -> int:
     card = ingredients.get(" ".join(options.name.split()).casefold())
     if card is None:
         names = sorted({card.name for card in ingredients.values()})
-        _no_such("ingredient", options.name, names)
+        no_such("ingredient", options.name, names)
     print_card(card_lines(card))
     return _status(findings)
-
-
-def _no_such(kind: str, name: str, names: object, where: str = "there is") -> NoReturn:
-    known = [str(one) for one in names]  # type: ignore[attr-defined]
-    raise CommandError(f'{where} no {kind} "{name}".{did_you_mean(name, known)}')
 
 
 def _size(options: argparse.Namespace) -> Size | None:
@@ -215,4 +209,6 @@ RUN: Mapping[str, Callable[[argparse.Namespace], int]] = {
     "plan": _plan,
     "shop": _shop,
     "card": _card,
+    "reference": print_reference,
+    "explain": explain_finding,
 }

@@ -179,6 +179,16 @@ def publish(folder: Path, output: Path, *, on: date, only_sound: bool, progress:
     return replace(outcome, pressed=pressed)
 
 
+def publish_reference(output: Path) -> int:
+    """Write the reference as web pages, and give how many there are. Raises FolderError."""
+    from builder.press import press_publication
+    from builder.reference import reference_publication
+
+    publication = reference_publication(LAYOUTS)
+    pressed = press_publication(publication, studio_folder=output, layout_folders=(LAYOUTS,), output=output, progress=lambda _: None)
+    return len(pressed.written) - len(publication.files)
+
+
 def _left_of_studio(studio: Studio, outcome: Outcome) -> Studio:
     """Give the studio without the classes, dates and pages that are held back.
 

@@ -1,5 +1,10 @@
 """Why a command was not carried out, in words for the person who typed it."""
 
+from collections.abc import Iterable
+from typing import NoReturn
+
+from builder.words.nearest import did_you_mean
+
 
 class CommandError(Exception):
     """What is wrong with the command itself, in words for the person who typed it."""
@@ -7,3 +12,8 @@ class CommandError(Exception):
 
 class NotDoneError(Exception):
     """What on this machine keeps a right command from being done, in words for the person who typed it."""
+
+
+def no_such(kind: str, name: str, names: Iterable[str], where: str = "there is") -> NoReturn:
+    """Say that nothing of a kind has a name, and which names are near."""
+    raise CommandError(f'{where} no {kind} "{name}".{did_you_mean(name, list(names))}')

@@ -4,8 +4,9 @@ Shapes give the keys, kinds of finding the names, rules of sums the formulas; wh
 A page is Markdown, which a terminal shows as it is and which becomes HTML. Nothing of a studio is read here.
 """
 
-#from builder.reference.explanations import Explanation, explain
-#from builder.reference.pages import Page, find_page, pages
-#from builder.reference.publication import reference_publication
+from builder.reference.explanations import Explanation, explain, finding_names
+from builder.reference.page import Page
+from builder.reference.pages import find_page, pages
+from builder.reference.publication import reference_publication
 
-__all__ = ["Explanation", "Page", "explain", "find_page", "pages", "reference_publication"]
+__all__ = ["Explanation", "Page", "explain", "find_page", "finding_names", "pages", "reference_publication"]

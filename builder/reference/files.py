@@ -11,11 +11,11 @@ from builder.read.shapes.labels import LabelSheetShape
 from builder.read.shapes.library import (
     CautionShape,
     ContainerShape,
-    LabelRegionShape,
     LanguageShape,
     OwnProductShape,
     PassageHeadShape,
     ProductShape,
+    RegionShape,
     SourceShape,
 )
 from builder.read.shapes.profile import ProfileShape
@@ -78,7 +78,13 @@ STUDIO_FILES = (
 SHIPPED_FILES = (
     StudioFile("constants.yaml", "content/constants.yaml", "Figures that belong to no ingredient.", BY_NAME, (FigureShape,)),
     StudioFile("our_products.yaml", "content/products.yaml", "The kinds of product that ship.", BY_NAME, (ProductShape,)),
-    StudioFile("label_regions.yaml", "content/label_regions.yaml", "The rules of each region for labels.", BY_NAME, (LabelRegionShape,)),
+    StudioFile(
+        "regions.yaml",
+        "content/regions.yaml",
+        "The regions, and what the law of each asks.",
+        BY_NAME,
+        (RegionShape,),
+    ),
     StudioFile("language.yaml", "content/languages/NAME.yaml", "The words of labels in one language.", ONE, (LanguageShape,)),
     StudioFile("supervision.yaml", "content/supervision.yaml", "The rules on watching people at work.", BY_NAME, (WatchRuleShape,)),
     StudioFile("format_advice.yaml", "content/format_advice.yaml", "Advice on formats.", BY_NAME, (FormatAdviceShape,)),

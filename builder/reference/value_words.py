@@ -10,12 +10,12 @@ from typing import Any, Union, get_args, get_origin
 
 from pydantic.fields import FieldInfo
 
+from builder.model.dates.studio_class import HomeSize
 from builder.model.keeping.durability import Durability
 from builder.model.recipe.figure import Source
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import Amount, Box, Count, Density, Duration, Length, Mass, Share, Temperature, Volume
 from builder.model.recipe.recipe import StatedPurity
-from builder.model.dates.studio_class import HomeSize
 from builder.read.label.share_ranges import parse_share_range
 from builder.read.shapes.fields import parser_of
 from builder.read.shapes.shape import Shape
@@ -51,10 +51,14 @@ _BY_PARSER: dict[Any, str] = {
     values.parse_mail_address: "a mail address",
     values.parse_day: "a day",
     values.parse_cancelled: "yes, no, or the reason",
+    values.find_region: "a region",
     values.find_oil: "the name of an oil",
     amounts.parse_division: Kind.WEIGHT,
     parse_share_range: "a percentage or a range of percentages",
 }
+
+
+_KEYS = "keys of its own"
 
 
 def value_words(field: FieldInfo) -> str:
@@ -78,18 +82,22 @@ def _words(annotation: Any, metadata: tuple[Any, ...] = ()) -> str:
     origin = get_origin(annotation)
     if origin in (Union, UnionType) and annotation not in _BY_TYPE:
         return " or ".join(dict.fromkeys(_words(one, metadata) for one in arguments))
-    if origin is tuple:
-        inside = _words(arguments[0])
-        return f"a list, each {inside}"
-    if origin is dict:
-        return f"names, each with {_words(arguments[1])}"
     parser = next((parser for one in metadata if (parser := parser_of(one))), None)
     if words := getattr(parser, "words", ()):
         return f"one of: {', '.join(words)}"
     if parser in _BY_PARSER:
         return _BY_PARSER[parser]
+    if origin is tuple:
+        return f"a list, each {_inside(arguments[0])}"
+    if origin is dict:
+        return f"names, each with {_words(arguments[1])}"
     if isclass(annotation) and issubclass(annotation, Shape):
-        return "keys of its own"
+        return _KEYS
     if isclass(annotation) and issubclass(annotation, Enum):
         return f"one of: {', '.join(annotation)}"
     return _BY_TYPE[annotation]
+
+
+def _inside(annotation: Any) -> str:
+    words = _words(annotation)
+    return f"with {words}" if words == _KEYS else words

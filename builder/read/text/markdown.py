@@ -14,7 +14,7 @@ from markdown_it.renderer import RendererHTML
 from markdown_it.rules_inline import StateInline, autolink, image, link
 from markdown_it.token import Token
 
-__all__ = ["Token", "parse_markdown", "render_token"]
+__all__ = ["Token", "parse_markdown", "render_page", "render_token"]
 
 _Rule = Callable[[StateInline, bool], bool]
 
@@ -33,6 +33,11 @@ def render_token(tokens: list[Token], index: int) -> str:
     if token.type in renderer.rules:
         return str(renderer.rules[token.type](tokens, index, parser.options, {}))
     return renderer.renderToken(tokens, index, parser.options, {})
+
+
+def render_page(text: str) -> str:
+    """Give the HTML of a text of ours that speaks of no batch, so that braces in it are braces."""
+    return str(MarkdownIt("commonmark", {"html": False, "xhtmlOut": False}).enable("table").render(text))
 
 
 @cache

@@ -1,0 +1,70 @@
+"""All pages in their order: what is told at length, the keys of each file, the findings, the sums."""
+
+from collections.abc import Iterator
+from functools import cache
+
+from builder.compose.recipe.wording import RULES, sentence
+from builder.finding_kinds import finding_kinds
+from builder.library import CONTENT
+from builder.reference.file_pages import file_page
+from builder.reference.files import SHIPPED_FILES, STUDIO_FILES
+from builder.reference.page import Page
+
+# In the order in which a studio comes to need them; each is `content/reference/KEY.md`.
+TOPICS = (
+    "soap", "portions", "lessons", "watching", "dates", "choices", "labels", "buying", "cards", "pictures",
+    "checks", "figures", "sums", "tables", "commands", "json", "installing",
+)  # fmt: skip
+START, FINDINGS, SUMS = "index", "findings", "sums"
+
+
+@cache
+def pages() -> tuple[Page, ...]:
+    """Make every page, the list of all of them first."""
+    told = tuple(_topic(key) for key in TOPICS)
+    files, shipped = (tuple(file_page(file) for file in some) for some in (STUDIO_FILES, SHIPPED_FILES))
+    found = Page(FINDINGS, "Findings", "\n".join(_findings()))
+    return (_start(told, files, shipped, found), *told, *files, found, *shipped)
+
+
+def find_page(name: str) -> Page | None:
+    """Find a page by its key, or by the path of a file in a studio; None where there is none."""
+    key = name.casefold()
+    at = next((file.key for file in (*STUDIO_FILES, *SHIPPED_FILES) if file.is_at(name)), key)
+    return next((page for page in pages() if page.key in (key, at)), None)
+
+
+def _topic(key: str) -> Page:
+    text = (CONTENT / "reference" / f"{key}.md").read_text(encoding="utf-8").rstrip("\n")
+    title = text.partition("\n")[0].removeprefix("# ")
+    return Page(key, title, "\n".join((text, *_sums())) if key == SUMS else text)
+
+
+def _sums() -> Iterator[str]:
+    """List every rule by which something is worked out, in the words of a teacher's sheet."""
+    yield from ("", "## Every sum by its name", "", "So they are called in the JSON document and on the teacher's sheet.", "")
+    yield from (f"- **{sentence(name)}**: {words}." for name, words in RULES.items())
+
+
+def _findings() -> Iterator[str]:
+    yield from ("# Findings", "", "`stillroom explain NAME` shows one of them with an example.", "")
+    for kind in finding_kinds().values():
+        can_be = " or ".join(["stop"] * kind.stops + ["caution"] * kind.cautions)
+        yield f"- **{kind.name}** ({can_be}{'' if kind.acceptable else ', cannot be accepted'}). {kind.means}"
+
+
+def _start(told: tuple[Page, ...], files: tuple[Page, ...], shipped: tuple[Page, ...], found: Page) -> Page:
+    def listed(heading: str, some: tuple[Page, ...]) -> Iterator[str]:
+        yield from ("", f"## {heading}", "")
+        yield from (f"- [{page.key}]({page.key}.html): {page.title}" for page in some)
+
+    lines = (
+        "# Everything that a studio can write",
+        "",
+        "`stillroom reference NAME` prints one of these pages, `stillroom reference --to FOLDER` writes all of them as web pages.",
+        *listed("What is told at length", told),
+        *listed("The keys of your files", files),
+        *listed("What the program answers", (found,)),
+        *listed("The files that ship", shipped),
+    )
+    return Page(START, "Everything that a studio can write", "\n".join(lines))

@@ -1,0 +1,66 @@
+"""Pages of the reference, and a finding explained, on stdout."""
+
+import re
+from collections.abc import Iterator
+from pathlib import Path
+from textwrap import wrap
+
+from builder.model.document import Folder
+from builder.reference import Explanation, Page
+from builder.terminal.consoles import open_console, say
+
+_WIDEST = 100
+_LINK = re.compile(r"\[([^\]]+)\]\([^)]*\)")
+_ITEM = re.compile(r"(?:- |\d+\. |#)")
+
+
+def print_page(page: Page) -> None:
+    """Print a page of the reference."""
+    console = open_console(width=_WIDEST)
+    for line in plain_lines(page.text, min(console.width, _WIDEST)):
+        say(console, line)
+
+
+def print_explanation(explanation: Explanation) -> None:
+    """Print what a finding means and how it is shown."""
+    console = open_console(width=_WIDEST)
+    told = f"{explanation.kind.means} {explanation.holds_back} {explanation.may_be_accepted}"
+    lines = [explanation.kind.name, "", *wrap(told.replace("`", ""), min(console.width, _WIDEST))]
+    for heading, text in (("For example:", explanation.shown), ("Sound is:", explanation.sound)):
+        if text:
+            lines += ["", heading, "", *(f"    {line}" for line in text.split("\n"))]
+    for line in lines:
+        say(console, line)
+
+
+def print_written(pages: int, folder: Path) -> None:
+    """Print where the pages were written."""
+    say(open_console(), f"Wrote {pages} pages to {folder / Folder.SITE.value}/.")
+
+
+def plain_lines(markdown: str, width: int) -> Iterator[str]:
+    """Give a text without its marks, its paragraphs and items wrapped; examples stay as they are."""
+    waiting: list[str] = []
+    in_example = False
+    for line in (*markdown.split("\n"), ""):
+        begins = in_example or not line.strip() or line.startswith(("    ", "```")) or _ITEM.match(line)
+        if begins and waiting:
+            yield from _wrapped(" ".join(waiting), width)
+            waiting = []
+        if line.startswith("```"):
+            in_example = not in_example
+        elif in_example:
+            yield f"    {line}"
+        elif not line.strip() or line.startswith("    "):
+            yield line
+        else:
+            waiting.append(line.strip())
+
+
+def _wrapped(text: str, width: int) -> Iterator[str]:
+    shown = _LINK.sub(r"\1", text).replace("**", "")
+    if shown.startswith("#"):
+        yield shown.lstrip("# ").replace("`", "").upper()
+        return
+    hanging = "  " if _ITEM.match(shown) else ""
+    yield from wrap(shown, width, subsequent_indent=hanging, break_on_hyphens=False)
