@@ -2,7 +2,8 @@
 
 A folder in `findings/` is laid over `findings/_sound`, a studio in which nothing is found; `gone.txt` names files to take away. Then
 `stillroom check` must print exactly `expected.txt` to stderr and end with the status that its stops call for. `_sound` is the passing
-twin of all of them. To write the expected texts anew after a change of wording: `python -m tests.test_findings`, then read the diff.
+twin of all of them. To write the expected texts anew after a change of wording: `python -m tests.test_findings`, then read the diff;
+the examples of the reference are written with them.
 """
 
 import contextlib
@@ -68,3 +69,7 @@ if __name__ == "__main__":
         if len(sys.argv) < 2 or one.name in sys.argv[1:]:
             (one / "expected.txt").write_text(answer(one)[2], encoding="utf-8")
             print(one.name)
+    from builder.reference.explanations import EXAMPLES
+    from tests.reference_examples import examples
+
+    EXAMPLES.write_text(examples(), encoding="utf-8")

@@ -60,7 +60,7 @@ def plain_lines(markdown: str, width: int) -> Iterator[str]:
 def _wrapped(text: str, width: int) -> Iterator[str]:
     shown = _LINK.sub(r"\1", text).replace("**", "")
     if shown.startswith("#"):
-        yield shown.lstrip("# ").replace("`", "").upper()
+        yield from wrap(shown.lstrip("# ").replace("`", "").upper(), width)
         return
     hanging = "  " if _ITEM.match(shown) else ""
     yield from wrap(shown, width, subsequent_indent=hanging, break_on_hyphens=False)

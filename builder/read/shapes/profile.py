@@ -109,7 +109,7 @@ class ProfileShape(Shape):
     public_address: WebAddress = maybe("public address", "")
     """Where your site will be on the web. With it, tags bear a QR code of the class page, and pages name their own address."""
     region: RegionField = needed("region", "US")
-    """Whose rules labels and limits follow."""
+    """Whose rules labels and limits follow: US, EU, UK or Canada."""
     currency: Currency = needed("currency", "USD")
     """The currency of all prices, by its three letters."""
     paper: Annotated[str, reads(word_of("letter", "A4"))] = needed("paper", "letter")

@@ -1,0 +1,84 @@
+"""Every key that a file may have is described, and stands on the page of its file."""
+
+import re
+from importlib import import_module
+from pathlib import Path
+
+import pytest
+
+from builder.read.shapes import shape as shapes
+from builder.read.shapes.shape import Shape
+from builder.reference.descriptions import about_field, about_shape
+from builder.reference.files import SHIPPED_FILES, STUDIO_FILES
+from builder.reference.keys import sections_of
+
+FILES = (*STUDIO_FILES, *SHIPPED_FILES)
+FOLDER = Path(shapes.__file__).parent
+
+
+def all_shapes(of=Shape):
+    for module in FOLDER.glob("*.py"):
+        import_module(f"builder.read.shapes.{module.stem}")
+    for shape in of.__subclasses__():
+        yield shape
+        yield from all_shapes(shape)
+
+
+SHAPES = sorted(set(all_shapes()), key=lambda shape: shape.__name__)
+
+
+@pytest.mark.parametrize("shape", SHAPES, ids=lambda shape: shape.__name__)
+def test_every_key_is_described_in_sentences(shape):
+    told = {name: about_field(shape, name) for name in shape.model_fields}
+    assert [name for name, text in told.items() if not re.fullmatch(r"[A-Z0-9`].*[.]", text)] == []
+    assert about_shape(shape).endswith(".")
+
+
+def test_there_are_shapes_and_keys():
+    assert len(SHAPES) > 40
+    assert sum(len(shape.model_fields) for shape in SHAPES) > 350
+
+
+def test_every_shape_stands_on_the_page_of_a_file():
+    shown = {section.shape for file in FILES for section in sections_of(*file.shapes)}
+    # What only others build on stands in no file by itself.
+    bases = {base for shape in SHAPES for base in shape.__mro__[1:] if base in SHAPES}
+    assert [shape.__name__ for shape in SHAPES if shape not in shown | bases] == []
+
+
+@pytest.mark.parametrize("file", FILES, ids=lambda file: file.key)
+def test_every_key_says_what_may_stand_there(file):
+    for section in sections_of(*file.shapes):
+        for key in section.keys:
+            assert key.value, key
+            assert key.is_needed is section.shape.model_fields[key_field(section.shape, key.name)].is_required()
+
+
+def key_field(shape, alias):
+    return next(name for name, field in shape.model_fields.items() if field.alias == alias)
+
+
+def keys_of(*shapes):
+    return {key.name: key for section in sections_of(*shapes) for key in section.keys}
+
+
+def test_values_are_in_the_words_of_the_trade():
+    recipe = keys_of(*next(file for file in STUDIO_FILES if file.key == "recipe.yaml").shapes)
+    assert recipe["heat to"].value == "a temperature"
+    assert recipe["superfat"].value == "a percentage"
+    assert recipe["amounts"].value == "one of: percent of total, percent of oils, parts, weights"
+    assert recipe["after the cook"].default == "no"
+    assert recipe["phases"].value == "a list, each with keys of its own"
+    assert recipe["phases"].is_needed
+    assert not recipe["lye"].is_needed
+
+
+def test_a_description_is_read_from_beneath_its_field():
+    recipe = keys_of(*next(file for file in STUDIO_FILES if file.key == "recipe.yaml").shapes)
+    assert recipe["superfat"].about.startswith("The share of the fat that stays unsaponified.")
+
+
+def test_a_file_of_the_example_has_its_page():
+    studio = Path(__file__).parent.parent.parent / "site_example"
+    names = [path.relative_to(studio).as_posix() for path in studio.rglob("*.yaml") if "output" not in path.parts]
+    assert [name for name in names if not any(file.is_at(name) for file in STUDIO_FILES)] == []
