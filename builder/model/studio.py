@@ -6,33 +6,24 @@ from fractions import Fraction
 
 from builder.model.dates.published_date import PublishedDate
 from builder.model.dates.studio_class import StudioClass
-from builder.model.dose.limit import ColourRule, FieldRule, Limit, Rules
+from builder.model.dose.limit import Rules
 from builder.model.finding import Acceptance
-from builder.model.label.label_sheet import NO_WISHES, LabelSheet, LabelWishes
-from builder.model.label.label_warning import WarningRule
-from builder.model.label.labelling import Allergen, Labelling
+from builder.model.label.label_sheet import NO_WISHES, LabelWishes
+from builder.model.label.labelling import Labelling
 from builder.model.label.language import Language
 from builder.model.label.region import Region
-from builder.model.label.type_height import HeightRule
 from builder.model.label.typeface import Typeface
+from builder.model.library import Library
 from builder.model.place import NOWHERE, Place, Placed
 from builder.model.recipe.container import Container
-from builder.model.recipe.figure import Figure, Source
 from builder.model.recipe.ingredient import Ingredient
-from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import Density, Mass, Volume
 from builder.model.recipe.recipe import Recipe
-from builder.model.roster.allergy import AllergyWords
 from builder.model.roster.roster import Roster
 from builder.model.supplies.in_stock import InStock
 from builder.model.supplies.supply import Supply, density_on_card
-from builder.model.teaching.caution import CautionText
-from builder.model.teaching.claim import ClaimRules
 from builder.model.teaching.lesson import Page
-from builder.model.teaching.lye_words import LyeWords
-from builder.model.teaching.supervision import OwnNumbers, WatchRule
-from builder.model.teaching.teaching import FormatAdvice
-from builder.model.teaching.unsafe_step import UnsafeStep
+from builder.model.teaching.supervision import OwnNumbers
 from builder.words.fold import fold
 
 
@@ -92,79 +83,31 @@ class Profile(Placed):
     costs_on_sheets: bool = False
 
 
-ANY = "*"
 PICTURE_ENDINGS = (".svg", ".png", ".jpg", ".jpeg", ".webp")
 
 
-@dataclass(frozen=True)
-class Unread:
-    """What is there but too wrong to be read, by the names under which others speak of it.
+@dataclass(frozen=True, kw_only=True)
+class Studio(Library):
+    """A studio with the library that it works from.
 
-    `ingredients`, `containers` and `label_sheets` are folded names, the others keys; ANY among them says that not even the names can be
-    read.
-    """
-
-    recipes: frozenset[str] = frozenset()
-    classes: frozenset[str] = frozenset()
-    pages: frozenset[str] = frozenset()
-    cautions: frozenset[str] = frozenset()
-    ingredients: frozenset[str] = frozenset()
-    containers: frozenset[str] = frozenset()
-    label_sheets: frozenset[str] = frozenset()
-
-
-@dataclass(frozen=True)
-class Studio:
-    """A studio with the stock it works from. `ingredients` and `containers` are keyed by every folded name they answer to.
-
-    `pictures` are paths relative to the studio folder, `other_files` those of files that nothing can be made of; `constants` are figures
-    of `content/constants.yaml`; `letters` are the code points that every font of the printed sheets has; `limits` are
-    the rows of the tables of usage limits, `colour_rules` those of the US colour additives, `field_rules` those of the colours of the EU;
-    `supplies` are the packs that the studio buys, `in_stock` what it has counted on its shelf.
-    `published` are the dates that the last publication showed. `rosters` are by the key of their class.
-    `regions` and `allergens` are what lists of ingredients are made by.
-    `label_sheets` are keyed by folded name, `languages` by their names; `typefaces` are the two of the labels, `regular` and `bold`.
-    `unsafe_steps` are the dangers that words of a step can bring, `lye_words` the words for lye and raw soap in somebody's hands,
-    `claims` those that make a medicine of a cosmetic.
-    `allergy_words` say what people mean who write of their allergies.
-    `supervision` is the teaching policy with what the studio sets itself in it, and `format_advice` the advice on formats.
+    `pictures` are paths relative to the studio folder, `other_files` those of files that nothing can be made of; `letters` are the code
+    points that every font of the printed sheets has, `typefaces` the two of the labels, `regular` and `bold`. `supplies` are the packs
+    that the studio buys, `in_stock` what it has counted on its shelf. `published` are the dates that the last publication showed.
+    `rosters` are by the key of their class.
     """
 
     profile: Profile
-    ingredients: Mapping[str, Ingredient]
-    containers: Mapping[str, Container]
-    products: Mapping[str, Product]
-    sources: Mapping[str, Source]
-    cautions: Mapping[str, CautionText]
-    recipes: Mapping[str, Recipe]
-    classes: Mapping[str, StudioClass]
-    pages: Mapping[str, Page]
+    recipes: Mapping[str, Recipe] = field(default_factory=dict)
+    classes: Mapping[str, StudioClass] = field(default_factory=dict)
+    pages: Mapping[str, Page] = field(default_factory=dict)
     pictures: frozenset[str] = frozenset()
-    constants: Mapping[str, Figure] = field(default_factory=dict)
     letters: frozenset[int] = frozenset()
     other_files: frozenset[str] = frozenset()
-    unread: Unread = field(default_factory=Unread)
-    limits: tuple[Limit, ...] = ()
-    colour_rules: tuple[ColourRule, ...] = ()
-    field_rules: tuple[FieldRule, ...] = ()
-    supervision: Mapping[str, WatchRule] = field(default_factory=dict)
-    format_advice: Mapping[str, FormatAdvice] = field(default_factory=dict)
     supplies: tuple[Supply, ...] = ()
     in_stock: tuple[InStock, ...] = ()
     rosters: Mapping[str, Roster] = field(default_factory=dict)
     published: tuple[PublishedDate, ...] = ()
-
-    unsafe_steps: tuple[UnsafeStep, ...] = ()
-    lye_words: LyeWords = field(default_factory=dict)
-    claims: ClaimRules = field(default_factory=ClaimRules)
-    regions: Mapping[str, Region] = field(default_factory=dict)
-    allergens: tuple[Allergen, ...] = ()
-    allergy_words: tuple[AllergyWords, ...] = ()
-    label_sheets: Mapping[str, LabelSheet] = field(default_factory=dict)
-    type_heights: tuple[HeightRule, ...] = ()
-    label_warnings: tuple[WarningRule, ...] = ()
     typefaces: Mapping[str, Typeface] = field(default_factory=dict)
-    languages: Mapping[str, Language] = field(default_factory=dict)
 
     @property
     def region(self) -> Region:

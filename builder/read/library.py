@@ -5,32 +5,23 @@ The shelf has the same files as the stock. What it holds under a name takes the 
 
 import os
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from functools import lru_cache, partial
 from pathlib import Path, PurePosixPath
-from typing import TypeVar
+from typing import Any, TypeVar
 
 from builder.model.dose.limit import ColourRule, FieldRule, Limit
 from builder.model.finding import Finding
 from builder.model.label.label_sheet import LabelSheet
-from builder.model.label.label_warning import WarningRule
-from builder.model.label.labelling import Allergen
-from builder.model.label.language import Language
-from builder.model.label.region import Region
-from builder.model.label.type_height import HeightRule
+from builder.model.library import ANY, Library, Rulebook, Unread
 from builder.model.recipe.container import Container
 from builder.model.recipe.essential_oil import Constituent
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.roster.allergy import AllergyWords
-from builder.model.studio import ANY, Unread
 from builder.model.teaching.caution import CautionText
 from builder.model.teaching.claim import ClaimRules
 from builder.model.teaching.lesson import Block
-from builder.model.teaching.lye_words import LyeWords
-from builder.model.teaching.supervision import WatchRule
-from builder.model.teaching.teaching import FormatAdvice
-from builder.model.teaching.unsafe_step import UnsafeStep
 from builder.read.dose.essential_oils import read_constituents, with_constituents
 from builder.read.dose.limits import read_colour_rules, read_field_rules, read_limits
 from builder.read.label.allergens import read_allergens
@@ -56,39 +47,21 @@ from builder.words.fold import fold
 
 T = TypeVar("T")
 _LIMITS = ("usage_limits", "scent_limits")
+_KINDS = ("containers", "cautions", "ingredients", "label_sheets")
 
 
 @dataclass(frozen=True)
-class Library:
-    """Everything that recipes and lessons draw on, and what of it is there but cannot be read."""
+class DrawnOn:
+    """What the texts of a studio draw on: the library, the passages of lessons, and the names that a text may use."""
 
-    known: Known
-    constants: Mapping[str, Figure]
-    ingredients: Mapping[str, Ingredient]
-    containers: Mapping[str, Container]
-    cautions: Mapping[str, CautionText]
+    library: Library
     passages: Mapping[str, tuple[Block, ...]]
-    unread: Unread
-    limits: tuple[Limit, ...]
-    colour_rules: tuple[ColourRule, ...]
-    field_rules: tuple[FieldRule, ...]
-    supervision: Mapping[str, WatchRule]
-    format_advice: Mapping[str, FormatAdvice]
-    allergy_words: Mapping[str, AllergyWords]
-    regions: Mapping[str, Region]
-    allergens: tuple[Allergen, ...]
-    label_sheets: Mapping[str, LabelSheet]
-    type_heights: tuple[HeightRule, ...]
-    languages: Mapping[str, Language]
-    label_warnings: tuple[WarningRule, ...]
-    unsafe_steps: tuple[UnsafeStep, ...]
-    lye_words: LyeWords
-    claims: ClaimRules
+    known: Known
 
 
 @dataclass(frozen=True)
 class _Shelf:
-    """What one folder of stock holds: the stock that ships, or the studio's shelf, which has the same files. `unread` is by kind."""
+    """What one folder of shelves holds: those that ship, or the studio's own, which has the same files. `unread` is by kind."""
 
     containers: Mapping[str, Container]
     label_sheets: Mapping[str, LabelSheet]
@@ -105,25 +78,15 @@ class _Shelf:
 
 @dataclass(frozen=True)
 class _Shipped:
-    """The stock that ships, which is the same for every studio, with what is wrong in it. `known` is what its texts may name."""
+    """All that ships, with what is wrong in it. `known` is what its texts may name."""
 
     known: Known
-    constants: Mapping[str, Figure]
-    supervision: Mapping[str, WatchRule]
-    format_advice: Mapping[str, FormatAdvice]
-    regions: Mapping[str, Region]
-    allergens: tuple[Allergen, ...]
-    languages: Mapping[str, Language]
-    type_heights: tuple[HeightRule, ...]
-    label_warnings: tuple[WarningRule, ...]
-    unsafe_steps: tuple[UnsafeStep, ...]
-    lye_words: LyeWords
-    claims: ClaimRules
+    rulebook: Rulebook
     shelf: _Shelf
     findings: tuple[Finding, ...]
 
 
-def read_library(content: Path, studio: TextFolder) -> Library:
+def read_library(content: Path, studio: TextFolder) -> DrawnOn:
     """Read the stock, and the studio's shelf over it."""
     shipped = _shipped(_state(content))
     studio.findings.extend(shipped.findings)
@@ -137,39 +100,28 @@ def read_library(content: Path, studio: TextFolder) -> Library:
         oils={fold(one.oil): one.oil for one in shipped.shelf.constituents},
         unread_sources=shipped.known.unread_sources | frozenset(unread["sources"]),
     )
-    own, theirs = _read_shelf(studio, "shelf/", known, shipped.constants), shipped.shelf
-    return Library(
-        known=known,
-        constants=shipped.constants,
-        ingredients=with_constituents(
-            index_ingredients(theirs.cards, own.cards, studio.findings), _together(theirs.constituents, own.constituents), shipped.allergens
-        ),
+    own, theirs = _read_shelf(studio, "shelf/", known, shipped.rulebook.constants), shipped.shelf
+    cards = index_ingredients(theirs.cards, own.cards, studio.findings)
+    library = Library(
+        **fields_of(Rulebook, shipped.rulebook),
+        ingredients=with_constituents(cards, _together(theirs.constituents, own.constituents), shipped.rulebook.allergens),
         containers={**theirs.containers, **own.containers},
+        products=known.products,
+        sources=known.sources,
         cautions={**theirs.cautions, **own.cautions},
-        passages={**theirs.passages, **own.passages},
-        unread=Unread(
-            cautions=frozenset(theirs.unread["cautions"] | own.unread["cautions"]),
-            ingredients=frozenset(theirs.unread["ingredients"] | own.unread["ingredients"]),
-            containers=frozenset(theirs.unread["containers"] | own.unread["containers"]),
-            label_sheets=frozenset(theirs.unread["label stocks"] | own.unread["label stocks"]),
-        ),
-        # Rows of the studio's own come first.
         limits=_together(own.limits, theirs.limits),
         colour_rules=_together(own.colour_rules, theirs.colour_rules),
         field_rules=_together(own.field_rules, theirs.field_rules),
-        supervision=shipped.supervision,
-        format_advice=shipped.format_advice,
-        allergy_words={**theirs.allergy_words, **own.allergy_words},
-        regions=shipped.regions,
-        allergens=shipped.allergens,
+        allergy_words=tuple({**theirs.allergy_words, **own.allergy_words}.values()),
         label_sheets={**theirs.label_sheets, **own.label_sheets},
-        languages=shipped.languages,
-        type_heights=shipped.type_heights,
-        label_warnings=shipped.label_warnings,
-        unsafe_steps=shipped.unsafe_steps,
-        lye_words=shipped.lye_words,
-        claims=shipped.claims,
+        unread=Unread(**{kind: frozenset(theirs.unread[kind] | own.unread[kind]) for kind in _KINDS}),
     )
+    return DrawnOn(library, {**theirs.passages, **own.passages}, known)
+
+
+def fields_of(kind: type, value: object) -> dict[str, Any]:
+    """Give the fields that a value has as one of a kind, by name, to make a larger value of."""
+    return {field.name: getattr(value, field.name) for field in fields(kind)}
 
 
 def _together(first: tuple[T, ...], then: tuple[T, ...]) -> tuple[T, ...]:
@@ -222,8 +174,7 @@ def _shipped(state: _State) -> _Shipped:
     lye_words = _one(content, "tables/lye_words.yaml", lambda placed: read_lye_words(placed, groups, known, findings), set())
     claims = _one(content, "tables/claims.yaml", lambda placed: {"claims": read_claims(placed, groups, known, findings)}, set())
     constants = _one(content, "constants.yaml", lambda placed: read_constants(placed, known, findings), set())
-    return _Shipped(
-        known=known,
+    rulebook = Rulebook(
         constants=constants,
         supervision=_one(content, "supervision.yaml", lambda placed: read_supervision(placed, known, findings), set()),
         format_advice=_one(content, "format_advice.yaml", lambda placed: read_format_advice(placed, known, findings), set()),
@@ -235,21 +186,20 @@ def _shipped(state: _State) -> _Shipped:
         unsafe_steps=tuple(steps.values()),
         lye_words=lye_words,
         claims=claims.get("claims", ClaimRules()),
-        shelf=_read_shelf(content, "", known, constants),
-        findings=tuple(findings),
     )
+    return _Shipped(known, rulebook, _read_shelf(content, "", known, constants), tuple(findings))
 
 
 def _read_shelf(folder: TextFolder, at: str, known: Known, constants: Mapping[str, Figure]) -> _Shelf:
     """Read what both the stock and a studio's shelf may hold; `at` is where in the folder it lies."""
     findings = folder.findings
-    unread: dict[str, set[str]] = {kind: set() for kind in ("containers", "cautions", "ingredients", "label stocks")}
+    unread: dict[str, set[str]] = {kind: set() for kind in _KINDS}
     read_words = partial(read_allergy_words, known=known, findings=findings)
     constituents = read_constituents(folder, f"{at}tables/essential_oils.csv", known)
     known = replace(known, oils={**known.oils, **{fold(one.oil): one.oil for one in constituents}})
     read_card = partial(read_ingredient, known=known, constants=constants, findings=findings)
     containers = _one(folder, f"{at}containers.yaml", lambda placed: read_containers(placed, known, findings), unread["containers"])
-    stocks = _one(folder, f"{at}label_sheets.yaml", lambda placed: read_label_sheets(placed, findings), unread["label stocks"])
+    stocks = _one(folder, f"{at}label_sheets.yaml", lambda placed: read_label_sheets(placed, findings), unread["label_sheets"])
     words = _one(folder, f"{at}allergy_words.yaml", read_words, set())
     texts = _each(folder, f"{at}cautions", lambda placed: read_caution(placed, known, findings), unread["cautions"])
     return _Shelf(

@@ -7,6 +7,7 @@ from pathlib import Path, PurePosixPath
 from builder.model.dates.studio_class import StudioClass
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
+from builder.model.library import Library
 from builder.model.place import Place
 from builder.model.recipe.recipe import Recipe
 from builder.model.roster.roster import Roster
@@ -15,7 +16,7 @@ from builder.model.supplies.in_stock import InStock
 from builder.model.supplies.supply import Supply
 from builder.model.teaching.lesson import Page
 from builder.read.dates.studio_classes import read_class
-from builder.read.library import Library, read_library
+from builder.read.library import DrawnOn, fields_of, read_library
 from builder.read.profiles import read_profile
 from builder.read.recipe.recipes import read_recipe
 from builder.read.roster.rosters import read_roster
@@ -55,43 +56,28 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
     classes = _classes(studio, class_folders, drawn_on)
     pages = _pages(studio, page_files)
     pictures, other_files = _pictures(studio)
-    profile = _profile(studio, drawn_on.known)
+    profile, library = _profile(studio, drawn_on.known), drawn_on.library
     read = Studio(
+        **fields_of(Library, library)
+        | {
+            "supervision": apply_policy(library.supervision, profile.teaching_policy, findings),
+            "unread": replace(
+                library.unread,
+                recipes=_stems(recipe_files) - set(recipes),
+                classes=_stems(class_folders) - set(classes),
+                pages=_stems(page_files) - set(pages),
+            ),
+        },
         profile=profile,
-        ingredients=drawn_on.ingredients,
-        containers=drawn_on.containers,
-        products=drawn_on.known.products,
-        sources=drawn_on.known.sources,
-        cautions=drawn_on.cautions,
         recipes=recipes,
         classes=classes,
         pages=pages,
         pictures=pictures,
-        constants=drawn_on.constants,
-        limits=drawn_on.limits,
-        colour_rules=drawn_on.colour_rules,
-        field_rules=drawn_on.field_rules,
-        supervision=apply_policy(drawn_on.supervision, profile.teaching_policy, findings),
-        format_advice=drawn_on.format_advice,
-        allergy_words=tuple(drawn_on.allergy_words.values()),
+        other_files=other_files,
         supplies=_supplies(studio),
         in_stock=_in_stock(studio),
         rosters=_rosters(studio, class_folders),
-        regions=drawn_on.regions,
-        allergens=drawn_on.allergens,
-        label_sheets=drawn_on.label_sheets,
-        type_heights=drawn_on.type_heights,
-        label_warnings=drawn_on.label_warnings,
-        lye_words=drawn_on.lye_words,
-        claims=drawn_on.claims,
-        unsafe_steps=drawn_on.unsafe_steps,
-        languages=drawn_on.languages,
-        other_files=other_files,
-        unread=replace(
-            drawn_on.unread, recipes=_stems(recipe_files) - set(recipes), classes=_stems(class_folders) - set(classes),
-            pages=_stems(page_files) - set(pages),
-        ),
-    )  # fmt: skip
+    )
     findings.extend(_not_used(studio))
     return read, findings
 
@@ -100,7 +86,7 @@ def _no_studio(studio: TextFolder) -> Studio:
     wrong = "There is no studio here: a studio folder has a file studio.yaml, which says who teaches, where, and with which scales."
     remedy = "Name the folder that holds studio.yaml, or write that file. Beside it stand the folders recipes, classes and pages."
     studio.findings.append(stop("studio-missing", studio.place("studio.yaml"), wrong, remedy))
-    return Studio(read_profile(None, NOTHING_KNOWN, []), {}, {}, {}, {}, {}, {}, {}, {})
+    return Studio(profile=read_profile(None, NOTHING_KNOWN, []))
 
 
 def _profile(studio: TextFolder, known: Known) -> Profile:
@@ -117,18 +103,18 @@ def _in_stock(studio: TextFolder) -> tuple[InStock, ...]:
     return read_in_stock(placed, studio.findings) if placed else ()
 
 
-def _recipes(studio: TextFolder, files: tuple[str, ...], stock: Library) -> dict[str, Recipe]:
+def _recipes(studio: TextFolder, files: tuple[str, ...], drawn_on: DrawnOn) -> dict[str, Recipe]:
     placed = (read_yaml_file(studio, name) for name in files)
-    recipes = (read_recipe(one, stock.known, studio.findings) for one in placed if one)
+    recipes = (read_recipe(one, drawn_on.known, studio.findings) for one in placed if one)
     return {recipe.key: recipe for recipe in recipes if recipe}
 
 
-def _classes(studio: TextFolder, folders: tuple[str, ...], stock: Library) -> dict[str, StudioClass]:
-    classes = (_class(studio, folder, stock) for folder in folders)
+def _classes(studio: TextFolder, folders: tuple[str, ...], drawn_on: DrawnOn) -> dict[str, StudioClass]:
+    classes = (_class(studio, folder, drawn_on) for folder in folders)
     return {studio_class.key: studio_class for studio_class in classes if studio_class}
 
 
-def _class(studio: TextFolder, folder: str, stock: Library) -> StudioClass | None:
+def _class(studio: TextFolder, folder: str, drawn_on: DrawnOn) -> StudioClass | None:
     about, lesson = f"{folder}/class.yaml", f"{folder}/lesson.md"
     for name, finding, says in (
         (about, "class-missing", "what is made, when and for whom"),
@@ -139,7 +125,7 @@ def _class(studio: TextFolder, folder: str, stock: Library) -> StudioClass | Non
             studio.findings.append(stop(finding, studio.place(name), wrong, "Write the file, or remove the folder."))
     text = studio.text(lesson) if studio.has(lesson) else None
     placed = read_yaml_file(studio, about) if studio.has(about) else None
-    taught = read_lesson(text, lesson, stock.passages, studio.findings) if text is not None else None
+    taught = read_lesson(text, lesson, drawn_on.passages, studio.findings) if text is not None else None
     return read_class(placed, taught, studio.findings) if placed else None
 
 

@@ -5,7 +5,8 @@ from posixpath import basename, splitext
 
 from builder.model.finding import Finding, Weight
 from builder.model.held_back import HeldBack
-from builder.model.studio import ANY, Studio
+from builder.model.library import ANY
+from builder.model.studio import Studio
 from builder.model.subject import (
     HomeSheet,
     Labels,

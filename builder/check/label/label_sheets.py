@@ -8,7 +8,8 @@ from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.label.label_fit import LabelFit
 from builder.model.label.label_sheet import LabelSheet, LabelWishes
-from builder.model.studio import ANY, Studio
+from builder.model.library import ANY
+from builder.model.studio import Studio
 from builder.model.subject import Labels, Subject
 from builder.words.fold import fold
 from builder.words.nearest import did_you_mean

@@ -9,10 +9,11 @@ from fractions import Fraction
 from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, STOP, FindingKind
+from builder.model.library import ANY
 from builder.model.recipe.container import Container
 from builder.model.recipe.quantity import Mass, Volume
 from builder.model.recipe.recipe import Fill, Recipe
-from builder.model.studio import ANY, Studio
+from builder.model.studio import Studio
 from builder.words.nearest import did_you_mean
 from builder.words.plain_number import plain_number
 

@@ -5,7 +5,8 @@ from collections.abc import Iterator
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
-from builder.model.studio import ANY, Studio
+from builder.model.library import ANY
+from builder.model.studio import Studio
 from builder.model.supplies.supply import SupplyKind
 from builder.words.nearest import did_you_mean
 

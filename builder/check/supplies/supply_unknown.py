@@ -5,8 +5,9 @@ from collections.abc import Iterable, Iterator
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
+from builder.model.library import ANY
 from builder.model.place import Name
-from builder.model.studio import ANY, Studio
+from builder.model.studio import Studio
 from builder.model.supplies.supply import Supply, SupplyKind
 from builder.words.nearest import did_you_mean
 

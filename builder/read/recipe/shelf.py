@@ -13,4 +13,4 @@ def read_shelf(folder: Path | None, stock: Path) -> tuple[Mapping[str, Ingredien
     """Read every card by the names it answers to; `folder` is a studio whose shelf comes first, or None."""
     findings: list[Finding] = []
     studio = TextFolder(folder, findings) if folder else TextFolder(stock / "no studio", findings)
-    return read_library(stock, studio).ingredients, findings
+    return read_library(stock, studio).library.ingredients, findings

@@ -7,9 +7,9 @@ from typing import Any, Generic, TypeVar
 
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.keeping.durability import Durability
+from builder.model.library import ANY
 from builder.model.recipe.figure import Source
 from builder.model.recipe.product import Product
-from builder.model.studio import ANY
 from builder.read.text.text_error import TextError, quoted
 from builder.rules.durability import durability_in
 from builder.words.fold import fold
