@@ -14,6 +14,7 @@ from builder.check import (
     check_batch,
     check_before_the_sums,
     check_labels,
+    check_layouts,
     check_plans,
     check_recipes,
     check_studio,
@@ -23,6 +24,7 @@ from builder.library import CONTENT, LAYOUTS
 from builder.model.dates.studio_class import StudioClass
 from builder.model.finding import Finding
 from builder.model.held_back import NOTHING_HELD, HeldBack
+from builder.model.own_document import FaultyLayout
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.recipe import AmountsAs, Recipe
 from builder.model.recipe.size import MouldSize, OilsSize, Size, TotalSize
@@ -39,6 +41,9 @@ from builder.rules.reach import classes_concerned, subjects_of, what_is_held
 
 if TYPE_CHECKING:
     from builder.press import PressOutcome
+
+
+OWN_LAYOUTS = "layouts"  # The folder of a studio's own templates and styles, beside studio.yaml.
 
 
 @dataclass(frozen=True)
@@ -97,9 +102,27 @@ def check(folder: Path, *, on: date, output: Path | None = None) -> Outcome:
     nominal = [reckon_nominal(studio, recipe) for recipe in alone]
     found = [*check_plans(sheets, studio), *check_recipes(nominal, studio), *check_labels(label_fits(studio, sheets))]
     findings = [*examined.findings, *accept_findings(found, studio)]
+    findings += accept_findings(check_layouts(_faulty_layouts(folder, studio, sheets, findings, on)), studio)
     findings += check_acceptances(findings, studio, _not_worked_out(studio, unsound))
     held = what_is_held(findings, studio)
     return Outcome(tuple(_sorted(findings)), studio, _left_of(sheets, held), held)
+
+
+def _faulty_layouts(
+    folder: Path, studio: Studio, plans: tuple[ClassPlan, ...], findings: Iterable[Finding], on: date
+) -> tuple[FaultyLayout, ...]:
+    """Try the studio's own templates, if it has any."""
+    if not studio.profile.documents and not (folder / OWN_LAYOUTS).is_dir():
+        return ()
+    from builder.compose import editions
+    from builder.compose.layouts_tried import faulty_layouts
+
+    shopping = reckon_shopping(studio, plans, Period(on), today=on)
+    return faulty_layouts(*editions(studio, plans, tuple(findings), _layouts(folder), on, shopping=shopping))
+
+
+def _layouts(folder: Path) -> tuple[Path, ...]:
+    return (folder / OWN_LAYOUTS, LAYOUTS)
 
 
 def _examine(folder: Path, on: date, output: Path | None = None) -> Examined:
@@ -165,7 +188,7 @@ def publish(folder: Path, output: Path, *, on: date, only_sound: bool, progress:
     if studio is None or not writes:
         return outcome
     studio = _left_of_studio(studio, outcome)
-    layouts = (folder / "layouts", LAYOUTS)
+    layouts = _layouts(folder)
     shopping = (
         None if held.holds(ShoppingList()) else reckon_shopping(studio, outcome.sheets, Period(on), today=on, held_back=outcome.left_out)
     )

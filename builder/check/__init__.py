@@ -12,6 +12,7 @@ from builder.check.rule import (
     CLASS_IN_STUDIO,
     FINDINGS,
     LABELS,
+    LAYOUTS,
     STUDIO,
     STUDIO_ON_A_DAY,
     STUDIO_UNWORKED,
@@ -21,6 +22,7 @@ from builder.check.rule import (
 from builder.check.rules import RULES, run
 from builder.model.finding import Finding
 from builder.model.label.label_fit import LabelFit
+from builder.model.own_document import FaultyLayout
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
@@ -32,6 +34,7 @@ __all__ = [
     "check_batch",
     "check_before_the_sums",
     "check_labels",
+    "check_layouts",
     "check_plans",
     "check_recipes",
     "check_studio",
@@ -72,6 +75,11 @@ def check_recipes(batches: Iterable[WorkedBatch], studio: Studio) -> list[Findin
 def check_labels(fits: Iterable[LabelFit]) -> list[Finding]:
     """Run every rule on how labels fit."""
     return _said_once(run(LABELS, tuple(fits)))
+
+
+def check_layouts(faults: Iterable[FaultyLayout]) -> list[Finding]:
+    """Run the rule on the studio's own documents and templates."""
+    return _said_once(run(LAYOUTS, tuple(faults)))
 
 
 def check_acceptances(findings: Iterable[Finding], studio: Studio, not_worked_out: NotWorkedOut) -> list[Finding]:

@@ -9,6 +9,7 @@ from builder.check.batches import Batch, BatchFinding
 from builder.model.finding import Finding
 from builder.model.finding_kind import FindingKind
 from builder.model.label.label_fit import LabelFit
+from builder.model.own_document import FaultyLayout
 from builder.model.studio import Studio
 from builder.model.subject import WholeClass, WholeRecipe
 from builder.model.teaching.class_plan import ClassPlan
@@ -35,6 +36,7 @@ CLASS: Needs[[ClassPlan]] = Needs("one date of a class, worked out")
 CLASS_IN_STUDIO: Needs[[ClassPlan, Studio]] = Needs("one date of a class, worked out, and the studio")
 ALL_CLASSES: Needs[[tuple[ClassPlan, ...], Studio]] = Needs("all dates of all classes, worked out, and the studio")
 LABELS: Needs[[tuple[LabelFit, ...]]] = Needs("how the labels fit")
+LAYOUTS: Needs[[tuple[FaultyLayout, ...]]] = Needs("what is wrong with the studio's own documents and templates")
 FINDINGS: Needs[[tuple[Finding, ...], Studio, NotWorkedOut]] = Needs("what all other rules have found")
 
 

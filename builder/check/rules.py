@@ -52,6 +52,7 @@ from builder.check.label.label_untranslated import find_labels_untranslated
 from builder.check.label.letters_not_in_font import find_letters_not_in_font
 from builder.check.label.responsible_person import find_responsible_persons_outside
 from builder.check.label.units_left_over import find_units_left_over
+from builder.check.layouts import find_faulty_layouts
 from builder.check.lye.acid_strength import find_acids_of_unknown_strength
 from builder.check.lye.alkali_among_ingredients import find_alkalis_among_ingredients
 from builder.check.lye.alkali_purity import find_purities_of_solutions
@@ -220,6 +221,8 @@ RULES: tuple[Rule[Any], ...] = (
     find_stock_without_weight,
     find_counts_ahead,
     find_prices_below_materials,
+    # the studio's own documents and templates
+    find_faulty_layouts,
     # what the studio accepts
     find_unclear_reasons,
     find_needless_acceptances,

@@ -6,9 +6,9 @@ from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
-from builder.compose import document_table
 from builder.compose.assets import list_files
 from builder.compose.document_kind import Readers
+from builder.compose.document_table import documents_of
 from builder.compose.edition import Edition
 from builder.compose.templates import Templates
 from builder.model.document import CopiedFile, Document, Publication
@@ -18,7 +18,7 @@ from builder.model.studio import Studio
 from builder.model.supplies.shopping import Shopping
 from builder.model.teaching.class_plan import ClassPlan
 
-__all__ = ["compose_documents"]
+__all__ = ["compose_documents", "editions"]
 
 
 def compose_documents(
@@ -37,17 +37,29 @@ def compose_documents(
     and the cautions that stand. Of `layout_folders` the first that has a template counts. Without PDFs no page links to one.
     `shopping` is what to buy for all dates. `held` says which labels are not to be made.
     """
-    # Names of people reach the sheets of the staff alone: whatever else is composed has never seen them.
-    public = tuple(sheet.without_names() for sheet in sheets)
-    templates = Templates(layout_folders)
-    edition = Edition(studio.without_names(), public, findings, templates, today, with_pdf, held, shopping)
-    by_name = replace(edition, sheets=sheets)
-    given = ((kind, by_name if kind.readers is Readers.STAFF_WITH_NAMES else edition) for kind in document_table.DOCUMENTS)
+    edition, by_name = editions(studio, sheets, findings, layout_folders, today, with_pdf, shopping, held)
+    given = ((kind, by_name if kind.readers is Readers.STAFF_WITH_NAMES else edition) for kind in documents_of(studio))
     made = (kind.make(seen, subject) for kind, seen in given for subject in kind.scope.all(seen))
     documents = tuple(document for document in made if document is not None)
     files = list_files(edition, documents)
     _refuse_one_address_for_two([*documents, *files])
     return Publication(documents, files)
+
+
+def editions(
+    studio: Studio,
+    sheets: tuple[ClassPlan, ...],
+    findings: Sequence[Finding],
+    layout_folders: tuple[Path, ...],
+    today: date,
+    with_pdf: bool = True,
+    shopping: Shopping | None = None,
+    held: HeldBack = NOTHING_HELD,
+) -> tuple[Edition, Edition]:
+    """Give what documents are composed from, without the names of people and, for the sheets of the staff alone, with them."""
+    public = tuple(sheet.without_names() for sheet in sheets)
+    edition = Edition(studio.without_names(), public, findings, Templates(layout_folders), today, with_pdf, held, shopping)
+    return edition, replace(edition, sheets=sheets)
 
 
 def _refuse_one_address_for_two(made: Sequence[Document | CopiedFile]) -> None:

@@ -17,6 +17,9 @@ def list_files(edition: Edition, documents: Sequence[Document]) -> tuple[CopiedF
     """List every file that the documents need beside them, each once, in order."""
     site = _site_pictures(edition)
     print_pictures = _sheet_pictures(edition, public=False)
+    if any(not own.on_paper for own in edition.studio.profile.documents):
+        # A page of the studio's own may show any picture of the site and of a lesson.
+        print_pictures += [*site, *(file for studio_class, _ in edition.classes for file in _pictures_of(studio_class, *Where))]
     copies = [*_styles(Folder.SITE), *_pictures(Folder.SITE, site)]
     if any(document.folder is Folder.PRINT and document.path.endswith(".html") for document in documents):
         copies += [*_styles(Folder.PRINT), *_pictures(Folder.PRINT, print_pictures)]
@@ -44,9 +47,9 @@ def _site_pictures(edition: Edition) -> list[str]:
 
 def _sheet_pictures(edition: Edition, *, public: bool) -> list[str]:
     classes = (studio_class for studio_class, _ in edition.classes if studio_class.sheets_are_public is public)
-    return [file for studio_class in classes for file in _home_pictures(studio_class)]
+    return [file for studio_class in classes for file in _pictures_of(studio_class, Where.EVERYWHERE, Where.HOME_ONLY)]
 
 
-def _home_pictures(studio_class: StudioClass) -> tuple[str, ...]:
-    parts = (part for part in studio_class.lesson.parts if part.where is not Where.CLASS_ONLY)
+def _pictures_of(studio_class: StudioClass, *places: Where) -> tuple[str, ...]:
+    parts = (part for part in studio_class.lesson.parts if part.where in places)
     return pictures_in((block for part in parts for block in part.blocks), addresses.class_folder(studio_class.key))

@@ -52,6 +52,7 @@ class DocumentKind(Generic[S]):
 
     `path` holds names of the scope in braces; `public_path` stands in its place for classes whose sheets are public. `view` is what the
     composer makes, `template` (in `layouts/`, None where the view is the text) what shows it, with `styles` beside those of all paper.
+    `like` is the name of the document whose view one of the studio's own shows.
     """
 
     name: str
@@ -64,6 +65,7 @@ class DocumentKind(Generic[S]):
     styles: tuple[str, ...] = ()
     copies: Copies = none_to_print
     public_path: str = ""
+    like: str = ""
 
     def place(self, subject: S) -> Address:
         """Give the address of the document about one subject."""

@@ -5,10 +5,12 @@ with the names of those who come (`compose_documents`).
 """
 
 from collections.abc import Iterable
+from dataclasses import replace
+from typing import Any
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
-from builder.compose.document_kind import AnyKind, Composed, DocumentKind, Readers
+from builder.compose.document_kind import AnyKind, Composed, Composer, DocumentKind, Readers, S
 from builder.compose.documents.bench_cards import compose_bench_cards, compose_bench_steps, copies_of_cards, copies_of_steps
 from builder.compose.documents.catalogue import compose_catalogue
 from builder.compose.documents.checklists import compose_checklist
@@ -24,11 +26,14 @@ from builder.compose.documents.teacher_sheets import compose_teacher_sheet, copi
 from builder.compose.documents.text_pages import compose_page
 from builder.compose.edition import Edition
 from builder.compose.label.label_counts import label_totals
+from builder.compose.own_documents import own_kinds
+from builder.compose.recipe.wording import sentence
 from builder.compose.scopes import CLASS, DATE, HOME_SIZE, LABELS, PAGE, STUDIO
 from builder.compose.views.bench_cards import BenchCardsView, BenchStepsView
 from builder.compose.views.catalogue import CatalogueView
 from builder.compose.views.class_page import ClassPageView
 from builder.compose.views.doses import DoseCardsView
+from builder.compose.views.frame import Link
 from builder.compose.views.labels import LabelsView
 from builder.compose.views.running import ChecklistView
 from builder.compose.views.shopping import ShoppingView
@@ -36,12 +41,32 @@ from builder.compose.views.take_home import TakeHomeView
 from builder.compose.views.teacher import TeacherView
 from builder.compose.views.text_page import TextPageView
 from builder.model.dates.published_date import FILE
+from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
+
+
+def documents_of(studio: Studio) -> tuple[AnyKind, ...]:
+    """Give every kind of document that a studio publishes: ours, and then its own."""
+    return (*DOCUMENTS, *own_kinds(studio, DOCUMENTS))
 
 
 def copies_to_print(edition: Edition, plan: ClassPlan) -> Iterable[str]:
     """Say how many to print for a date, a line for each document."""
-    return (line for kind in DOCUMENTS for line in kind.copies(edition, plan))
+    return (line for kind in documents_of(edition.studio) for line in kind.copies(edition, plan))
+
+
+def _with_links(name: str, compose: Composer[S]) -> Composer[S]:
+    """Add to a page of the site the links to the documents of the studio's own that are like it and for everybody."""
+
+    def composed(edition: Edition, subject: S, here: Address) -> Composed | None:
+        made = compose(edition, subject, here)
+        own = (kind for kind in own_kinds(edition.studio, DOCUMENTS) if kind.like == name and kind.readers is Readers.PUBLIC)
+        links = ((kind, kind.place(subject)) for kind in own)
+        also = tuple(Link(here.link_to(at), sentence(kind.name)) for kind, at in links if edition.with_pdf or not at.is_paper)
+        view: Any = made.view if made else None
+        return Composed(made.title, replace(view, also=also)) if made else None
+
+    return composed
 
 
 def _checklist(edition: Edition, plan: ClassPlan, here: Address) -> Composed:
@@ -55,10 +80,17 @@ HOME = "{class}/take-home-{recipe}--{size}.html"
 HOME_ON_PAPER, PUBLIC_ON_PAPER = (path.replace(".html", addresses.PAPER) for path in (HOME, addresses.PUBLIC_TAKE_HOME))
 
 DOCUMENTS: tuple[AnyKind, ...] = (
-    DocumentKind("catalogue", STUDIO, addresses.CATALOGUE.path, CatalogueView, "pages/catalogue.html", compose_catalogue, PUBLIC),
-    DocumentKind("class page", CLASS, addresses.CLASS_PAGE, ClassPageView, "pages/class.html", compose_class_page, PUBLIC),
+    DocumentKind(
+        "catalogue", STUDIO, addresses.CATALOGUE.path, CatalogueView, "pages/catalogue.html",
+        _with_links("catalogue", compose_catalogue), PUBLIC,
+    ),
+    DocumentKind(
+        "class page", CLASS, addresses.CLASS_PAGE, ClassPageView, "pages/class.html", _with_links("class page", compose_class_page), PUBLIC
+    ),
     DocumentKind("dates for programs", STUDIO, FILE, str, None, compose_published_dates, PUBLIC),
-    DocumentKind("page of text", PAGE, addresses.TEXT_PAGE, TextPageView, "pages/text.html", compose_page, PUBLIC),
+    DocumentKind(
+        "page of text", PAGE, addresses.TEXT_PAGE, TextPageView, "pages/text.html", _with_links("page of text", compose_page), PUBLIC
+    ),
     DocumentKind(
         "teacher's sheet", DATE, DATED + "teacher.pdf", TeacherView, "sheets/teacher.html", compose_teacher_sheet, STAFF_WITH_NAMES,
         ("teacher.css",), copies_of_teacher_sheet,

@@ -36,11 +36,12 @@ class Labelled:
 
 @dataclass(frozen=True)
 class Scope(Generic[S]):
-    """What documents are about: all of them in an edition, the names of one in a path, and whether it is for everybody."""
+    """What documents are about: all of them in an edition, the names of one in a path, its title, and whether it is for everybody."""
 
     name: str
     all: Callable[[Edition], Iterable[S]]
     names: Callable[[S], Mapping[str, str]]
+    title: Callable[[S], str]
     is_public: Callable[[S], bool] = lambda _: False
 
 
@@ -71,9 +72,21 @@ def _names_labelled(one: Labelled) -> Mapping[str, str]:
     return addresses.filling_names(one.plan, one.labels.made, one.labels.filled)
 
 
-STUDIO = Scope[Studio]("studio", lambda edition: (edition.studio,), lambda _: {})
-PAGE = Scope[Page]("page of text", _pages, lambda page: {"page": page.key})
-CLASS = Scope[ClassPlan]("class", lambda edition: (plan for _, plan in edition.classes), lambda plan: {"class": plan.studio_class.key})
-HOME_SIZE = Scope[AtHome]("home size", _home_sizes, _names_at_home, lambda at: at.plan.studio_class.sheets_are_public)
-DATE = Scope[ClassPlan]("date", lambda edition: edition.sheets, addresses.date_names)
-LABELS = Scope[Labelled]("date and container", _labels, _names_labelled)
+def _title_at_home(at: AtHome) -> str:
+    return f"{at.home.sheet.recipe.name}, {at.home.size.written}"
+
+
+def _class_title(plan: ClassPlan) -> str:
+    return plan.studio_class.title
+
+
+def _class_names(plan: ClassPlan) -> Mapping[str, str]:
+    return {"class": plan.studio_class.key}
+
+
+STUDIO = Scope[Studio]("studio", lambda edition: (edition.studio,), lambda _: {}, lambda _: "")
+PAGE = Scope[Page]("page of text", _pages, lambda page: {"page": page.key}, lambda page: page.title)
+CLASS = Scope[ClassPlan]("class", lambda edition: (plan for _, plan in edition.classes), _class_names, _class_title)
+HOME_SIZE = Scope[AtHome]("home size", _home_sizes, _names_at_home, _title_at_home, lambda at: at.plan.studio_class.sheets_are_public)
+DATE = Scope[ClassPlan]("date", lambda edition: edition.sheets, addresses.date_names, _class_title)
+LABELS = Scope[Labelled]("date and container", _labels, _names_labelled, lambda one: one.labels.name)

@@ -1,25 +1,144 @@
-"""The template library: it refuses any name that it does not know, and escapes every text that is not already HTML."""
+"""The template library: it refuses any name that it does not know, and escapes every text that is not already HTML.
 
+A template of the studio's own can be wrong, as any text of it can: that is a TemplateFault, with its line. It can do nothing but show what
+its view holds.
+"""
+
+import re
 from collections.abc import Sequence
+from dataclasses import dataclass, fields, is_dataclass, replace
+from functools import partial
 from pathlib import Path
+from traceback import walk_tb
+from typing import Any
 
-from jinja2 import Environment, FileSystemLoader, StrictUndefined
+from jinja2 import FileSystemLoader, StrictUndefined, TemplateSyntaxError, UndefinedError, nodes
+from jinja2.sandbox import ImmutableSandboxedEnvironment
+from jinja2.utils import missing
+
+
+@dataclass(frozen=True)
+class TemplateFault:
+    """What is wrong in a template of the studio: a name that is unknown, a template that is missing, or what the library says of it.
+
+    `line` counts from 1; 0 where it is about the file as a whole. `columns` are the first column and the width of what is to be marked.
+    """
+
+    template: str
+    line: int
+    said: str = ""
+    unknown: str = ""
+    missing: str = ""
+    known: tuple[str, ...] = ()
+    columns: tuple[int, ...] = ()
+
+
+class TemplateFaultError(Exception):
+    """A template of the studio cannot be filled in."""
+
+    def __init__(self, fault: TemplateFault) -> None:
+        """Say what is wrong."""
+        super().__init__(fault)
+        self.fault = fault
+
+
+class _UnknownNameError(UndefinedError):
+    def __init__(self, name: str, holder: object, message: str) -> None:
+        super().__init__(message)
+        self.name = name
+        self.known = tuple(field.name for field in fields(holder)) if is_dataclass(holder) else () if holder is not missing else ("view",)
+
+
+class _Refusing(StrictUndefined):
+    """A name that is not there: whatever is done with it, the error knows the name and what is there instead."""
+
+    def __init__(self, hint: str | None = None, obj: Any = missing, name: Any = None, exc: Any = None) -> None:  # noqa: ARG002
+        super().__init__(hint, obj, name, partial(_UnknownNameError, str(name), obj))  # type: ignore[arg-type]
 
 
 class Templates:
     """The templates of a run. Of two with one name the first folder's counts, so that a studio can put its own in place of ours."""
 
     def __init__(self, layout_folders: Sequence[Path]) -> None:
-        """Look for templates in these folders, in this order."""
-        self._environment = Environment(
+        """Look for templates in these folders, in this order: the last is the library's, those before it are the studio's."""
+        *own, library = layout_folders
+        self.own = tuple(name for name in FileSystemLoader(own).list_templates() if name.endswith(".html"))
+        self.of_library = frozenset(FileSystemLoader(library).list_templates())
+        self._files = {str(folder / name): name for folder in reversed(own) for name in self.own if (folder / name).is_file()}
+        self._environment = ImmutableSandboxedEnvironment(
             loader=FileSystemLoader(list(layout_folders), encoding="utf-8"),
             autoescape=True,
-            undefined=StrictUndefined,
+            undefined=_Refusing,
             trim_blocks=True,
             lstrip_blocks=True,
             keep_trailing_newline=True,
         )
 
     def render(self, name: str, view: object) -> str:
-        """Fill in one template; it sees its view under the name `view`, and nothing else."""
-        return self._environment.get_template(name).render(view=view)
+        """Fill in one template; it sees its view under the name `view` alone. Raises TemplateFaultError for one of the studio's."""
+        try:
+            return self._environment.get_template(name).render(view=view)
+        except Exception as error:
+            lines = [(frame.f_code.co_filename, line) for frame, line in walk_tb(error.__traceback__)]
+            at = next(((self._files[file], line) for file, line in reversed(lines) if file in self._files), None)
+            if at is None:
+                raise
+            fault = _fault(*at, error)
+            raise TemplateFaultError(self._on_line(fault, fault.unknown)) from error
+
+    def has(self, name: str) -> bool:
+        """Say whether there is a template of a name."""
+        return name in self.own or name in self.of_library
+
+    def fault_in(self, name: str) -> TemplateFault | None:
+        """Find what is wrong in a template without filling it in: it cannot be read, or asks for another that is not there."""
+        try:
+            tree = self._tree(name)
+            self._environment.get_template(name)
+        except TemplateSyntaxError as error:
+            return self._on_line(TemplateFault(error.name or name, error.lineno, _in_words(error.message or "")))
+        except UnicodeDecodeError:
+            return TemplateFault(name, 0, "it is not saved as UTF-8")
+        asked = [(line, other) for line, other in _referenced(tree) if not self.has(other)]
+        known = (*self.own, *sorted(self.of_library))
+        return next((self._on_line(TemplateFault(name, line, missing=other, known=known), other) for line, other in asked), None)
+
+    def used_by(self, name: str) -> tuple[str, ...]:
+        """Give a template and every other of which something goes into it."""
+        found = [name]
+        for one in found:
+            if self.has(one) and self.fault_in(one) is None:
+                found += [other for _, other in _referenced(self._tree(one)) if other not in found]
+        return tuple(found)
+
+    def _tree(self, name: str) -> nodes.Template:
+        assert self._environment.loader is not None
+        source, file, _ = self._environment.loader.get_source(self._environment, name)
+        return self._environment.parse(source, name, file)
+
+    def _on_line(self, fault: TemplateFault, marked: str = "") -> TemplateFault:
+        """Add which part of its line is to be marked: some words in it, or all of it."""
+        file = next(file for file, name in self._files.items() if name == fault.template)
+        lines = Path(file).read_text(encoding="utf-8").splitlines()
+        line = lines[fault.line - 1] if 0 < fault.line <= len(lines) else ""
+        marked = marked if marked in line else ""
+        return replace(fault, columns=(line.find(marked or line.strip()) + 1, len(marked or line.strip()) or 1))
+
+
+def _fault(template: str, line: int, error: Exception) -> TemplateFault:
+    if isinstance(error, _UnknownNameError):
+        return TemplateFault(template, line, unknown=error.name, known=error.known)
+    return TemplateFault(template, line)
+
+
+def _in_words(message: str) -> str:
+    """Give what the library says of a line that it cannot read; of what is never closed in our words."""
+    never_closed = re.search(r"needs to be closed is '(\w+)'", message)
+    return f'"{never_closed[1]}" has been begun and is not ended yet' if never_closed else message.rstrip(".")
+
+
+def _referenced(tree: nodes.Template) -> list[tuple[int, str]]:
+    """Give the templates that one asks for by a name that is written out, each with the line in which it asks."""
+    asks = nodes.Extends | nodes.Include | nodes.Import | nodes.FromImport
+    asked = ((node.lineno, node.template) for node in tree.find_all(nodes.Stmt) if isinstance(node, asks))
+    return [(line, template.value) for line, template in asked if isinstance(template, nodes.Const)]

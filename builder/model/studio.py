@@ -14,6 +14,7 @@ from builder.model.label.language import Language
 from builder.model.label.region import Region
 from builder.model.label.typeface import Typeface
 from builder.model.library import Library
+from builder.model.own_document import OwnDocument
 from builder.model.place import NOWHERE, Place, Placed
 from builder.model.recipe.container import Container
 from builder.model.recipe.ingredient import Ingredient
@@ -81,6 +82,7 @@ class Profile(Placed):
     labels: LabelWishes = NO_WISHES
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
     costs_on_sheets: bool = False
+    documents: tuple[OwnDocument, ...] = ()
 
 
 PICTURE_ENDINGS = (".svg", ".png", ".jpg", ".jpeg", ".webp")

@@ -15,12 +15,13 @@ from pydantic import ValidationError
 
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
-from builder.model.place import Place
+from builder.model.own_document import OwnDocument
+from builder.model.place import Name, Place
 from builder.model.studio import Profile, Responsible, Scale
 from builder.model.teaching.supervision import OwnNumbers
 from builder.read.acceptances import make_acceptances
 from builder.read.label.label_sheets import make_label_wishes
-from builder.read.shapes.profile import ProfileShape, ScaleShape
+from builder.read.shapes.profile import OwnDocumentShape, ProfileShape, ScaleShape
 from builder.read.yaml.fit import Known, fit
 from builder.read.yaml.placed_yaml import PlacedYaml
 from builder.read.yaml.yaml_nodes import Mark
@@ -64,10 +65,25 @@ def read_profile(placed: PlacedYaml | None, known: Known, findings: list[Finding
         teaching_policy={
             name: own.make(OwnNumbers, place=placed.key_place("teaching policy", name)) for name, own in shape.teaching_policy.items()
         },
+        documents=tuple(_own_document(name, own, placed) for name, own in shape.documents.items()),
         labels=make_label_wishes(shape.labels, placed),
         accepts=make_acceptances(shape.accepts, placed),
         place=Place(placed.file),
         places=placed.places(),
+    )
+
+
+def _own_document(name: str, shape: OwnDocumentShape, placed: PlacedYaml) -> OwnDocument:
+    def at(key: str) -> Place:
+        return placed.place("documents", name, key)
+
+    return shape.make(
+        OwnDocument,
+        name=Name(name, placed.key_place("documents", name)),
+        like=Name(shape.like, at("like")),
+        template=Name(shape.template, at("template")),
+        on_paper=shape.on == "paper",
+        seen_by_place=at("seen by"),
     )
 
 

@@ -7,12 +7,11 @@ from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.studio import Studio
 
+ADDRESS_TAKEN = FindingKind("address-taken", STOP, "Two documents would be written to the same address, and one would overwrite the other.")
 TAKEN = ("index", "classes", "styles")
 
 
-@rule_on(
-    STUDIO, FindingKind("address-taken", STOP, "Two documents would be written to the same address, and one would overwrite the other.")
-)
+@rule_on(STUDIO, ADDRESS_TAKEN)
 def find_names_twice(studio: Studio) -> Iterator[Finding]:
     """Look for pages whose address the catalogue needs."""
     for page in studio.pages.values():

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from builder.compose.views.frame import Frame
+from builder.compose.views.frame import Frame, Link
 from builder.compose.views.strip import StripView
 
 
@@ -56,3 +56,4 @@ class CatalogueView:
     heading: str
     welcome_html: str
     cards: tuple[ClassCard, ...]
+    also: tuple[Link, ...] = ()

@@ -57,3 +57,4 @@ class ClassPageView:
     staff: str
     price: str
     dates: tuple[DateView, ...]
+    also: tuple[Link, ...] = ()

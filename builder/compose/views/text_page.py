@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from builder.compose.views.frame import Frame
+from builder.compose.views.frame import Frame, Link
 
 
 @dataclass(frozen=True)
@@ -12,3 +12,4 @@ class TextPageView:
     frame: Frame
     title: str
     text_html: str
+    also: tuple[Link, ...] = ()

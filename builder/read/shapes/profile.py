@@ -5,6 +5,7 @@ from typing import Annotated, Self
 from pydantic import model_validator
 
 from builder.model.finding_kind import STOP, FindingKind
+from builder.model.own_document import SeenBy
 from builder.read.shapes.fields import (
     NOT_EMPTY,
     Currency,
@@ -22,7 +23,7 @@ from builder.read.shapes.labels import StudioLabelsShape
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.shapes.teaching import PolicyShape
 from builder.read.text.text_error import TextError
-from builder.read.values.values import word_of
+from builder.read.values.values import member_of, word_of
 
 FINDS = (FindingKind("scale-upside-down", STOP, "A scale holds less than the least that it can show."),)
 
@@ -87,6 +88,22 @@ class ResponsibleShape(Shape):
     """The postal address, one line an item, with the country at the end."""
 
 
+class OwnDocumentShape(Shape):
+    """A document of the studio's own: another template for what one of ours shows."""
+
+    like: Text = needed("like", "check list")
+    """The document that it is like: yours is made whenever that one is made, and may show whatever that one holds."""
+    template: Text = needed("template", "packing-list.html")
+    """The file in the folder `layouts` that lays it out."""
+    on: Annotated[str, reads(word_of("paper", "screen"))] = needed("on", "paper")
+    """Whether it is a PDF to print (paper) or a page (screen)."""
+    seen_by: Annotated[SeenBy, reads(member_of(SeenBy))] = needed("seen by", "staff")
+    """Who may see it: staff, students or everybody. What everybody may see is uploaded with the site, and the page that it is like links to
+    it; all else stays in the studio. It can be seen by no more people than the document that it is like."""
+    copies: Text = maybe("copies", "", "1 for the helper at the door")
+    """What the check list of a date says of how many to print."""
+
+
 class ProfileShape(Shape):
     """What `studio.yaml` says of the studio."""
 
@@ -130,5 +147,9 @@ class ProfileShape(Shape):
     """Whether take-home sheets say what a home batch costs. Public sheets never do."""
     labels: StudioLabelsShape | None = maybe("labels", example="{sheet: letter 2 x 4, right: 0.5 mm, down: -1 mm}")
     """What holds for all your labels, and how far off your printer prints."""
+    documents: dict[str, OwnDocumentShape] = maybe(
+        "documents", {}, "{packing list: {like: check list, template: packing-list.html, on: paper, seen by: staff}}"
+    )
+    """Documents of your own, by their names, beside those that every studio has."""
     accepts: dict[str, Text] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")
     """Findings of the studio as a whole that you accept, by name, each with its reason in a sentence."""

@@ -1,0 +1,55 @@
+"""A document of a studio's own, as `studio.yaml` describes it, and what can be wrong with it or with a template of the studio."""
+
+from dataclasses import dataclass, field
+from enum import Enum, StrEnum
+
+from builder.model.place import NOWHERE, Name, Place
+
+
+class SeenBy(StrEnum):
+    """Who may see a document, the widest circle first."""
+
+    EVERYBODY = "everybody"
+    STUDENTS = "students"
+    STAFF = "staff"
+
+
+@dataclass(frozen=True)
+class OwnDocument:
+    """A template of the studio with the document that it is like, whose view it shows and for each of whose subjects it is made.
+
+    `copies` is what the check list says of how many to print; empty where it says nothing.
+    """
+
+    name: Name
+    like: Name
+    template: Name
+    on_paper: bool
+    seen_by: SeenBy
+    copies: str = ""
+    seen_by_place: Place = field(default=NOWHERE, compare=False)
+
+
+class LayoutFault(Enum):
+    """What can be wrong with a document of the studio's own, or with a template."""
+
+    LIKE_NOTHING = "it is like a document that there is not"
+    NOT_FOR_SCREENS = "it is for screens and like one that is placed to the millimetre"
+    SEEN_BY_TOO_MANY = "more people may see it than the one that it is like"
+    NAME_NOT_PLAIN = "nothing is left of its name in an address"
+    ADDRESS_TAKEN = "another document lies at its address"
+    TEMPLATE_MISSING = "a template is not there"
+    TEMPLATE_BROKEN = "a template cannot be read or filled in"
+    NAME_UNKNOWN = "a template asks for what its view does not hold"
+    NOT_USED = "a template is used by no document"
+
+
+@dataclass(frozen=True)
+class FaultyLayout:
+    """One fault: where it is, what was written there, what could be written (or who may see it at the most), what is said of it."""
+
+    fault: LayoutFault
+    place: Place
+    written: str = ""
+    known: tuple[str, ...] = ()
+    said: str = ""

@@ -1,0 +1,94 @@
+"""Documents of a studio's own, each a template and a line in studio.yaml: what is made of them, and who sees it."""
+
+import contextlib
+import io
+import shutil
+from dataclasses import replace
+
+import pytest
+from bs4 import BeautifulSoup
+
+from builder import cli
+from builder.compose import compose_documents, editions
+from builder.compose.layouts_tried import faulty_layouts
+from builder.library import LAYOUTS
+from builder.model.roster.roster import Guest
+from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
+from tests.test_findings import FINDINGS
+
+OWN = """documents:
+  packing list: {like: check list, template: packing-list.html, on: paper, seen by: staff, copies: 1 for the helper at the door}
+  who comes: {like: teacher's sheet, template: who-comes.html, on: screen, seen by: staff}
+  the steps on the wall: {like: steps at the bench, template: wall.html, on: screen, seen by: students}
+  what we made: {like: class page, template: made.html, on: screen, seen by: everybody}
+"""
+SHEET, PAGE = ('{% extends "frames/' + name + '.html" %}\n{% block main %}\n' for name in ("sheet", "page"))
+TEMPLATES = {
+    "packing-list.html": SHEET + "<h1>To pack, {{ view.when }}</h1>\n{% for group in view.groups %}<p>{{ group.title }}</p>{% endfor %}\n",
+    "who-comes.html": PAGE + "<h1>Who comes</h1>\n{% for one in view.guests %}{{ one.rows|join }}{% endfor %}\n",
+    "wall.html": PAGE + '<h1>{{ view.title }}</h1>\n{% for part in view.flow.parts %}{% include "parts/flow-part.html" %}{% endfor %}\n',
+    "made.html": PAGE + "<h1>What we made in {{ view.title }}</h1>\n",
+}
+
+
+def write_templates(folder):
+    layouts = folder / "layouts"
+    layouts.mkdir()
+    for name, text in TEMPLATES.items():
+        (layouts / name).write_text(text + "{% endblock %}\n", encoding="utf-8")
+    return layouts, LAYOUTS
+
+
+@pytest.fixture
+def folder(tmp_path):
+    return write_studio(tmp_path, studio_yaml=FILES["studio.yaml"] + OWN)
+
+
+def words(html):
+    return " ".join(BeautifulSoup(html, "html.parser").get_text(" ").split())
+
+
+def test_each_is_made_for_whatever_the_one_is_made_that_it_is_like(folder):
+    edition, layouts = read_edition(folder), write_templates(folder)
+    listed = tuple(replace(sheet, guests=(Guest("Somebody Who Comes", None, "", {}),)) for sheet in edition.sheets)
+    made = compose_documents(edition.studio, listed, (), layouts, TODAY)
+    at = {f"{one.folder}/{one.path}": one for one in made.documents}
+    for day in ("2027-02-06", "2027-03-06"):
+        assert words(at[f"print/first/{day}/packing-list.pdf"].html).startswith("Packing list: The first class To pack, Saturday,")
+        assert "Packing list: 1 for the helper at the door" in words(at[f"print/first/{day}/checklist.pdf"].html)
+        assert "Somebody Who Comes" in words(at[f"print/first/{day}/who-comes.html"].html)
+        assert "Fill 113 g into the jar" in words(at[f"print/first/{day}/the-steps-on-the-wall.html"].html)
+    assert at["print/first/2027-02-06/packing-list.pdf"].styles[-1] == "checklist.css"
+    shown = "What we made in The first class"
+    assert shown in words(at["site/classes/first--what-we-made.html"].html)
+    assert 'href="first--what-we-made.html">What we made<' in at["site/classes/first.html"].html
+    named = {path for path, one in at.items() if "Somebody Who Comes" in one.html}
+    assert all(path.startswith("print/") and path.endswith(("/teacher.pdf", "/who-comes.html")) for path in named) and len(named) == 4
+    styles = {f"{one.folder}/{one.path}" for one in made.files}
+    assert "print/styles/screen.css" in styles
+
+
+def test_a_template_can_do_nothing_but_show(folder):
+    """A template that somebody passes on must not run anything on the machine of who uses it."""
+    layouts = write_templates(folder)
+    reaching = "{{ view.__class__.__mro__ }}", "{{ cycler.__init__.__globals__.os.getcwd() }}"
+    for text in reaching:
+        (layouts[0] / "made.html").write_text(text, encoding="utf-8")
+        edition = read_edition(folder)
+        (fault,) = faulty_layouts(*editions(edition.studio, edition.sheets, (), layouts, TODAY))
+        assert (fault.place.file, fault.place.line) == ("layouts/made.html", 1)
+
+
+def test_sound_documents_are_met_in_silence(tmp_path):
+    studio = tmp_path / "studio"
+    shutil.copytree(FINDINGS / "_sound", studio)
+    with (studio / "studio.yaml").open("a", encoding="utf-8") as file:
+        file.write(OWN)
+    write_templates(studio)
+    (studio / "layouts" / "pages").mkdir()
+    ours = (LAYOUTS / "pages" / "class.html").read_text(encoding="utf-8")
+    (studio / "layouts" / "pages" / "class.html").write_text(ours.replace("<h1>", '<h1 class="ours">'), encoding="utf-8")
+    told = io.StringIO()
+    with contextlib.redirect_stdout(told), contextlib.redirect_stderr(told):
+        assert cli.main(["check", str(studio), "--today", "2027-01-01"]) == 0
+    assert "Nothing found" in told.getvalue()
