@@ -2,8 +2,10 @@
 
 import contextlib
 import io
+import re
 import shutil
 from dataclasses import replace
+from textwrap import dedent
 
 import pytest
 from bs4 import BeautifulSoup
@@ -11,7 +13,7 @@ from bs4 import BeautifulSoup
 from builder import cli
 from builder.compose import compose_documents, editions
 from builder.compose.layouts_tried import faulty_layouts
-from builder.library import LAYOUTS
+from builder.library import CONTENT, LAYOUTS
 from builder.model.roster.roster import Guest
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
 from tests.test_findings import FINDINGS
@@ -42,6 +44,13 @@ def write_templates(folder):
 @pytest.fixture
 def folder(tmp_path):
     return write_studio(tmp_path, studio_yaml=FILES["studio.yaml"] + OWN)
+
+
+def found_in(studio):
+    told = io.StringIO()
+    with contextlib.redirect_stdout(told), contextlib.redirect_stderr(told):
+        status = cli.main(["check", str(studio), "--today", "2027-01-01"])
+    return status, told.getvalue().split(":")[0]
 
 
 def words(html):
@@ -79,6 +88,18 @@ def test_a_template_can_do_nothing_but_show(folder):
         assert (fault.place.file, fault.place.line) == ("layouts/made.html", 1)
 
 
+def test_the_example_of_the_reference_is_met_in_silence(tmp_path):
+    shown = re.findall(r"(?:^ {4}.*\n|^\n(?= {4}))+", (CONTENT / "reference" / "documents.md").read_text(encoding="utf-8"), re.MULTILINE)
+    in_yaml, template = (dedent(one) for one in shown)
+    studio = tmp_path / "studio"
+    shutil.copytree(FINDINGS / "_sound", studio)
+    with (studio / "studio.yaml").open("a", encoding="utf-8") as file:
+        file.write(in_yaml)
+    (studio / "layouts").mkdir()
+    (studio / "layouts" / "packing-list.html").write_text(template, encoding="utf-8")
+    assert found_in(studio) == (0, "Nothing found")
+
+
 def test_sound_documents_are_met_in_silence(tmp_path):
     studio = tmp_path / "studio"
     shutil.copytree(FINDINGS / "_sound", studio)
@@ -88,7 +109,4 @@ def test_sound_documents_are_met_in_silence(tmp_path):
     (studio / "layouts" / "pages").mkdir()
     ours = (LAYOUTS / "pages" / "class.html").read_text(encoding="utf-8")
     (studio / "layouts" / "pages" / "class.html").write_text(ours.replace("<h1>", '<h1 class="ours">'), encoding="utf-8")
-    told = io.StringIO()
-    with contextlib.redirect_stdout(told), contextlib.redirect_stderr(told):
-        assert cli.main(["check", str(studio), "--today", "2027-01-01"]) == 0
-    assert "Nothing found" in told.getvalue()
+    assert found_in(studio) == (0, "Nothing found")

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from functools import cache
 
+from builder.compose.document_table import DOCUMENTS
 from builder.compose.recipe.wording import RULES, sentence
 from builder.finding_kinds import finding_kinds
 from builder.library import CONTENT
@@ -13,9 +14,9 @@ from builder.reference.page import Page
 # In the order in which a studio comes to need them; each is `content/reference/KEY.md`.
 TOPICS = (
     "soap", "portions", "lessons", "watching", "dates", "choices", "labels", "buying", "cards", "pictures",
-    "checks", "figures", "sums", "tables", "commands", "json", "installing",
+    "documents", "checks", "figures", "sums", "tables", "commands", "json", "installing",
 )  # fmt: skip
-START, FINDINGS, SUMS = "index", "findings", "sums"
+START, FINDINGS, SUMS, OWN = "index", "findings", "sums", "documents"
 
 
 @cache
@@ -37,7 +38,16 @@ def find_page(name: str) -> Page | None:
 def _topic(key: str) -> Page:
     text = (CONTENT / "reference" / f"{key}.md").read_text(encoding="utf-8").rstrip("\n")
     title = text.partition("\n")[0].removeprefix("# ")
-    return Page(key, title, "\n".join((text, *_sums())) if key == SUMS else text)
+    more = {SUMS: _sums, OWN: _documents}.get(key, tuple)
+    return Page(key, title, "\n".join((text, *more())))
+
+
+def _documents() -> Iterator[str]:
+    """List every document whose view another may show, with what it is made for and who may see it."""
+    yield ""
+    for kind in DOCUMENTS:
+        if kind.template:
+            yield f"- **{kind.name}**: one for each {kind.scope.name}; for {kind.readers.value}. Template `{kind.template}`"
 
 
 def _sums() -> Iterator[str]:
