@@ -84,10 +84,10 @@ from builder.check.roster.allergies import find_allergies_met
 from builder.check.roster.roster_choices import find_roster_choices_unknown
 from builder.check.roster.roster_people import find_roster_people_out_of_place
 from builder.check.rule import Found, Needs, P, Rule
-from builder.check.supplies.in_stock_count_ahead import find_counts_ahead
-from builder.check.supplies.in_stock_twice import find_stock_twice
-from builder.check.supplies.in_stock_unknown import find_unknown_stock
-from builder.check.supplies.in_stock_weight_unknown import find_stock_without_weight
+from builder.check.supplies.inventory_counted_ahead import find_counts_ahead
+from builder.check.supplies.inventory_twice import find_stock_twice
+from builder.check.supplies.inventory_unknown import find_unknown_stock
+from builder.check.supplies.inventory_weight_unknown import find_stock_without_weight
 from builder.check.supplies.item_use_unclear import find_unclear_uses
 from builder.check.supplies.price_below_materials import find_prices_below_materials
 from builder.check.supplies.supply_twice import find_supplies_twice

@@ -21,7 +21,7 @@ from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.quantity import Density, Mass, Volume
 from builder.model.recipe.recipe import Recipe
 from builder.model.roster.roster import Roster
-from builder.model.supplies.in_stock import InStock
+from builder.model.supplies.inventory import InventoryEntry
 from builder.model.supplies.supply import Supply, density_on_card
 from builder.model.teaching.lesson import Page
 from builder.model.teaching.supervision import OwnNumbers
@@ -94,7 +94,7 @@ class Studio(Library):
 
     `pictures` are paths relative to the studio folder, `other_files` those of files that nothing can be made of; `letters` are the code
     points that every font of the printed sheets has, `typefaces` the two of the labels, `regular` and `bold`. `supplies` are the packs
-    that the studio buys, `in_stock` what it has counted on its shelf. `published` are the dates that the last publication showed.
+    that the studio buys, `inventory` what it has counted on its shelf. `published` are the dates that the last publication showed.
     `rosters` are by the key of their class.
     """
 
@@ -106,7 +106,7 @@ class Studio(Library):
     letters: frozenset[int] = frozenset()
     other_files: frozenset[str] = frozenset()
     supplies: tuple[Supply, ...] = ()
-    in_stock: tuple[InStock, ...] = ()
+    inventory: tuple[InventoryEntry, ...] = ()
     rosters: Mapping[str, Roster] = field(default_factory=dict)
     published: tuple[PublishedDate, ...] = ()
     typefaces: Mapping[str, Typeface] = field(default_factory=dict)
@@ -153,7 +153,7 @@ class Studio(Library):
         """Give the container that answers to a name, without regard to case."""
         return self.containers.get(fold(str(name)))
 
-    def density_in_stock(self, name: object) -> Density | None:
+    def density_as_bought(self, name: object) -> Density | None:
         """Give the density of an ingredient: as the studio has weighed a pack of it, else as its card says; None where nobody knows."""
         card = self.ingredient(name)
         if card is None:

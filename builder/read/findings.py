@@ -8,7 +8,7 @@ from builder.read.recipe import ingredients
 from builder.read.roster import rosters
 from builder.read.shapes import card, fields, figure, label_name, labels, profile, recipe
 from builder.read.shapes import supplies as packs
-from builder.read.supplies import in_stock, supplies
+from builder.read.supplies import inventory, supplies
 from builder.read.teaching import blocks, lessons, pages, part_headings, pieces, teaching
 from builder.read.text import pictures, tables, text_files
 from builder.read.values import amounts, kinds, measures, numbers, values
@@ -30,7 +30,7 @@ FINDS: tuple[FindingKind, ...] = (
     *recipe.FINDS,
     *packs.FINDS,
     *studios.FINDS,
-    *in_stock.FINDS,
+    *inventory.FINDS,
     *supplies.FINDS,
     *blocks.FINDS,
     *lessons.FINDS,

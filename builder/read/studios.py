@@ -12,7 +12,7 @@ from builder.model.place import Place
 from builder.model.recipe.recipe import Recipe
 from builder.model.roster.roster import Roster
 from builder.model.studio import PICTURE_ENDINGS, Profile, Studio
-from builder.model.supplies.in_stock import InStock
+from builder.model.supplies.inventory import InventoryEntry
 from builder.model.supplies.supply import Supply
 from builder.model.teaching.lesson import Page
 from builder.read.dates.studio_classes import read_class
@@ -20,7 +20,7 @@ from builder.read.library import DrawnOn, fields_of, read_library
 from builder.read.profiles import read_profile
 from builder.read.recipe.recipes import read_recipe
 from builder.read.roster.rosters import read_roster
-from builder.read.supplies.in_stock import read_in_stock
+from builder.read.supplies.inventory import read_inventory
 from builder.read.supplies.supplies import read_supplies
 from builder.read.teaching.lessons import read_lesson
 from builder.read.teaching.pages import read_page
@@ -75,7 +75,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         pictures=pictures,
         other_files=other_files,
         supplies=_supplies(studio),
-        in_stock=_in_stock(studio),
+        inventory=_inventory(studio),
         rosters=_rosters(studio, class_folders),
     )
     findings.extend(_not_used(studio))
@@ -98,9 +98,9 @@ def _supplies(studio: TextFolder) -> tuple[Supply, ...]:
     return read_supplies(placed, studio.findings) if placed else ()
 
 
-def _in_stock(studio: TextFolder) -> tuple[InStock, ...]:
-    placed = read_yaml_file(studio, "stock.yaml") if studio.has("stock.yaml") else None
-    return read_in_stock(placed, studio.findings) if placed else ()
+def _inventory(studio: TextFolder) -> tuple[InventoryEntry, ...]:
+    placed = read_yaml_file(studio, "inventory.yaml") if studio.has("inventory.yaml") else None
+    return read_inventory(placed, studio.findings) if placed else ()
 
 
 def _recipes(studio: TextFolder, files: tuple[str, ...], drawn_on: DrawnOn) -> dict[str, Recipe]:

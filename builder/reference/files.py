@@ -6,7 +6,7 @@ from fnmatch import fnmatch
 from builder.read.shapes.allergy_words import AllergyWordsShape
 from builder.read.shapes.card import CardShape
 from builder.read.shapes.figure import FigureShape
-from builder.read.shapes.in_stock import ContainerInStockShape, IngredientInStockShape, ItemInStockShape
+from builder.read.shapes.inventory import ContainerInventoryShape, IngredientInventoryShape, ItemInventoryShape
 from builder.read.shapes.labels import LabelSheetShape
 from builder.read.shapes.library import (
     CautionShape,
@@ -49,11 +49,11 @@ STUDIO_FILES = (
     StudioFile("recipe.yaml", "recipes/NAME.yaml", "One recipe.", ONE, (RecipeShape,)),
     StudioFile("class.yaml", "classes/NAME/class.yaml", "One class: for whom, what is made, when.", ONE, (ClassShape,)),
     StudioFile(
-        "stock.yaml",
-        "stock.yaml",
+        "inventory.yaml",
+        "inventory.yaml",
         "What is there, and when it was counted.",
         LISTED,
-        (IngredientInStockShape, ContainerInStockShape, ItemInStockShape),
+        (IngredientInventoryShape, ContainerInventoryShape, ItemInventoryShape),
     ),
     StudioFile(
         "supplies.yaml",

@@ -41,7 +41,7 @@ def subjects_of_file(file: str, studio: Studio) -> frozenset[Subject]:
         return frozenset({WholeRecipe(stem)})
     if folder == "pages" and file.endswith(".md"):
         return frozenset({TextPage(stem)})
-    if file == "stock.yaml":
+    if file == "inventory.yaml":
         return frozenset({ShoppingList()})
     if file.startswith("shelf/ingredients/"):
         cards = [card for card in studio.ingredients.values() if card.place.file == file]

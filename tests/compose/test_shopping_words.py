@@ -115,7 +115,7 @@ def folder(tmp_path_factory):
     shutil.copytree(Path(__file__).parent.parent / "findings" / "_sound", here)
     (here / "shelf").mkdir()
     (here / "shelf" / "supplies.yaml").write_text("- {ingredient: emulsifying wax, pack: 1 kg, price: 4321.09}\n", encoding="utf-8")
-    (here / "stock.yaml").write_text("- {ingredient: emulsifying wax, have: 7 g, counted: 2027-01-02}\n", encoding="utf-8")
+    (here / "inventory.yaml").write_text("- {ingredient: emulsifying wax, have: 7 g, counted: 2027-01-02}\n", encoding="utf-8")
     file = here / "classes" / "one-lotion" / "class.yaml"
     dates = "  - {on: 2027-01-03 10:00, enrolled: 2}\n  - {on: 2027-05-01 10:00, enrolled: 3}\n"
     file.write_text(file.read_text(encoding="utf-8") + dates, encoding="utf-8")

@@ -18,7 +18,7 @@ from builder.model.place import Name
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.quantity import Mass, Volume
 from builder.model.roster.roster import Roster, RosterRow
-from builder.model.supplies.in_stock import InStock
+from builder.model.supplies.inventory import InventoryEntry
 from builder.model.supplies.shopping import Period
 from builder.model.supplies.supply import Supply, SupplyKind, Use
 from builder.read import read_studio
@@ -36,10 +36,10 @@ def pack(name, size, price, kind=SupplyKind.INGREDIENT, **named):
 
 
 def stock(name, have, kind=SupplyKind.INGREDIENT, counted=date(2026, 12, 30)):
-    return InStock(kind, Name(name), have, "some", counted)
+    return InventoryEntry(kind, Name(name), have, "some", counted)
 
 
-def studio(enrolled, supplies=(), in_stock=(), **dates):
+def studio(enrolled, supplies=(), inventory=(), **dates):
     """Give the sound studio with one class, whose bottles of 113 g of base meet every week from January 9 for so many students."""
     lotion = recipe(phase("base", {"base": parts(1)}), fill="113", choices=SOUND.recipes["plain-lotion"].choices)
     lotion = replace(lotion, fill=replace(lotion.fill, container=Name("4 fl oz bottle")))
@@ -53,7 +53,7 @@ def studio(enrolled, supplies=(), in_stock=(), **dates):
         recipes={"plain-lotion": lotion},
         classes={"one-lotion": replace(a_class, makes=(made,), dates=dates.get("dates", days), group_size=1)},
         supplies=tuple(supplies),
-        in_stock=tuple(in_stock),
+        inventory=tuple(inventory),
     )
 
 
@@ -140,7 +140,7 @@ def test_past_and_cancelled_dates_and_dates_without_anybody_need_nothing():
         ClassDate(datetime(2027, 1, 16, 10), enrolled=0),
         ClassDate(datetime(2027, 1, 23, 10), enrolled=3, moved_from=(datetime(2027, 1, 12, 10),)),
     )
-    found = shop(studio((), in_stock=[stock("base", grams(0))], dates=dates))
+    found = shop(studio((), inventory=[stock("base", grams(0))], dates=dates))
     assert [one.on.date() for one in found.occasions] == [date(2027, 1, 23)]
     assert wanted(found)["base"].needed == 3 * 113
     assert [one.on.date() for one in found.nobody_yet] == [date(2027, 1, 16)]
@@ -184,7 +184,7 @@ def test_choices_count_as_the_roster_says_and_as_the_class_totals_expect():
         ((pack("base", Volume(Fraction("3785.411784")), "49.00", weighs=grams(3750), measured="weighed"),), Fraction(1875)),
     ],
 )
-def test_a_volume_in_stock_weighs_by_the_card_or_as_the_studio_has_weighed_a_pack(supplies, holds):
+def test_a_volume_inventory_weighs_by_the_card_or_as_the_studio_has_weighed_a_pack(supplies, holds):
     here = studio((20,), supplies, [stock("base", Volume(Fraction("3785.411784") / 2))])
     assert wanted(shop(here))["base"].have == holds
 

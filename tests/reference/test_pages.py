@@ -122,7 +122,7 @@ def test_supplies_are_read_without_a_finding(tmp_path, capsys):
 
 def test_stock_is_read_and_taken_off(tmp_path, capsys):
     gloves = "- {item: nitrile gloves, pack: 100, price: 12.50, each student: 2}\n"
-    lay_out(tmp_path, **{"stock.yaml": block("buying", "- {ingredient: olive oil, have:"), "shelf/supplies.yaml": gloves})
+    lay_out(tmp_path, **{"inventory.yaml": block("buying", "- {ingredient: olive oil, have:"), "shelf/supplies.yaml": gloves})
     assert cli.main(["shop", str(tmp_path), "--today", "2027-01-02"]) == 0
     assert re.search(r"Nitrile gloves +10 +60 +nothing +50", capsys.readouterr().out)
 

@@ -15,7 +15,7 @@ from builder.model.supplies.shopping import Occasion, Period, Shopping, Wanted
 from builder.model.supplies.supply import SupplyKind
 from builder.model.teaching.class_plan import ClassPlan
 from builder.reckon.supplies.costs import cost_of_class
-from builder.reckon.supplies.in_stock import Counted, reckon_in_stock
+from builder.reckon.supplies.inventory import Counted, reckon_inventory
 from builder.reckon.supplies.shelf import Key, Shelf, ingredient_key, open_shelf
 from builder.words.fold import fold
 
@@ -34,7 +34,7 @@ def reckon_shopping(studio: Studio, sheets: Iterable[ClassPlan], period: Period,
             names.setdefault(key, name)
             days = needs.setdefault(key, {})
             days[day] = days.get(day, Fraction(0)) + quantity
-    shelf, stock = open_shelf(studio), reckon_in_stock(studio)
+    shelf, stock = open_shelf(studio), reckon_inventory(studio)
     counts = [counted for key, (_, counted) in stock.items() if key in needs]
     return Shopping(
         period=period,

@@ -1,0 +1,70 @@
+"""The shapes of what is in stock in `inventory.yaml`: one for each kind of thing."""
+
+from fractions import Fraction
+from typing import Annotated, Self
+
+from pydantic import model_validator
+
+from builder.model.recipe.quantity import Mass, Volume
+from builder.read.shapes.fields import Date, Text, reads
+from builder.read.shapes.shape import Shape, needed
+from builder.read.text.text_error import TextError
+from builder.read.values.amounts import parse_pack, parse_pieces_left
+from builder.read.values.bounds import IN_STOCK
+
+Amount = Annotated[Mass | Volume, reads(lambda text: parse_pack(text, zero=True))]
+Pieces = Annotated[Fraction, reads(parse_pieces_left)]
+
+
+class InventoryShape(Shape):
+    """What all of them have in common."""
+
+    have: Mass | Volume | Fraction
+    """How much is there."""
+    counted: Date = needed("counted", "2027-02-20")
+    """The day on which you counted. The list says which classes have been held since, and which counts are old."""
+
+    @model_validator(mode="after")
+    def _can_be_stored(self) -> Self:
+        number = _number(self.have)
+        if not IN_STOCK.hold(number):
+            wrong = f"No studio has so much in stock: {IN_STOCK.reason}."
+            raise TextError("figure-out-of-range", wrong, IN_STOCK.remedy(number), ("have",))
+        return self
+
+
+class IngredientInventoryShape(InventoryShape):
+    """An ingredient in stock."""
+
+    ingredient: Text = needed("ingredient", "olive oil")
+    """The ingredient by the name on its card."""
+    have: Amount = needed("have", "2.3 kg")
+    """How much of it is there, by weight or by volume."""
+
+
+class ContainerInventoryShape(InventoryShape):
+    """Containers in stock."""
+
+    container: Text = needed("container", "4 fl oz bottle")
+    """The container by its name."""
+    have: Pieces = needed("have", "18")
+    """How many are there."""
+
+
+class ItemInventoryShape(InventoryShape):
+    """Things in stock that are used up in class; what is half used is a part of one."""
+
+    item: Text = needed("item", "nitrile gloves")
+    """The thing by its name in supplies.yaml."""
+    have: Pieces = needed("have", "60")
+    """How many are there; what is half used is a part of one."""
+
+
+def _number(have: Mass | Volume | Fraction) -> Fraction:
+    match have:
+        case Mass():
+            return have.grams
+        case Volume():
+            return have.millilitres
+        case _:
+            return have
