@@ -151,9 +151,7 @@ def _class_tables(studio: Studio, plan: ClassPlan, recipe: str) -> list[WeighTab
     made = next(made for made in plan.made if made.make.recipe.text == recipe)
     more = class_lines(studio, plan, made)
     return [
-        batch_table(
-            planned.sheet, f"{planned.copies} x for the {planned.purpose}", more if planned is made.batches[-1] else (), planned.also
-        )
+        batch_table(planned.sheet, f"{planned.copies} x for the {planned.purpose}", more if planned is made.batches[-1] else ())
         for planned in made.batches
     ]
 

@@ -20,10 +20,17 @@ from builder.model.recipe.recipe import (
     WaterBy,
 )
 from builder.model.studio import Scale
+from builder.reckon.recipe.batches import reckon_batch
+from builder.reckon.recipe.workplace import NO_RULES, Workplace, by_unit
 from builder.words.fold import fold
 
 SOURCE = Source("test", "a figure for this test", "test")
 NAOH, KOH = Fraction("39.997"), Fraction("56.1056")
+
+
+def worked(recipe, kind, size, cards, scales, constants=None, rules=NO_RULES, *, from_solid=False):
+    """Work out a batch at a place with these cards and scales, and the constants below."""
+    return reckon_batch(recipe, kind, size, Workplace(cards, by_unit(scales), constants or CONSTANTS, rules, from_solid=from_solid))
 
 
 # The constants that reckon asks for, with the values of content/constants.yaml.

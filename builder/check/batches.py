@@ -9,6 +9,7 @@ from builder.model.label.labelling import ANY_REGION, Labelling
 from builder.model.label.region import NO_REGION, Region
 from builder.model.place import Place
 from builder.model.recipe.figure import Figure
+from builder.model.recipe.filling import Filling
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
@@ -40,7 +41,7 @@ class BatchFinding:
 
 @dataclass(frozen=True)
 class Batch:
-    """One batch with what a finding says of it: its name, what it is made for, and where its size is written.
+    """One batch in one kind of container, with what a finding says of it: its name, what it is made for, and where its size is written.
 
     `of` is what a finding is about that holds whatever the size of the batch (its class, or its recipe), `itself` what one is about that
     holds for this batch alone (its date, its home sheet; None: the same). `region` and `limits` are the studio's; `cards` are the studio's,
@@ -50,6 +51,7 @@ class Batch:
     name: str
     of: Subject
     sheet: WorkedBatch
+    filling: Filling
     constants: Mapping[str, Figure]
     size_place: Place | None = None
     region: Region = NO_REGION
@@ -87,12 +89,15 @@ class Batch:
         return self.name if unit == "g" else f"{self.name}, in ounces"
 
 
-def batch_of(name: str, batch: WorkedBatch, studio: Studio, of: Subject, itself: Subject | None = None) -> Batch:
-    """Give one batch with what the rules need of the studio."""
+def batch_of(
+    name: str, batch: WorkedBatch, studio: Studio, of: Subject, itself: Subject | None = None, filling: Filling | None = None
+) -> Batch:
+    """Give one batch, in the recipe's own container unless another is named, with what the rules need of the studio."""
     return Batch(
         name,
         of,
         batch,
+        filling or batch.own,
         studio.constants,
         region=studio.region,
         limits=studio.limits,
@@ -111,9 +116,9 @@ def batches_of(plan: ClassPlan, studio: Studio) -> Iterator[Batch]:
         for planned in made.batches:
             people = f" for {plan.students} students" if planned.purpose == "class" else ""
             name = f"{_PURPOSE[planned.purpose]}{people}"
-            yield batch_of(name, planned.sheet, studio, of, plan.subject)
-            for other in planned.also:
-                yield batch_of(f"{name}, in the {other.recipe.fill.container}", other, studio, of, plan.subject)
+            for one in planned.sheet.fillings:
+                filled = name if one is planned.sheet.own else f"{name}, in the {one.fill.container}"
+                yield batch_of(filled, planned.sheet, studio, of, plan.subject, one)
         for home in made.home:
             itself = HomeSheet(of.key, made.make.recipe.text, home.size.written)
             batch = batch_of(f"the home batch of {home.size.written}", home.sheet, studio, of, itself)

@@ -16,7 +16,7 @@ from urllib.parse import quote
 
 from builder.model.dates.studio_class import HomeSize, StudioClass
 from builder.model.document import Folder
-from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.recipe.filling import Filling
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 
 WELCOME = "welcome"
@@ -108,14 +108,13 @@ def date_names(plan: ClassPlan) -> dict[str, str]:
     return {"class": plan.studio_class.key, "date": occasion(plan)}
 
 
-def filling_names(plan: ClassPlan, made: MadeProduct, filled: WorkedBatch) -> dict[str, str]:
+def filling_names(plan: ClassPlan, made: MadeProduct, filling: Filling) -> dict[str, str]:
     """Name what fills one kind of container on a date: the recipe, and any container but the recipe's own."""
-    recipe = filled.recipe.key
-    if filled is made.batch:
+    recipe, (own, *others) = made.batch.recipe.key, made.batch.fillings
+    if filling is own:
         return {**date_names(plan), "filling": recipe}
-    fillings = [one for one, _ in made.fillings]
-    names = distinct_names(one.recipe.fill.container.text for one in fillings[1:])
-    number = next(number for number, one in enumerate(fillings[1:]) if one is filled)
+    names = distinct_names(one.fill.container.text for one in others)
+    number = next(number for number, one in enumerate(others) if one is filling)
     return {**date_names(plan), "filling": f"{recipe}--{names[number]}"}
 
 

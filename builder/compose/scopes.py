@@ -69,7 +69,7 @@ def _names_at_home(at: AtHome) -> Mapping[str, str]:
 
 
 def _names_labelled(one: Labelled) -> Mapping[str, str]:
-    return addresses.filling_names(one.plan, one.labels.made, one.labels.filled)
+    return addresses.filling_names(one.plan, one.labels.made, one.labels.filling)
 
 
 def _title_at_home(at: AtHome) -> str:

@@ -10,8 +10,9 @@ from builder.model.recipe.size import ContainersSize, Size, TotalSize
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
-from builder.reckon.recipe.batches import reckon_batch, weighings
+from builder.reckon.recipe.batches import reckon_batch
 from builder.reckon.recipe.formula import reckon_formula
+from builder.reckon.recipe.workplace import workplace
 from builder.reckon.supplies.shopping import reckon_shopping
 from builder.reckon.supplies.supplies import supply_batch, supply_class
 from builder.reckon.teaching.classes import reckon_class
@@ -44,11 +45,8 @@ def weight_as_written(studio: Studio, recipe: Recipe) -> Mass:
 
 def reckon_recipe(studio: Studio, recipe: Recipe, size: Size, *, in_ounces: bool = False) -> WorkedBatch:
     """Work out one recipe at one size on the studio's own scales: those that read in grams, and `in_ounces` the others too."""
-    scales = weighings([scale for scale in studio.profile.scales if in_ounces or scale.unit == "g"])
-    sheet = reckon_batch(
-        recipe, studio.products[recipe.product], size, studio.ingredients, scales, studio.constants, studio.rules(), studio.labelling
-    )
-    return supply_batch(studio, sheet)
+    here = workplace(studio, [scale for scale in studio.profile.scales if in_ounces or scale.unit == "g"])
+    return supply_batch(studio, reckon_batch(recipe, studio.products[recipe.product], size, here))
 
 
 def reckon_nominal(studio: Studio, recipe: Recipe) -> WorkedBatch:

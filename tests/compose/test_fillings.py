@@ -38,16 +38,16 @@ def documents(edition):
 def test_the_batch_is_enough_for_both_kinds(edition):
     sheet = next(one for one in edition.sheets if one.students == 3)
     made = sheet.made[0]
-    (jar,) = made.batches[0].also
-    assert [count for _, count in made.fillings] == [6, 5]
+    own, jar = made.batch.fillings
+    assert [one.in_all for one in made.containers] == [6, 5]
     assert made.batch.grams.total.grams == 6 * (113 + 1) + 5 * (50 + 1)
-    assert (made.batch.portions.yields, jar.portions.yields) == (6, 5)
-    assert jar.portions.left == made.batch.portions.left
+    assert (own.portions.yields, jar.portions.yields) == (6, 5)
+    assert jar.portions.left == own.portions.left
 
 
 def test_doses_follow_the_container(edition):
-    made = edition.sheets[0].made[0]
-    assert made.batch.doses[0].at_most.grams > made.batches[0].also[0].doses[0].at_most.grams
+    own, jar = edition.sheets[0].made[0].batch.fillings
+    assert own.doses[0].at_most.grams > jar.doses[0].at_most.grams
 
 
 def test_teachers_read_the_cup_and_the_container(documents):
@@ -95,7 +95,7 @@ def test_the_most_that_may_be_added_stands_beside_each_kind(documents, edition):
         assert all(words in part.replace("At most", "at most") for words, part in zip(most, (kinds[0], kinds[2]), strict=True)), name
     assert "4 fl oz jar: 1.1 g, about 16 drops; 2 fl oz jar: 0.5 g, about 7 drops" in documents[f"{DATE}/teacher.pdf"]
     planned = next(one for one in edition.sheets if one.students == 3).made[0].batches[0]
-    notes = " ".join(batch_table(planned.sheet, "", also=planned.also).notes).replace("\u00a0", " ")
+    notes = " ".join(batch_table(planned.sheet, "").notes).replace("\u00a0", " ")
     assert "Scent in the 2 fl oz jar: lavender essential oil (about 7 drops) or no scent: at most 0.5 g" in notes
     assert "Fills 6 containers (4 fl oz jar) of 113 g and 5 containers (2 fl oz jar) of 50 g; " in notes
 

@@ -41,7 +41,7 @@ def parts(text):
 
 
 def labels_of(edition, recipe):
-    (plan,) = (plan for plan in plan_labels(edition.studio, edition.sheets[-1]) if plan.filled.recipe.key == recipe)
+    (plan,) = (plan for plan in plan_labels(edition.studio, edition.sheets[-1]) if plan.made.batch.recipe.key == recipe)
     return [parts(text) for text in plan.texts]
 
 
@@ -163,7 +163,7 @@ def test_nothing_that_a_recipe_says_in_either_language_is_left_out(site_in_canad
     seen = set()
     for sheet in site_in_canada.sheets:
         for plan in plan_labels(studio, sheet):
-            recipe = plan.filled.recipe
+            recipe = plan.made.batch.recipe
             seen.add(recipe.key)
             assert plan.laid_out is not None, recipe.key
             for text in plan.texts:

@@ -117,7 +117,7 @@ def test_the_type_of_a_label_is_as_high_as_the_law_of_its_region_asks(tmp_path):
         edition = read_edition(write_studio(tmp_path / region, **in_region(region)))
         assert list(plan_labels(edition.studio, edition.sheets[-1]))
         for plan in plan_labels(edition.studio, edition.sheets[-1]):
-            assert plan.laid_out.points >= rules_of(edition.studio, plan.filled).text
+            assert plan.laid_out.points >= rules_of(edition.studio, plan.made.batch, plan.filling).text
             assert plan.laid_out.points * 25.4 / 72 * edition.studio.typefaces["regular"].small_o >= text - 1e-9
 
 
@@ -187,7 +187,7 @@ def test_warnings_that_are_prescribed(stock, tmp_path, region, product, ingredie
     lines = (replace(filled.lines[0], ingredient=card),)
     sheet = replace(filled, product=edition.studio.products[product], lines=lines)
     studio = replace(edition.studio, profile=replace(edition.studio.profile, region=region))
-    assert any(warning.startswith(begins) for warning in warnings_of(studio, sheet, filled.variants[-1])) is due
+    assert any(warning.startswith(begins) for warning in warnings_of(studio, sheet, filled.own.variants[-1])) is due
 
 
 @pytest.mark.parametrize(
@@ -225,11 +225,12 @@ def test_words_without_a_length_of_time_give_no_date():
 def test_what_is_declared_by_volume_is_judged_by_its_volume(edition):
     filled = edition.sheets[-1].made[0].batch
     oil = replace(filled.recipe, density=MeasuredDensity(Density(Fraction("0.92")), "weighed"))
-    bottle = replace(filled, recipe=oil, portions=replace(filled.portions, fill=grams(190)))
+    bottle, filling = replace(filled, recipe=oil), replace(filled.own, fill=replace(filled.own.fill, weight=grams(190)))
     studio = replace(edition.studio, profile=replace(edition.studio.profile, region="UK"))
     heights = {
         name: max(
-            rule.height.millimetres for rule in height_rules(studio, replace(bottle, product=studio.products[name]), Statement.NET_CONTENTS)
+            rule.height.millimetres
+            for rule in height_rules(studio, replace(bottle, product=studio.products[name]), filling, Statement.NET_CONTENTS)
         )
         for name in ("massage oil", "balm")
     }
@@ -244,7 +245,7 @@ def test_after_a_demonstration_of_soap_labels_get_the_code_of_the_earlier_batch_
     assert code_words(edition.studio, shown, salts).endswith("Write it on each pot; the labels bear it.")
     assert code_words(edition.studio, shown, bar).endswith(FROM_BEFORE)
     assert code_words(edition.studio, sheet, bar, labelled=False).endswith("Write it on each pot, and on what is packed.")
-    texts = [label_text(edition.studio, one, bar, bar.batch, bar.batch.variants[0], "1") for one in (sheet, shown)]
+    texts = [label_text(edition.studio, one, bar, bar.batch.own, bar.batch.own.variants[0], "1") for one in (sheet, shown)]
     made, by_hand = ("".join(run.text for line in text.lines for run in line) for text in texts)
     assert "BAR-270306-1" in made and "BAR" not in by_hand
 

@@ -76,13 +76,13 @@ def test_the_sheet_whose_labels_sit_is_taken_first_then_a_tag(tmp_path):
     # The text of a tag stands below its hole, which is drawn from 9 mm to 14 mm.
     (cells, *_) = flat.laid_out.cells
     assert all(block.y >= 14 for cell in cells for block in cell)
-    names = [one.name for stocks in stocks_to_try(studio, sheet, flat.filled) for one in stocks]
+    names = [one.name for stocks in stocks_to_try(studio, sheet, flat.filling.fill) for one in stocks]
     assert len(names) == len(set(names)) and names.index(stock.name) < names.index("letter 1 x 2")
 
 
 def test_without_measures_every_sheet_is_tried_in_its_own_order(tmp_path):
     studio, sheet, plan = plans(tmp_path, "")
-    names = [one.name for stocks in stocks_to_try(studio, sheet, plan.filled) for one in stocks]
+    names = [one.name for stocks in stocks_to_try(studio, sheet, plan.filling.fill) for one in stocks]
     assert names[:2] == ["letter 3 x 6", "letter 2 x 4"]
     assert "letter tags" not in names
 

@@ -19,7 +19,7 @@ from builder.model.dates.studio_class import ClassDate
 from builder.model.label.language import Language
 from builder.reckon.teaching.classes import reckon_class
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
-from tests.compose.test_label_words import Becomes, batch
+from tests.compose.test_label_words import batch
 from tests.reckon.test_guests import QUICK, STUDIO, people
 from tests.regions import region as region_of
 
@@ -32,8 +32,9 @@ FRENCH = Language("French", words={"decimal sign": ","})
 
 def said(sheet, units, region="US", container="cut soap bar"):
     languages = (ENGLISH, FRENCH) if region == "Canada" else (ENGLISH,)
-    runs = package_contents(sheet, region_of(region), units, container, languages)
-    return "".join(run.text or "____" for run in runs).replace("\u00a0", " ")
+    return "".join(
+        run.text or "____" for run in package_contents(sheet, sheet.own, region_of(region), units, container, languages)
+    ).replace("\u00a0", " ")
 
 
 # 16 CFR 500.27(a) and (c) (read): 6 bars of 3.4 oz (96.3 g), 1 lb 4.4 oz (578 g) in all; 5 cakes of 4 oz (113 g), 566 g in all; 10 packets
@@ -56,7 +57,7 @@ def test_volumes_other_regions_and_soap_that_has_not_been_weighed():
     for region in ("EU", "UK", "Canada"):
         assert said(batch("96"), 3, region) == "3 × 96 g (288 g)"
     assert said(batch("4.25"), 3, "Canada") == "3 × 4.2 g (12 g) / 3 × 4,2 g (12 g)"
-    soap = replace(batch("110", made_with_lye=True), soap=Becomes(None))
+    soap = batch("110", made_with_lye=True)
     assert said(soap, 3) == "3 bars, Net Wt ____ each, Total Net Wt ____"
     assert said(soap, 3, "EU") == "3 × ____ = ____"
 
@@ -90,13 +91,13 @@ def test_packages_need_no_more_of_an_option_than_the_amounts_expect(units, packa
     a_class = replace(QUICK, makes=makes, dates=(when,))
     roster = people(["scent"], [(cell,) for cell in cells])
     (made,) = reckon_class(replace(STUDIO, recipes=recipes, rosters={a_class.key: roster}), a_class, when)[0].made
-    (finishes,) = made.finishes
+    finishes = made.containers[0].finishes
     assert [finish.units for finish in finishes] == [units] * (8 * packages + 1)
     scent = made.choices[0]
     labelled: Counter[str | None] = Counter()
     for finish in finishes:
         labelled[dict(finish.variant.chosen)["scent"]] += finish.units
     for option in scent.options:
-        most = next(one for one in made.batch.doses[0].each if one.option == option.option).to_have_ready
+        most = next(one for one in made.batch.own.doses[0].each if one.option == option.option).to_have_ready
         assert most * labelled[option.option] <= option.expected
     assert sum(labelled.values()) == scent.portions

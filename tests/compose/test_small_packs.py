@@ -79,13 +79,13 @@ def test_the_list_alone_gets_smaller_as_little_as_does_and_never_below_its_heigh
     edition = balm(tmp_path)
     studio, sheet = edition.studio, edition.sheets[-1]
     plan = next(plan_labels(studio, sheet))
-    laid, ordinary = plan.laid_out, rules_of(studio, plan.filled)
+    laid, ordinary = plan.laid_out, rules_of(studio, plan.made.batch, plan.filling)
     assert laid is not None and laid.stock.name == "tube sheet"
     blocks = [block for cell in laid.cells[0] for block in cell]
     small = [block for block in blocks if block.points < ordinary.text]
     assert [block.lines[0][0].text.strip() for block in small] == ["Ingredients:"]
     assert small[0].points * 25.4 / 72 * studio.typefaces["regular"].small_o >= float(INCH / 32)
-    rules = list(smaller_rules(studio, plan.filled))
+    rules = list(smaller_rules(studio, plan.made.batch, plan.filling))
     tried = [one.ingredients for one in rules]
     assert tried == sorted(tried, reverse=True) and tried[0] == SMALLER[0] and tried[-1] == pytest.approx(0.5, abs=0.01)
     fitting = [lay_out(plan.texts, laid.stock, 1, one, Setter(studio.typefaces)) for one in (ordinary, *rules)]
@@ -98,7 +98,7 @@ def test_on_a_larger_tube_or_elsewhere_the_list_stays_as_high_as_other_text(tmp_
     europe = balm(tmp_path / "europe", region="EU")
     for edition in (tall, europe):
         plan = next(plan_labels(edition.studio, edition.sheets[-1]))
-        assert list(smaller_rules(edition.studio, plan.filled)) == []
-    packed = next(plan_labels(tall.studio, tall.sheets[-1])).filled
-    several = replace(packed, recipe=replace(packed.recipe, fill=replace(packed.recipe.fill, units=2)))
-    assert list(smaller_rules(tall.studio, several)) == []
+        assert list(smaller_rules(edition.studio, plan.made.batch, plan.filling)) == []
+    packed = next(plan_labels(tall.studio, tall.sheets[-1]))
+    several = replace(packed.filling, fill=replace(packed.filling.fill, units=2))
+    assert list(smaller_rules(tall.studio, packed.made.batch, several)) == []

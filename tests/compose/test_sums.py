@@ -8,14 +8,11 @@ from builder.compose.recipe.sums import IN_THE_TABLE, view_sums
 from builder.compose.recipe.wording import RULES
 from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.size import OilsSize
-from builder.reckon.recipe.batches import reckon_batch, weighings
-from tests.making import CONSTANTS, cards, fat, grams, lye, scale, soap
+from tests.making import cards, fat, grams, lye, scale, soap, worked
 
 BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, "weight")
 STOCK = cards(fat("olive oil", 185, 196), fat("coconut oil", 248, 265))
-SHEET = reckon_batch(
-    soap({"olive oil": 70, "coconut oil": 30}, lye(superfat=6)), BAR, OilsSize(grams(500)), STOCK, weighings([scale("0.1")]), CONSTANTS
-)
+SHEET = worked(soap({"olive oil": 70, "coconut oil": 30}, lye(superfat=6)), BAR, OilsSize(grams(500)), STOCK, [scale("0.1")])
 
 
 def plain(text):

@@ -12,20 +12,23 @@ from builder.model.recipe.ingredient import CountsAs, DeclaredAs, DropMass, Ingr
 from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.quantity import NO_MASS, Density, Drops, Rest, Volume, sum_masses
 from builder.model.recipe.recipe import AmountsAs, Choice, Fill, MeasuredDensity
-from builder.model.recipe.size import ContainersSize, MouldSize, OilsSize, PeopleSize, TotalSize
+from builder.model.recipe.size import ContainersSize, MouldSize, OilsSize, PeopleSize, ToFill, TotalSize
 from builder.reckon.label.ingredient_list import list_ingredients
-from builder.reckon.recipe.batches import reckon_batch, weighings
 from builder.reckon.recipe.rounding import pick_scale, round_down, round_near
-from tests.making import CONSTANTS, card, cards, grams, parts, phase, recipe, scale, share
+from tests.making import card, cards, grams, parts, phase, recipe, scale, share, worked
 
 LOTION = Product("lotion", "Lotion", Contact.LEAVE_ON, False, "weight")
-FINE = weighings([scale("0.001")])
+FINE = [scale("0.001")]
 OUNCE = "28.349523125"
 
 
 def lotion(**lines):
     amounts = {"water": Rest(), "glycerin": share(3), "oil": share(20)} | lines
     return recipe(phase("all", amounts), fill="113")
+
+
+def people(containers, demo=NO_MASS, left=NO_MASS):
+    return PeopleSize((ToFill(lotion().fill, containers),), 1, False, demo, left)
 
 
 STOCK = cards(card("glycerin"), card("oil", CountsAs.FAT), card("mica"))
@@ -39,16 +42,14 @@ def exact(sheet):
 def test_percent_to_parts_of_the_1911_codex():
     made = recipe(phase("all", {"beeswax": share("6.25"), "soft paraffin": share("93.75")}))
     size = TotalSize(grams(OUNCE) * 8)
-    sheet = reckon_batch(made, LOTION, size, cards(card("beeswax"), card("soft paraffin")), FINE, CONSTANTS)
+    sheet = worked(made, LOTION, size, cards(card("beeswax"), card("soft paraffin")), FINE)
     assert exact(sheet) == {"beeswax": Fraction(OUNCE) / 2, "soft paraffin": Fraction(OUNCE) * 15 / 2}
 
 
 # British Pharmaceutical Codex 1911, Aseptic Wax: 87.50, 12.50 and 1.00 come to 101: the acid is 1 on 100. As parts, 35 grains on 8 oz.
 def test_one_on_a_hundred_is_a_matter_of_parts():
     made = recipe(phase("all", {"wax": parts("87.5"), "almond oil": parts("12.5"), "salicylic acid": parts(1)}), amounts_as=AmountsAs.PARTS)
-    sheet = reckon_batch(
-        made, LOTION, TotalSize(grams(101)), cards(card("wax"), card("almond oil"), card("salicylic acid")), FINE, CONSTANTS
-    )
+    sheet = worked(made, LOTION, TotalSize(grams(101)), cards(card("wax"), card("almond oil"), card("salicylic acid")), FINE)
     assert exact(sheet)["salicylic acid"] == 1
     grain = Fraction("0.06479891")
     assert float(35 * grain / (8 * Fraction(OUNCE))) == pytest.approx(0.01, abs=1e-9)
@@ -59,7 +60,7 @@ def test_a_volume_becomes_a_mass_through_a_measured_density():
     density = (Fraction("65.2718") - Fraction("28.4773")) / (Fraction("54.8809") - Fraction("28.4773"))
     assert float(density) == pytest.approx(1.3935, abs=5e-5)
     made = recipe(phase("all", {"honey": Volume(Fraction(100))}), amounts_as=AmountsAs.WEIGHTS)
-    sheet = reckon_batch(made, LOTION, TotalSize(grams("139.35")), cards(card("honey", density="1.3935")), FINE, CONSTANTS)
+    sheet = worked(made, LOTION, TotalSize(grams("139.35")), cards(card("honey", density="1.3935")), FINE)
     working = next(w for w in sheet.workings if w.rule == "volume through density")
     assert working.result == Fraction("139.35")
 
@@ -78,33 +79,33 @@ def test_drops_weigh_what_was_measured():
     assert 45 <= drop.one.grams * 1000 <= 55
     oil = Ingredient("oil", "oil", CountsAs.OTHER, "oil", label_name=LabelName(("Oil",), ("oil",), Known.MEMORY), drop_mass=drop)
     made = recipe(phase("all", {"oil": Drops(Fraction(12))}), amounts_as=AmountsAs.WEIGHTS)
-    sheet = reckon_batch(made, LOTION, TotalSize(grams(1)), cards(oil), FINE, CONSTANTS)
+    sheet = worked(made, LOTION, TotalSize(grams(1)), cards(oil), FINE)
     assert next(w.result for w in sheet.workings if w.rule == "drops through drop mass") == 12 * Fraction("0.0522")
 
 
 def test_a_mould_is_filled_through_the_measured_density():
     made = recipe(phase("all", {"water": Rest()}), density=MeasuredDensity(Density(Fraction("0.98")), "one jar weighed"))
-    sheet = reckon_batch(made, LOTION, MouldSize(Volume(Fraction(1680))), STOCK, FINE, CONSTANTS)
+    sheet = worked(made, LOTION, MouldSize(Volume(Fraction(1680))), STOCK, FINE)
     assert sum_masses(line.exact for line in sheet.lines) == grams("1646.4")
 
 
 def test_oils_of_a_given_weight():
-    sheet = reckon_batch(lotion(), LOTION, OilsSize(grams(200)), STOCK, FINE, CONSTANTS)
+    sheet = worked(lotion(), LOTION, OilsSize(grams(200)), STOCK, FINE)
     assert exact(sheet)["oil"] == 200
 
 
 def test_a_batch_for_people_holds_what_is_shown_and_what_sticks():
-    sheet = reckon_batch(lotion(), LOTION, PeopleSize(14, grams(50), grams(20)), STOCK, FINE, CONSTANTS)
+    sheet = worked(lotion(), LOTION, people(14, grams(50), grams(20)), STOCK, FINE)
     assert sum_masses(line.exact for line in sheet.lines) == grams(14 * 113 + 70)
-    assert sheet.portions.yields == 14
-    assert sheet.portions.left == NO_MASS
+    assert sheet.own.portions.yields == 14
+    assert sheet.own.portions.left == NO_MASS
 
 
 def test_rounding_leaves_no_container_short():
-    coarse = weighings([scale("5")])
-    sheet = reckon_batch(lotion(glycerin=share("3.3")), LOTION, ContainersSize(7), STOCK, coarse, CONSTANTS)
+    coarse = [scale("5")]
+    sheet = worked(lotion(glycerin=share("3.3")), LOTION, ContainersSize(7), STOCK, coarse)
     assert sheet.grams.total >= grams(7 * 113)
-    assert sheet.portions.yields == 7
+    assert sheet.own.portions.yields == 7
 
 
 def test_each_amount_is_weighed_on_the_finest_scale_that_holds_it():
@@ -128,16 +129,16 @@ sizes = st.fractions(50, 5000, max_denominator=10)
 @given(amounts, amounts, sizes, st.integers(2, 12))
 def test_scaling_up_and_down_gives_the_batch_back(one, other, size, times):
     made = recipe(phase("all", {"water": Rest(), "glycerin": share(one), "oil": share(other)}))
-    small = reckon_batch(made, LOTION, TotalSize(grams(size)), STOCK, FINE, CONSTANTS)
-    big = reckon_batch(made, LOTION, TotalSize(grams(size) * times), STOCK, FINE, CONSTANTS)
+    small = worked(made, LOTION, TotalSize(grams(size)), STOCK, FINE)
+    big = worked(made, LOTION, TotalSize(grams(size) * times), STOCK, FINE)
     assert [line.exact * times for line in small.lines] == [line.exact for line in big.lines]
     assert sum_masses(line.exact for line in small.lines) == grams(size)
 
 
 @given(st.integers(1, 30), st.integers(1, 4))
 def test_twice_the_containers_take_twice_the_ingredients(students, each):
-    one = reckon_batch(lotion(), LOTION, PeopleSize(students * each, NO_MASS, NO_MASS), STOCK, FINE, CONSTANTS)
-    two = reckon_batch(lotion(), LOTION, PeopleSize(2 * students * each, NO_MASS, NO_MASS), STOCK, FINE, CONSTANTS)
+    one = worked(lotion(), LOTION, people(students * each), STOCK, FINE)
+    two = worked(lotion(), LOTION, people(2 * students * each), STOCK, FINE)
     for single, double in zip(one.lines, two.lines, strict=True):
         assert abs(double.exact.grams - 2 * single.exact.grams) <= Fraction("0.01")
 
@@ -202,10 +203,10 @@ def test_each_combination_of_choices_is_a_variant():
             Choice("colour", (Name("mica"), Name("glycerin"), None), share("0.2")),
         ),
     )
-    sheet = reckon_batch(made, LOTION, ContainersSize(3), STOCK, FINE, CONSTANTS)
-    assert len(sheet.variants) == 6
-    assert sheet.doses[0].at_most == grams("0.5")
-    assert {variant.chosen for variant in sheet.variants} >= {(("scent", None), ("colour", "mica"))}
+    sheet = worked(made, LOTION, ContainersSize(3), STOCK, FINE)
+    assert len(sheet.own.variants) == 6
+    assert sheet.own.doses[0].at_most == grams("0.5")
+    assert {variant.chosen for variant in sheet.own.variants} >= {(("scent", None), ("colour", "mica"))}
 
 
 def test_a_dose_is_rounded_down_to_the_scale_and_to_whole_drops():
@@ -219,6 +220,6 @@ def test_a_dose_is_rounded_down_to_the_scale_and_to_whole_drops():
     )
     made = recipe(phase("all", {"water": Rest()}), choices=(Choice("scent", (Name("oil"),), share("0.5")),))
     made = type(made)(**{**made.__dict__, "fill": Fill(Name("bottle"), grams(113))})
-    sheet = reckon_batch(made, LOTION, ContainersSize(1), cards(oil), weighings([scale("0.1")]), CONSTANTS)
-    assert sheet.doses[0].at_most == grams("0.5")  # 0.565 g
-    assert sheet.doses[0].each[0].drops == 17  # of 32 mg: 0.544 g, and 18 are 0.576 g
+    sheet = worked(made, LOTION, ContainersSize(1), cards(oil), [scale("0.1")])
+    assert sheet.own.doses[0].at_most == grams("0.5")  # 0.565 g
+    assert sheet.own.doses[0].each[0].drops == 17  # of 32 mg: 0.544 g, and 18 are 0.576 g

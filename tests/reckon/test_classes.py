@@ -45,9 +45,9 @@ def test_the_studio_is_sound():
 def test_who_makes_which_batch(batch_for, students, size, spare, plan):
     sheet = lotion(students, size, batch_for=batch_for, spare=spare)
     batches = sheet.made[0].batches
-    assert [(one.purpose, one.sheet.size.containers, one.copies) for one in batches] == plan
-    assert sheet.made[0].containers == students + spare
-    assert sum(one.copies * one.sheet.portions.yields for one in batches) >= sheet.made[0].containers
+    assert [(one.purpose, one.sheet.size.counts[0][1], one.copies) for one in batches] == plan
+    assert sheet.made[0].containers[0].in_all == students + spare
+    assert sum(one.copies * one.sheet.own.portions.yields for one in batches) >= sheet.made[0].containers[0].in_all
 
 
 def test_the_last_group_may_be_smaller():
@@ -62,7 +62,7 @@ def test_the_last_group_may_be_smaller():
 def test_every_container_of_the_groups_is_accounted_for(students, group_size):
     sheet = lotion(students, group_size, batch_for=BatchFor.GROUP, each_student=2, spare=0)
     (group,) = sheet.made[0].batches
-    assert group.sheet.portions.yields * group.copies == sheet.made[0].containers + sheet.unclaimed(2)
+    assert group.sheet.own.portions.yields * group.copies == sheet.made[0].containers[0].in_all + sheet.unclaimed(2)
 
 
 def test_what_is_needed_is_what_all_batches_weigh():
@@ -138,4 +138,4 @@ def test_the_unit_system_does_not_change_the_superfat():
 def test_one_recipe_at_one_size():
     sheet = reckon_recipe(STUDIO, STUDIO.recipes["plain-lotion"], ContainersSize(5))
     assert [column.unit for column in sheet.columns] == ["g"]
-    assert sheet.portions.yields == 5
+    assert sheet.own.portions.yields == 5

@@ -15,9 +15,8 @@ from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.recipe import Choice
 from builder.model.recipe.size import TotalSize
 from builder.reckon.dose.counting import count_towards, factors_in
-from builder.reckon.recipe.batches import reckon_batch, weighings
 from builder.words.fold import fold
-from tests.making import CONSTANTS, SOURCE, card, cards, fat, grams, phase, recipe, scale, share
+from tests.making import SOURCE, card, cards, fat, grams, phase, recipe, scale, share, worked
 from tests.regions import region as region_of
 
 LOTION = Product("lotion", "Lotion", Contact.LEAVE_ON, False, "weight")
@@ -38,8 +37,8 @@ def blend(*names):
 def count(a_limit, lines, *extra, choices=(), others=()):
     stock = cards(*extra)
     made = recipe(phase("all", {name: share(percent) for name, percent in lines.items()}), choices=choices)
-    sheet = reckon_batch(made, LOTION, TotalSize(grams(1000)), stock, weighings((scale("0.01"),)), CONSTANTS)
-    counted = count_towards(a_limit, sheet, sheet.grams, stock, factors_in((a_limit, *others)))
+    sheet = worked(made, LOTION, TotalSize(grams(1000)), stock, (scale("0.01"),))
+    counted = count_towards(a_limit, sheet.own, sheet.grams, stock, factors_in((a_limit, *others)))
     return sum(one.least for one in counted), sum(one.most for one in counted)
 
 
@@ -133,9 +132,9 @@ def test_what_is_merely_usual_is_not_asked_of_a_ready_made_base():
 def test_a_limit_is_judged_by_the_weighings_that_pass_it_but_a_usual_one_in_grams(weight, unit):
     stock, law = cards(card("salt")), limit("salt", most="0.8", weight=weight)
     made = recipe(phase("all", {"water": share("99.21"), "salt": share("0.79")}))
-    scales = weighings((scale("0.01"), scale("0.03", unit="oz", per_unit="28.349523125")))
-    sheet = reckon_batch(made, LOTION, TotalSize(grams(290)), stock, scales, CONSTANTS, Rules(region_of("EU"), (law,)))
-    (towards,) = sheet.towards
+    scales = (scale("0.01"), scale("0.03", unit="oz", per_unit="28.349523125"))
+    sheet = worked(made, LOTION, TotalSize(grams(290)), stock, scales, rules=Rules(region_of("EU"), (law,)))
+    (towards,) = sheet.own.towards
     assert towards.unit == unit
     assert (towards.least > law.most) is (unit == "oz")
 

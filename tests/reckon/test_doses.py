@@ -26,9 +26,8 @@ from builder.reckon.dose.counting import factors_in
 from builder.reckon.dose.drops import reckon_drop
 from builder.reckon.dose.limits import limits_for
 from builder.reckon.label.share_counting import share_counting
-from builder.reckon.recipe.batches import reckon_batch, weighings
 from builder.words.fold import fold
-from tests.making import CONSTANTS, SOURCE, card, cards, fat, grams, phase, recipe, scale, share
+from tests.making import CONSTANTS, SOURCE, card, cards, fat, grams, phase, recipe, scale, share, worked
 from tests.regions import region as region_of
 
 LOTION = Product("lotion", "Lotion", Contact.LEAVE_ON, False, "weight")
@@ -57,11 +56,11 @@ def made(choices, stock, *limits, fill="100", region="EU", youngest=None, lines=
     one = recipe(phase("all", {name: share(percent) for name, percent in (lines or {"water": 100}).items()}), choices=choices, fill=fill)
     one = replace(one, accepts={name: Acceptance("so") for name in accepts})
     rules = Rules(region_of(region), limits, youngest=youngest)
-    return reckon_batch(one, LOTION, TotalSize(grams(1000)), stock, weighings((scale(division),)), CONSTANTS, rules), rules
+    return worked(one, LOTION, TotalSize(grams(1000)), stock, (scale(division),), rules=rules), rules
 
 
 def most_of(sheet, option):
-    return next(one for dose in sheet.doses for one in dose.each if one.option == option)
+    return next(one for dose in sheet.own.doses for one in dose.each if one.option == option)
 
 
 # The mass of a drop.
@@ -100,10 +99,14 @@ def test_a_powder_has_no_drops():
 def test_without_a_limit_the_recipe_itself_says_how_much():
     sheet, _ = made((choice("scent", "rose", "mint"),), cards(scent("rose", 30), scent("mint", 25)), fill="113")
     # 0.5 % of 113 g is 0.565 g: 18 drops of 30 mg, 22 of 25 mg.
-    assert [(one.weight, one.drops, one.lowered) for one in sheet.doses[0].each] == [(grams("0.56"), 18, None), (grams("0.56"), 22, None)]
-    assert sheet.doses[0].mixed.weight == grams("0.56")
+    (dose,) = sheet.own.doses
+    assert [(one.weight, one.drops, one.lowered) for one in dose.each] == [
+        (grams("0.56"), 18, None),
+        (grams("0.56"), 22, None),
+    ]
+    assert sheet.own.doses[0].mixed.weight == grams("0.56")
     # 18 drops of rose and 1 of mint are 0.565 g and no more.
-    assert sheet.doses[0].mixed.drops == 19
+    assert sheet.own.doses[0].mixed.drops == 19
 
 
 def test_a_limit_lowers_the_option_that_it_is_about_and_no_other():
@@ -125,7 +128,7 @@ def test_what_the_batch_holds_already_is_counted():
 def test_two_choices_share_what_a_limit_leaves_by_what_they_would_take():
     both = (choice("scent", "mint", most="0.6"), choice("more", "mint", most="0.3"))
     sheet, _ = made(both, cards(scent("mint")), limit("Mint", most="0.3"), division="0.001")
-    first, second = sheet.doses
+    first, second = sheet.own.doses
     assert first.each[0].weight + second.each[0].weight <= grams("0.3010")
     assert abs(first.each[0].weight.grams - 2 * second.each[0].weight.grams) < Fraction("0.01")
 
@@ -133,9 +136,9 @@ def test_two_choices_share_what_a_limit_leaves_by_what_they_would_take():
 def test_an_option_of_which_nothing_is_left_is_not_offered():
     sheet, _ = made((choice("scent", "mint", "rose"),), cards(scent("mint"), scent("rose")), limit("Mint", most="0.001"))
     assert not most_of(sheet, "mint").is_offered
-    assert sheet.doses[0].offered == ("rose",)
-    assert sheet.doses[0].mixed is None
-    assert [dict(variant.chosen) for variant in sheet.variants] == [{"scent": "rose"}]
+    assert sheet.own.doses[0].offered == ("rose",)
+    assert sheet.own.doses[0].mixed is None
+    assert [dict(variant.chosen) for variant in sheet.own.variants] == [{"scent": "rose"}]
 
 
 def test_what_is_no_law_does_not_lower_where_the_recipe_accepts_it():
@@ -203,14 +206,14 @@ class Judge:
 
     def __init__(self, sheet, stock, rules):
         factors = factors_in(rules.limits)
-        self.sheet, self.fill = sheet, sheet.portions.fill.grams
+        self.sheet, self.fill = sheet, sheet.own.portions.fill.grams
         limits = [one for one in limits_for(sheet.product, rules) if one.most]
         self.rows = []
         for one in limits:
             held = sum(
                 (w.mass / sheet.grams.total * share_counting(w.line.ingredient, one, factors)[0] for w in sheet.grams.weighed), Fraction(0)
             )
-            counts = {o.option: share_counting(stock[fold(o.option)], one, factors)[0] for dose in sheet.doses for o in dose.each}
+            counts = {o.option: share_counting(stock[fold(o.option)], one, factors)[0] for dose in sheet.own.doses for o in dose.each}
             if any(counts.values()) and one.percent_of is PercentOf.PRODUCT:
                 self.rows.append((one, held * self.fill, counts))
 
@@ -221,13 +224,13 @@ class Judge:
         return [one for one, held, counts in self.rows if held + sum(mass * counts[option] for option, mass in masses) > one.most * whole]
 
     def everything(self):
-        return product(*(list(amounts(dose)) for dose in self.sheet.doses))
+        return product(*(list(amounts(dose)) for dose in self.sheet.own.doses))
 
 
 def is_maximal(sheet, judge, wish):
     """Say whether one drop, or one division, more of every option passes a limit at the worst of the others, or what the recipe allows."""
-    for number, dose in enumerate(sheet.doses):
-        others = [list(amounts(other)) for at, other in enumerate(sheet.doses) if at != number]
+    for number, dose in enumerate(sheet.own.doses):
+        others = [list(amounts(other)) for at, other in enumerate(sheet.own.doses) if at != number]
         for one in dose.each:
             steps = [(one.weight.grams + Fraction("0.01"))] + ([one.drop.mass.grams * (one.drops + 1)] if one.drop else [])
             for more in steps:
@@ -242,8 +245,8 @@ def example():
     found = {}
     for sheet in reckon_classes(studio, studio.classes.values(), on=date(2027, 1, 2)):
         for batch in (*(p.sheet for made in sheet.made for p in made.batches), *(h.sheet for made in sheet.made for h in made.home)):
-            if batch.doses:
-                found[batch.recipe.key, batch.doses] = (batch, studio.rules(sheet.studio_class.youngest))
+            if batch.own.doses:
+                found[batch.recipe.key, batch.own.doses] = (batch, studio.rules(sheet.studio_class.youngest))
     return studio, list(found.values())
 
 
@@ -255,7 +258,7 @@ def test_no_combination_of_the_example_studio_passes_a_limit(number):
     tried = [judge.passed(*added) for added in judge.everything()]
     assert len(tried) > 20
     assert not any(tried)
-    for dose in sheet.doses:
+    for dose in sheet.own.doses:
         assert all(sum(mix.values()) <= dose.share * judge.fill for mix in amounts(dose))
 
 

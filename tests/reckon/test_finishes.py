@@ -25,7 +25,7 @@ ROWS = st.lists(st.tuples(st.sampled_from(["", *SCENTS]), st.sampled_from(["", *
 def test_each_student_gets_labels_of_what_they_chose_and_the_rest_is_spread_as_the_amounts_expect(rows, students):
     sheet = at(QUICK, students, people(["scent", "meadow-lotion colour"], rows))
     (lotion,) = sheet.made
-    (finishes,) = lotion.finishes
+    finishes = lotion.containers[0].finishes
     assert len(finishes) == len(jars_of(sheet, lotion, 0)) == students + 2
     for (scent, colour), finish in zip(rows, finishes, strict=False):
         for what, cell, names in (("scent", scent, SCENTS), ("colour", colour, COLOURS)):
@@ -34,7 +34,7 @@ def test_each_student_gets_labels_of_what_they_chose_and_the_rest_is_spread_as_t
         assert finish.is_open == (not scent or not colour)
     assert all(finish.is_open for finish in finishes[len(rows) :])
     for number, total in enumerate(lotion.choices):
-        offered = lotion.batch.doses[number].offered
+        offered = lotion.batch.own.doses[number].offered
         labels = Counter(dict(finish.variant.chosen)[total.what] for finish in finishes)
         known = {option.option: option.chosen for option in total.options} | {None: total.left_out}
         for option in offered:
@@ -44,7 +44,7 @@ def test_each_student_gets_labels_of_what_they_chose_and_the_rest_is_spread_as_t
 
 
 def test_without_a_roster_every_finish_comes_as_often_as_any_other():
-    (finishes, _) = (made.finishes[0] for made in at(no_spare(LOTION), 12).made)
+    (finishes, _) = (made.containers[0].finishes for made in at(no_spare(LOTION), 12).made)
     assert set(Counter(finish.variant.chosen for finish in finishes).values()) == {2}
 
 
@@ -55,7 +55,7 @@ def test_all_containers_of_one_student_lie_together_with_their_pot():
     sheet = at(type(PARTY)(**{**vars(PARTY), "makes": makes}), 3, people(columns, rows))
     salts = sheet.made[0]
     assert jars_of(sheet, salts, 0) == ("1", "1", "2", "2", "3", "3", "T")
-    names = [dict(finish.variant.chosen)["scent"] for finish in salts.finishes[0]]
+    names = [dict(finish.variant.chosen)["scent"] for finish in salts.containers[0].finishes]
     assert names[:4] == ["Lavender essential oil", "Lavender essential oil", None, None]
 
 

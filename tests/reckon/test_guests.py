@@ -65,7 +65,7 @@ def test_what_was_chosen_is_the_sum_over_the_rows(rows):
     sheet = at(QUICK, 12, people(["scent", "meadow-lotion colour"], rows))
     (lotion,) = sheet.made
     for number, total in enumerate(lotion.choices):
-        most = {fold(one.option): one.weight for one in lotion.batch.doses[number].each}
+        most = {fold(one.option): one.weight for one in lotion.batch.own.doses[number].each}
         alias = {"lavender oil": "lavender essential oil"}
         taken = [alias.get(fold(row[number]), fold(row[number])) for row in rows]
         for option in total.options:

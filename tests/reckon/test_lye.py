@@ -18,15 +18,14 @@ from builder.model.recipe.size import OilsSize, TotalSize
 from builder.reckon.lye.equivalents import acid_equivalents, fat_equivalents
 from builder.reckon.lye.lye import lye_basis
 from builder.reckon.lye.lye_check import check_lye
-from builder.reckon.recipe.batches import reckon_batch, weighings
-from tests.making import CONSTANTS, KOH, NAOH, card, cards, fat, grams, lye, phase, recipe, scale, share, soap
+from tests.making import CONSTANTS, KOH, NAOH, card, cards, fat, grams, lye, phase, recipe, scale, share, soap, worked
 
 BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, "weight")
-FINE = weighings([scale("0.0001")])
+FINE = [scale("0.0001")]
 
 
 def batch(oils, plan, *fats, size=1000, scales=FINE, extra=None):
-    return reckon_batch(soap(oils, plan, extra), BAR, OilsSize(grams(size)), cards(*fats), scales, CONSTANTS)
+    return worked(soap(oils, plan, extra), BAR, OilsSize(grams(size)), cards(*fats), scales)
 
 
 def exact(sheet, name):
@@ -156,7 +155,7 @@ def test_fat_after_the_cook_counts_afterwards():
     late = phase("after the cook", {"shea": share(10)}, after_the_cook=True)
     plan = lye(superfat=10)
     made = recipe(phase("oils", {"fat": share(90)}), late, amounts_as=AmountsAs.PERCENT_OF_OILS, lye=plan)
-    sheet = reckon_batch(made, BAR, OilsSize(grams(1000)), cards(fat("fat", 190), fat("shea", 190)), FINE, CONSTANTS)
+    sheet = worked(made, BAR, OilsSize(grams(1000)), cards(fat("fat", 190), fat("shea", 190)), FINE)
     assert float(sheet.grams.lye.superfat) == pytest.approx(0.10, abs=1e-5)
     assert float(sheet.grams.lye.before_the_cook) == pytest.approx(0.0, abs=1e-5)
 
@@ -182,7 +181,7 @@ def test_the_superfat_asked_for_is_the_superfat_of_the_exact_amounts(number, sup
 
 @given(value, value, percent, weights, st.sampled_from(["1", "0.1", "5"]))
 def test_lye_is_never_rounded_up(one, other, superfat, size, division):
-    scales = weighings([scale(division)])
+    scales = [scale(division)]
     sheet = batch({"a": 60, "b": 40}, lye(superfat=superfat), fat("a", one), fat("b", other), size=size, scales=scales)
     for weighed in sheet.grams.weighed:
         if weighed.line.role is Role.ALKALI:
@@ -194,10 +193,8 @@ def test_lye_is_never_rounded_up(one, other, superfat, size, division):
 
 @given(value, percent, st.integers(2, 9))
 def test_scaling_does_not_change_the_superfat(number, superfat, times):
-    small = reckon_batch(soap({"fat": 100}, lye(superfat=superfat)), BAR, TotalSize(grams(500)), cards(fat("fat", number)), FINE, CONSTANTS)
-    big = reckon_batch(
-        soap({"fat": 100}, lye(superfat=superfat)), BAR, TotalSize(grams(500 * times)), cards(fat("fat", number)), FINE, CONSTANTS
-    )
+    small = worked(soap({"fat": 100}, lye(superfat=superfat)), BAR, TotalSize(grams(500)), cards(fat("fat", number)), FINE)
+    big = worked(soap({"fat": 100}, lye(superfat=superfat)), BAR, TotalSize(grams(500 * times)), cards(fat("fat", number)), FINE)
     assert [line.exact * times for line in small.lines] == [line.exact for line in big.lines]
 
 
@@ -233,7 +230,7 @@ def test_the_worst_case_is_the_worst_of_10_000_random_draws(seed, superfat, divi
     alkali = card("sodium hydroxide", CountsAs.ALKALI, molar_mass=NAOH, purity=(95, 100))
     stock = cards(olive, coconut) | {"sodium hydroxide": alkali}
     made = soap({"olive": 70, "coconut": 30}, lye(superfat=superfat))
-    sheet = reckon_batch(made, BAR, OilsSize(grams(500)), stock, weighings([scale(division)]), CONSTANTS)
+    sheet = worked(made, BAR, OilsSize(grams(500)), stock, [scale(division)])
     result = sheet.grams.lye
     for _ in range(10_000):
         oils = hydroxide = 0.0
@@ -266,12 +263,12 @@ def test_an_acid_is_given_its_lye():
 def test_two_lye_heavy_recipes_of_1908_come_out_below_zero(fats, lye_pounds, excess):
     stock = cards(*(fat(name, Fraction(56100) / Fraction(equivalent)) for name, equivalent in fats.items()))
     made = soap({name: Fraction(100, len(fats)) for name in fats}, lye(superfat=0))
-    sheet = reckon_batch(made, BAR, OilsSize(grams(56 * len(fats))), stock, FINE, CONSTANTS)
+    sheet = worked(made, BAR, OilsSize(grams(56 * len(fats))), stock, FINE)
     poured = grams(lye_pounds * 0.3293)
     weighed = [replace(w, mass=poured) if w.line.role is Role.ALKALI else w for w in sheet.grams.weighed]
     result = check_lye(weighed, replace(lye_basis(made.lye, stock), koh=Fraction("56.1")))
     assert result.superfat < 0
     assert float(-result.superfat) == pytest.approx(excess, abs=0.004)
     column = replace(sheet.grams, lye=result)
-    (found,) = say_once(find_too_much_lye(Batch("the pan of 1908", frozenset(), replace(sheet, columns=(column,)), CONSTANTS)))
+    (found,) = say_once(find_too_much_lye(Batch("the pan of 1908", frozenset(), replace(sheet, columns=(column,)), sheet.own, CONSTANTS)))
     assert (found.name, found.stops, found.acceptable) == ("lye-too-much", True, False)

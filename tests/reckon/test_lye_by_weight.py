@@ -11,17 +11,16 @@ from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.recipe import AmountsAs, DividedBy, WaterBy
 from builder.model.recipe.size import TotalSize
-from builder.reckon.recipe.batches import reckon_batch, weighings
-from tests.making import CONSTANTS, KOH, NAOH, card, cards, fat, grams, lye, phase, recipe, scale, soap
+from tests.making import KOH, NAOH, card, cards, fat, grams, lye, phase, recipe, scale, soap, worked
 
 BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, "weight")
-FINE = weighings([scale("0.0001")])
+FINE = [scale("0.0001")]
 POUND = Fraction("453.59237")
 
 
 def by_weight(fats, plan, *stock, total):
     made = recipe(phase("fats", {name: grams(weight) for name, weight in fats.items()}), amounts_as=AmountsAs.WEIGHTS, lye=plan)
-    return reckon_batch(made, BAR, TotalSize(grams(total)), cards(*stock), FINE, CONSTANTS)
+    return worked(made, BAR, TotalSize(grams(total)), cards(*stock), FINE)
 
 
 # USP 28, Green Soap: 380 g vegetable oil, 20 g oleic acid, 91.7 g potassium hydroxide of 85 % total alkali. Balance computed: neutral where
@@ -71,7 +70,7 @@ def test_a_lye_divided_by_weight_of_pure_hydroxide():
         card("sodium hydroxide", CountsAs.ALKALI, molar_mass=NAOH, purity=98),
         card("potassium hydroxide", CountsAs.ALKALI, molar_mass=KOH, purity=90),
     )
-    sheet = reckon_batch(soap({"fat": 100}, plan), BAR, TotalSize(grams(1000)), stock, FINE, CONSTANTS)
+    sheet = worked(soap({"fat": 100}, plan), BAR, TotalSize(grams(1000)), stock, FINE)
     weights = {line.name: line.exact.grams for line in sheet.lines if line.role is Role.ALKALI}
     pure = {"potassium hydroxide": weights["potassium hydroxide"] * 90 / 100, "sodium hydroxide": weights["sodium hydroxide"] * 98 / 100}
     assert pure["potassium hydroxide"] / sum(pure.values()) == Fraction(60, 100)

@@ -12,14 +12,13 @@ from builder.model.recipe.size import OilsSize
 from builder.reckon.lye.equivalents import acid_equivalents, water_in
 from builder.reckon.lye.lye import purity_of
 from builder.reckon.lye.soap import parts_of
-from builder.reckon.recipe.batches import reckon_batch, weighings
-from tests.making import CONSTANTS, KOH, card, cards, fat, grams, lye, scale, share, soap
+from tests.making import KOH, card, cards, fat, grams, lye, scale, share, soap, worked
 
 BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, "weight")
 
 
 def batch(oils, plan, *stock, extra=None):
-    return reckon_batch(soap(oils, plan, extra), BAR, OilsSize(grams(1000)), cards(*stock), weighings([scale("0.0001")]), CONSTANTS)
+    return worked(soap(oils, plan, extra), BAR, OilsSize(grams(1000)), cards(*stock), [scale("0.0001")])
 
 
 def test_a_purity_that_the_recipe_states_belongs_to_its_alkali():

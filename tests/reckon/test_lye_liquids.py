@@ -12,18 +12,17 @@ from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.recipe import DividedBy, LyeLiquid, WaterBy
 from builder.model.recipe.size import OilsSize
 from builder.reckon.lye.soap import parts_of
-from builder.reckon.recipe.batches import reckon_batch, weighings
-from tests.making import CONSTANTS, card, cards, fat, grams, lye, scale, share, soap
+from tests.making import card, cards, fat, grams, lye, scale, share, soap, worked
 
 BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, "weight")
-FINE = weighings([scale("0.0001")])
+FINE = [scale("0.0001")]
 VINEGAR = card("vinegar", CountsAs.ACID, molar_mass="60.052", protons=1, purity=5, water_content=95)
 MILK = card("milk", CountsAs.LIQUID, water_content=87)
 OIL = fat("fat", 190)
 
 
 def batch(plan, extra=None, size=1000):
-    return reckon_batch(soap({"fat": 100}, plan, extra), BAR, OilsSize(grams(size)), cards(OIL, VINEGAR, MILK), FINE, CONSTANTS)
+    return worked(soap({"fat": 100}, plan, extra), BAR, OilsSize(grams(size)), cards(OIL, VINEGAR, MILK), FINE)
 
 
 def of(name, percent, later=False):
@@ -104,6 +103,6 @@ def test_the_sum_of_the_lye_shows_the_acid_of_phases_and_liquids_together():
 def test_a_liquid_is_never_more_than_all_water():
     juice = card("juice", CountsAs.LIQUID, water_content="100.5")
     stock = cards(OIL, juice)
-    sheet = reckon_batch(soap({"fat": 100}, lye(liquids=(of("juice", 100),))), BAR, OilsSize(grams(1000)), stock, FINE, CONSTANTS)
+    sheet = worked(soap({"fat": 100}, lye(liquids=(of("juice", 100),))), BAR, OilsSize(grams(1000)), stock, FINE)
     assert sheet.soap.others == ()
     assert parts_of(sheet.soap) == sheet.grams.total

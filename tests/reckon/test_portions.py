@@ -11,13 +11,12 @@ from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.quantity import NO_MASS, Rest, Temperature
 from builder.model.recipe.recipe import Fill, SteamsAway
-from builder.model.recipe.size import ContainersSize, PeopleSize, TotalSize
-from builder.reckon.recipe.batches import fill_others, reckon_batch, weighings
+from builder.model.recipe.size import ContainersSize, PeopleSize, ToFill, TotalSize
 from builder.reckon.recipe.portions import reckon_portions
-from tests.making import CONSTANTS, card, cards, grams, phase, recipe, scale, share
+from tests.making import card, cards, grams, phase, recipe, scale, share, worked
 
 LOTION = Product("lotion", "Lotion", Contact.LEAVE_ON, False, "weight")
-FINE = weighings([scale("0.01")])
+FINE = [scale("0.01")]
 STOCK = cards(card("glycerin"), card("oil", CountsAs.FAT))
 sizes = st.fractions(10, 5000, max_denominator=10)
 fills = st.fractions(5, 300, max_denominator=10)
@@ -34,15 +33,16 @@ def jar(weight):
 
 @given(sizes, fills)
 def test_portions_and_what_is_left_add_to_the_batch(total, fill):
-    (portions,) = reckon_portions(grams(total), bottle(fill), TotalSize(grams(total)))
+    ((_, portions),) = reckon_portions(grams(total), bottle(fill), TotalSize(grams(total)))
     assert portions.fill * portions.yields + portions.left == grams(total)
     assert portions.left < portions.fill
 
 
 @given(sizes, fills, fills, st.integers(0, 12), st.integers(0, 12), small, small, small)
 def test_two_kinds_of_container_cups_pot_and_rest_add_to_the_batch(total, one, other, bottles, jars, cup, demo, pot):
-    size = PeopleSize(bottles, grams(demo), grams(pot), grams(cup), ((jar(other), jars),))
-    first, second = reckon_portions(grams(total), bottle(one), size)
+    kinds = (ToFill(bottle(one), bottles), ToFill(jar(other), jars))
+    size = PeopleSize(kinds, 1, False, grams(demo), grams(pot), grams(cup))
+    (_, first), (_, second) = reckon_portions(grams(total), bottle(one), size)
     taken = first.poured * first.yields + second.poured * second.yields + grams(demo) + grams(pot)
     assert taken + first.left == grams(total)
     assert first.left == second.left
@@ -54,20 +54,20 @@ def test_two_kinds_of_container_cups_pot_and_rest_add_to_the_batch(total, one, o
 
 @given(st.integers(1, 30), st.integers(1, 20), small, small)
 def test_a_batch_for_people_fills_every_container(bottles, jars, cup, pot):
-    size = PeopleSize(bottles, NO_MASS, grams(pot), grams(cup), ((jar(55), jars),))
     made = recipe(phase("all", {"water": Rest(), "glycerin": share(3)}), fill="113")
-    sheet = reckon_batch(made, LOTION, size, STOCK, FINE, CONSTANTS)
-    (other,) = fill_others(sheet, STOCK, FINE, CONSTANTS)
-    assert (sheet.portions.yields, other.portions.yields) == (bottles, jars)
-    assert other.portions.fill == other.recipe.fill.weight == grams(55)
-    assert sheet.grams.total >= sheet.portions.all_from
-    assert NO_MASS <= sheet.portions.left < grams(1)
+    size = PeopleSize((ToFill(made.fill, bottles), ToFill(jar(55), jars)), 1, False, NO_MASS, grams(pot), grams(cup))
+    sheet = worked(made, LOTION, size, STOCK, FINE)
+    own, other = sheet.fillings
+    assert (own.portions.yields, other.portions.yields) == (bottles, jars)
+    assert other.portions.fill == other.fill.weight == grams(55)
+    assert sheet.grams.total >= own.portions.all_from
+    assert NO_MASS <= own.portions.left < grams(1)
 
 
 def test_a_size_that_is_no_class_fills_one_kind_of_container():
-    sheet = reckon_batch(recipe(phase("all", {"water": Rest()})), LOTION, ContainersSize(3), STOCK, FINE, CONSTANTS)
-    assert fill_others(sheet, STOCK, FINE, CONSTANTS) == ()
-    assert sheet.portions.all_from is None
+    sheet = worked(recipe(phase("all", {"water": Rest()})), LOTION, ContainersSize(3), STOCK, FINE)
+    assert sheet.fillings == (sheet.own,)
+    assert sheet.own.portions.all_from is None
 
 
 def heated(**named):
@@ -77,14 +77,14 @@ def heated(**named):
 
 # Common practice, no source: a heated water phase is brought back to the weight it had, with hot water.
 def test_a_heated_phase_with_water_is_topped_up_to_what_it_weighed():
-    sheet = reckon_batch(heated(), LOTION, TotalSize(grams(1000)), STOCK, FINE, CONSTANTS)
+    sheet = worked(heated(), LOTION, TotalSize(grams(1000)), STOCK, FINE)
     (top_up,) = sheet.grams.top_ups
     assert (top_up.phase, top_up.weight, top_up.lost) == ("water phase", grams(800), None)
 
 
 def test_what_the_studio_weighed_to_steam_away_is_said_for_each_batch():
     lost = SteamsAway(share("2.5"), "weighed before and after")
-    sheet = reckon_batch(heated(steams_away=lost), LOTION, TotalSize(grams(1000)), STOCK, FINE, CONSTANTS)
+    sheet = worked(heated(steams_away=lost), LOTION, TotalSize(grams(1000)), STOCK, FINE)
     assert sheet.grams.top_ups[0].lost == grams(20)
     assert sheet.grams.top_ups[0].measured == "weighed before and after"
 
@@ -92,4 +92,4 @@ def test_what_the_studio_weighed_to_steam_away_is_said_for_each_batch():
 @pytest.mark.parametrize("lines", [{"oil": Rest()}, {"glycerin": Rest()}])
 def test_a_phase_without_water_is_not_topped_up(lines):
     made = recipe(phase("oil phase", lines, heat_to=Temperature(Fraction(75))))
-    assert reckon_batch(made, LOTION, TotalSize(grams(100)), STOCK, FINE, CONSTANTS).grams.top_ups == ()
+    assert worked(made, LOTION, TotalSize(grams(100)), STOCK, FINE).grams.top_ups == ()

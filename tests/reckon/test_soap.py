@@ -13,15 +13,14 @@ from builder.model.recipe.quantity import Share
 from builder.model.recipe.recipe import AmountsAs, Cure, LyeLiquid, WaterBy
 from builder.model.recipe.size import OilsSize
 from builder.reckon.lye.soap import parts_of
-from builder.reckon.recipe.batches import reckon_batch, weighings
-from tests.making import CONSTANTS, KOH, NAOH, card, cards, fat, grams, lye, phase, recipe, scale, share, soap
+from tests.making import KOH, NAOH, card, cards, fat, grams, lye, phase, recipe, scale, share, soap, worked
 
 BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, "weight")
-FINE = weighings([scale("0.0001")])
+FINE = [scale("0.0001")]
 
 
 def batch(oils, plan, *stock, size=1000, scales=FINE, extra=None):
-    return reckon_batch(soap(oils, plan, extra), BAR, OilsSize(grams(size)), cards(*stock), scales, CONSTANTS)
+    return worked(soap(oils, plan, extra), BAR, OilsSize(grams(size)), cards(*stock), scales)
 
 
 # 1 kg of a fat that takes 3.572 L of 1 M potassium hydroxide, of which 3.443 mol for its esters, yields 105.69 g of glycerol (school
@@ -72,7 +71,7 @@ def test_the_superfat_stays_as_fat_of_each_in_proportion():
 def test_what_goes_in_after_the_cook_stays_first():
     late = phase("after the cook", {"shea": share(10)}, after_the_cook=True)
     made = recipe(phase("oils", {"fat": share(90)}), late, amounts_as=AmountsAs.PERCENT_OF_OILS, lye=lye(superfat=6))
-    sheet = reckon_batch(made, BAR, OilsSize(grams(1000)), cards(fat("fat", 190), fat("shea", 190)), FINE, CONSTANTS)
+    sheet = worked(made, BAR, OilsSize(grams(1000)), cards(fat("fat", 190), fat("shea", 190)), FINE)
     fats = {one.ingredient.name: float(one.unsaponified.grams) for one in sheet.soap.soaps}
     assert fats["fat"] == pytest.approx(0, abs=0.01)
     assert fats["shea"] == pytest.approx(60, abs=0.01)
@@ -81,8 +80,8 @@ def test_what_goes_in_after_the_cook_stays_first():
 def test_a_bar_loses_what_the_studio_weighed():
     made = soap({"fat": 100}, lye())
     made = type(made)(**{**made.__dict__, "cure": Cure("6 weeks", share(12), "ten bars weighed")})
-    sheet = reckon_batch(made, BAR, OilsSize(grams(1000)), cards(fat("fat", 190)), FINE, CONSTANTS)
-    assert sheet.soap.cured_bar == grams(88)
+    sheet = worked(made, BAR, OilsSize(grams(1000)), cards(fat("fat", 190)), FINE)
+    assert sheet.own.cured == grams(88)
 
 
 number = st.fractions(150, 280, max_denominator=50)
@@ -96,7 +95,7 @@ def test_what_comes_out_weighs_what_went_in(one, other, part, superfat, purity, 
     plan = lye(superfat=superfat, purity=purity, ready_mixed=share(40) if mixed else None, water=(WaterBy.CONCENTRATION, "0.25"))
     extra = {"citric acid": citric_percent, "clay": 1} if citric_percent else {"clay": 1}
     oils = {"a": Fraction(part * 95, 100), "b": 95 - Fraction(part * 95, 100), "wax": 5}
-    sheet = batch(oils, plan, fat("a", one), fat("b", other), wax, citric, card("clay"), extra=extra, scales=weighings([scale("0.01")]))
+    sheet = batch(oils, plan, fat("a", one), fat("b", other), wax, citric, card("clay"), extra=extra, scales=[scale("0.01")])
     assert parts_of(sheet.soap) == sheet.grams.total == sheet.soap.total
 
 
@@ -138,7 +137,7 @@ def test_an_alkali_of_unknown_purity_is_a_cause():
     stock = cards(fat("fat", 190)) | {"sodium hydroxide": alkali}
     for ready_mixed in (None, Share(Fraction("0.4"))):
         made = soap({"fat": 100}, lye(ready_mixed=ready_mixed))
-        result = reckon_batch(made, BAR, OilsSize(grams(1000)), stock, FINE, CONSTANTS).grams.lye
+        result = worked(made, BAR, OilsSize(grams(1000)), stock, FINE).grams.lye
         assert result.causes[0].takes == pytest.approx(float(Fraction("0.95") * (100 / Fraction("97.5") - 1)), abs=1e-4)
 
 
@@ -146,16 +145,16 @@ def test_an_alkali_of_unknown_purity_is_a_cause():
 def test_a_coarser_scale_wants_a_bigger_batch(division):
     made = soap({"fat": 100}, lye())
     stock = cards(fat("fat", 190))
-    fine = reckon_batch(made, BAR, OilsSize(grams(500)), stock, weighings([scale(division)]), CONSTANTS)
-    coarse = reckon_batch(made, BAR, OilsSize(grams(500)), stock, weighings([scale(str(Fraction(division) * 10))]), CONSTANTS)
+    fine = worked(made, BAR, OilsSize(grams(500)), stock, [scale(division)])
+    coarse = worked(made, BAR, OilsSize(grams(500)), stock, [scale(str(Fraction(division) * 10))])
     assert fine.smallest < coarse.smallest
 
 
 def test_the_smallest_batch_can_be_weighed():
     made = soap({"olive": 70, "coconut": 30}, lye(), extra={"clay": 1})
     stock = cards(fat("olive", 190), fat("coconut", 256), card("clay"))
-    scales = weighings([scale("0.1")])
-    smallest = reckon_batch(made, BAR, OilsSize(grams(500)), stock, scales, CONSTANTS).smallest
+    scales = [scale("0.1")]
+    smallest = worked(made, BAR, OilsSize(grams(500)), stock, scales).smallest
     # Clay is the smallest amount: 1 % of the oils, ten divisions of 0.1 g are 1 g, so 100 g of oils and about 145 g in all.
     assert smallest == grams(150)
 
@@ -163,13 +162,13 @@ def test_the_smallest_batch_can_be_weighed():
 def test_scales_that_are_too_coarse_for_lye_want_more_than_ten_divisions():
     """Two oils on a scale of 5 g: ten divisions of the smaller one are 50 g, but the lye wants a bigger batch."""
     made = soap({"olive": 50, "coconut": 50}, lye())
-    sheet = reckon_batch(made, BAR, OilsSize(grams(500)), cards(fat("olive", 190), fat("coconut", 256)), weighings([scale("5")]), CONSTANTS)
+    sheet = worked(made, BAR, OilsSize(grams(500)), cards(fat("olive", 190), fat("coconut", 256)), [scale("5")])
     assert sheet.smallest > grams(500)
 
 
 def test_no_batch_is_sensible_on_a_scale_for_lorries():
     made = soap({"fat": 100}, lye())
-    sheet = reckon_batch(made, BAR, OilsSize(grams(10**6)), cards(fat("fat", 190)), weighings([scale("100000", "10000000")]), CONSTANTS)
+    sheet = worked(made, BAR, OilsSize(grams(10**6)), cards(fat("fat", 190)), [scale("100000", "10000000")])
     assert sheet.smallest is None
 
 

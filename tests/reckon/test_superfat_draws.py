@@ -17,8 +17,7 @@ from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.recipe import DividedBy
 from builder.model.recipe.size import OilsSize
 from builder.model.studio import Scale
-from builder.reckon.recipe.batches import reckon_batch, weighings
-from tests.making import CONSTANTS, card, cards, fat, grams, lye, scale, share, soap
+from tests.making import card, cards, fat, grams, lye, scale, share, soap, worked
 
 BATCHES, DRAWS = 50, 1000  # for each of two columns: 100,000 in all
 OUNCE = Fraction("28.349523125")
@@ -67,7 +66,7 @@ def made_up(random):
     cooked = random.random() < 0.4
     kind = Product("hot-process soap" if cooked else "cold-process soap", "Soap", Contact.RINSE_OFF, True, "weight", cooked=cooked)
     on = (scale(1), accurate("0.1", 200, "0.3"), scale("0.05", "200", "oz", OUNCE), scale("0.005", "16", "oz", OUNCE))
-    return made, kind, OilsSize(grams(random.choice([300, 500, 1000, 2500]))), weighings(on)
+    return made, kind, OilsSize(grams(random.choice([300, 500, 1000, 2500]))), on
 
 
 def drawn(random):
@@ -124,7 +123,7 @@ def test_no_draw_leaves_the_printed_range(seed):
     random = Random(seed)
     for _ in range(BATCHES // 5):
         made, kind, size, scales = made_up(random)
-        for column in reckon_batch(made, kind, size, STOCK, scales, CONSTANTS).columns:
+        for column in worked(made, kind, size, STOCK, scales).columns:
             found = [superfat(column, kind.cooked, drawn(random)) for _ in range(DRAWS)]
             low, high = (Fraction(text.removesuffix("%").replace("−", "-")) / 100 for text in ends(column.lye))
             assert low <= min(found) <= max(found) <= high
@@ -136,6 +135,6 @@ def test_the_range_is_no_wider_than_what_can_happen(seed):
     random = Random(100 + seed)
     for _ in range(10):
         made, kind, size, scales = made_up(random)
-        for column in reckon_batch(made, kind, size, STOCK, scales, CONSTANTS).columns:
+        for column in worked(made, kind, size, STOCK, scales).columns:
             assert superfat(column, kind.cooked, at_the_end(low=True)) == pytest.approx(float(column.lye.lowest), abs=1e-9)
             assert superfat(column, kind.cooked, at_the_end(low=False)) == pytest.approx(float(column.lye.highest), abs=1e-9)

@@ -10,12 +10,12 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from builder.library import CONTENT
-from builder.model.dates.studio_class import AlsoFill, BatchFor, ClassDate
+from builder.model.dates.studio_class import BatchFor, ClassDate
 from builder.model.place import Name
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.quantity import Mass, Volume
 from builder.model.recipe.recipe import Fill
-from builder.model.recipe.size import ContainersSize
+from builder.model.recipe.size import ContainersSize, ToFill
 from builder.model.supplies.supply import Pump, Supply, SupplyKind, Use
 from builder.read import read_studio
 from builder.read.values.amounts import parse_pack
@@ -105,7 +105,7 @@ def test_what_a_gallon_serves_by_hand():
 
 # 5 g stick to each cup, and each student fills a jar of 55 g as well: (3709.7 - 40) / (118 + 60) = 20.6 students.
 def test_what_a_gallon_serves_with_cups_and_a_second_container():
-    jar = AlsoFill(Fill(Name("2 fl oz jar"), grams(55)), each_student=1)
+    jar = ToFill(Fill(Name("2 fl oz jar"), grams(55)), each_student=1)
     jug = class_of(10, left_in_the_pot=grams(40), left_in_each_cup=grams(5), also=(jar,)).made[0].jugs[0]
     assert (jug.students, jug.containers) == (20, 20)
 
@@ -125,7 +125,7 @@ def test_what_a_gallon_serves_where_each_makes_a_batch():
 def test_a_jug_serves_its_students_and_not_one_more(batch_for, spare, pot, cup, each, jars, jug_size):
     packs = (pack("base", grams(jug_size * 500), "10.00"),)
     plan = {"batch_for": batch_for, "spare": spare, "left_in_the_pot": grams(pot), "left_in_each_cup": grams(cup), "each_student": each}
-    plan |= {"also": (AlsoFill(Fill(Name("2 fl oz jar"), grams(55)), each_student=jars),)} if jars else {}
+    plan |= {"also": (ToFill(Fill(Name("2 fl oz jar"), grams(55)), each_student=jars),)} if jars else {}
     jug = class_of(4, packs, **plan).made[0].jugs[0]
     for students, fits in ((jug.students, True), (jug.students + 1, False)):
         if students > 0:

@@ -13,8 +13,7 @@ from builder.model.recipe.ingredient import CountsAs, LabelName
 from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.size import TotalSize
 from builder.read import read_studio
-from builder.reckon.recipe.batches import reckon_batch, weighings
-from tests.making import CONSTANTS, card, grams, lye, phase, recipe, scale, share, soap
+from tests.making import card, grams, lye, phase, recipe, scale, share, soap, worked
 
 STOCK = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)[0].ingredients
 MELTED, BOILED = (
@@ -34,7 +33,7 @@ def is_soap(a_base, **also):
     lines = {"base": share(100 - sum(also.values()))} | {name.replace("_", " "): share(percent) for name, percent in also.items()}
     made = recipe(phase("all", lines))
     cards = {**STOCK, "base": a_base}
-    return reckon_batch(made, MELTED, TotalSize(grams(1000)), cards, weighings((scale("0.01"),)), CONSTANTS).is_true_soap
+    return worked(made, MELTED, TotalSize(grams(1000)), cards, (scale("0.01"),)).is_true_soap
 
 
 @pytest.mark.parametrize(
@@ -73,7 +72,7 @@ def test_what_is_stirred_in_counts():
 def test_what_lye_makes_is_soap_unless_something_else_is_most_of_it():
     def made(extra):
         plain = soap({"olive oil": 70, "coconut oil": 30}, lye(), extra)
-        return reckon_batch(plain, BOILED, TotalSize(grams(1000)), STOCK, weighings((scale("0.01"),)), CONSTANTS).is_true_soap
+        return worked(plain, BOILED, TotalSize(grams(1000)), STOCK, (scale("0.01"),)).is_true_soap
 
     assert made(None)
     assert made({"activated charcoal": 1})
@@ -84,4 +83,4 @@ def test_what_lye_makes_is_soap_unless_something_else_is_most_of_it():
 def test_a_lotion_is_no_soap():
     made = recipe(phase("all", {"water": share(98), "sodium lauryl sulfate": share(2)}))
     lotion = Product("body wash", "Body wash", Contact.RINSE_OFF, False, "volume")
-    assert not reckon_batch(made, lotion, TotalSize(grams(1000)), STOCK, weighings((scale("0.01"),)), CONSTANTS).is_true_soap
+    assert not worked(made, lotion, TotalSize(grams(1000)), STOCK, (scale("0.01"),)).is_true_soap

@@ -15,8 +15,7 @@ from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.recipe import DividedBy, LyeLiquid, WaterBy
 from builder.model.recipe.size import OilsSize
-from builder.reckon.recipe.batches import reckon_batch, weighings
-from tests.making import CONSTANTS, KOH, NAOH, card, cards, fat, grams, lye, scale, share, soap
+from tests.making import KOH, NAOH, card, cards, fat, grams, lye, scale, share, soap, worked
 
 BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, "weight")
 FOLDER = Path(__file__).parent / "workings"
@@ -33,7 +32,7 @@ def sheet(plan, *extra_cards, extra=None, oils=None, size=500):
         "potassium hydroxide": alkali("potassium hydroxide", KOH, 88, 92),
     }
     made = soap(oils or {"olive oil": 70, "coconut oil": 30}, plan, extra)
-    return reckon_batch(made, BAR, OilsSize(grams(size)), stock, weighings([scale("0.1")]), CONSTANTS)
+    return worked(made, BAR, OilsSize(grams(size)), stock, [scale("0.1")])
 
 
 CASES = {
@@ -70,9 +69,8 @@ def written(one):
     lines += [f"purity {p.alkali} {shown(p.low)} {shown(p.typical)} {shown(p.high)} {p.assumed} <{p.source}>" for p in lye_result.purities]
     made = one.soap
     lines += [f"soap {part.ingredient.name} {shown(part.soap.grams)} {shown(part.unsaponified.grams)}" for part in made.soaps]
-    lines += [
-        f"{name} {shown(getattr(made, name).grams)}" for name in ("glycerol", "water", "rest_of_alkali", "free_alkali", "total", "bar")
-    ]
+    lines += [f"{name} {shown(getattr(made, name).grams)}" for name in ("glycerol", "water", "rest_of_alkali", "free_alkali", "total")]
+    lines.append(f"bar {shown(one.own.fill.weight.grams)}")
     lines += [f"{kind} {name} {shown(mass.grams)}" for kind in ("salts", "others") for name, mass in getattr(made, kind)]
     return "\n".join(lines) + "\n"
 

@@ -68,7 +68,9 @@ def _added(batch: Batch, base: Weighed, counts: Counts) -> Iterator[tuple[Place,
     for weighed in sheet.grams.weighed:
         if counts(weighed.line.ingredient):
             yield weighed.line.place, weighed.mass / base.mass
-    for dose in sheet.doses:
-        most = max((one.mass / sheet.portions.fill for one in dose.each if counts(batch.cards[fold(one.option)])), default=Fraction(0))
+    for dose in batch.filling.doses:
+        most = max(
+            (one.mass / batch.filling.portions.fill for one in dose.each if counts(batch.cards[fold(one.option)])), default=Fraction(0)
+        )
         if most:
             yield place_of_choice(dose.what, sheet.recipe), most * (sheet.grams.total / base.mass)

@@ -100,7 +100,7 @@ def colours_in(batch: Batch) -> Iterator[tuple[Ingredient, Place]]:
     """Give each colour with its place."""
     sheet = batch.sheet
     used = [(w.line.ingredient, place_of_line(w.line, sheet.recipe)) for w in sheet.grams.weighed if w.mass]
-    for dose in sheet.doses:
+    for dose in batch.filling.doses:
         place = place_of_choice(dose.what, sheet.recipe)
         used += [(batch.cards[fold(option)], place) for option in dose.offered if option is not None]
     for card, place in used:

@@ -18,7 +18,7 @@ _NONE = "Take it out of the choice."
 @rule_on(BATCH, FindingKind("option-not-offered", STOP | CAUTION, "A limit leaves nothing of an option that students may choose."))
 def find_options_not_offered(batch: Batch) -> Iterator[BatchFinding]:
     """Look for options of which nothing may be added. Where the batch passes the limit by itself, that finding says it."""
-    for dose in batch.sheet.doses:
+    for dose in batch.filling.doses:
         for one in dose.each:
             lowered = one.lowered
             if one.is_offered or lowered is None or lowered.passed_already:

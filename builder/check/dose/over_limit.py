@@ -68,7 +68,7 @@ def find_amounts_over_limits(batch: Batch) -> Iterator[BatchFinding]:
     caution are not said.
     """
     strictest: dict[tuple[object, ...], _Judged] = {}
-    for towards in sorted(batch.sheet.towards, key=_order):
+    for towards in sorted(batch.filling.towards, key=_order):
         one = _judge(batch, towards)
         if one and (one.key not in strictest or one.times > strictest[one.key].times):
             strictest[one.key] = one

@@ -45,7 +45,7 @@ def _phototoxic(batch: Batch) -> Iterator[tuple[Ingredient, Place]]:
     for weighed in sheet.grams.weighed:
         if PHOTOTOXIC in weighed.line.ingredient.hazards and weighed.mass:
             yield weighed.line.ingredient, place_of_line(weighed.line, sheet.recipe)
-    for dose in sheet.doses:
+    for dose in batch.filling.doses:
         for option in dose.offered:
             card = batch.cards[fold(option)] if option is not None else None
             if card and PHOTOTOXIC in card.hazards:

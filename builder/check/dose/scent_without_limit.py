@@ -46,5 +46,7 @@ def _place_of(card: Ingredient, batch: Batch) -> Place:
     for weighed in sheet.grams.weighed:
         if weighed.line.ingredient.key == card.key:
             return place_of_line(weighed.line, sheet.recipe)
-    what = next(dose.what for dose in sheet.doses if any(one.option is not None and fold(one.option) == card.key for one in dose.each))
+    what = next(
+        dose.what for dose in batch.filling.doses if any(one.option is not None and fold(one.option) == card.key for one in dose.each)
+    )
     return place_of_choice(what, sheet.recipe)

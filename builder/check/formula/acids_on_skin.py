@@ -38,10 +38,10 @@ def find_acids_on_the_skin(batch: Batch) -> Iterator[BatchFinding]:
     """
     if batch.sheet.recipe.lye:
         return
-    of_ph = [one for one in batch.sheet.asked if one.limit.lowest_ph is not None]
+    of_ph = [one for one in batch.filling.asked if one.limit.lowest_ph is not None]
     if of_ph:
         yield from _judge_ph(batch, max(of_ph, key=lambda one: (_is_near(one.limit, batch.region), one.limit.lowest_ph)))
-    for one in batch.sheet.asked:
+    for one in batch.filling.asked:
         if one.limit.role == "labelling" and one.limit.names and _is_more_than_a_drop(batch, one):
             yield from _judge_label(batch, one)
 

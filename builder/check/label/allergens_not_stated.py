@@ -26,7 +26,7 @@ _ASK = {
 )
 def find_allergens_not_stated(batch: Batch) -> Iterator[BatchFinding]:
     """Look at what is scented in all variants; a recipe is reported once, with all of them. It holds back the labels alone."""
-    lists = [variant.ingredients for variant in batch.sheet.variants]
+    lists = [variant.ingredients for variant in batch.filling.variants]
     named = sorted({name for one in lists for name in one.without_statement})
     if not named:
         return

@@ -28,9 +28,9 @@ _OPEN = "Nothing proves which of two ingredients there is more of in this produc
 )
 def find_open_label_orders(batch: Batch) -> Iterator[BatchFinding]:
     """Look at the ingredient lists of all variants; each name or pair is reported once, of many pairs the first."""
-    for name in sorted({name for variant in batch.sheet.variants for name in variant.ingredients.nameless}):
+    for name in sorted({name for variant in batch.filling.variants for name in variant.ingredients.nameless}):
         yield batch.label_stop("label-name-missing", _place_of(name, batch), *_nameless(name, batch), "")
-    open_lists = [variant.ingredients for variant in batch.sheet.variants if variant.ingredients.open_pairs]
+    open_lists = [variant.ingredients for variant in batch.filling.variants if variant.ingredients.open_pairs]
     told: Counter[str] = Counter()
     for pair in sorted({pair for listed in open_lists for pair in _alphabetic(listed.open_pairs)}):
         questions = [listed.question for listed in open_lists if listed.question and pair in _alphabetic(listed.open_pairs)]

@@ -15,7 +15,7 @@ def find_acids_of_unknown_strength(batch: Batch) -> Iterator[BatchFinding]:
     """Look at what counts towards a limit; an acid that takes up lye is a finding of its own."""
     if batch.sheet.recipe.lye:
         return
-    counted = (one for towards in (*batch.sheet.towards, *batch.sheet.asked) for one in towards.counted)
+    counted = (one for towards in (*batch.filling.towards, *batch.filling.asked) for one in towards.counted)
     unknown: dict[str, Counted] = {one.card.key: one for one in counted if _is_of_unknown_strength(one.card)}
     for one in unknown.values():
         found = strength_missing(place_of_counted(one, batch.sheet.recipe), one.card, "a limit asks for it")

@@ -34,11 +34,11 @@ def find_too_much_in_soap(batch: Batch) -> Iterator[BatchFinding]:
         share = weighed.mass / oils
         if not _is_over_by_rounding(weighed.line.exact / oils, weighed.line.ingredient):
             yield from _judge(batch, weighed.line.ingredient, weighed.line.place, share)
-    options = ((dose.what, one) for dose in batch.sheet.doses for one in dose.each)
+    options = ((dose.what, one) for dose in batch.filling.doses for one in dose.each)
     for what, one in options:
         card = batch.cards[fold(one.option)]
         held = sum((weighed.mass / oils for weighed in column.weighed if weighed.line.ingredient.key == card.key), Fraction(0))
-        added = one.mass / batch.sheet.portions.fill * (column.total / oils)
+        added = one.mass / batch.filling.portions.fill * (column.total / oils)
         yield from _judge(batch, card, place_of_choice(what, batch.sheet.recipe), held + added)
 
 

@@ -31,7 +31,7 @@ def find_amounts_scales_cannot_weigh(batch: Batch) -> Iterator[BatchFinding]:
             # Water below zero is a finding of its own.
             if weighed.line.exact >= NO_MASS:
                 yield from _one(batch, column, weighed)
-    for dose in batch.sheet.doses:
+    for dose in batch.filling.doses:
         # What a limit leaves too little of is a finding of its own.
         if dose.each and not any(one.is_offered or one.lowered for one in dose.each):
             yield batch.stop(

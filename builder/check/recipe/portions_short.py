@@ -11,11 +11,11 @@ from builder.words.plain_number import plain_number
 @rule_on(BATCH, FindingKind("fills-no-container", CAUTION, "A batch is smaller than what fills one container."))
 def find_short_portions(batch: Batch) -> Iterator[BatchFinding]:
     """Compare the containers that a batch yields with what was asked for."""
-    portions = batch.sheet.portions
+    portions = batch.filling.portions
     if portions.yields == 0 and portions.wanted != 0:
         yield batch.caution(
             "fills-no-container",
-            batch.size_place or batch.sheet.recipe.fill.place,
+            batch.size_place or batch.filling.fill.place,
             f"The batch is smaller than the {plain_number(portions.fill.grams)} g that fill one container.",
             "Make a bigger batch, or fill a smaller container.",
             batch.name,

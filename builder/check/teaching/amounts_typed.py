@@ -40,7 +40,9 @@ def find_amounts_typed(sheets: Iterable[ClassPlan], studio: Studio) -> Iterator[
     """Compare the amounts that are typed into the parts of each lesson with those of the batches of its class on all dates."""
     of_class: dict[str, list[WorkedBatch]] = {}
     for sheet in sheets:
-        of_class.setdefault(sheet.studio_class.key, []).extend(batch.sheet for batch in batches_of(sheet, studio))
+        of_class.setdefault(sheet.studio_class.key, []).extend(
+            one.sheet for one in batches_of(sheet, studio) if one.filling is one.sheet.own
+        )
     for key, batches in of_class.items():
         studio_class = studio.classes[key]
         for part in studio_class.lesson.parts:
@@ -84,7 +86,7 @@ def _most(said: str, unit: str, batches: Iterable[WorkedBatch]) -> Iterator[tupl
     """Give the most of a chosen option that any portion may take, in drops or percent; the largest of all batches."""
     found: dict[str, Fraction] = {}
     for batch in batches:
-        for dose in batch.doses:
+        for dose in (dose for filling in batch.fillings for dose in filling.doses):
             for one in dose.each:
                 most = Fraction(one.drops or 0) if unit.startswith("drop") else dose.share * _HUNDRED
                 if _means(said, one.option) and unit in ("drop", "drops", "%", "percent", "per cent") and (one.drop or "%" in unit):

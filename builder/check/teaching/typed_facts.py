@@ -82,9 +82,9 @@ def _counts(sentence: Sentence, part: Part, made: MadeProduct) -> Iterator[tuple
         return
     for match in _COUNT.finditer(sentence.words):
         count = _number(match["count"].casefold(), match["noun"])
-        other = next((home for home in made.home if count and home.sheet.portions.yields != count), None)
+        other = next((home for home in made.home if count and home.sheet.own.portions.yields != count), None)
         if other is not None:
-            fills = other.sheet.portions.yields
+            fills = other.sheet.own.portions.yields
             wrong = f'"{match[0]}" goes to the sheets for home, and the home batch of {other.size.written} fills {fills}.'
             yield sentence.place(match.start(), match.end()), wrong, _BRACE_COUNT
 

@@ -25,6 +25,7 @@ from builder.compose.teaching.weighing_words import at_the_bench, pots_note, sol
 from builder.compose.views.bench_cards import BenchAmount, BenchCard, BenchCardsView, BenchPhase, BenchProduct, BenchStepsView
 from builder.model.dates.studio_class import BatchFor, Format
 from builder.model.recipe.column import Weighed
+from builder.model.recipe.filling import Filling
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
@@ -98,10 +99,8 @@ def _numbers(edition: Edition) -> tuple[str, ...]:
 
 def _product(studio: Studio, plan: ClassPlan, made: MadeProduct, group: int) -> BenchProduct:
     sheet, batch_for = made.batch, made.make.batch_for
-    also = made.batches[0].also
-    counts = [(sheet, made.make.each_student), *((one, more.each_student) for one, more in zip(also, made.make.also, strict=True))]
-    own = [one for one, count in counts if count]
-    many = listed([containers_of(count, container_name(studio, one)) for one, count in counts if count])
+    own = [one for one in sheet.fillings if one.each_student]
+    many = listed([containers_of(one.each_student, container_name(studio, one.fill)) for one in own])
     phases = _phases(sheet, plan.weighing, made.batches[0].purpose, group)
     whose = WHOSE_FOR_ALL if phases and batch_for is BatchFor.CLASS else WHOSE[batch_for]
     return BenchProduct(
@@ -119,9 +118,9 @@ def _dangers(studio: Studio, hazards: tuple[str, ...]) -> str:
     return " ".join(f"{sentence(text.name)}." for text in cautions_for(studio, hazards) if text.signal == "danger")
 
 
-def _fills(studio: Studio, batch: WorkedBatch) -> list[BenchAmount]:
+def _fills(studio: Studio, filling: Filling) -> list[BenchAmount]:
     """Give what the scale reads: in the cup where something sticks to one, then in the container."""
-    portions, name = batch.portions, container_name(studio, batch)
+    portions, name = filling.portions, container_name(studio, filling.fill)
     cup = [BenchAmount(grams(portions.poured), f"in your cup (for the {name})")] if portions.poured != portions.fill else []
     return [*cup, BenchAmount(grams(portions.fill), f"in each ({name})")]
 

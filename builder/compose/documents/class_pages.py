@@ -18,8 +18,9 @@ from builder.compose.views.caution import CautionView
 from builder.compose.views.class_page import ClassPageView, Doing, ProductView
 from builder.compose.views.frame import Link
 from builder.model.dates.studio_class import StudioClass
+from builder.model.recipe.filling import Filling
 from builder.model.recipe.ingredient import DeclaredAs
-from builder.model.recipe.product import Contact, DeclaredBy
+from builder.model.recipe.product import Contact, DeclaredBy, Product
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
@@ -65,24 +66,23 @@ def compose_class_page(edition: Edition, plan: ClassPlan, here: Address) -> Comp
 
 def _product(edition: Edition, studio_class: StudioClass, made: MadeProduct, here: Address) -> ProductView:
     sheet = made.batch
-    counts = (made.make.each_student, *(also.each_student for also in made.make.also))
-    share = listed([_share(edition.studio, one, each) for (one, _), each in zip(made.fillings, counts, strict=True) if each])
+    share = listed([_share(edition.studio, sheet.product, one) for one in sheet.fillings if one.each_student])
     return ProductView(
         name=sheet.recipe.name,
         identity=sheet.product.identity,
         about=sheet.recipe.about,
         share=share,
         ingredients=sentence(listed(_plain_names(sheet))),
-        choices=tuple(_choice(dose.what, dose.offered) for dose in sheet.doses),
+        choices=tuple(_choice(dose.what, dose.offered) for dose in sheet.own.doses),
         sheets=_sheets(studio_class, made, here) if studio_class.sheets_are_public else (),
     )
 
 
-def _share(studio: Studio, batch: WorkedBatch, each: int) -> str:
-    words, weight = container_name(studio, batch), grams_and_ounces(batch.portions.fill)
-    bar = batch.product.made_with_lye and batch.product.declared_by == DeclaredBy.WEIGHT
+def _share(studio: Studio, product: Product, filling: Filling) -> str:
+    words, weight = container_name(studio, filling.fill), grams_and_ounces(filling.fill.weight)
+    bar = product.made_with_lye and product.declared_by == DeclaredBy.WEIGHT
     filled = f"poured at {weight} each, lighter once cured" if bar else f"{weight} in each"
-    return f"{containers_of(each, words)} for each student ({words}), {filled}"
+    return f"{containers_of(filling.each_student, words)} for each student ({words}), {filled}"
 
 
 def _plain_names(batch: WorkedBatch) -> list[str]:
@@ -91,7 +91,7 @@ def _plain_names(batch: WorkedBatch) -> list[str]:
 
     A label says fragrance or flavour for all of them together; here each is named, for those who cannot bear one.
     """
-    lists = [variant.ingredients for variant in batch.variants]
+    lists = [variant.ingredients for variant in batch.own.variants]
     shared = [entry for entry in lists[0].entries if all(entry.inci in {other.inci for other in one.entries} for one in lists)]
     names = [f"{within(entry.plain)}{_members(batch, entry.declared_as)}" for entry in shared]
     if all(one.is_proven for one in lists):

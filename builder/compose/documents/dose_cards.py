@@ -13,7 +13,7 @@ from builder.compose.recipe.wording import NBSP, grams, listed, sentence, within
 from builder.compose.teaching.class_plans import when
 from builder.compose.views.doses import DoseCard, DoseCardsView, DoseChoice, DoseOption
 from builder.model.dose.dose import Dose, MostOf
-from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.recipe.filling import Filling
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 
@@ -36,7 +36,7 @@ def compose_dose_cards(edition: Edition, plan: ClassPlan, here: Address) -> Comp
     title = f"Scent and colour: {plan.studio_class.title}"
     profile = edition.studio.profile
     cards = tuple(_card(edition.studio, one, filled) for one in made for filled in one.filled)
-    doses = [dose for one in made for dose in one.batch.doses]
+    doses = [dose for one in made for dose in one.batch.own.doses]
     view = DoseCardsView(
         frame=frame(edition, here, title, title),
         title=title,
@@ -49,11 +49,12 @@ def compose_dose_cards(edition: Edition, plan: ClassPlan, here: Address) -> Comp
     return Composed(title, view)
 
 
-def _card(studio: Studio, made: MadeProduct, batch: WorkedBatch) -> DoseCard:
-    title = f"{batch.recipe.name}, {container_name(studio, batch)}" if len(made.filled) > 1 else batch.recipe.name
-    each = f"For one portion: {grams(batch.portions.fill)} in one container ({container_name(studio, batch)})."
-    notes = (*reasons(batch.doses), *_estimate(batch.doses))
-    return DoseCard(title, each, tuple(_choice(dose) for dose in batch.doses if dose.each), notes)
+def _card(studio: Studio, made: MadeProduct, filling: Filling) -> DoseCard:
+    name, container = made.batch.recipe.name, container_name(studio, filling.fill)
+    title = f"{name}, {container}" if len(made.filled) > 1 else name
+    each = f"For one portion: {grams(filling.fill.weight)} in one container ({container})."
+    notes = (*reasons(filling.doses), *_estimate(filling.doses))
+    return DoseCard(title, each, tuple(_choice(dose) for dose in filling.doses if dose.each), notes)
 
 
 def _choice(dose: Dose) -> DoseChoice:

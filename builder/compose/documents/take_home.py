@@ -74,7 +74,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         scales=_scales(sheet),
         tools=tuple(tool_words(tool, partial(home_amount, studio, sheet)) for tool in sheet.recipe.tools),
         table=weighing_table(sheet),
-        choices=tuple(view_choice(dose, with_drops=False) for dose in sheet.doses),
+        choices=tuple(view_choice(dose, with_drops=False) for dose in sheet.own.doses),
         lye=home_lye(sheet),
         heat=heat_lines(sheet),
         flow=compose_flow(studio, sources, filling, (sheet,)),
@@ -86,11 +86,11 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         directions=sheet.recipe.directions,
         label_lists=_label_lists(sheet, studio.labelling.region),
         label_open=_label_open(sheet),
-        label_rest=len(sheet.variants) > MOST_LISTS,
+        label_rest=len(sheet.own.variants) > MOST_LISTS,
         label_allergens=_label_allergens(sheet),
         label_note=studio.labelling.region.says("soap") if sheet.is_true_soap else "",
         label_cautions=sheet.recipe.label_cautions,
-        net_contents=net_contents(sheet, studio.region),
+        net_contents=net_contents(sheet, sheet.own, studio.region),
         allergens=allergens_of(studio, [sheet]),
         allergens_open=allergens_open_in(studio, [sheet]),
         free_from=listed(sheet.recipe.free_from),
@@ -133,7 +133,7 @@ def _label_lists(batch: WorkedBatch, region: Region) -> tuple[ListedVariant, ...
 
     Where there are many, that of the plainest, to which the student adds what was chosen.
     """
-    variants = tuple(variant for variant in batch.variants if variant.ingredients.is_proven)
+    variants = tuple(variant for variant in batch.own.variants if variant.ingredients.is_proven)
     if len(variants) > MOST_LISTS:
         variants = (min(variants, key=lambda variant: sum(option is not None for _, option in variant.chosen)),)
     return tuple(ListedVariant(sentence(variant_name(variant)), ingredient_text(variant.ingredients, region)) for variant in variants)
@@ -141,8 +141,8 @@ def _label_lists(batch: WorkedBatch, region: Region) -> tuple[ListedVariant, ...
 
 def _label_allergens(batch: WorkedBatch) -> str:
     """Name the fragrance allergens that scents without a statement are known to hold; empty where all is stated."""
-    names = {name for variant in batch.variants for held in variant.ingredients.may_hold for name, _ in held.allergens}
-    unstated = {name for variant in batch.variants for name in variant.ingredients.without_statement}
+    names = {name for variant in batch.own.variants for held in variant.ingredients.may_hold for name, _ in held.allergens}
+    unstated = {name for variant in batch.own.variants for name in variant.ingredients.without_statement}
     if not unstated:
         return ""
     asked = (
@@ -155,8 +155,8 @@ def _label_allergens(batch: WorkedBatch) -> str:
 
 def _label_open(batch: WorkedBatch) -> str:
     """Say what is in a product whose list is not proven for every choice, by name alone; empty where it is."""
-    if all(variant.ingredients.is_proven for variant in batch.variants):
+    if all(variant.ingredients.is_proven for variant in batch.own.variants):
         return ""
-    names = {entry.plain for variant in batch.variants for entry in variant.ingredients.entries}
-    names |= {name for variant in batch.variants for name in variant.ingredients.nameless}
+    names = {entry.plain for variant in batch.own.variants for entry in variant.ingredients.entries}
+    names |= {name for variant in batch.own.variants for name in variant.ingredients.nameless}
     return listed(sorted((within(name) for name in names), key=str.casefold))

@@ -17,11 +17,11 @@ from builder.model.teaching.class_plan import ChoiceTotal, ClassPlan, MadeProduc
 
 def view_totals(studio: Studio, made: MadeProduct, *, has_roster: bool) -> tuple[TotalTable, ...]:
     """Give a table for each choice: the most in a portion of each kind of container, and what all portions need of each option."""
-    sheets = made.filled
-    containers = [f"{container_name(studio, sheet)}: " if len(sheets) > 1 else "" for sheet in sheets]
+    filled = made.filled
+    doses = [(f"{container_name(studio, one.fill)}: " if len(filled) > 1 else "", dose) for one in filled for dose in one.doses]
     return tuple(
-        _table([sheet.doses[number] for sheet in sheets], containers, total, has_roster)
-        for number, total in enumerate(made.choices)
+        _table([(where, dose) for where, dose in doses if dose.what == total.what], total, has_roster)
+        for total in made.choices
         if total.options
     )
 
@@ -39,7 +39,7 @@ def view_guests(plan: ClassPlan) -> tuple[GuestTable, ...]:
 
 
 def _guests(plan: ClassPlan, guests: Sequence[Guest], listed: str, pots: Mapping[str, int]) -> GuestTable:
-    choices = [(made.batch.recipe.key, made.batch.recipe.name, dose) for made in plan.made for dose in made.batch.doses]
+    choices = [(made.batch.recipe.key, made.batch.recipe.name, dose) for made in plan.made for dose in made.batch.own.doses]
     several = len({key for key, _, _ in choices}) > 1
     heads = [f"{name}: {dose.what}" if several else sentence(dose.what) for _, name, dose in choices]
     has_age, has_allergies = any(one.age is not None for one in guests), any(one.allergies for one in guests)
@@ -68,17 +68,17 @@ def _chosen(guest: Guest, recipe: str, dose: Dose) -> str:
     return within(option) if option is not None else f"no {dose.what}"
 
 
-def _table(doses: Sequence[Dose], containers: Sequence[str], total: ChoiceTotal, has_roster: bool) -> TotalTable:
+def _table(doses: Sequence[tuple[str, Dose]], total: ChoiceTotal, has_roster: bool) -> TotalTable:
     rows = tuple(
         TotalRow(
             name=option.option,
-            most="; ".join(f"{name}{_most(dose.each[number])}" for name, dose in zip(containers, doses, strict=True)),
+            most="; ".join(f"{where}{_most(one)}" for where, dose in doses for one in dose.each if one.option == option.option),
             chosen=str(option.chosen),
             for_chosen=grams(option.for_chosen),
             expected=grams(option.expected),
             worst=grams(option.worst),
         )
-        for number, option in enumerate(total.options)
+        for option in total.options
     )
     portions = counted(total.portions, "portion", "portions")
     out = [f"{counted(total.left_out, 'portion', 'portions')} with no {total.what}."] if total.left_out else []
@@ -87,7 +87,7 @@ def _table(doses: Sequence[Dose], containers: Sequence[str], total: ChoiceTotal,
         caption=f"{sentence(total.what)}: the most in one portion, and in {portions}",
         has_roster=has_roster,
         rows=rows,
-        notes=(*reasons(doses), *out, *([f"Expected: {open_words}"] if total.open else [])),
+        notes=(*reasons([dose for _, dose in doses]), *out, *([f"Expected: {open_words}"] if total.open else [])),
     )
 
 

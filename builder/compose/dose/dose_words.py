@@ -12,7 +12,7 @@ from builder.compose.views.take_home import ChoiceView
 from builder.model.dose.dose import Dose, Lowered, MostOf
 from builder.model.dose.limit import LimitWeight, PercentOf
 from builder.model.recipe.figure import Known
-from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.recipe.filling import Filling
 from builder.model.studio import Studio
 
 ABOUT = "about "
@@ -38,12 +38,12 @@ def view_choice(dose: Dose, *, with_drops: bool = True) -> ChoiceView:
     return ChoiceView(sentence(dose.what), listed(options, "or"), "; ".join(words))
 
 
-def view_choices(studio: Studio, sheets: Sequence[WorkedBatch]) -> tuple[ChoiceView, ...]:
+def view_choices(studio: Studio, fillings: Sequence[Filling]) -> tuple[ChoiceView, ...]:
     """Give what may be added to one portion of each kind of container that a batch fills; which one it is, where there are several."""
     found = []
-    for sheet in sheets:
-        where = f" in the {container_name(studio, sheet)}" if len(sheets) > 1 else ""
-        views = (view_choice(dose) for dose in sheet.doses)
+    for filling in fillings:
+        where = f" in the {container_name(studio, filling.fill)}" if len(fillings) > 1 else ""
+        views = (view_choice(dose) for dose in filling.doses)
         found += [replace(view, what=f"{view.what}{where}") for view in views]
     return tuple(found)
 

@@ -19,7 +19,7 @@ def hazards_of_recipe(studio: Studio, batch: WorkedBatch) -> tuple[str, ...]:
 
 def hazards_of_choices(studio: Studio, batch: WorkedBatch) -> tuple[str, ...]:
     """Give the hazards of what students may choose."""
-    chosen = (studio.ingredient(option) for dose in batch.doses for option in dose.offered if option is not None)
+    chosen = (studio.ingredient(option) for dose in batch.own.doses for option in dose.offered if option is not None)
     return tuple(dict.fromkeys(hazard for card in chosen if card is not None for hazard in hazards_of_card(card, batch)))
 
 

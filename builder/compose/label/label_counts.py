@@ -8,7 +8,7 @@ from builder.compose.label.label_questions import label_tasks, labels_are_held
 from builder.compose.label.label_words import variant_name
 from builder.compose.recipe.portion_words import container_name
 from builder.compose.recipe.wording import counted, within
-from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.recipe.recipe import Fill
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, Finish, MadeProduct
 
@@ -17,18 +17,17 @@ MIXED = "Each label names one option of a choice: who mixes several writes the o
 
 def label_counts(studio: Studio, made: MadeProduct) -> tuple[str, ...]:
     """Give a line for each kind of container: `Labels: 4 lavender essential oil, 3 no scent`, with how many are a guess."""
-    several = sum(bool(finishes) for finishes in made.finishes) > 1
+    labelled = [one for one in made.containers if one.finishes]
     lines = tuple(
-        f"Labels{f' for the {container_name(studio, filled)}' if several else ''}{_packages(filled)}: {_of_each(finishes)}"
-        for (filled, _), finishes in zip(made.fillings, made.finishes, strict=True)
-        if finishes
+        f"Labels{f' for the {container_name(studio, one.filling.fill)}' if len(labelled) > 1 else ''}{_packages(one.filling.fill)}: "
+        f"{_of_each(one.finishes)}"
+        for one in labelled
     )
-    return (*lines, MIXED) if lines and any(dose.mixed for dose in made.batch.doses) else lines
+    return (*lines, MIXED) if lines and any(dose.mixed for dose in made.batch.own.doses) else lines
 
 
-def _packages(filled: WorkedBatch) -> str:
-    units = filled.recipe.fill.units
-    return f" (one for a package of {units})" if units > 1 else ""
+def _packages(fill: Fill) -> str:
+    return f" (one for a package of {fill.units})" if fill.units > 1 else ""
 
 
 def _of_each(finishes: tuple[Finish, ...]) -> str:
@@ -51,10 +50,9 @@ def label_totals(edition: Edition, plan: ClassPlan) -> Iterator[str]:
     """Give a line for each sheet of labels to print, with how many labels it has, and for what keeps others from being printed."""
     yield from label_tasks(edition, plan)
     for made in (made for made in plan.made if not labels_are_held(edition, plan, made)):
-        for number, ((filled, _), finishes) in enumerate(zip(made.fillings, made.finishes, strict=True)):
-            container = f", {container_name(edition.studio, filled)}" if number else ""
-            if finishes:
-                yield f"Labels, {within(filled.recipe.name)}{container}: {len(finishes)}"
+        for one in (one for one in made.containers if one.finishes):
+            container = "" if one.filling is made.batch.own else f", {container_name(edition.studio, one.filling.fill)}"
+            yield f"Labels, {within(made.batch.recipe.name)}{container}: {len(one.finishes)}"
 
 
 def label_order(plan: ClassPlan) -> str:

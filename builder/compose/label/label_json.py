@@ -9,12 +9,12 @@ from builder.model.teaching.class_plan import MadeProduct
 def labels_json(made: MadeProduct) -> list[Json]:
     """Give a row for each finish of each kind of container: what was chosen, units in a package, labels, those of open choices."""
     rows: list[Json] = []
-    for (filled, _), finishes in zip(made.fillings, made.finishes, strict=True):
-        alike = Counter((finish.variant.chosen, finish.units) for finish in finishes)
-        still_open = Counter((finish.variant.chosen, finish.units) for finish in finishes if finish.is_open)
+    for one in made.containers:
+        alike = Counter((finish.variant.chosen, finish.units) for finish in one.finishes)
+        still_open = Counter((finish.variant.chosen, finish.units) for finish in one.finishes if finish.is_open)
         rows += [
             {
-                "container": filled.recipe.fill.container.text,
+                "container": one.filling.fill.container.text,
                 "chosen": dict(chosen),
                 "units": units,
                 "labels": count,

@@ -12,6 +12,7 @@ from builder.compose.recipe.wording import NBSP, keep_together, sentence, within
 from builder.model.keeping.durability import Durability
 from builder.model.label.ingredient_list import Variant
 from builder.model.label.language import Language
+from builder.model.recipe.filling import Filling
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Profile, Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
@@ -54,18 +55,18 @@ class LabelText:
     other_names: tuple[str, ...] = ()
 
 
-def label_text(studio: Studio, plan: ClassPlan, made: MadeProduct, filled: WorkedBatch, variant: Variant, pot: str) -> LabelText:
+def label_text(studio: Studio, plan: ClassPlan, made: MadeProduct, filling: Filling, variant: Variant, pot: str) -> LabelText:
     """Write the label of one variant from one pot."""
-    profile, recipe, languages = studio.profile, filled.recipe, studio.label_languages
+    filled, profile, languages = made.batch, studio.profile, studio.label_languages
     from_before = plan.comes_from_before(filled.product)
     made_on = plan.date.on.date() if plan.date and not from_before else None
     code = "" if from_before else batch_code(studio, plan, made, pot)
     locale, colon = studio.region.locale, colon_of(languages)
-    net = in_figures(net_contents(filled, studio.region), languages)
+    net = in_figures(net_contents(filled, filling, studio.region), languages)
     net_words = "Net Wt" if studio.region.with_ounces else said(languages, "net weight")
     on = Run(f"{said(languages, 'made')}{NBSP}{day(made_on, languages, locale)}") if made_on else Run(f"{said(languages, 'made on')} ")
     batch = f"{said(languages, 'batch')}{colon}"
-    name, *other_names = dict.fromkeys(glued(recipe.told_in(language.name).name, language) for language in languages)
+    name, *other_names = dict.fromkeys(glued(filled.recipe.told_in(language.name).name, language) for language in languages)
     return LabelText(
         identity=joined(sentence(filled.product.identity_in(language)) for language in languages),
         name=name,

@@ -17,6 +17,7 @@ from math import floor
 from builder.compose.recipe.wording import NBSP, fluid_ounces, in_unit, sentence, shortest, within
 from builder.model.label.ingredient_list import Declared, IngredientList, Variant
 from builder.model.label.region import Region
+from builder.model.recipe.filling import Filling
 from builder.model.recipe.ingredient import DeclaredAs
 from builder.model.recipe.quantity import Density, Mass
 from builder.model.recipe.recipe import left_out
@@ -51,19 +52,19 @@ def chosen_in(variant: Variant) -> tuple[str, ...]:
     return tuple(option if option is not None else left_out(what) for what, option in variant.chosen)
 
 
-def net_contents(batch: WorkedBatch, region: Region, units: int = 1) -> str:
+def net_contents(batch: WorkedBatch, filling: Filling, region: Region, units: int = 1) -> str:
     """Give the net contents of one container, or of several together: by volume where that is the custom and the density is known.
 
     Soap made with lye and sold by weight loses water as it cures: it declares the cured weight where the studio has weighed the loss, and
     otherwise leaves room for the weight of the day on which it is labelled (empty).
     """
-    fill, density = batch.portions.fill * units, batch.recipe.density
+    fill, density = filling.fill.weight * units, batch.recipe.density
     if batch.product.by_volume(region) and density is not None:
         return _by_volume(fill, density.density, region)
     if batch.product.made_with_lye:
-        if batch.soap is None or batch.soap.cured_bar is None:
+        if filling.cured is None:
             return ""
-        fill = batch.soap.cured_bar * units
+        fill = filling.cured * units
     metric = _in_figures(fill.grams, "g", "kg", region)
     return f"Net Wt {_both(in_unit(fill, 'oz'), 'oz', POUNDS, metric)}" if region.with_ounces else metric
 

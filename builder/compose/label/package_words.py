@@ -14,14 +14,17 @@ from builder.compose.recipe.portion_words import containers_of
 from builder.compose.recipe.wording import NBSP
 from builder.model.label.language import Language
 from builder.model.label.region import Region
+from builder.model.recipe.filling import Filling
 from builder.model.recipe.worked_batch import WorkedBatch
 
 BLANK = 14.0
 
 
-def package_contents(batch: WorkedBatch, region: Region, units: int, container: str, languages: Sequence[Language]) -> Paragraph:
+def package_contents(
+    batch: WorkedBatch, filling: Filling, region: Region, units: int, container: str, languages: Sequence[Language]
+) -> Paragraph:
     """Give the statement; where a soap has not been weighed after its cure both figures are lines to write on."""
-    each, total = net_contents(batch, region), net_contents(batch, region, units)
+    each, total = net_contents(batch, filling, region), net_contents(batch, filling, region, units)
     blank = Run("", bold=True, blank=BLANK)
     if not region.with_ounces:
         times = f"{units}{NBSP}×{NBSP}"

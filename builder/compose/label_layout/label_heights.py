@@ -8,6 +8,8 @@ from builder.compose.label_layout.label_layout import Rules
 from builder.model.label.region import Region
 from builder.model.label.type_height import HeightRule, Statement, rules_for
 from builder.model.recipe.figure import Figure
+from builder.model.recipe.filling import Filling
+from builder.model.recipe.recipe import Fill
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.rules.label_surface import surface_of
@@ -18,12 +20,12 @@ from builder.units import millimetres_in
 SMALLER = (0.85, 0.7, 0.6)
 
 
-def rules_of(studio: Studio, filled: WorkedBatch) -> Rules:
+def rules_of(studio: Studio, batch: WorkedBatch, filling: Filling) -> Rules:
     """Give what the law of the region asks of the labels of one kind of container."""
     constants = studio.constants
-    area, small = panel_area(studio, filled), _area(constants["largest panel whose net contents stand anywhere"])
-    net = max((_points(rule, studio, "bold", "Net 0") for rule in height_rules(studio, filled, Statement.NET_CONTENTS)), default=0)
-    text = max(_points(rule, studio, "regular", "text") for rule in height_rules(studio, filled, Statement.TEXT))
+    area, small = panel_area(studio, filling.fill), _area(constants["largest panel whose net contents stand anywhere"])
+    net = max((_points(rule, studio, "bold", "Net 0") for rule in height_rules(studio, batch, filling, Statement.NET_CONTENTS)), default=0)
+    text = max(_points(rule, studio, "regular", "text") for rule in height_rules(studio, batch, filling, Statement.TEXT))
     bottom = float(constants["part of the panel that holds net contents"].typical) / 100
     return Rules(
         text=text,
@@ -35,13 +37,13 @@ def rules_of(studio: Studio, filled: WorkedBatch) -> Rules:
     )
 
 
-def panel_area(studio: Studio, filled: WorkedBatch) -> Fraction:
+def panel_area(studio: Studio, fill: Fill) -> Fraction:
     """Give the area of the principal display panel in mm2; a package shows at most the panels of all its units side by side."""
-    container = studio.container(filled.recipe.fill.container)
+    container = studio.container(fill.container)
     panel = panel_of(container, studio.constants) if container else None
     if panel is None:
         return _area(studio.constants["panel of which nothing is known"])
-    return panel.area * filled.recipe.fill.units
+    return panel.area * fill.units
 
 
 def _area(square_inches: Figure) -> Fraction:
@@ -49,16 +51,16 @@ def _area(square_inches: Figure) -> Fraction:
     return square_inches.typical * millimetres_in("in") ** 2
 
 
-def height_rules(studio: Studio, filled: WorkedBatch, statement: Statement) -> tuple[HeightRule, ...]:
+def height_rules(studio: Studio, batch: WorkedBatch, filling: Filling, statement: Statement) -> tuple[HeightRule, ...]:
     """Give the rows of the table of heights that hold for one statement."""
-    contents = _contents(filled, studio.region)
-    return rules_for(studio.type_heights, studio.profile.region, statement, panel_area(studio, filled), contents)
+    contents = _contents(batch, filling.fill, studio.region)
+    return rules_for(studio.type_heights, studio.profile.region, statement, panel_area(studio, filling.fill), contents)
 
 
-def _contents(filled: WorkedBatch, region: Region) -> Fraction:
+def _contents(batch: WorkedBatch, fill: Fill, region: Region) -> Fraction:
     """Give the contents of a container or package in grams, or in millilitres where they are declared by volume."""
-    density, all_units = filled.recipe.density, filled.portions.fill * filled.recipe.fill.units
-    if filled.product.by_volume(region) and density is not None:
+    density, all_units = batch.recipe.density, fill.weight * fill.units
+    if batch.product.by_volume(region) and density is not None:
         return all_units.grams / density.density.grams_per_millilitre
     return all_units.grams
 
@@ -69,14 +71,14 @@ def _points(rule: HeightRule, studio: Studio, face: str, text: str) -> float:
     return -(-exact * 100 // 1) / 100
 
 
-def smaller_rules(studio: Studio, filled: WorkedBatch) -> Iterator[Rules]:
+def smaller_rules(studio: Studio, batch: WorkedBatch, filling: Filling) -> Iterator[Rules]:
     """Give rules with ever smaller type for the ingredient list, down to what the region allows on a pack with so little room."""
-    container = studio.container(filled.recipe.fill.container)
-    surface = surface_of(container) if container and filled.recipe.fill.units == 1 else None
+    container = studio.container(filling.fill.container)
+    surface = surface_of(container) if container and filling.fill.units == 1 else None
     if surface is None:
         return
     rows = rules_for(studio.type_heights, studio.profile.region, Statement.SMALL_PACK, surface, Fraction(0))
     if rows:
-        ordinary = rules_of(studio, filled)
+        ordinary = rules_of(studio, batch, filling)
         least = max(_points(row, studio, "regular", "text") for row in rows) / ordinary.text
         yield from (replace(ordinary, ingredients=part) for part in (*(part for part in SMALLER if part > least), least))

@@ -16,6 +16,7 @@ from builder.compose.recipe.wording import shortest
 from builder.model.label.label_fit import LabelFit, OverContainer, Start
 from builder.model.label.label_sheet import LabelSheet
 from builder.model.label.type_height import Statement
+from builder.model.recipe.filling import Filling
 from builder.model.recipe.quantity import Length
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
@@ -28,15 +29,15 @@ class LabelPlan:
     """The labels of one kind of container: which text each jar gets, and how the texts are laid out (None where they do not fit)."""
 
     made: MadeProduct
-    filled: WorkedBatch
+    filling: Filling
     texts: tuple[LabelText, ...]
     laid_out: LaidOut | None
 
     @property
     def name(self) -> str:
         """Name the product, with its container where that is not the recipe's own."""
-        recipe = self.filled.recipe
-        return recipe.name if self.filled is self.made.batch else f"{recipe.name}, {recipe.fill.container.text}"
+        batch = self.made.batch
+        return batch.recipe.name if self.filling is batch.own else f"{batch.recipe.name}, {self.filling.fill.container.text}"
 
 
 def label_fits(studio: Studio, sheets: Iterable[ClassPlan]) -> list[LabelFit]:
@@ -66,57 +67,56 @@ def plan_labels(studio: Studio, plan: ClassPlan) -> Iterator[LabelPlan]:
     for made in plan.made:
         if not is_translated(made.batch.recipe, studio):
             continue
-        for number, (filled, _) in enumerate(made.fillings):
-            pots = jars_of(plan, made, number)
-            finishes = made.finishes[number]
-            firsts = accumulate((one.units for one in finishes), initial=0)
-            texts = tuple(_text(studio, plan, made, filled, one, pots[at]) for one, at in zip(finishes, firsts, strict=False))
+        for number, containers in enumerate(made.containers):
+            pots, filling = jars_of(plan, made, number), containers.filling
+            firsts = accumulate((one.units for one in containers.finishes), initial=0)
+            texts = tuple(_text(studio, plan, made, filling, one, pots[at]) for one, at in zip(containers.finishes, firsts, strict=False))
             if texts:
-                laid = (lay_out(texts, stock, panels, rules, setter) for stock, rules in _ways(studio, plan, filled))
-                yield LabelPlan(made, filled, texts, next((one for one in laid if one), None))
+                laid = (lay_out(texts, stock, panels, rules, setter) for stock, rules in _ways(studio, plan, made.batch, filling))
+                yield LabelPlan(made, filling, texts, next((one for one in laid if one), None))
 
 
-def _ways(studio: Studio, plan: ClassPlan, filled: WorkedBatch) -> Iterator[tuple[LabelSheet, Rules]]:
+def _ways(studio: Studio, plan: ClassPlan, batch: WorkedBatch, filling: Filling) -> Iterator[tuple[LabelSheet, Rules]]:
     """Give what is tried in turn: the best sheets; on a small pack these with a smaller ingredient list; then the second best."""
-    best, others = stocks_to_try(studio, plan, filled)
-    rules, wishes = rules_of(studio, filled), wished(studio, plan)
+    best, others = stocks_to_try(studio, plan, filling.fill)
+    rules, wishes = rules_of(studio, batch, filling), wished(studio, plan)
     yield from ((stock, rules) for stock in best)
-    on_it = [stock for stock in best if stock.hole is None and label_sits(studio, filled, stock, wishes, wishes.panels)]
-    yield from ((stock, smaller) for smaller in smaller_rules(studio, filled) for stock in on_it)
+    on_it = [stock for stock in best if stock.hole is None and label_sits(studio, filling.fill, stock, wishes, wishes.panels)]
+    yield from ((stock, smaller) for smaller in smaller_rules(studio, batch, filling) for stock in on_it)
     yield from ((stock, rules) for stock in others)
 
 
-def _text(studio: Studio, plan: ClassPlan, made: MadeProduct, filled: WorkedBatch, finish: Finish, pot: str) -> LabelText:
+def _text(studio: Studio, plan: ClassPlan, made: MadeProduct, filling: Filling, finish: Finish, pot: str) -> LabelText:
     """Write the label of one container, or of a package of several."""
-    text = label_text(studio, plan, made, filled, finish.variant, pot)
+    text = label_text(studio, plan, made, filling, finish.variant, pot)
     if finish.units == 1:
         return text
-    container, languages = container_name(studio, filled), studio.label_languages
-    return replace(text, net=package_contents(filled, studio.region, finish.units, container, languages))
+    container, languages = container_name(studio, filling.fill), studio.label_languages
+    return replace(text, net=package_contents(made.batch, filling, studio.region, finish.units, container, languages))
 
 
 def _fit(studio: Studio, sheet: ClassPlan, plan: LabelPlan) -> LabelFit:
     asked_for, own = wished(studio, sheet).sheet, sheet.studio_class.labels
-    recipe = plan.filled.recipe
+    batch, filling = plan.made.batch, plan.filling
     would_do: tuple[str, ...] = ()
     on_two: tuple[str, ...] = ()
     if plan.laid_out is None:
-        setter, rules = setter_of(studio.typefaces), rules_of(studio, plan.filled)
+        setter, rules = setter_of(studio.typefaces), rules_of(studio, batch, filling)
         would_do, on_two = (
             tuple(stock.name for stock in known_stocks(studio) if lay_out(plan.texts, stock, panels, rules, setter)) for panels in (1, 2)
         )
     heights = [
         f"{what} {shortest(max(rule.height.millimetres for rule in rows), 2)} mm"
         for what, rows in (
-            ("text", height_rules(studio, plan.filled, Statement.TEXT)),
-            ("net contents", height_rules(studio, plan.filled, Statement.NET_CONTENTS)),
+            ("text", height_rules(studio, batch, filling, Statement.TEXT)),
+            ("net contents", height_rules(studio, batch, filling, Statement.NET_CONTENTS)),
         )
         if rows
     ]
-    place = (own.place if own.sheet else studio.profile.labels.place) if asked_for else recipe.place
+    place = (own.place if own.sheet else studio.profile.labels.place) if asked_for else batch.recipe.place
     return LabelFit(
         name=plan.name,
-        recipe=recipe.key,
+        recipe=batch.recipe.key,
         class_key=sheet.studio_class.key,
         asked_for=asked_for,
         fits=plan.laid_out is not None,
@@ -137,20 +137,20 @@ def _little_room(studio: Studio) -> str:
 
 def _over_container(studio: Studio, sheet: ClassPlan, plan: LabelPlan) -> OverContainer | None:
     """Say how labels are larger than the container; None where they sit, or where that is not known."""
-    wishes, filled = wished(studio, sheet), plan.filled
-    container = studio.container(filled.recipe.fill.container)
-    if container is None or plan.laid_out is None or label_sits(studio, filled, plan.laid_out.stock, wishes, wishes.panels) is not False:
+    wishes, fill = wished(studio, sheet), plan.filling.fill
+    container = studio.container(fill.container)
+    if container is None or plan.laid_out is None or label_sits(studio, fill, plan.laid_out.stock, wishes, wishes.panels) is not False:
         return None
-    setter, rules, stock = setter_of(studio.typefaces), rules_of(studio, filled), plan.laid_out.stock
-    sitting = [one for one in known_stocks(studio) if label_sits(studio, filled, one, wishes, wishes.panels)]
+    setter, rules, stock = setter_of(studio.typefaces), rules_of(studio, plan.made.batch, plan.filling), plan.laid_out.stock
+    sitting = [one for one in known_stocks(studio) if label_sits(studio, fill, one, wishes, wishes.panels)]
     would_do, tags = (
         tuple(one.name for one in stocks if lay_out(plan.texts, one, wishes.panels, rules, setter))
         for stocks in (sitting, tag_stocks(studio))
     )
-    on_two = (one for one in known_stocks(studio) if label_sits(studio, filled, one, wishes, 2))
+    on_two = (one for one in known_stocks(studio) if label_sits(studio, fill, one, wishes, 2))
     fit_on_two = tuple(one.name for one in (*on_two, *tag_stocks(studio)) if lay_out(plan.texts, one, 2, rules, setter))
     return OverContainer(
-        container=container_name(studio, filled),
+        container=container_name(studio, fill),
         sheet=stock.name,
         label=f"{_mm(stock.width)} wide and {_mm(stock.height)} high",
         labels=wishes.panels + wishes.to_colour,

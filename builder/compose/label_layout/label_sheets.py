@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from builder.model.label.label_sheet import LabelSheet
-from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.recipe.recipe import Fill
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
 from builder.rules.label_surface import sits
@@ -35,7 +35,7 @@ def stock_is_known(studio: Studio, plan: ClassPlan) -> bool:
     return not name or fold(name) in studio.label_sheets
 
 
-def stocks_to_try(studio: Studio, plan: ClassPlan, filled: WorkedBatch) -> tuple[Sequence[LabelSheet], Sequence[LabelSheet]]:
+def stocks_to_try(studio: Studio, plan: ClassPlan, fill: Fill) -> tuple[Sequence[LabelSheet], Sequence[LabelSheet]]:
     """Give the sheet that is asked for, or those of the studio's paper in turn, and after them the second best.
 
     These are tags that hang on the container, then labels that are known not to sit on it.
@@ -45,14 +45,14 @@ def stocks_to_try(studio: Studio, plan: ClassPlan, filled: WorkedBatch) -> tuple
         stock = studio.label_sheets.get(fold(wishes.sheet))
         return [stock] if stock else [], []
     known = known_stocks(studio)
-    too_large = [stock for stock in known if label_sits(studio, filled, stock, wishes, wishes.panels) is False]
+    too_large = [stock for stock in known if label_sits(studio, fill, stock, wishes, wishes.panels) is False]
     return [one for one in known if one not in too_large], [*(tag_stocks(studio) if too_large else ()), *too_large]
 
 
-def label_sits(studio: Studio, filled: WorkedBatch, stock: LabelSheet, wishes: Wished, panels: int) -> bool | None:
+def label_sits(studio: Studio, fill: Fill, stock: LabelSheet, wishes: Wished, panels: int) -> bool | None:
     """Say whether the labels of one container sit on it, one to colour in among them; None where it is not measured, or for a package."""
-    container = studio.container(filled.recipe.fill.container)
-    return sits(container, stock, panels + wishes.to_colour) if container and filled.recipe.fill.units == 1 else None
+    container = studio.container(fill.container)
+    return sits(container, stock, panels + wishes.to_colour) if container and fill.units == 1 else None
 
 
 def known_stocks(studio: Studio) -> list[LabelSheet]:

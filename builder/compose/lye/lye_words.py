@@ -117,9 +117,9 @@ def _water_beside(lye: LyeResult) -> list[LyeFact]:
 
 
 def _cured_bar(batch: WorkedBatch) -> list[LyeFact]:
-    if batch.soap is None or batch.soap.cured_bar is None:
+    if batch.own.cured is None:
         return []
-    weight = f"about {number(batch.soap.cured_bar.grams, 0)}{NBSP}g"
+    weight = f"about {number(batch.own.cured.grams, 0)}{NBSP}g"
     return [LyeFact("A bar after the cure", weight, "From bars that the studio weighed. Weigh each bar before it is labelled.")]
 
 

@@ -22,8 +22,9 @@ def soap_facts(batch: WorkedBatch) -> tuple[Fact, ...]:
     rows += [(f"{name}, as it went in", mass) for name, mass in made.others]
     facts = [Fact(name, _grams(mass)) for name, mass in rows if mass]
     facts.append(Fact("Together, the weight of the batch", _grams(made.total)))
-    if made.cured_bar is not None and batch.recipe.cure is not None:
-        facts.append(Fact(f"One bar of {_grams(made.bar)} after {batch.recipe.cure.time}", f"about {_grams(made.cured_bar)}"))
+    if batch.own.cured is not None and batch.recipe.cure is not None:
+        bar, cured = _grams(batch.own.fill.weight), _grams(batch.own.cured)
+        facts.append(Fact(f"One bar of {bar} after {batch.recipe.cure.time}", f"about {cured}"))
     return tuple(facts)
 
 

@@ -6,7 +6,6 @@ in grams, volumes in millilitres, shares are fractions of one.
 """
 
 from collections.abc import Iterable
-from dataclasses import fields
 
 from builder.compose.label.label_json import labels_json
 from builder.compose.recipe.json_number import Json, number
@@ -18,8 +17,8 @@ from builder.model.formula.emulsion import Emulsion
 from builder.model.label.ingredient_list import Declared, IngredientList, Question
 from builder.model.lye.soap_made import SoapMade
 from builder.model.recipe.column import Column, Weighed
-from builder.model.recipe.quantity import Mass, Volume
-from builder.model.recipe.size import Lost
+from builder.model.recipe.filling import Filling
+from builder.model.recipe.size import ContainersSize, Lost, MouldSize, OilsSize, PeopleSize, Size, TotalSize
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.recipe.working import Working
 from builder.model.teaching.class_plan import ChoiceTotal, ClassPlan, MadeProduct
@@ -58,9 +57,9 @@ def class_json(sheet: ClassPlan | None, findings: Iterable[Finding], class_key: 
 
 def _made(plan: ClassPlan, made: MadeProduct) -> Json:
     return {
-        "containers": made.containers,
+        "containers": made.containers[0].in_all,
         "batches": [
-            {"for": p.purpose, "copies": p.copies, "batch": _batch(p.sheet), "also fills": [_filling(one) for one in p.also]}
+            {"for": p.purpose, "copies": p.copies, "batch": _batch(p.sheet), "also fills": [_filling(one) for one in p.sheet.fillings[1:]]}
             for p in made.batches
         ],
         "needed in all": [{"ingredient": need.ingredient, "grams": number(need.mass.grams)} for need in made.needed],
@@ -77,7 +76,7 @@ def _batch(batch: WorkedBatch) -> Json:
     return {
         "name": batch.recipe.name,
         "product": batch.product.name,
-        "size": {"by": type(batch.size).__name__.removesuffix("Size").casefold(), **_fields(batch.size)},
+        "size": {"by": type(batch.size).__name__.removesuffix("Size").casefold(), **_size(batch.size)},
         "lines": [
             {
                 "ingredient": line.name,
@@ -91,25 +90,25 @@ def _batch(batch: WorkedBatch) -> Json:
             for line in batch.lines
         ],
         "columns": [_column(column) for column in batch.columns],
-        **_filling(batch),
-        "ingredient lists": [{"chosen": dict(variant.chosen), "list": _ingredients(variant.ingredients)} for variant in batch.variants],
+        **_filling(batch.own),
+        "ingredient lists": [{"chosen": dict(variant.chosen), "list": _ingredients(variant.ingredients)} for variant in batch.own.variants],
         "volume": number(batch.volume.millilitres) if batch.volume else None,
         "smallest sensible batch": number(batch.smallest.grams) if batch.smallest else None,
         "emulsion": _emulsion(batch.emulsion) if batch.emulsion else None,
-        "what the soap becomes": _soap(batch.soap) if batch.soap else None,
+        "what the soap becomes": _soap(batch.soap, batch.own) if batch.soap else None,
         "strokes": [strokes_json(one) for one in batch.strokes],
         "jugs": [jug_json(jug) for jug in batch.jugs],
         "cost": cost_json(batch.cost) if batch.cost else None,
-        "workings": [_working(working) for working in batch.workings],
+        "workings": [_working(working) for working in (*batch.workings, *batch.own.workings)],
     }
 
 
-def _filling(batch: WorkedBatch) -> dict[str, Json]:
+def _filling(filling: Filling) -> dict[str, Json]:
     """Give what one kind of container takes, and what may be added to it."""
-    portions = batch.portions
+    portions = filling.portions
     return {
         "portions": {
-            "container": batch.recipe.fill.container.text,
+            "container": filling.fill.container.text,
             "fill": number(portions.fill.grams),
             "poured": number(portions.poured.grams),
             "wanted": portions.wanted,
@@ -117,7 +116,7 @@ def _filling(batch: WorkedBatch) -> dict[str, Json]:
             "all from": number(portions.all_from.grams) if portions.all_from is not None else None,
             "left in the pot": number(portions.in_the_pot.grams),
             "left": number(portions.left.grams),
-            "units in a package": batch.recipe.fill.units,
+            "units in a package": filling.fill.units,
         },
         "doses": [
             {
@@ -131,7 +130,7 @@ def _filling(batch: WorkedBatch) -> dict[str, Json]:
                 "each": [_most_of(one) for one in dose.each],
                 "mixed": {"grams": number(dose.mixed.weight.grams), "drops": dose.mixed.drops} if dose.mixed else None,
             }
-            for dose in batch.doses
+            for dose in filling.doses
         ],
     }
 
@@ -197,7 +196,7 @@ def _emulsion(emulsion: Emulsion) -> Json:
     }
 
 
-def _soap(made: SoapMade) -> Json:
+def _soap(made: SoapMade, filling: Filling) -> Json:
     return {
         "of each fat": [
             {"fat": one.ingredient.name, "soap": number(one.soap.grams), "unsaponified": number(one.unsaponified.grams)}
@@ -210,8 +209,8 @@ def _soap(made: SoapMade) -> Json:
         "free alkali": number(made.free_alkali.grams),
         "other ingredients": {name: number(mass.grams) for name, mass in made.others},
         "total": number(made.total.grams),
-        "bar": number(made.bar.grams),
-        "bar after the cure": number(made.cured_bar.grams) if made.cured_bar else None,
+        "bar": number(filling.fill.weight.grams),
+        "bar after the cure": number(filling.cured.grams) if filling.cured else None,
     }
 
 
@@ -342,18 +341,24 @@ def _finding(finding: Finding) -> Json:
     }
 
 
-def _fields(size: object) -> dict[str, Json]:
-    """Give the numbers of a size under their own names."""
-    found: dict[str, Json] = {}
-    for one in fields(size):  # type: ignore[arg-type]
-        value = getattr(size, one.name)
-        match value:
-            case tuple():
-                found[one.name] = [{"container": fill.container.text, "fill": number(fill.weight.grams), "count": n} for fill, n in value]
-            case Lost(pot, cup):
-                found |= {"left in the pot": number(pot.grams), "left in each cup": number(cup.grams)}
-            case Mass(amount) | Volume(amount):
-                found[one.name.replace("_", " ")] = number(amount)
-            case _:
-                found[one.name.replace("_", " ")] = value
-    return found
+def _size(size: Size) -> dict[str, Json]:
+    match size:
+        case TotalSize(total, lost):
+            return {"total": number(total.grams), **_lost(lost)}
+        case OilsSize(oils, lost):
+            return {"oils": number(oils.grams), **_lost(lost)}
+        case ContainersSize(containers, lost):
+            return {"containers": containers, **_lost(lost)}
+        case MouldSize(volume):
+            return {"volume": number(volume.millilitres)}
+        case PeopleSize():
+            (own, containers), *others = size.counts
+            also: list[Json] = [
+                {"container": one.fill.container.text, "fill": number(one.fill.weight.grams), "count": count} for one, count in others
+            ]
+            shown, left = number(size.demo.grams), _lost(Lost(size.left_in_the_pot, size.left_in_each_cup))
+            return {"containers": containers, "demo": shown, **left, "also": also, "each student": own.each_student}
+
+
+def _lost(lost: Lost) -> dict[str, Json]:
+    return {"left in the pot": number(lost.in_the_pot.grams), "left in each cup": number(lost.in_each_cup.grams)}

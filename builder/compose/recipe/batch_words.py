@@ -17,10 +17,11 @@ from builder.compose.recipe.wording import counted, grams, grams_and_ounces, lis
 from builder.compose.views.ingredient_table import IngredientRow
 from builder.compose.views.teacher import BatchView, Fact, ProductBatches, SumsView
 from builder.model.lye.lye_solution import LyeSolution
+from builder.model.recipe.filling import Filling
 from builder.model.recipe.size import PeopleSize
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
-from builder.model.teaching.class_plan import ClassPlan, MadeProduct, PlannedBatch
+from builder.model.teaching.class_plan import ClassPlan, Containers, MadeProduct, PlannedBatch
 
 PURPOSES = {
     "class": "One batch for the class",
@@ -35,7 +36,7 @@ def view_batches(edition: Edition, plan: ClassPlan, made: MadeProduct) -> Produc
     studio, sheet = edition.studio, made.batch
     return ProductBatches(
         name=sheet.recipe.name,
-        containers=f"{listed([_in_all(studio, one, count) for one, count in made.fillings])} in all",
+        containers=f"{listed([_in_all(studio, one) for one in made.containers])} in all",
         left_over=_left_over(studio, plan, made),
         batches=tuple(_batch(studio, plan, planned) for planned in made.batches),
         needed=_needed(made),
@@ -56,9 +57,9 @@ def _left_over(studio: Studio, plan: ClassPlan, made: MadeProduct) -> str:
     )
 
 
-def _in_all(studio: Studio, batch: WorkedBatch, count: int) -> str:
-    name = container_name(studio, batch)
-    return f"{containers_of(count, name)} ({name})"
+def _in_all(studio: Studio, containers: Containers) -> str:
+    name = container_name(studio, containers.filling.fill)
+    return f"{containers_of(containers.in_all, name)} ({name})"
 
 
 def _needed(made: MadeProduct) -> tuple[IngredientRow, ...]:
@@ -99,15 +100,16 @@ def _solutions(plan: ClassPlan, planned: PlannedBatch) -> tuple[LyeSolution, ...
 
 def _portions(studio: Studio, planned: PlannedBatch) -> list[Fact]:
     sheet = planned.sheet
-    facts = [fact for one in (sheet, *planned.also) for fact in _filling(studio, one)]
+    portions = sheet.own.portions
+    facts = [fact for one in sheet.fillings for fact in _filling(studio, one)]
     if isinstance(sheet.size, PeopleSize):
         facts += [Fact("To show", grams(sheet.size.demo))] if sheet.size.demo else []
         facts += [Fact("Stays in the pot", grams(sheet.size.left_in_the_pot))] if sheet.size.left_in_the_pot else []
     facts += [Fact("Smallest sensible batch on these scales", f"about {grams(sheet.smallest)}")] if sheet.smallest else []
-    if sheet.portions.all_from is not None and sheet.portions.wanted:
-        least = grams(sheet.portions.all_from)
+    if portions.all_from is not None and portions.wanted:
+        least = grams(portions.all_from)
         facts.append(Fact("Weigh the finished batch", f"{grams(sheet.grams.total)} went in; all containers are filled from {least}"))
-    facts.append(Fact("Left over", grams(sheet.portions.left)))
+    facts.append(Fact("Left over", grams(portions.left)))
     facts += _unlimited(sheet)
     said = ph_words(sheet)
     return [*facts, Fact("pH", said)] if said else facts
@@ -122,9 +124,9 @@ def _unlimited(batch: WorkedBatch) -> list[Fact]:
     return [Fact("No published limit for this use", words)]
 
 
-def _filling(studio: Studio, batch: WorkedBatch) -> list[Fact]:
+def _filling(studio: Studio, filling: Filling) -> list[Fact]:
     """Give what the scale reads for one kind of container, and how many there are of it."""
-    portions, name = batch.portions, container_name(studio, batch)
+    portions, name = filling.portions, container_name(studio, filling.fill)
     facts = []
     if portions.poured != portions.fill:
         facts.append(Fact("Pour, reading on a tared cup", f"{grams_and_ounces(portions.poured)} for each {name}"))

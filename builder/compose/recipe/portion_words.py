@@ -4,15 +4,16 @@ from collections.abc import Mapping
 
 from builder.compose.recipe.wording import counted, grams, grams_and_ounces, listed, sentence, within
 from builder.model.dates.studio_class import BatchFor
+from builder.model.recipe.recipe import Fill
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 
 
-def container_name(studio: Studio, batch: WorkedBatch) -> str:
-    """Give the name of the container of a recipe."""
-    container = studio.container(batch.recipe.fill.container)
-    return within(container.name) if container else batch.recipe.fill.container.text
+def container_name(studio: Studio, fill: Fill) -> str:
+    """Give the name of a container that is filled."""
+    container = studio.container(fill.container)
+    return within(container.name) if container else fill.container.text
 
 
 NOUNS = ("bottle", "jar", "tin", "tube", "pouch", "bar", "bag", "cup")
@@ -29,8 +30,8 @@ def fills(studio: Studio, batch: WorkedBatch) -> str:
 
     `Fills 4 bottles (4 fl oz bottle) with 113 g (3.98 oz) each. 20 g are counted for what stays in the pot; 28 g are left over.`
     """
-    portions = batch.portions
-    name = container_name(studio, batch)
+    portions = batch.own.portions
+    name = container_name(studio, batch.own.fill)
     size = f"({name}) with {grams_and_ounces(portions.fill)} each"
     pot = [f"{grams(portions.in_the_pot)} are counted for what stays in the pot and on the tools"] if portions.in_the_pot else []
     left = [f"{grams(portions.left)} are left over"] if portions.left and portions.wanted is None else []
@@ -42,9 +43,8 @@ def left_over(studio: Studio, plan: ClassPlan, made: MadeProduct) -> str:
     """Say what the batch of a smaller last group holds beyond what its people take: `3 bars of 110 g`; empty where there is nothing."""
     if made.make.batch_for is not BatchFor.GROUP:
         return ""
-    each = (made.make.each_student, *(more.each_student for more in made.make.also))
-    kinds = [(one, plan.unclaimed(count)) for (one, _), count in zip(made.fillings, each, strict=True)]
-    return listed([f"{containers_of(count, container_name(studio, one))} of {grams(one.portions.fill)}" for one, count in kinds if count])
+    kinds = [(one.fill, plan.unclaimed(one.each_student)) for one in made.batch.fillings]
+    return listed([f"{containers_of(count, container_name(studio, fill))} of {grams(fill.weight)}" for fill, count in kinds if count])
 
 
 def emergency_lines(numbers: Mapping[str, str]) -> tuple[str, ...]:

@@ -32,7 +32,7 @@ def view_sums(title: str, batch: WorkedBatch) -> SumsView:
             "; ".join(_given(entry, notes) for entry in working.given),
             figure(working.result, working.unit),
         )
-        for working in batch.workings
+        for working in (*batch.workings, *batch.own.workings)
         if working.rule not in IN_THE_TABLE
     )
     return SumsView(title, rows, tuple(f"[{number}] {source}" for source, number in notes.items()))

@@ -24,8 +24,8 @@ class WeighTable:
 HEADINGS = ("phase", "ingredient", "share", "exact", "weigh", "scale", "in ounces")
 
 
-def batch_table(batch: WorkedBatch, purpose: str, more: Sequence[str] = (), also: Sequence[WorkedBatch] = ()) -> WeighTable:
-    """Lay out the columns of one batch; `more` are lines to print beneath, `also` the batch for its other containers."""
+def batch_table(batch: WorkedBatch, purpose: str, more: Sequence[str] = ()) -> WeighTable:
+    """Lay out the columns of one batch; `more` are lines to print beneath."""
     column = batch.grams
     rows = []
     phase = ""
@@ -45,7 +45,7 @@ def batch_table(batch: WorkedBatch, purpose: str, more: Sequence[str] = (), also
         phase = line.phase
     title = f"{batch.recipe.name}, {purpose}" if purpose else batch.recipe.name
     total = ("", "batch", "100%", "", grams(column.total), "", finely_in_ounces(batch.columns[-1].total))
-    return WeighTable(title, tuple(rows), total, (*_fills([batch, *also]), *_notes(batch), *_doses([batch, *also]), *more))
+    return WeighTable(title, tuple(rows), total, (_fills(batch), *_notes(batch), *_doses(batch), *more))
 
 
 def _in_ounces(batch: WorkedBatch) -> list[str]:
@@ -55,12 +55,12 @@ def _in_ounces(batch: WorkedBatch) -> list[str]:
     return [finely_in_ounces(w.mass) for w in batch.grams.weighed]
 
 
-def _fills(sheets: Sequence[WorkedBatch]) -> list[str]:
+def _fills(batch: WorkedBatch) -> str:
     each = [
-        f"{counted(one.portions.yields, 'container', 'containers')} ({one.recipe.fill.container}) of {grams(one.portions.fill)}"
-        for one in sheets
+        f"{counted(one.portions.yields, 'container', 'containers')} ({one.fill.container}) of {grams(one.portions.fill)}"
+        for one in batch.fillings
     ]
-    return [f"Fills {listed(each)}; {grams(sheets[-1].portions.left)} left over."]
+    return f"Fills {listed(each)}; {grams(batch.own.portions.left)} left over."
 
 
 def _notes(batch: WorkedBatch) -> list[str]:
@@ -85,7 +85,7 @@ def _notes(batch: WorkedBatch) -> list[str]:
     return found
 
 
-def _doses(sheets: Sequence[WorkedBatch]) -> list[str]:
-    of = [f" in the {one.recipe.fill.container}" if len(sheets) > 1 else "" for one in sheets]
-    views = ((view_choice(dose), where) for one, where in zip(sheets, of, strict=True) for dose in one.doses)
+def _doses(batch: WorkedBatch) -> list[str]:
+    several = len(batch.fillings) > 1
+    views = ((view_choice(dose), f" in the {one.fill.container}" if several else "") for one in batch.fillings for dose in one.doses)
     return [f"{view.what}{where}: {view.options}: {view.at_most}." for view, where in views]

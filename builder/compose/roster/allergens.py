@@ -22,5 +22,5 @@ def allergens_open_in(studio: Studio, batches: Iterable[WorkedBatch]) -> str:
 def _cards(studio: Studio, batches: Iterable[WorkedBatch]) -> list[Ingredient]:
     sheets = list(batches)
     cards = [line.ingredient for sheet in sheets for line in sheet.lines]
-    options = (option for sheet in sheets for dose in sheet.doses for option in dose.offered if option is not None)
+    options = (option for sheet in sheets for dose in sheet.own.doses for option in dose.offered if option is not None)
     return [*cards, *(card for card in map(studio.ingredient, options) if card is not None)]

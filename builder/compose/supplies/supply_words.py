@@ -53,7 +53,7 @@ def batch_lines(studio: Studio, batch: WorkedBatch) -> list[str]:
     """Give the lines on supplies that `weigh` prints beneath a batch."""
     if batch.cost is None:
         return []
-    name = container_name(studio, batch)
+    name = container_name(studio, batch.own.fill)
     lines = [
         f"One {jug.supply.written} of {within(jug.ingredient)} ({rough(jug.holds)}) fills {containers_of(jug.containers, name)};"
         f" this batch takes {jug.number} and leaves {rough(jug.left)} ({percent(jug.left_share, 0)} of one)."
@@ -101,7 +101,7 @@ def _jug_name(jug: Jug) -> str:
 
 
 def _serves(studio: Studio, made: MadeProduct, jug: Jug) -> str:
-    name = container_name(studio, made.batch)
+    name = container_name(studio, made.batch.own.fill)
     serves = f"Serves {counted(jug.students or 0, 'student', 'students')}, {containers_of(jug.containers, name)} with the spare ones"
     takes = f"This class takes {jug.number} and leaves {rough(jug.left)}, {percent(jug.left_share, 0)} of one."
     return " ".join((f"{serves}.", takes, *_how_known(studio, jug)))

@@ -83,7 +83,9 @@ def _chosen(choices: list[Choice]) -> tuple[str, ...]:
 
 
 def _filled(studio: Studio, made: list[MadeProduct]) -> tuple[str, ...]:
-    counts = [(one, containers_of(one.make.each_student, container_name(studio, one.batch))) for one in made if one.make.each_student]
+    counts = [
+        (one, containers_of(one.make.each_student, container_name(studio, one.batch.own.fill))) for one in made if one.make.each_student
+    ]
     if len(counts) == 1:
         return (f"You fill {counts[0][1]} of your own.",)
     return (f"You fill {listed([f'{many} of {within(one.batch.recipe.name)}' for one, many in counts])}.",) if counts else ()

@@ -31,13 +31,13 @@ def known_mentions(batch: WorkedBatch) -> tuple[str, ...]:
     """Give every name, folded, that a lesson may put in braces for this batch, other names of its ingredients included."""
     names = ["batch", "portion", "cup", "containers", "each student"]
     names += [VOLUME] if batch.volume else []
-    names += [LEFT_IN_THE_POT] if batch.portions.in_the_pot else []
+    names += [LEFT_IN_THE_POT] if batch.own.portions.in_the_pot else []
     names += [name for name, roles in LYE_ROLES.items() if any(w.line.role in roles for w in batch.grams.weighed)]
     names += ["superfat"] if batch.grams.lye else []
-    names += [name for dose in batch.doses for name in (fold(dose.what), fold(dose.what) + IN_ALL)]
+    names += [name for dose in batch.own.doses for name in (fold(dose.what), fold(dose.what) + IN_ALL)]
     names += [fold(w.line.phase) for w in batch.grams.weighed]
     names += [fold(name) for w in batch.grams.weighed for name in (w.line.name, *w.line.ingredient.also_called)]
-    names += [fold(option) for dose in batch.doses for option in dose.options if option is not None]
+    names += [fold(option) for dose in batch.own.doses for option in dose.options if option is not None]
     names += [fold(one.ingredient) + STROKES for one in batch.strokes]
     return tuple(dict.fromkeys(names))
 
@@ -96,17 +96,17 @@ def _amount(
     write_weighings: Callable[[Named], str],
 ) -> str:
     if name.key == "portion":
-        return write_mass(batch.portions.fill)
+        return write_mass(batch.own.portions.fill)
     if name.key == "cup":
-        return write_mass(batch.portions.poured)
+        return write_mass(batch.own.portions.poured)
     if name.key == "containers":
-        return str(batch.portions.yields)
+        return str(batch.own.portions.yields)
     if name.key == "each student":
-        return str(batch.size.each_student if isinstance(batch.size, PeopleSize) else batch.portions.yields)
+        return str(batch.own.each_student if isinstance(batch.size, PeopleSize) else batch.own.portions.yields)
     if name.key == VOLUME and batch.volume:
         return volume_at_most(batch.volume)
-    if name.key == LEFT_IN_THE_POT and batch.portions.in_the_pot:
-        return write_mass(batch.portions.in_the_pot)
+    if name.key == LEFT_IN_THE_POT and batch.own.portions.in_the_pot:
+        return write_mass(batch.own.portions.in_the_pot)
     if name.key == "superfat" and batch.grams.lye:
         return percent(batch.grams.lye.superfat, 1)
     if not _weighings(studio, batch.grams, name) and not _is_lye_water(studio, batch, name):
@@ -114,7 +114,7 @@ def _amount(
         if dose is None:
             raise KeyError(f"{name.text} is not part of {batch.recipe.name}")
         if name.key.endswith(IN_ALL):
-            return dose_in_words(dose_in_all(dose, batch.portions.yields))
+            return dose_in_words(dose_in_all(dose, batch.own.portions.yields))
         option = studio.ingredient(name)
         one = next((one for one in dose.each if option is not None and fold(one.option) == option.key), None)
         return most_in_words(one) if one else dose_in_words(dose)
@@ -139,7 +139,7 @@ def _dose(studio: Studio, batch: WorkedBatch, name: Name) -> Dose | None:
         return None
     what = name.key.removesuffix(IN_ALL)
     card = studio.ingredient(what)
-    for dose in batch.doses:
+    for dose in batch.own.doses:
         if fold(dose.what) == what or (card and any(fold(option or "") == card.key for option in dose.options)):
             return dose
     return None

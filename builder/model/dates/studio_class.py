@@ -11,6 +11,7 @@ from builder.model.label.label_sheet import NO_WISHES, LabelWishes
 from builder.model.place import NOWHERE, Name, Place, Placed
 from builder.model.recipe.quantity import NO_MASS, Duration, Mass
 from builder.model.recipe.recipe import Fill
+from builder.model.recipe.size import ToFill
 from builder.model.teaching.lesson import Lesson
 
 
@@ -42,19 +43,11 @@ class HomeSize:
 
 
 @dataclass(frozen=True)
-class AlsoFill:
-    """A second container that the same batch fills: how many of it for each student, and spare."""
-
-    fill: Fill
-    each_student: int
-    spare: int = 0
-
-
-@dataclass(frozen=True)
 class Make:
     """One product of a class and how much of it: containers per student, spare ones, weights to show and to lose.
 
-    `left_in_each_cup` is what sticks to a weighing cup from which a student fills a container.
+    `left_in_each_cup` is what sticks to a weighing cup from which a student fills a container. `also` are other containers that the same
+    batch fills.
     """
 
     recipe: Name
@@ -64,9 +57,13 @@ class Make:
     demo: Mass = NO_MASS
     left_in_the_pot: Mass = NO_MASS
     left_in_each_cup: Mass = NO_MASS
-    also: tuple[AlsoFill, ...] = ()
+    also: tuple[ToFill, ...] = ()
     at_home: tuple[HomeSize, ...] = ()
     place: Place = field(default=NOWHERE, compare=False)
+
+    def to_fill(self, own: Fill) -> tuple[ToFill, ...]:
+        """Give every kind of container that is to be filled, the recipe's own first."""
+        return (ToFill(own, self.each_student, self.spare), *self.also)
 
 
 @dataclass(frozen=True)

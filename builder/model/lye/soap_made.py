@@ -23,8 +23,7 @@ class SoapMade:
 
     `salts` are those of acids (citrate, lactate, acetate) by the acid's name. `rest_of_alkali` is what the alkali as bought holds beside
     hydroxide. `water` is all of it, that in milks and in solutions of acids too. `others` are the ingredients that take no part, less
-    their water. `bar` is one portion wet, `cured_bar` after the water loss that the recipe
-    states (None where it states none). `free_alkali` is hydroxide that found no fat: a finding stops such a batch.
+    their water. `free_alkali` is hydroxide that found no fat: a finding stops such a batch.
     """
 
     soaps: tuple[SoapOf, ...]
@@ -35,5 +34,3 @@ class SoapMade:
     free_alkali: Mass
     others: tuple[tuple[str, Mass], ...]
     total: Mass
-    bar: Mass
-    cured_bar: Mass | None

@@ -1,8 +1,13 @@
-"""How a batch is divided over its containers."""
+"""A batch in one kind of container: how it is divided, what students may add to a portion, and the ways to finish one."""
 
 from dataclasses import dataclass
 
+from builder.model.dose.dose import Dose
+from builder.model.dose.towards import TowardsLimit
+from builder.model.label.ingredient_list import Variant
 from builder.model.recipe.quantity import NO_MASS, Mass
+from builder.model.recipe.recipe import Fill
+from builder.model.recipe.working import Working
 
 
 @dataclass(frozen=True)
@@ -20,3 +25,24 @@ class Portions:
     poured: Mass
     all_from: Mass | None = None
     in_the_pot: Mass = NO_MASS
+
+
+@dataclass(frozen=True)
+class Filling:
+    """A batch in one kind of container. What students may add goes with the weight of a portion, and limits are judged with it.
+
+    In a batch for people each student fills `each_student` of it, and `spare` ones come beside them. `towards` has every limit that
+    something here counts towards, `asked` every row that asks for a pH or a label. `cured` is what one bar of soap weighs after the water
+    loss that the recipe states (None where it states none).
+    """
+
+    fill: Fill
+    portions: Portions
+    each_student: int = 0
+    spare: int = 0
+    doses: tuple[Dose, ...] = ()
+    variants: tuple[Variant, ...] = ()
+    towards: tuple[TowardsLimit, ...] = ()
+    asked: tuple[TowardsLimit, ...] = ()
+    cured: Mass | None = None
+    workings: tuple[Working, ...] = ()

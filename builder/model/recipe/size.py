@@ -49,18 +49,32 @@ class MouldSize:
 
 
 @dataclass(frozen=True)
-class PeopleSize:
-    """A batch for people: containers to fill, and weights to show, to lose in the pot and in each cup.
+class ToFill:
+    """A kind of container that is to be filled: how many of it for each student, and spare."""
 
-    `also` are other containers that the same batch fills, with how many of each. `each_student` is how many a student takes.
+    fill: Fill
+    each_student: int = 0
+    spare: int = 0
+
+
+@dataclass(frozen=True)
+class PeopleSize:
+    """A batch for so many people: what each of them fills, what is spare, and weights to show, to lose in the pot and in each cup.
+
+    The first kind of container is the recipe's own. Where a class has several pots only one of them is made `with_spare` containers.
     """
 
-    containers: int
+    to_fill: tuple[ToFill, ...]
+    people: int
+    with_spare: bool
     demo: Mass
     left_in_the_pot: Mass
     left_in_each_cup: Mass = NO_MASS
-    also: tuple[tuple[Fill, int], ...] = ()
-    each_student: int = 0
+
+    @property
+    def counts(self) -> tuple[tuple[ToFill, int], ...]:
+        """Give each kind of container with how many of it the batch fills."""
+        return tuple((one, self.people * one.each_student + self.with_spare * one.spare) for one in self.to_fill)
 
 
 Size = TotalSize | OilsSize | ContainersSize | MouldSize | PeopleSize

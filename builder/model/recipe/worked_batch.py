@@ -3,14 +3,11 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from builder.model.dose.dose import Dose
-from builder.model.dose.towards import TowardsLimit
 from builder.model.formula.emulsion import Emulsion
 from builder.model.formula.warmth import CoolsTo, Dissolving
-from builder.model.label.ingredient_list import Variant
 from builder.model.lye.soap_made import SoapMade
 from builder.model.recipe.column import Column, Line
-from builder.model.recipe.filling import Portions
+from builder.model.recipe.filling import Filling
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import Mass, Volume
@@ -18,17 +15,16 @@ from builder.model.recipe.recipe import Recipe
 from builder.model.recipe.size import Size
 from builder.model.recipe.working import Working
 from builder.model.supplies.cost import Cost, Jug, PumpStrokes
-from builder.words.fold import fold
 
 
 @dataclass(frozen=True)
 class WorkedBatch:
     """One batch of one recipe, worked out. The first column is in grams; home sheets have one in ounces beside it.
 
-    `soap` is what a soap made with lye becomes; `smallest` is the smallest batch that these scales can weigh sensibly. `strokes`, `jugs`
-    and `cost` are what the studio's supplies add, where it lists any. `towards` has every limit that something here counts towards, `asked`
-    every row that asks for a pH or a label. `unlimited` are the scents, those to choose from included, of which no limit for this use
-    speaks but those on all scent together. `emulsion` is water and oil that meet.
+    `fillings` are the containers that it fills, the recipe's own first; there is always that one. `soap` is what a soap made with lye
+    becomes; `smallest` is the smallest batch that these scales can weigh sensibly. `strokes`, `jugs` and `cost` are what the studio's
+    supplies add, where it lists any. `unlimited` are the scents, those to choose from included, of which no limit for this use speaks but
+    those on all scent together. `emulsion` is water and oil that meet.
     `is_true_soap`: it is proven to be nothing but soap. `volume` is what the batch takes up at the most, for a mould or a pot; None where
     nobody can know. `dissolving` and `cools` say how hot its lye can get, and how long what is hot takes to cool.
     """
@@ -38,10 +34,8 @@ class WorkedBatch:
     size: Size
     lines: tuple[Line, ...]
     columns: tuple[Column, ...]
-    portions: Portions
-    doses: tuple[Dose, ...]
-    variants: tuple[Variant, ...]
     workings: tuple[Working, ...]
+    fillings: tuple[Filling, ...] = ()
     soap: SoapMade | None = None
     smallest: Mass | None = None
     emulsion: Emulsion | None = None
@@ -49,8 +43,6 @@ class WorkedBatch:
     jugs: tuple[Jug, ...] = ()
     cost: Cost | None = None
     is_true_soap: bool = False
-    towards: tuple[TowardsLimit, ...] = ()
-    asked: tuple[TowardsLimit, ...] = ()
     unlimited: tuple[Ingredient, ...] = ()
     volume: Volume | None = None
     dissolving: Dissolving | None = None
@@ -58,8 +50,13 @@ class WorkedBatch:
 
     def cards_in(self, cards: Mapping[str, Ingredient]) -> tuple[Ingredient, ...]:
         """Give every card of it, and of what its students may choose; `cards` are the studio's."""
-        chosen = (cards[fold(one.option)] for dose in self.doses for one in dose.each)
+        chosen = (cards[option.key] for choice in self.recipe.choices for option in choice.options if option is not None)
         return tuple({card.key: card for card in (*(line.ingredient for line in self.lines), *chosen)}.values())
+
+    @property
+    def own(self) -> Filling:
+        """Give the filling of the recipe's own container."""
+        return self.fillings[0]
 
     @property
     def grams(self) -> Column:

@@ -6,6 +6,7 @@ from builder.model.dates.studio_class import ClassDate, Format, HomeSize, Make, 
 from builder.model.formula.warmth import CooledTooSoon, MixedTooCool
 from builder.model.label.ingredient_list import Variant
 from builder.model.lye.lye_solution import LyeSolution
+from builder.model.recipe.filling import Filling
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import Mass
 from builder.model.recipe.worked_batch import WorkedBatch
@@ -22,15 +23,11 @@ from builder.model.teaching.weighing_plan import WeighingPlan, group_that_does
 
 @dataclass(frozen=True)
 class PlannedBatch:
-    """A batch made `copies` times. `purpose` is `class`, `group`, `student` or `teacher` (what is spare and shown).
-
-    `also` is the batch once more for each other container that it fills, with the portions and doses of that container.
-    """
+    """A batch made `copies` times. `purpose` is `class`, `group`, `student` or `teacher` (what is spare and shown)."""
 
     purpose: str
     sheet: WorkedBatch
     copies: int
-    also: tuple[WorkedBatch, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -88,24 +85,33 @@ class Finish:
 
 
 @dataclass(frozen=True)
-class MadeProduct:
-    """One product of a class: its batches, what they need in all, how many containers there are, its home batches, its choices in all.
+class Containers:
+    """The containers of one kind that a class fills from all its pots, and how many there are in all.
 
-    `also_containers` are the numbers of the other containers that its batches fill, in the order of the class file.
-    `ready_mixed` are its ready-mixed lyes, one for each alkali. `jugs` say what a pack of each ready-made base serves.
-    `finishes` are those of all labels of each kind of container, the students' in the order of the roster, then the spare ones'.
+    `finishes` are those of their labels, the students' in the order of the roster, then the spare ones'.
+    """
+
+    filling: Filling
+    in_all: int
+    finishes: tuple[Finish, ...] = ()
+
+
+@dataclass(frozen=True)
+class MadeProduct:
+    """One product of a class: its batches, what they need in all, the containers they fill, its home batches, its choices in all.
+
+    `containers` has the recipe's own first, then others in the order of the class file. `ready_mixed` are its ready-mixed lyes, one for
+    each alkali. `jugs` say what a pack of each ready-made base serves.
     """
 
     make: Make
     batches: tuple[PlannedBatch, ...]
     needed: tuple[Needed, ...]
-    containers: int
+    containers: tuple[Containers, ...]
     home: tuple[HomeBatch, ...]
     ready_mixed: tuple[LyeSolution, ...] = ()
-    also_containers: tuple[int, ...] = ()
     jugs: tuple[Jug, ...] = ()
     choices: tuple[ChoiceTotal, ...] = ()
-    finishes: tuple[tuple[Finish, ...], ...] = ()
 
     @property
     def batch(self) -> WorkedBatch:
@@ -113,14 +119,9 @@ class MadeProduct:
         return self.batches[0].sheet
 
     @property
-    def fillings(self) -> tuple[tuple[WorkedBatch, int], ...]:
-        """Give the batch once for each kind of container that it fills, with how many of it there are in all."""
-        return ((self.batch, self.containers), *zip(self.batches[0].also, self.also_containers, strict=True))
-
-    @property
-    def filled(self) -> tuple[WorkedBatch, ...]:
-        """Give the batch once for each kind of container of which there is any, with the portions and the doses of that one."""
-        return tuple(sheet for sheet, count in self.fillings if count) or (self.batch,)
+    def filled(self) -> tuple[Filling, ...]:
+        """Give the filling of each kind of container of which there is any; the recipe's own where there is none."""
+        return tuple(one.filling for one in self.containers if one.in_all) or (self.batch.own,)
 
 
 @dataclass(frozen=True)
@@ -170,7 +171,7 @@ class ClassPlan:
         """Give the products to which students add something of their choice; none where nobody comes or all is shown."""
         if not self.students or self.format is Format.DEMO:
             return ()
-        return tuple(one for one in self.made if any(dose.each for dose in one.batch.doses))
+        return tuple(one for one in self.made if any(dose.each for dose in one.batch.own.doses))
 
     @property
     def staff(self) -> tuple[int, int]:

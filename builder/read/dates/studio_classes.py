@@ -3,9 +3,10 @@
 from dataclasses import replace
 from pathlib import PurePosixPath
 
-from builder.model.dates.studio_class import AlsoFill, ClassDate, Make, Picture, StudioClass
+from builder.model.dates.studio_class import ClassDate, Make, Picture, StudioClass
 from builder.model.finding import Finding
 from builder.model.place import Name
+from builder.model.recipe.size import ToFill
 from builder.model.teaching.lesson import Lesson
 from builder.read.acceptances import make_acceptances
 from builder.read.label.label_sheets import make_label_wishes
@@ -59,7 +60,7 @@ def _make(name: str, shape: ClassShape, placed: PlacedYaml) -> Make:
         left_in_the_pot=make.left_in_the_pot,
         left_in_each_cup=make.left_in_each_cup,
         also=tuple(
-            AlsoFill(make_fill(one, placed, ("makes", name, "also fills", number)), one.each_student.number, one.spare.number)
+            ToFill(make_fill(one, placed, ("makes", name, "also fills", number)), one.each_student.number, one.spare.number)
             for number, one in enumerate(make.also_fills)
         ),
         at_home=sizes,

@@ -11,6 +11,7 @@ from builder.model.dose.dose import Dose
 from builder.model.dose.limit import CUSTOM, Limit, PercentOf, Rules, is_own_law
 from builder.model.dose.towards import Counted, TowardsLimit
 from builder.model.recipe.column import Column
+from builder.model.recipe.filling import Filling
 from builder.model.recipe.ingredient import SCENTS, Ingredient
 from builder.model.recipe.quantity import Mass
 from builder.model.recipe.worked_batch import WorkedBatch
@@ -24,15 +25,15 @@ ASKING_ROLES = ("acid", "labelling")
 Cards = Mapping[str, Ingredient]
 
 
-def reckon_towards(batch: WorkedBatch, cards: Cards, rules: Rules) -> tuple[TowardsLimit, ...]:
-    """Give every limit that something of a batch, or of the students' choices, counts towards: by the first weighings that pass it."""
+def reckon_towards(batch: WorkedBatch, filling: Filling, cards: Cards, rules: Rules) -> tuple[TowardsLimit, ...]:
+    """Give every limit that something of a filled batch counts towards, choices included: by the first weighings that pass it."""
     factors, meant = factors_in(rules.limits), _as_meant(batch.grams)
     found = []
     for limit in limits_for(batch.product, rules, batch.cards_in(cards)):
         own = is_own_law(limit, rules.region, rules.limits)
         # Rounding alone is no reason to call a sound recipe unusual, so that custom is judged by what the recipe means.
         columns = (meant,) if limit.weight in CUSTOM else batch.columns
-        counted = [TowardsLimit(limit, own, count_towards(limit, batch, one, cards, factors), one.unit) for one in columns]
+        counted = [TowardsLimit(limit, own, count_towards(limit, filling, one, cards, factors), one.unit) for one in columns]
         found.append(_first_that_passes(limit, counted))
     return tuple(one for one in found if one.counted)
 
@@ -50,7 +51,7 @@ def _first_that_passes(limit: Limit, found: Sequence[TowardsLimit]) -> TowardsLi
     return next((one for one in found if one.least > most), next((one for one in found if one.most > most), found[0]))
 
 
-def reckon_asked(batch: WorkedBatch, cards: Cards, rules: Rules) -> tuple[TowardsLimit, ...]:
+def reckon_asked(batch: WorkedBatch, filling: Filling, cards: Cards, rules: Rules) -> tuple[TowardsLimit, ...]:
     """Give the rows, whether they set a maximum or not, that ask for a pH or a label and that something of a batch counts towards."""
     factors, words = factors_in(rules.limits), frozenset().union(*(card.speaks_of for card in batch.cards_in(cards)))
     rows = [
@@ -58,7 +59,7 @@ def reckon_asked(batch: WorkedBatch, cards: Cards, rules: Rules) -> tuple[Toward
         for one in speaking_of(rules.limits, words)
         if one.role in ASKING_ROLES and not words.isdisjoint(one.speaks_of) and not one.narrower and one.is_for(batch.product)
     ]
-    found = ((row, count_towards(row, batch, batch.grams, cards, factors)) for row in rows)
+    found = ((row, count_towards(row, filling, batch.grams, cards, factors)) for row in rows)
     return tuple(TowardsLimit(row, is_own_law(row, rules.region, rules.limits), counted) for row, counted in found if counted)
 
 
@@ -75,14 +76,14 @@ def factors_in(limits: Sequence[Limit]) -> Factors:
     return {(name, fold(limit.counted_as)): limit.factor for limit in limits if limit.factor for name in limit.names}
 
 
-def count_towards(limit: Limit, batch: WorkedBatch, column: Column, cards: Cards, factors: Factors) -> tuple[Counted, ...]:
+def count_towards(limit: Limit, filling: Filling, column: Column, cards: Cards, factors: Factors) -> tuple[Counted, ...]:
     """Give what each ingredient of a batch as weighed in one unit, and of the students' choices, adds towards a limit; the most first."""
     found = list(count_batch(limit, column, factors))
     basis, added = basis_of(limit, column), Fraction(0)
-    for dose in batch.doses if basis else ():
+    for dose in filling.doses if basis else ():
         for card, mass in _worst_options(dose, limit, cards, factors):
             least, most = share_counting(card, limit, factors)
-            share = mass / batch.portions.fill
+            share = mass / filling.portions.fill
             added += share
             found.append(Counted(card, None, dose.what, share * least / basis, share * most / basis))
     # What is added makes the product larger, but not what it has of oils.

@@ -11,20 +11,17 @@ from fractions import Fraction
 from math import floor
 
 from builder.model.dose.dose import Dose, Drop, MostOf
-from builder.model.dose.limit import Rules
-from builder.model.recipe.column import Column
-from builder.model.recipe.figure import Figure
-from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import Mass
-from builder.model.recipe.recipe import Choice, Recipe
+from builder.model.recipe.recipe import Choice, Fill
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.recipe.working import Given, Working
 from builder.model.studio import Scale
-from builder.reckon.dose.counting import Cards
 from builder.reckon.dose.drops import reckon_drop
 from builder.reckon.dose.mixes import reckon_mixed
 from builder.reckon.dose.room import Room, rooms_under_limits
 from builder.reckon.dose.worst_mix import worst_mix
 from builder.reckon.recipe.rounding import pick_scale, round_down
+from builder.reckon.recipe.workplace import Workplace
 from builder.words.fold import fold
 
 Caps = Mapping[str, tuple[Mass, Room | None]]
@@ -48,24 +45,17 @@ class _Wish:
         return max((room.takes[name] for name in self.names), default=Fraction(0)) * self.most.grams
 
 
-def reckon_doses(
-    recipe: Recipe,
-    kind: Product,
-    columns: Sequence[Column],
-    cards: Cards,
-    scales: Sequence[Scale],
-    constants: Mapping[str, Figure],
-    rules: Rules,
-) -> tuple[tuple[Dose, ...], tuple[Working, ...]]:
-    """Give the dose of each choice of a recipe for a batch as weighed, in any of its units, and how those came about that are estimated or
-    lowered.
+def reckon_doses(batch: WorkedBatch, container: Fill, here: Workplace) -> tuple[tuple[Dose, ...], tuple[Working, ...]]:
+    """Give the dose of each choice for a container of a batch as weighed, in any of its units, and how those came about that are
+    estimated or lowered.
     """
-    fill, rooms = recipe.fill.weight, [room for column in columns for room in rooms_under_limits(recipe, kind, column, cards, rules)]
+    cards, scales, fill = here.cards, here.grams, container.weight
+    rooms = [room for column in batch.columns for room in rooms_under_limits(batch, fill, column, cards, here.rules)]
     wishes = [
         _Wish(choice, tuple(cards[one.key].name if one else None for one in choice.options), fill * choice.at_most.fraction)
-        for choice in recipe.choices
+        for choice in batch.recipe.choices
     ]
-    found = {name: reckon_drop(cards[fold(name)], constants) for wish in wishes for name in wish.names}
+    found = {name: reckon_drop(cards[fold(name)], here.constants) for wish in wishes for name in wish.names}
     drops = {name: drop for name, (drop, _) in found.items()}
     workings = [working for _, estimated in found.values() for working in estimated]
     doses = [_dose(wish, _fair_caps(wish, wishes, rooms), drops, scales) for wish in wishes]

@@ -13,8 +13,8 @@ from fractions import Fraction
 from builder.model.dose.dose import Lowered
 from builder.model.dose.limit import Limit, LimitWeight, PercentOf, Rules, held_of, is_own_law
 from builder.model.recipe.column import Column
-from builder.model.recipe.product import Product
-from builder.model.recipe.recipe import Recipe
+from builder.model.recipe.quantity import Mass
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.reckon.dose.counting import Cards, basis_of, count_batch, factors_in
 from builder.reckon.dose.limits import limits_for
 from builder.reckon.label.share_counting import share_counting
@@ -32,17 +32,17 @@ class Room:
     holds: Fraction
 
 
-def rooms_under_limits(recipe: Recipe, kind: Product, column: Column, cards: Cards, rules: Rules) -> Iterator[Room]:
-    """Give the room under each limit that some option takes of.
+def rooms_under_limits(batch: WorkedBatch, portion: Mass, column: Column, cards: Cards, rules: Rules) -> Iterator[Room]:
+    """Give the room in a portion, of a batch as weighed in one unit, under each limit that some option takes of.
 
     A ban is no question of how much. A limit that is no law of the region does not bind where the recipe accepts that it is passed. What a
     blend or an oil may hold binds like what is certain where law, an opinion or a standard says so and the batch itself is within; what an
     oil may hold does not for the sake of the law of another region.
     """
-    factors = factors_in(rules.limits)
+    recipe, factors = batch.recipe, factors_in(rules.limits)
     names = dict.fromkeys(option for choice in recipe.choices for option in choice.options if option is not None)
     options = {cards[name.key].name: cards[name.key] for name in names}
-    for limit in limits_for(kind, rules, options.values()):
+    for limit in limits_for(batch.product, rules, options.values()):
         counting = {name: share_counting(card, limit, factors) for name, card in options.items()}
         basis = basis_of(limit, column)
         if limit.most is None or _is_ban(limit) or not basis or not any(most for _, most in counting.values()):
@@ -59,7 +59,7 @@ def rooms_under_limits(recipe: Recipe, kind: Product, column: Column, cards: Car
             asked = limit.weight in MAY_BIND and (own or limit.weight is not LimitWeight.LAW or not by_holding)
             may_bind = asked and left > 0 and "limit-not-proven" not in recipe.accepts
             if (proven or may_bind) and any(takes.values()):
-                room = max(left, Fraction(0)) * recipe.fill.weight.grams
+                room = max(left, Fraction(0)) * portion.grams
                 yield Room(Lowered(limit, own, proven, passed_already=left < 0), room, takes, Fraction(holds))
 
 

@@ -6,42 +6,34 @@ from itertools import product
 
 from builder.model.dose.dose import Dose
 from builder.model.label.ingredient_list import Variant
-from builder.model.label.labelling import Labelling
-from builder.model.lye.soap_made import SoapMade
 from builder.model.recipe.column import Column
 from builder.model.recipe.ingredient import Ingredient
-from builder.model.recipe.product import Product
-from builder.model.recipe.recipe import ListedAs, Recipe
+from builder.model.recipe.recipe import Fill, ListedAs
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.reckon.label.ingredient_list import list_ingredients
 from builder.reckon.label.soap_as_made import soap_as_made
+from builder.reckon.recipe.workplace import Workplace
 from builder.words.fold import fold
 
 Cards = Mapping[str, Ingredient]
 Weighed = tuple[Ingredient, Fraction, Fraction]
 
 
-def reckon_variants(
-    recipe: Recipe,
-    product_kind: Product,
-    column: Column,
-    soap: SoapMade | None,
-    doses: tuple[Dose, ...],
-    cards: Cards,
-    labelling: Labelling,
-) -> tuple[Variant, ...]:
+def reckon_variants(batch: WorkedBatch, fill: Fill, doses: tuple[Dose, ...], here: Workplace) -> tuple[Variant, ...]:
     """Give the variants; a dose can be anything up to its most. A batch in which everything rounds to nothing has none."""
+    recipe, column, cards = batch.recipe, batch.grams, here.cards
     if not column.total:
         return ()
-    if recipe.listed is ListedAs.MADE and soap:
-        base = soap_as_made(soap, column, product_kind, cards, recipe.cure.loses.fraction if recipe.cure else None)
+    if recipe.listed is ListedAs.MADE and batch.soap:
+        base = soap_as_made(batch.soap, column, batch.product, cards, recipe.cure.loses.fraction if recipe.cure else None)
     else:
         base = _as_weighed(column, cards)
     found = []
-    most = {(dose.what, one.option): one.mass / recipe.fill.weight for dose in doses for one in dose.each}
+    most = {(dose.what, one.option): one.mass / fill.weight for dose in doses for one in dose.each}
     for chosen in product(*(dose.offered for dose in doses)):
         whats = tuple((dose.what, name) for dose, name in zip(doses, chosen, strict=True))
         added = [(cards[fold(name)], Fraction(0), most[what, name]) for what, name in whats if name is not None]
-        found.append(Variant(whats, list_ingredients([*base, *added], labelling, product_kind.contact)))
+        found.append(Variant(whats, list_ingredients([*base, *added], here.labelling, batch.product.contact)))
     return tuple(found)
 
 

@@ -8,7 +8,6 @@ too high (by 0.1 % of the fat for one per cent of free acid).
 """
 
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
 from fractions import Fraction
 
 from builder.model.lye.soap_made import SoapMade, SoapOf
@@ -16,12 +15,11 @@ from builder.model.recipe.column import Column, Role, Weighed
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.quantity import NO_MASS, Mass, sum_masses
-from builder.model.recipe.recipe import Recipe
 from builder.reckon.lye.equivalents import acid_equivalents, fat_equivalents, molar_mass, water_in
 from builder.reckon.lye.lye import LyeBasis
 
 
-def reckon_soap(recipe: Recipe, column: Column, lye: LyeBasis, constants: Mapping[str, Figure]) -> SoapMade:
+def reckon_soap(column: Column, lye: LyeBasis, constants: Mapping[str, Figure]) -> SoapMade:
     """Work out what the column in grams becomes. `constants` holds the molar masses of glycerol and water.
 
     Errors: none; in a column with too much lye, which a finding stops, what the fats cannot take up stays free.
@@ -46,7 +44,7 @@ def reckon_soap(recipe: Recipe, column: Column, lye: LyeBasis, constants: Mappin
         elif dry:
             others.append((w.line.name, dry))
     soaps, glycerol, freed, left = _soaps(column.weighed, equivalents, per_mol, lye.koh, glycerol_molar, water_molar)
-    made = SoapMade(
+    return SoapMade(
         soaps=soaps,
         glycerol=glycerol,
         water=Mass(water + freed),
@@ -55,16 +53,7 @@ def reckon_soap(recipe: Recipe, column: Column, lye: LyeBasis, constants: Mappin
         free_alkali=Mass(left * per_mol),
         others=tuple(others),
         total=column.total,
-        bar=NO_MASS,
-        cured_bar=None,
     )
-    return bar_of(made, recipe)
-
-
-def bar_of(made: SoapMade, recipe: Recipe) -> SoapMade:
-    """Give what comes out with the weight of one bar of it, wet and after the cure."""
-    bar = recipe.fill.weight
-    return replace(made, bar=bar, cured_bar=bar * (1 - recipe.cure.loses.fraction) if recipe.cure else None)
 
 
 def _alkali(weighed: Sequence[Weighed], pure: dict[str, Fraction]) -> tuple[Fraction, Fraction, Mass, Fraction]:

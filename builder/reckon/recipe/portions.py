@@ -7,42 +7,41 @@ from math import ceil, floor
 from builder.model.recipe.filling import Portions
 from builder.model.recipe.quantity import NO_MASS, Mass, sum_masses
 from builder.model.recipe.recipe import Fill
-from builder.model.recipe.size import ContainersSize, Lost, OilsSize, PeopleSize, Size, TotalSize
+from builder.model.recipe.size import ContainersSize, Lost, OilsSize, PeopleSize, Size, ToFill, TotalSize
 
 
-def reckon_portions(total: Mass, fill: Fill, size: Size) -> tuple[Portions, ...]:
+def reckon_portions(total: Mass, fill: Fill, size: Size) -> tuple[tuple[ToFill, Portions], ...]:
     """Give for each kind of container how many whole ones a batch yields, and what is left once all are filled.
 
-    The first is the recipe's own; others follow in the order in which the size asks for them, from what the ones before leave. What is
-    kept to show and what stays in the pot fills no container and is not part of what is left.
+    `fill` is that of the recipe's own, which comes first; others follow in the order in which the size asks for them, from what the ones
+    before leave. What is kept to show and what stays in the pot fills no container and is not part of what is left.
     """
-    asked: Sequence[tuple[Fill, int | None]]
-    cup, in_the_pot, shown, asked = NO_MASS, NO_MASS, NO_MASS, [(fill, None)]
+    asked: Sequence[tuple[ToFill, int | None]]
+    cup, in_the_pot, shown, asked = NO_MASS, NO_MASS, NO_MASS, [(ToFill(fill), None)]
     match size:
         case TotalSize(_, lost) | OilsSize(_, lost):
             cup, in_the_pot = lost.in_each_cup, lost.in_the_pot
         case ContainersSize(containers, lost):
-            cup, in_the_pot, asked = lost.in_each_cup, lost.in_the_pot, [(fill, containers)]
+            cup, in_the_pot, asked = lost.in_each_cup, lost.in_the_pot, [(ToFill(fill), containers)]
         case PeopleSize():
             cup, in_the_pot, shown = size.left_in_each_cup, size.left_in_the_pot, size.demo
-            asked = [(fill, size.containers), *size.also]
+            asked = size.counts
     rest = total - in_the_pot - shown
-    counts = []
+    filled = []
     for one, wanted in asked:
-        could = max(floor(rest / (one.weight + cup)), 0)
-        counts.append(could if wanted is None else min(could, wanted))
-        rest -= (one.weight + cup) * counts[-1]
-    all_from = people_weight(size, fill) if isinstance(size, PeopleSize) else None
+        could = max(floor(rest / (one.fill.weight + cup)), 0)
+        filled.append((one, wanted, could if wanted is None else min(could, wanted)))
+        rest -= (one.fill.weight + cup) * filled[-1][-1]
+    all_from = people_weight(size) if isinstance(size, PeopleSize) else None
     return tuple(
-        Portions(one.weight, wanted, count, rest, one.weight + cup, all_from, in_the_pot)
-        for (one, wanted), count in zip(asked, counts, strict=True)
+        (one, Portions(one.fill.weight, wanted, count, rest, one.fill.weight + cup, all_from, in_the_pot)) for one, wanted, count in filled
     )
 
 
-def people_weight(size: PeopleSize, fill: Fill) -> Mass:
+def people_weight(size: PeopleSize) -> Mass:
     """Give the weight of a batch for people: its containers with what sticks to the cups, what is shown and what stays in the pot."""
-    containers = ((fill, size.containers), *size.also)
-    return sum_masses((one.weight + size.left_in_each_cup) * count for one, count in containers) + size.demo + size.left_in_the_pot
+    filled = sum_masses((one.fill.weight + size.left_in_each_cup) * count for one, count in size.counts)
+    return filled + size.demo + size.left_in_the_pot
 
 
 def lost_at_home(lost: Lost, in_class: Mass, at_home: Mass) -> Lost:

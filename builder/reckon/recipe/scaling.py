@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 from builder.model.recipe.quantity import Mass
-from builder.model.recipe.recipe import Recipe
+from builder.model.recipe.recipe import Fill, Recipe
 from builder.model.recipe.size import ContainersSize, MouldSize, OilsSize, PeopleSize, Size, TotalSize
 from builder.model.recipe.working import Given, Working
 from builder.reckon.recipe.formula import Formula
@@ -38,11 +38,10 @@ def reckon_total(recipe: Recipe, formula: Formula, size: Size) -> tuple[Mass, Wo
                 Given("volume", volume.millilitres, "mL"),
                 Given("density", recipe.density.density.grams_per_millilitre, "g/mL", recipe.density.measured),
             )
-        case PeopleSize(containers, demo, pot, cup, also):
-            rule, total = "batch for people", people_weight(size, recipe.fill)
-            fills = [("", fill, containers), *((f" of {one.container}", one.weight, count) for one, count in also)]
+        case PeopleSize(demo=demo, left_in_the_pot=pot, left_in_each_cup=cup):
+            rule, total = "batch for people", people_weight(size)
             given = (
-                *(part for of, mass, count in fills for part in _fills(of, mass, count)),
+                *(part for one, count in size.counts for part in _fills(one.fill, count, is_own=one is size.to_fill[0])),
                 *([Given("left in each cup", cup.grams, "g")] if cup else []),
                 Given("to show", demo.grams, "g"),
                 Given("left in the pot", pot.grams, "g"),
@@ -50,8 +49,9 @@ def reckon_total(recipe: Recipe, formula: Formula, size: Size) -> tuple[Mass, Wo
     return total, Working(rule, recipe.name, given, total.grams, "g")
 
 
-def _fills(of: str, fill: Mass, containers: int) -> tuple[Given, Given]:
-    return Given(f"containers{of}", Fraction(containers), ""), Given(f"fill{of}", fill.grams, "g")
+def _fills(fill: Fill, containers: int, *, is_own: bool) -> tuple[Given, Given]:
+    of = "" if is_own else f" of {fill.container}"
+    return Given(f"containers{of}", Fraction(containers), ""), Given(f"fill{of}", fill.weight.grams, "g")
 
 
 def asks_for_containers(size: Size) -> bool:

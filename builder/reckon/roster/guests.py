@@ -1,13 +1,14 @@
 """Who comes on a date and what each has chosen, and what the choices of a product come to for all portions."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import reduce
 from math import ceil
 
 from builder.model.dates.studio_class import ClassDate, StudioClass
 from builder.model.dose.dose import Dose
+from builder.model.recipe.filling import Filling
+from builder.model.recipe.recipe import Recipe
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.roster.roster import Guest, Roster, RosterRow, choices_meant, options_meant, rows_of
 from builder.model.studio import Studio
@@ -41,28 +42,13 @@ def _chosen(studio: Studio, studio_class: StudioClass, roster: Roster, row: Rost
     return found
 
 
-@dataclass(frozen=True)
-class Filling:
-    """A batch in one kind of container: how many each student fills, how many students there are, and how many are spare."""
-
-    sheet: WorkedBatch
-    each_student: int
-    students: int
-    spare: int
-
-    @property
-    def portions(self) -> int:
-        """Give how many there are in all."""
-        return self.students * self.each_student + self.spare
-
-
-def reckon_choices(fillings: Sequence[Filling], guests: Sequence[Guest]) -> tuple[ChoiceTotal, ...]:
+def reckon_choices(batch: WorkedBatch, students: int, guests: Sequence[Guest]) -> tuple[ChoiceTotal, ...]:
     """Give for each choice what all portions can need of each option, whatever containers the batch fills.
 
     A guest's choice is that of all of their portions. What nobody has chosen yet, spare portions included, is expected to fall evenly on
     what is offered, leaving it out among it, and whole portions, or packages of several, are counted upwards.
     """
-    by_filling = [[_of_choice(filling, dose, guests) for dose in filling.sheet.doses] for filling in fillings]
+    by_filling = [[_of_choice(batch.recipe, filling, dose, students, guests) for dose in filling.doses] for filling in batch.fillings]
     return tuple(reduce(_add, totals) for totals in zip(*by_filling, strict=True))
 
 
@@ -74,8 +60,9 @@ def _add(one: ChoiceTotal, other: ChoiceTotal) -> ChoiceTotal:
     return ChoiceTotal(one.what, one.portions + other.portions, one.left_out + other.left_out, one.open + other.open, tuple(options))
 
 
-def _of_choice(filling: Filling, dose: Dose, guests: Sequence[Guest]) -> ChoiceTotal:
-    recipe, each_student, portions, units = filling.sheet.recipe, filling.each_student, filling.portions, filling.sheet.recipe.fill.units
+def _of_choice(recipe: Recipe, filling: Filling, dose: Dose, students: int, guests: Sequence[Guest]) -> ChoiceTotal:
+    each_student, units = filling.each_student, filling.fill.units
+    portions = students * each_student + filling.spare
     taken = [guest.chosen[recipe.key, dose.what] for guest in guests if (recipe.key, dose.what) in guest.chosen]
     chosen = {option: taken.count(option) * each_student for option in dose.options}
     unknown = max(portions - sum(chosen.values()), 0)

@@ -9,6 +9,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from builder.model.dose.dose import Dose
+from builder.model.recipe.filling import Filling
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.quantity import Mass, sum_masses
 from builder.model.recipe.worked_batch import WorkedBatch
@@ -23,7 +24,7 @@ Amounts = Sequence[tuple[Ingredient, Mass]]
 
 def cost_of_batch(studio: Studio, batch: WorkedBatch) -> Cost:
     """Give what a batch costs with the containers that it fills."""
-    return _cost(studio, [_Product(batch.recipe.name, batch, _weighed(studio, batch, 1), batch.portions.yields)], {}, None)
+    return _cost(studio, [_Product(batch.recipe.name, batch.own, _weighed(studio, batch, 1), batch.own.portions.yields)], {}, None)
 
 
 def cost_of_class(studio: Studio, plan: ClassPlan) -> Cost:
@@ -37,7 +38,7 @@ class _Product:
     """One recipe in one kind of container: what its batches take for it, and how many of it they fill."""
 
     name: str
-    sheet: WorkedBatch
+    filling: Filling
     amounts: Amounts
     containers: int
 
@@ -45,14 +46,14 @@ class _Product:
 def _fillings(studio: Studio, made: MadeProduct) -> Iterable[_Product]:
     """Give one product for each kind of container; each bears its share, by filled weight, of what all batches take."""
     amounts = _in_all(studio, made)
-    filled = sum_masses(sheet.portions.fill * count for sheet, count in made.fillings)
-    for sheet, count in made.fillings:
-        if filled:
-            share = sheet.portions.fill * count / filled
-            name = made.batch.recipe.name if sheet is made.batch else f"{sheet.recipe.name}, {sheet.recipe.fill.container}"
-            yield _Product(name, sheet, [(card, mass * share) for card, mass in amounts], count)
+    own, name = made.batch.own, made.batch.recipe.name
+    filled = sum_masses(one.filling.fill.weight * one.in_all for one in made.containers)
+    for one in made.containers if filled else ():
+        filling, share = one.filling, one.filling.fill.weight * one.in_all / filled
+        called = name if filling is own else f"{name}, {filling.fill.container}"
+        yield _Product(called, filling, [(card, mass * share) for card, mass in amounts], one.in_all)
     if not filled:
-        yield _Product(made.batch.recipe.name, made.batch, amounts, 0)
+        yield _Product(name, own, amounts, 0)
 
 
 @dataclass
@@ -84,7 +85,7 @@ def _cost(studio: Studio, products: Sequence[_Product], items: dict[Key, _Item],
     for product in products:
         for card, mass in product.amounts:
             sums.of(ingredient_key(card), card.name).used += mass.grams
-        for dose in product.sheet.doses:
+        for dose in product.filling.doses:
             for card, most in _options(studio, dose):
                 sums.of(ingredient_key(card), card.name).if_chosen += most.grams * product.containers
         key, name = _container(studio, product)
@@ -93,7 +94,7 @@ def _cost(studio: Studio, products: Sequence[_Product], items: dict[Key, _Item],
     for key, item in items.items():
         sums.of(key, item.name).used += item.in_all
     needs = {key: shelf.need(key, one.name, one.used, one.if_chosen) for key, one in sums.by_key.items()}
-    choices = {id(product): sum((_dearest(studio, dose, needs) for dose in product.sheet.doses), Fraction(0)) for product in products}
+    choices = {id(product): sum((_dearest(studio, dose, needs) for dose in product.filling.doses), Fraction(0)) for product in products}
     return Cost(
         needs=tuple(needs.values()),
         choices=sum((choices[id(product)] * product.containers for product in products), Fraction(0)),
@@ -127,13 +128,13 @@ def _options(studio: Studio, dose: Dose) -> Iterable[tuple[Ingredient, Mass]]:
 
 
 def _container(studio: Studio, product: _Product) -> tuple[Key, str]:
-    name = product.sheet.recipe.fill.container
+    name = product.filling.fill.container
     container = studio.container(name)
     return (SupplyKind.CONTAINER, name.key), container.name if container else name.text
 
 
 def _counts(studio: Studio, shelf: Shelf, product: _Product, key: Key) -> bool:
-    container = studio.container(product.sheet.recipe.fill.container)
+    container = studio.container(product.filling.fill.container)
     return key in shelf.packs or container is None or not container.is_mould
 
 
@@ -163,7 +164,7 @@ def _cards(studio: Studio, amounts: Iterable[tuple[str, Mass]]) -> Amounts:
 
 
 def _items(studio: Studio, plan: ClassPlan) -> dict[Key, _Item]:
-    containers = sum(count for made in plan.made for _, count in made.fillings)
+    containers = sum(one.in_all for made in plan.made for one in made.containers)
     found: dict[Key, _Item] = {}
     for supply in studio.supplies:
         use = supply.use

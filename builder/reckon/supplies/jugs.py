@@ -19,7 +19,7 @@ from builder.reckon.teaching.class_batches import people_size
 def jugs_of_batch(studio: Studio, batch: WorkedBatch) -> tuple[Jug, ...]:
     """Give, for each pack of each base of a batch, the containers that it fills and how many packs the batch takes."""
     return tuple(
-        _jug(studio, line, supply, holds, _used(batch, line), floor(holds / (batch.portions.fill * line.share)), None)
+        _jug(studio, line, supply, holds, _used(batch, line), floor(holds / (batch.own.portions.fill * line.share)), None)
         for line in _bases(batch)
         for supply, holds in _packs(studio, line)
     )
@@ -41,7 +41,7 @@ def _students(made: MadeProduct, line: Line, holds: Mass, group_size: int) -> in
     """Give how many students a pack serves. A batch for each of them or of their groups is weighed again and again as it is."""
     make = made.make
     if make.batch_for is BatchFor.CLASS:
-        fixed, with_one = (people_weight(people_size(make, people, spare=True), made.batch.recipe.fill) * line.share for people in (0, 1))
+        fixed, with_one = (people_weight(people_size(make, made.batch.recipe.fill, people, spare=True)) * line.share for people in (0, 1))
         division = next(w.scale.division for w in made.batch.grams.weighed if w.line is line)
         each = with_one - fixed
         students = floor((holds - fixed) / each)

@@ -5,15 +5,17 @@ from dataclasses import replace
 from builder.model.dates.studio_class import BatchFor, HomeSize, Make, StudioClass
 from builder.model.lye.lye_solution import LyeSolution
 from builder.model.recipe.quantity import NO_MASS
+from builder.model.recipe.recipe import Fill
 from builder.model.recipe.size import ContainersSize, Lost, OilsSize, PeopleSize, Size, TotalSize
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import HomeBatch, PlannedBatch
 from builder.reckon.lye.lye_solutions import ready_mixed_solutions
-from builder.reckon.recipe.batches import Weighings, fill_others, reckon_batch, weighings
+from builder.reckon.recipe.batches import reckon_batch
 from builder.reckon.recipe.formula import reckon_formula
 from builder.reckon.recipe.portions import lost_at_home, people_weight
 from builder.reckon.recipe.scaling import reckon_total
+from builder.reckon.recipe.workplace import Workplace, workplace
 
 _AtHome = TotalSize | OilsSize | ContainersSize
 SPARE = "ready-mixed lye to spare"
@@ -25,16 +27,17 @@ class ClassBatches:
     def __init__(self, studio: Studio, studio_class: StudioClass) -> None:
         """Take the class; nothing is worked out yet."""
         self._studio = studio
-        self._rules = studio.rules(studio_class.youngest)
         self._seats, self._group_size = studio_class.seats, studio_class.group_size
-        self._here = weighings([scale for scale in studio.profile.scales if scale.unit == "g"])
-        self._home = weighings(studio.profile.home_scales, from_solid=True)
-        self._here_made: dict[tuple[str, Size], tuple[WorkedBatch, tuple[WorkedBatch, ...]]] = {}
+        in_grams = [scale for scale in studio.profile.scales if scale.unit == "g"]
+        self._here = workplace(studio, in_grams, youngest=studio_class.youngest)
+        self._home = workplace(studio, studio.profile.home_scales, youngest=studio_class.youngest, from_solid=True)
+        self._here_made: dict[tuple[str, Size], WorkedBatch] = {}
         self._at_home: dict[str, tuple[HomeBatch, ...]] = {}
 
     def for_people(self, make: Make, students: int, groups: int) -> tuple[PlannedBatch, ...]:
         """Give what is made of one recipe for those who come."""
-        return tuple(self._planned(make, *plan) for plan in _plan(make, students, groups, self._group_size))
+        own = self._studio.recipes[make.recipe.text].fill
+        return tuple(self._planned(make, *plan) for plan in _plan(make, own, students, groups, self._group_size))
 
     def at_home(self, make: Make) -> tuple[HomeBatch, ...]:
         """Give what is made of one recipe at home, on the scales that people have there."""
@@ -53,42 +56,39 @@ class ClassBatches:
         """Give a home size with what stays in the pot and in the cups there, by what the studio loses of the batch of a full class."""
         recipe = self._studio.recipes[make.recipe.text]
         people = {BatchFor.CLASS: self._seats, BatchFor.GROUP: self._group_size, BatchFor.STUDENT: 1}[make.batch_for]
-        full = people_weight(people_size(make, people, spare=make.batch_for is BatchFor.CLASS), recipe.fill)
+        full = people_weight(people_size(make, recipe.fill, people, spare=make.batch_for is BatchFor.CLASS))
         weight, _ = reckon_total(recipe, reckon_formula(recipe, self._studio.ingredients, from_solid=True), size)
         return replace(size, lost=lost_at_home(Lost(make.left_in_the_pot, make.left_in_each_cup), full, weight))
 
     def _planned(self, make: Make, purpose: str, size: PeopleSize, copies: int) -> PlannedBatch:
-        studio, key = self._studio, (make.recipe.text, size)
+        key = (make.recipe.text, size)
         if key not in self._here_made:
-            sheet = self._batch(*key, self._here)
-            others = fill_others(sheet, studio.ingredients, self._here, studio.constants, self._rules, studio.labelling)
-            self._here_made[key] = (sheet, others)
-        sheet, others = self._here_made[key]
-        return PlannedBatch(purpose, sheet, copies, others)
+            self._here_made[key] = self._batch(*key, self._here)
+        return PlannedBatch(purpose, self._here_made[key], copies)
 
-    def _batch(self, recipe_key: str, size: Size, scales: Weighings) -> WorkedBatch:
-        studio, recipe = self._studio, self._studio.recipes[recipe_key]
-        kind = studio.products[recipe.product]
-        return reckon_batch(recipe, kind, size, studio.ingredients, scales, studio.constants, self._rules, studio.labelling)
+    def _batch(self, recipe_key: str, size: Size, place: Workplace) -> WorkedBatch:
+        recipe = self._studio.recipes[recipe_key]
+        return reckon_batch(recipe, self._studio.products[recipe.product], size, place)
 
 
-def people_size(make: Make, people: int, *, spare: bool) -> PeopleSize:
-    """Give the batch of so many students, or with none of them the teacher's, with what is spare and what is shown."""
-    also = tuple((one.fill, people * one.each_student + spare * one.spare) for one in make.also)
-    containers = people * make.each_student + spare * make.spare
-    return PeopleSize(containers, make.demo if spare else NO_MASS, make.left_in_the_pot, make.left_in_each_cup, also, make.each_student)
+def people_size(make: Make, own: Fill, people: int, *, spare: bool) -> PeopleSize:
+    """Give the batch of so many students, or with none of them the teacher's, with what is spare and what is shown; `own` is the
+    recipe's own container.
+    """
+    shown = make.demo if spare else NO_MASS
+    return PeopleSize(make.to_fill(own), people, spare, shown, make.left_in_the_pot, make.left_in_each_cup)
 
 
-def _plan(make: Make, students: int, groups: int, group_size: int) -> list[tuple[str, PeopleSize, int]]:
+def _plan(make: Make, own: Fill, students: int, groups: int, group_size: int) -> list[tuple[str, PeopleSize, int]]:
     """Say which batches are made, each for whom, how big and how often."""
     if make.batch_for is BatchFor.CLASS:
-        return [("class", people_size(make, students, spare=True), 1)]
+        return [("class", people_size(make, own, students, spare=True), 1)]
     if make.batch_for is BatchFor.GROUP:
-        plan = [("group", people_size(make, group_size, spare=False), groups)]
+        plan = [("group", people_size(make, own, group_size, spare=False), groups)]
     else:
-        plan = [("student", people_size(make, 1, spare=False), students)]
-    if make.spare or make.demo or any(one.spare for one in make.also):
-        plan.append(("teacher", people_size(make, 0, spare=True), 1))
+        plan = [("student", people_size(make, own, 1, spare=False), students)]
+    if make.demo or any(one.spare for one in make.to_fill(own)):
+        plan.append(("teacher", people_size(make, own, 0, spare=True), 1))
     return plan
 
 

@@ -3,13 +3,15 @@
 from math import ceil
 
 from builder.model.dates.studio_class import ClassDate, Make, StudioClass
+from builder.model.recipe.filling import Filling
 from builder.model.recipe.quantity import NO_MASS, Mass
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.roster.roster import Guest
 from builder.model.studio import Studio
-from builder.model.teaching.class_plan import ClassPlan, MadeProduct, Needed, PlannedBatch
+from builder.model.teaching.class_plan import ClassPlan, Containers, MadeProduct, Needed, PlannedBatch
 from builder.model.teaching.timed_part import TimedPart
 from builder.reckon.label.finishes import reckon_finishes
-from builder.reckon.roster.guests import Filling, reckon_choices, reckon_guests
+from builder.reckon.roster.guests import reckon_choices, reckon_guests
 from builder.reckon.teaching.class_batches import ClassBatches
 from builder.reckon.teaching.handling import batch_of
 from builder.reckon.teaching.lesson_heat import HeatSaid, reckon_lesson_heat
@@ -67,25 +69,21 @@ def _heat(
 
 def _made(make: Make, students: int, groups: int, batches: ClassBatches, guests: tuple[Guest, ...], water: str) -> MadeProduct:
     planned = batches.for_people(make, students, groups)
-    fillings = _fillings(make, planned[0], students)
+    batch = planned[0].sheet
     return MadeProduct(
         make=make,
         batches=planned,
         needed=_needed(planned, water),
-        containers=students * make.each_student + make.spare,
+        containers=tuple(_containers(batch, filling, students, guests) for filling in batch.fillings),
         home=batches.at_home(make),
         ready_mixed=batches.ready_mixed(make, planned),
-        also_containers=tuple(students * one.each_student + one.spare for one in make.also),
-        choices=reckon_choices(fillings, guests),
-        finishes=tuple(reckon_finishes(filling, guests) for filling in fillings),
+        choices=reckon_choices(batch, students, guests),
     )
 
 
-def _fillings(make: Make, planned: PlannedBatch, students: int) -> list[Filling]:
-    """Give each kind of container with how many a student fills, and how many are spare."""
-    others = zip(planned.also, make.also, strict=True)
-    found = [(planned.sheet, make.each_student, make.spare), *((sheet, one.each_student, one.spare) for sheet, one in others)]
-    return [Filling(sheet, each, students, spare) for sheet, each, spare in found]
+def _containers(batch: WorkedBatch, filling: Filling, students: int, guests: tuple[Guest, ...]) -> Containers:
+    in_all = students * filling.each_student + filling.spare
+    return Containers(filling, in_all, reckon_finishes(batch.recipe, filling, students, guests))
 
 
 def _needed(batches: tuple[PlannedBatch, ...], water: str) -> tuple[Needed, ...]:

@@ -1,0 +1,62 @@
+"""Where batches are made, and what is known there."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+
+from builder.model.dose.limit import Rules
+from builder.model.label.labelling import ANY_REGION, Labelling
+from builder.model.recipe.figure import Figure
+from builder.model.recipe.ingredient import DeclaredAs, Ingredient
+from builder.model.recipe.product import Product
+from builder.model.recipe.recipe import Recipe
+from builder.model.remembered import remembered
+from builder.model.studio import Scale, Studio
+
+Cards = Mapping[str, Ingredient]
+NO_RULES = Rules()
+
+
+@dataclass(frozen=True)
+class Workplace:
+    """What a batch is worked out with: cards by key, scales by the unit in which they read, grams first, constants, limits, labelling.
+
+    `from_solid`: lye is mixed from the solid there.
+    """
+
+    cards: Cards
+    columns: tuple[tuple[Scale, ...], ...]
+    constants: Mapping[str, Figure]
+    rules: Rules = NO_RULES
+    labelling: Labelling = ANY_REGION
+    from_solid: bool = False
+
+    @property
+    def grams(self) -> tuple[Scale, ...]:
+        """Give the scales that read in grams."""
+        return self.columns[0]
+
+    def making(self, recipe: Recipe, kind: Product) -> "Workplace":
+        """Give the same with the limits for the use of a recipe, and with the cards as the recipe uses them."""
+        return replace(
+            self, cards=_as_used(recipe, self.cards), rules=self.rules.for_use(recipe.goes_on(kind.used_on), recipe.youngest_user)
+        )
+
+
+def workplace(studio: Studio, scales: Sequence[Scale], *, youngest: int | None = None, from_solid: bool = False) -> Workplace:
+    """Give a place with some scales and all that a studio knows, its limits for people from `youngest` years on."""
+    return Workplace(studio.ingredients, by_unit(scales), studio.constants, studio.rules(youngest), studio.labelling, from_solid=from_solid)
+
+
+def by_unit(scales: Sequence[Scale]) -> tuple[tuple[Scale, ...], ...]:
+    """Sort scales by the unit in which they read, grams first."""
+    units = sorted({scale.unit for scale in scales}, key=lambda unit: (unit != "g", unit))
+    return tuple(tuple(scale for scale in scales if scale.unit == unit) for unit in units)
+
+
+@remembered(256)
+def _as_used(recipe: Recipe, cards: Cards) -> Cards:
+    """Give the cards as the recipe uses them: a colour that is there for something else is declared as what it is."""
+    others = {cards[name.key].key for name in recipe.not_for_colour if name.key in cards}
+    if not others:
+        return cards
+    return {key: replace(card, declared_as=DeclaredAs.INGREDIENT) if card.key in others else card for key, card in cards.items()}
