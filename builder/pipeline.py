@@ -20,6 +20,7 @@ from builder.check import (
     check_studio,
 )
 from builder.check.batches import batch_of
+from builder.finding_kinds import finding_kinds
 from builder.library import CONTENT, LAYOUTS
 from builder.model.dates.studio_class import StudioClass
 from builder.model.finding import Finding
@@ -103,7 +104,7 @@ def check(folder: Path, *, on: date, output: Path | None = None) -> Outcome:
     found = [*check_plans(sheets, studio), *check_recipes(nominal, studio), *check_labels(label_fits(studio, sheets))]
     findings = [*examined.findings, *accept_findings(found, studio)]
     findings += accept_findings(check_layouts(_faulty_layouts(folder, studio, sheets, findings, on)), studio)
-    findings += check_acceptances(findings, studio, _not_worked_out(studio, unsound))
+    findings += check_acceptances(findings, studio, _not_worked_out(studio, unsound), finding_kinds())
     held = what_is_held(findings, studio)
     return Outcome(tuple(_sorted(findings)), studio, _left_of(sheets, held), held)
 

@@ -1,6 +1,6 @@
 """Model to findings: one rule, one file, one function; `rules.py` lists them all."""
 
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from datetime import date
 
 from builder.check.acceptance import accept_findings
@@ -82,9 +82,9 @@ def check_layouts(faults: Iterable[FaultyLayout]) -> list[Finding]:
     return _said_once(run(LAYOUTS, tuple(faults)))
 
 
-def check_acceptances(findings: Iterable[Finding], studio: Studio, not_worked_out: NotWorkedOut) -> list[Finding]:
-    """Run every rule on what all other rules have found."""
-    return _said_once(run(FINDINGS, tuple(findings), studio, not_worked_out))
+def check_acceptances(findings: Iterable[Finding], studio: Studio, not_worked_out: NotWorkedOut, names: Collection[str]) -> list[Finding]:
+    """Run every rule on what all other rules have found. `names` are those of all kinds of finding."""
+    return _said_once(run(FINDINGS, tuple(findings), studio, not_worked_out, names))
 
 
 def _said_once(found: Iterable[Found]) -> list[Finding]:

@@ -1,6 +1,6 @@
 """Findings that the studio accepts, each with its reason."""
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import replace
 
 from builder.check.rule import FINDINGS, STUDIO, NotWorkedOut, rule_on
@@ -9,6 +9,7 @@ from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
 from builder.model.subject import WholeClass, WholeRecipe
 from builder.rules.reach import classes_concerned, classes_of, subjects_of_file
+from builder.words.nearest import did_you_mean
 from builder.words.reason import is_reason
 
 CANNOT = "This finding cannot be accepted."
@@ -46,19 +47,22 @@ def find_unclear_reasons(studio: Studio) -> Iterator[Finding]:
         "A reason under `accepts:` names a finding that nothing has brought, so that it may hide a mistake in the name.",
     ),
 )
-def find_needless_acceptances(findings: Iterable[Finding], studio: Studio, not_worked_out: NotWorkedOut) -> Iterator[Finding]:
+def find_needless_acceptances(
+    findings: Iterable[Finding], studio: Studio, not_worked_out: NotWorkedOut, names: Collection[str]
+) -> Iterator[Finding]:
     """Look for reasons for what is not among the findings of a run.
 
-    Of classes and recipes that are not worked out nobody knows yet what would be found.
+    Of classes and recipes that are not worked out nobody knows yet what would be found. `names` are those of all kinds of finding.
     """
-    met = [finding for finding in findings if finding.accepted is not None or finding.remedy.endswith(CANNOT)]
+    met = [finding for finding in findings if finding.accepted is not None or not finding.acceptable]
     for file, accepts in _lists(studio):
         if _is_open(file, studio, not_worked_out):
             continue
         for name, acceptance in accepts.items():
             if is_reason(acceptance.reason) and not any(one.name == name and _speaks_for(file, one, studio) for one in met):
                 wrong = f'"{name}" is accepted here, but nothing of that name was found.'
-                yield caution("accepted-without-need", acceptance.place, wrong, "Remove it from `accepts:`, or correct the name.")
+                meant = "" if name in names else did_you_mean(name, names)
+                yield caution("accepted-without-need", acceptance.place, wrong, f"Remove it from `accepts:`, or correct the name.{meant}")
 
 
 def _is_open(file: str, studio: Studio, not_worked_out: NotWorkedOut) -> bool:

@@ -1,6 +1,6 @@
 """A rule: what it has to be handed, what it can find, and the function that looks."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Collection, Iterable
 from dataclasses import dataclass
 from datetime import date
 from typing import Generic, ParamSpec
@@ -37,7 +37,9 @@ CLASS_IN_STUDIO: Needs[[ClassPlan, Studio]] = Needs("one date of a class, worked
 ALL_CLASSES: Needs[[tuple[ClassPlan, ...], Studio]] = Needs("all dates of all classes, worked out, and the studio")
 LABELS: Needs[[tuple[LabelFit, ...]]] = Needs("how the labels fit")
 LAYOUTS: Needs[[tuple[FaultyLayout, ...]]] = Needs("what is wrong with the studio's own documents and templates")
-FINDINGS: Needs[[tuple[Finding, ...], Studio, NotWorkedOut]] = Needs("what all other rules have found")
+FINDINGS: Needs[[tuple[Finding, ...], Studio, NotWorkedOut, Collection[str]]] = Needs(
+    "what all other rules have found, and all names of findings"
+)
 
 
 @dataclass(frozen=True)
