@@ -4,6 +4,7 @@ from collections.abc import Iterable
 from difflib import get_close_matches
 
 from builder.words.fold import fold
+from builder.words.listed import listed
 
 
 def nearest(wrong: str, names: Iterable[str], most: int = 3) -> tuple[str, ...]:
@@ -15,7 +16,4 @@ def nearest(wrong: str, names: Iterable[str], most: int = 3) -> tuple[str, ...]:
 def did_you_mean(wrong: str, names: Iterable[str]) -> str:
     """Give ` Did you mean "a" or "b"?`, or nothing where no name is close."""
     close = [f'"{name}"' for name in nearest(wrong, names)]
-    if not close:
-        return ""
-    listed = close[0] if len(close) == 1 else f"{', '.join(close[:-1])} or {close[-1]}"
-    return f" Did you mean {listed}?"
+    return f" Did you mean {listed(close, 'or')}?" if close else ""

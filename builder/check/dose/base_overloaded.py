@@ -7,15 +7,16 @@ from collections.abc import Callable, Iterator
 from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
-from builder.check.dose.limit_words import percent
-from builder.check.figure_words import DEFER, basis_of, range_of
+from builder.check.figure_words import DEFER, range_of
 from builder.check.places import place_of_choice
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.column import Weighed
 from builder.model.recipe.ingredient import CountsAs, Ingredient
+from builder.rules.basis import basis_of
 from builder.words.fold import fold
+from builder.words.percent import percent
 
 _POWDERS = ("clay", "starch", "grain", "exfoliant", "herb", "milk")
 _BASES = ("soap base", "lotion base")

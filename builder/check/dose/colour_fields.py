@@ -6,7 +6,17 @@ Where the list sets a most, it is a limit like any other (`over_limit.py`). Cana
 from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
-from builder.check.dose.colour_not_allowed import COLOUR_NOT_FOR_EYES, COLOUR_NOT_FOR_LIPS, COLOUR_NOT_LISTED, colours_in
+from builder.check.dose.colours import (
+    COLOUR_NOT_FOR_EYES,
+    COLOUR_NOT_FOR_LIPS,
+    COLOUR_NOT_LISTED,
+    LIPS_SWALLOW,
+    NOT_FOR_ITS_COLOUR,
+    NOT_SOLD,
+    colours_in,
+    for_another_purpose,
+    use_a_listed_one,
+)
 from builder.check.dose.limit_words import DEFER
 from builder.check.rule import BATCH, rule_on
 from builder.model.dose.limit import Field, FieldRule
@@ -47,7 +57,7 @@ def _judge(batch: Batch, card: Ingredient, place: Place, name: str, rule: FieldR
     if rule is None or allowed in (Field.NOT_LISTED, Field.ORDINARY):
         yield from _not_listed(batch, card, place, name, allowed, where)
     elif contact == Contact.LIPS and allowed in (Field.NOT_MUCOUS, Field.RINSE_OFF):
-        wrong = f"{card.name} colours a product for the lips, and {where} allows {name} {_only(allowed)}: what is on the lips is swallowed."
+        wrong = f"{card.name} colours a product for the lips, and {where} allows {name} {_only(allowed)}: {LIPS_SWALLOW}"
         yield batch.stop("colour-not-for-lips", place, wrong, _ANOTHER, "")
     elif on_eyes and allowed in (Field.NOT_EYES, Field.NOT_MUCOUS, Field.RINSE_OFF):
         wrong = f"{card.name} colours a product for the eyes, and {where} allows {name} {_only(allowed)}."
@@ -58,16 +68,12 @@ def _judge(batch: Batch, card: Ingredient, place: Place, name: str, rule: FieldR
 
 
 def _not_listed(batch: Batch, card: Ingredient, place: Place, name: str, allowed: Field, where: str) -> Iterator[BatchFinding]:
-    wrong = f"{name} is no colourant that {where} lists, and a cosmetic coloured with what is not listed may not be sold."
-    remedy = (
-        "Use a listed colour, or look it up in the list in force. If the card names the colour otherwise, write its colour index number "
-        f"under `colour name: {{eu: ...}}`. {DEFER}"
-    )
+    wrong = f"{name} is no colourant that {where} lists, and {NOT_SOLD}"
+    remedy = f"{use_a_listed_one('its colour index number under `colour name: {eu: ...}`')} {DEFER}"
     if card.declared_as is DeclaredAs.COLOUR and allowed is not Field.ORDINARY:
         yield batch.stop("colour-not-listed", place, wrong, remedy, "")
     elif card.declared_as is not DeclaredAs.COLOUR:
-        other = f"The card declares {card.name} as an ingredient, which it may be for a purpose other than its colour."
-        yield batch.caution("colour-not-listed", place, f"{wrong} {other}", f"Accept this if it is not there for its colour. {remedy}", "")
+        yield batch.caution("colour-not-listed", place, f"{wrong} {for_another_purpose(card)}", f"{NOT_FOR_ITS_COLOUR} {remedy}", "")
 
 
 def _only(allowed: Field) -> str:

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
-from builder.check.dose.colour_not_allowed import colours_in
+from builder.check.dose.colours import colours_in
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.ingredient import CountsAs, Ingredient

@@ -6,21 +6,25 @@ Where the list sets a most, it is a limit like any other (`over_limit.py`).
 from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
+from builder.check.dose.colours import (
+    COLOUR_NOT_FOR_EYES,
+    COLOUR_NOT_FOR_LIPS,
+    COLOUR_NOT_LISTED,
+    LIPS_SWALLOW,
+    NOT_FOR_ITS_COLOUR,
+    NOT_SOLD,
+    colours_in,
+    for_another_purpose,
+    use_a_listed_one,
+)
 from builder.check.dose.limit_words import DEFER
-from builder.check.places import place_of_choice, place_of_line
 from builder.check.rule import BATCH, rule_on
 from builder.model.dose.limit import ColourRule
-from builder.model.finding_kind import CAUTION, STOP, FindingKind
+from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.place import Place
-from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
+from builder.rules.basis import from_memory
 from builder.words.fold import fold
-
-COLOUR_NOT_LISTED = FindingKind(
-    "colour-not-listed", STOP | CAUTION, "A colour is not on the list of those that the law allows in cosmetics."
-)
-COLOUR_NOT_FOR_LIPS = FindingKind("colour-not-for-lips", STOP, "A colour is used on the lips, where the law does not allow it.")
-COLOUR_NOT_FOR_EYES = FindingKind("colour-not-for-eyes", STOP, "A colour is used around the eyes, where the law does not allow it.")
 
 _LISTS = "the list of colour additives for cosmetics (21 CFR 73 and 74, as in the table of 2019)"
 
@@ -46,7 +50,7 @@ def find_colours_not_allowed(batch: Batch) -> Iterator[BatchFinding]:
                     "colour-not-for-lips",
                     place,
                     f"{card.name} colours a product for the lips, and US law allows {name} only outside of them "
-                    f"({_where(rule)}): what is on the lips is swallowed.",
+                    f"({_where(rule)}): {LIPS_SWALLOW}",
                     f"Choose a colour that is listed for the lips, such as iron oxides or mica, or leave it uncoloured. {DEFER}",
                     "",
                 )
@@ -71,11 +75,8 @@ def _certificate_and_eyes(batch: Batch, card: Ingredient, place: Place, name: st
 
 def _not_listed(batch: Batch, card: Ingredient, place: Place, name: str, rule: ColourRule | None) -> BatchFinding:
     only = f" for this use (it is listed for: {rule.narrower}; {_where(rule)})" if rule and rule.is_listed else ""
-    wrong = f"{name} is not on {_LISTS} of US law{only}, and a cosmetic coloured with what is not listed may not be sold."
-    remedy = (
-        "Use a listed colour, or look it up in the list in force. If the card names the colour otherwise, write the listed name under "
-        f"`colour name:`. {DEFER}"
-    )
+    wrong = f"{name} is not on {_LISTS} of US law{only}, and {NOT_SOLD}"
+    remedy = f"{use_a_listed_one('the listed name under `colour name:`')} {DEFER}"
     if batch.sheet.is_true_soap:
         soap = "Soap that is labelled, sold and represented only as soap is no cosmetic (21 CFR 701.20), so the list does not reach it."
         remedy = f"Accept this if the soap is sold as nothing but soap: one claim for the skin makes it a cosmetic. {DEFER}"
@@ -87,22 +88,8 @@ def _not_listed(batch: Batch, card: Ingredient, place: Place, name: str, rule: C
         )
     if card.declared_as is DeclaredAs.COLOUR:
         return batch.stop("colour-not-listed", place, wrong, remedy, "")
-    other = f"The card declares {card.name} as an ingredient, which it may be for a purpose other than its colour."
-    return batch.caution("colour-not-listed", place, f"{wrong} {other}", f"Accept this if it is not there for its colour. {remedy}", "")
+    return batch.caution("colour-not-listed", place, f"{wrong} {for_another_purpose(card)}", f"{NOT_FOR_ITS_COLOUR} {remedy}", "")
 
 
 def _where(rule: ColourRule) -> str:
-    memory = "; from memory, to be looked up again" if rule.known is Known.MEMORY else ""
-    return f"{rule.name}, {rule.at}{memory}"
-
-
-def colours_in(batch: Batch) -> Iterator[tuple[Ingredient, Place]]:
-    """Give each colour with its place."""
-    sheet = batch.sheet
-    used = [(w.line.ingredient, place_of_line(w.line, sheet.recipe)) for w in sheet.grams.weighed if w.mass]
-    for dose in batch.filling.doses:
-        place = place_of_choice(dose.what, sheet.recipe)
-        used += [(batch.cards[fold(option)], place) for option in dose.offered if option is not None]
-    for card, place in used:
-        if card.declared_as is DeclaredAs.COLOUR or card.kind == "colourant":
-            yield card, place
+    return f"{rule.name}, {rule.at}{from_memory(rule.known)}"

@@ -6,6 +6,7 @@ from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
+from builder.rules.basis import PRACTICE
 from builder.words.plain_number import plain_number
 
 
@@ -20,6 +21,6 @@ def find_high_doses(studio: Studio) -> Iterator[Finding]:
                     "dose-very-high",
                     choice.place,
                     f"A portion may take {plain_number(percent)} % of {choice.what}, and more than {plain_number(usual)} % is very much "
-                    "(common practice, no source).",
+                    f"({PRACTICE}).",
                     f'Was "{plain_number(percent / 10)} %" meant? See what the supplier allows on the skin for this kind of product.',
                 )

@@ -9,20 +9,16 @@ from builder.model.label.labelling import Labelling
 from builder.model.label.region import ANY_REGIONS
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import Ingredient
-from builder.words.plain_number import plain_number
+from builder.rules.basis import PRACTICE, from_memory
+from builder.words.listed import listed_once
+from builder.words.percent import percent
 
 DEFER = "What decides is the text in force where the product is sold or given away, and your supplier's documents."
 
 
-def percent(share: Fraction) -> str:
-    """Give a share in percent."""
-    return f"{plain_number(share * 100, 3)} %"
-
-
 def what_counts(counted: Sequence[Counted]) -> str:
     """Name the cards that count."""
-    names = list(dict.fromkeys(one.card.name for one in counted))
-    return names[0] if len(names) == 1 else f"{', '.join(names[:-1])} and {names[-1]}"
+    return listed_once(one.card.name for one in counted)
 
 
 def who_says(limit: Limit, labelling: Labelling) -> str:
@@ -45,7 +41,7 @@ def who_says(limit: Limit, labelling: Labelling) -> str:
         case LimitWeight.STANDARD:
             return "a standard of the trade, which is no law"
         case LimitWeight.PRACTICE if limit.source.key == "common-practice":
-            return "common practice, no source"
+            return PRACTICE
         case LimitWeight.HANDBOOK:
             return "the advice of a handbook, which is no law"
         case LimitWeight.PRACTICE if limit.source.kind == "handbook":
@@ -108,5 +104,4 @@ def limit_in_words(limit: Limit) -> str:
 
 def where_it_stands(limit: Limit) -> str:
     """Say where a limit stands, for which products, and that it has to be looked up again where it is known from memory."""
-    memory = "; from memory, to be looked up again" if limit.known is Known.MEMORY else ""
-    return f"{limit.ingredient}, {limit.product_type}: {limit.at}{memory}"
+    return f"{limit.ingredient}, {limit.product_type}: {limit.at}{from_memory(limit.known)}"

@@ -8,6 +8,7 @@ from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.label.ingredient_list import Variant
 from builder.model.recipe.ingredient import DeclaredAs
 from builder.model.recipe.recipe import Choice, left_out
+from builder.rules.basis import PRACTICE
 from builder.words.fold import fold
 
 
@@ -20,7 +21,7 @@ def find_scent_left_in(batch: Batch) -> Iterator[BatchFinding]:
                 "scent-left-in",
                 choice.place,
                 f'The label of a portion with "{left_out(choice.what)}" names a scent among its ingredients all the same: it comes with '
-                "the recipe or its base, and who bears no scent trusts the name (common practice, no source).",
+                f"the recipe or its base, and who bears no scent trusts the name ({PRACTICE}).",
                 f'Take a base without scent, or do not offer "{left_out(choice.what)}".',
                 "",
             )

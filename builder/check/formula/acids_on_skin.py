@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
-from builder.check.dose.limit_words import DEFER, percent, what_counts, where_it_stands, who_says
+from builder.check.dose.limit_words import DEFER, what_counts, where_it_stands, who_says
 from builder.check.places import place_of_counted
 from builder.check.rule import BATCH, rule_on
 from builder.model.dose.limit import Limit
@@ -11,6 +11,7 @@ from builder.model.dose.towards import TowardsLimit
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.label.region import Region
 from builder.words.fold import fold
+from builder.words.percent import percent
 from builder.words.plain_number import plain_number
 
 MORE_THAN_A_DROP = "acid beyond a drop for the pH"

@@ -3,12 +3,13 @@
 from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
-from builder.check.dose.limit_words import percent
-from builder.check.figure_words import basis_of, inside, range_of
+from builder.check.figure_words import inside, range_of
 from builder.check.formula.acids_on_skin import MORE_THAN_A_DROP
 from builder.check.formula.ph_by_kind import HIGHEST
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
+from builder.rules.basis import basis_of
+from builder.words.percent import percent
 
 NEUTRAL = "pH above which what stays on dries the skin"
 

@@ -8,6 +8,7 @@ from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
+from builder.rules.basis import PRACTICE
 
 
 @rule_on(
@@ -28,6 +29,6 @@ def find_opposed_charges(studio: Studio) -> Iterator[Finding]:
                 "charges-opposed",
                 cationic.place,
                 f"{cationic.card.name} is cationic and {anionic} is anionic: the two bind each other, so that the emulsion breaks or the "
-                "foam is gone (common practice, no source).",
+                f"foam is gone ({PRACTICE}).",
                 "Use emulsifiers, thickeners and surfactants of one charge, or uncharged ones.",
             )

@@ -2,13 +2,13 @@
 
 from collections.abc import Iterator
 
-from builder.check.figure_words import listed
 from builder.check.formula.formulas import formulas_of
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.studio import Studio
+from builder.words.listed import listed_once
 
 _BINDS = (CountsAs.WATER, CountsAs.LIQUID, CountsAs.BASE)
 _SAID = ("breath", "inhal", "nose", "dust")
@@ -24,7 +24,7 @@ def find_dust_unsaid(studio: Studio) -> Iterator[Finding]:
         dusts = [part for part in formula.parts if "dust" in part.card.hazards]
         bound = any(part.card.is_oily or part.card.counts_as in _BINDS for part in formula.parts)
         if formula.stays_on and dusts and not bound and not any(word in formula.label_text for word in _SAID):
-            names = listed([part.card.name for part in dusts])
+            names = listed_once([part.card.name for part in dusts])
             yield caution(
                 "dust-unsaid",
                 dusts[0].place,

@@ -8,13 +8,15 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
-from builder.check.dose.limit_words import percent
-from builder.check.figure_words import DEFER, basis_of, inside, listed, range_of
+from builder.check.figure_words import DEFER, inside, range_of
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.formula.emulsion import CreamSoap, Emulsion
 from builder.model.place import Place
 from builder.model.recipe.ingredient import Ingredient
+from builder.rules.basis import PRACTICE, basis_of
+from builder.words.listed import listed_once
+from builder.words.percent import percent
 from builder.words.plain_number import plain_number
 
 FAR_OFF = "HLB that is far off"
@@ -61,7 +63,7 @@ def _missing(batch: Batch, emulsion: Emulsion) -> BatchFinding:
         "emulsifier-missing",
         _place_of(emulsion.oils[0], batch),
         f"it holds water and {inside(emulsion.oils[0])}, and no emulsifier: the two part within minutes, and the preservative with them, "
-        f"so that one portion gets too much of it and the next none (common practice, no source).{wax}",
+        f"so that one portion gets too much of it and the next none ({PRACTICE}).{wax}",
         f"Add an emulsifier (an emulsifying wax of about a quarter of the oils, say), or label it “Shake before use”. {_PROVE}",
         "",
     )
@@ -74,8 +76,8 @@ def _takes_up_too_little(batch: Batch, emulsion: Emulsion) -> BatchFinding:
     return batch.caution(
         "emulsifier-too-little",
         _place_of(first, batch),
-        f"{listed([card.name for card in emulsion.takers])} can take up {percent(emulsion.takes_up)} of the whole in water{basis}, and "
-        f"there is {percent(emulsion.water_share)}, with nothing else that holds it: the rest runs out.",
+        f"{listed_once([card.name for card in emulsion.takers])} can take up {percent(emulsion.takes_up)} of the whole in water{basis}, "
+        f"and there is {percent(emulsion.water_share)}, with nothing else that holds it: the rest runs out.",
         f"Use less water, more of what takes it up, or an emulsifier. {_PROVE} {DEFER}",
         "",
     )
@@ -84,7 +86,7 @@ def _takes_up_too_little(batch: Batch, emulsion: Emulsion) -> BatchFinding:
 def _cream_soap(batch: Batch, emulsion: Emulsion, soap: CreamSoap) -> Iterator[BatchFinding]:
     """Compare what the alkali neutralises with what makes a cream, and look for some that is left over."""
     usual = batch.constants[NEUTRALISED]
-    alkali, acids = listed([card.name for card in soap.alkalis]), listed([inside(card) for card in soap.acids])
+    alkali, acids = listed_once([card.name for card in soap.alkalis]), listed_once([inside(card) for card in soap.acids])
     place = _place_of(soap.alkalis[0], batch)
     neutralises = f"{alkali} neutralises from {percent(soap.low)} to {percent(soap.high)} of the free acids of {acids}"
     if soap.high * 100 < usual.low and not _is_held(batch) and emulsion.takes_up < emulsion.water_share:
@@ -101,7 +103,7 @@ def _cream_soap(batch: Batch, emulsion: Emulsion, soap: CreamSoap) -> Iterator[B
             "alkali-left-over",
             place,
             f"{neutralises}: more than they take, whatever the wax. What is left over makes the cream more alkaline and dries to sharp "
-            "crystals (common practice, no source).",
+            f"crystals ({PRACTICE}).",
             f"Use at most {percent(_share_of(soap.alkalis, batch) / soap.low)} of the whole. {DEFER}",
             "",
         )

@@ -9,6 +9,7 @@ from builder.model.dose.limit import names_of
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
+from builder.rules.basis import PRACTICE
 
 _CARBONATES = {"sodium bicarbonate", "sodium carbonate", "potassium bicarbonate"}
 
@@ -29,6 +30,6 @@ def find_fizz_and_water(studio: Studio) -> Iterator[Finding]:
                 "fizz-and-water",
                 water.place,
                 f"{fizz.card.name} and {inside(acid[0].card)} stand together with {inside(water.card)}: they fizz at once, the product "
-                "swells and is spent before it is used, and gas in a closed jar can burst it (common practice, no source).",
+                f"swells and is spent before it is used, and gas in a closed jar can burst it ({PRACTICE}).",
                 "Leave the water out and bind with oil or a spray of alcohol; keep the first days with the lid loose, and store it dry.",
             )

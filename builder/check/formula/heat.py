@@ -6,7 +6,7 @@ taken to be cool.
 
 from collections.abc import Iterator
 
-from builder.check.figure_words import DEFER, basis_of, inside, range_of
+from builder.check.figure_words import DEFER, inside, range_of
 from builder.check.formula.formulas import WATERY, Formula, Part, formulas_of
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
@@ -15,6 +15,7 @@ from builder.model.recipe.figure import Figure
 from builder.model.recipe.quantity import Temperature
 from builder.model.recipe.recipe import Phase
 from builder.model.studio import Studio
+from builder.rules.basis import basis_of
 from builder.words.plain_number import plain_number
 
 NEEDED, MARGIN = "hottest that fat needs", "warmer than what melts"

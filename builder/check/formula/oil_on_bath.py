@@ -9,6 +9,7 @@ from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.product import Contact
 from builder.model.studio import Studio
+from builder.rules.basis import PRACTICE
 
 _SPREADS = ("emulsifier", "surfactant", "soap base")
 _SCENTS = ("essential oil", "fragrance")
@@ -33,7 +34,7 @@ def find_oil_on_the_bath(studio: Studio) -> Iterator[Finding]:
                 "oil-floats-on-bath",
                 floats.place,
                 f"{floats.card.name} does not mix with water, and nothing in {formula.recipe.name} spreads it: it floats on the bath, and "
-                f"{why} (common practice, no source).",
+                f"{why} ({PRACTICE}).",
                 "Add a solubiliser such as polysorbate 20 for scent, or polysorbate 80 for oil, and stir the oil into it first. Salt or "
                 "milk powder is no solubiliser.",
             )

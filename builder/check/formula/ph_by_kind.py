@@ -2,13 +2,14 @@
 
 from collections.abc import Iterator
 
-from builder.check.figure_words import basis_of, range_of
+from builder.check.figure_words import range_of
 from builder.check.formula.formulas import Formula, formulas_of
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, STOP, FindingKind
 from builder.model.recipe.recipe import MeasuredPh
 from builder.model.studio import Studio
+from builder.rules.basis import basis_of
 from builder.words.plain_number import plain_number
 
 BURNS, OF_SOAP = "pH that burns", "pH of soap"

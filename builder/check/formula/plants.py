@@ -9,6 +9,7 @@ from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
+from builder.rules.basis import PRACTICE
 
 _FOOD = ("herb", "milk", "liquid", "sugar", "grain", "colourant", "exfoliant")
 _PIECES = ("herb",)
@@ -64,7 +65,7 @@ def _in_oil(formula: Formula, part: Part) -> Finding:
         "plants-in-oil",
         part.place,
         f"Pieces of {inside(part.card)} stay in {formula.recipe.name}: what of them is not bone dry moulds in the oil, and dry edges "
-        "scratch skin and lips (common practice, no source).",
+        f"scratch skin and lips ({PRACTICE}).",
         "Let the dry plant steep in the oil, strain it through a cloth, and use the oil alone.",
     )
 
@@ -73,7 +74,6 @@ def _in_drain(part: Part) -> Finding:
     return caution(
         "plants-in-drain",
         part.place,
-        f"Loose in bath or shower, {inside(part.card)} stay whole and clog the drain, and wet they spoil and stain (common practice, no "
-        "source).",
+        f"Loose in bath or shower, {inside(part.card)} stay whole and clog the drain, and wet they spoil and stain ({PRACTICE}).",
         "Put them into a bag, or say in `directions:` that the water is strained.",
     )

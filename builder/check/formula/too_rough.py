@@ -3,13 +3,15 @@
 import re
 from collections.abc import Iterator
 
-from builder.check.figure_words import inside, listed
+from builder.check.figure_words import inside
 from builder.check.formula.formulas import Formula, Part, formulas_of
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.studio import Studio
+from builder.rules.basis import PRACTICE
+from builder.words.listed import listed_once
 
 _NAMED = {"face": re.compile(r"\b(face|facial)\b", re.IGNORECASE)}
 _DISSOLVES = ("salt", "sugar")
@@ -22,12 +24,12 @@ def find_grains_too_rough(studio: Studio) -> Iterator[Finding]:
         for part_of_body in _parts_of_body(formula):
             rough = [part for part in formula.all if part_of_body in part.card.too_rough_for and _is_still_a_grain(part, formula)]
             if rough:
-                grains = listed([inside(part.card) for part in rough])
+                grains = listed_once([inside(part.card) for part in rough])
                 yield caution(
                     "too-rough",
                     rough[0].place,
                     f"{formula.recipe.name} is for the {part_of_body}, and the grains of {grains} are "
-                    "sharp or coarse: they scratch its thin skin and hurt eyes (common practice, no source).",
+                    f"sharp or coarse: they scratch its thin skin and hurt eyes ({PRACTICE}).",
                     "Take something soft or round, such as colloidal oatmeal, rice flour, clay or jojoba beads, or make it for feet and "
                     "body and say on the label “Not for the face.”",
                 )

@@ -4,7 +4,6 @@ import re
 from collections.abc import Iterator
 from datetime import date
 
-from builder.check.figure_words import basis_of
 from builder.check.formula.formulas import WATERY, Formula, Part, formulas_of
 from builder.check.keeping.preservatives import is_preservative
 from builder.check.rule import STUDIO, rule_on
@@ -13,6 +12,7 @@ from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
 from builder.model.keeping.durability import Durability
 from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.studio import Studio
+from builder.rules.basis import basis_of
 from builder.rules.durability import durability_in
 from builder.words.fold import fold
 from builder.words.plain_number import plain_number

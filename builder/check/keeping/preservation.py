@@ -7,7 +7,7 @@ here: that a product is free of water, is soap made with lye, or has a pH below 
 from collections.abc import Iterator
 from datetime import date
 
-from builder.check.figure_words import basis_of, inside, range_of
+from builder.check.figure_words import inside, range_of
 from builder.check.keeping.preservatives import called_so, is_preservative, why_not
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
@@ -17,6 +17,7 @@ from builder.model.place import Place
 from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.recipe.recipe import Recipe
 from builder.model.studio import Studio
+from builder.rules.basis import PRACTICE, basis_of
 from builder.rules.durability import durability_in
 
 OIL_IN_WATER = "months that oil in water keeps by itself"
@@ -65,7 +66,7 @@ def find_products_that_do_not_keep(studio: Studio) -> Iterator[Finding]:
                 "no-antioxidant",
                 fat[1],
                 f"{recipe.name} holds {inside(fat[0])} and nothing that slows rancidity{keeps}. Oils take up oxygen from the air and go "
-                "stale, those that are rich in linoleic acid first (common practice, no source).",
+                f"stale, those that are rich in linoleic acid first ({PRACTICE}).",
                 "Add a little vitamin E or rosemary extract to the oils, or accept this and shorten how long it keeps. Neither of the "
                 "two preserves what holds water.",
             )

@@ -4,12 +4,13 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
-from builder.check.dose.limit_words import percent
-from builder.check.figure_words import DEFER, basis_of, range_of
+from builder.check.figure_words import DEFER, range_of
 from builder.check.rule import BATCH, rule_on
 from builder.model.dose.limit import names_of
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.ingredient import Ingredient
+from builder.rules.basis import basis_of
+from builder.words.percent import percent
 
 
 @rule_on(

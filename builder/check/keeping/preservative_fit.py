@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from builder.check.figure_words import DEFER, basis, inside, listed
+from builder.check.figure_words import DEFER, inside
 from builder.check.formula.formulas import WATERY, Formula, Part, formulas_of
 from builder.check.keeping.preservatives import is_preservative, why_not
 from builder.check.rule import STUDIO, rule_on
@@ -11,6 +11,8 @@ from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.ingredient import MICROBES, CountsAs, Ingredient
 from builder.model.studio import Studio
+from builder.rules.basis import basis
+from builder.words.listed import listed_once
 from builder.words.plain_number import plain_number
 
 MOST_NAMED = 3
@@ -79,8 +81,8 @@ def _in_part(formula: Formula, found: tuple[Part, ...], studio: Studio) -> Itera
     if not missing and alone:
         return
     part, preserves = known[0]
-    what = f"leaves {' and '.join(missing)} free to grow" if missing else "is a part of a system and too weak alone"
-    names = listed([one.card.name for one in found])
+    what = f"leaves {listed_once(missing)} free to grow" if missing else "is a part of a system and too weak alone"
+    names = listed_once([one.card.name for one in found])
     yield caution(
         "preservation-in-part",
         part.place,

@@ -3,13 +3,14 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from builder.check.figure_words import DEFER, basis_of, range_of
+from builder.check.figure_words import DEFER, range_of
 from builder.check.formula.formulas import WATERY, Formula, Part, formulas_of
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
 from builder.model.recipe.figure import Figure
 from builder.model.studio import Studio
+from builder.rules.basis import basis_of
 from builder.words.plain_number import plain_number
 
 _WHY = "Outside of its window a preservative does little, however much there is, and the product spoils unseen."

@@ -2,9 +2,9 @@
 
 from collections.abc import Iterable
 
-from builder.check.figure_words import listed
 from builder.model.recipe.ingredient import Ingredient
 from builder.words.fold import fold
+from builder.words.listed import listed_once
 
 # What is sold as a natural preservative, and is none by the criteria of a product of low risk (ISO 29621:2017).
 _SEED = "seed extract"
@@ -23,7 +23,7 @@ def why_not(card: Ingredient) -> str:
         return "an extract of seeds does not preserve, or only by what its maker has added"
     missing = [] if card.preserves else ["`preserves:`"]
     missing += [f"`{name}`" for name in _FIGURES if card.figure(name) is None]
-    return f"its card lacks {listed(missing)}" if missing else ""
+    return f"its card lacks {listed_once(missing)}" if missing else ""
 
 
 def called_so(cards: Iterable[Ingredient]) -> Ingredient | None:

@@ -4,11 +4,11 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
-from builder.check.dose.limit_words import percent
-from builder.check.figure_words import listed
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import ACCEPTABLE_STOP, FindingKind
 from builder.model.label.ingredient_list import MayHold
+from builder.words.listed import listed_once
+from builder.words.percent import percent
 
 _ASK = {
     "original list": "the 24 fragrance allergens of the original list",
@@ -34,8 +34,8 @@ def find_allergens_not_stated(batch: Batch) -> Iterator[BatchFinding]:
     rule = region.rules["allergens"]
     wrong = (
         f"A label in this region ({region.name}) names each fragrance allergen of which there is more than a threshold "
-        f"({rule.source.title}, {rule.at}), and nothing says how much of them there is in {listed(named)}. The list may be short of names "
-        "that keep somebody from a rash."
+        f"({rule.source.title}, {rule.at}), and nothing says how much of them there is in {listed_once(named)}. The list may be short of "
+        "names that keep somebody from a rash."
     )
     remedy = (
         f"Ask the supplier of each for its allergen statement, which gives the shares of {_ASK[which]}, and copy it to the card as "

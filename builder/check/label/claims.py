@@ -8,7 +8,6 @@ import re
 from collections.abc import Iterator
 
 from builder.check.batches import unite
-from builder.check.figure_words import basis
 from builder.check.rule import STUDIO, rule_on
 from builder.check.teaching.statements import Said, Statement, statements_of
 from builder.model.finding import Finding, Weight, caution, stop
@@ -17,6 +16,7 @@ from builder.model.remembered import remembered
 from builder.model.studio import Studio
 from builder.model.teaching.claim import Claim, ClaimRules
 from builder.model.teaching.word_pattern import PatternIndex, Words, any_in
+from builder.rules.basis import basis
 from builder.rules.clauses import Clause, clauses_of, stands
 
 _QUOTED = re.compile(r"[\"\u201c\u201d\u201e][^\"\u201c\u201d\u201e]*[\"\u201c\u201d]")

@@ -6,8 +6,8 @@ from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.label.region import RegionRule
-from builder.model.recipe.figure import Known
 from builder.model.studio import Studio
+from builder.rules.basis import from_memory
 
 
 @rule_on(
@@ -32,5 +32,4 @@ def find_contents_by_weight(studio: Studio) -> Iterator[Finding]:
 
 
 def _where(rule: RegionRule) -> str:
-    memory = ", from memory, to be looked up again" if rule.known is Known.MEMORY else ""
-    return f"{rule.says}: {rule.at}{memory}"
+    return f"{rule.says}: {rule.at}{from_memory(rule.known, ', ')}"

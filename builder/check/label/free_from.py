@@ -3,7 +3,6 @@
 from collections.abc import Iterator
 from typing import Protocol
 
-from builder.check.figure_words import listed
 from builder.check.formula.formulas import Formula, formula_of
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
@@ -11,6 +10,7 @@ from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.studio import Studio
+from builder.words.listed import listed_once
 
 _KITCHEN = "Traces from a shared bench cannot be excluded, so tell people that as well."
 _OPEN_KINDS = ("fragrance", "flavour")
@@ -54,8 +54,8 @@ def _judge(promise: Promise, name: str, formulas: list[Formula | None]) -> Itera
             yield stop(
                 "not-free-from",
                 place,
-                f"{name} promises to be free from {family}, and this holds it, by its card: {listed(holds)}. Whoever trusts the promise "
-                "can have a severe reaction.",
+                f"{name} promises to be free from {family}, and this holds it, by its card: {listed_once(holds)}. Whoever trusts the "
+                "promise can have a severe reaction.",
                 f"Take the ingredient out of the recipe or the choice, or take the family out of `free from:`. {_KITCHEN}",
             )
     unknown = [card.name for _, card in found if card.counts_as is CountsAs.BASE or card.kind in _OPEN_KINDS]
@@ -63,7 +63,7 @@ def _judge(promise: Promise, name: str, formulas: list[Formula | None]) -> Itera
         yield caution(
             "free-from-open",
             place,
-            f"{name} promises to be free from {listed(list(promise.free_from))}, and what {listed(unknown)} is made of only its supplier "
-            "can say: the card lists families as far as they are known here.",
+            f"{name} promises to be free from {listed_once(list(promise.free_from))}, and what {listed_once(unknown)} is made of only its "
+            "supplier can say: the card lists families as far as they are known here.",
             f"Ask the supplier for the allergen statement and accept this with its date. {_KITCHEN}",
         )

@@ -15,6 +15,7 @@ from builder.model.label.region import Region
 from builder.model.recipe.figure import Known
 from builder.model.recipe.product import Contact
 from builder.model.studio import Studio
+from builder.rules.basis import FROM_MEMORY, PRACTICE
 
 _FOAMS = ("surfactant", "soap base")
 _IN_WATER = (Contact.BATH, Contact.RINSE_OFF)
@@ -60,7 +61,7 @@ def _stains(formula: Formula) -> Iterator[Finding]:
             "stain-unsaid",
             part.place,
             f"{formula.recipe.name} holds {inside(part.card)}, whose colour stains the tub and light towels, and its label does not say "
-            "so (common practice, no source).",
+            f"so ({PRACTICE}).",
             "Add to `label cautions:` a line such as “Rinse the tub after use: the colour can stain.”",
         )
 
@@ -98,7 +99,7 @@ def _why_no_food(region: Region) -> str:
     rule = region.rule("look of food")
     if rule is None:
         return _PRACTICE
-    return f"{rule.says} (from memory, to be looked up again)" if rule.known is Known.MEMORY else rule.says
+    return f"{rule.says} ({FROM_MEMORY})" if rule.known is Known.MEMORY else rule.says
 
 
 def _youngest_by_recipe(studio: Studio) -> Mapping[str, int]:

@@ -49,8 +49,7 @@ def _kind_untold(kind: Product, studio: Studio, language: Language, recipes: lis
         kind.place,
         f'{_asked_for(studio)[0].upper()}{_asked_for(studio)[1:]}, and the kind "{kind.name}" has no {language.name} for '
         f'"{kind.identity}".',
-        f"Have it translated by someone who speaks {language.name}, and write it beside the identity: "
-        f"`translations: {{{language.name}: ...}}`. {NO_LABEL}",
+        f"{_translated(language)}, and write it beside the identity: `translations: {{{language.name}: ...}}`. {NO_LABEL}",
         about=frozenset(Labels(key) for key in recipes),
         acceptable=True,
     )
@@ -65,7 +64,7 @@ def _untold(recipe: Recipe, studio: Studio, language: Language, missing: tuple[t
         "label-untranslated",
         recipe.at("translations"),
         f"{recipe.name}: {_asked_for(studio)}, and this is missing in {language.name}: {lacks}.{counted}",
-        f"Have it translated by someone who speaks {language.name}, and write it into the recipe: {_form(language, missing)}. A name that "
+        f"{_translated(language)}, and write it into the recipe: {_form(language, missing)}. A name that "
         f"stays the same is written again. {NO_LABEL}",
         about=frozenset({Labels(recipe.key)}),
         acceptable=True,
@@ -83,6 +82,10 @@ def _told_alone(recipe: Recipe, studio: Studio, language: Language, alone: tuple
         about=frozenset({Labels(recipe.key)}),
         acceptable=True,
     )
+
+
+def _translated(language: Language) -> str:
+    return f"Have it translated by someone who speaks {language.name}"
 
 
 def _asked_for(studio: Studio) -> str:

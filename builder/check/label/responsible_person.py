@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator
 
-from builder.check.figure_words import basis
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
@@ -10,6 +9,7 @@ from builder.model.label.region import Region
 from builder.model.place import Place
 from builder.model.studio import Studio
 from builder.model.subject import Labels, Subject
+from builder.rules.basis import basis
 from builder.words.fold import fold
 
 NO_LABELS = "Accepted with a reason, no product gets a label sheet."

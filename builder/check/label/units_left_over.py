@@ -9,6 +9,7 @@ from builder.model.place import Place
 from builder.model.recipe.recipe import Fill
 from builder.model.studio import Studio
 from builder.model.subject import WholeClass
+from builder.words.listed import listed
 
 
 @rule_on(STUDIO, FindingKind("units-left-over", CAUTION, "The containers of a student do not fill whole packages."))
@@ -27,7 +28,7 @@ def _left(name: str, fill: Fill, each_student: int, place: Place, class_key: str
     left = each_student % fill.units
     if left:
         whole = each_student // fill.units * fill.units
-        counts = " or ".join(str(count) for count in (whole, whole + fill.units) if count)
+        counts = listed((str(count) for count in (whole, whole + fill.units) if count), "or")
         yield caution(
             "units-left-over",
             place,

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from builder.check.figure_words import basis_of, inside
+from builder.check.figure_words import inside
 from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
@@ -12,6 +12,7 @@ from builder.model.recipe.figure import Figure
 from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.recipe.recipe import AlkaliShare, LyePlan
 from builder.model.studio import Studio
+from builder.rules.basis import basis_of
 from builder.words.plain_number import plain_number
 
 SOLIDS = ("sodium hydroxide", "potassium hydroxide")

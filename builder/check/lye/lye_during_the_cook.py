@@ -1,13 +1,13 @@
 """Lye that finds fat or acid only after the cook, when what is tested before has too much of it."""
 
 from collections.abc import Iterator
-from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.lye.lye_remedies import less_lye
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, FindingKind
-from builder.words.plain_number import plain_number
+from builder.words.listed import listed
+from builder.words.percent import percent
 
 
 @rule_on(
@@ -27,7 +27,7 @@ def find_lye_left_during_the_cook(batch: Batch) -> Iterator[BatchFinding]:
             continue
         # A recipe that keeps all of its superfat back until after the cook comes to zero, and by rounding a trace below.
         if round(lye.before_the_cook * 1000) < 0:
-            late = " and ".join(name.lower() for name in lye.late)
+            late = listed(name.lower() for name in lye.late)
             yield batch.caution(
                 "lye-left-during-the-cook",
                 plan.at("superfat"),
@@ -35,9 +35,5 @@ def find_lye_left_during_the_cook(batch: Batch) -> Iterator[BatchFinding]:
                 "A test before then finds lye, and says nothing of the finished soap.",
                 f"Put in {late} before the end of the cook, or {less_lye(plan)}. "
                 "Otherwise cook on after it has gone in, and test only then.",
-                f"{batch.weighed_in(column.unit)} ({_percent(lye.before_the_cook)} during the cook, {_percent(lye.superfat)} afterwards)",
+                f"{batch.weighed_in(column.unit)} ({percent(lye.before_the_cook)} during the cook, {percent(lye.superfat)} afterwards)",
             )
-
-
-def _percent(fraction: Fraction) -> str:
-    return f"{plain_number(fraction * 100, 3)} %"

@@ -9,6 +9,7 @@ from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
 from builder.model.lye.lye_result import LyeResult
 from builder.model.recipe.recipe import LyePlan
 from builder.model.studio import Scale
+from builder.words.percent import percent
 from builder.words.plain_number import plain_number
 
 MOST = "most that rounding may move the superfat"
@@ -42,7 +43,7 @@ def _moved(batch: Batch, plan: LyePlan, lye: LyeResult, case: str, most: Fractio
         plan.at("superfat"),
         f"The batch is so small that rounding to the scales moves the superfat by more than {plain_number(most * 100)} %.",
         f"{_bigger(batch)}, or weigh on a finer scale.",
-        f"{case} (asked {_percent(lye.asked)}, got {_percent(lye.superfat)})",
+        f"{case} (asked {percent(lye.asked)}, got {percent(lye.superfat)})",
     )
 
 
@@ -54,7 +55,7 @@ def _home_size(batch: Batch, lye: LyeResult, coarsest: Scale, case: str, most: F
         batch.size_place,
         f"The batch is too small for the scales at home. Rounding to them can move its superfat by more than {plain_number(most * 100)} %.",
         f"{_bigger(batch)}, list a finer scale under `scales at home:`, or accept this with your reason.",
-        f"{case} (asked {_percent(lye.asked)}, got {_percent(lye.superfat)}, on a scale that reads to {_reading(coarsest)})",
+        f"{case} (asked {percent(lye.asked)}, got {percent(lye.superfat)}, on a scale that reads to {_reading(coarsest)})",
         acceptable=True,
     )
 
@@ -66,7 +67,3 @@ def _bigger(batch: Batch) -> str:
 
 def _reading(scale: Scale) -> str:
     return f"{plain_number(scale.division.grams / scale.grams_per_unit, 4)} {scale.unit}"
-
-
-def _percent(fraction: Fraction) -> str:
-    return f"{plain_number(fraction * 100, 3)} %"

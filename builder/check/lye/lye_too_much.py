@@ -11,6 +11,8 @@ from builder.model.lye.lye_result import Cause, LyeResult
 from builder.model.recipe.column import Column, Role, Weighed
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.recipe import LyePlan
+from builder.words.listed import listed
+from builder.words.percent import percent
 from builder.words.plain_number import plain_number
 
 CLEARLY = "superfat that is clearly below zero"
@@ -47,7 +49,7 @@ def _too_much(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult) -> Ba
         plan.at("superfat"),
         "There is more lye than the fats can take up. The soap would burn the skin, and no curing takes it away.",
         _remedy(batch, plan, column, lye),
-        f"{batch.weighed_in(column.unit)} (the superfat comes to {_percent(lye.superfat)})",
+        f"{batch.weighed_in(column.unit)} (the superfat comes to {percent(lye.superfat)})",
     )
 
 
@@ -66,7 +68,7 @@ def _left_by_wax(batch: Batch, plan: LyePlan, column: Column, unwaxed: Fraction)
         f"The lye is meant for {waxes} too, and in cold process a wax takes up little or none of it: its saponification value is found "
         "only after hours of boiling. The lye that is left would burn the skin, and no curing takes it away.",
         f"Use less {waxes}, or {less_lye(plan)}.",
-        f"{batch.weighed_in(column.unit)} (the superfat is {_percent(unwaxed)} if no wax takes lye)",
+        f"{batch.weighed_in(column.unit)} (the superfat is {percent(unwaxed)} if no wax takes lye)",
     )
 
 
@@ -76,7 +78,7 @@ def _may_be_left_by_wax(batch: Batch, plan: LyePlan, column: Column, unwaxed: Fr
         plan.at("superfat"),
         f"Lye would be left in the soap if {_waxes(column)} took none of it, and a wax takes its lye only when it is boiled for hours.",
         f"{less_lye(plan).capitalize()}, use less wax, or cook until a test shows no lye, and accept this with your reason.",
-        f"{batch.weighed_in(column.unit)} ({_percent(unwaxed)} if no wax takes lye)",
+        f"{batch.weighed_in(column.unit)} ({percent(unwaxed)} if no wax takes lye)",
     )
 
 
@@ -105,7 +107,7 @@ def _may_be_too_much(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult
         "With the fats, the lye and the scales at the worst ends of their ranges the superfat could come out below zero, "
         "and lye would be left in the soap.",
         remedy,
-        f"{batch.weighed_in(column.unit)} ({_percent(lye.superfat)}, at the worst {_percent(lye.lowest)})",
+        f"{batch.weighed_in(column.unit)} ({percent(lye.superfat)}, at the worst {percent(lye.lowest)})",
     )
 
 
@@ -129,12 +131,8 @@ def _lost(weighed: Weighed) -> Fraction:
 
 def _waxes(column: Column) -> str:
     names = dict.fromkeys(w.line.name.lower() for w in column.weighed if w.line.ingredient.counts_as is CountsAs.WAX)
-    return " and ".join(names)
+    return listed(names)
 
 
 def _is_wax(cause: Cause, column: Column) -> bool:
     return any(w.line.name == cause.ingredient and w.line.ingredient.counts_as is CountsAs.WAX for w in column.weighed)
-
-
-def _percent(fraction: Fraction) -> str:
-    return f"{plain_number(fraction * 100, 3)} %"

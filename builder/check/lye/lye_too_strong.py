@@ -9,6 +9,7 @@ from builder.model.lye.lye_result import LyeResult
 from builder.model.recipe.column import Column, Role
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.quantity import NO_MASS
+from builder.rules.basis import PRACTICE
 from builder.words.fold import fold
 from builder.words.plain_number import plain_number
 
@@ -42,7 +43,7 @@ def find_too_strong_lye(batch: Batch) -> Iterator[BatchFinding]:
     ceiling, usual = batch.constants["strongest lye from solid"], _usual(batch, column)
     strength = column.lye.in_water * 100
     case = f"{batch.name} ({plain_number(strength, 3)} %)"
-    range_ = f"{plain_number(usual.low)} % to {plain_number(usual.highest)} % is usual (common practice, no source)."
+    range_ = f"{plain_number(usual.low)} % to {plain_number(usual.highest)} % is usual ({PRACTICE})."
     if strength > ceiling.typical and plan.ready_mixed is None:
         yield batch.stop(
             "lye-too-strong",
@@ -78,4 +79,4 @@ def _why_not(lye: LyeResult, ceiling: Figure) -> str:
     most = plain_number(ceiling.typical)
     if {fold(purity.alkali) for purity in lye.purities} == {_MEASURED}:
         return f"A lye of more than {most} % does not dissolve at room temperature ({ceiling.source.title}: {ceiling.at})."
-    return f"A lye of more than {most} % may not dissolve at room temperature (common practice, no source)."
+    return f"A lye of more than {most} % may not dissolve at room temperature ({PRACTICE})."

@@ -3,13 +3,14 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from builder.check.figure_words import basis_of, range_of
+from builder.check.figure_words import range_of
 from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.studio import Studio
+from builder.rules.basis import basis_of
 from builder.words.plain_number import plain_number
 
 FARTHEST = "farthest own saponification value"

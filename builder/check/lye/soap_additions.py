@@ -4,8 +4,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
-from builder.check.dose.limit_words import percent
-from builder.check.figure_words import DEFER, basis_of, inside, range_of
+from builder.check.figure_words import DEFER, inside, range_of
 from builder.check.formula.formulas import formulas_of
 from builder.check.places import place_of_choice
 from builder.check.rule import BATCH, STUDIO, rule_on
@@ -14,7 +13,9 @@ from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.studio import Studio
+from builder.rules.basis import PRACTICE, basis_of
 from builder.words.fold import fold
+from builder.words.percent import percent
 
 _DOES = {
     "sugar": "sugar heats raw soap until it cracks, rises out of the mould or boils over",
@@ -78,7 +79,7 @@ def find_what_disturbs_lye(studio: Studio) -> Iterator[Finding]:
                     "milk-in-lye",
                     liquid.name.place,
                     f"{card.name} goes straight into the lye: its sugar scorches, the lye overheats and smells of ammonia, and it can "
-                    "boil over (common practice, no source).",
+                    f"boil over ({PRACTICE}).",
                     f"Dissolve the lye in water alone and add the milk at trace (`later: {{{inside(card)}: 40 %}}`), or accept this where "
                     "the milk is frozen to slush first and the jug stands in ice.",
                 )
@@ -87,7 +88,6 @@ def find_what_disturbs_lye(studio: Studio) -> Iterator[Finding]:
             yield caution(
                 "speeds-trace",
                 quick.place,
-                f"{quick.card.name} makes raw soap thicken within moments, sometimes to a lump on the blender (common practice, no "
-                "source).",
+                f"{quick.card.name} makes raw soap thicken within moments, sometimes to a lump on the blender ({PRACTICE}).",
                 "Stir it in last and by hand, with the mould ready; with students use something gentler, or accept this.",
             )

@@ -7,6 +7,7 @@ from builder.check.rule import STUDIO_UNWORKED, rule_on
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.studio import Studio
+from builder.rules.basis import PRACTICE
 
 SUPERFAT_TOO_HIGH = FindingKind(
     "superfat-too-high", STOP, "So high a superfat is asked for, or worked out, that little or none of the fat becomes soap."
@@ -29,7 +30,7 @@ def find_superfat_out_of_range(studio: Studio) -> Iterator[Finding]:
                 "superfat-below-zero",
                 recipe.lye.at("superfat"),
                 "A superfat below zero leaves lye in the soap. It burns the skin, and no curing takes it away.",
-                "Write a superfat of 0 % or more; 5 % to 8 % is usual for bars (common practice, no source).",
+                f"Write a superfat of 0 % or more; 5 % to 8 % is usual for bars ({PRACTICE}).",
             )
         elif superfat >= Fraction(1):
             yield stop(

@@ -11,6 +11,8 @@ from builder.model.recipe.quantity import NO_MASS, Mass
 from builder.model.studio import Scale
 from builder.words.plain_number import plain_number
 
+_BIGGER = "Make a bigger batch, or weigh on a finer scale."
+
 
 @rule_on(
     BATCH,
@@ -52,7 +54,7 @@ def _fats_within_what_scales_are_off(batch: Batch, column: Column) -> Iterator[B
             "amount-weighs-nothing",
             place_of_line(fat.line, batch.sheet.recipe),
             "So little fat is wanted that it could be none, by as much as the scale may be off.",
-            "Make a bigger batch, or weigh on a finer scale.",
+            _BIGGER,
             f"{batch.weighed_in(column.unit)} ({_show(fat.line.exact, fat.scale)} on a scale that may be off by {off})",
         )
 
@@ -68,7 +70,7 @@ def _one(batch: Batch, column: Column, weighed: Weighed) -> Iterator[BatchFindin
             "amount-weighs-nothing",
             place,
             f"So little {line.name} is wanted that the finest scale shows it as nothing.",
-            "Make a bigger batch, or weigh on a finer scale.",
+            _BIGGER,
             f"{where} ({amount} on a scale that reads to {division})",
         )
     elif line.exact < scale.division * fewest:

@@ -14,6 +14,7 @@ from builder.model.recipe.container import Container
 from builder.model.recipe.quantity import Mass, Volume
 from builder.model.recipe.recipe import Fill, Recipe
 from builder.model.studio import Studio
+from builder.rules.basis import PRACTICE
 from builder.words.nearest import did_you_mean
 from builder.words.plain_number import plain_number
 
@@ -102,7 +103,7 @@ def _too_heavy(fill: Fill, container: Container, volume: Volume, studio: Studio)
             "fill-does-not-fit",
             fill.place,
             f"{_grams(fill.weight)} in {container.name} ({_millilitres(volume)}) is {plain_number(density, 2)} g/mL, and nothing that is "
-            f"filled here weighs more than {plain_number(heaviest)} g/mL (common practice, no source). The batch, and the most that "
+            f"filled here weighs more than {plain_number(heaviest)} g/mL ({PRACTICE}). The batch, and the most that "
             "students may add, would be worked out for that weight.",
             "Correct the weight or the container.",
             acceptable=True,

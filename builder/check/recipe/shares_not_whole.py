@@ -10,17 +10,14 @@ from builder.model.finding_kind import STOP, FindingKind
 from builder.model.recipe.quantity import Rest, Share
 from builder.model.recipe.recipe import AmountsAs, Recipe, RecipeLine
 from builder.model.studio import Studio
+from builder.words.percent import percent
 from builder.words.plain_number import plain_number
 
 
 def of_whole(shares: Fraction) -> str:
     """Say what shares come to, with as many figures as it takes, and how far that is from the whole."""
     gap = f"{plain_number(abs(1 - shares) * 100, 6)} % {'is missing' if shares < 1 else 'is too much'}"
-    return f"{_percent(shares)}, so that {gap}"
-
-
-def _percent(fraction: Fraction) -> str:
-    return f"{plain_number(fraction * 100)} %"
+    return f"{percent(shares, 12)}, so that {gap}"
 
 
 def _sum(lines: list[RecipeLine]) -> Fraction:
@@ -59,7 +56,7 @@ def _of_total(recipe: Recipe) -> Iterator[Finding]:
         yield stop(
             "rest-not-positive",
             rests[0].place,
-            f'The other ingredients already come to {_percent(stated)}, so nothing is left for "{rests[0].ingredient}".',
+            f'The other ingredients already come to {percent(stated, 12)}, so nothing is left for "{rests[0].ingredient}".',
             "Lower the other percentages until they come to less than 100 %.",
         )
     elif not rests and stated != 1:

@@ -8,13 +8,13 @@ it is a caution. No finding repeats a name, what the person wrote, or what was s
 from collections.abc import Iterator
 from dataclasses import replace
 
-from builder.check.figure_words import listed
 from builder.check.rule import CLASS, rule_on
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.roster.allergy import AllergyFound
 from builder.model.roster.roster import Guest
 from builder.model.teaching.class_plan import ClassPlan
+from builder.words.listed import listed_once
 
 _TALK = "Talk with the person before the class; the teacher's sheet shows what was compared."
 _SETTLE = (
@@ -95,4 +95,4 @@ def _who(guest: Guest, plan: ClassPlan) -> str:
 
 
 def _named(found: list[AllergyFound]) -> str:
-    return listed([f"{one.ingredient} ({one.recipe})" for one in found])
+    return listed_once([f"{one.ingredient} ({one.recipe})" for one in found])

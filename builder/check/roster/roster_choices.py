@@ -9,6 +9,7 @@ from builder.model.place import Name
 from builder.model.recipe.recipe import Choice, Recipe
 from builder.model.roster.roster import PEOPLE, Roster, choices_meant, options_meant
 from builder.model.studio import Studio
+from builder.words.listed import listed
 from builder.words.nearest import did_you_mean
 
 
@@ -33,7 +34,7 @@ def find_roster_choices_unknown(studio: Studio) -> Iterator[Finding]:
 def _of_column(number: int, column: Name, roster: Roster, recipes: Sequence[Recipe], studio: Studio) -> Iterator[Finding]:
     meant = choices_meant(column, recipes)
     if len(meant) > 1:
-        names = " or ".join(f'"{recipe.key} {choice.what}"' for recipe, choice in meant)
+        names = listed((f'"{recipe.key} {choice.what}"' for recipe, choice in meant), "or")
         wrong = f'"{column}" is a choice of several products of this class, so nobody can tell which is meant.'
         yield stop("roster-column-unclear", column.place, wrong, f"Name the recipe too: {names}.")
     elif not meant:

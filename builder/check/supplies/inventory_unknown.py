@@ -28,11 +28,11 @@ def find_unknown_stock(studio: Studio) -> Iterator[Finding]:
                 "inventory-unknown",
                 one.name.place,
                 f'No {one.kind} is called "{one.name}", so what is there of it is not taken off the shopping list.',
-                f"Correct the name, or {_OTHERWISE[one.kind]}.{did_you_mean(one.name.text, known[one.kind].values())}",
+                f"Correct the name, or {OTHERWISE[one.kind]}.{did_you_mean(one.name.text, known[one.kind].values())}",
             )
 
 
-_OTHERWISE = {
+OTHERWISE = {
     SupplyKind.INGREDIENT: "add a card for it to shelf/ingredients/",
     SupplyKind.CONTAINER: "add it to shelf/containers.yaml",
     SupplyKind.ITEM: "add it to shelf/supplies.yaml",

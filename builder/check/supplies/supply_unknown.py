@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Iterator
 
 from builder.check.rule import STUDIO, rule_on
+from builder.check.supplies.inventory_unknown import OTHERWISE
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.library import ANY
@@ -22,9 +23,9 @@ def find_unknown_supplies(studio: Studio) -> Iterator[Finding]:
     for supply in studio.supplies:
         name = supply.name
         if supply.kind is SupplyKind.INGREDIENT and not (studio.ingredient(name) or name.key in studio.unread.ingredients):
-            yield _unknown("ingredient", name, ingredients, "add a card for it to shelf/ingredients/")
+            yield _unknown("ingredient", name, ingredients, OTHERWISE[SupplyKind.INGREDIENT])
         if supply.kind is SupplyKind.CONTAINER and not (studio.container(name) or studio.unread.containers & {name.key, ANY}):
-            yield _unknown("container", name, containers, "add it to shelf/containers.yaml")
+            yield _unknown("container", name, containers, OTHERWISE[SupplyKind.CONTAINER])
         yield from _classes(supply, studio)
 
 

@@ -10,6 +10,7 @@ from builder.model.studio import Studio
 from builder.model.subject import WholeClass
 from builder.model.teaching.class_plan import ClassPlan
 from builder.rules.lye_words import hazards_said
+from builder.words.listed import listed
 
 
 @rule_on(CLASS, FindingKind("lye-handled-by-nobody", STOP, "No part of the lesson handles the lye, so that no rule on lye can hold."))
@@ -18,7 +19,7 @@ def find_lye_that_nobody_handles(plan: ClassPlan) -> Iterator[Finding]:
     for one, taught in zip(plan.made, plan.teaching.taught, strict=True):
         recipe = one.batch.recipe
         if recipe.lye and not taught.lye_by and plan.studio_class.lesson.parts:
-            names = " and ".join(f'"{alkali.name}"' for alkali in recipe.lye.alkalis)
+            names = listed(f'"{alkali.name}"' for alkali in recipe.lye.alkalis)
             yield stop(
                 "lye-handled-by-nobody",
                 plan.studio_class.lesson.place,

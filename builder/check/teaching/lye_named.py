@@ -9,6 +9,7 @@ from builder.model.subject import WholeClass
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.weighing_plan import LyeMistaken, LyeNamed
 from builder.words.fold import fold
+from builder.words.listed import listed
 
 
 @rule_on(
@@ -54,7 +55,7 @@ def _dissolved(one: LyeNamed) -> tuple[str, str]:
 
 
 def _two(one: LyeNamed) -> tuple[str, str]:
-    names = " and ".join(f"{{{fold(name)}}}" for name in one.ingredients)
+    names = listed(f"{{{fold(name)}}}" for name in one.ingredients)
     return (
         f'"{{{one.name.text}}}" in "{one.part.title}" is the sum of {_listed(one.ingredients)}, which are weighed '
         "each by itself. Who weighs the sum of one of them has too much lye.",
@@ -63,4 +64,4 @@ def _two(one: LyeNamed) -> tuple[str, str]:
 
 
 def _listed(names: tuple[str, ...]) -> str:
-    return " and ".join(map(fold, names))
+    return listed(map(fold, names))

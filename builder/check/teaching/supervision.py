@@ -7,7 +7,6 @@ studio finds right it writes as its own policy; where that is laxer on lye, ever
 from collections.abc import Iterator
 from dataclasses import replace
 
-from builder.check.figure_words import listed
 from builder.check.rule import CLASS, rule_on
 from builder.check.teaching.staff_missing import staff_place
 from builder.model.finding import Finding, caution, stop
@@ -18,8 +17,10 @@ from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import Part
 from builder.model.teaching.supervision import ADULT, WatchedPart, WatchRule
 from builder.rules.hazard import DRY_LYE, RAW_SOAP
+from builder.words.listed import listed_once
 
-_OWN = 'A rule of your own goes into studio.yaml: "teaching policy: {%s: {%s}}". Local codes and your insurer decide.'
+_DECIDES = "Local codes and your insurer decide."
+_OWN = f'A rule of your own goes into studio.yaml: "teaching policy: {{%s: {{%s}}}}". {_DECIDES}'
 
 
 @rule_on(
@@ -168,8 +169,8 @@ def _weighed_ahead(plan: ClassPlan, part: WatchedPart) -> Iterator[Finding]:
             yield stop(
                 "not-weighed-ahead",
                 _lesson_part(plan, part).place,
-                f'In "{part.title}" students from {age} years take {listed(names)} from the bottle: a drop in an eye burns, and a mouthful '
-                f"can poison a child. Below {rule.ahead_below} years staff weigh it ahead ({basis(rule)}).",
+                f'In "{part.title}" students from {age} years take {listed_once(names)} from the bottle: a drop in an eye burns, and a '
+                f"mouthful can poison a child. Below {rule.ahead_below} years staff weigh it ahead ({basis(rule)}).",
                 f"Name it in a part before the class, as in `## Weigh the scent (ahead, 10 min)`, or let the teacher do this. {rule.ahead}",
                 about=frozenset({WholeClass(plan.studio_class.key)}),
             )
@@ -191,10 +192,9 @@ def _laxer(plan: ClassPlan) -> Iterator[Finding]:
             yield caution(
                 "policy-laxer",
                 rule.place,
-                f'For "{rule.key}" the studio\'s own policy is laxer than that of the stock ({basis(stock)}): {listed(said)}. Lye and raw '
-                f"soap burn skin and blind eyes, and {plan.studio_class.title} is held by these numbers.",
-                "Take the numbers of the stock again, or accept this with the reason for which it is safe in your room. Local codes and "
-                "your insurer decide.",
+                f'For "{rule.key}" the studio\'s own policy is laxer than that of the stock ({basis(stock)}): {listed_once(said)}. Lye and '
+                f"raw soap burn skin and blind eyes, and {plan.studio_class.title} is held by these numbers.",
+                f"Take the numbers of the stock again, or accept this with the reason for which it is safe in your room. {_DECIDES}",
                 about=frozenset({WholeClass(plan.studio_class.key)}),
             )
 

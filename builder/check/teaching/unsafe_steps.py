@@ -8,7 +8,6 @@ import re
 from collections.abc import Iterator
 
 from builder.check.batches import unite
-from builder.check.figure_words import basis
 from builder.check.rule import STUDIO, rule_on
 from builder.check.teaching.statements import Said, Statement, statements_of
 from builder.model.finding import Finding, caution, stop
@@ -17,6 +16,7 @@ from builder.model.remembered import remembered
 from builder.model.studio import Studio
 from builder.model.teaching.unsafe_step import UnsafeStep
 from builder.model.teaching.word_pattern import PatternIndex, WordPattern, Words, any_in
+from builder.rules.basis import basis
 from builder.rules.clauses import Clause, clauses_of, explains, is_bare_order, is_order, stands
 
 Met = tuple[Clause, re.Match[str]]

@@ -11,9 +11,9 @@ from builder.compose.recipe.wording import counted, grams, listed, percent, sent
 from builder.compose.views.take_home import ChoiceView
 from builder.model.dose.dose import Dose, Lowered, MostOf
 from builder.model.dose.limit import LimitWeight, PercentOf
-from builder.model.recipe.figure import Known
 from builder.model.recipe.filling import Filling
 from builder.model.studio import Studio
+from builder.rules.basis import from_memory
 
 ABOUT = "about "
 STANDS_BEHIND = {
@@ -95,9 +95,9 @@ def why_less(lowered: Lowered) -> str:
     of = "the product" if limit.percent_of is PercentOf.PRODUCT else "the oils"
     most = "each in percent of its own limit, together at most 100%" if limit.parts else f"at most {percent(limit.most, 5)} of {of}"
     region = "" if limit.weight is not LimitWeight.LAW or lowered.own_law else f" ({limit.region}, not the law here)"
-    memory = "; from memory, to be looked up again" if limit.known is Known.MEMORY else ""
+    stands = f"{limit.at}{from_memory(limit.known)}"
     proven = "" if lowered.proven else ", counted at the most that a blend can hold"
-    return f"{limit.ingredient}, {limit.product_type}: {most}{proven}; {STANDS_BEHIND[limit.weight]}{region}: {limit.at}{memory}"
+    return f"{limit.ingredient}, {limit.product_type}: {most}{proven}; {STANDS_BEHIND[limit.weight]}{region}: {stands}"
 
 
 def reasons(doses: Sequence[Dose]) -> tuple[str, ...]:

@@ -7,9 +7,10 @@ from builder.compose.recipe.wording import shortest, within
 from builder.model.recipe.figure import Figure, Known
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.worked_batch import WorkedBatch
+from builder.rules.basis import PRACTICE
 
 STRIP = "a soap as 1 part in 99 parts of distilled water"
-BASES = {Known.MEMORY: "from memory", Known.PRACTICE: "common practice, no source"}
+BASES = {Known.MEMORY: "from memory", Known.PRACTICE: PRACTICE}
 
 
 def ph_words(batch: WorkedBatch, *, at_home: bool = False) -> str:

@@ -6,12 +6,13 @@ from dataclasses import dataclass
 from builder.compose.recipe.wording import listed, shortest
 from builder.model.recipe.figure import Figure, Known
 from builder.model.recipe.ingredient import Ingredient, LabelName
+from builder.rules.basis import PRACTICE
 
 KNOWN = {
     Known.READ: "read in the source",
     Known.MEMORY: "from memory, not yet checked in the source",
     Known.COMPUTED: "computed",
-    Known.PRACTICE: "common practice, no source",
+    Known.PRACTICE: PRACTICE,
     Known.SUPPLIER: "the supplier's own document",
     Known.MEASURED: "measured by the studio",
 }

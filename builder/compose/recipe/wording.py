@@ -14,6 +14,8 @@ from builder.model.recipe.column import Weighed
 from builder.model.recipe.quantity import Duration, Mass, Temperature, Volume, sum_masses
 from builder.model.studio import Scale
 from builder.units import fahrenheit, grams_in, millilitres_in
+from builder.words.listed import listed as listed
+from builder.words.percent import written_percent
 from builder.words.within import within as within
 
 NBSP = "\u00a0"
@@ -138,7 +140,7 @@ def volume_at_most(volume: Volume) -> str:
 
 def percent(share: Fraction, places: int = 2) -> str:
     """Write a share with at most so many decimals: `0.5%`."""
-    return f"{shortest(share * 100, places)}%"
+    return written_percent(share, lambda number: shortest(number, places), "")
 
 
 def temperature(degrees: Temperature) -> str:
@@ -178,13 +180,6 @@ def whole_minutes(length: Duration) -> int:
 def counted(count: int, one: str, many: str) -> str:
     """Write a number with its noun: `1 bottle`, `4 bottles`."""
     return f"{count}{NBSP}{one if count == 1 else many}"
-
-
-def listed(words: Sequence[str], last: str = "and") -> str:
-    """Join words as in a sentence: `a, b and c`."""
-    if len(words) < 2:
-        return "".join(words)
-    return f"{', '.join(words[:-1])} {last} {words[-1]}"
 
 
 def sentence(text: str) -> str:

@@ -1,0 +1,42 @@
+"""What the rules on lists of colours share: the colours of a batch, kinds of finding, and words."""
+
+from collections.abc import Iterator
+
+from builder.check.batches import Batch
+from builder.check.places import place_of_choice, place_of_line
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
+from builder.model.place import Place
+from builder.model.recipe.ingredient import DeclaredAs, Ingredient
+from builder.words.fold import fold
+
+COLOUR_NOT_LISTED = FindingKind(
+    "colour-not-listed", STOP | CAUTION, "A colour is not on the list of those that the law allows in cosmetics."
+)
+COLOUR_NOT_FOR_LIPS = FindingKind("colour-not-for-lips", STOP, "A colour is used on the lips, where the law does not allow it.")
+COLOUR_NOT_FOR_EYES = FindingKind("colour-not-for-eyes", STOP, "A colour is used around the eyes, where the law does not allow it.")
+
+LIPS_SWALLOW = "what is on the lips is swallowed."
+NOT_SOLD = "a cosmetic coloured with what is not listed may not be sold."
+NOT_FOR_ITS_COLOUR = "Accept this if it is not there for its colour."
+
+
+def colours_in(batch: Batch) -> Iterator[tuple[Ingredient, Place]]:
+    """Give each colour with its place."""
+    sheet = batch.sheet
+    used = [(w.line.ingredient, place_of_line(w.line, sheet.recipe)) for w in sheet.grams.weighed if w.mass]
+    for dose in batch.filling.doses:
+        place = place_of_choice(dose.what, sheet.recipe)
+        used += [(batch.cards[fold(option)], place) for option in dose.offered if option is not None]
+    for card, place in used:
+        if card.declared_as is DeclaredAs.COLOUR or card.kind == "colourant":
+            yield card, place
+
+
+def use_a_listed_one(how: str) -> str:
+    """Say what to do about a colour that is not on a list; `how` says where the name of the list goes."""
+    return f"Use a listed colour, or look it up in the list in force. If the card names the colour otherwise, write {how}."
+
+
+def for_another_purpose(card: Ingredient) -> str:
+    """Say that a card declares something as an ingredient and not as a colour."""
+    return f"The card declares {card.name} as an ingredient, which it may be for a purpose other than its colour."

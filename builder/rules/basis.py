@@ -1,0 +1,21 @@
+"""Where a figure or a rule stands, in the words of findings and sheets alike."""
+
+from builder.model.recipe.figure import Figure, Known, Source
+
+PRACTICE = "common practice, no source"
+FROM_MEMORY = "from memory, to be looked up again"
+
+
+def from_memory(known: Known, before: str = "; ") -> str:
+    """Say of what is known from memory that it has to be looked up again; of anything else nothing."""
+    return f"{before}{FROM_MEMORY}" if known is Known.MEMORY else ""
+
+
+def basis(source: Source, at: str, known: Known) -> str:
+    """Say where something stands, or that it is common practice, and that it must be looked up where it is known from memory."""
+    return f"{PRACTICE}: {at}" if source.kind == "practice" else f"{source.title}, {at}{from_memory(known)}"
+
+
+def basis_of(figure: Figure) -> str:
+    """Say where a figure stands."""
+    return basis(figure.source, figure.at, figure.known)
