@@ -30,7 +30,7 @@ STOCK = """
 
 @pytest.fixture(scope="module")
 def shopped(tmp_path_factory):
-    folder = write_studio(tmp_path_factory.mktemp("shop"), shelf__supplies_yaml=SUPPLIES, stock_yaml=STOCK)
+    folder = write_studio(tmp_path_factory.mktemp("shop"), shelf__supplies_yaml=SUPPLIES, inventory_yaml=STOCK)
     edition = read_edition(folder)
     shopping = reckon_shopping(edition.studio, edition.sheets, Period(TODAY), today=TODAY, held_back=("other",))
     return edition, shopping, plainly(shop_list(edition.studio, shopping))
