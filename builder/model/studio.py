@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from fractions import Fraction
+from functools import cached_property
 
 from builder.model.dates.published_date import PublishedDate
 from builder.model.dates.studio_class import StudioClass
@@ -149,15 +150,30 @@ class Studio(Library):
         """Give the card that answers to a name, without regard to case."""
         return self.ingredients.get(fold(str(name)))
 
+    @cached_property
+    def bought_solutions(self) -> Mapping[str, Ingredient]:
+        """Give the ready-mixed lyes that recipes say are bought, each as a thing to buy, by all of its folded names."""
+        found: dict[str, Ingredient] = {}
+        for lye in (recipe.lye for recipe in self.recipes.values() if recipe.lye and recipe.lye.bought):
+            for card in (self.ingredient(alkali.name) for alkali in lye.alkalis):
+                if card and lye.bought:
+                    solution = card.solution(lye.bought.typical)
+                    found |= {fold(name): solution for name in (solution.name, *solution.also_called)}
+        return found
+
+    def stocked(self, name: object) -> Ingredient | None:
+        """Give what a pack or a line of the stock holds: an ingredient, or a ready-mixed lye that is bought."""
+        return self.ingredient(name) or self.bought_solutions.get(fold(str(name)))
+
     def container(self, name: object) -> Container | None:
         """Give the container that answers to a name, without regard to case."""
         return self.containers.get(fold(str(name)))
 
     def density_as_bought(self, name: object) -> Density | None:
         """Give the density of an ingredient: as the studio has weighed a pack of it, else as its card says; None where nobody knows."""
-        card = self.ingredient(name)
+        card = self.stocked(name)
         if card is None:
             return None
-        weighed = (one for one in self.supplies if one.weighs and isinstance(one.size, Volume) and self.ingredient(one.name) is card)
+        weighed = (one for one in self.supplies if one.weighs and isinstance(one.size, Volume) and self.stocked(one.name) is card)
         pack = next(weighed, None)
         return pack.density(card) if pack else density_on_card(card)

@@ -79,7 +79,7 @@ def _heaviest_mol(plan: LyePlan, studio: Studio) -> Fraction:
     for alkali in plan.alkalis:
         card = studio.ingredient(alkali.name)
         molar, purity = (card.figure("molar mass"), card.figure("purity")) if card else (None, None)
-        pure = alkali.purity.low if alkali.purity else purity.low / 100 if purity else None
+        pure = Fraction(1) if plan.bought else alkali.purity.low if alkali.purity else purity.low / 100 if purity else None
         if molar and pure:
             weights.append(molar.typical / pure)
     return max(weights)

@@ -91,7 +91,12 @@ def _may_be_too_much(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult
             f"{cause.ingredient} takes the most of it, since a wax takes up little or no lye in cold process. "
             f"{less_lye(plan).capitalize()}, or use less of it."
         )
-    elif any(cause.ingredient == purity.alkali for purity in lye.purities):
+    elif any(cause.ingredient == w.line.name for w in column.weighed if w.line.role is Role.ALKALI) and plan.bought:
+        remedy = (
+            f"The range of {cause.ingredient} takes the most of it. {less_lye(plan).capitalize()}, or write the range that the certificate "
+            "of the bottle in hand states."
+        )
+    elif any(cause.ingredient == w.line.name for w in column.weighed if w.line.role is Role.ALKALI):
         remedy = (
             f"The range of {cause.ingredient} takes the most of it. {less_lye(plan).capitalize()}. For your own pack a purity from its "
             "certificate, in `purity:` of the lye block, narrows the range; at home it does not, since another pack is used there."

@@ -1,6 +1,7 @@
 """Lye with too much water, too little, or more or less than is usual."""
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.rule import BATCH, rule_on
@@ -9,6 +10,7 @@ from builder.model.lye.lye_result import LyeResult
 from builder.model.recipe.column import Column, Role
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.quantity import NO_MASS
+from builder.model.recipe.recipe import LyePlan
 from builder.rules.basis import PRACTICE
 from builder.words.fold import fold
 from builder.words.plain_number import plain_number
@@ -40,6 +42,7 @@ def find_too_strong_lye(batch: Batch) -> Iterator[BatchFinding]:
         return
     if column.lye is None:
         return
+    yield from _solution(batch, plan, column.lye)
     ceiling, usual = batch.constants["strongest lye from solid"], _usual(batch, column)
     strength = column.lye.in_water * 100
     case = f"{batch.name} ({plain_number(strength, 3)} %)"
@@ -60,6 +63,23 @@ def find_too_strong_lye(batch: Batch) -> Iterator[BatchFinding]:
             f"{range_} Change the water, or accept this finding with your reason.",
             case,
         )
+
+
+def _solution(batch: Batch, plan: LyePlan, lye: LyeResult) -> Iterator[BatchFinding]:
+    """Look at the strength of a ready-mixed lye by itself, whatever water is added to it."""
+    ceiling = batch.constants["strongest lye from solid"]
+    weighed = [w.line.strength for w in batch.sheet.grams.weighed if w.line.strength is not None]
+    strength = plan.bought.low if plan.bought else max(weighed, default=Fraction(0))
+    if not weighed or strength * 100 <= ceiling.typical:
+        return
+    why, written = _why_not(lye, ceiling), plain_number(strength * 100)
+    if plan.bought:
+        wrong = f"{why} So no solution of {written} % is sold, and the lye would be another than is counted."
+        remedy = "Write the strength that the certificate of the bottle states. Of a solid leave out `ready-mixed:`."
+    else:
+        wrong = f"{why} What stays solid at {written} % would end up in one pot and be missing in the others."
+        remedy = f"Mix it to {plain_number(ceiling.typical)} % at most."
+    yield batch.stop("lye-too-strong", plan.at("ready-mixed"), wrong, remedy, batch.name)
 
 
 def _usual(batch: Batch, column: Column) -> Figure:

@@ -104,7 +104,9 @@ def _for_alkalis(recipe: Recipe, studio: Studio) -> Iterator[Finding]:
         card = studio.ingredient(alkali.name)
         if card is None or card.counts_as is not CountsAs.ALKALI:
             continue
-        if alkali.purity is None and card.figure("purity") is None:
+        if recipe.lye.bought:
+            yield from _at_home(recipe, alkali.name.place, card, studio)
+        elif alkali.purity is None and card.figure("purity") is None:
             yield _missing(
                 "purity-missing",
                 alkali.name.place,
@@ -115,6 +117,18 @@ def _for_alkalis(recipe: Recipe, studio: Studio) -> Iterator[Finding]:
             yield _missing(
                 "molar-mass-missing", alkali.name.place, f"The card of {card.name} lacks its molar mass.", "Enter it with its source."
             )
+
+
+def _at_home(recipe: Recipe, place: Place, card: Ingredient, studio: Studio) -> Iterator[Finding]:
+    """Ask for the purity of the solid where the lye is bought as a solution and yet made at home."""
+    makes = (make for one in studio.classes.values() for make in one.makes if make.recipe.text == recipe.key)
+    if card.figure_of_any_pack("purity") is None and any(make.at_home for make in makes):
+        yield _missing(
+            "purity-missing",
+            place,
+            f"At home the lye is mixed from the solid, and nobody has said how pure solid {inside(card)} is.",
+            "Enter the purity of the solid on its card, with its source, or leave out the batches `at home:`.",
+        )
 
 
 def _missing(name: str, place: Place, wrong: str, remedy: str) -> Finding:

@@ -15,7 +15,7 @@ def find_stock_twice(studio: Studio) -> Iterator[Finding]:
     """Compare each line with those above it, whichever of its names a thing is written with."""
     met: dict[tuple[SupplyKind, str], InventoryEntry] = {}
     for one in studio.inventory:
-        card = studio.ingredient(one.name) if one.kind is SupplyKind.INGREDIENT else None
+        card = studio.stocked(one.name) if one.kind is SupplyKind.INGREDIENT else None
         first = met.setdefault((one.kind, card.key if card else one.name.key), one)
         if first is not one:
             yield caution(

@@ -16,7 +16,7 @@ def find_unknown_stock(studio: Studio) -> Iterator[Finding]:
     """Look up each thing that is in stock."""
     items = {supply.name.key: supply.name.text for supply in studio.supplies if supply.kind is SupplyKind.ITEM}
     known = {
-        SupplyKind.INGREDIENT: {key: card.name for key, card in studio.ingredients.items()},
+        SupplyKind.INGREDIENT: {key: card.name for key, card in (*studio.ingredients.items(), *studio.bought_solutions.items())},
         SupplyKind.CONTAINER: {key: container.name for key, container in studio.containers.items()},
         SupplyKind.ITEM: items,
     }

@@ -13,7 +13,7 @@ from builder.model.studio import Studio
 def find_stock_without_weight(studio: Studio) -> Iterator[Finding]:
     """See that each volume in stock becomes a weight."""
     for one in studio.inventory:
-        card = studio.ingredient(one.name)
+        card = studio.stocked(one.name)
         if card and isinstance(one.have, Volume) and studio.density_as_bought(one.name) is None:
             yield caution(
                 "inventory-weight-unknown",

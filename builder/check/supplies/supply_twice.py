@@ -19,7 +19,7 @@ def find_supplies_twice(studio: Studio) -> Iterator[Finding]:
     packs: dict[tuple[object, ...], Supply] = {}
     pumps: dict[str, Supply] = {}
     for supply in studio.supplies:
-        card = studio.ingredient(supply.name)
+        card = studio.stocked(supply.name)
         name = card.key if card else supply.name.key
         first = packs.setdefault((supply.kind, name, supply.size), supply)
         if first is not supply:

@@ -18,11 +18,11 @@ from builder.words.nearest import did_you_mean
 )
 def find_unknown_supplies(studio: Studio) -> Iterator[Finding]:
     """Look up what each pack holds."""
-    ingredients = [card.name for card in studio.ingredients.values()]
+    ingredients = [card.name for card in (*studio.ingredients.values(), *studio.bought_solutions.values())]
     containers = [container.name for container in studio.containers.values()]
     for supply in studio.supplies:
         name = supply.name
-        if supply.kind is SupplyKind.INGREDIENT and not (studio.ingredient(name) or name.key in studio.unread.ingredients):
+        if supply.kind is SupplyKind.INGREDIENT and not (studio.stocked(name) or name.key in studio.unread.ingredients):
             yield _unknown("ingredient", name, ingredients, OTHERWISE[SupplyKind.INGREDIENT])
         if supply.kind is SupplyKind.CONTAINER and not (studio.container(name) or studio.unread.containers & {name.key, ANY}):
             yield _unknown("container", name, containers, OTHERWISE[SupplyKind.CONTAINER])

@@ -18,7 +18,7 @@ from builder.words.fold import fold
 def find_supplies_without_weight(studio: Studio) -> Iterator[Finding]:
     """See that each pack of an ingredient, and each stroke of a pump, has a weight."""
     for supply in studio.supplies:
-        card = studio.ingredient(supply.name)
+        card = studio.stocked(supply.name)
         if card is None or isinstance(supply.size, int):
             continue
         about = recipes_using({fold(name) for name in (card.name, *card.also_called)}, studio)

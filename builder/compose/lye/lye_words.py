@@ -155,7 +155,14 @@ def _purities(lye: LyeResult) -> tuple[str, ...]:
 
 def _purity(purity: Purity) -> str:
     name = sentence(purity.alkali)
-    span = f"{percent(purity.low)} to {percent(purity.high)}" if purity.low != purity.high else percent(purity.low)
+    low, typical, high = purity.hydroxide
+    span = f"{percent(low)} to {percent(high)}" if low != high else percent(low)
+    if purity.strength:
+        ends = f" (from {span})" if low != high else ""
+        return (
+            f"{name}: bought as a solution, counted as {percent(typical)} by weight{ends}. The certificate of the bottle counts: "
+            "compare it, and change the recipe if it says something else."
+        )
     if not purity.assumed:
         basis = f"from {purity.source}" if purity.source else "as the recipe states"
         ends = f" ({span})" if purity.low != purity.high else ""
@@ -171,6 +178,8 @@ def _made_by_staff(solutions: Sequence[LyeSolution]) -> tuple[str, ...]:
 
 
 def _of_solution(lye: LyeSolution) -> str:
+    if lye.bought:
+        return f"{mixing_line(lye)}. It is for all batches, with some to spare for what stays in the bottles. No solid is dissolved for it."
     if lye.ready_mixed:
         return f"{mixing_line(lye)}. It is for all batches, with some to spare for what stays in the bottles."
     when = "Made ahead" if lye.ahead else "Made by the teacher"

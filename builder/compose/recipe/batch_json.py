@@ -266,9 +266,8 @@ def _column(column: Column) -> Json:
             "purities": [
                 {
                     "alkali": purity.alkali,
-                    "low": number(purity.low),
-                    "typical": number(purity.typical),
-                    "high": number(purity.high),
+                    **{end: number(share) for end, share in zip(("low", "typical", "high"), purity.hydroxide, strict=True)},
+                    "bought solution": purity.strength is not None,
                     "assumed": purity.assumed,
                     "source": purity.source,
                 }

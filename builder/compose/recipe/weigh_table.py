@@ -80,8 +80,10 @@ def _notes(batch: WorkedBatch) -> list[str]:
         )
         for purity in lye.purities:
             basis = f"{'assumed, ' if purity.assumed else ''}from {purity.source}" if purity.source else "as the recipe states"
-            ends = f", {percent(purity.low)} to {percent(purity.high)}" if purity.low != purity.high else ""
-            found.append(f"{purity.alkali}: {percent(purity.typical)} hydroxide by weight{ends} ({basis}).")
+            low, typical, high = purity.hydroxide
+            ends = f", {percent(low)} to {percent(high)}" if low != high else ""
+            what = f"{purity.alkali}, bought as a solution" if purity.strength else purity.alkali
+            found.append(f"{what}: {percent(typical)} hydroxide by weight{ends} ({basis}).")
     return found
 
 

@@ -37,6 +37,7 @@ def _solution(lye: LyeSolution) -> Json:
         "strength": number(lye.strength),
         "times": lye.times,
         "ready-mixed": lye.ready_mixed,
+        "bought": lye.bought,
         "ahead": lye.ahead,
         "bottles": [{"for": one.purpose, "bottles": one.number, "grams": number(one.each.grams)} for one in lye.bottles],
     }

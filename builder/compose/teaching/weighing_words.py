@@ -95,7 +95,9 @@ def mixing_lines(plan: ClassPlan) -> Iterator[str]:
 
 
 def mixing_line(lye: LyeSolution) -> str:
-    """Say how one solution is mixed: ready-mixed lye in one vessel for all, other lye in one for each pot."""
+    """Say how one solution is mixed: ready-mixed lye in one vessel for all, other lye in one for each pot; what is bought is got ready."""
+    if lye.bought:
+        return f"Have {grams(lye.solution)} of {solution_name(lye)} ready as it was bought, with its certificate and safety data sheet"
     alkalis = listed([f"{grams(mass)} {within(name)}" for name, mass in lye.alkalis])
     liquids = listed([f"{grams(mass)} cold {within(name)}" for name, mass in lye.liquids])
     often = "" if lye.times == 1 else f", {lye.times}{NBSP}times, each for one pot"

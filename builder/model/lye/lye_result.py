@@ -8,7 +8,10 @@ from builder.model.recipe.quantity import Mass
 
 @dataclass(frozen=True)
 class Purity:
-    """The share of hydroxide in an alkali as bought, with its range, and whether the recipe or the card states it."""
+    """The share of hydroxide in an alkali as bought, with its range, and whether the recipe or the card states it.
+
+    Of a solution that is bought at a `strength` they are shares of that strength: what it holds of the hydroxide that it is counted for.
+    """
 
     alkali: str
     low: Fraction
@@ -16,6 +19,13 @@ class Purity:
     high: Fraction
     source: str
     assumed: bool
+    strength: Fraction | None = None
+
+    @property
+    def hydroxide(self) -> tuple[Fraction, Fraction, Fraction]:
+        """Give the hydroxide by weight in what is bought, as parts of one: the least, as counted, the most."""
+        low, typical, high = (one * (self.strength or 1) for one in (self.low, self.typical, self.high))
+        return low, typical, high
 
 
 @dataclass(frozen=True)

@@ -21,7 +21,8 @@ class LyeSolution:
     """One solution of alkali: `alkalis` are stirred into `liquids`, each a weight by name for one mixing, which is done `times` times.
 
     `ready_mixed`: it has the strength that the recipe states (hydroxide by weight), one mixing is for all pots, and it holds some more
-    than they take. Else each mixing is for one pot and is poured whole; its strength is the weight of the alkali in that of the solution.
+    than they take. `bought`: it comes at that strength, `alkalis` and `liquids` are what is in it, and nobody mixes it. Else each mixing is
+    for one pot and is poured whole; its strength is the weight of the alkali in that of the solution.
     `part` is the part of the lesson in which it is made, where one names it; `ahead`: before the students come.
     """
 
@@ -32,6 +33,7 @@ class LyeSolution:
     times: int
     bottles: tuple[Bottles, ...]
     ready_mixed: bool
+    bought: bool = False
     ahead: bool = True
     part: Part | None = None
 

@@ -7,10 +7,9 @@ from fractions import Fraction
 
 from builder.model.lye.lye_result import LyeResult
 from builder.model.place import NOWHERE, Place
-from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.ingredient import Ingredient, solution_name
 from builder.model.recipe.quantity import Mass
 from builder.model.studio import Scale
-from builder.words.plain_number import plain_number
 
 
 class Role(StrEnum):
@@ -44,7 +43,7 @@ class Line:
         """Give the name of what is weighed: the ingredient, or the solution of it, which must never be taken for the solid."""
         if self.strength is None:
             return self.ingredient.name
-        return f"{self.ingredient.name} solution, {plain_number(self.strength * 100, 6)} %"
+        return solution_name(self.ingredient.name, self.strength)
 
 
 @dataclass(frozen=True)

@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from fractions import Fraction
 from functools import cached_property
@@ -13,6 +13,7 @@ from builder.model.recipe.essential_oil import Held
 from builder.model.recipe.figure import OF_ONE_PACK, Figure, Figures, Known, Source
 from builder.model.recipe.quantity import Mass
 from builder.words.fold import fold
+from builder.words.plain_number import plain_number
 
 MICROBES = ("bacteria", "fungi")
 CHARGES = ("none", "anionic", "cationic", "amphoteric")
@@ -59,6 +60,11 @@ SCENTS = (DeclaredAs.FRAGRANCE, DeclaredAs.FLAVOUR)
 # the essential oils; and by their names a colour, one oil of the table of constituents, and the certificate of one card.
 ALUMINIUM, SCENT, ESSENTIAL_OIL = "aluminium", "all scent", "all essential oil"
 COLOUR, OIL, CERTIFICATE = "colour ", "oil ", "certificate of "
+
+
+def solution_name(name: str, strength: Fraction) -> str:
+    """Name a solution of an ingredient by its strength (by weight, of one), so that it is never taken for the solid."""
+    return f"{name} solution, {plain_number(strength * 100, 6)} %"
 
 
 def blend_of(names: tuple[str, ...]) -> str:
@@ -217,9 +223,14 @@ class Ingredient:
     def figure_of_any_pack(self, name: str) -> Figure | None:
         """Give the figure in use of that name for a pack that others buy: what the studio knows of its own pack alone does not count."""
         own = self.figure(name)
-        if own is not None and own.known in OF_ONE_PACK and self.replaces is not None:
+        if self.replaces is not None and (own is None or own.known in OF_ONE_PACK):
             return self.replaces.figure(name) or own
         return own
+
+    def solution(self, strength: Fraction) -> "Ingredient":
+        """Give a solution of it as something that is bought; `strength` is by weight, of one. No figure of the solid is one of it."""
+        called = tuple(solution_name(name, strength) for name in self.also_called)
+        return replace(self, name=solution_name(self.name, strength), also_called=called, figures={}, replaces=None, drop_mass=None)
 
     @property
     def is_oily(self) -> bool:

@@ -84,7 +84,7 @@ class DividedBy(StrEnum):
 
 @dataclass(frozen=True)
 class StatedPurity:
-    """The hydroxide by weight of a solid alkali as a recipe states it, as parts of one: counted as `typical`, from `low` to `high`."""
+    """The hydroxide by weight of an alkali as a recipe states it, as parts of one: counted as `typical`, from `low` to `high`."""
 
     typical: Fraction
     low: Fraction
@@ -119,7 +119,8 @@ class LyeLiquid:
 class LyePlan(Placed):
     """What a soap recipe says of its lye: the superfat that it asks for, or (None) what each alkali weighs.
 
-    Where it says what the alkali weighs, that stands at the place of the superfat, which is what findings point at.
+    Where it says what the alkali weighs, that stands at the place of the superfat, which is what findings point at. `ready_mixed` is the
+    strength of a solution that staff mix of the solid, or that is `bought`: then this is its strength as its certificate states it.
     """
 
     alkalis: tuple[AlkaliShare, ...]
@@ -128,6 +129,7 @@ class LyePlan(Placed):
     divided_by: DividedBy = DividedBy.EQUIVALENTS
     liquids: tuple[LyeLiquid, ...] = (LyeLiquid(Name("water"), Fraction(1)),)
     ready_mixed: Share | None = None
+    bought: StatedPurity | None = None
 
 
 @dataclass(frozen=True)

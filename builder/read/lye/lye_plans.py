@@ -12,14 +12,15 @@ from builder.words.fold import fold
 
 def make_lye_plan(shape: LyeShape, usual_alkali: str, placed: PlacedYaml) -> LyePlan:
     """Make the plan, with the places of what findings point at; `usual_alkali` is meant where a weight names none."""
-    places = placed.places("lye")
+    places, ready = placed.places("lye"), shape.ready_mixed
     return LyePlan(
         alkalis=tuple(_alkalis(shape, usual_alkali, placed)),
         superfat=shape.superfat,
         water=_water(shape.water, placed),
         divided_by=shape.divided_by,
         liquids=(*_liquids("liquid", shape.liquid, placed), *_liquids("later", shape.later, placed)),
-        ready_mixed=shape.ready_mixed,
+        ready_mixed=Share(ready.strength.typical) if ready else None,
+        bought=ready.strength if ready and ready.bought else None,
         place=placed.key_place("lye"),
         places={"superfat": places["weigh"], "alkali": places["weigh"], **places} if shape.weigh else places,
     )

@@ -1,4 +1,4 @@
-"""The purity of a solid alkali: `98 %`, `97 to 100 %`, or what it is counted as and its range, `99 %, 97 to 100 %`."""
+"""The purity of an alkali, or its strength in a solution: `98 %`, `97 to 100 %`, or what is counted and its range, `99 %, 97 to 100 %`."""
 
 import re
 from fractions import Fraction
@@ -24,13 +24,19 @@ def parse_purity(text: str) -> StatedPurity:
 
     Errors: what is no percentage, what no solid alkali is, and a figure outside of its own range.
     """
+    stated = parse_strength(text)
+    for share in (stated.low, stated.high, stated.typical):
+        _judge(text, share * 100)
+    return stated
+
+
+def parse_strength(text: str) -> StatedPurity:
+    """Read the hydroxide by weight of a solution, written as the purity of a solid is; any strength is read. Errors: else those of it."""
     if two := _COUNTED_AND_RANGE.fullmatch(tidy(text)):
         typical, (low, high) = parse_part_of_whole(two[1]).fraction, parse_share_range(two[2])
     else:
         low, high = parse_share_range(text)
         typical = (low + high) / 2
-    for share in (low, high, typical):
-        _judge(text, share * 100)
     if not low <= typical <= high:
         wrong = f"In {quoted(text)} the first figure lies outside of the range that follows it."
         remedy = 'Write what the certificate states, then the range of the grade, for example "99 %, 97 to 100 %".'

@@ -13,7 +13,7 @@ from builder.model.recipe.figure import Source
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import Amount, Box, Count, Density, Duration, Length, Mass, Share, Temperature, Volume
 from builder.model.recipe.recipe import StatedPurity
-from builder.read.lye.purities import parse_purity
+from builder.read.lye.purities import parse_purity, parse_strength
 from builder.read.text.text_error import TextError
 from builder.read.values import amounts, numbers, values
 from builder.words.nearest import did_you_mean
@@ -107,6 +107,7 @@ DensityField = Annotated[Density, reads(amounts.parse_density)]
 Percent = Annotated[Share, reads(amounts.parse_share)]
 PartOfWhole = Annotated[Share, reads(amounts.parse_part_of_whole)]
 Purity = Annotated[StatedPurity, reads(parse_purity)]
+Strength = Annotated[StatedPurity, reads(parse_strength)]
 Superfat = Annotated[Share, reads(amounts.parse_superfat)]
 Things = Annotated[Count, reads(amounts.parse_count)]
 ThingsOrNone = Annotated[Count, reads(lambda text: amounts.parse_count(text, zero=True))]

@@ -20,6 +20,7 @@ from builder.read.shapes.fields import (
     PositiveNumber,
     ProductField,
     Purity,
+    Strength,
     Superfat,
     Text,
     Texts,
@@ -120,6 +121,28 @@ class LyeWaterShape(Shape):
         return self
 
 
+class ReadyMixedShape(Shape):
+    """A lye that comes to the bench as a solution."""
+
+    strength: Strength = needed("strength", "50 %")
+    """The hydroxide in the solution, by weight; of what is bought also with the range of its certificate: `50 %, 49 to 51 %`."""
+    bought: YesOrNo = maybe("bought", False)
+    """Whether it is bought at that strength. Then nobody mixes it, no solid is weighed or bought for the class, and its certificate counts.
+    """
+
+    @model_validator(mode="after")
+    def _has_a_range_of_its_own(self) -> Self:
+        if not self.bought and self.strength.low != self.strength.high:
+            wrong = "What staff mix has the strength that it is mixed to, and the range of the solid is counted for it."
+            raise TextError("lye-stated-twice", wrong, "Write one figure, or `bought: yes` if the solution is bought.", ("strength",))
+        return self
+
+
+def _of_a_strength(given: object) -> object:
+    """Give a bare strength as that of a lye that staff mix."""
+    return {"strength": given} if isinstance(given, str) else given
+
+
 class LyeShape(Shape):
     """What a soap recipe says of its lye."""
 
@@ -145,9 +168,9 @@ class LyeShape(Shape):
     """What the lye is dissolved in, with shares of the water: `{water: 50 %, goat milk: 50 %}`."""
     later: dict[str, PartOfWhole] = maybe("later", {}, "{goat milk: 40 %}")
     """Liquids kept back until trace, with their shares of the water."""
-    ready_mixed: PartOfWhole | None = maybe("ready-mixed")
-    """The strength of a lye that is bought or kept dissolved; the rest of the water is added. At home it is mixed from the solid at the
-    same concentration."""
+    ready_mixed: Annotated[ReadyMixedShape, BeforeValidator(_of_a_strength)] | None = maybe("ready-mixed", example="50 %")
+    """The strength of a lye that staff mix ahead and keep dissolved, or `{strength: 50 %, bought: yes}` of one that is bought; the rest of
+    the water is added. At home it is mixed from the solid at the same concentration."""
 
     @property
     def names(self) -> tuple[str, ...]:
@@ -169,6 +192,10 @@ class LyeShape(Shape):
             wrong = "Nothing says whether the weight is that of the solid or of the ready-mixed solution."
             remedy = "Write the weight of the solid and leave out `ready-mixed:`, or write `superfat:` in place of `weigh:`."
             raise TextError("lye-stated-twice", wrong, remedy, at=("weigh",), at_key=True)
+        if self.purity and self.ready_mixed is not None and self.ready_mixed.bought:
+            wrong = "The lye is bought as a solution, and the purity of a solid says nothing of what is in the bottle."
+            remedy = "Leave out `purity:`; the strength of the solution is what counts."
+            raise TextError("lye-stated-twice", wrong, remedy, at=("purity",), at_key=True)
         return self
 
     @model_validator(mode="after")

@@ -15,7 +15,7 @@ from builder.model.lye.lye_result import Purity
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.recipe.quantity import NO_MASS, Mass, sum_masses
-from builder.model.recipe.recipe import AlkaliShare, DividedBy, LyeLiquid, LyePlan, WaterBy
+from builder.model.recipe.recipe import AlkaliShare, DividedBy, LyeLiquid, LyePlan, StatedPurity, WaterBy
 from builder.model.recipe.working import Given, Working
 from builder.reckon.lye.equivalents import acid_equivalents, fat_equivalents, figure_of, molar_mass
 from builder.words.fold import fold
@@ -78,6 +78,12 @@ def purity_of(card: Ingredient, stated: AlkaliShare, *, any_pack: bool = False) 
     return Purity(card.name, low, typical, high, f"{figure.source.title}, {figure.at}", assumed)
 
 
+def _of_bottle(card: Ingredient, bought: StatedPurity) -> Purity:
+    """Give the range of a solution that is bought, around the strength that it is counted for. No solid has a part in it."""
+    low, high = bought.low / bought.typical, bought.high / bought.typical
+    return Purity(card.name, low, Fraction(1), high, "", assumed=False, strength=bought.typical)
+
+
 def lye_basis(
     plan: LyePlan, cards: Mapping[str, Ingredient], *, cooked: bool = False, any_pack: bool = False, oils: Mass = NO_MASS
 ) -> LyeBasis:
@@ -88,7 +94,8 @@ def lye_basis(
     found = []
     for share in plan.alkalis:
         card = cards[share.name.key]
-        found.append(Alkali(card, share.share, purity_of(card, share, any_pack=any_pack), share.weighs))
+        purity = _of_bottle(card, plan.bought) if plan.bought else purity_of(card, share, any_pack=any_pack)
+        found.append(Alkali(card, share.share, purity, share.weighs))
     liquids = {liquid.name.key: cards[liquid.name.key] for liquid in plan.liquids}
     sour = {key: card for key, card in liquids.items() if card.counts_as is CountsAs.ACID}
     return LyeBasis(plan, tuple(found), molar_mass(cards[fold(KOH)]), sour, cooked, oils)

@@ -1,4 +1,4 @@
-"""The lye solutions that staff make for a class: one for each alkali that is ready-mixed, with its bottles."""
+"""The lye solutions of a class that are ready-mixed, by staff or as they are bought: one for each alkali, with its bottles."""
 
 from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
@@ -19,7 +19,8 @@ def ready_mixed_solutions(
 ) -> tuple[LyeSolution, ...]:
     """Give one solution for each alkali of a recipe with ready-mixed lye, enough for all of its batches and `spare` more (of 1).
 
-    The solid is rounded down to the scale, so that the solution is never stronger than stated. Errors: none.
+    The solid is rounded down to the scale, so that the solution is never stronger than stated; of what is bought nothing is weighed but
+    the solution. Errors: none.
     """
     if recipe.lye is None or recipe.lye.ready_mixed is None:
         return ()
@@ -36,7 +37,7 @@ def _ready_mixed(
         asked_for = sum_masses(one.each * one.number for one in bottles) * (1 + spare)
         solution = round_near(asked_for, pick_scale(asked_for, scales)[0].division)
         exact = solution * strength / alkali.purity.typical
-        solid = round_down(exact, pick_scale(exact, scales)[0].division)
+        solid = exact if recipe.lye.bought else round_down(exact, pick_scale(exact, scales)[0].division)
         yield LyeSolution(
             recipe=recipe.name,
             alkalis=((alkali.card.name, solid),),
@@ -45,6 +46,7 @@ def _ready_mixed(
             times=1,
             bottles=tuple(one for one in bottles if one.number),
             ready_mixed=True,
+            bought=recipe.lye.bought is not None,
         )
 
 

@@ -50,14 +50,14 @@ class Formula:
 def reckon_formula(recipe: Recipe, cards: Mapping[str, Ingredient], *, from_solid: bool = False, cooked: bool = False) -> Formula:
     """Work out the shares of a recipe.
 
-    `from_solid` leaves out that the lye comes ready-mixed: at home it is mixed from the solid, at the same concentration, and from a pack
-    of the student's own. `cooked` says that a soap is boiled.
+    `from_solid` leaves out that the lye comes ready-mixed, by staff or as it is bought: at home it is mixed from the solid, at the same
+    concentration, and from a pack of the student's own. `cooked` says that a soap is boiled.
     """
     workings: list[Working] = []
     bare = _recipe_lines(recipe, cards, workings)
     lye = None
     if recipe.lye is not None:
-        plan = replace(recipe.lye, ready_mixed=None) if from_solid else recipe.lye
+        plan = replace(recipe.lye, ready_mixed=None, bought=None) if from_solid else recipe.lye
         oils = sum_masses(Mass(line.share) for line in bare if line.role is Role.OIL)
         lye = lye_basis(plan, cards, cooked=cooked, any_pack=from_solid, oils=oils)
         bare += _lye_lines(bare, lye, cards)

@@ -9,6 +9,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from builder.model.dose.dose import Dose
+from builder.model.lye.lye_solution import LyeSolution
 from builder.model.recipe.filling import Filling
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.quantity import Mass, sum_masses
@@ -141,16 +142,26 @@ def _counts(studio: Studio, shelf: Shelf, product: _Product, key: Key) -> bool:
 def _in_all(studio: Studio, made: MadeProduct) -> Amounts:
     """Give what all batches of a product take, the lye as the studio mixes it ahead."""
     amounts = [one for planned in made.batches for one in _weighed(studio, planned.sheet, planned.copies, mixed=not made.ready_mixed)]
-    parts = (part for lye in made.ready_mixed for part in (*lye.alkalis, *lye.liquids))
-    return [*amounts, *_cards(studio, parts)]
+    return [*amounts, *(one for lye in made.ready_mixed for one in _of_solution(studio, lye))]
+
+
+def _of_solution(studio: Studio, lye: LyeSolution) -> Amounts:
+    """Give what a ready-mixed lye takes: what staff stir together, or the solution itself where it is bought."""
+    if not lye.bought:
+        return _cards(studio, (*lye.alkalis, *lye.liquids))
+    ((alkali, _),) = lye.alkalis
+    return [(card.solution(lye.strength), lye.solution) for card, _ in _cards(studio, ((alkali, lye.solution),))]
 
 
 def _weighed(studio: Studio, batch: WorkedBatch, copies: int, *, mixed: bool = True) -> Amounts:
-    """Give what is weighed for a batch; ready-mixed lye as its solid and its water, or not at all where it is not to be `mixed` here."""
+    """Give what is weighed for a batch; ready-mixed lye as it is bought, or as its solid and its water, or not at all where it is not to be
+    `mixed` here."""
     amounts = [(w.line.ingredient, w.mass * copies) for w in batch.grams.weighed if w.line.strength is None]
     pure = {purity.alkali: purity.typical for purity in batch.grams.lye.purities} if batch.grams.lye else {}
     for w in batch.grams.weighed:
-        if w.line.strength is not None and mixed:
+        if w.line.strength is not None and mixed and batch.recipe.lye and batch.recipe.lye.bought:
+            amounts.append((w.line.ingredient.solution(w.line.strength), w.mass * copies))
+        elif w.line.strength is not None and mixed:
             alkali = w.line.ingredient.name
             solid = w.mass * w.line.strength / pure.get(alkali, Fraction(1)) * copies
             amounts += _cards(studio, ((alkali, solid), ("water", w.mass * copies - solid)))

@@ -16,7 +16,7 @@ def reckon_inventory(studio: Studio) -> dict[Key, Counted]:
     """Give what there is of each thing and when that was counted; of what stands there twice the first counts."""
     found: dict[Key, Counted] = {}
     for one in studio.inventory:
-        card = studio.ingredient(one.name) if one.kind is SupplyKind.INGREDIENT else None
+        card = studio.stocked(one.name) if one.kind is SupplyKind.INGREDIENT else None
         key = ingredient_key(card) if card else (one.kind, one.name.key)
         quantity = _quantity(studio, one)
         if quantity is not None:

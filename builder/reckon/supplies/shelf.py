@@ -45,7 +45,7 @@ def open_shelf(studio: Studio) -> Shelf:
     for supply in studio.supplies:
         key, holds = (supply.kind, supply.name.key), None
         if supply.kind is SupplyKind.INGREDIENT:
-            card = studio.ingredient(supply.name)
+            card = studio.stocked(supply.name)
             weight = supply.weight(card) if card else None
             key, holds = (supply.kind, card.key if card else ""), weight.grams if weight else None
         elif isinstance(supply.size, int):

@@ -69,7 +69,7 @@ def _needs(studio: Studio, plan: ClassPlan) -> Iterator[tuple[Key, str, Fraction
 
 def _wanted(studio: Studio, shelf: Shelf, key: Key, name: str, days: dict[date, Fraction], stock: Counted | None) -> Wanted:
     have, counted = stock or (Fraction(0), None)
-    card = studio.ingredient(name) if key[0] is SupplyKind.INGREDIENT else None
+    card = studio.stocked(name) if key[0] is SupplyKind.INGREDIENT else None
     wanted = Wanted(
         kind=key[0],
         name=name,
