@@ -12,7 +12,7 @@ from builder.model.studio import Studio
 from builder.rules.basis import basis_of
 from builder.words.plain_number import plain_number
 
-BURNS, OF_SOAP = "pH that burns", "pH of soap"
+BURNS, OF_SOAP, FRESH = "pH that burns", "pH of soap", "pH of a fresh bar at the most"
 LOWEST, HIGHEST = "lowest pH of what stays on the skin", "highest pH of what stays on the skin"
 _LIKE_SOAP = (
     "Measure a soap as 1 part in 99 parts of distilled water, once it has dissolved: paper laid on a wet bar reads 8 to 9 whatever the bar "
@@ -71,7 +71,8 @@ def _unusual_soap(formula: Formula, ph: MeasuredPh, studio: Studio) -> Finding |
         return None
     wrong = f"{_measured(formula, ph)} Soap has pH {range_of(figure, '')} ({basis_of(figure)})."
     if ph.high > figure.highest:
-        wrong += " What is above may hold free lye; a bar of a day or two can have 11, and a cured one should not (from memory)."
+        fresh = plain_number(studio.constants[FRESH].typical)
+        wrong += f" What is above may hold free lye; a bar of a day or two can have {fresh}, and a cured one should not (from memory)."
         remedy = f"Give none of it away before it is cured and measured again, or its free alkali titrated. {_LIKE_SOAP}"
     else:
         wrong += " What is below is no longer all soap: an acid has set fatty acid free, or it was measured on the bar itself."

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from datetime import date
 
 from builder.check.formula.formulas import WATERY, Formula, Part, formulas_of
+from builder.check.keeping.low_risk import measurable
 from builder.check.keeping.preservatives import is_preservative
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
@@ -109,8 +110,7 @@ def _keeps(formula: Formula, studio: Studio) -> Iterator[Finding]:
             recipe.at("keeps"),
             f"{recipe.name} holds water and no preservative, and is said to keep {recipe.keeps}. Cold and clean, "
             f"{plain_number(days.typical)} days are the most ({basis_of(days)}).",
-            "Shorten it, or write `single use: yes`; or accept this and name what was measured (more than 20 % of alcohol, a water "
-            "activity below 0.75).",
+            f"Shorten it, or write `single use: yes`; or accept this and name what was measured ({measurable(studio)}).",
         )
 
 

@@ -1,13 +1,14 @@
 """Whether what holds water has a preservative, and what holds oil something that keeps the oil from going rancid.
 
-The criteria of a product of low risk are those of ISO 29621:2017. Of them these are known
-here: that a product is free of water, is soap made with lye, or has a pH below 3 or above 10 where the recipe states what was measured.
+A product of low risk (`low_risk.py`) needs none. Known here is that a product is free of water, is soap made with lye, or has
+such a pH where the recipe states what was measured.
 """
 
 from collections.abc import Iterator
 from datetime import date
 
 from builder.check.figure_words import inside, range_of
+from builder.check.keeping.low_risk import has_extreme_ph, least_activity, only_low_risk
 from builder.check.keeping.preservatives import called_so, is_preservative, why_not
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
@@ -19,6 +20,7 @@ from builder.model.recipe.recipe import Recipe
 from builder.model.studio import Studio
 from builder.rules.basis import PRACTICE, basis_of
 from builder.rules.durability import durability_in
+from builder.words.plain_number import plain_number
 
 OIL_IN_WATER = "months that oil in water keeps by itself"
 _GROWS_WHEN_WET = ("sugar", "grain", "herb", "exfoliant", "starch", "milk")
@@ -26,10 +28,6 @@ _STAYS_ON = ("leave-on", "lips")
 _CRITERIA = (
     "Water without a preservative grows bacteria and mould, often before it is seen or smelt, and they can harm skin and eyes. A cold "
     "place, vitamin E, essential oils, honey and seed extracts do not preserve."
-)
-_EXCUSE = (
-    "Only a product of low risk needs none: pH below 3 or above 10, more than 20 % of alcohol, a water activity below 0.75, filled above "
-    "65 °C, or free of water (ISO 29621:2017). If a measurement of yours shows one of these, accept this and name it."
 )
 
 
@@ -54,12 +52,12 @@ def find_products_that_do_not_keep(studio: Studio) -> Iterator[Finding]:
         fat = next((one for one in cards if one[0].counts_as is CountsAs.FAT and not _keeps_by_itself(one[0], studio)), None)
         if recipe.single_use:
             continue
-        if water and not preserved and not _is_extreme(recipe, studio):
-            yield _no_preservative(recipe, water, product.contact in _STAYS_ON, called_so(card for card in always if card))
+        if water and not preserved and not has_extreme_ph(recipe, studio):
+            yield _no_preservative(recipe, water, product.contact in _STAYS_ON, called_so(card for card in always if card), studio)
         elif product.meets_water and not preserved and not kinds & {"soap base", "lotion base"} and not water:
-            yield from _water_gets_in(recipe, [(card, place) for card, place in cards if card in always])
+            yield from _water_gets_in(recipe, [(card, place) for card, place in cards if card in always], studio)
         elif product.contact in _STAYS_ON and not water and not preserved:
-            yield from _draws_water(recipe, cards)
+            yield from _draws_water(recipe, cards, studio)
         if fat and not kinds & {"antioxidant", "soap base", "lotion base"} and (not water or _keeps_long(recipe, studio)):
             keeps = f", and is to keep {recipe.keeps}" if water else ""
             yield caution(
@@ -85,29 +83,25 @@ def _keeps_long(recipe: Recipe, studio: Studio) -> bool:
     return keeps is not None and keeps.after(date.min) > Durability(int(studio.constants[OIL_IN_WATER].typical), 0).after(date.min)
 
 
-def _is_extreme(recipe: Recipe, studio: Studio) -> bool:
-    low, high = studio.constants["low risk below this pH"].typical, studio.constants["low risk above this pH"].typical
-    return recipe.ph is not None and (recipe.ph.high < low or recipe.ph.low > high)
-
-
-def _water_gets_in(recipe: Recipe, cards: list[tuple[Ingredient, Place]]) -> Iterator[Finding]:
+def _water_gets_in(recipe: Recipe, cards: list[tuple[Ingredient, Place]], studio: Studio) -> Iterator[Finding]:
     """Look for what wet hands feed. Brine of salt stays near the water activity below which nothing grows, syrup of sugar does not."""
     grows = next(((card, place) for card, place in cards if card.kind in _GROWS_WHEN_WET), None)
     if grows:
         card, place = grows
+        sugar = plain_number(studio.constants["water activity of saturated sugar"].typical)
         yield caution(
             "water-gets-in",
             place,
             f"{recipe.name} is dry in the jar, and wet hands bring water in: it is then no product of low risk any more (ISO 29621:2017), "
-            f"and {inside(card)} feeds what grows. Saturated sugar stays at a water activity of about 0.85, and only below 0.75 nothing "
-            "grows (from memory).",
+            f"and {inside(card)} feeds what grows. Saturated sugar stays at a water activity of about {sugar}, and only below "
+            f"{least_activity(studio)} nothing grows (from memory).",
             "Add a broad preservative that works in what is used wet, in the share that its supplier states; or pack single "
             "uses (`single use: yes`), or "
             "accept this where the jar is only ever met with a dry spoon.",
         )
 
 
-def _draws_water(recipe: Recipe, cards: list[tuple[Ingredient, Place]]) -> Iterator[Finding]:
+def _draws_water(recipe: Recipe, cards: list[tuple[Ingredient, Place]], studio: Studio) -> Iterator[Finding]:
     """Look for a syrup in what is else free of water: it brings some of its own and draws more."""
     found = ((card, place, card.figure("water content")) for card, place in cards if card.mixes_with == "water")
     syrup = next(((card, place, content) for card, place, content in found if content and card.counts_as is CountsAs.OTHER), None)
@@ -117,20 +111,21 @@ def _draws_water(recipe: Recipe, cards: list[tuple[Ingredient, Place]]) -> Itera
             "no-preservative",
             place,
             f"{recipe.name} is free of water but for {inside(card)}, which holds {range_of(content, '%')} of it ({basis_of(content)}) and "
-            "draws more from air and fingers. In oil it settles out, and where it gets thin enough, bacteria and mould grow in it (common "
-            "practice, no source).",
-            f"Leave it out, or put it into a product with water and a broad preservative. {_EXCUSE}",
+            "draws more from air and fingers. In oil it settles out, and where it gets thin enough, bacteria and mould grow in it "
+            f"({PRACTICE}).",
+            f"Leave it out, or put it into a product with water and a broad preservative. {only_low_risk(studio)}",
         )
 
 
-def _no_preservative(recipe: Recipe, water: tuple[Ingredient, Place], stays_on: bool, called: Ingredient | None) -> Finding:
+def _no_preservative(recipe: Recipe, water: tuple[Ingredient, Place], stays_on: bool, called: Ingredient | None, studio: Studio) -> Finding:
     card, place = water
     none = f"no preservative: {called.name} does not count as one, since {why_not(called)}" if called else "no preservative"
     state = ", or copy to its card what its supplier states" if called else ""
     if stays_on:
         wrong = f"{recipe.name} holds {inside(card)}, stays on the skin, and has {none}. {_CRITERIA}"
-        remedy = f"Add a broad preservative in the share that its supplier states{state}. {_EXCUSE}"
+        remedy = f"Add a broad preservative in the share that its supplier states{state}. {only_low_risk(studio)}"
         return stop("no-preservative", place, wrong, remedy, acceptable=True)
     wrong = f"{recipe.name} holds {inside(card)} and has {none}. {_CRITERIA}"
-    remedy = f"Add a broad preservative{state}, or make it fresh, use it at once and throw the rest away (`single use: yes`). {_EXCUSE}"
+    fresh = "make it fresh, use it at once and throw the rest away (`single use: yes`)"
+    remedy = f"Add a broad preservative{state}, or {fresh}. {only_low_risk(studio)}"
     return caution("no-preservative", place, wrong, remedy)

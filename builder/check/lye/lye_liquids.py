@@ -11,10 +11,10 @@ from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.recipe.quantity import sum_masses
 from builder.model.recipe.recipe import LyeLiquid, LyePlan, WaterBy
 from builder.model.studio import Studio
+from builder.words.percent import percent
 from builder.words.plain_number import plain_number
 
-MOSTLY = 80  # per cent of water in an acid that may stand in place of water (common practice, no source)
-MOST_TAKEN = Fraction(1, 2)
+MOSTLY, MOST_TAKEN = "least water of an acid in which lye dissolves", "most of the lye that sour liquids may take"
 
 
 @rule_on(
@@ -35,7 +35,7 @@ def find_unfit_lye_liquids(studio: Studio) -> Iterator[Finding]:
 def _not_watery(plan: LyePlan, studio: Studio) -> Iterator[Finding]:
     for liquid in plan.liquids:
         card = studio.ingredient(liquid.name)
-        if card and not _is_watery(card):
+        if card and not _is_watery(card, studio):
             yield stop(
                 "not-a-liquid",
                 liquid.name.place,
@@ -44,10 +44,10 @@ def _not_watery(plan: LyePlan, studio: Studio) -> Iterator[Finding]:
             )
 
 
-def _is_watery(card: Ingredient) -> bool:
+def _is_watery(card: Ingredient, studio: Studio) -> bool:
     """Say whether lye can dissolve in it: a liquid, or a solution of an acid that is mostly water."""
     water = card.figure("water content")
-    sour = card.counts_as is CountsAs.ACID and water is not None and water.typical >= MOSTLY
+    sour = card.counts_as is CountsAs.ACID and water is not None and water.typical >= studio.constants[MOSTLY].typical
     return sour or card.counts_as in (CountsAs.WATER, CountsAs.LIQUID)
 
 
@@ -55,13 +55,14 @@ def _too_sour(plan: LyePlan, studio: Studio) -> Iterator[Finding]:
     """See that acids in place of water leave most of the lye for the fat."""
     sour = [(liquid, card) for liquid in plan.liquids if (card := studio.ingredient(liquid.name)) and card.counts_as is CountsAs.ACID]
     taken = sum((_acid_in(liquid, card) for liquid, card in sour), Fraction(0)) * _water_to_lye(plan) * _heaviest_mol(plan, studio)
-    if taken > MOST_TAKEN:
+    most = studio.constants[MOST_TAKEN].typical
+    if taken * 100 > most:
         yield stop(
             "lye-liquid-too-sour",
             sour[0][0].name.place,
-            f"So much {sour[0][1].name.lower()} would take up {plain_number(taken * 100, 2)} % of the lye, "
+            f"So much {sour[0][1].name.lower()} would take up {percent(taken, 2)} of the lye, "
             "and what is left for the fat could not be relied on.",
-            f"Put water in place of most of it; sour liquids may take at most {plain_number(MOST_TAKEN * 100)} % of the lye.",
+            f"Put water in place of most of it; sour liquids may take at most {plain_number(most)} % of the lye.",
         )
 
 

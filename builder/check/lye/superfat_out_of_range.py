@@ -8,6 +8,7 @@ from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.studio import Studio
 from builder.rules.basis import PRACTICE
+from builder.words.plain_number import plain_number
 
 SUPERFAT_TOO_HIGH = FindingKind(
     "superfat-too-high", STOP, "So high a superfat is asked for, or worked out, that little or none of the fat becomes soap."
@@ -26,11 +27,13 @@ def find_superfat_out_of_range(studio: Studio) -> Iterator[Finding]:
             continue
         superfat = recipe.lye.superfat.fraction
         if superfat < 0:
+            usual = studio.constants["usual superfat of bars"]
             yield stop(
                 "superfat-below-zero",
                 recipe.lye.at("superfat"),
                 "A superfat below zero leaves lye in the soap. It burns the skin, and no curing takes it away.",
-                f"Write a superfat of 0 % or more; 5 % to 8 % is usual for bars ({PRACTICE}).",
+                f"Write a superfat of 0 % or more; {plain_number(usual.low)} % to {plain_number(usual.highest)} % is usual for bars "
+                f"({PRACTICE}).",
             )
         elif superfat >= Fraction(1):
             yield stop(
