@@ -13,6 +13,7 @@ from builder.check.dose.colour_fields import find_colours_out_of_their_field
 from builder.check.dose.colour_in_acid import find_colours_in_acid
 from builder.check.dose.colour_not_allowed import find_colours_not_allowed
 from builder.check.dose.colour_or_not import find_colours_or_not
+from builder.check.dose.colour_unknown_here import find_colours_unknown_here
 from builder.check.dose.doses_high import find_high_doses
 from builder.check.dose.option_not_offered import find_options_not_offered
 from builder.check.dose.option_twice import find_options_twice
@@ -146,6 +147,7 @@ RULES: tuple[Rule[Any], ...] = (
     find_options_not_offered,
     find_colours_not_allowed,
     find_colours_out_of_their_field,
+    find_colours_unknown_here,
     find_colours_in_acid,
     find_colours_or_not,
     find_phototoxic_oils,

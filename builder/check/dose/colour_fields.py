@@ -1,6 +1,7 @@
 """Colours against the list of colourants of EU law (Annex IV), for a studio in the EU or the UK.
 
-Where the list sets a most, it is a limit like any other (`over_limit.py`). Canada has no list of colours that are allowed.
+Where the list sets a most, it is a limit like any other (`over_limit.py`). Where no list is known
+of a region, `colour_unknown_here.py` speaks.
 """
 
 from collections.abc import Iterator

@@ -11,7 +11,7 @@ from builder.model.place import NOWHERE, Place
 from builder.model.recipe.essential_oil import Held
 from builder.model.recipe.figure import Known, Source
 from builder.model.recipe.ingredient import ALUMINIUM, COLOUR, ESSENTIAL_OIL, SCENT, Ingredient, without_brackets
-from builder.model.recipe.product import Product
+from builder.model.recipe.product import Contact, Product
 from builder.words.fold import fold
 
 
@@ -155,6 +155,22 @@ class FieldRule:
     known: Known
     at: str
     place: Place = field(default=NOWHERE, compare=False)
+
+    def allows(self, product: Product, *, on_eyes: bool) -> bool:
+        """Say whether it may be in a kind of product, which goes on the eyes or not; what is no colourant but an ingredient may."""
+        match self.allowed_for:
+            case Field.NOT_LISTED:
+                return False
+            case Field.ORDINARY | Field.ALL:
+                return True
+            case Field.NOT_EYES:
+                return not on_eyes
+            case Field.NOT_MUCOUS:
+                return not on_eyes and product.contact is not Contact.LIPS
+            case Field.RINSE_OFF:
+                return not on_eyes and not product.contact.stays_on
+            case Field.LIPS_AND_EYE_SHADOW:
+                return on_eyes or product.contact is not Contact.LEAVE_ON
 
 
 @dataclass(frozen=True)

@@ -172,6 +172,8 @@ class RegionShape(Shape):
     """Another region whose law it has kept as its own, but for what its own rows say."""
     colours_that_are_allowed: RegionRuleShape = needed("colours that are allowed")
     """The list by which colours are judged, or none."""
+    colours_to_look_up: RegionRuleShape | None = maybe("colours to look up")
+    """Where a studio looks colours up, where no list is known."""
     net_contents: RegionRuleShape = needed("net contents")
     """Whether net contents stand in ounces and metric units, or in metric units alone."""
     figures_below_100: RegionRuleShape | None = maybe("figures below 100")
