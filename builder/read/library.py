@@ -46,7 +46,7 @@ from builder.read.yaml.placed_yaml import PlacedYaml, read_yaml_file
 from builder.words.fold import fold
 
 T = TypeVar("T")
-_LIMITS = ("usage_limits", "scent_limits")
+_LIMITS = ("usage_limits", "scent_limits", "limits_by_people")
 _KINDS = ("containers", "cautions", "ingredients", "label_sheets")
 
 

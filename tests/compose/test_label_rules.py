@@ -177,6 +177,14 @@ def test_lines_are_as_high_as_their_type():
         ("US", "bath salts", "sea salt", "Caution: Use only as directed", False),
         ("US", "lotion", "lactic acid", "Sunburn Alert", True),
         ("US", "bath salts", "lactic acid", "Sunburn Alert", False),
+        # Health Canada's advice of 2016 on home-made mixtures with borax (read); neem and salt on open skin: common practice, no source.
+        ("Canada", "cream", "borax", "Not for children, in pregnancy", True),
+        ("US", "bath salts", "borax", "Not for children, in pregnancy", True),
+        ("US", "balm", "neem oil", "Not for small children or in pregnancy", True),
+        ("US", "balm", "olive oil", "Not for small children or in pregnancy", False),
+        ("US", "scrub", "sea salt", "Not on broken skin", True),
+        ("US", "scrub", "white sugar", "Not on broken skin", False),
+        ("US", "bath salts", "sea salt", "Not on broken skin", False),
     ],
 )
 def test_warnings_that_are_prescribed(stock, tmp_path, region, product, ingredient, begins, due):

@@ -26,7 +26,9 @@ def table(name):
     return list(csv.DictReader(line for line in lines if not line.startswith("#")))
 
 
-ROWS = [*table("usage_limits.csv"), *table("scent_limits.csv")]
+# Rows of the third table are no part of a collection: they are what cards say of the people who should not use an ingredient.
+BY_PEOPLE = table("limits_by_people.csv")
+ROWS = [*table("usage_limits.csv"), *table("scent_limits.csv"), *BY_PEOPLE]
 
 
 def test_every_row_is_read():
@@ -40,6 +42,7 @@ def test_every_source_of_a_table_stands_in_its_first_lines():
     for name in (
         "usage_limits.csv",
         "scent_limits.csv",
+        "limits_by_people.csv",
         "colours_eu.csv",
         "colour_additives_us.csv",
         "fragrance_allergens_eu.csv",
@@ -74,7 +77,7 @@ def test_a_practice_without_a_source_says_so():
 def test_a_row_that_bans_has_zero_and_prohibited_rows_ban():
     bans = [limit for limit in LIMITS if limit.most == 0]
     # So many rows of the two collections have a most of 0, and one is common practice beside them.
-    assert len(bans) == 24 + 1 + 14
+    assert len(bans) == 24 + 1 + 14 + len(BY_PEOPLE)
     assert all(limit.most == 0 for limit in LIMITS if limit.note.startswith("prohibited"))
 
 

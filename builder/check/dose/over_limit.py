@@ -19,7 +19,7 @@ from builder.check.dose.limit_words import (
 )
 from builder.check.places import place_of_counted
 from builder.check.rule import BATCH, rule_on
-from builder.model.dose.limit import Limit, LimitWeight
+from builder.model.dose.limit import CUSTOM, Limit, LimitWeight
 from builder.model.dose.towards import TowardsLimit
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.label.labelling import Labelling
@@ -126,7 +126,9 @@ def _finding(batch: Batch, towards: TowardsLimit) -> BatchFinding | None:
         remedy = f"{less}, or make it for older people and write `youngest user:` into the recipe. {DEFER}"
         return batch.stop("not-for-children", place, wrong, remedy, case)
     if certain and limit.most == 0:
-        wrong, remedy = f"{what} falls under a ban {behind}", f"Use another ingredient. {DEFER}"
+        ban = "should not be used here" if limit.weight in CUSTOM else "falls under a ban"
+        older = ", or make it for older people and write `youngest user:` into the recipe" if limit.below_age is not None else ""
+        wrong, remedy = f"{what} {ban} {behind}", f"Use another ingredient{older}. {DEFER}"
         if own:
             return batch.stop("ingredient-banned", place, wrong, remedy, "")
         return batch.caution("ingredient-banned", place, wrong, remedy, "")

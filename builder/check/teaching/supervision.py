@@ -169,7 +169,7 @@ def _weighed_ahead(plan: ClassPlan, part: WatchedPart) -> Iterator[Finding]:
             yield stop(
                 "not-weighed-ahead",
                 _lesson_part(plan, part).place,
-                f'In "{part.title}" students from {age} years take {listed_once(names)} from the bottle: a drop in an eye burns, and a '
+                f'In "{part.title}" students from {age} years take {listed_once(names)} from the pack: in an eye it burns, and a '
                 f"mouthful can poison a child. Below {rule.ahead_below} years staff weigh it ahead ({basis(rule)}).",
                 f"Name it in a part before the class, as in `## Weigh the scent (ahead, 10 min)`, or let the teacher do this. {rule.ahead}",
                 about=frozenset({WholeClass(plan.studio_class.key)}),

@@ -32,7 +32,7 @@ _KINDS = (
 )  # fmt: skip
 _HAZARDS = (
     "caustic", "irritant acid", "dust", "flammable", "neat essential oil", "neat preservative", "phototoxic", "slippery", "stains",
-    "spoils", "harmful to pets", "sensitiser",
+    "spoils", "harmful to pets", "sensitiser", "harms eyes", "oily cloths",
 )  # fmt: skip
 _STATEMENT = "{covers: extended list, contains: {Linalool: 25 to 45 %}, source: our-supplier, at: statement of lot 12, known: supplier}"
 _CERTIFICATE = "{at most: {leave-on: 2.5 %, rinse-off: 10 %}, source: our-supplier, at: certificate of lot 12, known: supplier}"
