@@ -17,6 +17,7 @@ from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import Part
 from builder.model.teaching.supervision import ADULT, WatchedPart, WatchRule
 from builder.rules.hazard import DRY_LYE, RAW_SOAP
+from builder.rules.pouring import pours_in
 from builder.words.listed import listed_once
 
 _DECIDES = "Local codes and your insurer decide."
@@ -31,6 +32,7 @@ _OWN = f'A rule of your own goes into studio.yaml: "teaching policy: {{%s: {{%s}
     FindingKind("second-adult-missing", STOP | CAUTION, "Only one adult is there where the teaching policy asks for two."),
     FindingKind("lye-not-mixed-ahead", CAUTION, "Students handle dry lye, which staff can mix ahead."),
     FindingKind("not-weighed-ahead", STOP, "Children take from the bottle what staff have to weigh ahead."),
+    FindingKind("poured-by-children", CAUTION, "Small children pour what is hot enough to burn, or fill from it."),
     FindingKind("policy-laxer", CAUTION, "The studio's own teaching policy is laxer on lye than that of the stock."),
     FindingKind("seats-over-supervision", CAUTION, "More seats can be booked than the adults of the class can watch."),
 )
@@ -48,6 +50,7 @@ def find_supervision_wanting(plan: ClassPlan) -> Iterator[Finding]:
                     yield replace(finding, remedy=finding.remedy + _unless_none(plan, part, rule))
         yield from _lye_ahead(plan, part)
         yield from _weighed_ahead(plan, part)
+        yield from _poured(plan, part)
     yield from _laxer(plan)
     yield from _seats(plan)
 
@@ -174,6 +177,23 @@ def _weighed_ahead(plan: ClassPlan, part: WatchedPart) -> Iterator[Finding]:
                 f"Name it in a part before the class, as in `## Weigh the scent (ahead, 10 min)`, or let the teacher do this. {rule.ahead}",
                 about=frozenset({WholeClass(plan.studio_class.key)}),
             )
+
+
+def _poured(plan: ClassPlan, part: WatchedPart) -> Iterator[Finding]:
+    """Look for what is hot in the hands of children who are too young to pour it; the strictest rule says it."""
+    age, place = plan.studio_class.youngest, pours_in(_lesson_part(plan, part))
+    rule = next((rule for rule in part.rules if rule.poured_below is not None and age < rule.poured_below), None)
+    if place is None or rule is None:
+        return
+    yield caution(
+        "poured-by-children",
+        place,
+        f'In "{part.title}" students from {age} years pour or fill what is hot enough to burn ({rule.key}). Below '
+        f"{rule.poured_below} years an adult pours ({basis(rule)}): hot wax and melted base stick to skin and burn deep.",
+        'Let an adult do it, and say so in the step: "Have an adult fill {portion} into each cup". Where it has cooled until it cannot '
+        "burn, write `cooled` into the heading of the part.",
+        about=frozenset({WholeClass(plan.studio_class.key)}),
+    )
 
 
 def _laxer(plan: ClassPlan) -> Iterator[Finding]:

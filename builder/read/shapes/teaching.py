@@ -61,6 +61,8 @@ class WatchRuleShape(Shape):
     """What staff do ahead, in words."""
     ahead_below: Whole | None = maybe("weighed ahead below")
     """The age below which staff weigh it ahead."""
+    poured_below: Whole | None = maybe("poured by adults below")
+    """The age below which an adult pours what is hot, and fills from it."""
     floor: PolicyShape | None = maybe("never laxer than")
     """The laxest numbers that a studio may set in its place."""
     basis: Annotated[tuple[CitationShape, ...], NOT_EMPTY] = needed("from", "[{source: a-source, at: page 112, known: read}]")

@@ -21,6 +21,7 @@ from builder.model.teaching.timed_part import TimedPart
 from builder.reckon.lye.lye_course import parts_with_dry_lye
 from builder.reckon.teaching.handling import batch_of, handled_in, has_steps, hazards_in
 from builder.rules.hazard import CAUSTIC, DRY_LYE, HOT, HOT_FAT, RAW_SOAP
+from builder.rules.pouring import pours_in
 
 LINGERS = (CAUSTIC, DRY_LYE, RAW_SOAP)
 HEAT = (HOT_FAT, HOT)
@@ -42,7 +43,8 @@ def reckon_supervision(
         hazards = own = hazards_in(studio, timed.part, sheet, with_dry_lye)
         if timed.part.by_hand:
             handled = handled_in(studio, timed.part, sheet)
-            met = (*own, *([RAW_SOAP] if handled.raw_soap else []), *(lingering.melted.get(sheet.recipe.key, ()) if handled.fills else ()))
+            fills = handled.fills or pours_in(timed.part) is not None
+            met = (*own, *([RAW_SOAP] if handled.raw_soap else []), *(lingering.melted.get(sheet.recipe.key, ()) if fills else ()))
             hazards = lingering.with_what_lingers(sheet.recipe.key, met)
         elif has_steps(timed.part):
             lingering.heat(sheet.recipe.key, own)
