@@ -101,3 +101,67 @@ def test_its_identity_is_told_in_other_languages(tmp_path):
     assert studio.products["body mist"].identity_in(french) == "Brume pour le corps"
     assert studio.products["eye shadow"].identity_in(french) == ""
     assert replace(studio.products["eye shadow"], identity="Lotion").identity_in(french) == "Lotion"
+
+
+# Usual ranges: formulation teaching, from memory; `content/usual_ph.yaml` and `content/products.yaml` name it.
+@pytest.mark.parametrize(
+    ("name", "like", "usual"),
+    [
+        ("hair conditioner", "[shampoo]", (3.5, 5)),
+        ("face mist", "[lotion]", (4, 6)),
+        ("garden toner", "[lotion]", (4, 6)),
+        ("hand milk", "[lotion]", (4.5, 6.5)),
+        ("soft foam", "[shampoo, body wash]", (4.5, 7)),
+        ("mistletoe rub", "[balm]", None),
+    ],
+)
+def test_the_usual_ph_of_a_kind_is_that_of_its_name_or_of_what_it_is_like(tmp_path, name, like, usual):
+    kind = f"{name}: {{identity: Ours, contact: leave-on, made with lye: no, declared by: volume, like: {like}}}\n"
+    studio, _, _ = found(tmp_path, "mist", MIST.format(solubiliser=4).replace("body mist", name), kind)
+    ph = studio.products[name].usual_ph
+    assert (ph and (ph.low, ph.highest)) == usual
+
+
+def test_what_a_studio_states_comes_first(tmp_path):
+    studio, _, _ = found(tmp_path, "mist", MIST.format(solubiliser=4))
+    assert studio.products["body mist"].usual_ph.low == 4.5
+    assert studio.products["body mist"].usual_ph.at == "ours as we made it"
+
+
+def test_a_preservative_that_fails_at_the_usual_ph_of_what_a_kind_is_like_is_found(tmp_path):
+    kinds = "pour: {identity: Pour, contact: rinse-off, made with lye: yes, cooked: yes, declared by: volume, like: [liquid soap]}\n"
+    kinds += "milk: {identity: Milk, contact: leave-on, made with lye: no, declared by: volume, like: [lotion]}\n"
+    text = MIST.format(solubiliser=4).replace("body mist", "milk")
+    benzoate = text.replace("phenoxyethanol and ethylhexylglycerin blend: 0.9 %", "sodium benzoate: 0.4 %, potassium sorbate: 0.2 %")
+    named = [one.name for one in found(tmp_path / "one", "mist", benzoate, kinds)[2]]
+    assert "ph-not-measured" in named
+    assert "ph-not-measured" not in [one.name for one in found(tmp_path / "two", "mist", text, kinds)[2]]
+
+
+CREAM = """name: Old cold cream
+product: cream
+amounts: percent of total
+phases:
+  - name: fats
+    heat to: 70 degC
+    ingredients: {beeswax: 12 %, mineral oil: 55 %, cetyl esters wax: 12 %}
+  - name: water
+    heat to: 70 degC
+    ingredients: {water: rest, borax: 0.6 %}
+  - name: cool-down
+    ingredients: {PRESERVATIVE}
+fills: {container: 2 fl oz jar, weight: 52 g}
+density: {value: 0.93 g/mL, measured: "a filled jar weighed cold"}
+keeps: 3 months
+label cautions: [For adults.]
+"""
+
+
+def test_a_cream_that_a_soap_holds_is_too_alkaline_for_an_acid_preservative(tmp_path):
+    """Cream of beeswax and borax 7.5 to 9, benzoate and sorbate below 5.5 and 6 (formulation teaching, from memory)."""
+    acid = CREAM.replace("PRESERVATIVE", "sodium benzoate: 0.4 %, potassium sorbate: 0.2 %")
+    broad = CREAM.replace("PRESERVATIVE", "phenoxyethanol and ethylhexylglycerin blend: 0.9 %")
+    findings = found(tmp_path / "acid", "cream", acid)[2]
+    assert {one.name for one in findings if "pH" in one.wrong} == {"ph-outside-preservative"}
+    assert all("cream that a soap holds usually has pH 7.5 to 9" in one.wrong for one in findings if "pH" in one.wrong)
+    assert [one.name for one in found(tmp_path / "broad", "cream", broad)[2] if one.name.startswith("ph-out")] == []

@@ -33,7 +33,7 @@ from builder.read.label.regions import read_regions
 from builder.read.recipe.constants import read_constants
 from builder.read.recipe.containers import read_containers
 from builder.read.recipe.ingredients import index_ingredients, read_ingredient
-from builder.read.recipe.products import read_own_products, read_products, with_own
+from builder.read.recipe.products import read_own_products, read_products, read_usual_ph, with_own
 from builder.read.recipe.sources import read_sources
 from builder.read.roster.allergy_words import read_allergy_words
 from builder.read.teaching.cautions import read_caution
@@ -165,7 +165,8 @@ def _shipped(state: _State) -> _Shipped:
     products = _one(content, "products.yaml", lambda placed: read_products(placed, cited, findings), set())
     languages = {one.name: one for one in _each(content, "languages", lambda placed: read_language(placed, findings), set())}
     others = tuple(one.name for one in languages.values() if not one.is_own)
-    known = replace(cited, products=products, languages=others)
+    usual_ph = _one(content, "usual_ph.yaml", lambda placed: read_usual_ph(placed, cited, findings), set())
+    known = replace(cited, products=products, languages=others, usual_ph=usual_ph)
     regions = with_english(regions, read_label_names(content, "tables/label_names_us.csv", known))
     allergens = read_allergens(content, "tables/fragrance_allergens_eu.csv", known)
     known = replace(known, allergens=frozenset(name for one in allergens for name in one.counts))

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from builder.check.figure_words import range_of
 from builder.check.formula.formulas import Formula, formulas_of
+from builder.check.formula.usual_ph import usual_ph_of
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, STOP, FindingKind
@@ -56,12 +57,12 @@ def _not_for_skin(formula: Formula, ph: MeasuredPh, studio: Studio) -> Finding |
     place, begin = formula.recipe.at("pH"), f"{_measured(formula, ph)} It stays on the skin"
     if ph.high > high.typical:
         wrong = f"{begin}, and above {plain_number(high.typical)} that dries and burns ({basis_of(high)})."
-        remedy = f"Bring it down with a little citric or lactic acid, and measure again. {_usual(formula)}"
+        remedy = f"Bring it down with a little citric or lactic acid, and measure again. {_usual(formula, studio)}"
         return stop("ph-not-for-skin", place, wrong, remedy.rstrip())
     if ph.low < low.typical:
         wrong = f"{begin}, and below {plain_number(low.typical)} acid peels and burns ({basis_of(low)})."
         remedy = "Raise it with a mild alkali, a little at a time, and measure again; or accept this with the data that show it is safe."
-        return stop("ph-not-for-skin", place, wrong, f"{remedy} {_usual(formula)}".rstrip(), acceptable=True)
+        return stop("ph-not-for-skin", place, wrong, f"{remedy} {_usual(formula, studio)}".rstrip(), acceptable=True)
     return None
 
 
@@ -85,6 +86,8 @@ def _measured(formula: Formula, ph: MeasuredPh) -> str:
     return f"{formula.recipe.name} was measured at pH {low if low == high else f'{low} to {high}'}."
 
 
-def _usual(formula: Formula) -> str:
-    usual = formula.product.usual_ph
-    return f"A {formula.product.name} usually has pH {range_of(usual, '')} ({basis_of(usual)})." if usual else ""
+def _usual(formula: Formula, studio: Studio) -> str:
+    if (found := usual_ph_of(formula, studio)) is None:
+        return ""
+    such, usual = found
+    return f"{'An' if such[0] in 'aeiou' else 'A'} {such} usually has pH {range_of(usual, '')} ({basis_of(usual)})."

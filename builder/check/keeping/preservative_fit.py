@@ -5,6 +5,7 @@ from fractions import Fraction
 
 from builder.check.figure_words import DEFER, inside
 from builder.check.formula.formulas import WATERY, Formula, Part, formulas_of
+from builder.check.formula.usual_ph import usual_ph_of
 from builder.check.keeping.preservatives import is_preservative, why_not
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
@@ -94,8 +95,8 @@ def _in_part(formula: Formula, found: tuple[Part, ...], studio: Studio) -> Itera
 
 def _such_as(formula: Formula, missing: list[str], studio: Studio) -> str:
     """Name what would do at the pH of the product, as it was measured or else as such a product usually has it."""
-    usual, ph = formula.product.usual_ph, formula.recipe.ph
-    ends = (ph.low, ph.high) if ph else (usual.low, usual.highest) if usual else None
+    found, ph = usual_ph_of(formula, studio), formula.recipe.ph
+    ends = (ph.low, ph.high) if ph else (found[1].low, found[1].highest) if found else None
     cards = {card.key: card for card in studio.ingredients.values() if is_preservative(card) and card.key not in _keys(formula)}
     fit = [card for card in cards.values() if _covers(card, missing) and (ends is None or _works(card, *ends))]
     # What is only a part of a system is a partner, and comes before what does all by itself.

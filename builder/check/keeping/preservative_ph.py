@@ -5,6 +5,7 @@ from fractions import Fraction
 
 from builder.check.figure_words import DEFER, range_of
 from builder.check.formula.formulas import WATERY, Formula, Part, formulas_of
+from builder.check.formula.usual_ph import usual_ph_of
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
@@ -35,8 +36,8 @@ def find_preservatives_out_of_their_ph(studio: Studio) -> Iterator[Finding]:
             if formula.recipe.ph:
                 if not _measured(formula, window):
                     yield _outside(formula, part, window, none_works=none_works)
-            elif formula.product.usual_ph:
-                yield from _by_what_is_usual(formula, part, window, formula.product.usual_ph)
+            elif usual := usual_ph_of(formula, studio):
+                yield from _by_what_is_usual(formula, part, window, *usual)
 
 
 def _measured(formula: Formula, window: Figure) -> bool:
@@ -60,9 +61,9 @@ def _outside(formula: Formula, part: Part, window: Figure, *, none_works: bool) 
     return caution("ph-outside-preservative", place, wrong, remedy)
 
 
-def _by_what_is_usual(formula: Formula, part: Part, window: Figure, usual: Figure) -> Iterator[Finding]:
+def _by_what_is_usual(formula: Formula, part: Part, window: Figure, such_a: str, usual: Figure) -> Iterator[Finding]:
     low, high = usual.low, usual.highest
-    such = f"{formula.product.name} usually has pH {_ends(low, high)} ({basis_of(usual)})"
+    such = f"{such_a} usually has pH {_ends(low, high)} ({basis_of(usual)})"
     if high < window.low or window.highest < low:
         yield caution(
             "ph-outside-preservative",

@@ -1,10 +1,12 @@
 """`products.yaml` becomes the kinds of product that a recipe may be: those of the stock, and the studio's own."""
 
+from dataclasses import replace
+
 from builder.model.finding import Finding
 from builder.model.place import Place
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.product import Contact, DeclaredBy, Product
-from builder.read.shapes.library import OwnProductShape, ProductShape, UsualPhShape
+from builder.read.shapes.library import NamedPhShape, OwnProductShape, ProductShape, UsualPhShape
 from builder.read.yaml.fit import Known, fit_each
 from builder.read.yaml.placed_yaml import PlacedYaml
 from builder.words.fold import fold
@@ -20,9 +22,15 @@ def read_own_products(placed: PlacedYaml, known: Known, findings: list[Finding])
 
     What stands in place of one that cannot be read keeps its recipes from being faulted for it; the finding holds everything back.
     """
-    made = {name: _product(name, shape, placed.key_place(name)) for name, shape in fit_each(OwnProductShape, placed, findings, known)}
+    made = {name: _own(name, shape, placed.key_place(name), known) for name, shape in fit_each(OwnProductShape, placed, findings, known)}
     unread = [name for name in placed.data if name not in made] if isinstance(placed.data, dict) else []
     return {**made, **{name: _stand_in(name, placed.at(name), placed.key_place(name)) for name in unread}}
+
+
+def read_usual_ph(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, Figure]:
+    """Read the pH of products that are no kind of the stock, keyed by their folded names."""
+    shapes = [shape for _, shape in fit_each(NamedPhShape, placed, findings, known)]
+    return {fold(name): _usual_ph(shape) for shape in shapes for name in shape.names}
 
 
 def with_own(stock: dict[str, Product], own: dict[str, Product]) -> dict[str, Product]:
@@ -58,6 +66,28 @@ def _product(name: str, shape: ProductShape, place: Place) -> Product:
         translations=own.translations if own else {},
         place=place,
     )
+
+
+def _own(name: str, shape: OwnProductShape, place: Place, known: Known) -> Product:
+    product = _product(name, shape, place)
+    return product if product.usual_ph else replace(product, usual_ph=_ph_by_name(name, known) or _ph_of_its_like(shape))
+
+
+def _ph_by_name(name: str, known: Known) -> Figure | None:
+    """Give the usual pH of products whose name stands in a name as whole words, the longest first."""
+    words = f" {fold(name)} "
+    met = [one for one in known.usual_ph if f" {one} " in words]
+    return known.usual_ph[max(met, key=len)] if met else None
+
+
+def _ph_of_its_like(shape: OwnProductShape) -> Figure | None:
+    """Give what the kinds that a kind is like usually have: from the lowest to the highest of them."""
+    figures = {one.name: one.usual_ph for one in shape.like if one.usual_ph}
+    if not figures:
+        return None
+    first = next(iter(figures.values()))
+    low, high = min(one.low for one in figures.values()), max(one.highest for one in figures.values())
+    return replace(first, low=low, high=high, at=f"as of {' and '.join(figures)}")
 
 
 def _usual_ph(shape: UsualPhShape) -> Figure:

@@ -101,6 +101,12 @@ class UsualPhShape(CitationShape):
     """How it is measured: as it is, or diluted."""
 
 
+class NamedPhShape(UsualPhShape):
+    """One entry of `usual_ph.yaml`."""
+
+    names: Annotated[Texts, NOT_EMPTY] = needed("names", "[toner, mist]")
+
+
 class ProductShape(Shape):
     """One entry of `products.yaml`."""
 

@@ -7,7 +7,7 @@ from typing import TypeVar
 from pydantic import ValidationError
 
 from builder.model.finding import Finding, stop
-from builder.model.recipe.figure import Source
+from builder.model.recipe.figure import Figure, Source
 from builder.model.recipe.product import Product
 from builder.read.shapes.shape import Shape
 from builder.read.yaml.faults import explain_faults
@@ -23,6 +23,7 @@ class Known:
 
     `allergens` are the folded names of the substances in the table of fragrance allergens, `languages` those of labels beside English.
     `oils` are the names of the oils in the table of constituents, by their folded names; `regions` the names of those in `regions.yaml`.
+    `usual_ph` are the figures of `usual_ph.yaml` by the folded names of products.
     """
 
     sources: Mapping[str, Source] = field(default_factory=dict)
@@ -32,6 +33,7 @@ class Known:
     languages: tuple[str, ...] = ()
     oils: Mapping[str, str] = field(default_factory=dict)
     regions: tuple[str, ...] = ()
+    usual_ph: Mapping[str, Figure] = field(default_factory=dict)
 
 
 NOTHING_KNOWN = Known()
