@@ -105,6 +105,7 @@ class NamedPhShape(UsualPhShape):
     """One entry of `usual_ph.yaml`."""
 
     names: Annotated[Texts, NOT_EMPTY] = needed("names", "[toner, mist]")
+    """Whole words of the name of a kind of product."""
 
 
 class ProductShape(Shape):
