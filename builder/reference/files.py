@@ -12,6 +12,7 @@ from builder.read.shapes.library import (
     CautionShape,
     ContainerShape,
     LanguageShape,
+    NamedPhShape,
     OwnProductShape,
     PassageHeadShape,
     ProductShape,
@@ -78,6 +79,7 @@ STUDIO_FILES = (
 SHIPPED_FILES = (
     StudioFile("constants.yaml", "content/constants.yaml", "Figures that belong to no ingredient.", BY_NAME, (FigureShape,)),
     StudioFile("our_products.yaml", "content/products.yaml", "The kinds of product that ship.", BY_NAME, (ProductShape,)),
+    StudioFile("usual_ph.yaml", "content/usual_ph.yaml", "The pH of products that are none of those kinds.", BY_NAME, (NamedPhShape,)),
     StudioFile(
         "regions.yaml",
         "content/regions.yaml",

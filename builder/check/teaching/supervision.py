@@ -180,10 +180,10 @@ def _weighed_ahead(plan: ClassPlan, part: WatchedPart) -> Iterator[Finding]:
 
 
 def _poured(plan: ClassPlan, part: WatchedPart) -> Iterator[Finding]:
-    """Look for what is hot in the hands of children who are too young to pour it; the strictest rule says it."""
+    """Look for what is hot in the hands of children who are too young to pour it; of those who are too young for all of it that is said."""
     age, place = plan.studio_class.youngest, pours_in(_lesson_part(plan, part))
     rule = next((rule for rule in part.rules if rule.poured_below is not None and age < rule.poured_below), None)
-    if place is None or rule is None:
+    if place is None or rule is None or (rule.youngest is not None and age < rule.youngest):
         return
     yield caution(
         "poured-by-children",
