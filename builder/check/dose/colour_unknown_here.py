@@ -6,13 +6,14 @@ Other lists are the yardstick then: a colour that none of them allows for the us
 from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
-from builder.check.dose.colour_not_allowed import colours_in
+from builder.check.dose.colours import colours_in
 from builder.check.dose.limit_words import DEFER
-from builder.check.figure_words import inside, listed
+from builder.check.figure_words import inside
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
 from builder.words.fold import fold
+from builder.words.listed import listed_once
 
 _EYE = "eye"
 _UNKNOWN = "none"
@@ -37,7 +38,7 @@ def find_colours_unknown_here(batch: Batch) -> Iterator[BatchFinding]:
                 "colour-unknown-here",
                 place,
                 f"What {batch.region.law} says of {inside(card)} as a colour is not known here{_where_to_look(batch)}. Neither US law "
-                f"(21 CFR 73 and 74) nor EU law (Annex IV) lists {listed(unlisted)} for this use.",
+                f"(21 CFR 73 and 74) nor EU law (Annex IV) lists {listed_once(unlisted)} for this use.",
                 f"Look it up, or ask your supplier, and accept this with what you found; or take a colour that both list. "
                 f"{_other_purpose(card)}{DEFER}",
                 "",
