@@ -72,6 +72,8 @@ def _lye(plan: ClassPlan) -> tuple[str, ...]:
         return ("Only the teacher handles lye; you work with fresh soap, in goggles and gloves.",)
     if DRY_LYE in met:
         return ("You work with lye, in goggles and gloves.",)
+    if plan.weighing.solutions and all(lye.bought for lye in plan.weighing.solutions):
+        return ("The lye comes as a solution, and nobody handles it dry.",)
     if all(lye.ahead for lye in plan.weighing.solutions):
         return ("The lye is mixed before you come, and nobody handles it dry.",)
     return ("You work with lye that the teacher has mixed, in goggles and gloves.",)
