@@ -32,7 +32,7 @@ def test_what_is_bought_is_got_ready_and_its_certificate_counts():
     assert "stirred slowly" not in said and "Mix " not in said
     assert "ready as it was bought, with its certificate" in said
     assert "bought as a solution, counted as 50% by weight (from 49% to 51%)" in said
-    assert "1 bottle of sodium hydroxide solution" in said
+    assert "bottle of sodium hydroxide solution" in said
 
 
 def test_what_staff_mix_is_mixed_of_the_solid():
