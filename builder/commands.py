@@ -99,7 +99,7 @@ def _weigh_class(options: argparse.Namespace, folder: Path) -> int:
     findings = [finding for finding in outcome.findings if pipeline.concerns(finding, name, studio)]
     sheet = None
     if name in studio.classes and name not in outcome.left_out:
-        made = [make.recipe.text for make in studio.classes[name].makes]
+        made = studio.classes[name].recipe_keys
         if options.recipe not in made:
             no_such("recipe", options.recipe, made, f"the class {name} makes")
         _report(findings, folder)

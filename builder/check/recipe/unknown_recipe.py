@@ -17,7 +17,7 @@ from builder.words.nearest import did_you_mean
 def find_unknown_recipes(studio: Studio) -> Iterator[Finding]:
     """Look up the recipes of each class and of each part."""
     for studio_class in studio.classes.values():
-        made = [make.recipe.text for make in studio_class.makes]
+        made = studio_class.recipe_keys
         for make in studio_class.makes:
             if make.recipe.text not in studio.recipes and make.recipe.text not in studio.unread.recipes:
                 yield stop(

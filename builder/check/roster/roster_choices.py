@@ -23,7 +23,7 @@ def find_roster_choices_unknown(studio: Studio) -> Iterator[Finding]:
     """Look up each column of each roster among the choices of the class, and each option among those of its choice."""
     for key, roster in studio.rosters.items():
         studio_class = studio.classes.get(key)
-        made = [make.recipe.text for make in studio_class.makes] if studio_class else []
+        made = studio_class.recipe_keys if studio_class else ()
         # What cannot be read, or is missing, is a finding of its own; nobody knows what choices it offers.
         if made and all(name in studio.recipes for name in made):
             recipes = [studio.recipes[name] for name in made]

@@ -3,13 +3,13 @@
 from collections.abc import Iterator
 
 from builder.check.rule import CLASS, STUDIO, rule_on
-from builder.check.teaching.mention_unknown import recipe_of
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.studio import Studio
 from builder.model.subject import WholeClass
 from builder.model.teaching.class_plan import ClassPlan
 from builder.rules.lye_words import hazards_said
+from builder.rules.part_recipe import recipe_about
 from builder.words.listed import listed
 
 
@@ -39,7 +39,7 @@ def find_raw_soap_denied(studio: Studio) -> Iterator[Finding]:
     """Look for parts that are said to bring no raw soap, and whose words bring lye or raw soap."""
     for studio_class in studio.classes.values():
         for part in (part for part in studio_class.lesson.parts if part.no_raw_soap):
-            recipe = recipe_of(part, studio_class, studio)
+            recipe = studio.recipes.get(recipe_about(part, studio_class.recipe_keys) or "")
             said = hazards_said(part, studio.lye_words)
             if said and recipe is not None:
                 hazard, place = next(iter(said.items()))

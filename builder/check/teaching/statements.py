@@ -8,7 +8,6 @@ from dataclasses import dataclass
 from enum import StrEnum
 from functools import cached_property
 
-from builder.check.teaching.mention_unknown import recipe_of
 from builder.model.dates.studio_class import StudioClass
 from builder.model.place import Place
 from builder.model.recipe.ingredient import CountsAs
@@ -19,6 +18,7 @@ from builder.model.subject import Subject, WholeClass
 from builder.model.teaching.lesson import Block, Part, Prose, Steps
 from builder.model.teaching.prose import Sentence, sentences_of, value_as_text
 from builder.model.teaching.word_pattern import Words
+from builder.rules.part_recipe import recipe_about
 
 _CARBONATES = ("sodium bicarbonate", "sodium carbonate")
 
@@ -98,7 +98,7 @@ def _of_class(studio_class: StudioClass, studio: Studio) -> Iterator[Statement]:
     yield from (Statement(one, Said.TITLE, holds=holds, youngest=youngest, about=about) for one in lesson.title_says)
     yield from _of_blocks(lesson.introduction, "", lesson.title, holds, youngest, about)
     for part in lesson.parts:
-        recipe = recipe_of(part, studio_class, studio)
+        recipe = studio.recipes.get(recipe_about(part, studio_class.recipe_keys) or "")
         own = conditions_of(recipe, studio) if recipe and (part.recipe or part.mentions) else holds
         yield from _of_part(part, own, youngest, about)
 

@@ -34,6 +34,7 @@ from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import Part, Where, Who
 from builder.rules.hazard import CAUSTIC
+from builder.rules.part_recipe import recipe_about
 
 MOST_LISTS = 6
 
@@ -47,12 +48,8 @@ def copies_of_take_home(_: Edition, plan: ClassPlan) -> Iterator[str]:
 
 def home_parts(studio_class: StudioClass, recipe: str) -> tuple[Part, ...]:
     """Give the parts of the lesson that are done at home for one recipe."""
-    first = studio_class.makes[0].recipe.text
-    return tuple(
-        part
-        for part in studio_class.lesson.parts
-        if part.where is not Where.CLASS_ONLY and (part.recipe.text if part.recipe else first) == recipe
-    )
+    parts = (part for part in studio_class.lesson.parts if part.where is not Where.CLASS_ONLY)
+    return tuple(part for part in parts if recipe_about(part, studio_class.recipe_keys) == recipe)
 
 
 def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:

@@ -5,13 +5,13 @@ from builder.compose.edition import Edition
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import Part
+from builder.rules.part_recipe import recipe_about
 
 
 def part_sheet(plan: ClassPlan, part: Part) -> WorkedBatch:
-    """Give the batch that a part is about: that of the recipe it names, or the first of the class."""
-    if part.recipe is not None:
-        return next(made.batch for made in plan.made if made.make.recipe.text == part.recipe.text)
-    return plan.made[0].batch
+    """Give the batch that a part is about."""
+    about = recipe_about(part, plan.studio_class.recipe_keys)
+    return next(made.batch for made in plan.made if made.make.recipe.text == about)
 
 
 def when(edition: Edition, plan: ClassPlan) -> str:

@@ -6,7 +6,7 @@ from builder.compose.recipe.wording import sentence
 from builder.model.place import Name
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.teaching.class_plan import MadeProduct
-from builder.rules.named_weighings import BRACES
+from builder.rules.naming import BRACES
 
 
 def tool_words(tool: str, amount: Callable[[Name], str]) -> str:

@@ -142,6 +142,11 @@ class StudioClass(Placed):
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
 
     @property
+    def recipe_keys(self) -> tuple[str, ...]:
+        """Give the keys of the recipes that it makes, in the order of the file."""
+        return tuple(make.recipe.text for make in self.makes)
+
+    @property
     def dates_held(self) -> tuple[ClassDate, ...]:
         """Give the dates that take place, in the order of the file."""
         return tuple(date for date in self.dates if date.takes_place)

@@ -8,14 +8,14 @@ already, save ahead, where it is made. Ready-mixed lye is a solution from the be
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from builder.model.place import Name
 from builder.model.recipe.column import Role, Weighed
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import MadeProduct
-from builder.model.teaching.lesson import Lesson, Part, Steps, Where, Who, mentions_in
-from builder.reckon.teaching.handling import batch_of, weighed_as
+from builder.model.teaching.lesson import Lesson, Mention, Part, Where, Who
+from builder.reckon.teaching.handling import batch_of, meant_in
+from builder.reckon.teaching.handling import in_steps as mentions_in_steps
+from builder.rules.naming import is_solution, weighings
 
-SOLUTION = "lye solution"
 STAFF = (Who.AHEAD, Who.TEACHER)
 
 
@@ -64,13 +64,14 @@ def _dissolving(studio: Studio, one: MadeProduct, parts: tuple[Part, ...], *, in
 
 def _named(studio: Studio, one: MadeProduct, part: Part, *, in_steps: bool) -> set[Role]:
     """Give which of alkali and liquid a part names as such; a solution that is made ahead names both."""
-    blocks = tuple(block for block in part.blocks if isinstance(block, Steps)) if in_steps else part.blocks
-    return roles_named(studio, one, (mention.name for mention in mentions_in(blocks)), solution=part.who is Who.AHEAD)
+    mentions = mentions_in_steps(part) if in_steps else part.mentions
+    return roles_named(studio, one, mentions, solution=part.who is Who.AHEAD)
 
 
-def roles_named(studio: Studio, one: MadeProduct, names: Iterable[Name], *, solution: bool = False) -> set[Role]:
+def roles_named(studio: Studio, one: MadeProduct, mentions: Iterable[Mention], *, solution: bool = False) -> set[Role]:
     """Give which of alkali and liquid some names in braces mean as such; `solution`: also where they name the two together."""
-    weighed = (w for name in names if solution or name.key != SOLUTION for w in weighed_as(studio, one.batch, name))
+    named = (meant for meant in meant_in(studio, one.batch, mentions) if solution or not is_solution(meant))
+    weighed = (w for meant in named for w in weighings(one.batch.grams, meant))
     return {w.line.role for w in weighed if is_of_lye(w)}
 
 
@@ -88,6 +89,6 @@ def parts_with_dry_lye(studio: Studio, lesson: Lesson, made: tuple[MadeProduct, 
             continue
         for part in (part for part in parts_in_order(lesson) if batch_of(made, part) is one.batch):
             solved = course.by_staff and any(part is other for other in course.after)
-            if not solved and roles_named(studio, one, (mention.name for mention in part.mentions), solution=True):
+            if not solved and roles_named(studio, one, part.mentions, solution=True):
                 found.append(part)
     return tuple(found)

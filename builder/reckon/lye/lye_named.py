@@ -12,8 +12,9 @@ from builder.model.studio import Studio
 from builder.model.teaching.class_plan import MadeProduct
 from builder.model.teaching.lesson import Lesson, Part, Where
 from builder.model.teaching.weighing_plan import LyeMistaken, LyeNamed
-from builder.reckon.lye.lye_course import SOLUTION, LyeCourse, is_of_lye
-from builder.reckon.teaching.handling import batch_of, names_in_steps, weighed_as
+from builder.reckon.lye.lye_course import LyeCourse, is_of_lye
+from builder.reckon.teaching.handling import batch_of, in_steps
+from builder.rules.naming import Meaning, is_solution, meaning_of, weighings
 
 
 def mistaken_names(
@@ -31,20 +32,21 @@ def mistaken_names(
     dissolved = course.after if course and course.by_staff else ()
     for part in (part for part in lesson.parts if batch_of(made, part) is one.batch):
         after = any(part is other for other in dissolved)
-        for name in names_in_steps(part):
-            named = weighed_as(studio, one.batch, name)
+        for mention in in_steps(part):
+            name, meant = mention.name, meaning_of(mention.name, one.batch.recipe, studio)
+            named = weighings(one.batch.grams, meant)
             alkalis = tuple(w for w in named if w.line.role is Role.ALKALI)
-            if after and name.key != SOLUTION and any(is_of_lye(w) for w in named):
+            if after and not is_solution(meant) and any(is_of_lye(w) for w in named):
                 yield _named(name, part, LyeMistaken.DISSOLVED, named, solution)
             elif alkalis and one.home and part.where is Where.EVERYWHERE and alkalis[0].line.strength is not None:
                 yield _named(name, part, LyeMistaken.DRY_AT_HOME, alkalis, None)
-            elif len(alkalis) > 1 and not _are_one_solution(name, part, alkalis):
+            elif len(alkalis) > 1 and not _are_one_solution(meant, part, alkalis):
                 yield _named(name, part, LyeMistaken.TWO_ALKALIS, alkalis, None)
 
 
-def _are_one_solution(name: Name, part: Part, alkalis: Sequence[Weighed]) -> bool:
+def _are_one_solution(meant: Meaning, part: Part, alkalis: Sequence[Weighed]) -> bool:
     """Say whether two alkalis are named as what they make together: at home always, in class where they are mixed from the solid."""
-    return name.key == SOLUTION and (part.where is Where.HOME_ONLY or all(w.line.strength is None for w in alkalis))
+    return is_solution(meant) and (part.where is Where.HOME_ONLY or all(w.line.strength is None for w in alkalis))
 
 
 def _named(name: Name, part: Part, how: LyeMistaken, weighed: Sequence[Weighed], solution: LyeSolution | None) -> LyeNamed:

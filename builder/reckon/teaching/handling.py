@@ -1,22 +1,21 @@
 """What people handle in each part of a class: which weighings and choices a part names, and which hazards that brings."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from builder.model.place import Name
 from builder.model.recipe.column import Role, Weighed
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.remembered import remembered
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import MadeProduct
-from builder.model.teaching.lesson import CautionHere, Part, Steps
+from builder.model.teaching.lesson import CautionHere, Mention, Part, Steps, mentions_in
 from builder.rules.hazard import CAUSTIC, DRY_LYE, RAW_SOAP, hazards_of, hazards_of_card
 from builder.rules.lye_words import hazards_said
-from builder.rules.named_weighings import STROKES, weighings_named
-from builder.words.fold import fold
+from builder.rules.naming import CONTAINERS, CUP, PORTION, ChoiceNamed, Meaning, meaning_of, options_of, weighings
+from builder.rules.part_recipe import recipe_in_hand
 
-PORTION_WORDS = ("portion", "cup", "containers")
+FILLS = (PORTION, CUP, CONTAINERS)
 
 
 @dataclass(frozen=True)
@@ -40,24 +39,24 @@ class Handled:
 
 
 def batch_of(made: tuple[MadeProduct, ...], part: Part) -> WorkedBatch:
-    """Give the batch that a part is about: that of the recipe it names, or the first of the class.
-
-    Work of the students' hands that names neither recipe nor amount is taken for the one with lye, if there is one: the safe side.
-    """
-    if part.by_hand and part.recipe is None and not part.mentions:
-        return next((one.batch for one in made if one.batch.recipe.lye), made[0].batch)
-    return next((one.batch for one in made if part.recipe and one.make.recipe.text == part.recipe.text), made[0].batch)
+    """Give the batch that people are taken to work on in a part."""
+    batches = {one.make.recipe.text: one.batch for one in made}
+    return batches[recipe_in_hand(part, tuple(batches), {key for key, batch in batches.items() if batch.recipe.lye})]
 
 
 @remembered(256)
 def handled_in(studio: Studio, part: Part, batch: WorkedBatch) -> Handled:
     """Look up every name in braces of a part."""
-    names = [mention.name for mention in part.mentions]
-    named = [w for name in names for w in weighed_as(studio, batch, name)]
+    meant = meant_in(studio, batch, part.mentions)
+    named = [w for one in meant for w in weighings(batch.grams, one)]
     weighed = tuple(w for w in batch.grams.weighed if any(w is one for one in named))
-    chosen = tuple(card for name in names if not weighed_as(studio, batch, name) for card in _options(studio, batch, name))
+    chosen = tuple(card for one in meant if not _is_in_all(one) for card in options_of(batch.recipe, one, studio))
     raw_soap = works_on_raw_soap(part, batch) or (part.by_hand and RAW_SOAP in hazards_said(part, studio.lye_words))
-    return Handled(weighed, chosen, any(name.key in PORTION_WORDS for name in names), raw_soap)
+    return Handled(weighed, chosen, any(one in FILLS for one in meant), raw_soap)
+
+
+def _is_in_all(meant: Meaning) -> bool:
+    return isinstance(meant, ChoiceNamed) and meant.in_all
 
 
 def has_steps(part: Part) -> bool:
@@ -65,9 +64,9 @@ def has_steps(part: Part) -> bool:
     return any(isinstance(block, Steps) for block in part.blocks)
 
 
-def names_in_steps(part: Part) -> tuple[Name, ...]:
+def in_steps(part: Part) -> tuple[Mention, ...]:
     """Give every name in braces that the steps of a part hold, in order."""
-    return tuple(mention.name for block in part.blocks if isinstance(block, Steps) for step in block.steps for mention in step.mentions)
+    return mentions_in(tuple(block for block in part.blocks if isinstance(block, Steps)))
 
 
 def works_on_raw_soap(part: Part, batch: WorkedBatch) -> bool:
@@ -78,19 +77,14 @@ def works_on_raw_soap(part: Part, batch: WorkedBatch) -> bool:
     return part.by_hand and has_steps(part) and batch.recipe.lye is not None and not part.no_raw_soap
 
 
-def weighed_as(studio: Studio, batch: WorkedBatch, name: Name) -> tuple[Weighed, ...]:
-    """Give the weighings that a name means; none for the batch as a whole, for portions and for what is chosen."""
-    meant = Name(name.key.removesuffix(STROKES), name.place)
-    return weighings_named(studio, batch.grams, meant)
+def meant_in(studio: Studio, batch: WorkedBatch, mentions: Iterable[Mention]) -> tuple[Meaning, ...]:
+    """Give what some names in braces mean for a batch, in order."""
+    return tuple(meaning_of(mention.name, batch.recipe, studio) for mention in mentions)
 
 
-def _options(studio: Studio, batch: WorkedBatch, name: Name) -> list[Ingredient]:
-    card = studio.ingredient(name)
-    for choice in batch.recipe.choices:
-        options = [studio.ingredient(option) for option in choice.options if option is not None]
-        if fold(choice.what) == name.key or (card and card in options):
-            return [option for option in options if option]
-    return []
+def weighed_as(studio: Studio, batch: WorkedBatch, mentions: Iterable[Mention]) -> tuple[Weighed, ...]:
+    """Give the weighings that some names in braces mean one by one."""
+    return tuple(w for meant in meant_in(studio, batch, mentions) for w in weighings(batch.grams, meant))
 
 
 def lye_said(studio: Studio, part: Part, batch: WorkedBatch) -> list[str]:

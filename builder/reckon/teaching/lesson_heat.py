@@ -18,8 +18,8 @@ from builder.model.teaching.lesson import Part, Step, Steps, Where
 from builder.model.teaching.prose import Sentence
 from builder.model.teaching.timed_part import TimedPart
 from builder.reckon.formula.heat import OF_FAT, OF_LOTION, OF_LYE, ROOM, cooling, mixed, warmed_by_setting
+from builder.reckon.teaching.handling import weighed_as
 from builder.rules.clauses import clauses_of, is_order, stands
-from builder.rules.named_weighings import weighings_named
 
 _DEGREES = re.compile(r"(\d{2,3})\s*(?:(?:to|-|–)\s*(\d{2,3})\s*)?(?:°\s*|deg(?:rees)?\s*)(C|F)\b", re.IGNORECASE)
 _HEATS = re.compile(r"\b(?:warm|heat|melt)\b", re.IGNORECASE)
@@ -73,7 +73,7 @@ def _mixes(studio: Studio, batch: WorkedBatch, steps: Iterable[Step]) -> Iterato
     heat: tuple[Fraction, Fraction] | None = None
     warmed = poured = False
     for step in steps:
-        named = [w for mention in step.mentions for w in weighings_named(studio, batch.grams, mention.name)]
+        named = weighed_as(studio, batch, step.mentions)
         fats = [w for w in named if w.line.ingredient.counts_as.is_oil and w not in hot and w not in cold]
         (cold if warmed else hot).extend(fats)
         for sentence in step.sentences:
@@ -148,7 +148,7 @@ def _lye(studio: Studio, batch: WorkedBatch, timed: list[TimedPart]) -> Iterator
 
 
 def _makes_lye(studio: Studio, batch: WorkedBatch, part: Part) -> bool:
-    named = (w for mention in part.mentions for w in weighings_named(studio, batch.grams, mention.name))
+    named = weighed_as(studio, batch, part.mentions)
     return any(w.line.role is Role.ALKALI and w.line.strength is None for w in named)
 
 

@@ -13,11 +13,11 @@ from builder.model.recipe.column import Role, Weighed
 from builder.model.recipe.quantity import sum_masses
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import MadeProduct, PlannedBatch
-from builder.model.teaching.lesson import Part, Steps, Who, mentions_in
+from builder.model.teaching.lesson import Part, Who
 from builder.model.teaching.weighing_plan import FoundAs, LyeNamed, Unsettled, Weigher, WeighingPlan, WeighingTask, group_that_does
 from builder.reckon.lye.lye_course import LyeCourse, is_of_lye, lye_course, parts_in_order
 from builder.reckon.lye.lye_named import mistaken_names
-from builder.reckon.teaching.handling import batch_of, names_in_steps, weighed_as
+from builder.reckon.teaching.handling import batch_of, in_steps, weighed_as
 
 BY_STAFF = {Who.AHEAD: Weigher.AHEAD, Who.TEACHER: Weigher.TEACHER, Who.AFTER: Weigher.AFTER}
 
@@ -44,7 +44,7 @@ def _unsettled(studio: Studio, one: MadeProduct, parts: tuple[Part, ...], groups
     if one.make.batch_for is not BatchFor.CLASS or groups < 2:
         return
     for part in (part for part in parts if part.who is Who.STUDENTS and part.group is None):
-        named = [w.line.name for name in names_in_steps(part) for w in weighed_as(studio, one.batch, name)]
+        named = [w.line.name for w in weighed_as(studio, one.batch, in_steps(part))]
         if named:
             yield Unsettled(part, one.batch.recipe.name, tuple(dict.fromkeys(named)))
 
@@ -78,10 +78,9 @@ def _part_of(studio: Studio, one: MadeProduct, w: Weighed, parts: tuple[Part, ..
         for other in one.batch.grams.weighed
         if (other.line.ingredient.key, other.line.role, other.line.phase) == (w.line.ingredient.key, w.line.role, w.line.phase)
     ]
-    for in_steps in (True, False):
+    for steps_alone in (True, False):
         for part in parts:
-            blocks = tuple(block for block in part.blocks if isinstance(block, Steps)) if in_steps else part.blocks
-            named = [meant for mention in mentions_in(blocks) for meant in weighed_as(studio, one.batch, mention.name)]
+            named = weighed_as(studio, one.batch, in_steps(part) if steps_alone else part.mentions)
             if any(meant is other for meant in named for other in alike):
                 return part
     return None

@@ -1,0 +1,55 @@
+"""What a name in braces means is resolved once, by the recipe alone."""
+
+import pytest
+
+from builder.library import CONTENT
+from builder.model.place import Name
+from builder.model.recipe.column import Role
+from builder.read import read_studio
+from builder.rules.naming import (
+    IN_ALL,
+    PORTION,
+    ChoiceNamed,
+    IngredientNamed,
+    OfLye,
+    OptionNamed,
+    PhaseNamed,
+    Superfat,
+    Unknown,
+    Unmeasured,
+    WholeBatch,
+    meaning_of,
+)
+from tests.compose.conftest import write_studio
+from tests.findings_studio import RECIPES
+
+
+@pytest.fixture(scope="module")
+def studio(tmp_path_factory):
+    folder = write_studio(tmp_path_factory.mktemp("studio"), recipes__scrub_yaml=RECIPES["scrub"])
+    return read_studio(folder, CONTENT)[0]
+
+
+@pytest.mark.parametrize(
+    ("recipe", "name", "meant"),
+    [
+        ("salts", "batch", WholeBatch()),
+        ("salts", "Portion", PORTION),
+        ("salts", "baking soda", IngredientNamed("sodium bicarbonate")),
+        ("salts", "warm", PhaseNamed("warm")),
+        ("salts", "scent", ChoiceNamed("scent")),
+        ("salts", "scent" + IN_ALL, ChoiceNamed("scent", in_all=True)),
+        ("salts", "lavender essential oil", OptionNamed("lavender essential oil")),
+        ("salts", "lavender essential oil" + IN_ALL, Unknown()),
+        ("salts", "sea salt strokes", Unmeasured(IngredientNamed("sea salt"))),
+        ("salts", "lye", Unknown()),
+        ("salts", "superfat", Unknown()),
+        ("bar", "superfat", Superfat()),
+        ("bar", "lye solution", OfLye("lye solution", (Role.ALKALI, Role.LYE_WATER))),
+        # In a soap `oils` are all fats, wherever they stand; elsewhere it is but the name of a phase, with all that is in it.
+        ("bar", "oils", OfLye("oils", (Role.OIL,))),
+        ("scrub", "oils", PhaseNamed("oils")),
+    ],
+)
+def test_meanings(studio, recipe, name, meant):
+    assert meaning_of(Name(name), studio.recipes[recipe], studio) == meant
