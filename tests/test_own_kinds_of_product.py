@@ -57,7 +57,7 @@ def test_a_mist_is_sound_weighed_and_labelled(tmp_path):
     assert findings == []
     (made,) = sheet.made
     assert made.batch.product.name == "body mist" and made.batch.grams.total.grams == pytest.approx(226, abs=0.1)
-    text = label_text(studio, sheet, made, made.batch.own, made.batch.own.variants[0], "1")
+    text = label_text(studio, sheet, made.batch, made.containers[0].jars[0])
     assert text.identity == "Body mist"
     assert "fl\u00a0oz" in "".join(run.text for run in text.net)
 

@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.compose.label.batch_codes import FROM_BEFORE, batch_code, code_words
+from builder.compose.label.code_words import FROM_BEFORE, code_words
 from builder.compose.label.label_texts import LabelText, Run, label_text
 from builder.compose.label.label_warnings import warnings_of
 from builder.compose.label_layout.label_heights import height_rules, rules_of
@@ -25,6 +25,7 @@ from builder.model.recipe.quantity import Density, Length, Volume
 from builder.model.recipe.recipe import MeasuredDensity
 from builder.press.typefaces import typefaces_of_labels
 from builder.read import read_studio
+from builder.reckon.label.batch_codes import batch_code
 from builder.rules.durability import durability_in
 from builder.rules.panel import panel_of
 from tests.compose.conftest import FILES, in_region, read_edition, write_studio
@@ -249,11 +250,11 @@ def test_after_a_demonstration_of_soap_labels_get_the_code_of_the_earlier_batch_
     sheet = edition.sheets[-1]
     salts, bar = sheet.made
     shown = replace(sheet, teaching=replace(sheet.teaching, format=Format.DEMO))
-    assert code_words(edition.studio, sheet, bar).endswith("Write it on each pot; the labels bear it.")
-    assert code_words(edition.studio, shown, salts).endswith("Write it on each pot; the labels bear it.")
-    assert code_words(edition.studio, shown, bar).endswith(FROM_BEFORE)
-    assert code_words(edition.studio, sheet, bar, labelled=False).endswith("Write it on each pot, and on what is packed.")
-    texts = [label_text(edition.studio, one, bar, bar.batch.own, bar.batch.own.variants[0], "1") for one in (sheet, shown)]
+    assert code_words(sheet, bar).endswith("Write it on each pot; the labels bear it.")
+    assert code_words(shown, salts).endswith("Write it on each pot; the labels bear it.")
+    assert code_words(shown, bar).endswith(FROM_BEFORE)
+    assert code_words(sheet, bar, labelled=False).endswith("Write it on each pot, and on what is packed.")
+    texts = [label_text(edition.studio, one, bar.batch, bar.containers[0].jars[0]) for one in (sheet, shown)]
     made, by_hand = ("".join(run.text for line in text.lines for run in line) for text in texts)
     assert "BAR-270306-1" in made and "BAR" not in by_hand
 
@@ -262,6 +263,6 @@ def test_two_classes_that_make_the_same_on_one_day_have_codes_of_their_own(editi
     sheet = edition.sheets[-1]
     second = replace(sheet.studio_class, key="second")
     studio = replace(edition.studio, classes={"first": sheet.studio_class, "second": second})
-    codes = [batch_code(studio, replace(sheet, studio_class=one), sheet.made[1], "2") for one in (sheet.studio_class, second)]
+    codes = [batch_code(studio, one.key, sheet.date.on, "bar", "2") for one in (sheet.studio_class, second)]
     assert codes == ["BAR-270306A-2", "BAR-270306B-2"]
-    assert batch_code(edition.studio, sheet, sheet.made[1], "2") == "BAR-270306-2"
+    assert batch_code(edition.studio, "first", sheet.date.on, "bar", "2") == "BAR-270306-2"

@@ -5,7 +5,7 @@ from dataclasses import replace
 from builder.compose.addresses import Address
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
 from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
-from builder.compose.teaching.pieces import filling_of
+from builder.compose.teaching.pieces import writer_of
 from builder.model.document import Folder
 from builder.model.place import Name
 from builder.model.teaching.lesson import CautionHere, Mention, Part, Step, Steps, Who
@@ -24,7 +24,7 @@ def part(*blocks):
 
 def flow_of(edition, number, *parts):
     sheet = edition.sheets[0].made[number].batch
-    return compose_flow(edition.studio, [FlowSource(each, sheet) for each in parts], filling_of(edition, HERE, "classes/first"))
+    return compose_flow(edition.studio, [FlowSource(each, sheet) for each in parts], writer_of(edition, HERE, "classes/first"))
 
 
 def outline(flow):

@@ -91,12 +91,12 @@ def test_packages_need_no_more_of_an_option_than_the_amounts_expect(units, packa
     a_class = replace(QUICK, makes=makes, dates=(when,))
     roster = people(["scent"], [(cell,) for cell in cells])
     (made,) = reckon_class(replace(STUDIO, recipes=recipes, rosters={a_class.key: roster}), a_class, when)[0].made
-    finishes = made.containers[0].finishes
-    assert [finish.units for finish in finishes] == [units] * (8 * packages + 1)
+    jars = made.containers[0].jars
+    assert [jar.units for jar in jars] == [units] * (8 * packages + 1)
     scent = made.choices[0]
     labelled: Counter[str | None] = Counter()
-    for finish in finishes:
-        labelled[dict(finish.variant.chosen)["scent"]] += finish.units
+    for jar in jars:
+        labelled[dict(jar.variant.chosen)["scent"]] += jar.units
     for option in scent.options:
         most = next(one for one in made.batch.own.doses[0].each if one.option == option.option).to_have_ready
         assert most * labelled[option.option] <= option.expected

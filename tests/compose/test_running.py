@@ -14,7 +14,7 @@ from builder.compose.dates.time_words import clock_from, time_strip
 from builder.compose.document_table import copies_to_print
 from builder.compose.teaching.format_words import how_it_is_made, taken_home
 from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
-from builder.compose.teaching.pieces import filling_of
+from builder.compose.teaching.pieces import writer_of
 from builder.compose.teaching.plan_text import plan_lines
 from builder.compose.teaching.preparation_words import check_groups
 from builder.compose.teaching.seating import view_seating
@@ -228,13 +228,13 @@ def test_a_caution_comes_back_as_one_line_where_sheets_remind(edition):
     sheet = edition.sheets[0]
     part = next(one for one in sheet.studio_class.lesson.parts if one.title == "Watch the lye")
     sources = [FlowSource(part, sheet.made[1].batch), FlowSource(part, sheet.made[1].batch)]
-    filling = filling_of(edition, Address(Folder.PRINT, "steps.pdf"), "classes/first")
-    first, second = compose_flow(edition.studio, sources, filling, remind=True).parts
+    writer = writer_of(edition, Address(Folder.PRINT, "steps.pdf"), "classes/first")
+    first, second = compose_flow(edition.studio, sources, writer, remind=True).parts
     assert (
         [block.name for block in second.blocks if block.kind == "reminder"] == [b.name for b in first.blocks if b.kind == "caution"] != []
     )
     assert not [block for block in second.blocks if block.kind == "caution"]
-    plainly = compose_flow(edition.studio, sources, filling).parts[1]
+    plainly = compose_flow(edition.studio, sources, writer).parts[1]
     assert not [block for block in plainly.blocks if block.kind != "steps"]
 
 

@@ -19,7 +19,7 @@ from builder.compose.recipe.wording import counted, grams, listed, sentence, wei
 from builder.compose.supplies.supply_words import strokes_and_weight
 from builder.compose.teaching.class_plans import part_sheet, when
 from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
-from builder.compose.teaching.pieces import filling_of
+from builder.compose.teaching.pieces import writer_of
 from builder.compose.teaching.supervision_words import group_word
 from builder.compose.teaching.weighing_words import at_the_bench, pots_note, solution_at_the_bench
 from builder.compose.views.bench_cards import BenchAmount, BenchCard, BenchCardsView, BenchPhase, BenchProduct, BenchStepsView
@@ -81,7 +81,7 @@ def compose_bench_steps(edition: Edition, plan: ClassPlan, here: Address) -> Com
         for timed in plan.timeline
         if timed.part.by_hand
     ]
-    flow = compose_flow(edition.studio, sources, filling_of(edition, here, addresses.class_folder(plan.studio_class.key)), remind=True)
+    flow = compose_flow(edition.studio, sources, writer_of(edition, here, addresses.class_folder(plan.studio_class.key)), remind=True)
     copies = f"The same for every group: print {counted(plan.groups, 'copy', 'copies')}."
     return Composed(title, BenchStepsView(frame(edition, here, title, title), title, when(edition, plan), copies, _numbers(edition), flow))
 

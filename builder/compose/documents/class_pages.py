@@ -13,7 +13,7 @@ from builder.compose.roster.allergens import allergens_of, allergens_open_in
 from builder.compose.teaching.class_facts import length, picture_of, price, staff, view_dates, youngest
 from builder.compose.teaching.format_words import how_it_is_made
 from builder.compose.teaching.lesson_flow import view_caution
-from builder.compose.teaching.pieces import filling_of
+from builder.compose.teaching.pieces import writer_of
 from builder.compose.views.caution import CautionView
 from builder.compose.views.class_page import ClassPageView, Doing, ProductView
 from builder.compose.views.frame import Link
@@ -34,13 +34,13 @@ def compose_class_page(edition: Edition, plan: ClassPlan, here: Address) -> Comp
     studio_class = plan.studio_class
     around = frame(edition, here, studio_class.title, studio_class.summary)
     doing = ((who, titles_by(plan, who)) for who in HEADINGS)
-    filling = filling_of(edition, here, addresses.class_folder(studio_class.key))
+    writer = writer_of(edition, here, addresses.class_folder(studio_class.key))
     view = ClassPageView(
         frame=around,
         title=studio_class.title,
         summary=studio_class.summary,
         picture=picture_of(studio_class, here),
-        introduction_html=filling.fill_blocks(studio_class.lesson.introduction),
+        introduction_html=writer.fill_blocks(studio_class.lesson.introduction),
         format=FORMATS[plan.format],
         how=how_it_is_made(edition.studio, plan),
         format_sentence=format_sentence(plan),

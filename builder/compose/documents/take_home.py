@@ -23,7 +23,7 @@ from builder.compose.scopes import AtHome
 from builder.compose.supplies.supply_words import home_cost
 from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
 from builder.compose.teaching.mentions import home_amount
-from builder.compose.teaching.pieces import filling_of
+from builder.compose.teaching.pieces import writer_of
 from builder.compose.teaching.staff_words import days_later
 from builder.compose.teaching.tool_words import tool_words
 from builder.compose.views.take_home import ListedVariant, ScaleSet, TakeHomeView
@@ -58,7 +58,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
     studio, sheet = edition.studio, home.sheet
     title = f"{sheet.recipe.name}, {home.size.written}"
     sources = [FlowSource(part, sheet, days_later(part)) for part in home_parts(studio_class, sheet.recipe.key)]
-    filling = filling_of(edition, here, addresses.class_folder(studio_class.key), at_home=True)
+    writer = writer_of(edition, here, addresses.class_folder(studio_class.key), at_home=True)
     view = TakeHomeView(
         frame=frame(edition, here, title, f"How to make {sheet.recipe.name} at home: {home.size.written}"),
         pdf=edition.pdf_of(here),
@@ -74,7 +74,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         choices=tuple(view_choice(dose, with_drops=False) for dose in sheet.own.doses),
         lye=home_lye(sheet),
         heat=heat_lines(sheet),
-        flow=compose_flow(studio, sources, filling, (sheet,)),
+        flow=compose_flow(studio, sources, writer, (sheet,)),
         time=_time([source.part for source in sources]),
         storage=sheet.recipe.storage,
         keeps=sheet.recipe.keeps,

@@ -18,7 +18,7 @@ from builder.compose.supplies.supply_words import view_supplies
 from builder.compose.teaching.class_facts import staff
 from builder.compose.teaching.class_plans import part_sheet, when
 from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
-from builder.compose.teaching.pieces import Filling, filling_of
+from builder.compose.teaching.pieces import TextWriter, writer_of
 from builder.compose.teaching.running import view_running
 from builder.compose.teaching.staff_words import after_rows, ahead_rows
 from builder.compose.teaching.weighing_words import pots_note
@@ -40,7 +40,7 @@ def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> C
     """Make the teacher's sheet of one date."""
     studio_class = plan.studio_class
     read_clock = clock_from(plan.date.on if plan.date else None, edition.locale)
-    ahead, lesson, after = _flows(edition, plan, read_clock, filling_of(edition, here, addresses.class_folder(studio_class.key)))
+    ahead, lesson, after = _flows(edition, plan, read_clock, writer_of(edition, here, addresses.class_folder(studio_class.key)))
     title = f"Teacher's sheet: {studio_class.title}"
     view = TeacherView(
         frame=frame(edition, here, title, f"{title}, {when(edition, plan)}"),
@@ -67,7 +67,7 @@ def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> C
     return Composed(title, view)
 
 
-def _flows(edition: Edition, plan: ClassPlan, read_clock: Clock, filling: Filling) -> tuple[LessonFlow, LessonFlow, LessonFlow]:
+def _flows(edition: Edition, plan: ClassPlan, read_clock: Clock, writer: TextWriter) -> tuple[LessonFlow, LessonFlow, LessonFlow]:
     """Lay out what is done ahead, in class and after it as one run: steps count on, a caution comes whole once and then as one line."""
     lesson = plan.studio_class.lesson
     ahead = [part for part in lesson.parts if part.who is Who.AHEAD and part.where is not Where.HOME_ONLY]
@@ -79,7 +79,7 @@ def _flows(edition: Edition, plan: ClassPlan, read_clock: Clock, filling: Fillin
     sources += [source(timed.part, read_clock(timed.begins)) for timed in plan.timeline]
     times = [row.when for row in after_rows(plan, edition.locale)]
     sources += [source(one.part, time) for one, time in zip(plan.after, times, strict=True)]
-    whole = compose_flow(edition.studio, sources, filling, [made.batch for made in plan.made], remind=True)
+    whole = compose_flow(edition.studio, sources, writer, [made.batch for made in plan.made], remind=True)
     begins, ends = len(ahead), len(ahead) + len(plan.timeline)
     return replace(whole, parts=whole.parts[:begins]), LessonFlow((), whole.parts[begins:ends]), LessonFlow((), whole.parts[ends:])
 

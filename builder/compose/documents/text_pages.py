@@ -7,7 +7,7 @@ from builder.compose.addresses import Address
 from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
 from builder.compose.frames import frame
-from builder.compose.teaching.pieces import filling_of
+from builder.compose.teaching.pieces import writer_of
 from builder.compose.views.text_page import TextPageView
 from builder.model.teaching.lesson import Page
 
@@ -24,7 +24,7 @@ def compose_page(edition: Edition, page: Page, here: Address) -> Composed:
 
 def page_text(edition: Edition, page: Page, here: Address) -> str:
     """Give the text of a page as finished HTML. A page speaks of no batch, so that it has no amounts to fill in."""
-    return filling_of(edition, here, PAGES).fill_blocks(page.blocks)
+    return writer_of(edition, here, PAGES).fill_blocks(page.blocks)
 
 
 def _description(html: str) -> str:

@@ -8,11 +8,11 @@ from builder.compose.recipe.portion_words import container_name
 from builder.compose.recipe.wording import counted, grams, sentence, within
 from builder.compose.teaching.supervision_words import group_word
 from builder.compose.views.doses import GuestTable, TotalRow, TotalTable
-from builder.model.dates.studio_class import BatchFor
 from builder.model.dose.dose import Dose, MostOf
 from builder.model.roster.roster import Guest
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ChoiceTotal, ClassPlan, MadeProduct
+from builder.model.teaching.jar import Pot, pot_of_each_student
 
 
 def view_totals(studio: Studio, made: MadeProduct, *, has_roster: bool) -> tuple[TotalTable, ...]:
@@ -38,14 +38,14 @@ def view_guests(plan: ClassPlan) -> tuple[GuestTable, ...]:
     return tuple(tables)
 
 
-def _guests(plan: ClassPlan, guests: Sequence[Guest], listed: str, pots: Mapping[str, int]) -> GuestTable:
+def _guests(plan: ClassPlan, guests: Sequence[Guest], listed: str, pots: Mapping[str, tuple[Pot, ...]]) -> GuestTable:
     choices = [(made.batch.recipe.key, made.batch.recipe.name, dose) for made in plan.made for dose in made.batch.own.doses]
     several = len({key for key, _, _ in choices}) > 1
     heads = [f"{name}: {dose.what}" if several else sentence(dose.what) for _, name, dose in choices]
     has_age, has_allergies = any(one.age is not None for one in guests), any(one.allergies for one in guests)
     rows = []
     for number, guest in enumerate(guests):
-        cells = [guest.name, *(str(number // people + 1) for people in pots.values())]
+        cells = [guest.name, *(str(one[number].number) if number < len(one) else "" for one in pots.values())]
         cells += [str(guest.age) if guest.age is not None else ""] if has_age else []
         cells += [_chosen(guest, key, dose) for key, _, dose in choices]
         cells += [guest.allergies] if has_allergies else []
@@ -54,11 +54,11 @@ def _guests(plan: ClassPlan, guests: Sequence[Guest], listed: str, pots: Mapping
     return GuestTable(listed, columns, tuple(rows))
 
 
-def _pots(plan: ClassPlan) -> dict[str, int]:
-    """Give the columns that say from which pot a guest fills, as the batch codes of the labels count them, each with how many share one."""
-    kinds = {made.make.batch_for for made in plan.made}
-    shared = {sentence(group_word(plan)): plan.studio_class.group_size} if BatchFor.GROUP in kinds else {}
-    return {**shared, **({"Pot": 1} if BatchFor.STUDENT in kinds else {})}
+def _pots(plan: ClassPlan) -> dict[str, tuple[Pot, ...]]:
+    """Give the columns that say from which pot a guest fills, as the batch codes count them, each with the pot of every student."""
+    names = {"group": sentence(group_word(plan)), "student": "Pot"}
+    pots = {made.pots[0].purpose: pot_of_each_student(made.pots) for made in plan.made if made.pots}
+    return {name: pots[purpose] for purpose, name in names.items() if purpose in pots}
 
 
 def _chosen(guest: Guest, recipe: str, dose: Dose) -> str:

@@ -10,17 +10,18 @@ from builder.compose.recipe.portion_words import container_name
 from builder.compose.recipe.wording import counted, within
 from builder.model.recipe.recipe import Fill
 from builder.model.studio import Studio
-from builder.model.teaching.class_plan import ClassPlan, Finish, MadeProduct
+from builder.model.teaching.class_plan import ClassPlan, MadeProduct
+from builder.model.teaching.jar import Jar
 
 MIXED = "Each label names one option of a choice: who mixes several writes the others, and what they add to the ingredients, on it by hand"
 
 
 def label_counts(studio: Studio, made: MadeProduct) -> tuple[str, ...]:
     """Give a line for each kind of container: `Labels: 4 lavender essential oil, 3 no scent`, with how many are a guess."""
-    labelled = [one for one in made.containers if one.finishes]
+    labelled = [one for one in made.containers if one.jars]
     lines = tuple(
         f"Labels{f' for the {container_name(studio, one.filling.fill)}' if len(labelled) > 1 else ''}{_packages(one.filling.fill)}: "
-        f"{_of_each(one.finishes)}"
+        f"{_of_each(one.jars)}"
         for one in labelled
     )
     return (*lines, MIXED) if lines and any(dose.mixed for dose in made.batch.own.doses) else lines
@@ -30,13 +31,13 @@ def _packages(fill: Fill) -> str:
     return f" (one for a package of {fill.units})" if fill.units > 1 else ""
 
 
-def _of_each(finishes: tuple[Finish, ...]) -> str:
-    counts = Counter(variant_name(finish.variant) for finish in finishes)
+def _of_each(jars: tuple[Jar, ...]) -> str:
+    counts = Counter(variant_name(jar.variant) for jar in jars)
     if len(counts) == 1 and "" in counts:
-        return str(len(finishes))
+        return str(len(jars))
     said = ("; " if any("," in name for name in counts) else ", ").join(f"{count} {name}" for name, count in counts.most_common())
-    left_open = sum(finish.is_open for finish in finishes)
-    return f"{said}. {_open_words(left_open, len(finishes))}" if left_open else said
+    left_open = sum(jar.is_open for jar in jars)
+    return f"{said}. {_open_words(left_open, len(jars))}" if left_open else said
 
 
 def _open_words(left_open: int, all_labels: int) -> str:
@@ -50,9 +51,9 @@ def label_totals(edition: Edition, plan: ClassPlan) -> Iterator[str]:
     """Give a line for each sheet of labels to print, with how many labels it has, and for what keeps others from being printed."""
     yield from label_tasks(edition, plan)
     for made in (made for made in plan.made if not labels_are_held(edition, plan, made)):
-        for one in (one for one in made.containers if one.finishes):
+        for one in (one for one in made.containers if one.jars):
             container = "" if one.filling is made.batch.own else f", {container_name(edition.studio, one.filling.fill)}"
-            yield f"Labels, {within(made.batch.recipe.name)}{container}: {len(one.finishes)}"
+            yield f"Labels, {within(made.batch.recipe.name)}{container}: {len(one.jars)}"
 
 
 def label_order(plan: ClassPlan) -> str:

@@ -10,8 +10,8 @@ def labels_json(made: MadeProduct) -> list[Json]:
     """Give a row for each finish of each kind of container: what was chosen, units in a package, labels, those of open choices."""
     rows: list[Json] = []
     for one in made.containers:
-        alike = Counter((finish.variant.chosen, finish.units) for finish in one.finishes)
-        still_open = Counter((finish.variant.chosen, finish.units) for finish in one.finishes if finish.is_open)
+        alike = Counter((jar.variant.chosen, jar.units) for jar in one.jars)
+        still_open = Counter((jar.variant.chosen, jar.units) for jar in one.jars if jar.is_open)
         rows += [
             {
                 "container": one.filling.fill.container.text,

@@ -4,7 +4,6 @@ it, how to use and keep it, who made it, and the batch."""
 from dataclasses import dataclass
 from datetime import date
 
-from builder.compose.label.batch_codes import batch_code
 from builder.compose.label.label_languages import colon_of, day, glued, in_figures, joined, length_of_time, said, sentences
 from builder.compose.label.label_warnings import warnings_of
 from builder.compose.label.label_words import chosen_in, ingredient_text, net_contents
@@ -12,10 +11,10 @@ from builder.compose.recipe.wording import NBSP, keep_together, sentence, within
 from builder.model.keeping.durability import Durability
 from builder.model.label.ingredient_list import Variant
 from builder.model.label.language import Language
-from builder.model.recipe.filling import Filling
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Profile, Studio
-from builder.model.teaching.class_plan import ClassPlan, MadeProduct
+from builder.model.teaching.class_plan import ClassPlan
+from builder.model.teaching.jar import Jar
 from builder.rules.durability import durability_in
 from builder.words.fold import fold
 
@@ -55,14 +54,14 @@ class LabelText:
     other_names: tuple[str, ...] = ()
 
 
-def label_text(studio: Studio, plan: ClassPlan, made: MadeProduct, filling: Filling, variant: Variant, pot: str) -> LabelText:
-    """Write the label of one variant from one pot."""
-    filled, profile, languages = made.batch, studio.profile, studio.label_languages
+def label_text(studio: Studio, plan: ClassPlan, filled: WorkedBatch, jar: Jar) -> LabelText:
+    """Write the label of one jar of a batch; of a package it says what is in a single unit."""
+    profile, languages, variant = studio.profile, studio.label_languages, jar.variant
     from_before = plan.comes_from_before(filled.product)
     made_on = plan.date.on.date() if plan.date and not from_before else None
-    code = "" if from_before else batch_code(studio, plan, made, pot)
+    code = "" if from_before else jar.pot.code
     locale, colon = studio.region.locale, colon_of(languages)
-    net = in_figures(net_contents(filled, filling, studio.region), languages)
+    net = in_figures(net_contents(filled, jar.filling, studio.region), languages)
     net_words = "Net Wt" if studio.region.with_ounces else said(languages, "net weight")
     on = Run(f"{said(languages, 'made')}{NBSP}{day(made_on, languages, locale)}") if made_on else Run(f"{said(languages, 'made on')} ")
     batch = f"{said(languages, 'batch')}{colon}"

@@ -2,9 +2,7 @@
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
-from itertools import accumulate
 
-from builder.compose.label.batch_codes import jars_of
 from builder.compose.label.label_texts import LabelText, label_text
 from builder.compose.label.package_words import package_contents
 from builder.compose.label_layout.label_heights import height_rules, rules_of, smaller_rules
@@ -20,7 +18,8 @@ from builder.model.recipe.filling import Filling
 from builder.model.recipe.quantity import Length
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
-from builder.model.teaching.class_plan import ClassPlan, Finish, MadeProduct
+from builder.model.teaching.class_plan import ClassPlan, MadeProduct
+from builder.model.teaching.jar import Jar
 from builder.rules.untranslated import is_translated
 
 
@@ -67,10 +66,9 @@ def plan_labels(studio: Studio, plan: ClassPlan) -> Iterator[LabelPlan]:
     for made in plan.made:
         if not is_translated(made.batch.recipe, studio):
             continue
-        for number, containers in enumerate(made.containers):
-            pots, filling = jars_of(plan, made, number), containers.filling
-            firsts = accumulate((one.units for one in containers.finishes), initial=0)
-            texts = tuple(_text(studio, plan, made, filling, one, pots[at]) for one, at in zip(containers.finishes, firsts, strict=False))
+        for containers in made.containers:
+            filling = containers.filling
+            texts = tuple(_text(studio, plan, made.batch, jar) for jar in containers.jars)
             if texts:
                 laid = (lay_out(texts, stock, panels, rules, setter) for stock, rules in _ways(studio, plan, made.batch, filling))
                 yield LabelPlan(made, filling, texts, next((one for one in laid if one), None))
@@ -86,13 +84,13 @@ def _ways(studio: Studio, plan: ClassPlan, batch: WorkedBatch, filling: Filling)
     yield from ((stock, rules) for stock in others)
 
 
-def _text(studio: Studio, plan: ClassPlan, made: MadeProduct, filling: Filling, finish: Finish, pot: str) -> LabelText:
+def _text(studio: Studio, plan: ClassPlan, batch: WorkedBatch, jar: Jar) -> LabelText:
     """Write the label of one container, or of a package of several."""
-    text = label_text(studio, plan, made, filling, finish.variant, pot)
-    if finish.units == 1:
+    text = label_text(studio, plan, batch, jar)
+    if jar.units == 1:
         return text
-    container, languages = container_name(studio, filling.fill), studio.label_languages
-    return replace(text, net=package_contents(made.batch, filling, studio.region, finish.units, container, languages))
+    container, languages = container_name(studio, jar.filling.fill), studio.label_languages
+    return replace(text, net=package_contents(batch, jar.filling, studio.region, jar.units, container, languages))
 
 
 def _fit(studio: Studio, sheet: ClassPlan, plan: LabelPlan) -> LabelFit:

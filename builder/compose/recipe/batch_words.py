@@ -5,7 +5,7 @@ from builder.compose.dose.dose_words import view_choices
 from builder.compose.edition import Edition
 from builder.compose.formula.heat_words import heat_lines
 from builder.compose.formula.ph_words import ph_words
-from builder.compose.label.batch_codes import code_words
+from builder.compose.label.code_words import code_words
 from builder.compose.label.label_counts import label_counts
 from builder.compose.label.label_questions import labels_are_held, no_labels
 from builder.compose.lye.lye_words import staff_lye
@@ -42,7 +42,7 @@ def view_batches(edition: Edition, plan: ClassPlan, made: MadeProduct) -> Produc
         needed=_needed(made),
         choices=view_choices(studio, made.filled),
         totals=view_totals(studio, made, has_roster=bool(plan.guests)),
-        codes=code_words(studio, plan, made, labelled=not labels_are_held(edition, plan, made)),
+        codes=code_words(plan, made, labelled=not labels_are_held(edition, plan, made)),
         labels=no_labels(edition, plan, made) or label_counts(studio, made),
     )
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
 from builder.compose.recipe.wording import duration
 from builder.compose.teaching.mentions import ingredients_named
-from builder.compose.teaching.pieces import Filling
+from builder.compose.teaching.pieces import TextWriter
 from builder.compose.views.caution import CautionView, ReminderView
 from builder.compose.views.lesson import FlowBlock, FlowPart, LessonFlow, ProseView, StepRun
 from builder.model.recipe.worked_batch import WorkedBatch
@@ -27,13 +27,13 @@ class FlowSource:
 
 
 def compose_flow(
-    studio: Studio, sources: Sequence[FlowSource], filling: Filling, sheets: Iterable[WorkedBatch] = (), *, remind: bool = False
+    studio: Studio, sources: Sequence[FlowSource], writer: TextWriter, sheets: Iterable[WorkedBatch] = (), *, remind: bool = False
 ) -> LessonFlow:
     """Lay out some parts. Hazards of `sheets` (and of the parts' own batches) that no step names are spoken of before the first step.
 
     With `remind` a caution that an earlier part has shown comes again as one line; without, it comes once.
     """
-    flow = _Flow(studio, filling, remind)
+    flow = _Flow(studio, writer, remind)
     parts = tuple(flow.part(source) for source in sources)
     batches = list({id(sheet): sheet for sheet in (*sheets, *(source.sheet for source in sources))}.values())
     hazards = [hazard for sheet in batches for hazard in hazards_of_recipe(studio, sheet)]
@@ -55,7 +55,7 @@ class _Flow:
     """The run of one document: which cautions it has shown, and how many steps it has numbered."""
 
     studio: Studio
-    filling: Filling
+    writer: TextWriter
     remind: bool = False
     shown: set[str] = field(default_factory=set)
     in_part: set[str] = field(default_factory=set)
@@ -70,7 +70,7 @@ class _Flow:
         match block:
             case Prose(pieces):
                 yield from self._before(pieces, batch)
-                yield ProseView(self.filling.fill(pieces, batch))
+                yield ProseView(self.writer.fill(pieces, batch))
             case Steps(steps):
                 yield from self._steps(steps, batch)
             case CautionHere(name):
@@ -84,7 +84,7 @@ class _Flow:
                 yield self._numbered(run)
                 run = []
             yield from cautions
-            run.append(self.filling.fill(step.pieces, batch))
+            run.append(self.writer.fill(step.pieces, batch))
         yield self._numbered(run)
 
     def _numbered(self, run: Sequence[str]) -> StepRun:

@@ -20,7 +20,7 @@ from builder.words.outward import outward
 
 
 @dataclass(frozen=True)
-class Filling:
+class TextWriter:
     """How the holes of one document are filled."""
 
     amount: Callable[[Name, WorkedBatch], str]
@@ -56,13 +56,13 @@ class Filling:
         assert_never(piece)
 
 
-def filling_of(edition: Edition, here: Address, folder: str, *, at_home: bool = False) -> Filling:
-    """Give the filling of what lies at an address, a sheet or a page, whose text lies in a folder of the studio."""
-    return (_paper_filling if here.is_paper else partial(_page_filling, here=here))(edition, folder=folder, at_home=at_home)
+def writer_of(edition: Edition, here: Address, folder: str, *, at_home: bool = False) -> TextWriter:
+    """Give the writer of what lies at an address, a sheet or a page, whose text lies in a folder of the studio."""
+    return (_paper_writer if here.is_paper else partial(_page_writer, here=here))(edition, folder=folder, at_home=at_home)
 
 
-def _page_filling(edition: Edition, here: Address, folder: str, at_home: bool) -> Filling:
-    """Give the filling of a page: relative links, pictures copied beside it."""
+def _page_writer(edition: Edition, here: Address, folder: str, at_home: bool) -> TextWriter:
+    """Give the writer of a page: relative links, pictures copied beside it."""
 
     def link(hole: LinkHole) -> str:
         return here.link_to(edition.target(hole))
@@ -70,17 +70,17 @@ def _page_filling(edition: Edition, here: Address, folder: str, at_home: bool) -
     def picture(hole: PictureHole) -> str:
         return here.link_to(addresses.picture(here.folder, beside(folder, hole)))
 
-    return Filling(_amounts(edition, at_home), picture, link)
+    return TextWriter(_amounts(edition, at_home), picture, link)
 
 
-def _paper_filling(edition: Edition, folder: str, at_home: bool) -> Filling:
-    """Give the filling of a sheet: pictures by their path in the studio folder, links to the public site or, without one, to the top."""
+def _paper_writer(edition: Edition, folder: str, at_home: bool) -> TextWriter:
+    """Give the writer of a sheet: pictures by their path in the studio folder, links to the public site or, without one, to the top."""
     public = outward(edition.studio.profile.public_address.rstrip("/"))
 
     def link(hole: LinkHole) -> str:
         return f"{public}/{quote(edition.target(hole).path)}" if public else "#top"
 
-    return Filling(_amounts(edition, at_home), lambda hole: quote(beside(folder, hole)), link)
+    return TextWriter(_amounts(edition, at_home), lambda hole: quote(beside(folder, hole)), link)
 
 
 def _amounts(edition: Edition, at_home: bool) -> Callable[[Name, WorkedBatch], str]:

@@ -4,7 +4,6 @@ from dataclasses import dataclass, replace
 
 from builder.model.dates.studio_class import ClassDate, Format, HomeSize, Make, StudioClass
 from builder.model.formula.warmth import CooledTooSoon, MixedTooCool
-from builder.model.label.ingredient_list import Variant
 from builder.model.lye.lye_solution import LyeSolution
 from builder.model.recipe.filling import Filling
 from builder.model.recipe.product import Product
@@ -13,6 +12,7 @@ from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.roster.roster import Guest
 from builder.model.subject import OneDate, WholeClass
 from builder.model.supplies.cost import Cost, Jug
+from builder.model.teaching.jar import Jar, Pot
 from builder.model.teaching.lesson import Part
 from builder.model.teaching.preparation import Preparation
 from builder.model.teaching.supervision import Supervision
@@ -73,39 +73,28 @@ class ChoiceTotal:
 
 
 @dataclass(frozen=True)
-class Finish:
-    """How what bears one label is finished: a container, or a package of so many `units`.
-
-    `is_open`: a choice for it is not known yet, and has been taken for an even share.
-    """
-
-    variant: Variant
-    is_open: bool
-    units: int = 1
-
-
-@dataclass(frozen=True)
 class Containers:
     """The containers of one kind that a class fills from all its pots, and how many there are in all.
 
-    `finishes` are those of their labels, the students' in the order of the roster, then the spare ones'.
+    `jars` are what bears a label of them, the students' in the order of the roster, then the spare ones.
     """
 
     filling: Filling
     in_all: int
-    finishes: tuple[Finish, ...] = ()
+    jars: tuple[Jar, ...] = ()
 
 
 @dataclass(frozen=True)
 class MadeProduct:
     """One product of a class: its batches, what they need in all, the containers they fill, its home batches, its choices in all.
 
-    `containers` has the recipe's own first, then others in the order of the class file. `ready_mixed` are its ready-mixed lyes, one for
-    each alkali. `jugs` say what a pack of each ready-made base serves.
+    `pots` are the single pots of the batches, the teacher's last. `containers` has the recipe's own first, then others in the order of
+    the class file. `ready_mixed` are its ready-mixed lyes, one for each alkali. `jugs` say what a pack of each ready-made base serves.
     """
 
     make: Make
     batches: tuple[PlannedBatch, ...]
+    pots: tuple[Pot, ...]
     needed: tuple[Needed, ...]
     containers: tuple[Containers, ...]
     home: tuple[HomeBatch, ...]
@@ -186,6 +175,16 @@ class ClassPlan:
         """Give the number of the group that does a part for all; None where no single one does."""
         return group_that_does(part, self.groups)
 
+    def jars_of(self, guest: Guest) -> tuple[Jar, ...]:
+        """Give everything that one guest takes home with a label: what is printed to label it again."""
+        return tuple(jar for made in self.made for one in made.containers for jar in one.jars if jar.guest is guest)
+
     def without_names(self) -> "ClassPlan":
         """Give the sheet as it may be published: without those who come, and without those who wait."""
-        return replace(self, guests=(), waiting=())
+        return replace(self, guests=(), waiting=(), made=tuple(_nameless(one) for one in self.made))
+
+
+def _nameless(made: MadeProduct) -> MadeProduct:
+    return replace(
+        made, containers=tuple(replace(one, jars=tuple(replace(jar, guest=None) for jar in one.jars)) for one in made.containers)
+    )

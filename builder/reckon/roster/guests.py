@@ -1,18 +1,16 @@
 """Who comes on a date and what each has chosen, and what the choices of a product come to for all portions."""
 
+from collections import Counter
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
-from functools import reduce
 from math import ceil
 
 from builder.model.dates.studio_class import ClassDate, StudioClass
 from builder.model.dose.dose import Dose
-from builder.model.recipe.filling import Filling
 from builder.model.recipe.recipe import Recipe
-from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.roster.roster import Guest, Roster, RosterRow, choices_meant, options_meant, rows_of
 from builder.model.studio import Studio
-from builder.model.teaching.class_plan import ChoiceTotal, OptionTotal
+from builder.model.teaching.class_plan import ChoiceTotal, Containers, OptionTotal
 from builder.reckon.roster.allergies import reckon_allergies
 from builder.reckon.roster.allergy_terms import Vocabulary
 
@@ -42,30 +40,35 @@ def _chosen(studio: Studio, studio_class: StudioClass, roster: Roster, row: Rost
     return found
 
 
-def reckon_choices(batch: WorkedBatch, students: int, guests: Sequence[Guest]) -> tuple[ChoiceTotal, ...]:
+def reckon_choices(recipe: Recipe, containers: Sequence[Containers]) -> tuple[ChoiceTotal, ...]:
     """Give for each choice what all portions can need of each option, whatever containers the batch fills.
 
     A guest's choice is that of all of their portions. What nobody has chosen yet, spare portions included, is expected to fall evenly on
     what is offered, leaving it out among it, and whole portions, or packages of several, are counted upwards.
     """
-    by_filling = [[_of_choice(batch.recipe, filling, dose, students, guests) for dose in filling.doses] for filling in batch.fillings]
-    return tuple(reduce(_add, totals) for totals in zip(*by_filling, strict=True))
+    totals: dict[str, ChoiceTotal] = {}
+    for one in containers:
+        for dose in one.filling.doses:
+            found = _of_choice(recipe, one, dose)
+            totals[dose.what] = _add(totals[dose.what], found) if dose.what in totals else found
+    return tuple(totals.values())
 
 
 def _add(one: ChoiceTotal, other: ChoiceTotal) -> ChoiceTotal:
+    more = {option.option: option for option in other.options}
     options = (
         OptionTotal(a.option, a.chosen + b.chosen, a.for_chosen + b.for_chosen, a.expected + b.expected, a.worst + b.worst)
-        for a, b in zip(one.options, other.options, strict=True)
+        for a, b in ((option, more[option.option]) for option in one.options)
     )
     return ChoiceTotal(one.what, one.portions + other.portions, one.left_out + other.left_out, one.open + other.open, tuple(options))
 
 
-def _of_choice(recipe: Recipe, filling: Filling, dose: Dose, students: int, guests: Sequence[Guest]) -> ChoiceTotal:
-    each_student, units = filling.each_student, filling.fill.units
-    portions = students * each_student + filling.spare
-    taken = [guest.chosen[recipe.key, dose.what] for guest in guests if (recipe.key, dose.what) in guest.chosen]
-    chosen = {option: taken.count(option) * each_student for option in dose.options}
-    unknown = max(portions - sum(chosen.values()), 0)
+def _of_choice(recipe: Recipe, containers: Containers, dose: Dose) -> ChoiceTotal:
+    units, portions, chosen = containers.filling.fill.units, containers.in_all, Counter[str | None]()
+    for jar in containers.jars:
+        if jar.guest and (recipe.key, dose.what) in jar.guest.chosen:
+            chosen[jar.guest.chosen[recipe.key, dose.what]] += jar.units
+    unknown = max(portions - chosen.total(), 0)
     share = ceil(Fraction(unknown, units * max(len(dose.offered), 1))) * units
     options = tuple(
         OptionTotal(
@@ -77,4 +80,4 @@ def _of_choice(recipe: Recipe, filling: Filling, dose: Dose, students: int, gues
         )
         for one in dose.each
     )
-    return ChoiceTotal(dose.what, portions, chosen.get(None, 0), unknown, options)
+    return ChoiceTotal(dose.what, portions, chosen[None], unknown, options)

@@ -1,4 +1,5 @@
-"""How what bears a label is finished, so that it gets the label of just that: by the roster where a choice is known there."""
+"""The jars of a product on one date: from which pot and for whom each is filled, and how it is finished, so that it gets the label of
+just that."""
 
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
@@ -6,12 +7,14 @@ from collections.abc import Iterator, Mapping, Sequence
 from builder.model.recipe.filling import Filling
 from builder.model.recipe.recipe import Recipe
 from builder.model.roster.roster import Guest
-from builder.model.teaching.class_plan import Finish
+from builder.model.teaching.jar import Jar, Pot, pot_of_each_student
+
+_Unfinished = tuple[Pot, int | None, Guest | None, int]
 
 
-def reckon_finishes(recipe: Recipe, filling: Filling, students: int, guests: Sequence[Guest]) -> tuple[Finish, ...]:
-    """Give the finish of each container or package: those of each student in the order of the roster, then of students without a row,
-    then spare ones.
+def reckon_jars(recipe: Recipe, filling: Filling, pots: Sequence[Pot], guests: Sequence[Guest]) -> tuple[Jar, ...]:
+    """Give each container or package of one kind: those of each student in the order of the roster, then of students without a row, then
+    spare ones, which are filled from the last pot.
 
     A guest's choice is that of all of their containers. What is open falls evenly on what is offered, each choice by itself, so that no
     option has more containers than `reckon_choices` expects; of equally rare options the finish that fewest have is taken.
@@ -19,29 +22,33 @@ def reckon_finishes(recipe: Recipe, filling: Filling, students: int, guests: Seq
     variants = filling.variants
     given: Counter[tuple[str, str | None]] = Counter()
     together: Counter[int] = Counter()
-    finishes = []
-    for chosen, units in _packed(recipe, filling, students, guests) if variants else ():
+    jars = []
+    for pot, student, guest, units in _packed(filling, pots, guests) if variants else ():
+        chosen = _known(recipe, filling, guest) if guest else {}
         open_choices = [what for what, _ in variants[0].chosen if what not in chosen]
         free = [[pair for pair in one.chosen if pair[0] in open_choices] for one in variants]
         fitting = (at for at, one in enumerate(variants) if all((what, option) in one.chosen for what, option in chosen.items()))
         taken = min(fitting, key=lambda at: (sum(given[pair] for pair in free[at]), together[at]))
         given.update(dict.fromkeys(free[taken], units))
         together[taken] += units
-        finishes.append(Finish(variants[taken], is_open=bool(open_choices), units=units))
-    return tuple(finishes)
+        jars.append(Jar(pot, filling, variants[taken], bool(open_choices), units, student, guest))
+    return tuple(jars)
 
 
-def _packed(recipe: Recipe, filling: Filling, students: int, guests: Sequence[Guest]) -> Iterator[tuple[Mapping[str, str | None], int]]:
-    """Give what bears a label, with what is known of its choices and how many containers it holds.
+def _packed(filling: Filling, pots: Sequence[Pot], guests: Sequence[Guest]) -> Iterator[_Unfinished]:
+    """Give what bears a label, not yet finished.
 
     Packages are filled whole by one student, or from what is spare; what is left of a package is labelled by itself.
     """
-    units = filling.fill.units
-    for number in range(students + 1):
-        is_spare = number == students
-        chosen = _known(recipe, filling, guests[number]) if number < len(guests) and not is_spare else {}
-        packages, single = divmod(filling.spare if is_spare else filling.each_student, units)
-        yield from ((chosen, size) for size in (*[units] * packages, *[1] * single))
+    for number, pot in enumerate(pot_of_each_student(pots)):
+        guest = guests[number] if number < len(guests) else None
+        yield from ((pot, number + 1, guest, units) for units in _units(filling, filling.each_student))
+    yield from ((pots[-1], None, None, units) for units in _units(filling, filling.spare))
+
+
+def _units(filling: Filling, containers: int) -> list[int]:
+    packages, single = divmod(containers, filling.fill.units)
+    return [filling.fill.units] * packages + [1] * single
 
 
 def _known(recipe: Recipe, filling: Filling, guest: Guest) -> Mapping[str, str | None]:

@@ -1,21 +1,26 @@
 """Which label each container gets: by the roster what its student chose; what is open as evenly as the amounts expect it."""
 
 from collections import Counter
+from dataclasses import replace
 
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.compose.label.batch_codes import jars_of
 from builder.compose.label.label_counts import MIXED, label_counts, label_order
+from builder.compose.label_layout.label_plans import plan_labels
+from builder.press.typefaces import typefaces_of_labels
 from builder.words.fold import fold
 from tests.reckon.test_guests import LOTION, PARTY, QUICK, STUDIO, at, no_spare, people
 
+# A studio with the typefaces by which labels are laid out.
+LABELLED = replace(STUDIO, typefaces=typefaces_of_labels())
 SCENTS = {"lavender oil": "Lavender essential oil", "cedarwood essential oil": "Cedarwood essential oil", "no scent": None}
 COLOURS = {"mica": "Mica", "no colour": None}
 
 
-def chosen(finish):
-    return {what: fold(option) if option else None for what, option in finish.variant.chosen}
+def chosen(jar):
+    return {what: fold(option) if option else None for what, option in jar.variant.chosen}
 
 
 ROWS = st.lists(st.tuples(st.sampled_from(["", *SCENTS]), st.sampled_from(["", *COLOURS])), max_size=9)
@@ -25,17 +30,18 @@ ROWS = st.lists(st.tuples(st.sampled_from(["", *SCENTS]), st.sampled_from(["", *
 def test_each_student_gets_labels_of_what_they_chose_and_the_rest_is_spread_as_the_amounts_expect(rows, students):
     sheet = at(QUICK, students, people(["scent", "meadow-lotion colour"], rows))
     (lotion,) = sheet.made
-    finishes = lotion.containers[0].finishes
-    assert len(finishes) == len(jars_of(sheet, lotion, 0)) == students + 2
-    for (scent, colour), finish in zip(rows, finishes, strict=False):
+    jars = lotion.containers[0].jars
+    assert [jar.student for jar in jars] == [*range(1, students + 1), None, None]
+    for (scent, colour), guest in zip(rows, sheet.guests, strict=True):
+        (finish,) = sheet.jars_of(guest)
         for what, cell, names in (("scent", scent, SCENTS), ("colour", colour, COLOURS)):
             if cell:
                 assert chosen(finish)[what] == (fold(names[cell]) if names[cell] else None)
         assert finish.is_open == (not scent or not colour)
-    assert all(finish.is_open for finish in finishes[len(rows) :])
+    assert all(jar.is_open and jar.guest is None for jar in jars[len(rows) :])
     for number, total in enumerate(lotion.choices):
         offered = lotion.batch.own.doses[number].offered
-        labels = Counter(dict(finish.variant.chosen)[total.what] for finish in finishes)
+        labels = Counter(dict(finish.variant.chosen)[total.what] for finish in jars)
         known = {option.option: option.chosen for option in total.options} | {None: total.left_out}
         for option in offered:
             extra = labels[option] - known[option]
@@ -44,7 +50,7 @@ def test_each_student_gets_labels_of_what_they_chose_and_the_rest_is_spread_as_t
 
 
 def test_without_a_roster_every_finish_comes_as_often_as_any_other():
-    (finishes, _) = (made.containers[0].finishes for made in at(no_spare(LOTION), 12).made)
+    (finishes, _) = (made.containers[0].jars for made in at(no_spare(LOTION), 12).made)
     assert set(Counter(finish.variant.chosen for finish in finishes).values()) == {2}
 
 
@@ -54,8 +60,10 @@ def test_all_containers_of_one_student_lie_together_with_their_pot():
     columns = ["still-water-bath-salts scent", "colour", "orchard-sugar-scrub scent"]
     sheet = at(type(PARTY)(**{**vars(PARTY), "makes": makes}), 3, people(columns, rows))
     salts = sheet.made[0]
-    assert jars_of(sheet, salts, 0) == ("1", "1", "2", "2", "3", "3", "T")
-    names = [dict(finish.variant.chosen)["scent"] for finish in salts.containers[0].finishes]
+    jars = salts.containers[0].jars
+    assert [(jar.pot.purpose, jar.pot.number) for jar in jars] == [("student", number) for number in (1, 1, 2, 2, 3, 3)] + [("teacher", 0)]
+    assert [jar.pot.code for jar in jars] == [f"SWBS-270605-{pot}" for pot in ("1", "1", "2", "2", "3", "3", "T")]
+    names = [dict(jar.variant.chosen)["scent"] for jar in jars]
     assert names[:4] == ["Lavender essential oil", "Lavender essential oil", None, None]
 
 
@@ -73,3 +81,32 @@ def test_the_teacher_reads_how_many_of_which():
     nobody = at(no_spare(LOTION), 7)
     assert "No choice is known yet" in label_counts(STUDIO, nobody.made[0])[0]
     assert label_order(nobody) == ""
+
+
+def test_everything_that_one_guest_takes_home_can_be_labelled_again_and_is_not_published_under_their_name():
+    rows = [("lavender essential oil", "no colour", "no scent"), ("no scent", "no colour", "lavender essential oil")]
+    sheet = at(PARTY, 3, people(["still-water-bath-salts scent", "colour", "orchard-sugar-scrub scent"], rows))
+    salts, scrub = sheet.jars_of(sheet.guests[1])
+    assert (salts.student, salts.pot.number, scrub.pot.number) == (2, 2, 2)
+    assert [dict(jar.variant.chosen)["scent"] for jar in (salts, scrub)] == [None, "Lavender essential oil"]
+    published = sheet.without_names()
+    assert [published.jars_of(guest) for guest in sheet.guests] == [(), ()]
+    assert all(jar.guest is None for made in published.made for one in made.containers for jar in one.jars)
+
+
+@pytest.mark.parametrize(("students", "numbers"), [(5, (1, 1, 2, 2, 3)), (4, (1, 1, 2, 2)), (1, (1,))])
+def test_each_group_fills_from_its_own_pot_and_the_last_may_be_smaller(students, numbers):
+    lab = STUDIO.classes["soap-lab-in-pairs"]
+    makes = (replace(lab.makes[0], each_student=2, spare=0, at_home=()),)
+    sheet = at(replace(lab, makes=makes), students)
+    (made,) = sheet.made
+    assert [jar.pot.number for jar in made.containers[0].jars] == [number for number in numbers for _ in range(2)]
+    assert sum(pot.people for pot in made.pots) == students
+    assert len({pot.code for pot in made.pots}) == len(made.pots)
+
+
+def test_each_label_bears_the_code_of_the_pot_its_jar_was_filled_from():
+    salts, _ = plans = list(plan_labels(LABELLED, at(PARTY, 3)))
+    assert len(plans) == 2
+    codes = ["".join(run.text for run in text.lines[-1]) for text in salts.texts]
+    assert [code.rpartition("-")[2] for code in codes] == ["1", "2", "3", "T"]
