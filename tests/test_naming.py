@@ -1,11 +1,16 @@
 """What a name in braces means is resolved once, by the recipe alone."""
 
+from dataclasses import replace
+
 import pytest
 
 from builder.library import CONTENT
 from builder.model.place import Name
 from builder.model.recipe.column import Role
+from builder.model.teaching.lesson import Mention, Step, Steps
 from builder.read import read_studio
+from builder.reckon import reckon_nominal
+from builder.reckon.teaching.handling import handled_in, hazards_in
 from builder.rules.naming import (
     IN_ALL,
     PORTION,
@@ -53,3 +58,18 @@ def studio(tmp_path_factory):
 )
 def test_meanings(studio, recipe, name, meant):
     assert meaning_of(Name(name), studio.recipes[recipe], studio) == meant
+
+
+def test_who_measures_what_is_chosen_for_all_containers_together_handles_it(studio):
+    """`{scent in all}` puts the same bottle into the same hands as `{scent}`: with it come the rules for neat scents."""
+    studio_class = studio.classes["first"]
+    part = next(part for part in studio_class.lesson.parts if any(mention.name.key == "scent" for mention in part.mentions))
+    batch = reckon_nominal(studio, studio.recipes["salts"])
+    hands = []
+    for name in ("scent", "scent" + IN_ALL):
+        step = Steps((Step(("Add at most ", Mention(Name(name)), " of scent.")),))
+        hands.append(
+            (handled_in(studio, replace(part, blocks=(step,)), batch).chosen, hazards_in(studio, replace(part, blocks=(step,)), batch))
+        )
+    assert hands[0] == hands[1]
+    assert [card.key for card in hands[0][0]] == ["lavender essential oil"] and "neat essential oil" in hands[0][1]

@@ -12,7 +12,7 @@ from builder.model.teaching.class_plan import MadeProduct
 from builder.model.teaching.lesson import CautionHere, Mention, Part, Steps, mentions_in
 from builder.rules.hazard import CAUSTIC, DRY_LYE, RAW_SOAP, hazards_of, hazards_of_card
 from builder.rules.lye_words import hazards_said
-from builder.rules.naming import CONTAINERS, CUP, PORTION, ChoiceNamed, Meaning, meaning_of, options_of, weighings
+from builder.rules.naming import CONTAINERS, CUP, PORTION, Meaning, meaning_of, options_of, weighings
 from builder.rules.part_recipe import recipe_in_hand
 
 FILLS = (PORTION, CUP, CONTAINERS)
@@ -50,13 +50,9 @@ def handled_in(studio: Studio, part: Part, batch: WorkedBatch) -> Handled:
     meant = meant_in(studio, batch, part.mentions)
     named = [w for one in meant for w in weighings(batch.grams, one)]
     weighed = tuple(w for w in batch.grams.weighed if any(w is one for one in named))
-    chosen = tuple(card for one in meant if not _is_in_all(one) for card in options_of(batch.recipe, one, studio))
+    chosen = tuple(card for one in meant for card in options_of(batch.recipe, one, studio))
     raw_soap = works_on_raw_soap(part, batch) or (part.by_hand and RAW_SOAP in hazards_said(part, studio.lye_words))
     return Handled(weighed, chosen, any(one in FILLS for one in meant), raw_soap)
-
-
-def _is_in_all(meant: Meaning) -> bool:
-    return isinstance(meant, ChoiceNamed) and meant.in_all
 
 
 def has_steps(part: Part) -> bool:
