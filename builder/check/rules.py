@@ -95,6 +95,7 @@ from builder.check.supplies.supply_twice import find_supplies_twice
 from builder.check.supplies.supply_unknown import find_unknown_supplies
 from builder.check.supplies.supply_weight_unknown import find_supplies_without_weight
 from builder.check.teaching.amounts_typed import find_amounts_typed
+from builder.check.teaching.flame_near_vapour import find_flames_near_vapour
 from builder.check.teaching.format_differs import find_formats_that_differ
 from builder.check.teaching.lesson_heat import find_heat_that_cannot_be
 from builder.check.teaching.links_broken import find_broken_links
@@ -192,6 +193,7 @@ RULES: tuple[Rule[Any], ...] = (
     # teaching
     find_unknown_mentions,
     find_unsafe_steps,
+    find_flames_near_vapour,
     find_raw_soap_denied,
     find_broken_links,
     find_times_that_do_not_fit,

@@ -17,6 +17,7 @@ from builder.model.recipe.product import Product
 from builder.model.roster.allergy import AllergyWords
 from builder.model.teaching.caution import CautionText
 from builder.model.teaching.claim import ClaimRules
+from builder.model.teaching.flame_words import FlameWords
 from builder.model.teaching.lye_words import LyeWords
 from builder.model.teaching.supervision import WatchRule
 from builder.model.teaching.teaching import FormatAdvice
@@ -48,7 +49,8 @@ class Rulebook:
 
     `constants` are figures that belong to no ingredient, `regions` and `allergens` what lists of ingredients are made by, `languages` are
     keyed by their names. `unsafe_steps` are the dangers that words of a step can bring, `lye_words` the words for lye and raw soap in
-    somebody's hands, `claims` those that make a medicine of a cosmetic. `format_advice` is the advice on formats.
+    somebody's hands, `flame_words` those for fire in the room, `claims` those that make a medicine of a cosmetic. `format_advice` is the
+    advice on formats.
     """
 
     constants: Mapping[str, Figure] = field(default_factory=dict)
@@ -61,6 +63,7 @@ class Rulebook:
     label_warnings: tuple[WarningRule, ...] = ()
     unsafe_steps: tuple[UnsafeStep, ...] = ()
     lye_words: LyeWords = field(default_factory=dict)
+    flame_words: FlameWords = field(default_factory=dict)
     claims: ClaimRules = field(default_factory=ClaimRules)
 
 

@@ -39,7 +39,7 @@ from builder.read.roster.allergy_words import read_allergy_words
 from builder.read.teaching.cautions import read_caution
 from builder.read.teaching.passages import read_passage
 from builder.read.teaching.teaching import read_format_advice, read_supervision
-from builder.read.teaching.unsafe_steps import read_claims, read_lye_words, read_unsafe_steps, read_word_groups
+from builder.read.teaching.unsafe_steps import read_claims, read_flame_words, read_lye_words, read_unsafe_steps, read_word_groups
 from builder.read.text.text_files import TextFolder
 from builder.read.yaml.fit import Known
 from builder.read.yaml.placed_yaml import PlacedYaml, read_yaml_file
@@ -173,6 +173,7 @@ def _shipped(state: _State) -> _Shipped:
     groups = _one(content, "tables/word_groups.yaml", read_word_groups, set())
     steps = _one(content, "tables/unsafe_steps.yaml", lambda placed: read_unsafe_steps(placed, groups, known, findings), set())
     lye_words = _one(content, "tables/lye_words.yaml", lambda placed: read_lye_words(placed, groups, known, findings), set())
+    flame_words = _one(content, "tables/flame_words.yaml", lambda placed: read_flame_words(placed, groups, known, findings), set())
     claims = _one(content, "tables/claims.yaml", lambda placed: {"claims": read_claims(placed, groups, known, findings)}, set())
     constants = _one(content, "constants.yaml", lambda placed: read_constants(placed, known, findings), set())
     rulebook = Rulebook(
@@ -186,6 +187,7 @@ def _shipped(state: _State) -> _Shipped:
         label_warnings=read_label_warnings(content, "tables/label_warnings.csv", known),
         unsafe_steps=tuple(steps.values()),
         lye_words=lye_words,
+        flame_words=flame_words,
         claims=claims.get("claims", ClaimRules()),
     )
     return _Shipped(known, rulebook, _read_shelf(content, "", known, constants), tuple(findings))

@@ -20,7 +20,7 @@ from builder.read.shapes.library import (
     SourceShape,
 )
 from builder.read.shapes.profile import ProfileShape
-from builder.read.shapes.prose_tables import ClaimShape, LyeWordsShape, UnsafeStepShape
+from builder.read.shapes.prose_tables import ClaimShape, FlameWordsShape, LyeWordsShape, UnsafeStepShape
 from builder.read.shapes.recipe import RecipeShape
 from builder.read.shapes.shape import Shape
 from builder.read.shapes.studio_class import ClassShape
@@ -93,4 +93,5 @@ SHIPPED_FILES = (
     StudioFile("unsafe_steps.yaml", "content/tables/unsafe_steps.yaml", "Dangerous words.", BY_NAME, (UnsafeStepShape,)),
     StudioFile("claims.yaml", "content/tables/claims.yaml", "Claims that a cosmetic may not make.", BY_NAME, (ClaimShape,)),
     StudioFile("lye_words.yaml", "content/tables/lye_words.yaml", "Words that mean work with lye.", BY_NAME, (LyeWordsShape,)),
+    StudioFile("flame_words.yaml", "content/tables/flame_words.yaml", "Words that mean fire in the room.", BY_NAME, (FlameWordsShape,)),
 )

@@ -5,6 +5,13 @@ import pytest
 from tests.test_findings import FINDINGS, check, lay_out
 
 TWINS = {
+    "flame-near-vapour": [
+        ("over the gas ring", "on the hot plate"),
+        ("over the gas ring", "on the hot plate, never over a gas ring,"),
+        ("Let it cool to 55 °C.", "Turn off the gas ring. Let it cool to 55 °C."),
+        ("Let it cool to 55 °C.", "Let it cool to 40 °C."),
+        ("Stir in {scent} of the scent.", "Stir in {coconut oil} of the oil."),
+    ],
     "mixed-too-cool": [
         ("The pot is now at 40 °C.", "Warm the pot to 40 °C."),
         ("The pot is now at 40 °C.", "The pot is now at about 25 °C."),

@@ -59,6 +59,15 @@ class LyeWordsShape(Shape):
     """Words that make it harmless."""
 
 
+class FlameWordsShape(Shape):
+    """One row of `flame_words.yaml`."""
+
+    says: OneOrMore = needed("says", "[open flame]")
+    """Words in a sentence that speak of it."""
+    unless: Texts = maybe("unless", ())
+    """Words that mean something else by it."""
+
+
 class ClaimShape(Shape):
     """One row of `claims.yaml`."""
 

@@ -2,10 +2,11 @@
 
 from builder.model.finding import Finding
 from builder.model.teaching.claim import Claim, ClaimRules
+from builder.model.teaching.flame_words import SpokenOf
 from builder.model.teaching.lye_words import HandledWords
 from builder.model.teaching.unsafe_step import UnsafeStep
 from builder.model.teaching.word_pattern import Groups, WordPattern, compile_patterns
-from builder.read.shapes.prose_tables import ClaimShape, LyeWordsShape, UnsafeStepShape
+from builder.read.shapes.prose_tables import ClaimShape, FlameWordsShape, LyeWordsShape, UnsafeStepShape
 from builder.read.shapes.shape import Shape
 from builder.read.yaml.fit import Known, fit_each
 from builder.read.yaml.placed_yaml import PlacedYaml
@@ -40,6 +41,13 @@ def read_lye_words(placed: PlacedYaml, groups: Groups, known: Known, findings: l
     return {
         key: HandledWords(**_patterns(shape, groups, "in_titles", "says", "unless"))
         for key, shape in fit_each(LyeWordsShape, placed, findings, known)
+    }
+
+
+def read_flame_words(placed: PlacedYaml, groups: Groups, known: Known, findings: list[Finding]) -> dict[str, SpokenOf]:
+    """Read the words for fire in the room of one file; raise PatternError where a pattern names an unknown group."""
+    return {
+        key: SpokenOf(**_patterns(shape, groups, "says", "unless")) for key, shape in fit_each(FlameWordsShape, placed, findings, known)
     }
 
 

@@ -20,8 +20,8 @@ from builder.model.teaching.timed_part import TimedPart
 from builder.reckon.formula.heat import OF_FAT, OF_LOTION, OF_LYE, ROOM, cooling, mixed, warmed_by_setting
 from builder.reckon.teaching.handling import weighed_as
 from builder.rules.clauses import clauses_of, is_order, stands
+from builder.rules.degrees import Degrees, degrees_in
 
-_DEGREES = re.compile(r"(\d{2,3})\s*(?:(?:to|-|–)\s*(\d{2,3})\s*)?(?:°\s*|deg(?:rees)?\s*)(C|F)\b", re.IGNORECASE)
 _HEATS = re.compile(r"\b(?:warm|heat|melt)\b", re.IGNORECASE)
 _POURS = re.compile(r"\b(?:pour|add|tip|stir|scrape|combine|mix)\b", re.IGNORECASE)
 _POT = re.compile(r"\b(?:pot|pan|melt(?:ed)?|fats?|butters?)\b", re.IGNORECASE)
@@ -57,16 +57,6 @@ def _heats(sentence: Sentence) -> bool:
     return is_order(sentence) and any(stands(clause, match) for clause, match in matches)
 
 
-def _degrees(sentence: Sentence) -> tuple[Fraction, Fraction, re.Match[str]] | None:
-    match = _DEGREES.search(sentence.words)
-    if match is None:
-        return None
-    low, high = Fraction(match[1]), Fraction(match[2] or match[1])
-    if match[3].upper() == "F":
-        low, high = ((one - 32) * Fraction(5, 9) for one in (low, high))
-    return low, high, match
-
-
 def _mixes(studio: Studio, batch: WorkedBatch, steps: Iterable[Step]) -> Iterator[MixedTooCool]:
     hot: list[Weighed] = []
     cold: list[Weighed] = []
@@ -77,14 +67,14 @@ def _mixes(studio: Studio, batch: WorkedBatch, steps: Iterable[Step]) -> Iterato
         fats = [w for w in named if w.line.ingredient.counts_as.is_oil and w not in hot and w not in cold]
         (cold if warmed else hot).extend(fats)
         for sentence in step.sentences:
-            degrees = _degrees(sentence)
+            degrees = degrees_in(sentence)
             if _heats(sentence):
                 hot, cold, warmed, poured = [*hot, *cold], [], bool(hot), False
-                heat = degrees[:2] if degrees else _melted(hot, studio.constants)
+                heat = (degrees.low, degrees.high) if degrees else _melted(hot, studio.constants)
             elif cold and _POURS.search(sentence.words) and (not fats or _POT.search(sentence.words)):
                 poured = True
             if degrees and heat and cold and poured and _OILS.search(sentence.words) and not _BELOW.search(sentence.words):
-                yield from _compared(hot, cold, heat, degrees, sentence, studio.constants)
+                yield from _compared(hot, cold, heat, degrees, studio.constants)
                 hot, cold, heat, poured = [*hot, *cold], [], None, False
 
 
@@ -100,8 +90,7 @@ def _compared(
     hot: list[Weighed],
     cold: list[Weighed],
     heat: tuple[Fraction, Fraction],
-    degrees: tuple[Fraction, Fraction, re.Match[str]],
-    sentence: Sentence,
+    degrees: Degrees,
     constants: Mapping[str, Figure],
 ) -> Iterator[MixedTooCool]:
     room, held = constants[ROOM].typical, constants[OF_FAT].typical
@@ -110,7 +99,7 @@ def _compared(
         return
     ends = [[Warm(warm, held, one), Warm(cool, held, room)] for one in heat]
     low, high = (max(mixed(parts), room) for parts in ends)
-    says, (_, _, match) = degrees[0], degrees
+    says = degrees.low
     if high >= says - constants["temperatures that are alike"].typical:
         return
     # What sets warms the pot, but never above where it melts again.
@@ -121,7 +110,7 @@ def _compared(
         gain = warmed_by_setting(ends[1], w.mass.grams, heat_of.highest if heat_of else fusion) - high
         most = max(most, min(most + gain, melts_at))
     needed = (says * (warm + cool) - room * cool) / warm
-    yield MixedTooCool(says, warm, cool, low, high, most, needed, sentence.place(match.start(), match.end()))
+    yield MixedTooCool(says, warm, cool, low, high, most, needed, degrees.place)
 
 
 def _lye(studio: Studio, batch: WorkedBatch, timed: list[TimedPart]) -> Iterator[CooledTooSoon]:
@@ -135,16 +124,15 @@ def _lye(studio: Studio, batch: WorkedBatch, timed: list[TimedPart]) -> Iterator
     in_water = any(_IN_COLD.search(sentence.words) and _COOLS.search(sentence.words) for sentence in between)
     in_water = in_water or any(re.search(r"\bice\b|stand\w* .*\bcold water\b", sentence.words, re.IGNORECASE) for sentence in between)
     for sentence in _sentences(made.part):
-        degrees = _degrees(sentence)
+        degrees = degrees_in(sentence)
         if degrees is None or not _COOLS.search(sentence.words):
             continue
-        ends = degrees[1]
+        ends = degrees.high
         takes = cooling(
             column.alkali + column.lye_water, studio.constants[OF_LYE].typical, begins, ends, studio.constants, in_water=in_water
         )
         if takes is not None and takes.least > used.ends - made.begins:
-            place = sentence.place(degrees[2].start(), degrees[2].end())
-            yield CooledTooSoon("lye", ends, used.ends - made.begins, takes.least, in_water, place)
+            yield CooledTooSoon("lye", ends, used.ends - made.begins, takes.least, in_water, degrees.place)
 
 
 def _makes_lye(studio: Studio, batch: WorkedBatch, part: Part) -> bool:
@@ -162,15 +150,14 @@ def _batch(studio: Studio, batch: WorkedBatch, timed: list[TimedPart]) -> Iterat
     for one in timed:
         for sentence in _sentences(one.part):
             since.append(sentence)
-            degrees = _degrees(sentence)
+            degrees = degrees_in(sentence)
             if _heats(sentence):
                 heated, since = one, []
-            elif degrees and heated and _BELOW.search(sentence.words) and degrees[1] < hottest:
+            elif degrees and heated and _BELOW.search(sentence.words) and degrees.high < hottest:
                 begins = heated.ends if heated is not one else heated.begins
                 in_water = any(_IN_COLD.search(other.words) for other in (*since, *_sentences(one.part)))
                 held = studio.constants[OF_LOTION].typical
-                takes = cooling(batch.grams.total, held, (hottest, hottest), degrees[1], studio.constants, in_water=in_water)
+                takes = cooling(batch.grams.total, held, (hottest, hottest), degrees.high, studio.constants, in_water=in_water)
                 if takes is not None and takes.least > one.ends - begins:
-                    place = sentence.place(degrees[2].start(), degrees[2].end())
-                    yield CooledTooSoon("batch", degrees[1], one.ends - begins, takes.least, in_water, place)
+                    yield CooledTooSoon("batch", degrees.high, one.ends - begins, takes.least, in_water, degrees.place)
                 heated = None

@@ -1,0 +1,117 @@
+"""A flame in a part of a lesson that handles something whose vapour can be lit at the heat that it has there.
+
+The heat is the last that an order of the part names up to the step with it; without one that of its phase, and else that of the room.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+
+from builder.check.batches import unite
+from builder.check.figure_words import DEFER, inside, range_of
+from builder.check.rule import STUDIO, rule_on
+from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
+from builder.model.place import Name, Place
+from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.recipe import Recipe
+from builder.model.studio import Studio
+from builder.model.subject import WholeClass
+from builder.model.teaching.flame_words import BURNS, PUT_OUT, SpokenOf
+from builder.model.teaching.lesson import Part, Steps
+from builder.model.teaching.prose import Sentence
+from builder.model.teaching.word_pattern import Words, any_in, possible_in
+from builder.rules.basis import basis_of
+from builder.rules.clauses import clauses_of, is_order, stands
+from builder.rules.degrees import degrees_in
+from builder.rules.naming import IngredientNamed, PhaseNamed, meaning_of, options_of
+from builder.rules.part_recipe import recipe_about
+from builder.words.plain_number import plain_number
+
+
+@dataclass(frozen=True)
+class _Vapour:
+    """What can be lit, at how many degC it is handled, and how many sentences of the steps stand up to there."""
+
+    card: Ingredient
+    celsius: Fraction
+    at: int
+
+
+@rule_on(STUDIO, FindingKind("flame-near-vapour", STOP, "A flame burns where the vapour of something that is handled catches fire."))
+def find_flames_near_vapour(studio: Studio) -> Iterator[Finding]:
+    """Look through the parts of every lesson; what several classes say in one passage is one finding."""
+    yield from unite(
+        found
+        for studio_class in studio.classes.values()
+        for part in studio_class.lesson.parts
+        if (recipe := studio.recipes.get(recipe_about(part, studio_class.recipe_keys) or "")) is not None
+        for found in _in_part(part, recipe, studio_class.key, studio)
+    )
+
+
+def _in_part(part: Part, recipe: Recipe, class_key: str, studio: Studio) -> Iterator[Finding]:
+    steps = [step for block in part.blocks if isinstance(block, Steps) for step in block.steps]
+    sentences = [sentence for step in steps for sentence in step.sentences]
+    burning = [(number, place) for number, one in enumerate(sentences) if (place := _spoken_of(one, studio.flame_words[BURNS]))]
+    if not burning:
+        return
+    out = [number for number, one in enumerate(sentences) if _spoken_of(one, studio.flame_words[PUT_OUT])]
+    for vapour in _vapours(part, recipe, studio):
+        flash = vapour.card.figure("flash point")
+        lit = next((place for number, place in burning if not any(number <= one <= vapour.at for one in out)), None)
+        if flash is None or lit is None or vapour.celsius < flash.low:
+            continue
+        degrees = plain_number(Fraction(round(vapour.celsius)))
+        yield stop(
+            "flame-near-vapour",
+            lit,
+            f"A flame burns here, and the same part handles {inside(vapour.card)} at about {degrees} °C. Its vapour "
+            f"catches fire at a flame or a spark from {range_of(flash, '°C')} on ({basis_of(flash)}).",
+            "Heat in a water bath on a plate without a flame. Where something has to burn, write a step that puts it out before the "
+            f"bottle is opened. {DEFER}",
+            about=frozenset({WholeClass(class_key)}),
+        )
+        return
+
+
+def _vapours(part: Part, recipe: Recipe, studio: Studio) -> Iterator[_Vapour]:
+    """Give what a part handles that has a flash point, in the order of its steps."""
+    lines = [(studio.ingredient(line.ingredient), phase) for phase in recipe.phases for line in phase.lines]
+    heats = {card.key: phase.heat_to for card, phase in lines if card}
+    room, named, passed = studio.constants["room"].typical, None, 0
+    for step in (step for block in part.blocks if isinstance(block, Steps) for step in block.steps):
+        for sentence in step.sentences:
+            degrees = degrees_in(sentence) if is_order(sentence) else None
+            named = degrees.high if degrees else named
+        passed += len(step.sentences)
+        for mention in step.mentions:
+            for card in _cards(mention.name, recipe, studio):
+                heat_to = heats.get(card.key)
+                celsius = named if named is not None else heat_to.celsius if heat_to else room
+                yield _Vapour(card, celsius, passed - 1)
+
+
+def _cards(name: Name, recipe: Recipe, studio: Studio) -> tuple[Ingredient, ...]:
+    """Give the ingredients that a name in braces means one by one: itself, those of a phase, or what students choose from."""
+    match meaning_of(name, recipe, studio):
+        case IngredientNamed(key):
+            named = [key]
+        case PhaseNamed(phase):
+            lines = (line for one in recipe.phases if one.name.key == phase for line in one.lines)
+            named = [line.ingredient.key for line in lines]
+        case meant:
+            return options_of(recipe, meant, studio)
+    return tuple(studio.ingredients[key] for key in named if key in studio.ingredients)
+
+
+def _spoken_of(sentence: Sentence, words: SpokenOf) -> Place | None:
+    if sentence.is_question or any_in(words.unless, Words(sentence.words)):
+        return None
+    for clause in clauses_of(sentence):
+        told = Words(clause.words)
+        for pattern in possible_in(words.says, told):
+            for match in pattern.find_all(told):
+                if stands(clause, match):
+                    return sentence.place(clause.begin + match.start(), clause.begin + match.end())
+    return None

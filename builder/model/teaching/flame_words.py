@@ -1,0 +1,19 @@
+"""How fire in the room is spoken of, as the rows of `content/tables/flame_words.yaml` tell."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from builder.model.teaching.word_pattern import WordPattern
+
+BURNS, PUT_OUT = "burns", "put out"
+
+
+@dataclass(frozen=True)
+class SpokenOf:
+    """How something is spoken of, and what in the same sentence turns it off."""
+
+    says: tuple[WordPattern, ...]
+    unless: tuple[WordPattern, ...]
+
+
+FlameWords = Mapping[str, SpokenOf]
