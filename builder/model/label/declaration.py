@@ -1,8 +1,9 @@
 """What a declared list without amounts allows: the descending order of a blend's parts, its one-per-cent line, and figures of its supplier.
 
 Whoever makes a blend declares what is above one per cent of it in descending order and what is below in any order after that, and names
-colours last at any level. Where the line between the two lies is seldom said, so that a list stands for several cells, one for each place
-where the line can be. Within a cell all that is known is linear; what holds in every cell is proven.
+colours last at any level. All shares that fit, adding up to one, are a polytope: a piece of the simplex cut out by bounds and by the order.
+Where the line between the two lies is seldom said, so that a list stands for several polytopes, one for each place where the line can be.
+What holds in every polytope is proven.
 """
 
 from collections.abc import Iterator, Mapping, Sequence
@@ -16,7 +17,7 @@ Range = tuple[Fraction, Fraction]
 
 
 @dataclass(frozen=True)
-class Cell:
+class Polytope:
     """One place of the one-per-cent line: `chain` are the parts in descending order, `tail` those below the line; colours are in neither.
 
     Parts are counted from 0. `low` and `high` bound the share of each part; along the chain neither rises. `plain`: nothing else binds, so
@@ -35,40 +36,40 @@ class Cell:
         fits = all(low <= high for low, high in zip(self.low, self.high, strict=True))
         return fits and sum(self.low) <= WHOLE <= sum(self.high)
 
-    def with_share(self, part: int, share: Fraction) -> "Cell":
-        """Give the cell once the share of one part is known."""
+    def with_share(self, part: int, share: Fraction) -> "Polytope":
+        """Give the polytope once the share of one part is known."""
         low, high = list(self.low), list(self.high)
         low[part], high[part] = max(low[part], share), min(high[part], share)
         return _tightened(replace(self, plain=False), low, high)
 
 
-def cells_of(count: int, below: int | None, shares: Mapping[int, Range], colours: Sequence[int] = ()) -> tuple[Cell, ...]:
-    """Give the cells of a list of `count` parts; `below` is the first part below one per cent, None where that is not known.
+def polytopes_of(count: int, below: int | None, shares: Mapping[int, Range], colours: Sequence[int] = ()) -> tuple[Polytope, ...]:
+    """Give the polytopes of a list of `count` parts; `below` is the first part below one per cent, None where that is not known.
 
-    `shares` are the supplier's figures. There is no cell where the figures contradict the order or each other.
+    `shares` are the supplier's figures. There is no polytope where the figures contradict the order or each other.
     """
     if count == 1:
-        return (Cell((0,), (), (WHOLE,), (WHOLE,), plain=False),)
-    return tuple(cell for cell in _cells(count, below, shares, frozenset(colours)) if cell.is_possible)
+        return (Polytope((0,), (), (WHOLE,), (WHOLE,), plain=False),)
+    return tuple(polytope for polytope in _polytopes(count, below, shares, frozenset(colours)) if polytope.is_possible)
 
 
-def _cells(count: int, below: int | None, shares: Mapping[int, Range], colours: frozenset[int]) -> Iterator[Cell]:
+def _polytopes(count: int, below: int | None, shares: Mapping[int, Range], colours: frozenset[int]) -> Iterator[Polytope]:
     for first in range(count + 1) if below is None else (below,):
         chain = tuple(part for part in range(first) if part not in colours)
         tail = tuple(part for part in range(first, count) if part not in colours)
         if below is None and first < count and first in colours:
-            continue  # Otherwise the same cell comes twice.
+            continue  # Otherwise the same polytope comes twice.
         low = [ONE_PER_CENT if part in chain else NOTHING for part in range(count)]
         high = [ONE_PER_CENT if part in tail else WHOLE for part in range(count)]
         for part, (least, most) in shares.items():
             low[part], high[part] = max(low[part], least), min(high[part], most)
-        yield _tightened(Cell(chain, tail, (), (), plain=bool(chain) and not shares and not colours), low, high)
+        yield _tightened(Polytope(chain, tail, (), (), plain=bool(chain) and not shares and not colours), low, high)
 
 
-def _tightened(cell: Cell, low: list[Fraction], high: list[Fraction]) -> Cell:
-    """Give a cell its bounds, so drawn in that along the chain they do not rise."""
-    for before, after in pairwise(cell.chain):
+def _tightened(polytope: Polytope, low: list[Fraction], high: list[Fraction]) -> Polytope:
+    """Give a polytope its bounds, so drawn in that along the chain they do not rise."""
+    for before, after in pairwise(polytope.chain):
         high[after] = min(high[before], high[after])
-    for before, after in reversed(list(pairwise(cell.chain))):
+    for before, after in reversed(list(pairwise(polytope.chain))):
         low[before] = max(low[before], low[after])
-    return replace(cell, low=tuple(low), high=tuple(high))
+    return replace(polytope, low=tuple(low), high=tuple(high))

@@ -7,7 +7,7 @@ from enum import StrEnum
 from fractions import Fraction
 from functools import cached_property
 
-from builder.model.label.declaration import Cell, Range, cells_of
+from builder.model.label.declaration import Polytope, Range, polytopes_of
 from builder.model.place import NOWHERE, Place
 from builder.model.recipe.essential_oil import Held
 from builder.model.recipe.figure import OF_ONE_PACK, Figure, Figures, Known, Source
@@ -89,9 +89,9 @@ class LabelName:
     nano: frozenset[int] = frozenset()
 
     @cached_property
-    def cells(self) -> tuple[Cell, ...]:
+    def polytopes(self) -> tuple[Polytope, ...]:
         """Give what the list allows."""
-        return cells_of(len(self.inci), self.below, self.shares, sorted(self.colours))
+        return polytopes_of(len(self.inci), self.below, self.shares, sorted(self.colours))
 
 
 @dataclass(frozen=True)

@@ -6,7 +6,7 @@ from typing import Annotated, Self
 from pydantic import model_validator
 
 from builder.model.finding_kind import STOP, FindingKind
-from builder.model.label.declaration import Range, cells_of
+from builder.model.label.declaration import Range, polytopes_of
 from builder.model.recipe.ingredient import CHARGES, MICROBES, CountsAs, DeclaredAs
 from builder.model.recipe.recipe import USED_ON
 from builder.read.lye.acid_shares import acid_share
@@ -218,7 +218,7 @@ class CardShape(Shape):
     @model_validator(mode="after")
     def _has_a_list_that_fits_its_strength(self) -> Self:
         name = self.label_name
-        if name and not cells_of(len(name.inci), name.first_below, self.label_shares, sorted(name.numbers(name.colours))):
+        if name and not polytopes_of(len(name.inci), name.first_below, self.label_shares, sorted(name.numbers(name.colours))):
             wrong = "The names on the label go against the strength of this acid."
             remedy = "Name what there is more of first, and look the purity up again."
             raise TextError("label-shares-impossible", wrong, remedy, at=("label name", "inci"))

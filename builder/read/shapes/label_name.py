@@ -5,7 +5,7 @@ from typing import Annotated, Self
 from pydantic import AfterValidator, ValidationInfo, model_validator
 
 from builder.model.finding_kind import STOP, FindingKind
-from builder.model.label.declaration import Range, cells_of
+from builder.model.label.declaration import Range, polytopes_of
 from builder.model.recipe.product import Contact
 from builder.read.label.share_ranges import parse_share_range
 from builder.read.shapes.fields import OneOrMore, SourceField, Text, Texts, reads
@@ -59,7 +59,7 @@ class LabelNameShape(Shape):
 
     @model_validator(mode="after")
     def _can_be(self) -> Self:
-        if not cells_of(len(self.inci), self.first_below, self.ranges, sorted(self.numbers(self.colours))):
+        if not polytopes_of(len(self.inci), self.first_below, self.ranges, sorted(self.numbers(self.colours))):
             wrong = (
                 "No blend fits these figures: they go against the order of the names, against the line at one per cent, or against 100 %."
             )

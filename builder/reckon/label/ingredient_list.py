@@ -9,7 +9,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
-from builder.model.label.declaration import NOTHING, cells_of
+from builder.model.label.declaration import NOTHING, polytopes_of
 from builder.model.label.ingredient_list import Declared, IngredientList
 from builder.model.label.labelling import ANY_REGION, Labelling
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
@@ -20,7 +20,7 @@ from builder.reckon.label.scent_allergens import allergen_sources, may_hold, wit
 
 COLLECTIVE = {DeclaredAs.FRAGRANCE: ("Parfum", "Fragrance"), DeclaredAs.FLAVOUR: ("Aroma", "Flavor")}
 Weighed = tuple[Ingredient, Fraction, Fraction]
-_ALONE = cells_of(1, None, {})
+_ALONE = polytopes_of(1, None, {})
 
 
 @dataclass
@@ -49,7 +49,7 @@ class _Product:
                 kind = DeclaredAs(key) if key in COLLECTIVE else kind
                 entry = Declared(inci, plain, kind, NOTHING, NOTHING, card.colour_name, number in names.nano)
                 keys.append(self._enter(key, entry))
-            self.sources.append(Source(card.name, tuple(keys), least, most, names.cells))
+            self.sources.append(Source(card.name, tuple(keys), least, most, names.polytopes))
 
     def name_allergens(self, weighed: Iterable[Weighed], contact: Contact) -> None:
         """Take in the allergens of scents, and name those that there can be more of than need not be named."""

@@ -1,9 +1,10 @@
 """Which of two ingredients may stand before the other on a label, whatever the suppliers' lists leave open: proven, or not.
 
-A product is made of sources: what was weighed, and what students may add, each with the cells that its declared list allows. One name may
-stand before another if in no product that fits all of this there is more of the second while the second is subject to the order (from one
-per cent up, or above one per cent, as the region has it). Both are linear, so each combination of cells is one small linear program;
-since the sources are independent of each other it is solved exactly by walking along one curve (`shares.py`).
+A product is made of sources: what was weighed, and what students may add, each with the polytopes that its declared list allows. One name
+may stand before another if in no product that fits all of this there is more of the second while the second is subject to the order (from
+one per cent up, or above one per cent, as the region has it). Both are linear, so each combination of polytopes is one small linear
+program; since the sources are independent of each other it is solved exactly by its Lagrangian dual, a convex curve in one multiplier
+(`shares.py`). `tests/reckon/test_linear_programs.py` compares it with a solver in floats.
 """
 
 from collections.abc import Iterator, Sequence
@@ -12,10 +13,10 @@ from fractions import Fraction
 from itertools import pairwise, product
 from math import prod
 
-from builder.model.label.declaration import NOTHING, ONE_PER_CENT, Cell
-from builder.reckon.label.shares import Corner, most_at, most_of_one, shares_at_most, walk_to_the_bound, weigh
+from builder.model.label.declaration import NOTHING, ONE_PER_CENT, Polytope
+from builder.reckon.label.shares import Vertex, most_of_one, optimum_at, shares_at_most, walk_to_the_constraint, weigh
 
-# Beyond so many combinations of cells an order is held back where it holds for some mixture of cells alone: on the safe side, and in time.
+# Beyond so many combinations of polytopes an order is held back where it holds for some mixture of them alone: on the safe side, in time.
 MOST_WAYS = 60
 
 _WORTH = {-1: Fraction(-1), 0: NOTHING, 1: Fraction(1)}
@@ -32,16 +33,16 @@ class Source:
     names: tuple[str, ...]
     least: Fraction
     most: Fraction
-    cells: tuple[Cell, ...]
+    polytopes: tuple[Polytope, ...]
     counts: bool = True
 
 
 def _most_of_name(source: Source, name: str, sign: int) -> Fraction:
     """Give the most of sign * share that the parts of a name can have in a source together."""
     if source.names.count(name) == 1:
-        return most_of_one(source.cells, source.names.index(name), sign)
+        return most_of_one(source.polytopes, source.names.index(name), sign)
     weights = [_WORTH[sign] if one == name else NOTHING for one in source.names]
-    return max(weigh(shares_at_most(cell, weights), weights) for cell in source.cells)
+    return max(weigh(shares_at_most(polytope, weights), weights) for polytope in source.polytopes)
 
 
 @dataclass(frozen=True)
@@ -49,17 +50,19 @@ class _Part:
     """A source seen from a pair of names: what each part of it adds to the difference, and to the weight of the second name."""
 
     source: Source
-    cell: Cell
+    polytope: Polytope
     more: tuple[Fraction, ...]
     second: tuple[Fraction, ...]
 
-    def corner(self, price: Fraction | None) -> tuple[Fraction, Fraction]:
-        """Give difference and excess over one per cent where difference + price * excess is at its most (None: only the excess)."""
-        weights = self.second if price is None else [more + price * over for more, over in zip(self.more, self.second, strict=True)]
-        shares = shares_at_most(self.cell, weights)
+    def vertex(self, multiplier: Fraction | None) -> tuple[Fraction, Fraction]:
+        """Give difference and excess over one per cent where difference + multiplier * excess is at its most (None: only the excess)."""
+        weights = (
+            self.second if multiplier is None else [more + multiplier * over for more, over in zip(self.more, self.second, strict=True)]
+        )
+        shares = shares_at_most(self.polytope, weights)
         excess = weigh(shares, self.second) - (ONE_PER_CENT if self.source.counts else NOTHING)
         difference = weigh(shares, self.more)
-        worth = excess if price is None else difference + price * excess
+        worth = excess if multiplier is None else difference + multiplier * excess
         amount = self.source.most if worth > 0 else self.source.least
         return amount * difference, amount * excess
 
@@ -97,7 +100,9 @@ class Order:
         if len(holding) > 1 or not holding[0].counts or len(set(holding[0].names)) < len(holding[0].names):
             return False
         one, other = (holding[0].names.index(name) for name in (first, second))
-        return one < other and all(other in cell.tail or (one in cell.chain and other in cell.chain) for cell in holding[0].cells)
+        return one < other and all(
+            other in polytope.tail or (one in polytope.chain and other in polytope.chain) for polytope in holding[0].polytopes
+        )
 
     def _shares(self, name: str, sign: int) -> Iterator[Fraction]:
         """Give sign * share where it may be at its most: each source as it holds most of the name, and each amount at one of its ends."""
@@ -122,40 +127,40 @@ class Order:
             more = tuple(_WORTH[(name == second) - (name == first)] for name in source.names)
             if any(more):
                 of_second = tuple(_WORTH[name == second] for name in source.names)
-                touched.append([_Part(source, cell, more, of_second) for cell in source.cells])
+                touched.append([_Part(source, polytope, more, of_second) for polytope in source.polytopes])
             elif source.counts:
                 untouched += source.least * ONE_PER_CENT
         ways = prod(len(parts) for parts in touched)
         several = sum(len(parts) > 1 for parts in touched) > 1
-        # What does not even hold for the cells of each source mixed together holds for none of them.
+        # What does not even hold for the polytopes of each source mixed together holds for none of them.
         if several and not self._can_contradict(touched, untouched, mixed=True):
             return False
         return ways > MOST_WAYS or any(self._can_contradict([[part] for part in parts], untouched) for parts in product(*touched))
 
     def _can_contradict(self, parts: Sequence[Sequence[_Part]], untouched: Fraction, *, mixed: bool = False) -> bool:
-        def best(price: Fraction | None) -> Corner:
+        def best(multiplier: Fraction | None) -> Vertex:
             difference, excess = NOTHING, -untouched
-            for cells in parts:
-                corners = [part.corner(price) for part in cells]
-                one = max(corners, key=lambda corner: (corner[1], corner[0]) if price is None else corner[0] + price * corner[1])
+            for polytopes in parts:
+                vertices = [part.vertex(multiplier) for part in polytopes]
+                one = max(vertices, key=lambda vertex: (vertex[1], vertex[0]) if multiplier is None else vertex[0] + multiplier * vertex[1])
                 difference, excess = difference + one[0], excess + one[1]
-            return Corner(difference, excess)
+            return Vertex(difference, excess)
 
         left = best(NOTHING)
-        if left.wanted <= 0:
+        if left.objective <= 0:
             return False
         right = best(None)
-        if right.bound < 0 or (right.bound == 0 and not mixed and (self.free_at_one or self._is_below_a_line(parts))):
+        if right.constraint < 0 or (right.constraint == 0 and not mixed and (self.free_at_one or self._is_below_a_line(parts))):
             return False
-        return left.bound >= 0 or most_at(*walk_to_the_bound(left, right, best)) > 0
+        return left.constraint >= 0 or optimum_at(*walk_to_the_constraint(left, right, best)) > 0
 
     @staticmethod
     def _is_below_a_line(parts: Sequence[Sequence[_Part]]) -> bool:
         """Say whether some of the second stands below the line of a blend, where it comes near to one per cent and never reaches it."""
         return any(
-            of and part.source.most and number in part.cell.tail and part.cell.high[number] == ONE_PER_CENT
-            for cells in parts
-            for part in cells
+            of and part.source.most and number in part.polytope.tail and part.polytope.high[number] == ONE_PER_CENT
+            for polytopes in parts
+            for part in polytopes
             for number, of in enumerate(part.second)
         )
 

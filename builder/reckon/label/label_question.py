@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from fractions import Fraction
 
-from builder.model.label.declaration import Cell
+from builder.model.label.declaration import Polytope
 from builder.model.label.ingredient_list import Question
 from builder.reckon.label.label_order import Order, Source
 from builder.reckon.label.shares import shares_at_most
@@ -25,10 +25,10 @@ def find_question(order: Order, pairs: Pairs, words: Mapping[str, str]) -> Quest
     for number, source in enumerate(order.sources):
         if len(source.names) == 1 or not any(name in pair for pair in pairs for name in source.names):
             continue
-        for part, cells in _answers(source):
+        for part, polytopes in _answers(source):
             if part is not None and not any(source.names[part] in pair for pair in pairs):
                 continue
-            sources = [*order.sources[:number], replace(source, cells=cells), *order.sources[number + 1 :]]
+            sources = [*order.sources[:number], replace(source, polytopes=polytopes), *order.sources[number + 1 :]]
             told = Order(sources, free_at_one=order.free_at_one)
             settled = sum(told.may_precede(*pair) or told.may_precede(*reversed(pair)) for pair in pairs)
             found.append(Question(source.of, words[source.names[part]] if part is not None else "", settled))
@@ -36,14 +36,14 @@ def find_question(order: Order, pairs: Pairs, words: Mapping[str, str]) -> Quest
     return max(found, key=lambda one: (one.settles, one.part in in_question, bool(one.part)), default=None)
 
 
-def _answers(source: Source) -> Iterator[tuple[int | None, tuple[Cell, ...]]]:
-    """Give what is left of the cells once a figure is known: the share of each part in turn, then the place of the line."""
+def _answers(source: Source) -> Iterator[tuple[int | None, tuple[Polytope, ...]]]:
+    """Give what is left of the polytopes once a figure is known: the share of each part in turn, then the place of the line."""
     for part in range(len(source.names)):
         weights = [Fraction(number == part) for number in range(len(source.names))]
-        high = max(shares_at_most(cell, weights)[part] for cell in source.cells)
-        low = min(shares_at_most(cell, [-weight for weight in weights])[part] for cell in source.cells)
-        cells = tuple(one for cell in source.cells if (one := cell.with_share(part, (low + high) / 2)).is_possible)
-        if low < high and cells:
-            yield part, cells
-    if len(source.cells) > 1:
-        yield None, (source.cells[len(source.cells) // 2],)
+        high = max(shares_at_most(polytope, weights)[part] for polytope in source.polytopes)
+        low = min(shares_at_most(polytope, [-weight for weight in weights])[part] for polytope in source.polytopes)
+        polytopes = tuple(one for polytope in source.polytopes if (one := polytope.with_share(part, (low + high) / 2)).is_possible)
+        if low < high and polytopes:
+            yield part, polytopes
+    if len(source.polytopes) > 1:
+        yield None, (source.polytopes[len(source.polytopes) // 2],)

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator
 from fractions import Fraction
 
-from builder.model.label.declaration import NOTHING, WHOLE, cells_of
+from builder.model.label.declaration import NOTHING, WHOLE, polytopes_of
 from builder.model.label.ingredient_list import MayHold
 from builder.model.label.labelling import Allergen, Labelling
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
@@ -12,7 +12,7 @@ from builder.reckon.label.label_order import Source
 
 SCENTS = (DeclaredAs.FRAGRANCE, DeclaredAs.FLAVOUR)
 Weighed = tuple[Ingredient, Fraction, Fraction]
-_ALONE = cells_of(1, None, {})
+_ALONE = polytopes_of(1, None, {})
 
 
 def allergen_sources(weighed: Iterable[Weighed], labelling: Labelling) -> Iterator[tuple[Allergen, Source]]:

@@ -54,8 +54,8 @@ def _of_names(card: Ingredient, limit: Limit, factors: Factors) -> Range:
     if len(names) > 1 and blend_of(names) in limit.names:
         return _WHOLE
     shares = [_of_part(name, number, card, limit, factors) for number, name in enumerate(names)]
-    cells = card.label_name.cells if card.label_name else ()
-    least, most = least_of(cells, [low for low, _ in shares]), most_of(cells, [high for _, high in shares])
+    polytopes = card.label_name.polytopes if card.label_name else ()
+    least, most = least_of(polytopes, [low for low, _ in shares]), most_of(polytopes, [high for _, high in shares])
     stated = [card.stated[name] for name in limit.names if name in card.stated and name not in names]
     low, high = (sum((one.low, one.high)[end] for one in stated) for end in (0, 1))
     return min(least + low, Fraction(1)), min(most + high, Fraction(1))

@@ -56,4 +56,4 @@ def _least_worth(card: Ingredient, known: Mapping[str, Fraction]) -> Fraction | 
     names = [fold(without_brackets(name)) for name in card.label_name.inci] if card.label_name else []
     if card.label_name is None or any(name not in known for name in names):
         return None
-    return least_of(card.label_name.cells, [known[name] for name in names])
+    return least_of(card.label_name.polytopes, [known[name] for name in names])

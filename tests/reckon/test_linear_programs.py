@@ -1,0 +1,96 @@
+"""The exact solver of shares and orders beside a solver in floats: HiGHS, through `scipy.optimize.linprog` (an outside library).
+
+Both are handed the same program, written here from the declaration and not from the code: shares that add up to one, within their bounds,
+descending along the chain. What lies closer to zero than floats can tell is left out.
+"""
+
+from fractions import Fraction
+from itertools import pairwise, permutations, product
+
+import pytest
+from scipy.optimize import linprog
+
+from builder.reckon.label.shares import most_of
+from tests.reckon.random_bases import random_base, random_product, seeded
+from tests.reckon.test_label_order import names_of
+
+CLOSE = 1e-7
+ONE = 0.01
+
+
+def most_in_floats(polytope, weights):
+    """Give the most of a weighted sum over one polytope."""
+    count = len(polytope.low)
+    falls = [[(part == after) - (part == before) for part in range(count)] for before, after in pairwise(polytope.chain)]
+    found = linprog(
+        [-float(weight) for weight in weights],
+        A_ub=falls or None,
+        b_ub=[0] * len(falls) or None,
+        A_eq=[[1] * count],
+        b_eq=[1],
+        bounds=[(float(low), float(high)) for low, high in zip(polytope.low, polytope.high, strict=True)],
+    )
+    assert found.success, found.message
+    return -found.fun
+
+
+@pytest.mark.parametrize("number", range(60))
+def test_the_most_of_a_weighted_sum(number):
+    random = seeded(number)
+    base = random_base(random, 7)
+    source = random_product(random, base).sources[0]
+    weights = [Fraction(random.randrange(-20, 21), random.choice((1, 3, 7))) for _ in source.names]
+    exact = most_of(source.polytopes, weights)
+    assert float(exact) == pytest.approx(max(most_in_floats(one, weights) for one in source.polytopes), abs=CLOSE)
+
+
+def most_by_which_the_second_exceeds(order, polytopes, first, second):
+    """Give the most of second - first while the second comes to one per cent of the product; None where it never does.
+
+    The unknowns are amounts: of each source in all, and of each of its parts.
+    """
+    objective, at_least, rows, sides, equal, bounds = [], [], [], [], [], []
+    width = sum(1 + len(source.names) for source in order.sources)
+    start = 0
+    for source, polytope in zip(order.sources, polytopes, strict=True):
+        whole, parts = start, range(start + 1, start + 1 + len(source.names))
+        objective += [0, *((name == second) - (name == first) for name in source.names)]
+        at_least += [-ONE * source.counts, *(float(name == second) for name in source.names)]
+        equal.append(row(width, {whole: -1, **dict.fromkeys(parts, 1)}))
+        bounds += [(float(source.least), float(source.most)), *((0, None) for _ in source.names)]
+        for part, low, high in zip(parts, polytope.low, polytope.high, strict=True):
+            rows += [row(width, {part: 1, whole: -float(high)}), row(width, {part: -1, whole: float(low)})]
+        for before, after in pairwise(polytope.chain):
+            rows.append(row(width, {parts[after]: 1, parts[before]: -1}))
+        start += 1 + len(source.names)
+    sides = [0] * len(rows)
+    found = linprog(
+        [-one for one in objective],
+        A_ub=[*rows, [-one for one in at_least]],
+        b_ub=[*sides, 0],
+        A_eq=equal,
+        b_eq=[0] * len(equal),
+        bounds=bounds,
+    )
+    return -found.fun if found.success else None
+
+
+def row(width, entries):
+    return [float(entries.get(column, 0)) for column in range(width)]
+
+
+def test_a_verdict_on_an_order_is_that_of_the_solver_in_floats():
+    judged = agreed = 0
+    for number in range(40):
+        random = seeded(number)
+        order = random_product(random, random_base(random, 5))
+        for first, second in permutations(names_of(order), 2):
+            ways = list(product(*(source.polytopes for source in order.sources)))
+            most = [most_by_which_the_second_exceeds(order, way, first, second) for way in ways]
+            found = [one for one in most if one is not None]
+            if any(abs(one) < CLOSE for one in found):
+                continue  # A tie, where the exact rules for one per cent decide.
+            judged += 1
+            agreed += order.may_precede(first, second) is not any(one > 0 for one in found)
+    assert judged > 300
+    assert agreed == judged
