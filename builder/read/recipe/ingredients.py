@@ -16,6 +16,7 @@ from builder.read.shapes.label_name import CertificateShape, LabelNameShape
 from builder.read.yaml.fit import Known, fit
 from builder.read.yaml.placed_yaml import PlacedYaml
 from builder.words.fold import fold
+from builder.words.within import Spelled, spelled
 
 FINDS = (FindingKind("name-taken-twice", STOP, "Two cards answer to the same name."),)
 
@@ -32,8 +33,10 @@ def read_ingredient(placed: PlacedYaml, known: Known, constants: Mapping[str, Fi
             made = make_figures(entries, placed, "figures", name)
             figures[name] = _in_grams_per_millilitre(made, constants) if name == "density" else made
     drops, colours = shape.drop_mass, shape.colour_name
+    plain = shape.label_name.plain[0] if shape.label_name else ""
     return shape.make(
         Ingredient,
+        name=Spelled(shape.name, shape.in_a_sentence) if shape.in_a_sentence else spelled(shape.name, plain),
         label_name=_label_name(shape.label_name, shape.label_shares) if shape.label_name else None,
         colour_name={region: name for region, name in (("us", colours.us), ("eu", colours.eu)) if name} if colours else {},
         allergen_statement=shape.allergen_statement.make(AllergenStatement) if shape.allergen_statement else None,

@@ -144,6 +144,8 @@ class CardShape(Shape):
 
     name: Text = needed("name", "Olive oil")
     """The name of the ingredient."""
+    in_a_sentence: Text = maybe("in a sentence", "", "Epsom salt")
+    """How the name stands inside a sentence, where it has a capital there. Else the plain name of its label decides, or a small letter."""
     also_called: Texts = maybe("also called", (), "[olive fruit oil]")
     """Other names by which recipes may call it."""
     label_name: LabelNameShape | None = maybe("label name", example="{inci: Olea Europaea Fruit Oil, plain: olive oil, known: memory}")
