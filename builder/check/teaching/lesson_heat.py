@@ -1,12 +1,13 @@
 """Steps that promise a warmth that mixing does not give, or a cooling for which the class has no time."""
 
 from collections.abc import Iterator
+from fractions import Fraction
 from math import ceil, floor
 
 from builder.check.rule import CLASS, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
-from builder.model.formula.warmth import CooledTooSoon, MixedTooCool
+from builder.model.formula.warmth import CooledTooSoon, MixedTooCool, MixedTooWarm
 from builder.model.subject import WholeClass
 from builder.model.teaching.class_plan import ClassPlan
 from builder.words.plain_number import plain_number
@@ -17,6 +18,7 @@ _WHAT = {"lye": "the lye", "batch": "the batch"}
 @rule_on(
     CLASS,
     FindingKind("mixed-too-cool", CAUTION, "What is mixed comes to less warmth than the step promises."),
+    FindingKind("mixed-too-warm", CAUTION, "Lye and oils together are warmer than the step promises."),
     FindingKind("cooled-too-soon", CAUTION, "Something is to have cooled in less time than cooling takes."),
 )
 def find_heat_that_cannot_be(plan: ClassPlan) -> Iterator[Finding]:
@@ -25,6 +27,8 @@ def find_heat_that_cannot_be(plan: ClassPlan) -> Iterator[Finding]:
     for one in plan.heat:
         if isinstance(one, MixedTooCool):
             yield caution("mixed-too-cool", one.place, _mixed(one), _warm(one), about=about)
+        elif isinstance(one, MixedTooWarm):
+            yield caution("mixed-too-warm", one.place, _lye_in_oils(one), _cooler(one), about=about)
         else:
             yield caution("cooled-too-soon", one.place, _cooled(one), _wait(one), about=about)
 
@@ -43,6 +47,21 @@ def _mixed(one: MixedTooCool) -> str:
 def _warm(one: MixedTooCool) -> str:
     return (
         f"Let the step warm all the oils together, to {plain_number(one.says)} °C by the thermometer, or name the warmth that comes of it."
+    )
+
+
+def _lye_in_oils(one: MixedTooWarm) -> str:
+    return (
+        f"Lye at {plain_number(Fraction(round(one.lye)))} °C and oils at {plain_number(Fraction(round(one.oils)))} °C come to "
+        f"{floor(one.least)} °C at the very least, not to {plain_number(Fraction(round(one.says)))} °C, and from then on the soap warms "
+        "itself. What is hotter than expected burns worse, thickens faster, and can rise out of the pot."
+    )
+
+
+def _cooler(one: MixedTooWarm) -> str:
+    return (
+        f"Let both cool to about {plain_number(Fraction(round(one.says)))} °C before they meet, or name the warmth that comes of it. The "
+        "thermometer decides."
     )
 
 

@@ -67,6 +67,17 @@ class MixedTooCool:
 
 
 @dataclass(frozen=True)
+class MixedTooWarm:
+    """Lye at `lye` degC poured into oils at `oils` degC: what a step says that the pot is at, and the `least` that mixing gives."""
+
+    says: Fraction
+    lye: Fraction
+    oils: Fraction
+    least: Fraction
+    place: Place = field(default=NOWHERE, compare=False)
+
+
+@dataclass(frozen=True)
 class CooledTooSoon:
     """A step that wants the lye or the batch (`what`) at `ends` degC, `given` minutes at most after it was hot; it takes the `least`."""
 

@@ -3,7 +3,7 @@
 from dataclasses import dataclass, replace
 
 from builder.model.dates.studio_class import ClassDate, Format, HomeSize, Make, StudioClass
-from builder.model.formula.warmth import CooledTooSoon, MixedTooCool
+from builder.model.formula.warmth import CooledTooSoon, MixedTooCool, MixedTooWarm
 from builder.model.lye.lye_solution import LyeSolution
 from builder.model.recipe.filling import Filling
 from builder.model.recipe.product import Product
@@ -139,7 +139,7 @@ class ClassPlan:
     guests: tuple[Guest, ...] = ()
     waiting: tuple[Guest, ...] = ()
     after: tuple[StaffPart, ...] = ()
-    heat: tuple[MixedTooCool | CooledTooSoon, ...] = ()
+    heat: tuple[MixedTooCool | MixedTooWarm | CooledTooSoon, ...] = ()
 
     @property
     def subject(self) -> WholeClass | OneDate:

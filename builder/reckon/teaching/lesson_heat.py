@@ -9,7 +9,7 @@ import re
 from collections.abc import Iterable, Iterator, Mapping
 from fractions import Fraction
 
-from builder.model.formula.warmth import CooledTooSoon, MixedTooCool, Warm
+from builder.model.formula.warmth import CooledTooSoon, MixedTooCool, MixedTooWarm, Warm
 from builder.model.recipe.column import Role, Weighed
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.worked_batch import WorkedBatch
@@ -19,6 +19,7 @@ from builder.model.teaching.prose import Sentence
 from builder.model.teaching.timed_part import TimedPart
 from builder.reckon.formula.heat import OF_FAT, OF_LOTION, OF_LYE, ROOM, cooling, mixed, warmed_by_setting
 from builder.reckon.teaching.handling import weighed_as
+from builder.reckon.teaching.lye_meets_oils import lye_that_meets_oils
 from builder.rules.clauses import clauses_of, is_order, stands
 from builder.rules.degrees import Degrees, degrees_in
 
@@ -30,7 +31,7 @@ _COOLS = re.compile(r"\b(?:cool\w*|below|under|down to|come down|wait)\b", re.IG
 _BELOW = re.compile(r"\b(?:below|under)\b", re.IGNORECASE)
 _LYE_INTO_OILS = re.compile(r"\b(?:pour|add|stir)\b.*\blye\b.*\b(?:oils?|fats?|pot|butters?)\b", re.IGNORECASE)
 _IN_COLD = re.compile(r"\b(?:cold water|ice|iced|basin|sink)\b", re.IGNORECASE)
-HeatSaid = MixedTooCool | CooledTooSoon
+HeatSaid = MixedTooCool | MixedTooWarm | CooledTooSoon
 
 
 def reckon_lesson_heat(studio: Studio, batch: WorkedBatch, parts: Iterable[Part], timeline: Iterable[TimedPart]) -> tuple[HeatSaid, ...]:
@@ -39,6 +40,8 @@ def reckon_lesson_heat(studio: Studio, batch: WorkedBatch, parts: Iterable[Part]
     found: list[HeatSaid] = []
     for left_out in (Where.HOME_ONLY, Where.CLASS_ONLY):
         found += _mixes(studio, batch, (step for part in parts if part.where is not left_out for step in _steps(part)))
+    if batch.grams.lye is not None:
+        found += [one for part in parts for one in lye_that_meets_oils(studio, batch, part)]
     timed = [one for one in timeline if one.part in parts]
     found += [*_lye(studio, batch, timed), *_batch(studio, batch, timed)]
     return tuple({one.place: one for one in found}.values())
