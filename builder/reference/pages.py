@@ -8,7 +8,7 @@ from builder.compose.recipe.wording import RULES, sentence
 from builder.finding_kinds import finding_kinds
 from builder.library import CONTENT
 from builder.reference.file_pages import file_page
-from builder.reference.files import SHIPPED_FILES, STUDIO_FILES
+from builder.reference.files import SHIPPED_FILES, STUDIO_FILES, StudioFile
 from builder.reference.page import Page
 
 # In the order in which a studio comes to need them; each is `content/reference/KEY.md`.
@@ -17,6 +17,7 @@ TOPICS = (
     "documents", "checks", "figures", "sums", "tables", "commands", "json", "installing",
 )  # fmt: skip
 START, FINDINGS, SUMS, OWN = "index", "findings", "sums", "documents"
+_TITLE = "Everything that a studio can write"
 
 
 @cache
@@ -25,7 +26,7 @@ def pages() -> tuple[Page, ...]:
     told = tuple(_topic(key) for key in TOPICS)
     files, shipped = (tuple(file_page(file) for file in some) for some in (STUDIO_FILES, SHIPPED_FILES))
     found = Page(FINDINGS, "Findings", "\n".join(_findings()))
-    return (_start(told, files, shipped, found), *told, *files, found, *shipped)
+    return (_start(told, found), *told, *files, found, *shipped)
 
 
 def find_page(name: str) -> Page | None:
@@ -63,18 +64,18 @@ def _findings() -> Iterator[str]:
         yield f"- **{kind.name}** ({can_be}{'' if kind.acceptable else ', cannot be accepted'}). {kind.means}"
 
 
-def _start(told: tuple[Page, ...], files: tuple[Page, ...], shipped: tuple[Page, ...], found: Page) -> Page:
-    def listed(heading: str, some: tuple[Page, ...]) -> Iterator[str]:
-        yield from ("", f"## {heading}", "")
-        yield from (f"- [{page.key}]({page.key}.html): {page.title}" for page in some)
+def _start(told: tuple[Page, ...], found: Page) -> Page:
+    def files(some: tuple[StudioFile, ...]) -> Iterator[str]:
+        yield from (f"- [{file.key}]({file.key}.html): `{file.path}`. {file.about}" for file in some)
 
     lines = (
-        "# Everything that a studio can write",
+        f"# {_TITLE}",
         "",
         "`stillroom reference NAME` prints one of these pages, `stillroom reference --to FOLDER` writes all of them as web pages.",
-        *listed("What is told at length", told),
-        *listed("The keys of your files", files),
-        *listed("What the program answers", (found,)),
-        *listed("The files that ship", shipped),
+        *("", "## What is told at length", ""),
+        *(f"- [{page.key}]({page.key}.html): {page.title}" for page in told),
+        *("", "## The keys of your files", "", *files(STUDIO_FILES)),
+        *("", "## What the program answers", "", f"- [{found.key}]({found.key}.html): every finding by its name, and what it means"),
+        *("", "## The files that ship", "", *files(SHIPPED_FILES)),
     )
-    return Page(START, "Everything that a studio can write", "\n".join(lines))
+    return Page(START, _TITLE, "\n".join(lines))

@@ -1,16 +1,25 @@
 """Every key that a file may have is described, and stands on the page of its file."""
 
 import re
+from dataclasses import replace
 from importlib import import_module
 from pathlib import Path
+from typing import Annotated
 
 import pytest
+import yaml
+from pydantic import TypeAdapter
 
+from builder.library import CONTENT
+from builder.model.recipe.figure import Source
+from builder.read.library import read_library
 from builder.read.shapes import shape as shapes
 from builder.read.shapes.shape import Shape
+from builder.read.text.text_files import TextFolder
 from builder.reference.descriptions import about_field, about_shape
 from builder.reference.files import SHIPPED_FILES, STUDIO_FILES
 from builder.reference.keys import sections_of
+from tests.test_findings import FINDINGS
 
 FILES = (*STUDIO_FILES, *SHIPPED_FILES)
 FOLDER = Path(shapes.__file__).parent
@@ -82,3 +91,27 @@ def test_a_file_of_the_example_has_its_page():
     studio = Path(__file__).parent.parent.parent / "site_example"
     names = [path.relative_to(studio).as_posix() for path in studio.rglob("*.yaml") if "output" not in path.parts]
     assert [name for name in names if not any(file.is_at(name) for file in STUDIO_FILES)] == []
+
+
+def examples():
+    for shape in SHAPES:
+        for name, field in shape.model_fields.items():
+            if field.examples:
+                yield pytest.param(shape, name, id=f"{shape.__name__}-{name}")
+
+
+@pytest.fixture(scope="module")
+def known():
+    findings = []
+    read = read_library(CONTENT, TextFolder(FINDINGS / "_sound", findings)).known
+    assert findings == []
+    named = {name: Source(name, name, "trade") for name in ("a-source", "our-supplier")}
+    return replace(read, sources={**read.sources, **named}, oils={"lavender": "lavender"})
+
+
+@pytest.mark.parametrize(("shape", "name"), list(examples()))
+def test_an_example_may_stand_where_it_is_shown(shape, name, known):
+    field = shape.model_fields[name]
+    written = yaml.load(f"key: {field.examples[0]}", Loader=yaml.BaseLoader)["key"]
+    annotated = Annotated[field.annotation, *field.metadata] if field.metadata else field.annotation
+    TypeAdapter(annotated).validate_python(written, context=known)

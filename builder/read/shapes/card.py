@@ -1,7 +1,7 @@
 """The shape of an ingredient card, `ingredients/NAME.yaml`."""
 
 from fractions import Fraction
-from typing import Annotated, Self
+from typing import Annotated, Any, Self
 
 from pydantic import model_validator
 
@@ -36,66 +36,78 @@ _HAZARDS = (
 )  # fmt: skip
 _STATEMENT = "{covers: extended list, contains: {Linalool: 25 to 45 %}, source: our-supplier, at: statement of lot 12, known: supplier}"
 _CERTIFICATE = "{at most: {leave-on: 2.5 %, rinse-off: 10 %}, source: our-supplier, at: certificate of lot 12, known: supplier}"
-_ENTRY = "[{value: 190, unit: mg/g, source: a-source, at: page 112, known: read}]"
+
+
+def _figure(name: str, value: str) -> Any:
+    """Declare a figure, with the value and the unit of an example."""
+    return maybe(name, (), f"[{{{value}, source: a-source, at: page 112, known: read}}]")
 
 
 class FiguresShape(Shape):
     """The published values of each property."""
 
-    saponification: Annotated[Entries, entries_of("saponification", "mg/g", both_ends=True)] = maybe("saponification", (), _ENTRY)
+    saponification: Annotated[Entries, entries_of("saponification", "mg/g", both_ends=True)] = _figure(
+        "saponification", "value: 190, unit: mg/g"
+    )
     """Milligrams of potassium hydroxide that turn one gram of the fat into soap. The lye follows from it."""
-    density: Annotated[Entries, entries_of("density", "g/mL", RELATIVE_DENSITY)] = maybe("density", (), _ENTRY)
+    density: Annotated[Entries, entries_of("density", "g/mL", RELATIVE_DENSITY)] = _figure("density", "value: 0.92, unit: g/mL")
     """The weight of 1 mL. Volumes become weights through it."""
-    bulk_density: Annotated[Entries, entries_of("bulk density", "g/mL")] = maybe("bulk density", (), _ENTRY)
+    bulk_density: Annotated[Entries, entries_of("bulk density", "g/mL")] = _figure("bulk density", "value: 0.5, unit: g/mL")
     """The weight of 1 mL of the loose powder, for spoons and cups."""
-    molar_mass: Annotated[Entries, entries_of("molar mass", "g/mol")] = maybe("molar mass", (), _ENTRY)
+    molar_mass: Annotated[Entries, entries_of("molar mass", "g/mol")] = _figure("molar mass", "value: 39.997, unit: g/mol")
     """Grams for one mole; of an alkali, an acid or a base."""
-    protons: Annotated[Entries, entries_of("protons", "count")] = maybe("protons", (), _ENTRY)
+    protons: Annotated[Entries, entries_of("protons", "count")] = _figure("protons", "value: 3, unit: count")
     """How many molecules of hydroxide one molecule of an acid takes up."""
-    purity: Annotated[Entries, entries_of("purity", "%")] = maybe("purity", (), _ENTRY)
+    purity: Annotated[Entries, entries_of("purity", "%")] = _figure("purity", 'value: 98, unit: "%"')
     """The share of the substance itself in what is weighed. Of an acid it is needed wherever the acid takes up lye or counts towards a
     limit."""
-    water_content: Annotated[Entries, entries_of("water content", "%")] = maybe("water content", (), _ENTRY)
+    water_content: Annotated[Entries, entries_of("water content", "%")] = _figure("water content", 'value: 87, unit: "%"')
     """The share of water in it."""
-    melting_point: Annotated[Entries, entries_of("melting point", "degC")] = maybe("melting point", (), _ENTRY)
+    melting_point: Annotated[Entries, entries_of("melting point", "degC")] = _figure("melting point", "low: 62, high: 65, unit: degC")
     """Where it melts. A phase with it has to be hotter."""
-    flash_point: Annotated[Entries, entries_of("flash point", "degC")] = maybe("flash point", (), _ENTRY)
+    flash_point: Annotated[Entries, entries_of("flash point", "degC")] = _figure("flash point", "value: 76, unit: degC")
     """Where its vapour can be lit."""
-    required_hlb: Annotated[Entries, entries_of("required HLB", "HLB")] = maybe("required HLB", (), _ENTRY)
+    required_hlb: Annotated[Entries, entries_of("required HLB", "HLB")] = _figure("required HLB", "value: 7, unit: HLB")
     """The HLB that an oil asks of its emulsifier in an oil-in-water emulsion."""
-    hlb: Annotated[Entries, entries_of("HLB", "HLB")] = maybe("HLB", (), _ENTRY)
+    hlb: Annotated[Entries, entries_of("HLB", "HLB")] = _figure("HLB", "value: 15, unit: HLB")
     """The HLB that an emulsifier has."""
-    acid_value: Annotated[Entries, entries_of("acid value", "mg/g", both_ends=True)] = maybe("acid value", (), _ENTRY)
+    acid_value: Annotated[Entries, entries_of("acid value", "mg/g", both_ends=True)] = _figure(
+        "acid value", "low: 17, high: 24, unit: mg/g"
+    )
     """Milligrams of potassium hydroxide that the free acids of one gram take up (beeswax with borax)."""
-    neutralises: Annotated[Entries, entries_of("neutralises", "mg/g")] = maybe("neutralises", (), _ENTRY)
+    neutralises: Annotated[Entries, entries_of("neutralises", "mg/g")] = _figure("neutralises", "value: 294, unit: mg/g")
     """Milligrams of potassium hydroxide for which one gram of it counts (borax)."""
-    takes_up_water: Annotated[Entries, entries_of("takes up water", "%")] = maybe("takes up water", (), _ENTRY)
+    takes_up_water: Annotated[Entries, entries_of("takes up water", "%")] = _figure("takes up water", 'value: 200, unit: "%"')
     """How much water it holds by itself, as a percentage of its own weight (wool fat)."""
-    share_of_oils: Annotated[Entries, entries_of("share of oils", "%")] = maybe("share of oils", (), _ENTRY)
+    share_of_oils: Annotated[Entries, entries_of("share of oils", "%")] = _figure("share of oils", 'value: 25, unit: "%"')
     """How much of it an emulsion usually needs, as a percentage of the oils."""
-    ph_window: Annotated[Entries, entries_of("pH window", "pH", both_ends=True)] = maybe("pH window", (), _ENTRY)
+    ph_window: Annotated[Entries, entries_of("pH window", "pH", both_ends=True)] = _figure("pH window", "low: 3, high: 8, unit: pH")
     """The pH from which to which a preservative works."""
-    ph_in_water: Annotated[Entries, entries_of("pH in water", "pH", both_ends=True)] = maybe("pH in water", (), _ENTRY)
+    ph_in_water: Annotated[Entries, entries_of("pH in water", "pH", both_ends=True)] = _figure("pH in water", "low: 9, high: 9.5, unit: pH")
     """The pH that it has dissolved in water."""
-    usual_amount: Annotated[Entries, entries_of("usual amount", "%", both_ends=True)] = maybe("usual amount", (), _ENTRY)
+    usual_amount: Annotated[Entries, entries_of("usual amount", "%", both_ends=True)] = _figure(
+        "usual amount", 'low: 0.5, high: 1, unit: "%"'
+    )
     """How much of it is usual, as a percentage of the product."""
-    add_below: Annotated[Entries, entries_of("add below", "degC")] = maybe("add below", (), _ENTRY)
+    add_below: Annotated[Entries, entries_of("add below", "degC")] = _figure("add below", "value: 45, unit: degC")
     """The temperature below which it goes in, since heat harms it or drives it off."""
-    polyunsaturated: Annotated[Entries, entries_of("polyunsaturated", "%", both_ends=True)] = maybe("polyunsaturated", (), _ENTRY)
+    polyunsaturated: Annotated[Entries, entries_of("polyunsaturated", "%", both_ends=True)] = _figure(
+        "polyunsaturated", 'low: 8, high: 12, unit: "%"'
+    )
     """The share of polyunsaturated fatty acids. Where it is high, or not known, oils want an antioxidant if they are to keep."""
-    heat_at_most: Annotated[Entries, entries_of("heat at most", "degC")] = maybe("heat at most", (), _ENTRY)
+    heat_at_most: Annotated[Entries, entries_of("heat at most", "degC")] = _figure("heat at most", "value: 80, unit: degC")
     """The most heat that it bears."""
-    heat_of_fusion: Annotated[Entries, entries_of("heat of fusion", "J/g")] = maybe("heat of fusion", (), _ENTRY)
+    heat_of_fusion: Annotated[Entries, entries_of("heat of fusion", "J/g")] = _figure("heat of fusion", "value: 180, unit: J/g")
     """The heat that one gram takes to melt, in joules."""
-    in_soap: Annotated[Entries, entries_of("in soap", "%")] = maybe("in soap", (), _ENTRY)
+    in_soap: Annotated[Entries, entries_of("in soap", "%")] = _figure("in soap", 'low: 1, high: 3, unit: "%"')
     """The most that a soap usually bears, as a percentage of the oils."""
-    takes_oil: Annotated[Entries, entries_of("takes oil", "%")] = maybe("takes oil", (), _ENTRY)
+    takes_oil: Annotated[Entries, entries_of("takes oil", "%")] = _figure("takes oil", 'value: 3, unit: "%"')
     """How much oil a ready-made base takes up, as a percentage of the base."""
-    takes_liquid: Annotated[Entries, entries_of("takes liquid", "%")] = maybe("takes liquid", (), _ENTRY)
+    takes_liquid: Annotated[Entries, entries_of("takes liquid", "%")] = _figure("takes liquid", 'value: 3, unit: "%"')
     """How much watery liquid a ready-made base takes up, as a percentage of the base."""
-    takes_powder: Annotated[Entries, entries_of("takes powder", "%")] = maybe("takes powder", (), _ENTRY)
+    takes_powder: Annotated[Entries, entries_of("takes powder", "%")] = _figure("takes powder", 'value: 2, unit: "%"')
     """How much powder a ready-made base takes up, as a percentage of the base."""
-    aluminium: Annotated[Entries, entries_of("aluminium", "%")] = maybe("aluminium", (), _ENTRY)
+    aluminium: Annotated[Entries, entries_of("aluminium", "%")] = _figure("aluminium", 'value: 20, unit: "%"')
     """The share of aluminium in it, for limits on all aluminium."""
 
 
@@ -194,7 +206,11 @@ class CardShape(Shape):
     """What a preservative works against. Without it, it counts as none."""
     about: Text = maybe("about", "")
     """A sentence or two for whoever reads the card."""
-    figures: FiguresShape = maybe("figures", FiguresShape.model_construct(), f"{{saponification: {_ENTRY}}}")
+    figures: FiguresShape = maybe(
+        "figures",
+        FiguresShape.model_construct(),
+        "{saponification: [{value: 190, unit: mg/g, source: a-source, at: page 112, known: read}]}",
+    )
     """The published figures, each a list of one or more entries with their sources."""
     drop_mass: DropMassShape | None = maybe("drop mass", example='{drops: 50, weigh: 1.9 g, measured: "how and when"}')
     """The mass of its drops, as you weighed them. Until then drops are estimated on the safe side and printed as "about"."""
