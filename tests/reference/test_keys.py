@@ -43,6 +43,11 @@ def test_every_key_is_described_in_sentences(shape):
     assert about_shape(shape).endswith(".")
 
 
+@pytest.mark.parametrize("file", STUDIO_FILES, ids=lambda file: file.key)
+def test_every_key_of_a_studio_has_an_example(file):
+    assert [key.name for section in sections_of(*file.shapes) for key in section.keys if not key.example] == []
+
+
 def test_there_are_shapes_and_keys():
     assert len(SHAPES) > 40
     assert sum(len(shape.model_fields) for shape in SHAPES) > 350

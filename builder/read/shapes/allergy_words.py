@@ -18,11 +18,11 @@ class AllergyWordsShape(Shape):
     """What they say where they name no allergen."""
     families: AllergenFamilies = maybe("families", (), "[tree nut]")
     """The families of allergens that are meant."""
-    kinds: Texts = maybe("kinds", ())
+    kinds: Texts = maybe("kinds", (), example="[essential oil]")
     """The kinds of ingredient that are meant."""
-    but_not: Texts = maybe("but not", ())
+    but_not: Texts = maybe("but not", (), example="[nutmeg]")
     """Names that hold one of the words and are not meant."""
-    mind: Text = maybe("mind", "")
+    mind: Text = maybe("mind", "", example="Traces are not on any card.")
     """What no card can show, in a sentence for the teacher."""
     source: SourceField = needed("source", "common-practice")
     """The short name of the work, or `common-practice`."""

@@ -114,9 +114,9 @@ class FiguresShape(Shape):
 class ColourNameShape(Shape):
     """The names under which a colourant is declared."""
 
-    us: Text | None = maybe("us")
+    us: Text | None = maybe("us", example="Ultramarines")
     """The name on the list of the United States."""
-    eu: Text | None = maybe("eu")
+    eu: Text | None = maybe("eu", example="CI 77007")
     """The colour index number or name on the list of the European Union."""
 
 
@@ -176,7 +176,7 @@ class CardShape(Shape):
     """What it is in the sums: whether lye takes it, and how."""
     mixes_with: Annotated[str, reads(word_of("oil", "water", "both", "neither"))] = needed("mixes with", "oil")
     """Whether it mixes with oil, with water, with both or with neither."""
-    declared_as: Annotated[DeclaredAs, reads(member_of(DeclaredAs))] = maybe("declared as", DeclaredAs.INGREDIENT)
+    declared_as: Annotated[DeclaredAs, reads(member_of(DeclaredAs))] = maybe("declared as", DeclaredAs.INGREDIENT, example="fragrance")
     """Where the label puts it: among the ingredients, as a colour, as scent or as flavour."""
     saponified_as: Text = maybe("saponified as", "", "Olivate")
     """The second word of the name of its soap: Sodium Olivate. Needed where a label lists the soap as it came out."""
@@ -192,19 +192,19 @@ class CardShape(Shape):
     """What can hurt in it; cautions, gear and supervision follow from it."""
     allergens: AllergenFamilies = maybe("allergens", (), "[tree nut]")
     """The families of allergens that it belongs to."""
-    charge: Annotated[str, reads(word_of(*CHARGES))] = maybe("charge", "")
+    charge: Annotated[str, reads(word_of(*CHARGES))] = maybe("charge", "", example="anionic")
     """The charge that it has in water. Opposite charges bind each other."""
-    like_food: YesOrNo = maybe("like food", False)
+    like_food: YesOrNo = maybe("like food", False, example="yes")
     """Whether it makes a product look or smell like food."""
     too_rough_for: tuple[Annotated[str, reads(word_of(*USED_ON))], ...] = maybe("too rough for", (), "[face]")
     """The parts of the body that its grains scratch."""
-    speeds_trace: YesOrNo = maybe("speeds trace", False)
+    speeds_trace: YesOrNo = maybe("speeds trace", False, example="yes")
     """Whether it makes raw soap thicken within moments."""
     preserves: PreservesShape | None = maybe(
         "preserves", example="{covers: [bacteria, fungi], alone: yes, source: a-source, at: page 112, known: read}"
     )
     """What a preservative works against. Without it, it counts as none."""
-    about: Text = maybe("about", "")
+    about: Text = maybe("about", "", example="A base oil of mild bars.")
     """A sentence or two for whoever reads the card."""
     figures: FiguresShape = maybe(
         "figures",

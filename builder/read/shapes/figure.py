@@ -32,27 +32,27 @@ KnownField = Annotated[Known, reads(member_of(Known))]
 class FigureShape(Shape):
     """One published value or range."""
 
-    value: Number | None = maybe("value")
+    value: Number | None = maybe("value", example="190")
     """The value that was published, where it is a single one."""
-    low: Number | None = maybe("low")
+    low: Number | None = maybe("low", example="184")
     """The low end of a range, or a minimum where there is no `high:`."""
-    high: Number | None = maybe("high")
+    high: Number | None = maybe("high", example="196")
     """The high end of a range."""
     unit: Text = needed("unit", "mg/g")
     """The unit in which it was published."""
-    source: SourceField | None = maybe("source")
+    source: SourceField | None = maybe("source", example="a-source")
     """The short name of the work, from sources.yaml."""
     at: Text = needed("at", "table 4, page 112")
     """Where in the work it stands: table, page, section."""
     known: KnownField = needed("known", "read")
     """How it is known."""
-    when: Text = maybe("when", "")
+    when: Text = maybe("when", "", example="25 degC")
     """The conditions under which it holds, such as a temperature."""
-    note: Text = maybe("note", "")
+    note: Text = maybe("note", "", example="stored as whole numbers")
     """Anything else that was published with it."""
-    in_use: YesOrNo = maybe("in use", False)
+    in_use: YesOrNo = maybe("in use", False, example="yes")
     """Whether it is the one that counts, where there are several."""
-    because: Text = maybe("because", "")
+    because: Text = maybe("because", "", example="The edition in force.")
     """Why this one counts where there are several, or why a saponification value lies far from what is published for that fat."""
 
     @model_validator(mode="after")

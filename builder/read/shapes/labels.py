@@ -39,17 +39,17 @@ class LabelSheetShape(Shape):
     """From the left edge of the paper to the first label."""
     top: Gap = needed("top", "10 mm")
     """From the top edge of the paper to the first label."""
-    across: Gap = maybe("across", NOTHING)
+    across: Gap = maybe("across", NOTHING, example="3 mm")
     """The gap between two labels side by side."""
-    down: Gap = maybe("down", NOTHING)
+    down: Gap = maybe("down", NOTHING, example="3 mm")
     """The gap between two labels one below the other."""
-    corner: Gap = maybe("corner", NOTHING)
+    corner: Gap = maybe("corner", NOTHING, example="2 mm")
     """The radius of the corners."""
-    is_round: YesOrNo = maybe("round", False)
+    is_round: YesOrNo = maybe("round", False, example="yes")
     """Whether the labels are round."""
-    hole: LengthField | None = maybe("hole")
+    hole: LengthField | None = maybe("hole", example="5 mm")
     """The diameter of the hole of a hanging tag."""
-    is_cut: YesOrNo = maybe("cut", False)
+    is_cut: YesOrNo = maybe("cut", False, example="yes")
     """Whether the sheet is plain paper that you cut, so that lines to cut along are printed."""
 
     @model_validator(mode="after")
@@ -76,23 +76,23 @@ class LabelSheetShape(Shape):
 class LabelWishesShape(Shape):
     """What a class asks of its labels."""
 
-    sheet: Text | None = maybe("sheet")
+    sheet: Text | None = maybe("sheet", example="letter 2 x 4")
     """The sheet of labels by its name, ours or of your `shelf/label_sheets.yaml`. Without it, the first that holds the text and sits on the
     container."""
-    panels: Annotated[int, reads(lambda text: int(word_of("1", "2")(text)))] | None = maybe("panels")
+    panels: Annotated[int, reads(lambda text: int(word_of("1", "2")(text)))] | None = maybe("panels", example="2")
     """2 for front and back on two labels."""
-    to_colour: YesOrNo | None = maybe("to colour")
+    to_colour: YesOrNo | None = maybe("to colour", example="yes")
     """Whether a border to colour in stands beside each label, and each student's bag gets a tag."""
-    tags: YesOrNo | None = maybe("tags")
+    tags: YesOrNo | None = maybe("tags", example="yes")
     """Whether each student's bag gets a tag."""
 
 
 class StudioLabelsShape(LabelWishesShape):
     """What a studio asks of all its labels, and how far off its printer is."""
 
-    right: Shift | None = maybe("right")
+    right: Shift | None = maybe("right", example="0.5 mm")
     """How far to the right your printer has to print, or to the left with a minus. The label test page shows it."""
-    down: Shift | None = maybe("down")
+    down: Shift | None = maybe("down", example="-1 mm")
     """How far down your printer has to print, or up with a minus."""
 
     @model_validator(mode="after")

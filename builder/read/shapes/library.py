@@ -40,34 +40,34 @@ class SourceShape(Shape):
 
     title: Text = needed("title", "Standard for Named Vegetable Oils, CXS 210-1999")
     """The title of the work, or what the document is."""
-    by: Text = maybe("by", "")
+    by: Text = maybe("by", "", example="The office that issued it")
     """Who wrote or issued it."""
     kind: Annotated[str, reads(word_of(*_SOURCE_KINDS))] = needed("kind", "standard")
     """What kind of work it is."""
-    about: Text = maybe("about", "")
+    about: Text = maybe("about", "", example="Edition of 2019, read on paper")
     """Edition, year, and how it was read."""
 
 
 class ContainerShape(Shape):
     """One entry of `containers.yaml`."""
 
-    capacity: Capacity | None = maybe("capacity")
+    capacity: Capacity | None = maybe("capacity", example="4 fl oz")
     """What it holds when it is full to the brim: a volume."""
-    inside: Inside | None = maybe("inside")
+    inside: Inside | None = maybe("inside", example="30 cm x 8 cm x 7 cm")
     """The inner size of a mould."""
-    fill_weight: Weight | None = maybe("fill weight")
+    fill_weight: Weight | None = maybe("fill weight", example="28 g")
     """What the trade fills it with, by weight."""
     fill_weight_of: tuple[ProductField, ...] = maybe("fill weight of", (), "[lotion]")
     """The kinds of product of which `fill weight` holds. Without it, of all."""
-    head_space: PartOfWhole | None = maybe("head space")
+    head_space: PartOfWhole | None = maybe("head space", example="5 %")
     """The share that stays empty. Without it 2 % (common practice, no source)."""
-    height: LengthField | None = maybe("height")
+    height: LengthField | None = maybe("height", example="45 mm")
     """The height of the straight side, outside, as measured."""
-    around: LengthField | None = maybe("around")
+    around: LengthField | None = maybe("around", example="210 mm")
     """The way around it, outside, as measured."""
-    width: LengthField | None = maybe("width")
+    width: LengthField | None = maybe("width", example="60 mm")
     """The width of a flat face, outside, as measured."""
-    lid: LengthField | None = maybe("lid")
+    lid: LengthField | None = maybe("lid", example="68 mm")
     """The lid across, as measured."""
     shape: Annotated[ContainerForm, reads(member_of(ContainerForm))] = needed("shape", "cylinder")
     """Its shape for a label. Where it has not been measured, its label panel is taken at the largest that capacity and shape allow."""
@@ -125,13 +125,13 @@ class ProductShape(Shape):
         "usual pH", example="{low: 4.5, high: 6.5, measured: as it is, source: a-source, at: page 7, known: read}"
     )
     """The pH that such a product with water usually has."""
-    meets_water: YesOrNo = maybe("wet hands in the jar", False)
+    meets_water: YesOrNo = maybe("wet hands in the jar", False, example="yes")
     """Whether wet hands go into its jar, which can spoil it."""
-    cooked: YesOrNo = maybe("cooked", False)
+    cooked: YesOrNo = maybe("cooked", False, example="yes")
     """Whether it is a soap that is cooked until the lye is gone."""
     used_on: tuple[Annotated[str, reads(word_of(*USED_ON))], ...] = maybe("used on", (), "[body]")
     """The parts of the body that it goes on; narrower limits hold for some."""
-    usual_alkali: Text = maybe("usual alkali", "")
+    usual_alkali: Text = maybe("usual alkali", "", example="sodium hydroxide")
     """The alkali of such a soap where a recipe states a weight without its name."""
 
 

@@ -57,7 +57,7 @@ class ContactShape(Shape):
 
     email: MailAddress | None = maybe("email", example="hello@example.org")
     """A mail address; a link on your pages."""
-    phone: Text | None = maybe("phone")
+    phone: Text | None = maybe("phone", example="+1 555 0100")
     """A telephone number; a link on your pages."""
     web: WebAddress | None = maybe("web", example="https://example.org")
     """A whole web address, with https://."""
@@ -73,9 +73,9 @@ class ContactShape(Shape):
 class EmergencyShape(Shape):
     """Whom to call."""
 
-    number: Text | None = maybe("number")
+    number: Text | None = maybe("number", example='"911"')
     """The number that calls an ambulance where you are. It stands on sheets beside what to do when something goes wrong."""
-    poison_centre: Text | None = maybe("poison centre")
+    poison_centre: Text | None = maybe("poison centre", example='"+1 555 0111"')
     """The number of the poison centre where you are."""
 
 
@@ -114,16 +114,16 @@ class ProfileShape(Shape):
     )
     """In the European Union and the United Kingdom, who answers for the products. Without it, the studio itself, if the country at the end
     of its address is inside the region."""
-    tagline: Text = maybe("tagline", "")
+    tagline: Text = maybe("tagline", "", example="Soap and other things made by hand")
     """One line that stands beside the name on your pages."""
-    teacher: Text = maybe("teacher", "")
+    teacher: Text = maybe("teacher", "", example="The name of the teacher")
     """The name of the teacher, for pages and sheets."""
     address: Annotated[Texts, NOT_EMPTY] = needed("address", "[1 Example Street, Example Town]")
     """The postal address, one line an item; in the European Union and the United Kingdom with the country at the end. It stands on labels.
     """
     contact: ContactShape = needed("contact", "{email: hello@example.org}")
     """How people reach you: one of the three at least. The first of them stands on labels."""
-    public_address: WebAddress = maybe("public address", "")
+    public_address: WebAddress = maybe("public address", "", example="https://example.org")
     """Where your site will be on the web. With it, tags bear a QR code of the class page, and pages name their own address."""
     region: RegionField = needed("region", "US")
     """Whose rules labels and limits follow: US, EU, UK or Canada."""

@@ -80,11 +80,11 @@ class PhaseShape(Shape):
 
     name: Text = needed("name", "water phase")
     """What the phase is called; sheets list the ingredients under it."""
-    heat_to: Heat | None = maybe("heat to")
+    heat_to: Heat | None = maybe("heat to", example="75 degC")
     """How hot the phase is made. It is compared with what each ingredient bears, and with where its fats and waxes melt."""
-    hold: Time | None = maybe("hold")
+    hold: Time | None = maybe("hold", example="20 min")
     """How long it is kept hot. Sheets then say to which weight hot water brings it back."""
-    after_the_cook: YesOrNo = maybe("after the cook", False)
+    after_the_cook: YesOrNo = maybe("after the cook", False, example="yes")
     """Whether it goes in after the cook of a hot-process soap. What does is not there to be tested before, and the superfat during the cook
     leaves it out."""
     steams_away: SteamsAwayShape | None = maybe("steams away", example='{share: 4 %, measured: "how, when"}')
@@ -102,13 +102,13 @@ def _weight_of_water(given: object) -> object:
 class LyeWaterShape(Shape):
     """The water of a lye, stated in one of four ways."""
 
-    concentration: PartOfWhole | None = maybe("lye concentration")
+    concentration: PartOfWhole | None = maybe("lye concentration", example="33 %")
     """The share of the hydroxide in the lye, by weight as weighed."""
-    ratio: PositiveNumber | None = maybe("water to lye")
+    ratio: PositiveNumber | None = maybe("water to lye", example="2")
     """How many times as much water as hydroxide, by weight."""
-    percent_of_oils: Percent | None = maybe("percent of oils")
+    percent_of_oils: Percent | None = maybe("percent of oils", example="38 %")
     """The weight of the water as a percentage of that of the oils."""
-    weight: Weight | None = maybe("weight")
+    weight: Weight | None = maybe("weight", example="12 oz")
     """The weight of the water for the recipe as it is written; `water: 12 oz` is short for it."""
 
     @model_validator(mode="after")
@@ -149,7 +149,7 @@ class LyeShape(Shape):
     alkali: Annotated[dict[str, PartOfWhole], NOT_EMPTY, BeforeValidator(_alone)] | None = maybe("alkali", example="sodium hydroxide")
     """The hydroxide, or two of them with their shares: `{potassium hydroxide: 90 %, sodium hydroxide: 10 %}`. Where it is left out beside
     `weigh:`, the usual one of that kind of soap is taken, and a caution says so."""
-    divided_by: Annotated[DividedBy, reads(member_of(DividedBy))] = maybe("divided by", DividedBy.EQUIVALENTS)
+    divided_by: Annotated[DividedBy, reads(member_of(DividedBy))] = maybe("divided by", DividedBy.EQUIVALENTS, example="weight")
     """What the shares of two alkalis are of: the work that they do, what the scale shows (purity and all), or the pure hydroxide in each.
     """
     purity: Annotated[dict[str, Purity], BeforeValidator(_of_the_only_one)] = maybe("purity", {}, "98 %")
@@ -243,9 +243,9 @@ class FillShape(Shape):
     """The container by its name in our list or in your `shelf/containers.yaml`."""
     weight: Weight = needed("weight", "113 g")
     """What goes into one container, by weight."""
-    measured: Text = maybe("measured", "")
+    measured: Text = maybe("measured", "", example="one filled and weighed")
     """How you found the weight: "one filled and weighed". Without it, and without a density, a finding asks whether it fits."""
-    units: WholeAboveZero = maybe("units in a package", 1)
+    units: WholeAboveZero = maybe("units in a package", 1, example="3")
     """How many are packed together under one label."""
 
 
@@ -300,11 +300,11 @@ class TranslationShape(Shape):
 
     name: Text = maybe("name", "", "Lotion pour les mains")
     """The name of the product."""
-    directions: Text = maybe("directions", "")
+    directions: Text = maybe("directions", "", example="Appliquer sur une peau propre.")
     """The directions, where the recipe has some."""
-    storage: Text = maybe("storage", "")
+    storage: Text = maybe("storage", "", example="Conserver au frais.")
     """How to store it, where the recipe says so."""
-    keeps: Text = maybe("keeps", "")
+    keeps: Text = maybe("keeps", "", example="12 mois après la cure")
     """How long it keeps, only where `keeps` of the recipe says more than a length of time."""
     label_cautions: Texts = maybe("label cautions", (), "[Éviter le contact avec les yeux.]")
     """As many cautions as in English, in the same order."""
@@ -319,7 +319,7 @@ class RecipeShape(Shape):
     """The name of the product, on sheets and labels."""
     product: ProductField = needed("product", "lotion")
     """What kind of product it is; which limits, warnings and forms of a label hold follows from it."""
-    about: Text = maybe("about", "")
+    about: Text = maybe("about", "", example="A light lotion for dry hands.")
     """A sentence or two for the class page."""
     amounts: Annotated[AmountsAs, reads(member_of(AmountsAs))] = needed("amounts", "percent of total")
     """What the amounts of the phases are: percentages of the whole, percentages of the oils (soap), parts, or weights as in a notebook."""
@@ -351,14 +351,14 @@ class RecipeShape(Shape):
     """The age in years of the youngest who use it; limits for children hold then."""
     tools: Texts = maybe("tools", (), "[kitchen scale, whisk]")
     """What it is made with; names in braces become amounts, as in a lesson."""
-    keeps: Text = maybe("keeps", "")
+    keeps: Text = maybe("keeps", "", example="12 months")
     """How long it is good: `12 months`, or in words with a length of time in them. In the European Union and the United Kingdom every
     product needs it."""
-    single_use: YesOrNo = maybe("single use", False)
+    single_use: YesOrNo = maybe("single use", False, example="yes")
     """Whether it is made fresh and used up at once. Its directions have to say so, and it needs no preservative."""
-    storage: Text = maybe("storage", "")
+    storage: Text = maybe("storage", "", example="Keep it cool and dark.")
     """How it is stored, for the label and the sheet."""
-    directions: Text = maybe("directions", "")
+    directions: Text = maybe("directions", "", example="Rub a little into dry hands.")
     """How it is used, for the label."""
     after_opening: Text = maybe("after opening", "", "6 months")
     """How long it is good once opened. In the European Union and the United Kingdom what keeps for more than 30 months bears it in place of

@@ -32,7 +32,7 @@ class StaffShape(Shape):
 
     teachers: Whole = needed("teachers", "1")
     """How many teachers there are."""
-    assistants: Whole = maybe("assistants", 0)
+    assistants: Whole = maybe("assistants", 0, example="1")
     """How many assistants there are. They count like teachers for who watches whom."""
 
 
@@ -41,24 +41,24 @@ class AlsoFillShape(FillShape):
 
     each_student: Things = needed("each student", "1 container")
     """How many of this second container each student fills."""
-    spare: ThingsOrNone = maybe("spare", Count(0))
+    spare: ThingsOrNone = maybe("spare", Count(0), example="2 containers")
     """How many more are filled."""
 
 
 class MakeShape(Shape):
     """How much of one recipe a class makes."""
 
-    batch_for: Annotated[BatchFor, reads(member_of(BatchFor))] = maybe("batch", BatchFor.CLASS)
+    batch_for: Annotated[BatchFor, reads(member_of(BatchFor))] = maybe("batch", BatchFor.CLASS, example="one for each group")
     """Who makes a batch of their own: the class together, each group, or each student."""
     each_student: Things = needed("each student", "1 container")
     """How many containers each student takes home."""
-    spare: ThingsOrNone = maybe("spare", Count(0))
+    spare: ThingsOrNone = maybe("spare", Count(0), example="2 containers")
     """How many more are filled."""
-    demo: WeightOrNone = maybe("demo", NO_MASS)
+    demo: WeightOrNone = maybe("demo", NO_MASS, example="50 g")
     """A weight that is made to show and fills no container."""
-    left_in_the_pot: WeightOrNone = maybe("left in the pot", NO_MASS)
+    left_in_the_pot: WeightOrNone = maybe("left in the pot", NO_MASS, example="40 g")
     """What sticks to the pot of the full class. For each home size it is counted as a film that shrinks with its surface."""
-    left_in_each_cup: WeightOrNone = maybe("left in each cup", NO_MASS)
+    left_in_each_cup: WeightOrNone = maybe("left in each cup", NO_MASS, example="1 g")
     """What sticks to the cup from which a portion is poured; `{cup}` in a lesson is the portion with this on top."""
     also_fills: tuple[AlsoFillShape, ...] = maybe("also fills", (), "[{container: 2 fl oz jar, weight: 55 g, each student: 1 container}]")
     """A second container from the same batch."""
@@ -71,20 +71,20 @@ class DateShape(Shape):
 
     on: Date = needed("on", "2027-03-06 10:00")
     """Day and time at which it begins."""
-    enrolled: Whole = maybe("enrolled", 0)
+    enrolled: Whole = maybe("enrolled", 0, example="9")
     """How many people have booked. Batches, sheets and shopping are for so many. A class without anybody enrolled has sheets for a full
     class."""
     staff: StaffShape | None = maybe("staff", example="{teachers: 1, assistants: 3}")
     """Who teaches on this date, where it differs from the class."""
-    first_label: WholeAboveZero = maybe("first label", 1)
+    first_label: WholeAboveZero = maybe("first label", 1, example="3")
     """The number of the first free label on the sheet in your printer, counted from 1."""
-    waiting: Whole = maybe("waiting", 0)
+    waiting: Whole = maybe("waiting", 0, example="2")
     """How many people wait for a seat. The page says so."""
     moved_from: DateOrDates = maybe("moved from", (), "2027-02-27 10:00")
     """When it was to be before: one time, or a list with the first one first. The page says so."""
     cancelled: Annotated[str | None, reads(parse_cancelled)] = maybe("cancelled", None, "yes")
     """`yes`, or the reason, which is published. Nothing is made, bought or printed for it."""
-    revision: Whole = maybe("revision", 0)
+    revision: Whole = maybe("revision", 0, example="1")
     """How often the date has been changed since it was published. Each move and each cancellation raises it, and calendars go by it."""
 
 
@@ -120,7 +120,7 @@ class ClassShape(Shape):
     """What one seat costs, in the currency of the studio."""
     staff: StaffShape = needed("staff", "{teachers: 1, assistants: 1}")
     """The teachers and assistants of the class."""
-    group_size: WholeAboveZero = maybe("group size", 1)
+    group_size: WholeAboveZero = maybe("group size", 1, example="2")
     """How many students share a bench."""
     makes: Annotated[dict[str, MakeShape], NOT_EMPTY] = needed("makes", "{juniper-hand-lotion: {each student: 1 container}}")
     """What is made, by the file name of the recipe."""
@@ -132,13 +132,13 @@ class ClassShape(Shape):
     """What stands on the teacher's table."""
     at_the_sink: Texts = maybe("at the sink", (), "[paper towels, a bin with a bag]")
     """What stands at the sink."""
-    take_home: Text = maybe("take home", "")
+    take_home: Text = maybe("take home", "", example="A bottle of 4 fl oz.")
     """What people take home, in a sentence for the class page."""
     free_from: AllergenFamilies = maybe("free from", (), "[tree nut]")
     """Families of allergens that the class promises to work without."""
     picture: PictureShape | None = maybe("picture", example="{file: lotion.svg, alt: what the picture shows}")
     """The picture of the class page and the catalogue."""
-    sheets: Annotated[str, reads(word_of("public", "studio"))] = maybe("take-home sheets", "studio")
+    sheets: Annotated[str, reads(word_of("public", "studio"))] = maybe("take-home sheets", "studio", example="public")
     """Whether take-home sheets are on the web site, or stay in the studio to hand out."""
     labels: LabelWishesShape | None = maybe("labels", example="{sheet: letter 2 x 4, panels: 2}")
     """What this class asks of its labels in place of what studio.yaml says."""
