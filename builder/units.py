@@ -3,6 +3,8 @@
 Only the factor of a unit comes from pint: its parser never sees a studio's text, since it reads `1 1/2 cups` as half a cup and
 `3 fl oz` as femtolitre ounces. The registry is built on fractions (with decimals a quart is not exact). Spoons and cups have the
 values of the US labelling rule 21 CFR 101.9(b)(5)(viii): 5, 15 and 240 mL.
+
+Decided: pint's registry is built on fractions. Why: with decimals a quart is 9463529459999999999999999999/10^25.
 """
 
 from __future__ import annotations

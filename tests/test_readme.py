@@ -6,7 +6,8 @@ from pathlib import Path
 from builder import cli
 from builder.reference import find_page
 
-README = (Path(__file__).parent.parent / "README.md").read_text(encoding="utf-8")
+ROOT = Path(__file__).parent.parent
+README = (ROOT / "README.md").read_text(encoding="utf-8")
 FILES = dict(re.findall(r"^`([\w/.-]+)`\n\n```\w+\n(.*?)^```$", README, flags=re.DOTALL | re.MULTILINE))
 # A page that is read in a quarter of an hour; what is longer stands in the reference.
 MOST_BYTES = 12 * 1024
@@ -20,8 +21,8 @@ def lay_out(folder, **changed):
 
 
 def test_papers_are_short():
-    for name in ("README.md",):
-        assert (Path(__file__).parent.parent / name).stat().st_size <= MOST_BYTES, name
+    for name in ("README.md", "DEVELOPERS.md"):
+        assert (ROOT / name).stat().st_size <= MOST_BYTES, name
 
 
 def test_the_readme_shows_a_whole_studio():
@@ -56,4 +57,12 @@ def test_the_pages_that_it_names_exist():
 def test_its_pictures_and_papers_exist():
     linked = re.findall(r"\]\(([^)]+)\)", README)
     assert linked
-    assert [name for name in linked if not (Path(__file__).parent.parent / name).is_file()] == []
+    assert [name for name in linked if not (ROOT / name).is_file()] == []
+
+
+def test_the_folders_and_files_that_developers_are_sent_to_exist():
+    text = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
+    named = {name for name in re.findall(r"`([\w./-]+)`", text) if re.search(r"/|\.(py|md|yaml)$", name)}
+    folders = (ROOT, ROOT / "builder", ROOT / "content", ROOT / "content" / "tables", ROOT / "tests", *(ROOT / "builder").iterdir())
+    assert len(named) > 40
+    assert [name for name in sorted(named) if not any((folder / name).exists() for folder in folders)] == []

@@ -1,4 +1,8 @@
-"""The batches of a class sheet, one by one, as the rules on sheets look at them; and the findings of all of them, each said once."""
+"""The batches of a class sheet, one by one, as the rules on sheets look at them; and the findings of all of them, each said once.
+
+Decided: what several batches of a class have alike is one finding that lists them with their numbers. Why: the same sentence three times
+hides the next one.
+"""
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field, replace

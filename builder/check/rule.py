@@ -1,4 +1,9 @@
-"""A rule: what it has to be handed, what it can find, and the function that looks."""
+"""A rule: what it has to be handed, what it can find, and the function that looks.
+
+Decided: a rule is a function with its record beside it, and declares each name that it gives; rules are called by what they need, and
+sorted findings do not depend on the order of the list. Why: a name without a declaration, or a declaration without its name, fails a
+test; nothing is called by hand.
+"""
 
 from collections.abc import Callable, Collection, Iterable
 from dataclasses import dataclass

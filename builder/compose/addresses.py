@@ -4,6 +4,9 @@ Keys of classes, recipes and pages are small letters, figures and single hyphens
 here; two hyphens stand between two of them, so that no two documents have one address. `compose` refuses to make a publication in which
 any have.
 Links are relative and name a file, so that the pages work from a disk, from a folder of a host and from its root.
+
+Decided: two hyphens divide the parts of an address that the studio has named, and one address for two documents is an error. Why: a sheet
+must not be written over another.
 """
 
 import posixpath

@@ -4,6 +4,9 @@ Only one run at a time builds for one output: a second one waits. A folder that 
 lists what was written; any other folder with something in it is never touched, and of ours only what is listed is ever removed. All that a
 run needs lies in `.NAME.work` beside the output. A run that was cut short leaves the old output as it was, or, between the two renames,
 in there, from where the next run fetches it.
+
+Decided: what an output holds that we did not write is taken over into the next one. Why: a site is often put on the web from there, with
+files of its host's.
 """
 
 import json

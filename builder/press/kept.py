@@ -3,6 +3,9 @@
 What goes into a sheet is its finished HTML, its styles, the engine with all that it depends on, and each file that the engine opened for
 it. Whoever opens files for the engine notes them; they are listed nowhere by hand. `.pressed.json` in the output holds all that, and the
 sum of the PDF itself, so that a PDF that somebody has changed is pressed again.
+
+Decided: a sheet is known by its HTML, styles, engine and each file that the engine opened; notes lie in the output. Why: derived, so that
+nothing can be forgotten in a list.
 """
 
 import hashlib

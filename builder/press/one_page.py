@@ -2,6 +2,9 @@
 
 A document that offers several sizes names them in `data-fits` on its body, the largest first, and the one in use in `data-fit`; its styles
 do the rest. A piece that wants one page has the class `one-page`. Nothing is ever cut off: what fits in no size runs on to a second page.
+
+Decided: a piece that wants one page (`one-page`) gets smaller type until it fits, and no height: a box of fixed height drops what runs
+over. Why: an amount that is missing is worse than a second page.
 """
 
 from collections.abc import Iterator

@@ -1,4 +1,7 @@
-"""A studio folder, and the folder of stock, become one studio and everything that is wrong in its text."""
+"""A studio folder, and the folder of stock, become one studio and everything that is wrong in its text.
+
+Decided: what is there but cannot be read is not found missing elsewhere (`Studio.unread`). Why: one mistake, one finding.
+"""
 
 from collections.abc import Iterable
 from dataclasses import replace

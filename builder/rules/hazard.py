@@ -2,6 +2,9 @@
 
 A phase that is heated brings `hot`, or `hot fat` where fat or wax is melted in it. From which temperature that holds is a constant of
 the stock, with its source; without it every heated phase counts as hot.
+
+Decided: undiluted surfactants and strong alkalis harm eyes: goggles, and below 12 years handed over weighed. Why: a fleck of powder is
+enough, and they look like salt.
 """
 
 from builder.model.recipe.ingredient import Ingredient

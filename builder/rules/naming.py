@@ -2,6 +2,10 @@
 
 Whoever checks, works out or writes asks for the meaning and goes by it. Fixed words come before ingredients, these before phases, and what
 is chosen comes last. An ingredient that is also the water of the lye is meant as it stands in the phases.
+
+Decided: a name in braces is resolved by the recipe alone, in `rules/naming.py`; `oils`, `lye` and the like mean weighings in a soap,
+elsewhere they are names of phases. Why: what is checked, worked out and printed is one meaning; `{oils}` in a scrub is the whole phase,
+as its recipe says.
 """
 
 import re

@@ -3,6 +3,8 @@
 A flat side counts whole; of a cylinder or tube 40 % of height times circumference count; a lid counts where it is larger than that
 (16 CFR 500.21(a), read; 21 CFR 701.10). A container that nobody has measured is taken at the largest panel that its capacity allows, so
 that the type is rather too tall.
+
+Decided: a container that nobody has measured has the largest panel that its capacity allows. Why: type is rather too tall than too small.
 """
 
 from collections.abc import Mapping

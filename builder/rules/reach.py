@@ -1,4 +1,8 @@
-"""What a finding is about where its rule does not say, and what is held back by a stop about it."""
+"""What a finding is about where its rule does not say, and what is held back by a stop about it.
+
+Decided: a caution about the studio as a whole stands on every teacher's sheet, one about a card on those of all classes that use it. Why:
+which classes a finding concerns is decided in one place, and a caution is printed.
+"""
 
 from collections.abc import Collection, Iterable, Iterator
 from posixpath import basename, splitext

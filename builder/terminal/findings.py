@@ -1,4 +1,10 @@
-"""Findings on stderr: a place that an editor can open, the studio's own line, what is wrong, what to do; and how many there are."""
+"""Findings on stderr: a place that an editor can open, the studio's own line, what is wrong, what to do; and how many there are.
+
+Decided: of more than 20 findings of a kind in one file a terminal shows 20 and the number of the others. Why: JSON and the exit status
+know them all.
+
+Decided: the terminal shows no line of a roster; a finding gives the line's number. Why: a name that was printed is somewhere else.
+"""
 
 from collections import Counter
 from collections.abc import Sequence

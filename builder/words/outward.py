@@ -2,6 +2,9 @@
 
 A browser does whatever an address says: `javascript:` runs a program, `data:` shows a page that is none of ours. So what may be meant is
 listed here, and everything else is refused.
+
+Decided: every address that leads out passes `words/outward.py`, where it is read and again where a link is made. Why: one list of what is
+allowed, none of what is not.
 """
 
 import re

@@ -1,4 +1,7 @@
-"""What a class file says of dates that were moved or cancelled."""
+"""What a class file says of dates that were moved or cancelled.
+
+Decided: a revision that is too low stops. Why: whoever has the old entry in a calendar stands before a closed door.
+"""
 
 from collections.abc import Iterator
 from itertools import pairwise

@@ -1,4 +1,8 @@
-"""What the rules on lists of colours share: the colours of a batch, kinds of finding, and words."""
+"""What the rules on lists of colours share: the colours of a batch, kinds of finding, and words.
+
+Decided: where no list of colours of a region is known, a colour that none of the known lists allows for the use is a caution. Why:
+silence would be a permission that nobody gave; a caution on every pigment would be a false alarm.
+"""
 
 from collections.abc import Iterator
 

@@ -1,4 +1,18 @@
-"""Ingredients and doses against the table of usage limits, as weighed."""
+"""Ingredients and doses against the table of usage limits, as weighed.
+
+Decided: rows of limits for children or for a part of the body are judged where the recipe (`used on`, `youngest user`) or the class
+(`youngest`) says so. Why: whoever takes a class uses what they made.
+
+Decided: constituents count from the low to the high end of all works: over a law at the low end stops, at the high end asks for the
+certificate and lowers the dose; what an oil may hold is not asked for the law of another region. Why: the bottle is not the book; usual
+recipes stay silent.
+
+Decided: of several limits on the same ingredients the one passed most often over is said; handbooks and practice are judged by exact
+amounts. Why: the strictest row wins, and a scale's division makes no recipe unusual.
+
+Decided: who should not use an ingredient stands in `limits_by_people.csv`, beside the collections of limits; custom says "should not be
+used", and only law, opinion and standard stop for children. Why: a card's words reach nobody; a custom is no ban.
+"""
 
 from collections.abc import Iterator
 from dataclasses import dataclass

@@ -1,4 +1,7 @@
-"""Acids that peel the skin, by the rows of the table of limits that name a pH."""
+"""Acids that peel the skin, by the rows of the table of limits that name a pH.
+
+Decided: acids beside lye are not looked at as peels. Why: lye makes salts of them before it takes the fat.
+"""
 
 from collections.abc import Iterator
 

@@ -2,6 +2,14 @@
 
 The HLB is a starting point for non-ionic emulsifiers and no law:
 only what is far off is said, and nothing where a figure is not known.
+
+Decided: the HLB is judged only where every figure is known and every emulsifier is without charge, and only what is far off is said. Why:
+a guess for one oil would make a figure of nothing; tables differ by 1 and more.
+
+Decided: emulsifiers whose HLB is that of water in oil are judged by how much water there is, others by what the oils require. Why: the
+figures that oils require are known for oil in water alone.
+
+Decided: powder of at least the weight of the water makes a paste, and no emulsion. Why: a clay mask and a bath bomb do not part.
 """
 
 from collections.abc import Iterator

@@ -2,6 +2,12 @@
 
 Each is judged by the figures of the card: `add below`, `heat at most`, `flash point`, `melting point`. A phase without `heat to:` is
 taken to be cool.
+
+Decided: a choice is taken to be stirred in at the heat of the coolest phase, and compared with a flash point alone. Why: a recipe does
+not say when students add it; what merely evaporates costs scent, not safety.
+
+Decided: a phase heated to the flash point of what stands in it is a caution, no stop. Why: a flash point asks for a flame, and a phase
+knows of none; steps with a flame are read as dangers.
 """
 
 from collections.abc import Iterator

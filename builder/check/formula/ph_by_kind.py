@@ -1,4 +1,8 @@
-"""The pH that was measured, against what the kind of product may have."""
+"""The pH that was measured, against what the kind of product may have.
+
+Decided: a measured pH stops from 11.5 up and from 2 down, in what stays on above 9 and below 3.5; a soap beside 8.5 to 10.5 cautions.
+Why: classification law, the standard for soap; a fresh bar and paper on a wet bar read otherwise.
+"""
 
 from collections.abc import Iterator
 

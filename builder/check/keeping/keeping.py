@@ -1,4 +1,7 @@
-"""How long something keeps, and what it holds that does not."""
+"""How long something keeps, and what it holds that does not.
+
+Decided: what holds water keeps six months without a test. Why: challenge tests are for makers; nothing else supports a longer time.
+"""
 
 import re
 from collections.abc import Iterator

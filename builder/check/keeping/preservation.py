@@ -2,6 +2,15 @@
 
 A product of low risk (`low_risk.py`) needs none. Known here is that a product is free of water, is soap made with lye, or has
 such a pH where the recipe states what was measured.
+
+Decided: a product with water and oil wants an antioxidant only where it is to keep for more than three months. Why: what is used up
+sooner is gone before its oils go stale.
+
+Decided: a fat with at most 12 % of polyunsaturated fatty acids wants no antioxidant; one whose figure is not known does. Why: coconut
+oil, cocoa butter and shea keep for years; a false alarm on every balm would cost the trust in the others.
+
+Decided: fresh food is told by the words of a name and by its kind. Why: own cards say no more; what is dry or preserved is named so, and
+the stop can be accepted.
 """
 
 from collections.abc import Iterator

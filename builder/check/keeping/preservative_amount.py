@@ -1,4 +1,8 @@
-"""The share of a preservative against the amount in which it is usually used."""
+"""The share of a preservative against the amount in which it is usually used.
+
+Decided: a preservative below its usual amount is compared by its exact share, limits by what is weighed. Why: rounding alone is no reason
+to call a sound recipe unpreserved.
+"""
 
 from collections.abc import Iterator
 from fractions import Fraction

@@ -1,4 +1,8 @@
-"""Whether the preservatives of a product cover it whole, work beside the other ingredients, and meet any water at all."""
+"""Whether the preservatives of a product cover it whole, work beside the other ingredients, and meet any water at all.
+
+Decided: nonionic emulsifiers that weaken a preservative are no finding, nor is water in bath salts by itself. Why: no source gives an
+amount from which it matters; what a supplier states allows for it.
+"""
 
 from collections.abc import Iterator
 from fractions import Fraction

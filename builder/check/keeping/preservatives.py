@@ -1,4 +1,8 @@
-"""Which cards are preservatives: what is called so, and is known to preserve; and why another that is called so does not count."""
+"""Which cards are preservatives: what is called so, and is known to preserve; and why another that is called so does not count.
+
+Decided: a preservative counts where its card has `preserves:`, usual amount and pH window; extracts of seeds do not. Why: of what is not
+known nothing can be relied on.
+"""
 
 from collections.abc import Iterable
 

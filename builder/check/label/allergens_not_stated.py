@@ -1,4 +1,11 @@
-"""Scents, and bases with scent, whose allergens nobody has stated, where the region wants them named."""
+"""Scents, and bases with scent, whose allergens nobody has stated, where the region wants them named.
+
+Decided: a base with scent in its declared list needs an allergen statement as a scent does; what the list names counts once. Why:
+whatever the source (Regulation (EU) 2023/1545); whether a list names the extended ones nobody can see.
+
+Decided: a scent whose allergens nobody has stated holds back its labels wherever the region wants them named; what is published of the
+oil is said as what to ask for. Why: a short list harms those who trust it; a table of oils is no statement of this bottle.
+"""
 
 from collections.abc import Iterator
 from fractions import Fraction

@@ -1,4 +1,8 @@
-"""A product whose contents the region wants by volume, of which nobody has measured the density."""
+"""A product whose contents the region wants by volume, of which nobody has measured the density.
+
+Decided: a liquid of unknown density gets its weight on the label, and a caution. Why: the weight is true; a guessed density would be
+none.
+"""
 
 from collections.abc import Iterator
 

@@ -1,4 +1,8 @@
-"""A label that is larger than every place on its container where it could sit."""
+"""A label that is larger than every place on its container where it could sit.
+
+Decided: labels that do not sit come after tags, and are said only where the container has been measured. Why: half a label over an edge
+comes off; a guess at a jar would be a false alarm.
+"""
 
 from collections.abc import Iterable, Iterator
 

@@ -2,6 +2,9 @@
 
 The words are looked for, not their sense: what is said otherwise is
 accepted with a reason.
+
+Decided: what a label must say is looked for by its words in the cautions and directions. Why: the studio writes its own label; what is
+said otherwise is accepted with a reason.
 """
 
 from collections.abc import Iterator, Mapping

@@ -1,4 +1,10 @@
-"""A text of a label that is missing in one of the languages which the region asks for."""
+"""A text of a label that is missing in one of the languages which the region asks for.
+
+Decided: a text that is missing in a language of the region is a stop that may be accepted, and then there is no label. Why: one language
+alone is unlawful in Canada (C.R.C. c. 869 s. 18); what stays in the studio needs no label.
+
+Decided: a recipe that no class makes may lack its French, and can be weighed without it. Why: it has no label.
+"""
 
 from collections.abc import Iterator
 

@@ -1,4 +1,8 @@
-"""Who answers for a product is outside the region, or may be."""
+"""Who answers for a product is outside the region, or may be.
+
+Decided: the country at the end of an address says whether a responsible person is inside; where it is missing it is asked for, and only a
+country known to be elsewhere holds back labels. Why: a guess from a town would be none.
+"""
 
 from collections.abc import Iterator
 

@@ -1,4 +1,11 @@
-"""What goes with a lye stated by weight."""
+"""What goes with a lye stated by weight.
+
+Decided: a weight of lye goes with the oils of the recipe as written; with ready-mixed lye it is refused. Why: nobody knows whether a
+notebook means the solid or the solution.
+
+Decided: a lye weight that names no alkali is taken for what such bars are made with, as a caution; for liquid soap it is asked. Why: the
+caution says what was assumed; sodium hydroxide errs to the safe side.
+"""
 
 from collections.abc import Iterator
 

@@ -1,4 +1,8 @@
-"""Batches of soap too small for their scales."""
+"""Batches of soap too small for their scales.
+
+Decided: a batch of soap is sensible where rounding cannot move the superfat by more than a point; a home size below that is a stop that a
+studio may accept. Why: one rule for what sheets advise and what is offered; a finer scale costs little.
+"""
 
 from collections.abc import Iterator
 from fractions import Fraction

@@ -1,4 +1,8 @@
-"""A studio's own saponification value that lies far outside what is published for that fat."""
+"""A studio's own saponification value that lies far outside what is published for that fat.
+
+Decided: the reason for a far-off saponification value stands beside it (`because:`), not under `accepts:`. Why: it is about one fat, and
+must not silence the next.
+"""
 
 from collections.abc import Iterator
 from fractions import Fraction

@@ -3,6 +3,12 @@
 Whoever comes and would touch what their own allergy means stops the class, until the studio has settled it with that person and written how
 under `settled` in the roster, in a sentence: no reason speaks for the next person. Of those who wait, and of words that nothing here knows,
 it is a caution. No finding repeats a name, what the person wrote, or what was settled.
+
+Decided: an allergy that is met is a caution, also where everybody touches the ingredient. Why: what is dangerous to whom only the person
+knows; the studio settles it with them, and a stop would be lifted by deleting the cell.
+
+Decided: an allergy is settled in the roster for one person, in a sentence, and by no reason for a class. Why: the next person's allergy
+is another one, and "ok" tells nobody what to do.
 """
 
 from collections.abc import Iterator

@@ -1,4 +1,8 @@
-"""Who a roster lists, against the dates, the seats and the age of its class. No finding repeats a name: it may be printed anywhere."""
+"""Who a roster lists, against the dates, the seats and the age of its class. No finding repeats a name: it may be printed anywhere.
+
+Decided: who waits stands on the roster in a column of its own, and their number in class.yaml. Why: the number is published, the people
+are not; no order of rows decides who has a seat.
+"""
 
 from collections.abc import Iterator
 

@@ -2,6 +2,9 @@
 
 The rules are those of the teaching policy; a rule on lye and raw soap stops a class, and one on hot fat stops a class with minors. What a
 studio finds right it writes as its own policy; where that is laxer on lye, every class that it holds for says so.
+
+Decided: below ten years an adult pours hot base and wax; students who pour it, by an amount or by the words of a step, are a caution.
+Why: the number is a policy: no source that was read states it, so that it stops nothing.
 """
 
 from collections.abc import Iterator

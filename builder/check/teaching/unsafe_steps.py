@@ -2,6 +2,9 @@
 
 The dangers are those of `content/tables/unsafe_steps.yaml`. Each is looked for clause by clause; what is negated, only supposed, asked or
 explained is no instruction (`rules/clauses.py`).
+
+Decided: an unsafe step that stops cannot be accepted, a claim that stops can. Why: the one hurts people and can be written otherwise; for
+the other a studio may hold a licence or a proof.
 """
 
 import re

@@ -1,4 +1,8 @@
-"""Whether it is settled who weighs for the one pot of a class."""
+"""Whether it is settled who weighs for the one pot of a class.
+
+Decided: students who weigh for one pot stop a class of several groups, until the lesson says which group weighs, or all together. Why:
+the sheet of every group told it to weigh the whole batch, and no reading of it is the likely one.
+"""
 
 from collections.abc import Iterator
 

@@ -1,4 +1,7 @@
-"""Dates, times and prices as people read them, from the Unicode locale data with a locale pinned by the studio's region."""
+"""Dates, times and prices as people read them, from the Unicode locale data with a locale pinned by the studio's region.
+
+Decided: the reason of a cancellation is published as written, `yes` says no more. Why: the studio chooses what people are told.
+"""
 
 from datetime import date, datetime, time
 from decimal import Decimal, localcontext

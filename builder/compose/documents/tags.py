@@ -1,4 +1,8 @@
-"""Tags to hang on a bag, one for each student: a border to colour in, a hole, lines for names, and the way back to the class's page."""
+"""Tags to hang on a bag, one for each student: a border to colour in, a hole, lines for names, and the way back to the class's page.
+
+Decided: a tag goes on the first sheet of tags that holds all it says, its title as large as fits; words that are too wide are broken.
+Why: no law sets a height there, and nothing is left out.
+"""
 
 from collections.abc import Iterator
 from dataclasses import replace

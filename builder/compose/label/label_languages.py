@@ -2,6 +2,12 @@
 
 A space before a colon, a percent sign or a closing guillemet, and after an opening one, does not break (usage of French in Canada, from
 memory). A day is written in figures, year first (ISO 8601), where more than one language has to read it.
+
+Decided: words of ours are translated in one file for each language, by their English text; INCI names, name and address stand once. Why:
+the law excepts INCI names (s. 18); C2 asks for no second language of name and place (C.R.C. c. 417 ss. 12-13).
+
+Decided: a day is written year first where a label has two languages; "Best before / Meilleur avant". Why: `03/06` is read in two ways; no
+date is asked for on a cosmetic, and the words are those of food (common practice, no source).
 """
 
 import re

@@ -1,5 +1,12 @@
 """What a label says, in the words of its region and in each of its languages: a front with what it is and how much, a back with what is in
-it, how to use and keep it, who made it, and the batch."""
+it, how to use and keep it, who made it, and the batch.
+
+Decided: English stands first and whole, then French, in paragraphs of their own; short words stand side by side, and what is alike stands
+once. Why: a reader finds a warning in one piece.
+
+Decided: the time after opening stands behind the sign of an open jar and in words. Why: the law asks for the sign (Regulation 1223/2009
+Art. 19(1)(c)), and students read words.
+"""
 
 from dataclasses import dataclass
 from datetime import date

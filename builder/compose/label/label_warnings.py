@@ -1,4 +1,8 @@
-"""What a label warns of: the recipe's own cautions, then what a law, guidance or good practice asks for its product and ingredients."""
+"""What a label warns of: the recipe's own cautions, then what a law, guidance or good practice asks for its product and ingredients.
+
+Decided: soap, and not only a surfactant, calls for the caution of 21 CFR 740.17 in what goes into a bath. Why: a caution too many hurts
+nobody.
+"""
 
 from collections.abc import Iterator
 

@@ -8,6 +8,12 @@ Net contents: a figure is cut, never rounded up; ounces show two decimals at mos
 (16 CFR 500.19(b)). In Canada two are enough below 100 (C.R.C. c. 417 ss. 25-27, read), and few then need a decimal sign, which English and
 French write differently. From one pound or pint on the ounces are also divided into larger units (15 USC 1453(a)(3)); below 4 lb and 1 gal
 the ounces in all come first (21 CFR 701.13(j)). Outside the United States the metric figure stands alone.
+
+Decided: in Canada contents below 100 g or mL have two figures, and where a decimal sign is left both forms stand. Why: two are enough
+(C.R.C. c. 417 ss. 25-27), and symbols of units are alike; which sign the French wants the text that was read does not say.
+
+Decided: net contents are never left out, though a pack below 1/4 oz or 1/8 fl oz may do without on a display card or in a labelled outer
+pack (21 CFR 1.24(c), from memory). Why: the builder sees neither card nor outer pack.
 """
 
 from dataclasses import dataclass

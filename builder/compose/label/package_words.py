@@ -3,6 +3,8 @@
 In the United States in words: `5 bars, Net Wt 3.4 oz (96.3 g) each, Total Net Wt 17 oz (1 lb 1 oz) 481 g` (16 CFR 500.27(a), read), the
 figure of all being cut by itself and not multiplied from a cut one, as in the examples there. Elsewhere `5 × 96 g (480 g)` (common
 practice, no source), which reads alike in every language but for the decimal sign.
+
+Decided: the figure of a whole package is cut from what is in it, not multiplied from a cut figure. Why: so do the published examples.
 """
 
 from collections.abc import Sequence

@@ -1,4 +1,9 @@
-"""How high the type of a label has to be, from the rows of its region and from what is known of its container."""
+"""How high the type of a label has to be, from the rows of its region and from what is known of its container.
+
+Decided: the smaller ingredient list of small packs (21 CFR 701.3(p)) is taken only where the container has been measured and nothing else
+sits on it, and is as little smaller as does. Why: larger type is lawful too, and the rule is known from fragments; warnings keep their
+height.
+"""
 
 from collections.abc import Iterator
 from dataclasses import replace

@@ -1,4 +1,8 @@
-"""What to buy and what it costs, in words. Only sheets for the staff, and home sheets where the studio asks for it, show any of this."""
+"""What to buy and what it costs, in words. Only sheets for the staff, and home sheets where the studio asks for it, show any of this.
+
+Decided: only staff sheets, bench cards (strokes) and home sheets import the words of costs; public home sheets never show them. Why:
+nothing of cost on the web site by construction; a test reads the imports.
+"""
 
 from collections.abc import Sequence
 from fractions import Fraction

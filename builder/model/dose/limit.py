@@ -1,4 +1,11 @@
-"""How much of an ingredient a product may hold, and who says so; and the colours that a law lists."""
+"""How much of an ingredient a product may hold, and who says so; and the colours that a law lists.
+
+Decided: what goes into a bath counts as rinsed off, what is on lips as left on. Why: it is washed off with the bath; a judgement, the
+text has only the two.
+
+Decided: limits say which words they speak of, cards by which words they count (`speaks_of`). Why: the sums are the hot spot of `check`;
+most pairs never meet.
+"""
 
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, field, replace

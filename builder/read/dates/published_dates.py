@@ -1,4 +1,8 @@
-"""The file `dates.json` of the last publication becomes the dates that it showed."""
+"""The file `dates.json` of the last publication becomes the dates that it showed.
+
+Decided: a date is known by its class and the time at which it was first set; `site/dates.json` keeps time, state and revision. Why: no
+number to invent for the studio; the calendar can use it as it stands.
+"""
 
 import json
 from datetime import date, datetime

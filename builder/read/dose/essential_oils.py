@@ -1,4 +1,7 @@
-"""The table of constituents becomes what each scent holds: by the oil that its card names, or else by all oils of its INCI name."""
+"""The table of constituents becomes what each scent holds: by the oil that its card names, or else by all oils of its INCI name.
+
+Decided: one measured sample says how much there can be, not how little. Why: the next bottle is another one.
+"""
 
 from collections.abc import Mapping
 from dataclasses import replace

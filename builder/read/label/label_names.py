@@ -1,4 +1,8 @@
-"""The table of English names for labels in the United States."""
+"""The table of English names for labels in the United States.
+
+Decided: names in the United States come from a table of Latin beginnings (`label_names_us.csv`), and what it lacks has the card's English
+first. Why: it serves a studio's own cards too, and no Latin stands alone.
+"""
 
 from dataclasses import replace
 

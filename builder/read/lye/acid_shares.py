@@ -1,4 +1,8 @@
-"""What the strength of an acid says of the parts that its label names: the share of the acid, and with it that of its water."""
+"""What the strength of an acid says of the parts that its label names: the share of the acid, and with it that of its water.
+
+Decided: the strength of an acid is the share of its part of the label name where it is the only part beside water. Why: limits and order
+then rest on one figure; among several parts nothing is guessed.
+"""
 
 from collections.abc import Mapping, Sequence
 from fractions import Fraction

@@ -1,4 +1,12 @@
-"""`products.yaml` becomes the kinds of product that a recipe may be: those of the stock, and the studio's own."""
+"""`products.yaml` becomes the kinds of product that a recipe may be: those of the stock, and the studio's own.
+
+Decided: a studio's own kind of product has to say which kinds of the stock it is like; `Product.is_any_of` asks for both names. Why: rows
+of tables that name kinds would pass it in silence.
+
+Decided: the usual pH of a studio's own kind is what it states, else that of its name, else from the lowest to the highest of what it is
+like; a cream that the soap of a mild alkali holds is judged as alkaline as that soap. Why: an acid preservative fails there, and nobody
+would be told.
+"""
 
 from dataclasses import replace
 

@@ -1,4 +1,8 @@
-"""The shape of an ingredient card, `ingredients/NAME.yaml`."""
+"""The shape of an ingredient card, `ingredients/NAME.yaml`.
+
+Decided: the assay of crystals with water is that of what is weighed (citric acid monohydrate 91 %). Why: then assay and water add up, and
+more than the whole is a slip.
+"""
 
 from fractions import Fraction
 from typing import Annotated, Any, Self

@@ -1,4 +1,7 @@
-"""`shelf/supplies.yaml` becomes the packs that the studio buys. What cannot be read is left out, and everything else is read."""
+"""`shelf/supplies.yaml` becomes the packs that the studio buys. What cannot be read is left out, and everything else is read.
+
+Decided: a supply that cannot be read stops, one that can be read but is doubtful cautions. Why: prices hurt nobody.
+"""
 
 from collections.abc import Callable
 

@@ -1,6 +1,9 @@
 """The bounds beyond which a figure is a slip of the pen: nothing that a studio uses lies there.
 
 They are wide on purpose. Within them a figure may still be wrong; only its source can tell. The reasons are common practice, no source.
+
+Decided: figures on cards have bounds, in one table with the reasons (`read/values/bounds.py`). Why: a slip of the decimal point makes lye
+of soap; the bounds are wide, and no substance that a studio uses passes them.
 """
 
 from dataclasses import dataclass

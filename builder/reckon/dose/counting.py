@@ -1,6 +1,13 @@
 """How much of a batch counts towards a limit: at least, and at most.
 
 Students add what counts most of what they may: of each choice the one option, or the mix of options, that is worst.
+
+Decided: aluminium is counted from the ideal formula of a clay. Why: suppliers seldom state it; the finding says so.
+
+Decided: furocoumarins count where a supplier states them; otherwise the limits on whole oils and their combination rule hold. Why:
+published spans differ a hundredfold, and nearly every pressed oil would be suspect.
+
+Decided: a ban by opinion or custom means the ingredient itself, a ban by law what it holds too. Why: lavender holds traces of camphor.
 """
 
 from collections.abc import Mapping, Sequence

@@ -3,6 +3,12 @@
 No combination that is offered, of any options of all choices, passes a limit. Where a limit leaves less than the recipe would allow, the
 choices share it in proportion to what they would take at their most; then each in turn gets what is left, so that nowhere one drop or one
 division more would do. Mixes come last: of several options of a choice together, as much as the others leave.
+
+Decided: under a shared limit choices get in proportion to what they would take, then each what is left, mixes last. Why: nobody's choice
+is emptied by another, and nowhere would one drop more do.
+
+Decided: the most of a choice is worked out and printed for each kind of container that a batch fills. Why: a dose goes with the weight of
+its portion.
 """
 
 from collections.abc import Mapping, Sequence

@@ -2,6 +2,9 @@
 
 Estimate: the density of the liquid divided by the fewest drops of water that a pharmacopoeia allows in a millilitre (USP <1101>: 20, and
 10 % either way). Scents give lighter drops than water from the same tip, so that the estimate allows too few drops rather than too many.
+
+Decided: a drop that nobody has weighed is the density over 18 to the mL, the fewest of the pharmacopoeia. Why: an estimate allows too few
+drops, never too many.
 """
 
 from collections.abc import Mapping

@@ -2,6 +2,9 @@
 
 A colour additive of the studio's own law with a most of its own is a limit like any other. Oils that make skin burn in the sun may take up
 their limits only together: the sum of dose by limit is at most the whole (IFRA Standards, combination rule).
+
+Decided: what counts towards a limit is worked out in reckon and kept on the filling (`Filling.towards`); check compares and speaks.
+Why: the doses need it first, and there is one arithmetic.
 """
 
 from collections.abc import Collection

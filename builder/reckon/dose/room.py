@@ -4,6 +4,12 @@ What students add makes the product larger: a portion of `fill` grams that holds
 which the share c counts, is within the limit L where (B fill + sum c x) / (fill + sum x) <= L, that is sum (c - L) x <= (L - B) fill. An
 option of which less counts than the limit takes nothing, since a student may leave it out. Oils are not diluted so: of them it is
 sum c x <= (L - B) oils.
+
+Decided: a limit lowers the most of an option; it is a finding only where nothing is left, or where the batch itself passes it. Why: what
+is printed is then within every limit, whatever is mixed.
+
+Decided: accepting `over-usual-limit` or `scent-over-usual` in a recipe lets such a limit, where it is no law of the region, lower
+nothing. Why: the supplier's document may say more than the table; law stays law.
 """
 
 from collections.abc import Iterator, Mapping

@@ -3,6 +3,9 @@
 Order: what is above one per cent by weight, descending; then what is below, in any order; colours last. Blends are expanded, the same name
 from several sources is added up, and an order is printed only if it is proven (`label_order.py`). Scents are one entry, and the allergens
 that they may hold more of than the region's threshold are named besides.
+
+Decided: an essential oil on the lips goes by its name in the United States, a flavour off the lips is fragrance. Why: 21 CFR 701.3(a): by
+each function or by name; nobody tastes a lotion.
 """
 
 from collections.abc import Iterable, Mapping, Sequence

@@ -1,5 +1,15 @@
 """The jars of a product on one date: from which pot and for whom each is filled, and how it is finished, so that it gets the label of
-just that."""
+just that.
+
+Decided: labels of open choices and of spare containers are spread evenly over what is offered, each choice by itself. Why: the amounts to
+have ready expect the same, so that no label lacks its scent.
+
+Decided: a label has a blank line for the name, and lies in the order of the roster. Why: sorting needs the order and the batch code only;
+no name leaves the teacher's sheet.
+
+Decided: the units of a package are finished alike, and its panel is taken at those of all units side by side. Why: the list of
+ingredients holds for all of it; type is rather too tall.
+"""
 
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence

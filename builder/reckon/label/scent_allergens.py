@@ -1,4 +1,7 @@
-"""The fragrance allergens of scents and of scented bases, from their suppliers' statements: how much of each a product can hold."""
+"""The fragrance allergens of scents and of scented bases, from their suppliers' statements: how much of each a product can hold.
+
+Decided: an allergen that may pass its threshold is named. Why: a name too many misleads nobody.
+"""
 
 from collections.abc import Iterable, Iterator
 from fractions import Fraction

@@ -5,6 +5,9 @@ the averages of its first one, two, ... parts. With figures the constraint that 
 a multiplier (Lagrangian relaxation): for each multiplier the chain is settled by dynamic programming over the values at which it can stand
 still, and the right multiplier is found by walking along the vertices of the dual, a convex, piecewise linear curve. All in fractions:
 there is nothing to round, and no margin is needed.
+
+Decided: the stock's blends have shares in wide ranges, from memory. Why: a first lotion has a proven order; what they leave open is asked
+of the supplier.
 """
 
 from bisect import bisect_left

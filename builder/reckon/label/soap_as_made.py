@@ -2,6 +2,12 @@
 
 The fats keep their proportions; how much of them stays free lies between the lowest and the highest superfat. A bar dries: its water is
 what the studio's own weighing leaves after the cure, and without one lies between none and all of it.
+
+Decided: the names of salts of fats (`saponified as`) are from memory, and only those that are common. Why: the glossary was not read; a
+missing one is a finding.
+
+Decided: `as it came out` takes the water that the studio weighed after the cure, and the superfat from its lowest to its highest. Why:
+the list is true on the day it is labelled.
 """
 
 from collections.abc import Mapping, Sequence

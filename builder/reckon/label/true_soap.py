@@ -5,6 +5,9 @@ Soap that is made with lye in the pot is, as far as what the soap becomes says s
 every name of the list is that of a soap, of water or alcohol, or of an ingredient known here to be no detergent, and by its supplier's
 shares the soaps are at least half of all that is not water or alcohol. That is one weighted sum: a half for each part of soap, minus a half
 for each part of what else stays, and it must not fall below nothing whatever the list leaves open.
+
+Decided: a melted base is nothing but soap only where its list proves it by one weighted sum; lye soap as far as what it becomes says so.
+Why: 21 CFR 701.20(a); a guess would let colours and claims pass.
 """
 
 from collections.abc import Mapping

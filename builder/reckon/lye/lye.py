@@ -5,6 +5,12 @@ Acid in a liquid that takes the place of water is counted among E_a; how much of
 A mixed lye is divided by share of equivalents unless the recipe says by weight as weighed. Water is stated as lye concentration,
 lye / (lye + water) by weight as weighed, as water : lye, as a percentage of the oils, or as a weight. A recipe may state the weight of its
 alkali instead of a superfat: it goes with the oils of the recipe as written, and the superfat is what the check then finds.
+
+Decided: purity without a statement is the middle of the card's range, printed as an assumption, the range used for the worst case. Why:
+never a silent 100 %.
+
+Decided: at home the purity of the stock's card counts, whole: figure and range, whatever recipe or own card certify. Why: the student's
+pack is another one; a figure of one pack with the range of others would be neither.
 """
 
 from collections.abc import Mapping, Sequence

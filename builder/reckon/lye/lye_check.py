@@ -3,6 +3,9 @@
     superfat s = 1 - (E_b - E_a) / E_f
 Worst case: saponification values and purities at the ends of their ranges, and each weighing as far off as its scale may be. In cold
 process the low end counts waxes as taking no lye: their saponification value is found only after hours of boiling.
+
+Decided: lye concentration is by weight as weighed. Why: it is what the two scale readings say; for the 50 % ceiling it errs to the safe
+side.
 """
 
 from collections.abc import Iterable, Mapping, Sequence

@@ -3,6 +3,9 @@
 Names in braces tell. A part of the class that names both the alkali and its liquid is where it is dissolved; else it is dissolved where
 the later of the two is first named. What no part names is dissolved by staff before the class. `{lye solution}` names what is a solution
 already, save ahead, where it is made. Ready-mixed lye is a solution from the beginning, and has no course here.
+
+Decided: at home lye is mixed from the solid, also where the class uses ready-mixed lye, at the same concentration. Why: a kitchen has no
+stock solution.
 """
 
 from collections.abc import Iterable

@@ -1,4 +1,11 @@
-"""The lye solutions of a class that are ready-mixed, by staff or as they are bought: one for each alkali, with its bottles."""
+"""The lye solutions of a class that are ready-mixed, by staff or as they are bought: one for each alkali, with its bottles.
+
+Decided: lye dissolved ahead of the solid is mixed for each pot by itself and poured whole; ready-mixed lye is mixed once, with some to
+spare. Why: what is checked for a pot is what goes into it; what stays in the bottle raises the superfat.
+
+Decided: a ready-mixed lye that is bought (`bought: yes`) is counted by its own strength and range; its packs are called as the sheets
+call it. Why: no solid has a part in it, and solid and solution are never one line of a list.
+"""
 
 from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction

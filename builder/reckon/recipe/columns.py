@@ -1,4 +1,8 @@
-"""Exact lines to a column of weighings: each amount on the finest scale that holds it, lye always down."""
+"""Exact lines to a column of weighings: each amount on the finest scale that holds it, lye always down.
+
+Decided: `weigh` converts to ounces where the studio has no scale that reads in them. Why: only what is weighed in ounces is a second
+weighing, and is checked as one.
+"""
 
 from collections.abc import Sequence
 from fractions import Fraction

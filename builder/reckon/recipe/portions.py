@@ -1,4 +1,8 @@
-"""How a batch as weighed is divided over containers, and how much of it stays in the pot at another size."""
+"""How a batch as weighed is divided over containers, and how much of it stays in the pot at another size.
+
+Decided: what stays in a pot at home is that of the full class, times the two-thirds power of the weights. Why: a film grows with the
+surface.
+"""
 
 from collections.abc import Sequence
 from fractions import Fraction

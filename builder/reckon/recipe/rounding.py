@@ -1,4 +1,7 @@
-"""The one place where a number loses digits: exact masses to whole divisions of a scale, each direction with a name."""
+"""The one place where a number loses digits: exact masses to whole divisions of a scale, each direction with a name.
+
+Decided: an amount is weighed on the finest scale that holds it. Why: lye is small and gets the fine scale by itself.
+"""
 
 from collections.abc import Sequence
 from fractions import Fraction

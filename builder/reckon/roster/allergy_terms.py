@@ -2,6 +2,9 @@
 
 The words are those of `content/allergy_words.yaml`, the families of the cards, and every name of an ingredient, of a part of one or of a
 fragrance allergen. Whatever a text holds is taken in; whatever is left over is unclear, so that a `not` or a `but` is asked about.
+
+Decided: a word of an allergy that nothing knows is a finding of its own, and `not` and `but` are such words. Why: a word passed over
+would look like nothing found.
 """
 
 import re

@@ -2,6 +2,12 @@
 
 What is used is costed by its share of the packs that would be bought for it; what is used and what is left then add up to what the till
 takes. A mould is used again, so that it costs nothing unless a price is given for it.
+
+Decided: what is used costs its share of the packs bought for that class; used and left add up to the till. Why: no second price; ten
+grams from a dear small pack are as dear as they are.
+
+Decided: money is a fraction, rounded half to even where it is written; rounded parts may miss their total by a cent, and the sheet says
+so. Why: no cent is made up to please a column.
 """
 
 from collections.abc import Iterable, Sequence

@@ -1,4 +1,8 @@
-"""What is in stock, by the same keys as the packs: grams of an ingredient, pieces of anything else."""
+"""What is in stock, by the same keys as the packs: grams of an ingredient, pieces of anything else.
+
+Decided: of what stands twice in `inventory.yaml` the first line counts, and a volume without a density counts for nothing. Why: rather a
+pack too many than a class without oil.
+"""
 
 from datetime import date
 from fractions import Fraction

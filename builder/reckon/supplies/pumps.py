@@ -1,4 +1,7 @@
-"""Strokes of a pump for an amount: the nearest whole stroke from ten on, the nearest half below."""
+"""Strokes of a pump for an amount: the nearest whole stroke from ten on, the nearest half below.
+
+Decided: strokes at home are written as the weight. Why: another pump stands there.
+"""
 
 from fractions import Fraction
 from math import floor

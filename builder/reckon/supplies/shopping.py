@@ -2,6 +2,12 @@
 
 Bought once for all dates, what is left in a pack serves the next one. Choices count as the totals of the classes expect them: what the
 roster says, and an even share of those that are open. Dates without a sheet (past, cancelled, nobody enrolled) need nothing.
+
+Decided: stock is taken off on the shopping list alone, before any pack is chosen; a teacher's sheet knows no stock. Why: stock belongs to
+whichever date comes first, so that a sheet of one date could only guess at it.
+
+Decided: the shopping list counts expected choices, a teacher's sheet of one class counts each option for all. Why: over many dates
+choices even out; on one day the dish must not run empty.
 """
 
 from collections.abc import Iterable, Iterator

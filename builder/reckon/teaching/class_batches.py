@@ -1,4 +1,8 @@
-"""The batches of a class: which are made, for whom, how big and how often, and at home; each size is worked out once for all dates."""
+"""The batches of a class: which are made, for whom, how big and how often, and at home; each size is worked out once for all dates.
+
+Decided: every group makes the batch of a whole one, also a smaller last group. Why: steps and weights are the same on every bench; what
+is left over is said.
+"""
 
 from dataclasses import replace
 

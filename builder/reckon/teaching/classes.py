@@ -1,4 +1,8 @@
-"""A class on each of its dates: who comes, what is made for them, how it is taught and watched, and who weighs what."""
+"""A class on each of its dates: who comes, what is made for them, how it is taught and watched, and who weighs what.
+
+Decided: sheets are made for each coming date with people enrolled, for a full class where there is none. Why: what is on the table fits
+who comes.
+"""
 
 from builder.model.dates.studio_class import ClassDate, StudioClass
 from builder.model.studio import Studio

@@ -1,4 +1,14 @@
-"""What people handle in each part of a class: which weighings and choices a part names, and which hazards that brings."""
+"""What people handle in each part of a class: which weighings and choices a part names, and which hazards that brings.
+
+Decided: lye that has reached the students stays raw soap in their later parts on that recipe. Why: cleaning up is where gloves come off.
+
+Decided: students' steps on a recipe with lye are work with raw soap unless the heading says `no raw soap`. Why: who stirs or pours names
+neither lye nor soap, and silence must not open a class to children.
+
+Decided: a part that names both the alkali and its liquid is where lye is dissolved; ahead only if no part of the class names both; what
+no part names staff dissolve ahead. Why: braces are what a lesson proves; the doubtful case puts a marked bottle on the bench, never dry
+lye.
+"""
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass

@@ -3,6 +3,9 @@
 What is read: an order to warm, heat or melt; weighings before it (they are hot) and after it (they are cool); a temperature that a later
 step names. Where a step says too little to know, nothing is said: the least time takes the widest pot, the most heat given off, and all
 the time from when it was hot until the part that uses it ends.
+
+Decided: heat of the students' or the teacher's steps lingers in the students' later parts on that recipe until a wait or `cooled`. Why:
+who pours hot balm names only the tin, whoever has melted it.
 """
 
 import re

@@ -1,4 +1,10 @@
-"""What has to be ready for a class beside what is weighed, from its recipes' tools and the gear that the policy asks for."""
+"""What has to be ready for a class beside what is weighed, from its recipes' tools and the gear that the policy asks for.
+
+Decided: work after the class begins when the class ends by its length, not when its last part ends. Why: students leave then, and a
+caution tells of minutes that are not planned.
+
+Decided: what is done ahead on the day ends when the class begins. Why: the clock of the morning can be read off backwards.
+"""
 
 from collections.abc import Iterable
 

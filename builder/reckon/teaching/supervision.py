@@ -4,6 +4,9 @@ Steps of the students' hands on a recipe with lye count as work with raw soap, u
 names neither the lye nor the soap. Lye that has come into their hands stays raw soap in every later part in which they work on that recipe.
 What is hot in their hands, or in steps of the teacher, stays hot in their later parts on that recipe, until a wait is over or a part
 begins `cooled`: the pot stands there meanwhile, and is poured from. What staff have melted before the class is hot for who fills from it.
+
+Decided: teachers and assistants count alike; each watches groups that lie side by side. Why: one teacher and three assistants carry four
+pairs with lye.
 """
 
 from collections.abc import Iterable

@@ -3,6 +3,9 @@
 A part makes something if it names an amount that is weighed or chosen, or if students have raw soap in their hands. Where no part in
 class does, each part with steps counts. What the teacher makes in class is shown; what students make, alone or together with the teacher,
 is hands-on. Filling, wrapping and talking decide nothing while something is made in class.
+
+Decided: the format is worked out from the parts, and published as worked out; a claim that differs is a caution. Why: what the page says
+is what the lesson does.
 """
 
 from builder.model.dates.studio_class import BatchFor, Format, StudioClass
