@@ -126,7 +126,7 @@ class ReadyMixedShape(Shape):
 
     strength: Strength = needed("strength", "50 %")
     """The hydroxide in the solution, by weight; of what is bought also with the range of its certificate: `50 %, 49 to 51 %`."""
-    bought: YesOrNo = maybe("bought", False)
+    bought: YesOrNo = maybe("bought", False, "yes")
     """Whether it is bought at that strength. Then nobody mixes it, no solid is weighed or bought for the class, and its certificate counts.
     """
 
