@@ -18,6 +18,7 @@ TWINS = {
     ],
     "flame-near-vapour": [
         ("over the gas ring", "on the hot plate"),
+        ("over the gas ring", "on the hot plate, away from any open flame,"),
         ("over the gas ring until the last piece of wax has gone", "on the hot plate until all is lighter and clear"),
         ("over the gas ring", "on the hot plate, never over a gas ring,"),
         ("Let it cool to 55 °C.", "Turn off the gas ring. Let it cool to 55 °C."),
