@@ -1,6 +1,9 @@
 """A flame in a part of a lesson that handles something whose vapour can be lit at the heat that it has there.
 
 The heat is the last that an order of the part names up to the step with it; without one that of its phase, and else that of the room.
+
+Decided: a flame and a scent are compared in one part of a lesson, at the heat last ordered before the scent, else that of its phase, else
+the room's; a flame counts as burning until a step puts it out. Why: off the heat the flame still burns, and in another part nobody knows.
 """
 
 from collections.abc import Iterator

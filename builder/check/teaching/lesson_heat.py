@@ -1,4 +1,8 @@
-"""Steps that promise a warmth that mixing does not give, or a cooling for which the class has no time."""
+"""Steps that promise a warmth that mixing does not give, or a cooling for which the class has no time.
+
+Decided: of lye poured into oils only a promise of less warmth than mixing can give is doubted, with the widest specific heats. Why:
+saponifying warms the pot, and nobody knows by how much.
+"""
 
 from collections.abc import Iterator
 from fractions import Fraction

@@ -7,10 +7,10 @@ program; since the sources are independent of each other it is solved exactly by
 (`shares.py`). `tests/reckon/test_linear_programs.py` compares it with a solver in floats.
 
 Decided: exactly one per cent is free on a label where the region's text says so (US, Canada), and in its place elsewhere. Why: the texts
-differ; `label_regions.yaml`.
+differ; `regions.yaml`.
 
-Decided: beyond 60 combinations of the cells of several blends an order is held back where a mixture of cells leaves it open. Why: on the
-safe side, and in time; one blend is always decided exactly.
+Decided: beyond 60 combinations of the polytopes of several blends an order is held back where a mixture of them leaves it open. Why: on
+the safe side, and in time; one blend is always decided exactly.
 """
 
 from collections.abc import Iterator, Sequence
