@@ -97,6 +97,7 @@ from builder.check.supplies.supply_weight_unknown import find_supplies_without_w
 from builder.check.teaching.amounts_typed import find_amounts_typed
 from builder.check.teaching.flame_near_vapour import find_flames_near_vapour
 from builder.check.teaching.format_differs import find_formats_that_differ
+from builder.check.teaching.ingredient_in_no_step import find_ingredients_in_no_step
 from builder.check.teaching.lesson_heat import find_heat_that_cannot_be
 from builder.check.teaching.links_broken import find_broken_links
 from builder.check.teaching.lye_in_words import find_lye_that_nobody_handles, find_raw_soap_denied
@@ -205,6 +206,7 @@ RULES: tuple[Rule[Any], ...] = (
     find_weighing_unsettled,
     find_lye_mistaken,
     find_lye_that_nobody_handles,
+    find_ingredients_in_no_step,
     find_amounts_typed,
     # dates
     find_dates_out_of_order,
