@@ -13,7 +13,7 @@ try:
 except SystemExit as end:
     status = end.code
 outside = {name.partition(".")[0] for name in sys.modules} - sys.stdlib_module_names - {"__main__", "builder"}
-ours = sorted(name for name in sys.modules if name.startswith("builder."))
+ours = sorted(name for name in sys.modules if name.startswith("builder.") and not name.startswith("builder.words"))
 print(status, ours, sorted(outside & {"pydantic", "pint", "yaml", "rich", "weasyprint", "jinja2", "fontTools", "markdown_it", "PIL"}))
 """
 

@@ -35,10 +35,13 @@ def studio(tmp_path):
 def small_stock(tmp_path_factory):
     """Give the part of the stock that the sound studio draws on, so that many runs take little time."""
     stock = tmp_path_factory.mktemp("stock")
-    for name in ("constants.yaml", "containers.yaml", "products.yaml", "sources.yaml"):
+    for name in ("constants.yaml", "containers.yaml", "products.yaml", "regions.yaml", "sources.yaml"):
         shutil.copy(CONTENT / name, stock)
     for name in ("cautions", "languages"):
         shutil.copytree(CONTENT / name, stock / name)
+    (stock / "tables").mkdir()
+    for name in ("flame_words", "word_groups"):
+        shutil.copy(CONTENT / "tables" / f"{name}.yaml", stock / "tables")
     (stock / "ingredients").mkdir()
     for card in CARDS:
         shutil.copy(CONTENT / "ingredients" / f"{card}.yaml", stock / "ingredients")
@@ -106,7 +109,7 @@ def test_only_the_end_of_a_line_ends_it_in_a_recipe_too(studio, sign):
 
 
 def test_a_place_in_line_100(studio):
-    append(studio / LESSON, "\n" * 91 + "{nothing}\n")
+    append(studio / LESSON, "\n" * 90 + "{nothing}\n")
     assert f"{LESSON}:100:1: mention-unknown (stop)" in found(studio)
 
 
