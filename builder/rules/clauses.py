@@ -5,9 +5,12 @@ comma begins a new clause; what stands behind the danger excuses it only where i
 """
 
 import re
+from collections.abc import Iterable
 from dataclasses import dataclass
 
+from builder.model.place import Place
 from builder.model.teaching.prose import Sentence
+from builder.model.teaching.word_pattern import WordPattern, Words, possible_in
 
 _DIVIDES = re.compile(r"[;:!?]|\.\s|\s[-\u2013\u2014]\s|\u2014")
 _VERBS = (
@@ -171,3 +174,14 @@ def _negates(before: str) -> bool:
         return True
     weak = _WEAK.search(before)
     return weak is not None and len(weak["between"].split()) <= 4 and not _LEADS_ON.search(weak["between"])
+
+
+def first_meant(sentence: Sentence, clauses: Iterable[Clause], patterns: tuple[WordPattern, ...]) -> Place | None:
+    """Give the place of the first match of patterns in clauses of a sentence that stands as an instruction; None where none does."""
+    for clause in clauses:
+        words = Words(clause.words)
+        for pattern in possible_in(patterns, words):
+            for match in pattern.find_all(words):
+                if stands(clause, match):
+                    return sentence.place(clause.begin + match.start(), clause.begin + match.end())
+    return None

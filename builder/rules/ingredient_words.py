@@ -10,7 +10,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 
 from builder.model.recipe.ingredient import Ingredient
-from builder.model.teaching.lesson import Part, Steps
+from builder.model.teaching.lesson import Part
 from builder.model.teaching.prose import Sentence
 from builder.rules.clauses import Clause, clauses_of, explains, stands
 from builder.words.fold import fold
@@ -93,10 +93,9 @@ class Instructions:
     def of(cls, parts: Iterable[Part]) -> "Instructions":
         """Take the sentences of parts."""
         parts = tuple(parts)
-        runs = [block for part in parts for block in part.blocks if isinstance(block, Steps)]
         return cls(
             tuple(sentence for part in parts for sentence in part.sentences),
-            tuple(sentence for run in runs for step in run.steps for sentence in step.sentences),
+            tuple(sentence for part in parts for step in part.steps for sentence in step.sentences),
         )
 
     @property

@@ -4,11 +4,11 @@ from collections.abc import Mapping
 
 from builder.model.place import Place
 from builder.model.remembered import remembered
-from builder.model.teaching.lesson import Part, Steps
+from builder.model.teaching.lesson import Part
 from builder.model.teaching.lye_words import LyeWords
 from builder.model.teaching.prose import Sentence
-from builder.model.teaching.word_pattern import WordPattern, Words, any_in, possible_in
-from builder.rules.clauses import clauses_of, explains, is_bare_order, is_order, stands
+from builder.model.teaching.word_pattern import WordPattern, Words, any_in
+from builder.rules.clauses import clauses_of, explains, first_meant, is_bare_order, is_order
 
 
 @remembered(1024)
@@ -17,7 +17,7 @@ def hazards_said(part: Part, lye_words: LyeWords) -> Mapping[str, Place]:
 
     What turns a row off counts in parts of the students alone: there it says that staff do it.
     """
-    in_steps = {id(one) for block in part.blocks if isinstance(block, Steps) for step in block.steps for one in step.sentences}
+    in_steps = {id(one) for step in part.steps for one in step.sentences}
     found: dict[str, Place] = {}
     for sentence in part.sentences:
         is_title = sentence in part.title_says
@@ -34,12 +34,5 @@ def hazards_said(part: Part, lye_words: LyeWords) -> Mapping[str, Place]:
 def _where(sentence: Sentence, patterns: tuple[WordPattern, ...], unless: tuple[WordPattern, ...]) -> Place | None:
     if sentence.is_question or any_in(unless, Words(sentence.words)):
         return None
-    for clause in clauses_of(sentence):
-        if explains(clause) and not is_bare_order(sentence):
-            continue
-        words = Words(clause.words)
-        for pattern in possible_in(patterns, words):
-            for match in pattern.find_all(words):
-                if stands(clause, match):
-                    return sentence.place(clause.begin + match.start(), clause.begin + match.end())
-    return None
+    clauses = (clause for clause in clauses_of(sentence) if not explains(clause) or is_bare_order(sentence))
+    return first_meant(sentence, clauses, patterns)

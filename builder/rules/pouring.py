@@ -3,7 +3,7 @@
 import re
 
 from builder.model.place import Place
-from builder.model.teaching.lesson import Part, Steps
+from builder.model.teaching.lesson import Part
 from builder.model.teaching.prose import Sentence
 from builder.rules.clauses import clauses_of, stands
 
@@ -15,8 +15,7 @@ _ADULT = re.compile(r"\b(?:adult|grown-up|teacher|assistant|staff|parent)s?\b", 
 
 def pours_in(part: Part) -> Place | None:
     """Give where a step first tells those who do a part to pour or fill; None where none does, or an adult is to do it."""
-    steps = (step for block in part.blocks if isinstance(block, Steps) for step in block.steps)
-    return next((place for step in steps for sentence in step.sentences if (place := _pours(sentence))), None)
+    return next((place for step in part.steps for sentence in step.sentences if (place := _pours(sentence))), None)
 
 
 def _pours(sentence: Sentence) -> Place | None:

@@ -21,11 +21,11 @@ from builder.model.recipe.recipe import Recipe
 from builder.model.studio import Studio
 from builder.model.subject import WholeClass
 from builder.model.teaching.flame_words import BURNS, PUT_OUT, SpokenOf
-from builder.model.teaching.lesson import Part, Steps
+from builder.model.teaching.lesson import Part
 from builder.model.teaching.prose import Sentence
-from builder.model.teaching.word_pattern import Words, any_in, possible_in
+from builder.model.teaching.word_pattern import Words, any_in
 from builder.rules.basis import basis_of
-from builder.rules.clauses import clauses_of, is_order, stands
+from builder.rules.clauses import clauses_of, first_meant, is_order
 from builder.rules.degrees import degrees_in
 from builder.rules.naming import IngredientNamed, PhaseNamed, meaning_of, options_of
 from builder.rules.part_recipe import recipe_about
@@ -54,8 +54,7 @@ def find_flames_near_vapour(studio: Studio) -> Iterator[Finding]:
 
 
 def _in_part(part: Part, recipe: Recipe, class_key: str, studio: Studio) -> Iterator[Finding]:
-    steps = [step for block in part.blocks if isinstance(block, Steps) for step in block.steps]
-    sentences = [sentence for step in steps for sentence in step.sentences]
+    sentences = [sentence for step in part.steps for sentence in step.sentences]
     burning = [(number, place) for number, one in enumerate(sentences) if (place := _spoken_of(one, studio.flame_words[BURNS]))]
     if not burning:
         return
@@ -83,7 +82,7 @@ def _vapours(part: Part, recipe: Recipe, studio: Studio) -> Iterator[_Vapour]:
     lines = [(studio.ingredient(line.ingredient), phase) for phase in recipe.phases for line in phase.lines]
     heats = {card.key: phase.heat_to for card, phase in lines if card}
     room, named, passed = studio.constants["room"].typical, None, 0
-    for step in (step for block in part.blocks if isinstance(block, Steps) for step in block.steps):
+    for step in part.steps:
         for sentence in step.sentences:
             degrees = degrees_in(sentence) if is_order(sentence) else None
             named = degrees.high if degrees else named
@@ -111,10 +110,4 @@ def _cards(name: Name, recipe: Recipe, studio: Studio) -> tuple[Ingredient, ...]
 def _spoken_of(sentence: Sentence, words: SpokenOf) -> Place | None:
     if sentence.is_question or any_in(words.unless, Words(sentence.words)):
         return None
-    for clause in clauses_of(sentence):
-        told = Words(clause.words)
-        for pattern in possible_in(words.says, told):
-            for match in pattern.find_all(told):
-                if stands(clause, match):
-                    return sentence.place(clause.begin + match.start(), clause.begin + match.end())
-    return None
+    return first_meant(sentence, clauses_of(sentence), words.says)

@@ -148,6 +148,11 @@ class Part:
         return (*self.title_says, *sentences_in(self.blocks))
 
     @property
+    def steps(self) -> tuple[Step, ...]:
+        """Give its steps, in order."""
+        return tuple(step for block in self.blocks if isinstance(block, Steps) for step in block.steps)
+
+    @property
     def by_hand(self) -> bool:
         """Say whether students work with their own hands in it."""
         return self.who in (Who.STUDENTS, Who.TOGETHER)

@@ -19,7 +19,7 @@ from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.remembered import remembered
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import MadeProduct
-from builder.model.teaching.lesson import CautionHere, Mention, Part, Steps, mentions_in
+from builder.model.teaching.lesson import CautionHere, Mention, Part
 from builder.rules.hazard import CAUSTIC, DRY_LYE, RAW_SOAP, hazards_of, hazards_of_card
 from builder.rules.lye_words import hazards_said
 from builder.rules.naming import CONTAINERS, CUP, PORTION, Meaning, meaning_of, options_of, weighings
@@ -67,12 +67,12 @@ def handled_in(studio: Studio, part: Part, batch: WorkedBatch) -> Handled:
 
 def has_steps(part: Part) -> bool:
     """Say whether something is done in a part, and not only said."""
-    return any(isinstance(block, Steps) for block in part.blocks)
+    return bool(part.steps)
 
 
 def in_steps(part: Part) -> tuple[Mention, ...]:
     """Give every name in braces that the steps of a part hold, in order."""
-    return mentions_in(tuple(block for block in part.blocks if isinstance(block, Steps)))
+    return tuple(mention for step in part.steps for mention in step.mentions)
 
 
 def works_on_raw_soap(part: Part, batch: WorkedBatch) -> bool:

@@ -17,7 +17,7 @@ from builder.model.recipe.column import Role, Weighed
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
-from builder.model.teaching.lesson import Part, Step, Steps, Where
+from builder.model.teaching.lesson import Part, Step, Where
 from builder.model.teaching.prose import Sentence
 from builder.model.teaching.timed_part import TimedPart
 from builder.reckon.formula.heat import OF_FAT, OF_LOTION, OF_LYE, ROOM, cooling, mixed, warmed_by_setting
@@ -42,7 +42,7 @@ def reckon_lesson_heat(studio: Studio, batch: WorkedBatch, parts: Iterable[Part]
     parts = tuple(parts)
     found: list[HeatSaid] = []
     for left_out in (Where.HOME_ONLY, Where.CLASS_ONLY):
-        found += _mixes(studio, batch, (step for part in parts if part.where is not left_out for step in _steps(part)))
+        found += _mixes(studio, batch, (step for part in parts if part.where is not left_out for step in part.steps))
     if batch.grams.lye is not None:
         found += [one for part in parts for one in lye_that_meets_oils(studio, batch, part)]
     timed = [one for one in timeline if one.part in parts]
@@ -50,12 +50,8 @@ def reckon_lesson_heat(studio: Studio, batch: WorkedBatch, parts: Iterable[Part]
     return tuple({one.place: one for one in found}.values())
 
 
-def _steps(part: Part) -> Iterator[Step]:
-    return (step for block in part.blocks if isinstance(block, Steps) for step in block.steps)
-
-
 def _sentences(part: Part) -> Iterator[Sentence]:
-    return (sentence for step in _steps(part) for sentence in step.sentences)
+    return (sentence for step in part.steps for sentence in step.sentences)
 
 
 def _heats(sentence: Sentence) -> bool:

@@ -13,7 +13,7 @@ from itertools import pairwise, product
 from builder.model.formula.warmth import MixedTooWarm, Warm
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
-from builder.model.teaching.lesson import Part, Steps
+from builder.model.teaching.lesson import Part
 from builder.model.teaching.prose import Sentence
 from builder.reckon.formula.heat import mixed
 from builder.rules.degrees import Degrees, all_degrees_in
@@ -37,7 +37,7 @@ def lye_that_meets_oils(studio: Studio, batch: WorkedBatch, part: Part) -> Itera
     lye: Fraction | None = None
     oils: Fraction | None = None
     poured = False
-    for step in (step for block in part.blocks if isinstance(block, Steps) for step in block.steps):
+    for step in part.steps:
         if poured and step.mentions:
             return
         for sentence in step.sentences:
