@@ -5,6 +5,7 @@ from fractions import Fraction
 from builder.model.place import NOWHERE, Name
 from builder.model.recipe.figure import Figure, Figures, Known, Source
 from builder.model.recipe.ingredient import CountsAs, Ingredient, LabelName
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.quantity import Mass, Parts, Share
 from builder.model.recipe.recipe import (
     AlkaliShare,
@@ -72,7 +73,7 @@ def card(name, counts_as=CountsAs.OTHER, **named):
     """Make a card; a figure is a number or a (low, high) pair under its name with underscores."""
     made = {key.replace("_", " "): figures(*value) if isinstance(value, tuple) else figures(value) for key, value in named.items()}
     label = LabelName((name.title(),), (name,), Known.MEMORY)
-    return Ingredient(name, "other", counts_as, "both", label_name=label, figures=made)
+    return Ingredient(name, IngredientKind.OTHER, counts_as, "both", label_name=label, figures=made)
 
 
 def fat(name, low, high=None):

@@ -19,14 +19,15 @@ from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.subject import HomeSheet, Labels, Subject, WholeClass, WholeRecipe
 from builder.model.teaching.class_plan import ClassPlan
+from builder.model.teaching.pot_for import PotFor
 from builder.words.plain_number import plain_number
 
 NO_LABEL = "Accepted with a reason, this product gets no label sheet."
 _PURPOSE = {
-    "class": "the class batch",
-    "group": "the batch of one group",
-    "student": "the batch of one student",
-    "teacher": "the teacher's batch",
+    PotFor.CLASS: "the class batch",
+    PotFor.GROUP: "the batch of one group",
+    PotFor.STUDENT: "the batch of one student",
+    PotFor.TEACHER: "the teacher's batch",
 }
 
 
@@ -118,7 +119,7 @@ def batches_of(plan: ClassPlan, studio: Studio) -> Iterator[Batch]:
     of = WholeClass(plan.studio_class.key)
     for made in plan.made:
         for planned in made.batches:
-            people = f" for {plan.students} students" if planned.purpose == "class" else ""
+            people = f" for {plan.students} students" if planned.purpose is PotFor.CLASS else ""
             name = f"{_PURPOSE[planned.purpose]}{people}"
             for one in planned.sheet.fillings:
                 filled = name if one is planned.sheet.own else f"{name}, in the {one.fill.container}"

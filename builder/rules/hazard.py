@@ -7,13 +7,12 @@ Decided: undiluted surfactants and strong alkalis harm eyes: goggles, and below 
 enough, and they look like salt.
 """
 
+from builder.model.hazard import Hazard
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.product import Contact
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 
-CAUSTIC, DRY_LYE, RAW_SOAP, SLIPPERY = "caustic", "dry lye", "raw soap", "slippery"
-HOT_FAT, HOT = "hot fat", "hot"
 BURNS_FROM = "hot enough to burn"
 
 
@@ -25,7 +24,7 @@ def hazards_of(studio: Studio, card: Ingredient, phase: str, batch: WorkedBatch)
 def hazards_of_card(card: Ingredient, batch: WorkedBatch) -> tuple[str, ...]:
     """Give the hazards of a card that hold in this product: oil makes a tub slippery only from what stays oil and is used in one."""
     in_a_tub = batch.product.contact in (Contact.BATH, Contact.RINSE_OFF) and not batch.product.made_with_lye
-    return tuple(hazard for hazard in card.hazards if hazard != SLIPPERY or in_a_tub)
+    return tuple(hazard for hazard in card.hazards if hazard != Hazard.SLIPPERY or in_a_tub)
 
 
 def heat_of(studio: Studio, phase_name: str, batch: WorkedBatch) -> tuple[str, ...]:
@@ -35,4 +34,4 @@ def heat_of(studio: Studio, phase_name: str, batch: WorkedBatch) -> tuple[str, .
     if phase is None or phase.heat_to is None or (burns_from and phase.heat_to.celsius < burns_from.low):
         return ()
     fat = any(line.ingredient.counts_as.is_oil for line in batch.lines if line.phase == phase_name)
-    return (HOT_FAT if fat else HOT,)
+    return (Hazard.HOT_FAT if fat else Hazard.HOT,)

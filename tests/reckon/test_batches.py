@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from builder.model.place import Name
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, DeclaredAs, DropMass, Ingredient, LabelName
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.quantity import NO_MASS, Density, Drops, Rest, Volume, sum_masses
 from builder.model.recipe.recipe import AmountsAs, Choice, Fill, MeasuredDensity
@@ -77,7 +78,9 @@ def test_drops_weigh_what_was_measured():
     drop = DropMass(50, grams("2.61"), "50 drops of water, tip of 3.07 mm")
     assert float(1 / drop.one.grams) == pytest.approx(19.2, abs=0.05)
     assert 45 <= drop.one.grams * 1000 <= 55
-    oil = Ingredient("oil", "oil", CountsAs.OTHER, "oil", label_name=LabelName(("Oil",), ("oil",), Known.MEMORY), drop_mass=drop)
+    oil = Ingredient(
+        "oil", IngredientKind.OIL, CountsAs.OTHER, "oil", label_name=LabelName(("Oil",), ("oil",), Known.MEMORY), drop_mass=drop
+    )
     made = recipe(phase("all", {"oil": Drops(Fraction(12))}), amounts_as=AmountsAs.WEIGHTS)
     sheet = worked(made, LOTION, TotalSize(grams(1)), cards(oil), FINE)
     assert next(w.result for w in sheet.workings if w.rule == "drops through drop mass") == 12 * Fraction("0.0522")
@@ -154,7 +157,7 @@ def test_an_ingredient_list_never_rises_in_weight(numbers):
 
 
 def blend(name, *names):
-    return Ingredient(name, "lotion base", CountsAs.BASE, "both", label_name=LabelName(names, names, Known.SUPPLIER))
+    return Ingredient(name, IngredientKind.LOTION_BASE, CountsAs.BASE, "both", label_name=LabelName(names, names, Known.SUPPLIER))
 
 
 def test_a_base_keeps_its_declared_order_and_small_additions_follow():
@@ -172,7 +175,7 @@ def test_an_addition_that_may_stand_anywhere_in_a_base_is_reported():
 
 def test_the_first_of_a_base_stays_first_when_more_of_it_is_added():
     base = blend("base", "Aqua", "Glycerin")
-    water = Ingredient("water", "water", CountsAs.WATER, "water", label_name=LabelName(("Aqua",), ("water",), Known.MEMORY))
+    water = Ingredient("water", IngredientKind.WATER, CountsAs.WATER, "water", label_name=LabelName(("Aqua",), ("water",), Known.MEMORY))
     listed = list_ingredients([(base, Fraction("0.9"), Fraction("0.9")), (water, Fraction("0.1"), Fraction("0.1"))])
     assert [entry.inci for entry in listed.entries] == ["Aqua", "Glycerin"]
     assert listed.open_pairs == ()
@@ -181,7 +184,9 @@ def test_the_first_of_a_base_stays_first_when_more_of_it_is_added():
 
 def test_colours_stand_last_and_scents_are_one_fragrance():
     def declared(name, how):
-        return Ingredient(name, "x", CountsAs.OTHER, "oil", label_name=LabelName((name,), (name,), Known.MEMORY), declared_as=how)
+        return Ingredient(
+            name, IngredientKind.OTHER, CountsAs.OTHER, "oil", label_name=LabelName((name,), (name,), Known.MEMORY), declared_as=how
+        )
 
     listed = list_ingredients(
         [

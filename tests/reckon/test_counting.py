@@ -8,6 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.model.dose.limit import Limit, LimitWeight, PercentOf, Rules, is_own_law
+from builder.model.hazard import Hazard
 from builder.model.place import Name
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, LabelName
@@ -167,11 +168,11 @@ def test_percent_of_oils_is_counted_on_the_oils():
 
 def test_a_hazard_leaves_out_cards_without_it_that_say_which_oil_they_are():
     distilled = replace(card("oil"), oil="oil, distilled")
-    assert count(limit("oil", hazard="phototoxic"), {"water": 99, "oil": 1}, distilled) == (0, 0)
+    assert count(limit("oil", hazard=Hazard.PHOTOTOXIC), {"water": 99, "oil": 1}, distilled) == (0, 0)
     # A card that does not say it is taken for the oil that the limit means.
-    assert count(limit("oil", hazard="phototoxic"), {"water": 99, "oil": 1}, card("oil"))[0] == Fraction("0.01")
-    with_it = replace(card("oil"), hazards=("phototoxic",))
-    assert count(limit("oil", hazard="phototoxic"), {"water": 99, "oil": 1}, with_it)[0] == Fraction("0.01")
+    assert count(limit("oil", hazard=Hazard.PHOTOTOXIC), {"water": 99, "oil": 1}, card("oil"))[0] == Fraction("0.01")
+    with_it = replace(card("oil"), hazards=(Hazard.PHOTOTOXIC,))
+    assert count(limit("oil", hazard=Hazard.PHOTOTOXIC), {"water": 99, "oil": 1}, with_it)[0] == Fraction("0.01")
 
 
 def test_the_uk_has_kept_the_law_of_the_eu_but_for_rows_of_its_own():

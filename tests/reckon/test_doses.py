@@ -14,9 +14,11 @@ from hypothesis import strategies as st
 from builder.library import CONTENT
 from builder.model.dose.limit import Limit, LimitWeight, PercentOf, Rules
 from builder.model.finding import Acceptance
+from builder.model.hazard import Hazard
 from builder.model.place import Name
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import DeclaredAs, DropMass, LabelName
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.recipe import Choice
 from builder.model.recipe.size import TotalSize
@@ -45,7 +47,7 @@ def limit(*names, most="1", **named):
 def scent(name, drop=None, **named):
     """Make a card of a scent; `drop` is the measured mass of one drop in milligrams."""
     measured = DropMass(1000, grams(drop), "x") if drop else None
-    return replace(card(name), kind="essential oil", declared_as=DeclaredAs.FRAGRANCE, drop_mass=measured, **named)
+    return replace(card(name), kind=IngredientKind.ESSENTIAL_OIL, declared_as=DeclaredAs.FRAGRANCE, drop_mass=measured, **named)
 
 
 def choice(what, *options, most="0.5"):
@@ -67,7 +69,7 @@ def most_of(sheet, option):
 
 
 def test_an_estimated_drop_of_water_is_no_lighter_than_the_heaviest_of_the_pharmacopoeia():
-    drop, (working,) = reckon_drop(replace(card("water", density="0.99821"), kind="water"), CONSTANTS)
+    drop, (working,) = reckon_drop(replace(card("water", density="0.99821"), kind=IngredientKind.WATER), CONSTANTS)
     # USP <1101>: each drop of water weighs 45 to 55 mg; 20 drops are 1 mL, 10 % either way.
     assert Fraction("0.055") <= drop.mass.grams < Fraction("0.056")
     assert not drop.measured
@@ -77,20 +79,20 @@ def test_an_estimated_drop_of_water_is_no_lighter_than_the_heaviest_of_the_pharm
 
 def test_a_measured_drop_counts_as_measured():
     # Eschbaum 1895, quoted in the Bulletin of Pharmacy: 50 drops of water weigh 5.00 g, of glycerin 3.90 g from the same tip.
-    glycerin = replace(card("glycerin", density="1.261"), kind="liquid", drop_mass=DropMass(50, grams("3.90"), "x"))
+    glycerin = replace(card("glycerin", density="1.261"), kind=IngredientKind.LIQUID, drop_mass=DropMass(50, grams("3.90"), "x"))
     drop, workings = reckon_drop(glycerin, CONSTANTS)
     assert (drop.mass, drop.measured, workings) == (grams("0.078"), True, ())
 
 
 def test_without_a_density_the_drop_is_taken_for_a_heavy_one():
     light, _ = reckon_drop(scent("oil"), CONSTANTS)
-    known, _ = reckon_drop(replace(card("oil", density=("0.87", "0.89")), kind="essential oil"), CONSTANTS)
+    known, _ = reckon_drop(replace(card("oil", density=("0.87", "0.89")), kind=IngredientKind.ESSENTIAL_OIL), CONSTANTS)
     assert light.mass.grams == Fraction("1.261") / 18
     assert known.mass.grams == Fraction("0.89") / 18
 
 
 def test_a_powder_has_no_drops():
-    assert reckon_drop(replace(card("mica"), kind="colourant"), CONSTANTS) == (None, ())
+    assert reckon_drop(replace(card("mica"), kind=IngredientKind.COLOURANT), CONSTANTS) == (None, ())
 
 
 # What a limit leaves.
@@ -167,9 +169,9 @@ def test_a_blend_counts_at_the_most_it_may_hold_where_law_or_an_opinion_speaks()
 
 
 def test_sun_sensitising_oils_take_up_their_limits_together():
-    one, two = (replace(scent(name), hazards=("phototoxic",)) for name in ("lemon", "lime"))
-    own = [limit(name, most=most, hazard="phototoxic") for name, most in (("Lemon", "0.4"), ("Lime", "0.2"))]
-    together = limit(hazard="phototoxic", most="0")
+    one, two = (replace(scent(name), hazards=(Hazard.PHOTOTOXIC,)) for name in ("lemon", "lime"))
+    own = [limit(name, most=most, hazard=Hazard.PHOTOTOXIC) for name, most in (("Lemon", "0.4"), ("Lime", "0.2"))]
+    together = limit(hazard=Hazard.PHOTOTOXIC, most="0")
     sheet, rules = made(
         (choice("scent", "lemon"), choice("more", "lime")), cards(one, two), *own, replace(together, most=None), division="0.001"
     )

@@ -14,6 +14,7 @@ from hypothesis import strategies as st
 from builder.model.recipe.column import Line, Role
 from builder.model.recipe.figure import Figure, Known
 from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.quantity import Mass
 from builder.reckon.formula.emulsions import reckon_emulsion
 from builder.reckon.formula.hlb import mixture_of, share_of_high
@@ -26,7 +27,7 @@ def figure(value):
     return Figure(Fraction(value), Fraction(value), "HLB", SOURCE, "here", Known.READ)
 
 
-def line(name, share, counts_as=CountsAs.OTHER, kind="other", **figures):
+def line(name, share, counts_as=CountsAs.OTHER, kind=IngredientKind.OTHER, **figures):
     made = card(name, counts_as, **figures)
     made = replace(made, kind=kind, figures={key.replace("hlb", "HLB"): value for key, value in made.figures.items()})
     return Line(made, "all", Role.OTHER, Mass(Fraction(share)), Fraction(share) / 100)
@@ -77,8 +78,8 @@ def test_water_is_not_counted_and_fatty_alcohols_are():
     lines = [
         line("water", 80, CountsAs.WATER, "water"),
         line("oil", 10, CountsAs.FAT, "oil", required_hlb=7),
-        line("alcohol", 5, kind="thickener", required_hlb=15),
-        line("tween", 5, kind="emulsifier", hlb=15),
+        line("alcohol", 5, kind=IngredientKind.THICKENER, required_hlb=15),
+        line("tween", 5, kind=IngredientKind.EMULSIFIER, hlb=15),
     ]
     emulsion = reckon_emulsion(lines)
     assert emulsion.oil_share == Fraction("0.15")

@@ -12,6 +12,7 @@ import pytest
 from builder.library import CONTENT
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import AllergenStatement, CountsAs, DeclaredAs, Ingredient, LabelName
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.read import read_studio
 from builder.reckon.label.ingredient_list import list_ingredients
 from builder.words.fold import fold
@@ -30,7 +31,7 @@ def exactly(one, percent):
 
 
 def blend(*names, **said):
-    return Ingredient("base", "lotion base", CountsAs.BASE, "both", label_name=LabelName(names, names, Known.SUPPLIER, **said))
+    return Ingredient("base", IngredientKind.LOTION_BASE, CountsAs.BASE, "both", label_name=LabelName(names, names, Known.SUPPLIER, **said))
 
 
 def scent(name, contains=None, covers="extended list", inci="Some Oil"):
@@ -38,7 +39,13 @@ def scent(name, contains=None, covers="extended list", inci="Some Oil"):
     statement = None if contains is None else AllergenStatement(covers, held, SOURCE, "here", Known.SUPPLIER)
     label = LabelName((inci,), (name,), Known.READ)
     return Ingredient(
-        name, "essential oil", CountsAs.OTHER, "oil", label_name=label, declared_as=DeclaredAs.FRAGRANCE, allergen_statement=statement
+        name,
+        IngredientKind.ESSENTIAL_OIL,
+        CountsAs.OTHER,
+        "oil",
+        label_name=label,
+        declared_as=DeclaredAs.FRAGRANCE,
+        allergen_statement=statement,
     )
 
 
@@ -75,7 +82,7 @@ def test_the_parts_of_a_declared_list_have_the_ranges_that_follow_from_it():
 
 
 def test_the_same_ingredient_from_several_sources_is_added_up_under_one_name():
-    water = Ingredient("water", "water", CountsAs.WATER, "water", label_name=LabelName(("Aqua",), ("water",), Known.MEMORY))
+    water = Ingredient("water", IngredientKind.WATER, CountsAs.WATER, "water", label_name=LabelName(("Aqua",), ("water",), Known.MEMORY))
     listed = list_ingredients([exactly(blend("Water", "Glycerin"), 50), exactly(water, 30), exactly(card("glycerin"), 20)], labelling("US"))
     assert names(listed) == ["Water", "Glycerin"]
     assert (listed.entries[0].least, listed.entries[1].least) == (Fraction(55, 100), Fraction(20, 100))
@@ -181,7 +188,7 @@ def test_scent_stands_last_in_canada_and_in_its_place_elsewhere():
 def test_an_oil_on_the_lips_goes_by_its_name_and_a_flavour_off_them_is_scent(region, contact, declared):
     mint = scent("peppermint oil", {}, inci="Mentha Piperita Oil")
     wax = replace(card("beeswax"), label_name=LabelName(("Cera Alba",), ("beeswax",), Known.READ))
-    flavour = replace(mint, name="vanilla flavour", kind="flavour", declared_as=DeclaredAs.FLAVOUR)
+    flavour = replace(mint, name="vanilla flavour", kind=IngredientKind.FLAVOUR, declared_as=DeclaredAs.FLAVOUR)
     listed = list_ingredients([exactly(wax, 97), exactly(mint, 2), exactly(flavour, 1)], labelling(region), contact)
     assert [entry.inci for entry in listed.entries if not entry.is_allergen] == declared
 

@@ -10,6 +10,7 @@ import pytest
 from builder.library import CONTENT
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, LabelName
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.size import TotalSize
 from builder.read import read_studio
@@ -26,7 +27,7 @@ def base(**shares):
     names = tuple(name.replace("_", " ") for name in shares)
     stated = {number: tuple(Fraction(end) / 100 for end in ends) for number, ends in enumerate(shares.values()) if ends}
     label = LabelName(names, names, Known.SUPPLIER, stated)
-    return replace(card("base", CountsAs.BASE), kind="soap base", label_name=label)
+    return replace(card("base", CountsAs.BASE), kind=IngredientKind.SOAP_BASE, label_name=label)
 
 
 def is_soap(a_base, **also):

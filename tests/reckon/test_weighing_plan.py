@@ -10,13 +10,13 @@ from hypothesis import strategies as st
 
 from builder.library import CONTENT
 from builder.model.dates.studio_class import BatchFor, ClassDate
+from builder.model.hazard import Hazard
 from builder.model.recipe.column import Role
 from builder.model.recipe.quantity import sum_masses
 from builder.model.teaching.weighing_plan import FoundAs, LyeMistaken, Weigher
 from builder.read import read_studio
 from builder.reckon.supplies.costs import cost_of_class
 from builder.reckon.teaching.classes import reckon_class
-from builder.rules.hazard import CAUSTIC, DRY_LYE
 from tests.compose.test_who_weighs import READY, SCRUB, SOAP
 from tests.findings_studio import write_class
 from tests.making import KOH, NAOH, share
@@ -102,16 +102,16 @@ def test_both_alkalis_are_bought(studio):
 @pytest.mark.parametrize(
     ("lesson", "who", "found_as", "in_hands"),
     [
-        (SOAP.format(lye="ahead, 30 min"), Weigher.AHEAD, FoundAs.DISSOLVED, {CAUSTIC}),
-        (SOAP.format(lye="teacher, 30 min"), Weigher.TEACHER, FoundAs.DISSOLVED, {CAUSTIC}),
-        (SOAP.format(lye="students, 30 min"), Weigher.EACH_POT, FoundAs.NOTHING, {CAUSTIC, DRY_LYE}),
+        (SOAP.format(lye="ahead, 30 min"), Weigher.AHEAD, FoundAs.DISSOLVED, {Hazard.CAUSTIC}),
+        (SOAP.format(lye="teacher, 30 min"), Weigher.TEACHER, FoundAs.DISSOLVED, {Hazard.CAUSTIC}),
+        (SOAP.format(lye="students, 30 min"), Weigher.EACH_POT, FoundAs.NOTHING, {Hazard.CAUSTIC, Hazard.DRY_LYE}),
         # Weighed dry into cups ahead, and dissolved by the students.
         (
             "\n## Weigh (ahead, 30 min)\n\n1. Weigh {lye} of lye into a lidded cup.\n"
             "\n## Soap (students, 60 min)\n\n1. Stir the lye into {lye water} of water.\n2. Add {olive oil} and {coconut oil}.\n",
             Weigher.AHEAD,
             FoundAs.CUP,
-            {CAUSTIC, DRY_LYE},
+            {Hazard.CAUSTIC, Hazard.DRY_LYE},
         ),
         # Set out ahead, and dissolved by the teacher in class.
         (
@@ -120,7 +120,7 @@ def test_both_alkalis_are_bought(studio):
             "\n## Soap (students, 60 min)\n\n1. Pour {lye solution} into {olive oil} and {coconut oil}.\n",
             Weigher.TEACHER,
             FoundAs.DISSOLVED,
-            {CAUSTIC},
+            {Hazard.CAUSTIC},
         ),
         # No part names it: never dry at the bench.
         ("\n## Soap (students, 60 min)\n\n1. Add {olive oil} to {coconut oil}.\n", Weigher.AHEAD, FoundAs.DISSOLVED, set()),
@@ -132,7 +132,7 @@ def test_what_staff_dissolve_is_a_solution_from_then_on(tmp_path, lesson, who, f
     (task,) = [task for task in sheet.weighing.of("Plain bar", "group") if task.caustic]
     assert (task.weigher, task.found_as) == (who, found_as)
     hazards = {hazard for part in sheet.supervision.parts if part.by_hand for hazard in part.hazards}
-    assert hazards & {CAUSTIC, DRY_LYE} == in_hands
+    assert hazards & {Hazard.CAUSTIC, Hazard.DRY_LYE} == in_hands
     lye = [w for w in sheet.made[0].batch.grams.weighed if w.line.role in (Role.ALKALI, Role.LYE_WATER)]
     solutions = [one for one in sheet.weighing.solutions if one.bottles[0].purpose == "group"]
     if found_as is FoundAs.DISSOLVED:

@@ -11,15 +11,24 @@ from builder.check.figure_words import DEFER, range_of
 from builder.check.places import place_of_choice
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, FindingKind
+from builder.model.hazard import Hazard
 from builder.model.place import Place
 from builder.model.recipe.column import Weighed
 from builder.model.recipe.ingredient import CountsAs, Ingredient
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.rules.basis import basis_of
 from builder.words.fold import fold
 from builder.words.percent import percent
 
-_POWDERS = ("clay", "starch", "grain", "exfoliant", "herb", "milk")
-_BASES = ("soap base", "lotion base")
+_POWDERS = (
+    IngredientKind.CLAY,
+    IngredientKind.STARCH,
+    IngredientKind.GRAIN,
+    IngredientKind.EXFOLIANT,
+    IngredientKind.HERB,
+    IngredientKind.MILK,
+)
+_BASES = (IngredientKind.SOAP_BASE, IngredientKind.LOTION_BASE)
 Counts = Callable[[Ingredient], bool]
 
 
@@ -28,7 +37,7 @@ def find_overloaded_bases(batch: Batch) -> Iterator[BatchFinding]:
     """Compare the oils, liquids and powders of a batch, and the most that students may add of them, with what its base takes."""
     for base in batch.sheet.grams.weighed:
         if base.line.ingredient.kind in _BASES and base.mass:
-            soap = base.line.ingredient.kind == "soap base"
+            soap = base.line.ingredient.kind is IngredientKind.SOAP_BASE
             oil = "it turns soft, sweats and loses its lather" if soap else "its emulsifier does not hold it, and it parts"
             liquid = "it stays soft and sweats, and" if soap else "it thins, and"
             yield from _judge(batch, base, _is_oil, "takes oil", "oil and butter", oil)
@@ -45,7 +54,7 @@ def _is_liquid(card: Ingredient) -> bool:
 
 
 def _is_powder(card: Ingredient) -> bool:
-    return (card.kind in _POWDERS or ("dust" in card.hazards and card.mixes_with == "neither")) and not _is_liquid(card)
+    return (card.kind in _POWDERS or (Hazard.DUST in card.hazards and card.mixes_with == "neither")) and not _is_liquid(card)
 
 
 def _judge(batch: Batch, base: Weighed, counts: Counts, figure: str, what: str, then: str) -> Iterator[BatchFinding]:

@@ -7,6 +7,7 @@ from builder.check.dose.colours import colours_in
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.ingredient import CountsAs, Ingredient
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.words.within import within
 
 
@@ -30,4 +31,4 @@ def find_colours_in_acid(batch: Batch) -> Iterator[BatchFinding]:
 
 def _is_sour(card: Ingredient) -> bool:
     """Say whether something is an acid by itself. Bicarbonate takes up lye as one does, and is none."""
-    return card.counts_as is CountsAs.ACID and card.kind == "acid"
+    return card.counts_as is CountsAs.ACID and card.kind is IngredientKind.ACID

@@ -23,6 +23,7 @@ from builder.model.dose.limit import ColourRule
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.rules.basis import from_memory
 from builder.words.fold import fold
 
@@ -81,7 +82,7 @@ def _not_listed(batch: Batch, card: Ingredient, place: Place, name: str, rule: C
         soap = "Soap that is labelled, sold and represented only as soap is no cosmetic (21 CFR 701.20), so the list does not reach it."
         remedy = f"Accept this if the soap is sold as nothing but soap: one claim for the skin makes it a cosmetic. {DEFER}"
         return batch.caution("colour-not-listed", place, f"{wrong} {soap}", remedy, "")
-    if any(line.ingredient.kind == "soap base" for line in batch.sheet.lines):
+    if any(line.ingredient.kind is IngredientKind.SOAP_BASE for line in batch.sheet.lines):
         wrong += (
             " A melted base passes as nothing but soap (21 CFR 701.20) only where its declared list, with its supplier's shares, proves "
             "that it is: soaps at least half of what is not water, and no detergent."

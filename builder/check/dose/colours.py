@@ -11,6 +11,7 @@ from builder.check.places import place_of_choice, place_of_line
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.words.fold import fold
 
 COLOUR_NOT_LISTED = FindingKind(
@@ -32,7 +33,7 @@ def colours_in(batch: Batch) -> Iterator[tuple[Ingredient, Place]]:
         place = place_of_choice(dose.what, sheet.recipe)
         used += [(batch.cards[fold(option)], place) for option in dose.offered if option is not None]
     for card, place in used:
-        if card.declared_as is DeclaredAs.COLOUR or card.kind == "colourant":
+        if card.declared_as is DeclaredAs.COLOUR or card.kind is IngredientKind.COLOURANT:
             yield card, place
 
 

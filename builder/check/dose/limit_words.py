@@ -5,6 +5,7 @@ from fractions import Fraction
 
 from builder.model.dose.limit import CERTIFIED, Limit, LimitWeight, PercentOf, held_of, names_of
 from builder.model.dose.towards import Counted
+from builder.model.hazard import Hazard
 from builder.model.label.labelling import Labelling
 from builder.model.label.region import ANY_REGIONS
 from builder.model.recipe.figure import Known
@@ -77,7 +78,7 @@ def _held(card: Ingredient, limit: Limit) -> str:
 
 def free_of(limit: Limit) -> str:
     """Say how a card says that its oil does not bring the hazard that a limit is about."""
-    if limit.hazard != "phototoxic":
+    if limit.hazard is not Hazard.PHOTOTOXIC:
         return ""
     return "If your oil is distilled or free of furocoumarins, say so on a card of its own (`oil:`). "
 

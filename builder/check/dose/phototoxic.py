@@ -8,11 +8,10 @@ from builder.check.places import place_of_choice, place_of_line
 from builder.check.rule import BATCH, rule_on
 from builder.model.dose.limit import Limit, names_of
 from builder.model.finding_kind import CAUTION, FindingKind
+from builder.model.hazard import Hazard
 from builder.model.place import Place
 from builder.model.recipe.ingredient import Ingredient, blend_of
 from builder.words.fold import fold
-
-PHOTOTOXIC = "phototoxic"
 
 
 @rule_on(
@@ -22,7 +21,7 @@ def find_phototoxic_oils(batch: Batch) -> Iterator[BatchFinding]:
     """Look for such oils, in the batch or on offer to students, that no limit for oils of this hazard counts."""
     if not batch.sheet.product.contact.stays_on:
         return
-    rows = [row for row in batch.limits if row.hazard == PHOTOTOXIC and row.names and row.most and row.is_for(batch.sheet.product)]
+    rows = [row for row in batch.limits if row.hazard is Hazard.PHOTOTOXIC and row.names and row.most and row.is_for(batch.sheet.product)]
     for card, place in _phototoxic(batch):
         if not any(_speaks_of(row, card) for row in rows):
             yield batch.caution(
@@ -43,10 +42,10 @@ def _speaks_of(row: Limit, card: Ingredient) -> bool:
 def _phototoxic(batch: Batch) -> Iterator[tuple[Ingredient, Place]]:
     sheet = batch.sheet
     for weighed in sheet.grams.weighed:
-        if PHOTOTOXIC in weighed.line.ingredient.hazards and weighed.mass:
+        if Hazard.PHOTOTOXIC in weighed.line.ingredient.hazards and weighed.mass:
             yield weighed.line.ingredient, place_of_line(weighed.line, sheet.recipe)
     for dose in batch.filling.doses:
         for option in dose.offered:
             card = batch.cards[fold(option)] if option is not None else None
-            if card and PHOTOTOXIC in card.hazards:
+            if card and Hazard.PHOTOTOXIC in card.hazards:
                 yield card, place_of_choice(dose.what, sheet.recipe)

@@ -7,15 +7,16 @@ from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.dose.limit_words import DEFER
-from builder.check.dose.phototoxic import PHOTOTOXIC
 from builder.check.places import place_of_choice, place_of_line
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, FindingKind
+from builder.model.hazard import Hazard
 from builder.model.place import Place
 from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.words.fold import fold
 
-_SENSITISER, _OIL = "sensitiser", "essential oil"
+_OIL = IngredientKind.ESSENTIAL_OIL
 
 
 @rule_on(
@@ -25,9 +26,9 @@ _SENSITISER, _OIL = "sensitiser", "essential oil"
 def find_scents_without_limit(batch: Batch) -> Iterator[BatchFinding]:
     """Look at the scents of which no limit for this use speaks but those on all scent together."""
     for card in batch.sheet.unlimited:
-        if card.kind != _OIL or (card.oils and _SENSITISER not in card.hazards):
+        if card.kind is not _OIL or (card.oils and Hazard.SENSITISER not in card.hazards):
             continue  # What a made scent allows stands in its certificate, which its own card asks for.
-        if PHOTOTOXIC in card.hazards and batch.sheet.product.contact.stays_on:
+        if Hazard.PHOTOTOXIC in card.hazards and batch.sheet.product.contact.stays_on:
             continue  # phototoxic-unlimited says so.
         known = "can make skin sensitive" if card.oils else "is in no table here, so that nothing is known of what it holds"
         yield batch.caution(

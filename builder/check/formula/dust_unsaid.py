@@ -6,6 +6,7 @@ from builder.check.formula.formulas import formulas_of
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
+from builder.model.hazard import Hazard
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.studio import Studio
 from builder.words.listed import listed_once
@@ -21,7 +22,7 @@ _SAID = ("breath", "inhal", "nose", "dust")
 def find_dust_unsaid(studio: Studio) -> Iterator[Finding]:
     """Look at products that stay on and hold nothing that binds their powder."""
     for formula in formulas_of(studio):
-        dusts = [part for part in formula.parts if "dust" in part.card.hazards]
+        dusts = [part for part in formula.parts if Hazard.DUST in part.card.hazards]
         bound = any(part.card.is_oily or part.card.counts_as in _BINDS for part in formula.parts)
         if formula.stays_on and dusts and not bound and not any(word in formula.label_text for word in _SAID):
             names = listed_once([part.card.name for part in dusts])

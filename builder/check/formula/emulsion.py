@@ -22,6 +22,7 @@ from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.formula.emulsion import CreamSoap, Emulsion
 from builder.model.place import Place
 from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.rules.basis import PRACTICE, basis_of
 from builder.words.listed import listed_once
 from builder.words.percent import percent
@@ -31,7 +32,7 @@ FAR_OFF = "HLB that is far off"
 WATER_IN_OIL = "HLB of a water-in-oil emulsifier"
 MOST_WATER = "most water in a water-in-oil emulsion"
 NEUTRALISED = "free acids that are neutralised in a cream"
-_HOLDS = ("emulsifier", "surfactant", "soap base")
+_HOLDS = (IngredientKind.EMULSIFIER, IngredientKind.SURFACTANT, IngredientKind.SOAP_BASE)
 _METHOD = "the share of each oil in the oil phase times its required HLB, after Griffin; tables seldom agree closer than 1"
 _PROVE = "An emulsion is proved by standing: keep a sample for a week, one warm and one cold, before a class makes it."
 

@@ -7,12 +7,13 @@ from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Contact
 from builder.model.studio import Studio
 from builder.rules.basis import PRACTICE
 
-_SPREADS = ("emulsifier", "surfactant", "soap base")
-_SCENTS = ("essential oil", "fragrance")
+_SPREADS = (IngredientKind.EMULSIFIER, IngredientKind.SURFACTANT, IngredientKind.SOAP_BASE)
+_SCENTS = (IngredientKind.ESSENTIAL_OIL, IngredientKind.FRAGRANCE)
 
 
 @rule_on(

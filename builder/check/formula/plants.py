@@ -8,11 +8,21 @@ from builder.check.keeping.keeping import is_fresh_food
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
+from builder.model.hazard import Hazard
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.studio import Studio
 from builder.rules.basis import PRACTICE
 
-_FOOD = ("herb", "milk", "liquid", "sugar", "grain", "colourant", "exfoliant")
-_PIECES = ("herb",)
+_FOOD = (
+    IngredientKind.HERB,
+    IngredientKind.MILK,
+    IngredientKind.LIQUID,
+    IngredientKind.SUGAR,
+    IngredientKind.GRAIN,
+    IngredientKind.COLOURANT,
+    IngredientKind.EXFOLIANT,
+)
+_PIECES = (IngredientKind.HERB,)
 _CAUGHT = ("bag", "strain", "sieve", "pouch", "tied cloth")
 
 
@@ -40,13 +50,13 @@ def find_plants_out_of_place(studio: Studio) -> Iterator[Finding]:
 
 
 def _spoils(part: Part) -> bool:
-    return part.card.kind in _FOOD and "spoils" in part.card.hazards
+    return part.card.kind in _FOOD and Hazard.SPOILS in part.card.hazards
 
 
 def _clogs(part: Part) -> bool:
     """Say whether something stays in pieces in water: flowers and leaves, coffee, oats that are not ground to flour."""
-    coarse = part.card.kind == "exfoliant" and "spoils" in part.card.hazards
-    return part.card.kind in _PIECES or coarse or (part.card.kind == "grain" and "dust" not in part.card.hazards)
+    coarse = part.card.kind is IngredientKind.EXFOLIANT and Hazard.SPOILS in part.card.hazards
+    return part.card.kind in _PIECES or coarse or (part.card.kind is IngredientKind.GRAIN and Hazard.DUST not in part.card.hazards)
 
 
 def _in_water(formula: Formula, part: Part) -> Finding:

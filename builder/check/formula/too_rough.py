@@ -9,12 +9,13 @@ from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.studio import Studio
 from builder.rules.basis import PRACTICE
 from builder.words.listed import listed_once
 
 _NAMED = {"face": re.compile(r"\b(face|facial)\b", re.IGNORECASE)}
-_DISSOLVES = ("salt", "sugar")
+_DISSOLVES = (IngredientKind.SALT, IngredientKind.SUGAR)
 
 
 @rule_on(STUDIO, FindingKind("too-rough", CAUTION, "Grains scratch the part of the body on which the product is used."))

@@ -15,6 +15,7 @@ from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
 from builder.model.keeping.durability import Durability
 from builder.model.recipe.ingredient import CountsAs, Ingredient
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.studio import Studio
 from builder.rules.basis import basis_of
 from builder.rules.durability import durability_in
@@ -22,7 +23,18 @@ from builder.words.fold import fold
 from builder.words.plain_number import plain_number
 
 PRESERVED, UNPRESERVED = "months that what is preserved and not tested keeps", "days that water without a preservative keeps"
-_NO_FOOD = ("essential oil", "oil", "butter", "wax", "emulsifier", "preservative", "antioxidant", "fragrance", "flavour", "colourant")
+_NO_FOOD = (
+    IngredientKind.ESSENTIAL_OIL,
+    IngredientKind.OIL,
+    IngredientKind.BUTTER,
+    IngredientKind.WAX,
+    IngredientKind.EMULSIFIER,
+    IngredientKind.PRESERVATIVE,
+    IngredientKind.ANTIOXIDANT,
+    IngredientKind.FRAGRANCE,
+    IngredientKind.FLAVOUR,
+    IngredientKind.COLOURANT,
+)
 _FRESH = re.compile(r"\b(fresh|pur[ée]e|mashed|yogh?urt|egg|(?<!aloe )(?<!aloe vera )juice)\b")
 _BREWED = re.compile(r"\b(tea|infusion|decoction|brewed)\b")
 _AT_ONCE = ("at once", "single use", "one use", "same day", "right away", "immediately", "throw", "discard")
@@ -57,7 +69,7 @@ def is_fresh_food(card: Ingredient, formula: Formula) -> bool:
     name, wet = fold(card.name), formula.first(*WATERY) is not None
     if card.kind in _NO_FOOD or "extract" in name:
         return False
-    return bool(_FRESH.search(name)) or (wet and (card.kind == "milk" or bool(_BREWED.search(name))))
+    return bool(_FRESH.search(name)) or (wet and (card.kind is IngredientKind.MILK or bool(_BREWED.search(name))))
 
 
 def _fresh_food(formula: Formula, part: Part) -> Finding:

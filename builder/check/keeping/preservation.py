@@ -25,6 +25,7 @@ from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
 from builder.model.keeping.durability import Durability
 from builder.model.place import Place
 from builder.model.recipe.ingredient import CountsAs, Ingredient
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.recipe import Recipe
 from builder.model.studio import Studio
 from builder.rules.basis import PRACTICE, basis_of
@@ -32,7 +33,14 @@ from builder.rules.durability import durability_in
 from builder.words.plain_number import plain_number
 
 OIL_IN_WATER = "months that oil in water keeps by itself"
-_GROWS_WHEN_WET = ("sugar", "grain", "herb", "exfoliant", "starch", "milk")
+_GROWS_WHEN_WET = (
+    IngredientKind.SUGAR,
+    IngredientKind.GRAIN,
+    IngredientKind.HERB,
+    IngredientKind.EXFOLIANT,
+    IngredientKind.STARCH,
+    IngredientKind.MILK,
+)
 _STAYS_ON = ("leave-on", "lips")
 _CRITERIA = (
     "Water without a preservative grows bacteria and mould, often before it is seen or smelt, and they can harm skin and eyes. A cold "
@@ -63,7 +71,7 @@ def find_products_that_do_not_keep(studio: Studio) -> Iterator[Finding]:
             continue
         if water and not preserved and not has_extreme_ph(recipe, studio):
             yield _no_preservative(recipe, water, product.contact in _STAYS_ON, called_so(card for card in always if card), studio)
-        elif product.meets_water and not preserved and not kinds & {"soap base", "lotion base"} and not water:
+        elif product.meets_water and not preserved and not kinds & {IngredientKind.SOAP_BASE, IngredientKind.LOTION_BASE} and not water:
             yield from _water_gets_in(recipe, [(card, place) for card, place in cards if card in always], studio)
         elif product.contact in _STAYS_ON and not water and not preserved:
             yield from _draws_water(recipe, cards, studio)

@@ -13,6 +13,7 @@ from builder.check.rule import BATCH, rule_on
 from builder.model.dose.limit import names_of
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.rules.basis import basis_of
 from builder.words.percent import percent
 
@@ -32,7 +33,7 @@ def find_preservative_amounts(batch: Batch) -> Iterator[BatchFinding]:
     for line in batch.sheet.lines:
         usual = line.ingredient.figure("usual amount")
         share = shares.pop(line.ingredient.key, None)
-        if line.ingredient.kind != "preservative" or usual is None or share is None:
+        if line.ingredient.kind is not IngredientKind.PRESERVATIVE or usual is None or share is None:
             continue
         known = f"{range_of(usual, '%')} of the product is usual ({basis_of(usual)})"
         if share * 100 < usual.low:

@@ -7,6 +7,7 @@ known nothing can be relied on.
 from collections.abc import Iterable
 
 from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.words.fold import fold
 from builder.words.listed import listed_once
 
@@ -17,7 +18,7 @@ _FIGURES = ("usual amount", "pH window")
 
 def is_preservative(card: Ingredient) -> bool:
     """Say whether it is known against what, in which amount and at which pH a card preserves; an extract of seeds does not."""
-    return card.kind == "preservative" and not why_not(card)
+    return card.kind is IngredientKind.PRESERVATIVE and not why_not(card)
 
 
 def why_not(card: Ingredient) -> str:
@@ -32,4 +33,4 @@ def why_not(card: Ingredient) -> str:
 
 def called_so(cards: Iterable[Ingredient]) -> Ingredient | None:
     """Give the first card that is called a preservative and does not count as one."""
-    return next((card for card in cards if card.kind == "preservative" and why_not(card)), None)
+    return next((card for card in cards if card.kind is IngredientKind.PRESERVATIVE and why_not(card)), None)

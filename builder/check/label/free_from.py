@@ -9,11 +9,12 @@ from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.studio import Studio
 from builder.words.listed import listed_once
 
 _KITCHEN = "Traces from a shared bench cannot be excluded, so tell people that as well."
-_OPEN_KINDS = ("fragrance", "flavour")
+_OPEN_KINDS = (IngredientKind.FRAGRANCE, IngredientKind.FLAVOUR)
 
 
 class Promise(Protocol):

@@ -14,15 +14,17 @@ from builder.check.formula.formulas import Formula, formulas_of
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
+from builder.model.hazard import Hazard
 from builder.model.label.region import Region
 from builder.model.recipe.figure import Known
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Contact
 from builder.model.studio import Studio
 from builder.rules.basis import FROM_MEMORY, PRACTICE
 
-_FOAMS = ("surfactant", "soap base")
+_FOAMS = (IngredientKind.SURFACTANT, IngredientKind.SOAP_BASE)
 _IN_WATER = (Contact.BATH, Contact.RINSE_OFF)
-_GONE_IN_LYE = ("sugar", "milk")  # They leave neither look nor smell in soap.
+_GONE_IN_LYE = (IngredientKind.SUGAR, IngredientKind.MILK)  # They leave neither look nor smell in soap.
 _PRACTICE = "common practice; the EU has it in the safety assessment under Regulation (EU) 2023/988"
 
 
@@ -45,8 +47,8 @@ def find_what_labels_leave_unsaid(studio: Studio) -> Iterator[Finding]:
 
 
 def _slippery(formula: Formula) -> Iterator[Finding]:
-    part = next((part for part in formula.all if "slippery" in part.card.hazards), None)
-    is_soap = formula.with_lye or any(part.card.kind == "soap base" for part in formula.all)
+    part = next((part for part in formula.all if Hazard.SLIPPERY in part.card.hazards), None)
+    is_soap = formula.with_lye or any(part.card.kind is IngredientKind.SOAP_BASE for part in formula.all)
     if part and not is_soap and "slip" not in formula.label_text:
         yield caution(
             "slippery-unsaid",
@@ -58,7 +60,7 @@ def _slippery(formula: Formula) -> Iterator[Finding]:
 
 
 def _stains(formula: Formula) -> Iterator[Finding]:
-    part = next((part for part in formula.all if "stains" in part.card.hazards), None)
+    part = next((part for part in formula.all if Hazard.STAINS in part.card.hazards), None)
     if part and formula.product.contact == Contact.BATH and not any(word in formula.label_text for word in ("stain", "rinse the tub")):
         yield caution(
             "stain-unsaid",

@@ -8,6 +8,7 @@ from builder.check.recipe.figures_missing import STRENGTH_MISSING, strength_miss
 from builder.check.rule import BATCH, rule_on
 from builder.model.dose.towards import Counted
 from builder.model.recipe.ingredient import CountsAs, Ingredient
+from builder.model.recipe.ingredient_kind import IngredientKind
 
 
 @rule_on(BATCH, STRENGTH_MISSING)
@@ -24,4 +25,4 @@ def find_acids_of_unknown_strength(batch: Batch) -> Iterator[BatchFinding]:
 
 def _is_of_unknown_strength(card: Ingredient) -> bool:
     stated = card.label_name is not None and bool(card.label_name.shares)
-    return (card.kind == "acid" or card.counts_as is CountsAs.ACID) and card.figure("purity") is None and not stated
+    return (card.kind is IngredientKind.ACID or card.counts_as is CountsAs.ACID) and card.figure("purity") is None and not stated

@@ -12,16 +12,17 @@ from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.studio import Studio
 from builder.rules.basis import PRACTICE, basis_of
 from builder.words.fold import fold
 from builder.words.percent import percent
 
 _DOES = {
-    "sugar": "sugar heats raw soap until it cracks, rises out of the mould or boils over",
-    "humectant": "sugar alcohols heat raw soap and leave it soft",
-    "salt": "salt takes away the lather and makes the bar crumble at the knife",
-    "clay": "clay thickens the batter, dries it and lets the bar crack",
+    IngredientKind.SUGAR: "sugar heats raw soap until it cracks, rises out of the mould or boils over",
+    IngredientKind.HUMECTANT: "sugar alcohols heat raw soap and leave it soft",
+    IngredientKind.SALT: "salt takes away the lather and makes the bar crumble at the knife",
+    IngredientKind.CLAY: "clay thickens the batter, dries it and lets the bar crack",
 }
 
 
@@ -74,7 +75,7 @@ def find_what_disturbs_lye(studio: Studio) -> Iterator[Finding]:
             continue
         for liquid in lye.liquids:
             card = studio.ingredient(liquid.name)
-            if card and card.kind == "milk" and not liquid.later:
+            if card and card.kind is IngredientKind.MILK and not liquid.later:
                 yield caution(
                     "milk-in-lye",
                     liquid.name.place,

@@ -15,6 +15,7 @@ from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.place import Name, Place
 from builder.model.recipe.column import Column, Role
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.recipe import Recipe
 from builder.model.studio import Studio
 from builder.model.subject import WholeClass
@@ -85,7 +86,9 @@ def _harm(made: MadeProduct, names: tuple[str, ...]) -> str:
     """Say what comes of it where people can be hurt."""
     cards = [w.line.ingredient for w in made.batch.grams.weighed if w.line.ingredient.name in names]
     lye = " Then lye can be left over in the soap." if made.batch.recipe.lye and any(card.counts_as.is_oil for card in cards) else ""
-    return lye + (" Then bacteria and mould can grow in the product." if any(card.kind == "preservative" for card in cards) else "")
+    return lye + (
+        " Then bacteria and mould can grow in the product." if any(card.kind is IngredientKind.PRESERVATIVE for card in cards) else ""
+    )
 
 
 def _left_out(

@@ -11,6 +11,7 @@ from functools import cached_property
 from builder.model.dates.studio_class import StudioClass
 from builder.model.place import Place
 from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Contact
 from builder.model.recipe.recipe import Recipe
 from builder.model.studio import Studio
@@ -159,7 +160,7 @@ def conditions_of(recipe: Recipe, studio: Studio) -> frozenset[str]:
     cards = [card for card in (studio.ingredient(name) for name in recipe.names) if card]
     kinds = {card.kind for card in cards}
     lye = product.made_with_lye or recipe.lye is not None
-    base = bool(kinds & {"preservative", "soap base", "lotion base"})
+    base = bool(kinds & {IngredientKind.PRESERVATIVE, IngredientKind.SOAP_BASE, IngredientKind.LOTION_BASE})
     watery = any(card.counts_as in (CountsAs.WATER, CountsAs.LIQUID) for card in cards)
     fat = any(card.counts_as is CountsAs.FAT for card in cards)
     wet = product.contact in (Contact.RINSE_OFF, Contact.BATH)

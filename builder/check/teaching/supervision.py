@@ -14,12 +14,12 @@ from builder.check.rule import CLASS, rule_on
 from builder.check.teaching.staff_missing import staff_place
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
+from builder.model.hazard import Hazard
 from builder.model.place import Place
 from builder.model.subject import WholeClass
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import Part
 from builder.model.teaching.supervision import ADULT, WatchedPart, WatchRule
-from builder.rules.hazard import DRY_LYE, RAW_SOAP
 from builder.rules.pouring import pours_in
 from builder.words.listed import listed_once
 
@@ -60,7 +60,7 @@ def find_supervision_wanting(plan: ClassPlan) -> Iterator[Finding]:
 
 def _unless_none(plan: ClassPlan, part: WatchedPart, rule: WatchRule) -> str:
     """Say how to write that a part on a recipe with lye brings no raw soap, where that is what the rule holds for."""
-    taken_for_raw = RAW_SOAP in rule.hazards and RAW_SOAP in part.lingering and not _lesson_part(plan, part).no_raw_soap
+    taken_for_raw = Hazard.RAW_SOAP in rule.hazards and Hazard.RAW_SOAP in part.lingering and not _lesson_part(plan, part).no_raw_soap
     return f' If no raw soap comes into their hands in "{part.title}", write `no raw soap` into its heading.' if taken_for_raw else ""
 
 
@@ -155,7 +155,7 @@ def _asks_for_two(plan: ClassPlan) -> WatchRule | None:
 
 
 def _lye_ahead(plan: ClassPlan, part: WatchedPart) -> Iterator[Finding]:
-    rule = next((rule for rule in part.rules if rule.ahead and DRY_LYE in rule.hazards), None)
+    rule = next((rule for rule in part.rules if rule.ahead and Hazard.DRY_LYE in rule.hazards), None)
     if rule is not None:
         yield caution(
             "lye-not-mixed-ahead",

@@ -29,6 +29,7 @@ from builder.model.recipe.filling import Filling
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
+from builder.model.teaching.pot_for import PotFor
 from builder.model.teaching.weighing_plan import FoundAs, WeighingPlan
 
 WHOSE_FOR_ALL = "One batch is made for all. You weigh this part of it, once, for everybody. You fill your own."
@@ -125,10 +126,10 @@ def _fills(studio: Studio, filling: Filling) -> list[BenchAmount]:
     return [*cup, BenchAmount(grams(portions.fill), f"in each ({name})")]
 
 
-def _phases(batch: WorkedBatch, plan: WeighingPlan, purpose: str, group: int) -> tuple[BenchPhase, ...]:
+def _phases(batch: WorkedBatch, plan: WeighingPlan, purpose: PotFor, group: int) -> tuple[BenchPhase, ...]:
     """Give what goes into the pot of a group; of the pot of the class what this group alone weighs for all."""
     pairs = zip(batch.grams.weighed, plan.of(batch.recipe.name, purpose), strict=True)
-    mine = [(w, task) for w, task in pairs if purpose != "class" or task.group == group]
+    mine = [(w, task) for w, task in pairs if purpose is not PotFor.CLASS or task.group == group]
     amounts = [
         (w.line.phase, BenchAmount(weighed(w, "g"), f"{_name(w, batch)}{at_the_bench(task)}"))
         for w, task in mine

@@ -28,12 +28,12 @@ from builder.compose.teaching.staff_words import days_later
 from builder.compose.teaching.tool_words import tool_words
 from builder.compose.views.take_home import ListedVariant, ScaleSet, TakeHomeView
 from builder.model.dates.studio_class import StudioClass
+from builder.model.hazard import Hazard
 from builder.model.label.region import Region
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import Part, Where, Who
-from builder.rules.hazard import CAUSTIC
 from builder.rules.part_recipe import recipe_about
 
 MOST_LISTS = 6
@@ -112,7 +112,7 @@ def _cost(studio: Studio, studio_class: StudioClass, batch: WorkedBatch) -> str:
 
 def _first_aid(studio: Studio, batch: WorkedBatch) -> tuple[str, ...]:
     """Give what to do after an accident with lye, which a caustic recipe prints once more at its end, where it is found at a glance."""
-    hazards = [hazard for hazard in hazards_of_recipe(studio, batch) if hazard == CAUSTIC]
+    hazards = [hazard for hazard in hazards_of_recipe(studio, batch) if hazard == Hazard.CAUSTIC]
     return tuple(line for text in cautions_for(studio, hazards) for line in text.if_it_happens)
 
 

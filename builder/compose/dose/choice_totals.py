@@ -13,6 +13,7 @@ from builder.model.roster.roster import Guest
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ChoiceTotal, ClassPlan, MadeProduct
 from builder.model.teaching.jar import Pot, pot_of_each_student
+from builder.model.teaching.pot_for import PotFor
 
 
 def view_totals(studio: Studio, made: MadeProduct, *, has_roster: bool) -> tuple[TotalTable, ...]:
@@ -56,7 +57,7 @@ def _guests(plan: ClassPlan, guests: Sequence[Guest], listed: str, pots: Mapping
 
 def _pots(plan: ClassPlan) -> dict[str, tuple[Pot, ...]]:
     """Give the columns that say from which pot a guest fills, as the batch codes count them, each with the pot of every student."""
-    names = {"group": sentence(group_word(plan)), "student": "Pot"}
+    names = {PotFor.GROUP: sentence(group_word(plan)), PotFor.STUDENT: "Pot"}
     pots = {made.pots[0].purpose: pot_of_each_student(made.pots) for made in plan.made if made.pots}
     return {name: pots[purpose] for purpose, name in names.items() if purpose in pots}
 

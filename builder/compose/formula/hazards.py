@@ -2,10 +2,11 @@
 
 from collections.abc import Iterable
 
+from builder.model.hazard import Hazard
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.caution import CautionText
-from builder.rules.hazard import RAW_SOAP, hazards_of, hazards_of_card
+from builder.rules.hazard import hazards_of, hazards_of_card
 
 SEVERITY = ("danger", "warning", "caution", "notice")
 
@@ -13,7 +14,7 @@ SEVERITY = ("danger", "warning", "caution", "notice")
 def hazards_of_recipe(studio: Studio, batch: WorkedBatch) -> tuple[str, ...]:
     """Give every hazard of a recipe, what students may choose included; soap made with lye is caustic until it has cured."""
     found = [hazard for line in batch.lines for hazard in hazards_of(studio, line.ingredient, line.phase, batch)]
-    found += [RAW_SOAP] if batch.product.made_with_lye else []
+    found += [Hazard.RAW_SOAP] if batch.product.made_with_lye else []
     return tuple(dict.fromkeys((*found, *hazards_of_choices(studio, batch))))
 
 

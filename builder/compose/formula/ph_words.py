@@ -6,6 +6,7 @@ from fractions import Fraction
 from builder.compose.recipe.wording import shortest, within
 from builder.model.recipe.figure import Figure, Known
 from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.rules.basis import PRACTICE
 
@@ -38,7 +39,7 @@ def _windows(batch: WorkedBatch) -> Iterator[tuple[str, Figure]]:
         return
     for card in cards:
         window = card.figure("pH window")
-        if card.kind == "preservative" and window:
+        if card.kind is IngredientKind.PRESERVATIVE and window:
             yield card.name, window
 
 

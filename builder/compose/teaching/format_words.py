@@ -3,14 +3,14 @@
 from builder.compose.recipe.portion_words import container_name, containers_of
 from builder.compose.recipe.wording import listed, sentence, within
 from builder.model.dates.studio_class import BatchFor
+from builder.model.hazard import Hazard
 from builder.model.recipe.recipe import Choice
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.model.teaching.lesson import Who
 from builder.model.teaching.teaching import FormatAdvice, Taught
-from builder.rules.hazard import CAUSTIC, DRY_LYE, RAW_SOAP
 
-LYE = (CAUSTIC, DRY_LYE, RAW_SOAP)
+LYE = (Hazard.CAUSTIC, Hazard.DRY_LYE, Hazard.RAW_SOAP)
 PAIR = 2
 
 
@@ -64,13 +64,13 @@ def _lye(plan: ClassPlan) -> tuple[str, ...]:
     met = {hazard for part in plan.supervision.parts if part.by_hand for hazard in part.hazards if hazard in LYE}
     by = [taught.lye_by for one, taught in zip(plan.made, plan.teaching.taught, strict=True) if one.batch.recipe.lye]
     staff_alone = all(by) and not any(who in (Who.STUDENTS, Who.TOGETHER) for whose in by for who in whose)
-    if met <= {RAW_SOAP} and not staff_alone:
+    if met <= {Hazard.RAW_SOAP} and not staff_alone:
         return ()  # Nothing proves who handles it.
     if not met:
         return ("Only the teacher handles lye and fresh soap.",)
-    if met == {RAW_SOAP}:
+    if met == {Hazard.RAW_SOAP}:
         return ("Only the teacher handles lye; you work with fresh soap, in goggles and gloves.",)
-    if DRY_LYE in met:
+    if Hazard.DRY_LYE in met:
         return ("You work with lye, in goggles and gloves.",)
     if plan.weighing.solutions and all(lye.bought for lye in plan.weighing.solutions):
         return ("The lye comes as a solution, and nobody handles it dry.",)

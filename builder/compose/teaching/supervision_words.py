@@ -4,10 +4,10 @@ from collections.abc import Sequence
 
 from builder.compose.recipe.wording import counted, sentence
 from builder.compose.views.running import RuleRow, WatchRow
+from builder.model.hazard import Hazard
 from builder.model.recipe.figure import Known
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.supervision import ADULT, WatchedPart, WatchRule
-from builder.rules.hazard import CAUSTIC, DRY_LYE, HOT, HOT_FAT
 
 POLICY = "These are rules of a policy, not law. Local codes, your insurer and licensed practice come first."
 FROM_MEMORY = ", from memory"
@@ -75,7 +75,7 @@ def rule_rows(plan: ClassPlan) -> tuple[RuleRow, ...]:
 def _title(part: WatchedPart, rule: WatchRule) -> str:
     """Name a part; where only the heat of an earlier one brings the rule there, say so."""
     here = [hazard for hazard in part.hazards if hazard in rule.hazards]
-    still_hot = bool(here) and all(hazard in part.lingering and hazard in (HOT, HOT_FAT) for hazard in here)
+    still_hot = bool(here) and all(hazard in part.lingering and hazard in (Hazard.HOT, Hazard.HOT_FAT) for hazard in here)
     return f"{part.title} (still hot)" if still_hot else part.title
 
 
@@ -104,7 +104,7 @@ def ahead_lines(plan: ClassPlan) -> tuple[str, ...]:
 
 
 def _is_on_lye(rule: WatchRule) -> bool:
-    return any(hazard in (CAUSTIC, DRY_LYE) for hazard in rule.hazards)
+    return any(hazard in (Hazard.CAUSTIC, Hazard.DRY_LYE) for hazard in rule.hazards)
 
 
 def _lye_is_ready(plan: ClassPlan) -> bool:

@@ -13,6 +13,7 @@ from enum import StrEnum
 from fractions import Fraction
 from functools import cached_property
 
+from builder.model.hazard import Hazard
 from builder.model.label.region import NO_REGION, Region
 from builder.model.place import NOWHERE, Place
 from builder.model.recipe.essential_oil import Held
@@ -72,7 +73,7 @@ class Limit:
     contact: tuple[str, ...]
     products: tuple[str, ...]
     narrower: str
-    hazard: str
+    hazard: Hazard | None
     region: str
     weight: LimitWeight
     source: Source

@@ -4,8 +4,10 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 from enum import StrEnum
 
+from builder.model.hazard import Hazard
 from builder.model.place import NOWHERE, Place
 from builder.model.recipe.figure import Known, Source
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.words.fold import fold
 
 
@@ -28,9 +30,9 @@ class WarningRule:
     regions: tuple[str, ...]
     products: tuple[str, ...]
     contact: tuple[str, ...]
-    kinds: tuple[str, ...]
+    kinds: tuple[IngredientKind, ...]
     names: tuple[str, ...]
-    hazards: tuple[str, ...]
+    hazards: tuple[Hazard, ...]
     made_with_lye: bool
     wording: str
     unless_said: tuple[str, ...]

@@ -5,13 +5,14 @@ from fractions import Fraction
 
 from builder.model.recipe.quantity import Mass, sum_masses
 from builder.model.teaching.lesson import Part
+from builder.model.teaching.pot_for import PotFor
 
 
 @dataclass(frozen=True)
 class Bottles:
     """Marked bottles of one solution, one for each pot of a planned batch (`purpose`); each pot takes the weight `each`."""
 
-    purpose: str
+    purpose: PotFor
     number: int
     each: Mass
 

@@ -7,10 +7,12 @@ from enum import StrEnum
 from fractions import Fraction
 from functools import cached_property
 
+from builder.model.hazard import Hazard
 from builder.model.label.declaration import Polytope, Range, polytopes_of
 from builder.model.place import NOWHERE, Place
 from builder.model.recipe.essential_oil import Held
 from builder.model.recipe.figure import OF_ONE_PACK, Figure, Figures, Known, Source
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.quantity import Mass
 from builder.words.fold import fold
 from builder.words.plain_number import plain_number
@@ -166,7 +168,7 @@ class Ingredient:
     """
 
     name: str
-    kind: str
+    kind: IngredientKind
     counts_as: CountsAs
     mixes_with: str
     also_called: tuple[str, ...] = ()
@@ -180,7 +182,7 @@ class Ingredient:
     stated: Mapping[str, Held] = field(default_factory=dict)
     allergen_statement: AllergenStatement | None = None
     certificate: Certificate | None = None
-    hazards: tuple[str, ...] = ()
+    hazards: tuple[Hazard, ...] = ()
     allergens: tuple[str, ...] = ()
     charge: str = ""
     like_food: bool = False
@@ -208,7 +210,7 @@ class Ingredient:
         names = tuple(fold(name) for name in self.label_name.inci) if self.label_name else ()
         held = (one.name for part in (*self.holds, self.stated) for one in part.values() if one.high)
         kinds = [SCENT] if self.declared_as in SCENTS else []
-        kinds += [ESSENTIAL_OIL] if self.kind == "essential oil" else []
+        kinds += [ESSENTIAL_OIL] if self.kind is IngredientKind.ESSENTIAL_OIL else []
         kinds += [ALUMINIUM] if ALUMINIUM in self.figures else []
         colours = (COLOUR + fold(name).removesuffix(" lake") for name in (*self.us_colour_names, *self.eu_colour_names))
         kinds += [CERTIFICATE + self.key] if self.certificate else []
@@ -235,7 +237,7 @@ class Ingredient:
     @property
     def is_oily(self) -> bool:
         """Say whether it is oil, butter or wax, also one that lye does not take (mineral oil)."""
-        return self.counts_as.is_oil or self.kind in ("oil", "butter", "wax")
+        return self.counts_as.is_oil or self.kind in (IngredientKind.OIL, IngredientKind.BUTTER, IngredientKind.WAX)
 
     @property
     def eu_colour_names(self) -> tuple[str, ...]:

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from builder.model.recipe.figure import Known, Source
+from builder.model.recipe.ingredient_kind import IngredientKind
 
 
 class Says(StrEnum):
@@ -25,7 +26,7 @@ class AllergyWords:
     words: tuple[str, ...]
     says: Says
     families: tuple[str, ...]
-    kinds: tuple[str, ...]
+    kinds: tuple[IngredientKind, ...]
     but_not: tuple[str, ...]
     mind: str
     source: Source

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from fractions import Fraction
 
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.supplies.cost import Purchase
 from builder.model.supplies.supply import SupplyKind
 
@@ -37,14 +38,14 @@ class Occasion:
 class Wanted:
     """One thing that the dates need, in grams or in pieces.
 
-    `card_kind` is the kind of its ingredient card, empty for what is no ingredient. `on_days` says what each day needs, in order; `have`
+    `card_kind` is the kind of its ingredient card, None for what is no ingredient. `on_days` says what each day needs, in order; `have`
     is what is in stock and `counted` the day on which that was found. `purchase` holds the packs for what is short: None where nothing is
     short, and where no price is known.
     """
 
     kind: SupplyKind
     name: str
-    card_kind: str
+    card_kind: IngredientKind | None
     on_days: tuple[tuple[date, Fraction], ...]
     have: Fraction = Fraction(0)
     counted: date | None = None

@@ -14,6 +14,7 @@ from builder.model.subject import OneDate, WholeClass
 from builder.model.supplies.cost import Cost, Jug
 from builder.model.teaching.jar import Jar, Pot
 from builder.model.teaching.lesson import Part
+from builder.model.teaching.pot_for import PotFor
 from builder.model.teaching.preparation import Preparation
 from builder.model.teaching.supervision import Supervision
 from builder.model.teaching.teaching import Teaching
@@ -23,9 +24,9 @@ from builder.model.teaching.weighing_plan import WeighingPlan, group_that_does
 
 @dataclass(frozen=True)
 class PlannedBatch:
-    """A batch made `copies` times. `purpose` is `class`, `group`, `student` or `teacher` (what is spare and shown)."""
+    """A batch made `copies` times."""
 
-    purpose: str
+    purpose: PotFor
     sheet: WorkedBatch
     copies: int
 

@@ -6,17 +6,18 @@ from dataclasses import dataclass
 from builder.model.label.ingredient_list import Variant
 from builder.model.recipe.filling import Filling
 from builder.model.roster.roster import Guest
+from builder.model.teaching.pot_for import PotFor
 
 
 @dataclass(frozen=True)
 class Pot:
-    """One pot of a product. `purpose` is `class`, `group`, `student` or `teacher` (what is spare and shown).
+    """One pot of a product.
 
     `number` counts the pots of groups or of students from 1 (0: the one of the class, or the teacher's). `people` fill from it. `code` is
     its batch code, empty where there is no date yet.
     """
 
-    purpose: str
+    purpose: PotFor
     number: int
     people: int
     code: str

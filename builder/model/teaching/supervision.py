@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass, field
 
+from builder.model.hazard import Hazard
 from builder.model.place import NOWHERE, Place
 from builder.model.recipe.figure import Known, Source
 
@@ -48,7 +49,7 @@ class WatchRule:
     """
 
     key: str
-    hazards: tuple[str, ...]
+    hazards: tuple[Hazard, ...]
     stops: bool
     basis: tuple[Basis, ...]
     youngest: int | None = None

@@ -3,6 +3,7 @@
 from dataclasses import dataclass, field
 
 from builder.model.dates.studio_class import Format
+from builder.model.hazard import Hazard
 from builder.model.place import NOWHERE, Place
 from builder.model.recipe.figure import Known, Source
 from builder.model.teaching.lesson import Who
@@ -22,7 +23,7 @@ class FormatAdvice:
     source: Source
     at: str
     known: Known
-    hazards: tuple[str, ...] = ()
+    hazards: tuple[Hazard, ...] = ()
     ready_mixed_in_pairs: bool | None = None
     ready_made_base: bool | None = None
     single_portions: bool | None = None

@@ -8,6 +8,7 @@ from builder.model.lye.lye_solution import LyeSolution
 from builder.model.place import Name
 from builder.model.recipe.quantity import Mass
 from builder.model.teaching.lesson import Part
+from builder.model.teaching.pot_for import PotFor
 
 
 class Weigher(StrEnum):
@@ -39,7 +40,7 @@ class WeighingTask:
     """
 
     recipe: str
-    purpose: str
+    purpose: PotFor
     ingredient: str
     phase: str
     each: Mass
@@ -91,7 +92,7 @@ class WeighingPlan:
     unsettled: tuple[Unsettled, ...] = ()
     mistaken: tuple[LyeNamed, ...] = ()
 
-    def of(self, recipe: str, purpose: str) -> tuple[WeighingTask, ...]:
+    def of(self, recipe: str, purpose: PotFor) -> tuple[WeighingTask, ...]:
         """Give the weighings of one planned batch, in the order of its recipe."""
         return tuple(task for task in self.tasks if (task.recipe, task.purpose) == (recipe, purpose))
 

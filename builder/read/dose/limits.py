@@ -4,6 +4,7 @@ import re
 from math import ceil
 
 from builder.model.dose.limit import ColourRule, Field, FieldRule, Limit, LimitWeight, PercentOf
+from builder.model.hazard import Hazard
 from builder.model.label.region import ANY_REGIONS
 from builder.model.place import Place
 from builder.model.recipe.figure import Known as HowKnown
@@ -76,7 +77,7 @@ def _limit(row: Row, place: Place, known: Known) -> Limit:
         contact=tuple(_contact(word) for word in words_in(text_of(row["contact"]))),
         products=products_in(row["products"], known),
         narrower=row["narrower"],
-        hazard=row["hazard"],
+        hazard=member_of(Hazard)(row["hazard"]) if row["hazard"] else None,
         region=word_of(*known.regions, ANY_REGIONS)(row["region"]),
         weight=member_of(LimitWeight)(row["weight"]),
         source=find_source(row["source"], known),

@@ -2,11 +2,13 @@
 
 from fractions import Fraction
 
+from builder.model.hazard import Hazard
 from builder.model.label.label_warning import Because, WarningRule
 from builder.model.label.type_height import HeightRule, Statement
 from builder.model.label.typeface import MeasuredOn
 from builder.model.place import Place
 from builder.model.recipe.figure import Known as HowKnown
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.read.text.tables import Row, products_in, rows_of, words_in
 from builder.read.text.text_files import TextFolder
 from builder.read.values.amounts import parse_length
@@ -63,9 +65,9 @@ def _warning(row: Row, place: Place, known: Known) -> WarningRule:
         regions=words_in(row["regions"]),
         products=products_in(row["products"], known),
         contact=words_in(row["contact"]),
-        kinds=words_in(row["ingredient_kinds"]),
+        kinds=tuple(member_of(IngredientKind)(word) for word in words_in(row["ingredient_kinds"])),
         names=tuple(fold(name) for name in words_in(row["inci_names"])),
-        hazards=words_in(row["hazards"]),
+        hazards=tuple(member_of(Hazard)(word) for word in words_in(row["hazards"])),
         made_with_lye=parse_yes_or_no(row["made_with_lye"]),
         wording=text_of(row["wording"]),
         unless_said=tuple(fold(word) for word in words_in(row["unless_said"])),

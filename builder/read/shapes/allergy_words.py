@@ -2,6 +2,7 @@
 
 from typing import Annotated
 
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.roster.allergy import Says
 from builder.read.shapes.fields import AllergenFamilies, OneOrMore, SourceField, Text, Texts, reads
 from builder.read.shapes.figure import KnownField
@@ -18,7 +19,7 @@ class AllergyWordsShape(Shape):
     """What they say where they name no allergen."""
     families: AllergenFamilies = maybe("families", (), "[tree nut]")
     """The families of allergens that are meant."""
-    kinds: Texts = maybe("kinds", (), example="[essential oil]")
+    kinds: tuple[Annotated[IngredientKind, reads(member_of(IngredientKind))], ...] = maybe("kinds", (), example="[essential oil]")
     """The kinds of ingredient that are meant."""
     but_not: Texts = maybe("but not", (), example="[nutmeg]")
     """Names that hold one of the words and are not meant."""

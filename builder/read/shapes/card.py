@@ -10,8 +10,10 @@ from typing import Annotated, Any, Self
 from pydantic import model_validator
 
 from builder.model.finding_kind import STOP, FindingKind
+from builder.model.hazard import OF_INGREDIENTS, Hazard
 from builder.model.label.declaration import Range, polytopes_of
 from builder.model.recipe.ingredient import CHARGES, MICROBES, CountsAs, DeclaredAs
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.recipe import USED_ON
 from builder.read.lye.acid_shares import acid_share
 from builder.read.shapes.fields import NOT_EMPTY, AllergenFamilies, Text, Texts, Weight, WholeAboveZero, YesOrNo, looks_up, reads
@@ -29,15 +31,6 @@ FINDS = (
     FindingKind("label-shares-impossible", STOP, "No blend fits the shares that are given for the label."),
 )
 
-_KINDS = (
-    "oil", "butter", "wax", "fatty acid", "water", "milk", "liquid", "alkali", "acid", "salt", "sugar", "grain", "clay", "starch",
-    "humectant", "emulsifier", "thickener", "preservative", "antioxidant", "surfactant", "soap base", "lotion base", "herb",
-    "essential oil", "fragrance", "flavour", "colourant", "exfoliant", "other",
-)  # fmt: skip
-_HAZARDS = (
-    "caustic", "irritant acid", "dust", "flammable", "neat essential oil", "neat preservative", "phototoxic", "slippery", "stains",
-    "spoils", "harmful to pets", "sensitiser", "harms eyes", "oily cloths",
-)  # fmt: skip
 _STATEMENT = "{covers: extended list, contains: {Linalool: 25 to 45 %}, source: our-supplier, at: statement of lot 12, known: supplier}"
 _CERTIFICATE = "{at most: {leave-on: 2.5 %, rinse-off: 10 %}, source: our-supplier, at: certificate of lot 12, known: supplier}"
 
@@ -174,7 +167,7 @@ class CardShape(Shape):
     """What a colourant can be there for instead, in words."""
     acid_frees: Text = maybe("acid frees", "", "hydrogen sulfide, which smells of bad eggs")
     """What an acid sets free from it, in words."""
-    kind: Annotated[str, reads(word_of(*_KINDS))] = needed("kind", "oil")
+    kind: Annotated[IngredientKind, reads(member_of(IngredientKind))] = needed("kind", "oil")
     """The kind of ingredient, which groups the shopping list and says what is looked at."""
     counts_as: Annotated[CountsAs, reads(member_of(CountsAs))] = needed("counts as", "fat")
     """What it is in the sums: whether lye takes it, and how."""
@@ -192,7 +185,7 @@ class CardShape(Shape):
     widest span."""
     certificate: CertificateShape | None = maybe("certificate", example=_CERTIFICATE)
     """The supplier's certificate of a scent. It comes before what is published of the oil."""
-    hazards: tuple[Annotated[str, reads(word_of(*_HAZARDS))], ...] = maybe("hazards", (), "[dust]")
+    hazards: tuple[Annotated[Hazard, reads(member_of(Hazard, OF_INGREDIENTS))], ...] = maybe("hazards", (), "[dust]")
     """What can hurt in it; cautions, gear and supervision follow from it."""
     allergens: AllergenFamilies = maybe("allergens", (), "[tree nut]")
     """The families of allergens that it belongs to."""

@@ -3,6 +3,7 @@
 from typing import Annotated
 
 from builder.model.dates.studio_class import Format
+from builder.model.hazard import Hazard
 from builder.read.shapes.fields import NOT_EMPTY, SourceField, Text, Texts, Whole, WholeAboveZero, YesOrNo, reads
 from builder.read.shapes.figure import KnownField
 from builder.read.shapes.library import CitationShape
@@ -17,6 +18,9 @@ class BandShape(Shape):
     """The age from which on the number holds."""
     students: WholeAboveZero = needed("students", "8")
     """The most students of that age to one adult."""
+
+
+Hazards = tuple[Annotated[Hazard, reads(member_of(Hazard))], ...]
 
 
 class PolicyShape(Shape):
@@ -35,7 +39,7 @@ class PolicyShape(Shape):
 class WatchRuleShape(Shape):
     """One row of `supervision.yaml`."""
 
-    hazards: Texts = needed("hazards", "[hot fat]")
+    hazards: Hazards = needed("hazards", "[hot fat]")
     """The hazards of a part for which it holds. Without any, for all work of the hands."""
     if_broken: Annotated[str, reads(word_of("stop", "caution"))] = needed("if broken", "caution")
     """Whether a class that breaks it is stopped or cautioned."""
@@ -72,7 +76,7 @@ class WatchRuleShape(Shape):
 class WhenShape(Shape):
     """To which classes a piece of advice applies."""
 
-    hazards: Texts = maybe("hazards", ())
+    hazards: Hazards = maybe("hazards", ())
     """It applies to classes with one of these hazards."""
     ready_mixed_in_pairs: YesOrNo | None = maybe("ready mixed in pairs")
     """It applies where lye is ready-mixed and groups are of two at most, or where that is not so."""

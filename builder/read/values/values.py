@@ -1,6 +1,7 @@
 """Texts of fields that are no amounts: words of closed lists, yes and no, dates, addresses, and names of what was read before."""
 
 import re
+from collections.abc import Iterable
 from datetime import date, datetime, time
 from enum import StrEnum
 from typing import Any, Generic, TypeVar
@@ -94,10 +95,10 @@ class WordOf:
 class MemberOf(Generic[E]):
     """Reads one member of an enumeration by its word."""
 
-    def __init__(self, members: type[E]) -> None:
-        """Take the enumeration."""
-        self.words = tuple(members)
-        self._members, self._word = members, WordOf(*members)
+    def __init__(self, members: type[E], only: Iterable[E] = ()) -> None:
+        """Take the enumeration, and those of its members that may stand there, if not all may."""
+        self.words = tuple(only) or tuple(members)
+        self._members, self._word = members, WordOf(*self.words)
 
     def __call__(self, text: str) -> E:
         """Give the member."""
@@ -109,9 +110,9 @@ def word_of(*words: str) -> WordOf:
     return WordOf(*words)
 
 
-def member_of(members: type[E]) -> MemberOf[E]:
-    """Make a function that reads one member of an enumeration by its word."""
-    return MemberOf(members)
+def member_of(members: type[E], only: Iterable[E] = ()) -> MemberOf[E]:
+    """Make a function that reads one member of an enumeration by its word; of those in `only`, if any are named."""
+    return MemberOf(members, only)
 
 
 def parse_yes_or_no(text: str) -> bool:

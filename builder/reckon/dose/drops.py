@@ -12,12 +12,21 @@ from collections.abc import Mapping
 from builder.model.dose.dose import Drop
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.quantity import Mass
 from builder.model.recipe.working import Given, Working
 
 DROPS = "drops of water in a millilitre"
 DENSITY = "density of a liquid whose card states none"
-DRIPS = ("essential oil", "fragrance", "flavour", "oil", "liquid", "water", "milk")
+DRIPS = (
+    IngredientKind.ESSENTIAL_OIL,
+    IngredientKind.FRAGRANCE,
+    IngredientKind.FLAVOUR,
+    IngredientKind.OIL,
+    IngredientKind.LIQUID,
+    IngredientKind.WATER,
+    IngredientKind.MILK,
+)
 
 
 def reckon_drop(card: Ingredient, constants: Mapping[str, Figure]) -> tuple[Drop | None, tuple[Working, ...]]:

@@ -12,13 +12,22 @@ from builder.model.formula.emulsion import CreamSoap, Emulsion
 from builder.model.recipe.column import Line
 from builder.model.recipe.figure import Figure, Known
 from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.working import Given, Working
 from builder.reckon.formula.hlb import mixture_of, share_of_high
 
 REQUIRED, HAS = "required HLB", "HLB"
 _NOTHING = Fraction(0)
 _WATER = (CountsAs.WATER, CountsAs.LIQUID)
-_POWDERS = ("salt", "sugar", "clay", "starch", "grain", "exfoliant", "herb")
+_POWDERS = (
+    IngredientKind.SALT,
+    IngredientKind.SUGAR,
+    IngredientKind.CLAY,
+    IngredientKind.STARCH,
+    IngredientKind.GRAIN,
+    IngredientKind.EXFOLIANT,
+    IngredientKind.HERB,
+)
 
 
 def reckon_emulsion(lines: Sequence[Line]) -> Emulsion | None:
@@ -29,7 +38,7 @@ def reckon_emulsion(lines: Sequence[Line]) -> Emulsion | None:
     other = any(line.ingredient.counts_as in (CountsAs.ALKALI, CountsAs.BASE) for line in lines)
     if not water or other or powder >= water or not any(_is_fat(line) for line in oils):
         return None
-    emulsifiers = [line for line in lines if line.ingredient.kind == "emulsifier"]
+    emulsifiers = [line for line in lines if line.ingredient.kind is IngredientKind.EMULSIFIER]
     pair = sorted(emulsifiers, key=lambda line: _hlb(line) or _NOTHING, reverse=True)
     required = mixture_of([(line.share, line.ingredient.figure(REQUIRED)) for line in oils])
     has = mixture_of([(line.share, line.ingredient.figure(HAS)) for line in emulsifiers])
@@ -100,7 +109,7 @@ def _is_fat(line: Line) -> bool:
 
 def _is_of_oil_phase(line: Line) -> bool:
     """Say whether a line is of the oil phase: fats, waxes, fatty acids, and the fatty alcohols of which a required HLB is known."""
-    return _is_fat(line) or (line.ingredient.kind != "emulsifier" and line.ingredient.figure(REQUIRED) is not None)
+    return _is_fat(line) or (line.ingredient.kind is not IngredientKind.EMULSIFIER and line.ingredient.figure(REQUIRED) is not None)
 
 
 def _hlb(line: Line) -> Fraction | None:

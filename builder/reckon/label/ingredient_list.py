@@ -16,6 +16,7 @@ from builder.model.label.declaration import NOTHING, polytopes_of
 from builder.model.label.ingredient_list import Declared, IngredientList
 from builder.model.label.labelling import ANY_REGION, Labelling
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Contact
 from builder.reckon.label.label_order import Order, Source, sort_names
 from builder.reckon.label.label_question import find_question
@@ -80,7 +81,12 @@ def declared_where(card: Ingredient, contact: Contact, labelling: Labelling) -> 
     """
     if card.declared_as is DeclaredAs.FLAVOUR and contact != Contact.LIPS:
         return DeclaredAs.FRAGRANCE
-    both = card.declared_as is DeclaredAs.FRAGRANCE and card.kind == "essential oil" and contact == Contact.LIPS and card.label_name
+    both = (
+        card.declared_as is DeclaredAs.FRAGRANCE
+        and card.kind is IngredientKind.ESSENTIAL_OIL
+        and contact == Contact.LIPS
+        and card.label_name
+    )
     return DeclaredAs.INGREDIENT if both and labelling.region.says("flavours and scents") == "by name" else card.declared_as
 
 

@@ -16,6 +16,7 @@ from fractions import Fraction
 from builder.model.lye.soap_made import SoapMade
 from builder.model.recipe.column import Column
 from builder.model.recipe.ingredient import CountsAs, Ingredient, without_brackets
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import NO_MASS
 from builder.reckon.label.shares import least_of
@@ -31,12 +32,12 @@ _HALF, _NOTHING = Fraction(1, 2), Fraction(0)
 def is_true_soap(product: Product, column: Column, soap: SoapMade | None, cards: Cards) -> bool:
     """Say whether a batch as weighed is proven to be nothing but soap."""
     used = [weighed for weighed in column.weighed if weighed.mass]
-    if any(weighed.line.ingredient.kind == "surfactant" for weighed in used):
+    if any(weighed.line.ingredient.kind is IngredientKind.SURFACTANT for weighed in used):
         return False
     if product.made_with_lye and soap:
         made = sum((one.soap for one in soap.soaps), NO_MASS)
         return made.grams * 2 >= (soap.total - soap.water).grams
-    if not any(weighed.line.ingredient.kind == "soap base" for weighed in used):
+    if not any(weighed.line.ingredient.kind is IngredientKind.SOAP_BASE for weighed in used):
         return False
     known = _worths(cards)
     worths = [(weighed.mass.grams, _least_worth(weighed.line.ingredient, known)) for weighed in used]
@@ -46,7 +47,7 @@ def is_true_soap(product: Product, column: Column, soap: SoapMade | None, cards:
 def _worths(cards: Cards) -> dict[str, Fraction]:
     """Give what one part of each known name is worth for the proof; no detergent is among them."""
     named = [(card, [fold(without_brackets(name)) for name in card.label_name.inci]) for card in cards.values() if card.label_name]
-    detergents = {name for card, names in named if card.kind == "surfactant" for name in names} - set(_IN_EVERYTHING)
+    detergents = {name for card, names in named if card.kind is IngredientKind.SURFACTANT for name in names} - set(_IN_EVERYTHING)
     others = {name for card, names in named if card.counts_as is not CountsAs.BASE for name in names} - detergents
     soaps = {
         fold(f"{metal} {card.saponified_as}") for card, _ in named if card.saponified_as and card.counts_as.is_oil for metal in _METALS

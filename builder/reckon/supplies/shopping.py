@@ -79,7 +79,7 @@ def _wanted(studio: Studio, shelf: Shelf, key: Key, name: str, days: dict[date, 
     wanted = Wanted(
         kind=key[0],
         name=name,
-        card_kind=card.kind if card else "",
+        card_kind=card.kind if card else None,
         on_days=tuple((day, quantity) for day, quantity in sorted(days.items()) if quantity),
         have=have,
         counted=counted,

@@ -14,6 +14,7 @@ from builder.model.recipe.size import ContainersSize, Lost, OilsSize, PeopleSize
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import HomeBatch, PlannedBatch
+from builder.model.teaching.pot_for import PotFor
 from builder.reckon.lye.lye_solutions import ready_mixed_solutions
 from builder.reckon.recipe.batches import reckon_batch
 from builder.reckon.recipe.formula import reckon_formula
@@ -64,7 +65,7 @@ class ClassBatches:
         weight, _ = reckon_total(recipe, reckon_formula(recipe, self._studio.ingredients, from_solid=True), size)
         return replace(size, lost=lost_at_home(Lost(make.left_in_the_pot, make.left_in_each_cup), full, weight))
 
-    def _planned(self, make: Make, purpose: str, size: PeopleSize, copies: int) -> PlannedBatch:
+    def _planned(self, make: Make, purpose: PotFor, size: PeopleSize, copies: int) -> PlannedBatch:
         key = (make.recipe.text, size)
         if key not in self._here_made:
             self._here_made[key] = self._batch(*key, self._here)
@@ -83,16 +84,16 @@ def people_size(make: Make, own: Fill, people: int, *, spare: bool) -> PeopleSiz
     return PeopleSize(make.to_fill(own), people, spare, shown, make.left_in_the_pot, make.left_in_each_cup)
 
 
-def _plan(make: Make, own: Fill, students: int, groups: int, group_size: int) -> list[tuple[str, PeopleSize, int]]:
+def _plan(make: Make, own: Fill, students: int, groups: int, group_size: int) -> list[tuple[PotFor, PeopleSize, int]]:
     """Say which batches are made, each for whom, how big and how often."""
     if make.batch_for is BatchFor.CLASS:
-        return [("class", people_size(make, own, students, spare=True), 1)]
+        return [(PotFor.CLASS, people_size(make, own, students, spare=True), 1)]
     if make.batch_for is BatchFor.GROUP:
-        plan = [("group", people_size(make, own, group_size, spare=False), groups)]
+        plan = [(PotFor.GROUP, people_size(make, own, group_size, spare=False), groups)]
     else:
-        plan = [("student", people_size(make, own, 1, spare=False), students)]
+        plan = [(PotFor.STUDENT, people_size(make, own, 1, spare=False), students)]
     if make.demo or any(one.spare for one in make.to_fill(own)):
-        plan.append(("teacher", people_size(make, own, 0, spare=True), 1))
+        plan.append((PotFor.TEACHER, people_size(make, own, 0, spare=True), 1))
     return plan
 
 

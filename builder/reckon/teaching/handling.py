@@ -13,6 +13,7 @@ lye.
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
+from builder.model.hazard import Hazard
 from builder.model.recipe.column import Role, Weighed
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.worked_batch import WorkedBatch
@@ -20,7 +21,7 @@ from builder.model.remembered import remembered
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import MadeProduct
 from builder.model.teaching.lesson import CautionHere, Mention, Part
-from builder.rules.hazard import CAUSTIC, DRY_LYE, RAW_SOAP, hazards_of, hazards_of_card
+from builder.rules.hazard import hazards_of, hazards_of_card
 from builder.rules.lye_words import hazards_said
 from builder.rules.naming import CONTAINERS, CUP, PORTION, Meaning, meaning_of, options_of, weighings
 from builder.rules.part_recipe import recipe_in_hand
@@ -61,7 +62,7 @@ def handled_in(studio: Studio, part: Part, batch: WorkedBatch) -> Handled:
     named = [w for one in meant for w in weighings(batch.grams, one)]
     weighed = tuple(w for w in batch.grams.weighed if any(w is one for one in named))
     chosen = tuple(card for one in meant for card in options_of(batch.recipe, one, studio))
-    raw_soap = works_on_raw_soap(part, batch) or (part.by_hand and RAW_SOAP in hazards_said(part, studio.lye_words))
+    raw_soap = works_on_raw_soap(part, batch) or (part.by_hand and Hazard.RAW_SOAP in hazards_said(part, studio.lye_words))
     return Handled(weighed, chosen, any(one in FILLS for one in meant), raw_soap)
 
 
@@ -100,8 +101,8 @@ def lye_said(studio: Studio, part: Part, batch: WorkedBatch) -> list[str]:
     """
     said = hazards_said(part, studio.lye_words)
     ready = batch.recipe.lye is not None and batch.recipe.lye.ready_mixed is not None
-    dry = DRY_LYE in said and not ready and not _names_lye(studio, part, batch)
-    return [*([CAUSTIC] if CAUSTIC in said or DRY_LYE in said else []), *([DRY_LYE] if dry else [])]
+    dry = Hazard.DRY_LYE in said and not ready and not _names_lye(studio, part, batch)
+    return [*([Hazard.CAUSTIC] if Hazard.CAUSTIC in said or Hazard.DRY_LYE in said else []), *([Hazard.DRY_LYE] if dry else [])]
 
 
 def handles_lye(studio: Studio, part: Part, batch: WorkedBatch) -> bool:
@@ -123,7 +124,7 @@ def hazards_in(studio: Studio, part: Part, batch: WorkedBatch, with_dry_lye: Seq
     found = [caution.hazard for caution in placed if caution]
     for w in handled.weighed:
         found += hazards_of(studio, w.line.ingredient, w.line.phase, batch)
-    found += [CAUSTIC, DRY_LYE] if any(part is one for one in with_dry_lye) else []
+    found += [Hazard.CAUSTIC, Hazard.DRY_LYE] if any(part is one for one in with_dry_lye) else []
     found += lye_said(studio, part, batch)
     found += [hazard for card in handled.chosen for hazard in hazards_of_card(card, batch)]
     return tuple(dict.fromkeys(found))

@@ -7,6 +7,7 @@ from builder.model.recipe.quantity import NO_MASS, Mass
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import Containers, MadeProduct, Needed, PlannedBatch
 from builder.model.teaching.jar import Pot
+from builder.model.teaching.pot_for import PotFor
 from builder.reckon.label.batch_codes import TEACHER, batch_code
 from builder.reckon.label.jars import reckon_jars
 from builder.reckon.roster.guests import reckon_choices
@@ -39,7 +40,7 @@ def _pots(studio: Studio, studio_class: StudioClass, make: Make, planned: Sequen
     """Give the pots of the students in their order, then the teacher's where there is one beside them."""
     first, *teacher = planned
 
-    def pot(purpose: str, number: int, people: int, name: str) -> Pot:
+    def pot(purpose: PotFor, number: int, people: int, name: str) -> Pot:
         code = batch_code(studio, studio_class.key, come.date.on, make.recipe.text, name) if come.date else ""
         return Pot(purpose, number, people, code)
 

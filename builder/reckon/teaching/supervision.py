@@ -14,6 +14,7 @@ from dataclasses import dataclass, field
 from math import ceil
 
 from builder.model.dates.studio_class import StudioClass
+from builder.model.hazard import Hazard
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
@@ -23,11 +24,10 @@ from builder.model.teaching.supervision import Supervision, WatchedPart, WatchRu
 from builder.model.teaching.timed_part import TimedPart
 from builder.reckon.lye.lye_course import parts_with_dry_lye
 from builder.reckon.teaching.handling import batch_of, handled_in, has_steps, hazards_in
-from builder.rules.hazard import CAUSTIC, DRY_LYE, HOT, HOT_FAT, RAW_SOAP
 from builder.rules.pouring import pours_in
 
-LINGERS = (CAUSTIC, DRY_LYE, RAW_SOAP)
-HEAT = (HOT_FAT, HOT)
+LINGERS = (Hazard.CAUSTIC, Hazard.DRY_LYE, Hazard.RAW_SOAP)
+HEAT = (Hazard.HOT_FAT, Hazard.HOT)
 
 
 def reckon_supervision(
@@ -47,7 +47,7 @@ def reckon_supervision(
         if timed.part.by_hand:
             handled = handled_in(studio, timed.part, sheet)
             fills = handled.fills or pours_in(timed.part) is not None
-            met = (*own, *([RAW_SOAP] if handled.raw_soap else []), *(lingering.melted.get(sheet.recipe.key, ()) if fills else ()))
+            met = (*own, *([Hazard.RAW_SOAP] if handled.raw_soap else []), *(lingering.melted.get(sheet.recipe.key, ()) if fills else ()))
             hazards = lingering.with_what_lingers(sheet.recipe.key, met)
         elif has_steps(timed.part):
             lingering.heat(sheet.recipe.key, own)
@@ -106,7 +106,7 @@ class _Lingering:
 
     def with_what_lingers(self, recipe: str, hazards: tuple[str, ...]) -> tuple[str, ...]:
         """Give the hazards of work by hand with those that are still there, and remember those that it leaves."""
-        found = (*hazards, *([RAW_SOAP] if recipe in self.raw else []), *self.hot.get(recipe, ()))
+        found = (*hazards, *([Hazard.RAW_SOAP] if recipe in self.raw else []), *self.hot.get(recipe, ()))
         if any(hazard in LINGERS for hazard in found):
             self.raw.add(recipe)
         self.heat(recipe, found)

@@ -14,6 +14,7 @@ from builder.model.recipe.quantity import sum_masses
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import MadeProduct, PlannedBatch
 from builder.model.teaching.lesson import Part, Who
+from builder.model.teaching.pot_for import PotFor
 from builder.model.teaching.weighing_plan import FoundAs, LyeNamed, Unsettled, Weigher, WeighingPlan, WeighingTask, group_that_does
 from builder.reckon.lye.lye_course import LyeCourse, is_of_lye, lye_course, parts_in_order
 from builder.reckon.lye.lye_named import mistaken_names
@@ -90,7 +91,7 @@ def _weigher(one: MadeProduct, planned: PlannedBatch, part: Part | None, groups:
     """Say who weighs for a planned batch what a part names; the group is set where one weighs for all."""
     if part is None:
         return Weigher.AHEAD, None
-    if planned.purpose == "teacher":
+    if planned.purpose is PotFor.TEACHER:
         return BY_STAFF.get(part.who, Weigher.TEACHER), None
     if part.who is Who.STUDENTS and one.make.batch_for is BatchFor.CLASS:
         group = group_that_does(part, groups) or (1 if groups == 1 else None)

@@ -1,0 +1,37 @@
+"""The kinds of ingredient."""
+
+from enum import StrEnum
+
+
+class IngredientKind(StrEnum):
+    """What an ingredient is in the trade's words; it groups the shopping list and says what is looked at."""
+
+    OIL = "oil"
+    BUTTER = "butter"
+    WAX = "wax"
+    FATTY_ACID = "fatty acid"
+    WATER = "water"
+    MILK = "milk"
+    LIQUID = "liquid"
+    ALKALI = "alkali"
+    ACID = "acid"
+    SALT = "salt"
+    SUGAR = "sugar"
+    GRAIN = "grain"
+    CLAY = "clay"
+    STARCH = "starch"
+    HUMECTANT = "humectant"
+    EMULSIFIER = "emulsifier"
+    THICKENER = "thickener"
+    PRESERVATIVE = "preservative"
+    ANTIOXIDANT = "antioxidant"
+    SURFACTANT = "surfactant"
+    SOAP_BASE = "soap base"
+    LOTION_BASE = "lotion base"
+    HERB = "herb"
+    ESSENTIAL_OIL = "essential oil"
+    FRAGRANCE = "fragrance"
+    FLAVOUR = "flavour"
+    COLOURANT = "colourant"
+    EXFOLIANT = "exfoliant"
+    OTHER = "other"

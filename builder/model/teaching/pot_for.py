@@ -1,0 +1,12 @@
+"""For whom a pot is."""
+
+from enum import StrEnum
+
+
+class PotFor(StrEnum):
+    """Whose pot it is; the teacher's is for what is spare and shown."""
+
+    CLASS = "class"
+    GROUP = "group"
+    STUDENT = "student"
+    TEACHER = "teacher"
