@@ -1,7 +1,8 @@
 """The template library: it refuses any name that it does not know, and escapes every text that is not already HTML.
 
 A template of the studio's own can be wrong, as any text of it can: that is a TemplateFault, with its line. It can do nothing but show what
-its view holds.
+its view holds, and say fixed sentences in the language of the run: `say`, `say_in`, `say_count`, as `builder/words/say.py` has them. A
+message is plain text there too; what has tags is given to it by name.
 """
 
 import re
@@ -15,6 +16,9 @@ from typing import Any
 from jinja2 import FileSystemLoader, StrictUndefined, TemplateSyntaxError, UndefinedError, nodes
 from jinja2.sandbox import ImmutableSandboxedEnvironment
 from jinja2.utils import missing
+from markupsafe import Markup, escape
+
+from builder.words.say import fill, spoken
 
 
 @dataclass(frozen=True)
@@ -56,6 +60,23 @@ class _Refusing(StrictUndefined):
         super().__init__(hint, obj, name, partial(_UnknownNameError, str(name), obj))  # type: ignore[arg-type]
 
 
+def _say(message: str, /, **values: object) -> Markup:
+    return _as_html(spoken().gettext(message), values)
+
+
+def _say_in(context: str, message: str, /, **values: object) -> Markup:
+    return _as_html(spoken().pgettext(context, message), values)
+
+
+def _say_count(one: str, many: str, count: int, /, **values: object) -> Markup:
+    return _as_html(spoken().ngettext(one, many, count), {"count": count} | values)
+
+
+def _as_html(translated: str, values: dict[str, object]) -> Markup:
+    """Fill in a message, which is plain text; of the values those that are HTML already stay as they are."""
+    return Markup(fill(escape(translated), {name: escape(value) for name, value in values.items()}))
+
+
 class Templates:
     """The templates of a run. Of two with one name the first folder's counts, so that a studio can put its own in place of ours."""
 
@@ -73,6 +94,7 @@ class Templates:
             lstrip_blocks=True,
             keep_trailing_newline=True,
         )
+        self._environment.globals |= {"say": _say, "say_in": _say_in, "say_count": _say_count}
 
     def render(self, name: str, view: object) -> str:
         """Fill in one template; it sees its view under the name `view` alone. Raises TemplateFaultError for one of the studio's."""

@@ -5,11 +5,13 @@ Each stands in English where it is used; `say` gives it in the language that is 
 never pieces joined, so that a language can put them in its own order.
 """
 
-from collections.abc import Iterator
+import re
+from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from contextvars import ContextVar
 from gettext import NullTranslations
 
+HOLE = re.compile(r"\{(\w+)\}")
 _SPOKEN: ContextVar[NullTranslations] = ContextVar("spoken", default=NullTranslations())  # noqa: B039  never changed in place
 
 
@@ -23,20 +25,31 @@ def speaking(translations: NullTranslations) -> Iterator[None]:
         _SPOKEN.reset(before)
 
 
+def spoken() -> NullTranslations:
+    """Give the language that is spoken, for whoever fills in messages in another way."""
+    return _SPOKEN.get()
+
+
 def say(message: str, /, **values: object) -> str:
     """Give a message in the language that is spoken, `{name}` in it filled with the value of that name."""
-    return _filled(_SPOKEN.get().gettext(message), values)
+    return fill(spoken().gettext(message), values)
 
 
 def say_in(context: str, message: str, /, **values: object) -> str:
     """Give a message whose English has more than one meaning: `context` says which, to translators only."""
-    return _filled(_SPOKEN.get().pgettext(context, message), values)
+    return fill(spoken().pgettext(context, message), values)
 
 
 def say_count(one: str, many: str, count: int, /, **values: object) -> str:
     """Give the form of a message for a number of things, `{count}` in it filled with the number."""
-    return _filled(_SPOKEN.get().ngettext(one, many, count), {"count": count} | values)
+    return fill(spoken().ngettext(one, many, count), {"count": count} | values)
 
 
-def _filled(text: str, values: dict[str, object]) -> str:
-    return text.format(**values) if values else text
+def message(text: str, /) -> str:
+    """Mark a text that stands in a table and is said later, by `say` of what the table gives."""
+    return text
+
+
+def fill(text: str, values: Mapping[str, object]) -> str:
+    """Fill in a message. Nothing but names stands in its braces, so that no translation and no template reaches into a value."""
+    return HOLE.sub(lambda hole: str(values[hole[1]]), text) if values else text

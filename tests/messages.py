@@ -1,0 +1,57 @@
+"""Every message of pages, sheets and labels, as a translator's editor wants it: `content/languages/messages.pot`.
+
+Taken from calls of `say` and its like in the code and in our templates, and from the texts that ship and that documents show. To write it
+anew: `python -m tests.messages`.
+"""
+
+from collections.abc import Iterator
+from io import BytesIO
+from pathlib import Path
+
+from babel.messages.catalog import Catalog
+from babel.messages.extract import extract
+from babel.messages.pofile import write_po
+from jinja2.ext import babel_extract
+
+from builder.library import CONTENT, LAYOUTS
+
+BUILDER = Path(__file__).parent.parent / "builder"
+FILE = CONTENT / "languages" / "messages.pot"
+HEAD = """# Every fixed text of pages, sheets and labels, by its English. A language is a copy of this file, named after it and
+# ending in .po, with the translations filled in. Written by `python -m tests.messages`; no line is changed by hand.
+msgid ""
+msgstr ""
+"Content-Type: text/plain; charset=utf-8\\n"
+"Language: \\n"
+"Plural-Forms: nplurals=2; plural=(n != 1);\\n"
+
+"""
+KEYWORDS = {"say": None, "message": None, "say_in": ((1, "c"), 2), "say_count": (1, 2)}
+
+
+def messages() -> Catalog:
+    """Gather all messages."""
+    catalog = Catalog(charset="utf-8")
+    for file, found in _all_found():
+        for _, texts, comments, context in found:
+            catalog.add(texts, None, [(file, 0)], auto_comments=comments, context=context)
+    return catalog
+
+
+def _all_found() -> Iterator[tuple[str, Iterator[tuple]]]:
+    for folder, ending, method in ((BUILDER, "*.py", "python"), (LAYOUTS, "*.html", babel_extract)):
+        # What stands on a terminal is English.
+        for path in sorted(path for path in folder.rglob(ending) if path.parent.name != "terminal"):
+            with path.open("rb") as file:
+                yield path.relative_to(folder.parent).as_posix(), extract(method, file, KEYWORDS, ["Translators:"], {"silent": "false"})
+
+
+def as_text() -> str:
+    """Write all messages as one file."""
+    file = BytesIO()
+    write_po(file, messages(), width=0, omit_header=True, sort_by_file=True, include_lineno=False)
+    return HEAD + file.getvalue().decode("utf-8")
+
+
+if __name__ == "__main__":
+    FILE.write_text(as_text(), encoding="utf-8")
