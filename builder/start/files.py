@@ -1,0 +1,71 @@
+"""What `start` and `add` write: each function gives files by their names in the studio, and nothing is written here."""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+
+from builder.model.recipe.recipe import Recipe
+from builder.read.text.file_names import plain_name
+from builder.start.lesson_text import lesson_of
+from builder.start.marks import filled, flow, scalar
+from builder.start.starters import CLASS, LESSON, RECIPE, STUDIO, ScaleStart, region_start, text_of, usual_scales
+
+Files = Mapping[str, str]
+
+
+@dataclass(frozen=True)
+class Workshop:
+    """What every file of a studio goes by: whether it weighs in ounces, and whether its labels have to speak French."""
+
+    in_ounces: bool = False
+    in_french: bool = False
+
+
+@dataclass(frozen=True)
+class NewStudio:
+    """What a teacher has said of her studio."""
+
+    name: str
+    address: tuple[str, ...]
+    email: str
+    region: str
+    scales: tuple[ScaleStart, ...]
+
+
+def studio_file(new: NewStudio) -> Files:
+    """Give `studio.yaml`."""
+    usual = region_start(new.region)
+    values = {
+        "name": scalar(new.name),
+        "address": flow(new.address),
+        "email": scalar(new.email),
+        "region": new.region,
+        "currency": usual.currency,
+        "paper": usual.paper,
+        "scales": _scales(new.scales),
+        "home scales": _scales(usual_scales("at home")),
+        "emergency": usual.emergency,
+    }
+    return {STUDIO: filled(text_of(STUDIO), values, in_ounces=False)}
+
+
+def _scales(scales: tuple[ScaleStart, ...]) -> str:
+    return "\n".join(f"  - {{name: {scalar(one.name)}, reads to: {one.reads_to}, up to: {one.up_to}}}" for one in scales)
+
+
+def recipe_file(name: str, product: str, shop: Workshop) -> Files:
+    """Give the file of a recipe of a kind of product."""
+    kind = plain_name(product)
+    text = text_of(kind, RECIPE) + (text_of(kind, "french.yaml") if shop.in_french else "")
+    return {f"recipes/{plain_name(name)}.yaml": filled(text, {"name": scalar(name)}, in_ounces=shop.in_ounces)}
+
+
+def class_files(title: str, recipe: Recipe, called: Callable[[str], str], shop: Workshop) -> Files:
+    """Give the files of a class that makes a recipe; `called` gives the name of an ingredient inside a sentence."""
+    kind, folder = plain_name(recipe.product), f"classes/{plain_name(title)}"
+    alkalis = [alkali.name.text for alkali in (recipe.lye.alkalis if recipe.lye else ())]
+    values = {"title": scalar(title), "recipe": recipe.key, "alkali": called(alkalis[0]) if alkalis else ""}
+    lesson = lesson_of(text_of(kind, LESSON), recipe, called)
+    return {
+        f"{folder}/class.yaml": filled(text_of(kind, CLASS), values, in_ounces=shop.in_ounces),
+        f"{folder}/lesson.md": filled(lesson, values | {"title": title}, in_ounces=shop.in_ounces),
+    }

@@ -1,0 +1,78 @@
+"""A lesson of a starter becomes the lesson of one recipe: where the starter says `[[weigh ...]]`, each ingredient is weighed in its step.
+
+`[[weigh 1 into the pot]]` weighs the first phase, `[[weigh all ...]]` every phase, `[[weigh rest ...]]` those that no number names, and
+`[[weigh lye ...]]` the alkalis. `[[then]]` begins a step that goes with the weighing before it. What a recipe has no phase for is left out,
+and a part with nothing left to do too.
+"""
+
+import re
+from collections.abc import Callable, Iterator
+
+from builder.model.recipe.recipe import Phase, Recipe
+from builder.words.listed import listed
+
+_WEIGH = re.compile(r"\[\[weigh (\w+) ([^\]]+)\]\]")
+_THEN = "[[then]] "
+_STEP = "1. "
+_AT_ONCE = 3
+
+
+def lesson_of(text: str, recipe: Recipe, called: Callable[[str], str]) -> str:
+    """Write the lesson; `called` gives the name of an ingredient as it stands inside a sentence."""
+    head, *parts = re.split(r"^(?=## )", text, flags=re.MULTILINE)
+    numbers = {int(slot) for slot, _ in _WEIGH.findall(text) if slot.isdigit()}
+    kept = (_part(part, recipe, numbers, "[[weigh rest " in text, called) for part in parts)
+    return head + "".join(part for part in kept if part)
+
+
+def _part(text: str, recipe: Recipe, numbers: set[int], has_rest: bool, called: Callable[[str], str]) -> str:
+    lines: list[str] = []
+    empty = wanted = False
+    for line in text.split("\n"):
+        weigh = _WEIGH.fullmatch(line)
+        if weigh:
+            steps = list(_weigh(weigh[1], weigh[2], recipe, numbers, has_rest, called))
+            empty, wanted = not steps, True
+            lines += steps
+        elif line.startswith(_THEN):
+            lines += [] if empty else [_STEP + line.removeprefix(_THEN)]
+        elif line.startswith(_STEP) and "{portion}" in line:
+            lines += [*_choose(recipe), line]
+        else:
+            lines.append(line)
+    if wanted and not any(line.startswith(_STEP) for line in lines):
+        return ""
+    return "\n".join(_numbered(lines))
+
+
+def _weigh(
+    slot: str, where: str, recipe: Recipe, numbers: set[int], has_rest: bool, called: Callable[[str], str]
+) -> Iterator[str]:
+    place, _, more = where.partition("; ")
+    names = [name for name, _ in _named(slot, recipe, numbers, has_rest)]
+    for first in range(0, len(names), _AT_ONCE):
+        some = names[first : first + _AT_ONCE]
+        yield f"{_STEP}Weigh {listed(f'{{{name}}} of {called(name)}' for name in some)} {place}.{f' {more[:1].upper()}{more[1:]}.' if more else ''}"
+
+
+def _named(slot: str, recipe: Recipe, numbers: set[int], has_rest: bool) -> Iterator[tuple[str, Phase | None]]:
+    if slot == "lye":
+        yield from ((alkali.name.text, None) for alkali in (recipe.lye.alkalis if recipe.lye else ()))
+        return
+    for number, phase in enumerate(recipe.phases, 1):
+        is_last = number > max(numbers, default=0) and not has_rest
+        fits = {"all": True, "rest": number not in numbers}.get(slot, slot.isdigit() and (number == int(slot) or (is_last and int(slot) == max(numbers))))
+        if fits:
+            yield from ((line.ingredient.text, phase) for line in phase.lines)
+
+
+def _choose(recipe: Recipe) -> Iterator[str]:
+    for choice in recipe.choices:
+        yield f"{_STEP}Choose the {choice.what}: weigh at most {{{choice.what}}} of it for each portion, and stir it in."
+
+
+def _numbered(lines: list[str]) -> Iterator[str]:
+    number = 0
+    for line in lines:
+        number = number + 1 if line.startswith(_STEP) else 0
+        yield f"{number}. {line.removeprefix(_STEP)}" if number else line

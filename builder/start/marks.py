@@ -1,0 +1,31 @@
+"""The marks of a starter, filled: `[[name]]` becomes a value by that name, `[[100 g|3.5 oz]]` the first in grams and the second in ounces."""
+
+import json
+import re
+from collections.abc import Mapping
+
+_MARK = re.compile(r"\[\[([^\[\]\n]+)\]\]")
+# A text that YAML reads as itself without quotes, in a list as well.
+_PLAIN = re.compile(r"[^\W\d_][^\n:#,\[\]{}\"&*!|>%@`\\]*")
+_WORDS = ("yes", "no", "true", "false", "on", "off", "null", "y", "n", "rest")
+
+
+def filled(text: str, values: Mapping[str, str], *, in_ounces: bool) -> str:
+    """Fill the marks of a text. Raises KeyError for a name that has no value."""
+
+    def fill(mark: re.Match[str]) -> str:
+        grams, between, ounces = mark[1].partition("|")
+        return (ounces if in_ounces else grams) if between else values[mark[1]]
+
+    return _MARK.sub(fill, text)
+
+
+def scalar(text: str) -> str:
+    """Write a text so that YAML reads it as that text, quoted only where it has to be."""
+    is_plain = _PLAIN.fullmatch(text) and text == text.strip() and text.casefold() not in _WORDS
+    return text if is_plain else json.dumps(text, ensure_ascii=False)
+
+
+def flow(texts: tuple[str, ...]) -> str:
+    """Write a list in one line."""
+    return f"[{', '.join(scalar(text) for text in texts)}]"

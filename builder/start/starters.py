@@ -1,0 +1,63 @@
+"""The starters that ship: for each kind of product a recipe and a class, and for each region what a new studio begins with."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cache
+from typing import Any
+
+from builder.library import CONTENT
+from builder.read.text.file_names import plain_name
+from builder.read.text.text_files import TextFolder
+from builder.read.yaml.placed_yaml import read_yaml_file
+
+_FOLDER = CONTENT / "starters"
+STUDIO, RECIPE, CLASS, LESSON = "studio.yaml", "recipe.yaml", "class.yaml", "lesson.md"
+
+
+@dataclass(frozen=True)
+class RegionStart:
+    """What a new studio of a region begins with. `address` is one to put the studio's own in place of."""
+
+    currency: str
+    paper: str
+    emergency: str
+    in_ounces: bool
+    address: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class ScaleStart:
+    """A scale as `studio.yaml` has it."""
+
+    name: str
+    reads_to: str
+    up_to: str
+
+
+def text_of(*names: str) -> str:
+    """Give the text of a file of starters."""
+    return _FOLDER.joinpath(*names).read_text(encoding="utf-8")
+
+
+def has_starter(product: str) -> bool:
+    """Say whether a kind of product has a starter."""
+    return (_FOLDER / plain_name(product)).is_dir()
+
+
+def region_start(region: str) -> RegionStart:
+    """Give what a studio of a region begins with; of a region without an entry, what the first one has."""
+    told = _data("regions.yaml")
+    one = told.get(region) or next(iter(told.values()))
+    return RegionStart(one["currency"], one["paper"], one["emergency"], one["units"] == "ounces", tuple(one["address"]))
+
+
+def usual_scales(where: str) -> tuple[ScaleStart, ...]:
+    """Give the scales that a studio is taken to have (`grams`, `ounces`), or its students (`at home`)."""
+    return tuple(ScaleStart(one["name"], one["reads to"], one["up to"]) for one in _data("scales.yaml")[where]["scales"])
+
+
+@cache
+def _data(name: str) -> Mapping[str, Any]:
+    placed = read_yaml_file(TextFolder(_FOLDER, [], "starters/"), name)
+    assert placed and isinstance(placed.data, dict)
+    return placed.data
