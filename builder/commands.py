@@ -27,8 +27,9 @@ from builder.model.teaching.class_plan import ClassPlan
 from builder.read.text.source_lines import SourceLines
 from builder.read.text.text_error import AmountError
 from builder.read.values.amounts import parse_box, parse_mass
-from builder.reference_commands import explain_finding, print_reference
 from builder.refusals import CommandError, NotDoneError, no_such
+from builder.tasks.look_up import explain_name, list_names, print_reference
+from builder.tasks.place import studio_and_name, studio_around, studio_folder
 from builder.terminal import Progress, print_card, print_findings, print_published, print_shopping, print_table, print_tally
 
 NOTHING_STOPS, A_STOP = 0, 1
@@ -39,10 +40,7 @@ def _today(options: argparse.Namespace) -> date:
 
 
 def _folder(options: argparse.Namespace) -> Path:
-    folder: Path = options.studio
-    if not folder.is_dir():
-        raise CommandError(f"there is no folder {folder}")
-    return folder
+    return studio_folder(options.studio)
 
 
 def _publish(options: argparse.Namespace) -> int:
@@ -69,7 +67,8 @@ def _check(options: argparse.Namespace) -> int:
 
 
 def _weigh(options: argparse.Namespace) -> int:
-    folder = _folder(options)
+    folder, options.recipe = studio_and_name(options.studio, options.recipe)
+    options.recipe = options.recipe or _only(folder, "recipes", "recipe", "*.yaml")
     if options.for_class:
         return _weigh_class(options, folder)
     if options.date:
@@ -85,6 +84,15 @@ def _weigh(options: argparse.Namespace) -> int:
     elif outcome.batch and outcome.studio:
         print_table(batch_table(outcome.batch, "", batch_lines(outcome.studio, outcome.batch)))
     return _status(outcome.findings)
+
+
+def _only(folder: Path, where: str, what: str, pattern: str) -> str:
+    """Give the name of the only recipe or class of a studio. Raises CommandError where there is none, or more than one."""
+    names = sorted(path.stem for path in (folder / where).glob(pattern) if not path.name.startswith("."))
+    if len(names) != 1:
+        several = f"say which {what}: {', '.join(names)}" if names else f"there is no {what} yet; `stillroom add {what}` begins one"
+        raise CommandError(several)
+    return names[0]
 
 
 def _weigh_class(options: argparse.Namespace, folder: Path) -> int:
@@ -115,7 +123,8 @@ def _weigh_class(options: argparse.Namespace, folder: Path) -> int:
 
 
 def _plan(options: argparse.Namespace) -> int:
-    folder = _folder(options)
+    folder, options.for_class = studio_and_name(options.studio, options.for_class)
+    options.for_class = options.for_class or _only(folder, "classes", "class", "*/")
     outcome = pipeline.check(folder, on=_today(options))
     studio, name = outcome.studio, options.for_class
     if studio is None or name in outcome.left_out:
@@ -167,7 +176,7 @@ def _sheet(options: argparse.Namespace, sheets: list[ClassPlan]) -> ClassPlan:
 
 
 def _card(options: argparse.Namespace) -> int:
-    ingredients, findings = pipeline.shelf(options.studio)
+    ingredients, findings = pipeline.shelf(options.studio or studio_around(Path.cwd()))
     card = ingredients.get(" ".join(options.name.split()).casefold())
     if card is None:
         names = sorted({card.name for card in ingredients.values()})
@@ -200,7 +209,36 @@ def _status(findings: Sequence[Finding]) -> int:
     return A_STOP if any(finding.stops for finding in findings) else NOTHING_STOPS
 
 
+def _start(options: argparse.Namespace) -> int:
+    from builder.tasks.start import start
+
+    return start(options)
+
+
+def _add(options: argparse.Namespace) -> int:
+    from builder.tasks.add import add
+
+    return add(options)
+
+
+def _editor(options: argparse.Namespace) -> int:
+    from builder.tasks.editor import write_for_editors
+
+    return write_for_editors(options)
+
+
+def _completion(options: argparse.Namespace) -> int:
+    from builder.tasks.completion import shell_code
+
+    print(shell_code(options.shell))
+    return NOTHING_STOPS
+
+
 RUN: Mapping[str, Callable[[argparse.Namespace], int]] = {
+    "start": _start,
+    "add": _add,
+    "editor": _editor,
+    "completion": _completion,
     "publish": _publish,
     "check": _check,
     "weigh": _weigh,
@@ -208,5 +246,6 @@ RUN: Mapping[str, Callable[[argparse.Namespace], int]] = {
     "shop": _shop,
     "card": _card,
     "reference": print_reference,
-    "explain": explain_finding,
+    "explain": explain_name,
+    "list": list_names,
 }

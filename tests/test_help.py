@@ -1,9 +1,16 @@
 """How a command is written is said at once: nothing of what works out a class is loaded for it."""
 
+import os
+import re
+import shlex
 import subprocess
 import sys
+from pathlib import Path
 
 import pytest
+
+from builder.arguments import SHELLS, parse, parser_of_all
+from builder.cli import main
 
 LOOK = """
 import sys
@@ -14,16 +21,68 @@ except SystemExit as end:
     status = end.code
 outside = {name.partition(".")[0] for name in sys.modules} - sys.stdlib_module_names - {"__main__", "builder"}
 ours = sorted(name for name in sys.modules if name.startswith("builder.") and not name.startswith("builder.words"))
-print(status, ours, sorted(outside & {"pydantic", "pint", "yaml", "rich", "weasyprint", "jinja2", "fontTools", "markdown_it", "PIL"}))
+slow = {"pydantic", "pint", "yaml", "rich", "argcomplete", "weasyprint", "jinja2", "fontTools", "markdown_it", "PIL"}
+print(status, ours, sorted(outside & slow))
 """
 
 
 @pytest.mark.parametrize(
-    ("arguments", "status"), [(["--help"], 0), (["publish", "--help"], 0), ([], 2), (["weigh"], 2), (["check", ".", "--today", "x"], 2)]
+    ("arguments", "status"), [(["--help"], 0), (["publish", "--help"], 0), ([], 2), (["check", ".", "--today", "x"], 2)]
 )
 def test_help_and_a_wrong_command_load_nothing(arguments, status):
     done = subprocess.run([sys.executable, "-c", LOOK, *arguments], capture_output=True, text=True, check=True)
-    assert done.stdout.splitlines()[-1] == f"{status} ['builder.cli', 'builder.refusals'] []"
+    assert done.stdout.splitlines()[-1] == f"{status} ['builder.arguments', 'builder.cli', 'builder.refusals'] []"
+
+
+def test_a_mistyped_command_gets_the_nearest(capsys):
+    assert main(["chek"]) == 2
+    assert capsys.readouterr().err == 'stillroom: there is no command "chek". Did you mean "check"?\n'
+
+
+def test_each_command_has_a_sentence_and_an_example_and_the_help_tells_the_exit_status():
+    parser = parser_of_all()
+    assert "exit status:" in parser.format_help()
+    commands = next(action.choices for action in parser._actions if action.dest == "command")
+    things = next(action.choices for action in commands["add"]._actions if action.dest == "thing")
+    for name, command in {**commands, **things}.items():
+        assert re.fullmatch(r"[A-Z].+\.", command.description), name
+        example = re.search(r"^example:\n  (stillroom .+)$", command.format_help(), re.M)[1]
+        assert parse(shlex.split(example.partition(" >>")[0])[1:]).command
+
+
+def test_the_version_is_told(capsys):
+    with pytest.raises(SystemExit) as end:
+        main(["--version"])
+    assert end.value.code == 0
+    assert capsys.readouterr().out.startswith("stillroom")
+
+
+def test_a_shell_is_told_which_words_may_come_next(tmp_path):
+    (tmp_path / "recipes").mkdir()
+    (tmp_path / "studio.yaml").write_text("name: x\n", encoding="utf-8")
+    (tmp_path / "recipes" / "hedge-lotion.yaml").write_text("name: x\n", encoding="utf-8")
+    assert completed("stillroom chec", tmp_path) == ["check"]
+    assert completed("stillroom list cont", tmp_path) == ["containers"]
+    assert completed("stillroom weigh . ", tmp_path) == ["hedge-lotion"]
+
+
+def completed(line, folder):
+    env = {
+        "_ARGCOMPLETE": "1",
+        "COMP_LINE": line,
+        "COMP_POINT": str(len(line)),
+        "_ARGCOMPLETE_SUPPRESS_SPACE": "1",
+        "PYTHONPATH": str(Path.cwd()),
+    }
+    ask = f"exec {sys.executable} -m builder 8>&1 9>/dev/null 1>/dev/null"
+    done = subprocess.run(["bash", "-c", ask], capture_output=True, text=True, cwd=folder, env=env | {"PATH": os.environ["PATH"]})
+    return [word.strip() for word in done.stdout.split("\x0b") if word.strip() and not word.startswith("-")]
+
+
+@pytest.mark.parametrize("shell", SHELLS)
+def test_what_a_shell_reads_names_the_command(shell, capsys):
+    assert main(["completion", shell]) == 0
+    assert "stillroom" in capsys.readouterr().out
 
 
 def test_a_command_is_still_run():

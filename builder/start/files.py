@@ -52,10 +52,13 @@ def _scales(scales: tuple[ScaleStart, ...]) -> str:
     return "\n".join(f"  - {{name: {scalar(one.name)}, reads to: {one.reads_to}, up to: {one.up_to}}}" for one in scales)
 
 
-def recipe_file(name: str, product: str, shop: Workshop) -> Files:
-    """Give the file of a recipe of a kind of product."""
+def recipe_file(name: str, product: str, shop: Workshop, code: str = "") -> Files:
+    """Give the file of a recipe of a kind of product; `code` are the letters of its batch codes, where they are not those of its name."""
     kind = plain_name(product)
     text = text_of(kind, RECIPE) + (text_of(kind, "french.yaml") if shop.in_french else "")
+    text += (
+        f"code: {code}                          # the letters of its batch codes; another recipe has those of its name\n" if code else ""
+    )
     return {f"recipes/{plain_name(name)}.yaml": filled(text, {"name": scalar(name)}, in_ounces=shop.in_ounces)}
 
 

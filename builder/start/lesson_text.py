@@ -8,7 +8,7 @@ and a part with nothing left to do too.
 import re
 from collections.abc import Callable, Iterator
 
-from builder.model.recipe.recipe import Phase, Recipe
+from builder.model.recipe.recipe import Recipe
 from builder.words.listed import listed
 
 _WEIGH = re.compile(r"\[\[weigh (\w+) ([^\]]+)\]\]")
@@ -45,25 +45,25 @@ def _part(text: str, recipe: Recipe, numbers: set[int], has_rest: bool, called: 
     return "\n".join(_numbered(lines))
 
 
-def _weigh(
-    slot: str, where: str, recipe: Recipe, numbers: set[int], has_rest: bool, called: Callable[[str], str]
-) -> Iterator[str]:
+def _weigh(slot: str, where: str, recipe: Recipe, numbers: set[int], has_rest: bool, called: Callable[[str], str]) -> Iterator[str]:
     place, _, more = where.partition("; ")
-    names = [name for name, _ in _named(slot, recipe, numbers, has_rest)]
+    names = list(_named(slot, recipe, numbers, has_rest))
+    also = f" {more[:1].upper()}{more[1:]}." if more else ""
     for first in range(0, len(names), _AT_ONCE):
-        some = names[first : first + _AT_ONCE]
-        yield f"{_STEP}Weigh {listed(f'{{{name}}} of {called(name)}' for name in some)} {place}.{f' {more[:1].upper()}{more[1:]}.' if more else ''}"
+        weighed = listed(f"{{{name}}} of {called(name)}" for name in names[first : first + _AT_ONCE])
+        yield f"{_STEP}Weigh {weighed} {place}.{also}"
 
 
-def _named(slot: str, recipe: Recipe, numbers: set[int], has_rest: bool) -> Iterator[tuple[str, Phase | None]]:
+def _named(slot: str, recipe: Recipe, numbers: set[int], has_rest: bool) -> Iterator[str]:
     if slot == "lye":
-        yield from ((alkali.name.text, None) for alkali in (recipe.lye.alkalis if recipe.lye else ()))
+        yield from (alkali.name.text for alkali in (recipe.lye.alkalis if recipe.lye else ()))
         return
+    last = max(numbers, default=0)
     for number, phase in enumerate(recipe.phases, 1):
-        is_last = number > max(numbers, default=0) and not has_rest
-        fits = {"all": True, "rest": number not in numbers}.get(slot, slot.isdigit() and (number == int(slot) or (is_last and int(slot) == max(numbers))))
-        if fits:
-            yield from ((line.ingredient.text, phase) for line in phase.lines)
+        # Without a place for the rest the last number takes what is left.
+        place = str(min(number, last) if not has_rest else number)
+        if slot == "all" or slot == place or (slot == "rest" and number not in numbers):
+            yield from (line.ingredient.text for line in phase.lines)
 
 
 def _choose(recipe: Recipe) -> Iterator[str]:

@@ -1,12 +1,13 @@
-"""The marks of a starter, filled: `[[name]]` becomes a value by that name, `[[100 g|3.5 oz]]` the first in grams and the second in ounces."""
+"""The marks of a starter, filled: `[[name]]` becomes the value of that name, `[[100 g|3.5 oz]]` the one or the other by the units."""
 
 import json
 import re
 from collections.abc import Mapping
 
 _MARK = re.compile(r"\[\[([^\[\]\n]+)\]\]")
-# A text that YAML reads as itself without quotes, in a list as well.
-_PLAIN = re.compile(r"[^\W\d_][^\n:#,\[\]{}\"&*!|>%@`\\]*")
+_BEFORE_NOTE = re.compile(r"(?<=\S) {2,}# ")
+# A text that YAML reads as itself without quotes, in a line of its own, and in a list.
+_PLAIN = re.compile(r"[^\W_][^\n:#\[\]{}\"&*!|>%`\\]*")
 _WORDS = ("yes", "no", "true", "false", "on", "off", "null", "y", "n", "rest")
 
 
@@ -17,7 +18,7 @@ def filled(text: str, values: Mapping[str, str], *, in_ounces: bool) -> str:
         grams, between, ounces = mark[1].partition("|")
         return (ounces if in_ounces else grams) if between else values[mark[1]]
 
-    return _MARK.sub(fill, text)
+    return _BEFORE_NOTE.sub("   # ", _MARK.sub(fill, text))
 
 
 def scalar(text: str) -> str:
@@ -28,4 +29,4 @@ def scalar(text: str) -> str:
 
 def flow(texts: tuple[str, ...]) -> str:
     """Write a list in one line."""
-    return f"[{', '.join(scalar(text) for text in texts)}]"
+    return f"[{', '.join(json.dumps(text, ensure_ascii=False) if ',' in text else scalar(text) for text in texts)}]"

@@ -34,6 +34,16 @@ class ScaleStart:
     up_to: str
 
 
+@dataclass(frozen=True)
+class CardStart:
+    """What a new card says of a kind of ingredient."""
+
+    counts_as: str
+    mixes_with: str
+    declared_as: str
+    hazards: tuple[str, ...]
+
+
 def text_of(*names: str) -> str:
     """Give the text of a file of starters."""
     return _FOLDER.joinpath(*names).read_text(encoding="utf-8")
@@ -54,6 +64,17 @@ def region_start(region: str) -> RegionStart:
 def usual_scales(where: str) -> tuple[ScaleStart, ...]:
     """Give the scales that a studio is taken to have (`grams`, `ounces`), or its students (`at home`)."""
     return tuple(ScaleStart(one["name"], one["reads to"], one["up to"]) for one in _data("scales.yaml")[where]["scales"])
+
+
+def card_start(kind: str) -> CardStart:
+    """Give what a card of a kind of ingredient begins with. Raises KeyError for a kind of which no card begins as a guess."""
+    one = _data("cards.yaml")[kind]
+    return CardStart(one["counts as"], one["mixes with"], one.get("declared as", ""), tuple(one.get("hazards", ())))
+
+
+def card_kinds() -> tuple[str, ...]:
+    """Give the kinds of ingredient of which a card can be begun."""
+    return tuple(_data("cards.yaml"))
 
 
 @cache

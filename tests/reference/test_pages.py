@@ -19,7 +19,10 @@ from tests.test_readme import README, lay_out
 
 PAGES = {page.key: page for page in pages()}
 TOLD = "\n".join(PAGES[key].text for key in TOPICS)
-COMMANDS = ("check", "publish", "weigh", "plan", "shop", "card", "reference", "explain")
+COMMANDS = (
+    "start", "add", "check", "publish", "weigh", "plan", "shop", "list", "card", "explain", "reference", "editor", "completion",
+)  # fmt: skip
+THINGS = ("recipe", "class", "date", "card", "container")
 
 
 def block(page, begins):
@@ -72,6 +75,9 @@ def test_the_options_told_of_are_those_that_exist(capsys):
     for command in COMMANDS:
         with pytest.raises(SystemExit):
             cli.main([command, "--help"])
+    for words in ([], *(["add", thing] for thing in THINGS)):
+        with pytest.raises(SystemExit):
+            cli.main([*words, "--help"])
     exist = set(re.findall(r"--[a-z-]+", capsys.readouterr().out))
     assert set(re.findall(r"(?<=[` ])--[a-z-]+", PAGES["commands"].text)) <= exist
     assert exist - {"--help"} <= set(re.findall(r"--[a-z-]+", PAGES["commands"].text))

@@ -1,0 +1,124 @@
+"""What can be named in a file, as tables: kinds of product, containers, ingredients, sheets of labels, cautions, passages and the like."""
+
+from collections.abc import Callable, Iterable, Iterator, Mapping
+from dataclasses import dataclass
+
+from builder.finding_kinds import finding_kinds
+from builder.model.recipe.container import Container
+from builder.model.recipe.quantity import Length
+from builder.model.studio import Studio
+from builder.read.library import DrawnOn
+from builder.reference.figures import value_of
+from builder.reference.terms import terms
+from builder.words.plain_number import plain_number
+
+Rows = Iterable[tuple[str, ...]]
+
+
+@dataclass(frozen=True)
+class Listing:
+    """A table: its headings and its rows, the name first."""
+
+    headings: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+
+
+@dataclass(frozen=True)
+class Shown:
+    """What lists are made of: what texts draw on, and the studio, where there is one."""
+
+    drawn_on: DrawnOn
+    studio: Studio | None = None
+
+
+def list_of(what: str, shown: Shown, like: str = "") -> Listing:
+    """Make a list; `like` keeps the rows with these words in them."""
+    headings, rows = LISTINGS[what]
+    words = like.casefold().split()
+    kept = (row for row in rows(shown) if all(word in " ".join(row).casefold() for word in words))
+    return Listing(headings, tuple(kept))
+
+
+def _kinds(shown: Shown) -> Iterator[tuple[str, ...]]:
+    for name, kind in shown.drawn_on.library.products.items():
+        yield name, kind.contact.value, "yes" if kind.made_with_lye else "no", kind.declared_by.value
+
+
+def _containers(shown: Shown) -> Iterator[tuple[str, ...]]:
+    for one in shown.drawn_on.library.containers.values():
+        yield one.name, _holds(one), one.shape.value, f"{plain_number(one.fill_weight.grams, 4)} g" if one.fill_weight else ""
+
+
+def _holds(one: Container) -> str:
+    if one.inside:
+        return f"{plain_number(one.inside.volume.millilitres, 4)} mL"
+    return f"{plain_number(one.capacity.millilitres, 4)} mL" if one.capacity else "by weight"
+
+
+def _ingredients(shown: Shown) -> Iterator[tuple[str, ...]]:
+    cards = {card.name: card for card in shown.drawn_on.library.ingredients.values()}
+    for name, card in sorted(cards.items(), key=lambda item: item[0].casefold()):
+        yield name, card.kind, ", ".join(card.also_called)
+
+
+def _oils(shown: Shown) -> Iterator[tuple[str, ...]]:
+    yield from ((name,) for name in sorted(shown.drawn_on.known.oils.values()))
+
+
+def _sheets(shown: Shown) -> Iterator[tuple[str, ...]]:
+    for one in shown.drawn_on.library.label_sheets.values():
+        size = f"{_length(one.width)} round" if one.is_round else f"{_length(one.width)} x {_length(one.height)}"
+        yield one.name, one.paper, f"{one.columns} x {one.rows}", size
+
+
+def _length(length: Length) -> str:
+    return f"{plain_number(length.millimetres, 4)} mm"
+
+
+def _cautions(shown: Shown) -> Iterator[tuple[str, ...]]:
+    for key, one in sorted(shown.drawn_on.library.cautions.items()):
+        yield f"{{caution: {key}}}", one.what
+
+
+def _passages(shown: Shown) -> Iterator[tuple[str, ...]]:
+    yield from ((f"{{passage: {key}}}",) for key in sorted(shown.drawn_on.passages))
+
+
+def _recipes(shown: Shown) -> Iterator[tuple[str, ...]]:
+    for key, recipe in sorted(shown.studio.recipes.items()) if shown.studio else ():
+        yield key, recipe.name, recipe.product
+
+
+def _classes(shown: Shown) -> Iterator[tuple[str, ...]]:
+    for key, a_class in sorted(shown.studio.classes.items()) if shown.studio else ():
+        yield key, a_class.title, ", ".join(f"{date.on:%Y-%m-%d}" for date in a_class.dates)
+
+
+def _findings(_: Shown) -> Iterator[tuple[str, ...]]:
+    for kind in finding_kinds().values():
+        yield kind.name, " or ".join(["stop"] * kind.stops + ["caution"] * kind.cautions), kind.means
+
+
+def _terms(_: Shown) -> Iterator[tuple[str, ...]]:
+    yield from ((term.name, ", ".join(term.also_called)) for term in terms())
+
+
+def _figures(shown: Shown) -> Iterator[tuple[str, ...]]:
+    for name, figure in sorted(shown.drawn_on.library.constants.items()):
+        yield name, value_of(figure), figure.known.value
+
+
+LISTINGS: Mapping[str, tuple[tuple[str, ...], Callable[[Shown], Rows]]] = {
+    "kinds": (("kind of product", "goes", "lye", "contents by"), _kinds),
+    "containers": (("container", "holds", "shape", "usually filled with"), _containers),
+    "ingredients": (("ingredient", "kind", "also called"), _ingredients),
+    "oils": (("essential oil, for `oil:` of a card",), _oils),
+    "sheets": (("label sheet", "paper", "labels", "each"), _sheets),
+    "cautions": (("in a lesson", "what"), _cautions),
+    "passages": (("in a lesson",), _passages),
+    "recipes": (("recipe", "name", "kind"), _recipes),
+    "classes": (("class", "title", "dates"), _classes),
+    "findings": (("finding", "is a", "means"), _findings),
+    "terms": (("word", "also called"), _terms),
+    "figures": (("figure", "value", "known"), _figures),
+}

@@ -1,0 +1,161 @@
+"""`stillroom add`: one thing more in a studio, with what is usual for its kind. Exit status 0 where nothing in the studio stops."""
+
+import argparse
+import sys
+from collections.abc import Callable, Mapping
+from dataclasses import replace
+from pathlib import Path
+from typing import TypeVar
+
+from builder.arguments import ANY_SHAPE
+from builder.model.recipe.recipe import CODE_LETTERS
+from builder.model.studio import Studio
+from builder.press.new_files import replace_text
+from builder.read.text.file_names import plain_name
+from builder.reference.schemas import marked
+from builder.refusals import CommandError, no_such
+from builder.start import answers
+from builder.start.added import SHELF_CONTAINERS, card_file, with_container, with_date
+from builder.start.files import recipe_file
+from builder.start.starters import card_kinds, has_starter
+from builder.tasks.drafts import studio_in
+from builder.tasks.editor import refresh
+from builder.tasks.place import studio_folder
+from builder.tasks.start import class_of, read_option, report, workshop, write
+from builder.terminal.consoles import open_console, say
+from builder.terminal.questions import ask
+from builder.words.fold import fold
+
+T = TypeVar("T")
+
+
+def add(options: argparse.Namespace) -> int:
+    """Add one thing to a studio."""
+    folder = studio_folder(options.studio)
+    if not (folder / "studio.yaml").is_file():
+        raise CommandError(f"{folder} is no studio: it has no studio.yaml. `stillroom start FOLDER` begins one")
+    changed = _THINGS[options.thing](options, folder, studio_in(folder))
+    refresh(folder)
+    for name in changed:
+        say(open_console(), f"{folder / name}")
+    return report(folder)
+
+
+def _recipe(options: argparse.Namespace, folder: Path, studio: Studio) -> tuple[str, ...]:
+    kinds = tuple(name for name in studio.products if has_starter(name))
+    name = _answer(options, "name", "NAME", "What do you call it?", answers.read_text)
+    product = _answer(
+        options,
+        "product",
+        "--product",
+        f"What kind of product is it? {', '.join(kinds)}",
+        answers.one_of(kinds, "kind of product that can be begun here"),
+    )
+    files = recipe_file(name, product, workshop(studio), _code_of(plain_name(name), studio))
+    write(folder, files)
+    return tuple(files)
+
+
+def _code_of(key: str, studio: Studio) -> str:
+    """Give letters for batch codes where another recipe has those of this name; empty where none has."""
+    taken = {recipe.letters for recipe in studio.recipes.values()}
+    if not studio.recipes:
+        return ""
+    own = replace(next(iter(studio.recipes.values())), key=key, code="").letters
+    free = (f"{own[:3]}{letter}" for letter in reversed(CODE_LETTERS))
+    return next(code for code in free if code not in taken) if own in taken else ""
+
+
+def _class(options: argparse.Namespace, folder: Path, studio: Studio) -> tuple[str, ...]:
+    recipe = options.recipe or _only("recipe", studio.recipes, "--recipe")
+    if recipe not in studio.recipes:
+        no_such("recipe", recipe, studio.recipes)
+    product = studio.recipes[recipe].product
+    if not has_starter(product):
+        raise CommandError(f"no class can be begun for {product}; copy one of yours, or begin with a kind from `stillroom list kinds`")
+    title = _answer(options, "name", "TITLE", "What is the class called?", answers.read_text)
+    files = class_of(studio, title, recipe, workshop(studio))
+    write(folder, files)
+    return tuple(files)
+
+
+def _date(options: argparse.Namespace, folder: Path, studio: Studio) -> tuple[str, ...]:
+    name = options.for_class or _only("class", studio.classes, "--class")
+    if name not in studio.classes:
+        no_such("class", name, studio.classes)
+    when = _answer(options, "when", "WHEN", "When is it? Day and time, such as 2027-03-06 10:00", answers.read_date)
+    if any(date.on == when.on for date in studio.classes[name].dates):
+        raise CommandError(f"{name} has this date already")
+    if options.enrolled is not None:
+        when = replace(when, enrolled=read_option("--enrolled", answers.read_number, options.enrolled))
+    path = folder / "classes" / name / "class.yaml"
+    text = with_date(path.read_text(encoding="utf-8"), when)
+    if text is None:
+        raise CommandError(f"the dates in {path} stand in one line, and are left as they are; write there: {when.line}")
+    replace_text(path, text)
+    return (f"classes/{name}/class.yaml",)
+
+
+def _card(options: argparse.Namespace, folder: Path, studio: Studio) -> tuple[str, ...]:
+    kinds = card_kinds()
+    name = _answer(options, "name", "NAME", "What is the ingredient called?", answers.read_text)
+    kind = _answer(
+        options,
+        "kind",
+        "--kind",
+        f"Of what kind is it? {', '.join(kinds)}",
+        answers.one_of(kinds, "kind of ingredient that can be begun here"),
+    )
+    known = studio.ingredient(name)
+    if known is not None and known.name.casefold() != name.casefold():
+        raise CommandError(f'"{name}" is another name of {known.name}; `stillroom card "{name}"` shows that card')
+    files = card_file(name, kind)
+    write(folder, files)
+    return tuple(files)
+
+
+def _container(options: argparse.Namespace, folder: Path, studio: Studio) -> tuple[str, ...]:
+    name = _answer(options, "name", "NAME", "What do you call the container?", answers.read_text)
+    known = studio.containers.get(fold(name))
+    if known is not None:
+        raise CommandError(f'"{known.name}" is there already; give yours a name of its own')
+    holds = _answer(options, "holds", "--holds", "What does it hold, filled to the brim? For example 2 fl oz or 60 mL", answers.read_size)
+    shape = _answer(
+        options, "shape", "--shape", f"What shape has it? {', '.join(ANY_SHAPE)}", answers.one_of(ANY_SHAPE, "shape known here")
+    )
+    path = folder / SHELF_CONTAINERS
+    before = path.read_text(encoding="utf-8") if path.is_file() else ""
+    path.parent.mkdir(exist_ok=True)
+    replace_text(
+        path,
+        marked({SHELF_CONTAINERS: with_container(before, name, holds, shape)})[SHELF_CONTAINERS]
+        if not before
+        else with_container(before, name, holds, shape),
+    )
+    return (SHELF_CONTAINERS,)
+
+
+def _answer(options: argparse.Namespace, key: str, option: str, question: str, read: Callable[[str], T]) -> T:
+    given = getattr(options, key)
+    if given is not None:
+        return read_option(option, read, given)
+    if not sys.stdin.isatty():
+        raise CommandError(f"there is nobody to ask here; give {option}")
+    return ask(question, read)
+
+
+def _only(what: str, there: Mapping[str, object], option: str) -> str:
+    if len(there) == 1:
+        return next(iter(there))
+    if not there:
+        raise CommandError(f"there is no {what} in this studio yet; `stillroom add {what}` begins one")
+    raise CommandError(f"there is more than one {what}; say which with {option}: {', '.join(sorted(there))}")
+
+
+_THINGS: Mapping[str, Callable[[argparse.Namespace, Path, Studio], tuple[str, ...]]] = {
+    "recipe": _recipe,
+    "class": _class,
+    "date": _date,
+    "card": _card,
+    "container": _container,
+}

@@ -1,0 +1,49 @@
+"""A shell asks which words may come next, and is told: the commands and options, and the names of recipes and classes that lie there.
+
+Decided: argcomplete. Why: bash, zsh, fish and PowerShell ask the program itself, so that names in the studio are completed too.
+"""
+
+import argparse
+from pathlib import Path
+
+from builder.arguments import LISTS, parser_of_all
+from builder.tasks.place import studio_around
+
+
+def complete() -> None:
+    """Answer the shell, and end the program."""
+    import argcomplete
+
+    parser = parser_of_all()
+    for action in _actions(parser):
+        if action.dest in ("recipe", "for_class", "classes", "what"):
+            action.completer = _named  # type: ignore[attr-defined]
+    argcomplete.autocomplete(parser)
+
+
+def shell_code(shell: str) -> str:
+    """Give what a shell has to read so that it asks."""
+    from argcomplete.shell_integration import shellcode
+
+    return str(shellcode(["stillroom"], shell=shell))
+
+
+def _actions(parser: argparse.ArgumentParser) -> list[argparse.Action]:
+    found: list[argparse.Action] = []
+    for action in parser._actions:
+        found.append(action)
+        if isinstance(action, argparse._SubParsersAction):
+            found += [inner for one in action.choices.values() for inner in _actions(one)]
+    return found
+
+
+def _named(action: argparse.Action, parsed_args: argparse.Namespace, **_: object) -> list[str]:
+    if action.dest == "what":
+        return list(LISTS)
+    named = getattr(parsed_args, "studio", None)
+    folder = Path(named) if named and Path(named).is_dir() else studio_around(Path.cwd())
+    if folder is None:
+        return []
+    if action.dest == "recipe":
+        return sorted(path.stem for path in (folder / "recipes").glob("*.yaml"))
+    return sorted(path.name for path in (folder / "classes").glob("*") if path.is_dir())

@@ -1,0 +1,160 @@
+"""`stillroom start`: the questions, the files, and what comes next. Exit status 0 where nothing of what was written stops."""
+
+import argparse
+import sys
+from collections.abc import Callable
+from datetime import date
+from pathlib import Path
+from typing import TypeVar
+
+from builder import pipeline
+from builder.library import CONTENT
+from builder.model.finding import Finding
+from builder.model.studio import Studio
+from builder.press.new_files import AlreadyThereError, write_new_files
+from builder.read.text.source_lines import SourceLines
+from builder.reference.schemas import editor_files, marked
+from builder.refusals import CommandError
+from builder.start import answers
+from builder.start.files import Files, NewStudio, Workshop, class_files, recipe_file, studio_file
+from builder.start.starters import ScaleStart, has_starter, region_start
+from builder.tasks.drafts import library_of, studio_of
+from builder.terminal import print_findings, print_tally
+from builder.terminal.consoles import open_console, say
+from builder.terminal.questions import ask
+from builder.words.within import within
+
+T = TypeVar("T")
+_FIRST_NAME, _FIRST_MAIL, _FIRST_REGION, _FIRST_PRODUCT = "My studio", "hello@example.org", "US", "cold-process soap"
+
+
+def start(options: argparse.Namespace) -> int:
+    """Begin a studio in a folder that is new or empty."""
+    folder: Path = options.folder
+    if folder.exists() and (not folder.is_dir() or any(folder.iterdir())):
+        raise CommandError(f"{folder} is there already and holds something; name a new folder. `stillroom add` adds to a studio")
+    new, product = _answers(options)
+    files = dict(studio_file(new))
+    empty = studio_of(files)
+    shop = workshop(empty)
+    recipe_name = f"First {product}"
+    files |= recipe_file(recipe_name, product, shop)
+    files |= class_of(studio_of(files), f"Your first {product}", next(iter(set(files) - {"studio.yaml"})), shop)
+    write(folder, files | editor_files(studio_of(files)))
+    console = open_console()
+    say(console, f"A studio has begun in {folder}:")
+    for name in files:
+        say(console, f"  {folder / name}")
+    status = report(folder)
+    usual = [what for what, is_usual in (("name", new.name == _FIRST_NAME), ("address", new.address == region_start(new.region).address),
+                                         ("mail address", new.email == _FIRST_MAIL)) if is_usual]  # fmt: skip
+    if usual:
+        say(console, f"Not yet yours, and to be put into {folder / 'studio.yaml'} before anything is printed: {', '.join(usual)}.")
+    for line in (f"cd {folder}", "stillroom publish", 'stillroom add date "2027-03-06 10:00"', "stillroom reference"):
+        say(console, f"  {line}")
+    return status
+
+
+def _answers(options: argparse.Namespace) -> tuple[NewStudio, str]:
+    """Take each answer from its option, else from who sits there, else what is usual."""
+    asks = not options.plain and sys.stdin.isatty()
+    if not asks and not options.plain:
+        missing = [f"--{key}" for key in ("name", "region", "product") if getattr(options, key) is None]
+        if missing:
+            raise CommandError(f"there is nobody to ask here; give {' and '.join(missing)}, or --plain")
+
+    def answer(key: str, question: str, read: Callable[[str], T], usual: str) -> T:
+        given = getattr(options, key)
+        if given is not None or not asks:
+            return read_option(f"--{key}", read, usual if given is None else given)
+        return ask(question, read, usual)
+
+    library = library_of(None)
+    regions, kinds = tuple(library.regions), tuple(name for name in library.products if has_starter(name))
+    name = answer("name", "What is your studio called?", answers.read_text, _FIRST_NAME if not asks else "")
+    region = answer(
+        "region", f"Whose rules hold where you are: {', '.join(regions)}?", answers.one_of(regions, "region known here"), _FIRST_REGION
+    )
+    usual = region_start(region)
+    where = "Where is it? The lines of the address, parted by semicolons; it stands on labels" + (
+        ", with the country at the end." if region in ("EU", "UK") else "."
+    )
+    address = answer("address", where, answers.read_lines, "; ".join(usual.address))
+    email = answer("email", "At which mail address do people reach you? It stands on labels too.", answers.read_mail, _FIRST_MAIL)
+    units = answer(
+        "units",
+        "Do you weigh in grams or in ounces?",
+        answers.one_of(("grams", "ounces"), "unit here"),
+        "ounces" if usual.in_ounces else "grams",
+    )
+    scales = _scales(options, units, asks)
+    if asks and options.product is None:
+        listed = "\n".join(f"  {number:>2} {kind}" for number, kind in enumerate(kinds, 1))
+        product = ask(
+            f"What do you want to make first?\n{listed}", answers.one_of(kinds, "kind of product that can be begun here"), _FIRST_PRODUCT
+        )
+    else:
+        product = answer("product", "", answers.one_of(kinds, "kind of product that can be begun here"), _FIRST_PRODUCT)
+    return NewStudio(name, address, email, region, scales), product
+
+
+def _scales(options: argparse.Namespace, units: str, asks: bool) -> tuple[ScaleStart, ...]:
+    if options.scale or not asks:
+        told = [read_option("--scale", answers.read_scale, text) for text in options.scale or ()]
+        return read_option("--scale", lambda _: answers.scales_of(told, units), "")
+    told = []
+    question = 'What does your scale show, and how much does it hold? For example "0.1 g up to 5 kg".'
+    while True:
+        one = ask(question, lambda text: answers.read_scale(text) if text else None, "" if told else "0.1 g up to 5 kg")
+        told += [one] if one else []
+        try:
+            scales = answers.scales_of(told, units)
+        except ValueError as error:
+            question = str(error)
+            continue
+        if one is None or len(told) > 4:
+            return scales
+        question = "Another scale? (nothing: no)"
+
+
+def read_option(option: str, read: Callable[[str], T], text: str) -> T:
+    """Read an option; what cannot be read is a CommandError."""
+    try:
+        return read(text)
+    except ValueError as error:
+        raise CommandError(f"{option}: {error}") from None
+
+
+def workshop(studio: Studio) -> Workshop:
+    """Give what the files of a studio go by: ounces where one of its scales reads in them, French where its labels have to."""
+    return Workshop(
+        in_ounces=any(scale.unit == "oz" for scale in studio.profile.scales),
+        in_french=any(language.name == "French" for language in studio.label_languages),
+    )
+
+
+def class_of(studio: Studio, title: str, recipe_file_name: str, shop: Workshop) -> Files:
+    """Give the files of a class that makes a recipe."""
+
+    def called(name: str) -> str:
+        card = studio.ingredient(name)
+        return within(card.name) if card else name
+
+    return class_files(title, studio.recipes[Path(recipe_file_name).stem], called, shop)
+
+
+def write(folder: Path, files: Files) -> None:
+    """Write new files; raise CommandError where one is there."""
+    try:
+        write_new_files(folder, marked(files))
+    except AlreadyThereError as error:
+        raise CommandError(f"{error} is there already, and nothing is written over it; choose another name") from None
+
+
+def report(folder: Path) -> int:
+    """Check the studio as it is now, and say what is found."""
+    outcome = pipeline.check(folder, on=date.today())  # noqa: DTZ011 (the studio's own day)
+    found: list[Finding] = [one for one in outcome.findings if one.accepted is None]
+    print_findings(found, SourceLines(folder, CONTENT))
+    print_tally(outcome.findings)
+    return 1 if outcome.stops else 0

@@ -1,0 +1,204 @@
+"""`stillroom start` and `stillroom add`, as somebody types them: with options, without a terminal, and with answers typed at one."""
+
+import io
+import os
+import pty
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+from bs4 import BeautifulSoup
+
+from builder import cli
+
+ROOT = Path(__file__).parents[2]
+
+
+def begin(folder, *options):
+    assert cli.main(["start", str(folder), "--plain", *options]) == 0
+    return folder
+
+
+def test_a_studio_that_answers_itself_is_sound_and_publishes(tmp_path, capsys):
+    studio = begin(tmp_path / "loft", "--product", "bath salts")
+    told = capsys.readouterr()
+    assert "Nothing found: no stop, no caution." in told.out
+    assert "Not yet yours" in told.out and "address" in told.out
+    assert told.err == ""
+    assert cli.main(["publish", str(studio), "--today", "2027-01-02"]) == 0
+    page = BeautifulSoup((studio / "output" / "site" / "index.html").read_text(encoding="utf-8"), "html.parser")
+    assert "Your first bath salts" in page.get_text()
+    assert not [path for path in (studio / "output").rglob("*") if ".schemas" in path.as_posix()]
+
+
+def test_options_stand_in_for_the_questions(tmp_path, capsys):
+    options = ["--name", "Loft: north", "--region", "uk", "--product", "Lotion", "--email", "hello@loft.example", "--units", "grams"]
+    lines = "3 Weir Lane; Netherbrook; United Kingdom"
+    assert (
+        cli.main(["start", str(tmp_path / "loft"), *options, "--address", lines, "--scale", "0.1 g up to 3 kg", "--scale", "1g, 20 kg"])
+        == 0
+    )
+    text = (tmp_path / "loft" / "studio.yaml").read_text(encoding="utf-8")
+    assert 'name: "Loft: north"' in text and "region: UK" in text and "currency: GBP" in text
+    assert "reads to: 0.1 g, up to: 3 kg" in text and "reads to: 1g, up to: 20 kg" in text
+    assert "Not yet yours" not in capsys.readouterr().out
+
+
+@pytest.mark.parametrize(
+    ("options", "says"),
+    [
+        ((), "--name and --region and --product, or --plain"),
+        (("--plain", "--region", "Canda"), 'Did you mean "Canada"?'),
+        (("--plain", "--product", "lotoin"), 'Did you mean "lotion"?'),
+        (("--plain", "--scale", "0.1 g"), "0.1 g up to 5 kg"),
+        (("--plain", "--scale", "0.1 oz up to 5 lb"), "has to read in grams"),
+        (("--plain", "--scale", "5 kg up to 0.1 g"), "smaller one first"),
+        (("--plain", "--email", "here"), "hello@example.org"),
+    ],
+)
+def test_what_cannot_be_read_says_what_is_possible_and_nothing_is_written(options, says, tmp_path, capsys, monkeypatch):
+    monkeypatch.setattr("sys.stdin", io.StringIO())
+    assert cli.main(["start", str(tmp_path / "loft"), *options]) == 2
+    assert says in capsys.readouterr().err
+    assert not (tmp_path / "loft").exists()
+
+
+def test_what_is_there_is_never_written_over(tmp_path, capsys):
+    studio = begin(tmp_path / "loft", "--product", "bath salts")
+    before = {path: path.read_bytes() for path in studio.rglob("*") if path.is_file()}
+    assert cli.main(["start", str(studio), "--plain"]) == 2
+    assert cli.main(["add", "recipe", "First bath salts", "--product", "lotion", "--studio", str(studio)]) == 2
+    assert cli.main(["add", "class", "Your first bath salts", "--studio", str(studio)]) == 2
+    assert "nothing is written over it" in capsys.readouterr().err
+    assert {path: path.read_bytes() for path in studio.rglob("*") if path.is_file()} == before
+
+
+def typed(folder, *answers):
+    """Start a studio at a terminal of its own, with answers typed; give the status and all that was shown."""
+    master, slave = pty.openpty()
+    env = os.environ | {"PYTHONPATH": str(ROOT), "TERM": "dumb", "COLUMNS": "100"}
+    process = subprocess.Popen(
+        [sys.executable, "-m", "builder", "start", "loft"], stdin=slave, stdout=slave, stderr=slave, cwd=folder, env=env, close_fds=True
+    )
+    os.close(slave)
+    os.write(master, "".join(f"{answer}\n" for answer in answers).encode())
+    shown = b""
+    while True:
+        try:
+            piece = os.read(master, 65536)
+        except OSError:
+            break
+        if not piece:
+            break
+        shown += piece
+    os.close(master)
+    return process.wait(), shown.decode()
+
+
+def test_questions_are_asked_again_until_they_can_be_read(tmp_path):
+    answers = (
+        "",
+        "The Loft",
+        "France",
+        "eu",
+        "",
+        "nobody",
+        "me@loft.example",
+        "stones",
+        "grams",
+        "0.1 g",
+        "0.1 g up to 3 kg",
+        "",
+        "lotoin",
+        "lotion",
+    )
+    status, shown = typed(tmp_path, *answers)
+    assert status == 0, shown
+    assert "Write something" in shown and "Possible are: US, EU, UK, Canada" in shown
+    assert "Possible are: grams, ounces" in shown and 'Did you mean "lotion"?' in shown
+    text = (tmp_path / "loft" / "studio.yaml").read_text(encoding="utf-8")
+    assert "name: The Loft\n" in text and "region: EU" in text and "me@loft.example" in text
+    assert (tmp_path / "loft" / "recipes" / "first-lotion.yaml").is_file()
+
+
+def test_answers_that_end_too_early_write_nothing(tmp_path):
+    status, shown = typed(tmp_path, "The Loft", "\x04")
+    assert status == 2 and "nothing was written" in shown
+    assert not (tmp_path / "loft").exists()
+
+
+@pytest.fixture(scope="module")
+def studio(tmp_path_factory):
+    return begin(tmp_path_factory.mktemp("added") / "loft", "--product", "bath salts")
+
+
+def add(studio, capsys, *words):
+    status = cli.main(["add", *words, "--studio", str(studio)])
+    told = capsys.readouterr()
+    return status, told.out, told.err
+
+
+def test_one_thing_after_another_is_added_and_the_studio_stays_sound(studio, capsys):
+    for words in (
+        ("recipe", "Fine balm", "--product", "balm"),
+        ("recipe", "Fair bath salts", "--product", "bath salts"),
+        ("class", "An evening of balm", "--recipe", "fine-balm"),
+        ("class", "Salts again", "--recipe", "fair-bath-salts"),
+        ("date", "2031-03-06 10:00", "--class", "salts-again", "--enrolled", "5"),
+        ("date", "2031-03-07 10:00", "--class", "salts-again"),
+        ("card", "Weir soap base", "--kind", "soap base"),
+        ("container", "2 oz tin", "--holds", "2 fl oz", "--shape", "round lid"),
+        ("container", "Weir loaf", "--holds", "30 cm x 8 cm x 7 cm", "--shape", "rectangle"),
+    ):
+        status, out, err = add(studio, capsys, *words)
+        assert (status, err) == (0, ""), words
+        assert "Nothing found" in out, words
+    text = (studio / "classes" / "salts-again" / "class.yaml").read_text(encoding="utf-8")
+    assert "dates:\n  - {on: 2031-03-06 10:00, enrolled: 5}\n  - {on: 2031-03-07 10:00}\n" in text
+    assert "code: " in (studio / "recipes" / "fair-bath-salts.yaml").read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize(
+    ("words", "says"),
+    [
+        (("class", "Another",), "more than one recipe"),
+        (("class", "Another", "--recipe", "fine-blam"), 'Did you mean "fine-balm"?'),
+        (("date", "tomorrow", "--class", "salts-again"), "2027-03-06 09:30"),
+        (("date", "2031-03-06 10:00", "--class", "salts-again"), "has this date already"),
+        (("date", "2031-04-06 10:00", "--class", "salts-again", "--enrolled", "some"), "whole number"),
+        (("card", "Weir lye", "--kind", "alkali"), "no kind of ingredient that can be begun here"),
+        (("card", "white clay", "--kind", "clay"), "another name of Kaolin clay"),
+        (("container", "2 OZ tin", "--holds", "2 fl oz", "--shape", "round lid"), "is there already"),
+        (("container", "3 oz tin", "--holds", "3 oz", "--shape", "round lid"), '"3 fl oz"'),
+        (("container", "3 oz tin", "--holds", "3 fl oz", "--shape", "round"), 'Did you mean "round lid"?'),
+        (("recipe", "Hedge", "--product", "jam"), "Possible are: bath salts"),
+    ],
+)  # fmt: skip
+def test_what_cannot_be_added_says_why(studio, words, says, capsys):
+    status, _, err = add(studio, capsys, *words)
+    assert status == 2
+    assert says in err
+
+
+def test_inside_a_studio_no_studio_is_named(studio, capsys, monkeypatch):
+    monkeypatch.chdir(studio / "classes" / "salts-again")
+    for words in (["check"], ["weigh", "fine-balm", "--total", "500 g"], ["plan", "salts-again"], ["shop"], ["list", "recipes"]):
+        assert cli.main(words) == 0, words
+    assert "Fine balm" in capsys.readouterr().out
+    assert cli.main(["weigh"]) == 2
+    assert "say which recipe: fair-bath-salts, fine-balm, first-bath-salts" in capsys.readouterr().err
+
+
+def test_the_only_recipe_and_the_only_class_are_taken(tmp_path, capsys, monkeypatch):
+    monkeypatch.chdir(begin(tmp_path / "loft", "--product", "balm"))
+    assert cli.main(["weigh", "--total", "500 g"]) == 0
+    assert cli.main(["plan"]) == 0
+    assert "Your first balm" in capsys.readouterr().out
+
+
+def test_outside_of_a_studio_the_way_in_is_named(tmp_path, capsys, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    for words in (["check"], ["weigh", "fine-balm"], ["add", "date"], ["list", "recipes"]):
+        assert cli.main(words) == 2
+        assert "stillroom start FOLDER" in capsys.readouterr().err or words[0] == "weigh"
