@@ -19,6 +19,11 @@ class Place:
     column: int = 0
     width: int = 1
 
+    @property
+    def ships(self) -> bool:
+        """Say whether it is in a file that ships, which a studio never sees."""
+        return self.file.startswith("content/")
+
 
 NOWHERE = Place("")
 

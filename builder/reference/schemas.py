@@ -28,6 +28,7 @@ from builder.read.values import values
 from builder.reference.descriptions import about_field, about_shape
 from builder.reference.files import BY_NAME, LISTED, STUDIO_FILES, StudioFile
 from builder.reference.value_words import value_words
+from builder.words.within import within
 
 FOLDER = ".schemas"
 _HEAD = "# yaml-language-server: $schema="
@@ -56,18 +57,13 @@ def names_in(library: Library, recipes: Iterable[str] = (), findings: Mapping[st
             "kinds": dict.fromkeys(library.products, ""),
             "regions": dict.fromkeys(library.regions, ""),
             "containers": {one.name: "" for one in library.containers.values()},
-            "ingredients": {_as_written(name): about for name, about in sorted(cards.items())},
+            "ingredients": {within(name): about for name, about in sorted(cards.items())},
             "sheets": dict.fromkeys(library.label_sheets, ""),
             "sources": {key: source.title for key, source in library.sources.items()},
             "recipes": dict.fromkeys(recipes, ""),
             "findings": findings or {},
         }
     )
-
-
-def _as_written(name: str) -> str:
-    first, _, rest = name.partition(" ")
-    return name if not first.istitle() else f"{first.lower()}{f' {rest}' if rest else ''}"
 
 
 # Under which keys a name of a list stands: as the value, or as the keys within.

@@ -69,7 +69,7 @@ def _unknown(studio: Studio, wishes: LabelWishes, *classes: StudioClass) -> Iter
             "label-sheet-unknown",
             wishes.place,
             f'There is no sheet of labels "{wishes.sheet}", so nobody knows where its labels lie on the paper.',
-            "Name one of content/label_sheets.yaml, or measure yours and add it to shelf/label_sheets.yaml."
+            "`stillroom list sheets` shows those that there are; or measure yours and add it to shelf/label_sheets.yaml."
             f"{did_you_mean(wishes.sheet, names)}",
             about=_labels_of(*classes),
         )

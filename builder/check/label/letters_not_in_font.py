@@ -48,7 +48,7 @@ def _texts(studio: Studio) -> Iterator[tuple[str, Place]]:
             yield row.name.text, row.name.place
             yield row.allergies, row.place
     for card in {card.key: card for card in studio.ingredients.values()}.values():
-        if not card.place.file.startswith("content/"):
+        if not card.place.ships:
             names = (*card.label_name.inci, *card.label_name.plain) if card.label_name else ()
             yield " ".join((card.name, *names)), card.place
     for supply in studio.supplies:

@@ -61,7 +61,7 @@ def card_lines(card: Ingredient) -> list[CardLine]:
         lines.append(CardLine(1, name, strong=True))
         for figure in figures.all:
             lines += _figure(figure, in_use=figure is figures.in_use and len(figures.all) > 1)
-    lines.append(CardLine(0, f"from {card.place.file}"))
+    lines.append(CardLine(0, "a card that ships" if card.place.ships else f"from {card.place.file}"))
     return lines
 
 

@@ -79,7 +79,8 @@ def index_ingredients(stock: Iterable[Ingredient], own: Iterable[Ingredient], fi
 
 def _taken_twice(card: Ingredient, key: str, other: Ingredient) -> Finding:
     name = other.name if key == other.key else key
-    wrong = f'The card of "{other.name}" in {other.place.file} answers to "{name}" as well, so a recipe could mean either.'
+    where = "that ships" if other.place.ships else f"in {other.place.file}"
+    wrong = f'The card of "{other.name}" {where} answers to "{name}" as well, so a recipe could mean either.'
     return stop("name-taken-twice", card.name_places[key], wrong, "Let only one of the two cards answer to that name.")
 
 

@@ -71,7 +71,7 @@ def find_region(text: str, known: Any) -> str:
 def find_oil(text: str, known: Any) -> str:
     """Give the name of an oil as the table of constituents has it."""
     if fold(text) not in known.oils:
-        remedy = f"Write its name as tables/essential_oils.csv has it, or leave this line out.{did_you_mean(text, known.oils.values())}"
+        remedy = f"`stillroom list oils` shows the names; or leave this line out.{did_you_mean(text, known.oils.values())}"
         raise TextError("word-unknown", f"{quoted(text)} is not an oil in the table of constituents.", remedy)
     return str(known.oils[fold(text)])
 

@@ -1,0 +1,162 @@
+"""The schemas for editors: what is sound passes, what is misspelled is underlined, and every key is explained in the words of its shape.
+
+Texts are read as an editor reads them, by the core schema of YAML 1.2.2 (section 10.3.2), and judged by a library for JSON Schema.
+"""
+
+import json
+import re
+from pathlib import Path
+
+import jsonschema
+import pytest
+import yaml
+
+from builder import cli
+from builder.read.shapes.recipe import RecipeShape
+from builder.reference.files import STUDIO_FILES
+from builder.reference.schemas import FOLDER, editor_files, head_of, marked
+from builder.tasks.drafts import studio_in, studio_of
+from tests.start.test_starters import REGIONS, files_of
+from tests.test_readme import FILES
+
+ROOT = Path(__file__).parents[2]
+SOUND = {
+    "example": ROOT / "site_example",
+    "usual": ROOT / "tests" / "usual" / "studio",
+    "sound": ROOT / "tests" / "findings" / "_sound",
+}
+
+
+class Core(yaml.SafeLoader):
+    """Reads what the core schema knows: null, true and false, whole numbers, other numbers, and text."""
+
+
+Core.yaml_implicit_resolvers = {}
+for tag, signs, first in (
+    ("null", r"null|Null|NULL|~|", ["n", "N", "~", ""]),
+    ("bool", r"true|True|TRUE|false|False|FALSE", list("tTfF")),
+    ("int", r"[-+]?[0-9]+|0o[0-7]+|0x[0-9a-fA-F]+", list("-+0123456789")),
+    ("float", r"[-+]?(?:\.[0-9]+|[0-9]+(?:\.[0-9]*)?)(?:[eE][-+]?[0-9]+)?", list("-+.0123456789")),
+):
+    Core.add_implicit_resolver(f"tag:yaml.org,2002:{tag}", re.compile(f"^(?:{signs})$"), first)
+
+
+def read(text):
+    return yaml.load(text, Loader=Core)
+
+
+def schema_for(name, schemas):
+    file = next((file for file in STUDIO_FILES if file.path.endswith(".yaml") and file.is_at(name)), None)
+    return None if file is None else json.loads(schemas[f"{FOLDER}/{file.key.removesuffix('.yaml')}.json"])
+
+
+def faults(name, text, schemas):
+    validator = jsonschema.Draft202012Validator(schema_for(name, schemas))
+    return [
+        f"{name}: {'/'.join(str(step) for step in error.absolute_path)}: {error.message[:200]}"
+        for error in validator.iter_errors(read(text))
+    ]
+
+
+@pytest.mark.parametrize("studio", SOUND)
+def test_every_file_of_a_sound_studio_passes(studio):
+    folder = SOUND[studio]
+    schemas = editor_files(studio_in(folder))
+    names = [path.relative_to(folder).as_posix() for path in sorted(folder.rglob("*.yaml")) if "output" not in path.parts]
+    judged = [name for name in names if schema_for(name, schemas)]
+    assert len(judged) >= 3 and set(names) - set(judged) == set()
+    assert [fault for name in judged for fault in faults(name, (folder / name).read_text(encoding="utf-8"), schemas)] == []
+
+
+@pytest.mark.parametrize("region", REGIONS)
+def test_every_starter_passes(region):
+    files = files_of(region)
+    schemas = editor_files(studio_of(files))
+    assert [fault for name, text in files.items() if name.endswith(".yaml") for fault in faults(name, text, schemas)] == []
+
+
+def test_the_studio_of_the_readme_passes():
+    schemas = editor_files(studio_of(FILES))
+    assert [fault for name, text in FILES.items() if name.endswith(".yaml") for fault in faults(name, text, schemas)] == []
+
+
+@pytest.fixture(scope="module")
+def schemas():
+    return editor_files(studio_of(FILES))
+
+
+def test_every_schema_is_one(schemas):
+    for text in schemas.values():
+        jsonschema.Draft202012Validator.check_schema(json.loads(text))
+
+
+@pytest.mark.parametrize(
+    ("name", "old", "new", "where"),
+    [
+        ("recipes/orchard-bar.yaml", "superfat: 8 %", "superfatt: 8 %", "superfatt"),
+        ("recipes/orchard-bar.yaml", "product: cold-process soap", "product: cold soap", "product"),
+        ("recipes/orchard-bar.yaml", "fills: {container: bar mould cavity, weight: 100 g}", "fills: [bar mould cavity]", "fills"),
+        ("recipes/orchard-bar.yaml", "name: Orchard bar", "nam: Orchard bar", "name"),
+        ("classes/first-bar/class.yaml", "format: demo", "format: show", "format"),
+        ("classes/first-bar/class.yaml", "seats: 8", "seats: [8]", "seats"),
+        ("studio.yaml", "region: US", "region: USA", "region"),
+        ("studio.yaml", "paper: letter", "paper: legal", "paper"),
+    ],
+)
+def test_a_slip_is_underlined(name, old, new, where, schemas):
+    assert old in FILES[name]
+    found = faults(name, FILES[name].replace(old, new), schemas)
+    assert found and any(where in fault for fault in found)
+
+
+@pytest.mark.parametrize(
+    ("old", "new"),
+    [
+        ("product: cold-process soap", "product: Cold-Process Soap"),
+        ("purity: 98 %", "purity: {sodium hydroxide: 98 %}"),
+        ("alkali: sodium hydroxide", "alkali: {sodium hydroxide: 60 %, potassium hydroxide: 40 %}"),
+        ("water: {lye concentration: 33 %}", "water: 12 oz"),
+        ("olive oil: 65 %", "Our Own Olive Oil: 65 %"),
+    ],
+)
+def test_what_the_program_reads_is_not_underlined(old, new, schemas):
+    assert old in FILES["recipes/orchard-bar.yaml"]
+    assert faults("recipes/orchard-bar.yaml", FILES["recipes/orchard-bar.yaml"].replace(old, new), schemas) == []
+
+
+OWN = """\
+weir tin: {capacity: 60 mL, shape: round lid, source: common-practice, at: "as sold", known: practice}
+"""
+
+
+def test_names_are_offered_and_keys_explained():
+    recipe = json.loads(editor_files(studio_of(FILES | {"shelf/containers.yaml": OWN}))[f"{FOLDER}/recipe.json"])
+    fill, phase = recipe["$defs"]["Fill"]["properties"], recipe["$defs"]["Phase"]["properties"]
+    assert {"weir tin", "bar mould cavity"} <= set(fill["container"]["anyOf"][0]["enum"])
+    assert {"olive oil", "kaolin clay"} <= set(phase["ingredients"]["properties"])
+    keys = recipe["$defs"]["Recipe"]["properties"]
+    assert set(keys) == {str(one.alias) for one in RecipeShape.model_fields.values()}
+    assert "cold-process soap" in keys["product"]["anyOf"][0]["enum"]
+    assert keys["name"]["description"].startswith("The name of the product, on sheets and labels.")
+    assert all(len(keys[key]["description"].split()) > 3 for key in keys)
+
+
+def test_the_head_leads_to_the_schema():
+    assert head_of("classes/first-bar/class.yaml") == "# yaml-language-server: $schema=../../.schemas/class.json\n"
+    assert head_of("classes/first-bar/lesson.md") == ""
+    assert marked(marked(FILES)) == marked(FILES)
+
+
+def test_the_command_writes_them_and_marks_each_file_once(tmp_path, capsys):
+    for name, text in FILES.items():
+        (tmp_path / name).parent.mkdir(parents=True, exist_ok=True)
+        (tmp_path / name).write_text(text, encoding="utf-8")
+    for _ in range(2):
+        assert cli.main(["editor", str(tmp_path), "--mark"]) == 0
+    marks = {path.relative_to(tmp_path).as_posix(): path.read_text(encoding="utf-8") for path in tmp_path.rglob("*.yaml")}
+    assert all(text.count("$schema=") == 1 and text.startswith("# yaml-language-server") for text in marks.values())
+    assert {name: text.partition("\n")[2] for name, text in marks.items()} == {name: FILES[name] for name in marks}
+    for name, text in marks.items():
+        assert ((tmp_path / name).parent / text.partition("\n")[0].partition("=")[2]).resolve().is_file()
+    assert cli.main(["check", str(tmp_path), "--today", "2027-01-02"]) == 0
+    assert "Nothing found" in capsys.readouterr().out
