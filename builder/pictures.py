@@ -57,8 +57,9 @@ class Picture:
 
 @lru_cache(maxsize=32)
 def clean_picture(data: bytes, ending: str) -> Picture:
-    """Make of a picture what is published. Raises PictureError where it cannot be read."""
-    return _clean_drawing(data) if ending == ".svg" else Picture(_clean_photograph(data, FORMATS[ending]))
+    """Make of a picture what is published; the ending of its name says its kind. Raises PictureError where it cannot be read."""
+    kind = ending.lower()
+    return _clean_drawing(data) if kind == ".svg" else Picture(_clean_photograph(data, FORMATS[kind]))
 
 
 def _clean_photograph(data: bytes, kind: str) -> bytes:

@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from typing import NoReturn
 
-from builder.words.nearest import did_you_mean
+from builder.words.nearest import Meanings, did_you_mean
 
 
 class CommandError(Exception):
@@ -14,6 +14,6 @@ class NotDoneError(Exception):
     """What on this machine keeps a right command from being done, in words for the person who typed it."""
 
 
-def no_such(kind: str, name: str, names: Iterable[str], where: str = "there is") -> NoReturn:
+def no_such(kind: str, name: str, names: Iterable[str], where: str = "there is", meanings: Meanings | None = None) -> NoReturn:
     """Say that nothing of a kind has a name, and which names are near."""
-    raise CommandError(f'{where} no {kind} "{name}".{did_you_mean(name, list(names))}')
+    raise CommandError(f'{where} no {kind} "{name}".{did_you_mean(name, list(names), meanings)}')

@@ -15,6 +15,7 @@ from builder.model.recipe.figure import Figure, Source
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.product import Product
 from builder.model.roster.allergy import AllergyWords
+from builder.model.synonyms import NO_SYNONYMS, Synonyms
 from builder.model.teaching.caution import CautionText
 from builder.model.teaching.claim import ClaimRules
 from builder.model.teaching.flame_words import FlameWords
@@ -50,7 +51,7 @@ class Rulebook:
     `constants` are figures that belong to no ingredient, `regions` and `allergens` what lists of ingredients are made by, `languages` are
     keyed by their names. `unsafe_steps` are the dangers that words of a step can bring, `lye_words` the words for lye and raw soap in
     somebody's hands, `flame_words` those for fire in the room, `claims` those that make a medicine of a cosmetic. `format_advice` is the
-    advice on formats.
+    advice on formats. `synonyms` are what people mean by the words that they type.
     """
 
     constants: Mapping[str, Figure] = field(default_factory=dict)
@@ -65,6 +66,7 @@ class Rulebook:
     lye_words: LyeWords = field(default_factory=dict)
     flame_words: FlameWords = field(default_factory=dict)
     claims: ClaimRules = field(default_factory=ClaimRules)
+    synonyms: Synonyms = NO_SYNONYMS
 
 
 @dataclass(frozen=True, kw_only=True)

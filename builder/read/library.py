@@ -35,6 +35,7 @@ from builder.read.recipe.containers import read_containers
 from builder.read.recipe.ingredients import index_ingredients, read_ingredient
 from builder.read.recipe.products import read_own_products, read_products, read_usual_ph, with_own
 from builder.read.recipe.sources import read_sources
+from builder.read.recipe.synonyms import read_synonyms
 from builder.read.roster.allergy_words import read_allergy_words
 from builder.read.teaching.cautions import read_caution
 from builder.read.teaching.passages import read_passage
@@ -166,7 +167,8 @@ def _shipped(state: _State) -> _Shipped:
     languages = {one.name: one for one in _each(content, "languages", lambda placed: read_language(placed, findings), set())}
     others = tuple(one.name for one in languages.values() if not one.is_own)
     usual_ph = _one(content, "usual_ph.yaml", lambda placed: read_usual_ph(placed, cited, findings), set())
-    known = replace(cited, products=products, languages=others, usual_ph=usual_ph)
+    synonyms = read_synonyms(read_yaml_file(content, "synonyms.yaml") if content.has("synonyms.yaml") else None)
+    known = replace(cited, products=products, languages=others, usual_ph=usual_ph, kinds_meant=synonyms.kinds)
     regions = with_english(regions, read_label_names(content, "tables/label_names_us.csv", known))
     allergens = read_allergens(content, "tables/fragrance_allergens_eu.csv", known)
     known = replace(known, allergens=frozenset(name for one in allergens for name in one.counts))
@@ -189,6 +191,7 @@ def _shipped(state: _State) -> _Shipped:
         lye_words=lye_words,
         flame_words=flame_words,
         claims=claims.get("claims", ClaimRules()),
+        synonyms=synonyms,
     )
     return _Shipped(known, rulebook, _read_shelf(content, "", known, constants), tuple(findings))
 

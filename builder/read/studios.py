@@ -5,6 +5,7 @@ Decided: what is there but cannot be read is not found missing elsewhere (`Studi
 
 from collections.abc import Iterable
 from dataclasses import replace
+from difflib import get_close_matches
 from pathlib import Path, PurePosixPath
 
 from builder.model.dates.studio_class import StudioClass
@@ -32,15 +33,26 @@ from builder.read.text.pictures import find_faulty_pictures
 from builder.read.text.text_files import TextFolder
 from builder.read.yaml.fit import NOTHING_KNOWN, Known
 from builder.read.yaml.placed_yaml import read_yaml_file
+from builder.words.fold import fold
 
 FINDS = (
     FindingKind("class-missing", STOP, "The folder of a class has no class.yaml."),
     FindingKind("file-not-used", CAUTION, "A file lies in the studio that nothing reads."),
+    FindingKind("folder-not-used", CAUTION, "A folder has almost the name of one that is read, and nothing reads it."),
     FindingKind("lesson-missing", STOP, "The folder of a class has no lesson.md."),
     FindingKind("studio-missing", STOP, "The folder has no studio.yaml, so that it is no studio."),
 )
 
 _OURS = ("recipes", "classes", "shelf", "pages")
+_LAYOUTS = "layouts"
+_TEXTS = (".yaml", ".yml", ".md", ".csv", ".html", ".css")
+# Other words for our folders; of those that are merely spelled alike, only what is a slip of one or two letters.
+_MEANT = {
+    "formulas": "recipes", "formulae": "recipes", "lessons": "classes", "courses": "classes", "workshops": "classes",
+    "ingredients": "shelf/ingredients",
+    "cards": "shelf/ingredients", "cautions": "shelf/cautions", "passages": "shelf/passages", "templates": "layouts", "shelves": "shelf",
+}  # fmt: skip
+_ALMOST = 0.8
 
 
 def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
@@ -82,6 +94,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         rosters=_rosters(studio, class_folders),
     )
     findings.extend(_not_used(studio))
+    findings.extend(_folders_not_used(studio))
     return read, findings
 
 
@@ -153,7 +166,7 @@ def _stems(names: Iterable[str]) -> frozenset[str]:
 def _pictures(studio: TextFolder) -> tuple[frozenset[str], frozenset[str]]:
     """Give the pictures beside what is read, and the files there that are none."""
     names = [name for name in studio.walk() if name.partition("/")[0] in _OURS]
-    pictures = [name for name in names if name.endswith(PICTURE_ENDINGS) and studio.is_sound(name)]
+    pictures = [name for name in names if name.lower().endswith(PICTURE_ENDINGS) and studio.is_sound_picture(name)]
     studio.findings.extend(find_faulty_pictures(studio, pictures))
     return frozenset(pictures), frozenset(names) - frozenset(pictures)
 
@@ -162,6 +175,31 @@ def _not_used(studio: TextFolder) -> list[Finding]:
     """Find the files that look as if they were meant to be read, in places where nothing is read."""
     names = (name for name in studio.walk() if name.endswith((".yaml", ".yml")) and name.partition("/")[0] in _OURS)
     return [caution("file-not-used", Place(name), *_why_not(name)) for name in names if name not in studio.met]
+
+
+def _folders_not_used(studio: TextFolder) -> list[Finding]:
+    """Find the folders beside `studio.yaml` that have almost the name of one of ours, with something to read in them."""
+    below = [name for name in studio.walk() if "/" in name]
+    holding = dict.fromkeys(name.partition("/")[0] for name in below if name.endswith(_TEXTS))
+    yamls = {name.partition("/")[0] for name in below if name.endswith(".yaml")}
+    meant = ((name, _folder_meant(name, name in yamls)) for name in holding if name not in (*_OURS, _LAYOUTS))
+    return [
+        caution(
+            "folder-not-used",
+            Place(name),
+            f'Nothing is read from a folder of the name "{name}", so that what lies in it counts for nothing.',
+            f"Call it {ours}, or move what is in it there.",
+        )
+        for name, ours in meant
+        if ours
+    ]
+
+
+def _folder_meant(name: str, has_yaml: bool) -> str:
+    """Give the folder that is meant; of another word for it only where files lie there that could be read."""
+    meant = _MEANT.get(fold(name), "") if has_yaml else ""
+    close = get_close_matches(fold(name), (*_OURS, _LAYOUTS), n=1, cutoff=_ALMOST) if name.isalpha() else []
+    return meant or "".join(close)
 
 
 def _why_not(name: str) -> tuple[str, str]:

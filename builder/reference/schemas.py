@@ -28,6 +28,7 @@ from builder.read.values import values
 from builder.reference.descriptions import about_field, about_shape
 from builder.reference.files import BY_NAME, LISTED, STUDIO_FILES, StudioFile
 from builder.reference.value_words import value_words
+from builder.words.spelling import american
 from builder.words.within import within
 
 FOLDER = ".schemas"
@@ -55,6 +56,7 @@ def names_in(library: Library, recipes: Iterable[str] = (), findings: Mapping[st
     return Names(
         {
             "kinds": dict.fromkeys(library.products, ""),
+            "kinds meant": dict.fromkeys(library.synonyms.kinds, ""),
             "regions": dict.fromkeys(library.regions, ""),
             "containers": {one.name: "" for one in library.containers.values()},
             "ingredients": {within(name): about for name, about in sorted(cards.items())},
@@ -115,7 +117,10 @@ def _shape(shape: type[Shape], names: Names, defs: dict[str, Schema]) -> Schema:
     if key not in defs:
         defs[key] = {}
         fields = {str(one.alias): _described(shape, name, one, names, defs) for name, one in shape.model_fields.items()}
-        needed = [str(one.alias) for one in shape.model_fields.values() if one.is_required()]
+        needed = [key for key, one in zip(fields, shape.model_fields.values(), strict=True) if one.is_required() and american(key) == key]
+        fields |= {
+            american(key): {**told, "description": f"{key}: {told['description']}"} for key, told in fields.items() if american(key) != key
+        }
         defs[key] = {"type": "object", "description": about_shape(shape), "properties": fields, "additionalProperties": False}
         defs[key] |= {"required": needed} if needed else {}
     return {"$ref": f"#/$defs/{key}"}
@@ -172,7 +177,7 @@ def _read_by(parser: Any, key: str, annotation: Any, names: Names) -> Schema:
     if parser is values.parse_yes_or_no:
         return _one_of(("yes", "no"))
     if parser is values.find_product:
-        return _one_of(tuple(names.of("kinds")))
+        return _one_of(tuple(names.of("kinds")), tuple(names.of("kinds meant")))
     if parser is values.find_region:
         return _one_of(tuple(names.of("regions")))
     if parser is values.find_source:
@@ -193,11 +198,13 @@ def _offered(names: Mapping[str, str]) -> Schema:
     return {"anyOf": [{"enum": list(names)}, _SCALAR]} if names else _SCALAR
 
 
-def _one_of(words: tuple[str, ...]) -> Schema:
-    """Take one word of a closed list, in capitals or small letters, and offer them as they are written here."""
+def _one_of(words: tuple[str, ...], others: tuple[str, ...] = ()) -> Schema:
+    """Take one word of a closed list, or another word for it, in either spelling and in any letters; offer the list as it stands here."""
     if all(re.fullmatch("[0-9]+", word) for word in words):
         return {"enum": [*words, *(int(word) for word in words)]}
-    return {"anyOf": [{"enum": list(words)}, {"type": "string", "pattern": f"^\\s*({'|'.join(_any_case(word) for word in words)})\\s*$"}]}
+    known = dict.fromkeys(form for word in (*words, *others) for form in (word, american(word)))
+    pattern = f"^\\s*({'|'.join(_any_case(word) for word in known)})\\s*$"
+    return {"anyOf": [{"enum": list(words)}, {"type": "string", "pattern": pattern}]}
 
 
 def _any_case(word: str) -> str:

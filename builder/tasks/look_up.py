@@ -55,7 +55,7 @@ def explain_name(options: argparse.Namespace) -> int:
             *library.constants,
             *(card.name for card in library.ingredients.values()),
         )
-        no_such("finding, word, figure or ingredient", name, known)
+        no_such("finding, word, figure or ingredient", name, known, meanings=library.synonyms.ingredients)
     print_told(name, lines)
     return 0
 

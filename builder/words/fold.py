@@ -2,14 +2,21 @@
 
 from functools import lru_cache
 
+from builder.words.spelling import british
+
 
 def fold(text: str) -> str:
-    """Give a text in small letters, each run of spaces as one space, none at its ends."""
+    """Give a text in small letters and British spelling, each run of spaces as one space, none at its ends."""
     return _folded_name(text) if len(text) <= _NAME else _folded(text)
 
 
-def _folded(text: str) -> str:
+def in_small_letters(text: str) -> str:
+    """Give a text in small letters with single spaces, its spelling as it is: for looking in prose, where places count."""
     return " ".join(text.split()).casefold()
+
+
+def _folded(text: str) -> str:
+    return british(in_small_letters(text))
 
 
 # Names are compared again and again; what is longer than this is a text.

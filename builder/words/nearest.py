@@ -1,19 +1,45 @@
-"""The nearest names to one that nothing answers to, as a question at the end of a remedy."""
+"""The nearest names to one that nothing answers to, as a question at the end of a remedy: near in meaning first, then near in spelling."""
 
-from collections.abc import Iterable
-from difflib import get_close_matches
+from collections.abc import Iterable, Mapping
+from difflib import SequenceMatcher, get_close_matches
 
 from builder.words.fold import fold
 from builder.words.listed import listed
 
+Meanings = Mapping[str, tuple[str, ...]]
+_CLOSE = 0.6
 
-def nearest(wrong: str, names: Iterable[str], most: int = 3) -> tuple[str, ...]:
-    """Give up to `most` of the names that are close to the wrong one, the closest first."""
+
+def nearest(wrong: str, names: Iterable[str], most: int = 3, meanings: Meanings | None = None) -> tuple[str, ...]:
+    """Give up to `most` of the names that are close to the wrong one, the closest first.
+
+    `meanings` are the names that are meant by a folded word. Where no name that is spelled alike ends in the same thing (`2 oz tin`), those
+    that do come before it; names that hold all of its words (`shea`) come after.
+    """
     by_key = {fold(name): name for name in sorted(names)}
-    return tuple(by_key[key] for key in get_close_matches(fold(wrong), by_key, n=most, cutoff=0.6))
+    key = fold(wrong)
+    meant = [fold(name) for name in (meanings or {}).get(key, ())]
+    spelled = get_close_matches(key, by_key, n=most, cutoff=_CLOSE)
+    alike = _same_thing(key, by_key) if len(key.split()) > 1 and not any(_last(one) == _last(key) for one in spelled) else []
+    found = dict.fromkeys((*meant, *alike, *spelled, *_holding(key, by_key)))
+    return tuple(by_key[one] for one in found if one in by_key)[: max(most, len(meant))]
 
 
-def did_you_mean(wrong: str, names: Iterable[str]) -> str:
+def _last(key: str) -> str:
+    return (key.split() or [""])[-1].removesuffix("s")
+
+
+def _same_thing(key: str, keys: Iterable[str]) -> list[str]:
+    """Give the names that end in the same word, the most alike first."""
+    return sorted((one for one in keys if _last(one) == _last(key)), key=lambda one: -SequenceMatcher(None, key, one).ratio())
+
+
+def _holding(key: str, keys: Iterable[str]) -> list[str]:
+    words = {word.removesuffix("s") for word in key.split()}
+    return sorted((one for one in keys if words and words <= {word.removesuffix("s") for word in one.split()}), key=len)
+
+
+def did_you_mean(wrong: str, names: Iterable[str], meanings: Meanings | None = None) -> str:
     """Give ` Did you mean "a" or "b"?`, or nothing where no name is close."""
-    close = [f'"{name}"' for name in nearest(wrong, names)]
+    close = [f'"{name}"' for name in nearest(wrong, names, meanings=meanings)]
     return f" Did you mean {listed(close, 'or')}?" if close else ""

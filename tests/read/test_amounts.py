@@ -136,7 +136,7 @@ REFUSED = [
     (parse_volume, "1 1/2 ounces", "ounces-for-a-volume", "is a weight", '"1 1/2 fl oz"'),
     (parse_volume, "4 lb", "unit-of-another-kind", "a weight", "a volume"),
     (parse_temperature, "70", "unit-missing", "no unit", "degC"),
-    (parse_temperature, "70 C", "unit-unknown", '"C"', '"°C"'),
+    (parse_temperature, "70 K", "unit-unknown", '"K"', "degC"),
     (parse_duration, "1h30", "unit-missing", "no unit", "min"),
     (parse_duration, "1 h 90 min", "amount-unreadable", "not less than 1 h", "one amount"),
     (parse_duration, "0 min", "amount-not-positive", "nothing", "above zero"),

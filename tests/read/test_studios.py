@@ -416,7 +416,7 @@ def test_a_class_needs_both_of_its_files(build):
 
 def test_names_of_files_stand_in_addresses(build):
     _, findings = build(
-        {"pages/How Classes Work.md": "# How\n", "classes/first-bar/Bar_2.svg": "<svg xmlns='http://www.w3.org/2000/svg'/>"}
+        {"pages/How Classes Work.md": "# How\n", "classes/first-bar/Bar 2.svg": "<svg xmlns='http://www.w3.org/2000/svg'/>"}
     )
     assert names(findings) == ["file-name-not-plain", "file-name-not-plain"]
     assert '"how-classes-work"' in findings[0].remedy
@@ -460,3 +460,8 @@ def test_findings_use_no_words_of_the_program(build):
     for finding in findings:
         text = (finding.wrong + finding.remedy).lower()
         assert not any(word in text for word in ("dict", "tuple", "string", "str ", "int ", "valid", "input", "none", "pydantic", "yaml:"))
+
+
+def test_pictures_are_called_as_cameras_call_them(build):
+    _, findings = build({"classes/first-bar/IMG_2041.SVG": "<svg xmlns='http://www.w3.org/2000/svg'/>"})
+    assert names(findings) == []

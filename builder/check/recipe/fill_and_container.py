@@ -53,11 +53,12 @@ def _unknown(fill: Fill, studio: Studio) -> Iterator[Finding]:
     name = fill.container
     known = [container.name for container in studio.containers.values()]
     if not studio.unread.containers & {name.key, ANY}:
+        near = did_you_mean(name.text, known, studio.synonyms.containers)
         yield stop(
             "unknown-container",
             name.place,
             f'No container is called "{name}".',
-            f"Correct the name, or add it to shelf/containers.yaml with its capacity.{did_you_mean(name.text, known)}",
+            f"Correct the name, or add it to shelf/containers.yaml with its capacity.{near}",
         )
 
 

@@ -22,9 +22,10 @@ def find_unknown_ingredients(studio: Studio) -> Iterator[Finding]:
     known = [card.name for card in studio.ingredients.values()]
     for recipe in studio.recipes.values():
         for name in unknown_names(recipe, studio):
+            near = did_you_mean(name.text, known, studio.synonyms.ingredients)
             yield stop(
                 "unknown-ingredient",
                 name.place,
                 f'No ingredient is called "{name}", so its amount cannot be worked out or declared.',
-                f"Correct the name, or add a card for it to shelf/ingredients/.{did_you_mean(name.text, known)}",
+                f"Correct the name, or add a card for it to shelf/ingredients/.{near}",
             )

@@ -8,7 +8,7 @@ from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.library import ANY
 from builder.model.studio import Studio
 from builder.model.supplies.supply import SupplyKind
-from builder.words.nearest import did_you_mean
+from builder.words.nearest import Meanings, did_you_mean
 
 
 @rule_on(STUDIO, FindingKind("inventory-unknown", CAUTION, "Something in stock is no ingredient, container or item that is known here."))
@@ -24,11 +24,12 @@ def find_unknown_stock(studio: Studio) -> Iterator[Finding]:
     for one in studio.inventory:
         there = one.name.key in known[one.kind] or unread.get(one.kind, frozenset()) & {one.name.key, ANY}
         if not there:
+            near = did_you_mean(one.name.text, known[one.kind].values(), meanings_of(one.kind, studio))
             yield caution(
                 "inventory-unknown",
                 one.name.place,
                 f'No {one.kind} is called "{one.name}", so what is there of it is not taken off the shopping list.',
-                f"Correct the name, or {OTHERWISE[one.kind]}.{did_you_mean(one.name.text, known[one.kind].values())}",
+                f"Correct the name, or {OTHERWISE[one.kind]}.{near}",
             )
 
 
@@ -37,3 +38,8 @@ OTHERWISE = {
     SupplyKind.CONTAINER: "add it to shelf/containers.yaml",
     SupplyKind.ITEM: "add it to shelf/supplies.yaml",
 }
+
+
+def meanings_of(kind: SupplyKind, studio: Studio) -> Meanings:
+    """Give what is meant by words that people type for a kind of thing to buy."""
+    return {SupplyKind.INGREDIENT: studio.synonyms.ingredients, SupplyKind.CONTAINER: studio.synonyms.containers}.get(kind, {})

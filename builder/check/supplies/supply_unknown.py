@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator
 
 from builder.check.rule import STUDIO, rule_on
-from builder.check.supplies.inventory_unknown import OTHERWISE
+from builder.check.supplies.inventory_unknown import OTHERWISE, meanings_of
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.library import ANY
@@ -23,18 +23,19 @@ def find_unknown_supplies(studio: Studio) -> Iterator[Finding]:
     for supply in studio.supplies:
         name = supply.name
         if supply.kind is SupplyKind.INGREDIENT and not (studio.stocked(name) or name.key in studio.unread.ingredients):
-            yield _unknown("ingredient", name, ingredients, OTHERWISE[SupplyKind.INGREDIENT])
+            yield _unknown(supply.kind, name, ingredients, studio)
         if supply.kind is SupplyKind.CONTAINER and not (studio.container(name) or studio.unread.containers & {name.key, ANY}):
-            yield _unknown("container", name, containers, OTHERWISE[SupplyKind.CONTAINER])
+            yield _unknown(supply.kind, name, containers, studio)
         yield from _classes(supply, studio)
 
 
-def _unknown(kind: str, name: Name, known: Iterable[str], otherwise: str) -> Finding:
+def _unknown(kind: SupplyKind, name: Name, known: Iterable[str], studio: Studio) -> Finding:
+    near = did_you_mean(name.text, known, meanings_of(kind, studio))
     return caution(
         "supply-unknown",
         name.place,
         f'No {kind} is called "{name}", so this pack counts for nothing.',
-        f"Correct the name, or {otherwise}.{did_you_mean(name.text, known)}",
+        f"Correct the name, or {OTHERWISE[kind]}.{near}",
     )
 
 

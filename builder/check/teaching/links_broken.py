@@ -47,11 +47,12 @@ def _follow(blocks: tuple[Block, ...], folder: str, about: _About, studio: Studi
 
 def _caution(name: Name, about: _About, studio: Studio) -> Iterator[Finding]:
     if name.text not in studio.cautions and name.text not in studio.unread.cautions:
+        near = did_you_mean(name.text, studio.cautions)
         yield stop(
             "caution-unknown",
             name.place,
             f'There is no caution "{name}".',
-            f"Name a file of the stock's cautions or of shelf/cautions/.{did_you_mean(name.text, studio.cautions)}",
+            f"`stillroom list cautions` shows those that there are; or write yours into shelf/cautions/.{near}",
             about=about,
         )
 
@@ -85,6 +86,4 @@ def _picture(file: Name, folder: str, about: _About, studio: Studio) -> Iterator
         ending = splitext(path)[1]
         wrong = f'"{file}" is there, but a file whose name ends in "{ending}" is not taken for a picture.'
         remedy = f"Save the picture as one of {', '.join(PICTURE_ENDINGS)}."
-        if ending.lower() in PICTURE_ENDINGS:
-            remedy = f'Write the ending in small letters, in the name of the file and here: "{ending.lower()}".'
     yield stop("picture-missing", file.place, wrong, remedy, about=about)

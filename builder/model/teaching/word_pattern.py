@@ -14,7 +14,8 @@ from functools import cache, cached_property
 from itertools import chain
 
 from builder.model.remembered import remembered
-from builder.words.fold import fold
+from builder.words.fold import in_small_letters
+from builder.words.spelling import american, british
 
 GAP = 6
 _BETWEEN = r"""(?:[\s,()"'“”‘’/]+(?:(?:the|a|an|some|all|of|any|your|our|their|its|this|that|these|those|each|every)\b[\s]+){0,3})"""
@@ -49,7 +50,7 @@ class Words:
     @cached_property
     def small(self) -> str:
         """Give it in small letters, with one kind of space."""
-        return fold(self.text.replace("-", " "))
+        return in_small_letters(self.text.replace("-", " "))
 
     @cached_property
     def beginnings(self) -> frozenset[str]:
@@ -168,9 +169,9 @@ def _any_of(phrases: tuple[str, ...]) -> tuple[str, Stems]:
 
 
 def _phrases(token: str, groups: Groups) -> Iterator[str]:
-    """Give the phrases that a token stands for, those of groups within groups too."""
+    """Give the phrases that a token stands for, in both spellings, those of groups within groups too."""
     if not token.startswith("<"):
-        yield token
+        yield from dict.fromkeys((token, american(token), british(token)))
         return
     name = token[1:-1]
     if name not in groups:
@@ -186,7 +187,7 @@ def _phrase(phrase: str) -> str:
 
 
 def _parts(phrase: str) -> list[str]:
-    return fold(phrase.replace("-", " ")).split(" ")
+    return in_small_letters(phrase.replace("-", " ")).split(" ")
 
 
 def _stem(phrase: str) -> str:

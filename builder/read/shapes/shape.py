@@ -5,7 +5,9 @@ from __future__ import annotations
 from dataclasses import fields
 from typing import TYPE_CHECKING, Any, TypeVar
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import AliasChoices, BaseModel, ConfigDict, Field
+
+from builder.words.spelling import american
 
 if TYPE_CHECKING:
     from _typeshed import DataclassInstance
@@ -26,9 +28,14 @@ class Shape(BaseModel):
 
 def needed(key: str, example: str = "") -> Any:
     """Declare a key that must be there."""
-    return Field(alias=key, examples=[example] if example else None)
+    return Field(alias=key, validation_alias=_spellings(key), examples=[example] if example else None)
 
 
 def maybe(key: str, default: Any = None, example: str = "") -> Any:
     """Declare a key that may be left out."""
-    return Field(default, alias=key, examples=[example] if example else None)
+    return Field(default, alias=key, validation_alias=_spellings(key), examples=[example] if example else None)
+
+
+def _spellings(key: str) -> str | AliasChoices:
+    """Give the key, or the key in both spellings: `to colour` may be typed `to color`."""
+    return key if american(key) == key else AliasChoices(key, american(key))

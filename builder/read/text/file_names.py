@@ -4,6 +4,7 @@ import re
 import unicodedata
 
 _PLAIN = re.compile(r"[a-z0-9]+(?:-[a-z0-9]+)*")
+_OF_PICTURE = re.compile(r"[A-Za-z0-9](?:[A-Za-z0-9._-]*[A-Za-z0-9_-])?")
 # Letters that people spell out where they cannot be typed; others lose their marks.
 _SPELLED_OUT = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "ß": "ss", "æ": "ae", "ø": "oe", "œ": "oe", "ł": "l", "đ": "d", "þ": "th"})
 
@@ -11,6 +12,11 @@ _SPELLED_OUT = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "ß": "ss", "�
 def is_plain_name(stem: str) -> bool:
     """Say whether a name without its ending can stand in a web address as it is."""
     return bool(_PLAIN.fullmatch(stem))
+
+
+def is_picture_name(stem: str) -> bool:
+    """Say whether the name of a picture without its ending can stand in a web address as it is; no page is called by it."""
+    return bool(_OF_PICTURE.fullmatch(stem))
 
 
 def plain_name(stem: str) -> str:

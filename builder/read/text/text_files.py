@@ -12,7 +12,7 @@ from pathlib import Path
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
-from builder.read.text.file_names import is_plain_name, plain_name
+from builder.read.text.file_names import is_picture_name, is_plain_name, plain_name
 
 FINDS = (
     FindingKind("file-name-not-plain", STOP, "The name of a file or folder cannot stand in a web address."),
@@ -84,6 +84,15 @@ class TextFolder:
         if not is_plain_name(stem):
             wrong = f'The name "{stem}" has signs that cannot stand in a web address.'
             remedy = f'Use small letters, figures and hyphens only, for example "{plain_name(stem)}".'
+            self._stop("file-name-not-plain", name, wrong, remedy)
+        return self._can_be_opened(name)
+
+    def is_sound_picture(self, name: str) -> bool:
+        """Say whether a picture can be used: as cameras name them, `IMG_2041.JPG` is fine."""
+        stem = Path(name).stem
+        if not is_picture_name(stem):
+            wrong = f'The name "{stem}" has signs that cannot stand in a web address.'
+            remedy = f'Use letters, figures, hyphens and underscores only, for example "{plain_name(stem)}".'
             self._stop("file-name-not-plain", name, wrong, remedy)
         return self._can_be_opened(name)
 

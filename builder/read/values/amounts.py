@@ -38,6 +38,8 @@ FINDS = (
 )
 
 _TIMES = re.compile(r"\s*(?:×|x|by)\s*", re.IGNORECASE)
+# A letter alone is a unit where nothing but a temperature is wanted: elsewhere `c` is a cup.
+_DEGREES = re.compile(r"(.*\d)\s*(?:deg\.?|degrees?)?\s*([cCfF])\.?")
 _IN_A_RECIPE = (Kind.WEIGHT, Kind.SHARE, Kind.VOLUME, Kind.PARTS, Kind.DROPS)
 
 
@@ -108,7 +110,9 @@ def parse_volume(text: str) -> Volume:
 
 def parse_temperature(text: str) -> Temperature:
     """Read a temperature, which may be below zero."""
-    return Temperature(measure(text, Kind.TEMPERATURE, zero=True, below_zero=True).number)
+    degrees = _DEGREES.fullmatch(tidy(text))
+    spelled = f"{degrees[1]} deg{degrees[2].upper()}" if degrees else text
+    return Temperature(measure(spelled, Kind.TEMPERATURE, zero=True, below_zero=True).number)
 
 
 def parse_heat(text: str) -> Temperature:

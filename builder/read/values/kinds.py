@@ -40,7 +40,10 @@ EXAMPLES = {
     Kind.COUNT: '"2 containers" or "12 bars"',
     Kind.DENSITY: '"0.98 g/mL"',
 }
-_THINGS = ("bag", "bar", "bomb", "bottle", "cake", "container", "jar", "packet", "piece", "portion", "pouch", "puck", "tin", "tube")
+_THINGS = (
+    "bag", "balm", "bar", "bomb", "bottle", "box", "cake", "container", "cube", "jar", "melt", "packet", "piece", "portion", "pot", "pouch",
+    "puck", "sachet", "salve", "scrub", "soap", "steamer", "stick", "tin", "tub", "tube",
+)  # fmt: skip
 _OTHER_UNITS = {
     "%": Kind.SHARE,
     "percent": Kind.SHARE,
@@ -58,7 +61,9 @@ KIND_OF_UNIT: dict[str, Kind] = {
     **dict.fromkeys(units.TIME_UNITS, Kind.TIME),
     **dict.fromkeys(units.TEMPERATURE_UNITS, Kind.TEMPERATURE),
     **_OTHER_UNITS,
-    **dict.fromkeys((word for thing in _THINGS for word in (thing, f"{thing}es" if thing == "pouch" else f"{thing}s")), Kind.COUNT),
+    **dict.fromkeys(
+        (word for thing in _THINGS for word in (thing, f"{thing}es" if thing.endswith(("ch", "x")) else f"{thing}s")), Kind.COUNT
+    ),
 }
 _SHOWN = {"ml": "mL", "cl": "cL", "l": "L", "g/ml": "g/mL", "degc": "degC", "degf": "degF", "°c": "°C", "°f": "°F"}
 _FULL_STOP = re.compile(r"(?<=[a-z])\.(?=\s|$)")
@@ -68,11 +73,20 @@ _SAME_SIGN = str.maketrans({"º": "°", "˚": "°", "℃": "°c", "℉": "°f"})
 def find_unit(written: str, wanted: tuple[Kind, ...]) -> str:
     """Give the unit that answers to a text, folded, or say which unit is near."""
     unit = _FULL_STOP.sub("", fold(written.translate(_SAME_SIGN)))
+    if unit not in KIND_OF_UNIT and Kind.COUNT in wanted:
+        unit = _thing(unit)
     if unit not in KIND_OF_UNIT:
         fitting = [shown(known) for known, kind in KIND_OF_UNIT.items() if kind in wanted]
         remedy = f"Write the amount with a unit, for example {examples_of(wanted)}.{did_you_mean(unit, fitting)}"
         raise AmountError("unit-unknown", f"No unit is called {quoted(written)}.", remedy)
     return unit
+
+
+def _thing(words: str) -> str:
+    """Give the thing that is counted in `bath bombs`; where a unit stands before it (`fl oz jars`) the number is that of the unit."""
+    first, last = words.split()[:-1], words.rpartition(" ")[2]
+    counted = KIND_OF_UNIT.get(last) is Kind.COUNT and not any(word in KIND_OF_UNIT or not word.isalpha() for word in first)
+    return last if counted else words
 
 
 def examples_of(kinds: tuple[Kind, ...]) -> str:

@@ -56,7 +56,8 @@ def find_source(key: str, known: Any) -> Source:
 
 def find_product(text: str, known: Any) -> Product:
     """Give the kind of product that a text names, without regard to case."""
-    product: Product | None = next((known.products[name] for name in known.products if fold(name) == fold(text)), None)
+    by_key = {fold(name): kind for name, kind in known.products.items()}
+    product: Product | None = by_key.get(fold(text)) or by_key.get(fold(known.kinds_meant.get(fold(text), "")))
     if product is None:
         remedy = f"Write one of these: {', '.join(known.products)}.{did_you_mean(text, known.products)}"
         raise TextError("word-unknown", f"{quoted(text)} is not a kind of product known here.", remedy)

@@ -23,7 +23,7 @@ class Known:
 
     `allergens` are the folded names of the substances in the table of fragrance allergens, `languages` those of labels beside English.
     `oils` are the names of the oils in the table of constituents, by their folded names; `regions` the names of those in `regions.yaml`.
-    `usual_ph` are the figures of `usual_ph.yaml` by the folded names of products.
+    `usual_ph` are the figures of `usual_ph.yaml` by the folded names of products, `kinds_meant` kinds of product by other words for them.
     """
 
     sources: Mapping[str, Source] = field(default_factory=dict)
@@ -34,6 +34,7 @@ class Known:
     oils: Mapping[str, str] = field(default_factory=dict)
     regions: tuple[str, ...] = ()
     usual_ph: Mapping[str, Figure] = field(default_factory=dict)
+    kinds_meant: Mapping[str, str] = field(default_factory=dict)
 
 
 NOTHING_KNOWN = Known()
