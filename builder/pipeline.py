@@ -39,6 +39,7 @@ from builder.press.typefaces import typefaces_of_labels
 from builder.read import read_published_dates, read_shelf, read_studio
 from builder.reckon import reckon_classes, reckon_nominal, reckon_recipe, reckon_shopping, weight_as_written
 from builder.rules.reach import classes_concerned, subjects_of, what_is_held
+from builder.words.say import speaking
 
 if TYPE_CHECKING:
     from builder.press import PressOutcome
@@ -101,7 +102,9 @@ def check(folder: Path, *, on: date, output: Path | None = None) -> Outcome:
     made = {make.recipe.text for a_class in sound for make in a_class.makes}
     alone = [recipe for key, recipe in studio.recipes.items() if key not in made and not unsound.holds(WholeRecipe(key))]
     nominal = [reckon_nominal(studio, recipe) for recipe in alone]
-    found = [*check_plans(sheets, studio), *check_recipes(nominal, studio), *check_labels(label_fits(studio, sheets))]
+    with speaking(studio.speaks.messages):
+        fits = label_fits(studio, sheets)
+    found = [*check_plans(sheets, studio), *check_recipes(nominal, studio), *check_labels(fits)]
     findings = [*examined.findings, *accept_findings(found, studio)]
     findings += accept_findings(check_layouts(_faulty_layouts(folder, studio, sheets, findings, on)), studio)
     findings += check_acceptances(findings, studio, _not_worked_out(studio, unsound), finding_kinds())
@@ -119,7 +122,8 @@ def _faulty_layouts(
     from builder.compose.layouts_tried import faulty_layouts
 
     shopping = reckon_shopping(studio, plans, Period(on), today=on)
-    return faulty_layouts(*editions(studio, plans, tuple(findings), _layouts(folder), on, shopping=shopping))
+    with speaking(studio.speaks.messages):
+        return faulty_layouts(*editions(studio, plans, tuple(findings), _layouts(folder), on, shopping=shopping))
 
 
 def _layouts(folder: Path) -> tuple[Path, ...]:
@@ -193,9 +197,10 @@ def publish(folder: Path, output: Path, *, on: date, only_sound: bool, progress:
     shopping = (
         None if held.holds(ShoppingList()) else reckon_shopping(studio, outcome.sheets, Period(on), today=on, held_back=outcome.left_out)
     )
-    publication = compose_documents(
-        studio, outcome.sheets, outcome.findings, layouts, today=on, with_pdf=missing_pdf_engine() is None, shopping=shopping, held=held
-    )
+    with speaking(studio.speaks.messages):
+        publication = compose_documents(
+            studio, outcome.sheets, outcome.findings, layouts, today=on, with_pdf=missing_pdf_engine() is None, shopping=shopping, held=held
+        )
     progress.start(len(publication.documents))
     pressed = press_publication(
         publication, studio_folder=folder, layout_folders=layouts, output=output, progress=progress.step, waits=progress.wait

@@ -4,9 +4,11 @@ Taken from calls of `say` and its like in the code and in our templates, and fro
 anew: `python -m tests.messages`.
 """
 
-from collections.abc import Iterator
+import ast
+from collections.abc import Iterator, Mapping
 from io import BytesIO
 from pathlib import Path
+from typing import IO, Any
 
 from babel.messages.catalog import Catalog
 from babel.messages.extract import extract
@@ -14,6 +16,7 @@ from babel.messages.pofile import write_po
 from jinja2.ext import babel_extract
 
 from builder.library import CONTENT, LAYOUTS
+from builder.model.label.language import LABEL
 
 BUILDER = Path(__file__).parent.parent / "builder"
 FILE = CONTENT / "languages" / "messages.pot"
@@ -27,23 +30,37 @@ msgstr ""
 
 """
 KEYWORDS = {"say": None, "message": None, "say_in": ((1, "c"), 2), "say_count": (1, 2)}
+ON_LABELS = {"said": (2,), "on_label": None}
+
+
+def calls_in(
+    file: IO[bytes], keywords: Mapping[str, Any], *_: object, **__: object
+) -> Iterator[tuple[int, str, tuple[str | None, ...], list[str]]]:
+    """Find the calls of a module that say something, also those that stand inside of a text."""
+    for node in ast.walk(ast.parse(file.read())):
+        if isinstance(node, ast.Call):
+            name = node.func.attr if isinstance(node.func, ast.Attribute) else getattr(node.func, "id", "")
+            texts = tuple(one.value if isinstance(one, ast.Constant) and isinstance(one.value, str) else None for one in node.args)
+            if name in keywords and any(texts):
+                yield node.lineno, name, texts, []
 
 
 def messages() -> Catalog:
     """Gather all messages."""
     catalog = Catalog(charset="utf-8")
-    for file, found in _all_found():
-        for _, texts, comments, context in found:
-            catalog.add(texts, None, [(file, 0)], auto_comments=comments, context=context)
+    for keywords, context in ((KEYWORDS, None), (ON_LABELS, LABEL)):
+        for file, found in _all_found(keywords):
+            for _, texts, comments, own in found:
+                catalog.add(texts, None, [(file, 0)], auto_comments=comments, context=own or context)
     return catalog
 
 
-def _all_found() -> Iterator[tuple[str, Iterator[tuple]]]:
-    for folder, ending, method in ((BUILDER, "*.py", "python"), (LAYOUTS, "*.html", babel_extract)):
+def _all_found(keywords: dict[str, Any]) -> Iterator[tuple[str, Iterator[tuple]]]:
+    for folder, ending, method in ((BUILDER, "*.py", calls_in), (LAYOUTS, "*.html", babel_extract)):
         # What stands on a terminal is English.
         for path in sorted(path for path in folder.rglob(ending) if path.parent.name != "terminal"):
             with path.open("rb") as file:
-                yield path.relative_to(folder.parent).as_posix(), extract(method, file, KEYWORDS, ["Translators:"], {"silent": "false"})
+                yield path.relative_to(folder.parent).as_posix(), extract(method, file, keywords, ["Translators:"], {"silent": "false"})
 
 
 def as_text() -> str:

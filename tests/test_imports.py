@@ -46,7 +46,7 @@ DOORS = {
     "PIL": ("pictures.py",),
     "jinja2": ("compose/templates.py",),
     "markupsafe": ("compose/",),
-    "babel": ("compose/dates/dates.py",),
+    "babel": ("compose/dates/dates.py", "read/label/languages.py", "read/label/po_files.py"),
     "weasyprint": ("press/",),
     "fontTools": ("press/",),
     "rich": ("terminal/",),

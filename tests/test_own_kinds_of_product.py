@@ -97,7 +97,7 @@ def test_a_kind_that_cannot_be_read_is_one_mistake(tmp_path, broken):
 
 def test_its_identity_is_told_in_other_languages(tmp_path):
     studio = found(tmp_path, "mist", MIST.format(solubiliser=4))[0]
-    french = Language("French", texts={"lotion": "Lotion"})
+    french = Language("French", "fr_CA", texts={"lotion": "Lotion"})
     assert studio.products["body mist"].identity_in(french) == "Brume pour le corps"
     assert studio.products["eye shadow"].identity_in(french) == ""
     assert replace(studio.products["eye shadow"], identity="Lotion").identity_in(french) == "Lotion"

@@ -40,7 +40,7 @@ class Edition:
     @property
     def locale(self) -> str:
         """Give the locale of dates and prices."""
-        return self.studio.region.locale
+        return self.studio.locale
 
     @property
     def language(self) -> str:

@@ -11,7 +11,7 @@ from builder.model.dose.limit import Rules
 from builder.model.finding import Acceptance
 from builder.model.label.label_sheet import NO_WISHES, LabelWishes
 from builder.model.label.labelling import Labelling
-from builder.model.label.language import Language
+from builder.model.label.language import ENGLISH, OWN, Language
 from builder.model.label.region import Region
 from builder.model.label.typeface import Typeface
 from builder.model.library import Library
@@ -84,6 +84,7 @@ class Profile(Placed):
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
     costs_on_sheets: bool = False
     documents: tuple[OwnDocument, ...] = ()
+    language: str = OWN
 
 
 PICTURE_ENDINGS = (".svg", ".png", ".jpg", ".jpeg", ".webp")
@@ -96,7 +97,7 @@ class Studio(Library):
     `pictures` are paths relative to the studio folder, `other_files` those of files that nothing can be made of; `letters` are the code
     points that every font of the printed sheets has, `typefaces` the two of the labels, `regular` and `bold`. `supplies` are the packs
     that the studio buys, `inventory` what it has counted on its shelf. `published` are the dates that the last publication showed.
-    `rosters` are by the key of their class.
+    `rosters` are by the key of their class. `speaks` is the language of pages and sheets.
     """
 
     profile: Profile
@@ -111,6 +112,12 @@ class Studio(Library):
     rosters: Mapping[str, Roster] = field(default_factory=dict)
     published: tuple[PublishedDate, ...] = ()
     typefaces: Mapping[str, Typeface] = field(default_factory=dict)
+    speaks: Language = ENGLISH
+
+    @property
+    def locale(self) -> str:
+        """Give the locale of dates, numbers and prices on pages and sheets: the region's where they are in English, else the language's."""
+        return self.region.locale if self.speaks.is_own else self.speaks.locale
 
     @property
     def region(self) -> Region:

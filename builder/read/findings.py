@@ -3,6 +3,7 @@
 from builder.model.finding_kind import FindingKind
 from builder.read import profiles, studios
 from builder.read.dates import published_dates
+from builder.read.label import languages, po_files
 from builder.read.lye import acid_shares, purities
 from builder.read.recipe import ingredients
 from builder.read.roster import rosters
@@ -16,6 +17,8 @@ from builder.read.yaml import faults, placed_yaml, yaml_links, yaml_nodes, yaml_
 
 FINDS: tuple[FindingKind, ...] = (
     *published_dates.FINDS,
+    *languages.FINDS,
+    *po_files.FINDS,
     *acid_shares.FINDS,
     *purities.FINDS,
     *profiles.FINDS,

@@ -13,6 +13,7 @@ from typing import Any, TypeVar
 from builder.model.dose.limit import ColourRule, FieldRule, Limit
 from builder.model.finding import Finding
 from builder.model.label.label_sheet import LabelSheet
+from builder.model.label.language import ENGLISH, OWN
 from builder.model.library import ANY, Library, Rulebook, Unread
 from builder.model.recipe.container import Container
 from builder.model.recipe.essential_oil import Constituent
@@ -28,7 +29,7 @@ from builder.read.label.allergens import read_allergens
 from builder.read.label.label_names import read_label_names, with_english
 from builder.read.label.label_rules import read_label_warnings, read_type_heights
 from builder.read.label.label_sheets import read_label_sheets
-from builder.read.label.languages import read_language
+from builder.read.label.languages import over, read_languages
 from builder.read.label.regions import read_regions
 from builder.read.recipe.constants import read_constants
 from builder.read.recipe.containers import read_containers
@@ -94,8 +95,10 @@ def read_library(content: Path, studio: TextFolder) -> DrawnOn:
     unread: dict[str, set[str]] = {"sources": set()}
     sources = _one(studio, "shelf/sources.yaml", lambda placed: read_sources(placed, studio.findings), unread["sources"])
     kinds = _one(studio, "shelf/products.yaml", lambda placed: read_own_products(placed, shipped.known, studio.findings), set())
+    languages = over(shipped.rulebook.languages, read_languages(studio, "shelf/languages"))
     known = replace(
         shipped.known,
+        languages=tuple(name for name in languages if name != OWN),
         sources={**shipped.known.sources, **sources},
         products=with_own(dict(shipped.known.products), kinds),
         oils={fold(one.oil): one.oil for one in shipped.shelf.constituents},
@@ -104,7 +107,7 @@ def read_library(content: Path, studio: TextFolder) -> DrawnOn:
     own, theirs = _read_shelf(studio, "shelf/", known, shipped.rulebook.constants), shipped.shelf
     cards = index_ingredients(theirs.cards, own.cards, studio.findings)
     library = Library(
-        **fields_of(Rulebook, shipped.rulebook),
+        **fields_of(Rulebook, shipped.rulebook) | {"languages": languages},
         ingredients=with_constituents(cards, _together(theirs.constituents, own.constituents), shipped.rulebook.allergens),
         containers={**theirs.containers, **own.containers},
         products=known.products,
@@ -164,11 +167,10 @@ def _shipped(state: _State) -> _Shipped:
     regions = _one(content, "regions.yaml", lambda placed: read_regions(placed, cited, findings), set())
     cited = replace(cited, regions=tuple(regions))
     products = _one(content, "products.yaml", lambda placed: read_products(placed, cited, findings), set())
-    languages = {one.name: one for one in _each(content, "languages", lambda placed: read_language(placed, findings), set())}
-    others = tuple(one.name for one in languages.values() if not one.is_own)
+    languages = read_languages(content, "languages")
     usual_ph = _one(content, "usual_ph.yaml", lambda placed: read_usual_ph(placed, cited, findings), set())
     synonyms = read_synonyms(read_yaml_file(content, "synonyms.yaml") if content.has("synonyms.yaml") else None)
-    known = replace(cited, products=products, languages=others, usual_ph=usual_ph, kinds_meant=synonyms.kinds)
+    known = replace(cited, products=products, languages=tuple(languages), usual_ph=usual_ph, kinds_meant=synonyms.kinds)
     regions = with_english(regions, read_label_names(content, "tables/label_names_us.csv", known))
     allergens = read_allergens(content, "tables/fragrance_allergens_eu.csv", known)
     known = replace(known, allergens=frozenset(name for one in allergens for name in one.counts))
@@ -184,7 +186,7 @@ def _shipped(state: _State) -> _Shipped:
         format_advice=_one(content, "format_advice.yaml", lambda placed: read_format_advice(placed, known, findings), set()),
         regions=regions,
         allergens=allergens,
-        languages=languages,
+        languages={OWN: ENGLISH, **languages},
         type_heights=read_type_heights(content, "tables/type_heights.csv", known),
         label_warnings=read_label_warnings(content, "tables/label_warnings.csv", known),
         unsafe_steps=tuple(steps.values()),

@@ -20,6 +20,7 @@ from builder.model.supplies.inventory import InventoryEntry
 from builder.model.supplies.supply import Supply
 from builder.model.teaching.lesson import Page
 from builder.read.dates.studio_classes import read_class
+from builder.read.label.languages import spoken
 from builder.read.library import DrawnOn, fields_of, read_library
 from builder.read.profiles import read_profile
 from builder.read.recipe.recipes import read_recipe
@@ -72,6 +73,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
     pages = _pages(studio, page_files)
     pictures, other_files = _pictures(studio)
     profile, library = _profile(studio, drawn_on.known), drawn_on.library
+    speaks = spoken(profile, library.languages, TextFolder(stock, findings, "content/"), findings)
     read = Studio(
         **fields_of(Library, library)
         | {
@@ -84,6 +86,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
             ),
         },
         profile=profile,
+        speaks=speaks,
         recipes=recipes,
         classes=classes,
         pages=pages,

@@ -11,7 +11,6 @@ from builder.read.shapes.labels import LabelSheetShape
 from builder.read.shapes.library import (
     CautionShape,
     ContainerShape,
-    LanguageShape,
     NamedPhShape,
     OwnProductShape,
     PassageHeadShape,
@@ -87,7 +86,6 @@ SHIPPED_FILES = (
         BY_NAME,
         (RegionShape,),
     ),
-    StudioFile("language.yaml", "content/languages/NAME.yaml", "The words of labels in one language.", ONE, (LanguageShape,)),
     StudioFile("supervision.yaml", "content/supervision.yaml", "The rules on watching people at work.", BY_NAME, (WatchRuleShape,)),
     StudioFile("format_advice.yaml", "content/format_advice.yaml", "Advice on formats.", BY_NAME, (FormatAdviceShape,)),
     StudioFile("unsafe_steps.yaml", "content/tables/unsafe_steps.yaml", "Dangerous words.", BY_NAME, (UnsafeStepShape,)),

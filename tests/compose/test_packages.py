@@ -26,8 +26,8 @@ from tests.regions import region as region_of
 OUNCE = Fraction("28.349523125")
 
 
-ENGLISH = Language("English", words={"decimal sign": "."})
-FRENCH = Language("French", words={"decimal sign": ","})
+ENGLISH = Language("English", "en_CA")
+FRENCH = Language("French", "fr_CA")
 
 
 def said(sheet, units, region="US", container="cut soap bar"):

@@ -5,9 +5,11 @@ from pathlib import Path
 import pytest
 
 from builder.library import CONTENT
+from builder.model.label.language import LABEL
 from builder.press.letters import letters_of_fonts
 from builder.read import read_studio
 from builder.words.fold import fold
+from tests.messages import messages
 
 STUDIO, FINDINGS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
 ASKED_FOR = [(region, name) for region in STUDIO.regions.values() for name in region.languages if name != "English"]
@@ -43,17 +45,26 @@ def test_every_text_that_can_reach_a_label_is_translated(region, name):
     assert [text for text in texts_of(region.name) if not STUDIO.languages[name].text(text)] == []
 
 
-def test_every_translation_is_of_a_text_of_the_stock():
+def test_every_translation_is_of_a_text_of_the_stock_or_of_a_message():
     known = {fold(text) for region in STUDIO.regions for text in texts_of(region)}
-    assert [text for language in STUDIO.languages.values() for text in language.texts if text not in known] == []
+    known |= {fold(message.id if isinstance(message.id, str) else message.id[0]) for message in messages()}
+    assert [text for language in STUDIO.languages.values() for _, text in language.holds if fold(text) not in known] == []
+
+
+def test_every_word_of_labels_is_translated():
+    words = {(message.context, message.id) for message in messages() if message.context == LABEL}
+    assert len(words) > 10
+    for _, name in ASKED_FOR:
+        assert words - STUDIO.languages[name].holds == set()
 
 
 def test_the_fonts_have_every_letter():
     letters = letters_of_fonts()
-    said = "".join(text for one in STUDIO.languages.values() for text in (*one.words.values(), *one.texts.values())) + "\u00a0«»"
+    files = [(CONTENT / "languages" / f"{name.casefold()}.po").read_text(encoding="utf-8") for _, name in ASKED_FOR]
+    said = "".join(files).replace("\n", "") + "\u00a0«»"
     assert {letter for letter in said if ord(letter) not in letters} == set()
 
 
 def test_a_file_of_our_own_translation_says_so():
-    text = (CONTENT / "languages" / "french.yaml").read_text(encoding="utf-8")
+    text = (CONTENT / "languages" / "french.po").read_text(encoding="utf-8")
     assert "project's own translation" in text and "French speaker" in text

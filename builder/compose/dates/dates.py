@@ -8,7 +8,7 @@ from decimal import Decimal, localcontext
 from fractions import Fraction
 
 from babel.dates import format_date, format_skeleton, format_time
-from babel.numbers import format_currency, get_currency_precision
+from babel.numbers import format_currency, get_currency_precision, get_decimal_symbol
 from babel.units import format_unit
 
 NARROW_NBSP = "\u202f"
@@ -41,6 +41,11 @@ def clock(moment: datetime, locale: str) -> str:
 def length_in_words(number: int, unit: str, locale: str) -> str:
     """Write a length of time in days, weeks, months or years: `3 months`, `3 mois`."""
     return format_unit(number, f"duration-{unit}", locale=locale).replace(" ", NBSP)
+
+
+def decimal_sign(locale: str) -> str:
+    """Give the sign before the decimals of a number."""
+    return get_decimal_symbol(locale)
 
 
 def price(value: Fraction, currency: str, locale: str) -> str:

@@ -11,7 +11,7 @@ from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
-from builder.compose.label.label_languages import sentences
+from builder.compose.label.label_languages import not_for_sale
 from builder.compose.label.label_texts import Paragraph, Run
 from builder.compose.label.qr_codes import qr_side, view_qr
 from builder.compose.label_layout.label_layout import HOLE_AT
@@ -54,7 +54,7 @@ def _tag(edition: Edition, plan: ClassPlan, stock: LabelSheet) -> CellView | Non
     top, inside = HOLE_AT + hole + BELOW_THE_HOLE, width - 2 * EDGE
     setter, address = Setter(edition.studio.typefaces), _address(edition, plan)
     side = qr_side(address) if address else 0.0
-    foot = _foot(setter, address, sentences(edition.studio.label_languages, "not for sale"), inside, height)
+    foot = _foot(setter, address, not_for_sale(edition.studio.label_languages), inside, height)
     head = _head(setter, plan.studio_class.title, top, inside, foot[0].y - side) if foot else ()
     if not foot or not head or side > inside:
         return None

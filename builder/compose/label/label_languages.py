@@ -3,8 +3,8 @@
 A space before a colon, a percent sign or a closing guillemet, and after an opening one, does not break (usage of French in Canada, from
 memory). A day is written in figures, year first (ISO 8601), where more than one language has to read it.
 
-Decided: words of ours are translated in one file for each language, by their English text; INCI names, name and address stand once. Why:
-the law excepts INCI names (s. 18); C2 asks for no second language of name and place (C.R.C. c. 417 ss. 12-13).
+Decided: INCI names, name and address stand once. Why: the law excepts INCI names (s. 18); C2 asks for no second language of name and place
+(C.R.C. c. 417 ss. 12-13).
 
 Decided: a day is written year first where a label has two languages; "Best before / Meilleur avant". Why: `03/06` is read in two ways; no
 date is asked for on a cosmetic, and the words are those of food (common practice, no source).
@@ -14,7 +14,7 @@ import re
 from collections.abc import Iterable, Sequence
 from datetime import date
 
-from builder.compose.dates.dates import length_in_words, plain_date
+from builder.compose.dates.dates import decimal_sign, length_in_words, plain_date
 from builder.compose.recipe.wording import NBSP, keep_together
 from builder.model.label.language import Language
 from builder.rules.durability import plain_length_in
@@ -27,19 +27,19 @@ def joined(texts: Iterable[str]) -> str:
     return f"{NBSP}/ ".join(dict.fromkeys(text for text in texts if text))
 
 
-def said(languages: Sequence[Language], key: str) -> str:
-    """Give a word of the labels in each language."""
-    return joined(language.words[key] for language in languages)
+def said(languages: Sequence[Language], message: str) -> str:
+    """Say a word of the labels in each language."""
+    return joined(language.on_label(message) for language in languages)
 
 
-def sentences(languages: Sequence[Language], key: str) -> str:
-    """Give a sentence of the labels in each language, one after the other."""
-    return " ".join(dict.fromkeys(language.words[key] for language in languages))
+def not_for_sale(languages: Sequence[Language]) -> str:
+    """Say in each language, one after the other, that nothing was tested for sale."""
+    return " ".join(dict.fromkeys(language.on_label("Made by hand in a class. Not tested for sale.") for language in languages))
 
 
 def colon_of(languages: Sequence[Language]) -> str:
     """Give the colon after words in several languages: that of the last one."""
-    return glued(languages[-1].words["colon"], languages[-1])
+    return glued(languages[-1].on_label(":"), languages[-1])
 
 
 def glued(text: str, language: Language) -> str:
@@ -63,4 +63,4 @@ def length_of_time(english: str, own: str, language: Language) -> str:
 
 def in_figures(net: str, languages: Sequence[Language]) -> str:
     """Write net contents with the decimal sign of each language; the symbols of the units are alike in all."""
-    return joined(net.replace(".", language.words["decimal sign"]) for language in languages)
+    return joined(net.replace(".", decimal_sign(language.locale)) for language in languages)

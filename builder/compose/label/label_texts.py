@@ -11,7 +11,7 @@ Art. 19(1)(c)), and students read words.
 from dataclasses import dataclass
 from datetime import date
 
-from builder.compose.label.label_languages import colon_of, day, glued, in_figures, joined, length_of_time, said, sentences
+from builder.compose.label.label_languages import colon_of, day, glued, in_figures, joined, length_of_time, not_for_sale, said
 from builder.compose.label.label_warnings import warnings_of
 from builder.compose.label.label_words import chosen_in, ingredient_text, net_contents
 from builder.compose.recipe.wording import NBSP, keep_together, sentence, within
@@ -69,9 +69,9 @@ def label_text(studio: Studio, plan: ClassPlan, filled: WorkedBatch, jar: Jar) -
     code = "" if from_before else jar.pot.code
     locale, colon = studio.region.locale, colon_of(languages)
     net = in_figures(net_contents(filled, jar.filling, studio.region), languages)
-    net_words = "Net Wt" if studio.region.with_ounces else said(languages, "net weight")
-    on = Run(f"{said(languages, 'made')}{NBSP}{day(made_on, languages, locale)}") if made_on else Run(f"{said(languages, 'made on')} ")
-    batch = f"{said(languages, 'batch')}{colon}"
+    net_words = "Net Wt" if studio.region.with_ounces else said(languages, "Net weight")
+    on = Run(f"{said(languages, 'Made')}{NBSP}{day(made_on, languages, locale)}") if made_on else Run(f"{said(languages, 'Made on')} ")
+    batch = f"{said(languages, 'Batch')}{colon}"
     name, *other_names = dict.fromkeys(glued(filled.recipe.told_in(language.name).name, language) for language in languages)
     return LabelText(
         identity=joined(sentence(filled.product.identity_in(language)) for language in languages),
@@ -80,7 +80,7 @@ def label_text(studio: Studio, plan: ClassPlan, filled: WorkedBatch, jar: Jar) -
         variant=joined(_variant(studio, filled, variant, language) for language in languages),
         lines=(
             (on,) if made_on else (on, Run("", blank=18)),
-            (Run(f"{said(languages, 'by')} "), Run("", blank=18)),
+            (Run(f"{said(languages, 'By')} "), Run("", blank=18)),
             (Run(f"{batch}{NBSP}{code}", bold=True),) if code else (Run(f"{batch} ", bold=True), Run("", blank=14)),
         ),
         net=(Run(net, bold=True),) if net else (Run(f"{net_words} ", bold=True), Run("", bold=True, blank=14)),
@@ -90,7 +90,7 @@ def label_text(studio: Studio, plan: ClassPlan, filled: WorkedBatch, jar: Jar) -
                 _ingredients(studio, variant, colon),
                 *(_using(studio, filled, variant, language) for language in languages),
                 _keeping(studio, filled, made_on, locale),
-                (Run(f"{said(languages, 'made at')} {_who_answers(profile, languages)} {sentences(languages, 'not for sale')}"),),
+                (Run(f"{said(languages, 'Made at')} {_who_answers(profile, languages)} {not_for_sale(languages)}"),),
             )
             if any(run.text or run.blank for run in paragraph)
         ),
@@ -102,7 +102,7 @@ def _who_answers(profile: Profile, languages: tuple[Language, ...]) -> str:
     who = profile.responsible
     if who is None:
         return f"{maker(profile)}."
-    return f"{maker(profile)}. {said(languages, 'responsible person')}{colon_of(languages)} {', '.join((who.name, *who.address))}."
+    return f"{maker(profile)}. {said(languages, 'Responsible person')}{colon_of(languages)} {', '.join((who.name, *who.address))}."
 
 
 def maker(profile: Profile) -> str:
@@ -124,7 +124,7 @@ def _ingredients(studio: Studio, variant: Variant, colon: str) -> Paragraph:
 
 def _using(studio: Studio, filled: WorkedBatch, variant: Variant, language: Language) -> Paragraph:
     """Say how to use it and what to beware of; where a label has several languages, also how to store it."""
-    told, word = filled.recipe.told_in(language.name), f"{language.words['use']}{colon_of((language,))} "
+    told, word = filled.recipe.told_in(language.name), f"{language.on_label('Use')}{colon_of((language,))} "
     uses = (Run(word, bold=True), Run(f"{glued(told.directions, language)} ")) if told.directions else ()
     warnings = Run(glued(" ".join(warnings_of(studio, filled, variant, language)), language), bold=True)
     apart = len(studio.label_languages) > 1 and told.storage
@@ -143,7 +143,7 @@ def _keeping(studio: Studio, filled: WorkedBatch, made_on: date | None, locale: 
     if keeps and region.open_jar_above is not None and keeps.months > region.open_jar_above and recipe.after_opening:
         opened = durability_in(recipe.after_opening)
         parts += [OPEN_JAR, Run(f"{opened.months}{NBSP}M ", bold=True)] if opened and opened.months else []
-        parts.append(Run(f"{said(languages, 'once opened')} {keep_together(recipe.after_opening)}. "))
+        parts.append(Run(f"{said(languages, 'Once opened, good for')} {keep_together(recipe.after_opening)}. "))
     elif recipe.keeps:
         until = _last_day(filled, made_on, keeps)
         parts.append(Run(f"{region.says('best before').replace(' /', NBSP + '/')} ", bold=True))
@@ -154,7 +154,7 @@ def _keeping(studio: Studio, filled: WorkedBatch, made_on: date | None, locale: 
 
 def _keeps(filled: WorkedBatch, language: Language) -> str:
     told = filled.recipe.told_in(language.name)
-    return f"{language.words['keeps']} {length_of_time(filled.recipe.keeps, told.keeps, language)}"
+    return f"{language.on_label('keeps')} {length_of_time(filled.recipe.keeps, told.keeps, language)}"
 
 
 def _last_day(filled: WorkedBatch, made_on: date | None, keeps: Durability | None) -> date | None:

@@ -1,30 +1,39 @@
-"""A language of a label: its words and the texts of the stock in it; and what a recipe says in another language than English."""
+"""A language of labels, pages and sheets; and what a recipe says of its label in another language than English."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from gettext import NullTranslations
 
 from builder.words.fold import fold
 
+# The context of the words that stand on labels, where several languages stand side by side.
+LABEL = "label"
 # The language in which stock and studios are written.
 OWN = "English"
 
 
 @dataclass(frozen=True)
 class Language:
-    """One file of `content/languages/`. `locale` is that of its lengths of time, `words` the fixed ones of a label by their keys.
+    """One file of `content/languages/`, or English, which has none. `locale` is that of its dates, numbers and lengths of time.
 
-    `texts` are texts of the stock in this language, by the folded English.
+    `messages` are all by their English, `holds` the context and the English of those that it has. `texts` are those without a context, by
+    the folded English: what a studio writes is found in any case.
     """
 
     name: str
-    locale: str = "en"
-    words: Mapping[str, str] = field(default_factory=dict)
+    locale: str
+    messages: NullTranslations = field(default_factory=NullTranslations)
+    holds: frozenset[tuple[str, str]] = frozenset()
     texts: Mapping[str, str] = field(default_factory=dict)
 
     @property
     def is_own(self) -> bool:
         """Say whether it is the language in which everything is written."""
         return self.name == OWN
+
+    def on_label(self, message: str) -> str:
+        """Say a fixed word of labels in this language."""
+        return self.messages.pgettext(LABEL, message)
 
     def text(self, english: str) -> str:
         """Give a text of the stock in this language; empty where it has none."""
@@ -48,4 +57,4 @@ class Translation:
         return (self.name, self.directions, self.storage, self.keeps, *self.label_cautions, *self.options.values())
 
 
-ENGLISH = Language(OWN)
+ENGLISH = Language(OWN, "en_US")

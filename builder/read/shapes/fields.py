@@ -87,6 +87,7 @@ MailAddress = Annotated[str, reads(values.parse_mail_address)]
 AllergenFamilies = tuple[Annotated[str, reads(values.word_of(*ALLERGENS))], ...]
 
 SourceField = Annotated[Source, looks_up(values.find_source)]
+LanguageField = Annotated[str, looks_up(values.find_language)]
 RegionField = Annotated[str, looks_up(values.find_region)]
 ProductField = Annotated[Product, looks_up(values.find_product)]
 

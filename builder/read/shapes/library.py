@@ -2,7 +2,7 @@
 
 from typing import Annotated, Self
 
-from pydantic import PlainValidator, ValidationInfo, model_validator
+from pydantic import ValidationInfo, model_validator
 
 from builder.model.recipe.container import ContainerForm
 from builder.model.recipe.product import Contact, DeclaredBy
@@ -231,50 +231,6 @@ class RegionShape(Shape):
     """What may stand on a tag, a card or a leaflet where there is little room."""
     soap: RegionRuleShape | None = maybe("soap")
     """What holds for soap that is nothing but the salts of fats."""
-
-
-class LanguageWordsShape(Shape):
-    """The words that stand on every label."""
-
-    colon: Annotated[str, PlainValidator(str)] = needed("colon", '":"')
-    """The colon with the spaces that the language wants around it."""
-    decimal_sign: Text = needed("decimal sign", '"."')
-    """The decimal sign."""
-    net_weight: Text = needed("net weight", "Net weight")
-    """The words before a net weight."""
-    made: Text = needed("made", "Made")
-    """The word before the day of making."""
-    made_on: Text = needed("made on", "Made on")
-    """The words before the day of making, in a sentence."""
-    by: Text = needed("by", "By")
-    """The word before who made it."""
-    batch: Text = needed("batch", "Batch")
-    """The word before the batch code."""
-    use: Text = needed("use", "Use")
-    """The word before the directions."""
-    keeps: Text = needed("keeps", "keeps")
-    """The word before how long it keeps."""
-    once_opened: Text = needed("once opened", "Once opened, good for")
-    """The words before how long it is good once opened."""
-    made_at: Text = needed("made at", "Made at")
-    """The words before where it was made."""
-    responsible_person: Text = needed("responsible person", "Responsible person")
-    """The words before the responsible person."""
-    not_for_sale: Text = needed("not for sale", "Not tested for sale.")
-    """The sentence for what has not been tested for sale."""
-
-
-class LanguageShape(Shape):
-    """One file of `languages/`."""
-
-    name: Text = needed("name", "French")
-    """The name of the language in English."""
-    locale: Text = needed("locale", "fr_CA")
-    """The code by which lengths of time are written in it."""
-    words: LanguageWordsShape = needed("words")
-    """The words that stand on every label."""
-    texts: dict[str, Text] = maybe("texts", {}, "{Soap: Savon}")
-    """Our own sentences in this language, by their English."""
 
 
 class CautionShape(Shape):

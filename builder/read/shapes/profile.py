@@ -5,11 +5,13 @@ from typing import Annotated, Self
 from pydantic import model_validator
 
 from builder.model.finding_kind import STOP, FindingKind
+from builder.model.label.language import OWN
 from builder.model.own_document import SeenBy
 from builder.read.shapes.fields import (
     NOT_EMPTY,
     Currency,
     Division,
+    LanguageField,
     MailAddress,
     RegionField,
     Text,
@@ -127,6 +129,9 @@ class ProfileShape(Shape):
     """Where your site will be on the web. With it, tags bear a QR code of the class page, and pages name their own address."""
     region: RegionField = needed("region", "US")
     """Whose rules labels and limits follow: US, EU, UK or Canada."""
+    language: LanguageField = maybe("language", OWN, "English")
+    """The language of your pages and sheets, if it is not English: one of which there is a file with every message. Labels have the
+    languages of their region, whatever stands here."""
     currency: Currency = needed("currency", "USD")
     """The currency of all prices, by its three letters."""
     paper: Annotated[str, reads(word_of("letter", "A4"))] = needed("paper", "letter")

@@ -8,6 +8,7 @@ from typing import Any, Generic, TypeVar
 
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.keeping.durability import Durability
+from builder.model.label.language import OWN
 from builder.model.library import ANY
 from builder.model.recipe.figure import Source
 from builder.model.recipe.product import Product
@@ -67,6 +68,11 @@ def find_product(text: str, known: Any) -> Product:
 def find_region(text: str, known: Any) -> str:
     """Give the name of a region as `regions.yaml` has it, without regard to case."""
     return word_of(*known.regions)(text)
+
+
+def find_language(text: str, known: Any) -> str:
+    """Give the name of a language: English, or one of which there is a file."""
+    return word_of(OWN, *known.languages)(text)
 
 
 def find_oil(text: str, known: Any) -> str:

@@ -1,0 +1,55 @@
+"""A gettext PO file becomes a catalogue of messages; a line that is none of such a file is a finding.
+
+language-broken: a line that cannot be read, or a head that cannot.
+"""
+
+import re
+from io import StringIO
+
+from babel.messages.catalog import Catalog
+from babel.messages.pofile import PoFileError, read_po
+
+from builder.model.finding import stop
+from builder.model.finding_kind import STOP, FindingKind
+from builder.model.place import Place
+from builder.read.text.text_files import TextFolder
+
+FINDS = (FindingKind("language-broken", STOP, "The file of a language cannot be read."),)
+
+# Nothing, a remark, or a text in quotes with the word before it that says what it is.
+_LINE = re.compile(r"""\s*(#.*|((msgctxt|msgid|msgid_plural|msgstr|msgstr\[\d+\])\s*)?"([^"\\]|\\.)*"\s*)?""")
+
+
+def read_catalog(folder: TextFolder, file: str) -> Catalog | None:
+    """Read a file; None, with a finding, where it cannot be read."""
+    text = folder.text(file)
+    if text is None:
+        return None
+    unlike = next((number for number, line in enumerate(text.split("\n"), 1) if not _LINE.fullmatch(line)), 0)
+    if unlike:
+        _refuse_line(folder, file, unlike)
+        return None
+    try:
+        return read_po(StringIO(text), abort_invalid=True)
+    except PoFileError as error:
+        _refuse_line(folder, file, error.lineno)
+    except ValueError as error:
+        refuse(folder, file, f"This file cannot be read as a PO file: {error}.", "Mend its first lines, up to the first empty one.")
+    return None
+
+
+def refuse(folder: TextFolder, file: str, wrong: str, remedy: str, line: int = 0) -> None:
+    """Find that a file cannot be used, for what is wrong in one of its lines or in the whole."""
+    folder.findings.append(stop("language-broken", on_line(folder, file, line), wrong, remedy))
+
+
+def on_line(folder: TextFolder, file: str, line: int) -> Place:
+    """Give the place of one line, or of the file as a whole."""
+    lines = (folder.text(file) or "").split("\n")
+    return Place(folder.place(file).file, line, 1, max(len(lines[line - 1]), 1)) if 0 < line <= len(lines) else folder.place(file)
+
+
+def _refuse_line(folder: TextFolder, file: str, line: int) -> None:
+    wrong = "This line cannot be read as one of a PO file."
+    remedy = 'Write it as the lines around it are: msgid or msgstr, and a text in straight quotes, with \\" for a quote inside of it.'
+    refuse(folder, file, wrong, remedy, line)
