@@ -87,9 +87,10 @@ def _start(commands: Any) -> None:
     parser.add_argument("--region", metavar="REGION", help="whose rules hold: US, EU, UK or Canada")
     parser.add_argument("--address", metavar="LINES", help="the postal address, its lines parted by semicolons")
     parser.add_argument("--email", metavar="ADDRESS", help="how people reach you")
-    parser.add_argument("--units", choices=("grams", "ounces"), help="in which units people weigh where you are")
+    parser.add_argument("--units", metavar="UNITS", help="in which units people weigh where you are: grams or ounces")
     parser.add_argument("--scale", action="append", metavar="SCALE", help='a scale of yours, such as "0.1 g up to 5 kg"; once for each')
     parser.add_argument("--product", metavar="KIND", help="what is made first, such as lotion (`stillroom list kinds`)")
+    parser.add_argument("--called", metavar="NAME", help="what you call it")
 
 
 def _add(commands: Any) -> None:

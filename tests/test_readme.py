@@ -1,6 +1,7 @@
 """What README.md shows works: its studio publishes without a finding, its finding is the one that the command prints."""
 
 import re
+import shlex
 from pathlib import Path
 
 from builder import cli
@@ -8,7 +9,9 @@ from builder.reference import find_page
 
 ROOT = Path(__file__).parent.parent
 README = (ROOT / "README.md").read_text(encoding="utf-8")
-FILES = dict(re.findall(r"^`([\w/.-]+)`\n\n```\w+\n(.*?)^```$", README, flags=re.DOTALL | re.MULTILINE))
+BY_HAND = (ROOT / "content" / "reference" / "by-hand.md").read_text(encoding="utf-8")
+SHOWN = re.compile(r"^`([\w/.-]+)`\n\n```\w+\n(.*?)^```$", flags=re.DOTALL | re.MULTILINE)
+FILES = dict(SHOWN.findall(BY_HAND))
 # A page that is read in a quarter of an hour; what is longer stands in the reference.
 MOST_BYTES = 12 * 1024
 
@@ -25,7 +28,26 @@ def test_papers_are_short():
         assert (ROOT / name).stat().st_size <= MOST_BYTES, name
 
 
-def test_the_readme_shows_a_whole_studio():
+def test_what_the_readme_shows_is_of_the_studio_by_hand():
+    shown = dict(SHOWN.findall(README))
+    assert set(shown) == {"recipes/orchard-bar.yaml"} and shown.items() <= FILES.items()
+    lesson = re.search(r"^```markdown\n(.*?)^```$", README, flags=re.DOTALL | re.MULTILINE)[1]
+    assert lesson in FILES["classes/first-bar/lesson.md"]
+
+
+def test_its_commands_run_in_their_order(tmp_path, monkeypatch, capsys):
+    """The questions of the first are answered by options, and what is called otherwise there is called so here."""
+    monkeypatch.chdir(tmp_path)
+    assert cli.main(["start", "loft", "--plain", "--called", "Orchard bar"]) == 0
+    monkeypatch.chdir(tmp_path / "loft")
+    next_ones = README[README.index("What comes next") : README.index("A recipe from your notebook")]
+    commands = [shlex.split(line.partition(" #")[0])[1:] for line in re.findall(r"^    (stillroom .*)$", next_ones, re.M)]
+    assert len(commands) >= 9
+    for words in commands:
+        assert cli.main(words) == 0, (words, capsys.readouterr().err)
+
+
+def test_the_studio_by_hand_is_whole():
     assert set(FILES) == {"studio.yaml", "recipes/orchard-bar.yaml", "classes/first-bar/class.yaml", "classes/first-bar/lesson.md"}
 
 

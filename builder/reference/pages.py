@@ -13,7 +13,7 @@ from builder.reference.page import Page
 
 # In the order in which a studio comes to need them; each is `content/reference/KEY.md`.
 TOPICS = (
-    "soap", "portions", "lessons", "watching", "dates", "choices", "labels", "buying", "cards", "pictures",
+    "by-hand", "soap", "portions", "lessons", "watching", "dates", "choices", "labels", "buying", "cards", "pictures",
     "documents", "checks", "figures", "sums", "tables", "commands", "json", "installing",
 )  # fmt: skip
 START, FINDINGS, SUMS, OWN = "index", "findings", "sums", "documents"

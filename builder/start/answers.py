@@ -1,7 +1,7 @@
 """What a teacher answers, or gives as an option, is read; what cannot be is a ValueError that says what to write."""
 
 import re
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from typing import TypeVar
 
 from builder.read.text.text_error import TextError
@@ -13,6 +13,8 @@ from builder.words.fold import fold
 from builder.words.nearest import did_you_mean
 
 T = TypeVar("T")
+UNITS = ("grams", "ounces")
+OTHER_UNITS = {"g": "grams", "gram": "grams", "metric": "grams", "oz": "ounces", "ounce": "ounces", "lb": "ounces", "pounds": "ounces"}
 _SCALE = re.compile(r"(?P<reads>.+?)\s*(?:,|;|\bup to\b|\bto\b)\s*(?P<up>.+)", re.IGNORECASE)
 
 
@@ -36,16 +38,21 @@ def read_mail(text: str) -> str:
     return _read(parse_mail_address, text)
 
 
-def one_of(names: Sequence[str], what: str) -> Callable[[str], str]:
-    """Make the reader of one name of a list, by the name without regard to case, or by its number in the list."""
+def one_of(names: Sequence[str], what: str, also: Mapping[str, str] | None = None, *, listed: bool = False) -> Callable[[str], str]:
+    """Make the reader of one name of a list: by the name without regard to case, by its number, or by another word for it (folded, `also`).
+
+    `listed`: the list stands above the question, and is not told again.
+    """
     by_name = {fold(name): name for name in names}
+    by_name |= {word: name for word, name in (also or {}).items() if name in names and word not in by_name}
 
     def read(text: str) -> str:
         if text.isdigit() and 0 < int(text) <= len(names):
             return names[int(text) - 1]
         found = by_name.get(fold(text))
         if found is None:
-            raise ValueError(f'"{text}" is no {what}. Possible are: {", ".join(names)}.{did_you_mean(text, names)}')
+            possible = " Write its number or its name." if listed else f" Possible are: {', '.join(names)}."
+            raise ValueError(f'"{text}" is no {what}.{possible}{did_you_mean(text, names)}')
         return found
 
     return read
@@ -70,6 +77,8 @@ def scales_of(scales: Iterable[ScaleStart], units: str) -> tuple[ScaleStart, ...
     if not any(parse_division(one.reads_to)[1] == "g" for one in told):
         wrong = "One scale at least has to read in grams, since every batch is weighed in grams first."
         raise ValueError(f"{wrong} Most scales switch: what does yours show then?")
+    if units == "ounces" and not any(parse_division(one.reads_to)[1] == "oz" for one in told):
+        raise ValueError('You weigh in ounces: what does a scale of yours show in ounces? For example "0.005 oz up to 11 lb".')
     return tuple(
         ScaleStart("scale" if len(told) == 1 else f"scale {number}", one.reads_to, one.up_to) for number, one in enumerate(told, 1)
     )

@@ -8,16 +8,23 @@ from builder.read.text.file_names import plain_name
 from builder.start.lesson_text import lesson_of
 from builder.start.marks import filled, flow, scalar
 from builder.start.starters import CLASS, LESSON, RECIPE, STUDIO, ScaleStart, region_start, text_of, usual_scales
+from builder.words.spelling import american
 
 Files = Mapping[str, str]
 
 
 @dataclass(frozen=True)
 class Workshop:
-    """What every file of a studio goes by: whether it weighs in ounces, and whether its labels have to speak French."""
+    """What every file of a studio goes by: whether it weighs in ounces, spells as Americans do, and has to speak French on its labels."""
 
     in_ounces: bool = False
+    in_american: bool = False
     in_french: bool = False
+
+    def filled(self, text: str, values: Mapping[str, str]) -> str:
+        """Fill a starter in its units and its spelling; what the studio calls things stays as it is."""
+        spelled = american(text) if self.in_american else text
+        return filled(spelled, values, in_ounces=self.in_ounces)
 
 
 @dataclass(frozen=True)
@@ -59,7 +66,7 @@ def recipe_file(name: str, product: str, shop: Workshop, code: str = "") -> File
     text += (
         f"code: {code}                          # the letters of its batch codes; another recipe has those of its name\n" if code else ""
     )
-    return {f"recipes/{plain_name(name)}.yaml": filled(text, {"name": scalar(name)}, in_ounces=shop.in_ounces)}
+    return {f"recipes/{plain_name(name)}.yaml": shop.filled(text, {"name": scalar(name)})}
 
 
 def class_files(title: str, recipe: Recipe, called: Callable[[str], str], shop: Workshop) -> Files:
@@ -67,8 +74,7 @@ def class_files(title: str, recipe: Recipe, called: Callable[[str], str], shop: 
     kind, folder = plain_name(recipe.product), f"classes/{plain_name(title)}"
     alkalis = [alkali.name.text for alkali in (recipe.lye.alkalis if recipe.lye else ())]
     values = {"title": scalar(title), "recipe": recipe.key, "alkali": called(alkalis[0]) if alkalis else ""}
-    lesson = lesson_of(text_of(kind, LESSON), recipe, called)
     return {
-        f"{folder}/class.yaml": filled(text_of(kind, CLASS), values, in_ounces=shop.in_ounces),
-        f"{folder}/lesson.md": filled(lesson, values | {"title": title}, in_ounces=shop.in_ounces),
+        f"{folder}/class.yaml": shop.filled(text_of(kind, CLASS), values),
+        f"{folder}/lesson.md": lesson_of(shop.filled(text_of(kind, LESSON), values | {"title": title}), recipe, called),
     }

@@ -5,6 +5,8 @@ import re
 from collections.abc import Mapping
 
 _MARK = re.compile(r"\[\[([^\[\]\n]+)\]\]")
+# They stand for what depends on a recipe, and `lesson_text.py` fills them.
+LESSON_MARKS = ("weigh", "then")
 _BEFORE_NOTE = re.compile(r"(?<=\S) {2,}# ")
 # A text that YAML reads as itself without quotes, in a line of its own, and in a list.
 _PLAIN = re.compile(r"[^\W_][^\n:#\[\]{}\"&*!|>%`\\]*")
@@ -16,7 +18,9 @@ def filled(text: str, values: Mapping[str, str], *, in_ounces: bool) -> str:
 
     def fill(mark: re.Match[str]) -> str:
         grams, between, ounces = mark[1].partition("|")
-        return (ounces if in_ounces else grams) if between else values[mark[1]]
+        if between:
+            return ounces if in_ounces else grams
+        return mark[0] if mark[1].split(" ")[0] in LESSON_MARKS else values[mark[1]]
 
     return _BEFORE_NOTE.sub("   # ", _MARK.sub(fill, text))
 

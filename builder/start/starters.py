@@ -9,6 +9,7 @@ from builder.library import CONTENT
 from builder.read.text.file_names import plain_name
 from builder.read.text.text_files import TextFolder
 from builder.read.yaml.placed_yaml import read_yaml_file
+from builder.words.fold import fold
 
 _FOLDER = CONTENT / "starters"
 STUDIO, RECIPE, CLASS, LESSON = "studio.yaml", "recipe.yaml", "class.yaml", "lesson.md"
@@ -22,6 +23,7 @@ class RegionStart:
     paper: str
     emergency: str
     in_ounces: bool
+    in_american: bool
     address: tuple[str, ...]
 
 
@@ -58,7 +60,14 @@ def region_start(region: str) -> RegionStart:
     """Give what a studio of a region begins with; of a region without an entry, what the first one has."""
     told = _data("regions.yaml")
     one = told.get(region) or next(iter(told.values()))
-    return RegionStart(one["currency"], one["paper"], one["emergency"], one["units"] == "ounces", tuple(one["address"]))
+    return RegionStart(
+        one["currency"], one["paper"], one["emergency"], one["units"] == "ounces", one["spelling"] == "American", tuple(one["address"])
+    )
+
+
+def other_words_for_regions() -> dict[str, str]:
+    """Give the regions by other words for them, folded: the names of countries, and how people shorten them."""
+    return {fold(word): region for region, one in _data("regions.yaml").items() for word in one.get("also called", ())}
 
 
 def usual_scales(where: str) -> tuple[ScaleStart, ...]:

@@ -49,7 +49,7 @@ def _recipe(options: argparse.Namespace, folder: Path, studio: Studio) -> tuple[
         "product",
         "--product",
         f"What kind of product is it? {', '.join(kinds)}",
-        answers.one_of(kinds, "kind of product that can be begun here"),
+        answers.one_of(kinds, "kind of product that can be begun here", studio.synonyms.kinds),
     )
     files = recipe_file(name, product, workshop(studio), _code_of(plain_name(name), studio))
     write(folder, files)

@@ -1,8 +1,10 @@
 """`stillroom start`: the questions, the files, and what comes next. Exit status 0 where nothing of what was written stops."""
 
 import argparse
+import shlex
 import sys
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 from typing import TypeVar
@@ -17,15 +19,24 @@ from builder.reference.schemas import editor_files, marked
 from builder.refusals import CommandError
 from builder.start import answers
 from builder.start.files import Files, NewStudio, Workshop, class_files, recipe_file, studio_file
-from builder.start.starters import ScaleStart, has_starter, region_start
+from builder.start.starters import STUDIO, ScaleStart, has_starter, other_words_for_regions, region_start
 from builder.tasks.drafts import library_of, studio_of
 from builder.terminal import print_findings, print_tally
 from builder.terminal.consoles import open_console, say
-from builder.terminal.questions import ask
+from builder.terminal.questions import ask, show
 from builder.words.within import within
 
 T = TypeVar("T")
-_FIRST_NAME, _FIRST_MAIL, _FIRST_REGION, _FIRST_PRODUCT = "My studio", "hello@example.org", "US", "cold-process soap"
+_NAME, _MAIL, _REGION, _PRODUCT = "My studio", "hello@example.org", "US", "cold-process soap"
+
+
+@dataclass(frozen=True)
+class Wishes:
+    """What a teacher wants to begin with: her studio, and the first thing that is made in it."""
+
+    studio: NewStudio
+    product: str
+    made: str
 
 
 def start(options: argparse.Namespace) -> int:
@@ -33,29 +44,41 @@ def start(options: argparse.Namespace) -> int:
     folder: Path = options.folder
     if folder.exists() and (not folder.is_dir() or any(folder.iterdir())):
         raise CommandError(f"{folder} is there already and holds something; name a new folder. `stillroom add` adds to a studio")
-    new, product = _answers(options)
-    files = dict(studio_file(new))
-    empty = studio_of(files)
-    shop = workshop(empty)
-    recipe_name = f"First {product}"
-    files |= recipe_file(recipe_name, product, shop)
-    files |= class_of(studio_of(files), f"Your first {product}", next(iter(set(files) - {"studio.yaml"})), shop)
+    wishes = _wishes(options)
+    files = dict(studio_file(wishes.studio))
+    shop = workshop(studio_of(files))
+    recipe = recipe_file(wishes.made, wishes.product, shop)
+    files |= recipe
+    files |= class_of(studio_of(files), f"Your first {wishes.product}", next(iter(recipe)), shop)
     write(folder, files | editor_files(studio_of(files)))
     console = open_console()
     say(console, f"A studio has begun in {folder}:")
     for name in files:
         say(console, f"  {folder / name}")
     status = report(folder)
-    usual = [what for what, is_usual in (("name", new.name == _FIRST_NAME), ("address", new.address == region_start(new.region).address),
-                                         ("mail address", new.email == _FIRST_MAIL)) if is_usual]  # fmt: skip
-    if usual:
-        say(console, f"Not yet yours, and to be put into {folder / 'studio.yaml'} before anything is printed: {', '.join(usual)}.")
-    for line in (f"cd {folder}", "stillroom publish", 'stillroom add date "2027-03-06 10:00"', "stillroom reference"):
-        say(console, f"  {line}")
+    for line in _what_next(folder, wishes.studio):
+        say(console, line)
     return status
 
 
-def _answers(options: argparse.Namespace) -> tuple[NewStudio, str]:
+def _what_next(folder: Path, studio: NewStudio) -> Iterator[str]:
+    usual = (
+        ("name", studio.name, _NAME),
+        ("address", studio.address, region_start(studio.region).address),
+        ("mail address", studio.email, _MAIL),
+    )
+    not_yet = [what for what, is_now, was in usual if is_now == was]
+    if not_yet:
+        yield f"Not yet yours, and to be put into {folder / STUDIO} before anything is printed: {', '.join(not_yet)}."
+    yield "Put your own words and numbers into these files. Then, for example:"
+    yield f"  cd {shlex.quote(str(folder))}"
+    yield "  stillroom check                            what is found in them"
+    yield "  stillroom publish                          pages to upload, sheets and labels to print"
+    yield '  stillroom add date "2027-03-06 10:00"      when people come'
+    yield '  stillroom add recipe "..."                 what else you make'
+
+
+def _wishes(options: argparse.Namespace) -> Wishes:
     """Take each answer from its option, else from who sits there, else what is usual."""
     asks = not options.plain and sys.stdin.isatty()
     if not asks and not options.plain:
@@ -71,48 +94,41 @@ def _answers(options: argparse.Namespace) -> tuple[NewStudio, str]:
 
     library = library_of(None)
     regions, kinds = tuple(library.regions), tuple(name for name in library.products if has_starter(name))
-    name = answer("name", "What is your studio called?", answers.read_text, _FIRST_NAME if not asks else "")
-    region = answer(
-        "region", f"Whose rules hold where you are: {', '.join(regions)}?", answers.one_of(regions, "region known here"), _FIRST_REGION
-    )
+    name = answer("name", "What is your studio called?", answers.read_text, "" if asks else _NAME)
+    region_of = answers.one_of(regions, "region known here", other_words_for_regions())
+    region = answer("region", f"Whose rules hold where you are: {', '.join(regions)}?", region_of, _REGION)
     usual = region_start(region)
-    where = "Where is it? The lines of the address, parted by semicolons; it stands on labels" + (
-        ", with the country at the end." if region in ("EU", "UK") else "."
-    )
+    ends = ", with the country at the end" if region in ("EU", "UK") else ""
+    where = f"Where is it? The lines of the address, parted by semicolons{ends}. It stands on labels."
     address = answer("address", where, answers.read_lines, "; ".join(usual.address))
-    email = answer("email", "At which mail address do people reach you? It stands on labels too.", answers.read_mail, _FIRST_MAIL)
-    units = answer(
-        "units",
-        "Do you weigh in grams or in ounces?",
-        answers.one_of(("grams", "ounces"), "unit here"),
-        "ounces" if usual.in_ounces else "grams",
-    )
+    email = answer("email", "At which mail address do people reach you? It stands on labels too.", answers.read_mail, _MAIL)
+    units_of = answers.one_of(answers.UNITS, "unit to weigh in here", answers.OTHER_UNITS)
+    units = answer("units", "Do you weigh in grams or in ounces?", units_of, "ounces" if usual.in_ounces else "grams")
     scales = _scales(options, units, asks)
     if asks and options.product is None:
-        listed = "\n".join(f"  {number:>2} {kind}" for number, kind in enumerate(kinds, 1))
-        product = ask(
-            f"What do you want to make first?\n{listed}", answers.one_of(kinds, "kind of product that can be begun here"), _FIRST_PRODUCT
-        )
-    else:
-        product = answer("product", "", answers.one_of(kinds, "kind of product that can be begun here"), _FIRST_PRODUCT)
-    return NewStudio(name, address, email, region, scales), product
+        show([f"  {number:>2} {kind}" for number, kind in enumerate(kinds, 1)])
+    kind_of = answers.one_of(kinds, "kind of product that can be begun here", library.synonyms.kinds, listed=asks)
+    product = answer("product", "What do you want to make first? A number or a name of this list.", kind_of, _PRODUCT)
+    made = answer("called", "What do you call it?", answers.read_text, f"First {product}")
+    return Wishes(NewStudio(name, address, email, region, scales), product, made)
 
 
 def _scales(options: argparse.Namespace, units: str, asks: bool) -> tuple[ScaleStart, ...]:
     if options.scale or not asks:
-        told = [read_option("--scale", answers.read_scale, text) for text in options.scale or ()]
-        return read_option("--scale", lambda _: answers.scales_of(told, units), "")
-    told = []
+        given = [read_option("--scale", answers.read_scale, text) for text in options.scale or ()]
+        return read_option("--scale", lambda _: answers.scales_of(given, units), "")
+    told: list[ScaleStart] = []
     question = 'What does your scale show, and how much does it hold? For example "0.1 g up to 5 kg".'
     while True:
         one = ask(question, lambda text: answers.read_scale(text) if text else None, "" if told else "0.1 g up to 5 kg")
         told += [one] if one else []
         try:
-            scales = answers.scales_of(told, units)
+            # Who has no scale in ounces weighs in grams.
+            scales = answers.scales_of(told, units if one else "grams")
         except ValueError as error:
             question = str(error)
             continue
-        if one is None or len(told) > 4:
+        if one is None:
             return scales
         question = "Another scale? (nothing: no)"
 
@@ -129,6 +145,7 @@ def workshop(studio: Studio) -> Workshop:
     """Give what the files of a studio go by: ounces where one of its scales reads in them, French where its labels have to."""
     return Workshop(
         in_ounces=any(scale.unit == "oz" for scale in studio.profile.scales),
+        in_american=region_start(studio.profile.region).in_american,
         in_french=any(language.name == "French" for language in studio.label_languages),
     )
 

@@ -1,12 +1,19 @@
 """Questions to who sits at the terminal: one line each, what holds without an answer in brackets, and asked again until it can be read."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from typing import TypeVar
 
 from builder.refusals import CommandError
 from builder.terminal.consoles import open_console, say
 
 T = TypeVar("T")
+
+
+def show(lines: Iterable[str]) -> None:
+    """Show lines that a question is about."""
+    console = open_console(error=True)
+    for line in lines:
+        say(console, line)
 
 
 def ask(question: str, read: Callable[[str], T], usual: str = "") -> T:

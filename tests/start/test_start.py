@@ -82,7 +82,8 @@ def typed(folder, *answers):
         [sys.executable, "-m", "builder", "start", "loft"], stdin=slave, stdout=slave, stderr=slave, cwd=folder, env=env, close_fds=True
     )
     os.close(slave)
-    os.write(master, "".join(f"{answer}\n" for answer in answers).encode())
+    # The last sign ends the input, so that a question too many is answered by nobody and does not wait.
+    os.write(master, "".join(f"{answer}\n" for answer in (*answers, "\x04")).encode())
     shown = b""
     while True:
         try:
@@ -97,33 +98,34 @@ def typed(folder, *answers):
 
 
 def test_questions_are_asked_again_until_they_can_be_read(tmp_path):
-    answers = (
-        "",
-        "The Loft",
-        "France",
-        "eu",
-        "",
-        "nobody",
-        "me@loft.example",
-        "stones",
-        "grams",
-        "0.1 g",
-        "0.1 g up to 3 kg",
-        "",
-        "lotoin",
-        "lotion",
-    )
+    of_the_studio = ("", "The Loft", "Atlantis", "ireland", "", "nobody", "me@loft.example")
+    of_the_scales = ("stones", "grams", "0.1 g", "0.1 g up to 3 kg", "")
+    answers = (*of_the_studio, *of_the_scales, "lotoin", "lotion", "Hedge lotion")
     status, shown = typed(tmp_path, *answers)
     assert status == 0, shown
     assert "Write something" in shown and "Possible are: US, EU, UK, Canada" in shown
     assert "Possible are: grams, ounces" in shown and 'Did you mean "lotion"?' in shown
     text = (tmp_path / "loft" / "studio.yaml").read_text(encoding="utf-8")
     assert "name: The Loft\n" in text and "region: EU" in text and "me@loft.example" in text
-    assert (tmp_path / "loft" / "recipes" / "first-lotion.yaml").is_file()
+    assert (tmp_path / "loft" / "recipes" / "hedge-lotion.yaml").is_file()
+
+
+def test_who_weighs_in_ounces_is_asked_for_a_scale_that_shows_them(tmp_path):
+    answers = ("Loft", "USA", "", "", "oz", "0.1 g up to 5 kg", "0.005 oz up to 11 lb", "", "soap", "6", "")
+    status, shown = typed(tmp_path, *answers)
+    assert status == 0, shown
+    assert "You weigh in ounces" in shown and 'Did you mean "liquid soap"' in shown
+    assert "0.2 oz" in (tmp_path / "loft" / "classes" / "your-first-lip-balm" / "class.yaml").read_text(encoding="utf-8")
+
+
+def test_who_has_no_such_scale_weighs_in_grams(tmp_path):
+    status, shown = typed(tmp_path, "Loft", "US", "", "", "ounces", "0.1 g up to 5 kg", "", "lip balm", "")
+    assert status == 0, shown
+    assert " oz" not in (tmp_path / "loft" / "classes" / "your-first-lip-balm" / "class.yaml").read_text(encoding="utf-8")
 
 
 def test_answers_that_end_too_early_write_nothing(tmp_path):
-    status, shown = typed(tmp_path, "The Loft", "\x04")
+    status, shown = typed(tmp_path, "The Loft")
     assert status == 2 and "nothing was written" in shown
     assert not (tmp_path / "loft").exists()
 

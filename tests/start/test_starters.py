@@ -84,6 +84,15 @@ def test_a_studio_in_grams_gets_no_ounces():
     assert shared and re.findall(r"[\d.]+ (?:fl )?oz\b|degF|°F", text) == []
 
 
+BRITISH = re.compile(r"\b(?:mould|colour|flavour|aluminium|grey|odour)", re.IGNORECASE)
+
+
+def test_each_region_gets_its_own_spelling():
+    written = {region: "\n".join(text for name, text in files_of(region).items() if name != "studio.yaml") for region in REGIONS}
+    assert not BRITISH.search(written["US"]) and re.search(r"\bmold\b", written["US"])
+    assert all(BRITISH.search(written[region]) for region in REGIONS if region != "US")
+
+
 def test_the_labels_of_a_canadian_studio_have_their_french():
     assert all("translations:" in text for name, text in files_of("Canada").items() if name.startswith("recipes/"))
 
