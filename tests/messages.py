@@ -29,7 +29,7 @@ msgstr ""
 "Plural-Forms: nplurals=2; plural=(n != 1);\\n"
 
 """
-KEYWORDS = {"say": None, "message": None, "say_in": ((1, "c"), 2), "say_count": (1, 2)}
+KEYWORDS = {"say": None, "message": None, "say_in": ((1, "c"), 2), "say_count": (1, 2), "messages": (1, 2)}
 ON_LABELS = {"said": (2,), "on_label": None}
 
 

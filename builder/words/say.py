@@ -50,6 +50,11 @@ def message(text: str, /) -> str:
     return text
 
 
+def messages(one: str, many: str, /) -> tuple[str, str]:
+    """Mark the two forms of a text that stand in a table and are said later, by `say_count`."""
+    return one, many
+
+
 def fill(text: str, values: Mapping[str, object]) -> str:
     """Fill in a message. Nothing but names stands in its braces, so that no translation and no template reaches into a value."""
     return HOLE.sub(lambda hole: str(values[hole[1]]), text) if values else text

@@ -1,10 +1,11 @@
 """The card for the table: for each product the most that one portion may take, to be read at arm's length while the bottles are open."""
 
+import re
 from collections.abc import Iterator, Sequence
 
 from builder.compose.addresses import Address
 from builder.compose.document_kind import Composed
-from builder.compose.dose.dose_words import ABOUT, drops_in_words, mixed_drops, reasons
+from builder.compose.dose.dose_words import drops_in_words, mixed_drops, reasons
 from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for
 from builder.compose.frames import frame
@@ -18,6 +19,9 @@ from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 
 NEAT = "neat essential oil"
+
+# The number of drops between what is said before it and after it.
+_NUMBER_WITHIN = re.compile(r"(\d+)")
 
 
 def copies_of_dose_cards(_: Edition, plan: ClassPlan) -> Iterator[str]:
@@ -75,9 +79,9 @@ def _choice(dose: Dose) -> DoseChoice:
 
 def _option(one: MostOf) -> DoseOption:
     drops, weight = drops_in_words(one), grams(one.weight) if one.weight else ""
-    count, _, word = drops.removeprefix(ABOUT).partition(NBSP)
+    about, count, word = _NUMBER_WITHIN.split(drops, 1) if drops else ("", "", "")
     number, _, unit = weight.partition(NBSP)
-    return DoseOption(one.option, ABOUT if drops.startswith(ABOUT) else "", count, word, number, unit)
+    return DoseOption(one.option, about, count, word.strip(NBSP), number, unit)
 
 
 def _estimate(doses: Sequence[Dose]) -> tuple[str, ...]:

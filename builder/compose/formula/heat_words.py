@@ -7,6 +7,7 @@ from builder.compose.recipe.wording import duration, temperature
 from builder.model.formula.warmth import Cooling, CoolsTo, Dissolving
 from builder.model.recipe.quantity import Temperature
 from builder.model.recipe.worked_batch import WorkedBatch
+from builder.words.say import say
 
 
 def heat_lines(batch: WorkedBatch) -> tuple[str, ...]:
@@ -17,24 +18,34 @@ def heat_lines(batch: WorkedBatch) -> tuple[str, ...]:
 
 def _freed(freed: Dissolving) -> str:
     if freed.near_boiling:
-        return "Dissolving the lye frees so much heat that the jug can come near boiling. Add it slowly, and to cold water only."
+        return say("Dissolving the lye frees so much heat that the jug can come near boiling. Add it slowly, and to cold water only.")
     most = temperature(Temperature(Fraction(ceil(freed.most / 5) * 5)))
-    return f"Dissolving the lye frees heat: from cold water the jug comes to {most} at the most, and usually stays below."
+    return say("Dissolving the lye frees heat: from cold water the jug comes to {most} at the most, and usually stays below.", most=most)
 
 
 def _cools(one: CoolsTo) -> str:
-    what = "the lye" if one.what == "lye" else "the batch"
-    ends = temperature(Temperature(one.in_air.ends))
-    return (
-        f"Until {what} is down at {ends} it takes, in the open, {_between(one.in_air)}, by vessel, lid and draught; "
-        "standing in cold water and stirred, perhaps a tenth of that. Nobody can say it closer: go by the thermometer."
+    ends, time = temperature(Temperature(one.in_air.ends)), _between(one.in_air)
+    if one.what == "lye":
+        return say(
+            "Until the lye is down at {ends} it takes, in the open, {time}, by vessel, lid and draught; standing in cold water and "
+            "stirred, perhaps a tenth of that. Nobody can say it closer: go by the thermometer.",
+            ends=ends,
+            time=time,
+        )
+    return say(
+        "Until the batch is down at {ends} it takes, in the open, {time}, by vessel, lid and draught; standing in cold water and "
+        "stirred, perhaps a tenth of that. Nobody can say it closer: go by the thermometer.",
+        ends=ends,
+        time=time,
     )
 
 
 def _between(cooling: Cooling) -> str:
     """Give both ends, the lower rounded down and the upper rounded up."""
     least, most = _round(cooling.least, up=False), _round(cooling.most, up=True)
-    return f"from {duration(least)} to {duration(most)}" if least else f"up to {duration(most)}"
+    if not least:
+        return say("up to {most}", most=duration(most))
+    return say("from {least} to {most}", least=duration(least), most=duration(most))
 
 
 def _round(minutes: Fraction, *, up: bool) -> int:

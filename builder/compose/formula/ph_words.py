@@ -8,10 +8,9 @@ from builder.model.recipe.figure import Figure, Known
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.worked_batch import WorkedBatch
-from builder.rules.basis import PRACTICE
+from builder.words.say import message, say
 
-STRIP = "a soap as 1 part in 99 parts of distilled water"
-BASES = {Known.MEMORY: "from memory", Known.PRACTICE: PRACTICE}
+BASES = {Known.MEMORY: message("from memory"), Known.PRACTICE: message("common practice, no source")}
 
 
 def ph_words(batch: WorkedBatch, *, at_home: bool = False) -> str:
@@ -21,14 +20,16 @@ def ph_words(batch: WorkedBatch, *, at_home: bool = False) -> str:
     if measured is None and not windows:
         return ""
     if measured is None:
-        said = "Not measured yet."
+        said = say("Not measured yet.")
     elif at_home:
-        said = f"The studio's own batch had pH {_ends(measured.low, measured.high)} ({measured.measured})."
+        said = say("The studio's own batch had pH {ph} ({how}).", ph=_ends(measured.low, measured.high), how=measured.measured)
     else:
         said = f"{_ends(measured.low, measured.high)} ({measured.measured})."
-    tests = f"Try a strip on a sample ({STRIP})." if batch.product.made_with_lye else "Try a strip on a sample."
-    works = " ".join(f"The {within(name)} works at pH {_ends(window.low, window.highest)}{_basis(window)}." for name, window in windows)
-    outside = "Outside of that the product spoils unseen: do not use it." if windows else ""
+    tests = say("Try a strip on a sample.")
+    if batch.product.made_with_lye:
+        tests = say("Try a strip on a sample (a soap as 1 part in 99 parts of distilled water).")
+    works = " ".join(_works(name, window) for name, window in windows)
+    outside = say("Outside of that the product spoils unseen: do not use it.") if windows else ""
     return " ".join(part for part in (said, works, tests, outside) if part)
 
 
@@ -45,9 +46,11 @@ def _windows(batch: WorkedBatch) -> Iterator[tuple[str, Figure]]:
 
 def _ends(low: Fraction, high: Fraction) -> str:
     ends = [shortest(end, 2) for end in (low, high)]
-    return ends[0] if ends[0] == ends[1] else " to ".join(ends)
+    return ends[0] if ends[0] == ends[1] else say("{low} to {high}", low=ends[0], high=ends[1])
 
 
-def _basis(window: Figure) -> str:
-    words = BASES.get(window.known)
-    return f" ({words})" if words else ""
+def _works(name: str, window: Figure) -> str:
+    basis, ph = BASES.get(window.known), _ends(window.low, window.highest)
+    if basis:
+        return say("The {preservative} works at pH {ph} ({basis}).", preservative=within(name), ph=ph, basis=say(basis))
+    return say("The {preservative} works at pH {ph}.", preservative=within(name), ph=ph)

@@ -14,7 +14,7 @@ from datetime import date
 from builder.compose.label.label_languages import colon_of, day, glued, in_figures, joined, length_of_time, not_for_sale, said
 from builder.compose.label.label_warnings import warnings_of
 from builder.compose.label.label_words import chosen_in, ingredient_text, net_contents
-from builder.compose.recipe.wording import NBSP, keep_together, sentence, within
+from builder.compose.recipe.wording import NBSP, keep_together, sentence
 from builder.model.keeping.durability import Durability
 from builder.model.label.ingredient_list import Variant
 from builder.model.label.language import Language
@@ -24,6 +24,7 @@ from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.jar import Jar
 from builder.rules.durability import durability_in
 from builder.words.fold import fold
+from builder.words.within import within
 
 
 @dataclass(frozen=True)

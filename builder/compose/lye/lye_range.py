@@ -6,6 +6,7 @@ from math import ceil, floor
 from builder.compose.recipe.wording import number, percent, shortest
 from builder.compose.views.lye import RangeTick, RangeView
 from builder.model.lye.lye_result import LyeResult
+from builder.words.say import message, say
 
 STEP = Fraction(2, 100)
 # The line takes this part of the width, so that the words of its ends have room.
@@ -42,14 +43,22 @@ def ends(lye: LyeResult) -> tuple[str, str]:
 def range_sentence(lye: LyeResult) -> str:
     """Say in one sentence how far the superfat may be from what is meant."""
     lowest, highest = ends(lye)
-    span = f"between {lowest} and {highest}"
-    return f"If every figure and every weighing were off to one side at once, {span} of the fat would find no lye{_ending(lye)}"
+    return say(_sentence(lye), lowest=lowest, highest=highest)
 
 
-def _ending(lye: LyeResult) -> str:
-    """Say that no lye can be left over only where that is so whether waxes take lye or not."""
+def _sentence(lye: LyeResult) -> str:
+    """Give the sentence; it says that no lye can be left over only where that is so whether waxes take lye or not."""
     if lye.lowest < 0:
-        return ", and below 0% lye is left over: read the caution."
+        return message(
+            "If every figure and every weighing were off to one side at once, between {lowest} and {highest} of the fat would find no lye, "
+            "and below 0% lye is left over: read the caution."
+        )
     if lye.lowest_without_waxes < 0:
-        return ". That counts on the wax to take its lye; if it took none, lye could be left over."
-    return ", so no lye would be left over."
+        return message(
+            "If every figure and every weighing were off to one side at once, between {lowest} and {highest} of the fat would find no lye. "
+            "That counts on the wax to take its lye; if it took none, lye could be left over."
+        )
+    return message(
+        "If every figure and every weighing were off to one side at once, between {lowest} and {highest} of the fat would find no lye, so "
+        "no lye would be left over."
+    )

@@ -10,6 +10,7 @@ from builder.model.lye.lye_result import LyeResult, Purity
 from builder.model.lye.lye_solution import LyeSolution
 from builder.model.recipe.column import Column, Role
 from builder.model.recipe.worked_batch import WorkedBatch
+from builder.words.say import message, say
 
 
 def home_lye(batch: WorkedBatch) -> LyeView | None:
@@ -20,7 +21,7 @@ def home_lye(batch: WorkedBatch) -> LyeView | None:
     facts = [_superfat(column.lye), *_parts(column.lye), _concentration(column.lye), *_in_water(column.lye)]
     facts += [*_before_the_cook(column.lye), *_without_waxes(column.lye), *_cured_bar(batch)]
     worst = min((one.lye for one in batch.columns if one.lye), key=lambda lye: lye.lowest)
-    return LyeView(tuple(facts), (range_sentence(worst), *_smallest(batch), *_purities(column.lye), RAW_UNTIL_CURED))
+    return LyeView(tuple(facts), (range_sentence(worst), *_smallest(batch), *_purities(column.lye), say(RAW_UNTIL_CURED)))
 
 
 def staff_lye(batch: WorkedBatch, solutions: Sequence[LyeSolution], key: str) -> LyeView | None:
@@ -32,12 +33,13 @@ def staff_lye(batch: WorkedBatch, solutions: Sequence[LyeSolution], key: str) ->
     lye = column.lye
     if lye is None:
         return None
-    worst = " to ".join(ends(lye))
+    lowest, highest = ends(lye)
+    worst = say("{low} to {high}", low=lowest, high=highest)
     facts = [
-        LyeFact("Alkali to weigh", _named(column, Role.ALKALI)),
-        LyeFact("Water beside it", _named(column, Role.LYE_WATER)),
+        LyeFact(say("Alkali to weigh"), _named(column, Role.ALKALI)),
+        LyeFact(say("Water beside it"), _named(column, Role.LYE_WATER)),
         _superfat(lye),
-        LyeFact("Superfat, worst case both ways", worst, _off_at_once(lye)),
+        LyeFact(say("Superfat, worst case both ways"), worst, _off_at_once(lye)),
         *_worst_case(lye),
         *_parts(lye),
         *_before_the_cook(lye),
@@ -45,8 +47,8 @@ def staff_lye(batch: WorkedBatch, solutions: Sequence[LyeSolution], key: str) ->
         _concentration(lye),
         *_in_water(lye),
         *_water_beside(lye),
-        LyeFact("Water for each part of lye", number(lye.water_to_lye, 2)),
-        LyeFact("Water, percent of the oils", percent(lye.water_of_oils, 1)),
+        LyeFact(say("Water for each part of lye"), number(lye.water_to_lye, 2)),
+        LyeFact(say("Water, percent of the oils"), percent(lye.water_of_oils, 1)),
         *_cured_bar(batch),
     ]
     return LyeView(tuple(facts), (*_purities(lye), *_made_by_staff(solutions)), view_range(lye, key))
@@ -55,33 +57,39 @@ def staff_lye(batch: WorkedBatch, solutions: Sequence[LyeSolution], key: str) ->
 def _smallest(batch: WorkedBatch) -> tuple[str, ...]:
     """Say how small a batch such scales can weigh, unless this one, which the studio has accepted, is smaller."""
     if batch.smallest is None or batch.smallest > batch.grams.total:
-        return ("This is a small batch for such scales: weigh each amount on the finest that holds it.",)
-    return (f"On such scales make no batch of less than about {grams(batch.smallest)}.",)
+        return (say("This is a small batch for such scales: weigh each amount on the finest that holds it."),)
+    return (say("On such scales make no batch of less than about {weight}.", weight=grams(batch.smallest)),)
 
 
-RAW_UNTIL_CURED = "Fresh soap is still caustic, until it has cured, or has cooked and passed its test."
+RAW_UNTIL_CURED = message("Fresh soap is still caustic, until it has cured, or has cooked and passed its test.")
 
 
 def _superfat(lye: LyeResult) -> LyeFact:
     share = percent(lye.superfat, 1)
-    return LyeFact("Superfat, as weighed", share, f"About {share} of the fat finds no lye. It stays in the soap as fat.")
+    return LyeFact(
+        say("Superfat, as weighed"), share, say("About {share} of the fat finds no lye. It stays in the soap as fat.", share=share)
+    )
 
 
 def _concentration(lye: LyeResult) -> LyeFact:
     share = percent(lye.concentration, 1)
-    return LyeFact("Lye concentration", share, f"Of 100{NBSP}g of lye solution, {number(lye.concentration * 100, 1)}{NBSP}g are lye.")
+    return LyeFact(
+        say("Lye concentration"),
+        share,
+        say("Of {solution} of lye solution, {lye} are lye.", solution=f"100{NBSP}g", lye=f"{number(lye.concentration * 100, 1)}{NBSP}g"),
+    )
 
 
 def _off_at_once(lye: LyeResult) -> str:
-    said = "Every figure and every weighing off to one side at once"
-    counts_nothing = lye.without_waxes is not None and lye.lowest == lye.lowest_without_waxes
-    return f"{said}; at the low end the wax counts as taking no lye." if counts_nothing else f"{said}."
+    if lye.without_waxes is not None and lye.lowest == lye.lowest_without_waxes:
+        return say("Every figure and every weighing off to one side at once; at the low end the wax counts as taking no lye.")
+    return say("Every figure and every weighing off to one side at once.")
 
 
 def _worst_case(lye: LyeResult) -> list[LyeFact]:
     """Say what pulls the superfat down most: the ranges of figures, named, and the scales."""
     takers = [f"{within(cause.ingredient)} {percent(cause.takes, 1)}" for cause in lye.causes[:3]]
-    return [LyeFact("Taken from it by", ", ".join([*takers, f"the scales {percent(lye.by_scales, 1)}"]))]
+    return [LyeFact(say("Taken from it by"), ", ".join([*takers, say("the scales {share}", share=percent(lye.by_scales, 1))]))]
 
 
 def _parts(lye: LyeResult) -> list[LyeFact]:
@@ -90,9 +98,13 @@ def _parts(lye: LyeResult) -> list[LyeFact]:
         return []
     return [
         LyeFact(
-            sentence(part.alkali),
-            f"{percent(part.by_equivalents, 1)} of the equivalents, {percent(part.by_weight, 1)} of the weight",
-            "The two differ, since the alkalis do not weigh the same for the same work.",
+            sentence(say(part.alkali)),
+            say(
+                "{equivalents} of the equivalents, {weight} of the weight",
+                equivalents=percent(part.by_equivalents, 1),
+                weight=percent(part.by_weight, 1),
+            ),
+            say("The two differ, since the alkalis do not weigh the same for the same work."),
         )
         for part in lye.parts
     ]
@@ -101,7 +113,7 @@ def _parts(lye: LyeResult) -> list[LyeFact]:
 def _in_water(lye: LyeResult) -> list[LyeFact]:
     if lye.in_water == lye.concentration:
         return []
-    return [LyeFact("Lye concentration in its water", percent(lye.in_water, 1), "Only the water in the liquid dissolves lye.")]
+    return [LyeFact(say("Lye concentration in its water"), percent(lye.in_water, 1), say("Only the water in the liquid dissolves lye."))]
 
 
 def _water_beside(lye: LyeResult) -> list[LyeFact]:
@@ -109,9 +121,9 @@ def _water_beside(lye: LyeResult) -> list[LyeFact]:
         return []
     return [
         LyeFact(
-            "Water from elsewhere",
+            say("Water from elsewhere"),
             grams(lye.water_beside),
-            "In later liquids, milks and solutions of acid. It dissolves no lye.",
+            say("In later liquids, milks and solutions of acid. It dissolves no lye."),
         )
     ]
 
@@ -119,8 +131,8 @@ def _water_beside(lye: LyeResult) -> list[LyeFact]:
 def _cured_bar(batch: WorkedBatch) -> list[LyeFact]:
     if batch.own.cured is None:
         return []
-    weight = f"about {number(batch.own.cured.grams, 0)}{NBSP}g"
-    return [LyeFact("A bar after the cure", weight, "From bars that the studio weighed. Weigh each bar before it is labelled.")]
+    weight = say("about {weight}", weight=f"{number(batch.own.cured.grams, 0)}{NBSP}g")
+    return [LyeFact(say("A bar after the cure"), weight, say("From bars that the studio weighed. Weigh each bar before it is labelled."))]
 
 
 def _before_the_cook(lye: LyeResult) -> list[LyeFact]:
@@ -129,9 +141,9 @@ def _before_the_cook(lye: LyeResult) -> list[LyeFact]:
     late = listed([within(name) for name in lye.late])
     return [
         LyeFact(
-            "Superfat during the cook",
+            say("Superfat during the cook"),
             percent(lye.before_the_cook, 1),
-            f"Only what is in the pot by then: {late} goes in after the cook, and is not there to be tested before.",
+            say("Only what is in the pot by then: {late} goes in after the cook, and is not there to be tested before.", late=late),
         )
     ]
 
@@ -139,14 +151,16 @@ def _before_the_cook(lye: LyeResult) -> list[LyeFact]:
 def _without_waxes(lye: LyeResult) -> list[LyeFact]:
     if lye.without_waxes is None:
         return []
-    return [LyeFact("Superfat if no wax takes lye", percent(lye.without_waxes, 1), "Wax takes lye only when it is boiled for long.")]
+    return [
+        LyeFact(say("Superfat if no wax takes lye"), percent(lye.without_waxes, 1), say("Wax takes lye only when it is boiled for long."))
+    ]
 
 
 def _named(column: Column, role: Role) -> str:
     found = [w for w in column.weighed if w.line.role is role]
     if not found:
-        return "none"
-    return ", ".join(f"{weighed_together([w], column.unit)} of {within(w.line.name)}" for w in found)
+        return say("none")
+    return ", ".join(say("{weight} of {name}", weight=weighed_together([w], column.unit), name=within(w.line.name)) for w in found)
 
 
 def _purities(lye: LyeResult) -> tuple[str, ...]:
@@ -154,23 +168,35 @@ def _purities(lye: LyeResult) -> tuple[str, ...]:
 
 
 def _purity(purity: Purity) -> str:
-    name = sentence(purity.alkali)
     low, typical, high = purity.hydroxide
-    span = f"{percent(low)} to {percent(high)}" if low != high else percent(low)
+    said = {"alkali": sentence(say(purity.alkali)), "share": percent(typical), "basis": purity.source}
+    said["span"] = say("{low} to {high}", low=percent(low), high=percent(high)) if low != high else percent(low)
     if purity.strength:
-        ends = f" (from {span})" if low != high else ""
-        return (
-            f"{name}: bought as a solution, counted as {percent(typical)} by weight{ends}. The certificate of the bottle counts: "
-            "compare it, and change the recipe if it says something else."
-        )
-    if not purity.assumed:
-        basis = f"from {purity.source}" if purity.source else "as the recipe states"
-        ends = f" ({span})" if purity.low != purity.high else ""
-        return f"{name}: counted as {percent(purity.typical)} pure{ends}, {basis}. Compare the label of your pack."
-    return (
-        f"{name}: counted as {percent(purity.typical)} pure. This is an assumption from {purity.source} ({span}). "
-        "Compare the label of your pack; if it says something else, the amounts change."
-    )
+        return say(_BOUGHT_BETWEEN if low != high else _BOUGHT, **said)
+    said["share"] = percent(purity.typical)
+    if purity.assumed:
+        return say(_ASSUMED, **said)
+    if purity.low != purity.high:
+        return say(_FROM_BETWEEN if purity.source else _STATED_BETWEEN, **said)
+    return say(_FROM if purity.source else _STATED, **said)
+
+
+_BOUGHT = message(
+    "{alkali}: bought as a solution, counted as {share} by weight. The certificate of the bottle counts: compare it, and change the recipe "
+    "if it says something else."
+)
+_BOUGHT_BETWEEN = message(
+    "{alkali}: bought as a solution, counted as {share} by weight (from {span}). The certificate of the bottle counts: compare it, and "
+    "change the recipe if it says something else."
+)
+_FROM = message("{alkali}: counted as {share} pure, from {basis}. Compare the label of your pack.")
+_FROM_BETWEEN = message("{alkali}: counted as {share} pure ({span}), from {basis}. Compare the label of your pack.")
+_STATED = message("{alkali}: counted as {share} pure, as the recipe states. Compare the label of your pack.")
+_STATED_BETWEEN = message("{alkali}: counted as {share} pure ({span}), as the recipe states. Compare the label of your pack.")
+_ASSUMED = message(
+    "{alkali}: counted as {share} pure. This is an assumption from {basis} ({span}). Compare the label of your pack; if it says something "
+    "else, the amounts change."
+)
 
 
 def _made_by_staff(solutions: Sequence[LyeSolution]) -> tuple[str, ...]:
@@ -179,8 +205,11 @@ def _made_by_staff(solutions: Sequence[LyeSolution]) -> tuple[str, ...]:
 
 def _of_solution(lye: LyeSolution) -> str:
     if lye.bought:
-        return f"{mixing_line(lye)}. It is for all batches, with some to spare for what stays in the bottles. No solid is dissolved for it."
-    if lye.ready_mixed:
-        return f"{mixing_line(lye)}. It is for all batches, with some to spare for what stays in the bottles."
-    when = "Made ahead" if lye.ahead else "Made by the teacher"
-    return f"{mixing_line(lye)}. {when}: what students meet is this solution, and no dry lye."
+        said = message("{mixing}. It is for all batches, with some to spare for what stays in the bottles. No solid is dissolved for it.")
+    elif lye.ready_mixed:
+        said = message("{mixing}. It is for all batches, with some to spare for what stays in the bottles.")
+    elif lye.ahead:
+        said = message("{mixing}. Made ahead: what students meet is this solution, and no dry lye.")
+    else:
+        said = message("{mixing}. Made by the teacher: what students meet is this solution, and no dry lye.")
+    return say(said, mixing=mixing_line(lye))

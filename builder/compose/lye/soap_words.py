@@ -4,6 +4,7 @@ from builder.compose.recipe.wording import NBSP, number, within
 from builder.compose.views.teacher import Fact
 from builder.model.recipe.quantity import Mass, sum_masses
 from builder.model.recipe.worked_batch import WorkedBatch
+from builder.words.say import say
 
 
 def soap_facts(batch: WorkedBatch) -> tuple[Fact, ...]:
@@ -11,20 +12,22 @@ def soap_facts(batch: WorkedBatch) -> tuple[Fact, ...]:
     made = batch.soap
     if made is None:
         return ()
-    rows = [(f"Soap of {within(one.ingredient.name)}", one.soap) for one in made.soaps]
+    rows = [(say("Soap of {fat}", fat=within(one.ingredient.name)), one.soap) for one in made.soaps]
     rows += [
-        ("Fat that stays fat", sum_masses(one.unsaponified for one in made.soaps)),
-        ("Glycerol, set free", made.glycerol),
-        ("Water, before it dries", made.water),
+        (say("Fat that stays fat"), sum_masses(one.unsaponified for one in made.soaps)),
+        (say("Glycerol, set free"), made.glycerol),
+        (say("Water, before it dries"), made.water),
     ]
-    rows += [(f"What becomes of {within(name)}", mass) for name, mass in made.salts]
-    rows += [("Beside hydroxide in the lye as bought", made.rest_of_alkali)]
-    rows += [(f"{name}, as it went in", mass) for name, mass in made.others]
+    rows += [(say("What becomes of {name}", name=within(name)), mass) for name, mass in made.salts]
+    rows += [(say("Beside hydroxide in the lye as bought"), made.rest_of_alkali)]
+    rows += [(say("{name}, as it went in", name=say(name)), mass) for name, mass in made.others]
     facts = [Fact(name, _grams(mass)) for name, mass in rows if mass]
-    facts.append(Fact("Together, the weight of the batch", _grams(made.total)))
+    facts.append(Fact(say("Together, the weight of the batch"), _grams(made.total)))
     if batch.own.cured is not None and batch.recipe.cure is not None:
         bar, cured = _grams(batch.own.fill.weight), _grams(batch.own.cured)
-        facts.append(Fact(f"One bar of {bar} after {batch.recipe.cure.time}", f"about {cured}"))
+        facts.append(
+            Fact(say("One bar of {weight} after {time}", weight=bar, time=batch.recipe.cure.time), say("about {weight}", weight=cured))
+        )
     return tuple(facts)
 
 

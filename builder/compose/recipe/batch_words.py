@@ -13,7 +13,7 @@ from builder.compose.lye.soap_words import soap_facts
 from builder.compose.recipe.ingredient_tables import staff_table
 from builder.compose.recipe.portion_words import container_name, containers_of, left_over
 from builder.compose.recipe.sums import view_sums
-from builder.compose.recipe.wording import counted, grams, grams_and_ounces, listed, within
+from builder.compose.recipe.wording import grams, grams_and_ounces, listed, within
 from builder.compose.views.ingredient_table import IngredientRow
 from builder.compose.views.teacher import BatchView, Fact, ProductBatches, SumsView
 from builder.model.lye.lye_solution import LyeSolution
@@ -22,12 +22,13 @@ from builder.model.recipe.size import PeopleSize
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, Containers, MadeProduct, PlannedBatch
+from builder.words.say import message, say, say_count
 
 PURPOSES = {
-    "class": "One batch for the class",
-    "group": "One batch for each group",
-    "student": "One batch for each student",
-    "teacher": "The teacher's batch, for spare containers and to show",
+    "class": message("One batch for the class"),
+    "group": message("One batch for each group"),
+    "student": message("One batch for each student"),
+    "teacher": message("The teacher's batch, for spare containers and to show"),
 }
 
 
@@ -36,7 +37,7 @@ def view_batches(edition: Edition, plan: ClassPlan, made: MadeProduct) -> Produc
     studio, sheet = edition.studio, made.batch
     return ProductBatches(
         name=sheet.recipe.name,
-        containers=f"{listed([_in_all(studio, one) for one in made.containers])} in all",
+        containers=say("{containers} in all", containers=listed([_in_all(studio, one) for one in made.containers])),
         left_over=_left_over(studio, plan, made),
         batches=tuple(_batch(studio, plan, planned) for planned in made.batches),
         needed=_needed(made),
@@ -49,11 +50,14 @@ def view_batches(edition: Edition, plan: ClassPlan, made: MadeProduct) -> Produc
 
 def _left_over(studio: Studio, plan: ClassPlan, made: MadeProduct) -> str:
     many = left_over(studio, plan, made)
-    people = counted(plan.last_group, "person", "people")
-    return (
-        f"Group {plan.groups} has {people} and makes the batch of a whole group: {many} more than it takes, without a label."
-        if many
-        else ""
+    if not many:
+        return ""
+    return say_count(
+        "Group {group} has {count}\u00a0person and makes the batch of a whole group: {many} more than it takes, without a label.",
+        "Group {group} has {count}\u00a0people and makes the batch of a whole group: {many} more than it takes, without a label.",
+        plan.last_group,
+        group=plan.groups,
+        many=many,
     )
 
 
@@ -71,8 +75,10 @@ def _needed(made: MadeProduct) -> tuple[IngredientRow, ...]:
 
 def batch_title(planned: PlannedBatch) -> str:
     """Say whose batch it is and how often it is made."""
-    title = PURPOSES.get(planned.purpose, planned.purpose)
-    return title if planned.copies == 1 else f"{title}, made {counted(planned.copies, 'time', 'times')}"
+    title = say(PURPOSES.get(planned.purpose, planned.purpose))
+    if planned.copies == 1:
+        return title
+    return say_count("{title}, made {count}\u00a0time", "{title}, made {count}\u00a0times", planned.copies, title=title)
 
 
 def sums_of(made: MadeProduct) -> tuple[SumsView, ...]:
@@ -103,16 +109,21 @@ def _portions(studio: Studio, planned: PlannedBatch) -> list[Fact]:
     portions = sheet.own.portions
     facts = [fact for one in sheet.fillings for fact in _filling(studio, one)]
     if isinstance(sheet.size, PeopleSize):
-        facts += [Fact("To show", grams(sheet.size.demo))] if sheet.size.demo else []
-        facts += [Fact("Stays in the pot", grams(sheet.size.left_in_the_pot))] if sheet.size.left_in_the_pot else []
-    facts += [Fact("Smallest sensible batch on these scales", f"about {grams(sheet.smallest)}")] if sheet.smallest else []
+        facts += [Fact(say("To show"), grams(sheet.size.demo))] if sheet.size.demo else []
+        facts += [Fact(say("Stays in the pot"), grams(sheet.size.left_in_the_pot))] if sheet.size.left_in_the_pot else []
+    facts += (
+        [Fact(say("Smallest sensible batch on these scales"), say("about {weight}", weight=grams(sheet.smallest)))]
+        if sheet.smallest
+        else []
+    )
     if portions.all_from is not None and portions.wanted:
-        least = grams(portions.all_from)
-        facts.append(Fact("Weigh the finished batch", f"{grams(sheet.grams.total)} went in; all containers are filled from {least}"))
-    facts.append(Fact("Left over", grams(portions.left)))
+        went_in, least = grams(sheet.grams.total), grams(portions.all_from)
+        said = say("{went_in} went in; all containers are filled from {least}", went_in=went_in, least=least)
+        facts.append(Fact(say("Weigh the finished batch"), said))
+    facts.append(Fact(say("Left over"), grams(portions.left)))
     facts += _unlimited(sheet)
     said = ph_words(sheet)
-    return [*facts, Fact("pH", said)] if said else facts
+    return [*facts, Fact(say("pH"), said)] if said else facts
 
 
 def _unlimited(batch: WorkedBatch) -> list[Fact]:
@@ -120,8 +131,8 @@ def _unlimited(batch: WorkedBatch) -> list[Fact]:
     if not batch.unlimited:
         return []
     names = listed([within(card.name) for card in batch.unlimited])
-    words = f"{names}. Only what holds for all scent together was compared; the supplier's certificate decides"
-    return [Fact("No published limit for this use", words)]
+    words = say("{names}. Only what holds for all scent together was compared; the supplier's certificate decides", names=names)
+    return [Fact(say("No published limit for this use"), words)]
 
 
 def _filling(studio: Studio, filling: Filling) -> list[Fact]:
@@ -129,7 +140,17 @@ def _filling(studio: Studio, filling: Filling) -> list[Fact]:
     portions, name = filling.portions, container_name(studio, filling.fill)
     facts = []
     if portions.poured != portions.fill:
-        facts.append(Fact("Pour, reading on a tared cup", f"{grams_and_ounces(portions.poured)} for each {name}"))
-    facts.append(Fact("Fill, reading on a tared container", f"{grams_and_ounces(portions.fill)} in each {name}"))
-    facts.append(Fact("Containers filled", containers_of(portions.yields, name)))
+        facts.append(
+            Fact(
+                say("Pour, reading on a tared cup"),
+                say("{weight} for each {container}", weight=grams_and_ounces(portions.poured), container=name),
+            )
+        )
+    facts.append(
+        Fact(
+            say("Fill, reading on a tared container"),
+            say("{weight} in each {container}", weight=grams_and_ounces(portions.fill), container=name),
+        )
+    )
+    facts.append(Fact(say("Containers filled"), containers_of(portions.yields, name)))
     return facts

@@ -2,12 +2,13 @@
 
 from collections.abc import Mapping
 
-from builder.compose.recipe.wording import counted, grams, grams_and_ounces, listed, sentence, within
+from builder.compose.recipe.wording import grams, grams_and_ounces, listed, sentence, within
 from builder.model.dates.studio_class import BatchFor
 from builder.model.recipe.recipe import Fill
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
+from builder.words.say import message, messages, say, say_count
 
 
 def container_name(studio: Studio, fill: Fill) -> str:
@@ -16,13 +17,23 @@ def container_name(studio: Studio, fill: Fill) -> str:
     return within(container.name) if container else fill.container.text
 
 
-NOUNS = ("bottle", "jar", "tin", "tube", "pouch", "bar", "bag", "cup")
+NOUNS = {
+    "bottle": messages("{count}\u00a0bottle", "{count}\u00a0bottles"),
+    "jar": messages("{count}\u00a0jar", "{count}\u00a0jars"),
+    "tin": messages("{count}\u00a0tin", "{count}\u00a0tins"),
+    "tube": messages("{count}\u00a0tube", "{count}\u00a0tubes"),
+    "pouch": messages("{count}\u00a0pouch", "{count}\u00a0pouches"),
+    "bar": messages("{count}\u00a0bar", "{count}\u00a0bars"),
+    "bag": messages("{count}\u00a0bag", "{count}\u00a0bags"),
+    "cup": messages("{count}\u00a0cup", "{count}\u00a0cups"),
+    "container": messages("{count}\u00a0container", "{count}\u00a0containers"),
+}
 
 
 def containers_of(count: int, name: str) -> str:
     """Count containers by the noun that their name ends in: `4 bottles`, `6 bars`; others are containers."""
-    noun = next((noun for noun in NOUNS if noun in name.casefold().split()), "container")
-    return counted(count, noun, f"{noun}{'es' if noun.endswith('ch') else 's'}")
+    noun = next((noun for noun in NOUNS if noun in str(name).casefold().split()), "container")
+    return say_count(*NOUNS[noun], count)
 
 
 def fills(studio: Studio, batch: WorkedBatch) -> str:
@@ -32,11 +43,17 @@ def fills(studio: Studio, batch: WorkedBatch) -> str:
     """
     portions = batch.own.portions
     name = container_name(studio, batch.own.fill)
-    size = f"({name}) with {grams_and_ounces(portions.fill)} each"
-    pot = [f"{grams(portions.in_the_pot)} are counted for what stays in the pot and on the tools"] if portions.in_the_pot else []
-    left = [f"{grams(portions.left)} are left over"] if portions.left and portions.wanted is None else []
-    rest = "; ".join((*pot, *left)) or "What sticks to bowls and tools is missing from the last one"
-    return f"Fills {containers_of(portions.yields, name)} {size}. {rest}."
+    pot, left = grams(portions.in_the_pot), grams(portions.left)
+    if portions.in_the_pot and portions.left and portions.wanted is None:
+        rest = say("{pot} are counted for what stays in the pot and on the tools; {left} are left over.", pot=pot, left=left)
+    elif portions.in_the_pot:
+        rest = say("{pot} are counted for what stays in the pot and on the tools.", pot=pot)
+    elif portions.left and portions.wanted is None:
+        rest = say("{left} are left over.", left=left)
+    else:
+        rest = say("What sticks to bowls and tools is missing from the last one.")
+    count, each = containers_of(portions.yields, name), grams_and_ounces(portions.fill)
+    return f"{say('Fills {containers} ({name}) with {weight} each.', containers=count, name=name, weight=each)} {rest}"
 
 
 def left_over(studio: Studio, plan: ClassPlan, made: MadeProduct) -> str:
@@ -44,10 +61,14 @@ def left_over(studio: Studio, plan: ClassPlan, made: MadeProduct) -> str:
     if made.make.batch_for is not BatchFor.GROUP:
         return ""
     kinds = [(one.fill, plan.unclaimed(one.each_student)) for one in made.batch.fillings]
-    return listed([f"{containers_of(count, container_name(studio, fill))} of {grams(fill.weight)}" for fill, count in kinds if count])
+    return listed([_of_weight(studio, fill, count) for fill, count in kinds if count])
+
+
+def _of_weight(studio: Studio, fill: Fill, count: int) -> str:
+    return say("{containers} of {weight}", containers=containers_of(count, container_name(studio, fill)), weight=grams(fill.weight))
 
 
 def emergency_lines(numbers: Mapping[str, str]) -> tuple[str, ...]:
     """Give the numbers to call, each with what it is."""
-    words = {"number": "Emergency"}
-    return tuple(f"{words.get(name, sentence(name))}: {number}" for name, number in numbers.items() if number)
+    words = {"number": message("Emergency"), "poison centre": message("Poison centre")}
+    return tuple(f"{say(words.get(name, sentence(name)))}: {number}" for name, number in numbers.items() if number)

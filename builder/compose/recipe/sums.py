@@ -7,6 +7,7 @@ from builder.compose.recipe.wording import figure, rule_words, sentence
 from builder.compose.views.teacher import SumsView, WorkingRow
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.recipe.working import Given
+from builder.words.say import say
 
 IN_THE_TABLE = (
     "share of total",
@@ -27,7 +28,7 @@ def view_sums(title: str, batch: WorkedBatch) -> SumsView:
     notes: dict[str, int] = {}
     rows = tuple(
         WorkingRow(
-            sentence(working.of),
+            sentence(say(working.of)),
             sentence(rule_words(working.rule)),
             "; ".join(_given(entry, notes) for entry in working.given),
             figure(working.result, working.unit),
@@ -39,7 +40,7 @@ def view_sums(title: str, batch: WorkedBatch) -> SumsView:
 
 
 def _given(entry: Given, notes: dict[str, int]) -> str:
-    text = f"{entry.name} {figure(entry.value, entry.unit)}"
+    text = f"{say(entry.name)} {figure(entry.value, entry.unit)}"
     if not entry.source:
         return text
     return f"{text} [{notes.setdefault(entry.source, len(notes) + 1)}]"

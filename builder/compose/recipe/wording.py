@@ -16,53 +16,62 @@ from builder.model.studio import Scale
 from builder.units import fahrenheit, grams_in, millilitres_in
 from builder.words.listed import listed as listed
 from builder.words.percent import written_percent
-from builder.words.within import within as within
+from builder.words.say import message, say, say_count
+from builder.words.within import within as within_english
 
 NBSP = "\u00a0"
 UNIT_AFTER_NUMBER = re.compile(r"(?<=\d) (?=(?:g|kg|oz|lb|mL|ml|L|cm|mm|min|h|°C|°F)\b)")
 MINUS = "\u2212"
 
 RULES = {
-    "share of total": "the ingredient's part divided by all the parts",
-    "rest of total": "100% less what the other ingredients take",
-    "share of oils": "percent of the weight of the oils, as the recipe states it",
-    "parts": "parts by weight, as the recipe states them",
-    "weights": "the weight that the recipe states",
-    "volume through density": "volume multiplied by density",
-    "drops through drop mass": "drops multiplied by the measured mass of one drop",
-    "fat equivalents": "weight multiplied by saponification value, divided by 1000 and by the molar mass of potassium hydroxide",
-    "acid equivalents": "weight multiplied by assay and by the protons that take lye, divided by molar mass",
-    "fat equivalents as weighed": "weight multiplied by saponification value, divided by 1000 and by the molar mass of potassium hydroxide",
-    "acid equivalents as weighed": "weight multiplied by assay and by the protons that take lye, divided by molar mass",
-    "alkali equivalents as weighed": "weight multiplied by the share that is hydroxide, divided by molar mass",
-    "alkali equivalents needed": "equivalents of fat less the superfat, plus equivalents of acid",
-    "alkali weight": "equivalents multiplied by molar mass, divided by purity",
-    "water by concentration": "lye multiplied by (1 less the concentration), divided by the concentration",
-    "water by ratio": "lye multiplied by the parts of water for each part of lye",
-    "water by percent of oils": "weight of the oils multiplied by the percent",
-    "weight with the oils": "the weight that the recipe states, multiplied by the oils and divided by those of the recipe as written",
-    "water in ready-mixed lye": "hydroxide divided by the strength of the solution, less the solid that it replaces",
-    "batch for containers": "containers multiplied by the weight of one",
-    "batch for people": "containers multiplied by the weight of one, plus what is shown and what stays in the pot",
-    "batch for mould": "volume of the mould multiplied by the measured density",
-    "batch for total": "the weight that was asked for",
-    "batch for oils": "the oils that were asked for, divided by the share of oils in the batch",
-    "raised for rounding": "the batch is a little larger, so that the rounded amounts still fill every container",
-    "rounded to the scale": "the nearest whole division of the scale; lye always down",
-    "superfat as weighed": "1 less (equivalents of alkali less acid) divided by equivalents of fat, from the amounts as weighed",
-    "superfat lowest": "the same, with every figure and every weighing off towards too much lye",
-    "superfat highest": "the same, with every figure and every weighing off towards too little lye",
-    "required HLB of a mixture": "each oil's share of the oil phase multiplied by the HLB that it requires, added up (oil in water)",
-    "HLB of a mixture": "each emulsifier's share of the emulsifiers multiplied by its HLB, added up",
-    "drop estimated": "density divided by the fewest drops that a pharmacopoeial dropper makes of a millilitre of water",
-    "most under a limit": "the room is the limit less what the batch holds, of the fill; less what other choices take, by what 1 g takes",
-    "portions": "what is to be filled divided by the weight of one portion, whole portions only",
+    "share of total": message("the ingredient's part divided by all the parts"),
+    "rest of total": message("100% less what the other ingredients take"),
+    "share of oils": message("percent of the weight of the oils, as the recipe states it"),
+    "parts": message("parts by weight, as the recipe states them"),
+    "weights": message("the weight that the recipe states"),
+    "volume through density": message("volume multiplied by density"),
+    "drops through drop mass": message("drops multiplied by the measured mass of one drop"),
+    "fat equivalents": message("weight multiplied by saponification value, divided by 1000 and by the molar mass of potassium hydroxide"),
+    "acid equivalents": message("weight multiplied by assay and by the protons that take lye, divided by molar mass"),
+    "fat equivalents as weighed": message(
+        "weight multiplied by saponification value, divided by 1000 and by the molar mass of potassium hydroxide"
+    ),
+    "acid equivalents as weighed": message("weight multiplied by assay and by the protons that take lye, divided by molar mass"),
+    "alkali equivalents as weighed": message("weight multiplied by the share that is hydroxide, divided by molar mass"),
+    "alkali equivalents needed": message("equivalents of fat less the superfat, plus equivalents of acid"),
+    "alkali weight": message("equivalents multiplied by molar mass, divided by purity"),
+    "water by concentration": message("lye multiplied by (1 less the concentration), divided by the concentration"),
+    "water by ratio": message("lye multiplied by the parts of water for each part of lye"),
+    "water by percent of oils": message("weight of the oils multiplied by the percent"),
+    "weight with the oils": message(
+        "the weight that the recipe states, multiplied by the oils and divided by those of the recipe as written"
+    ),
+    "water in ready-mixed lye": message("hydroxide divided by the strength of the solution, less the solid that it replaces"),
+    "batch for containers": message("containers multiplied by the weight of one"),
+    "batch for people": message("containers multiplied by the weight of one, plus what is shown and what stays in the pot"),
+    "batch for mould": message("volume of the mould multiplied by the measured density"),
+    "batch for total": message("the weight that was asked for"),
+    "batch for oils": message("the oils that were asked for, divided by the share of oils in the batch"),
+    "raised for rounding": message("the batch is a little larger, so that the rounded amounts still fill every container"),
+    "rounded to the scale": message("the nearest whole division of the scale; lye always down"),
+    "superfat as weighed": message("1 less (equivalents of alkali less acid) divided by equivalents of fat, from the amounts as weighed"),
+    "superfat lowest": message("the same, with every figure and every weighing off towards too much lye"),
+    "superfat highest": message("the same, with every figure and every weighing off towards too little lye"),
+    "required HLB of a mixture": message(
+        "each oil's share of the oil phase multiplied by the HLB that it requires, added up (oil in water)"
+    ),
+    "HLB of a mixture": message("each emulsifier's share of the emulsifiers multiplied by its HLB, added up"),
+    "drop estimated": message("density divided by the fewest drops that a pharmacopoeial dropper makes of a millilitre of water"),
+    "most under a limit": message(
+        "the room is the limit less what the batch holds, of the fill; less what other choices take, by what 1 g takes"
+    ),
+    "portions": message("what is to be filled divided by the weight of one portion, whole portions only"),
 }
 
 
 def rule_words(rule: str) -> str:
     """Give the words for the rule of a working; a rule without words prints its key."""
-    return RULES.get(rule, rule)
+    return say(RULES.get(rule, rule))
 
 
 def number(value: Fraction, places: int) -> str:
@@ -150,12 +159,12 @@ def temperature(degrees: Temperature) -> str:
 
 def reading(scale: Scale) -> str:
     """Say how fine a scale reads: `reads to 0.1 g`."""
-    return f"reads to {shortest(in_unit(scale.division, scale.unit), 3)}{NBSP}{scale.unit}"
+    return say("reads to {weight}", weight=f"{shortest(in_unit(scale.division, scale.unit), 3)}{NBSP}{scale.unit}")
 
 
 def capacity(scale: Scale) -> str:
     """Say how much a scale holds: `holds 5000 g`."""
-    return f"holds {shortest(in_unit(scale.up_to, scale.unit), 2)}{NBSP}{scale.unit}"
+    return say("holds {weight}", weight=f"{shortest(in_unit(scale.up_to, scale.unit), 2)}{NBSP}{scale.unit}")
 
 
 def short_duration(minutes: int) -> str:
@@ -168,7 +177,8 @@ def short_duration(minutes: int) -> str:
 def duration(minutes: int) -> str:
     """Write a length of time in words: `1 hour 30 minutes`."""
     hours, rest = divmod(minutes, 60)
-    parts = [counted(hours, "hour", "hours")] * bool(hours) + [counted(rest, "minute", "minutes")] * bool(rest or not hours)
+    parts = [say_count("{count}\u00a0hour", "{count}\u00a0hours", hours)] * bool(hours)
+    parts += [say_count("{count}\u00a0minute", "{count}\u00a0minutes", rest)] * bool(rest or not hours)
     return " ".join(parts)
 
 
@@ -180,6 +190,12 @@ def whole_minutes(length: Duration) -> int:
 def counted(count: int, one: str, many: str) -> str:
     """Write a number with its noun: `1 bottle`, `4 bottles`."""
     return f"{count}{NBSP}{one if count == 1 else many}"
+
+
+def within(name: str) -> str:
+    """Write a name inside a sentence: as its translation has it, or the English (`builder/words/within.py`)."""
+    said = say(str(name))
+    return within_english(name) if said == name else said
 
 
 def sentence(text: str) -> str:
@@ -197,5 +213,5 @@ def figure(value: Fraction, unit: str) -> str:
     if unit == "of 1":
         return percent(value, 3)
     if unit == "of oils":
-        return f"{percent(value, 3)} of the oils"
+        return say("{share} of the oils", share=percent(value, 3))
     return f"{shortest(value, 4)}{NBSP}{unit}" if unit else shortest(value, 4)
