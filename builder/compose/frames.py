@@ -10,6 +10,7 @@ from builder.compose.edition import Edition
 from builder.compose.views.frame import Frame, Link, PageFrame, Sender, SheetFrame
 from builder.model.document import Folder
 from builder.words.outward import outward, telephone_link
+from builder.words.say import say
 
 SCREEN_STYLES = ("tokens.css", "words.css", "screen.css")
 PAPER_STYLES = ("tokens.css", "words.css", "paper.css")
@@ -50,7 +51,7 @@ def sender(edition: Edition) -> Sender:
 
 
 def _menu(edition: Edition, here: Address) -> tuple[Link, ...]:
-    entries = [(addresses.CATALOGUE, "Classes")]
+    entries = [(addresses.CATALOGUE, say("Classes"))]
     pages = (page for key, page in edition.studio.pages.items() if key != addresses.WELCOME)
     entries += [(addresses.text_page(page.key), page.title) for page in sorted(pages, key=lambda page: page.title.casefold())]
     return tuple(Link(here.link_to(there), words, there == here) for there, words in entries)

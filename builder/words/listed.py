@@ -2,11 +2,16 @@
 
 from collections.abc import Iterable
 
+from builder.words.say import message, say
+
+# How the last of a row stands beside all before it, which commas part.
+_LAST = {"and": message("{first} and {last}"), "or": message("{first} or {last}")}
+
 
 def listed(words: Iterable[str], last: str = "and") -> str:
     """Join words: `a, b and c`."""
     *first, end = tuple(words) or ("",)
-    return f"{', '.join(first)} {last} {end}" if first else end
+    return say(_LAST[last], first=", ".join(first), last=end) if first else end
 
 
 def listed_once(words: Iterable[str]) -> str:

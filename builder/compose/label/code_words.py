@@ -1,9 +1,9 @@
 """The batch codes of a product in words for the teacher's sheet."""
 
-from builder.compose.recipe.wording import counted
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
+from builder.words.say import message, say, say_count
 
-FROM_BEFORE = "What is taken home is of an earlier batch: write its code and the day on which it was made on the labels."
+FROM_BEFORE = message("What is taken home is of an earlier batch: write its code and the day on which it was made on the labels.")
 
 
 def code_words(plan: ClassPlan, made: MadeProduct, *, labelled: bool = True) -> str:
@@ -15,10 +15,10 @@ def code_words(plan: ClassPlan, made: MadeProduct, *, labelled: bool = True) -> 
     if not codes:
         return ""
     if plan.comes_from_before(made.batch.product):
-        return f"Batch code: {codes}. Write it on the pot. {FROM_BEFORE}"
+        return f"{say('Batch code: {codes}. Write it on the pot.', codes=codes)} {say(FROM_BEFORE)}"
     if not labelled:
-        return f"Batch code: {codes}. Write it on each pot, and on what is packed."
-    return f"Batch code: {codes}. Write it on each pot; the labels bear it."
+        return say("Batch code: {codes}. Write it on each pot, and on what is packed.", codes=codes)
+    return say("Batch code: {codes}. Write it on each pot; the labels bear it.", codes=codes)
 
 
 def _codes(made: MadeProduct) -> str:
@@ -26,5 +26,11 @@ def _codes(made: MadeProduct) -> str:
     if not pots or not pots[0].code:
         return ""
     first, last = pots[0].code, pots[-1].code
-    students = first if first == last else f"{first} to {last} ({counted(len(pots), 'pot', 'pots')})"
-    return "; the teacher's pot ".join((students, *(pot.code for pot in made.pots if pot.purpose == "teacher")))
+    codes = first
+    if first != last:
+        many = say_count("{count}\u00a0pot", "{count}\u00a0pots", len(pots))
+        codes = say("{first} to {last} ({pots})", first=first, last=last, pots=many)
+    for pot in made.pots:
+        if pot.purpose == "teacher":
+            codes = say("{codes}; the teacher's pot {code}", codes=codes, code=pot.code)
+    return codes

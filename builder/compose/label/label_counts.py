@@ -7,28 +7,32 @@ from builder.compose.edition import Edition
 from builder.compose.label.label_questions import label_tasks, labels_are_held
 from builder.compose.label.label_words import variant_name
 from builder.compose.recipe.portion_words import container_name
-from builder.compose.recipe.wording import counted, within
+from builder.compose.recipe.wording import within
 from builder.model.recipe.recipe import Fill
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.model.teaching.jar import Jar
+from builder.words.say import message, say, say_count
 
-MIXED = "Each label names one option of a choice: who mixes several writes the others, and what they add to the ingredients, on it by hand"
+MIXED = message(
+    "Each label names one option of a choice: who mixes several writes the others, and what they add to the ingredients, on it by hand"
+)
 
 
 def label_counts(studio: Studio, made: MadeProduct) -> tuple[str, ...]:
     """Give a line for each kind of container: `Labels: 4 lavender essential oil, 3 no scent`, with how many are a guess."""
     labelled = [one for one in made.containers if one.jars]
-    lines = tuple(
-        f"Labels{f' for the {container_name(studio, one.filling.fill)}' if len(labelled) > 1 else ''}{_packages(one.filling.fill)}: "
-        f"{_of_each(one.jars)}"
-        for one in labelled
-    )
-    return (*lines, MIXED) if lines and any(dose.mixed for dose in made.batch.own.doses) else lines
+    lines = tuple(f"{_labels(studio, one.filling.fill, len(labelled) > 1)}: {_of_each(one.jars)}" for one in labelled)
+    return (*lines, say(MIXED)) if lines and any(dose.mixed for dose in made.batch.own.doses) else lines
 
 
-def _packages(fill: Fill) -> str:
-    return f" (one for a package of {fill.units})" if fill.units > 1 else ""
+def _labels(studio: Studio, fill: Fill, is_one_of_several: bool) -> str:
+    name, packed = container_name(studio, fill), fill.units > 1
+    if is_one_of_several:
+        said = message("Labels for the {container} (one for a package of {units})") if packed else message("Labels for the {container}")
+    else:
+        said = message("Labels (one for a package of {units})") if packed else message("Labels")
+    return say(said, container=name, units=fill.units)
 
 
 def _of_each(jars: tuple[Jar, ...]) -> str:
@@ -42,9 +46,12 @@ def _of_each(jars: tuple[Jar, ...]) -> str:
 
 def _open_words(left_open: int, all_labels: int) -> str:
     if left_open == all_labels:
-        return "No choice is known yet, so they are spread evenly over what is offered"
-    stand = "1 of these stands" if left_open == 1 else f"{left_open} of these stand"
-    return f"{stand} for open choices and spare containers, spread evenly over what is offered"
+        return say("No choice is known yet, so they are spread evenly over what is offered")
+    return say_count(
+        "{count} of these stands for open choices and spare containers, spread evenly over what is offered",
+        "{count} of these stand for open choices and spare containers, spread evenly over what is offered",
+        left_open,
+    )
 
 
 def label_totals(edition: Edition, plan: ClassPlan) -> Iterator[str]:
@@ -52,8 +59,8 @@ def label_totals(edition: Edition, plan: ClassPlan) -> Iterator[str]:
     yield from label_tasks(edition, plan)
     for made in (made for made in plan.made if not labels_are_held(edition, plan, made)):
         for one in (one for one in made.containers if one.jars):
-            container = "" if one.filling is made.batch.own else f", {container_name(edition.studio, one.filling.fill)}"
-            yield f"Labels, {within(made.batch.recipe.name)}{container}: {len(one.jars)}"
+            kind = () if one.filling is made.batch.own else (container_name(edition.studio, one.filling.fill),)
+            yield say("Labels, {product}: {number}", product=", ".join((within(made.batch.recipe.name), *kind)), number=len(one.jars))
 
 
 def label_order(plan: ClassPlan) -> str:
@@ -61,5 +68,11 @@ def label_order(plan: ClassPlan) -> str:
     if not plan.guests:
         return ""
     left = plan.students - len(plan.guests)
-    others = f"then those of {counted(left, 'student', 'students')} who {'is' if left == 1 else 'are'} not listed, " if left > 0 else ""
-    return f"Labels lie on their sheets in the order of this list, {others}then the spare ones."
+    if left <= 0:
+        return say("Labels lie on their sheets in the order of this list, then the spare ones.")
+    return say_count(
+        "Labels lie on their sheets in the order of this list, then those of {count}\u00a0student who is not listed, then the spare ones.",
+        "Labels lie on their sheets in the order of this list, then those of {count}\u00a0students who are not listed, then the spare "
+        "ones.",
+        left,
+    )

@@ -5,8 +5,9 @@ from builder.compose.recipe.wording import within
 from builder.model.finding import Finding, Weight
 from builder.model.subject import Labels
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
+from builder.words.say import message, say
 
-WHERE = "What the checks found"
+WHERE = message("What the checks found")
 
 
 def labels_are_held(edition: Edition, plan: ClassPlan, made: MadeProduct) -> bool:
@@ -25,8 +26,7 @@ def no_labels(edition: Edition, plan: ClassPlan, made: MadeProduct) -> tuple[str
     """Say on the teacher's sheet that a product gets no labels, and where it says why; nothing where it gets them."""
     if not labels_are_held(edition, plan, made):
         return ()
-    said = f'No labels are printed for this product, and what is packed goes home without one: see "{WHERE}"'
-    return (said,)
+    return (say('No labels are printed for this product, and what is packed goes home without one: see "{where}"', where=say(WHERE)),)
 
 
 def label_tasks(edition: Edition, plan: ClassPlan) -> tuple[str, ...]:
@@ -35,6 +35,8 @@ def label_tasks(edition: Edition, plan: ClassPlan) -> tuple[str, ...]:
     for made in plan.made:
         name = within(made.batch.recipe.name)
         for finding in label_questions(edition, plan, made):
-            what = f"none, as accepted: {finding.accepted}" if finding.accepted is not None else f"none yet. {finding.remedy}"
-            lines.append(f"Labels, {name}: {what}")
+            if finding.accepted is not None:
+                lines.append(say("Labels, {product}: none, as accepted: {reason}", product=name, reason=finding.accepted))
+            else:
+                lines.append(say("Labels, {product}: none yet. {remedy}", product=name, remedy=finding.remedy))
     return tuple(dict.fromkeys(lines))

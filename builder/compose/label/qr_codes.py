@@ -4,6 +4,7 @@ import segno
 
 from builder.compose.label_layout.label_pages import place
 from builder.compose.views.labels import QrView
+from builder.words.say import say
 
 QUIET = 4
 LEAST_SIDE, LEAST_MODULE = 16.0, 0.5
@@ -22,4 +23,4 @@ def view_qr(address: str, x: float, y: float) -> QrView:
     dark = (
         f"M{QUIET + column} {QUIET + row}h1v1h-1z" for row, modules in enumerate(matrix) for column, module in enumerate(modules) if module
     )
-    return QrView(place(x, y, side, side), len(matrix) + 2 * QUIET, "".join(dark), f"QR code of {address}")
+    return QrView(place(x, y, side, side), len(matrix) + 2 * QUIET, "".join(dark), say("QR code of {address}", address=address))

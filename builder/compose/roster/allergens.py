@@ -6,11 +6,12 @@ from builder.compose.recipe.wording import listed, sentence, within
 from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
+from builder.words.say import say
 
 
 def allergens_of(studio: Studio, batches: Iterable[WorkedBatch]) -> str:
     """Give the families in words, each once; empty where there are none."""
-    return sentence(listed(sorted({allergen for card in _cards(studio, batches) for allergen in card.allergens})))
+    return sentence(listed(sorted({say(allergen) for card in _cards(studio, batches) for allergen in card.allergens})))
 
 
 def allergens_open_in(studio: Studio, batches: Iterable[WorkedBatch]) -> str:
