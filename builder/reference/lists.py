@@ -7,6 +7,7 @@ from builder.finding_kinds import finding_kinds
 from builder.model.recipe.container import Container
 from builder.model.recipe.quantity import Length
 from builder.model.studio import Studio
+from builder.model.teaching.lesson import sentences_in
 from builder.read.library import DrawnOn
 from builder.reference.figures import value_of
 from builder.reference.terms import terms
@@ -81,7 +82,8 @@ def _cautions(shown: Shown) -> Iterator[tuple[str, ...]]:
 
 
 def _passages(shown: Shown) -> Iterator[tuple[str, ...]]:
-    yield from ((f"{{passage: {key}}}",) for key in sorted(shown.drawn_on.passages))
+    for key, blocks in sorted(shown.drawn_on.passages.items()):
+        yield f"{{passage: {key}}}", next((" ".join(one.words.split()) for one in sentences_in(blocks)), "")
 
 
 def _recipes(shown: Shown) -> Iterator[tuple[str, ...]]:
@@ -115,7 +117,7 @@ LISTINGS: Mapping[str, tuple[tuple[str, ...], Callable[[Shown], Rows]]] = {
     "oils": (("essential oil, for `oil:` of a card",), _oils),
     "sheets": (("label sheet", "paper", "labels", "each"), _sheets),
     "cautions": (("in a lesson", "what"), _cautions),
-    "passages": (("in a lesson",), _passages),
+    "passages": (("in a lesson", "begins"), _passages),
     "recipes": (("recipe", "name", "kind"), _recipes),
     "classes": (("class", "title", "dates"), _classes),
     "findings": (("finding", "is a", "means"), _findings),

@@ -64,6 +64,8 @@ def _named(slot: str, recipe: Recipe, numbers: set[int], has_rest: bool) -> Iter
         place = str(min(number, last) if not has_rest else number)
         if slot == "all" or slot == place or (slot == "rest" and number not in numbers):
             yield from (line.ingredient.text for line in phase.lines)
+    if slot == "rest" and recipe.lye:
+        yield from (liquid.name.text for liquid in recipe.lye.liquids if liquid.later)
 
 
 def _choose(recipe: Recipe) -> Iterator[str]:

@@ -42,7 +42,7 @@ class Wishes:
 def start(options: argparse.Namespace) -> int:
     """Begin a studio in a folder that is new or empty."""
     folder: Path = options.folder
-    if folder.exists() and (not folder.is_dir() or any(folder.iterdir())):
+    if folder.exists() and (not folder.is_dir() or any(not path.name.startswith(".") for path in folder.iterdir())):
         raise CommandError(f"{folder} is there already and holds something; name a new folder. `stillroom add` adds to a studio")
     wishes = _wishes(options)
     files = dict(studio_file(wishes.studio))
