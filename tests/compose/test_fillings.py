@@ -97,7 +97,7 @@ def test_the_most_that_may_be_added_stands_beside_each_kind(documents, edition):
     planned = next(one for one in edition.sheets if one.students == 3).made[0].batches[0]
     notes = " ".join(batch_table(planned.sheet, "").notes).replace("\u00a0", " ")
     assert "Scent in the 2 fl oz jar: lavender essential oil (about 7 drops) or no scent: at most 0.5 g" in notes
-    assert "Fills 6 containers (4 fl oz jar) of 113 g and 5 containers (2 fl oz jar) of 50 g; " in notes
+    assert "Fills 6 containers (4 fl oz jar) of 113 g (3.985 oz) and 5 containers (2 fl oz jar) of 50 g (1.763 oz); " in notes
 
 
 def test_each_kind_has_its_label_sheet(documents):

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from builder.compose.dose.dose_words import view_choice
 from builder.compose.recipe.wording import counted, finely_in_ounces, grams, listed, number, percent, reading, weighed
+from builder.model.recipe.quantity import Mass
 from builder.model.recipe.worked_batch import WorkedBatch
 
 
@@ -57,10 +58,14 @@ def _in_ounces(batch: WorkedBatch) -> list[str]:
 
 def _fills(batch: WorkedBatch) -> str:
     each = [
-        f"{counted(one.portions.yields, 'container', 'containers')} ({one.fill.container}) of {grams(one.portions.fill)}"
+        f"{counted(one.portions.yields, 'container', 'containers')} ({one.fill.container}) of {_both(one.portions.fill)}"
         for one in batch.fillings
     ]
-    return f"Fills {listed(each)}; {grams(batch.own.portions.left)} left over."
+    return f"Fills {listed(each)}; {_both(batch.own.portions.left)} left over."
+
+
+def _both(mass: Mass) -> str:
+    return f"{grams(mass)} ({finely_in_ounces(mass)})"
 
 
 def _notes(batch: WorkedBatch) -> list[str]:
