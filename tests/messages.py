@@ -17,6 +17,8 @@ from jinja2.ext import babel_extract
 
 from builder.library import CONTENT, LAYOUTS
 from builder.model.label.language import LABEL
+from builder.read import read_studio
+from tests.findings_studio import SOUND
 
 BUILDER = Path(__file__).parent.parent / "builder"
 FILE = CONTENT / "languages" / "messages.pot"
@@ -52,6 +54,9 @@ def messages() -> Catalog:
         for file, found in _all_found(keywords):
             for _, texts, comments, own in found:
                 catalog.add(texts, None, [(file, 0)], auto_comments=comments, context=own or context)
+    for file, text in _texts_that_ship():
+        if text:
+            catalog.add(text, None, [(f"content/{file}", 0)])
     return catalog
 
 
@@ -61,6 +66,26 @@ def _all_found(keywords: dict[str, Any]) -> Iterator[tuple[str, Iterator[tuple]]
         for path in sorted(path for path in folder.rglob(ending) if path.parent.name != "terminal"):
             with path.open("rb") as file:
                 yield path.relative_to(folder.parent).as_posix(), extract(method, file, keywords, ["Translators:"], {"silent": "false"})
+
+
+def _texts_that_ship() -> Iterator[tuple[str, str]]:
+    """Give the texts of `content/` that documents show, each with its file. What laws and rules are called stays as it is."""
+    library, findings = read_studio(SOUND, CONTENT)
+    assert findings == []
+    for caution in library.cautions.values():
+        file = f"cautions/{caution.key}.yaml"
+        yield from ((file, text) for text in (caution.name, caution.what, *caution.avoid, *caution.if_it_happens))
+    for rule in library.supervision.values():
+        yield from (("supervision.yaml", text) for text in (rule.key, rule.ahead))
+    for advice in library.format_advice.values():
+        yield from (("format_advice.yaml", text) for text in (advice.key, advice.because))
+    yield from (("products.yaml", product.identity) for product in library.products.values())
+    yield from (("regions.yaml", region.says("soap")) for region in library.regions.values())
+    yield from (("containers.yaml", container.name) for container in library.containers.values())
+    cards = {card.name: card for card in library.ingredients.values() if card.place.ships}.values()
+    yield from (("ingredients", str(card.name)) for card in cards)
+    families = {family for card in cards for family in card.allergens}
+    yield from (("ingredients", family) for family in sorted(families))
 
 
 def as_text() -> str:

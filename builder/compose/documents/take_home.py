@@ -35,6 +35,7 @@ from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import Part, Where, Who
 from builder.rules.part_recipe import recipe_about
+from builder.words.say import say
 
 MOST_LISTS = 6
 
@@ -64,7 +65,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         pdf=edition.pdf_of(here),
         class_title=studio_class.title,
         recipe=sheet.recipe.name,
-        identity=sheet.product.identity,
+        identity=say(sheet.product.identity),
         size=home.size.written,
         about=sheet.recipe.about,
         fills=fills(studio, sheet),
@@ -85,7 +86,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         label_open=_label_open(sheet),
         label_rest=len(sheet.own.variants) > MOST_LISTS,
         label_allergens=_label_allergens(sheet),
-        label_note=studio.labelling.region.says("soap") if sheet.is_true_soap else "",
+        label_note=say(studio.labelling.region.says("soap")) if sheet.is_true_soap else "",
         label_cautions=sheet.recipe.label_cautions,
         net_contents=net_contents(sheet, sheet.own, studio.region),
         allergens=allergens_of(studio, [sheet]),

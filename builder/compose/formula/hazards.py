@@ -1,12 +1,14 @@
 """Which hazards a recipe brings, and which caution speaks of each."""
 
 from collections.abc import Iterable
+from dataclasses import replace
 
 from builder.model.hazard import Hazard
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.caution import CautionText
 from builder.rules.hazard import hazards_of, hazards_of_card
+from builder.words.say import message, say
 
 SEVERITY = ("danger", "warning", "caution", "notice")
 
@@ -27,7 +29,28 @@ def hazards_of_choices(studio: Studio, batch: WorkedBatch) -> tuple[str, ...]:
 def cautions_for(studio: Studio, hazards: Iterable[str]) -> tuple[CautionText, ...]:
     """Give the cautions that speak of some hazards, the gravest first."""
     wanted = set(hazards)
-    return tuple(sorted((text for text in studio.cautions.values() if text.hazard in wanted), key=_gravest_first))
+    found = sorted((text for text in studio.cautions.values() if text.hazard in wanted), key=_gravest_first)
+    return tuple(said(text) for text in found)
+
+
+# The signal words of cautions, as they are printed.
+SIGNALS = {"danger": message("DANGER"), "warning": message("WARNING"), "caution": message("CAUTION"), "notice": message("NOTICE")}
+
+
+def signal_word(text: CautionText) -> str:
+    """Give the signal word of a caution as it is printed."""
+    return say(SIGNALS.get(text.signal, text.signal.upper()))
+
+
+def said(text: CautionText) -> CautionText:
+    """Give a caution in the language that is spoken."""
+    return replace(
+        text,
+        name=say(text.name),
+        what=say(text.what),
+        avoid=tuple(say(line) for line in text.avoid),
+        if_it_happens=tuple(say(line) for line in text.if_it_happens),
+    )
 
 
 def _gravest_first(text: CautionText) -> tuple[int, str]:

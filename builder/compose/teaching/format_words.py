@@ -9,6 +9,7 @@ from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.model.teaching.lesson import Who
 from builder.model.teaching.teaching import FormatAdvice, Taught
+from builder.words.say import say
 
 LYE = (Hazard.CAUSTIC, Hazard.DRY_LYE, Hazard.RAW_SOAP)
 PAIR = 2
@@ -95,4 +96,4 @@ def _filled(studio: Studio, made: list[MadeProduct]) -> tuple[str, ...]:
 
 def advice_line(advice: FormatAdvice) -> str:
     """Give a piece of advice with where it comes from."""
-    return f"{sentence(advice.key)}: {advice.because} ({listed([str(one) for one in advice.suits], 'or')}; {advice.source.title})"
+    return f"{sentence(say(advice.key))}: {say(advice.because)} ({listed([str(one) for one in advice.suits], 'or')}; {advice.source.title})"

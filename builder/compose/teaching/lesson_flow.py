@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
-from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
+from builder.compose.formula.hazards import cautions_for, hazards_of_recipe, said, signal_word
 from builder.compose.recipe.wording import duration
 from builder.compose.teaching.mentions import ingredients_named
 from builder.compose.teaching.pieces import TextWriter
@@ -43,11 +43,11 @@ def compose_flow(
 
 def view_caution(text: CautionText) -> CautionView:
     """Give a caution as a document shows it."""
-    return CautionView(text.signal, text.signal.upper(), text.name, text.what, text.avoid, text.if_it_happens)
+    return CautionView(text.signal, signal_word(text), text.name, text.what, text.avoid, text.if_it_happens)
 
 
 def _remind(text: CautionText) -> ReminderView:
-    return ReminderView(text.signal, text.signal.upper(), text.name)
+    return ReminderView(text.signal, signal_word(text), text.name)
 
 
 @dataclass
@@ -74,7 +74,7 @@ class _Flow:
             case Steps(steps):
                 yield from self._steps(steps, batch)
             case CautionHere(name):
-                yield from self._show([self.studio.cautions[name.text]])
+                yield from self._show([said(self.studio.cautions[name.text])])
 
     def _steps(self, steps: Sequence[Step], batch: WorkedBatch) -> Iterable[FlowBlock]:
         run: list[str] = []

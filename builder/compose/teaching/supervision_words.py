@@ -8,6 +8,7 @@ from builder.model.hazard import Hazard
 from builder.model.recipe.figure import Known
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.supervision import ADULT, WatchedPart, WatchRule
+from builder.words.say import say
 
 POLICY = "These are rules of a policy, not law. Local codes, your insurer and licensed practice come first."
 FROM_MEMORY = ", from memory"
@@ -63,7 +64,7 @@ def rule_rows(plan: ClassPlan) -> tuple[RuleRow, ...]:
         every = len(parts) > 1 and len(parts) == sum(part.by_hand for part in plan.supervision.parts)
         found.append(
             RuleRow(
-                sentence(rule.key),
+                sentence(say(rule.key)),
                 "every part by hand" if every else "; ".join(parts),
                 asks(rule, plan.studio_class.youngest),
                 basis(rule, plan.studio_class.youngest),
@@ -100,7 +101,7 @@ def basis(rule: WatchRule, age: int) -> str:
 def ahead_lines(plan: ClassPlan) -> tuple[str, ...]:
     """Say what could be done ahead so that students meet less."""
     rules = (rule for rule in plan.supervision.rules if rule.ahead and not (_is_on_lye(rule) and _lye_is_ready(plan)))
-    return tuple(dict.fromkeys(f"{sentence(rule.key)}: {rule.ahead}" for rule in rules))
+    return tuple(dict.fromkeys(f"{sentence(say(rule.key))}: {say(rule.ahead)}" for rule in rules))
 
 
 def _is_on_lye(rule: WatchRule) -> bool:

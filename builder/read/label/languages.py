@@ -59,7 +59,7 @@ def spoken(profile: Profile, languages: Mapping[str, Language], stock: TextFolde
     language = languages.get(profile.language, ENGLISH)
     every = read_catalog(stock, "languages/messages.pot") if not language.is_own else None
     on_pages = (_key(message) for message in every or () if message.id and message.context != LABEL)
-    missing = [english for context, english in on_pages if (context, english) not in language.holds]
+    missing = sorted((english for context, english in on_pages if (context, english) not in language.holds), key=_words_first)
     if not missing:
         return language
     shown = ", ".join(f'"{_one_line(english)}"' for english in missing[:SHOWN])
@@ -124,6 +124,10 @@ def _names(*texts: str) -> set[str]:
 def _is_translated(message: Message, plurals: int) -> bool:
     forms = _forms(message.string)
     return not message.fuzzy and all(forms) and len(forms) == (plurals if isinstance(message.id, tuple) else 1)
+
+
+def _words_first(text: str) -> tuple[bool, str]:
+    return not text[:1].isalpha(), text
 
 
 def _one_line(text: str) -> str:
