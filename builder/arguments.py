@@ -4,7 +4,7 @@ Decided: the first word is looked for among the commands before the rest is read
 """
 
 import argparse
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date
 from pathlib import Path
 from typing import Any
@@ -30,9 +30,14 @@ ANY_SHAPE = ("cylinder", "tube", "round lid", "bag", "cavity", "rectangle")
 def parse(arguments: Sequence[str]) -> argparse.Namespace:
     """Read the words of a command. Raises SystemExit for help and for what is no command, and CommandError for a mistyped one."""
     parser = parser_of_all()
-    first = next(iter(arguments), "")
-    if first and not first.startswith("-") and first not in _commands(parser):
-        no_such("command", first, _commands(parser))
+    within, what = parser, "command"
+    for word in arguments:
+        known = _commands(within)
+        if word.startswith("-") or not known:
+            break
+        if word not in known:
+            no_such(what, word, known)
+        within, what = known[word], f"thing to {word}"
     return parser.parse_args(arguments)
 
 
@@ -63,8 +68,9 @@ class _Version(argparse.Action):
         parser.exit()
 
 
-def _commands(parser: argparse.ArgumentParser) -> tuple[str, ...]:
-    return next(tuple(action.choices) for action in parser._actions if isinstance(action, argparse._SubParsersAction))
+def _commands(parser: argparse.ArgumentParser) -> Mapping[str, argparse.ArgumentParser]:
+    """Give the commands of a parser by their words; none where it has none."""
+    return next((action.choices for action in parser._actions if isinstance(action, argparse._SubParsersAction)), {})
 
 
 def _command(commands: Any, name: str, does: str, example: str) -> argparse.ArgumentParser:

@@ -39,6 +39,11 @@ def test_a_mistyped_command_gets_the_nearest(capsys):
     assert capsys.readouterr().err == 'stillroom: there is no command "chek". Did you mean "check"?\n'
 
 
+def test_a_mistyped_thing_gets_the_nearest_too(capsys):
+    assert main(["add", "recpe"]) == 2
+    assert capsys.readouterr().err == 'stillroom: there is no thing to add "recpe". Did you mean "recipe"?\n'
+
+
 def test_each_command_has_a_sentence_and_an_example_and_the_help_tells_the_exit_status():
     parser = parser_of_all()
     assert "exit status:" in parser.format_help()

@@ -17,6 +17,7 @@ TOPICS = (
     "documents", "checks", "figures", "sums", "tables", "commands", "json", "installing",
 )  # fmt: skip
 START, FINDINGS, SUMS, OWN = "index", "findings", "sums", "documents"
+_SHIPPED = "They lie with the program; `stillroom list` and `stillroom explain` show what is in them. Yours stand on your shelf."
 _TITLE = "Everything that a studio can write"
 
 
@@ -76,6 +77,6 @@ def _start(told: tuple[Page, ...], found: Page) -> Page:
         *(f"- [{page.key}]({page.key}.html): {page.title}" for page in told),
         *("", "## The keys of your files", "", *files(STUDIO_FILES)),
         *("", "## What the program answers", "", f"- [{found.key}]({found.key}.html): every finding by its name, and what it means"),
-        *("", "## The files that ship", "", *files(SHIPPED_FILES)),
+        *("", "## The files that ship", "", _SHIPPED, "", *files(SHIPPED_FILES)),
     )
     return Page(START, _TITLE, "\n".join(lines))

@@ -21,7 +21,7 @@ from builder.start.starters import card_kinds, has_starter
 from builder.tasks.drafts import studio_in
 from builder.tasks.editor import refresh
 from builder.tasks.place import studio_folder
-from builder.tasks.start import class_of, read_option, report, workshop, write
+from builder.tasks.start import class_of, read_option, report, status_of, workshop, write
 from builder.terminal.consoles import open_console, say
 from builder.terminal.questions import ask
 from builder.words.fold import fold
@@ -38,7 +38,7 @@ def add(options: argparse.Namespace) -> int:
     refresh(folder)
     for name in changed:
         say(open_console(), f"{folder / name}")
-    return report(folder)
+    return status_of(report(folder))
 
 
 def _recipe(options: argparse.Namespace, folder: Path, studio: Studio) -> tuple[str, ...]:

@@ -3,7 +3,7 @@
 import argparse
 import shlex
 import sys
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
@@ -55,13 +55,13 @@ def start(options: argparse.Namespace) -> int:
     say(console, f"A studio has begun in {folder}:")
     for name in files:
         say(console, f"  {folder / name}")
-    status = report(folder)
-    for line in _what_next(folder, wishes.studio):
+    found = report(folder)
+    for line in _what_next(folder, wishes.studio, [one for one in found if one.accepted is not None]):
         say(console, line)
-    return status
+    return status_of(found)
 
 
-def _what_next(folder: Path, studio: NewStudio) -> Iterator[str]:
+def _what_next(folder: Path, studio: NewStudio, accepted: Sequence[Finding]) -> Iterator[str]:
     usual = (
         ("name", studio.name, _NAME),
         ("address", studio.address, region_start(studio.region).address),
@@ -70,6 +70,8 @@ def _what_next(folder: Path, studio: NewStudio) -> Iterator[str]:
     not_yet = [what for what, is_now, was in usual if is_now == was]
     if not_yet:
         yield f"Not yet yours, and to be put into {folder / STUDIO} before anything is printed: {', '.join(not_yet)}."
+    for finding in accepted:
+        yield f"Accepted for now: {finding.name}; {folder / finding.place.file} says at its end what to do about it."
     yield "Put your own words and numbers into these files. Then, for example:"
     yield f"  cd {shlex.quote(str(folder))}"
     yield "  stillroom check                            what is found in them"
@@ -168,10 +170,15 @@ def write(folder: Path, files: Files) -> None:
         raise CommandError(f"{error} is there already, and nothing is written over it; choose another name") from None
 
 
-def report(folder: Path) -> int:
-    """Check the studio as it is now, and say what is found."""
+def report(folder: Path) -> Sequence[Finding]:
+    """Check the studio as it is now, and say and give what is found."""
     outcome = pipeline.check(folder, on=date.today())  # noqa: DTZ011 (the studio's own day)
     found: list[Finding] = [one for one in outcome.findings if one.accepted is None]
     print_findings(found, SourceLines(folder, CONTENT))
     print_tally(outcome.findings)
-    return 1 if outcome.stops else 0
+    return outcome.findings
+
+
+def status_of(findings: Sequence[Finding]) -> int:
+    """Give the exit status: 1 where something stops."""
+    return 1 if any(finding.stops for finding in findings) else 0

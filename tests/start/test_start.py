@@ -32,6 +32,13 @@ def test_a_studio_that_answers_itself_is_sound_and_publishes(tmp_path, capsys):
     assert not [path for path in (studio / "output").rglob("*") if ".schemas" in path.as_posix()]
 
 
+def test_what_is_accepted_for_now_is_told_with_the_file_that_says_more(tmp_path, capsys):
+    begin(tmp_path / "loft", "--product", "melt and pour", "--called", "Glass bar")
+    told = capsys.readouterr().out
+    assert "1 accepted with a reason" in told and "Accepted for now: label-name-missing" in told
+    assert "stillroom add card" in (tmp_path / "loft" / "recipes" / "glass-bar.yaml").read_text(encoding="utf-8")
+
+
 def test_options_stand_in_for_the_questions(tmp_path, capsys):
     options = ["--name", "Loft: north", "--region", "uk", "--product", "Lotion", "--email", "hello@loft.example", "--units", "grams"]
     lines = "3 Weir Lane; Netherbrook; United Kingdom"
