@@ -10,13 +10,14 @@ from builder.library import CONTENT
 from builder.reference.file_pages import file_page
 from builder.reference.files import SHIPPED_FILES, STUDIO_FILES, StudioFile
 from builder.reference.page import Page
+from builder.reference.terms import terms
 
 # In the order in which a studio comes to need them; each is `content/reference/KEY.md`.
 TOPICS = (
     "by-hand", "soap", "portions", "lessons", "watching", "dates", "choices", "labels", "buying", "cards", "pictures",
     "documents", "checks", "figures", "sums", "tables", "commands", "json", "installing",
 )  # fmt: skip
-START, FINDINGS, SUMS, OWN = "index", "findings", "sums", "documents"
+START, FINDINGS, WORDS, SUMS, OWN = "index", "findings", "words", "sums", "documents"
 _SHIPPED = "They lie with the program; `stillroom list` and `stillroom explain` show what is in them. Yours stand on your shelf."
 _TITLE = "Everything that a studio can write"
 
@@ -27,7 +28,8 @@ def pages() -> tuple[Page, ...]:
     told = tuple(_topic(key) for key in TOPICS)
     files, shipped = (tuple(file_page(file) for file in some) for some in (STUDIO_FILES, SHIPPED_FILES))
     found = Page(FINDINGS, "Findings", "\n".join(_findings()))
-    return (_start(told, found), *told, *files, found, *shipped)
+    words = Page(WORDS, "Words of the trade, and ours", "\n".join(_words()))
+    return (_start(told, found, words), *told, *files, found, words, *shipped)
 
 
 def find_page(name: str) -> Page | None:
@@ -65,7 +67,14 @@ def _findings() -> Iterator[str]:
         yield f"- **{kind.name}** ({can_be}{'' if kind.acceptable else ', cannot be accepted'}). {kind.means}"
 
 
-def _start(told: tuple[Page, ...], found: Page) -> Page:
+def _words() -> Iterator[str]:
+    yield from ("# Words of the trade, and ours", "", "`stillroom explain WORD` tells one of them.", "")
+    for term in terms():
+        also = f" Also called {', '.join(term.also_called)}." if term.also_called else ""
+        yield f"- **{term.name}**. {term.means}{also}"
+
+
+def _start(told: tuple[Page, ...], found: Page, words: Page) -> Page:
     def files(some: tuple[StudioFile, ...]) -> Iterator[str]:
         yield from (f"- [{file.key}]({file.key}.html): `{file.path}`. {file.about}" for file in some)
 
@@ -77,6 +86,7 @@ def _start(told: tuple[Page, ...], found: Page) -> Page:
         *(f"- [{page.key}]({page.key}.html): {page.title}" for page in told),
         *("", "## The keys of your files", "", *files(STUDIO_FILES)),
         *("", "## What the program answers", "", f"- [{found.key}]({found.key}.html): every finding by its name, and what it means"),
+        f"- [{words.key}]({words.key}.html): {words.title}",
         *("", "## The files that ship", "", _SHIPPED, "", *files(SHIPPED_FILES)),
     )
     return Page(START, _TITLE, "\n".join(lines))
