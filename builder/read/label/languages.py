@@ -34,6 +34,7 @@ FINDS = (
     FindingKind("language-values-differ", STOP, "A message in another language does not hold the values that its English holds."),
 )
 
+PLURALS = "Write its Plural-Forms as the gettext manual lists them for each language, for example `nplurals=2; plural=(n != 1);`."
 # So many messages that are missing are shown.
 SHOWN = 3
 
@@ -86,7 +87,11 @@ def _read_language(folder: TextFolder, file: str) -> Language | None:
         return None
     differing = [one for message in catalog if message.id for one in _differing(message, on_line(folder, file, message.lineno or 0))]
     folder.findings.extend(differing)
-    return None if differing else _language(name, catalog)
+    try:
+        return None if differing else _language(name, catalog)
+    except ValueError as error:
+        refuse(folder, file, f"The head of this file does not say how the language counts: {error}.", PLURALS)
+        return None
 
 
 def _language(name: str, catalog: Catalog) -> Language:
