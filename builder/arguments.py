@@ -103,7 +103,7 @@ def _add(commands: Any) -> None:
     parser = _command(
         commands,
         "add",
-        "add a recipe, a class, a date, a card or a container to a studio",
+        "add a recipe, a class, a date, a card, a container or a language to a studio",
         'stillroom add recipe "Hedge lotion" --product lotion',
     )
     things = parser.add_subparsers(dest="thing", required=True, metavar="THING")
@@ -130,7 +130,12 @@ def _add(commands: Any) -> None:
         "--holds", metavar="SIZE", help='filled to the brim, such as "2 fl oz", or inside, such as "30 cm x 8 cm x 7 cm"'
     )
     container.add_argument("--shape", metavar="SHAPE", help=", ".join(ANY_SHAPE))
-    for one in (recipe, a_class, day, card, container):
+    language = _command(
+        things, "language", "add the file of a language, with every sentence to translate", "stillroom add language Spanish --code es_MX"
+    )
+    language.add_argument("name", metavar="NAME", nargs="?", help="its name in English")
+    language.add_argument("--code", metavar="CODE", help="its code and that of the country, such as es_MX")
+    for one in (recipe, a_class, day, card, container, language):
         one.add_argument("--studio", type=Path, metavar="STUDIO", help="the studio (without it: the one around this folder)")
 
 

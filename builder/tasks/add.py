@@ -17,6 +17,7 @@ from builder.refusals import CommandError, no_such
 from builder.start import answers
 from builder.start.added import SHELF_CONTAINERS, card_file, with_container, with_date
 from builder.start.files import recipe_file
+from builder.start.language_file import language_file
 from builder.start.starters import card_kinds, has_starter
 from builder.tasks.drafts import studio_in
 from builder.tasks.editor import refresh
@@ -135,6 +136,17 @@ def _container(options: argparse.Namespace, folder: Path, studio: Studio) -> tup
     return (SHELF_CONTAINERS,)
 
 
+def _language(options: argparse.Namespace, folder: Path, studio: Studio) -> tuple[str, ...]:  # noqa: ARG001  all things are added alike
+    name = plain_name(_answer(options, "name", "NAME", "What is the language called in English?", answers.read_text))
+    code = _answer(options, "code", "--code", "What is its code, with that of the country? For example es_MX", answers.read_text)
+    text = language_file(name, code)
+    if text is None:
+        raise CommandError(f'no language is known by the code "{code}"; write that of the language and that of the country, such as es_MX')
+    file = f"shelf/languages/{name}.po"
+    write(folder, {file: text})
+    return (file,)
+
+
 def _answer(options: argparse.Namespace, key: str, option: str, question: str, read: Callable[[str], T]) -> T:
     given = getattr(options, key)
     if given is not None:
@@ -158,4 +170,5 @@ _THINGS: Mapping[str, Callable[[argparse.Namespace, Path, Studio], tuple[str, ..
     "date": _date,
     "card": _card,
     "container": _container,
+    "language": _language,
 }

@@ -11,7 +11,9 @@ from builder.library import CONTENT
 from builder.read import read_studio
 from builder.read.label.languages import read_languages
 from builder.read.text.text_files import TextFolder
+from builder.start.language_file import language_file
 from tests.findings_studio import SOUND
+from tests.messages import messages
 
 HEAD = """msgid ""
 msgstr ""
@@ -115,3 +117,15 @@ def test_whatever_stands_in_it_is_a_language_or_a_finding(tmp_path_factory, line
     language, found = read(tmp_path_factory.mktemp("any"), head + "\n".join(lines))
     assert (language is None) == bool(found)
     assert language is None or isinstance(language.messages, NullTranslations)
+
+
+def test_a_new_file_holds_every_message_with_the_forms_of_the_language_and_what_ours_says(tmp_path):
+    polish = language_file("polish", "pl_PL")
+    assert language_file("elvish", "zz_q") is None and 'msgstr[2] ""' in polish
+    language, found = read(tmp_path, polish)
+    assert (found, language.holds, language.locale) == ([], frozenset(), "pl_PL")
+    (tmp_path / "other").mkdir()
+    french, found = read(tmp_path / "other", language_file("french", "fr_CA"), "french")
+    assert found == [] and french.on_label("Batch") == "Lot" and french.text("olive oil") == "huile d’olive"
+    every = {(one.context or "", one.id if isinstance(one.id, str) else one.id[0]) for one in messages() if one.id}
+    assert every - french.holds and polish.count("\nmsgid ") == len(every) + 1

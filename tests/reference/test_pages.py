@@ -22,7 +22,7 @@ TOLD = "\n".join(PAGES[key].text for key in TOPICS)
 COMMANDS = (
     "start", "add", "check", "publish", "weigh", "plan", "shop", "list", "card", "explain", "reference", "editor", "completion",
 )  # fmt: skip
-THINGS = ("recipe", "class", "date", "card", "container")
+THINGS = ("recipe", "class", "date", "card", "container", "language")
 
 
 def block(page, begins):

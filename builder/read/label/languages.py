@@ -67,7 +67,10 @@ def spoken(profile: Profile, languages: Mapping[str, Language], stock: TextFolde
     more = " and others" if len(missing) > SHOWN else ""
     wrong = f"Pages and sheets are in English: the file of {language.name} does not have all that they say. It lacks {shown}{more}."
     file = f"shelf/languages/{language.name.casefold().replace(' ', '-')}.po"
-    remedy = f"Add them to {file}. Or leave out `language:`: labels have the languages of their region all the same."
+    remedy = (
+        f"Translate them in {file}, which `stillroom add language` begins. Or leave out `language:`: labels have the languages of their "
+        "region all the same."
+    )
     findings.append(caution("language-incomplete", profile.at("language"), wrong, remedy))
     return ENGLISH
 

@@ -4,10 +4,11 @@ language-broken: a line that cannot be read, or a head that cannot.
 """
 
 import re
-from io import StringIO
+from io import BytesIO, StringIO
 
+from babel import Locale, UnknownLocaleError
 from babel.messages.catalog import Catalog
-from babel.messages.pofile import PoFileError, read_po
+from babel.messages.pofile import PoFileError, read_po, write_po
 
 from builder.model.finding import stop
 from builder.model.finding_kind import STOP, FindingKind
@@ -16,6 +17,14 @@ from builder.read.text.text_files import TextFolder
 
 FINDS = (FindingKind("language-broken", STOP, "The file of a language cannot be read."),)
 
+HEAD = r"""# Write here who translated it, and whether a speaker of the language has read it.
+msgid ""
+msgstr ""
+"Content-Type: text/plain; charset=utf-8\n"
+"Language: {code}\n"
+"Plural-Forms: {plurals}\n"
+
+"""
 # Nothing, a remark, or a text in quotes with the word before it that says what it is.
 _LINE = re.compile(r"""\s*(#.*|((msgctxt|msgid|msgid_plural|msgstr|msgstr\[\d+\])\s*)?"([^"\\]|\\.)*"\s*)?""")
 
@@ -36,6 +45,22 @@ def read_catalog(folder: TextFolder, file: str) -> Catalog | None:
     except ValueError as error:
         refuse(folder, file, f"This file cannot be read as a PO file: {error}.", "Mend its first lines, up to the first empty one.")
     return None
+
+
+def new_file(stock: TextFolder, file: str, code: str) -> str | None:
+    """Give the text of a file with every message, and the translations of the one that ships; None where no language has this code."""
+    try:
+        made = Catalog(Locale.parse(code), charset="utf-8")
+    except (ValueError, UnknownLocaleError):
+        return None
+    every, ours = read_catalog(stock, "languages/messages.pot"), read_catalog(stock, file) if stock.has(file) else None
+    for message in every or ():
+        if message.id:
+            known = ours.get(message.id, message.context) if ours else None
+            made.add(message.id, known.string if known else None, message.locations, context=message.context)
+    text = BytesIO()
+    write_po(text, made, width=0, omit_header=True, include_lineno=False)
+    return HEAD.format(code=made.locale, plurals=made.plural_forms) + text.getvalue().decode("utf-8")
 
 
 def refuse(folder: TextFolder, file: str, wrong: str, remedy: str, line: int = 0) -> None:
