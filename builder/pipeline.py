@@ -232,7 +232,8 @@ def _left_of_studio(studio: Studio, outcome: Outcome) -> Studio:
     }
     kept = tuple(one for one in studio.published if one.class_key in outcome.left_out or (one.class_key, one.first_set) in held_dates)
     pages = {key: page for key, page in studio.pages.items() if not outcome.held.holds(TextPage(key))}
-    return replace(studio, classes=left, pages=pages, published=kept)
+    told = {one: one.told for one in studio.published if one.told}
+    return replace(studio, classes=left, pages=pages, published=kept, told=told)
 
 
 def weigh(folder: Path, recipe_key: str, size: Size | None, *, on: date) -> Outcome:

@@ -50,6 +50,7 @@ DOORS = {
     "weasyprint": ("press/",),
     "fontTools": ("press/",),
     "rich": ("terminal/",),
+    "icalendar": ("compose/machines/",),
 }
 MODULES = sorted(BUILDER.rglob("*.py"))
 

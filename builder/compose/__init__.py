@@ -10,6 +10,7 @@ from builder.compose.assets import list_files
 from builder.compose.document_kind import Readers
 from builder.compose.document_table import documents_of
 from builder.compose.edition import Edition
+from builder.compose.machines.site_map import site_map
 from builder.compose.templates import Templates
 from builder.model.document import CopiedFile, Document, Publication
 from builder.model.finding import Finding
@@ -41,6 +42,8 @@ def compose_documents(
     given = ((kind, by_name if kind.readers is Readers.STAFF_WITH_NAMES else edition) for kind in documents_of(studio))
     made = (kind.make(seen, subject) for kind, seen in given for subject in kind.scope.all(seen))
     documents = tuple(document for document in made if document is not None)
+    whole = site_map(edition, documents)
+    documents = (*documents, whole) if whole else documents
     files = list_files(edition, documents)
     _refuse_one_address_for_two([*documents, *files])
     return Publication(documents, files)

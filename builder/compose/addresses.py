@@ -25,7 +25,7 @@ from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 WELCOME = "welcome"
 PAPER = ".pdf"
 # Paths of what others link to; the names in braces are those of its scope.
-CLASS_PAGE, TEXT_PAGE = "classes/{class}.html", "{page}.html"
+CLASS_PAGE, TEXT_PAGE, CLASS_CALENDAR = "classes/{class}.html", "{page}.html", "classes/{class}.ics"
 PUBLIC_TAKE_HOME = "classes/{class}--take-home-{recipe}--{size}.html"
 
 
@@ -56,7 +56,20 @@ class Address:
         return Address(self.folder, posixpath.splitext(self.path)[0] + PAPER)
 
 
+@dataclass(frozen=True)
+class Rooted(Address):
+    """A page that a host shows at any depth: its links begin at the root of the host, with the path `root` at which the site lies."""
+
+    root: str = ""
+
+    def link(self, path: str) -> str:
+        """Give the link to a path of the output folder."""
+        return f"{self.root}/{quote(path.removeprefix(f'{Folder.SITE}/'))}"
+
+
 CATALOGUE = Address(Folder.SITE, "index.html")
+CALENDAR, FEED = Address(Folder.SITE, "dates.ics"), Address(Folder.SITE, "dates.xml")
+NOT_FOUND = Address(Folder.SITE, "404.html")
 
 
 def address(folder: Folder, path: str, names: Mapping[str, str]) -> Address:

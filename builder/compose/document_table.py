@@ -18,6 +18,7 @@ from builder.compose.documents.class_pages import compose_class_page
 from builder.compose.documents.dose_cards import compose_dose_cards, copies_of_dose_cards
 from builder.compose.documents.label_test_page import compose_test_page
 from builder.compose.documents.labels import compose_labels
+from builder.compose.documents.not_found import compose_not_found
 from builder.compose.documents.published_dates import compose_published_dates
 from builder.compose.documents.shopping import compose_shopping
 from builder.compose.documents.tags import compose_tags, copies_of_tags
@@ -26,6 +27,8 @@ from builder.compose.documents.teacher_sheets import compose_teacher_sheet, copi
 from builder.compose.documents.text_pages import compose_page
 from builder.compose.edition import Edition
 from builder.compose.label.label_counts import label_totals
+from builder.compose.machines.calendar import compose_calendar, compose_class_calendar
+from builder.compose.machines.feed import compose_feed
 from builder.compose.own_documents import own_kinds
 from builder.compose.recipe.wording import sentence
 from builder.compose.scopes import CLASS, DATE, HOME_SIZE, LABELS, PAGE, STUDIO
@@ -88,6 +91,10 @@ DOCUMENTS: tuple[AnyKind, ...] = (
         "class page", CLASS, addresses.CLASS_PAGE, ClassPageView, "pages/class.html", _with_links("class page", compose_class_page), PUBLIC
     ),
     DocumentKind("dates for programs", STUDIO, FILE, str, None, compose_published_dates, PUBLIC),
+    DocumentKind("calendar", STUDIO, addresses.CALENDAR.path, str, None, compose_calendar, PUBLIC),
+    DocumentKind("news", STUDIO, addresses.FEED.path, str, None, compose_feed, PUBLIC),
+    DocumentKind("page not found", STUDIO, addresses.NOT_FOUND.path, TextPageView, "pages/text.html", compose_not_found, PUBLIC),
+    DocumentKind("calendar of a class", CLASS, addresses.CLASS_CALENDAR, str, None, compose_class_calendar, PUBLIC),
     DocumentKind(
         "page of text", PAGE, addresses.TEXT_PAGE, TextPageView, "pages/text.html", _with_links("page of text", compose_page), PUBLIC
     ),

@@ -1,13 +1,16 @@
 """The frames of an edition's documents: head, menu, sender."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from dataclasses import replace
 from functools import partial
 from urllib.parse import quote
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.edition import Edition
-from builder.compose.views.frame import Frame, Link, PageFrame, Sender, SheetFrame
+from builder.compose.machines.json_ld import Node, as_script
+from builder.compose.teaching.class_facts import coming_dates
+from builder.compose.views.frame import Alternate, Frame, Link, PageFrame, Sender, Sharing, SheetFrame
 from builder.model.document import Folder
 from builder.words.outward import outward, telephone_link
 from builder.words.say import say
@@ -28,7 +31,21 @@ def page_frame(edition: Edition, here: Address, title: str, description: str) ->
     home = Link(here.link_to(addresses.CATALOGUE) if is_public else public, profile.name, here == addresses.CATALOGUE)
     menu = _menu(edition, here) if is_public else ()
     icon = here.link_to(addresses.icon(here.folder))
-    return PageFrame(edition.language, full_title, description, sender(edition), home, menu, styles, icon, canonical)
+    sharing = Sharing(title, "website", edition.locale) if canonical else None
+    alternates = tuple(_alternates(edition, here)) if is_public else ()
+    return PageFrame(
+        edition.language, full_title, description, sender(edition), home, menu, styles, icon, canonical, alternates, sharing=sharing
+    )
+
+
+def _alternates(edition: Edition, here: Address) -> Iterator[Alternate]:
+    """Give the dates as a calendar and, where the studio has a public address, as news."""
+    if not any(coming_dates(edition, studio_class) for studio_class, _ in edition.classes):
+        return
+    title = say("Dates at {studio}", studio=edition.studio.profile.name)
+    yield Alternate(here.link_to(addresses.CALENDAR), "text/calendar", title)
+    if edition.studio.profile.public_address:
+        yield Alternate(here.link_to(addresses.FEED), "application/atom+xml", title)
 
 
 def frame(edition: Edition, here: Address, title: str, description: str) -> Frame:
@@ -41,6 +58,11 @@ def sheet_frame(edition: Edition, title: str, description: str) -> SheetFrame:
     """Give the frame of a sheet."""
     paper = edition.studio.profile.paper.casefold()
     return SheetFrame(edition.language, title, description, paper, sender(edition))
+
+
+def with_data(around: Frame, nodes: list[Node]) -> Frame:
+    """Add to the frame of a page what it says for search engines; a sheet says nothing to them."""
+    return replace(around, data=as_script(nodes)) if isinstance(around, PageFrame) else around
 
 
 def sender(edition: Edition) -> Sender:

@@ -2,9 +2,11 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
+from datetime import date
 from fractions import Fraction
 from functools import cached_property
 
+from builder.model.dates.booking import NO_BOOKING, Booking, Venue
 from builder.model.dates.published_date import PublishedDate
 from builder.model.dates.studio_class import StudioClass
 from builder.model.dose.limit import Rules
@@ -85,6 +87,9 @@ class Profile(Placed):
     costs_on_sheets: bool = False
     documents: tuple[OwnDocument, ...] = ()
     language: str = OWN
+    time_zone: str = ""
+    venue: Venue | None = None
+    booking: Booking = NO_BOOKING
 
 
 PICTURE_ENDINGS = (".svg", ".png", ".jpg", ".jpeg", ".webp")
@@ -97,7 +102,8 @@ class Studio(Library):
     `pictures` are paths relative to the studio folder, `other_files` those of files that nothing can be made of; `letters` are the code
     points that every font of the printed sheets has, `typefaces` the two of the labels, `regular` and `bold`. `supplies` are the packs
     that the studio buys, `inventory` what it has counted on its shelf. `published` are the dates that the last publication showed.
-    `rosters` are by the key of their class. `speaks` is the language of pages and sheets.
+    `told` says when each state of a date was first shown. `rosters` are by the key of their class. `speaks` is the language of pages and
+    sheets.
     """
 
     profile: Profile
@@ -111,6 +117,7 @@ class Studio(Library):
     inventory: tuple[InventoryEntry, ...] = ()
     rosters: Mapping[str, Roster] = field(default_factory=dict)
     published: tuple[PublishedDate, ...] = ()
+    told: Mapping[PublishedDate, date] = field(default_factory=dict)
     typefaces: Mapping[str, Typeface] = field(default_factory=dict)
     speaks: Language = ENGLISH
 

@@ -16,6 +16,7 @@ from typing import Any
 
 from pydantic import ValidationError
 
+from builder.model.dates.booking import NO_BOOKING, Booking, Venue
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.own_document import OwnDocument
@@ -68,6 +69,8 @@ def read_profile(placed: PlacedYaml | None, known: Known, findings: list[Finding
         teaching_policy={
             name: own.make(OwnNumbers, place=placed.key_place("teaching policy", name)) for name, own in shape.teaching_policy.items()
         },
+        venue=shape.venue.make(Venue) if shape.venue else None,
+        booking=shape.booking.make(Booking) if shape.booking else NO_BOOKING,
         documents=tuple(_own_document(name, own, placed) for name, own in shape.documents.items()),
         labels=make_label_wishes(shape.labels, placed),
         accepts=make_acceptances(shape.accepts, placed),

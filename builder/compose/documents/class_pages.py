@@ -6,7 +6,8 @@ from builder.compose.dates.time_words import FORMATS, clock_from, common_start, 
 from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
-from builder.compose.frames import frame
+from builder.compose.frames import frame, with_data
+from builder.compose.machines.structured import class_data
 from builder.compose.recipe.portion_words import container_name, containers_of
 from builder.compose.recipe.wording import counted, grams_and_ounces, listed, sentence, within
 from builder.compose.roster.allergens import allergens_of, allergens_open_in
@@ -36,7 +37,7 @@ def compose_class_page(edition: Edition, plan: ClassPlan, here: Address) -> Comp
     doing = ((who, titles_by(plan, who)) for who in HEADINGS)
     writer = writer_of(edition, here, addresses.class_folder(studio_class.key))
     view = ClassPageView(
-        frame=around,
+        frame=with_data(around, class_data(edition, plan)),
         title=studio_class.title,
         summary=studio_class.summary,
         picture=picture_of(studio_class, here),

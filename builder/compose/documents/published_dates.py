@@ -1,8 +1,10 @@
 """The dates as a file for programs: what the site says of each, and what the next publication compares its revisions with."""
 
 import json
+from datetime import date as day
 
 from builder.compose.addresses import Address
+from builder.compose.dates.shown import shown
 from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
 from builder.model.dates.published_date import CANCELLED, CONFIRMED, FORMAT, VERSION, PublishedDate
@@ -11,17 +13,13 @@ from builder.model.studio import Studio
 
 def compose_published_dates(edition: Edition, studio: Studio, _: Address) -> Composed:
     """List the dates of every class that is published, and those shown before of classes that are held back."""
-    dates = [
-        PublishedDate(studio_class.key, date.first_set, date.on, not date.takes_place, date.revision)
-        for studio_class, _ in edition.classes
-        for date in studio_class.dates
-    ]
-    entries = [_entry(date) for date in sorted((*studio.published, *dates), key=lambda one: one.id)]
+    dates = [shown(edition, studio_class, date) for studio_class, _ in edition.classes for date in studio_class.dates]
+    entries = [_entry(date, edition.today) for date in sorted((*studio.published, *dates), key=lambda one: one.id)]
     text = json.dumps({"format": FORMAT, "version": VERSION, "dates": entries}, indent=2, ensure_ascii=False)
     return Composed("Dates", f"{text}\n")
 
 
-def _entry(date: PublishedDate) -> dict[str, object]:
+def _entry(date: PublishedDate, today: day) -> dict[str, object]:
     return {
         "id": date.id,
         "class": date.class_key,
@@ -29,4 +27,5 @@ def _entry(date: PublishedDate) -> dict[str, object]:
         "on": date.on.isoformat(timespec="minutes"),
         "status": CANCELLED if date.cancelled else CONFIRMED,
         "revision": date.revision,
+        "told": (date.told or today).isoformat(),
     }

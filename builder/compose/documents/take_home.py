@@ -1,6 +1,7 @@
 """The take-home sheet: one recipe at one home size, complete enough to make it alone, as a page and as a PDF."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from functools import partial
 
 from builder.compose import addresses
@@ -12,9 +13,10 @@ from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
 from builder.compose.formula.heat_words import heat_lines
 from builder.compose.formula.ph_words import ph_words
-from builder.compose.frames import frame
+from builder.compose.frames import frame, with_data
 from builder.compose.label.label_words import ingredient_text, net_contents, variant_name
 from builder.compose.lye.lye_words import home_lye
+from builder.compose.machines.structured import how_to_data
 from builder.compose.recipe.ingredient_tables import COLUMN_NAMES, weighing_table
 from builder.compose.recipe.portion_words import emergency_lines, fills
 from builder.compose.recipe.wording import capacity, counted, duration, listed, reading, sentence, within
@@ -96,7 +98,14 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         emergency=emergency_lines(studio.profile.emergency),
         printed=plain_date(edition.today, edition.locale),
     )
-    return Composed(title, view)
+    return Composed(title, _with_instructions(edition, at, view, here))
+
+
+def _with_instructions(edition: Edition, at: AtHome, view: TakeHomeView, here: Address) -> TakeHomeView:
+    """Add for search engines what a page that is for everybody shows."""
+    if here.is_paper or not at.plan.studio_class.sheets_are_public:
+        return view
+    return replace(view, frame=with_data(view.frame, how_to_data(edition, view, here)))
 
 
 def _time(parts: list[Part]) -> str:

@@ -23,11 +23,32 @@ class Sender:
 
 
 @dataclass(frozen=True)
+class Alternate:
+    """The same for programs: its address, its media type, its title."""
+
+    address: str
+    type: str
+    title: str
+
+
+@dataclass(frozen=True)
+class Sharing:
+    """How a page shows where somebody passes it on (Open Graph): the words of the page, its address, and a picture with its text."""
+
+    title: str
+    kind: str
+    locale: str
+    picture: str = ""
+    picture_text: str = ""
+
+
+@dataclass(frozen=True)
 class PageFrame:
     """The frame of a page for the screen.
 
-    A page that stays in the studio has no menu. `canonical` is empty where the studio has no public address; the address of `home` is
-    empty where there is nowhere to go.
+    `alternates` say the same for programs, `data` is for search engines (JSON-LD, empty where there is none), `sharing` is how the page
+    shows where somebody passes it on. A page that stays in the studio has no menu. `canonical` is empty where the studio has no public
+    address; the address of `home` is empty where there is nowhere to go.
     """
 
     language: str
@@ -39,6 +60,9 @@ class PageFrame:
     styles: tuple[str, ...]
     icon: str
     canonical: str = ""
+    alternates: tuple["Alternate", ...] = ()
+    data: str = ""
+    sharing: "Sharing | None" = None
 
 
 @dataclass(frozen=True)

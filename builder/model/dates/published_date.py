@@ -1,22 +1,26 @@
 """A date as the last publication showed it: what calendars and readers have been told."""
 
-from dataclasses import dataclass
-from datetime import datetime
+from dataclasses import dataclass, field
+from datetime import date, datetime
 
-FORMAT, VERSION = "stillroom dates", 1
+FORMAT, VERSION = "stillroom dates", 2
 FILE = "dates.json"
 CONFIRMED, CANCELLED = "confirmed", "cancelled"  # The words of RFC 5545 for the status of an event.
 
 
 @dataclass(frozen=True)
 class PublishedDate:
-    """One date of a class. It is known by its class and by the time at which it was first set, which no change touches."""
+    """One date of a class. It is known by its class and by the time at which it was first set, which no change touches.
+
+    `told` is the day of the first publication that showed it as it is; None where that is not known.
+    """
 
     class_key: str
     first_set: datetime
     on: datetime
     cancelled: bool
     revision: int
+    told: date | None = field(default=None, compare=False)
 
     @property
     def id(self) -> str:

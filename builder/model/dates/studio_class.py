@@ -6,6 +6,7 @@ from datetime import datetime
 from enum import StrEnum
 from fractions import Fraction
 
+from builder.model.dates.booking import NO_BOOKING, Booking
 from builder.model.finding import Acceptance
 from builder.model.label.label_sheet import NO_WISHES, LabelWishes
 from builder.model.place import NOWHERE, Name, Place, Placed
@@ -74,6 +75,7 @@ class ClassDate(Placed):
     `first_label` is the cell at which its first sheet of labels begins, counted from 1: the cells before it have been used.
     `waiting` is how many people wait for a seat. `moved_from` are the times at which it was to be before, the first one first.
     `cancelled` is None for a date that takes place, else the reason that is published (empty: none is given).
+    `link` is where a seat on it is booked, if that has a page of its own.
     `revision` counts how often time or state have been changed since the date was first published (RFC 5545 calls it a sequence number).
     """
 
@@ -85,6 +87,7 @@ class ClassDate(Placed):
     moved_from: tuple[datetime, ...] = ()
     cancelled: str | None = None
     revision: int = 0
+    link: str = ""
 
     @property
     def takes_place(self) -> bool:
@@ -138,6 +141,7 @@ class StudioClass(Placed):
     picture: Picture | None = None
     free_from: tuple[str, ...] = ()
     sheets_are_public: bool = False
+    booking: Booking = NO_BOOKING
     labels: LabelWishes = NO_WISHES
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
 

@@ -35,7 +35,7 @@ def read_published_dates(output: Path, on: date) -> tuple[tuple[PublishedDate, .
 
 
 def _dates(data: dict[str, object]) -> list[PublishedDate]:
-    if (data["format"], data["version"]) != (FORMAT, VERSION) or not isinstance(data["dates"], list):
+    if data["format"] != FORMAT or data["version"] not in (1, VERSION) or not isinstance(data["dates"], list):
         raise ValueError(FORMAT)
     return [_date(entry) for entry in data["dates"]]
 
@@ -44,7 +44,8 @@ def _date(entry: dict[str, object]) -> PublishedDate:
     key, revision, status = entry["class"], entry["revision"], entry["status"]
     if not isinstance(key, str) or not isinstance(revision, int) or status not in (CONFIRMED, CANCELLED):
         raise TypeError(FORMAT)
-    return PublishedDate(key, _moment(entry["first set"]), _moment(entry["on"]), status == CANCELLED, revision)
+    told = date.fromisoformat(str(entry["told"])) if "told" in entry else None  # Version 1 did not say it.
+    return PublishedDate(key, _moment(entry["first set"]), _moment(entry["on"]), status == CANCELLED, revision, told)
 
 
 def _moment(text: object) -> datetime:

@@ -3,6 +3,7 @@
 from dataclasses import replace
 from pathlib import PurePosixPath
 
+from builder.model.dates.booking import NO_BOOKING, Booking
 from builder.model.dates.studio_class import ClassDate, Make, Picture, StudioClass
 from builder.model.finding import Finding
 from builder.model.place import Name
@@ -32,6 +33,7 @@ def read_class(placed: PlacedYaml, lesson: Lesson | None, findings: list[Finding
         dates=tuple(_date(number, date, placed) for number, date in enumerate(shape.dates)),
         picture=Picture(Name(picture.file, placed.place("picture", "file")), picture.alt) if picture else None,
         sheets_are_public=shape.sheets == "public",
+        booking=shape.booking.make(Booking) if shape.booking else NO_BOOKING,
         labels=make_label_wishes(shape.labels, placed),
         accepts=make_acceptances(shape.accepts, placed),
         place=placed.place("title"),

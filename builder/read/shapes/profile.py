@@ -7,6 +7,7 @@ from pydantic import model_validator
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.label.language import OWN
 from builder.model.own_document import SeenBy
+from builder.read.shapes.booking import BookingShape, VenueShape
 from builder.read.shapes.fields import (
     NOT_EMPTY,
     Currency,
@@ -26,6 +27,7 @@ from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.shapes.teaching import PolicyShape
 from builder.read.text.text_error import TextError
 from builder.read.values.values import member_of, word_of
+from builder.read.values.zones import parse_zone
 
 FINDS = (FindingKind("scale-upside-down", STOP, "A scale holds less than the least that it can show."),)
 
@@ -127,6 +129,13 @@ class ProfileShape(Shape):
     """How people reach you: one of the three at least. The first of them stands on labels."""
     public_address: WebAddress = maybe("public address", "", example="https://example.org")
     """Where your site will be on the web. With it, tags bear a QR code of the class page, and pages name their own address."""
+    time_zone: Annotated[str, reads(parse_zone)] = maybe("time zone", "", "America/New_York")
+    """The time zone of your classes, by its name in the time zone database. With it, calendars and search engines know the hour wherever
+    they are; without it, calendar files give the hour of the clock on your wall."""
+    venue: VenueShape | None = maybe("where", example="{street: 1 Example Street, town: Example Town, country: US}")
+    """Where classes are held. Without it, pages give your postal address."""
+    booking: BookingShape | None = maybe("booking", example="{until: 2 days, includes: All that you use.}")
+    """How people book, and on what terms."""
     region: RegionField = needed("region", "US")
     """Whose rules labels and limits follow: US, EU, UK or Canada."""
     language: LanguageField = maybe("language", OWN, "English")

@@ -5,6 +5,7 @@ from typing import Annotated
 from builder.model.dates.studio_class import BatchFor, Format, HomeSize
 from builder.model.recipe.quantity import NO_MASS, Count
 from builder.read.recipe.home_sizes import parse_home_size
+from builder.read.shapes.booking import BookingShape
 from builder.read.shapes.fields import (
     NOT_EMPTY,
     AllergenFamilies,
@@ -16,6 +17,7 @@ from builder.read.shapes.fields import (
     Things,
     ThingsOrNone,
     Time,
+    WebAddress,
     WeightOrNone,
     Whole,
     WholeAboveZero,
@@ -84,6 +86,8 @@ class DateShape(Shape):
     """When it was to be before: one time, or a list with the first one first. The page says so."""
     cancelled: Annotated[str | None, reads(parse_cancelled)] = maybe("cancelled", None, "yes")
     """`yes`, or the reason, which is published. Nothing is made, bought or printed for it."""
+    link: WebAddress = maybe("link", "", "https://example.org/book/lotion-march")
+    """Where a seat on this date is booked, if it has a page of its own."""
     revision: Whole = maybe("revision", 0, example="1")
     """How often the date has been changed since it was published. Each move and each cancellation raises it, and calendars go by it."""
 
@@ -142,6 +146,8 @@ class ClassShape(Shape):
     """Whether take-home sheets are on the web site, or stay in the studio to hand out."""
     labels: LabelWishesShape | None = maybe("labels", example="{sheet: letter 2 x 4, panels: 2}")
     """What this class asks of its labels in place of what studio.yaml says."""
+    booking: BookingShape | None = maybe("booking", example='{link: "https://example.org/book/lotion"}')
+    """How people book this class, and on what terms, where that differs from what studio.yaml says."""
     dates: tuple[DateShape, ...] = maybe("dates", (), "[{on: 2027-03-06 10:00, enrolled: 9}]")
     """The dates."""
     accepts: dict[str, Text] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")

@@ -1,0 +1,160 @@
+"""What a page says as JSON-LD in the words of schema.org: classes, their dates and prices, and how something is made.
+
+Nothing stands here that the page does not say too; nobody who comes is named. Addresses are absolute, so that a studio without a public
+address has none of this; times carry the offset of the studio's zone, so that without a zone the dates are left out.
+"""
+
+import re
+from collections.abc import Mapping
+from datetime import datetime
+from fractions import Fraction
+from html import unescape
+from typing import Any
+
+from builder.compose import addresses
+from builder.compose.dates.time_words import FORMATS
+from builder.compose.edition import Edition
+from builder.compose.machines.absolute import absolute
+from builder.compose.machines.calendar import ends, in_zone
+from builder.compose.machines.json_ld import SCHEMA, Node
+from builder.compose.teaching.class_facts import coming_dates
+from builder.compose.views.lesson import StepRun
+from builder.compose.views.take_home import TakeHomeView
+from builder.model.dates.studio_class import ClassDate, StudioClass
+from builder.model.teaching.class_plan import ClassPlan
+
+# Below so many free seats they are few.
+_FEW = 4
+
+
+def class_data(edition: Edition, plan: ClassPlan) -> list[Node]:
+    """Give a class with its dates, and the studio that gives it."""
+    page = absolute(edition, addresses.class_page(plan.studio_class.key))
+    return [_course(edition, plan, page), studio_node(edition)] if page else []
+
+
+def catalogue_data(edition: Edition, plans: tuple[ClassPlan, ...]) -> list[Node]:
+    """Give the studio, and its classes as a list of links in the order of the page."""
+    if not absolute(edition, addresses.CATALOGUE):
+        return []
+    pages = [absolute(edition, addresses.class_page(plan.studio_class.key)) for plan in plans]
+    items = [{"@type": "ListItem", "position": number, "url": page} for number, page in enumerate(pages, start=1)]
+    return [studio_node(edition), {"@type": "ItemList", "numberOfItems": len(items), "itemListElement": items}]
+
+
+def how_to_data(edition: Edition, view: TakeHomeView, here: addresses.Address) -> list[Node]:
+    """Give a sheet that is for everybody as instructions; what it holds is read from what the page shows."""
+    page = absolute(edition, here)
+    if not page:
+        return []
+    supplies = [
+        {"@type": "HowToSupply", "name": row.name, "requiredQuantity": next((cell for cell in row.cells if cell), "")}
+        for phase in view.table.phases
+        for row in phase.rows
+    ]
+    texts = [_plain(step) for part in view.flow.parts for block in part.blocks if isinstance(block, StepRun) for step in block.html]
+    steps = [{"@type": "HowToStep", "position": number, "text": text} for number, text in enumerate(texts, start=1)]
+    tools = [{"@type": "HowToTool", "name": tool} for tool in view.tools]
+    head = {"@type": "HowTo", "@id": f"{page}#how-to", "name": f"{view.recipe}, {view.size}", "yield": view.fills}
+    return [{**head, "supply": supplies, "tool": tools, "step": steps}]
+
+
+def studio_node(edition: Edition) -> Node:
+    """Give the studio, with how to reach it and where it is."""
+    profile, home = edition.studio.profile, absolute(edition, addresses.CATALOGUE)
+    contact = {"email": profile.contact.get("email"), "telephone": profile.contact.get("phone"), "description": profile.tagline}
+    return _without_nothing({"@type": "Organization", "@id": f"{home}#studio", "name": profile.name, "url": home, **contact})
+
+
+def _course(edition: Edition, plan: ClassPlan, page: str) -> Node:
+    studio_class = plan.studio_class
+    dates = coming_dates(edition, studio_class) if edition.studio.profile.time_zone else ()
+    return _without_nothing(
+        {
+            "@type": "Course",
+            "@id": f"{page}#class",
+            "name": studio_class.title,
+            "description": studio_class.summary,
+            "url": page,
+            "inLanguage": edition.language,
+            "timeRequired": f"PT{round(studio_class.length.minutes)}M",
+            "isAccessibleForFree": not studio_class.price,
+            "typicalAgeRange": f"{studio_class.youngest}-",
+            "teaches": FORMATS[plan.format],
+            "provider": {"@id": f"{absolute(edition, addresses.CATALOGUE)}#studio"},
+            "hasCourseInstance": [_instance(edition, studio_class, date, page) for date in dates],
+        }
+    )
+
+
+def _instance(edition: Edition, studio_class: StudioClass, date: ClassDate, page: str) -> Node:
+    moved = bool(date.moved_from) and date.takes_place
+    status = "EventCancelled" if not date.takes_place else "EventRescheduled" if moved else "EventScheduled"
+    free = max(0, studio_class.seats - date.enrolled)
+    return _without_nothing(
+        {
+            "@type": ["CourseInstance", "EducationEvent"],
+            "@id": f"{page}#{date_fragment(date)}",
+            "name": studio_class.title,
+            "startDate": _moment(edition, date.on),
+            "endDate": _moment(edition, ends(studio_class, date)),
+            "previousStartDate": _moment(edition, date.moved_from[-1]) if moved else None,
+            "eventStatus": f"{SCHEMA}/{status}",
+            "eventAttendanceMode": f"{SCHEMA}/OfflineEventAttendanceMode",
+            "courseMode": "onsite",
+            "location": _place(edition),
+            "organizer": {"@id": f"{absolute(edition, addresses.CATALOGUE)}#studio"},
+            "maximumAttendeeCapacity": studio_class.seats if date.takes_place else None,
+            "remainingAttendeeCapacity": free if date.takes_place else None,
+            "offers": _offer(edition, studio_class, free, page) if date.takes_place else None,
+        }
+    )
+
+
+def date_fragment(date: ClassDate) -> str:
+    """Give the name of a date on its class page; it never changes."""
+    return f"date-{date.first_set:%Y-%m-%d-%H%M}"
+
+
+def _offer(edition: Edition, studio_class: StudioClass, free: int, page: str) -> Node:
+    availability = "SoldOut" if not free else "LimitedAvailability" if free < _FEW else "InStock"
+    return {
+        "@type": "Offer",
+        "price": _price(studio_class.price),
+        "priceCurrency": edition.studio.profile.currency,
+        "availability": f"{SCHEMA}/{availability}",
+        "url": page,
+    }
+
+
+def _place(edition: Edition) -> Node:
+    profile, venue = edition.studio.profile, edition.studio.profile.venue
+    if venue is None:
+        return {"@type": "Place", "name": profile.name, "address": ", ".join(profile.address)}
+    address = {
+        "@type": "PostalAddress",
+        "streetAddress": venue.street,
+        "addressLocality": venue.town,
+        "addressRegion": venue.state,
+        "postalCode": venue.postcode,
+        "addressCountry": venue.country,
+    }
+    return _without_nothing(
+        {"@type": "Place", "name": venue.name or profile.name, "address": _without_nothing(address), "hasMap": venue.map}
+    )
+
+
+def _moment(edition: Edition, moment: datetime) -> str:
+    return in_zone(edition, moment).isoformat(timespec="seconds")
+
+
+def _price(value: Fraction) -> str:
+    return f"{float(value):.2f}" if value.denominator > 1 else str(value)
+
+
+def _plain(html: str) -> str:
+    return " ".join(unescape(re.sub(r"<[^>]*>", "", html)).split())
+
+
+def _without_nothing(node: Mapping[str, Any]) -> Node:
+    return {key: value for key, value in node.items() if value not in (None, "", [])}
