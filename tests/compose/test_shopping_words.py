@@ -12,8 +12,8 @@ from builder.compose import compose_documents
 from builder.compose.supplies.shopping_words import GROUPS, shop_list
 from builder.library import LAYOUTS
 from builder.model.document import Folder
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.supplies.shopping import Period
-from builder.read.shapes.card import _KINDS
 from builder.reckon import reckon_shopping
 from tests.compose.conftest import TODAY, read_edition, write_studio
 
@@ -51,7 +51,7 @@ def rows(listed):
 
 
 def test_each_kind_of_card_has_its_group():
-    assert sorted(kind for kinds in GROUPS.values() for kind in kinds) == sorted(_KINDS)
+    assert sorted(kind for kinds in GROUPS.values() for kind in kinds) == sorted(IngredientKind)
 
 
 # Two jars of 113 g for each of three and of five students, six tenths of them salt: 3 x 2 x 67.8 g and 5 x 2 x 67.8 g, 1084.8 g in all.
