@@ -31,7 +31,8 @@ msgstr ""
 "Plural-Forms: nplurals=2; plural=(n != 1);\\n"
 
 """
-KEYWORDS = {"say": None, "message": None, "say_in": ((1, "c"), 2), "say_count": (1, 2), "messages": (1, 2)}
+# What a sum is worked out from, and of what, is named where it is worked out, and said where it is shown.
+KEYWORDS = {"say": None, "message": None, "say_in": ((1, "c"), 2), "say_count": (1, 2), "messages": (1, 2), "Given": None, "Working": (2,)}
 ON_LABELS = {"said": (2,), "on_label": None}
 
 
