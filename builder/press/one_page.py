@@ -11,6 +11,8 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from typing import Any
 
+from builder.press.private_names import boxes_of
+
 
 def other_fits(body: Any) -> tuple[str, ...]:
     """Give the sizes that may be tried after the one in use, in order."""
@@ -45,7 +47,7 @@ def runs_on(rendered: Any) -> bool:
     """Say whether a piece that wants one page takes more."""
     pages: dict[Any, set[int]] = {}
     for number, page in enumerate(rendered.pages):
-        for box in page._page_box.descendants():
+        for box in boxes_of(page):
             if box.element is not None and box.element_tag == box.element.tag and _wants_one_page(box.element):
                 pages.setdefault(box.element, set()).add(number)
     return any(len(numbers) > 1 for numbers in pages.values())

@@ -5,6 +5,8 @@ Such a box has a width of its own and the class `holds`. The library tells of no
 
 from typing import Any
 
+from builder.press.private_names import boxes_of
+
 TOLERANCE = 0.01
 
 
@@ -13,7 +15,7 @@ def overfull(rendered: Any) -> list[str]:
     found = []
     for number, page in enumerate(rendered.pages, start=1):
         # The first box of an element is its own; the ones inside are its lines.
-        holders = {box.element: box for box in reversed(list(page._page_box.descendants(placeholders=True))) if _holds(box)}
+        holders = {box.element: box for box in reversed(list(boxes_of(page, placeholders=True))) if _holds(box)}
         found += [f"page {number}, box {place}" for place, box in enumerate(reversed(holders.values()), start=1) if _runs_over(box)]
     return found
 

@@ -1,7 +1,8 @@
 """HTML to PDF. The only module that knows the PDF library, which it imports late: a machine may lack it.
 
 Every sheet is a tagged PDF/UA-1 file. The library writes no scope on header cells and no print flag on links; a finisher adds both. It
-uses two of the library's private names (`_page_box`, `mark`), which is why its next major version is shut out in pyproject.toml.
+needs names of the library that are private (`private_names`, `drawn_once`), which is why its next major version is shut out in
+pyproject.toml.
 """
 
 from __future__ import annotations
@@ -21,6 +22,7 @@ from builder.press.fonts import font_faces, font_folders
 from builder.press.kept import PressedSheet, style_file, sum_of_file
 from builder.press.one_page import only_the_longest, other_fits, runs_on, set_fit
 from builder.press.overfull import overfull
+from builder.press.private_names import boxes_of, set_scope
 
 MISSING = (
     "No PDF was written: the PDF engine does not start ({}). On Debian or Ubuntu this installs what it needs: "
@@ -141,9 +143,9 @@ def _local_fetcher(roots: dict[str, Path], opened: dict[str, str]) -> Any:
 
 def _polish(document: Any, pdf: Any) -> None:
     for page in document.pages:
-        for box in page._page_box.descendants():
-            if box.element_tag == "th" and getattr(box, "mark", None) is not None:
-                box.mark["A"]["Scope"] = "/Row" if box.element.get("scope") == "row" else "/Column"
+        for box in boxes_of(page):
+            if box.element_tag == "th":
+                set_scope(box, "Row" if box.element.get("scope") == "row" else "Column")
     # A sheet of labels printed at 97 % lies beside its cuts.
     viewer = pdf.catalog.setdefault("ViewerPreferences", {})
     viewer["PrintScaling"] = "/None"

@@ -1,0 +1,20 @@
+"""The names of the PDF library that are not public and that this stage rests on, apart from those of `drawn_once`.
+
+They are two: `_page_box`, the boxes of a page as they were laid out, and `mark`, what a box has become in the tags of the PDF. No other
+module writes them; `tests/press/test_private_names.py` tells when a version of the library has them otherwise.
+"""
+
+from collections.abc import Iterator
+from typing import Any
+
+
+def boxes_of(page: Any, *, placeholders: bool = False) -> Iterator[Any]:
+    """Give all boxes of a page that has been laid out; with placeholders also the ones that are placed by themselves."""
+    yield from page._page_box.descendants(placeholders=placeholders)
+
+
+def set_scope(box: Any, scope: str) -> None:
+    """Say in the tags whether a header cell heads its row or its column; a box that is in no tag has nothing to say it in."""
+    mark = getattr(box, "mark", None)
+    if mark is not None:
+        mark["A"]["Scope"] = f"/{scope}"

@@ -1,0 +1,45 @@
+"""The private names of the PDF library are as this stage needs them, and stand in one module."""
+
+from pathlib import Path
+
+import pytest
+from weasyprint import HTML
+
+from builder import press
+from builder.press.private_names import boxes_of, set_scope
+
+TABLE = """<html lang="en"><head><title>A</title></head><body><h1>A</h1><p style="position: absolute">Placed</p>
+<table><tr><th scope="col">Oil</th><th scope="col">Grams</th></tr><tr><th scope="row">Olive</th><td>12</td></tr></table></body></html>"""
+
+
+def test_all_boxes_of_a_page_are_given():
+    (page,) = HTML(string=TABLE).render().pages
+    assert {"h1", "p", "table", "th", "td"} <= {box.element_tag for box in boxes_of(page, placeholders=True)}
+
+
+def test_a_header_cell_of_a_tagged_pdf_says_what_it_heads():
+    told = []
+
+    def finish(document, _):
+        for box in (box for page in document.pages for box in boxes_of(page) if box.element_tag == "th"):
+            set_scope(box, "Row" if box.element.get("scope") == "row" else "Column")
+            if hasattr(box, "mark"):
+                told.append(box.mark["A"]["Scope"])
+
+    pdf = HTML(string=TABLE).write_pdf(pdf_variant="pdf/ua-1", finisher=finish, uncompressed_pdf=True)
+    assert told == ["/Column", "/Column", "/Row"], "the library no longer writes down what a box became in the tags"
+    assert pdf.count(b"/Scope /Column") == 2 and pdf.count(b"/Scope /Row") == 1
+
+
+def test_a_box_without_tags_is_left_alone():
+    (page,) = HTML(string=TABLE).render().pages
+    for box in boxes_of(page):
+        set_scope(box, "Row")
+        assert getattr(box, "mark", None) is None
+
+
+@pytest.mark.parametrize("name", ["_page_box", ".mark[", '"mark"'])
+def test_no_other_module_writes_them(name):
+    modules = sorted(Path(press.__file__).parent.glob("*.py"))
+    found = {module.name for module in modules if name in module.read_text(encoding="utf-8")}
+    assert found <= {"private_names.py"}
