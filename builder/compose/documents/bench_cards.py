@@ -1,7 +1,7 @@
 """Bench cards and step sheets, large enough to be read at arm's length with wet hands.
 
-Each group gets one card with its share. The steps are the same for every group, so that they are a sheet of their own, to be printed once
-for each group. Both show only what students do.
+Each group gets a card with its share; groups that get the same share one, of which copies are printed. The steps are the same for every
+group, so that they are a sheet of their own, to be printed once for each group. Both show only what students do.
 """
 
 from collections.abc import Iterator
@@ -10,6 +10,7 @@ from dataclasses import replace
 from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.document_kind import Composed
+from builder.compose.documents.card_copies import SharedCard, heading, on_the_card, on_the_check_list, people, shared
 from builder.compose.dose.dose_words import view_choices
 from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for, hazards_of_choices, hazards_of_recipe
@@ -20,7 +21,6 @@ from builder.compose.supplies.supply_words import strokes_and_weight
 from builder.compose.teaching.class_plans import part_sheet, when
 from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
 from builder.compose.teaching.pieces import writer_of
-from builder.compose.teaching.supervision_words import group_word
 from builder.compose.teaching.weighing_words import at_the_bench, pots_note, solution_at_the_bench
 from builder.compose.views.bench_cards import BenchAmount, BenchCard, BenchCardsView, BenchPhase, BenchProduct, BenchStepsView
 from builder.model.dates.studio_class import BatchFor, Format
@@ -45,10 +45,10 @@ def _has_benches(plan: ClassPlan) -> bool:
     return bool(plan.groups) and plan.format is not Format.DEMO
 
 
-def copies_of_cards(_: Edition, plan: ClassPlan) -> Iterator[str]:
-    """Say how many cards there are."""
+def copies_of_cards(edition: Edition, plan: ClassPlan) -> Iterator[str]:
+    """Say how often to print which card."""
     if _has_benches(plan):
-        yield f"Bench cards: 1 set, a card for each of {counted(plan.groups, group_word(plan), f'{group_word(plan)}s')}"
+        yield on_the_check_list(_cards(edition.studio, plan), in_groups=_in_groups(plan))
 
 
 def copies_of_steps(_: Edition, plan: ClassPlan) -> Iterator[str]:
@@ -62,13 +62,11 @@ def compose_bench_cards(edition: Edition, plan: ClassPlan, here: Address) -> Com
     if not _has_benches(plan):
         return None
     title = f"Bench cards: {plan.studio_class.title}"
-    cards = [
-        BenchCard(heading, people, tuple(_product(edition.studio, plan, made, number) for made in plan.made))
-        for number, (heading, people) in enumerate(_groups(plan), start=1)
-    ]
-    over = [left_over(edition.studio, plan, made) for made in plan.made]
-    cards[-1] = replace(cards[-1], products=tuple(replace(one, left_over=many) for one, many in zip(cards[-1].products, over, strict=True)))
-    view = BenchCardsView(frame(edition, here, title, title), title, when(edition, plan), _numbers(edition), tuple(cards))
+    cards = tuple(
+        BenchCard(heading(card, plan.groups, in_groups=_in_groups(plan)), people(card), on_the_card(card), card.products)
+        for card in _cards(edition.studio, plan)
+    )
+    view = BenchCardsView(frame(edition, here, title, title), title, when(edition, plan), _numbers(edition), cards)
     return Composed(title, view)
 
 
@@ -87,11 +85,21 @@ def compose_bench_steps(edition: Edition, plan: ClassPlan, here: Address) -> Com
     return Composed(title, BenchStepsView(frame(edition, here, title, title), title, when(edition, plan), copies, _numbers(edition), flow))
 
 
-def _groups(plan: ClassPlan) -> list[tuple[str, str]]:
-    """Give for each group its number and its people; the last group may be smaller."""
-    place, size = ("Group", plan.studio_class.group_size) if plan.studio_class.group_size > 1 else ("Place", 1)
-    sizes = [size] * (plan.groups - 1) + [plan.last_group]
-    return [(f"{place} {number} of {plan.groups}", counted(people, "person", "people")) for number, people in enumerate(sizes, start=1)]
+def _in_groups(plan: ClassPlan) -> bool:
+    return plan.studio_class.group_size > 1
+
+
+def _cards(studio: Studio, plan: ClassPlan) -> tuple[SharedCard, ...]:
+    """Give the cards, one for all the groups to which it says the same; the last group may be smaller, and takes less of its batch."""
+    sizes = [plan.studio_class.group_size if _in_groups(plan) else 1] * (plan.groups - 1) + [plan.last_group]
+    over = [left_over(studio, plan, made) for made in plan.made]
+    cards = []
+    for number, size in enumerate(sizes, start=1):
+        products = (_product(studio, plan, made, number) for made in plan.made)
+        if number == plan.groups:
+            products = (replace(one, left_over=many) for one, many in zip(products, over, strict=True))
+        cards.append(SharedCard((number,), size, tuple(products)))
+    return shared(cards)
 
 
 def _numbers(edition: Edition) -> tuple[str, ...]:

@@ -42,10 +42,11 @@ class BenchProduct:
 
 @dataclass(frozen=True)
 class BenchCard:
-    """One card: whose it is, and what they make."""
+    """One card: whose it is, what they make, and how many copies to print where it is for several groups."""
 
     heading: str
     people: str
+    copies: str
     products: tuple[BenchProduct, ...]
 
 
