@@ -25,7 +25,7 @@ def test_cards_that_say_the_same_are_one_and_others_stay_by_themselves():
     assert [card.groups for card in cards] == [(1, 3), (2,), (4,)]
     assert [heading(card, 4, in_groups=True) for card in cards] == ["Groups 1 and 3 of 4", "Group 2 of 4", "Group 4 of 4"]
     assert [plain(people(card)) for card in cards] == ["2 people each", "2 people", "1 person"]
-    assert [on_the_card(card) for card in cards] == ["The same for each of them: print 2 copies of this card.", "", ""]
+    assert [on_the_card(card) for card in cards] == ["Print 2 copies.", "", ""]
     said = "Bench cards: 2 copies for groups 1 and 3, 1 copy for group 2 and 1 copy for group 4"
     assert plain(on_the_check_list(cards, in_groups=True)) == said
 
@@ -36,7 +36,7 @@ def test_cards_that_say_the_same_are_one_and_others_stay_by_themselves():
 def test_cards_and_check_list_count_alike_and_every_group_has_one(number, odd, in_groups):
     cards = shared([SharedCard((one,), 2, ("other",) if one in odd else ("usual",)) for one in range(1, number + 1)])
     assert sorted(group for card in cards for group in card.groups) == list(range(1, number + 1))
-    on_cards = sum(int(match[1]) if (match := re.search(r"print (\d+)", on_the_card(card))) else 1 for card in cards)
+    on_cards = sum(int(match[1]) if (match := re.search(r"Print (\d+)", on_the_card(card))) else 1 for card in cards)
     line = plain(on_the_check_list(cards, in_groups=in_groups))
     each = re.search(r"for each of (\d+) ", line)
     listed = int(each[1]) if each else sum(map(int, re.findall(r"(\d+) cop", line)))

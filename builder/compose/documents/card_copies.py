@@ -50,7 +50,7 @@ def on_the_card(card: SharedCard) -> str:
     """Say on a card how often to print it; nothing where it is for one group."""
     if len(card.groups) == 1:
         return ""
-    return say("The same for each of them: print {count} copies of this card.", count=len(card.groups))
+    return say("Print {count} copies.", count=len(card.groups))
 
 
 def on_the_check_list(cards: Sequence[SharedCard], *, in_groups: bool) -> str:
