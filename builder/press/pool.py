@@ -1,14 +1,16 @@
 """Many sheets at once: a process for each core where there are enough sheets to pay for starting them. The bytes are the same either way.
 
 Forked processes pay from a few sheets on. Where processes are spawned (macOS, Windows) each imports everything anew: six take-home sheets
-took 9.3 s in one process, 6.3 s in two forked ones and 14.8 s in two spawned ones on two busy cores. A process ends by itself when the one
-that started it is gone, and is ended when the run is stopped.
+took 9.3 s in one process, 6.3 s in two forked ones and 14.8 s in two spawned ones on two busy cores. There are no more processes than half
+the memory of the machine holds, where the system tells how much that is. A process ends by itself when the one that started it is gone, and
+is ended when the run is stopped.
 """
 
 import atexit
 import gc
 import os
 import signal
+import sys
 import threading
 from collections.abc import Iterator, Sequence
 from concurrent.futures import Future, ProcessPoolExecutor, as_completed
@@ -21,6 +23,8 @@ from builder.press.sheets import Engine
 
 START = "fork" if "fork" in get_all_start_methods() and os.uname().sysname == "Linux" else "spawn"
 FEWEST_FOR_A_PROCESS = 2 if START == "fork" else 16
+# Bytes that a process may come to need: those of the example need 220 MB.
+MEMORY_OF_A_PROCESS = 300_000_000
 
 # The engine of this process, where it is one of a pool.
 _engine: Engine | None = None
@@ -30,7 +34,7 @@ def press_sheets(
     documents: Sequence[Document], studio_folder: Path, layout_folders: tuple[Path, ...]
 ) -> Iterator[tuple[Document, PressedSheet]]:
     """Make the PDF of each document, in any order, each as soon as it is done."""
-    processes = min(_cores(), len(documents) // FEWEST_FOR_A_PROCESS)
+    processes = min(_cores(), _held_by_memory(), len(documents) // FEWEST_FOR_A_PROCESS)
     if processes < 2:
         engine = Engine(studio_folder, layout_folders)
         for document in documents:
@@ -83,4 +87,13 @@ def _press(document: Document) -> PressedSheet:
 
 
 def _cores() -> int:
+    """Give how many cores this process may use."""
     return len(os.sched_getaffinity(0)) if hasattr(os, "sched_getaffinity") else os.cpu_count() or 1
+
+
+def _held_by_memory() -> int:
+    """Give how many processes half the memory holds, at least one; no bound where the system does not tell."""
+    try:
+        return max(1, os.sysconf("SC_PHYS_PAGES") * os.sysconf("SC_PAGE_SIZE") // 2 // MEMORY_OF_A_PROCESS)
+    except (AttributeError, OSError, ValueError):
+        return sys.maxsize

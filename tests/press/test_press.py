@@ -1,6 +1,7 @@
 """A publication to files: PDFs are read back for their pages, their size, their text, their fonts and their tags."""
 
 import io
+from multiprocessing import get_all_start_methods
 
 import page
 import pdfplumber
@@ -8,7 +9,7 @@ import pytest
 
 from builder.library import LAYOUTS
 from builder.model.document import CopiedFile, Document, Folder, Publication
-from builder.press import press_publication, sheets
+from builder.press import pool, press_publication, sheets
 
 STYLES = ("tokens.css", "words.css", "paper.css", "take-home.css")
 BODY = """<h1>A sheet</h1>
@@ -77,12 +78,33 @@ def test_a_sheet_is_a_tagged_pdf_that_passes_its_rules(pressed):
         assert [cell["attributes"]["Scope"] for cell in elements(pdf.structure_tree) if cell["type"] == "TH"] == ["Column"]
 
 
-def test_two_processes_make_the_same_bytes_as_one(pressed, tmp_path):
-    documents = [sheet(f"{number}.pdf", f"<h1>Number {number}</h1>") for number in range(4)]
-    _, together = pressed(*documents)
-    for document in documents:
-        _, alone = pressed(document, output=tmp_path / "alone")
-        assert alone[document.path] == together[document.path]
+@pytest.mark.parametrize(("start", "number"), [("fork", 2), ("fork", 3), ("spawn", 2)])
+def test_so_many_processes_make_the_same_bytes_as_one(pressed, tmp_path, monkeypatch, start, number):
+    if start not in get_all_start_methods():
+        pytest.skip("this system cannot fork")
+    documents = [sheet(f"{place}.pdf", f"<h1>Number {place}</h1><p>{'Weigh it. ' * place}</p>") for place in range(6)]
+    made = []
+    executor = pool.ProcessPoolExecutor
+    monkeypatch.setattr(pool, "ProcessPoolExecutor", lambda *arguments: made.append(arguments[0]) or executor(*arguments))
+    monkeypatch.setattr(pool, "START", start)
+    monkeypatch.setattr(pool, "FEWEST_FOR_A_PROCESS", 2)
+    monkeypatch.setattr(pool, "_held_by_memory", lambda: 8)
+    written = {}
+    for cores in (1, number):
+        monkeypatch.setattr(pool, "_cores", lambda cores=cores: cores)
+        _, written[cores] = pressed(*documents, output=tmp_path / str(cores))
+    assert made == [number]
+    assert written[1] == written[number] and len(written[1]) == 6
+
+
+def test_there_are_no_more_processes_than_half_the_memory_holds(monkeypatch):
+    size = {"SC_PHYS_PAGES": 500_000, "SC_PAGE_SIZE": 4096}
+    monkeypatch.setattr(pool.os, "sysconf", size.__getitem__, raising=False)
+    assert pool._held_by_memory() == 3
+    size["SC_PHYS_PAGES"] = 1
+    assert pool._held_by_memory() == 1
+    monkeypatch.delattr(pool.os, "sysconf")
+    assert pool._held_by_memory() > 1000
 
 
 def test_a_letter_that_the_font_lacks_is_a_warning(pressed):
