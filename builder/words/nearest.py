@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Mapping
 from difflib import SequenceMatcher, get_close_matches
+from functools import lru_cache
 
 from builder.words.fold import fold
 from builder.words.listed import listed
@@ -16,9 +17,13 @@ def nearest(wrong: str, names: Iterable[str], most: int = 3, meanings: Meanings 
     `meanings` are the names that are meant by a folded word. Where no name that is spelled alike ends in the same thing (`2 oz tin`), those
     that do come before it; names that hold all of its words (`shea`) come after.
     """
-    by_key = {fold(name): name for name in sorted(names)}
     key = fold(wrong)
-    meant = [fold(name) for name in (meanings or {}).get(key, ())]
+    return _nearest(key, tuple(sorted(names)), most, tuple(fold(name) for name in (meanings or {}).get(key, ())))
+
+
+@lru_cache(maxsize=1000)
+def _nearest(key: str, names: tuple[str, ...], most: int, meant: tuple[str, ...]) -> tuple[str, ...]:
+    by_key = {fold(name): name for name in names}
     spelled = get_close_matches(key, by_key, n=most, cutoff=_CLOSE)
     alike = _same_thing(key, by_key) if len(key.split()) > 1 and not any(_last(one) == _last(key) for one in spelled) else []
     found = dict.fromkeys((*meant, *alike, *spelled, *_holding(key, by_key)))
