@@ -19,6 +19,7 @@ from builder.model.recipe.container import Container
 from builder.model.recipe.essential_oil import Constituent
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.ingredient import Ingredient
+from builder.model.remembered import remembered
 from builder.model.roster.allergy import AllergyWords
 from builder.model.teaching.caution import CautionText
 from builder.model.teaching.claim import ClaimRules
@@ -92,6 +93,16 @@ def read_library(content: Path, studio: TextFolder) -> DrawnOn:
     """Read the stock, and the studio's shelf over it."""
     shipped = _shipped(_state(content))
     studio.findings.extend(shipped.findings)
+    return _drawn_on(shipped, studio) if studio.holds("shelf") else _without_shelf(shipped)
+
+
+@remembered(4)
+def _without_shelf(shipped: _Shipped) -> DrawnOn:
+    """Give the stock as it is."""
+    return _drawn_on(shipped, TextFolder(Path("no shelf"), []))
+
+
+def _drawn_on(shipped: _Shipped, studio: TextFolder) -> DrawnOn:
     unread: dict[str, set[str]] = {"sources": set()}
     sources = _one(studio, "shelf/sources.yaml", lambda placed: read_sources(placed, studio.findings), unread["sources"])
     kinds = _one(studio, "shelf/products.yaml", lambda placed: read_own_products(placed, shipped.known, studio.findings), set())

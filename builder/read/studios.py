@@ -1,9 +1,12 @@
 """A studio folder, and the folder of stock, become one studio and everything that is wrong in its text.
 
+Decided: a file that reads as it did before is the same value as before, within one process. Why: what has been worked out from it is still
+known (`model/remembered.py`).
+
 Decided: what is there but cannot be read is not found missing elsewhere (`Studio.unread`). Why: one mistake, one finding.
 """
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from difflib import get_close_matches
 from pathlib import Path, PurePosixPath
@@ -14,11 +17,12 @@ from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.library import Library
 from builder.model.place import Place
 from builder.model.recipe.recipe import Recipe
+from builder.model.remembered import remembered
 from builder.model.roster.roster import Roster
 from builder.model.studio import PICTURE_ENDINGS, Profile, Studio
 from builder.model.supplies.inventory import InventoryEntry
 from builder.model.supplies.supply import Supply
-from builder.model.teaching.lesson import Page
+from builder.model.teaching.lesson import Block, Page
 from builder.read.dates.studio_classes import read_class
 from builder.read.label.languages import spoken
 from builder.read.library import DrawnOn, fields_of, read_library
@@ -33,7 +37,7 @@ from builder.read.teaching.teaching import apply_policy
 from builder.read.text.pictures import find_faulty_pictures
 from builder.read.text.text_files import TextFolder
 from builder.read.yaml.fit import NOTHING_KNOWN, Known
-from builder.read.yaml.placed_yaml import read_yaml_file
+from builder.read.yaml.placed_yaml import read_yaml, read_yaml_file
 from builder.words.fold import fold
 
 FINDS = (
@@ -109,7 +113,16 @@ def _no_studio(studio: TextFolder) -> Studio:
 
 
 def _profile(studio: TextFolder, known: Known) -> Profile:
-    return read_profile(read_yaml_file(studio, "studio.yaml"), known, studio.findings)
+    profile, found = _profile_of(studio.text("studio.yaml"), known)
+    studio.findings.extend(found)
+    return profile
+
+
+@remembered(8)
+def _profile_of(text: str | None, known: Known) -> tuple[Profile, tuple[Finding, ...]]:
+    findings: list[Finding] = []
+    placed = None if text is None else read_yaml(text, "studio.yaml", findings)
+    return read_profile(placed, known, findings), tuple(findings)
 
 
 def _supplies(studio: TextFolder) -> tuple[Supply, ...]:
@@ -123,9 +136,20 @@ def _inventory(studio: TextFolder) -> tuple[InventoryEntry, ...]:
 
 
 def _recipes(studio: TextFolder, files: tuple[str, ...], drawn_on: DrawnOn) -> dict[str, Recipe]:
-    placed = (read_yaml_file(studio, name) for name in files)
-    recipes = (read_recipe(one, drawn_on.known, studio.findings) for one in placed if one)
-    return {recipe.key: recipe for recipe in recipes if recipe}
+    recipes = {}
+    for name in files:
+        text = studio.text(name)
+        recipe, found = _recipe_of(text, name, drawn_on.known) if text is not None else (None, ())
+        studio.findings.extend(found)
+        recipes.update({recipe.key: recipe} if recipe else {})
+    return recipes
+
+
+@remembered(256)
+def _recipe_of(text: str, file: str, known: Known) -> tuple[Recipe | None, tuple[Finding, ...]]:
+    findings: list[Finding] = []
+    placed = read_yaml(text, file, findings)
+    return read_recipe(placed, known, findings) if placed else None, tuple(findings)
 
 
 def _classes(studio: TextFolder, folders: tuple[str, ...], drawn_on: DrawnOn) -> dict[str, StudioClass]:
@@ -142,10 +166,21 @@ def _class(studio: TextFolder, folder: str, drawn_on: DrawnOn) -> StudioClass | 
         if not studio.has(name):
             wrong = f"The folder of this class has no file {PurePosixPath(name).name}, which says {says}."
             studio.findings.append(stop(finding, studio.place(name), wrong, "Write the file, or remove the folder."))
-    text = studio.text(lesson) if studio.has(lesson) else None
-    placed = read_yaml_file(studio, about) if studio.has(about) else None
-    taught = read_lesson(text, lesson, drawn_on.passages, studio.findings) if text is not None else None
-    return read_class(placed, taught, studio.findings) if placed else None
+    taught = studio.text(lesson) if studio.has(lesson) else None
+    told = studio.text(about) if studio.has(about) else None
+    studio_class, found = _class_of(told, about, taught, lesson, drawn_on.passages)
+    studio.findings.extend(found)
+    return studio_class
+
+
+@remembered(256)
+def _class_of(
+    told: str | None, about: str, taught: str | None, lesson: str, passages: Mapping[str, tuple[Block, ...]]
+) -> tuple[StudioClass | None, tuple[Finding, ...]]:
+    findings: list[Finding] = []
+    read = read_lesson(taught, lesson, passages, findings) if taught is not None else None
+    placed = read_yaml(told, about, findings) if told is not None else None
+    return read_class(placed, read, findings) if placed else None, tuple(findings)
 
 
 def _rosters(studio: TextFolder, folders: tuple[str, ...]) -> dict[str, Roster]:

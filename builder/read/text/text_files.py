@@ -58,6 +58,10 @@ class TextFolder:
         path = self.root / name
         return path.is_file() or (os.path.lexists(path) and not path.is_dir())
 
+    def holds(self, name: str) -> bool:
+        """Say whether there is anything of that name."""
+        return os.path.lexists(self.root / name)
+
     def place(self, name: str) -> Place:
         """Give the place of a file as a whole."""
         return Place(self.shown_as + name)

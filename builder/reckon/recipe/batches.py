@@ -5,15 +5,17 @@ Decided: a batch for people is raised by what rounding would leave short. Why: n
 
 from dataclasses import replace
 from fractions import Fraction
+from functools import lru_cache
 
 from builder.model.recipe.column import Column, Line
 from builder.model.recipe.filling import Filling, Portions
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import NO_MASS, Mass
 from builder.model.recipe.recipe import Recipe
-from builder.model.recipe.size import Size, ToFill
+from builder.model.recipe.size import PeopleSize, Size, ToFill
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.recipe.working import Given, Working
+from builder.model.remembered import remembered
 from builder.reckon.dose.counting import reckon_asked, reckon_towards, scents_without_limit
 from builder.reckon.dose.doses import reckon_doses
 from builder.reckon.formula.emulsions import reckon_emulsion
@@ -35,6 +37,18 @@ from builder.reckon.recipe.workplace import Workplace
 
 def reckon_batch(recipe: Recipe, kind: Product, size: Size, place: Workplace) -> WorkedBatch:
     """Work out one batch: exact lines, a column of weighings for each unit, what a soap becomes, its fillings, workings."""
+    fills = tuple(id(one.fill) for one in size.to_fill) if isinstance(size, PeopleSize) else ()
+    return _reckon(recipe, kind, _same(size, fills), place)
+
+
+@lru_cache(maxsize=512)
+def _same(size: Size, fills: tuple[int, ...]) -> Size:  # noqa: ARG001  fills with other places in the file are others
+    """Give one value for all sizes that are equal and fill the very same containers."""
+    return size
+
+
+@remembered(256)
+def _reckon(recipe: Recipe, kind: Product, size: Size, place: Workplace) -> WorkedBatch:
     here = place.making(recipe, kind)
     constants = here.constants
     formula = reckon_formula(recipe, here.cards, from_solid=here.from_solid, cooked=kind.cooked)
