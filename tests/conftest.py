@@ -1,6 +1,7 @@
 """Settings for all tests: property tests draw the same examples on every run; the example studio is published once for all processes."""
 
 import os
+from pathlib import Path
 from tempfile import TemporaryDirectory
 
 from hypothesis import HealthCheck, settings
@@ -16,4 +17,5 @@ def pytest_configure(config):
     if not hasattr(config, "workerinput"):
         folder = TemporaryDirectory(prefix="published-")
         os.environ[SHARED] = folder.name
+        os.environ["XDG_CACHE_HOME"] = str(Path(folder.name, "cache"))  # not the user's own
         config.add_cleanup(folder.cleanup)

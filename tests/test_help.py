@@ -78,6 +78,7 @@ def completed(line, folder):
         "COMP_POINT": str(len(line)),
         "_ARGCOMPLETE_SUPPRESS_SPACE": "1",
         "PYTHONPATH": str(Path.cwd()),
+        "XDG_CACHE_HOME": os.environ["XDG_CACHE_HOME"],
     }
     ask = f"exec {sys.executable} -m builder 8>&1 9>/dev/null 1>/dev/null"
     done = subprocess.run(["bash", "-c", ask], capture_output=True, text=True, cwd=folder, env=env | {"PATH": os.environ["PATH"]})

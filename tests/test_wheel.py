@@ -35,7 +35,7 @@ def test_the_command_runs_from_the_wheel_in_any_folder(unpacked, tmp_path):
     done = subprocess.run(
         [sys.executable, "-m", "builder", "card", "Olive oil"],
         cwd=tmp_path,
-        env={"PYTHONPATH": str(unpacked), "PATH": "/usr/bin:/bin"},
+        env={"PYTHONPATH": str(unpacked), "PATH": "/usr/bin:/bin", "XDG_CACHE_HOME": str(tmp_path / "cache")},
         capture_output=True,
         text=True,
         check=True,

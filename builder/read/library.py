@@ -3,13 +3,13 @@
 The shelf has the same files as the stock. What it holds under a name takes the place of what the stock holds under that name.
 """
 
-import os
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, fields, replace
 from functools import lru_cache, partial
 from pathlib import Path, PurePosixPath
 from typing import Any, TypeVar
 
+from builder.cache import find, keep, sum_of
 from builder.model.dose.limit import ColourRule, FieldRule, Limit
 from builder.model.finding import Finding
 from builder.model.label.label_sheet import LabelSheet
@@ -91,7 +91,7 @@ class _Shipped:
 
 def read_library(content: Path, studio: TextFolder) -> DrawnOn:
     """Read the stock, and the studio's shelf over it."""
-    shipped = _shipped(_state(content))
+    shipped = _shipped(content)
     studio.findings.extend(shipped.findings)
     return _drawn_on(shipped, studio) if studio.holds("shelf") else _without_shelf(shipped)
 
@@ -144,34 +144,27 @@ def _together(first: tuple[T, ...], then: tuple[T, ...]) -> tuple[T, ...]:
     return (*first, *then) if first and then else first or then
 
 
-@dataclass(frozen=True)
-class _State:
-    """One state of a folder: the name, the time of change and the size of each of its files."""
-
-    root: Path
-    files: tuple[tuple[str, int, int], ...]
-
-
-def _state(root: Path) -> _State:
-    """Tell in which state a folder is."""
-    return _State(root, tuple(sorted(_looked_at(str(root)))))
-
-
-def _looked_at(folder: str) -> Iterator[tuple[str, int, int]]:
-    with os.scandir(folder) as entries:
-        for entry in entries:
-            if entry.is_dir(follow_symlinks=False):
-                yield from _looked_at(entry.path)
-            else:
-                found = entry.stat()
-                yield entry.path, found.st_mtime_ns, found.st_size
+def _shipped(content: Path) -> _Shipped:
+    """Give the stock that ships: read once for each version of it and of the code, where that can be told."""
+    key = sum_of(content)
+    return _kept(key, content) if key else _read_shipped(content)
 
 
 @lru_cache(maxsize=4)
-def _shipped(state: _State) -> _Shipped:
-    """Read the stock that ships: in one process once for each state of its folder."""
+def _kept(key: str, content: Path) -> _Shipped:
+    found = find(key)
+    if isinstance(found, _Shipped):
+        return found
+    read = _read_shipped(content)
+    if sum_of(content) == key:  # it has not changed meanwhile
+        keep(key, read)
+    return read
+
+
+def _read_shipped(folder: Path) -> _Shipped:
+    """Read the stock that ships."""
     findings: list[Finding] = []
-    content = TextFolder(state.root, findings, "content/")
+    content = TextFolder(folder, findings, "content/")
     unread_sources: set[str] = set()
     sources = _one(content, "sources.yaml", lambda placed: read_sources(placed, findings), unread_sources)
     cited = Known(sources, {}, frozenset(unread_sources))

@@ -13,7 +13,7 @@ import pytest
 
 from builder.library import CONTENT
 from builder.read import read_studio
-from builder.read.library import _shipped
+from builder.read.library import _kept
 from builder.read.shapes.shape import Shape
 
 ROOT = Path(__file__).parents[2]
@@ -22,7 +22,7 @@ STUDIOS = (ROOT / "site_example", ROOT / "tests" / "usual" / "studio")
 
 
 @pytest.fixture(scope="module")
-def pairs():
+def pairs(tmp_path_factory):
     found = set()
     make = Shape.make
 
@@ -32,10 +32,11 @@ def pairs():
 
     with pytest.MonkeyPatch.context() as patched:
         patched.setattr(Shape, "make", remember)
-        _shipped.cache_clear()
+        patched.setenv("XDG_CACHE_HOME", str(tmp_path_factory.mktemp("empty")))
+        _kept.cache_clear()
         for studio in STUDIOS:
             read_studio(studio, CONTENT)
-    _shipped.cache_clear()
+    _kept.cache_clear()
     return sorted(found, key=lambda pair: (pair[0].__name__, pair[1].__name__))
 
 

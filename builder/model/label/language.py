@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from gettext import NullTranslations
 
+from builder.model.label.messages import Untranslated
 from builder.words.fold import fold
 
 # The context of the words that stand on labels, where several languages stand side by side.
@@ -22,7 +23,7 @@ class Language:
 
     name: str
     locale: str
-    messages: NullTranslations = field(default_factory=NullTranslations)
+    messages: NullTranslations = field(default_factory=Untranslated)
     holds: frozenset[tuple[str, str]] = frozenset()
     texts: Mapping[str, str] = field(default_factory=dict)
 

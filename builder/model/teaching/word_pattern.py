@@ -7,8 +7,10 @@ is any form of a verb, `solidif*` any word that begins so, `lye!` that word itse
 stand between any two words. Every other word may be a plural. Nothing depends on the case.
 """
 
+from __future__ import annotations
+
 import re
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from functools import cache, cached_property
 from itertools import chain
@@ -38,6 +40,16 @@ class Stems:
     """The beginnings of words of which one must stand in a text. Each is made once, so that it is known by its identity."""
 
     any_of: tuple[str, ...]
+
+    def __reduce__(self) -> tuple[Callable[..., Stems], tuple[tuple[str, ...]]]:
+        """Give what it is made of, so that it is the same one in every process."""
+        return stems_of, (self.any_of,)
+
+
+@cache
+def stems_of(any_of: tuple[str, ...]) -> Stems:
+    """Make it, once."""
+    return Stems(any_of)
 
 
 @dataclass(frozen=True)
@@ -165,7 +177,7 @@ def compile_pattern(written: str, groups: Groups) -> WordPattern:
 def _any_of(phrases: tuple[str, ...]) -> tuple[str, Stems]:
     """Give the expression that finds one of some phrases, the longest first, and the stems of which one must be there."""
     expression = "(?:" + "|".join(map(_phrase, sorted(phrases, key=len, reverse=True))) + ")"
-    return expression, Stems(tuple(dict.fromkeys(map(_stem, phrases))))
+    return expression, stems_of(tuple(dict.fromkeys(map(_stem, phrases))))
 
 
 def _phrases(token: str, groups: Groups) -> Iterator[str]:

@@ -11,7 +11,6 @@ at its dangers is worse than one in English.
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
-from gettext import GNUTranslations
 from io import BytesIO
 from pathlib import PurePosixPath
 
@@ -21,6 +20,7 @@ from babel.messages.mofile import write_mo
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.label.language import ENGLISH, LABEL, OWN, Language
+from builder.model.label.messages import Messages
 from builder.model.place import Place
 from builder.model.studio import Profile
 from builder.read.label.po_files import on_line, read_catalog, refuse
@@ -51,8 +51,8 @@ def over(ours: Mapping[str, Language], own: Mapping[str, Language]) -> dict[str,
 
 
 def _over(ours: Language, own: Language) -> Language:
-    own.messages.add_fallback(ours.messages)  # they have been made for this studio alone
-    return replace(own, holds=ours.holds | own.holds, texts={**ours.texts, **own.texts})
+    messages = own.messages.before(ours.messages) if isinstance(own.messages, Messages) else ours.messages
+    return replace(own, messages=messages, holds=ours.holds | own.holds, texts={**ours.texts, **own.texts})
 
 
 def spoken(profile: Profile, languages: Mapping[str, Language], stock: TextFolder, findings: list[Finding]) -> Language:
@@ -100,10 +100,9 @@ def _read_language(folder: TextFolder, file: str) -> Language | None:
 def _language(name: str, catalog: Catalog) -> Language:
     compiled = BytesIO()
     write_mo(compiled, catalog)
-    compiled.seek(0)
     done = [message for message in catalog if message.id and _is_translated(message, catalog.num_plurals)]
     texts = {fold(message.id): _forms(message.string)[0] for message in done if isinstance(message.id, str) and not message.context}
-    return Language(name, str(catalog.locale), GNUTranslations(compiled), frozenset(map(_key, done)), texts)
+    return Language(name, str(catalog.locale), Messages(compiled.getvalue()), frozenset(map(_key, done)), texts)
 
 
 def _differing(message: Message, place: Place) -> Iterator[Finding]:
