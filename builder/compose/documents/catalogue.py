@@ -9,6 +9,8 @@ from builder.compose.document_kind import Composed
 from builder.compose.documents.text_pages import page_text
 from builder.compose.edition import Edition
 from builder.compose.frames import frame
+from builder.compose.ornament.portrait import portrait_of
+from builder.compose.ornament.svg import PAGE_MARK, Look, mark
 from builder.compose.recipe.wording import sentence
 from builder.compose.teaching.class_facts import coming_dates, length, picture_of, price, view_dates, youngest
 from builder.compose.teaching.format_words import how_it_is_made
@@ -53,4 +55,5 @@ def _card(edition: Edition, studio_class: StudioClass, plan: ClassPlan, here: Ad
         length=length(studio_class),
         price=price(edition, studio_class),
         dates=view_dates(edition, studio_class),
+        marks=tuple(mark(portrait_of(edition.studio, made.batch), PAGE_MARK, Look.TINTED) for made in plan.made),
     )

@@ -8,6 +8,9 @@ from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
 from builder.compose.frames import frame, with_data
 from builder.compose.machines.structured import class_data
+from builder.compose.ornament.portrait import portrait_of
+from builder.compose.ornament.svg import PAGE_MARK, Look, mark
+from builder.compose.ornament.words import how_to_read
 from builder.compose.recipe.portion_words import container_name, containers_of
 from builder.compose.recipe.wording import counted, grams_and_ounces, listed, sentence, within
 from builder.compose.roster.allergens import allergens_of, allergens_open_in
@@ -67,6 +70,7 @@ def compose_class_page(edition: Edition, plan: ClassPlan, here: Address) -> Comp
 
 def _product(edition: Edition, studio_class: StudioClass, made: MadeProduct, here: Address) -> ProductView:
     sheet = made.batch
+    drawn = portrait_of(edition.studio, sheet)
     share = listed([_share(edition.studio, sheet.product, one) for one in sheet.fillings if one.each_student])
     return ProductView(
         name=sheet.recipe.name,
@@ -76,6 +80,8 @@ def _product(edition: Edition, studio_class: StudioClass, made: MadeProduct, her
         ingredients=sentence(listed(_plain_names(sheet))),
         choices=tuple(_choice(dose.what, dose.offered) for dose in sheet.own.doses),
         sheets=_sheets(studio_class, made, here) if studio_class.sheets_are_public else (),
+        mark_html=mark(drawn, PAGE_MARK, Look.TINTED),
+        mark_read=how_to_read(drawn),
     )
 
 

@@ -17,6 +17,8 @@ from builder.compose.frames import frame, with_data
 from builder.compose.label.label_words import ingredient_text, net_contents, variant_name
 from builder.compose.lye.lye_words import home_lye
 from builder.compose.machines.structured import how_to_data
+from builder.compose.ornament.portrait import portrait_of
+from builder.compose.ornament.svg import HEAD_MARK, Look, mark
 from builder.compose.recipe.ingredient_tables import COLUMN_NAMES, weighing_table
 from builder.compose.recipe.portion_words import emergency_lines, fills
 from builder.compose.recipe.wording import capacity, counted, duration, listed, reading, sentence, within
@@ -97,6 +99,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         first_aid=_first_aid(studio, sheet),
         emergency=emergency_lines(studio.profile.emergency),
         printed=plain_date(edition.today, edition.locale),
+        mark_html=mark(portrait_of(studio, sheet), HEAD_MARK, Look.TINTED),
     )
     return Composed(title, _with_instructions(edition, at, view, here))
 

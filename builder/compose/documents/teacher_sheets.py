@@ -10,6 +10,8 @@ from builder.compose.document_kind import Composed
 from builder.compose.dose.choice_totals import view_guests
 from builder.compose.edition import Edition
 from builder.compose.frames import frame
+from builder.compose.ornament.portrait import portrait_of
+from builder.compose.ornament.svg import TEACHER_MARK, Look, mark
 from builder.compose.recipe.batch_words import sums_of, view_batches
 from builder.compose.recipe.portion_words import emergency_lines
 from builder.compose.recipe.wording import counted, duration, whole_minutes
@@ -63,6 +65,7 @@ def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> C
         guests=view_guests(plan),
         allergies=view_allergies(plan),
         allergy_note=allergy_note(edition.studio, plan),
+        marks=tuple(mark(portrait_of(edition.studio, made.batch), TEACHER_MARK, Look.TINTED) for made in plan.made),
     )
     return Composed(title, view)
 

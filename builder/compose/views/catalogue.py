@@ -31,7 +31,7 @@ class DateView:
 
 @dataclass(frozen=True)
 class ClassCard:
-    """One class on the catalogue."""
+    """One class on the catalogue; `marks` are the drawings of what it makes, as HTML."""
 
     key: str
     address: str
@@ -46,6 +46,7 @@ class ClassCard:
     length: str
     price: str
     dates: tuple[DateView, ...]
+    marks: tuple[str, ...]
 
 
 @dataclass(frozen=True)

@@ -10,7 +10,10 @@ from builder.compose.views.strip import StripView
 
 @dataclass(frozen=True)
 class ProductView:
-    """One product of a class: what it is, how much each student takes home, what is in it, what can be chosen."""
+    """One product of a class: what it is, how much each student takes home, what is in it, what can be chosen.
+
+    `mark_html` is the drawing of its recipe, `mark_read` how to read it.
+    """
 
     name: str
     identity: str
@@ -19,6 +22,8 @@ class ProductView:
     ingredients: str
     choices: tuple[str, ...]
     sheets: tuple[Link, ...]
+    mark_html: str
+    mark_read: str
 
 
 @dataclass(frozen=True)

@@ -38,6 +38,7 @@ class TakeHomeView:
     """A take-home sheet. `pdf` is the address of the same sheet as PDF, empty on paper; `first_aid` is for lye, empty without it.
 
     `label_open` says what is in it where no list can be printed yet. `cost` is what the batch costs, empty unless the studio asks for it.
+    `mark_html` is the drawing of the recipe.
     """
 
     frame: Frame
@@ -74,3 +75,4 @@ class TakeHomeView:
     first_aid: tuple[str, ...]
     emergency: tuple[str, ...]
     printed: str
+    mark_html: str

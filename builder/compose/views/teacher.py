@@ -120,7 +120,7 @@ class AllergyView:
 
 @dataclass(frozen=True)
 class TeacherView:
-    """The teacher's sheet of one date."""
+    """The teacher's sheet of one date; `marks` are the drawings of what is made, as HTML."""
 
     frame: Frame
     title: str
@@ -142,3 +142,4 @@ class TeacherView:
     guests: tuple[GuestTable, ...]
     allergies: tuple[AllergyView, ...]
     allergy_note: str
+    marks: tuple[str, ...]

@@ -1,0 +1,64 @@
+"""A flower to SVG: black lines, tinted petals, or outlines to colour in. Widths of lines in millimetres, whatever the size of the mark."""
+
+from enum import Enum
+from html import escape
+
+from builder.compose.ornament.flower import Flower, Point, flower_of
+from builder.compose.ornament.portrait import Portrait
+from builder.compose.ornament.tints import paler, tint_of
+from builder.compose.ornament.words import mark_in_words
+
+INK, WHITE = "#1d1a17", "#ffffff"
+PAGE_MARK, HEAD_MARK, TEACHER_MARK = 40, 20, 15  # The side of a mark on a page, at the head of a take-home sheet, and of a teacher's.
+_OUTLINE = 0.282  # 0.8 pt
+
+
+class Look(Enum):
+    """How a mark is drawn."""
+
+    LINES = "lines"
+    TINTED = "tinted"
+    TO_COLOUR_IN = "to colour in"
+
+
+def mark(portrait: Portrait, side: float, look: Look = Look.LINES) -> str:
+    """Give the mark in a square of a side in millimetres, as an SVG element with its text alternative."""
+    petals = "".join(petal_paths(flower := flower_of(portrait, side), portrait, look))
+    dots = "".join(f'<circle cx="{_n(dot.at[0])}" cy="{_n(dot.at[1])}" r="{_n(dot.radius)}"/>' for dot in flower.dots)
+    heart = flower.heart
+    line = _OUTLINE if look is Look.TO_COLOUR_IN else line_width(side)
+    size = _n(side)
+    return (
+        f'<svg class="mark" xmlns="http://www.w3.org/2000/svg" width="{size}mm" height="{size}mm" viewBox="0 0 {size} {size}" role="img">'
+        f"<title>{escape(mark_in_words(portrait))}</title>"
+        f'<g stroke="{INK}" stroke-width="{_n(line)}" stroke-linejoin="round" stroke-linecap="round">{petals}'
+        f'<circle cx="{_n(heart.at[0])}" cy="{_n(heart.at[1])}" r="{_n(heart.radius)}" fill="{WHITE}"/></g>'
+        f'<g fill="{INK}">{dots}</g></svg>'
+    )
+
+
+def line_width(side: float) -> float:
+    """Give the width of a line in a mark of a side, both in millimetres: thinner in a small one, never too thin for a home printer."""
+    return min(_OUTLINE, 0.14 + 0.005 * side)
+
+
+def petal_paths(flower: Flower, portrait: Portrait, look: Look) -> list[str]:
+    """Give a path for each petal from back to front, each followed by one for its veins, where it has any."""
+    tint, last = tint_of(portrait), max(1, len(flower.petals) - 1)
+    paths = []
+    for number, petal in enumerate(flower.petals):
+        fill = paler(tint, 0.6 * (1 - number / last)) if look is Look.TINTED else WHITE
+        first, *rest = petal.outline
+        paths.append(f'<path d="M{_at(first)}C{" ".join(map(_at, rest))}Z" fill="{fill}"/>')
+        if petal.veins and look is not Look.TO_COLOUR_IN:
+            drawn = "".join(f"M{_at(begin)}L{' '.join(map(_at, rest))}" for begin, *rest in petal.veins)
+            paths.append(f'<path d="{drawn}" fill="none" stroke-width="{_n(0.75 * line_width(flower.side))}"/>')
+    return paths
+
+
+def _at(point: Point) -> str:
+    return f"{_n(point[0])} {_n(point[1])}"
+
+
+def _n(value: float) -> str:
+    return f"{value:.2f}".rstrip("0").rstrip(".")
