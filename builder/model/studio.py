@@ -157,12 +157,20 @@ class Studio(Library):
     @property
     def recipes_made(self) -> tuple[Recipe, ...]:
         """Give the recipes that a class makes; any other has no label."""
-        made = {make.recipe.text for studio_class in self.classes.values() for make in studio_class.makes}
-        return tuple(recipe for key, recipe in self.recipes.items() if key in made)
+        return tuple(recipe for key, recipe in self.recipes.items() if key in self.classes_by_recipe)
 
     def ingredient(self, name: object) -> Ingredient | None:
         """Give the card that answers to a name, without regard to case."""
         return self.ingredients.get(fold(str(name)))
+
+    @cached_property
+    def classes_by_recipe(self) -> Mapping[str, tuple[StudioClass, ...]]:
+        """Give the classes that make each recipe, by its key, in their order."""
+        found: dict[str, list[StudioClass]] = {}
+        for studio_class in self.classes.values():
+            for key in dict.fromkeys(studio_class.recipe_keys):
+                found.setdefault(key, []).append(studio_class)
+        return {key: tuple(making) for key, making in found.items()}
 
     @cached_property
     def bought_solutions(self) -> Mapping[str, Ingredient]:

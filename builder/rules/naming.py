@@ -121,7 +121,7 @@ def meaning_of(name: Name, recipe: Recipe, studio: Studio) -> Meaning:
     return meanings(recipe, studio).get(name.key, Unknown())
 
 
-@remembered(256)
+@remembered(4096)
 def meanings(recipe: Recipe, studio: Studio) -> Mapping[str, Meaning]:
     """Give every name that braces may hold for a recipe, folded, with what it means; also strokes of what has no pump."""
     found: dict[str, Meaning] = dict(fixed_words(recipe, studio))
@@ -139,7 +139,7 @@ def meanings(recipe: Recipe, studio: Studio) -> Mapping[str, Meaning]:
     for option in (card for card in options if card):
         for called in (option.name, *option.also_called):
             found.setdefault(fold(called), OptionNamed(option.key))
-    pumped = {card.key for one in studio.supplies if (card := studio.ingredient(one.name)) and one.stroke(card)}
+    pumped = _pumped(studio)
     for called, meant in tuple(found.items()):
         match meant:
             case IngredientNamed(key) if key in pumped:
@@ -147,6 +147,12 @@ def meanings(recipe: Recipe, studio: Studio) -> Mapping[str, Meaning]:
             case _:
                 found.setdefault(called + STROKES, Unmeasured(meant))
     return found
+
+
+@remembered(8)
+def _pumped(studio: Studio) -> frozenset[str]:
+    """Give the keys of the ingredients that a pump of the studio measures."""
+    return frozenset(card.key for one in studio.supplies if (card := studio.ingredient(one.name)) and one.stroke(card))
 
 
 def fixed_words(recipe: Recipe, studio: Studio) -> Mapping[str, Meaning]:

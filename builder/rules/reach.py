@@ -68,7 +68,7 @@ def recipes_using(names: Collection[str], studio: Studio) -> frozenset[Subject]:
 
 def classes_making(recipe: str, studio: Studio) -> frozenset[str]:
     """Give the keys of the classes that make a recipe."""
-    return frozenset(key for key, a_class in studio.classes.items() if any(make.recipe.text == recipe for make in a_class.makes))
+    return frozenset(one.key for one in studio.classes_by_recipe.get(recipe, ()))
 
 
 def classes_of(subject: Subject, studio: Studio) -> frozenset[str]:

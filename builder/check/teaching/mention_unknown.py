@@ -56,9 +56,8 @@ def _in_tools(recipe: Recipe, studio: Studio) -> Iterator[Finding]:
     for mention in found:
         if isinstance(meaning_of(mention.name, recipe, studio), Unknown | Unmeasured):
             yield _unknown(mention, recipe, studio, frozenset())
-    for studio_class in studio.classes.values():
-        if any(make.recipe.text == recipe.key for make in studio_class.makes):
-            yield from _without_their_figure(tuple(found), recipe, studio_class)
+    for studio_class in studio.classes_by_recipe.get(recipe.key, ()):
+        yield from _without_their_figure(tuple(found), recipe, studio_class)
 
 
 def _unknown(mention: Mention, recipe: Recipe, studio: Studio, about: frozenset[Subject]) -> Finding:
