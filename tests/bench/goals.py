@@ -1,0 +1,135 @@
+"""The goals: each a ratio of two things that are measured one after the other in the same run."""
+
+import re
+import shutil
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from functools import cached_property
+from pathlib import Path
+
+from tests.bench.measure import ROOT, command, python, seconds
+from tests.bench.studios import write_studio
+
+EXAMPLE = ROOT / "site_example"
+# What has to be known to say that nothing has changed, and what any run that reads a studio cannot do without.
+TO_KNOW = "import builder.cli, builder.press.kept"
+TO_READ = "import pydantic, pint"
+
+
+@dataclass(frozen=True)
+class Goal:
+    """What is measured against what, and the most that it may come to. `long` is what takes many minutes."""
+
+    name: str
+    against: str
+    at_most: float
+    ratio: Callable[["Bench"], float]
+    long: bool = False
+
+
+class Bench:
+    """One run in a scratch folder. What several goals need is measured once, a median of so many `times`."""
+
+    def __init__(self, scratch: Path, times: int, sizes: tuple[int, ...]) -> None:
+        self.scratch, self.times, self.sizes = scratch, times, sizes
+        self.studio = scratch / "example"
+        shutil.copytree(EXAMPLE, self.studio, ignore=shutil.ignore_patterns("output"))
+        python("-m", "builder", "card", "Olive oil")  # the first run of a version reads what ships
+        assert list(scratch.glob("cache/stillroom/*")), "nothing is kept: wait ten seconds after a change of the code"
+
+    def part(self, name: str) -> float:
+        return seconds(self.times, lambda: python("-m", "tests.bench.parts", name, self.studio, self.scratch / "blank"))
+
+    def imports(self, code: str) -> float:
+        return seconds(self.times, lambda: python("-c", code))
+
+    @cached_property
+    def full(self) -> float:
+        """Give what a first publication of the example takes."""
+        return self.publication(self.studio, self.scratch / "out")
+
+    def publication(self, studio: Path, output: Path) -> float:
+        return seconds(self.times, lambda: command("publish", studio, "--to", output), lambda: shutil.rmtree(output, ignore_errors=True))
+
+    def again(self, studio: Path, output: Path, before: Callable[[], object] = lambda: None) -> float:
+        return seconds(self.times, lambda: command("publish", studio, "--to", output), before)
+
+    def generated(self, classes: int) -> Path:
+        folder = self.scratch / f"studio-{classes}"
+        return folder if folder.exists() else write_studio(folder, classes)
+
+
+def _against_the_plain_loop(bench: Bench) -> float:
+    python("-m", "tests.bench.parts", "html", bench.studio, bench.scratch / "blank")
+    return bench.full / bench.part("plain")
+
+
+def _all_but_pdfs(bench: Bench) -> float:
+    return bench.part("without") / bench.full
+
+
+def _again(bench: Bench) -> float:
+    assert bench.full
+    return bench.again(bench.studio, bench.scratch / "out") / bench.imports(TO_KNOW)
+
+
+def _one_word(bench: Bench) -> float:
+    assert bench.full
+    words = _words_changed(bench.studio)
+    return bench.again(bench.studio, bench.scratch / "out", lambda: next(words)) / bench.full
+
+
+def _one_word_of_100(bench: Bench) -> float:
+    studio, output = bench.generated(100), bench.scratch / "out-100"
+    full, words = bench.publication(studio, output), _words_changed(studio)
+    return bench.again(studio, output, lambda: next(words)) / full
+
+
+def _words_changed(studio: Path) -> Iterator[str]:
+    """Change one word of the first sentence of one lesson, each time to another."""
+    lesson = min(studio.glob("classes/*/lesson.md"))
+    text = lesson.read_text(encoding="utf-8")
+    first = re.search(r"^(?![#\s>|:-]|\d+\.).*?\b(?P<word>[a-z]{4,})\b", text, re.MULTILINE)
+    assert first, f"{lesson} has no sentence"
+    for number in range(1000):
+        word = "abcdefghij"[number % 10] * 5
+        lesson.write_text(text[: first.start("word")] + word + text[first.end("word") :], encoding="utf-8")
+        yield word
+
+
+def _check(bench: Bench) -> float:
+    return seconds(bench.times, lambda: command("check", bench.studio)) / bench.part("parse")
+
+
+def _weigh(bench: Bench) -> float:
+    recipe = min((bench.studio / "recipes").glob("*.yaml")).stem
+    return seconds(bench.times, lambda: command("weigh", bench.studio, recipe, "--total", "1 kg")) / bench.imports(TO_READ)
+
+
+def _growth(bench: Bench) -> float:
+    """Give how far the last stretch is steeper or flatter than the first, as a share of it."""
+    taken = [seconds(bench.times, lambda size=size: command("check", bench.generated(size))) for size in bench.sizes]
+    stretches = zip(zip(bench.sizes, taken, strict=True), zip(bench.sizes[1:], taken[1:], strict=True), strict=False)
+    slopes = [(later - sooner) / (more - fewer) for (fewer, sooner), (more, later) in stretches]
+    return max(abs(slope / slopes[0] - 1) for slope in slopes[1:])
+
+
+def _memory(bench: Bench) -> float:
+    least, most = (
+        python("-m", "builder", "publish", bench.generated(size), "--to", bench.scratch / f"out-{size}", "--today", "2027-01-01").memory
+        for size in (bench.sizes[0], bench.sizes[-1])
+    )
+    return most / least
+
+
+GOALS = (
+    Goal("full publication of the example", "plain loop over the same finished HTML", 0.36, _against_the_plain_loop),
+    Goal("all but the PDFs", "full publication", 0.08, _all_but_pdfs),
+    Goal("publish again, nothing changed", "start of Python with the modules to know that", 1.5, _again),
+    Goal("one word of one lesson changed", "full publication of the example", 0.08, _one_word),
+    Goal("one word of one lesson changed", "full publication of 100 classes", 0.02, _one_word_of_100, long=True),
+    Goal("check of the example", "parsing the same YAML with positions", 3, _check),
+    Goal("weigh of one recipe", "start of Python with pydantic and pint", 2, _weigh),
+    Goal("growth of check with the classes", "the first stretch (how far off)", 0.1, _growth),
+    Goal("peak memory of the largest process", "that of the smallest studio", 1.1, _memory, long=True),
+)

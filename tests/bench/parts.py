@@ -1,0 +1,84 @@
+"""Parts of a publication, each in a process of its own (`python -m tests.bench.parts PART STUDIO OUTPUT`).
+
+`html` writes the finished HTML of every sheet and how it is to be pressed; `plain` presses what was written one after the other, each by
+itself, as somebody would who does nothing for speed; `without` publishes with blank sheets.
+"""
+
+import pickle
+import sys
+from datetime import date
+from pathlib import Path
+
+from tests.bench.measure import TODAY
+
+
+class _Silent:
+    def start(self, total: int) -> None: ...
+
+    def step(self, title: str) -> None: ...
+
+    def wait(self) -> None: ...
+
+
+def _publish_blank(studio: Path, output: Path) -> list:
+    """Publish with blank sheets, and give those that would have been pressed."""
+    from unittest.mock import patch
+
+    from builder import pipeline
+    from builder.press import pool
+    from builder.press.kept import PressedSheet
+
+    sheets = []
+
+    def blank(documents, *_):
+        for document in documents:
+            sheets.append(document)
+            yield document, PressedSheet(b"", (), {})
+
+    with patch.object(pool, "press_sheets", blank):
+        pipeline.publish(studio, output, on=date.fromisoformat(TODAY), only_sound=False, progress=_Silent())
+    return sheets
+
+
+def html(studio: Path, output: Path) -> None:
+    sheets = _publish_blank(studio, output)
+    output.with_suffix(".sheets").write_bytes(pickle.dumps(sheets))
+
+
+def without(studio: Path, output: Path) -> None:
+    _publish_blank(studio, output)
+
+
+def plain(studio: Path, output: Path) -> None:
+    from weasyprint import CSS, HTML
+
+    from builder.library import LAYOUTS
+    from builder.press.fonts import font_faces, only_our_fonts
+    from builder.press.kept import style_file
+
+    sheets = pickle.loads(output.with_suffix(".sheets").read_bytes())
+    fonts = output.with_suffix(".fonts")
+    fonts.mkdir(exist_ok=True)
+    layouts = (studio / "layouts", LAYOUTS)
+    with only_our_fonts(fonts):
+        for sheet in sheets:
+            styles = [CSS(string=font_faces()), *(CSS(filename=style_file(name, layouts)) for name in sheet.styles)]
+            made = HTML(string=sheet.html, base_url=f"{studio.resolve().as_uri()}/")
+            made.write_pdf(stylesheets=styles, presentational_hints=True, pdf_variant="pdf/ua-1")
+
+
+def parse(studio: Path, _: Path) -> None:
+    """Parse all YAML that a check has to know, with the position of every value."""
+    import yaml
+
+    from builder.library import CONTENT
+
+    for folder in (CONTENT, studio):
+        # The starters are YAML only once their holes are filled.
+        for file in (one for one in folder.rglob("*.yaml") if "starters" not in one.parts):
+            yaml.compose(file.read_text(encoding="utf-8"), Loader=getattr(yaml, "CSafeLoader", yaml.SafeLoader))
+
+
+if __name__ == "__main__":
+    part, *folders = sys.argv[1:]
+    {"html": html, "plain": plain, "without": without, "parse": parse}[part](*map(Path, folders))
