@@ -11,6 +11,7 @@ import pytest
 
 # Four sheets, each of which would keep its process busy for minutes.
 LONG_RUN = """
+import signal
 import sys
 from multiprocessing import active_children
 from pathlib import Path
@@ -18,6 +19,8 @@ from builder.model.document import Document, Folder
 from builder.press import pool
 from builder.library import LAYOUTS
 
+# A run in the background of a shell would not hear it.
+signal.signal(signal.SIGINT, signal.default_int_handler)
 body = "<table>" + "<tr><td>Weigh it.</td></tr>" * 40000 + "</table>"
 html = f'<!DOCTYPE html><html lang="en"><head><title>A</title></head><body>{body}</body></html>'
 documents = [Document(Folder.PRINT, f"{number}.pdf", "A", html, ("tokens.css",)) for number in range(4)]
@@ -57,7 +60,10 @@ def test_no_process_outlives_its_run(tmp_path, stopped_by):
         workers = [int(pid) for pid in run.stdout.readline().split()]
         assert len(workers) == 2 and all(map(is_running, workers))
         run.send_signal(stopped_by)
-        run.wait(60)
+        try:
+            run.wait(60)
+        finally:
+            run.kill()
     until = time.monotonic() + 60
     while any(map(is_running, workers)) and time.monotonic() < until:
         time.sleep(0.05)
