@@ -11,6 +11,8 @@ from babel.dates import format_date, format_skeleton, format_time
 from babel.numbers import format_currency, get_currency_precision, get_decimal_symbol
 from babel.units import format_unit
 
+from builder.words.say import say
+
 NARROW_NBSP = "\u202f"
 NBSP = "\u00a0"
 # More than any number of packs at any price that can be written comes to.
@@ -51,7 +53,7 @@ def decimal_sign(locale: str) -> str:
 def price(value: Fraction, currency: str, locale: str) -> str:
     """Write a price; a whole amount stands without decimals, and nothing to pay is `Free`."""
     if not value:
-        return "Free"
+        return say("Free")
     amount = Decimal(value.numerator) / Decimal(value.denominator)
     if value.denominator == 1:
         written = format_currency(amount, currency, locale=locale, format="¤#,##0", currency_digits=False)

@@ -5,24 +5,55 @@ from datetime import datetime, timedelta
 from fractions import Fraction
 
 from builder.compose.dates.dates import clock
-from builder.compose.recipe.wording import counted, duration, listed, short_duration, shortest, whole_minutes
+from builder.compose.recipe.wording import duration, listed, sentence, short_duration, shortest, whole_minutes
 from builder.compose.views.strip import StripRow, StripSegment, StripTotal, StripView
 from builder.model.dates.studio_class import Format
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import Who
 from builder.model.teaching.timed_part import TimedPart
 from builder.rules.clock import ends_at
+from builder.words.say import message, say, say_count
 
 FORMATS = {
-    Format.DEMO: "Demonstration: you watch, ask and compare",
-    Format.HANDS_ON: "Hands-on: you make it yourself",
-    Format.DEMO_WITH_HANDS_ON_PARTS: "Demonstration with hands-on parts: you watch some of it and do the rest",
+    Format.DEMO: message("Demonstration: you watch, ask and compare"),
+    Format.HANDS_ON: message("Hands-on: you make it yourself"),
+    Format.DEMO_WITH_HANDS_ON_PARTS: message("Demonstration with hands-on parts: you watch some of it and do the rest"),
 }
-STAFF_WORDS = {who: str(who) for who in Who}
-WORDS = {Who.TEACHER: "you watch", Who.STUDENTS: "you do it", Who.TOGETHER: "together", Who.WAITING: "waiting"}
+# Who does a part, as the staff call it and as a page says it to those who may come.
+STAFF_WORDS = {
+    Who.AHEAD: message("ahead"),
+    Who.TEACHER: message("teacher"),
+    Who.STUDENTS: message("students"),
+    Who.TOGETHER: message("together"),
+    Who.WAITING: message("waiting"),
+    Who.AFTER: message("after"),
+}
+WORDS = {
+    Who.TEACHER: message("you watch"),
+    Who.STUDENTS: message("you do it"),
+    Who.TOGETHER: message("together"),
+    Who.WAITING: message("waiting"),
+}
+WORDS_WITH_TIME = {
+    Who.TEACHER: message("you watch for {time}"),
+    Who.STUDENTS: message("you do it for {time}"),
+    Who.TOGETHER: message("together for {time}"),
+    Who.WAITING: message("waiting for {time}"),
+}
+SPENT = {
+    Who.TEACHER: message("watch for {time}"),
+    Who.STUDENTS: message("work with your own hands for {time}"),
+    Who.TOGETHER: message("work together with the teacher for {time}"),
+    Who.WAITING: message("wait for {time}"),
+}
 ROOM_FOR_MINUTES, ROOM_FOR_WORD = Fraction(8, 100), Fraction(30, 100)
 
 Clock = Callable[[int], str]
+
+
+def format_words(format: Format) -> str:
+    """Say what a format is to those who come."""
+    return say(FORMATS[format])
 
 
 def minutes_by(plan: ClassPlan) -> dict[Who, int]:
@@ -33,19 +64,21 @@ def minutes_by(plan: ClassPlan) -> dict[Who, int]:
 def format_sentence(plan: ClassPlan) -> str:
     """Say what the format means in minutes: `You watch for 35 minutes and work with your own hands for 55 of the 2 hours.`"""
     spent = minutes_by(plan)
-    phrases = {
-        Who.TEACHER: "watch for {}",
-        Who.STUDENTS: "work with your own hands for {}",
-        Who.TOGETHER: "work together with the teacher for {}",
-        Who.WAITING: "wait for {}",
-    }
-    said = [phrase.format(duration(spent[who])) for who, phrase in phrases.items() if spent[who]]
+    said = [say(phrase, time=duration(spent[who])) for who, phrase in SPENT.items() if spent[who]]
     if not said:
         return ""
     whole = whole_minutes(plan.studio_class.length)
     over = whole - ends_at(plan.timeline)
-    rest = f" The other {counted(over, 'minute', 'minutes')} are for arriving and questions." if over > 0 else ""
-    return f"Of the {duration(whole)} you {listed(said)}.{rest}"
+    spans = say("Of the {length} you {doing}.", length=duration(whole), doing=listed(said))
+    return f"{spans} {_for_arriving(over)}" if over > 0 else spans
+
+
+def _for_arriving(minutes: int) -> str:
+    return say_count(
+        "The other {count}\u00a0minute is for arriving and questions.",
+        "The other {count}\u00a0minutes are for arriving and questions.",
+        minutes,
+    )
 
 
 def titles_by(plan: ClassPlan, who: Who) -> tuple[str, ...]:
@@ -73,11 +106,11 @@ def time_strip(plan: ClassPlan, read_clock: Clock) -> StripView | None:
     whole = max(ends_at(plan.timeline), 1)
     rows = run_rows(plan, read_clock, WORDS)
     spent = minutes_by(plan)
-    said = [f"{WORDS[who]} for {duration(minutes)}" for who, minutes in spent.items() if minutes]
-    title = f"How the time of {plan.studio_class.title} is spent"
+    said = [say(WORDS_WITH_TIME[who], time=duration(minutes)) for who, minutes in spent.items() if minutes]
+    title = say("How the time of {class_title} is spent", class_title=plan.studio_class.title)
     order = "; ".join(f"{row.word}: {row.title}, {row.minutes}" for row in rows)
-    description = f"{listed(said).capitalize()}. In order: {order}."
-    totals = tuple(StripTotal(str(who), WORDS[who], short_duration(minutes)) for who, minutes in spent.items() if minutes)
+    description = say("{spent}. In order: {order}.", spent=sentence(listed(said)), order=order)
+    totals = tuple(StripTotal(str(who), say(WORDS[who]), short_duration(minutes)) for who, minutes in spent.items() if minutes)
     return StripView(plan.studio_class.key, title, description, tuple(_segments(plan.timeline, whole)), totals, rows)
 
 
@@ -90,7 +123,8 @@ def run_rows(plan: ClassPlan, read_clock: Clock, words: Mapping[Who, str]) -> tu
 
 
 def _who(timed: TimedPart, words: Mapping[Who, str]) -> str:
-    return f"{words[timed.part.who]}, in the wait" if timed.part.in_the_wait else words[timed.part.who]
+    who = say(words[timed.part.who])
+    return say("{who}, in the wait", who=who) if timed.part.in_the_wait else who
 
 
 def _segments(timeline: Iterable[TimedPart], whole: int) -> Iterable[StripSegment]:
@@ -99,7 +133,7 @@ def _segments(timeline: Iterable[TimedPart], whole: int) -> Iterable[StripSegmen
         if not timed.alone:
             continue
         left, width = Fraction(timed.ends - timed.alone, whole), Fraction(timed.alone, whole)
-        word = WORDS[part.who] if width >= ROOM_FOR_WORD else ""
+        word = say(WORDS[part.who]) if width >= ROOM_FOR_WORD else ""
         minutes = str(timed.alone) if width >= ROOM_FOR_MINUTES else ""
         yield StripSegment(str(part.who), _place(left), _place(width), _place(left + width / 2), word, minutes)
 

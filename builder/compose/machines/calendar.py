@@ -19,7 +19,7 @@ from icalendar import Calendar, Event
 from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.dates.shown import shown
-from builder.compose.dates.time_words import FORMATS
+from builder.compose.dates.time_words import format_words
 from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
 from builder.compose.machines.absolute import absolute
@@ -118,5 +118,5 @@ def ends(studio_class: StudioClass, on: ClassDate) -> datetime:
 
 def _described(edition: Edition, studio_class: StudioClass, plan: ClassPlan, on: ClassDate) -> str:
     lines = [] if on.takes_place else [sentence(on.cancelled or "") or say("This date is cancelled.")]
-    lines += [studio_class.summary, f"{FORMATS[plan.format]}.", f"{sentence(youngest(studio_class))}. {price(edition, studio_class)}."]
+    lines += [studio_class.summary, f"{format_words(plan.format)}.", f"{sentence(youngest(studio_class))}. {price(edition, studio_class)}."]
     return "\n".join(lines)

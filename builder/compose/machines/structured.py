@@ -12,7 +12,7 @@ from html import unescape
 from typing import Any
 
 from builder.compose import addresses
-from builder.compose.dates.time_words import FORMATS
+from builder.compose.dates.time_words import format_words
 from builder.compose.edition import Edition
 from builder.compose.machines.absolute import absolute
 from builder.compose.machines.calendar import ends, in_zone
@@ -80,7 +80,7 @@ def _course(edition: Edition, plan: ClassPlan, page: str) -> Node:
             "timeRequired": f"PT{round(studio_class.length.minutes)}M",
             "isAccessibleForFree": not studio_class.price,
             "typicalAgeRange": f"{studio_class.youngest}-",
-            "teaches": FORMATS[plan.format],
+            "teaches": format_words(plan.format),
             "provider": {"@id": f"{absolute(edition, addresses.CATALOGUE)}#studio"},
             "hasCourseInstance": [_instance(edition, studio_class, date, page) for date in dates],
         }

@@ -5,7 +5,8 @@ from fractions import Fraction
 from builder.compose.recipe.wording import NBSP, listed, number, shortest
 from builder.model.recipe.quantity import Mass
 from builder.model.supplies.cost import Bought, Purchase
-from builder.model.supplies.supply import SupplyKind
+from builder.model.supplies.supply import Supply, SupplyKind
+from builder.words.say import say
 
 
 def packs_in_words(bought: Purchase) -> str:
@@ -28,4 +29,8 @@ def _pack(pack: Bought) -> str:
     supply = pack.supply
     if supply.size == 1:
         return str(pack.number)
-    return f"{pack.number}{NBSP}×{NBSP}{supply.written if supply.kind is SupplyKind.INGREDIENT else f'pack of {supply.size}'}"
+    return f"{pack.number}{NBSP}×{NBSP}{supply.written if supply.kind is SupplyKind.INGREDIENT else _of_pieces(supply)}"
+
+
+def _of_pieces(supply: Supply) -> str:
+    return say("pack of {number}", number=supply.size)

@@ -5,32 +5,37 @@ from datetime import date
 from fractions import Fraction
 
 from builder.compose.dates.dates import clock, money, plain_date, short_date
-from builder.compose.recipe.wording import NBSP, counted, listed, sentence, within
+from builder.compose.recipe.wording import NBSP, listed, sentence, within
 from builder.compose.supplies.pack_words import packs_in_words, quantity
 from builder.compose.views.shopping import ShopDate, ShopGroup, ShopList, ShopRow
 from builder.model.studio import Studio
 from builder.model.supplies.shopping import Occasion, Shopping, Wanted, price_of
 from builder.model.supplies.supply import SupplyKind
+from builder.words.say import message, say, say_count
 
 # The groups of ingredients by the kinds of their cards, in the order of the list.
 GROUPS = {
-    "Oils, butters and fatty acids": ("oil", "butter", "fatty acid"),
-    "Waxes and emulsifiers": ("wax", "emulsifier"),
-    "Alkali": ("alkali",),
-    "Bases": ("lotion base", "soap base"),
-    "Water and other liquids": ("water", "liquid", "milk", "humectant"),
-    "Salts, sugars and starches": ("salt", "sugar", "starch"),
-    "Herbs, grains and clays": ("herb", "grain", "exfoliant", "clay"),
-    "Thickeners, surfactants and acids": ("thickener", "surfactant", "acid"),
-    "Preservatives and antioxidants": ("preservative", "antioxidant"),
-    "Scents and flavours": ("essential oil", "fragrance", "flavour"),
-    "Colours": ("colourant",),
-    "Other ingredients": ("other",),
+    message("Oils, butters and fatty acids"): ("oil", "butter", "fatty acid"),
+    message("Waxes and emulsifiers"): ("wax", "emulsifier"),
+    message("Alkali"): ("alkali",),
+    message("Bases"): ("lotion base", "soap base"),
+    message("Water and other liquids"): ("water", "liquid", "milk", "humectant"),
+    message("Salts, sugars and starches"): ("salt", "sugar", "starch"),
+    message("Herbs, grains and clays"): ("herb", "grain", "exfoliant", "clay"),
+    message("Thickeners, surfactants and acids"): ("thickener", "surfactant", "acid"),
+    message("Preservatives and antioxidants"): ("preservative", "antioxidant"),
+    message("Scents and flavours"): ("essential oil", "fragrance", "flavour"),
+    message("Colours"): ("colourant",),
+    message("Other ingredients"): ("other",),
 }
-THINGS = {SupplyKind.CONTAINER: "Containers", SupplyKind.ITEM: "Used up in class"}
-STOCK_FIRST = "What is in stock is taken off first. The packs are the cheapest that cover what is then short, for all these dates together."
-CHOICES = "Of what may be chosen the list counts what is expected: the choices on the rosters, and an even share of those still open."
-SEARCH_ENDED = "There are too many ways to combine the packs to try them all: cheaper ones may exist."
+THINGS = {SupplyKind.CONTAINER: message("Containers"), SupplyKind.ITEM: message("Used up in class")}
+STOCK_FIRST = message(
+    "What is in stock is taken off first. The packs are the cheapest that cover what is then short, for all these dates together."
+)
+CHOICES = message(
+    "Of what may be chosen the list counts what is expected: the choices on the rosters, and an even share of those still open."
+)
+SEARCH_ENDED = message("There are too many ways to combine the packs to try them all: cheaper ones may exist.")
 
 
 def shop_list(studio: Studio, shopping: Shopping) -> ShopList:
@@ -56,42 +61,60 @@ class _Words:
     def scope(self) -> str:
         dates = self._shopping.occasions
         if not dates:
-            return "There is no date to shop for."
+            return say("There is no date to shop for.")
         days = list(dict.fromkeys(plain_date(one.on.date(), self._locale) for one in (dates[0], dates[-1])))
         worked_out = plain_date(self._shopping.today, self._locale)
-        return f"For {counted(len(dates), 'date', 'dates')}, {' to '.join(days)}. Worked out on {worked_out}."
+        if len(days) == 1:
+            return say_count(
+                "For {count}\u00a0date, {day}. Worked out on {worked_out}.",
+                "For {count}\u00a0dates, {day}. Worked out on {worked_out}.",
+                len(dates),
+                day=days[0],
+                worked_out=worked_out,
+            )
+        return say_count(
+            "For {count}\u00a0date, {first} to {last}. Worked out on {worked_out}.",
+            "For {count}\u00a0dates, {first} to {last}. Worked out on {worked_out}.",
+            len(dates),
+            first=days[0],
+            last=days[1],
+            worked_out=worked_out,
+        )
 
     def occasion(self, one: Occasion) -> ShopDate:
         day = f"{plain_date(one.on.date(), self._locale)}, {clock(one.on, self._locale)}"
-        return ShopDate(day, one.title, counted(one.students, "student", "students"))
+        return ShopDate(day, one.title, say_count("{count}\u00a0student", "{count}\u00a0students", one.students))
 
     def groups(self) -> Iterator[ShopGroup]:
         for title, wanted in grouped(self._shopping.wanted):
             yield ShopGroup(title, tuple(self._row(one) for one in wanted), self.price(wanted))
 
     def price(self, wanted: Sequence[Wanted]) -> str:
-        least = "at least " if any(one.unpriced for one in wanted) else ""
-        return f"{least}{self._money(price_of(wanted))}"
+        price = self._money(price_of(wanted))
+        return say("at least {price}", price=price) if any(one.unpriced for one in wanted) else price
 
     def notes(self) -> Iterator[str]:
         shopping = self._shopping
         if shopping.occasions:
-            yield STOCK_FIRST
-            yield CHOICES
+            yield say(STOCK_FIRST)
+            yield say(CHOICES)
         if any(one.purchase and not one.purchase.proven for one in shopping.wanted):
-            yield SEARCH_ENDED
+            yield say(SEARCH_ENDED)
         unpriced = [within(one.name) for one in shopping.wanted if one.unpriced]
         if unpriced:
-            yield f"No price known: {listed(unpriced)}. Buy what is short; the sums are the least that it can be."
+            yield say("No price known: {names}. Buy what is short; the sums are the least that it can be.", names=listed(unpriced))
         yield from self._old_counts()
         if shopping.held_since:
             held = listed([f"{one.title} ({self._day(one.on.date())})" for one in shopping.held_since])
-            yield f"Held since the oldest of the counts: {held}. What was used there is still counted as in stock: count again."
+            yield say(
+                "Held since the oldest of the counts: {classes}. What was used there is still counted as in stock: count again.",
+                classes=held,
+            )
         if shopping.nobody_yet:
             empty = listed([f"{one.title} ({self._day(one.on.date())})" for one in shopping.nobody_yet])
-            yield f"Nobody has enrolled yet, so nothing is counted, for {empty}."
+            yield say("Nobody has enrolled yet, so nothing is counted, for {classes}.", classes=empty)
         if shopping.held_back:
-            yield f"Not counted, since a stop holds them back: {listed(shopping.held_back)}."
+            yield say("Not counted, since a stop holds them back: {classes}.", classes=listed(shopping.held_back))
 
     def _old_counts(self) -> Iterator[str]:
         shopping = self._shopping
@@ -99,30 +122,36 @@ class _Words:
         old = [(name, day) for name, day in counted_on if (shopping.today - day).days > shopping.old_after]
         if old:
             names = listed([f"{within(name)} ({plain_date(day, self._locale)})" for name, day in old])
-            yield f"Counted more than {counted(shopping.old_after, 'day', 'days')} ago: {names}. Count again before you rely on it."
+            yield say_count(
+                "Counted more than {count}\u00a0day ago: {names}. Count again before you rely on it.",
+                "Counted more than {count}\u00a0days ago: {names}. Count again before you rely on it.",
+                shopping.old_after,
+                names=names,
+            )
 
     def _row(self, one: Wanted) -> ShopRow:
-        packs = packs_in_words(one.purchase) if one.purchase else self._short_of(one) if one.short else "nothing"
+        packs = packs_in_words(one.purchase) if one.purchase else self._short_of(one) if one.short else say("nothing")
         return ShopRow(
-            name=sentence(one.name),
+            name=sentence(say(one.name)),
             needed=quantity(one.kind, one.needed),
             days="; ".join(f"{self._day(day)}:{NBSP}{quantity(one.kind, amount)}" for day, amount in one.on_days),
             stock=quantity(one.kind, one.have) if one.counted else "",
             packs=packs,
-            price=self._money(one.purchase.price) if one.purchase else "no price known" if one.short else "",
+            price=self._money(one.purchase.price) if one.purchase else say("no price known") if one.short else "",
             left=quantity(one.kind, one.left) if one.left is not None else "",
             buys=bool(one.short),
             note=self._keeps(one),
         )
 
     def _short_of(self, one: Wanted) -> str:
-        return f"{quantity(one.kind, one.short)} short"
+        return say("{amount} short", amount=quantity(one.kind, one.short))
 
     def _keeps(self, one: Wanted) -> str:
         if not one.too_late:
             return ""
         days = listed([self._day(day) for day in one.too_late])
-        return f"Bought for {self._day(one.on_days[0][0])} it does not keep that long: buy what is for {days} later."
+        first = self._day(one.on_days[0][0])
+        return say("Bought for {first} it does not keep that long: buy what is for {days} later.", first=first, days=days)
 
     def _day(self, day: date) -> str:
         return short_date(day, self._locale, with_year=self._with_year or day.year != self._shopping.today.year)
@@ -137,8 +166,8 @@ def grouped(wanted: Sequence[Wanted]) -> Iterator[tuple[str, list[Wanted]]]:
     for title, kinds in GROUPS.items():
         found = [one for one in in_order if one.card_kind in kinds]
         if found:
-            yield title, found
+            yield say(title), found
     for kind, title in THINGS.items():
         found = [one for one in in_order if one.kind is kind]
         if found:
-            yield title, found
+            yield say(title), found

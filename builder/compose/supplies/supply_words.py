@@ -6,10 +6,11 @@ nothing of cost on the web site by construction; a test reads the imports.
 
 from collections.abc import Sequence
 from fractions import Fraction
+from math import ceil
 
 from builder.compose.dates.dates import money
 from builder.compose.recipe.portion_words import container_name, containers_of
-from builder.compose.recipe.wording import NBSP, counted, listed, percent, sentence, shortest, within
+from builder.compose.recipe.wording import NBSP, listed, percent, sentence, shortest, within
 from builder.compose.supplies.pack_words import packs_in_words, quantity, rough
 from builder.compose.views.teacher import BuyGroup, BuyRow, Fact, SuppliesView
 from builder.model.recipe.quantity import Volume
@@ -18,15 +19,18 @@ from builder.model.studio import Studio
 from builder.model.supplies.cost import Cost, Jug, Need, PumpStrokes
 from builder.model.supplies.supply import SupplyKind
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
+from builder.words.say import message, say, say_count
 
 TITLES = {
-    SupplyKind.INGREDIENT: "Ingredients",
-    SupplyKind.CONTAINER: "Containers",
-    SupplyKind.ITEM: "Used up in class",
+    SupplyKind.INGREDIENT: message("Ingredients"),
+    SupplyKind.CONTAINER: message("Containers"),
+    SupplyKind.ITEM: message("Used up in class"),
 }
-ROUNDED = "Each sum is rounded to the cent by itself; the totals are those of the exact sums."
-ALONE = "The packs are the cheapest that cover this class alone, with nothing in stock. What to buy for all dates is on the shopping list."
-CHOICES = "What may be chosen is needed as if everybody chose it, at its most. The costs count the dearest at its most."
+ROUNDED = message("Each sum is rounded to the cent by itself; the totals are those of the exact sums.")
+ALONE = message(
+    "The packs are the cheapest that cover this class alone, with nothing in stock. What to buy for all dates is on the shopping list."
+)
+CHOICES = message("What may be chosen is needed as if everybody chose it, at its most. The costs count the dearest at its most.")
 
 
 def view_supplies(studio: Studio, plan: ClassPlan) -> SuppliesView | None:
@@ -36,7 +40,7 @@ def view_supplies(studio: Studio, plan: ClassPlan) -> SuppliesView | None:
         return None
     return SuppliesView(
         groups=tuple(_groups(studio, cost)),
-        till=f"{_least(cost)}{_money(studio, cost.till)}",
+        till=_sum(studio, cost, cost.till),
         left=_money(studio, cost.left_value),
         jugs=tuple(Fact(_jug_name(jug), _serves(studio, made, jug)) for made in plan.made for jug in made.jugs),
         costs=tuple(_costs(studio, plan, cost)),
@@ -49,8 +53,10 @@ def home_cost(studio: Studio, batch: WorkedBatch) -> str:
     cost = batch.cost
     if cost is None:
         return ""
-    unpriced = f", without {listed([within(name) for name in cost.unpriced])}" if cost.unpriced else ""
-    return f"{_least(cost)}{_money(studio, cost.total)} by the amounts that are used{unpriced}"
+    total = _sum(studio, cost, cost.total)
+    if not cost.unpriced:
+        return say("{sum} by the amounts that are used", sum=total)
+    return say("{sum} by the amounts that are used, without {names}", sum=total, names=listed([within(name) for name in cost.unpriced]))
 
 
 def batch_lines(studio: Studio, batch: WorkedBatch) -> list[str]:
@@ -64,7 +70,7 @@ def batch_lines(studio: Studio, batch: WorkedBatch) -> list[str]:
         for jug in batch.jugs
     ]
     lines += [f"{sentence(one.ingredient)}: {strokes_and_weight(one)} of the pump; the scale decides." for one in batch.strokes]
-    return [*lines, f"Materials: {_least(batch.cost)}{_money(studio, batch.cost.total)}.", *_unpriced(batch.cost)]
+    return [*lines, f"Materials: {_sum(studio, batch.cost, batch.cost.total)}.", *_unpriced(batch.cost)]
 
 
 def class_lines(studio: Studio, plan: ClassPlan, made: MadeProduct) -> list[str]:
@@ -74,41 +80,57 @@ def class_lines(studio: Studio, plan: ClassPlan, made: MadeProduct) -> list[str]
         return []
     lines = [f"{_jug_name(jug)}: {_serves(studio, made, jug)}" for jug in made.jugs]
     bought = [f"{within(row.name)} {row.packs}" for group in _groups(studio, cost) for row in group.rows if row.price]
-    lines += [f"To buy for the whole class: {'; '.join(bought)}: {_least(cost)}{_money(studio, cost.till)}."] if bought else []
+    lines += [f"To buy for the whole class: {'; '.join(bought)}: {_sum(studio, cost, cost.till)}."] if bought else []
     each = _money(studio, cost.each_student or Fraction(0))
-    return [*lines, f"Materials of the whole class: {_least(cost)}{_money(studio, cost.total)}, {each} for each student.", *_unpriced(cost)]
+    return [*lines, f"Materials of the whole class: {_sum(studio, cost, cost.total)}, {each} for each student.", *_unpriced(cost)]
 
 
 def strokes_and_weight(one: PumpStrokes) -> str:
     """Write strokes and what they weigh: `29 strokes (about 227 g)`."""
-    halves = shortest(one.strokes, 1)
-    return f"{halves}{NBSP}{'stroke' if one.strokes == 1 else 'strokes'} (about {rough(one.weigh)})"
+    halves, weight = shortest(one.strokes, 1), rough(one.weigh)
+    return say_count(
+        "{strokes}\u00a0stroke (about {weight})",
+        "{strokes}\u00a0strokes (about {weight})",
+        1 if one.strokes == 1 else max(ceil(one.strokes), 2),
+        strokes=halves,
+        weight=weight,
+    )
 
 
 def _groups(studio: Studio, cost: Cost) -> list[BuyGroup]:
-    groups = ((title, [_row(studio, need) for need in cost.needs if need.kind is kind]) for kind, title in TITLES.items())
+    groups = ((say(title), [_row(studio, need) for need in cost.needs if need.kind is kind]) for kind, title in TITLES.items())
     return [BuyGroup(title, tuple(rows)) for title, rows in groups if rows]
 
 
 def _row(studio: Studio, need: Need) -> BuyRow:
-    most = "at most " if need.if_chosen else ""
-    needed = f"{most}{quantity(need.kind, need.quantity)}"
+    amount, name = quantity(need.kind, need.quantity), sentence(say(need.name))
+    needed = say("at most {amount}", amount=amount) if need.if_chosen else amount
     bought = need.purchase
     if bought is None:
-        return BuyRow(sentence(need.name), needed, "no price known", "", "")
+        return BuyRow(name, needed, say("no price known"), "", "")
     left = f"{quantity(need.kind, bought.left)}, {_money(studio, need.left_value)}"
-    return BuyRow(sentence(need.name), needed, packs_in_words(bought), _money(studio, bought.price), left)
+    return BuyRow(name, needed, packs_in_words(bought), _money(studio, bought.price), left)
 
 
 def _jug_name(jug: Jug) -> str:
-    return f"{sentence(jug.ingredient)}, {jug.supply.written} ({rough(jug.holds)})"
+    return f"{sentence(say(jug.ingredient))}, {jug.supply.written} ({rough(jug.holds)})"
 
 
 def _serves(studio: Studio, made: MadeProduct, jug: Jug) -> str:
     name = container_name(studio, made.batch.own.fill)
-    serves = f"Serves {counted(jug.students or 0, 'student', 'students')}, {containers_of(jug.containers, name)} with the spare ones"
-    takes = f"This class takes {jug.number} and leaves {rough(jug.left)}, {percent(jug.left_share, 0)} of one."
-    return " ".join((f"{serves}.", takes, *_how_known(studio, jug)))
+    serves = say_count(
+        "Serves {count}\u00a0student, {containers} with the spare ones.",
+        "Serves {count}\u00a0students, {containers} with the spare ones.",
+        jug.students or 0,
+        containers=containers_of(jug.containers, name),
+    )
+    takes = say(
+        "This class takes {number} and leaves {weight}, {share} of one.",
+        number=jug.number,
+        weight=rough(jug.left),
+        share=percent(jug.left_share, 0),
+    )
+    return " ".join((serves, takes, *_how_known(studio, jug)))
 
 
 def _how_known(studio: Studio, jug: Jug) -> list[str]:
@@ -117,46 +139,61 @@ def _how_known(studio: Studio, jug: Jug) -> list[str]:
     density = supply.density(card) if card and isinstance(supply.size, Volume) else None
     known = []
     if supply.weighs:
-        known.append(f"It was weighed: {supply.measured}.")
+        known.append(say("It was weighed: {how}.", how=supply.measured))
     elif density:
-        known.append(f"Its weight is {supply.written} at {shortest(density.grams_per_millilitre, 3)}{NBSP}g/mL.")
+        written = f"{shortest(density.grams_per_millilitre, 3)}{NBSP}g/mL"
+        known.append(say("Its weight is {pack} at {density}.", pack=supply.written, density=written))
     if jug.strokes and jug.stroke:
-        strokes = counted(jug.strokes, "stroke", "strokes")
-        known.append(f"The pump gives {shortest(jug.stroke.grams, 2)}{NBSP}g with a stroke, in all about {strokes}.")
+        known.append(
+            say_count(
+                "The pump gives {weight} with a stroke, in all about {count}\u00a0stroke.",
+                "The pump gives {weight} with a stroke, in all about {count}\u00a0strokes.",
+                jug.strokes,
+                weight=f"{shortest(jug.stroke.grams, 2)}{NBSP}g",
+            )
+        )
     return known
 
 
 def _costs(studio: Studio, plan: ClassPlan, cost: Cost) -> list[Fact]:
-    facts = [Fact(title, _money(studio, cost.of(kind))) for kind, title in TITLES.items() if any(need.kind is kind for need in cost.needs)]
+    facts = [
+        Fact(say(title), _money(studio, cost.of(kind))) for kind, title in TITLES.items() if any(need.kind is kind for need in cost.needs)
+    ]
     if cost.choices:
-        facts.insert(1, Fact("What may be chosen, the dearest at its most", _money(studio, cost.choices)))
-    least = _least(cost)
-    facts.append(Fact("Materials in all", f"{least}{_money(studio, cost.total)}"))
-    facts.append(Fact("For each student", f"{least}{_money(studio, cost.each_student or Fraction(0))}"))
-    facts.append(Fact("The price of the class", f"{_money(studio, plan.studio_class.price)} for each student"))
-    facts += [Fact(f"One container of {within(each.recipe)}", f"{least}{_money(studio, each.value)}") for each in cost.containers]
+        facts.insert(1, Fact(say("What may be chosen, the dearest at its most"), _money(studio, cost.choices)))
+    price = say("{price} for each student", price=_money(studio, plan.studio_class.price))
+    facts.append(Fact(say("Materials in all"), _sum(studio, cost, cost.total)))
+    facts.append(Fact(say("For each student"), _sum(studio, cost, cost.each_student or Fraction(0))))
+    facts.append(Fact(say("The price of the class"), price))
+    facts += [Fact(say("One container of {name}", name=within(each.recipe)), _sum(studio, cost, each.value)) for each in cost.containers]
     homes = [(made, home) for made in plan.made for home in made.home]
     facts += [
-        Fact(f"At home: {within(made.batch.recipe.name)}, {home.size.written}", home_cost(studio, home.sheet)) for made, home in homes
+        Fact(
+            say("At home: {name}, {size}", name=within(made.batch.recipe.name), size=home.size.written),
+            home_cost(studio, home.sheet),
+        )
+        for made, home in homes
     ]
     return facts
 
 
 def _notes(cost: Cost) -> list[str]:
-    notes = [ALONE, ROUNDED]
+    notes = [say(ALONE), say(ROUNDED)]
     if any(need.if_chosen for need in cost.needs):
-        notes.append(CHOICES)
+        notes.append(say(CHOICES))
     if any(need.purchase and not need.purchase.proven for need in cost.needs):
-        notes.append("There are too many ways to combine the packs to try them all: cheaper ones may exist.")
+        notes.append(say("There are too many ways to combine the packs to try them all: cheaper ones may exist."))
     return [*notes, *_unpriced(cost)]
 
 
 def _unpriced(cost: Cost) -> Sequence[str]:
-    return [f"No price known: {listed([within(name) for name in cost.unpriced])}."] if cost.unpriced else []
+    return [say("No price known: {names}.", names=listed([within(name) for name in cost.unpriced]))] if cost.unpriced else []
 
 
-def _least(cost: Cost) -> str:
-    return "at least " if cost.unpriced else ""
+def _sum(studio: Studio, cost: Cost, value: Fraction) -> str:
+    """Write a sum; where the price of something is not known it is the least that it comes to."""
+    price = _money(studio, value)
+    return say("at least {price}", price=price) if cost.unpriced else price
 
 
 def _money(studio: Studio, value: Fraction) -> str:

@@ -1,6 +1,6 @@
 """What the teacher's sheet says of running the class: why this format, who watches whom, the plan of the room, who weighs what."""
 
-from builder.compose.dates.time_words import FORMATS, format_sentence
+from builder.compose.dates.time_words import format_sentence, format_words
 from builder.compose.teaching.format_words import advice_line, how_it_is_made, taken_home
 from builder.compose.teaching.seating import view_seating
 from builder.compose.teaching.supervision_words import POLICY, ahead_lines, carried_words, rule_rows, watch_rows
@@ -13,7 +13,7 @@ from builder.model.teaching.class_plan import ClassPlan
 def view_format(studio: Studio, plan: ClassPlan) -> FormatView:
     """Give the format with its sentences and the advice on it."""
     return FormatView(
-        name=FORMATS[plan.format],
+        name=format_words(plan.format),
         sentences=tuple(text for text in (*how_it_is_made(studio, plan), taken_home(plan), format_sentence(plan)) if text),
         speaks_for=tuple(map(advice_line, plan.teaching.speaks_for)),
         speaks_against=tuple(map(advice_line, plan.teaching.speaks_against)),
