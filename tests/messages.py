@@ -77,7 +77,7 @@ def _texts_that_ship() -> Iterator[tuple[str, str]]:
         file = f"cautions/{caution.key}.yaml"
         yield from ((file, text) for text in (caution.name, caution.what, *caution.avoid, *caution.if_it_happens))
     for rule in library.supervision.values():
-        yield from (("supervision.yaml", text) for text in (rule.key, rule.ahead))
+        yield from (("supervision.yaml", text) for text in (rule.key, rule.ahead, *rule.wear, *rule.watchers_wear, *rule.kit))
     for advice in library.format_advice.values():
         yield from (("format_advice.yaml", text) for text in (advice.key, advice.because))
     yield from (("products.yaml", product.identity) for product in library.products.values())

@@ -19,6 +19,11 @@ FORMATS = {
     Format.HANDS_ON: message("Hands-on: you make it yourself"),
     Format.DEMO_WITH_HANDS_ON_PARTS: message("Demonstration with hands-on parts: you watch some of it and do the rest"),
 }
+FORMAT_NAMES = {
+    Format.DEMO: message("demo"),
+    Format.HANDS_ON: message("hands-on"),
+    Format.DEMO_WITH_HANDS_ON_PARTS: message("demo with hands-on parts"),
+}
 # Who does a part, as the staff call it and as a page says it to those who may come.
 STAFF_WORDS = {
     Who.AHEAD: message("ahead"),

@@ -16,11 +16,12 @@ from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for, hazards_of_choices, hazards_of_recipe
 from builder.compose.frames import frame
 from builder.compose.recipe.portion_words import container_name, containers_of, emergency_lines, left_over
-from builder.compose.recipe.wording import counted, grams, listed, sentence, weighed
+from builder.compose.recipe.wording import grams, listed, sentence, weighed
 from builder.compose.supplies.supply_words import strokes_and_weight
 from builder.compose.teaching.class_plans import part_sheet, when
 from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
 from builder.compose.teaching.pieces import writer_of
+from builder.compose.teaching.supervision_words import in_groups
 from builder.compose.teaching.weighing_words import at_the_bench, pots_note, solution_at_the_bench
 from builder.compose.views.bench_cards import BenchAmount, BenchCard, BenchCardsView, BenchPhase, BenchProduct, BenchStepsView
 from builder.model.dates.studio_class import BatchFor, Format
@@ -31,12 +32,15 @@ from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.model.teaching.pot_for import PotFor
 from builder.model.teaching.weighing_plan import FoundAs, WeighingPlan
+from builder.words.say import message, say, say_count
 
-WHOSE_FOR_ALL = "One batch is made for all. You weigh this part of it, once, for everybody. You fill your own."
+# The phase under which a solution stands that staff make.
+LYE = message("lye")
+WHOSE_FOR_ALL = message("One batch is made for all. You weigh this part of it, once, for everybody. You fill your own.")
 WHOSE = {
-    BatchFor.CLASS: "One batch is made for all. You fill your own.",
-    BatchFor.GROUP: "One batch for your group.",
-    BatchFor.STUDENT: "One batch for each of you.",
+    BatchFor.CLASS: message("One batch is made for all. You fill your own."),
+    BatchFor.GROUP: message("One batch for your group."),
+    BatchFor.STUDENT: message("One batch for each of you."),
 }
 
 
@@ -48,22 +52,22 @@ def _has_benches(plan: ClassPlan) -> bool:
 def copies_of_cards(edition: Edition, plan: ClassPlan) -> Iterator[str]:
     """Say how often to print which card."""
     if _has_benches(plan):
-        yield on_the_check_list(_cards(edition.studio, plan), in_groups=_in_groups(plan))
+        yield on_the_check_list(_cards(edition.studio, plan), in_groups=in_groups(plan))
 
 
 def copies_of_steps(_: Edition, plan: ClassPlan) -> Iterator[str]:
     """Say how often to print the steps."""
     if _has_benches(plan):
-        yield f"Steps at the bench: {counted(plan.groups, 'copy', 'copies')}"
+        yield say_count("Steps at the bench: {count}\u00a0copy", "Steps at the bench: {count}\u00a0copies", plan.groups)
 
 
 def compose_bench_cards(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:
     """Make the bench cards of one date."""
     if not _has_benches(plan):
         return None
-    title = f"Bench cards: {plan.studio_class.title}"
+    title = say("Bench cards: {class_title}", class_title=plan.studio_class.title)
     cards = tuple(
-        BenchCard(heading(card, plan.groups, in_groups=_in_groups(plan)), people(card), on_the_card(card), card.products)
+        BenchCard(heading(card, plan.groups, in_groups=in_groups(plan)), people(card), on_the_card(card), card.products)
         for card in _cards(edition.studio, plan)
     )
     view = BenchCardsView(frame(edition, here, title, title), title, when(edition, plan), _numbers(edition), cards)
@@ -74,24 +78,22 @@ def compose_bench_steps(edition: Edition, plan: ClassPlan, here: Address) -> Com
     """Make the step sheet of one date."""
     if not _has_benches(plan):
         return None
-    title = f"Steps at the bench: {plan.studio_class.title}"
+    title = say("Steps at the bench: {class_title}", class_title=plan.studio_class.title)
     sources = [
         FlowSource(timed.part, part_sheet(plan, timed.part), note=pots_note(plan, timed.part, for_staff=False))
         for timed in plan.timeline
         if timed.part.by_hand
     ]
     flow = compose_flow(edition.studio, sources, writer_of(edition, here, addresses.class_folder(plan.studio_class.key)), remind=True)
-    copies = f"The same for every group: print {counted(plan.groups, 'copy', 'copies')}."
+    copies = say_count(
+        "The same for every group: print {count}\u00a0copy.", "The same for every group: print {count}\u00a0copies.", plan.groups
+    )
     return Composed(title, BenchStepsView(frame(edition, here, title, title), title, when(edition, plan), copies, _numbers(edition), flow))
-
-
-def _in_groups(plan: ClassPlan) -> bool:
-    return plan.studio_class.group_size > 1
 
 
 def _cards(studio: Studio, plan: ClassPlan) -> tuple[SharedCard, ...]:
     """Give the cards, one for all the groups to which it says the same; the last group may be smaller, and takes less of its batch."""
-    sizes = [plan.studio_class.group_size if _in_groups(plan) else 1] * (plan.groups - 1) + [plan.last_group]
+    sizes = [plan.studio_class.group_size if in_groups(plan) else 1] * (plan.groups - 1) + [plan.last_group]
     over = [left_over(studio, plan, made) for made in plan.made]
     cards = []
     for number, size in enumerate(sizes, start=1):
@@ -111,10 +113,10 @@ def _product(studio: Studio, plan: ClassPlan, made: MadeProduct, group: int) -> 
     own = [one for one in sheet.fillings if one.each_student]
     many = listed([containers_of(one.each_student, container_name(studio, one.fill)) for one in own])
     phases = _phases(sheet, plan.weighing, made.batches[0].purpose, group)
-    whose = WHOSE_FOR_ALL if phases and batch_for is BatchFor.CLASS else WHOSE[batch_for]
+    whose = say(WHOSE_FOR_ALL if phases and batch_for is BatchFor.CLASS else WHOSE[batch_for])
     return BenchProduct(
         name=sheet.recipe.name,
-        whose=f"{whose} Each of you fills {many}.",
+        whose=f"{whose} {say('Each of you fills {containers}.', containers=many)}",
         dangers=_dangers(studio, hazards_of_recipe(studio, sheet) if phases else hazards_of_choices(studio, sheet)),
         fills=tuple(line for one in own for line in _fills(studio, one)),
         phases=phases,
@@ -130,8 +132,12 @@ def _dangers(studio: Studio, hazards: tuple[str, ...]) -> str:
 def _fills(studio: Studio, filling: Filling) -> list[BenchAmount]:
     """Give what the scale reads: in the cup where something sticks to one, then in the container."""
     portions, name = filling.portions, container_name(studio, filling.fill)
-    cup = [BenchAmount(grams(portions.poured), f"in your cup (for the {name})")] if portions.poured != portions.fill else []
-    return [*cup, BenchAmount(grams(portions.fill), f"in each ({name})")]
+    cup = (
+        [BenchAmount(grams(portions.poured), say("in your cup (for the {container})", container=name))]
+        if portions.poured != portions.fill
+        else []
+    )
+    return [*cup, BenchAmount(grams(portions.fill), say("in each ({container})", container=name))]
 
 
 def _phases(batch: WorkedBatch, plan: WeighingPlan, purpose: PotFor, group: int) -> tuple[BenchPhase, ...]:
@@ -139,18 +145,19 @@ def _phases(batch: WorkedBatch, plan: WeighingPlan, purpose: PotFor, group: int)
     pairs = zip(batch.grams.weighed, plan.of(batch.recipe.name, purpose), strict=True)
     mine = [(w, task) for w, task in pairs if purpose is not PotFor.CLASS or task.group == group]
     amounts = [
-        (w.line.phase, BenchAmount(weighed(w, "g"), f"{_name(w, batch)}{at_the_bench(task)}"))
+        (w.line.phase, BenchAmount(weighed(w, "g"), at_the_bench(task, _name(w, batch))))
         for w, task in mine
         if task.found_as is not FoundAs.DISSOLVED
     ]
     if any(task.found_as is FoundAs.DISSOLVED for _, task in mine):
         lye = (one for one in plan.solutions_of(batch.recipe.name) if any(bottles.purpose == purpose for bottles in one.bottles))
-        amounts += [("lye", BenchAmount(grams(one.solution), solution_at_the_bench(one))) for one in lye]
+        amounts += [(LYE, BenchAmount(grams(one.solution), solution_at_the_bench(one))) for one in lye]
     names = dict.fromkeys(name for name, _ in amounts)
-    return tuple(BenchPhase(sentence(name), tuple(amount for phase, amount in amounts if phase == name)) for name in names)
+    return tuple(BenchPhase(sentence(say(name)), tuple(amount for phase, amount in amounts if phase == name)) for name in names)
 
 
 def _name(w: Weighed, batch: WorkedBatch) -> str:
     """Name an ingredient, with the strokes of its pump where it has one."""
     strokes = next((one for one in batch.strokes if one.ingredient == w.line.ingredient.name), None)
-    return f"{w.line.name}: {strokes_and_weight(strokes)}; the scale decides" if strokes else w.line.name
+    name = say(w.line.name)
+    return say("{name}: {strokes}; the scale decides", name=name, strokes=strokes_and_weight(strokes)) if strokes else name

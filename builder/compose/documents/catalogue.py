@@ -4,7 +4,7 @@ from datetime import datetime
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
-from builder.compose.dates.time_words import FORMATS, clock_from, common_start, time_strip
+from builder.compose.dates.time_words import clock_from, common_start, format_words, time_strip
 from builder.compose.document_kind import Composed
 from builder.compose.documents.text_pages import page_text
 from builder.compose.edition import Edition
@@ -18,13 +18,14 @@ from builder.compose.views.catalogue import CatalogueView, ClassCard
 from builder.model.dates.studio_class import StudioClass
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
+from builder.words.say import say
 
 
 def compose_catalogue(edition: Edition, studio: Studio, here: Address) -> Composed:
     """Make the start page of the site."""
     profile = studio.profile
     welcome = studio.pages.get(addresses.WELCOME)
-    around = frame(edition, here, profile.name, profile.tagline or f"Classes at {profile.name}")
+    around = frame(edition, here, profile.name, profile.tagline or say("Classes at {studio}", studio=profile.name))
     heading = welcome.title if welcome else profile.name
     welcome_html = page_text(edition, welcome, here) if welcome else ""
     cards = tuple(_card(edition, studio_class, sheet, here) for studio_class, sheet in _by_next_date(edition))
@@ -47,7 +48,7 @@ def _card(edition: Edition, studio_class: StudioClass, plan: ClassPlan, here: Ad
         title=studio_class.title,
         picture=picture_of(studio_class, here),
         summary=studio_class.summary,
-        format=FORMATS[plan.format],
+        format=format_words(plan.format),
         how=how_it_is_made(edition.studio, plan),
         strip=time_strip(plan, clock_from(common_start(plan), edition.locale)),
         for_whom=sentence(studio_class.for_whom),

@@ -11,11 +11,12 @@ from builder.compose.teaching.class_plans import when
 from builder.compose.teaching.preparation_words import check_groups, summary
 from builder.compose.views.running import ChecklistView
 from builder.model.teaching.class_plan import ClassPlan
+from builder.words.say import say
 
 
 def compose_checklist(edition: Edition, plan: ClassPlan, here: Address, printing: Iterable[str]) -> Composed:
     """Make the check list of one date; `printing` says how many copies to print of which document."""
-    title = f"Check list: {plan.studio_class.title}"
+    title = say("Check list: {class_title}", class_title=plan.studio_class.title)
     view = ChecklistView(
         frame=frame(edition, here, title, f"{title}, {when(edition, plan)}"),
         title=title,

@@ -2,8 +2,9 @@
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
-from builder.compose.dates.time_words import FORMATS, clock_from, common_start, format_sentence, time_strip, titles_by
+from builder.compose.dates.time_words import clock_from, common_start, format_sentence, format_words, time_strip, titles_by
 from builder.compose.document_kind import Composed
+from builder.compose.dose.dose_words import none_of
 from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
 from builder.compose.frames import frame, with_data
@@ -12,7 +13,7 @@ from builder.compose.ornament.portrait import portrait_of
 from builder.compose.ornament.svg import PAGE_MARK, Look, mark
 from builder.compose.ornament.words import how_to_read
 from builder.compose.recipe.portion_words import container_name, containers_of
-from builder.compose.recipe.wording import counted, grams_and_ounces, listed, sentence, within
+from builder.compose.recipe.wording import grams_and_ounces, listed, sentence, within
 from builder.compose.roster.allergens import allergens_of, allergens_open_in
 from builder.compose.teaching.class_facts import length, picture_of, price, staff, view_dates, youngest
 from builder.compose.teaching.format_words import how_it_is_made
@@ -29,8 +30,14 @@ from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.model.teaching.lesson import CautionHere, Where, Who
+from builder.words.say import message, say, say_count
 
-HEADINGS = {Who.TEACHER: "You watch", Who.STUDENTS: "You do", Who.TOGETHER: "We do together", Who.WAITING: "We wait"}
+HEADINGS = {
+    Who.TEACHER: message("You watch"),
+    Who.STUDENTS: message("You do"),
+    Who.TOGETHER: message("We do together"),
+    Who.WAITING: message("We wait"),
+}
 
 
 def compose_class_page(edition: Edition, plan: ClassPlan, here: Address) -> Composed:
@@ -45,11 +52,11 @@ def compose_class_page(edition: Edition, plan: ClassPlan, here: Address) -> Comp
         summary=studio_class.summary,
         picture=picture_of(studio_class, here),
         introduction_html=writer.fill_blocks(studio_class.lesson.introduction),
-        format=FORMATS[plan.format],
+        format=format_words(plan.format),
         how=how_it_is_made(edition.studio, plan),
         format_sentence=format_sentence(plan),
         strip=time_strip(plan, clock_from(common_start(plan), edition.locale)),
-        doing=tuple(Doing(HEADINGS[who], "; ".join(titles)) for who, titles in doing if titles),
+        doing=tuple(Doing(say(HEADINGS[who]), "; ".join(titles)) for who, titles in doing if titles),
         products=tuple(_product(edition, studio_class, made, here) for made in plan.made),
         take_home=studio_class.take_home,
         wear=tuple(sentence(text) for text in studio_class.wear),
@@ -60,7 +67,7 @@ def compose_class_page(edition: Edition, plan: ClassPlan, here: Address) -> Comp
         for_whom=sentence(studio_class.for_whom),
         youngest=youngest(studio_class),
         length=length(studio_class),
-        seats=counted(studio_class.seats, "seat", "seats"),
+        seats=say_count("{count}\u00a0seat", "{count}\u00a0seats", studio_class.seats),
         staff=staff(*plan.staff),
         price=price(edition, studio_class),
         dates=view_dates(edition, studio_class),
@@ -74,7 +81,7 @@ def _product(edition: Edition, studio_class: StudioClass, made: MadeProduct, her
     share = listed([_share(edition.studio, sheet.product, one) for one in sheet.fillings if one.each_student])
     return ProductView(
         name=sheet.recipe.name,
-        identity=sheet.product.identity,
+        identity=say(sheet.product.identity),
         about=sheet.recipe.about,
         share=share,
         ingredients=sentence(listed(_plain_names(sheet))),
@@ -88,8 +95,11 @@ def _product(edition: Edition, studio_class: StudioClass, made: MadeProduct, her
 def _share(studio: Studio, product: Product, filling: Filling) -> str:
     words, weight = container_name(studio, filling.fill), grams_and_ounces(filling.fill.weight)
     bar = product.made_with_lye and product.declared_by == DeclaredBy.WEIGHT
-    filled = f"poured at {weight} each, lighter once cured" if bar else f"{weight} in each"
-    return f"{containers_of(filling.each_student, words)} for each student ({words}), {filled}"
+    if bar:
+        share = message("{containers} for each student ({container}), poured at {weight} each, lighter once cured")
+    else:
+        share = message("{containers} for each student ({container}), {weight} in each")
+    return say(share, containers=containers_of(filling.each_student, words), container=words, weight=weight)
 
 
 def _plain_names(batch: WorkedBatch) -> list[str]:
@@ -117,8 +127,8 @@ def _members(batch: WorkedBatch, declared_as: DeclaredAs) -> str:
 
 
 def _choice(what: str, options: tuple[str | None, ...]) -> str:
-    words = [within(option) if option is not None else f"no {what}" for option in options]
-    return f"{sentence(what)} of your choice: {listed(words, 'or')}"
+    words = [within(option) if option is not None else none_of(what) for option in options]
+    return say("{choice} of your choice: {options}", choice=sentence(say(what)), options=listed(words, "or"))
 
 
 def _sheets(studio_class: StudioClass, made: MadeProduct, here: Address) -> tuple[Link, ...]:

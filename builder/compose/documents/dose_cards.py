@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence
 
 from builder.compose.addresses import Address
 from builder.compose.document_kind import Composed
-from builder.compose.dose.dose_words import drops_in_words, mixed_drops, reasons
+from builder.compose.dose.dose_words import drops_in_words, mixed_drops, none_of, reasons
 from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for
 from builder.compose.frames import frame
@@ -17,6 +17,7 @@ from builder.model.dose.dose import Dose, MostOf
 from builder.model.recipe.filling import Filling
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
+from builder.words.say import say
 
 NEAT = "neat essential oil"
 
@@ -27,7 +28,7 @@ _NUMBER_WITHIN = re.compile(r"(\d+)")
 def copies_of_dose_cards(_: Edition, plan: ClassPlan) -> Iterator[str]:
     """Say how many sets to print."""
     if plan.chosen:
-        yield "Scent and colour, cards for the table: 1 set for each table"
+        yield say("Scent and colour, cards for the table: 1 set for each table")
 
 
 def compose_dose_cards(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:
@@ -37,7 +38,7 @@ def compose_dose_cards(edition: Edition, plan: ClassPlan, here: Address) -> Comp
     made = plan.chosen
     if not made:
         return None
-    title = f"Scent and colour: {plan.studio_class.title}"
+    title = say("Scent and colour: {class_title}", class_title=plan.studio_class.title)
     profile = edition.studio.profile
     cards = tuple(_card(edition.studio, one, filled) for one in made for filled in one.filled)
     doses = [dose for one in made for dose in one.batch.own.doses]
@@ -46,17 +47,23 @@ def compose_dose_cards(edition: Edition, plan: ClassPlan, here: Address) -> Comp
         title=title,
         when=when(edition, plan),
         neat=_neat(edition.studio, doses),
-        ask=f"Not sure? Ask {profile.teacher or 'the teacher'} before you add it.",
+        ask=_ask(profile.teacher),
         emergency=emergency_lines(profile.emergency),
         cards=cards,
     )
     return Composed(title, view)
 
 
+def _ask(teacher: str) -> str:
+    if teacher:
+        return say("Not sure? Ask {teacher} before you add it.", teacher=teacher)
+    return say("Not sure? Ask the teacher before you add it.")
+
+
 def _card(studio: Studio, made: MadeProduct, filling: Filling) -> DoseCard:
     name, container = made.batch.recipe.name, container_name(studio, filling.fill)
     title = f"{name}, {container}" if len(made.filled) > 1 else name
-    each = f"For one portion: {grams(filling.fill.weight)} in one container ({container})."
+    each = say("For one portion: {weight} in one container ({container}).", weight=grams(filling.fill.weight), container=container)
     notes = (*reasons(filling.doses), *_estimate(filling.doses))
     return DoseCard(title, each, tuple(_choice(dose) for dose in filling.doses if dose.each), notes)
 
@@ -65,15 +72,18 @@ def _choice(dose: Dose) -> DoseChoice:
     offered = [one for one in dose.each if one.is_offered]
     together = ""
     if dose.mixed:
-        drops = mixed_drops(dose)
-        together = f"Several together: no more than {f'{drops}, or ' if drops else ''}{grams(dose.mixed.weight)} in all."
+        drops, weight = mixed_drops(dose), grams(dose.mixed.weight)
+        if drops:
+            together = say("Several together: no more than {drops}, or {weight} in all.", drops=drops, weight=weight)
+        else:
+            together = say("Several together: no more than {weight} in all.", weight=weight)
     return DoseChoice(
-        title=sentence(dose.what),
-        count="either count" if any(one.drops for one in offered) else "",
-        weigh="or weigh" if any(one.drops for one in offered) else "weigh",
+        title=sentence(say(dose.what)),
+        count=say("either count") if any(one.drops for one in offered) else "",
+        weigh=say("or weigh") if any(one.drops for one in offered) else say("weigh"),
         options=tuple(_option(one) for one in offered),
         together=together,
-        without=f"Or no {dose.what}." if None in dose.options else "",
+        without=say("Or {nothing}.", nothing=none_of(dose.what)) if None in dose.options else "",
     )
 
 
@@ -81,18 +91,20 @@ def _option(one: MostOf) -> DoseOption:
     drops, weight = drops_in_words(one), grams(one.weight) if one.weight else ""
     about, count, word = _NUMBER_WITHIN.split(drops, 1) if drops else ("", "", "")
     number, _, unit = weight.partition(NBSP)
-    return DoseOption(one.option, about, count, word.strip(NBSP), number, unit)
+    return DoseOption(say(one.option), about, count, word.strip(NBSP), number, unit)
 
 
 def _estimate(doses: Sequence[Dose]) -> tuple[str, ...]:
     guessed = [within(one.option) for dose in doses for one in dose.each if one.is_offered and one.drop and not one.drop.measured]
     if not guessed:
         return ()
-    words = (
-        f"“About” is an estimate on the safe side, for a dropper with a 3 mm tip: no drop of {listed(list(dict.fromkeys(guessed)))} "
-        "has been weighed. Count as estimate, or weigh."
+    return (
+        say(
+            "“About” is an estimate on the safe side, for a dropper with a 3 mm tip: no drop of {options} has been weighed. Count as "
+            "estimate, or weigh.",
+            options=listed(list(dict.fromkeys(guessed))),
+        ),
     )
-    return (words,)
 
 
 def _neat(studio: Studio, doses: list[Dose]) -> tuple[str, ...]:

@@ -11,6 +11,7 @@ from builder.compose.views.labels import CellView, LabelsView, MarkView
 from builder.model.label.label_sheet import LabelSheet
 from builder.model.studio import Studio
 from builder.words.fold import fold
+from builder.words.say import say
 
 # All in millimetres: rulers of 100 mm whose zero lies on the edge of the paper, and where they lie.
 LONG, ACROSS_AT, DOWN_AT = 100, 130.0, 40.0
@@ -24,7 +25,7 @@ def compose_test_page(edition: Edition, studio: Studio, _: Address) -> Composed 
     stock = asked_for or next(iter(known_stocks(studio)), None)
     if stock is None or not edition.sheets:
         return None
-    title = f'Test page for the label sheet "{stock.name}"'
+    title = say('Test page for the label sheet "{sheet}"', sheet=stock.name)
     outlines = labels_view(edition, title, stock, [CellView(art="outline")] * stock.cells)
     return Composed(title, LabelsView(outlines.frame, title, ((*outlines.pages[0], _rulers(edition, stock)),)))
 
@@ -49,16 +50,24 @@ def _rulers(edition: Edition, stock: LabelSheet) -> CellView:
 
 def _words(stock: LabelSheet, right: float, down: float) -> tuple[Paragraph, ...]:
     return (
+        (Run(_sheet(stock), bold=True),),
+        (Run(say("1. Print this page at its actual size (100 %) on plain paper.")),),
+        (Run(say("2. Lay a real ruler with its zero on the edge of the paper. Where each printed ruler says 50, read yours.")),),
+        (Run(say("3. If yours reads 51 along the top, print 1 mm further left: add -1 mm to what right says. So with down at the side.")),),
+        (Run(say("4. If 50 printed millimetres are not 50 mm long, the printer has scaled the page: look for its setting.")),),
+        (Run(say("5. Hold the page with a sheet of labels against the light: the outlines lie on the cuts.")),),
         (
             Run(
-                f"Sheet {stock.name}: labels of {float(stock.width.millimetres):.1f} mm by {float(stock.height.millimetres):.1f} mm.",
-                bold=True,
+                say(
+                    "This page was moved by right: {right} mm, down: {down} mm (studio.yaml, under labels).",
+                    right=f"{right:g}",
+                    down=f"{down:g}",
+                )
             ),
         ),
-        (Run("1. Print this page at its actual size (100 %) on plain paper."),),
-        (Run("2. Lay a real ruler with its zero on the edge of the paper. Where each printed ruler says 50, read yours."),),
-        (Run("3. If yours reads 51 along the top, print 1 mm further left: add -1 mm to what right says. So with down at the side."),),
-        (Run("4. If 50 printed millimetres are not 50 mm long, the printer has scaled the page: look for its setting."),),
-        (Run("5. Hold the page with a sheet of labels against the light: the outlines lie on the cuts."),),
-        (Run(f"This page was moved by right: {right:g} mm, down: {down:g} mm (studio.yaml, under labels)."),),
     )
+
+
+def _sheet(stock: LabelSheet) -> str:
+    width, height = (f"{float(side.millimetres):.1f}" for side in (stock.width, stock.height))
+    return say("Sheet {sheet}: labels of {width} mm by {height} mm.", sheet=stock.name, width=width, height=height)

@@ -18,12 +18,13 @@ from builder.compose.label_layout.label_sheets import wished
 from builder.compose.scopes import Labelled
 from builder.compose.views.labels import CellView
 from builder.model.teaching.class_plan import ClassPlan
+from builder.words.say import say
 
 
 def compose_labels(edition: Edition, labelled: Labelled, _: Address) -> Composed:
     """Make the label sheet of one kind of container on one date."""
     plan, laid = labelled.plan, labelled.laid_out
-    title = f"Labels: {labelled.labels.name}"
+    title = say("Labels: {name}", name=labelled.labels.name)
     cells = [cell for number, label in enumerate(laid.cells) for cell in _one(edition, plan, laid, number, label)]
     return Composed(title, labels_view(edition, title, laid.stock, cells, labelled.first))
 

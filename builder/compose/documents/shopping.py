@@ -7,8 +7,7 @@ from builder.compose.frames import frame
 from builder.compose.supplies.shopping_words import shop_list
 from builder.compose.views.shopping import ShoppingView
 from builder.model.studio import Studio
-
-TITLE = "Shopping list"
+from builder.words.say import say
 
 
 def compose_shopping(edition: Edition, studio: Studio, here: Address) -> Composed | None:
@@ -16,4 +15,6 @@ def compose_shopping(edition: Edition, studio: Studio, here: Address) -> Compose
     if edition.shopping is None or not edition.shopping.occasions:
         return None
     listed = shop_list(studio, edition.shopping)
-    return Composed(TITLE, ShoppingView(frame(edition, here, TITLE, f"What to buy. {listed.scope}"), edition.pdf_of(here), TITLE, listed))
+    title = say("Shopping list")
+    around = frame(edition, here, title, say("What to buy. {scope}", scope=listed.scope))
+    return Composed(title, ShoppingView(around, edition.pdf_of(here), title, listed))

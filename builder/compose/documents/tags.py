@@ -21,6 +21,7 @@ from builder.compose.label_layout.label_sheets import tag_stocks, wished
 from builder.compose.views.labels import CellView
 from builder.model.label.label_sheet import LabelSheet
 from builder.model.teaching.class_plan import ClassPlan
+from builder.words.say import say, say_in
 
 # The art of a border is 7 mm wide; text stands clear of it, all in millimetres.
 EDGE, BELOW_THE_HOLE, GAP = 9.0, 6.0, 2.0
@@ -31,7 +32,7 @@ TITLES = (12.0, 10.0, 8.0, 6.5)
 def copies_of_tags(edition: Edition, plan: ClassPlan) -> Iterator[str]:
     """Say how many tags there are."""
     if plan.students and wished(edition.studio, plan).tags:
-        yield f"Tags: {plan.students}"
+        yield say("Tags: {number}", number=plan.students)
 
 
 def compose_tags(edition: Edition, plan: ClassPlan, _: Address) -> Composed | None:
@@ -43,7 +44,7 @@ def compose_tags(edition: Edition, plan: ClassPlan, _: Address) -> Composed | No
     stock, tag = next(tags, (None, None))
     if stock is None or tag is None:
         return None
-    title = f"Tags: {plan.studio_class.title}"
+    title = say("Tags: {class_title}", class_title=plan.studio_class.title)
     return Composed(title, labels_view(edition, title, stock, [replace(tag, art=border(number)) for number in range(plan.students)]))
 
 
@@ -64,7 +65,8 @@ def _tag(edition: Edition, plan: ClassPlan, stock: LabelSheet) -> CellView | Non
 
 def _head(setter: Setter, title: str, top: float, inside: float, end: float) -> tuple[Block, ...]:
     """Set the title and the lines for names, in the largest type with which all stands above what follows; nothing where none does."""
-    by_hand: list[tuple[Paragraph, float]] = [((Run(f"{word} "), Run("", blank=inside - 12)), PLAIN) for word in ("For", "From")]
+    names = (say_in("the name of who gets a present", "For"), say_in("the name of who gives a present", "From"))
+    by_hand: list[tuple[Paragraph, float]] = [((Run(f"{word} "), Run("", blank=inside - 12)), PLAIN) for word in names]
     for points in TITLES:
         words = _broken(setter, title, True, points, inside)
         blocks = setter.stack([((Run(words, bold=True),), points), *by_hand], EDGE, top, inside, GAP)

@@ -21,7 +21,7 @@ from builder.compose.ornament.portrait import portrait_of
 from builder.compose.ornament.svg import HEAD_MARK, Look, mark
 from builder.compose.recipe.ingredient_tables import COLUMN_NAMES, weighing_table
 from builder.compose.recipe.portion_words import emergency_lines, fills
-from builder.compose.recipe.wording import capacity, counted, duration, listed, reading, sentence, within
+from builder.compose.recipe.wording import capacity, duration, listed, reading, sentence, within
 from builder.compose.roster.allergens import allergens_of, allergens_open_in
 from builder.compose.scopes import AtHome
 from builder.compose.supplies.supply_words import home_cost
@@ -39,7 +39,7 @@ from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import Part, Where, Who
 from builder.rules.part_recipe import recipe_about
-from builder.words.say import say
+from builder.words.say import say, say_count
 
 MOST_LISTS = 6
 
@@ -48,7 +48,13 @@ def copies_of_take_home(_: Edition, plan: ClassPlan) -> Iterator[str]:
     """Say how many to print of the sheet of each recipe that has one."""
     for made in (made for made in plan.made if made.home):
         sizes = listed([home.size.written for home in made.home], "or")
-        yield f"Take-home sheet, {within(made.batch.recipe.name)}: {counted(plan.students, 'copy', 'copies')} ({sizes})"
+        yield say_count(
+            "Take-home sheet, {recipe}: {count}\u00a0copy ({sizes})",
+            "Take-home sheet, {recipe}: {count}\u00a0copies ({sizes})",
+            plan.students,
+            recipe=within(made.batch.recipe.name),
+            sizes=sizes,
+        )
 
 
 def home_parts(studio_class: StudioClass, recipe: str) -> tuple[Part, ...]:
@@ -64,8 +70,9 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
     title = f"{sheet.recipe.name}, {home.size.written}"
     sources = [FlowSource(part, sheet, days_later(part)) for part in home_parts(studio_class, sheet.recipe.key)]
     writer = writer_of(edition, here, addresses.class_folder(studio_class.key), at_home=True)
+    described = say("How to make {recipe} at home: {size}", recipe=sheet.recipe.name, size=home.size.written)
     view = TakeHomeView(
-        frame=frame(edition, here, title, f"How to make {sheet.recipe.name} at home: {home.size.written}"),
+        frame=frame(edition, here, title, described),
         pdf=edition.pdf_of(here),
         class_title=studio_class.title,
         recipe=sheet.recipe.name,
@@ -115,7 +122,9 @@ def _time(parts: list[Part]) -> str:
     """Say how long the work takes, and apart from it how long one waits."""
     waiting = sum(part.minutes for part in parts if part.who is Who.WAITING)
     working = sum(part.minutes for part in parts) - waiting
-    return f"Work: about {duration(working)}." + (f" Waiting: {duration(waiting)}." if waiting else "")
+    if not waiting:
+        return say("Work: about {time}.", time=duration(working))
+    return say("Work: about {time}. Waiting: {waiting}.", time=duration(working), waiting=duration(waiting))
 
 
 def _cost(studio: Studio, studio_class: StudioClass, batch: WorkedBatch) -> str:
@@ -133,8 +142,8 @@ def _scales(batch: WorkedBatch) -> tuple[ScaleSet, ...]:
     found = []
     for column in batch.columns:
         scales = sorted({w.scale for w in column.weighed}, key=lambda scale: (-scale.division.grams, scale.name))
-        words = tuple(f"{sentence(scale.name)}: {reading(scale)}, {capacity(scale)}" for scale in scales)
-        found.append(ScaleSet(COLUMN_NAMES[column.unit], words))
+        words = tuple(f"{sentence(say(scale.name))}: {reading(scale)}, {capacity(scale)}" for scale in scales)
+        found.append(ScaleSet(say(COLUMN_NAMES[column.unit]), words))
     return tuple(found)
 
 
@@ -155,12 +164,13 @@ def _label_allergens(batch: WorkedBatch) -> str:
     unstated = {name for variant in batch.own.variants for name in variant.ingredients.without_statement}
     if not unstated:
         return ""
-    asked = (
-        f" Of such oils it is published that they can hold {listed(sorted(names))}: that is what to ask for, and no statement."
-        if names
-        else ""
-    )
-    return f"Which fragrance allergens a label has to name, only the suppliers of {listed(sorted(map(within, unstated)))} can say.{asked}"
+    scents = listed(sorted(map(within, unstated)))
+    who = say("Which fragrance allergens a label has to name, only the suppliers of {scents} can say.", scents=scents)
+    if not names:
+        return who
+    held = listed(sorted(names))
+    ask = say("Of such oils it is published that they can hold {allergens}: that is what to ask for, and no statement.", allergens=held)
+    return f"{who} {ask}"
 
 
 def _label_open(batch: WorkedBatch) -> str:

@@ -14,7 +14,7 @@ from builder.compose.ornament.portrait import portrait_of
 from builder.compose.ornament.svg import TEACHER_MARK, Look, mark
 from builder.compose.recipe.batch_words import sums_of, view_batches
 from builder.compose.recipe.portion_words import emergency_lines
-from builder.compose.recipe.wording import counted, duration, whole_minutes
+from builder.compose.recipe.wording import duration, whole_minutes
 from builder.compose.roster.allergy_words import allergy_note, stands_with_the_people, view_allergies
 from builder.compose.supplies.supply_words import view_supplies
 from builder.compose.teaching.class_facts import staff
@@ -31,11 +31,12 @@ from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import Part, Where, Who
 from builder.rules.reach import concerns_plan
+from builder.words.say import say, say_count
 
 
 def copies_of_teacher_sheet(_: Edition, plan: ClassPlan) -> Iterator[str]:
     """Say how many to print: one for each of the staff."""
-    yield f"Teacher's sheet: {counted(sum(plan.staff), 'copy', 'copies')}"
+    yield say_count("Teacher's sheet: {count}\u00a0copy", "Teacher's sheet: {count}\u00a0copies", sum(plan.staff))
 
 
 def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> Composed:
@@ -43,7 +44,7 @@ def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> C
     studio_class = plan.studio_class
     read_clock = clock_from(plan.date.on if plan.date else None, edition.locale)
     ahead, lesson, after = _flows(edition, plan, read_clock, writer_of(edition, here, addresses.class_folder(studio_class.key)))
-    title = f"Teacher's sheet: {studio_class.title}"
+    title = say("Teacher's sheet: {class_title}", class_title=studio_class.title)
     view = TeacherView(
         frame=frame(edition, here, title, f"{title}, {when(edition, plan)}"),
         title=title,
@@ -89,21 +90,27 @@ def _flows(edition: Edition, plan: ClassPlan, read_clock: Clock, writer: TextWri
 
 def _facts(plan: ClassPlan) -> tuple[Fact, ...]:
     studio_class = plan.studio_class
-    waiting = [Fact("On the waiting list", str(plan.date.waiting))] if plan.date and plan.date.waiting else []
-    facts = [Fact("Students", str(plan.students)), *waiting, Fact("Staff", staff(*plan.staff))]
+    waiting = [Fact(say("On the waiting list"), str(plan.date.waiting))] if plan.date and plan.date.waiting else []
+    facts = [Fact(say("Students"), str(plan.students)), *waiting, Fact(say("Staff"), staff(*plan.staff))]
     if studio_class.group_size > 1:
-        facts.append(Fact("Groups", _groups(plan)))
-    facts.append(Fact("Length", duration(whole_minutes(studio_class.length))))
-    return (*facts, Fact("Youngest", counted(studio_class.youngest, "year", "years")))
+        facts.append(Fact(say("Groups"), _groups(plan)))
+    facts.append(Fact(say("Length"), duration(whole_minutes(studio_class.length))))
+    return (*facts, Fact(say("Youngest"), say_count("{count}\u00a0year", "{count}\u00a0years", studio_class.youngest)))
 
 
 def _groups(plan: ClassPlan) -> str:
     size = plan.studio_class.group_size
     if plan.last_group == size:
-        return f"{counted(plan.groups, 'group', 'groups')} of {size}"
+        return say_count("{count}\u00a0group of {size}", "{count}\u00a0groups of {size}", plan.groups, size=size)
     if plan.groups == 1:
-        return f"1 group of {plan.last_group}"
-    return f"{counted(plan.groups - 1, 'group', 'groups')} of {size} and one of {plan.last_group}"
+        return say("1 group of {size}", size=plan.last_group)
+    return say_count(
+        "{count}\u00a0group of {size} and one of {last}",
+        "{count}\u00a0groups of {size} and one of {last}",
+        plan.groups - 1,
+        size=size,
+        last=plan.last_group,
+    )
 
 
 def _is_listed(finding: Finding, plan: ClassPlan, studio: Studio) -> bool:

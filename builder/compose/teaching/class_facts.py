@@ -6,9 +6,10 @@ from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.dates import dates
 from builder.compose.edition import Edition
-from builder.compose.recipe.wording import NBSP, counted, duration, listed, sentence, whole_minutes
+from builder.compose.recipe.wording import duration, listed, sentence, whole_minutes
 from builder.compose.views.catalogue import DateView, PictureView
 from builder.model.dates.studio_class import ClassDate, StudioClass
+from builder.words.say import say, say_count
 
 
 def coming_dates(edition: Edition, studio_class: StudioClass) -> tuple[ClassDate, ...]:
@@ -20,11 +21,15 @@ def view_date(edition: Edition, studio_class: StudioClass, date: ClassDate) -> D
     """Give one date with its free seats, and what has become of it."""
     day, time = dates.long_date(date.on.date(), edition.locale), dates.clock(date.on, edition.locale)
     if date.cancelled is not None:
-        return DateView(_machine(date.on), day, time, "cancelled", "cancelled", sentence(date.cancelled))
+        return DateView(_machine(date.on), day, time, say("cancelled"), "cancelled", sentence(date.cancelled))
     free = studio_class.seats - date.enrolled
-    seats = f"{counted(free, 'seat', 'seats')} left" if free > 0 else "full"
-    waiting = f", {date.waiting}{NBSP}on the waiting list" if date.waiting else ""
-    return DateView(_machine(date.on), day, time, seats + waiting, "free" if free > 0 else "full", _moved(edition, date))
+    seats = [say_count("{count}\u00a0seat left", "{count}\u00a0seats left", free) if free > 0 else say("full")]
+    seats += [_waiting(date.waiting)] if date.waiting else []
+    return DateView(_machine(date.on), day, time, ", ".join(seats), "free" if free > 0 else "full", _moved(edition, date))
+
+
+def _waiting(number: int) -> str:
+    return say_count("{count}\u00a0on the waiting list", "{count}\u00a0on the waiting list", number)
 
 
 def _machine(moment: datetime) -> str:
@@ -38,8 +43,8 @@ def _moved(edition: Edition, date: ClassDate) -> str:
     before = date.moved_from[-1]
     hour = dates.clock(before, edition.locale)
     if before.date() == date.on.date():
-        return f"Moved from {hour}"
-    return f"Moved from {dates.long_date(before.date(), edition.locale)}, {hour}"
+        return say("Moved from {time}", time=hour)
+    return say("Moved from {day}, {time}", day=dates.long_date(before.date(), edition.locale), time=hour)
 
 
 def view_dates(edition: Edition, studio_class: StudioClass) -> tuple[DateView, ...]:
@@ -63,7 +68,7 @@ def picture_file(studio_class: StudioClass) -> str:
 
 def youngest(studio_class: StudioClass) -> str:
     """Say from what age a class may be taken."""
-    return f"from {counted(studio_class.youngest, 'year', 'years')}"
+    return say_count("from {count}\u00a0year", "from {count}\u00a0years", studio_class.youngest)
 
 
 def length(studio_class: StudioClass) -> str:
@@ -78,5 +83,6 @@ def price(edition: Edition, studio_class: StudioClass) -> str:
 
 def staff(teachers: int, assistants: int) -> str:
     """Say who is in the room for the students."""
-    people = [(teachers, "teacher", "teachers"), (assistants, "assistant", "assistants")]
-    return listed([counted(count, one, many) for count, one, many in people if count])
+    people = [say_count("{count}\u00a0teacher", "{count}\u00a0teachers", teachers)] if teachers else []
+    people += [say_count("{count}\u00a0assistant", "{count}\u00a0assistants", assistants)] if assistants else []
+    return listed(people)

@@ -6,6 +6,7 @@ from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import Part
 from builder.rules.part_recipe import recipe_about
+from builder.words.say import say
 
 
 def part_sheet(plan: ClassPlan, part: Part) -> WorkedBatch:
@@ -17,6 +18,6 @@ def part_sheet(plan: ClassPlan, part: Part) -> WorkedBatch:
 def when(edition: Edition, plan: ClassPlan) -> str:
     """Say when the class is; without a date it is a full class."""
     if plan.date is None:
-        return "Full class, no date set"
+        return say("Full class, no date set")
     on = plan.date.on
     return f"{long_date(on.date(), edition.locale)}, {clock(on, edition.locale)}"

@@ -1,5 +1,6 @@
 """How a class is taught, in sentences made from its parts: what you watch, what you do, what you fill and take home."""
 
+from builder.compose.dates.time_words import FORMAT_NAMES
 from builder.compose.recipe.portion_words import container_name, containers_of
 from builder.compose.recipe.wording import listed, sentence, within
 from builder.model.dates.studio_class import BatchFor
@@ -9,7 +10,7 @@ from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.model.teaching.lesson import Who
 from builder.model.teaching.teaching import FormatAdvice, Taught
-from builder.words.say import say
+from builder.words.say import message, say
 
 LYE = (Hazard.CAUSTIC, Hazard.DRY_LYE, Hazard.RAW_SOAP)
 PAIR = 2
@@ -20,8 +21,10 @@ def how_it_is_made(studio: Studio, plan: ClassPlan) -> tuple[str, ...]:
     pairs = list(zip(plan.made, plan.teaching.taught, strict=True))
     alike: dict[str, list[str]] = {}
     for one, taught in pairs:
-        alike.setdefault(_made(one, taught, plan.studio_class.group_size), []).append(f"the {within(one.batch.recipe.name)}")
-    made = [sentence(text.format(listed(names))) for text, names in alike.items()]
+        alike.setdefault(_made(one, taught, plan.studio_class.group_size), []).append(
+            say("the {product}", product=within(one.batch.recipe.name))
+        )
+    made = [sentence(say(text, products=listed(names), size=plan.studio_class.group_size)) for text, names in alike.items()]
     chosen = [choice for one, taught in pairs if taught.chosen for choice in one.batch.recipe.choices]
     filled = [one for one, taught in pairs if taught.filled]
     return (*made, *_lye(plan), *_chosen(chosen), *_filled(studio, filled))
@@ -29,33 +32,35 @@ def how_it_is_made(studio: Studio, plan: ClassPlan) -> tuple[str, ...]:
 
 def taken_home(plan: ClassPlan) -> str:
     """Say what is taken home, in the studio's own words."""
-    return f"You take home {within(plan.studio_class.take_home)}" if plan.studio_class.take_home else ""
+    return say("You take home {what}", what=within(plan.studio_class.take_home)) if plan.studio_class.take_home else ""
 
 
 def _made(one: MadeProduct, taught: Taught, group_size: int) -> str:
-    """Give a sentence about who makes a product, with a hole for its name."""
+    """Give a sentence about who makes a product, with holes for its name and for the size of a group."""
     mine = taught.by_students or taught.together
     if mine and taught.shown:
-        return "you weigh and mix a part of {} yourself, and watch the teacher do the rest."
+        return message("You weigh and mix a part of {products} yourself, and watch the teacher do the rest.")
     if taught.by_students and one.make.batch_for is BatchFor.CLASS:
-        return "you make {} with the others, in one pot for all."
+        return message("You make {products} with the others, in one pot for all.")
     if taught.by_students:
-        return f"you make {{}} with your own hands{_whose(one, group_size)}."
+        return _whose(one, group_size)
     if taught.together:
-        return "you make {} together with the teacher."
+        return message("You make {products} together with the teacher.")
     if taught.shown:
-        return "you watch the teacher make {}, with every step explained."
+        return message("You watch the teacher make {products}, with every step explained.")
     if taught.ahead and not taught.chosen:
-        return "we make {} before you come."
-    return "we begin {} before you come, and you finish your own."
+        return message("We make {products} before you come.")
+    return message("We begin {products} before you come, and you finish your own.")
 
 
 def _whose(one: MadeProduct, group_size: int) -> str:
     if one.make.batch_for is BatchFor.STUDENT:
-        return ", a batch of your own"
+        return message("You make {products} with your own hands, a batch of your own.")
     if one.make.batch_for is BatchFor.GROUP and group_size > 1:
-        return ", in pairs" if group_size == PAIR else f", in a group of {group_size}"
-    return ""
+        if group_size == PAIR:
+            return message("You make {products} with your own hands, in pairs.")
+        return message("You make {products} with your own hands, in a group of {size}.")
+    return message("You make {products} with your own hands.")
 
 
 def _lye(plan: ClassPlan) -> tuple[str, ...]:
@@ -68,21 +73,21 @@ def _lye(plan: ClassPlan) -> tuple[str, ...]:
     if met <= {Hazard.RAW_SOAP} and not staff_alone:
         return ()  # Nothing proves who handles it.
     if not met:
-        return ("Only the teacher handles lye and fresh soap.",)
+        return (say("Only the teacher handles lye and fresh soap."),)
     if met == {Hazard.RAW_SOAP}:
-        return ("Only the teacher handles lye; you work with fresh soap, in goggles and gloves.",)
+        return (say("Only the teacher handles lye; you work with fresh soap, in goggles and gloves."),)
     if Hazard.DRY_LYE in met:
-        return ("You work with lye, in goggles and gloves.",)
+        return (say("You work with lye, in goggles and gloves."),)
     if plan.weighing.solutions and all(lye.bought for lye in plan.weighing.solutions):
-        return ("The lye comes as a solution, and nobody handles it dry.",)
+        return (say("The lye comes as a solution, and nobody handles it dry."),)
     if all(lye.ahead for lye in plan.weighing.solutions):
-        return ("The lye is mixed before you come, and nobody handles it dry.",)
-    return ("You work with lye that the teacher has mixed, in goggles and gloves.",)
+        return (say("The lye is mixed before you come, and nobody handles it dry."),)
+    return (say("You work with lye that the teacher has mixed, in goggles and gloves."),)
 
 
 def _chosen(choices: list[Choice]) -> tuple[str, ...]:
     what = listed(list(dict.fromkeys(within(choice.what) for choice in choices)))
-    return (f"You choose {what} yourself.",) if what else ()
+    return (say("You choose {what} yourself.", what=what),) if what else ()
 
 
 def _filled(studio: Studio, made: list[MadeProduct]) -> tuple[str, ...]:
@@ -90,10 +95,12 @@ def _filled(studio: Studio, made: list[MadeProduct]) -> tuple[str, ...]:
         (one, containers_of(one.make.each_student, container_name(studio, one.batch.own.fill))) for one in made if one.make.each_student
     ]
     if len(counts) == 1:
-        return (f"You fill {counts[0][1]} of your own.",)
-    return (f"You fill {listed([f'{many} of {within(one.batch.recipe.name)}' for one, many in counts])}.",) if counts else ()
+        return (say("You fill {containers} of your own.", containers=counts[0][1]),)
+    filled = [say("{containers} of {product}", containers=many, product=within(one.batch.recipe.name)) for one, many in counts]
+    return (say("You fill {containers}.", containers=listed(filled)),) if filled else ()
 
 
 def advice_line(advice: FormatAdvice) -> str:
     """Give a piece of advice with where it comes from."""
-    return f"{sentence(say(advice.key))}: {say(advice.because)} ({listed([str(one) for one in advice.suits], 'or')}; {advice.source.title})"
+    suits = listed([say(FORMAT_NAMES[one]) for one in advice.suits], "or")
+    return f"{sentence(say(advice.key))}: {say(advice.because)} ({suits}; {advice.source.title})"

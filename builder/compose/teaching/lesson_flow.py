@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
+from builder.compose.dates.time_words import STAFF_WORDS
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe, said, signal_word
 from builder.compose.recipe.wording import duration
 from builder.compose.teaching.mentions import ingredients_named
@@ -14,6 +15,7 @@ from builder.model.studio import Studio
 from builder.model.teaching.caution import CautionText
 from builder.model.teaching.lesson import Block, CautionHere, Mention, Part, Piece, Prose, Step, Steps
 from builder.rules.hazard import hazards_of
+from builder.words.say import say
 
 
 @dataclass(frozen=True)
@@ -64,7 +66,8 @@ class _Flow:
     def part(self, source: FlowSource) -> FlowPart:
         self.in_part = set()
         blocks = [made for block in source.part.blocks for made in self._block(block, source.sheet)]
-        return FlowPart(source.part.title, str(source.part.who), duration(source.part.minutes), source.clock, tuple(blocks), source.note)
+        part, time = source.part, duration(source.part.minutes)
+        return FlowPart(part.title, str(part.who), say(STAFF_WORDS[part.who]), time, source.clock, tuple(blocks), source.note)
 
     def _block(self, block: Block, batch: WorkedBatch) -> Iterable[FlowBlock]:
         match block:

@@ -10,6 +10,7 @@ from builder.compose.teaching.supervision_words import POLICY, ahead_lines, carr
 from builder.compose.teaching.weighing_words import weighing_rows
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
+from builder.words.say import say
 
 
 def plan_lines(studio: Studio, plan: ClassPlan) -> Iterator[str]:
@@ -23,7 +24,7 @@ def _lines(studio: Studio, plan: ClassPlan) -> Iterator[str]:
     yield f"{taught.name}. {' '.join(taught.sentences)}"
     yield from _listed("For this format speaks", taught.speaks_for)
     yield from _listed("For another format speaks", taught.speaks_against)
-    yield from ("", f"Supervision: {carried_words(plan)}", POLICY)
+    yield from ("", f"Supervision: {carried_words(plan)}", say(POLICY))
     yield from _listed("Who watches whom", tuple(f"{row.who}: {row.watches}" for row in watch_rows(plan)))
     yield from _listed("Rules that hold", tuple(f"{row.rule}: {row.asks} ({row.parts}; {row.basis})" for row in rule_rows(plan)))
     yield from _listed("Can be done ahead", ahead_lines(plan))

@@ -3,18 +3,31 @@
 from collections.abc import Iterable
 from functools import partial
 
+from builder.compose.dates.time_words import FORMAT_NAMES
 from builder.compose.edition import Edition
-from builder.compose.recipe.wording import counted, keep_together, sentence, within
+from builder.compose.formula.hazards import hazards_of_recipe
+from builder.compose.recipe.wording import keep_together, listed, sentence, within
 from builder.compose.teaching.class_facts import staff
 from builder.compose.teaching.mentions import class_amount
 from builder.compose.teaching.staff_words import after_rows, ahead_rows
-from builder.compose.teaching.supervision_words import asks_for_eyewash, group_word, numbers, watch_rows
+from builder.compose.teaching.supervision_words import asks_for_eyewash, numbers, place_kind, watch_rows
 from builder.compose.teaching.tool_words import batch_with, tool_words
 from builder.compose.teaching.weighing_words import cup_lines, mixing_lines
 from builder.compose.views.running import CheckGroup, StaffRow
 from builder.model.dates.studio_class import Format
+from builder.model.hazard import Hazard
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
+from builder.words.say import message, say, say_count
+
+# What nobody may find who comes in after the class, by the hazard that its card names.
+LOCKED_AWAY = {
+    Hazard.CAUSTIC: message("lye"),
+    Hazard.IRRITANT_ACID: message("acids"),
+    Hazard.NEAT_ESSENTIAL_OIL: message("scent and flavour oils"),
+    Hazard.NEAT_PRESERVATIVE: message("preservatives"),
+    Hazard.FLAMMABLE: message("what can catch fire"),
+}
 
 
 def check_groups(edition: Edition, plan: ClassPlan, printing: Iterable[str]) -> tuple[CheckGroup, ...]:
@@ -24,18 +37,18 @@ def check_groups(edition: Edition, plan: ClassPlan, printing: Iterable[str]) -> 
     before = [row for row, one in ahead if one.begins is None]
     that_day = [row for row, one in ahead if one.begins is not None]
     groups = [
-        CheckGroup("Days before", tuple(_staff_line(row) for row in before)),
-        CheckGroup("Print", tuple(printing)),
-        CheckGroup("Before the class, on the clock", tuple(_staff_line(row) for row in that_day)),
-        CheckGroup("Weigh ahead, and mark", (*mixing_lines(plan), *cup_lines(plan))),
+        CheckGroup(say("Days before"), tuple(_staff_line(row) for row in before)),
+        CheckGroup(say("Print"), tuple(printing)),
+        CheckGroup(say("Before the class, on the clock"), tuple(_staff_line(row) for row in that_day)),
+        CheckGroup(say("Weigh ahead, and mark"), (*mixing_lines(plan), *cup_lines(plan))),
         CheckGroup(_benches(plan), _tools(edition.studio, plan, ready.at_benches) if plan.format is not Format.DEMO else ()),
-        CheckGroup("On the demo table", _tools(edition.studio, plan, ready.at_demo)),
-        CheckGroup("At the sink", ready.at_sink),
-        CheckGroup("For each person", tuple(f"{worn.people} × {worn.item}" for worn in ready.worn)),
-        CheckGroup("Safety, in reach", ready.kit),
-        CheckGroup("Before the doors open", tuple(_doors(plan))),
-        CheckGroup("When all have gone", ("Heat off, plugs out", "Gear washed, counted and hung up", "Lye and concentrates locked away")),
-        CheckGroup("After the class", tuple(_staff_line(row) for row in after_rows(plan, edition.locale))),
+        CheckGroup(say("On the demo table"), _tools(edition.studio, plan, ready.at_demo)),
+        CheckGroup(say("At the sink"), ready.at_sink),
+        CheckGroup(say("For each person"), tuple(f"{worn.people} × {say(worn.item)}" for worn in ready.worn)),
+        CheckGroup(say("Safety, in reach"), tuple(say(thing) for thing in ready.kit)),
+        CheckGroup(say("Before the doors open"), tuple(_doors(plan))),
+        CheckGroup(say("When all have gone"), tuple(_all_gone(edition.studio, plan))),
+        CheckGroup(say("After the class"), tuple(_staff_line(row) for row in after_rows(plan, edition.locale))),
     ]
     return tuple(CheckGroup(group.title, tuple(keep_together(sentence(line)) for line in group.lines)) for group in groups if group.lines)
 
@@ -49,18 +62,34 @@ def _staff_line(row: StaffRow) -> str:
 
 
 def _benches(plan: ClassPlan) -> str:
-    return f"On each bench ({numbers(range(1, plan.groups + 1), group_word(plan))})"
+    return say("On each bench ({benches})", benches=numbers(range(1, plan.groups + 1), place_kind(plan)))
 
 
 def _doors(plan: ClassPlan) -> Iterable[str]:
     watching = "; ".join(f"{within(row.who)}: {row.watches}" for row in watch_rows(plan)) if plan.groups else ""
-    yield f"Everybody knows whom they watch ({watching})" if watching else "Everybody knows their place"
+    if watching:
+        yield say("Everybody knows whom they watch ({watching})", watching=watching)
+    else:
+        yield say("Everybody knows their place")
     if asks_for_eyewash(plan):
-        yield "Eyewash run and the way to it walked: 10 seconds from every bench"
-    yield "Ways free, cords to the wall, bags and coats away"
-    yield "First-aid kit, telephone and emergency numbers in sight"
+        yield say("Eyewash run and the way to it walked: 10 seconds from every bench")
+    yield say("Ways free, cords to the wall, bags and coats away")
+    yield say("First-aid kit, telephone and emergency numbers in sight")
+
+
+def _all_gone(studio: Studio, plan: ClassPlan) -> Iterable[str]:
+    yield say("Heat off, plugs out")
+    yield say("Gear washed, counted and hung up")
+    met = {hazard for made in plan.made for hazard in hazards_of_recipe(studio, made.batch)}
+    locked = [say(thing) for hazard, thing in LOCKED_AWAY.items() if hazard in met]
+    if locked:
+        yield say("{things} locked away", things=sentence(listed(locked)))
 
 
 def summary(plan: ClassPlan) -> tuple[str, ...]:
     """Say who comes, on one line."""
-    return (counted(plan.students, "student", "students"), staff(*plan.staff), f"taught as {plan.format}")
+    return (
+        say_count("{count}\u00a0student", "{count}\u00a0students", plan.students),
+        staff(*plan.staff),
+        say("taught as {format}", format=say(FORMAT_NAMES[plan.format])),
+    )

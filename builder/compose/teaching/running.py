@@ -8,6 +8,7 @@ from builder.compose.teaching.weighing_words import weighing_rows
 from builder.compose.views.running import FormatView, RunningView
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
+from builder.words.say import say
 
 
 def view_format(studio: Studio, plan: ClassPlan) -> FormatView:
@@ -28,7 +29,7 @@ def view_running(studio: Studio, plan: ClassPlan) -> RunningView:
         carried=carried_words(plan),
         rules=rule_rows(plan),
         ahead_lines=ahead_lines(plan),
-        policy=POLICY,
+        policy=say(POLICY),
         seating=view_seating(plan),
         cups=weighing_rows(plan),
     )

@@ -5,11 +5,12 @@ An eyewash is drawn only where a rule of the class asks for one: nobody is to ru
 
 from collections.abc import Iterable
 
-from builder.compose.recipe.wording import counted, sentence, within
-from builder.compose.teaching.supervision_words import adults, asks_for_eyewash, group_word, watch_rows
+from builder.compose.recipe.wording import sentence
+from builder.compose.teaching.supervision_words import adults, asks_for_eyewash, in_groups, numbers, people_of, place_kind, watch_rows
 from builder.compose.views.running import PlanBox, PlanText, SeatingView
 from builder.model.dates.studio_class import Format
 from builder.model.teaching.class_plan import ClassPlan
+from builder.words.say import say
 
 WIDTH, FRONT, SINK, GAP, ROW, LINE = 660, 30, 200, 10, 42, 17
 # Benches in a row: few while two rows hold them all, so that their words are large.
@@ -22,9 +23,9 @@ def view_seating(plan: ClassPlan) -> SeatingView | None:
         return None
     columns = min(IN_A_ROW if plan.groups <= IN_A_ROW * 2 else IN_A_LONG_ROW, plan.groups)
     width = (WIDTH - GAP * (columns - 1)) // columns
-    sink = "Sink and eyewash" if asks_for_eyewash(plan) else "Sink"
+    sink = say("Sink and eyewash") if asks_for_eyewash(plan) else say("Sink")
     tables: list[tuple[PlanBox, tuple[str, ...]]] = [
-        (PlanBox(0, 0, WIDTH - GAP - SINK, FRONT, True), ("Demo table",)),
+        (PlanBox(0, 0, WIDTH - GAP - SINK, FRONT, True), (say("Demo table"),)),
         (PlanBox(WIDTH - SINK, 0, SINK, FRONT, True), (sink,)),
     ]
     for index in range(plan.groups):
@@ -38,14 +39,22 @@ def view_seating(plan: ClassPlan) -> SeatingView | None:
         view_box=f"-1 -1 {WIDTH + 2} {bottom + 2}",
         boxes=tuple(box for box, _ in tables),
         texts=tuple(text for box, lines in tables for text in _texts(box, lines)),
-        description=f"Plan of the room, not to scale. {said}. {_for_all(plan)}Keep the way to the {within(sink)} free.",
+        description=" ".join((say("Plan of the room, not to scale."), f"{said}.", *_for_all(plan), _way(plan))),
     )
 
 
-def _for_all(plan: ClassPlan) -> str:
+def _way(plan: ClassPlan) -> str:
+    if asks_for_eyewash(plan):
+        return say("Keep the way to the sink and eyewash free.")
+    return say("Keep the way to the sink free.")
+
+
+def _for_all(plan: ClassPlan) -> tuple[str, ...]:
     """Say which groups weigh for everybody, since their benches need what stands on the demo table."""
     groups = plan.weighing.groups_that_weigh_for_all() if plan.groups > 1 else ()
-    return "".join(f"{sentence(group_word(plan))} {number} weighs for all, at the demo table. " for number in groups)
+    if in_groups(plan):
+        return tuple(say("Group {number} weighs for all, at the demo table.", number=number) for number in groups)
+    return tuple(say("Place {number} weighs for all, at the demo table.", number=number) for number in groups)
 
 
 def _texts(box: PlanBox, lines: tuple[str, ...]) -> Iterable[PlanText]:
@@ -56,7 +65,7 @@ def _texts(box: PlanBox, lines: tuple[str, ...]) -> Iterable[PlanText]:
 
 def _lines(plan: ClassPlan, number: int) -> tuple[str, ...]:
     people = plan.last_group if number == plan.groups else plan.studio_class.group_size
-    word = sentence(group_word(plan))
-    first = f"{word} {number}: {counted(people, 'person', 'people')}" if plan.studio_class.group_size > 1 else f"{word} {number}"
+    name = sentence(numbers((number,), place_kind(plan)))
+    first = f"{name}: {people_of(people)}" if in_groups(plan) else name
     watching = [name for name, groups in zip(adults(plan), plan.supervision.watched, strict=True) if number in groups]
-    return (first, watching[0] if watching else "nobody")
+    return (first, watching[0] if watching else say("nobody"))

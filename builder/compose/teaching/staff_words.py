@@ -4,11 +4,12 @@ from datetime import datetime, timedelta
 
 from builder.compose.dates.dates import long_date
 from builder.compose.dates.time_words import clock_from
-from builder.compose.recipe.wording import counted, short_duration, whole_minutes
+from builder.compose.recipe.wording import short_duration, whole_minutes
 from builder.compose.views.running import StaffRow
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import Part
 from builder.model.teaching.timed_part import StaffPart
+from builder.words.say import say, say_count
 
 
 def ahead_rows(plan: ClassPlan, locale: str) -> tuple[StaffRow, ...]:
@@ -23,23 +24,27 @@ def after_rows(plan: ClassPlan, locale: str) -> tuple[StaffRow, ...]:
 
 def days_later(part: Part) -> str:
     """Say how many days after the class a part is done; nothing on the day itself."""
-    return counted(part.days_later, "day later", "days later") if part.days_later else ""
+    return say_count("{count}\u00a0day later", "{count}\u00a0days later", part.days_later) if part.days_later else ""
+
+
+def _days_before(part: Part) -> str:
+    return say_count("{count}\u00a0day before", "{count}\u00a0days before", part.days_before)
 
 
 def _when(plan: ClassPlan, one: StaffPart, locale: str) -> str:
     start: datetime | None = plan.date.on if plan.date else None
     if one.begins is None:
-        days = days_later(one.part) or counted(one.part.days_before, "day before", "days before")
+        days = days_later(one.part) or _days_before(one.part)
         if start is None:
             return days
         return f"{days}, {long_date((start + timedelta(days=one.part.days_later - one.part.days_before)).date(), locale)}"
     if start is None:
         ends = whole_minutes(plan.studio_class.length)
-        return _from_the_end(one.begins - ends) if one.begins >= ends else f"{short_duration(-one.begins)} before the class"
+        return _from_the_end(one.begins - ends) if one.begins >= ends else say("{time} before the class", time=short_duration(-one.begins))
     at = start + timedelta(minutes=one.begins)
     day = "" if at.date() == start.date() else f"{long_date(at.date(), locale)}, "
     return f"{day}{clock_from(start, locale)(one.begins)}"
 
 
 def _from_the_end(minutes: int) -> str:
-    return f"{short_duration(minutes)} after the class" if minutes else "when the class has ended"
+    return say("{time} after the class", time=short_duration(minutes)) if minutes else say("when the class has ended")

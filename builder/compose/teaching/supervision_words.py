@@ -1,29 +1,63 @@
 """Supervision in words: who watches which group, what each part asks for, and what it rests on."""
 
 from collections.abc import Sequence
+from typing import Literal
 
-from builder.compose.recipe.wording import counted, sentence
+from builder.compose.recipe.wording import sentence
 from builder.compose.views.running import RuleRow, WatchRow
 from builder.model.hazard import Hazard
 from builder.model.recipe.figure import Known
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.supervision import ADULT, WatchedPart, WatchRule
-from builder.words.say import say
+from builder.words.say import message, say, say_count
 
-POLICY = "These are rules of a policy, not law. Local codes, your insurer and licensed practice come first."
-FROM_MEMORY = ", from memory"
+POLICY = message("These are rules of a policy, not law. Local codes, your insurer and licensed practice come first.")
+# What is counted in a room: groups, places of one person, students; one of them, two, and a run of them by their numbers.
+Kind = Literal["group", "place", "student"]
+ONE: dict[Kind, str] = {
+    "group": message("group {number}"),
+    "place": message("place {number}"),
+    "student": message("student {number}"),
+}
+TWO: dict[Kind, str] = {
+    "group": message("groups {first} and {last}"),
+    "place": message("places {first} and {last}"),
+    "student": message("students {first} and {last}"),
+}
+MORE: dict[Kind, str] = {
+    "group": message("groups {first} to {last}"),
+    "place": message("places {first} to {last}"),
+    "student": message("students {first} to {last}"),
+}
 
 
 def adults(plan: ClassPlan) -> tuple[str, ...]:
     """Name the adults of a date by their number: teacher, assistant 1, assistant 2."""
     teachers, assistants = plan.staff
-    names = ["Teacher"] if teachers == 1 else [f"Teacher {number}" for number in range(1, teachers + 1)]
-    return (*names, *(["Assistant"] if assistants == 1 else [f"Assistant {number}" for number in range(1, assistants + 1)]))
+    names = [say("Teacher")] if teachers == 1 else [say("Teacher {number}", number=number) for number in range(1, teachers + 1)]
+    if assistants == 1:
+        return (*names, say("Assistant"))
+    return (*names, *(say("Assistant {number}", number=number) for number in range(1, assistants + 1)))
+
+
+def in_groups(plan: ClassPlan) -> bool:
+    """Say whether several people share a bench; else each has a place."""
+    return plan.studio_class.group_size > 1
+
+
+def place_kind(plan: ClassPlan) -> Kind:
+    """Give what benches are counted by: groups, or the places of one person."""
+    return "group" if in_groups(plan) else "place"
 
 
 def group_word(plan: ClassPlan) -> str:
     """Say what a bench card calls a group: a group, or the place of one person."""
-    return "group" if plan.studio_class.group_size > 1 else "place"
+    return say("group") if in_groups(plan) else say("place")
+
+
+def people_of(count: int) -> str:
+    """Count people: `1 person`, `3 people`."""
+    return say_count("{count}\u00a0person", "{count}\u00a0people", count)
 
 
 def asks_for_eyewash(plan: ClassPlan) -> bool:
@@ -33,27 +67,37 @@ def asks_for_eyewash(plan: ClassPlan) -> bool:
 
 def watch_rows(plan: ClassPlan) -> tuple[WatchRow, ...]:
     """Say who watches which groups."""
-    word = group_word(plan)
-    return tuple(WatchRow(name, numbers(groups, word)) for name, groups in zip(adults(plan), plan.supervision.watched, strict=True))
+    kind = place_kind(plan)
+    return tuple(WatchRow(name, numbers(groups, kind)) for name, groups in zip(adults(plan), plan.supervision.watched, strict=True))
 
 
-def numbers(groups: Sequence[int], word: str) -> str:
+def numbers(groups: Sequence[int], kind: Kind) -> str:
     """Name groups by their numbers: `group 1`, `places 3 to 5`, `the whole room`."""
     if not groups:
-        return "the whole room"
+        return say("the whole room")
     if len(groups) == 1:
-        return f"{word} {groups[0]}"
-    return f"{word}s {groups[0]} {'and' if len(groups) == 2 else 'to'} {groups[-1]}"
+        return say(ONE[kind], number=groups[0])
+    return say(TWO[kind] if len(groups) == 2 else MORE[kind], first=groups[0], last=groups[-1])
 
 
 def carried_words(plan: ClassPlan) -> str:
     """Say how many students the staff of the date can watch, and which rule says so."""
     supervision = plan.supervision
     if supervision.carried is None or supervision.limit is None:
-        return f"{counted(plan.students, 'student comes', 'students come')}; no rule sets how many can be watched."
-    who = counted(supervision.staff, "adult", "adults")
-    come = counted(plan.students, "student comes", "students come")
-    return f'{come}. {who} can watch {supervision.carried}; the rule "{supervision.limit.key}" sets it.'
+        return say_count(
+            "{count}\u00a0student comes; no rule sets how many can be watched.",
+            "{count}\u00a0students come; no rule sets how many can be watched.",
+            plan.students,
+        )
+    come = say_count("{count}\u00a0student comes.", "{count}\u00a0students come.", plan.students)
+    watch = say_count(
+        '{count}\u00a0adult can watch {students}; the rule "{rule}" sets it.',
+        '{count}\u00a0adults can watch {students}; the rule "{rule}" sets it.',
+        supervision.staff,
+        students=supervision.carried,
+        rule=say(supervision.limit.key),
+    )
+    return f"{come} {watch}"
 
 
 def rule_rows(plan: ClassPlan) -> tuple[RuleRow, ...]:
@@ -65,7 +109,7 @@ def rule_rows(plan: ClassPlan) -> tuple[RuleRow, ...]:
         found.append(
             RuleRow(
                 sentence(say(rule.key)),
-                "every part by hand" if every else "; ".join(parts),
+                say("every part by hand") if every else "; ".join(parts),
                 asks(rule, plan.studio_class.youngest),
                 basis(rule, plan.studio_class.youngest),
             )
@@ -77,24 +121,26 @@ def _title(part: WatchedPart, rule: WatchRule) -> str:
     """Name a part; where only the heat of an earlier one brings the rule there, say so."""
     here = [hazard for hazard in part.hazards if hazard in rule.hazards]
     still_hot = bool(here) and all(hazard in part.lingering and hazard in (Hazard.HOT, Hazard.HOT_FAT) for hazard in here)
-    return f"{part.title} (still hot)" if still_hot else part.title
+    return say("{part} (still hot)", part=part.title) if still_hot else part.title
 
 
 def asks(rule: WatchRule, age: int) -> str:
     """Say what a rule asks of a class that is open from an age."""
     to_one = rule.to_one(age)
-    said = [f"1 adult for {to_one} students"] if to_one else []
-    said += ["2 adults at least"] if rule.two_adults and age < ADULT else []
-    said += [f"groups of {rule.group_of} at most"] if rule.group_of else []
-    said += [f"from {rule.youngest} years"] if rule.youngest else []
-    said += [f"at most {rule.most} students"] if rule.most else []
+    said = [say_count("1 adult for {count} student", "1 adult for {count} students", to_one)] if to_one else []
+    said += [say("2 adults at least")] if rule.two_adults and age < ADULT else []
+    said += [say("groups of {size} at most", size=rule.group_of)] if rule.group_of else []
+    said += [say_count("from {count} year", "from {count} years", rule.youngest)] if rule.youngest else []
+    said += [say_count("at most {count} student", "at most {count} students", rule.most)] if rule.most else []
     return ", ".join(said)
 
 
 def basis(rule: WatchRule, age: int) -> str:
     """Say what a rule rests on; of numbers that the studio has set, what those of the stock would ask of a class from an age."""
-    said = [f"the studio's own numbers, in place of: {asks(rule.stock, age) or 'none'}"] if rule.stock else []
-    said += [f"{one.source.title}{FROM_MEMORY if one.known is Known.MEMORY else ''}" for one in rule.basis]
+    said = [say("the studio's own numbers, in place of: {rules}", rules=asks(rule.stock, age) or say("none"))] if rule.stock else []
+    for one in rule.basis:
+        title = one.source.title
+        said.append(say("{source}, from memory", source=title) if one.known is Known.MEMORY else title)
     return "; ".join(dict.fromkeys(said))
 
 

@@ -2,73 +2,101 @@
 
 from collections.abc import Iterable, Iterator
 
-from builder.compose.recipe.wording import NBSP, counted, grams, listed, sentence, shortest, within
-from builder.compose.teaching.supervision_words import group_word, numbers
+from builder.compose.recipe.wording import NBSP, grams, listed, sentence, shortest, within
+from builder.compose.teaching.supervision_words import group_word, numbers, place_kind
 from builder.compose.views.running import CupRow
 from builder.model.lye.lye_solution import Bottles, LyeSolution
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import Part
+from builder.model.teaching.pot_for import PotFor
 from builder.model.teaching.weighing_plan import FoundAs, Weigher, WeighingTask
+from builder.words.say import message, say, say_count
 
-OF_BATCH = {"class": "", "group": ", for each group", "student": ", for each student", "teacher": ", the teacher's own"}
-FOR_PEOPLE = ("group", "student")
+OF_BATCH = {
+    PotFor.CLASS: "{recipe}",
+    PotFor.GROUP: message("{recipe}, for each group"),
+    PotFor.STUDENT: message("{recipe}, for each student"),
+    PotFor.TEACHER: message("{recipe}, the teacher's own"),
+}
+EACH_POT = {
+    PotFor.CLASS: message("the class"),
+    PotFor.GROUP: message("each group"),
+    PotFor.STUDENT: message("each student"),
+    PotFor.TEACHER: message("the teacher"),
+}
+WITH_THE_TEACHER = {PotFor.GROUP: message("each group, with the teacher"), PotFor.STUDENT: message("each student, with the teacher")}
+AT_THE_BENCH = {
+    Weigher.TEACHER: message("{ingredient}: the teacher weighs it"),
+    Weigher.AFTER: message("{ingredient}: staff weigh it after the class"),
+}
+FOR_PEOPLE = (PotFor.GROUP, PotFor.STUDENT)
 # What a vessel with lye has to say; its hazard statement is that of H314.
-LYE_MARK = "Danger: causes severe skin burns and eye damage"
-ONE_POT = "there is one pot"
+LYE_MARK = message("Danger: causes severe skin burns and eye damage")
 
 
 def solution_name(lye: LyeSolution) -> str:
     """Name a solution by what is dissolved in it and its strength, as it stands on the bottle: `sodium hydroxide solution, 33 %`."""
-    return f"{listed([within(name) for name, _ in lye.alkalis])} solution, {shortest(lye.strength * 100, 1)}{NBSP}%"
+    alkalis, strength = listed([within(name) for name, _ in lye.alkalis]), f"{shortest(lye.strength * 100, 1)}{NBSP}%"
+    return say("{alkalis} solution, {strength}", alkalis=alkalis, strength=strength)
 
 
 def weighing_rows(plan: ClassPlan) -> tuple[CupRow, ...]:
     """Say of every weighing who does it in which part, and how often."""
     rows: dict[tuple[str, str, str], list[str]] = {}
     for task in plan.weighing.tasks:
-        often = "once" if task.pots == 1 else counted(task.pots, "time", "times")
-        key = (f"{task.recipe}{OF_BATCH[task.purpose]}", who_weighs(plan, task), often)
-        rows.setdefault(key, []).append(f"{task.ingredient} {grams(task.each)}")
+        often = say("once") if task.pots == 1 else say_count("{count}\u00a0time", "{count}\u00a0times", task.pots)
+        key = (say(OF_BATCH[task.purpose], recipe=task.recipe), who_weighs(plan, task), often)
+        rows.setdefault(key, []).append(f"{say(task.ingredient)} {grams(task.each)}")
     return tuple(CupRow(recipe, where, often, "; ".join(what)) for (recipe, where, often), what in rows.items())
 
 
 def who_weighs(plan: ClassPlan, task: WeighingTask) -> str:
     """Say who does one weighing, and in which part."""
-    dissolved = ", dissolved" if task.found_as is FoundAs.DISSOLVED else ""
-    bottle = ", out of its marked bottle" if task.found_as is FoundAs.BOTTLE else ""
+    who = say("ahead") if task.part is None else _weigher(plan, task)
+    if task.found_as is FoundAs.DISSOLVED:
+        who = say("{who}, dissolved", who=who)
+    if task.found_as is FoundAs.BOTTLE:
+        who = say("{who}, out of its marked bottle", who=who)
     if task.part is None:
-        return f"ahead{dissolved}{bottle}: no part of the lesson names it"
-    return f"{_weigher(plan, task)}{dissolved}{bottle}: {task.part.title}"
+        return say("{who}: no part of the lesson names it", who=who)
+    return f"{who}: {task.part.title}"
 
 
 def _weigher(plan: ClassPlan, task: WeighingTask) -> str:
     match task.weigher:
         case Weigher.AHEAD:
-            return "ahead"
+            return say("ahead")
         case Weigher.TEACHER:
-            return "staff" if task.purpose == "teacher" and task.part and task.part.by_hand else "the teacher"
+            staff = task.purpose is PotFor.TEACHER and task.part and task.part.by_hand
+            return say("staff") if staff else say("the teacher")
         case Weigher.AFTER:
-            return "staff, after the class"
+            return say("staff, after the class")
         case Weigher.ONE_GROUP:
-            return f"{group_word(plan)} {task.group}, once for all"
+            return say("{group}, once for all", group=numbers((task.group,), place_kind(plan)) if task.group else group_word(plan))
         case Weigher.TOGETHER:
-            return f"each {task.purpose}, with the teacher" if task.purpose in FOR_PEOPLE else "together, once for all"
-    return f"each {task.purpose}"
+            together = WITH_THE_TEACHER.get(task.purpose)
+            return say(together) if together else say("together, once for all")
+    return say(EACH_POT[task.purpose])
 
 
-def at_the_bench(task: WeighingTask) -> str:
-    """Say on a bench card what is done there with a weighing: nothing more where the people weigh it themselves."""
+def at_the_bench(task: WeighingTask, ingredient: str) -> str:
+    """Say on a bench card what is done there with an ingredient: its name alone where the people weigh it themselves."""
     if task.found_as is FoundAs.BOTTLE:
-        return ": out of its marked bottle"
+        return say("{ingredient}: out of its marked bottle", ingredient=ingredient)
     if task.found_as is FoundAs.CUP:
-        return ": DANGER, dry lye in its lidded, marked cup" if task.caustic else ": ready in its marked cup"
-    return {Weigher.TEACHER: ": the teacher weighs it", Weigher.AFTER: ": staff weigh it after the class"}.get(task.weigher, "")
+        if task.caustic:
+            return say("{ingredient}: DANGER, dry lye in its lidded, marked cup", ingredient=ingredient)
+        return say("{ingredient}: ready in its marked cup", ingredient=ingredient)
+    by_staff = AT_THE_BENCH.get(task.weigher)
+    return say(by_staff, ingredient=ingredient) if by_staff else ingredient
 
 
 def solution_at_the_bench(lye: LyeSolution) -> str:
     """Say the same of a solution that staff make of the solid: it is poured whole, and nobody at the bench weighs dry lye."""
-    where = "all that is in its marked bottle" if lye.ahead else "the teacher makes it"
-    return f"{sentence(solution_name(lye))}: {where}"
+    name = sentence(solution_name(lye))
+    if lye.ahead:
+        return say("{solution}: all that is in its marked bottle", solution=name)
+    return say("{solution}: the teacher makes it", solution=name)
 
 
 def pots_note(plan: ClassPlan, part: Part, *, for_staff: bool) -> str:
@@ -76,14 +104,14 @@ def pots_note(plan: ClassPlan, part: Part, *, for_staff: bool) -> str:
     tasks = plan.weighing.in_part(part)
     group = plan.group_that_does(part)
     if group is not None:
-        who = f"{sentence(group_word(plan))} {group}"
-        return f"{who} does this once, for all: {ONE_POT}."
+        who = sentence(numbers((group,), place_kind(plan)))
+        return say("{group} does this once, for all: there is one pot.", group=who)
     if any(task.purpose == "class" and task.weigher in (Weigher.TOGETHER, Weigher.ONE_GROUP) for task in tasks):
-        return f"This is weighed once, for all: {ONE_POT}."
+        return say("This is weighed once, for all: there is one pot.")
     pots = max((task.pots for task in tasks if task.purpose in FOR_PEOPLE), default=0)
     if not for_staff or pots < 2:
         return ""
-    return f"For {pots} pots: the amounts are for one of them."
+    return say_count("For {count} pot: the amounts are for one of them.", "For {count} pots: the amounts are for one of them.", pots)
 
 
 def mixing_lines(plan: ClassPlan) -> Iterator[str]:
@@ -97,31 +125,54 @@ def mixing_lines(plan: ClassPlan) -> Iterator[str]:
 def mixing_line(lye: LyeSolution) -> str:
     """Say how one solution is mixed: ready-mixed lye in one vessel for all, other lye in one for each pot; what is bought is got ready."""
     if lye.bought:
-        return f"Have {grams(lye.solution)} of {solution_name(lye)} ready as it was bought, with its certificate and safety data sheet"
+        return say(
+            "Have {weight} of {solution} ready as it was bought, with its certificate and safety data sheet",
+            weight=grams(lye.solution),
+            solution=solution_name(lye),
+        )
     alkalis = listed([f"{grams(mass)} {within(name)}" for name, mass in lye.alkalis])
-    liquids = listed([f"{grams(mass)} cold {within(name)}" for name, mass in lye.liquids])
-    often = "" if lye.times == 1 else f", {lye.times}{NBSP}times, each for one pot"
-    return f"Mix {grams(lye.solution)} of {solution_name(lye)}{often}: {alkalis}, stirred slowly into {liquids}"
+    liquids = listed([say("{weight} cold {liquid}", weight=grams(mass), liquid=within(name)) for name, mass in lye.liquids])
+    said = {"weight": grams(lye.solution), "solution": solution_name(lye), "alkalis": alkalis, "liquids": liquids}
+    if lye.times == 1:
+        return say("Mix {weight} of {solution}: {alkalis}, stirred slowly into {liquids}", **said)
+    return say_count(
+        "Mix {weight} of {solution}, {count}\u00a0time, for one pot: {alkalis}, stirred slowly into {liquids}",
+        "Mix {weight} of {solution}, {count}\u00a0times, each for one pot: {alkalis}, stirred slowly into {liquids}",
+        lye.times,
+        **said,
+    )
 
 
 def _bottles(plan: ClassPlan, lye: LyeSolution, bottles: Bottles) -> str:
-    each = f"{'at least ' if lye.ready_mixed else ''}{grams(bottles.each)} in {'it' if bottles.number == 1 else 'each'}"
-    made_up = "" if lye.ready_mixed else ", made up to that weight with cold water when cool"
-    whose = whose_bottles(plan, bottles)
-    marks = [solution_name(lye), *([f"for {within(lye.recipe)}"] if len(plan.made) > 1 else []), LYE_MARK, whose, "the date"]
-    return f"{counted(bottles.number, 'bottle', 'bottles')} of {solution_name(lye)}, {each}{made_up}, marked: {', '.join(marks)}"
+    name, whose = solution_name(lye), whose_bottles(plan, bottles)
+    recipe = [say("for {recipe}", recipe=within(lye.recipe))] if len(plan.made) > 1 else []
+    marks = [name, *recipe, say(LYE_MARK), whose, say("the date")]
+    said = {"solution": name, "weight": grams(bottles.each), "marks": ", ".join(marks)}
+    if lye.ready_mixed:
+        return say_count(
+            "{count}\u00a0bottle of {solution}, at least {weight} in it, marked: {marks}",
+            "{count}\u00a0bottles of {solution}, at least {weight} in each, marked: {marks}",
+            bottles.number,
+            **said,
+        )
+    return say_count(
+        "{count}\u00a0bottle of {solution}, {weight} in it, made up to that weight with cold water when cool, marked: {marks}",
+        "{count}\u00a0bottles of {solution}, {weight} in each, made up to that weight with cold water when cool, marked: {marks}",
+        bottles.number,
+        **said,
+    )
 
 
 def whose_bottles(plan: ClassPlan, bottles: Bottles) -> str:
     """Say for which pots some bottles are."""
     match bottles.purpose:
         case "group":
-            return numbers(range(1, bottles.number + 1), group_word(plan))
+            return numbers(range(1, bottles.number + 1), place_kind(plan))
         case "student":
             return numbers(range(1, bottles.number + 1), "student")
         case "teacher":
-            return "the teacher's pot"
-    return "the pot of the class"
+            return say("the teacher's pot")
+    return say("the pot of the class")
 
 
 def cup_lines(plan: ClassPlan) -> Iterator[str]:
@@ -130,12 +181,22 @@ def cup_lines(plan: ClassPlan) -> Iterator[str]:
     One batch that staff make whole is weighed as its part says; cups are for what others find at their place.
     """
     for task in _in_cups(plan.weighing.tasks):
-        each = f"{grams(task.each)} in {'it' if task.pots == 1 else 'each'}"
+        said = {"ingredient": within(task.ingredient), "weight": grams(task.each)}
         if task.caustic:
-            cups = counted(task.pots, "lidded cup", "lidded cups")
-            yield f"{cups} of dry {within(task.ingredient)}, {each}, marked: its name, {LYE_MARK}, its weight"
+            yield say_count(
+                "{count}\u00a0lidded cup of dry {ingredient}, {weight} in it, marked: its name, {mark}, its weight",
+                "{count}\u00a0lidded cups of dry {ingredient}, {weight} in each, marked: its name, {mark}, its weight",
+                task.pots,
+                mark=say(LYE_MARK),
+                **said,
+            )
         else:
-            yield f"{counted(task.pots, 'cup', 'cups')} of {within(task.ingredient)}, {each}, marked with name and weight"
+            yield say_count(
+                "{count}\u00a0cup of {ingredient}, {weight} in it, marked with name and weight",
+                "{count}\u00a0cups of {ingredient}, {weight} in each, marked with name and weight",
+                task.pots,
+                **said,
+            )
 
 
 def _in_cups(tasks: Iterable[WeighingTask]) -> Iterator[WeighingTask]:

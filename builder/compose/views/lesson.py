@@ -27,13 +27,14 @@ FlowBlock = ProseView | StepRun | CautionView | ReminderView
 
 @dataclass(frozen=True)
 class FlowPart:
-    """A part of the lesson: who does it, how long it takes, when (empty where it has no time), and its blocks.
+    """A part of the lesson: who does it, as our key and in words, how long it takes, when (empty where it has no time), and its blocks.
 
     `note` says for which pot its amounts are, where that needs saying.
     """
 
     title: str
     who: str
+    who_in_words: str
     minutes: str
     clock: str
     blocks: tuple[FlowBlock, ...]
