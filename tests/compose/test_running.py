@@ -242,7 +242,7 @@ def test_bench_cards_name_what_can_maim_in_a_line(document):
     cards = BeautifulSoup(document("print/first/2027-03-06/bench-cards.pdf"), "html.parser")
     sections = {section.h2.get_text(): section for section in cards("section")}
     said = {name: [" ".join(line.get_text(" ").split()) for line in one.select(".reminder")] for name, one in sections.items()}
-    assert said["Plain salts"] == ["DANGER Neat scent oils burn and poison. Goggles, gloves, and the steps sheet first."]
+    assert said["Plain salts"] == ["DANGER Neat scent and flavour oils burn and poison. Goggles, gloves, and the steps sheet first."]
     assert said["Plain bar"] == ["DANGER Lye burns. Fresh soap still burns. Goggles, gloves, and the steps sheet first."]
 
 
@@ -272,3 +272,21 @@ def test_a_rule_on_minors_asks_for_two_adults_only_where_minors_may_come(edition
     rule = edition.studio.supervision["any work of the hands"]
     assert asks(rule, 17) == "1 adult for 10 students, 2 adults at least, from 6 years, at most 24 students"
     assert asks(rule, 18) == "1 adult for 24 students, from 6 years, at most 24 students"
+
+
+def locked_away(edition, sheet):
+    """Give what the check list says is locked away when all have gone."""
+    lines = next(group.lines for group in check_groups(edition, sheet, ()) if group.title == "When all have gone")
+    assert {"Heat off, plugs out", "Gear washed, counted and hung up"} <= set(lines)
+    return [line for line in lines if "locked away" in line]
+
+
+def test_what_is_locked_away_is_what_the_class_has(edition):
+    sheet = edition.sheets[1]
+    salts, bar = ([one for one in sheet.made if bool(one.batch.recipe.lye) is has_lye] for has_lye in (False, True))
+    assert salts and bar
+    assert locked_away(edition, sheet) == ["Lye and scent and flavour oils locked away"]
+    assert locked_away(edition, replace(sheet, made=tuple(salts))) == ["Scent and flavour oils locked away"]
+    assert locked_away(edition, replace(sheet, made=tuple(bar))) == ["Lye locked away"]
+    no_tools = replace(sheet.preparation, at_benches=(), at_demo=())
+    assert locked_away(edition, replace(sheet, made=(), preparation=no_tools)) == []
