@@ -242,7 +242,7 @@ def test_bench_cards_name_what_can_maim_in_a_line(document):
     cards = BeautifulSoup(document("print/first/2027-03-06/bench-cards.pdf"), "html.parser")
     sections = {section.h2.get_text(): section for section in cards("section")}
     said = {name: [" ".join(line.get_text(" ").split()) for line in one.select(".reminder")] for name, one in sections.items()}
-    assert said["Plain salts"] == ["DANGER Neat scent and flavour oils burn and poison. Goggles, gloves, and the steps sheet first."]
+    assert said["Plain salts"] == ["DANGER Neat scent oils burn and poison. Goggles, gloves, and the steps sheet first."]
     assert said["Plain bar"] == ["DANGER Lye burns. Fresh soap still burns. Goggles, gloves, and the steps sheet first."]
 
 
@@ -285,8 +285,8 @@ def test_what_is_locked_away_is_what_the_class_has(edition):
     sheet = edition.sheets[1]
     salts, bar = ([one for one in sheet.made if bool(one.batch.recipe.lye) is has_lye] for has_lye in (False, True))
     assert salts and bar
-    assert locked_away(edition, sheet) == ["Lye and scent and flavour oils locked away"]
-    assert locked_away(edition, replace(sheet, made=tuple(salts))) == ["Scent and flavour oils locked away"]
+    assert locked_away(edition, sheet) == ["Lye and scent oils locked away"]
+    assert locked_away(edition, replace(sheet, made=tuple(salts))) == ["Scent oils locked away"]
     assert locked_away(edition, replace(sheet, made=tuple(bar))) == ["Lye locked away"]
     no_tools = replace(sheet.preparation, at_benches=(), at_demo=())
     assert locked_away(edition, replace(sheet, made=(), preparation=no_tools)) == []

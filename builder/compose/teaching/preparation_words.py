@@ -24,7 +24,7 @@ from builder.words.say import message, say, say_count
 LOCKED_AWAY = {
     Hazard.CAUSTIC: message("lye"),
     Hazard.IRRITANT_ACID: message("acids"),
-    Hazard.NEAT_ESSENTIAL_OIL: message("scent and flavour oils"),
+    Hazard.NEAT_ESSENTIAL_OIL: message("scent oils"),
     Hazard.NEAT_PRESERVATIVE: message("preservatives"),
     Hazard.FLAMMABLE: message("what can catch fire"),
 }
