@@ -2,6 +2,7 @@
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
+from builder.compose.dates.booking_words import booking_view, dates_to_book
 from builder.compose.dates.time_words import clock_from, common_start, format_sentence, format_words, time_strip, titles_by
 from builder.compose.document_kind import Composed
 from builder.compose.dose.dose_words import none_of
@@ -15,7 +16,7 @@ from builder.compose.ornament.words import how_to_read
 from builder.compose.recipe.portion_words import container_name, containers_of
 from builder.compose.recipe.wording import grams_and_ounces, listed, sentence, within
 from builder.compose.roster.allergens import allergens_of, allergens_open_in
-from builder.compose.teaching.class_facts import length, picture_of, price, staff, view_dates, youngest
+from builder.compose.teaching.class_facts import length, picture_of, price, staff, youngest
 from builder.compose.teaching.format_words import how_it_is_made
 from builder.compose.teaching.lesson_flow import view_caution
 from builder.compose.teaching.pieces import writer_of
@@ -70,7 +71,8 @@ def compose_class_page(edition: Edition, plan: ClassPlan, here: Address) -> Comp
         seats=say_count("{count}\u00a0seat", "{count}\u00a0seats", studio_class.seats),
         staff=staff(*plan.staff),
         price=price(edition, studio_class),
-        dates=view_dates(edition, studio_class),
+        dates=dates_to_book(edition, studio_class),
+        booking=booking_view(edition, studio_class),
     )
     return Composed(around.title, view)
 

@@ -19,6 +19,7 @@ class DateView:
     """One date: `machine` for programs, the day and the time in words, and the seats in words.
 
     `state` is cancelled, full or free. `note` says from when it was moved, or why it is cancelled; empty where there is nothing to say.
+    `action` is what to do about it, on a class page; `until` says until when it can be booked.
     """
 
     machine: str
@@ -27,6 +28,8 @@ class DateView:
     seats: str
     state: str
     note: str
+    action: Link | None = None
+    until: str = ""
 
 
 @dataclass(frozen=True)

@@ -35,6 +35,17 @@ class Doing:
 
 
 @dataclass(frozen=True)
+class BookingView:
+    """On what terms a class is booked and where it is, each fact with its name; `as_of` says from which day the seats are."""
+
+    facts: tuple[tuple[str, str], ...]
+    as_of: str
+    place: tuple[str, ...]
+    map: Link | None
+    visit: tuple[tuple[str, str], ...]
+
+
+@dataclass(frozen=True)
 class ClassPageView:
     """The page of one class."""
 
@@ -62,4 +73,5 @@ class ClassPageView:
     staff: str
     price: str
     dates: tuple[DateView, ...]
+    booking: BookingView
     also: tuple[Link, ...] = ()

@@ -1,0 +1,94 @@
+"""How a seat is booked: what to do for each date, on what terms, and where it is."""
+
+from dataclasses import replace
+from datetime import timedelta
+from urllib.parse import quote
+
+from builder.compose.dates.dates import long_date, plain_date
+from builder.compose.edition import Edition
+from builder.compose.teaching.class_facts import coming_dates, view_date
+from builder.compose.views.catalogue import DateView
+from builder.compose.views.class_page import BookingView
+from builder.compose.views.frame import Link
+from builder.model.dates.booking import Booking, Venue
+from builder.model.dates.studio_class import ClassDate, StudioClass
+from builder.words.outward import outward
+from builder.words.say import say
+
+# From this age on nobody who comes is a child; what is said of children would be about nobody.
+_OF_AGE = 18
+
+
+def dates_to_book(edition: Edition, studio_class: StudioClass) -> tuple[DateView, ...]:
+    """Give the coming dates of a class, each with what to do about it."""
+    return tuple(
+        replace(
+            view_date(edition, studio_class, date),
+            action=_action(edition, studio_class, date),
+            until=_until(edition, studio_class, date),
+        )
+        for date in coming_dates(edition, studio_class)
+    )
+
+
+def booking_view(edition: Edition, studio_class: StudioClass) -> BookingView:
+    """Give the terms of a class, and where it is; what the studio has not said is left out."""
+    terms = terms_of(edition, studio_class)
+    facts = (
+        (say("Includes"), terms.includes),
+        (say("Children"), terms.children if studio_class.youngest < _OF_AGE else ""),
+        (say("Payment"), terms.payment),
+        (say("If you cannot come"), terms.refunds),
+    )
+    venue = edition.studio.profile.venue
+    told = any(date.takes_place for date in coming_dates(edition, studio_class))
+    return BookingView(
+        facts=tuple((name, text) for name, text in facts if text),
+        as_of=say("Seats as of {day}.", day=plain_date(edition.today, edition.locale)) if told else "",
+        place=_place(venue) if venue else (),
+        map=Link(outward(venue.map), say("Map")) if venue and venue.map else None,
+        visit=tuple((name, text) for name, text in _visit(venue) if text) if venue else (),
+    )
+
+
+def terms_of(edition: Edition, studio_class: StudioClass) -> Booking:
+    """Give how a class is booked: what it says itself, and else what the studio says."""
+    return studio_class.booking.over(edition.studio.profile.booking)
+
+
+def _until(edition: Edition, studio_class: StudioClass, date: ClassDate) -> str:
+    ends = terms_of(edition, studio_class).until
+    if ends is None or not date.takes_place or date.enrolled >= studio_class.seats:
+        return ""
+    last = date.on - timedelta(minutes=float(ends.minutes))
+    return say("Book until {day}", day=long_date(last.date(), edition.locale))
+
+
+def _action(edition: Edition, studio_class: StudioClass, date: ClassDate) -> Link | None:
+    """Give the studio's own link for a date with room, or else a mail that is filled in; nothing to do for a cancelled one."""
+    if not date.takes_place:
+        return None
+    has_room = date.enrolled < studio_class.seats
+    link = date.link or terms_of(edition, studio_class).link
+    if has_room and link:
+        return Link(outward(link), say("Book"))
+    mail = edition.studio.profile.contact.get("email")
+    if not mail:
+        return None
+    words = say("Ask for a seat") if has_room else say("Join the waiting list")
+    view = view_date(edition, studio_class, date)
+    subject = f"{words}: {studio_class.title}, {view.day}, {view.time}".replace("\u00a0", " ")
+    return Link(outward(f"mailto:{mail}?subject={quote(subject, safe='')}"), words)
+
+
+def _place(venue: Venue) -> tuple[str, ...]:
+    town = " ".join(part for part in (venue.state, venue.postcode) if part)
+    return tuple(line for line in (venue.name, venue.street, ", ".join(part for part in (venue.town, town) if part)) if line)
+
+
+def _visit(venue: Venue) -> tuple[tuple[str, str], ...]:
+    return (
+        (say("Getting here"), venue.getting_here),
+        (say("Access"), venue.access),
+        (say("Parking"), venue.parking),
+    )
