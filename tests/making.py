@@ -1,6 +1,7 @@
 """Small values for tests that need no files: cards, recipes and scales, made in one line each."""
 
 from fractions import Fraction
+from typing import TypeVar
 
 from builder.model.place import NOWHERE, Name
 from builder.model.recipe.figure import Figure, Figures, Known, Source
@@ -27,6 +28,15 @@ from builder.words.fold import fold
 
 SOURCE = Source("test", "a figure for this test", "test")
 NAOH, KOH = Fraction("39.997"), Fraction("56.1056")
+
+
+T = TypeVar("T")
+
+
+def sure(value: T | None) -> T:
+    """Give what must be there in this test."""
+    assert value is not None
+    return value
 
 
 def worked(recipe, kind, size, cards, scales, constants=None, rules=NO_RULES, *, from_solid=False):
