@@ -27,6 +27,9 @@ def words(html):
 def test_every_document_has_its_place(publication):
     assert sorted(f"{document.folder}/{document.path}" for document in publication.documents) == sorted(
         [
+            "site/404.html",
+            "site/classes/first.ics",
+            "site/dates.ics",
             "site/dates.json",
             "site/index.html",
             "site/about.html",
