@@ -85,7 +85,9 @@ def test_every_link_picture_and_style_resolves_on_disk():
             if not parts.path:
                 assert parts.fragment in ids, f"{path}: {target}"
                 continue
-            other = (path.parent / unquote(parts.path)).resolve()
+            # The page for what is not there is shown at any depth, so its links begin at the root of the host.
+            start = root if parts.path.startswith("/") else path.parent
+            other = (start / unquote(parts.path).lstrip("/")).resolve()
             assert other.is_file(), f"{path.relative_to(folder)}: {target}"
             assert other.is_relative_to(root.resolve()), f"{path}: {target} leads out of {root.name}/"
 
@@ -98,7 +100,8 @@ def test_pages_ask_nothing_of_other_hosts():
                 continue
             address = tag.get("src") or tag.get("href") or ""
             assert not urlsplit(address).netloc, f"{path}: {address}"
-        assert not soup(path).find("script")
+        # What stands there for search engines is data, and no program.
+        assert all(one.get("type") == "application/ld+json" for one in soup(path).find_all("script"))
 
 
 def test_every_page_has_title_language_and_one_heading():
