@@ -29,7 +29,7 @@ from builder.read.text.text_error import AmountError
 from builder.read.values.amounts import parse_box, parse_mass
 from builder.refusals import CommandError, NotDoneError, no_such
 from builder.tasks.look_up import explain_name, list_names, print_reference
-from builder.tasks.place import studio_and_name, studio_around, studio_folder
+from builder.tasks.place import classes_in, recipes_in, studio_and_name, studio_around, studio_folder
 from builder.terminal import Progress, print_card, print_findings, print_published, print_shopping, print_table, print_tally
 
 NOTHING_STOPS, A_STOP = 0, 1
@@ -68,7 +68,7 @@ def _check(options: argparse.Namespace) -> int:
 
 def _weigh(options: argparse.Namespace) -> int:
     folder, options.recipe = studio_and_name(options.studio, options.recipe)
-    options.recipe = options.recipe or _only(folder, "recipes", "recipe", "*.yaml")
+    options.recipe = options.recipe or _only(recipes_in(folder), "recipe")
     if options.for_class:
         return _weigh_class(options, folder)
     if options.date:
@@ -86,9 +86,8 @@ def _weigh(options: argparse.Namespace) -> int:
     return _status(outcome.findings)
 
 
-def _only(folder: Path, where: str, what: str, pattern: str) -> str:
+def _only(names: Sequence[str], what: str) -> str:
     """Give the name of the only recipe or class of a studio. Raises CommandError where there is none, or more than one."""
-    names = sorted(path.stem for path in (folder / where).glob(pattern) if not path.name.startswith("."))
     if len(names) != 1:
         several = f"say which {what}: {', '.join(names)}" if names else f"there is no {what} yet; `stillroom add {what}` begins one"
         raise CommandError(several)
@@ -124,7 +123,7 @@ def _weigh_class(options: argparse.Namespace, folder: Path) -> int:
 
 def _plan(options: argparse.Namespace) -> int:
     folder, options.for_class = studio_and_name(options.studio, options.for_class)
-    options.for_class = options.for_class or _only(folder, "classes", "class", "*/")
+    options.for_class = options.for_class or _only(classes_in(folder), "class")
     outcome = pipeline.check(folder, on=_today(options))
     studio, name = outcome.studio, options.for_class
     if studio is None or name in outcome.left_out:

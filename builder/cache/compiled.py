@@ -28,7 +28,8 @@ def find(key: str) -> object | None:
     if data is None or not hmac.compare_digest(data[:_SUM], _sum(key, data[_SUM:])):
         return None
     with suppress(Exception), _no_collection():
-        return pickle.loads(memoryview(data)[_SUM:])  # type: ignore[no-any-return]
+        value: object = pickle.loads(memoryview(data)[_SUM:])
+        return value
     return None
 
 

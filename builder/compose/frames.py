@@ -3,11 +3,11 @@
 from collections.abc import Callable, Iterator
 from dataclasses import replace
 from functools import partial
-from urllib.parse import quote
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.edition import Edition
+from builder.compose.machines.absolute import absolute
 from builder.compose.machines.json_ld import Node, as_script
 from builder.compose.teaching.class_facts import coming_dates
 from builder.compose.views.frame import Alternate, Frame, Link, PageFrame, Sender, Sharing, SheetFrame
@@ -26,7 +26,7 @@ def page_frame(edition: Edition, here: Address, title: str, description: str) ->
     public = outward(profile.public_address.rstrip("/"))
     is_public = here.folder is Folder.SITE
     full_title = title if title == profile.name else f"{title}, {profile.name}"
-    canonical = f"{public}/{quote(here.path)}" if public and is_public else ""
+    canonical = absolute(edition, here) if is_public else ""
     styles = tuple(here.link_to(addresses.style(here.folder, name)) for name in SCREEN_STYLES)
     home = Link(here.link_to(addresses.CATALOGUE) if is_public else public, profile.name, here == addresses.CATALOGUE)
     menu = _menu(edition, here) if is_public else ()

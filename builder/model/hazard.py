@@ -35,5 +35,5 @@ class Hazard(StrEnum):
     CHILDREN_AND_ANIMALS = "children and animals"
 
 
-_OF_WORK = ("dry lye", "raw soap", "hot", "hot fat", "blade", "glass", "microwave", "food look-alike", "children and animals")
-OF_INGREDIENTS = tuple(hazard for hazard in Hazard if hazard not in _OF_WORK)
+_ALL = tuple(Hazard)
+OF_INGREDIENTS = _ALL[: _ALL.index(Hazard.OILY_CLOTHS) + 1]

@@ -9,10 +9,10 @@ from functools import cached_property
 from builder.model.dates.booking import NO_BOOKING, Booking, Venue
 from builder.model.dates.published_date import PublishedDate
 from builder.model.dates.studio_class import StudioClass
-from builder.model.dose.limit import Rules
+from builder.model.dose.limit import Rules, rules_for
 from builder.model.finding import Acceptance
 from builder.model.label.label_sheet import NO_WISHES, LabelWishes
-from builder.model.label.labelling import Labelling
+from builder.model.label.labelling import Labelling, labelling_by
 from builder.model.label.language import ENGLISH, OWN, Language
 from builder.model.label.region import Region
 from builder.model.label.typeface import Typeface
@@ -134,7 +134,7 @@ class Studio(Library):
     @property
     def labelling(self) -> Labelling:
         """Give what the studio's lists of ingredients are made by."""
-        return Labelling(self.region, tuple(self.regions.values()), self.allergens)
+        return labelling_by(self.region, self.regions, self.allergens)
 
     @property
     def label_languages(self) -> tuple[Language, ...]:
@@ -148,7 +148,7 @@ class Studio(Library):
 
     def rules(self, youngest: int | None = None) -> Rules:
         """Give what a product is judged by, for people of whom the youngest is so many years old, if that is known."""
-        return Rules(self.region, self.limits, self.colour_rules, self.field_rules, youngest)
+        return rules_for(self.region, self.limits, self.colour_rules, self.field_rules, youngest)
 
     def without_names(self) -> "Studio":
         """Give the studio as it may be published: without its rosters."""

@@ -39,6 +39,11 @@ def _take_back(written: list[Path]) -> None:
 
 def replace_text(path: Path, text: str) -> None:
     """Put a text in place of a file of ours or of the studio's, as a whole: a run that is cut short leaves the old one."""
+    replace_bytes(path, text.encode("utf-8"))
+
+
+def replace_bytes(path: Path, data: bytes) -> None:
+    """Put bytes in place of a file in the same way, for a text of which not all can be read."""
     beside = path.with_name(f".{path.name}.new")
-    beside.write_text(text, encoding="utf-8", newline="\n")
+    beside.write_bytes(data)
     beside.replace(path)

@@ -139,9 +139,12 @@ def _recipes(studio: TextFolder, files: tuple[str, ...], drawn_on: DrawnOn) -> d
     recipes = {}
     for name in files:
         text = studio.text(name)
-        recipe, found = _recipe_of(text, name, drawn_on.known) if text is not None else (None, ())
+        if text is None:
+            continue
+        recipe, found = _recipe_of(text, name, drawn_on.known)
         studio.findings.extend(found)
-        recipes.update({recipe.key: recipe} if recipe else {})
+        if recipe:
+            recipes[recipe.key] = recipe
     return recipes
 
 

@@ -11,7 +11,6 @@ import json
 import re
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
-from fractions import Fraction
 from inspect import isclass
 from pathlib import PurePosixPath
 from types import UnionType
@@ -184,8 +183,6 @@ def _read_by(parser: Any, key: str, annotation: Any, names: Names) -> Schema:
         return _offered(names.of("sources"))
     if annotation is int:
         return {"type": ["integer", "string"]}
-    if annotation in (str,) or annotation is Fraction:
-        return _named(key, names)
     return _named(key, names)
 
 

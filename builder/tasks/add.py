@@ -127,12 +127,8 @@ def _container(options: argparse.Namespace, folder: Path, studio: Studio) -> tup
     path = folder / SHELF_CONTAINERS
     before = path.read_text(encoding="utf-8") if path.is_file() else ""
     path.parent.mkdir(exist_ok=True)
-    replace_text(
-        path,
-        marked({SHELF_CONTAINERS: with_container(before, name, holds, shape)})[SHELF_CONTAINERS]
-        if not before
-        else with_container(before, name, holds, shape),
-    )
+    text = with_container(before, name, holds, shape)
+    replace_text(path, text if before else marked({SHELF_CONTAINERS: text})[SHELF_CONTAINERS])
     return (SHELF_CONTAINERS,)
 
 

@@ -7,7 +7,7 @@ import argparse
 from pathlib import Path
 
 from builder.arguments import LISTS, parser_of_all
-from builder.tasks.place import studio_around
+from builder.tasks.place import classes_in, recipes_in, studio_around
 
 
 def complete() -> None:
@@ -44,6 +44,4 @@ def _named(action: argparse.Action, parsed_args: argparse.Namespace, **_: object
     folder = Path(named) if named and Path(named).is_dir() else studio_around(Path.cwd())
     if folder is None:
         return []
-    if action.dest == "recipe":
-        return sorted(path.stem for path in (folder / "recipes").glob("*.yaml"))
-    return sorted(path.name for path in (folder / "classes").glob("*") if path.is_dir())
+    return recipes_in(folder) if action.dest == "recipe" else classes_in(folder)

@@ -3,7 +3,7 @@
 import argparse
 from pathlib import Path
 
-from builder.press.new_files import replace_text
+from builder.press.new_files import replace_bytes, replace_text
 from builder.reference.schemas import FOLDER, editor_files, head_of, marked
 from builder.refusals import CommandError
 from builder.tasks.drafts import studio_in
@@ -29,15 +29,9 @@ def write_for_editors(options: argparse.Namespace) -> int:
         text = (folder / name).read_bytes().decode("utf-8", errors="surrogateescape")
         new = marked({name: text.removeprefix("\ufeff")})[name] if head_of(name) else text
         if new != text and not text.startswith("\ufeff"):
-            _replace_bytes(folder / name, new)
+            replace_bytes(folder / name, new.encode("utf-8", errors="surrogateescape"))
             say(console, f"  {folder / name}")
     return 0
-
-
-def _replace_bytes(path: Path, text: str) -> None:
-    beside = path.with_name(f".{path.name}.new")
-    beside.write_bytes(text.encode("utf-8", errors="surrogateescape"))
-    beside.replace(path)
 
 
 def refresh(folder: Path) -> None:

@@ -39,6 +39,16 @@ def studio_and_name(first: str | None, second: str | None) -> tuple[Path, str | 
     return _shortly(around), first
 
 
+def recipes_in(folder: Path) -> list[str]:
+    """Give the names of the recipes that lie in a studio, read or not."""
+    return sorted(path.stem for path in (folder / "recipes").glob("*.yaml") if not path.name.startswith("."))
+
+
+def classes_in(folder: Path) -> list[str]:
+    """Give the names of the classes that lie in a studio, read or not."""
+    return sorted(path.name for path in (folder / "classes").glob("*") if path.is_dir() and not path.name.startswith("."))
+
+
 def _shortly(folder: Path) -> Path:
     here = Path.cwd()
     return folder.relative_to(here) if folder == here else folder

@@ -21,14 +21,12 @@ _OF_AGE = 18
 
 def dates_to_book(edition: Edition, studio_class: StudioClass) -> tuple[DateView, ...]:
     """Give the coming dates of a class, each with what to do about it."""
-    return tuple(
-        replace(
-            view_date(edition, studio_class, date),
-            action=_action(edition, studio_class, date),
-            until=_until(edition, studio_class, date),
-        )
-        for date in coming_dates(edition, studio_class)
-    )
+    return tuple(_to_book(edition, studio_class, date) for date in coming_dates(edition, studio_class))
+
+
+def _to_book(edition: Edition, studio_class: StudioClass, date: ClassDate) -> DateView:
+    view = view_date(edition, studio_class, date)
+    return replace(view, action=_action(edition, studio_class, date, view), until=_until(edition, studio_class, date))
 
 
 def booking_view(edition: Edition, studio_class: StudioClass) -> BookingView:
@@ -45,7 +43,7 @@ def booking_view(edition: Edition, studio_class: StudioClass) -> BookingView:
     return BookingView(
         facts=tuple((name, text) for name, text in facts if text),
         as_of=say("Seats as of {day}.", day=plain_date(edition.today, edition.locale)) if told else "",
-        place=_place(venue) if venue else (),
+        place=venue.lines if venue else (),
         map=Link(outward(venue.map), say("Map")) if venue and venue.map else None,
         visit=tuple((name, text) for name, text in _visit(venue) if text) if venue else (),
     )
@@ -64,7 +62,7 @@ def _until(edition: Edition, studio_class: StudioClass, date: ClassDate) -> str:
     return say("Book until {day}", day=long_date(last.date(), edition.locale))
 
 
-def _action(edition: Edition, studio_class: StudioClass, date: ClassDate) -> Link | None:
+def _action(edition: Edition, studio_class: StudioClass, date: ClassDate, view: DateView) -> Link | None:
     """Give the studio's own link for a date with room, or else a mail that is filled in; nothing to do for a cancelled one."""
     if not date.takes_place:
         return None
@@ -76,14 +74,8 @@ def _action(edition: Edition, studio_class: StudioClass, date: ClassDate) -> Lin
     if not mail:
         return None
     words = say("Ask for a seat") if has_room else say("Join the waiting list")
-    view = view_date(edition, studio_class, date)
     subject = f"{words}: {studio_class.title}, {view.day}, {view.time}".replace("\u00a0", " ")
     return Link(outward(f"mailto:{mail}?subject={quote(subject, safe='')}"), words)
-
-
-def _place(venue: Venue) -> tuple[str, ...]:
-    town = " ".join(part for part in (venue.state, venue.postcode) if part)
-    return tuple(line for line in (venue.name, venue.street, ", ".join(part for part in (venue.town, town) if part)) if line)
 
 
 def _visit(venue: Venue) -> tuple[tuple[str, str], ...]:

@@ -7,6 +7,7 @@ that it is not for; with their numbers printed it cannot, and a teacher has the 
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from builder.compose.teaching.supervision_words import people_of
 from builder.compose.views.bench_cards import BenchProduct
 from builder.words.listed import listed
 from builder.words.say import say, say_count
@@ -42,7 +43,7 @@ def heading(card: SharedCard, of: int, *, in_groups: bool) -> str:
 def people(card: SharedCard) -> str:
     """Say how many people are at each bench of a card."""
     if len(card.groups) == 1:
-        return say_count("{count}\xa0person", "{count}\xa0people", card.people)
+        return people_of(card.people)
     return say_count("{count}\xa0person each", "{count}\xa0people each", card.people)
 
 

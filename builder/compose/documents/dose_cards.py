@@ -14,12 +14,11 @@ from builder.compose.recipe.wording import NBSP, grams, listed, sentence, within
 from builder.compose.teaching.class_plans import when
 from builder.compose.views.doses import DoseCard, DoseCardsView, DoseChoice, DoseOption
 from builder.model.dose.dose import Dose, MostOf
+from builder.model.hazard import Hazard
 from builder.model.recipe.filling import Filling
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.words.say import say
-
-NEAT = "neat essential oil"
 
 # The number of drops between what is said before it and after it.
 _NUMBER_WITHIN = re.compile(r"(\d+)")
@@ -110,6 +109,6 @@ def _estimate(doses: Sequence[Dose]) -> tuple[str, ...]:
 def _neat(studio: Studio, doses: list[Dose]) -> tuple[str, ...]:
     """Give what to avoid with neat scent, where any is offered."""
     cards = [studio.ingredient(one.option) for dose in doses for one in dose.each if one.is_offered]
-    if not any(card and NEAT in card.hazards for card in cards):
+    if not any(card and Hazard.NEAT_ESSENTIAL_OIL in card.hazards for card in cards):
         return ()
-    return tuple(line for text in cautions_for(studio, [NEAT]) for line in (f"{text.name}.", *text.avoid))
+    return tuple(line for text in cautions_for(studio, [Hazard.NEAT_ESSENTIAL_OIL]) for line in (f"{text.name}.", *text.avoid))

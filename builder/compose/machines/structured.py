@@ -33,15 +33,6 @@ def class_data(edition: Edition, plan: ClassPlan) -> list[Node]:
     return [_course(edition, plan, page), studio_node(edition)] if page else []
 
 
-def catalogue_data(edition: Edition, plans: tuple[ClassPlan, ...]) -> list[Node]:
-    """Give the studio, and its classes as a list of links in the order of the page."""
-    if not absolute(edition, addresses.CATALOGUE):
-        return []
-    pages = [absolute(edition, addresses.class_page(plan.studio_class.key)) for plan in plans]
-    items = [{"@type": "ListItem", "position": number, "url": page} for number, page in enumerate(pages, start=1)]
-    return [studio_node(edition), {"@type": "ItemList", "numberOfItems": len(items), "itemListElement": items}]
-
-
 def how_to_data(edition: Edition, view: TakeHomeView, here: addresses.Address) -> list[Node]:
     """Give a sheet that is for everybody as instructions; what it holds is read from what the page shows."""
     page = absolute(edition, here)

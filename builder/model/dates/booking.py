@@ -21,10 +21,15 @@ class Venue:
     parking: str = ""
 
     @property
+    def lines(self) -> tuple[str, ...]:
+        """Give it as a visitor reads it: what it is called, the street, and the town with what stands behind it."""
+        behind = " ".join(part for part in (self.state, self.postcode) if part)
+        return tuple(line for line in (self.name, self.street, ", ".join(part for part in (self.town, behind) if part)) if line)
+
+    @property
     def in_a_line(self) -> str:
         """Give it as one line, as a calendar shows it."""
-        town = " ".join(part for part in (self.state, self.postcode) if part)
-        return ", ".join(part for part in (self.name, self.street, self.town, town, self.country) if part)
+        return ", ".join((*self.lines, self.country))
 
 
 @dataclass(frozen=True)

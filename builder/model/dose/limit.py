@@ -20,6 +20,7 @@ from builder.model.recipe.essential_oil import Held
 from builder.model.recipe.figure import Known, Source
 from builder.model.recipe.ingredient import ALUMINIUM, COLOUR, ESSENTIAL_OIL, SCENT, Ingredient, without_brackets
 from builder.model.recipe.product import Contact, Product
+from builder.model.remembered import remembered
 from builder.words.fold import fold
 
 
@@ -246,6 +247,18 @@ class Rules:
     def for_use(self, used_on: tuple[str, ...], youngest: int | None) -> "Rules":
         """Give the same for a product whose recipe says where it is used, and who uses it (None: those who come)."""
         return replace(self, used_on=used_on, youngest=self.youngest if youngest is None else youngest)
+
+
+@remembered(64)
+def rules_for(
+    region: Region,
+    limits: tuple[Limit, ...],
+    colour_rules: tuple[ColourRule, ...],
+    field_rules: tuple[FieldRule, ...],
+    youngest: int | None,
+) -> Rules:
+    """Give what a product is judged by: one value for the same tables and age, so that what has been worked out from it is known."""
+    return Rules(region, limits, colour_rules, field_rules, youngest)
 
 
 def is_own_law(limit: Limit, region: Region, limits: Sequence[Limit]) -> bool:

@@ -1,5 +1,6 @@
 """What a list of ingredients is made by: the region, the words of all regions for the same thing, the table of fragrance allergens."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
 
@@ -7,6 +8,7 @@ from builder.model.label.region import Region
 from builder.model.recipe.figure import Known, Source
 from builder.model.recipe.ingredient import DeclaredAs, without_brackets
 from builder.model.recipe.product import Contact
+from builder.model.remembered import remembered
 
 
 @dataclass(frozen=True)
@@ -75,3 +77,9 @@ class Labelling:
 
 
 ANY_REGION = Labelling()
+
+
+@remembered(16)
+def labelling_by(region: Region, regions: Mapping[str, Region], allergens: tuple[Allergen, ...]) -> Labelling:
+    """Give what lists are made by in a region: one value for the same tables, so that what has been worked out from it is known."""
+    return Labelling(region, tuple(regions.values()), allergens)

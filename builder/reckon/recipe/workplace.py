@@ -3,9 +3,8 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
-from builder.model.dose.limit import ColourRule, FieldRule, Limit, Rules
-from builder.model.label.labelling import ANY_REGION, Allergen, Labelling
-from builder.model.label.region import Region
+from builder.model.dose.limit import Rules
+from builder.model.label.labelling import ANY_REGION, Labelling
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
 from builder.model.recipe.product import Product
@@ -45,27 +44,19 @@ class Workplace:
 
 def workplace(studio: Studio, scales: Sequence[Scale], *, youngest: int | None = None, from_solid: bool = False) -> Workplace:
     """Give a place with some scales and all that a studio knows, its limits for people from `youngest` years on."""
-    rules = (studio.region, studio.limits, studio.colour_rules, studio.field_rules)
-    return _workplace(studio.ingredients, studio.constants, *rules, studio.regions, studio.allergens, youngest, from_solid, *scales)
+    return _workplace(studio.ingredients, studio.constants, studio.rules(youngest), studio.labelling, from_solid, *scales)
 
 
 @remembered(64)
 def _workplace(
     cards: Cards,
     constants: Mapping[str, Figure],
-    region: Region,
-    limits: tuple[Limit, ...],
-    colour_rules: tuple[ColourRule, ...],
-    field_rules: tuple[FieldRule, ...],
-    regions: Mapping[str, Region],
-    allergens: tuple[Allergen, ...],
-    youngest: int | None,
+    rules: Rules,
+    labelling: Labelling,
     from_solid: bool,
     *scales: Scale,
 ) -> Workplace:
     """Give the same place for the same studio, so that what has been worked out in it is known."""
-    rules = Rules(region, limits, colour_rules, field_rules, youngest)
-    labelling = Labelling(region, tuple(regions.values()), allergens)
     return Workplace(cards, by_unit(scales), constants, rules, labelling, from_solid=from_solid)
 
 
