@@ -5,6 +5,6 @@ looked at each time. Where a system does not tell (Windows), nothing is kept. Wh
 """
 
 from builder.cache.compiled import find, keep
-from builder.cache.sums import sum_of
+from builder.cache.sums import sum_of, sum_of_files, with_code
 
-__all__ = ["find", "keep", "sum_of"]
+__all__ = ["find", "keep", "sum_of", "sum_of_files", "with_code"]

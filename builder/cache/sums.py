@@ -26,17 +26,30 @@ class _Sum(Protocol):
 
 
 def sum_of(folder: Path) -> str | None:
-    """Give the sum of all files of a folder, and of the code that reads it.
+    """Give the sum of all files of a folder, and of the code that reads it; None where one of them cannot be told."""
+    files = sum_of_files(folder)
+    return with_code(files) if files else None
 
-    None where it cannot be told: a file that cannot be read or is no plain file (a link may lead anywhere), or code that has just changed.
+
+def sum_of_files(folder: Path) -> str | None:
+    """Give the sum of all files of a folder, under which one process knows it: the code of a process does not change.
+
+    None where it cannot be told: a file cannot be read or is no plain file (a link may lead anywhere).
     """
     made = blake2b(digest_size=32)
     try:
-        made.update(_sum_of_code())
         _add(made, str(folder), "")
     except (OSError, _UntoldError):
         return None
     return made.hexdigest()
+
+
+def with_code(files: str) -> str | None:
+    """Give the sum under which every process knows what was read: that of files, and of the code. None where code has just changed."""
+    try:
+        return blake2b(_sum_of_code() + files.encode(), digest_size=32).hexdigest()
+    except (OSError, _UntoldError):
+        return None
 
 
 class _UntoldError(Exception):

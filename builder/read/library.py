@@ -9,7 +9,7 @@ from functools import lru_cache, partial
 from pathlib import Path, PurePosixPath
 from typing import Any, TypeVar
 
-from builder.cache import find, keep, sum_of
+from builder.cache import find, keep, sum_of, sum_of_files, with_code
 from builder.model.dose.limit import ColourRule, FieldRule, Limit
 from builder.model.finding import Finding
 from builder.model.label.label_sheet import LabelSheet
@@ -145,18 +145,19 @@ def _together(first: tuple[T, ...], then: tuple[T, ...]) -> tuple[T, ...]:
 
 
 def _shipped(content: Path) -> _Shipped:
-    """Give the stock that ships: read once for each version of it and of the code, where that can be told."""
-    key = sum_of(content)
-    return _kept(key, content) if key else _read_shipped(content)
+    """Give the stock that ships: read once in a process for each state of its files, and once for each version where that can be told."""
+    files = sum_of_files(content)
+    return _kept(files, content) if files else _read_shipped(content)
 
 
 @lru_cache(maxsize=4)
-def _kept(key: str, content: Path) -> _Shipped:
-    found = find(key)
+def _kept(files: str, content: Path) -> _Shipped:
+    key = with_code(files)
+    found = find(key) if key else None
     if isinstance(found, _Shipped):
         return found
     read = _read_shipped(content)
-    if sum_of(content) == key:  # it has not changed meanwhile
+    if key and sum_of(content) == key:  # it has not changed meanwhile
         keep(key, read)
     return read
 

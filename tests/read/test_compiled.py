@@ -295,6 +295,14 @@ def test_where_nothing_can_be_kept_it_is_read_each_time(hinder, reads, tmp_path,
     assert not list(tmp_path.rglob("*.new"))
 
 
+def test_code_that_has_just_changed_is_read_for_once_in_its_process(reads, monkeypatch):
+    code_that_has_just_changed(monkeypatch)
+    another_process()
+    reads.clear()
+    assert library._shipped(CONTENT) is library._shipped(CONTENT)
+    assert reads == [CONTENT]
+
+
 def test_root_makes_no_folder_in_the_home_of_another(tmp_path, monkeypatch):
     owner = tmp_path.stat().st_uid
     monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "cache"))
