@@ -6,6 +6,7 @@ Whatever a file holds, `stillroom check` ends with 0 or 1 and says what is wrong
 import os
 import random
 import shutil
+import time
 from datetime import date
 from pathlib import Path
 
@@ -13,6 +14,7 @@ import pytest
 
 from builder import pipeline
 from builder.library import CONTENT
+from tests.published import run
 from tests.test_findings import FINDINGS, check, lay_out
 
 SOUND = FINDINGS / "_sound"
@@ -323,3 +325,38 @@ def test_a_studio_that_may_not_be_looked_into_is_a_sentence_and_no_stop(studio, 
     status, out, err = check(studio)
     assert (status, out) == (3, "")
     assert err == f"stillroom: {studio / 'studio.yaml'}: Permission denied; nothing was changed\n"
+
+
+# Found by `python -m tests.fuzz`
+
+
+def test_a_folder_that_is_no_studio_is_answered_by_every_command(tmp_path):
+    (tmp_path / "layouts").mkdir()
+    (tmp_path / "layouts" / "own.html").write_text("<p>{{ view.title }}</p>\n", encoding="utf-8")
+    for command in ("check", "shop", "publish"):
+        done = run(command, tmp_path, "--today", "2027-01-01")
+        assert done.status == 1 and "studio.yaml: studio-missing (stop)" in done.err, command
+
+
+def test_a_template_that_its_lexer_cannot_read_is_told_with_its_name(studio):
+    (studio / "layouts" / "parts").mkdir(parents=True)
+    (studio / "layouts" / "parts" / "lye.html").write_text("<p>\n{% raw %}\n</p>\n", encoding="utf-8")
+    assert "layouts/parts/lye.html:2:" in found(studio)
+
+
+def test_brackets_at_the_very_end_are_shown_where_they_are_opened(studio):
+    file = studio / RECIPE
+    file.write_text(file.read_text(encoding="utf-8").rstrip() + "\nchoices:\n  scent: {", encoding="utf-8")
+    line = file.read_text(encoding="utf-8").count("\n") + 1
+    assert f"{RECIPE}:{line}:11: yaml-broken (stop)\n{line:>5} |   scent: {{\n" in found(studio)
+
+
+# Limits of processor time are generous: what they hold off took minutes.
+
+
+def test_a_word_as_long_as_a_file_and_a_sentence_without_an_end_are_read_in_no_time(studio):
+    append(studio / "pages" / "about.md", "x" * 200_000 + "\n")
+    append(studio / LESSON, "\n1. " + "never add lye, never add water, " * 200 + "done.\n")
+    begun = time.process_time()
+    check(studio)
+    assert time.process_time() - begun < 15

@@ -85,6 +85,8 @@ class Templates:
         *own, library = layout_folders
         self.own = tuple(name for name in FileSystemLoader(own).list_templates() if name.endswith(".html"))
         self.of_library = frozenset(FileSystemLoader(library).list_templates())
+        self._trees: dict[str, nodes.Template] = {}
+        self._faults: dict[str, TemplateFault | None] = {}
         self._files = {str(folder / name): name for folder in reversed(own) for name in self.own if (folder / name).is_file()}
         self._environment = ImmutableSandboxedEnvironment(
             loader=FileSystemLoader(list(layout_folders), encoding="utf-8"),
@@ -114,11 +116,16 @@ class Templates:
 
     def fault_in(self, name: str) -> TemplateFault | None:
         """Find what is wrong in a template without filling it in: it cannot be read, or asks for another that is not there."""
+        if name not in self._faults:
+            self._faults[name] = self._fault_in(name)
+        return self._faults[name]
+
+    def _fault_in(self, name: str) -> TemplateFault | None:
         try:
             tree = self._tree(name)
             self._environment.get_template(name)
         except TemplateSyntaxError as error:
-            return self._on_line(TemplateFault(error.name or name, error.lineno, _in_words(error.message or "")))
+            return self._on_line(TemplateFault(name, error.lineno, _in_words(error.message or "")))
         except UnicodeDecodeError:
             return TemplateFault(name, 0, "it is not saved as UTF-8")
         asked = [(line, other) for line, other in _referenced(tree) if not self.has(other)]
@@ -135,8 +142,10 @@ class Templates:
 
     def _tree(self, name: str) -> nodes.Template:
         assert self._environment.loader is not None
-        source, file, _ = self._environment.loader.get_source(self._environment, name)
-        return self._environment.parse(source, name, file)
+        if name not in self._trees:
+            source, file, _ = self._environment.loader.get_source(self._environment, name)
+            self._trees[name] = self._environment.parse(source, name, file)
+        return self._trees[name]
 
     def _on_line(self, fault: TemplateFault, marked: str = "") -> TemplateFault:
         """Add which part of its line is to be marked: some words in it, or all of it."""

@@ -68,7 +68,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
     findings: list[Finding] = []
     studio = TextFolder(folder, findings)
     if not studio.has("studio.yaml"):
-        return _no_studio(studio), findings
+        return _no_studio(studio, stock), findings
     drawn_on = read_library(stock, studio)
     recipe_files, page_files = tuple(studio.files("recipes", ".yaml")), tuple(studio.files("pages", ".md"))
     class_folders = tuple(studio.folders("classes"))
@@ -105,11 +105,13 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
     return read, findings
 
 
-def _no_studio(studio: TextFolder) -> Studio:
+def _no_studio(studio: TextFolder, stock: Path) -> Studio:
+    """Give a studio that holds the stock alone, and find that there is none: what else lies in the folder is not looked at."""
     wrong = "There is no studio here: a studio folder has a file studio.yaml, which says who teaches, where, and with which scales."
     remedy = "Name the folder that holds studio.yaml, or write that file. Beside it stand the folders recipes, classes and pages."
     studio.findings.append(stop("studio-missing", studio.place("studio.yaml"), wrong, remedy))
-    return Studio(profile=read_profile(None, NOTHING_KNOWN, []))
+    library = read_library(stock, TextFolder(studio.root, [])).library
+    return Studio(**fields_of(Library, library), profile=read_profile(None, NOTHING_KNOWN, []))
 
 
 def _profile(studio: TextFolder, known: Known) -> Profile:

@@ -28,6 +28,8 @@ _NO_COMPOUND = (
 )
 _VOWELS = "aeiou"
 _WORD = re.compile(r"\w+")
+_LONGEST = 40  # signs of a beginning that is remembered: a "word" of a whole file has too many others.
+_BEGINNING = re.compile(rf"\w{{1,{_LONGEST}}}")
 Groups = Mapping[str, tuple[str, ...]]
 
 
@@ -66,8 +68,8 @@ class Words:
 
     @cached_property
     def beginnings(self) -> frozenset[str]:
-        """Give every beginning of every word in it."""
-        words = set(_WORD.findall(self.small))
+        """Give every beginning of every word in it, but none longer than a stem by which patterns are sorted."""
+        words = {word[:_LONGEST] for word in _WORD.findall(self.small)}
         return frozenset(word[:end] for word in words for end in range(1, len(word) + 1))
 
     def has_any(self, stems: Stems) -> bool:
@@ -116,7 +118,7 @@ class PatternIndex:
         for number, patterns in enumerate(rows):
             for pattern in patterns:
                 # A phrase begins with a word, so its stem is the beginning of one; a stem with other signs in it is left to the search.
-                certain = [stems for stems in pattern.needs if all(map(_WORD.fullmatch, stems.any_of))]
+                certain = [stems for stems in pattern.needs if all(map(_BEGINNING.fullmatch, stems.any_of))]
                 rarest = min(certain, key=lambda stems: len(stems.any_of), default=None)
                 (self._always if rarest is None else self._by_stems.setdefault(rarest, [])).append((number, pattern))
         for stems in self._by_stems:

@@ -28,6 +28,10 @@ _SIGN = (
 )
 _MEANT_AS_TEXT = "Put the value in quotes if it is meant as text."
 # A piece of the parser's own message, whether to show where it gave up or where it began, what it means, and what to write.
+_UNCLOSED = (
+    "Brackets are opened and not closed, or a comma or a quotation mark is missing in them.",
+    "Write the bracket, the comma or the quotation mark that is missing.",
+)
 _PROBLEMS: tuple[tuple[str, _Where, str, str], ...] = (
     (
         "mapping values are not allowed",
@@ -41,12 +45,7 @@ _PROBLEMS: tuple[tuple[str, _Where, str, str], ...] = (
         "This line has no colon after a name, and no hyphen as in a list.",
         'Write "name: value" or "- value", or put a text that runs over several lines in quotes.',
     ),
-    (
-        "expected ',' or",
-        "beginning in another line",
-        "Brackets are opened and not closed, or a comma or a quotation mark is missing in them.",
-        "Write the bracket, the comma or the quotation mark that is missing.",
-    ),
+    ("expected ',' or", "beginning in another line", *_UNCLOSED),
     ("unexpected end of stream", "beginning", "A quotation mark is opened here and never closed.", "Close the quotation."),
     ("expected '-' indicator", "end", "This line stands in a list and does not begin with a hyphen.", 'Begin it with "- ".'),
     ("node content", "end", "A name is missing before this colon, or a value between two commas.", "Write it, or take the sign out."),
@@ -83,6 +82,9 @@ def explain_problem(error: yaml.YAMLError, text: str, file: str, first_line: int
 def _explain(error: yaml.MarkedYAMLError, text: str, loader: type) -> tuple[_Spot, str, str]:
     end = error.problem_mark or error.context_mark
     assert end is not None
+    lines = text.split("\n")
+    if end.line >= len(lines):
+        return (len(lines) - 1, len(lines[-1])), *_UNCLOSED
     tab = _tab(text, end)
     if tab:
         return (tab, *_TAB)
@@ -106,7 +108,7 @@ def _unprintable(text: str) -> _Spot:
 
 def _tab(text: str, end: yaml.Mark) -> _Spot | None:
     """Give the spot of a tab among the spaces that begin a line, or where the parser gave up."""
-    line = [*text.split("\n"), ""][end.line]
+    line = text.split("\n")[end.line]
     if line[end.column : end.column + 1] == "\t":
         return end.line, end.column
     tab = line.find("\t", 0, len(line) - len(line.lstrip(" \t")))
