@@ -1,4 +1,4 @@
-"""Some hundred spoilt studios: no traceback, no hang, nothing written where it should not be, each finding at a place that exists.
+"""Some dozens of spoilt studios: no traceback, no hang, nothing written where it should not be, each finding at a place that exists.
 
 Many more are tried by hand with `python -m tests.fuzz`. What was found so, once mended, has a test of its own beside what it is about.
 """
@@ -8,7 +8,7 @@ import pytest
 from tests.fuzz.trial import try_seed
 
 
-@pytest.mark.parametrize("seed", range(120))
+@pytest.mark.parametrize("seed", range(45))
 def test_a_spoilt_studio_is_answered_in_words(seed, tmp_path):
     trial = try_seed(seed, tmp_path, small=True)
     assert trial.faults == [], trial.done
