@@ -21,7 +21,8 @@ Inside a studio's folder STUDIO can be left out. `stillroom COMMAND --help` show
 `stillroom completion SHELL` prints what lets a shell complete these words."""
 # What can be listed, and the shells that are known; the words that follow them are told by the commands themselves.
 LISTS = (
-    "kinds", "containers", "ingredients", "oils", "sheets", "cautions", "passages", "recipes", "classes", "findings", "terms", "figures",
+    "kinds", "containers", "ingredients", "oils", "sheets", "cautions", "passages", "drawings", "recipes", "classes", "findings", "terms",
+    "figures",
 )  # fmt: skip
 SHELLS = ("bash", "zsh", "fish", "powershell")
 ANY_SHAPE = ("cylinder", "tube", "round lid", "bag", "cavity", "rectangle")

@@ -76,6 +76,8 @@ def _texts_that_ship() -> Iterator[tuple[str, str]]:
     for caution in library.cautions.values():
         file = f"cautions/{caution.key}.yaml"
         yield from ((file, text) for text in (caution.name, caution.what, *caution.avoid, *caution.if_it_happens))
+    for drawing in library.drawings.values():
+        yield from (("drawings.yaml", text) for text in (drawing.caption, drawing.alt))
     for rule in library.supervision.values():
         yield from (("supervision.yaml", text) for text in (rule.key, rule.ahead, *rule.wear, *rule.watchers_wear, *rule.kit))
     for advice in library.format_advice.values():

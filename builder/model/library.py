@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from builder.model.dose.limit import ColourRule, FieldRule, Limit
+from builder.model.drawing import Drawing
 from builder.model.label.label_sheet import LabelSheet
 from builder.model.label.label_warning import WarningRule
 from builder.model.label.labelling import Allergen
@@ -51,7 +52,8 @@ class Rulebook:
     `constants` are figures that belong to no ingredient, `regions` and `allergens` what lists of ingredients are made by, `languages` are
     keyed by their names. `unsafe_steps` are the dangers that words of a step can bring, `lye_words` the words for lye and raw soap in
     somebody's hands, `flame_words` those for fire in the room, `claims` those that make a medicine of a cosmetic. `format_advice` is the
-    advice on formats. `synonyms` are what people mean by the words that they type.
+    advice on formats. `synonyms` are what people mean by the words that they type, `drawings` those that
+    lessons can call for, by folded names.
     """
 
     constants: Mapping[str, Figure] = field(default_factory=dict)
@@ -67,6 +69,7 @@ class Rulebook:
     flame_words: FlameWords = field(default_factory=dict)
     claims: ClaimRules = field(default_factory=ClaimRules)
     synonyms: Synonyms = NO_SYNONYMS
+    drawings: Mapping[str, Drawing] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, kw_only=True)

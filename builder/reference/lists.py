@@ -1,18 +1,24 @@
 """What can be named in a file, as tables: kinds of product, containers, ingredients, sheets of labels, cautions, passages and the like."""
 
+import re
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from itertools import islice
 
 from builder.finding_kinds import finding_kinds
+from builder.model.drawing import Drawing
 from builder.model.recipe.container import Container
 from builder.model.recipe.quantity import Length
 from builder.model.studio import Studio
-from builder.model.teaching.lesson import sentences_in
+from builder.model.teaching.lesson import Step, drawings_in, sentences_in
 from builder.read.library import DrawnOn
 from builder.reference.figures import value_of
 from builder.reference.terms import terms
+from builder.words.fold import fold
 from builder.words.plain_number import plain_number
 
+MOST_PLACES = 4  # So many steps that a drawing would fit are named.
+_WORD = re.compile(r"[^\W_]+")
 Rows = Iterable[tuple[str, ...]]
 
 
@@ -101,6 +107,29 @@ def _findings(_: Shown) -> Iterator[tuple[str, ...]]:
         yield kind.name, " or ".join(["stop"] * kind.stops + ["caution"] * kind.cautions), kind.means
 
 
+def _drawings(shown: Shown) -> Iterator[tuple[str, ...]]:
+    for drawing in shown.drawn_on.library.drawings.values():
+        places = _fitting(drawing, shown.studio) if shown.studio else []
+        more = f" and {len(places) - MOST_PLACES} more" if len(places) > MOST_PLACES else ""
+        yield f"{{drawing: {drawing.name}}}", drawing.caption, ", ".join(places[:MOST_PLACES]) + more
+
+
+def _fitting(drawing: Drawing, studio: Studio) -> list[str]:
+    """Give the place of the first step that a drawing fits by its words, in each part of a lesson that does not show it yet."""
+    found = []
+    for part in (part for one in studio.classes.values() for part in one.lesson.parts):
+        if any(hole.name.key == fold(drawing.name) for hole in drawings_in(part.blocks)):
+            continue
+        fitting = (step for step in part.steps if _fits(drawing, step))
+        found += [f"{step.place.file}:{step.place.line}" for step in islice(fitting, 1)]
+    return found
+
+
+def _fits(drawing: Drawing, step: Step) -> bool:
+    said = [frozenset(_WORD.findall(fold(sentence.words))) for sentence in step.sentences]
+    return any(fits <= words for fits in drawing.fits for words in said)
+
+
 def _terms(_: Shown) -> Iterator[tuple[str, ...]]:
     yield from ((term.name, ", ".join(term.also_called)) for term in terms())
 
@@ -118,6 +147,7 @@ LISTINGS: Mapping[str, tuple[tuple[str, ...], Callable[[Shown], Rows]]] = {
     "sheets": (("label sheet", "paper", "labels", "each"), _sheets),
     "cautions": (("in a lesson", "what"), _cautions),
     "passages": (("in a lesson", "begins"), _passages),
+    "drawings": (("in a lesson", "shows", "would fit at"), _drawings),
     "recipes": (("recipe", "name", "kind"), _recipes),
     "classes": (("class", "title", "dates"), _classes),
     "findings": (("finding", "is a", "means"), _findings),

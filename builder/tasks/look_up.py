@@ -79,5 +79,5 @@ def list_names(options: argparse.Namespace) -> int:
 _ALSO = {
     "products": "kinds", "ingredient": "ingredients", "cards": "ingredients", "label-sheets": "sheets", "labels": "sheets",
     "essential-oils": "oils", "words": "terms", "glossary": "terms", "constants": "figures", "limits": "figures", "kind": "kinds",
-    "container": "containers", "caution": "cautions", "passage": "passages", "recipe": "recipes", "class": "classes",
+    "container": "containers", "caution": "cautions", "passage": "passages", "drawing": "drawings", "recipe": "recipes", "class": "classes",
 }  # fmt: skip

@@ -9,7 +9,7 @@ from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Name
 from builder.model.studio import PICTURE_ENDINGS, Studio
 from builder.model.subject import Subject, WholeClass
-from builder.model.teaching.lesson import Block, CautionHere, LinkHole, PictureHole, Piece, Prose, Steps
+from builder.model.teaching.lesson import Block, CautionHere, DrawingHole, LinkHole, PictureHole, Piece, Prose, Steps
 from builder.words.nearest import did_you_mean
 
 _About = frozenset[Subject]
@@ -18,11 +18,12 @@ _About = frozenset[Subject]
 @rule_on(
     STUDIO,
     FindingKind("caution-unknown", STOP, "A text asks for a caution that does not exist, so that a warning would be missing."),
+    FindingKind("drawing-unknown", STOP, "A text calls for a drawing that does not exist."),
     FindingKind("link-broken", STOP, "A link leads to something that does not exist."),
     FindingKind("picture-missing", STOP, "A text shows a picture that is not there."),
 )
 def find_broken_links(studio: Studio) -> Iterator[Finding]:
-    """Follow each caution, picture and link."""
+    """Follow each caution, drawing, picture and link."""
     for studio_class in studio.classes.values():
         folder, about = f"classes/{studio_class.key}", frozenset[Subject]({WholeClass(studio_class.key)})
         blocks = (*studio_class.lesson.introduction, *(block for part in studio_class.lesson.parts for block in part.blocks))
@@ -61,6 +62,17 @@ def _holes(pieces: tuple[Piece, ...], folder: str, about: _About, studio: Studio
     for piece in pieces:
         if isinstance(piece, PictureHole):
             yield from _picture(piece.file, folder, about, studio)
+        elif isinstance(piece, DrawingHole):
+            if piece.name.key not in studio.drawings:
+                names = [drawing.name for drawing in studio.drawings.values()]
+                yield stop(
+                    "drawing-unknown",
+                    piece.name.place,
+                    f'There is no drawing "{piece.name}".',
+                    f"`stillroom list drawings` shows those that there are; a picture of yours is ![what it shows](its-file.png)."
+                    f"{did_you_mean(piece.name.text, names)}",
+                    about=about,
+                )
         elif isinstance(piece, LinkHole):
             there, unread = (
                 (studio.pages.keys(), studio.unread.pages) if piece.kind == "page" else (studio.classes.keys(), studio.unread.classes)

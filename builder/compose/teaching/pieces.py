@@ -12,10 +12,12 @@ from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.edition import Edition
 from builder.compose.recipe.wording import keep_together
+from builder.compose.teaching.drawn import figure_html
 from builder.compose.teaching.mentions import class_amount, home_amount
+from builder.model.drawing import Drawing
 from builder.model.place import Name
 from builder.model.recipe.worked_batch import WorkedBatch
-from builder.model.teaching.lesson import Block, CautionHere, LinkHole, Mention, PictureHole, Piece, Prose, Steps
+from builder.model.teaching.lesson import Block, CautionHere, DrawingHole, LinkHole, Mention, PictureHole, Piece, Prose, Steps
 from builder.words.outward import outward
 
 
@@ -26,10 +28,19 @@ class TextWriter:
     amount: Callable[[Name, WorkedBatch], str]
     picture: Callable[[PictureHole], str]
     link: Callable[[LinkHole], str]
+    drawing: Callable[[Name], Drawing]
 
     def fill(self, pieces: Iterable[Piece], sheet: WorkedBatch | None) -> str:
         """Join the pieces of a block. Text that speaks of no batch has none, and no amounts to fill in."""
-        return "".join(self._piece(piece, sheet) for piece in pieces)
+        pieces = tuple(pieces)
+        drawings = [self.drawing(piece.name) for piece in pieces if isinstance(piece, DrawingHole)]
+        named = next((piece.name for piece in pieces if isinstance(piece, Mention)), None)
+        weighed = self.amount(named, sheet) if drawings and named is not None and sheet is not None else ""
+        drawn = "".join(figure_html(drawing, weighed) for drawing in drawings)
+        html = "".join(self._piece(piece, sheet) for piece in pieces if not isinstance(piece, DrawingHole))
+        if any(drawing.shows_reading for drawing in drawings):  # It must not reach into the next step, whose amount is another.
+            return f'<div class="whole">{drawn}{html}</div>'
+        return f'<div class="beside">{drawn}</div>{html}' if drawn and html else drawn + html
 
     def fill_blocks(self, blocks: Iterable[Block], sheet: WorkedBatch | None = None) -> str:
         """Give running text as finished HTML; its cautions are shown elsewhere."""
@@ -41,7 +52,7 @@ class TextWriter:
         steps = "".join(f"<li>{self.fill(step.pieces, sheet)}</li>" for step in block.steps)
         return f"<ol>{steps}</ol>"
 
-    def _piece(self, piece: Piece, sheet: WorkedBatch | None) -> str:
+    def _piece(self, piece: str | Mention | PictureHole | LinkHole, sheet: WorkedBatch | None) -> str:
         match piece:
             case str():
                 return keep_together(piece)
@@ -70,7 +81,7 @@ def _page_writer(edition: Edition, here: Address, folder: str, at_home: bool) ->
     def picture(hole: PictureHole) -> str:
         return here.link_to(addresses.picture(here.folder, beside(folder, hole)))
 
-    return TextWriter(_amounts(edition, at_home), picture, link)
+    return TextWriter(_amounts(edition, at_home), picture, link, _drawings(edition))
 
 
 def _paper_writer(edition: Edition, folder: str, at_home: bool) -> TextWriter:
@@ -80,12 +91,16 @@ def _paper_writer(edition: Edition, folder: str, at_home: bool) -> TextWriter:
     def link(hole: LinkHole) -> str:
         return f"{public}/{quote(edition.target(hole).path)}" if public else "#top"
 
-    return TextWriter(_amounts(edition, at_home), lambda hole: quote(beside(folder, hole)), link)
+    return TextWriter(_amounts(edition, at_home), lambda hole: quote(beside(folder, hole)), link, _drawings(edition))
 
 
 def _amounts(edition: Edition, at_home: bool) -> Callable[[Name, WorkedBatch], str]:
     write = home_amount if at_home else class_amount
     return lambda name, sheet: write(edition.studio, sheet, name)
+
+
+def _drawings(edition: Edition) -> Callable[[Name], Drawing]:
+    return lambda name: edition.studio.drawings[name.key]
 
 
 def beside(folder: str, hole: PictureHole) -> str:

@@ -49,8 +49,15 @@ class LinkHole:
     target: Name
 
 
+@dataclass(frozen=True)
+class DrawingHole:
+    """A hole for a drawing of the project, by its name."""
+
+    name: Name
+
+
 # Finished HTML, and the holes in it. Joining the pieces in order, holes filled, gives well-formed HTML.
-Piece = str | Mention | PictureHole | LinkHole
+Piece = str | Mention | PictureHole | LinkHole | DrawingHole
 
 
 @dataclass(frozen=True)
@@ -103,6 +110,12 @@ def mentions_in(blocks: tuple[Block, ...]) -> tuple[Mention, ...]:
             for step in block.steps:
                 found += step.mentions
     return tuple(found)
+
+
+def drawings_in(blocks: tuple[Block, ...]) -> tuple[DrawingHole, ...]:
+    """Give every drawing that some blocks call for, in order."""
+    runs = (run for block in blocks for run in ([block] if isinstance(block, Prose) else block.steps if isinstance(block, Steps) else ()))
+    return tuple(piece for run in runs for piece in run.pieces if isinstance(piece, DrawingHole))
 
 
 def sentences_in(blocks: tuple[Block, ...]) -> tuple[Sentence, ...]:

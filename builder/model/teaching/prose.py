@@ -57,8 +57,8 @@ class Sentence:
         return self.written.place(self.begin + begin, self.begin + end)
 
 
-_NAMED_OF = re.compile(r"\{(?!\s*(?:caution|passage)\b)[^{}]*\}(?=\s+of\b)\s+of\b", re.IGNORECASE)
-_ALONE = re.compile(r"\{\s*(?:caution|passage)\s*:[^{}]*\}", re.IGNORECASE)
+_NAMED_OF = re.compile(r"\{(?!\s*(?:caution|passage|drawing)\b)[^{}]*\}(?=\s+of\b)\s+of\b", re.IGNORECASE)
+_ALONE = re.compile(r"\{\s*(?:caution|passage|drawing)\s*:[^{}]*\}", re.IGNORECASE)
 _ADDRESS = re.compile(r"(?<=\])\([^()\s]*(?:\s+\"[^\"]*\")?\)")
 _MARKS = re.compile(r"[*`{}\[\]\\]|(?<!\w)_+|_+(?!\w)")
 _ABBREVIATED = re.compile(r"\b(?:e\.g|i\.e|approx|min|no|vol|wt|Dr|St|[A-Z]|etc|temp)\.$", re.IGNORECASE)

@@ -11,6 +11,17 @@ from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.values.values import member_of, word_of
 
 
+class DrawingShape(Shape):
+    """One entry of `drawings.yaml`."""
+
+    caption: Text = needed("caption", "Light trace")
+    """What stands beneath the drawing."""
+    alt: Text = needed("alt", "Soap batter runs from a spatula and leaves a faint line on the surface.")
+    """What it shows, for those who do not see it."""
+    fits: Texts = maybe("fits", (), "[stop at a light trace]")
+    """Words of steps that it fits. All words of an entry stand in one sentence, in any order."""
+
+
 class BandShape(Shape):
     """How many students one adult watches from an age on."""
 

@@ -9,7 +9,7 @@ from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Name, Place
 from builder.model.teaching.lesson import CautionHere, Piece, Prose, Step, Steps
 from builder.model.teaching.prose import RunningText, Sentence, sentences_of
-from builder.read.teaching.braces import standing_alone
+from builder.read.teaching.braces import drawings_alone, standing_alone
 from builder.read.teaching.pieces import PieceWriter, plain_text
 from builder.read.text.markdown import Token, parse_markdown
 from builder.read.text.text_lines import TextLines
@@ -88,6 +88,8 @@ def _block(run: list[Token], lines: TextLines, findings: list[Finding]) -> TextB
         alone = _standing_alone(run[1], lines) or _meant_as_heading(run[1], lines, findings)
         if alone:
             return alone
+        if drawings_alone(run[1]):
+            return Prose(writer.drawings(run), place)
     return Prose(writer.write(run), place, writer.sentences)
 
 
@@ -122,5 +124,5 @@ def _items(run: list[Token]) -> Iterator[list[Token]]:
 
 
 def _step(item: list[Token], lines: TextLines, findings: list[Finding]) -> Step:
-    writer = PieceWriter(lines, findings)
+    writer = PieceWriter(lines, findings, in_step=True)
     return Step(writer.write(item[1:-1]), lines.of_block(item[0]), writer.sentences)

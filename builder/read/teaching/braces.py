@@ -1,10 +1,12 @@
-"""What stands in braces: the name of an amount, or `passage: NAME` and `caution: NAME`, which stand in paragraphs of their own."""
+"""What stands in braces: the name of an amount, `passage: NAME` and `caution: NAME` in paragraphs of their own, or `drawing: NAME`."""
 
 import re
 
 from builder.read.text.markdown import Token
 
 STANDING_ALONE = ("passage", "caution")
+DRAWING = "drawing"  # It stands in a step, or with others in a paragraph of their own.
+BEFORE_A_COLON = (*STANDING_ALONE, DRAWING)
 _WITH_COLON = re.compile(r"([^:]*?) ?: ?(.*)")
 
 
@@ -22,3 +24,11 @@ def standing_alone(inline: Token) -> tuple[str, str] | None:
         return None
     word, name = divide_brace(children[0].content)
     return (word, name) if word in STANDING_ALONE and name else None
+
+
+def drawings_alone(inline: Token) -> bool:
+    """Say whether a paragraph holds nothing but drawings."""
+    children = inline.children or []
+    braces = [child for child in children if child.type == "brace"]
+    others = [child for child in children if child.type not in ("brace", "softbreak") and (child.type != "text" or child.content.strip())]
+    return bool(braces) and not others and all(divide_brace(child.content)[0] == DRAWING for child in braces)

@@ -7,9 +7,9 @@ from html import escape
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.place import Name, Place
-from builder.model.teaching.lesson import LinkHole, Mention, PictureHole, Piece
+from builder.model.teaching.lesson import DrawingHole, LinkHole, Mention, PictureHole, Piece
 from builder.model.teaching.prose import RunningText, Sentence, sentences_of
-from builder.read.teaching.braces import STANDING_ALONE, divide_brace
+from builder.read.teaching.braces import BEFORE_A_COLON, DRAWING, divide_brace
 from builder.read.text.markdown import Token, render_token
 from builder.read.text.text_error import quoted
 from builder.read.text.text_lines import TextLines
@@ -41,13 +41,15 @@ def plain_text(inline: Token) -> str:
 
 @dataclass
 class PieceWriter:
-    """Collects the pieces of one block, and what is wrong in it."""
+    """Collects the pieces of one block, and what is wrong in it. `in_step`: it is a step, before whose words its drawings stand."""
 
     lines: TextLines
     findings: list[Finding]
     pieces: list[Piece] = field(default_factory=list)
     html_found: bool = False
     texts: list[RunningText] = field(default_factory=list)
+    in_step: bool = False
+    drawn: list[DrawingHole] = field(default_factory=list)
 
     def write(self, tokens: list[Token]) -> tuple[Piece, ...]:
         """Give the pieces of a run of block tokens."""
@@ -65,7 +67,13 @@ class PieceWriter:
                     cell_after = 0 if token.nesting == 1 else None
                 _align_by_class(token)
                 self._html(render_token(tokens, index))
-        return tuple(self.pieces)
+        return (*self.drawn, *self.pieces)
+
+    def drawings(self, run: list[Token]) -> tuple[Piece, ...]:
+        """Give the drawings of a paragraph that holds nothing else."""
+        self.in_step = True
+        self.write(run)
+        return tuple(self.drawn)
 
     @property
     def sentences(self) -> tuple[Sentence, ...]:
@@ -100,12 +108,18 @@ class PieceWriter:
 
     def _brace(self, place: Place, written: str) -> None:
         word, name = divide_brace(written)
-        if word and word not in STANDING_ALONE:
-            remedy = f"Write one of these before a colon: {', '.join(STANDING_ALONE)}.{did_you_mean(word, STANDING_ALONE)}"
+        if word and word not in BEFORE_A_COLON:
+            remedy = f"Write one of these before a colon: {', '.join(BEFORE_A_COLON)}.{did_you_mean(word, BEFORE_A_COLON)}"
             self._stop("word-unknown", place, f"{quoted(word)} has no meaning before a colon in braces.", remedy)
         elif not name:
             missing = f"of the {word} " if word else "of an amount "
             self._stop("brace-empty", place, "No name stands in these braces.", f"Write the name {missing}in them.")
+        elif word == DRAWING and self.in_step:
+            self.drawn.append(DrawingHole(Name(name, place)))
+        elif word == DRAWING:
+            wrong = "A drawing cannot stand inside other text."
+            remedy = "Put it at the end of a step, or in a paragraph of its own, with an empty line before and after it."
+            self._stop("brace-out-of-place", place, wrong, remedy)
         elif word:
             wrong = "A caution or a passage cannot stand inside other text."
             remedy = "Put it in a paragraph of its own, outside lists and tables, with an empty line before and after it."
