@@ -18,6 +18,7 @@ from jinja2.ext import babel_extract
 from builder.library import CONTENT, LAYOUTS
 from builder.model.label.language import LABEL
 from builder.read import read_studio
+from builder.read.teaching.passages import messages_of
 from tests.findings_studio import SOUND
 
 BUILDER = Path(__file__).parent.parent / "builder"
@@ -87,6 +88,8 @@ def _texts_that_ship() -> Iterator[tuple[str, str]]:
     yield from (("containers.yaml", container.name) for container in library.containers.values())
     cards = {card.name: card for card in library.ingredients.values() if card.place.ships}.values()
     yield from (("ingredients", str(card.name)) for card in cards)
+    for path in sorted((CONTENT / "passages").glob("*.md")):
+        yield from ((f"passages/{path.name}", line) for line in messages_of(path.read_text(encoding="utf-8")))
     families = {family for card in cards for family in card.allergens}
     yield from (("ingredients", family) for family in sorted(families))
 

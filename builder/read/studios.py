@@ -33,6 +33,7 @@ from builder.read.supplies.inventory import read_inventory
 from builder.read.supplies.supplies import read_supplies
 from builder.read.teaching.lessons import read_lesson
 from builder.read.teaching.pages import read_page
+from builder.read.teaching.passages import passages_in
 from builder.read.teaching.teaching import apply_policy
 from builder.read.text.pictures import find_faulty_pictures
 from builder.read.text.text_files import TextFolder
@@ -72,12 +73,13 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
     drawn_on = read_library(stock, studio)
     recipe_files, page_files = tuple(studio.files("recipes", ".yaml")), tuple(studio.files("pages", ".md"))
     class_folders = tuple(studio.folders("classes"))
+    profile, library, ours = _profile(studio, drawn_on.known), drawn_on.library, TextFolder(stock, findings, "content/")
+    speaks = spoken(profile, library.languages, ours, findings)
+    drawn_on = replace(drawn_on, passages=passages_in(speaks, drawn_on.passages, ours, studio, drawn_on.known))
     recipes = _recipes(studio, recipe_files, drawn_on)
     classes = _classes(studio, class_folders, drawn_on)
     pages = _pages(studio, page_files)
     pictures, other_files = _pictures(studio)
-    profile, library = _profile(studio, drawn_on.known), drawn_on.library
-    speaks = spoken(profile, library.languages, TextFolder(stock, findings, "content/"), findings)
     read = Studio(
         **fields_of(Library, library)
         | {

@@ -20,7 +20,7 @@ from builder.model.recipe.column import Column, Weighed
 from builder.model.recipe.filling import Filling
 from builder.model.recipe.size import ContainersSize, Lost, MouldSize, OilsSize, PeopleSize, Size, TotalSize
 from builder.model.recipe.worked_batch import WorkedBatch
-from builder.model.recipe.working import Working
+from builder.model.recipe.working import Given, Working
 from builder.model.teaching.class_plan import ChoiceTotal, ClassPlan, MadeProduct
 
 VERSION = 1
@@ -320,9 +320,18 @@ def _working(working: Working) -> Json:
     return {
         "rule": working.rule,
         "of": working.of,
-        "given": [{"name": g.name, "value": number(g.value), "unit": g.unit, "source": g.source} for g in working.given],
+        "given": [_given(given) for given in working.given],
         "result": number(working.result),
         "unit": working.unit,
+    }
+
+
+def _given(given: Given) -> Json:
+    return {
+        "name": f"{given.name} of {given.of}" if given.of else given.name,
+        "value": number(given.value),
+        "unit": given.unit,
+        "source": f"{given.source}, from memory" if given.from_memory else given.source,
     }
 
 

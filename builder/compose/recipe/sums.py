@@ -40,7 +40,9 @@ def view_sums(title: str, batch: WorkedBatch) -> SumsView:
 
 
 def _given(entry: Given, notes: dict[str, int]) -> str:
-    text = f"{say(entry.name)} {figure(entry.value, entry.unit)}"
+    name = say("{what} of {ingredient}", what=say(entry.name), ingredient=say(entry.of)) if entry.of else say(entry.name)
+    text = f"{name} {figure(entry.value, entry.unit)}"
     if not entry.source:
         return text
-    return f"{text} [{notes.setdefault(entry.source, len(notes) + 1)}]"
+    source = say("{source}, from memory", source=entry.source) if entry.from_memory else entry.source
+    return f"{text} [{notes.setdefault(source, len(notes) + 1)}]"

@@ -32,6 +32,11 @@ class Language:
         """Say whether it is the language in which everything is written."""
         return self.name == OWN
 
+    @property
+    def file(self) -> str:
+        """Give the name of its file in a folder of languages."""
+        return f"{self.name.casefold().replace(' ', '-')}.po"
+
     def on_label(self, message: str) -> str:
         """Say a fixed word of labels in this language."""
         return self.messages.pgettext(LABEL, message)

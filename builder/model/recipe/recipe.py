@@ -10,6 +10,7 @@ from builder.model.label.language import OWN, Translation
 from builder.model.place import NOWHERE, Name, Place, Placed
 from builder.model.recipe.quantity import Amount, Density, Duration, Mass, Share, Temperature
 from builder.words.fold import fold
+from builder.words.say import message
 
 # I and O are taken for 1 and 0.
 CODE_LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ"
@@ -56,10 +57,10 @@ class Phase:
 class WaterBy(StrEnum):
     """The four ways to state the water of a lye."""
 
-    CONCENTRATION = "lye concentration"
-    RATIO = "water to lye"
-    PERCENT_OF_OILS = "percent of oils"
-    WEIGHT = "weight"
+    CONCENTRATION = message("lye concentration")
+    RATIO = message("water to lye")
+    PERCENT_OF_OILS = message("percent of oils")
+    WEIGHT = message("weight")
 
 
 @dataclass(frozen=True)

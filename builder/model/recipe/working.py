@@ -6,12 +6,17 @@ from fractions import Fraction
 
 @dataclass(frozen=True)
 class Given:
-    """One number that went into a working, in `unit`, and whose figure it is (`source`, empty for the recipe's own)."""
+    """One number that went into a working, in `unit`: what it is a number of (`of`), and whose figure it is.
+
+    `source` is empty for the recipe's own, and may be `from_memory`. `name` is a message (`words/say.py`).
+    """
 
     name: str
     value: Fraction
     unit: str
     source: str = ""
+    of: str = ""
+    from_memory: bool = False
 
 
 @dataclass(frozen=True)

@@ -66,10 +66,9 @@ def spoken(profile: Profile, languages: Mapping[str, Language], stock: TextFolde
     shown = ", ".join(f'"{_one_line(english)}"' for english in missing[:SHOWN])
     more = " and others" if len(missing) > SHOWN else ""
     wrong = f"Pages and sheets are in English: the file of {language.name} does not have all that they say. It lacks {shown}{more}."
-    file = f"shelf/languages/{language.name.casefold().replace(' ', '-')}.po"
     remedy = (
-        f"Translate them in {file}, which `stillroom add language` begins. Or leave out `language:`: labels have the languages of their "
-        "region all the same."
+        f"Translate them in shelf/languages/{language.file}, which `stillroom add language` begins. Or leave out `language:`: "
+        "labels have the languages of their region all the same."
     )
     findings.append(caution("language-incomplete", profile.at("language"), wrong, remedy))
     return ENGLISH

@@ -18,6 +18,8 @@ from builder.read.text.text_files import TextFolder
 FINDS = (FindingKind("language-broken", STOP, "The file of a language cannot be read."),)
 
 HEAD = r"""# Write here who translated it, and whether a speaker of the language has read it.
+# What is worked out is checked in any language. The rules about what a lesson says know English words alone: a lesson in another
+# language is not searched for unsafe steps, so somebody who knows the trade reads it twice.
 msgid ""
 msgstr ""
 "Content-Type: text/plain; charset=utf-8\n"

@@ -1,6 +1,6 @@
 """`lesson.md` becomes a lesson: a title, an introduction, and parts in the order of doing."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 
 from builder.model.finding import Finding, stop
@@ -10,14 +10,13 @@ from builder.model.teaching.lesson import Block, Lesson, Part, Steps
 from builder.read.teaching.blocks import Heading, PassageHere, TextBlock, as_prose, read_blocks
 from builder.read.teaching.pages import second_title
 from builder.read.teaching.part_headings import read_part_heading
+from builder.read.teaching.passages import Passages
 from builder.words.nearest import did_you_mean
 
 FINDS = (
     FindingKind("lesson-title-missing", STOP, "A lesson has no title."),
     FindingKind("passage-unknown", STOP, "A lesson takes in a passage that does not exist."),
 )
-
-Passages = Mapping[str, tuple[Block, ...]]
 
 
 def read_lesson(text: str, file: str, passages: Passages, findings: list[Finding]) -> Lesson | None:

@@ -1,15 +1,26 @@
 """A file of `passages/` becomes blocks that lessons take in. Its head says what it is called, and when and from what it was written."""
 
 import re
+from collections.abc import Iterator, Mapping
+from dataclasses import replace
+from pathlib import PurePosixPath
 
 from builder.model.finding import Finding, stop
-from builder.model.teaching.lesson import Block
+from builder.model.label.language import Language
+from builder.model.place import Place
+from builder.model.remembered import remembered
+from builder.model.teaching.lesson import Block, Prose, Steps
 from builder.read.shapes.library import PassageHeadShape
 from builder.read.teaching.blocks import Heading, PassageHere, read_blocks
+from builder.read.text.text_files import TextFolder
 from builder.read.yaml.fit import Known, fit
 from builder.read.yaml.placed_yaml import read_yaml
 
 _HEAD = re.compile(r"---\n(.*?\n)---(?:\n|$)", re.DOTALL)
+Passages = Mapping[str, tuple[Block, ...]]
+
+# A line of a passage: the sign of a step or of a point, and what it says.
+_LINE = re.compile(r"(\s*(?:(?:\d+\.|[-*])\s+)?)(.*)")
 
 
 def read_passage(text: str, file: str, known: Known, findings: list[Finding]) -> tuple[Block, ...]:
@@ -32,3 +43,68 @@ def read_passage(text: str, file: str, known: Known, findings: list[Finding]) ->
             case _:
                 blocks.append(block)
     return tuple(blocks)
+
+
+def messages_of(passage: str) -> Iterator[str]:
+    """Give what a passage that ships says, line by line, for translators; a paragraph or a step of it is one line."""
+    yield from (said for _, said in _lines(passage) if said)
+
+
+def passages_in(language: Language, passages: Passages, ours: TextFolder, studio: TextFolder, known: Known) -> Passages:
+    """Give the passages of a studio in its language: those that ship as the language says them, its own as they are written."""
+    if language.is_own:
+        return passages
+    shipped = (f"passages/{key}.md" for key in passages if not studio.has(f"shelf/passages/{key}.md"))
+    texts = tuple(text for file in shipped for text in (ours.shown_as + file, ours.text(file) or ""))
+    said, found = _passages_in(language, passages, known, *texts)
+    studio.findings.extend(found)
+    return said
+
+
+@remembered(4)
+def _passages_in(language: Language, passages: Passages, known: Known, *texts: str) -> tuple[Passages, tuple[Finding, ...]]:
+    """Read files anew, each given by its name and its text."""
+    findings: list[Finding] = []
+    files = zip(texts[::2], texts[1::2], strict=True)
+    said = {PurePosixPath(file).stem: _read_in(language, text, file, known, findings) for file, text in files}
+    return {**passages, **said}, tuple(findings)
+
+
+def _read_in(language: Language, passage: str, file: str, known: Known, findings: list[Finding]) -> tuple[Block, ...]:
+    """Read a passage that ships in another language: it shows that, and is judged by its English, whose words alone the rules know."""
+    said = "\n".join(sign + (language.text(line) if line else "") for sign, line in _lines(passage))
+    shown = read_passage(passage[: _body_at(passage)] + said, file, known, findings)
+    judged = read_passage(passage, file, known, findings)
+    if list(map(_shape, shown)) != list(map(_shape, judged)):
+        wrong = f"In {language.name}, the passage {PurePosixPath(file).stem} does not have the paragraphs and steps that it has in English."
+        remedy = "Translate each line as one line of running text: no number, hyphen or other sign of Markdown before it."
+        findings.append(stop("language-broken", Place(f"shelf/languages/{language.file}"), wrong, remedy))
+        return judged
+    return tuple(_showing(english, other) for english, other in zip(judged, shown, strict=True))
+
+
+def _shape(block: Block) -> tuple[type, int]:
+    return type(block), len(block.steps) if isinstance(block, Steps) else 1
+
+
+def _showing(english: Block, other: Block) -> Block:
+    """Give a block that says what the other says, and means what the English means."""
+    match english, other:
+        case Prose(), Prose():
+            return replace(other, sentences=english.sentences)
+        case Steps(), Steps():
+            pairs = zip(english.steps, other.steps, strict=True)
+            return Steps(tuple(replace(shown, sentences=judged.sentences) for judged, shown in pairs))
+        case _:
+            return english
+
+
+def _body_at(passage: str) -> int:
+    head = _HEAD.match(passage)
+    return head.end() if head else 0
+
+
+def _lines(passage: str) -> Iterator[tuple[str, str]]:
+    for line in passage[_body_at(passage) :].split("\n"):
+        match = _LINE.fullmatch(line)
+        yield (match[1], match[2]) if match else (line, "")

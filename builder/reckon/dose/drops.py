@@ -15,6 +15,7 @@ from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.quantity import Mass
 from builder.model.recipe.working import Given, Working
+from builder.words.say import message
 
 DROPS = "drops of water in a millilitre"
 DENSITY = "density of a liquid whose card states none"
@@ -39,8 +40,9 @@ def reckon_drop(card: Ingredient, constants: Mapping[str, Figure]) -> tuple[Drop
     density = stated or constants[DENSITY]
     # A relative density is taken as it is, which is a little more than in g/mL.
     grams = density.highest / fewest.low
+    name = message("density") if stated else message("density, none on the card")
     given = (
-        Given("density" if stated else "density, none on the card", density.highest, "g/mL", f"{density.source.title}, {density.at}"),
+        Given(name, density.highest, "g/mL", f"{density.source.title}, {density.at}"),
         Given("drops in a millilitre, the fewest", fewest.low, "", f"{fewest.source.title}, {fewest.at}"),
     )
     return Drop(Mass(grams), measured=False), (Working("drop estimated", card.name, given, grams, "g"),)

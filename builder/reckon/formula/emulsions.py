@@ -15,8 +15,9 @@ from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.working import Given, Working
 from builder.reckon.formula.hlb import mixture_of, share_of_high
+from builder.words.say import message
 
-REQUIRED, HAS = "required HLB", "HLB"
+REQUIRED, HAS = message("required HLB"), message("HLB")
 _NOTHING = Fraction(0)
 _WATER = (CountsAs.WATER, CountsAs.LIQUID)
 _POWDERS = (
@@ -125,8 +126,8 @@ def _working(name: str, lines: Sequence[Line], result: Fraction | None) -> tuple
     for line in lines:
         figure = line.ingredient.figure(name)
         if figure:
-            given.append(Given(f"share of {line.ingredient.name}", line.share / whole, "of 1"))
-            memory = ", from memory" if figure.known is Known.MEMORY else ""
-            given.append(Given(name, figure.typical, "", f"{figure.source.title}, {figure.at}{memory}"))
-    of = "the oil phase" if name == REQUIRED else "the emulsifiers"
+            given.append(Given("share", line.share / whole, "of 1", of=line.ingredient.name))
+            source, is_remembered = f"{figure.source.title}, {figure.at}", figure.known is Known.MEMORY
+            given.append(Given(name, figure.typical, "", source, from_memory=is_remembered))
+    of = message("the oil phase") if name == REQUIRED else message("the emulsifiers")
     return (Working(f"{name} of a mixture", of, tuple(given), result, ""),)

@@ -13,6 +13,7 @@ from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.working import Given, Working
 from builder.reckon.lye.equivalents import molar_mass
 from builder.reckon.lye.lye import LyeBasis, acid_working, fat_working, need_lye
+from builder.words.say import message
 
 
 def need_workings(lines: Sequence[Line], basis: LyeBasis) -> tuple[Working, ...]:
@@ -25,13 +26,13 @@ def need_workings(lines: Sequence[Line], basis: LyeBasis) -> tuple[Working, ...]
 def check_workings(column: Column, basis: LyeBasis) -> tuple[Working, ...]:
     """Show the check of one column: the equivalents of what is weighed, and the superfat that they leave."""
     assert column.lye is not None
-    of = f"weights in {column.unit}"
+    of = message("weights in g") if column.unit == "g" else message("weights in oz")
     fats = [_weighed(fat_working(w.line.ingredient, w.mass, basis.koh)) for w in column.weighed if w.line.role is Role.OIL]
     acids = [_weighed(acid_working(w.line.ingredient, w.mass)) for w in column.weighed if _is_acid(w)]
     alkalis = [_alkali(w, basis) for w in column.weighed if w.line.role is Role.ALKALI]
     totals = [
         Given(name, sum((w.result for w in found), Fraction(0)), "mol")
-        for name, found in (("fat", fats), ("acid", acids), ("alkali", alkalis))
+        for name, found in ((message("fat"), fats), (message("acid"), acids), (message("alkali"), alkalis))
     ]
     lye = column.lye
     return (

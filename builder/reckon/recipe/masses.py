@@ -6,11 +6,12 @@ from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.quantity import Drops, Mass, Parts, Share, Volume
 from builder.model.recipe.recipe import RecipeLine
 from builder.model.recipe.working import Given, Working
+from builder.words.say import message
 
 
 def density_figure(card: Ingredient) -> str:
     """Name the figure through which a volume of this ingredient becomes a mass: a powder has a bulk density."""
-    return "bulk density" if card.figure("bulk density") else "density"
+    return message("bulk density") if card.figure("bulk density") else message("density")
 
 
 def weight_of(line: RecipeLine, card: Ingredient) -> tuple[Fraction, Working]:

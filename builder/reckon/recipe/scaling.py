@@ -50,8 +50,8 @@ def reckon_total(recipe: Recipe, formula: Formula, size: Size) -> tuple[Mass, Wo
 
 
 def _fills(fill: Fill, containers: int, *, is_own: bool) -> tuple[Given, Given]:
-    of = "" if is_own else f" of {fill.container}"
-    return Given(f"containers{of}", Fraction(containers), ""), Given(f"fill{of}", fill.weight.grams, "g")
+    of = "" if is_own else str(fill.container)
+    return Given("containers", Fraction(containers), "", of=of), Given("fill", fill.weight.grams, "g", of=of)
 
 
 def asks_for_containers(size: Size) -> bool:
