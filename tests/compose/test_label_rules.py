@@ -1,7 +1,6 @@
 """What decides how a label looks: panels, heights of type, warnings, how long it keeps, and a layout that never goes below the law."""
 
 from dataclasses import replace
-from datetime import date
 from fractions import Fraction
 from itertools import pairwise
 
@@ -55,20 +54,6 @@ def container(shape="cylinder", capacity=None, **outside):
     )
 
 
-# 16 CFR 500.21(a) (read): a side is height times width, a cylinder 40 % of height times circumference.
-@pytest.mark.parametrize(
-    ("outside", "square_millimetres"),
-    [
-        ({"width": "75", "height": "100"}, 7500),
-        ({"height": "100", "around": "150"}, 6000),
-        ({"height": "20", "around": "150", "lid": "60"}, 2827.43),
-    ],
-)
-def test_panels(stock, outside, square_millimetres):
-    panel = panel_of(container(**outside), stock.constants)
-    assert panel.measured and float(panel.area) == pytest.approx(square_millimetres, rel=1e-5)
-
-
 # A usual bottle of 250 mL is about 60 mm wide and 110 mm high below its shoulder (common practice, no source).
 def test_a_panel_that_nobody_measured_is_not_smaller_than_a_usual_one(stock):
     panel = panel_of(container(capacity=Volume(Fraction(250))), stock.constants)
@@ -81,29 +66,6 @@ def test_a_pouch_that_nobody_measured_is_not_taken_for_a_small_one(stock):
     panel = panel_of(container("bag", Volume(Fraction("236.6"))), stock.constants)
     assert not panel.measured
     assert panel.area > 5 * 7 * INCH**2
-
-
-# 21 CFR 701.13(i) (memory), C.R.C. c. 417 s. 14 and SI 2006/659 reg. 8 (read). What lies on the upper end belongs to the lower class.
-@pytest.mark.parametrize(
-    ("region", "area", "contents", "millimetres"),
-    [
-        ("US", 5 * INCH**2, 0, "1.5875"),
-        ("US", 5 * INCH**2 + 1, 0, "3.175"),
-        ("US", 25 * INCH**2, 0, "3.175"),
-        ("US", 100 * INCH**2, 0, "4.7625"),
-        ("US", 101 * INCH**2, 0, "6.35"),
-        ("Canada", Fraction(3200), 0, "1.6"),
-        ("Canada", Fraction(3201), 0, "3.2"),
-        ("UK", Fraction(1), 50, "2"),
-        ("UK", Fraction(1), 51, "3"),
-        ("UK", Fraction(1), 200, "3"),
-        ("EU", Fraction(1), 1000, "4"),
-        ("EU", Fraction(1), 1001, "6"),
-    ],
-)
-def test_heights_of_net_contents(stock, region, area, contents, millimetres):
-    rules = rules_for(stock.type_heights, region, Statement.NET_CONTENTS, area, Fraction(contents))
-    assert max(rule.height.millimetres for rule in rules) == Fraction(millimetres)
 
 
 def test_every_region_has_one_height_for_each_size(stock):
@@ -197,19 +159,6 @@ def test_warnings_that_are_prescribed(stock, tmp_path, region, product, ingredie
     sheet = replace(filled, product=edition.studio.products[product], lines=lines)
     studio = replace(edition.studio, profile=replace(edition.studio.profile, region=region))
     assert any(warning.startswith(begins) for warning in warnings_of(studio, sheet, filled.own.variants[-1])) is due
-
-
-@pytest.mark.parametrize(
-    ("text", "begun", "over"),
-    [
-        ("3 months", date(2027, 11, 30), date(2028, 2, 29)),
-        ("6 weeks", date(2027, 1, 1), date(2027, 2, 12)),
-        ("12 months after the cure", date(2027, 3, 6), date(2028, 3, 6)),
-        ("1 year", date(2028, 2, 29), date(2029, 2, 28)),
-    ],
-)
-def test_how_long_it_keeps(text, begun, over):
-    assert durability_in(text).after(begun) == over
 
 
 # Regulation 1223/2009 Art. 19(1)(c) (read): up to 30 months a date; above, the months after opening behind the sign of an open jar.

@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 
 from builder.model.formula.warmth import Warm
 from builder.model.recipe.figure import Figure, Known
-from builder.reckon.formula.heat import cooling, minutes_to_cool, mixed, rate, rise_of_dissolving, surface, warmed_by_setting
+from builder.reckon.formula.heat import cooling, minutes_to_cool, mixed, rate, surface, warmed_by_setting
 from tests.making import SOURCE, grams
 
 FAT, LYE, LOTION, WATER = Fraction(2), Fraction("3.5"), Fraction("3.9"), Fraction("4.184")
@@ -58,23 +58,6 @@ def test_cocoa_butter_just_melts_in_warm_oil():
 def test_a_fat_that_sets_gives_back_at_most_its_heat_of_fusion():
     # 165 g of coconut oil, 105 J/g (Kahwaji and White 2019, read): 17.3 K more, at most 48.6 degC.
     assert float(warmed_by_setting([warm(165, 52), warm(335, 21)], Fraction(165), Fraction(105))) == pytest.approx(48.6, abs=0.05)
-
-
-@pytest.mark.parametrize(
-    ("percent", "heat", "expected"),
-    [
-        # sodium hydroxide, 1113 J/g; potassium hydroxide, 1027 J/g (CRC Handbook, read); w * heat / 4.184, computed by hand
-        (25, 1113, 66.5), (30, 1113, 79.8), (33, 1113, 87.8), (40, 1113, 106.4),
-        (20, 1027, 49.1), (25, 1027, 61.4), (30, 1027, 73.6), (33, 1027, 81.0),
-    ],
-)  # fmt: skip
-def test_dissolving_lye_warms_by_the_worked_rise(percent, heat, expected):
-    assert float(rise_of_dissolving(Fraction(percent, 100), Fraction(heat), WATER)) == pytest.approx(expected, abs=0.06)
-
-
-def test_a_measured_rise_in_weak_lye_is_the_sum():
-    # Read: 6.50 g of sodium hydroxide in 100.0 g of water, a rise of 16.2 K.
-    assert float(rise_of_dissolving(Fraction("6.50") / Fraction("106.5"), Fraction(1113), WATER)) == pytest.approx(16.2, abs=0.1)
 
 
 @pytest.mark.parametrize(

@@ -15,7 +15,6 @@ from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.recipe import AmountsAs, DividedBy, WaterBy
 from builder.model.recipe.size import OilsSize, TotalSize
-from builder.reckon.lye.equivalents import acid_equivalents, fat_equivalents
 from builder.reckon.lye.lye import lye_basis
 from builder.reckon.lye.lye_check import check_lye
 from tests.making import CONSTANTS, KOH, NAOH, card, cards, fat, grams, lye, phase, recipe, scale, share, soap, worked
@@ -32,75 +31,10 @@ def exact(sheet, name):
     return sum((line.exact.grams for line in sheet.lines if line.name == name), Fraction(0))
 
 
-# Pure triglycerides: three mol of alkali for one mol of fat. Molar masses and saponification values computed from atomic
-# weights; the 1908 handbook (Simmons & Appleton, ch. II) prints the saponification equivalents 212.7, 268.7, 296.7, 294.7.
-@pytest.mark.parametrize(
-    ("name", "molar", "value", "equivalent_1908"),
-    [
-        ("trilaurin", "639.00", "263.41", "212.7"),
-        ("tripalmitin", "807.32", "208.49", "268.7"),
-        ("tristearin", "891.48", "188.81", "296.7"),
-        ("triolein", "885.43", "190.10", "294.7"),
-    ],
-)
-def test_a_mol_of_triglyceride_takes_three_mol_of_alkali(name, molar, value, equivalent_1908):
-    taken = fat_equivalents(grams(molar), fat(name, value), KOH)
-    assert float(taken) == pytest.approx(3, rel=2e-4)
-    assert float(Fraction(molar) / taken) == pytest.approx(float(equivalent_1908), rel=2e-3)
-
-
 # School problem (worked example, luyentap365): 1 kg of fat takes 3.572 L of 1 M potassium hydroxide; saponification value 200.4.
 def test_a_kilogram_of_fat_takes_as_much_potassium_hydroxide_as_it_was_titrated_with():
     sheet = batch({"fat": 100}, lye("potassium hydroxide", 0), fat("fat", "200.4"))
     assert float(exact(sheet, "potassium hydroxide") / KOH) == pytest.approx(3.572, abs=0.0005)
-
-
-# Textbook companion, engineering chemistry, ex. 1: 2.5 g of oil, blank 49.0 mL, back-titration 26.4 mL of 0.4 N potassium
-# hydroxide; 202.496 with M = 56.
-def test_a_titration_gives_back_the_alkali_that_it_used():
-    taken = fat_equivalents(grams("2.5"), fat("oil", "202.496"), Fraction(56))
-    assert float(taken) == pytest.approx((49.0 - 26.4) * 0.4 / 1000, rel=1e-9)
-
-
-# Virtual laboratory table: 1.51 g took (with 0.5 N acid) a saponification value of 237.77; mean of three 237.84.
-@pytest.mark.parametrize(("weight", "value", "millilitres"), [("1.51", "237.77", 12.8), ("1.50", "233.75", 12.5), ("1.53", "242.00", 13.2)])
-def test_three_titrations_of_half_normal_acid(weight, value, millilitres):
-    taken = fat_equivalents(grams(weight), fat("oil", value), Fraction("56.1"))
-    assert float(taken) == pytest.approx(millilitres * 0.5 / 1000, rel=1e-4)
-
-
-# USP 28, Green Soap: 380 g vegetable oil, 20 g oleic acid, 91.7 g potassium hydroxide of 85 % total alkali. Exactly neutral where the
-# oil's saponification value is 194.6 (oleic acid at 200); balance computed.
-def test_usp_green_soap_is_neutral_at_194_6():
-    oleic = card("oleic acid", CountsAs.FATTY_ACID, saponification=200)
-    plan = lye("potassium hydroxide", 0, purity=85)
-    sheet = batch({"vegetable oil": 95, "oleic acid": 5}, plan, fat("vegetable oil", "194.6"), oleic, size=400)
-    assert float(exact(sheet, "potassium hydroxide")) == pytest.approx(91.7, abs=0.05)
-
-
-# The same with soybean oil at 192: the lye excess is 1.3 %.
-def test_usp_green_soap_from_soybean_oil_is_lye_heavy():
-    oleic = card("oleic acid", CountsAs.FATTY_ACID, saponification=200)
-    needed = fat_equivalents(grams(380), fat("soybean oil", 192), KOH) + fat_equivalents(grams(20), oleic, KOH)
-    assert float(Fraction("91.7") * Fraction("0.85") / KOH / needed - 1) == pytest.approx(0.013, abs=0.0005)
-
-
-# Simmons & Appleton 1908, ch. V and App. C: cold-process coconut soap, half its weight of lye of 71.4 °Tw (32.64 % NaOH):
-# 12 to 13 % less than the full demand at saponification equivalents 214.2 to 216.
-@pytest.mark.parametrize(("equivalent", "discount"), [("214.2", 0.125), ("216", 0.119)])
-def test_the_1908_cold_process_soap_has_its_lye_discount(equivalent, discount):
-    needed = Fraction(1000) / Fraction(equivalent)
-    given_lye = Fraction(1000) / 2 * Fraction("0.3264") / Fraction("39.997")
-    coconut = fat("coconut oil", Fraction(56100) / Fraction(equivalent))
-    assert float(fat_equivalents(grams(1000), coconut, Fraction("56.1"))) == pytest.approx(float(needed), rel=1e-9)
-    assert float(1 - given_lye / fat_equivalents(grams(1000), coconut, Fraction("56.1"))) == pytest.approx(discount, abs=0.006)
-
-
-# USP: 1 mL of 1 N NaOH neutralises 64.03 mg of anhydrous citric acid and 90.08 mg of lactic acid: 0.6247 and 0.4440 g NaOH per g.
-@pytest.mark.parametrize(("molar", "protons", "per_gram"), [("192.124", 3, 0.6247), ("90.078", 1, 0.4440)])
-def test_acids_take_lye_as_the_pharmacopoeia_says(molar, protons, per_gram):
-    acid = card("acid", CountsAs.ACID, molar_mass=molar, protons=protons, purity=100)
-    assert float(acid_equivalents(grams(1), acid) * NAOH) == pytest.approx(per_gram, abs=0.0003)
 
 
 # Factors computed from molar masses: 0.712890 g NaOH per g KOH for the same hydroxide.

@@ -36,16 +36,6 @@ def test_usp_green_soap_as_it_is_written(value, superfat):
     assert sheet.grams.lye.asked == sheet.grams.lye.superfat
 
 
-# Simmons & Appleton 1908, ch. V: 56 lb coconut, 56 lb tallow, 56 lb of lye of 72 degrees Twaddell, 32.93 % NaOH by App. C: 18.44 lb of it
-# against 18.28 lb needed, 0.9 % too much (computed with the book's saponification equivalents 215.1 and 284.8).
-def test_the_transparent_soap_of_1908_in_pounds():
-    alkali = 56 * Fraction("0.3293")
-    plan = lye(weighs={"sodium hydroxide": alkali * POUND}, water=(WaterBy.WEIGHT, (56 - alkali) * POUND))
-    stock = [fat(name, 1000 * KOH / Fraction(equivalent)) for name, equivalent in (("coconut", "215.1"), ("tallow", "284.8"))]
-    sheet = by_weight({"coconut": 56 * POUND, "tallow": 56 * POUND}, plan, *stock, total=168 * POUND)
-    assert float(sheet.grams.lye.superfat) == pytest.approx(-0.009, abs=0.0005)
-
-
 @given(st.integers(1, 40), st.integers(50, 5000))
 def test_a_batch_of_another_size_keeps_its_shape(times, weight):
     plan = lye(weighs={"sodium hydroxide": 120, "potassium hydroxide": 30}, water=(WaterBy.WEIGHT, 330))
