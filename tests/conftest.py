@@ -4,6 +4,7 @@ import os
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
+import pytest
 from hypothesis import HealthCheck, settings
 
 from tests.published import SHARED
@@ -12,7 +13,7 @@ settings.register_profile("steady", derandomize=True, deadline=None, max_example
 settings.load_profile("steady")
 
 
-def pytest_configure(config):
+def pytest_configure(config: pytest.Config) -> None:
     """Make a folder that the processes of this run find by their environment."""
     if not hasattr(config, "workerinput"):
         folder = TemporaryDirectory(prefix="published-")

@@ -56,7 +56,7 @@ dates:
 """
 
 
-def write_class(folder, key, recipe, batch, lesson):
+def write_class(folder: Path, key: str, recipe: str, batch: str, lesson: str) -> None:
     """Add a class to a studio, which is begun where it is not there yet."""
     if not folder.exists():
         shutil.copytree(SOUND, folder)

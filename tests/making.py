@@ -1,36 +1,47 @@
 """Small values for tests that need no files: cards, recipes and scales, made in one line each."""
 
+from collections.abc import Iterable, Mapping
 from fractions import Fraction
-from typing import TypeVar
+from typing import TypedDict, TypeVar, Unpack
 
+from builder.model.dose.limit import Rules
 from builder.model.place import NOWHERE, Name
 from builder.model.recipe.figure import Figure, Figures, Known, Source
 from builder.model.recipe.ingredient import CountsAs, Ingredient, LabelName
 from builder.model.recipe.ingredient_kind import IngredientKind
-from builder.model.recipe.quantity import Mass, Parts, Share
+from builder.model.recipe.product import Product
+from builder.model.recipe.quantity import Amount, Duration, Mass, Parts, Share, Temperature
 from builder.model.recipe.recipe import (
     AlkaliShare,
     AmountsAs,
+    Choice,
+    Cure,
     DividedBy,
     Fill,
+    ListedAs,
+    LyeLiquid,
     LyePlan,
     LyeWater,
+    MeasuredDensity,
     Phase,
     Recipe,
     RecipeLine,
     StatedPurity,
+    SteamsAway,
     WaterBy,
 )
+from builder.model.recipe.size import Size
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Scale
 from builder.reckon.recipe.batches import reckon_batch
 from builder.reckon.recipe.workplace import NO_RULES, Workplace, by_unit
 from builder.words.fold import fold
 
 SOURCE = Source("test", "a figure for this test", "test")
-NAOH, KOH = Fraction("39.997"), Fraction("56.1056")
-
-
+# A number as a test writes it; text is taken digit by digit.
+Number = int | float | str | Fraction
 T = TypeVar("T")
+NAOH, KOH = Fraction("39.997"), Fraction("56.1056")
 
 
 def sure(value: T | None) -> T:
@@ -39,9 +50,19 @@ def sure(value: T | None) -> T:
     return value
 
 
-def worked(recipe, kind, size, cards, scales, constants=None, rules=NO_RULES, *, from_solid=False):
+def worked(
+    recipe: Recipe,
+    kind: Product,
+    size: Size,
+    cards: Mapping[str, Ingredient],
+    scales: Iterable[Scale],
+    constants: Mapping[str, Figure] | None = None,
+    rules: Rules = NO_RULES,
+    *,
+    from_solid: bool = False,
+) -> WorkedBatch:
     """Work out a batch at a place with these cards and scales, and the constants below."""
-    return reckon_batch(recipe, kind, size, Workplace(cards, by_unit(scales), constants or CONSTANTS, rules, from_solid=from_solid))
+    return reckon_batch(recipe, kind, size, Workplace(cards, by_unit(tuple(scales)), constants or CONSTANTS, rules, from_solid=from_solid))
 
 
 # The constants that reckon asks for, with the values of content/constants.yaml.
@@ -67,30 +88,30 @@ CONSTANTS = {
 }
 
 
-def grams(number):
+def grams(number: Number) -> Mass:
     return Mass(Fraction(str(number)))
 
 
-def share(percent):
+def share(percent: Number) -> Share:
     return Share(Fraction(str(percent)) / 100)
 
 
-def figures(low, high=None, unit=""):
+def figures(low: Number, high: Number | None = None, unit: str = "") -> Figures:
     return Figures(Figure(Fraction(str(low)), Fraction(str(low if high is None else high)), unit, SOURCE, "here", Known.READ))
 
 
-def card(name, counts_as=CountsAs.OTHER, **named):
+def card(name: str, counts_as: CountsAs = CountsAs.OTHER, **named: Number | tuple[Number, Number]) -> Ingredient:
     """Make a card; a figure is a number or a (low, high) pair under its name with underscores."""
     made = {key.replace("_", " "): figures(*value) if isinstance(value, tuple) else figures(value) for key, value in named.items()}
     label = LabelName((name.title(),), (name,), Known.MEMORY)
     return Ingredient(name, IngredientKind.OTHER, counts_as, "both", label_name=label, figures=made)
 
 
-def fat(name, low, high=None):
+def fat(name: str, low: Number, high: Number | None = None) -> Ingredient:
     return card(name, CountsAs.FAT, saponification=(low, low if high is None else high))
 
 
-def cards(*extra):
+def cards(*extra: Ingredient) -> dict[str, Ingredient]:
     """Give cards by folded name: water, the two alkalis (pure), and those given."""
     stock = (
         card("water", CountsAs.WATER),
@@ -100,41 +121,70 @@ def cards(*extra):
     return {fold(one.name): one for one in (*stock, *extra)}
 
 
-def scale(division="0.01", up_to="100000", unit="g", per_unit="1"):
+def scale(division: Number = "0.01", up_to: Number = "100000", unit: str = "g", per_unit: Number = "1") -> Scale:
     one = Fraction(per_unit)
     return Scale(f"{division} {unit} scale", Mass(Fraction(division) * one), Mass(Fraction(up_to) * one), unit, one)
 
 
-def phase(name, lines, **named):
+class OfPhase(TypedDict, total=False):
+    """What a phase may have beside its lines."""
+
+    heat_to: Temperature
+    hold: Duration
+    after_the_cook: bool
+    steams_away: SteamsAway
+
+
+def phase(name: str, lines: Mapping[str, Amount], **named: Unpack[OfPhase]) -> Phase:
     return Phase(Name(name), tuple(RecipeLine(Name(what), amount, NOWHERE) for what, amount in lines.items()), **named)
 
 
-def recipe(*phases, amounts_as=AmountsAs.PERCENT_OF_TOTAL, fill="100", **named):
+class OfRecipe(TypedDict, total=False):
+    """What a recipe may have beside its phases and its container."""
+
+    lye: LyePlan | None
+    choices: tuple[Choice, ...]
+    cure: Cure | None
+    density: MeasuredDensity | None
+    listed: ListedAs
+
+
+def recipe(*phases: Phase, amounts_as: AmountsAs = AmountsAs.PERCENT_OF_TOTAL, fill: Number = "100", **named: Unpack[OfRecipe]) -> Recipe:
     return Recipe("test", "Test", "lotion", amounts_as, phases, Fill(Name("jar"), grams(fill)), **named)
 
 
-def parts(number):
+def parts(number: Number) -> Parts:
     return Parts(Fraction(str(number)))
 
 
-def lye(alkali="sodium hydroxide", superfat=5, water=(WaterBy.CONCENTRATION, "0.33"), **named):
+def lye(
+    alkali: str | Mapping[str, Number] = "sodium hydroxide",
+    superfat: Number | None = 5,
+    water: tuple[WaterBy, Number] = (WaterBy.CONCENTRATION, "0.33"),
+    *,
+    weighs: Mapping[str, Number] | None = None,
+    purity: Number | StatedPurity | None = None,
+    divided_by: DividedBy = DividedBy.EQUIVALENTS,
+    liquids: tuple[LyeLiquid, ...] = (LyeLiquid(Name("water"), Fraction(1)),),
+    ready_mixed: Share | None = None,
+    bought: StatedPurity | None = None,
+) -> LyePlan:
     """Make a lye plan; `alkali` is a name, or percentages by name. `weighs` are grams by name, in place of a superfat."""
-    weighs = named.pop("weighs", None)
     if weighs:
-        alkali, superfat = {name: Fraction(str(weight)) * 100 / sum(weighs.values()) for name, weight in weighs.items()}, None
-    shares = {alkali: 100} if isinstance(alkali, str) else alkali
-    purity = named.pop("purity", None)
+        whole = sum(Fraction(str(weight)) for weight in weighs.values())
+        alkali, superfat = {name: Fraction(str(weight)) * 100 / whole for name, weight in weighs.items()}, None
+    shares: Mapping[str, Number] = {alkali: 100} if isinstance(alkali, str) else alkali
     pure = purity if isinstance(purity, StatedPurity) else StatedPurity(*3 * (share(purity).fraction,)) if purity is not None else None
     made = tuple(
         AlkaliShare(Name(name), Fraction(str(percent)) / 100, pure, grams(weighs[name]) if weighs else None)
         for name, percent in shares.items()
     )
-    named.setdefault("divided_by", DividedBy.EQUIVALENTS)
+    kept = share(superfat) if superfat is not None else None
     by, value = water
-    return LyePlan(made, share(superfat) if superfat is not None else None, LyeWater(by, Fraction(str(value))), **named)
+    return LyePlan(made, kept, LyeWater(by, Fraction(str(value))), divided_by, liquids, ready_mixed, bought)
 
 
-def soap(oils, plan, extra=None):
+def soap(oils: Mapping[str, Number], plan: LyePlan, extra: Mapping[str, Number] | None = None) -> Recipe:
     """Make a soap of oils in percent of the oils."""
     phases = [phase("oils", {name: share(percent) for name, percent in oils.items()})]
     if extra:

@@ -62,8 +62,10 @@ def messages() -> Catalog:
     return catalog
 
 
-def _all_found(keywords: dict[str, Any]) -> Iterator[tuple[str, Iterator[tuple]]]:
-    for folder, ending, method in ((BUILDER, "*.py", calls_in), (LAYOUTS, "*.html", babel_extract)):
+def _all_found(keywords: dict[str, Any]) -> Iterator[tuple[str, Iterator[tuple[int, Any, list[str], str | None]]]]:
+    # Babel asks for more of a method than of one that it has found by name.
+    ways: tuple[tuple[Path, str, Any], ...] = ((BUILDER, "*.py", calls_in), (LAYOUTS, "*.html", babel_extract))
+    for folder, ending, method in ways:
         # What stands on a terminal is English.
         for path in sorted(path for path in folder.rglob(ending) if path.parent.name != "terminal"):
             with path.open("rb") as file:

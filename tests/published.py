@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 from tempfile import TemporaryDirectory
+from typing import Any
 from unittest.mock import patch
 
 import pdfplumber
@@ -31,7 +32,7 @@ class Run:
     err: str
 
 
-def run(*arguments):
+def run(*arguments: object) -> Run:
     out, err = io.StringIO(), io.StringIO()
     with contextlib.redirect_stdout(out), contextlib.redirect_stderr(err):
         status = cli.main([str(argument) for argument in arguments])
@@ -43,7 +44,7 @@ _OWN = TemporaryDirectory(prefix="published-")
 
 
 @cache
-def published():
+def published() -> tuple[Path, Run]:
     """Publish the example studio and give its output folder and what the command said. The processes of one run of tests share it."""
     kept = Path(os.environ.get(SHARED, _OWN.name))
     said = kept / "said"
@@ -54,31 +55,31 @@ def published():
     return kept / "out", pickle.loads(said.read_bytes())
 
 
-def pages():
+def pages() -> list[Path]:
     """Give every HTML file of the output."""
     folder, _ = published()
     return sorted(folder.rglob("*.html"))
 
 
-def pdfs():
+def pdfs() -> list[Path]:
     """Give every PDF of the output."""
     folder, _ = published()
     return sorted(folder.rglob("*.pdf"))
 
 
 @cache
-def soup(path):
+def soup(path: Path) -> BeautifulSoup:
     """Parse one HTML file."""
     return BeautifulSoup(path.read_text(encoding="utf-8"), "html.parser")
 
 
-def squeeze(text):
+def squeeze(text: str) -> str:
     """Give a text with every run of spaces, also those that do not break, as one space."""
     return " ".join(text.replace("\u00a0", " ").replace("\u202f", " ").split())
 
 
 @cache
-def pdf_pages(path):
+def pdf_pages(path: Path) -> tuple[tuple[tuple[float, float], str], ...]:
     """Give each page of a PDF as its size in points and its text."""
     pdf = pypdfium2.PdfDocument(path)
     try:
@@ -87,12 +88,12 @@ def pdf_pages(path):
         pdf.close()
 
 
-def pdf_text(path):
+def pdf_text(path: Path) -> str:
     """Give the text of all pages of a PDF."""
     return " ".join(text for _, text in pdf_pages(path))
 
 
-def pdf_fonts(path):
+def pdf_fonts(path: Path) -> set[str]:
     """Give the names of the fonts that a PDF holds, without the tag of the subset."""
     with pdfplumber.open(path) as pdf:
         found = (pdf.doc.getobj(number) for xref in pdf.doc.xrefs for number in xref.get_objids())
@@ -100,7 +101,7 @@ def pdf_fonts(path):
     return {name.partition("+")[2] for name in names}
 
 
-def html_text(path):
+def html_text(path: Path) -> str:
     """Give the text of an HTML file."""
     return squeeze(soup(path).get_text(" "))
 
@@ -109,7 +110,7 @@ _checked = cache(pipeline.check)
 
 
 @cache
-def weighed(class_key, recipe, date=""):
+def weighed(class_key: str, recipe: str, date: str = "") -> Any:
     """Give what `weigh --json` says of one product of a class. The studio is the same each time, and so worked out once for all of them."""
     dated = ("--date", date) if date else ()
     with patch.object(pipeline, "check", _checked):

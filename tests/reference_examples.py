@@ -14,7 +14,7 @@ from tests.test_findings import FINDINGS
 ALIKE = 0.6
 
 
-def shown_and_line(name):
+def shown_and_line(name: str) -> tuple[str, str, int]:
     """Give a finding as its case prints it, with the file and the line that it is about (0: none)."""
     expected = (FINDINGS / name / "expected.txt").read_text(encoding="utf-8")
     for block in expected.split("\n\n"):
@@ -24,7 +24,7 @@ def shown_and_line(name):
     raise AssertionError(f"{name} is not in its own case")
 
 
-def sound_line(name, file, line):
+def sound_line(name: str, file: str, line: int) -> str:
     """Give the twin, in the sound studio, of the line that a finding is about; empty where it has none."""
     case, sound = FINDINGS / name / file, FINDINGS / "_sound" / file
     if not (line and case.is_file() and sound.is_file()):
@@ -37,7 +37,7 @@ def sound_line(name, file, line):
     return ""
 
 
-def examples():
+def examples() -> str:
     """Give the whole file of examples."""
     parts = ["Examples of findings, written from the tests. A line that begins with = names the finding; do not change them by hand.\n"]
     for name in finding_kinds():

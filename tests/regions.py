@@ -3,21 +3,23 @@
 from functools import cache
 
 from builder.library import CONTENT
+from builder.model.finding import Finding
 from builder.model.label.region import Region
 from builder.read.label.regions import read_regions
 from builder.read.recipe.sources import read_sources
 from builder.read.text.text_files import TextFolder
 from builder.read.yaml.fit import Known
 from builder.read.yaml.placed_yaml import read_yaml_file
+from tests.making import sure
 
 
 @cache
 def regions() -> dict[str, Region]:
     """Read `content/regions.yaml` with the sources that it cites."""
-    findings = []
+    findings: list[Finding] = []
     content = TextFolder(CONTENT, findings, "content/")
-    known = Known(read_sources(read_yaml_file(content, "sources.yaml"), findings))
-    read = read_regions(read_yaml_file(content, "regions.yaml"), known, findings)
+    known = Known(read_sources(sure(read_yaml_file(content, "sources.yaml")), findings))
+    read = read_regions(sure(read_yaml_file(content, "regions.yaml")), known, findings)
     assert not findings
     return read
 

@@ -21,7 +21,7 @@ FINDINGS = Path(__file__).parent / "findings"
 CASES = sorted(folder for folder in FINDINGS.iterdir() if folder.is_dir() and not folder.name.startswith("_"))
 
 
-def lay_out(case, target):
+def lay_out(case: Path | None, target: Path) -> None:
     shutil.copytree(FINDINGS / "_sound", target)
     if case is not None:
         shutil.copytree(case, target, dirs_exist_ok=True, ignore=shutil.ignore_patterns("expected.txt", "gone.txt"))
@@ -30,7 +30,7 @@ def lay_out(case, target):
             (target / name).unlink()
 
 
-def check(studio):
+def check(studio: Path) -> tuple[int, str, str]:
     """Run the command on a studio folder; give its status and what it printed to stdout and to stderr."""
     out, err = io.StringIO(), io.StringIO()
     with contextlib.redirect_stdout(out), contextlib.redirect_stderr(err):
@@ -38,7 +38,7 @@ def check(studio):
     return status, out.getvalue(), err.getvalue()
 
 
-def answer(case):
+def answer(case: Path | None) -> tuple[int, str, str]:
     with tempfile.TemporaryDirectory() as folder:
         studio = Path(folder) / "studio"
         lay_out(case, studio)
@@ -48,14 +48,14 @@ def answer(case):
         return answered
 
 
-def test_nothing_is_found_in_the_sound_studio():
+def test_nothing_is_found_in_the_sound_studio() -> None:
     status, out, err = answer(None)
     assert (status, err) == (0, "")
     assert "Nothing found" in out
 
 
 @pytest.mark.parametrize("case", CASES, ids=lambda case: case.name)
-def test_finding(case):
+def test_finding(case: Path) -> None:
     status, _, err = answer(case)
     assert err == (case / "expected.txt").read_text(encoding="utf-8")
     assert status == (1 if "(stop)" in err else 0)

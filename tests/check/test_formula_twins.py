@@ -104,7 +104,7 @@ TWINS = {
 
 
 @pytest.mark.parametrize("case", TWINS)
-def test_the_mended_twin_is_silent(case, tmp_path):
+def test_the_mended_twin_is_silent(case: str, tmp_path: Path) -> None:
     studio = tmp_path / "studio"
     lay_out(FINDINGS / case, studio)
     recipe = next((FINDINGS / case / "recipes").iterdir()).name
@@ -117,7 +117,7 @@ def test_the_mended_twin_is_silent(case, tmp_path):
     assert check(studio)[2] == ""
 
 
-def test_every_rule_on_formulas_has_a_twin():
+def test_every_rule_on_formulas_has_a_twin() -> None:
     names = {case.split("--")[0] for case in TWINS}
     of_modules = {name for module in MODULES for name in re.findall(r'"([a-z]+(?:-[a-z]+)+)",$', module.read_text(encoding="utf-8"), re.M)}
     assert {name for name in of_modules if (FINDINGS / name).is_dir()} <= names

@@ -1,5 +1,7 @@
 """The sound twin of each finding on what a lesson says of heat, volumes and counts is silent."""
 
+from pathlib import Path
+
 import pytest
 
 from tests.test_findings import FINDINGS, check, lay_out
@@ -47,7 +49,7 @@ TWINS = {
 
 
 @pytest.mark.parametrize(("name", "old", "new"), [(name, *pair) for name, pairs in TWINS.items() for pair in pairs])
-def test_the_mended_lesson_is_silent(name, old, new, tmp_path):
+def test_the_mended_lesson_is_silent(name: str, old: str, new: str, tmp_path: Path) -> None:
     studio = tmp_path / "studio"
     lay_out(FINDINGS / name, studio)
     (lesson,) = (path for path in studio.rglob("lesson.md") if old in path.read_text(encoding="utf-8"))

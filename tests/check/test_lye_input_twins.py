@@ -1,5 +1,8 @@
 """The passing twin of each rule on what goes into the sums of lye: the failing studio, mended as its finding says, is silent."""
 
+from collections.abc import Mapping
+from pathlib import Path
+
 import pytest
 
 from tests.test_findings import FINDINGS, check, lay_out
@@ -27,7 +30,7 @@ TWINS = {
 }
 
 
-def mended(case, file, texts, tmp_path):
+def mended(case: str, file: str, texts: Mapping[str, str], tmp_path: Path) -> tuple[int, str, str]:
     studio = tmp_path / "studio"
     lay_out(FINDINGS / case, studio)
     text = (studio / file).read_text(encoding="utf-8")
@@ -39,18 +42,18 @@ def mended(case, file, texts, tmp_path):
 
 
 @pytest.mark.parametrize("case", TWINS)
-def test_mended_it_is_silent(case, tmp_path):
+def test_mended_it_is_silent(case: str, tmp_path: Path) -> None:
     file, texts = TWINS[case]
     status, _, err = mended(case, file, texts, tmp_path)
     assert (status, err) == (0, "")
 
 
-def test_a_far_off_value_with_its_reason_beside_it_is_the_studio_s_own_matter(tmp_path):
+def test_a_far_off_value_with_its_reason_beside_it_is_the_studio_s_own_matter(tmp_path: Path) -> None:
     _, _, err = mended("saponification-far-off", OIL, {"290": "210", "known: supplier}": REASON}, tmp_path)
     assert "saponification-far-off" not in err
 
 
-def test_five_per_cent_beside_the_published_range_is_the_end(tmp_path):
+def test_five_per_cent_beside_the_published_range_is_the_end(tmp_path: Path) -> None:
     # Published for olive oil: 184 to 196 (saponification.csv); 196 * 1.05 = 205.8.
     assert "saponification-far-off" not in mended("saponification-far-off", OIL, {"290": "205.8"}, tmp_path / "at")[2]
     assert "saponification-far-off" in mended("saponification-far-off", OIL, {"290": "205.9"}, tmp_path / "over")[2]

@@ -1,5 +1,7 @@
 """Sound soaps that the rules on lye leave alone: the failing studios of `findings/`, mended, and usual recipes beside them."""
 
+from pathlib import Path
+
 import pytest
 
 from tests.test_findings import FINDINGS, check, lay_out
@@ -35,7 +37,7 @@ TWINS = {
 
 
 @pytest.mark.parametrize("case", TWINS)
-def test_the_mended_twin_is_silent(case, tmp_path):
+def test_the_mended_twin_is_silent(case: str, tmp_path: Path) -> None:
     studio = tmp_path / "studio"
     lay_out(FINDINGS / case, studio)
     path = studio / "recipes" / "plain-bar.yaml"
@@ -61,7 +63,7 @@ def test_the_mended_twin_is_silent(case, tmp_path):
         "{name: kitchen scale, reads to: 1 g, up to: 5 kg, accurate to: 2 g}",
     ],
 )
-def test_usual_scales_at_home_beside_a_fine_one_are_fine_enough(old, tmp_path):
+def test_usual_scales_at_home_beside_a_fine_one_are_fine_enough(old: str, tmp_path: Path) -> None:
     studio = tmp_path / "studio"
     lay_out(None, studio)
     path = studio / "studio.yaml"

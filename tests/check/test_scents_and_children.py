@@ -3,6 +3,7 @@
 import contextlib
 import io
 import json
+from pathlib import Path
 
 import pytest
 
@@ -33,7 +34,7 @@ We make one thing and take it home.
 """
 
 
-def found(tmp_path, recipe, lesson=LESSON, case=None):
+def found(tmp_path: Path, recipe: str | None, lesson: str | None = LESSON, case: Path | None = None) -> str:
     studio = tmp_path / "studio"
     lay_out(case, studio)
     if recipe:
@@ -62,7 +63,7 @@ def found(tmp_path, recipe, lesson=LESSON, case=None):
         ("lip balm", "peppermint flavour oil: 1 %"),
     ],
 )
-def test_a_usual_dose_for_adults_is_silent(tmp_path, kind, scent):
+def test_a_usual_dose_for_adults_is_silent(tmp_path: Path, kind: str, scent: str) -> None:
     assert found(tmp_path, OIL.format(kind=kind, thickener="beeswax", scent=scent, more="")) == ""
 
 
@@ -80,11 +81,11 @@ def test_a_usual_dose_for_adults_is_silent(tmp_path, kind, scent):
         ("lip balm", "lemongrass essential oil: 0.4 %", "over-usual-limit"),
     ],
 )
-def test_a_dose_over_what_is_published_is_said(tmp_path, kind, scent, name):
+def test_a_dose_over_what_is_published_is_said(tmp_path: Path, kind: str, scent: str, name: str) -> None:
     assert f": {name} (" in found(tmp_path, OIL.format(kind=kind, thickener="beeswax", scent=scent, more=""))
 
 
-def test_the_certificate_of_a_supplier_comes_before_what_is_published(tmp_path):
+def test_the_certificate_of_a_supplier_comes_before_what_is_published(tmp_path: Path) -> None:
     studio = tmp_path / "studio"
     lay_out(FINDINGS / "limit-not-proven--oil", studio)
     (studio / "shelf" / "ingredients").mkdir(parents=True)
@@ -106,14 +107,14 @@ certificate: {contains: {Methyl Eugenol: at most 0.02 %}, source: our-supplier, 
     assert "limit-not-proven" in check(studio)[2]
 
 
-def test_tea_tree_is_for_people_from_twelve_on(tmp_path):
+def test_tea_tree_is_for_people_from_twelve_on(tmp_path: Path) -> None:
     recipe = (FINDINGS / "not-for-children" / "recipes" / "plain-lotion.yaml").read_text(encoding="utf-8")
     recipe = recipe.replace("essential oil: 0.2 %", "essential oil: 0.4 %")
     assert "not-for-children (stop)" in found(tmp_path / "eleven", recipe.replace("youngest user: 8", "youngest user: 11"))
     assert found(tmp_path / "twelve", recipe.replace("youngest user: 8", "youngest user: 13")) == ""
 
 
-def test_what_staff_weigh_ahead_is_not_taken_from_the_bottle(tmp_path):
+def test_what_staff_weigh_ahead_is_not_taken_from_the_bottle(tmp_path: Path) -> None:
     case = FINDINGS / "not-weighed-ahead"
     lesson = (case / "classes" / "one-lotion" / "lesson.md").read_text(encoding="utf-8")
     ahead = (
@@ -123,7 +124,7 @@ def test_what_staff_weigh_ahead_is_not_taken_from_the_bottle(tmp_path):
     assert "not-weighed-ahead" not in found(tmp_path, None, lesson.replace("## Weigh and melt", ahead), case)
 
 
-def test_hot_wax_stops_classes_with_minors_and_cautions_those_of_adults(tmp_path):
+def test_hot_wax_stops_classes_with_minors_and_cautions_those_of_adults(tmp_path: Path) -> None:
     case = FINDINGS / "supervision-too-little--hot-wax-and-minors"
     studio = tmp_path / "studio"
     lay_out(case, studio)
@@ -137,7 +138,7 @@ def test_hot_wax_stops_classes_with_minors_and_cautions_those_of_adults(tmp_path
     assert "supervision-too-little (caution)" in check(studio)[2]
 
 
-def test_a_certificate_comes_before_handbooks_and_standards(tmp_path):
+def test_a_certificate_comes_before_handbooks_and_standards(tmp_path: Path) -> None:
     studio = tmp_path / "studio"
     lay_out(FINDINGS / "over-usual-limit--cinnamon-bark", studio)
     (studio / "shelf" / "ingredients").mkdir(parents=True)
@@ -159,14 +160,14 @@ certificate: {at most: {leave-on: MOST}, source: our-supplier, at: certificate o
     assert "Cinnamon bark essential oil, leave-on: certificate of lot 7" in check(studio)[2]
 
 
-def test_a_face_cream_is_judged_as_one_by_its_name(tmp_path):
+def test_a_face_cream_is_judged_as_one_by_its_name(tmp_path: Path) -> None:
     recipe = OIL.format(kind="balm", thickener="beeswax", scent="tea tree essential oil: 0.4 %", more="")
     assert found(tmp_path / "body", recipe) == ""
     assert "over-usual-limit (caution)" in found(tmp_path / "face", recipe.replace("name: Plain balm", "name: Plain face balm"))
     assert found(tmp_path / "said", recipe.replace("name: Plain balm", "name: Plain face balm") + "used on: [body]\n") == ""
 
 
-def test_an_irritant_oil_without_a_limit_for_soap_is_said_and_a_mild_one_is_not(tmp_path):
+def test_an_irritant_oil_without_a_limit_for_soap_is_said_and_a_mild_one_is_not(tmp_path: Path) -> None:
     bar = (FINDINGS / "_sound" / "recipes" / "plain-bar.yaml").read_text(encoding="utf-8")
     for scent, said in (("oregano", True), ("lavender", False), ("spearmint", False)):
         studio = tmp_path / scent
@@ -176,7 +177,7 @@ def test_an_irritant_oil_without_a_limit_for_soap_is_said_and_a_mild_one_is_not(
         assert ("scent-without-limit" in check(studio)[2]) is said
 
 
-def test_zinc_oxide_that_is_there_for_the_skin_is_declared_by_its_weight(tmp_path):
+def test_zinc_oxide_that_is_there_for_the_skin_is_declared_by_its_weight(tmp_path: Path) -> None:
     case = FINDINGS / "colour-or-not"
     recipe = (case / "recipes" / "plain-lotion.yaml").read_text(encoding="utf-8")
     assert "colour-or-not" in found(tmp_path / "open", recipe, None, case)

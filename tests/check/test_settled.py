@@ -1,5 +1,8 @@
 """What a studio has settled with a person about an allergy counts as a sentence, and nothing else is asked of the column."""
 
+from collections.abc import Sequence
+from pathlib import Path
+
 import pytest
 
 from builder.words.reason import is_reason
@@ -9,12 +12,12 @@ SETTLED = next(case for case in CASES if case.name == "settled-unclear")
 
 
 @pytest.mark.parametrize("text", ["", "ok", "yes", "talked", "all fine", "- - - -", "1 2 3", "n/a n/a"])
-def test_these_settle_nothing(text):
+def test_these_settle_nothing(text: str) -> None:
     assert not is_reason(text)
 
 
 @pytest.mark.parametrize("text", ["Asked her doctor.", "wears her gloves", "We talked on 3 May: she stays with the salts."])
-def test_these_settle(text):
+def test_these_settle(text: str) -> None:
     assert is_reason(text)
 
 
@@ -24,7 +27,7 @@ def test_these_settle(text):
     ("Bo Fenn,41,none,-,no scent", []),
     ("Bo Fenn,41,walnut,no,no scent", []),
 ])  # fmt: skip
-def test_the_column_is_judged_only_where_something_was_to_settle(tmp_path, row, names):
+def test_the_column_is_judged_only_where_something_was_to_settle(tmp_path: Path, row: str, names: Sequence[str]) -> None:
     lay_out(SETTLED, tmp_path / "studio")
     (tmp_path / "studio/classes/one-lotion/roster.csv").write_text(f"name,age,allergies,settled,scent\n{row}\n", encoding="utf-8")
     _, _, err = check(tmp_path / "studio")

@@ -4,6 +4,8 @@ The sentences are as teachers write them (common practice, no source), and were 
 thing that a lesson says of the last ingredient of its recipe; all others stand in braces.
 """
 
+from pathlib import Path
+
 import pytest
 
 from tests.test_findings import FINDINGS, check, lay_out
@@ -57,7 +59,7 @@ LEFT_OUT = [
 ]
 
 
-def found(name, old, new, folder):
+def found(name: str, old: str, new: str, folder: Path) -> bool:
     studio = folder / "studio"
     lay_out(FINDINGS / name, studio)
     (lesson,) = (path for path in studio.rglob("lesson.md") if old in path.read_text(encoding="utf-8"))
@@ -68,12 +70,12 @@ def found(name, old, new, folder):
 
 
 @pytest.mark.parametrize(("name", "old", "new"), PUT_IN, ids=[new for *_, new in PUT_IN])
-def test_a_step_that_puts_it_in_is_met_in_silence(name, old, new, tmp_path):
+def test_a_step_that_puts_it_in_is_met_in_silence(name: str, old: str, new: str, tmp_path: Path) -> None:
     assert not found(name, old, new, tmp_path)
 
 
 @pytest.mark.parametrize(("name", "old", "new"), LEFT_OUT, ids=[new for *_, new in LEFT_OUT])
-def test_words_that_put_nothing_in_do_not_count(name, old, new, tmp_path):
+def test_words_that_put_nothing_in_do_not_count(name: str, old: str, new: str, tmp_path: Path) -> None:
     assert found(name, old, new, tmp_path)
 
 
@@ -87,7 +89,7 @@ def test_words_that_put_nothing_in_do_not_count(name, old, new, tmp_path):
     ],
     ids=["no braces", "few braces", "phases in braces", "the batch in braces"],
 )
-def test_a_lesson_in_words_of_its_own_is_not_looked_at(steps, tmp_path):
+def test_a_lesson_in_words_of_its_own_is_not_looked_at(steps: str, tmp_path: Path) -> None:
     studio = tmp_path / "studio"
     lay_out(None, studio)
     text = f"# One lotion\n\nWe make one lotion.\n\n## Make it (together, 60 min)\n\n{steps}\n"

@@ -5,12 +5,15 @@ judged (the United States where there is none), and `# finds:` what must be foun
 """
 
 import re
+from collections.abc import Mapping, Sequence
 from datetime import date
 from pathlib import Path
+from typing import Any
 
 import pytest
 import yaml
 
+from builder.model.finding import Finding
 from builder.pipeline import check
 from tests.test_findings import FINDINGS
 
@@ -45,12 +48,12 @@ figures:
 """
 
 
-def said_in(path, key, otherwise=""):
+def said_in(path: Path, key: str, otherwise: str = "") -> str:
     found = re.search(rf"^# {key}: (.*)$", path.read_text(encoding="utf-8"), re.M)
     return found[1] if found else otherwise
 
 
-def lesson_of(recipe):
+def lesson_of(recipe: Mapping[str, Any]) -> str:
     """Write a lesson in which the teacher uses everything."""
     names = [name for phase in recipe["phases"] for name in phase["ingredients"]]
     steps = [f"Weigh {{{name}}} of {name}." for name in names]
@@ -59,7 +62,7 @@ def lesson_of(recipe):
     return f"# {recipe['name']}\n\nWords about it.\n\n## Make it (teacher, 120 min)\n\n{numbered}\n"
 
 
-def names_found(paths, region, folder):
+def names_found(paths: Sequence[Path], region: str, folder: Path) -> dict[str, list[Finding]]:
     """Check a studio that makes each of these recipes in a class of its own; give what is found by recipe, with its words."""
     studio = (FINDINGS / "_sound" / "studio.yaml").read_text(encoding="utf-8")
     folder.mkdir()
@@ -77,7 +80,7 @@ def names_found(paths, region, folder):
         made.mkdir(parents=True)
         (made / "class.yaml").write_text(CLASS.format(name=recipe["name"], key=path.stem, unit=unit), encoding="utf-8")
         (made / "lesson.md").write_text(lesson_of(recipe), encoding="utf-8")
-    found = {path.stem: [] for path in paths}
+    found: dict[str, list[Finding]] = {path.stem: [] for path in paths}
     for finding in check(folder, on=date(2027, 1, 1)).findings:
         if finding.accepted is None:
             file = Path(finding.place.file)
@@ -86,8 +89,8 @@ def names_found(paths, region, folder):
 
 
 @pytest.fixture(scope="module")
-def found(tmp_path_factory):
-    everything = {}
+def found(tmp_path_factory: pytest.TempPathFactory) -> dict[str, list[Finding]]:
+    everything: dict[str, list[Finding]] = {}
     for region in ("US", "EU", "UK"):
         paths = [path for path in (*SOUND, *UNSOUND) if said_in(path, "region", "US") == region]
         everything |= names_found(paths, region, tmp_path_factory.mktemp("trade") / region)
@@ -95,14 +98,14 @@ def found(tmp_path_factory):
 
 
 @pytest.mark.parametrize("path", SOUND, ids=lambda path: path.stem)
-def test_sound_formulas_pass_in_silence(path, found):
+def test_sound_formulas_pass_in_silence(path: Path, found: Mapping[str, Sequence[Finding]]) -> None:
     assert [f"{one.name}: {one.wrong}" for one in found[path.stem]] == []
 
 
 @pytest.mark.parametrize("path", UNSOUND, ids=lambda path: path.stem)
-def test_unsound_formulas_are_found(path, found):
+def test_unsound_formulas_are_found(path: Path, found: Mapping[str, Sequence[Finding]]) -> None:
     assert sorted({one.name for one in found[path.stem]}) == sorted(said_in(path, "finds").split(", ")), found[path.stem]
 
 
-def test_nothing_is_found_elsewhere(found):
+def test_nothing_is_found_elsewhere(found: Mapping[str, Sequence[Finding]]) -> None:
     assert set(found) == {path.stem for path in (*SOUND, *UNSOUND)}

@@ -33,7 +33,7 @@ LEADS_UP = {"lye": "Make the soap with lye.", "kids": "Make the soap.", "bomb": 
 CHILD, ADULT = 8, 18
 
 
-def found_in(text, where):
+def found_in(text: str, where: str) -> list[str]:
     around = f"{LEADS_UP.get(where, '')} {text}"
     found = []
     for sentence in sentences_of(value_as_text(text, Place("lesson.md", 1, 1))):
@@ -50,7 +50,7 @@ def found_in(text, where):
     return found
 
 
-def rows(kind, ending):
+def rows(kind: str, ending: str) -> list[tuple[str, ...]]:
     return [
         (where, text, *rest)
         for title, places in ROWS.items()
@@ -65,21 +65,21 @@ FOUND = rows("", ", found")
 
 
 @pytest.mark.parametrize(("where", "text"), PASS)
-def test_what_is_right_stays_silent(where, text):
+def test_what_is_right_stays_silent(where: str, text: str) -> None:
     assert found_in(text, where) == []
 
 
 @pytest.mark.parametrize(("where", "text", "danger"), FOUND)
-def test_what_hurts_is_found(where, text, danger):
+def test_what_hurts_is_found(where: str, text: str, danger: str) -> None:
     assert danger in found_in(text, where)
 
 
-def test_both_lists_are_long_enough():
+def test_both_lists_are_long_enough() -> None:
     assert len(rows("published", ", pass")) == 11
     assert len({text.replace(",", ":") for _, text, _ in rows("published", ", found")}) == 11
     assert min(len(rows("written", ", pass")), len(rows("written", ", found"))) >= 60
 
 
-def test_every_danger_is_met_by_a_sentence_or_has_none_yet():
+def test_every_danger_is_met_by_a_sentence_or_has_none_yet() -> None:
     met = {danger for _, _, danger in FOUND}
     assert met <= {danger.key for danger in STUDIO.unsafe_steps}

@@ -1,22 +1,25 @@
 """The rows of `content/allergy_words.yaml`: each word says one thing, and what it means is known to the cards."""
 
 from collections import Counter
+from pathlib import Path
 
+from builder.library import CONTENT
 from builder.model.recipe.figure import Known
 from builder.model.roster.allergy import Says
+from builder.read import read_studio
 from builder.read.shapes.fields import ALLERGENS
 from builder.reckon.roster.word_forms import words_of
-from tests.reckon.test_allergies import STUDIO
 
+STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
 ROWS = STUDIO.allergy_words
 
 
-def test_no_word_says_two_things():
+def test_no_word_says_two_things() -> None:
     counts = Counter(words for row in ROWS if row.says is Says.AN_ALLERGEN for words in {words_of(text) for text in row.words})
     assert [words for words, count in counts.items() if count > 1] == []
 
 
-def test_words_that_say_nothing_are_single_and_mean_nothing():
+def test_words_that_say_nothing_are_single_and_mean_nothing() -> None:
     for row in ROWS:
         if row.says in (Says.NOTHING, Says.TOO_MUCH):
             assert [text for text in row.words if len(words_of(text)) != 1] == []
@@ -24,7 +27,7 @@ def test_words_that_say_nothing_are_single_and_mean_nothing():
             assert not (row.families or row.kinds or row.mind)
 
 
-def test_every_row_of_an_allergen_leads_somewhere():
+def test_every_row_of_an_allergen_leads_somewhere() -> None:
     kinds = {card.kind for card in STUDIO.ingredients.values()}
     for row in ROWS:
         if row.says is Says.AN_ALLERGEN:
@@ -32,9 +35,9 @@ def test_every_row_of_an_allergen_leads_somewhere():
         assert set(row.kinds) <= kinds
 
 
-def test_every_family_of_the_cards_can_be_written():
+def test_every_family_of_the_cards_can_be_written() -> None:
     assert {family for row in ROWS for family in row.families} == set(ALLERGENS)
 
 
-def test_what_has_no_source_says_so():
+def test_what_has_no_source_says_so() -> None:
     assert {(row.source.kind, row.known) for row in ROWS} == {("practice", Known.PRACTICE)}

@@ -6,8 +6,10 @@ from pathlib import Path
 import pytest
 
 from builder.library import CONTENT
+from builder.model.recipe.ingredient import Ingredient
 from builder.read import read_studio
 from builder.words.fold import fold
+from tests.making import sure
 
 STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
 CARDS = {card.key: card for card in STUDIO.ingredients.values()}.values()
@@ -24,26 +26,26 @@ SAID = {
 }
 
 
-def data_of(card):
+def data_of(card: Ingredient) -> set[str]:
     return {*card.hazards, *(["acid frees"] if card.acid_frees else [])}
 
 
 @pytest.mark.parametrize("said", SAID)
-def test_what_a_card_says_of_a_danger_stands_in_its_data(said):
+def test_what_a_card_says_of_a_danger_stands_in_its_data(said: str) -> None:
     pattern, any_of = SAID[said]
     saying = [card for card in CARDS if re.search(pattern, card.about) and "not burn" not in card.about]
     assert saying
     assert {card.name: card.about for card in saying if not data_of(card) & any_of} == {}
 
 
-def test_who_is_said_to_react_to_a_family_finds_the_card_by_it():
+def test_who_is_said_to_react_to_a_family_finds_the_card_by_it() -> None:
     for words, family in (("daisy family", "daisy family"), ("tree nut:|is a tree nut", "tree nut"), ("wool alcohols", "wool alcohols")):
         saying = [card for card in CARDS if re.search(words, card.about)]
         assert saying
         assert [card.name for card in saying if family not in card.allergens] == []
 
 
-def test_what_is_not_for_small_children_has_a_limit_for_them():
+def test_what_is_not_for_small_children_has_a_limit_for_them() -> None:
     saying = [
         card
         for card in CARDS
@@ -56,13 +58,13 @@ def test_what_is_not_for_small_children_has_a_limit_for_them():
     assert alone == ["Talc"]
 
 
-def warned_by(name):
+def warned_by(name: str) -> list[str]:
     card = STUDIO.ingredients[fold(name)]
-    names = {fold(one) for one in card.label_name.inci}
+    names = {fold(one) for one in sure(card.label_name).inci}
     return [rule.wording for rule in STUDIO.label_warnings if names & set(rule.names)]
 
 
-def test_what_is_not_for_pregnancy_says_so_on_its_label():
+def test_what_is_not_for_pregnancy_says_so_on_its_label() -> None:
     saying = [card.name for card in CARDS if "pregnancy" in card.about]
     assert saying == ["Borax", "Neem oil"]
     assert all(any("pregnancy" in wording for wording in warned_by(name)) for name in saying)

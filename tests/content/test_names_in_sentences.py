@@ -18,7 +18,7 @@ CAPITAL = {
 }  # fmt: skip
 
 
-def test_capitals_of_the_cards_that_ship():
+def test_capitals_of_the_cards_that_ship() -> None:
     assert {str(name) for name in NAMES if within(name)[0].isupper()} == CAPITAL
     assert all(within(name).casefold() == name.casefold() for name in NAMES)
 
@@ -32,10 +32,10 @@ def test_capitals_of_the_cards_that_ship():
         ("Bourbon geranium oil", "Bourbon geranium leaf oil", "Bourbon geranium oil"),
     ],
 )
-def test_the_plain_name_on_the_label_decides(name, plain, stands):
+def test_the_plain_name_on_the_label_decides(name: str, plain: str, stands: str) -> None:
     assert within(spelled(name, plain)) == stands
 
 
-def test_the_form_goes_along_into_another_process():
+def test_the_form_goes_along_into_another_process() -> None:
     name = pickle.loads(pickle.dumps(spelled("Java citronella", "Java citronella oil")))
     assert (name, within(name)) == ("Java citronella", "Java citronella")

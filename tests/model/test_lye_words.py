@@ -1,5 +1,6 @@
 """What the words of a part say of lye and raw soap in the hands of those who do it; sentences as usual lessons have them."""
 
+from collections.abc import Set as AbstractSet
 from pathlib import Path
 
 import pytest
@@ -8,13 +9,14 @@ from builder.library import CONTENT
 from builder.read import read_studio
 from builder.read.teaching.lessons import read_lesson
 from builder.rules.lye_words import hazards_said
+from tests.making import sure
 
 STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
 DRY, CAUSTIC, RAW = "dry lye", "caustic", "raw soap"
 
 
-def said(title, step, who="students"):
-    lesson = read_lesson(f"# Soap\n\n## {title} ({who}, 20 min)\n\n1. {step}\n", "lesson.md", {}, [])
+def said(title: str, step: str, who: str = "students") -> set[str]:
+    lesson = sure(read_lesson(f"# Soap\n\n## {title} ({who}, 20 min)\n\n1. {step}\n", "lesson.md", {}, []))
     return set(hazards_said(lesson.parts[0], STUDIO.lye_words))
 
 
@@ -35,7 +37,7 @@ def said(title, step, who="students"):
         ("Step two", "Don't be afraid to pour the raw soap.", {RAW}),
     ],
 )
-def test_what_is_in_their_hands(title, step, hazards):
+def test_what_is_in_their_hands(title: str, step: str, hazards: AbstractSet[str]) -> None:
     assert hazards <= said(title, step)
 
 
@@ -55,9 +57,9 @@ def test_what_is_in_their_hands(title, step, hazards):
         ("Make a scrub", "Mix the sugar with the oil and fill your jar."),
     ],
 )
-def test_what_is_not(title, step):
+def test_what_is_not(title: str, step: str) -> None:
     assert said(title, step) == set()
 
 
-def test_in_a_part_of_the_teacher_the_teacher_handles_it():
+def test_in_a_part_of_the_teacher_the_teacher_handles_it() -> None:
     assert CAUSTIC in said("Make the lye", "The teacher pours the lye into the water.", "teacher")

@@ -5,18 +5,18 @@ import re
 import pytest
 
 from builder.model.place import Place
-from builder.model.teaching.prose import RunningText, sentences_of
+from builder.model.teaching.prose import RunningText, Sentence, sentences_of
 from builder.model.teaching.word_pattern import PatternError, Words, compile_pattern
 from builder.rules.clauses import clauses_of, is_order, stands
 
 
-def sentences(text, line=1):
+def sentences(text: str, line: int = 1) -> tuple[Sentence, ...]:
     lines = text.split("\n")
     begins = tuple(sum(len(one) + 1 for one in lines[:number]) for number in range(len(lines)))
     return sentences_of(RunningText(text, begins, tuple(Place("lesson.md", line + number, 1) for number in range(len(lines)))))
 
 
-def test_a_sentence_knows_its_line_and_column():
+def test_a_sentence_knows_its_line_and_column() -> None:
     first, second = sentences("Weigh the oils. Pour {lye water} of\ncold water into the **steel** jug.")
     assert first.words == "Weigh the oils."
     assert second.place(0, 4) == Place("lesson.md", 1, 17, 4)
@@ -33,25 +33,25 @@ def test_a_sentence_knows_its_line_and_column():
         ("See [our page](page:safety) first.", "See our page first."),
     ],
 )
-def test_what_markdown_and_braces_add_is_left_out(written, said):
+def test_what_markdown_and_braces_add_is_left_out(written: str, said: str) -> None:
     assert " ".join(sentences(written)[0].words.split()) == said
 
 
-def test_a_point_in_a_number_or_a_short_word_ends_no_sentence():
+def test_a_point_in_a_number_or_a_short_word_ends_no_sentence() -> None:
     assert len(sentences("Weigh 2.5 g of salt, i.e. a pinch. Stir.")) == 2
 
 
 @pytest.mark.parametrize("text", ["Then slowly pour it in.", "When it is clear, stir again.", "You can pour it in.", "Pour it."])
-def test_what_orders(text):
+def test_what_orders(text: str) -> None:
     assert is_order(sentences(text)[0])
 
 
 @pytest.mark.parametrize("text", ["Aluminium is eaten by lye.", "Vinegar makes it worse.", "Lye is strong."])
-def test_what_does_not_order(text):
+def test_what_does_not_order(text: str) -> None:
     assert not is_order(sentences(text)[0])
 
 
-def meant(text, word="shake"):
+def meant(text: str, word: str = "shake") -> bool:
     (sentence,) = sentences(text)
     found = [(clause, match) for clause in clauses_of(sentence) for match in re.finditer(word, clause.words, re.IGNORECASE)]
     assert found
@@ -72,7 +72,7 @@ def meant(text, word="shake"):
         "Don't forget to shake it.",
     ],
 )
-def test_what_is_meant(text):
+def test_what_is_meant(text: str) -> None:
     assert meant(text)
 
 
@@ -90,11 +90,11 @@ def test_what_is_meant(text):
         "Avoid shaking it.",
     ],
 )
-def test_what_is_not_meant(text):
+def test_what_is_not_meant(text: str) -> None:
     assert not meant(text, "shak")
 
 
-def test_a_pattern_of_words():
+def test_a_pattern_of_words() -> None:
     pattern = compile_pattern("<pour> ... <water> onto lye", {"pour": ("pour~", "tip~"), "water": ("water", "goat milk")})
     assert pattern.search(Words("Tipping the cold goat-milk onto the lye"))
     assert not pattern.search(Words("Pour the lye into the water"))

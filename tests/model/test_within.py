@@ -22,5 +22,5 @@ from builder.words.within import within
         ("", ""),
     ],
 )
-def test_a_name_inside_a_sentence(name, inside):
+def test_a_name_inside_a_sentence(name: str, inside: str) -> None:
     assert within(name) == inside

@@ -1,5 +1,6 @@
 """Looking through a text for many patterns at once misses none that looking for each by itself finds."""
 
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -19,7 +20,9 @@ TABLES = {
 }
 
 
-def texts_in(value):
+def texts_in(
+    value: object,
+) -> Iterator[str]:
     if isinstance(value, str):
         yield value
     elif isinstance(value, dict):
@@ -30,7 +33,7 @@ def texts_in(value):
             yield from texts_in(one)
 
 
-def texts():
+def texts() -> Iterator[str]:
     for name in ("unsafe_sentences", "claim_sentences"):
         yield from texts_in(yaml.safe_load((HERE / "check" / f"{name}.yaml").read_text(encoding="utf-8")))
 
@@ -38,13 +41,13 @@ def texts():
 TEXTS = [Words(changed) for text in texts() for changed in (text, text.upper(), text.replace(" ", "-"), text.replace("'", "’"))]
 
 
-def test_there_are_texts_enough_in_which_something_is_found():
+def test_there_are_texts_enough_in_which_something_is_found() -> None:
     assert len(TEXTS) > 2000
     assert sum(any(pattern.regex.search(words.text) for row in TABLES["steps"][:20] for pattern in row) for words in TEXTS[::40]) > 3
 
 
 @pytest.mark.parametrize("table", TABLES)
-def test_every_row_of_which_a_pattern_stands_in_a_text_is_among_the_possible(table):
+def test_every_row_of_which_a_pattern_stands_in_a_text_is_among_the_possible(table: str) -> None:
     rows, index = TABLES[table], PatternIndex(TABLES[table])
     ruled_out = 0
     for words in TEXTS[::9]:
@@ -69,7 +72,7 @@ def test_every_row_of_which_a_pattern_stands_in_a_text_is_among_the_possible(tab
         ("naïve", "NAÏVE"),
     ],
 )
-def test_among_many_others_a_pattern_is_possible_where_it_stands(written, text):
+def test_among_many_others_a_pattern_is_possible_where_it_stands(written: str, text: str) -> None:
     pattern = compile_pattern(written, {})
     others = tuple(compile_pattern(f"word{number}", {}) for number in range(20))
     found = [one for one in possible_in((*others, pattern), Words(text)) if one.search(Words(text))]
