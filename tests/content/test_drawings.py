@@ -2,6 +2,7 @@
 
 import re
 import xml.etree.ElementTree as ElementTree
+from typing import cast
 
 import pytest
 
@@ -9,18 +10,22 @@ from builder.compose.teaching.drawn import figure_html
 from builder.compose.teaching.pieces import TextWriter
 from builder.library import CONTENT
 from builder.model.drawing import READING
-from builder.model.teaching.lesson import Prose, drawings_in
-from builder.read.teaching.blocks import read_blocks
+from builder.model.finding import Finding
+from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.teaching.lesson import Prose, Steps, drawings_in
+from builder.read.teaching.blocks import TextBlock, read_blocks
 from builder.reference.lists import Shown, list_of
 from builder.tasks.drafts import drawn_on, library_of, studio_in
 from tests.published import EXAMPLE
 
 DRAWINGS = library_of(None).drawings
 INK, TINT, WHITE = "#1d1a17", "#c9dbe2", "#ffffff"
+# The writer of this test does not look into the batch.
+ANY_BATCH = cast(WorkedBatch, object())
 SVG = "{http://www.w3.org/2000/svg}"
 
 
-def test_every_file_is_in_the_index_and_the_other_way_round():
+def test_every_file_is_in_the_index_and_the_other_way_round() -> None:
     files = {path.stem.replace("-", " ") for path in (CONTENT / "drawings").glob("*.svg")}
     assert files == set(DRAWINGS)
     wanted = (
@@ -37,23 +42,23 @@ def test_every_file_is_in_the_index_and_the_other_way_round():
 
 
 @pytest.mark.parametrize("name", DRAWINGS)
-def test_each_is_in_one_style_at_a_size_that_can_be_read(name):
+def test_each_is_in_one_style_at_a_size_that_can_be_read(name: str) -> None:
     root = ElementTree.fromstring(DRAWINGS[name].svg)
-    left, top, width, height = map(float, root.get("viewBox").split())
+    left, top, width, height = map(float, root.attrib["viewBox"].split())
     assert (left, top) == (0, 0)
     assert root.get("width") == f"{width / 2:g}mm" and root.get("height") == f"{height / 2:g}mm"
     assert 30 <= height / 2 <= 45 and width / 2 in (45, 90)
     colours = {one.get(key) for one in root.iter() for key in ("fill", "stroke")} - {None, "none"}
     assert colours <= {INK, TINT, WHITE}
     assert not any(one.get("style") or one.get("id") or one.get("class") for one in root.iter())
-    lines = [float(one.get("stroke-width")) for one in root.iter() if one.get("stroke-width") and one.get("stroke") != WHITE]
+    lines = [float(one.attrib["stroke-width"]) for one in root.iter() if one.get("stroke-width") and one.get("stroke") != WHITE]
     assert min(lines) >= 0.8  # 0.4 mm
     texts = [one.text for one in root.iter(f"{SVG}text")]
     assert all(text in (READING, "0") for text in texts)
 
 
 @pytest.mark.parametrize("name", DRAWINGS)
-def test_each_is_said_in_words(name):
+def test_each_is_said_in_words(name: str) -> None:
     drawing = DRAWINGS[name]
     assert drawing.alt.endswith(".") and len(drawing.alt) > 40
     assert drawing.caption and len(drawing.caption) < 70
@@ -74,31 +79,31 @@ def test_each_is_said_in_words(name):
         ("", ""),
     ],
 )
-def test_a_scale_shows_a_weight_and_nothing_else(amount, shown):
+def test_a_scale_shows_a_weight_and_nothing_else(amount: str, shown: str) -> None:
     figure = figure_html(DRAWINGS["weighing"], amount)
-    assert re.search(r"<text[^>]*>([^<]*)</text>", figure)[1] == shown
+    assert re.findall(r"<text[^>]*>([^<]*)</text>", figure)[0] == shown
     assert (f"The display shows {shown}." in figure) == bool(shown)
     assert figure_html(DRAWINGS["tared jug"], amount) == figure_html(DRAWINGS["tared jug"])
 
 
-def read(text):
-    findings = []
+def read(text: str) -> tuple[list[TextBlock], list[Finding]]:
+    findings: list[Finding] = []
     return read_blocks(text, "lesson.md", findings), findings
 
 
-def test_in_a_step_it_stands_before_its_words_and_ends_with_it():
+def test_in_a_step_it_stands_before_its_words_and_ends_with_it() -> None:
     (steps,), findings = read("1. Weigh {water} of water. {drawing: weighing}\n2. Stir.\n")
-    assert findings == []
+    assert findings == [] and isinstance(steps, Steps)
     assert [hole.name.text for hole in drawings_in((steps,))] == ["weighing"]
     assert "drawing" not in " ".join(sentence.words for step in steps.steps for sentence in step.sentences)
     writer = TextWriter(lambda *_: "20\u00a0g", str, str, lambda name: DRAWINGS[name.key])
-    html = writer.fill(steps.steps[0].pieces, object())
+    html = writer.fill(steps.steps[0].pieces, ANY_BATCH)
     assert html.startswith('<div class="whole"><figure class="drawing">') and html.endswith("</div>")
     assert ">20\u00a0g</text>" in html
-    assert "<div" not in writer.fill(steps.steps[1].pieces, object())
+    assert "<div" not in writer.fill(steps.steps[1].pieces, None)
 
 
-def test_several_stand_in_a_paragraph_of_their_own():
+def test_several_stand_in_a_paragraph_of_their_own() -> None:
     (row,), findings = read("{drawing: no trace}\n{drawing: light trace} {drawing: heavy trace}\n")
     assert findings == [] and isinstance(row, Prose)
     assert [hole.name.text for hole in drawings_in((row,))] == ["no trace", "light trace", "heavy trace"]
@@ -106,11 +111,11 @@ def test_several_stand_in_a_paragraph_of_their_own():
 
 
 @pytest.mark.parametrize("text", ["Soap {drawing: drops} is soap.\n", "| a |\n|---|\n| {drawing: drops} |\n", "- {drawing: drops}\n"])
-def test_elsewhere_it_is_found(text):
+def test_elsewhere_it_is_found(text: str) -> None:
     assert [one.name for one in read(text)[1]] == ["brace-out-of-place"]
 
 
-def test_it_is_proposed_where_words_fit_until_it_is_there():
+def test_it_is_proposed_where_words_fit_until_it_is_there() -> None:
     studio = studio_in(EXAMPLE)
     for drawing in DRAWINGS.values():
         for fits in drawing.fits:
@@ -121,7 +126,7 @@ def test_it_is_proposed_where_words_fit_until_it_is_there():
     assert len(rows) == len(DRAWINGS)
 
 
-def test_the_example_shows_them_where_they_help():
+def test_the_example_shows_them_where_they_help() -> None:
     studio = studio_in(EXAMPLE)
     shown = {hole.name.text for one in studio.classes.values() for part in one.lesson.parts for hole in drawings_in(part.blocks)}
     assert {
