@@ -83,4 +83,4 @@ def test_each_paragraph_and_step_of_ours_is_one_line(path: Path) -> None:
     lines = body.split("\n")
     # A line goes on after another without an empty line between only where both are steps of one list.
     wrapped = [after for before, after in pairwise(lines) if before and after and not after.lstrip()[:1].isdigit()]
-    assert [line for line in wrapped if not line.lstrip().startswith(("- ", "* "))] == []
+    assert [line for line in wrapped if not line.lstrip().startswith(("- ", "* ", "{"))] == []

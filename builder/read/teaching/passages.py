@@ -19,8 +19,8 @@ from builder.read.yaml.placed_yaml import read_yaml
 _HEAD = re.compile(r"---\n(.*?\n)---(?:\n|$)", re.DOTALL)
 Passages = Mapping[str, tuple[Block, ...]]
 
-# A line of a passage: the sign of a step or of a point, and what it says.
-_LINE = re.compile(r"(\s*(?:(?:\d+\.|[-*])\s+)?)(.*)")
+# A line of a passage: the sign of a step or of a point, what it says, and a drawing that it calls for at its end.
+_LINE = re.compile(r"(\s*(?:(?:\d+\.|[-*])\s+)?)(.*?)(\s*(?:\{[^{}]*\})?)")
 
 
 def read_passage(text: str, file: str, known: Known, findings: list[Finding]) -> tuple[Block, ...]:
@@ -47,7 +47,7 @@ def read_passage(text: str, file: str, known: Known, findings: list[Finding]) ->
 
 def messages_of(passage: str) -> Iterator[str]:
     """Give what a passage that ships says, line by line, for translators; a paragraph or a step of it is one line."""
-    yield from (said for _, said in _lines(passage) if said)
+    yield from (said for _, said, _ in _lines(passage) if said)
 
 
 def passages_in(language: Language, passages: Passages, ours: TextFolder, studio: TextFolder, known: Known) -> Passages:
@@ -72,7 +72,7 @@ def _passages_in(language: Language, passages: Passages, known: Known, *texts: s
 
 def _read_in(language: Language, passage: str, file: str, known: Known, findings: list[Finding]) -> tuple[Block, ...]:
     """Read a passage that ships in another language: it shows that, and is judged by its English, whose words alone the rules know."""
-    said = "\n".join(sign + (language.text(line) if line else "") for sign, line in _lines(passage))
+    said = "\n".join(sign + (language.text(line) if line else "") + drawing for sign, line, drawing in _lines(passage))
     shown = read_passage(passage[: _body_at(passage)] + said, file, known, findings)
     judged = read_passage(passage, file, known, findings)
     if list(map(_shape, shown)) != list(map(_shape, judged)):
@@ -104,7 +104,7 @@ def _body_at(passage: str) -> int:
     return head.end() if head else 0
 
 
-def _lines(passage: str) -> Iterator[tuple[str, str]]:
+def _lines(passage: str) -> Iterator[tuple[str, str, str]]:
     for line in passage[_body_at(passage) :].split("\n"):
         match = _LINE.fullmatch(line)
-        yield (match[1], match[2]) if match else (line, "")
+        yield (match[1], match[2], match[3]) if match else (line, "", "")
