@@ -7,6 +7,7 @@ import ast
 import sys
 from functools import cache
 from inspect import getsource
+from itertools import pairwise
 
 from builder.read.shapes.library import CitationShape
 from builder.read.shapes.shape import Shape
@@ -33,7 +34,7 @@ def _descriptions(module: str) -> dict[tuple[str, str], str]:
     found = {}
     for shape in ast.parse(getsource(sys.modules[module])).body:
         if isinstance(shape, ast.ClassDef):
-            for field, after in zip(shape.body, shape.body[1:], strict=False):
+            for field, after in pairwise(shape.body):
                 if isinstance(field, ast.AnnAssign) and isinstance(field.target, ast.Name):
                     match after:
                         case ast.Expr(value=ast.Constant(value=str(text))):

@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Sequence
 from textwrap import wrap
 
-from builder.compose.views.shopping import ShopList, ShopRow
+from builder.compose.views.shopping import ShopGroup, ShopList, ShopRow
 from builder.terminal.consoles import open_console, say, styled
 
 HEADINGS = ("what", "needed", "in stock", "to buy", "price", "left after")
@@ -31,17 +31,20 @@ def print_shopping(shopping: ShopList) -> None:
 def _lines(shopping: ShopList) -> Iterator[tuple[str, str]]:
     """Give the lines of the columns, each with its style."""
     total = ("At the till", "", "", "", shopping.total, "")
-    heads = [(group.title, "", "", "", group.price, "") for group in shopping.groups]
-    everything = [HEADINGS, total, *heads, *(_cells(row) for group in shopping.groups for row in group.rows)]
+    everything = [HEADINGS, total, *map(_head, shopping.groups), *(_cells(row) for group in shopping.groups for row in group.rows)]
     widths = [max(len(cell) for cell in column) for column in zip(*everything, strict=True)]
     yield _in_columns(HEADINGS, widths), "bold"
-    for group, head in zip(shopping.groups, heads, strict=True):
-        yield _in_columns(head, widths), "bold"
+    for group in shopping.groups:
+        yield _in_columns(_head(group), widths), "bold"
         for row in group.rows:
             yield _in_columns(_cells(row), widths), ""
             for more in (row.days, row.note):
                 yield from ((line, "dim") for line in _folded(more, "    "))
     yield _in_columns(total, widths), "bold"
+
+
+def _head(group: ShopGroup) -> tuple[str, ...]:
+    return group.title, "", "", "", group.price, ""
 
 
 def _cells(row: ShopRow) -> tuple[str, ...]:

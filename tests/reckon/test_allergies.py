@@ -162,7 +162,7 @@ def test_no_word_is_passed_over(written):
 
 def test_those_who_wait_are_compared_too_and_counted_with_nobody():
     when = ClassDate(datetime(2027, 6, 5, 10), 1, waiting=1)
-    rows = (RosterRow(Name("A"), None, None, "nuts", ()), RosterRow(Name("B"), None, None, "lavender", (), waiting=True))
+    rows = (RosterRow(Name("A"), None, None, "nuts", {}), RosterRow(Name("B"), None, None, "lavender", {}, waiting=True))
     studio = replace(STUDIO, rosters={LOTION.key: Roster((), rows)})
     a_class = replace(LOTION, dates=(when,))
     assert [one.name for one in reckon_guests(studio, a_class, when)] == ["A"]

@@ -39,7 +39,8 @@ def people(columns, rows):
     return Roster(
         tuple(Name(column) for column in columns),
         tuple(
-            RosterRow(Name(f"Person {number}"), None, None, "", tuple(Name(cell) for cell in cells)) for number, cells in enumerate(rows)
+            RosterRow(Name(f"Person {number}"), None, None, "", {column: Name(cell) for column, cell in zip(columns, cells, strict=True)})
+            for number, cells in enumerate(rows)
         ),
     )
 

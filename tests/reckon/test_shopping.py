@@ -164,7 +164,7 @@ def test_a_period_and_classes_by_name():
 # not chosen count half with it, as one portion: 2 x 0.56 g.
 def test_choices_count_as_the_roster_says_and_as_the_class_totals_expect():
     rows = tuple(
-        RosterRow(Name(name), datetime(2027, 1, 9), None, "", (Name(cell),))
+        RosterRow(Name(name), datetime(2027, 1, 9), None, "", {"scent": Name(cell)})
         for name, cell in (("A", "lavender essential oil"), ("B", "no scent"), ("C", ""), ("D", ""))
     )
     here = replace(studio((4,)), rosters={"one-lotion": Roster((Name("scent"),), rows)})

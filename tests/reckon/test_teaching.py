@@ -65,7 +65,7 @@ def test_students_who_have_raw_soap_in_their_hands_make_something(no_raw_soap, e
     parts = tuple(replace(part, no_raw_soap=no_raw_soap) if part.by_hand else part for part in bar.lesson.parts)
     sheet = reckon_class(EXAMPLE, replace(bar, lesson=replace(bar.lesson, parts=parts)))[0]
     assert sheet.format is expected
-    assert sheet.teaching.taught[0].by_students is not no_raw_soap
+    assert sheet.made[0].taught.by_students is not no_raw_soap
 
 
 def test_every_class_of_the_example_is_what_it_claims_to_be():

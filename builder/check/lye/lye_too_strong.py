@@ -7,7 +7,7 @@ from builder.check.batches import Batch, BatchFinding
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.lye.lye_result import LyeResult
-from builder.model.recipe.column import Column, Role
+from builder.model.recipe.column import Column
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.quantity import NO_MASS
 from builder.model.recipe.recipe import LyePlan
@@ -84,13 +84,8 @@ def _solution(batch: Batch, plan: LyePlan, lye: LyeResult) -> Iterator[BatchFind
 
 def _usual(batch: Batch, column: Column) -> Figure:
     """Give the usual concentration: soft and liquid soaps, which are mostly made with potassium hydroxide, have their own."""
-    alkalis = [w.line.ingredient for w in column.weighed if w.line.role is Role.ALKALI]
     parts = column.lye.parts if column.lye else ()
-    soft = sum(
-        part.by_equivalents
-        for card, part in zip(alkalis, parts, strict=True)
-        if _SOFT in {fold(name) for name in (card.name, *card.also_called)}
-    )
+    soft = sum(part.by_equivalents for part in parts if _SOFT in {fold(name) for name in (part.card.name, *part.card.also_called)})
     return batch.constants["usual lye concentration of soft soap" if soft * 2 > 1 else "usual lye concentration"]
 
 

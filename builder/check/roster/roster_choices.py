@@ -27,11 +27,11 @@ def find_roster_choices_unknown(studio: Studio) -> Iterator[Finding]:
         # What cannot be read, or is missing, is a finding of its own; nobody knows what choices it offers.
         if made and all(name in studio.recipes for name in made):
             recipes = [studio.recipes[name] for name in made]
-            for number, column in enumerate(roster.columns):
-                yield from _of_column(number, column, roster, recipes, studio)
+            for column in roster.columns:
+                yield from _of_column(column, roster, recipes, studio)
 
 
-def _of_column(number: int, column: Name, roster: Roster, recipes: Sequence[Recipe], studio: Studio) -> Iterator[Finding]:
+def _of_column(column: Name, roster: Roster, recipes: Sequence[Recipe], studio: Studio) -> Iterator[Finding]:
     meant = choices_meant(column, recipes)
     if len(meant) > 1:
         names = listed((f'"{recipe.key} {choice.what}"' for recipe, choice in meant), "or")
@@ -44,7 +44,7 @@ def _of_column(number: int, column: Name, roster: Roster, recipes: Sequence[Reci
         yield stop("roster-column-unknown", column.place, wrong, remedy)
     else:
         for row in roster.rows:
-            cell = row.cells[number]
+            cell = row.choices[column.key]
             if cell.text and not options_meant(cell, meant[0][1], studio.ingredients):
                 yield _option_unknown(cell, *meant[0])
 

@@ -49,11 +49,11 @@ class _Document:
 )
 def find_ingredients_in_no_step(plan: ClassPlan, studio: Studio) -> Iterator[Finding]:
     """Compare what each recipe holds with what the steps of its class, and of its take-home sheet, put in."""
-    for made, taught in zip(plan.made, plan.teaching.taught, strict=True):
+    for made in plan.made:
         recipe, keys = made.batch.recipe, plan.studio_class.recipe_keys
         about = [part for part in plan.studio_class.lesson.parts if recipe_about(part, keys) == recipe.key]
         # Lye that nobody handles is a stop of its own.
-        elsewhere = () if taught.lye_by else _LYE
+        elsewhere = () if made.taught.lye_by else _LYE
         left: dict[tuple[Place, tuple[str, ...]], list[str]] = {}
         for document in _documents(made):
             parts = [part for part in about if part.where is not document.without]

@@ -16,9 +16,9 @@ from builder.words.listed import listed
 @rule_on(CLASS, FindingKind("lye-handled-by-nobody", STOP, "No part of the lesson handles the lye, so that no rule on lye can hold."))
 def find_lye_that_nobody_handles(plan: ClassPlan) -> Iterator[Finding]:
     """Look for the lye of each recipe in the hands of somebody: by an amount in braces, or by the words of a part."""
-    for one, taught in zip(plan.made, plan.teaching.taught, strict=True):
+    for one in plan.made:
         recipe = one.batch.recipe
-        if recipe.lye and not taught.lye_by and plan.studio_class.lesson.parts:
+        if recipe.lye and not one.taught.lye_by and plan.studio_class.lesson.parts:
             names = listed(f'"{alkali.name}"' for alkali in recipe.lye.alkalis)
             yield stop(
                 "lye-handled-by-nobody",

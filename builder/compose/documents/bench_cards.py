@@ -94,14 +94,12 @@ def compose_bench_steps(edition: Edition, plan: ClassPlan, here: Address) -> Com
 def _cards(studio: Studio, plan: ClassPlan) -> tuple[SharedCard, ...]:
     """Give the cards, one for all the groups to which it says the same; the last group may be smaller, and takes less of its batch."""
     sizes = [plan.studio_class.group_size if in_groups(plan) else 1] * (plan.groups - 1) + [plan.last_group]
-    over = [left_over(studio, plan, made) for made in plan.made]
-    cards = []
-    for number, size in enumerate(sizes, start=1):
-        products = (_product(studio, plan, made, number) for made in plan.made)
-        if number == plan.groups:
-            products = (replace(one, left_over=many) for one, many in zip(products, over, strict=True))
-        cards.append(SharedCard((number,), size, tuple(products)))
-    return shared(cards)
+    return shared(
+        [
+            SharedCard((number,), size, tuple(_product(studio, plan, made, number) for made in plan.made))
+            for number, size in enumerate(sizes, start=1)
+        ]
+    )
 
 
 def _numbers(edition: Edition) -> tuple[str, ...]:
@@ -120,6 +118,7 @@ def _product(studio: Studio, plan: ClassPlan, made: MadeProduct, group: int) -> 
         dangers=_dangers(studio, hazards_of_recipe(studio, sheet) if phases else hazards_of_choices(studio, sheet)),
         fills=tuple(line for one in own for line in _fills(studio, one)),
         phases=phases,
+        left_over=left_over(studio, plan, made) if group == plan.groups else "",
         choices=tuple(replace(choice, at_most=sentence(choice.at_most)) for choice in view_choices(studio, own)),
     )
 
@@ -142,14 +141,13 @@ def _fills(studio: Studio, filling: Filling) -> list[BenchAmount]:
 
 def _phases(batch: WorkedBatch, plan: WeighingPlan, purpose: PotFor, group: int) -> tuple[BenchPhase, ...]:
     """Give what goes into the pot of a group; of the pot of the class what this group alone weighs for all."""
-    pairs = zip(batch.grams.weighed, plan.of(batch.recipe.name, purpose), strict=True)
-    mine = [(w, task) for w, task in pairs if purpose is not PotFor.CLASS or task.group == group]
+    mine = [task for task in plan.of(batch.recipe.name, purpose) if purpose is not PotFor.CLASS or task.group == group]
     amounts = [
-        (w.line.phase, BenchAmount(weighed(w, "g"), at_the_bench(task, _name(w, batch))))
-        for w, task in mine
+        (task.weighed.line.phase, BenchAmount(weighed(task.weighed, "g"), at_the_bench(task, _name(task.weighed, batch))))
+        for task in mine
         if task.found_as is not FoundAs.DISSOLVED
     ]
-    if any(task.found_as is FoundAs.DISSOLVED for _, task in mine):
+    if any(task.found_as is FoundAs.DISSOLVED for task in mine):
         lye = (one for one in plan.solutions_of(batch.recipe.name) if any(bottles.purpose == purpose for bottles in one.bottles))
         amounts += [(LYE, BenchAmount(grams(one.solution), solution_at_the_bench(one))) for one in lye]
     names = dict.fromkeys(name for name, _ in amounts)

@@ -22,7 +22,7 @@ from builder.compose.teaching.class_plans import part_sheet, when
 from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
 from builder.compose.teaching.pieces import TextWriter, writer_of
 from builder.compose.teaching.running import view_running
-from builder.compose.teaching.staff_words import after_rows, ahead_rows
+from builder.compose.teaching.staff_words import after_rows, ahead_rows, when_done
 from builder.compose.teaching.weighing_words import pots_note
 from builder.compose.views.lesson import LessonFlow
 from builder.compose.views.teacher import Fact, FindingView, TeacherView
@@ -81,8 +81,7 @@ def _flows(edition: Edition, plan: ClassPlan, read_clock: Clock, writer: TextWri
 
     sources = [source(part) for part in ahead]
     sources += [source(timed.part, read_clock(timed.begins)) for timed in plan.timeline]
-    times = [row.when for row in after_rows(plan, edition.locale)]
-    sources += [source(one.part, time) for one, time in zip(plan.after, times, strict=True)]
+    sources += [source(one.part, when_done(plan, one, edition.locale)) for one in plan.after]
     whole = compose_flow(edition.studio, sources, writer, [made.batch for made in plan.made], remind=True)
     begins, ends = len(ahead), len(ahead) + len(plan.timeline)
     return replace(whole, parts=whole.parts[:begins]), LessonFlow((), whole.parts[begins:ends]), LessonFlow((), whole.parts[ends:])

@@ -64,7 +64,7 @@ def _table(
     cells: Callable[[Row], tuple[str, ...]],
     total: Callable[[Sequence[Row]], tuple[str, ...]],
 ) -> IngredientTable:
-    rows = list(zip(*(column.weighed for column in batch.columns), strict=True))
+    rows = batch.rows
     names = dict.fromkeys(row[0].line.phase for row in rows)
     phases = {phase.name.text: phase for phase in batch.recipe.phases}
     tables = []

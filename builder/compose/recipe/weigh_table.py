@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from builder.compose.dose.dose_words import view_choice
 from builder.compose.recipe.wording import counted, finely_in_ounces, grams, listed, number, percent, reading, weighed
+from builder.model.recipe.column import Weighed
 from builder.model.recipe.quantity import Mass
 from builder.model.recipe.worked_batch import WorkedBatch
 
@@ -30,30 +31,29 @@ def batch_table(batch: WorkedBatch, purpose: str, more: Sequence[str] = ()) -> W
     column = batch.grams
     rows = []
     phase = ""
-    for w, in_ounces in zip(column.weighed, _in_ounces(batch), strict=True):
-        line = w.line
+    for row in batch.rows:
+        w, line = row[0], row[0].line
         exact = f"{number(line.exact.grams, 4)} g"
-        row = (
+        cells = (
             "" if line.phase == phase else line.phase,
             line.name,
             percent(line.share, 3),
             exact,
             weighed(w, column.unit),
             reading(w.scale),
-            in_ounces,
+            _in_ounces(batch, row),
         )
-        rows.append(row)
+        rows.append(cells)
         phase = line.phase
     title = f"{batch.recipe.name}, {purpose}" if purpose else batch.recipe.name
     total = ("", "batch", "100%", "", grams(column.total), "", finely_in_ounces(batch.columns[-1].total))
     return WeighTable(title, tuple(rows), total, (_fills(batch), *_notes(batch), *_doses(batch), *more))
 
 
-def _in_ounces(batch: WorkedBatch) -> list[str]:
-    weighings = batch.columns[1:]
-    if weighings:
-        return [f"{weighed(w, weighings[0].unit)}, {reading(w.scale)}" for w in weighings[0].weighed]
-    return [finely_in_ounces(w.mass) for w in batch.grams.weighed]
+def _in_ounces(batch: WorkedBatch, row: tuple[Weighed, ...]) -> str:
+    if len(row) == 1:
+        return finely_in_ounces(row[0].mass)
+    return f"{weighed(row[1], batch.columns[1].unit)}, {reading(row[1].scale)}"
 
 
 def _fills(batch: WorkedBatch) -> str:

@@ -9,7 +9,7 @@ from builder.model.recipe.recipe import Choice
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.model.teaching.lesson import Who
-from builder.model.teaching.teaching import FormatAdvice, Taught
+from builder.model.teaching.teaching import FormatAdvice
 from builder.words.say import message, say
 
 LYE = (Hazard.CAUSTIC, Hazard.DRY_LYE, Hazard.RAW_SOAP)
@@ -18,15 +18,12 @@ PAIR = 2
 
 def how_it_is_made(studio: Studio, plan: ClassPlan) -> tuple[str, ...]:
     """Say of each product who makes it, and of all of them who handles lye and what is chosen and filled."""
-    pairs = list(zip(plan.made, plan.teaching.taught, strict=True))
     alike: dict[str, list[str]] = {}
-    for one, taught in pairs:
-        alike.setdefault(_made(one, taught, plan.studio_class.group_size), []).append(
-            say("the {product}", product=within(one.batch.recipe.name))
-        )
+    for one in plan.made:
+        alike.setdefault(_made(one, plan.studio_class.group_size), []).append(say("the {product}", product=within(one.batch.recipe.name)))
     made = [sentence(say(text, products=listed(names), size=plan.studio_class.group_size)) for text, names in alike.items()]
-    chosen = [choice for one, taught in pairs if taught.chosen for choice in one.batch.recipe.choices]
-    filled = [one for one, taught in pairs if taught.filled]
+    chosen = [choice for one in plan.made if one.taught.chosen for choice in one.batch.recipe.choices]
+    filled = [one for one in plan.made if one.taught.filled]
     return (*made, *_lye(plan), *_chosen(chosen), *_filled(studio, filled))
 
 
@@ -35,8 +32,9 @@ def taken_home(plan: ClassPlan) -> str:
     return say("You take home {what}", what=within(plan.studio_class.take_home)) if plan.studio_class.take_home else ""
 
 
-def _made(one: MadeProduct, taught: Taught, group_size: int) -> str:
+def _made(one: MadeProduct, group_size: int) -> str:
     """Give a sentence about who makes a product, with holes for its name and for the size of a group."""
+    taught = one.taught
     mine = taught.by_students or taught.together
     if mine and taught.shown:
         return message("You weigh and mix a part of {products} yourself, and watch the teacher do the rest.")
@@ -68,7 +66,7 @@ def _lye(plan: ClassPlan) -> tuple[str, ...]:
     if not plans:
         return ()
     met = {hazard for part in plan.supervision.parts if part.by_hand for hazard in part.hazards if hazard in LYE}
-    by = [taught.lye_by for one, taught in zip(plan.made, plan.teaching.taught, strict=True) if one.batch.recipe.lye]
+    by = [one.taught.lye_by for one in plan.made if one.batch.recipe.lye]
     staff_alone = all(by) and not any(who in (Who.STUDENTS, Who.TOGETHER) for whose in by for who in whose)
     if met <= {Hazard.RAW_SOAP} and not staff_alone:
         return ()  # Nothing proves who handles it.

@@ -9,7 +9,7 @@ from builder.compose.formula.hazards import hazards_of_recipe
 from builder.compose.recipe.wording import keep_together, listed, sentence, within
 from builder.compose.teaching.class_facts import staff
 from builder.compose.teaching.mentions import class_amount
-from builder.compose.teaching.staff_words import after_rows, ahead_rows
+from builder.compose.teaching.staff_words import after_rows, staff_row
 from builder.compose.teaching.supervision_words import asks_for_eyewash, numbers, place_kind, watch_rows
 from builder.compose.teaching.tool_words import batch_with, tool_words
 from builder.compose.teaching.weighing_words import cup_lines, mixing_lines
@@ -33,13 +33,14 @@ LOCKED_AWAY = {
 def check_groups(edition: Edition, plan: ClassPlan, printing: Iterable[str]) -> tuple[CheckGroup, ...]:
     """Give everything to tick, `printing` among it, in the order of doing; headings without a line are left out."""
     ready = plan.preparation
-    ahead = tuple(zip(ahead_rows(plan, edition.locale), plan.ahead, strict=True))
-    before = [row for row, one in ahead if one.begins is None]
-    that_day = [row for row, one in ahead if one.begins is not None]
+    before, that_day = (
+        tuple(_staff_line(staff_row(plan, one, edition.locale)) for one in plan.ahead if (one.begins is None) is another_day)
+        for another_day in (True, False)
+    )
     groups = [
-        CheckGroup(say("Days before"), tuple(_staff_line(row) for row in before)),
+        CheckGroup(say("Days before"), before),
         CheckGroup(say("Print"), tuple(printing)),
-        CheckGroup(say("Before the class, on the clock"), tuple(_staff_line(row) for row in that_day)),
+        CheckGroup(say("Before the class, on the clock"), that_day),
         CheckGroup(say("Weigh ahead, and mark"), (*mixing_lines(plan), *cup_lines(plan))),
         CheckGroup(_benches(plan), _tools(edition.studio, plan, ready.at_benches) if plan.format is not Format.DEMO else ()),
         CheckGroup(say("On the demo table"), _tools(edition.studio, plan, ready.at_demo)),

@@ -6,7 +6,7 @@ An eyewash is drawn only where a rule of the class asks for one: nobody is to ru
 from collections.abc import Iterable
 
 from builder.compose.recipe.wording import sentence
-from builder.compose.teaching.supervision_words import adults, asks_for_eyewash, in_groups, numbers, people_of, place_kind, watch_rows
+from builder.compose.teaching.supervision_words import adult, asks_for_eyewash, in_groups, numbers, people_of, place_kind, watch_rows
 from builder.compose.views.running import PlanBox, PlanText, SeatingView
 from builder.model.dates.studio_class import Format
 from builder.model.teaching.class_plan import ClassPlan
@@ -67,5 +67,5 @@ def _lines(plan: ClassPlan, number: int) -> tuple[str, ...]:
     people = plan.last_group if number == plan.groups else plan.studio_class.group_size
     name = sentence(numbers((number,), place_kind(plan)))
     first = f"{name}: {people_of(people)}" if in_groups(plan) else name
-    watching = [name for name, groups in zip(adults(plan), plan.supervision.watched, strict=True) if number in groups]
+    watching = [adult(one) for one in plan.supervision.watchers if number in one.groups]
     return (first, watching[0] if watching else say("nobody"))

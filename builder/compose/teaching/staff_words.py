@@ -14,12 +14,17 @@ from builder.words.say import say, say_count
 
 def ahead_rows(plan: ClassPlan, locale: str) -> tuple[StaffRow, ...]:
     """Give what is done ahead: on which day, or at which time so that all of it ends when the class begins."""
-    return tuple(StaffRow(_when(plan, one, locale), one.part.title, short_duration(one.part.minutes)) for one in plan.ahead)
+    return tuple(staff_row(plan, one, locale) for one in plan.ahead)
 
 
 def after_rows(plan: ClassPlan, locale: str) -> tuple[StaffRow, ...]:
     """Give what the staff do after the class: from its end on, or on which day."""
-    return tuple(StaffRow(_when(plan, one, locale), one.part.title, short_duration(one.part.minutes)) for one in plan.after)
+    return tuple(staff_row(plan, one, locale) for one in plan.after)
+
+
+def staff_row(plan: ClassPlan, one: StaffPart, locale: str) -> StaffRow:
+    """Give what one part is and how long it takes, with its day or its time."""
+    return StaffRow(when_done(plan, one, locale), one.part.title, short_duration(one.part.minutes))
 
 
 def days_later(part: Part) -> str:
@@ -31,7 +36,8 @@ def _days_before(part: Part) -> str:
     return say_count("{count}\u00a0day before", "{count}\u00a0days before", part.days_before)
 
 
-def _when(plan: ClassPlan, one: StaffPart, locale: str) -> str:
+def when_done(plan: ClassPlan, one: StaffPart, locale: str) -> str:
+    """Say on which day staff do a part, or at which time."""
     start: datetime | None = plan.date.on if plan.date else None
     if one.begins is None:
         days = days_later(one.part) or _days_before(one.part)

@@ -8,7 +8,7 @@ from builder.compose.views.running import RuleRow, WatchRow
 from builder.model.hazard import Hazard
 from builder.model.recipe.figure import Known
 from builder.model.teaching.class_plan import ClassPlan
-from builder.model.teaching.supervision import ADULT, WatchedPart, WatchRule
+from builder.model.teaching.supervision import ADULT, WatchedPart, Watcher, WatchRule
 from builder.words.say import message, say, say_count
 
 POLICY = message("These are rules of a policy, not law. Local codes, your insurer and licensed practice come first.")
@@ -31,13 +31,11 @@ MORE: dict[Kind, str] = {
 }
 
 
-def adults(plan: ClassPlan) -> tuple[str, ...]:
-    """Name the adults of a date by their number: teacher, assistant 1, assistant 2."""
-    teachers, assistants = plan.staff
-    names = [say("Teacher")] if teachers == 1 else [say("Teacher {number}", number=number) for number in range(1, teachers + 1)]
-    if assistants == 1:
-        return (*names, say("Assistant"))
-    return (*names, *(say("Assistant {number}", number=number) for number in range(1, assistants + 1)))
+def adult(one: Watcher) -> str:
+    """Name an adult, by a number where there are several of the kind: teacher, assistant 1, assistant 2."""
+    if one.is_teacher:
+        return say("Teacher") if one.alone else say("Teacher {number}", number=one.number)
+    return say("Assistant") if one.alone else say("Assistant {number}", number=one.number)
 
 
 def in_groups(plan: ClassPlan) -> bool:
@@ -68,7 +66,7 @@ def asks_for_eyewash(plan: ClassPlan) -> bool:
 def watch_rows(plan: ClassPlan) -> tuple[WatchRow, ...]:
     """Say who watches which groups."""
     kind = place_kind(plan)
-    return tuple(WatchRow(name, numbers(groups, kind)) for name, groups in zip(adults(plan), plan.supervision.watched, strict=True))
+    return tuple(WatchRow(adult(one), numbers(one.groups, kind)) for one in plan.supervision.watchers)
 
 
 def numbers(groups: Sequence[int], kind: Kind) -> str:

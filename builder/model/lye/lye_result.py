@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from fractions import Fraction
 
+from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.quantity import Mass
 
 
@@ -33,6 +34,7 @@ class AlkaliPart:
     """One alkali of a mixed lye, as weighed: its share of the hydroxide's equivalents, and of the weight on the scales."""
 
     alkali: str
+    card: Ingredient
     by_equivalents: Fraction
     by_weight: Fraction
 

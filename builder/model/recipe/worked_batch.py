@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from builder.model.formula.emulsion import Emulsion
 from builder.model.formula.warmth import CoolsTo, Dissolving
 from builder.model.lye.soap_made import SoapMade
-from builder.model.recipe.column import Column, Line
+from builder.model.recipe.column import Column, Line, Weighed
 from builder.model.recipe.filling import Filling
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.product import Product
@@ -62,3 +62,8 @@ class WorkedBatch:
     def grams(self) -> Column:
         """Give the column in grams."""
         return self.columns[0]
+
+    @property
+    def rows(self) -> tuple[tuple[Weighed, ...], ...]:
+        """Give each line with its weighing in every column."""
+        return tuple(zip(*(column.weighed for column in self.columns), strict=True))

@@ -18,7 +18,7 @@ PEOPLE = ("name", "date", "age", "allergies", "settled", "waiting")
 
 @dataclass(frozen=True)
 class RosterRow:
-    """One person as written. `cells` are those of the columns for choices, in their order; an empty text: nothing has been chosen yet.
+    """One person as written. `choices` are the cells of the columns for choices by the key of the column; empty: not chosen yet.
 
     `settled`: what the studio has settled with the person about their allergies. `waiting`: there is no seat for them yet.
     """
@@ -27,7 +27,7 @@ class RosterRow:
     date: datetime | None
     age: int | None
     allergies: str
-    cells: tuple[Name, ...]
+    choices: Mapping[str, Name]
     settled: str = ""
     waiting: bool = False
     place: Place = field(default=NOWHERE, compare=False)

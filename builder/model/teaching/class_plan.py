@@ -17,7 +17,7 @@ from builder.model.teaching.lesson import Part
 from builder.model.teaching.pot_for import PotFor
 from builder.model.teaching.preparation import Preparation
 from builder.model.teaching.supervision import Supervision
-from builder.model.teaching.teaching import Teaching
+from builder.model.teaching.teaching import NOT_TAUGHT, Taught, Teaching
 from builder.model.teaching.timed_part import StaffPart, TimedPart
 from builder.model.teaching.weighing_plan import WeighingPlan, group_that_does
 
@@ -91,6 +91,7 @@ class MadeProduct:
 
     `pots` are the single pots of the batches, the teacher's last. `containers` has the recipe's own first, then others in the order of
     the class file. `ready_mixed` are its ready-mixed lyes, one for each alkali. `jugs` say what a pack of each ready-made base serves.
+    `taught` says who makes it.
     """
 
     make: Make
@@ -102,6 +103,7 @@ class MadeProduct:
     ready_mixed: tuple[LyeSolution, ...] = ()
     jugs: tuple[Jug, ...] = ()
     choices: tuple[ChoiceTotal, ...] = ()
+    taught: Taught = NOT_TAUGHT
 
     @property
     def batch(self) -> WorkedBatch:

@@ -100,17 +100,34 @@ class WatchedPart:
 
 
 @dataclass(frozen=True)
+class Watcher:
+    """An adult who watches: a teacher or an assistant, with their number among these, and the numbers of the groups that they watch.
+
+    `alone`: there is one of the kind, who needs no number.
+    """
+
+    is_teacher: bool
+    number: int
+    alone: bool
+    groups: tuple[int, ...]
+
+
+@dataclass(frozen=True)
 class Supervision:
     """What the rules come to: the people who watch, the most students they carry and the rule that says so, and who watches which group.
 
-    `watched` has for each adult, the teachers first, the numbers of the groups that they watch.
+    `watchers` are the adults, the teachers first.
     """
 
-    staff: int
     parts: tuple[WatchedPart, ...]
     carried: int | None
     limit: WatchRule | None
-    watched: tuple[tuple[int, ...], ...]
+    watchers: tuple[Watcher, ...]
+
+    @property
+    def staff(self) -> int:
+        """Give how many adults watch."""
+        return len(self.watchers)
 
     @property
     def rules(self) -> tuple[WatchRule, ...]:

@@ -35,25 +35,26 @@ class FormatAdvice:
 class Taught:
     """Who makes one product: what is done ahead, shown by the teacher, done together, done by students; what they choose and fill.
 
-    `lye_by` are those in whose hands a part of the class or of the staff puts its lye.
+    `lye_by` are those in whose hands a part of the class or of the staff puts its lye. Without parts nothing of it is known.
     """
 
-    recipe: str
-    ahead: bool
-    shown: bool
-    together: bool
-    by_students: bool
-    chosen: bool
-    filled: bool
+    ahead: bool = False
+    shown: bool = False
+    together: bool = False
+    by_students: bool = False
+    chosen: bool = False
+    filled: bool = False
     lye_by: frozenset[Who] = frozenset()
+
+
+NOT_TAUGHT = Taught()
 
 
 @dataclass(frozen=True)
 class Teaching:
-    """The format that the parts come to, who makes what, and the advice that applies."""
+    """The format that the parts come to, and the advice that applies."""
 
     format: Format
-    taught: tuple[Taught, ...]
     advice: tuple[FormatAdvice, ...]
 
     @property

@@ -6,6 +6,7 @@ from enum import StrEnum
 
 from builder.model.lye.lye_solution import LyeSolution
 from builder.model.place import Name
+from builder.model.recipe.column import Role, Weighed
 from builder.model.recipe.quantity import Mass
 from builder.model.teaching.lesson import Part
 from builder.model.teaching.pot_for import PotFor
@@ -33,23 +34,35 @@ class FoundAs(StrEnum):
 
 @dataclass(frozen=True)
 class WeighingTask:
-    """One weighing of one planned batch: `each` of an ingredient is weighed once for each of `pots` pots, by `weigher`, in `part`.
+    """One weighing of one planned batch: it is weighed once for each of `pots` pots, by `weigher`, in `part`.
 
     `part` is None where no part of the lesson names it. `purpose` is that of the batch (class, group, student, teacher). `group` is the
-    number of the group that weighs for all, set for ONE_GROUP alone. `caustic`: it is an alkali, dry or dissolved.
+    number of the group that weighs for all, set for ONE_GROUP alone.
     """
 
     recipe: str
     purpose: PotFor
-    ingredient: str
-    phase: str
-    each: Mass
+    weighed: Weighed
     pots: int
     weigher: Weigher
     part: Part | None
     found_as: FoundAs
     group: int | None = None
-    caustic: bool = False
+
+    @property
+    def ingredient(self) -> str:
+        """Give the name of what is weighed."""
+        return self.weighed.line.name
+
+    @property
+    def each(self) -> Mass:
+        """Give what the scale shows for one pot."""
+        return self.weighed.mass
+
+    @property
+    def caustic(self) -> bool:
+        """Say whether it is an alkali, dry or dissolved."""
+        return self.weighed.line.role is Role.ALKALI
 
 
 @dataclass(frozen=True)

@@ -117,7 +117,7 @@ def _row(line: _Line, columns: Sequence[str], findings: list[Finding]) -> Roster
         allergies=by_column["allergies"].text if "allergies" in by_column else "",
         settled=by_column["settled"].text if "settled" in by_column else "",
         waiting=bool(waiting),
-        cells=tuple(cell for column, cell in by_column.items() if column not in PEOPLE),
+        choices={column: cell for column, cell in by_column.items() if column not in PEOPLE},
         place=line.place,
         date_place=by_column["date"].place if "date" in by_column else line.place,
         age_place=by_column["age"].place if "age" in by_column else line.place,

@@ -16,7 +16,7 @@ from fractions import Fraction
 
 from builder.model.label.declaration import NOTHING, WHOLE
 from builder.model.lye.soap_made import SoapMade
-from builder.model.recipe.column import Column, Role
+from builder.model.recipe.column import Column
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, DeclaredAs, Ingredient, LabelName
 from builder.model.recipe.ingredient_kind import IngredientKind
@@ -42,8 +42,7 @@ def soap_as_made(made: SoapMade, column: Column, product: Product, cards: Cards,
     nameless += [card for card, _ in acids if not card.saponified_as]
     if nameless:
         return tuple((replace(card, label_name=None, declared_as=DeclaredAs.INGREDIENT), WHOLE, WHOLE) for card in nameless)
-    alkalis = {w.line.name: w.line.ingredient for w in column.weighed if w.line.role is Role.ALKALI}
-    by_alkali = [(_metal(alkalis[part.alkali]), part.by_equivalents, molar_mass(alkalis[part.alkali])) for part in lye.parts]
+    by_alkali = [(_metal(part.card), part.by_equivalents, molar_mass(part.card)) for part in lye.parts]
     per_mol = sum((share * molar for _, share, molar in by_alkali), NOTHING)
     salts = [
         (_salt(metal, soap.ingredient), share * (soap.soap.grams + soap.took * (molar - per_mol)) / whole.grams)

@@ -132,10 +132,13 @@ class _Sums:
 
     def parts(self) -> tuple[AlkaliPart, ...]:
         """Give the alkalis with their shares of the equivalents and of the weight."""
-        found = [w for w in self.weighed if w.line.role is Role.ALKALI]
-        equivalents = [w.mass.grams * self._strength(w, "typical") / molar_mass(w.line.ingredient) for w in found]
-        weight, all_equivalents = sum_masses(w.mass for w in found), sum(equivalents, Fraction(0))
-        return tuple(AlkaliPart(w.line.name, part / all_equivalents, w.mass / weight) for w, part in zip(found, equivalents, strict=True))
+        found = [
+            (w, w.mass.grams * self._strength(w, "typical") / molar_mass(w.line.ingredient))
+            for w in self.weighed
+            if w.line.role is Role.ALKALI
+        ]
+        weight, all_of_them = sum_masses(w.mass for w, _ in found), sum((equivalents for _, equivalents in found), Fraction(0))
+        return tuple(AlkaliPart(w.line.name, w.line.ingredient, equivalents / all_of_them, w.mass / weight) for w, equivalents in found)
 
     def _strength(self, weighed: Weighed, end: End) -> Fraction:
         """Give the hydroxide by weight. A solution that the studio mixes is as uncertain as the solid that it is mixed from."""

@@ -33,9 +33,9 @@ def reckon_guests(studio: Studio, studio_class: StudioClass, date: ClassDate | N
 def _chosen(studio: Studio, studio_class: StudioClass, roster: Roster, row: RosterRow) -> Mapping[tuple[str, str], str | None]:
     recipes = [studio.recipes[make.recipe.text] for make in studio_class.makes]
     found: dict[tuple[str, str], str | None] = {}
-    for column, cell in zip(roster.columns, row.cells, strict=True):
+    for column in roster.columns:
         for recipe, choice in choices_meant(column, recipes):
-            for option in options_meant(cell, choice, studio.ingredients):
+            for option in options_meant(row.choices[column.key], choice, studio.ingredients):
                 found[recipe.key, choice.what] = option
     return found
 

@@ -16,7 +16,7 @@ from builder.reckon.teaching.lesson_heat import HeatSaid, reckon_lesson_heat
 from builder.reckon.teaching.preparation import reckon_preparation
 from builder.reckon.teaching.products import reckon_product
 from builder.reckon.teaching.supervision import reckon_supervision
-from builder.reckon.teaching.teaching import reckon_teaching
+from builder.reckon.teaching.teaching import with_teaching
 from builder.reckon.teaching.weighing_plan import reckon_weighing
 from builder.rules.clock import after_of, ahead_of, on_the_clock
 
@@ -30,10 +30,11 @@ def reckon_class(studio: Studio, studio_class: StudioClass, *dates: ClassDate) -
 def _on_date(studio: Studio, studio_class: StudioClass, batches: ClassBatches, date: ClassDate | None) -> ClassPlan:
     lesson = studio_class.lesson
     come = reckon_attendance(studio, studio_class, date)
-    made = tuple(reckon_product(studio, studio_class, batches, make, come) for make in studio_class.makes)
+    made, teaching = with_teaching(
+        studio, studio_class, tuple(reckon_product(studio, studio_class, batches, make, come) for make in studio_class.makes)
+    )
     timeline = on_the_clock(lesson)
-    teaching = reckon_teaching(studio, studio_class, made)
-    supervision = reckon_supervision(studio, studio_class, made, timeline, sum(studio_class.staff_on(date)), come.groups)
+    supervision = reckon_supervision(studio, studio_class, made, timeline, studio_class.staff_on(date), come.groups)
     return ClassPlan(
         studio_class=studio_class,
         date=date,
@@ -48,7 +49,7 @@ def _on_date(studio: Studio, studio_class: StudioClass, batches: ClassBatches, d
         waiting=reckon_guests(studio, studio_class, date, waiting=True),
         teaching=teaching,
         supervision=supervision,
-        preparation=reckon_preparation(studio_class, made, come.students, supervision, teaching),
+        preparation=reckon_preparation(studio_class, made, come.students, supervision),
         weighing=reckon_weighing(studio, studio_class, made, come.groups),
         heat=_heat(studio, studio_class, made, timeline),
     )

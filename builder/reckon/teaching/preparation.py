@@ -12,17 +12,14 @@ from builder.model.dates.studio_class import BatchFor, StudioClass
 from builder.model.teaching.class_plan import MadeProduct
 from builder.model.teaching.preparation import Preparation, Worn
 from builder.model.teaching.supervision import Supervision, WatchRule
-from builder.model.teaching.teaching import Teaching
 
 GEAR = ("goggles", "gloves", "apron", "mask")
 
 
-def reckon_preparation(
-    studio_class: StudioClass, made: tuple[MadeProduct, ...], students: int, supervision: Supervision, teaching: Teaching
-) -> Preparation:
+def reckon_preparation(studio_class: StudioClass, made: tuple[MadeProduct, ...], students: int, supervision: Supervision) -> Preparation:
     """Work out what has to be ready for so many students."""
     # One batch for all is made at the demo table; what people then need at their places is for the class to say.
-    by_hand = [one for one, taught in zip(made, teaching.taught, strict=True) if taught.by_students or taught.together]
+    by_hand = [one for one in made if one.taught.by_students or one.taught.together]
     hands = [one for one in by_hand if one.make.batch_for is not BatchFor.CLASS]
     demo = [one for one in made if one not in hands]
     every = [rule for part in supervision.parts for rule in part.rules]

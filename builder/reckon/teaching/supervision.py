@@ -20,7 +20,7 @@ from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import MadeProduct
 from builder.model.teaching.lesson import Part, Who
-from builder.model.teaching.supervision import Supervision, WatchedPart, WatchRule
+from builder.model.teaching.supervision import Supervision, WatchedPart, Watcher, WatchRule
 from builder.model.teaching.timed_part import TimedPart
 from builder.reckon.lye.lye_course import parts_with_dry_lye
 from builder.reckon.teaching.handling import batch_of, handled_in, has_steps, hazards_in
@@ -31,9 +31,15 @@ HEAT = (Hazard.HOT_FAT, Hazard.HOT)
 
 
 def reckon_supervision(
-    studio: Studio, studio_class: StudioClass, made: tuple[MadeProduct, ...], timeline: tuple[TimedPart, ...], staff: int, groups: int
+    studio: Studio,
+    studio_class: StudioClass,
+    made: tuple[MadeProduct, ...],
+    timeline: tuple[TimedPart, ...],
+    adults: tuple[int, int],
+    groups: int,
 ) -> Supervision:
-    """Apply the teaching policy to a class with so many adults."""
+    """Apply the teaching policy to a class with so many teachers and assistants."""
+    staff = sum(adults)
     parts: list[WatchedPart] = []
     ahead = _named_ahead(studio, studio_class, made)
     lingering = _Lingering(melted=_melted_ahead(studio, studio_class, made))
@@ -72,7 +78,7 @@ def reckon_supervision(
     holding = [(carry((rule,), staff, studio_class.youngest), rule) for part in parts if part.by_hand for rule in part.rules]
     limits = [(most, rule) for most, rule in holding if most is not None]
     fewest, limit = min(limits, key=lambda limit: limit[0], default=(None, None))
-    return Supervision(staff, tuple(parts), fewest, limit, share_out(groups, staff))
+    return Supervision(tuple(parts), fewest, limit, share_out(groups, adults))
 
 
 @dataclass
@@ -150,12 +156,13 @@ def carry(rules: Iterable[WatchRule], staff: int, age: int) -> int | None:
     return min(limits, default=None)
 
 
-def share_out(groups: int, staff: int) -> tuple[tuple[int, ...], ...]:
-    """Give each adult groups that lie side by side, as evenly as can be; those with one more come first."""
-    shared: list[tuple[int, ...]] = []
-    first = 1
-    for adults_left in range(staff, 0, -1):
-        many = ceil((groups - first + 1) / adults_left)
-        shared.append(tuple(range(first, first + many)))
-        first += many
-    return tuple(shared)
+def share_out(groups: int, adults: tuple[int, int]) -> tuple[Watcher, ...]:
+    """Give each of the teachers and the assistants groups that lie side by side, as evenly as can be; those with one more come first."""
+    watchers: list[Watcher] = []
+    first, (teachers, assistants) = 1, adults
+    for of_kind, is_teacher in ((teachers, True), (assistants, False)):
+        for number in range(1, of_kind + 1):
+            many = ceil((groups - first + 1) / (sum(adults) - len(watchers)))
+            watchers.append(Watcher(is_teacher, number, of_kind == 1, tuple(range(first, first + many))))
+            first += many
+    return tuple(watchers)

@@ -8,6 +8,8 @@ Decided: the format is worked out from the parts, and published as worked out; a
 is what the lesson does.
 """
 
+from dataclasses import replace
+
 from builder.model.dates.studio_class import BatchFor, Format, StudioClass
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.studio import Studio
@@ -18,15 +20,18 @@ from builder.reckon.lye.lye_course import parts_with_dry_lye
 from builder.reckon.teaching.handling import Handled, batch_of, handled_in, handles_lye, has_steps, hazards_in
 
 
-def reckon_teaching(studio: Studio, studio_class: StudioClass, made: tuple[MadeProduct, ...]) -> Teaching:
-    """Work out the format of a class, who makes what, and which advice applies."""
+def with_teaching(studio: Studio, studio_class: StudioClass, made: tuple[MadeProduct, ...]) -> tuple[tuple[MadeProduct, ...], Teaching]:
+    """Work out who makes each product, the format of the class, and which advice applies."""
     parts = [part for part in studio_class.lesson.parts if part.where is not Where.HOME_ONLY and part.who is not Who.WAITING]
     handled = [(part, handled_in(studio, part, batch_of(made, part))) for part in parts]
-    taught = tuple(_taught(studio, one, [(part, what) for part, what in handled if batch_of(made, part) is one.batch]) for one in made)
+    made = tuple(
+        replace(one, taught=_taught(studio, one, [(part, what) for part, what in handled if batch_of(made, part) is one.batch]))
+        for one in made
+    )
     with_dry_lye = parts_with_dry_lye(studio, studio_class.lesson, made)
     hazards = {hazard for part in parts for hazard in hazards_in(studio, part, batch_of(made, part), with_dry_lye)}
     applying = tuple(advice for advice in studio.format_advice.values() if _applies(advice, studio_class, made, hazards))
-    return Teaching(format_of([(part, what) for part, what in handled if part.in_class_time]), taught, applying)
+    return made, Teaching(format_of([(part, what) for part, what in handled if part.in_class_time]), applying)
 
 
 def format_of(parts: list[tuple[Part, Handled]]) -> Format:
@@ -43,7 +48,6 @@ def _taught(studio: Studio, made: MadeProduct, parts: list[tuple[Part, Handled]]
         return any(what.mixes for part, what in parts if part.who in who)
 
     return Taught(
-        recipe=made.make.recipe.text,
         ahead=any_by(Who.AHEAD),
         shown=any_by(Who.TEACHER),
         together=any_by(Who.TOGETHER),

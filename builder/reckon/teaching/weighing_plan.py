@@ -60,15 +60,12 @@ def _tasks(
         yield WeighingTask(
             recipe=one.batch.recipe.name,
             purpose=planned.purpose,
-            ingredient=w.line.name,
-            phase=w.line.phase,
-            each=w.mass,
+            weighed=w,
             pots=planned.copies,
             weigher=weigher,
             part=part,
             found_as=_found_as(w, weigher, dissolved=dissolved),
             group=group,
-            caustic=w.line.role is Role.ALKALI,
         )
 
 
