@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from datetime import date
 from pathlib import Path
@@ -20,13 +20,11 @@ from builder.check import (
     check_studio,
 )
 from builder.check.batches import batch_of
-from builder.finding_kinds import finding_kinds
 from builder.library import CONTENT, LAYOUTS
 from builder.model.dates.studio_class import StudioClass
 from builder.model.finding import Finding
 from builder.model.held_back import NOTHING_HELD, HeldBack
 from builder.model.own_document import FaultyLayout
-from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.recipe import AmountsAs, Recipe
 from builder.model.recipe.size import MouldSize, OilsSize, Size, TotalSize
 from builder.model.recipe.worked_batch import WorkedBatch
@@ -36,7 +34,7 @@ from builder.model.supplies.shopping import Period, Shopping
 from builder.model.teaching.class_plan import ClassPlan
 from builder.press.letters import letters_of_fonts
 from builder.press.typefaces import typefaces_of_labels
-from builder.read import read_published_dates, read_shelf, read_studio
+from builder.read import read_published_dates, read_studio
 from builder.reckon import reckon_classes, reckon_nominal, reckon_recipe, reckon_shopping, weight_as_written
 from builder.rules.reach import classes_concerned, subjects_of, what_is_held
 from builder.words.say import speaking
@@ -94,6 +92,7 @@ def check(folder: Path, *, on: date, output: Path | None = None) -> Outcome:
     `output` is where it was last published, for the dates that were shown.
     """
     from builder.compose.label_layout.label_plans import label_fits
+    from builder.finding_kinds import finding_kinds
 
     examined = _examine(folder, on, output)
     studio, unsound = examined.studio, examined.unsound
@@ -118,8 +117,8 @@ def _faulty_layouts(
     """Try the studio's own templates, if it has any."""
     if not studio.profile.documents and not (folder / OWN_LAYOUTS).is_dir():
         return ()
-    from builder.compose import editions
     from builder.compose.layouts_tried import faulty_layouts
+    from builder.compose.publication import editions
 
     shopping = reckon_shopping(studio, plans, Period(on), today=on)
     with speaking(studio.speaks.messages):
@@ -184,7 +183,7 @@ def publish(folder: Path, output: Path, *, on: date, only_sound: bool, progress:
 
     With a stop about anything else nothing is written, unless only what is sound is wanted.
     """
-    from builder.compose import compose_documents
+    from builder.compose.publication import compose_documents
     from builder.press import missing_pdf_engine, press_publication
 
     outcome = check(folder, on=on, output=output)
@@ -266,12 +265,6 @@ def shop(folder: Path, period: Period, *, on: date) -> Outcome:
         return outcome
     shopping = reckon_shopping(outcome.studio, outcome.sheets, period, today=on, held_back=outcome.left_out)
     return replace(outcome, shopping=shopping)
-
-
-def shelf(folder: Path | None) -> tuple[Mapping[str, Ingredient], tuple[Finding, ...]]:
-    """Read the ingredient cards of the stock and, before them, of a studio's own shelf."""
-    cards, findings = read_shelf(folder, CONTENT)
-    return cards, tuple(findings)
 
 
 def concerns(finding: Finding, class_key: str, studio: Studio) -> bool:

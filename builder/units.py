@@ -11,10 +11,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 from functools import cache
-from typing import TYPE_CHECKING
 
-if TYPE_CHECKING:
-    from pint import UnitRegistry
+from builder.cache import find, keep, with_code
 
 # What a studio may write, folded, and pint's name for it.
 MASS_UNITS = {
@@ -44,40 +42,51 @@ TEMPERATURE_UNITS = {
 _HOUSEHOLD = ("label_teaspoon = 5 milliliter", "label_tablespoon = 15 milliliter", "label_cup = 240 milliliter")
 
 
-@cache
-def _registry() -> UnitRegistry[Fraction]:
+# Each group of units with the unit that we reckon in.
+_BASES = ((MASS_UNITS, "gram"), (VOLUME_UNITS, "milliliter"), (LENGTH_UNITS, "millimeter"), (TIME_UNITS, "minute"))
+
+
+def _from_pint() -> dict[str, Fraction]:
+    """Give every factor by pint's name of the unit."""
     from pint import UnitRegistry
 
     registry: UnitRegistry[Fraction] = UnitRegistry(non_int_type=Fraction)
     for definition in _HOUSEHOLD:
         registry.define(definition)
-    return registry
+    return {unit: Fraction(registry.Quantity(Fraction(1), unit).m_as(base)) for units, base in _BASES for unit in units.values()}
 
 
 @cache
-def _factor(unit: str, into: str) -> Fraction:
-    quantity = _registry().Quantity(Fraction(1), unit)
-    return Fraction(quantity.m_as(into))
+def _factors() -> dict[str, Fraction]:
+    """Give every factor, as kept of pint's or from pint itself, whose registry takes longer to build than a recipe to weigh."""
+    key = with_code("factors of units")
+    found = find(key) if key else None
+    if isinstance(found, dict):
+        return found
+    factors = _from_pint()
+    if key:
+        keep(key, factors)
+    return factors
 
 
 def grams_in(unit: str) -> Fraction:
     """Give the grams in one of a unit of mass, such as `oz`: 28.349523125."""
-    return _factor(MASS_UNITS[unit], "gram")
+    return _factors()[MASS_UNITS[unit]]
 
 
 def millilitres_in(unit: str) -> Fraction:
     """Give the millilitres in one of a unit of volume, such as `fl oz`: 29.5735295625."""
-    return _factor(VOLUME_UNITS[unit], "milliliter")
+    return _factors()[VOLUME_UNITS[unit]]
 
 
 def millimetres_in(unit: str) -> Fraction:
     """Give the millimetres in one of a unit of length."""
-    return _factor(LENGTH_UNITS[unit], "millimeter")
+    return _factors()[LENGTH_UNITS[unit]]
 
 
 def minutes_in(unit: str) -> Fraction:
     """Give the minutes in one of a unit of time."""
-    return _factor(TIME_UNITS[unit], "minute")
+    return _factors()[TIME_UNITS[unit]]
 
 
 def celsius(number: Fraction, unit: str) -> Fraction:

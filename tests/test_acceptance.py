@@ -8,7 +8,7 @@ from datetime import date
 import pytest
 
 from builder import cli, pipeline
-from builder.compose import compose_documents
+from builder.compose.publication import compose_documents
 from builder.library import LAYOUTS
 from builder.model.document import Folder
 from builder.model.finding import Weight

@@ -11,7 +11,7 @@ import pytest
 from bs4 import BeautifulSoup
 
 from builder import pipeline
-from builder.compose import compose_documents
+from builder.compose.publication import compose_documents
 from builder.library import LAYOUTS
 from builder.words.outward import UnsafeAddressError, is_outward, outward, telephone_link
 from tests.test_findings import lay_out

@@ -12,8 +12,8 @@ from builder.reference.terms import find_term, terms
 from builder.refusals import CommandError, NotDoneError, no_such
 from builder.tasks.drafts import drawn_on, library_of, studio_in
 from builder.tasks.place import studio_around, studio_folder
-from builder.terminal import print_explanation, print_page, print_written
 from builder.terminal.lists import print_list, print_told
+from builder.terminal.reference import print_explanation, print_page, print_written
 from builder.words.fold import fold
 
 

@@ -21,8 +21,8 @@ from builder.start import answers
 from builder.start.files import Files, NewStudio, Workshop, class_files, recipe_file, studio_file
 from builder.start.starters import STUDIO, ScaleStart, has_starter, other_words_for_regions, region_start
 from builder.tasks.drafts import library_of, studio_of
-from builder.terminal import print_findings, print_tally
 from builder.terminal.consoles import open_console, say
+from builder.terminal.findings import print_findings, print_tally
 from builder.terminal.questions import ask, show
 from builder.words.within import within
 

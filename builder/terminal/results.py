@@ -1,20 +1,13 @@
-"""Results on stdout: what was published, a batch as a table, an ingredient card."""
+"""What was published, what was left out, and what was found."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from pathlib import Path
 
-from rich.table import Table
-from rich.text import Text
-
-from builder.compose.recipe.card_text import CardLine
-from builder.compose.recipe.weigh_table import HEADINGS, WeighTable
 from builder.model.document import Folder
 from builder.model.subject import HomeSheet, Labels, OneDate, ShoppingList, TextPage, WholeClass, wholes_of
 from builder.pipeline import Outcome
-from builder.terminal.consoles import open_console, say, styled
+from builder.terminal.consoles import open_console, say
 from builder.terminal.findings import tally
-
-_FIGURES = ("share", "exact", "weigh")
 
 
 def print_published(outcome: Outcome, output: Path) -> None:
@@ -59,31 +52,3 @@ def left_out_lines(outcome: Outcome) -> Iterator[str]:
             yield f"{what} left out, since a stop is about them: {'; '.join(left)}."
     if outcome.held.holds(ShoppingList()):
         yield "No shopping list, since a stop is about it."
-
-
-def print_table(table: WeighTable) -> None:
-    """Print one batch."""
-    console = open_console(width=160)
-    title = styled(table.title, "bold")
-    grid = Table(title=title, title_justify="left", box=None, pad_edge=False, padding=(0, 2, 0, 0))
-    for heading in HEADINGS:
-        grid.add_column(heading, justify="right" if heading in _FIGURES else "left", overflow="fold")
-    for row in table.rows:
-        grid.add_row(*(styled(cell, "") for cell in row))
-    grid.add_section()
-    grid.add_row(*(styled(cell, "bold") for cell in table.total))
-    console.print(grid)
-    for note in table.notes:
-        console.print(styled(note, ""))
-    console.print()
-
-
-def print_card(lines: Sequence[CardLine]) -> None:
-    """Print an ingredient card."""
-    console = open_console(width=120)
-    for line in lines:
-        indented = Table.grid()
-        indented.add_column(width=2 * line.indent)
-        indented.add_column(overflow="fold")
-        indented.add_row(Text(), styled(line.text, "bold" if line.strong else ""))
-        console.print(indented)

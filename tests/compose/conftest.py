@@ -6,8 +6,8 @@ from pathlib import Path
 
 import pytest
 
-from builder.compose import compose_documents
 from builder.compose.edition import Edition
+from builder.compose.publication import compose_documents
 from builder.compose.templates import Templates
 from builder.library import CONTENT, LAYOUTS
 from builder.press.typefaces import typefaces_of_labels

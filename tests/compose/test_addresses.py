@@ -5,10 +5,11 @@ from datetime import date
 
 import pytest
 
-from builder.compose import addresses, compose_documents, document_table
+from builder.compose import addresses, document_table
 from builder.compose.addresses import Address
 from builder.compose.document_kind import Composed
 from builder.compose.document_table import DOCUMENTS
+from builder.compose.publication import compose_documents
 from builder.library import LAYOUTS
 from builder.model.document import Folder
 

@@ -14,7 +14,7 @@ from babel.messages.pofile import write_po
 from bs4 import BeautifulSoup
 
 from builder import pipeline
-from builder.compose import compose_documents
+from builder.compose.publication import compose_documents
 from builder.library import CONTENT, LAYOUTS
 from builder.model.supplies.shopping import Period
 from builder.reckon import reckon_shopping

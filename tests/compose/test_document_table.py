@@ -8,10 +8,10 @@ from dataclasses import replace
 
 import pytest
 
-from builder.compose import compose_documents
 from builder.compose.document_kind import Readers
 from builder.compose.document_table import DOCUMENTS, copies_to_print
 from builder.compose.frames import SCREEN_STYLES
+from builder.compose.publication import compose_documents
 from builder.library import LAYOUTS
 from builder.model.document import Folder
 from builder.model.roster.roster import Guest

@@ -8,7 +8,7 @@ from urllib.parse import unquote
 import pytest
 from bs4 import BeautifulSoup
 
-from builder.compose import compose_documents
+from builder.compose.publication import compose_documents
 from builder.library import LAYOUTS
 from builder.model.finding import Finding, Weight, caution
 from builder.model.place import Place

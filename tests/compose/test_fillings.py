@@ -6,7 +6,7 @@ from fractions import Fraction
 import pytest
 from bs4 import BeautifulSoup
 
-from builder.compose import compose_documents
+from builder.compose.publication import compose_documents
 from builder.compose.recipe.batch_json import class_json, number
 from builder.compose.recipe.weigh_table import batch_table
 from builder.library import LAYOUTS

@@ -13,8 +13,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.compose import compose_documents
 from builder.compose.machines.json_ld import as_script
+from builder.compose.publication import compose_documents
 from builder.library import LAYOUTS
 from builder.model.dates.published_date import PublishedDate
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio

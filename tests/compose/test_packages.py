@@ -11,8 +11,8 @@ from bs4 import BeautifulSoup
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.compose import compose_documents
 from builder.compose.label.package_words import package_contents
+from builder.compose.publication import compose_documents
 from builder.compose.recipe.batch_json import class_json
 from builder.library import LAYOUTS
 from builder.model.dates.studio_class import ClassDate

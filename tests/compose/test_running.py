@@ -8,10 +8,10 @@ import pytest
 from bs4 import BeautifulSoup
 
 from builder import cli
-from builder.compose import compose_documents
 from builder.compose.addresses import Address
 from builder.compose.dates.time_words import clock_from, time_strip
 from builder.compose.document_table import copies_to_print
+from builder.compose.publication import compose_documents
 from builder.compose.teaching.format_words import how_it_is_made, taken_home
 from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
 from builder.compose.teaching.pieces import writer_of

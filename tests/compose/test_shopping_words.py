@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from builder import cli
-from builder.compose import compose_documents
+from builder.compose.publication import compose_documents
 from builder.compose.supplies.shopping_words import GROUPS, shop_list
 from builder.library import LAYOUTS
 from builder.model.document import Folder

@@ -8,8 +8,8 @@ from pathlib import Path
 
 import pytest
 
-from builder.compose import compose_documents
 from builder.compose.dates.dates import money
+from builder.compose.publication import compose_documents
 from builder.compose.supplies.supply_json import cost_json
 from builder.compose.teaching.mentions import class_amount, home_amount
 from builder.library import LAYOUTS

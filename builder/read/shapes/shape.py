@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 class Shape(BaseModel):
     """A mapping of a file whose keys are all known."""
 
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True)
 
     def make(self, model: type[M], **others: Any) -> M:
         """Make a value of the model: fields of one name are taken over, `others` are the rest, or stand in place of what is written."""

@@ -1,0 +1,28 @@
+"""List what to buy."""
+
+import argparse
+
+from builder import pipeline
+from builder.compose.supplies.shopping_words import shop_list
+from builder.model.supplies.shopping import Period
+from builder.refusals import CommandError, no_such
+from builder.tasks.told import folder_of, report, status_of, today
+from builder.terminal.shopping import print_shopping
+
+
+def shop(options: argparse.Namespace) -> int:
+    """Print what to buy for the dates of a period."""
+    folder, day = folder_of(options), today(options)
+    first, until = max(options.first or day, day), options.until
+    if until and until < first:
+        raise CommandError(f"--until {until} is before {first}, the first day of the list; past dates need nothing")
+    period = Period(first, until, frozenset(options.classes or ()))
+    outcome = pipeline.shop(folder, period, on=day)
+    studio = outcome.studio
+    if studio:
+        for name in sorted(period.classes - set(studio.classes) - outcome.left_out):
+            no_such("class", name, studio.classes)
+    report(outcome.findings, folder)
+    if studio and outcome.shopping:
+        print_shopping(shop_list(studio, outcome.shopping))
+    return status_of(outcome.findings)

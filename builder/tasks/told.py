@@ -1,0 +1,56 @@
+"""What several commands share: the day, the studio that is meant, what is said of findings, and one date of a class."""
+
+import argparse
+from collections.abc import Sequence
+from datetime import date
+from pathlib import Path
+
+from builder.library import CONTENT
+from builder.model.finding import Finding
+from builder.model.teaching.class_plan import ClassPlan
+from builder.read.text.source_lines import SourceLines
+from builder.refusals import CommandError
+from builder.tasks.place import studio_folder
+from builder.terminal.findings import print_findings
+
+NOTHING_STOPS, A_STOP = 0, 1
+
+
+def today(options: argparse.Namespace) -> date:
+    """Give the day that is asked for, or the studio's own."""
+    day: date = options.today or date.today()  # noqa: DTZ011 (the studio's own day)
+    return day
+
+
+def folder_of(options: argparse.Namespace) -> Path:
+    """Give the folder of the studio that is meant."""
+    return studio_folder(options.studio)
+
+
+def only(names: Sequence[str], what: str) -> str:
+    """Give the name of the only recipe or class of a studio. Raises CommandError where there is none, or more than one."""
+    if len(names) != 1:
+        several = f"say which {what}: {', '.join(names)}" if names else f"there is no {what} yet; `stillroom add {what}` begins one"
+        raise CommandError(several)
+    return names[0]
+
+
+def sheet_of(options: argparse.Namespace, sheets: list[ClassPlan]) -> ClassPlan:
+    """Give the plan of the date that is asked for, or of the first. Raises CommandError where there is no such date."""
+    if options.date is None:
+        return sheets[0]
+    for sheet in sheets:
+        if sheet.date and options.date in (sheet.date.on.date().isoformat(), sheet.date.on.isoformat(sep=" ", timespec="minutes")):
+            return sheet
+    days = ", ".join(sheet.date.on.isoformat(sep=" ", timespec="minutes") for sheet in sheets if sheet.date) or "none"
+    raise CommandError(f"{options.for_class} has no date {options.date} to prepare, or a stop holds it back; its dates are: {days}")
+
+
+def report(findings: Sequence[Finding], folder: Path) -> None:
+    """Print findings, each with the studio's own line."""
+    print_findings(findings, SourceLines(folder, CONTENT))
+
+
+def status_of(findings: Sequence[Finding]) -> int:
+    """Give the exit status: 1 where something stops."""
+    return A_STOP if any(finding.stops for finding in findings) else NOTHING_STOPS
