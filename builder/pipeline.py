@@ -129,13 +129,17 @@ def _layouts(folder: Path) -> tuple[Path, ...]:
     return (folder / OWN_LAYOUTS, LAYOUTS)
 
 
-def _examine(folder: Path, on: date, output: Path | None = None) -> Examined:
-    """Read a studio and run the rules that need no batch. Acceptances are read before anything is held back."""
+def _examine(folder: Path, on: date, output: Path | None = None, *, lessons: bool = True) -> Examined:
+    """Read a studio and run the rules that need no batch. Acceptances are read before anything is held back.
+
+    Without `lessons` what lessons and pages say is not judged: nothing in it is about a recipe or the studio itself.
+    """
     studio, damage = read_studio(folder, CONTENT)
     published, unreadable = read_published_dates(output or folder / "output", on)
     studio = replace(studio, letters=letters_of_fonts(), typefaces=typefaces_of_labels(), published=published)
-    before = accept_findings([*damage, *check_before_the_sums(studio)], studio)
-    beside = accept_findings([*unreadable, *check_studio(studio, on)], studio)
+    judged = studio if lessons else studio.without_lessons()
+    before = accept_findings([*damage, *check_before_the_sums(judged)], studio)
+    beside = accept_findings([*unreadable, *check_studio(judged, on)], studio)
     # What is about the studio as a whole (its own file, its tables) keeps nothing from being worked out.
     unsound = what_is_held(before, studio)
     return Examined(studio, (*before, *beside), HeldBack(unsound.subjects - {WholeStudio()}))
@@ -240,7 +244,7 @@ def weigh(folder: Path, recipe_key: str, size: Size | None, *, on: date) -> Outc
 
     The batch is None where a stop is about the recipe itself, and not about its labels alone.
     """
-    examined = _examine(folder, on)
+    examined = _examine(folder, on, lessons=False)
     studio = examined.studio
     itself = (WholeStudio(), WholeRecipe(recipe_key))
     findings = [finding for finding in examined.findings if subjects_of(finding, studio) & set(itself)]

@@ -11,8 +11,9 @@ from __future__ import annotations
 
 from fractions import Fraction
 from functools import cache
+from pathlib import Path
 
-from builder.cache import find, keep, with_code
+from builder.cache import made_once
 
 # What a studio may write, folded, and pint's name for it.
 MASS_UNITS = {
@@ -59,14 +60,7 @@ def _from_pint() -> dict[str, Fraction]:
 @cache
 def _factors() -> dict[str, Fraction]:
     """Give every factor, as kept of pint's or from pint itself, whose registry takes longer to build than a recipe to weigh."""
-    key = with_code("factors of units")
-    found = find(key) if key else None
-    if isinstance(found, dict):
-        return found
-    factors = _from_pint()
-    if key:
-        keep(key, factors)
-    return factors
+    return made_once(dict, Path(__file__), _from_pint)
 
 
 def grams_in(unit: str) -> Fraction:

@@ -351,6 +351,14 @@ def test_brackets_at_the_very_end_are_shown_where_they_are_opened(studio):
     assert f"{RECIPE}:{line}:11: yaml-broken (stop)\n{line:>5} |   scent: {{\n" in found(studio)
 
 
+def test_a_link_to_a_name_that_no_file_can_have_leads_nowhere(studio):
+    for name in ("recipes/too-long.yaml", "classes/too-long", "pages/too-long.md", "shelf"):
+        (studio / name).symlink_to("x" * 300)
+    said = found(studio)
+    for name in ("recipes/too-long.yaml", "pages/too-long.md"):
+        assert f"{name}: file-unreadable (stop)" in said
+
+
 # Limits of processor time are generous: what they hold off took minutes.
 
 

@@ -23,7 +23,7 @@ MAY_IMPORT = {
     "check": set(),
     "reckon": set(),
     "compose": {"units"},
-    "press": {"pictures"},
+    "press": {"cache", "pictures"},
     "finding_kinds": {"read", "check"},
     "reference": {"read", "compose", "finding_kinds", "library"},
     "pipeline": {*STAGES, "finding_kinds", "library", "reference"},

@@ -17,7 +17,7 @@ from secrets import token_hex
 from builder.cache.folder import only_ours, open_folder
 
 # So many files are left when one more has been written: a few versions, side by side.
-MOST = 8
+MOST = 16
 _SUM = 32
 
 

@@ -154,6 +154,10 @@ class Studio(Library):
         """Give the studio as it may be published: without its rosters."""
         return replace(self, rosters={})
 
+    def without_lessons(self) -> "Studio":
+        """Give the studio without what its lessons and pages say, for what is asked of a recipe alone."""
+        return replace(self, classes={key: one.without_lesson() for key, one in self.classes.items()}, pages={})
+
     @property
     def recipes_made(self) -> tuple[Recipe, ...]:
         """Give the recipes that a class makes; any other has no label."""

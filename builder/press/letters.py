@@ -3,12 +3,17 @@
 from functools import cache
 from pathlib import Path
 
+from builder.cache import made_once
 from builder.press.fonts import FACES, PACKAGES, font_file
 
 
 @cache
 def letters_of_fonts() -> frozenset[int]:
     """Give the code points that all faces share."""
+    return made_once(frozenset, Path(__file__), _shared)
+
+
+def _shared() -> frozenset[int]:
     return frozenset.intersection(*(_letters(font_file(family, cut)) for family in PACKAGES for cut, _, _ in FACES))
 
 

@@ -4,6 +4,7 @@ the flat x, and an o is higher than that."""
 from functools import cache
 from pathlib import Path
 
+from builder.cache import made_once
 from builder.model.label.typeface import Typeface
 from builder.press.fonts import font_file
 
@@ -14,6 +15,10 @@ CUTS = {"regular": "Regular", "bold": "Bold"}
 @cache
 def typefaces_of_labels() -> dict[str, Typeface]:
     """Measure the regular and the bold face."""
+    return made_once(dict, Path(__file__), _measured)
+
+
+def _measured() -> dict[str, Typeface]:
     return {name: measure_typeface(font_file(FAMILY, cut)) for name, cut in CUTS.items()}
 
 

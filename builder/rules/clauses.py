@@ -7,6 +7,7 @@ comma begins a new clause; what stands behind the danger excuses it only where i
 import re
 from collections.abc import Iterable
 from dataclasses import dataclass
+from functools import cached_property
 
 from builder.model.place import Place
 from builder.model.teaching.prose import Sentence
@@ -106,6 +107,26 @@ class Clause:
     words: str
     begin: int
 
+    @cached_property
+    def is_fine(self) -> bool:
+        """Say whether it says itself that what it speaks of is wrong."""
+        return _FINE.search(self.words) is not None
+
+    @cached_property
+    def supposed(self) -> tuple[tuple[int, int], ...]:
+        """Give where something is only supposed."""
+        return tuple(one.span() for one in _IF.finditer(self.words))
+
+    @cached_property
+    def negating(self) -> str:
+        """Give its words with blanks for what looks like a negation and is none."""
+        return _NO_NEGATION.sub(lambda found: " " * len(found[0]), self.words)
+
+    @cached_property
+    def kept_away(self) -> tuple[tuple[int, int], ...]:
+        """Give where something is kept from something."""
+        return tuple(one.span() for one in _KEPT_AWAY.finditer(self.negating))
+
 
 def clauses_of(sentence: Sentence) -> tuple[Clause, ...]:
     """Divide a sentence at colons, semicolons and dashes. A match is looked for inside one clause."""
@@ -140,18 +161,18 @@ def stands(clause: Clause, match: re.Match[str], *, says_no_itself: bool = False
     its clause, inside it, or by what is said of it. `says_no_itself`: the match is about something missing, so that its own "no" is no
     negation of it.
     """
-    if clause.sentence.is_question or _FINE.search(clause.words):
+    if clause.sentence.is_question or clause.is_fine:
         return False
-    if any(one.start() <= match.start() and match.end() <= one.end() for one in _IF.finditer(clause.words)):
+    if any(begin <= match.start() and match.end() <= end for begin, end in clause.supposed):
         return False
-    words = _NO_NEGATION.sub(lambda found: " " * len(found[0]), clause.words)
+    words = clause.negating
     scope = _scope(words, match.start())
     before, inside, after = words[scope : match.start()], words[match.start() : match.end()], words[match.end() :]
     if _negates(before):
         return False
     if not says_no_itself and (_STRONG.search(inside) or re.search(r"\b(?:no|without)\b", inside, re.IGNORECASE)):
         return False
-    if not says_no_itself and any(one.start() <= match.end() and one.end() >= match.start() for one in _KEPT_AWAY.finditer(words)):
+    if not says_no_itself and any(begin <= match.end() and end >= match.start() for begin, end in clause.kept_away):
         return False
     rest = after if says_no_itself else after.split(",")[0]
     return not _SAID_OF_IT.match(rest) if not says_no_itself else True
@@ -159,10 +180,10 @@ def stands(clause: Clause, match: re.Match[str], *, says_no_itself: bool = False
 
 def _scope(words: str, begin: int) -> int:
     """Give where the clause begins that a match stands in: after the last comma with a new order, unless it goes on with `or`."""
-    start = 0
+    start, goes_on = 0, max((found.start() for found in _GOES_ON.finditer(words, 0, begin)), default=-1)
     for found in _NEW_ORDER.finditer(words, 0, begin):
         head = words[start : found.start()]
-        is_list = bool(_GOES_ON.search(words[found.start() : begin])) and _negates(head)
+        is_list = goes_on >= found.start() and _negates(head)
         only_no = _ONLY_NO.fullmatch(head) is not None
         if not is_list and not only_no:
             start = found.end()

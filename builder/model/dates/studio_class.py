@@ -1,7 +1,7 @@
 """A class: what is made, by whom, when, for whom."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime
 from enum import StrEnum
 from fractions import Fraction
@@ -144,6 +144,10 @@ class StudioClass(Placed):
     booking: Booking = NO_BOOKING
     labels: LabelWishes = NO_WISHES
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
+
+    def without_lesson(self) -> "StudioClass":
+        """Give the class with nothing in its lesson but the title."""
+        return replace(self, lesson=replace(self.lesson, introduction=(), parts=(), title_says=()))
 
     @property
     def recipe_keys(self) -> tuple[str, ...]:

@@ -4,8 +4,9 @@ Files are met in the order of their names. What leads out of the folder, leads n
 large is a finding.
 """
 
+import errno
 import os
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 from pathlib import Path
 
@@ -39,12 +40,12 @@ class TextFolder:
 
     def files(self, folder: str, *endings: str) -> Iterator[str]:
         """Give the files of one folder that have one of the endings, in order, relative to the root."""
-        names = (name for name in self._entries(folder) if name.endswith(endings) and not (self.root / name).is_dir())
+        names = (name for name in self._entries(folder) if name.endswith(endings) and not _leads_to(self.root / name, Path.is_dir))
         yield from (name for name in names if self.is_sound(name))
 
     def folders(self, folder: str) -> Iterator[str]:
         """Give the folders in a folder, in order, relative to the root."""
-        yield from (name for name in self._entries(folder) if (self.root / name).is_dir() and self.is_sound(name))
+        yield from (name for name in self._entries(folder) if _leads_to(self.root / name, Path.is_dir) and self.is_sound(name))
 
     def walk(self) -> Iterator[str]:
         """Give every file below the root, in order, without hidden files and without following links to folders."""
@@ -56,7 +57,7 @@ class TextFolder:
     def has(self, name: str) -> bool:
         """Say whether there is such a file, or something that stands in its place."""
         path = self.root / name
-        return path.is_file() or (os.path.lexists(path) and not path.is_dir())
+        return _leads_to(path, Path.is_file) or (os.path.lexists(path) and not _leads_to(path, Path.is_dir))
 
     def holds(self, name: str) -> bool:
         """Say whether there is anything of that name."""
@@ -112,7 +113,7 @@ class TextFolder:
 
     def _entries(self, folder: str) -> list[str]:
         path = self.root / folder
-        if not path.is_dir():
+        if not _leads_to(path, Path.is_dir):
             return []
         try:
             names = sorted(entry.name for entry in path.iterdir())
@@ -131,7 +132,7 @@ class TextFolder:
 
     def _judge(self, name: str) -> bool:
         path = self.root / name
-        if not (path.is_file() or path.is_dir()):
+        if not (_leads_to(path, Path.is_file) or _leads_to(path, Path.is_dir)):
             wrong = "This is no plain file: a link that leads nowhere, or something else from which no text can be read."
             self._stop("file-unreadable", name, wrong, "Put a plain file in its place, or remove it.")
             return False
@@ -143,6 +144,16 @@ class TextFolder:
 
     def _stop(self, finding: str, name: str, wrong: str, remedy: str) -> None:
         self.findings.append(stop(finding, self.place(name), wrong, remedy))
+
+
+def _leads_to(path: Path, kind: Callable[[Path], bool]) -> bool:
+    """Say whether a path is that of a file or folder; a link to a name longer than any file's leads nowhere."""
+    try:
+        return kind(path)
+    except OSError as error:
+        if error.errno == errno.ENAMETOOLONG:
+            return False
+        raise
 
 
 def _with_plain_ends(text: str) -> str:
