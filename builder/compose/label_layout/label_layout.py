@@ -6,6 +6,7 @@ the larger type; on two labels each has its own. The net contents stand at the b
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from math import inf
 
 from builder.compose.label.label_texts import LabelText, Paragraph, Run
 from builder.compose.label_layout.label_lines import Block, Setter, line_height
@@ -132,8 +133,8 @@ def _over_net(text: LabelText, box: Box, points: float, rules: Rules, setter: Se
     for share in SHARES:
         width = box.width * share
         back = _back(text, Box(box.x + width + GUTTER, box.y, box.width - width - GUTTER, height), points, rules, setter)
-        for head in _heads(text, Box(box.x, box.y, width, height), points, setter) if back else ():
-            if back and head[-1].below <= box.y + height:
+        for head in _heads(text, Box(box.x, box.y, width, height), points, setter, box.y + height) if back else ():
+            if back:
                 return (*head, *back, net)
     return None
 
@@ -143,8 +144,9 @@ def _above(text: LabelText, box: Box, points: float, rules: Rules, setter: Sette
     if net is None:
         return None
     for head in _heads(text, box, points, setter):
-        back = setter.stack(_sized(text, points, rules), box.x, head[-1].below + 2 * GAP, box.width, GAP)
-        if back and back[-1].below + _clear_above(rules) <= net.y:
+        bottom = net.y - _clear_above(rules)
+        back = setter.stack(_sized(text, points, rules), box.x, head[-1].below + 2 * GAP, box.width, GAP, bottom)
+        if back:
             return (*head, *back, net)
     return None
 
@@ -155,25 +157,24 @@ def _sized(text: LabelText, points: float, rules: Rules) -> list[tuple[Paragraph
 
 
 def _back(text: LabelText, box: Box, points: float, rules: Rules, setter: Setter) -> tuple[Block, ...] | None:
-    blocks = setter.stack(_sized(text, points, rules), box.x, box.y, box.width, GAP)
-    return blocks if blocks and blocks[-1].below <= box.y + box.height else None
+    return setter.stack(_sized(text, points, rules), box.x, box.y, box.width, GAP, box.y + box.height) or None
 
 
 def _front(text: LabelText, box: Box, beside: Box, points: float, rules: Rules, setter: Setter) -> tuple[Block, ...] | None:
     net = _net(text, box, beside, rules, setter)
     if net is None:
         return None
-    return next(((*head, net) for head in _heads(text, box, points, setter) if head[-1].below + _clear_above(rules) <= net.y), None)
+    return next(((*head, net) for head in _heads(text, box, points, setter, net.y - _clear_above(rules))), None)
 
 
-def _heads(text: LabelText, box: Box, points: float, setter: Setter) -> Iterator[tuple[Block, ...]]:
+def _heads(text: LabelText, box: Box, points: float, setter: Setter, bottom: float = inf) -> Iterator[tuple[Block, ...]]:
     """Give the top of the front, its name in ever smaller type."""
     for larger in (1.5, 1.3, 1.15, 1.0):
         name, other = min(points * larger, NAME_LARGEST), points * min(larger, 1.15)
         head: list[tuple[Paragraph, float]] = [((Run(text.identity, bold=True),), other)]
         head += [((Run(one, bold=True),), name) for one in (text.name, *text.other_names)]
         head += [((Run(text.variant),), other)] if text.variant else []
-        blocks = setter.stack([*head, *((line, points) for line in text.lines)], box.x, box.y, box.width, GAP)
+        blocks = setter.stack([*head, *((line, points) for line in text.lines)], box.x, box.y, box.width, GAP, bottom)
         if blocks:
             yield blocks
 

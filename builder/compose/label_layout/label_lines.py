@@ -2,14 +2,18 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
+from functools import cached_property
+from math import ceil, inf
 
 from builder.compose.label.label_texts import Paragraph, Run
 from builder.model.label.typeface import POINT, Typeface
 from builder.model.remembered import remembered
 
 LEADING = 1.09
-# How many broken paragraphs are remembered: those of some hundred labels.
-MOST_KNOWN = 20_000
+# How many paragraphs are remembered: those of some hundred labels.
+MOST_KNOWN = 2_000
+# A sum of widths taken in another order may differ by less than this.
+TOUCH = 1e-6
 
 
 @dataclass(frozen=True)
@@ -50,13 +54,32 @@ class _Word:
         return self.for_each_point * points + self.blank
 
 
+@dataclass(frozen=True, eq=False)
+class _Text:
+    """A paragraph as words with their widths, and what is known of it: where its lines end at a size and width, and the lines."""
+
+    paragraph: Paragraph
+    words: tuple[_Word, ...]
+    ends: dict[tuple[float, float], tuple[int, ...] | None] = field(default_factory=dict)
+    lines: dict[tuple[int, ...], tuple[Paragraph, ...]] = field(default_factory=dict)
+
+    @cached_property
+    def whole(self) -> _Word:
+        """Give all words as one, without the spaces between them."""
+        return _Word((), sum(word.for_each_point for word in self.words), sum(word.blank for word in self.words))
+
+    def lines_at_least(self, points: float, width: float) -> int:
+        """Give a number of lines with fewer than which it cannot do."""
+        return max(1, ceil(self.whole.width(points) / width - TOUCH)) if width > 0 else 1
+
+
 @dataclass(frozen=True)
 class Setter:
     """Sets text in the two faces of the labels; remembers the words of each paragraph, and its lines at a size and width."""
 
     faces: Mapping[str, Typeface]
-    known_words: dict[Paragraph, tuple[_Word, ...]] = field(default_factory=dict)
-    known_lines: dict[tuple[Paragraph, float, float], tuple[Paragraph, ...] | None] = field(default_factory=dict)
+    known: dict[Paragraph, _Text] = field(default_factory=dict)
+    known_by_identity: dict[int, _Text] = field(default_factory=dict)
 
     def width(self, text: str, bold: bool, points: float) -> float:
         """Give the width of a text in millimetres."""
@@ -64,50 +87,81 @@ class Setter:
 
     def lines(self, paragraph: Paragraph, points: float, width: float) -> tuple[Paragraph, ...] | None:
         """Break a paragraph into lines of at most that width; None where a word alone is wider."""
-        key = (paragraph, points, width)
-        if key not in self.known_lines:
-            if len(self.known_lines) >= MOST_KNOWN:
-                self.known_lines.clear()
-                self.known_words.clear()
-            self.known_lines[key] = self._broken(paragraph, points, width)
-        return self.known_lines[key]
+        text = self._text(paragraph)
+        ends = self._ends(text, points, width)
+        if ends is None:
+            return None
+        if ends not in text.lines:
+            text.lines[ends] = tuple(_joined(_spaced(text.words[begin:end])) for begin, end in zip((0, *ends), ends, strict=False))
+        return text.lines[ends]
 
-    def _broken(self, paragraph: Paragraph, points: float, width: float) -> tuple[Paragraph, ...] | None:
-        lines: list[list[Run]] = []
+    def _ends(self, text: _Text, points: float, width: float) -> tuple[int, ...] | None:
+        """Give for each line the number of words that stand in it and before it."""
+        key = (points, width)
+        if key not in text.ends:
+            text.ends[key] = self._broken(text.words, points, width)
+        return text.ends[key]
+
+    def _broken(self, words: tuple[_Word, ...], points: float, width: float) -> tuple[int, ...] | None:
+        ends: list[int] = []
         used, space = 0.0, 0.0
-        for word in self._words(paragraph):
+        for number, word in enumerate(words):
             wide = word.width(points)
             if wide > width:
                 return None
-            if lines and used + space + wide <= width:
-                lines[-1].append(Run(" ", lines[-1][-1].bold))
+            if number and used + space + wide <= width:
                 used += space
             else:
-                lines.append([])
+                ends.append(number)
                 used = 0.0
-            lines[-1] += word.runs
             used += wide
-            space = self.width(" ", word.runs[-1].bold, points)
-        return tuple(_joined(line) for line in lines)
+            space = self._spaces[word.runs[-1].bold] * points * POINT
+        return (*ends[1:], len(words)) if words else ()
 
-    def _words(self, paragraph: Paragraph) -> tuple[_Word, ...]:
-        if paragraph not in self.known_words:
-            self.known_words[paragraph] = tuple(
-                _Word(tuple(word), sum(self.width(run.text, run.bold, 1.0) for run in word), sum(run.blank for run in word))
-                for word in _words(paragraph)
+    @cached_property
+    def _spaces(self) -> tuple[float, float]:
+        """Give the width of a space in the regular and the bold face, as a part of the size."""
+        regular, bold = (face.widths.get(ord(" "), face.widest) for face in (self.faces["regular"], self.faces["bold"]))
+        return regular, bold
+
+    def _text(self, paragraph: Paragraph) -> _Text:
+        """Give a paragraph as words: found by its identity, or by what it says."""
+        found = self.known_by_identity.get(id(paragraph))
+        if found is not None and found.paragraph is paragraph:
+            return found
+        if len(self.known) >= MOST_KNOWN:
+            self.known.clear()
+            self.known_by_identity.clear()
+        if paragraph not in self.known:
+            self.known[paragraph] = _Text(
+                paragraph,
+                tuple(
+                    _Word(tuple(word), sum(self.width(run.text, run.bold, 1.0) for run in word), sum(run.blank for run in word))
+                    for word in _words(paragraph)
+                ),
             )
-        return self.known_words[paragraph]
+        found = self.known[paragraph]
+        if found.paragraph is paragraph:
+            self.known_by_identity[id(paragraph)] = found
+        return found
 
     def stack(
-        self, paragraphs: Sequence[tuple[Paragraph, float]], x: float, y: float, width: float, gap: float
+        self, paragraphs: Sequence[tuple[Paragraph, float]], x: float, y: float, width: float, gap: float, bottom: float = inf
     ) -> tuple[Block, ...] | None:
-        """Set paragraphs, each in its size, one below the other."""
+        """Set paragraphs, each in its size, one below the other; None where one is too wide or the last ends below `bottom`."""
+        texts = [(self._text(paragraph), points) for paragraph, points in paragraphs]
+        if bottom < inf:
+            least = sum(text.lines_at_least(points, width) * line_height(points) for text, points in texts)
+            if y + least + gap * (len(texts) - 1) > bottom + TOUCH:
+                return None
         blocks: list[Block] = []
         for paragraph, points in paragraphs:
             lines = self.lines(paragraph, points, width)
             if lines is None:
                 return None
             blocks.append(Block(x, y, width, points, lines))
+            if blocks[-1].below > bottom:
+                return None
             y = blocks[-1].below + gap
         return tuple(blocks)
 
@@ -131,6 +185,14 @@ def _words(paragraph: Paragraph) -> list[list[Run]]:
             if piece:
                 words[-1].append(Run(piece, run.bold))
     return [word for word in words if word]
+
+
+def _spaced(words: Sequence[_Word]) -> list[Run]:
+    """Give the runs of the words of a line, with a space after each word in its own face."""
+    runs: list[Run] = []
+    for word in words:
+        runs += [Run(" ", runs[-1].bold), *word.runs] if runs else word.runs
+    return runs
 
 
 def _joined(line: list[Run]) -> Paragraph:
