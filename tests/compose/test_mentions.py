@@ -25,7 +25,7 @@ def plain(text):
         ("warm", "67.8 g", "50 g (1.75 oz)"),
         ("salts", "610.2 g", "450 g (15.90 oz)"),
         ("batch", "678.0 g", "500 g (17.65 oz)"),
-        ("portion", "113 g", "113 g (3.98 oz)"),
+        ("portion", "113 g", "113 g (4 oz)"),
         ("containers", "6", "4"),
         ("scent", "1.1 g", "1 g"),
         ("lavender essential oil", "1.1 g", "1 g"),

@@ -93,4 +93,4 @@ def _one(batch: Batch, column: Column, weighed: Weighed) -> Iterator[BatchFindin
 
 
 def _show(mass: Mass, scale: Scale) -> str:
-    return f"{plain_number(mass.grams / scale.grams_per_unit, 4)} {scale.unit}"
+    return f"{plain_number(mass.grams / scale.grams_per_unit, 2)} {scale.unit}"

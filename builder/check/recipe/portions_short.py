@@ -16,7 +16,7 @@ def find_short_portions(batch: Batch) -> Iterator[BatchFinding]:
         yield batch.caution(
             "fills-no-container",
             batch.size_place or batch.filling.fill.place,
-            f"The batch is smaller than the {plain_number(portions.fill.grams)} g that fill one container.",
+            f"The batch is smaller than the {plain_number(portions.fill.grams, 4)} g that fill one container.",
             "Make a bigger batch, or fill a smaller container.",
             batch.name,
         )

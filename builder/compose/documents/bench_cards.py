@@ -130,13 +130,9 @@ def _dangers(studio: Studio, hazards: tuple[str, ...]) -> str:
 
 def _fills(studio: Studio, filling: Filling) -> list[BenchAmount]:
     """Give what the scale reads: in the cup where something sticks to one, then in the container."""
-    portions, name = filling.portions, container_name(studio, filling.fill)
-    cup = (
-        [BenchAmount(grams(portions.poured), say("in your cup (for the {container})", container=name))]
-        if portions.poured != portions.fill
-        else []
-    )
-    return [*cup, BenchAmount(grams(portions.fill), say("in each ({container})", container=name))]
+    read, name = filling.read, container_name(studio, filling.fill)
+    cup = [BenchAmount(grams(read.poured), say("in your cup (for the {container})", container=name))] if read.poured != read.fill else []
+    return [*cup, BenchAmount(grams(read.fill), say("in each ({container})", container=name))]
 
 
 def _phases(batch: WorkedBatch, plan: WeighingPlan, purpose: PotFor, group: int) -> tuple[BenchPhase, ...]:

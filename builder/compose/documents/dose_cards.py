@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence
 
 from builder.compose.addresses import Address
 from builder.compose.document_kind import Composed
-from builder.compose.dose.dose_words import drops_in_words, mixed_drops, none_of, reasons
+from builder.compose.dose.dose_words import drops_in_words, mixed_drops, mixed_weight, none_of, reasons
 from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for
 from builder.compose.frames import frame
@@ -71,11 +71,11 @@ def _choice(dose: Dose) -> DoseChoice:
     offered = [one for one in dose.each if one.is_offered]
     together = ""
     if dose.mixed:
-        drops, weight = mixed_drops(dose), grams(dose.mixed.weight)
-        if drops:
+        drops, weight = mixed_drops(dose), mixed_weight(dose)
+        if drops and weight:
             together = say("Several together: no more than {drops}, or {weight} in all.", drops=drops, weight=weight)
-        else:
-            together = say("Several together: no more than {weight} in all.", weight=weight)
+        elif drops or weight:
+            together = say("Several together: no more than {weight} in all.", weight=weight or drops)
     return DoseChoice(
         title=sentence(say(dose.what)),
         count=say("either count") if any(one.drops for one in offered) else "",

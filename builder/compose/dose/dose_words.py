@@ -86,6 +86,11 @@ def mixed_drops(dose: Dose) -> str:
     return drops_of(dose.mixed.drops, about=estimated)
 
 
+def mixed_weight(dose: Dose) -> str:
+    """Give the most of several options together by weight; empty where the scale cannot show so little."""
+    return grams(dose.mixed.weight) if dose.mixed and dose.mixed.weight else ""
+
+
 def most_in_words(one: MostOf) -> str:
     """Give the most of one option by weight, or in drops where the scale cannot show so little."""
     return grams(one.weight) if one.weight else drops_in_words(one)
@@ -145,7 +150,7 @@ def reasons(doses: Sequence[Dose]) -> tuple[str, ...]:
 def _mixed(dose: Dose, with_drops: bool) -> list[str]:
     if dose.mixed is None:
         return []
-    drops, weight = mixed_drops(dose), grams(dose.mixed.weight)
-    if drops and with_drops:
+    drops, weight = mixed_drops(dose), mixed_weight(dose)
+    if drops and weight and with_drops:
         return [say("mixed, no more than {weight} or {drops} in all", weight=weight, drops=drops)]
-    return [say("mixed, no more than {weight} in all", weight=weight)]
+    return [say("mixed, no more than {weight} in all", weight=weight or drops)] if weight or drops else []

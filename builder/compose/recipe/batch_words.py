@@ -11,9 +11,9 @@ from builder.compose.label.label_questions import labels_are_held, no_labels
 from builder.compose.lye.lye_words import staff_lye
 from builder.compose.lye.soap_words import soap_facts
 from builder.compose.recipe.ingredient_tables import staff_table
-from builder.compose.recipe.portion_words import container_name, containers_of, left_over
+from builder.compose.recipe.portion_words import container_name, containers_of, left_over, read_both_ways
 from builder.compose.recipe.sums import view_sums
-from builder.compose.recipe.wording import grams, grams_and_ounces, listed, within
+from builder.compose.recipe.wording import grams, listed, within
 from builder.compose.views.ingredient_table import IngredientRow
 from builder.compose.views.teacher import BatchView, Fact, ProductBatches, SumsView
 from builder.model.lye.lye_solution import LyeSolution
@@ -117,10 +117,10 @@ def _portions(studio: Studio, planned: PlannedBatch) -> list[Fact]:
         else []
     )
     if portions.all_from is not None and portions.wanted:
-        went_in, least = grams(sheet.grams.total), grams(portions.all_from)
+        went_in, least = grams(sheet.own.read.finished), grams(sheet.own.read.all_from or sheet.own.read.finished)
         said = say("{went_in} went in; all containers are filled from {least}", went_in=went_in, least=least)
         facts.append(Fact(say("Weigh the finished batch"), said))
-    facts.append(Fact(say("Left over"), grams(portions.left)))
+    facts.append(Fact(say("Left over"), grams(sheet.own.read.left)))
     facts += _unlimited(sheet)
     said = ph_words(sheet)
     return [*facts, Fact(say("pH"), said)] if said else facts
@@ -137,19 +137,19 @@ def _unlimited(batch: WorkedBatch) -> list[Fact]:
 
 def _filling(studio: Studio, filling: Filling) -> list[Fact]:
     """Give what the scale reads for one kind of container, and how many there are of it."""
-    portions, name = filling.portions, container_name(studio, filling.fill)
+    portions, read, name = filling.portions, filling.read, container_name(studio, filling.fill)
     facts = []
-    if portions.poured != portions.fill:
+    if read.poured != read.fill:
         facts.append(
             Fact(
                 say("Pour, reading on a tared cup"),
-                say("{weight} for each {container}", weight=grams_and_ounces(portions.poured), container=name),
+                say("{weight} for each {container}", weight=read_both_ways(filling, lambda one: one.poured), container=name),
             )
         )
     facts.append(
         Fact(
             say("Fill, reading on a tared container"),
-            say("{weight} in each {container}", weight=grams_and_ounces(portions.fill), container=name),
+            say("{weight} in each {container}", weight=read_both_ways(filling, lambda one: one.fill), container=name),
         )
     )
     facts.append(Fact(say("Containers filled"), containers_of(portions.yields, name)))

@@ -1,9 +1,11 @@
 """What a batch fills, and whom to call, in words that several sheets share."""
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 
 from builder.compose.recipe.wording import grams, grams_and_ounces, listed, sentence, within
 from builder.model.dates.studio_class import BatchFor
+from builder.model.recipe.filling import Filling, Reading
+from builder.model.recipe.quantity import Mass
 from builder.model.recipe.recipe import Fill
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
@@ -36,23 +38,29 @@ def containers_of(count: int, name: str) -> str:
     return say_count(*NOUNS[noun], count)
 
 
+def read_both_ways(filling: Filling, what: Callable[[Reading], Mass]) -> str:
+    """Write what scales show of a portion, in grams and in ounces; where no scale there reads in ounces, cut to two decimals."""
+    ounces = filling.read_in_ounces
+    return grams_and_ounces(what(filling.read), what(ounces) if ounces else None)
+
+
 def fills(studio: Studio, batch: WorkedBatch) -> str:
     """Say what a batch fills, what is counted for the pot, and what is left over.
 
     `Fills 4 bottles (4 fl oz bottle) with 113 g (3.98 oz) each. 20 g are counted for what stays in the pot; 28 g are left over.`
     """
-    portions = batch.own.portions
+    portions, read = batch.own.portions, batch.own.read
     name = container_name(studio, batch.own.fill)
-    pot, left = grams(portions.in_the_pot), grams(portions.left)
-    if portions.in_the_pot and portions.left and portions.wanted is None:
+    pot, left = grams(read.in_the_pot), grams(read.left)
+    if portions.in_the_pot and read.left and portions.wanted is None:
         rest = say("{pot} are counted for what stays in the pot and on the tools; {left} are left over.", pot=pot, left=left)
     elif portions.in_the_pot:
         rest = say("{pot} are counted for what stays in the pot and on the tools.", pot=pot)
-    elif portions.left and portions.wanted is None:
+    elif read.left and portions.wanted is None:
         rest = say("{left} are left over.", left=left)
     else:
         rest = say("What sticks to bowls and tools is missing from the last one.")
-    count, each = containers_of(portions.yields, name), grams_and_ounces(portions.fill)
+    count, each = containers_of(portions.yields, name), read_both_ways(batch.own, lambda one: one.fill)
     return f"{say('Fills {containers} ({name}) with {weight} each.', containers=count, name=name, weight=each)} {rest}"
 
 

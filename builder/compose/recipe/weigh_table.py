@@ -58,10 +58,10 @@ def _in_ounces(batch: WorkedBatch, row: tuple[Weighed, ...]) -> str:
 
 def _fills(batch: WorkedBatch) -> str:
     each = [
-        f"{counted(one.portions.yields, 'container', 'containers')} ({one.fill.container}) of {_both(one.portions.fill)}"
+        f"{counted(one.portions.yields, 'container', 'containers')} ({one.fill.container}) of {_both(one.read.fill)}"
         for one in batch.fillings
     ]
-    return f"Fills {listed(each)}; {_both(batch.own.portions.left)} left over."
+    return f"Fills {listed(each)}; {_both(batch.own.read.left)} left over."
 
 
 def _both(mass: Mass) -> str:

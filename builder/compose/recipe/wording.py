@@ -121,7 +121,7 @@ def weighed_together(weighings: Sequence[Weighed], unit: str) -> str:
 
 
 def grams(mass: Mass) -> str:
-    """Write a mass that no scale of the batch has rounded: a fill, a limit, what is left over."""
+    """Write a mass that is no single weighing: a portion, the most of a choice, what is left over. `reckon` has rounded it to a scale."""
     return f"{shortest(mass.grams, 3)}{NBSP}g"
 
 
@@ -135,9 +135,13 @@ def finely_in_ounces(mass: Mass) -> str:
     return f"{number(Fraction(floor(in_unit(mass, 'oz') * 1000), 1000), 3)}{NBSP}oz"
 
 
-def grams_and_ounces(mass: Mass) -> str:
-    """Write a mass both ways: `113 g (3.98 oz)`."""
-    return f"{grams(mass)} ({ounces(mass)})"
+def grams_and_ounces(mass: Mass, in_ounces: Mass | None = None) -> str:
+    """Write a mass both ways: `113 g (3.98 oz)`; `in_ounces` is what a scale that reads in ounces shows of it, where there is one."""
+    return f"{grams(mass)} ({ounces(mass) if in_ounces is None else _as_read_in_ounces(in_ounces)})"
+
+
+def _as_read_in_ounces(mass: Mass) -> str:
+    return f"{shortest(in_unit(mass, 'oz'), 3)}{NBSP}oz"
 
 
 def volume_at_most(volume: Volume) -> str:

@@ -7,11 +7,14 @@ is in class the number of strokes; at home, where another pump stands, it is the
 from collections.abc import Callable
 
 from builder.compose.dose.dose_words import dose_in_all, dose_in_words, most_in_words
-from builder.compose.recipe.wording import grams, grams_and_ounces, percent, volume_at_most, weighed_together
+from builder.compose.recipe.portion_words import read_both_ways
+from builder.compose.recipe.wording import grams, percent, volume_at_most, weighed_together
 from builder.compose.supplies.supply_words import strokes_and_weight
 from builder.model.place import Name
 from builder.model.recipe.column import Column, Weighed
+from builder.model.recipe.filling import Reading
 from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.quantity import Mass
 from builder.model.recipe.size import PeopleSize
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
@@ -47,7 +50,7 @@ def class_amount(studio: Studio, batch: WorkedBatch, name: Name) -> str:
         strokes = next((one for one in batch.strokes if fold(one.ingredient) == meant.key), None)
         if strokes is not None:
             return strokes_and_weight(strokes)
-    return _amount(batch, name, meant, grams, lambda named: weighed_together(named(batch.grams), "g"))
+    return _amount(batch, name, meant, lambda what: grams(what(batch.own.read)), lambda named: weighed_together(named(batch.grams), "g"))
 
 
 def home_amount(studio: Studio, batch: WorkedBatch, name: Name) -> str:
@@ -57,7 +60,7 @@ def home_amount(studio: Studio, batch: WorkedBatch, name: Name) -> str:
         first, *others = (weighed_together(named(column), column.unit) for column in batch.columns)
         return " ".join((first, *(f"({text})" for text in others)))
 
-    return _amount(batch, name, meaning_of(name, batch.recipe, studio), grams_and_ounces, write)
+    return _amount(batch, name, meaning_of(name, batch.recipe, studio), lambda what: read_both_ways(batch.own, what), write)
 
 
 def ingredients_named(studio: Studio, batch: WorkedBatch, name: Name) -> tuple[tuple[Ingredient, str], ...]:
@@ -71,7 +74,7 @@ def _amount(
     batch: WorkedBatch,
     name: Name,
     meant: Meaning,
-    write_mass: Callable[..., str],
+    write_mass: Callable[[Callable[[Reading], Mass]], str],
     write_weighings: Callable[[Named], str],
 ) -> str:
     match meant:
@@ -92,16 +95,16 @@ def _amount(
     return found
 
 
-def _of_portions(batch: WorkedBatch, meant: OfPortions, write_mass: Callable[..., str]) -> str | None:
+def _of_portions(batch: WorkedBatch, meant: OfPortions, write_mass: Callable[[Callable[[Reading], Mass]], str]) -> str | None:
     portions = batch.own.portions
     each = batch.own.each_student if isinstance(batch.size, PeopleSize) else portions.yields
     written = {
-        PORTION: write_mass(portions.fill),
-        CUP: write_mass(portions.poured),
+        PORTION: write_mass(lambda one: one.fill),
+        CUP: write_mass(lambda one: one.poured),
         CONTAINERS: str(portions.yields),
         EACH_STUDENT: str(each),
         VOLUME: volume_at_most(batch.volume) if batch.volume else None,
-        LEFT_IN_THE_POT: write_mass(portions.in_the_pot) if portions.in_the_pot else None,
+        LEFT_IN_THE_POT: write_mass(lambda one: one.in_the_pot) if portions.in_the_pot else None,
     }
     return written[meant]
 

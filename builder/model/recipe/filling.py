@@ -28,12 +28,28 @@ class Portions:
 
 
 @dataclass(frozen=True)
+class Reading:
+    """The same as scales in one unit show it: whole divisions, and nothing finer.
+
+    `finished` is the weight of the whole batch; `left` is rounded down, since it is a promise.
+    """
+
+    unit: str
+    fill: Mass
+    poured: Mass
+    left: Mass
+    in_the_pot: Mass
+    finished: Mass
+    all_from: Mass | None = None
+
+
+@dataclass(frozen=True)
 class Filling:
     """A batch in one kind of container. What students may add goes with the weight of a portion, and limits are judged with it.
 
     In a batch for people each student fills `each_student` of it, and `spare` ones come beside them. `towards` has every limit that
     something here counts towards, `asked` every row that asks for a pH or a label. `cured` is what one bar of soap weighs after the water
-    loss that the recipe states (None where it states none).
+    loss that the recipe states (None where it states none). `readings` has one for each unit in which the place weighs, grams first.
     """
 
     fill: Fill
@@ -45,4 +61,15 @@ class Filling:
     towards: tuple[TowardsLimit, ...] = ()
     asked: tuple[TowardsLimit, ...] = ()
     cured: Mass | None = None
+    readings: tuple[Reading, ...] = ()
     workings: tuple[Working, ...] = ()
+
+    @property
+    def read(self) -> Reading:
+        """Give what scales in grams show."""
+        return self.readings[0]
+
+    @property
+    def read_in_ounces(self) -> Reading | None:
+        """Give what scales in ounces show, where the place has some."""
+        return next((one for one in self.readings if one.unit == "oz"), None)

@@ -32,6 +32,7 @@ from builder.reckon.recipe.scaling import asks_for_containers, reckon_total
 from builder.reckon.recipe.smallest import smallest_batch
 from builder.reckon.recipe.top_ups import reckon_top_ups
 from builder.reckon.recipe.volume import reckon_volume
+from builder.reckon.recipe.weighable import readings_of, weighable_recipe, weighable_size
 from builder.reckon.recipe.workplace import Workplace
 
 
@@ -50,6 +51,7 @@ def _same(size: Size, fills: tuple[int, ...]) -> Size:  # noqa: ARG001  fills wi
 @remembered(256)
 def _reckon(recipe: Recipe, kind: Product, size: Size, place: Workplace) -> WorkedBatch:
     here = place.making(recipe, kind)
+    recipe, size = weighable_recipe(recipe, place), weighable_size(size, place)
     constants = here.constants
     formula = reckon_formula(recipe, here.cards, from_solid=here.from_solid, cooked=kind.cooked)
     total, sizing = reckon_total(recipe, formula, size)
@@ -98,6 +100,7 @@ def _filling(pot: WorkedBatch, to_fill: ToFill, portions: Portions, here: Workpl
         doses=doses,
         variants=reckon_variants(pot, fill, doses, here),
         cured=fill.weight * (1 - cure.loses.fraction) if cure else None,
+        readings=readings_of(portions, pot.grams.total, here),
         workings=workings,
     )
     return replace(

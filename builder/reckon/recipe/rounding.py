@@ -5,7 +5,7 @@ Decided: an amount is weighed on the finest scale that holds it. Why: lye is sma
 
 from collections.abc import Sequence
 from fractions import Fraction
-from math import floor
+from math import ceil, floor
 
 from builder.model.recipe.quantity import NO_MASS, Mass
 from builder.model.studio import Scale
@@ -14,6 +14,11 @@ from builder.model.studio import Scale
 def round_down(mass: Mass, division: Mass) -> Mass:
     """Give the most whole divisions that the mass holds. Lye and doses are rounded this way, never up."""
     return division * floor(mass / division)
+
+
+def round_up(mass: Mass, division: Mass) -> Mass:
+    """Give the fewest whole divisions that hold the mass."""
+    return division * ceil(mass / division)
 
 
 def round_near(mass: Mass, division: Mass) -> Mass:
