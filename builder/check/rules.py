@@ -45,6 +45,7 @@ from builder.check.label.batch_codes_alike import find_batch_codes_alike
 from builder.check.label.claims import find_claims
 from builder.check.label.contents_by_weight import find_contents_by_weight
 from builder.check.label.free_from import find_broken_promises
+from builder.check.label.label_name_small import find_names_too_small
 from builder.check.label.label_order import find_open_label_orders
 from builder.check.label.label_over_container import find_labels_over_containers
 from builder.check.label.label_sheets import find_first_labels_off_the_sheet, find_unfit_label_sheets
@@ -83,6 +84,7 @@ from builder.check.recipe.shares_not_whole import find_shares_not_whole
 from builder.check.recipe.unknown_ingredient import find_unknown_ingredients
 from builder.check.recipe.unknown_recipe import find_unknown_recipes
 from builder.check.roster.allergies import find_allergies_met
+from builder.check.roster.own_names import find_own_names_not_printed
 from builder.check.roster.roster_choices import find_roster_choices_unknown
 from builder.check.roster.roster_people import find_roster_people_out_of_place
 from builder.check.rule import Found, Needs, P, Rule
@@ -191,6 +193,7 @@ RULES: tuple[Rule[Any], ...] = (
     find_labels_over_containers,
     find_first_labels_off_the_sheet,
     find_labels_too_small,
+    find_names_too_small,
     find_labels_untranslated,
     # teaching
     find_unknown_mentions,
@@ -217,6 +220,7 @@ RULES: tuple[Rule[Any], ...] = (
     find_people_to_tell,
     # roster
     find_roster_choices_unknown,
+    find_own_names_not_printed,
     find_roster_people_out_of_place,
     find_allergies_met,
     # supplies

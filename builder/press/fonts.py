@@ -1,4 +1,5 @@
-"""The fonts of the printed sheets: Fira Sans and Fira Sans Condensed (OFL 1.1), from their packages, and no other.
+"""The fonts of the printed sheets: Fira Sans and Fira Sans Condensed (OFL 1.1), from their packages, and no other; the names of products
+on labels have display faces of their own (OFL 1.1 as well), and nothing else is set in those.
 
 A private fontconfig file lists only their folders. Without it a letter that they lack would be taken from whatever font the machine has,
 so that two machines would make different sheets.
@@ -15,21 +16,33 @@ from pathlib import Path
 
 PACKAGES = {"Fira Sans": "fontpkg_fira_sans", "Fira Sans Condensed": "fontpkg_fira_sans_condensed"}
 FACES = (("Regular", 400, "normal"), ("Medium", 500, "normal"), ("Bold", 700, "normal"), ("Italic", 400, "italic"))
+# The faces of names on labels: by the name that a label calls them, their package and file. Each is a family of one face for the engine.
+DISPLAY = {
+    "label serif": ("fontpkg_dm_serif_display", "DMSerifDisplay-Regular.ttf"),
+    "label italic": ("fontpkg_dm_serif_display", "DMSerifDisplay-Italic.ttf"),
+    "label narrow": ("fontpkg_anton", "Anton-Regular.ttf"),
+    "label hand": ("fontpkg_delius", "Delius-Regular.ttf"),
+    "label light": ("fontpkg_fira_sans", "FiraSans-Light.ttf"),
+    "label heavy": ("fontpkg_fira_sans", "FiraSans-ExtraBold.ttf"),
+}
 
 
 def font_folders() -> tuple[Path, ...]:
     """Give the folders that hold the fonts."""
-    return tuple(Path(str(files(package))) / "files" for package in PACKAGES.values())
+    packages = dict.fromkeys((*PACKAGES.values(), *(package for package, _ in DISPLAY.values())))
+    return tuple(Path(str(files(package))) / "files" for package in packages)
 
 
 def font_faces() -> str:
     """Give the style rules that name each font by its file."""
-    return "\n".join(
+    text = (
         f'@font-face {{ font-family: "{family}"; font-weight: {weight}; font-style: {style}; '
         f'src: url("{font_file(family, cut).as_uri()}"); }}'
         for family in PACKAGES
         for cut, weight, style in FACES
     )
+    names = (f'@font-face {{ font-family: "{face}"; src: url("{display_file(face).as_uri()}"); }}' for face in DISPLAY)
+    return "\n".join((*text, *names))
 
 
 @contextmanager
@@ -54,4 +67,13 @@ def font_file(family: str, cut: str) -> Path:
     file = Path(str(files(PACKAGES[family]))) / "files" / f"{family.replace(' ', '')}-{cut}.ttf"
     if not file.is_file():
         raise FileNotFoundError(f"the font package of {family} lacks {file.name}")
+    return file
+
+
+def display_file(face: str) -> Path:
+    """Give the file of one face of names; raises FileNotFoundError where its package is broken."""
+    package, name = DISPLAY[face]
+    file = Path(str(files(package))) / "files" / name
+    if not file.is_file():
+        raise FileNotFoundError(f"the font package {package} lacks {name}")
     return file

@@ -21,7 +21,7 @@ from pathlib import Path
 
 from builder import pictures
 from builder.model.document import Document
-from builder.press.fonts import FACES, PACKAGES, font_file
+from builder.press.fonts import DISPLAY, FACES, PACKAGES, display_file, font_file
 
 FILE = ".pressed.json"
 ENGINE = "weasyprint"
@@ -123,7 +123,8 @@ def engine_sum(libraries: tuple[str, ...]) -> str:
     That is this stage, what cleans pictures, the engine and what it requires, Python, the fonts, and the system's libraries.
     """
     code = (sum_of(file.read_bytes()) for file in [Path(pictures.__file__), *sorted(Path(__file__).parent.glob("*.py"))])
-    fonts = (sum_of_file(font_file(family, cut)) for family in PACKAGES for cut, _, _ in FACES)
+    files = (*(font_file(family, cut) for family in PACKAGES for cut, _, _ in FACES), *map(display_file, DISPLAY))
+    fonts = map(sum_of_file, files)
     return sum_of("\n".join((sys.version, zlib.ZLIB_RUNTIME_VERSION, *libraries, *sorted(_versions(ENGINE)), *code, *fonts)).encode())
 
 

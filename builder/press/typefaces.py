@@ -1,12 +1,12 @@
-"""The two faces of the labels as their outlines have them. Heights are those of the outline itself: the font's own tables of heights name
-the flat x, and an o is higher than that."""
+"""The faces of the labels, the two of all text and those of names, as their outlines have them. Heights are those of the outline itself:
+the font's own tables of heights name the flat x, and an o is higher than that."""
 
 from functools import cache
 from pathlib import Path
 
 from builder.cache import made_once
 from builder.model.label.typeface import Typeface
-from builder.press.fonts import font_file
+from builder.press.fonts import DISPLAY, display_file, font_file
 
 FAMILY = "Fira Sans Condensed"
 CUTS = {"regular": "Regular", "bold": "Bold"}
@@ -14,12 +14,13 @@ CUTS = {"regular": "Regular", "bold": "Bold"}
 
 @cache
 def typefaces_of_labels() -> dict[str, Typeface]:
-    """Measure the regular and the bold face."""
-    return made_once(dict, Path(__file__), _measured)
+    """Measure the regular and the bold face, and those of names by the names that labels call them."""
+    return made_once(dict, Path(__file__).parent, _measured)
 
 
 def _measured() -> dict[str, Typeface]:
-    return {name: measure_typeface(font_file(FAMILY, cut)) for name, cut in CUTS.items()}
+    text = {name: measure_typeface(font_file(FAMILY, cut)) for name, cut in CUTS.items()}
+    return text | {name: measure_typeface(display_file(name)) for name in DISPLAY}
 
 
 def measure_typeface(file: Path) -> Typeface:

@@ -50,7 +50,9 @@ def _surfaces_of(container: Container) -> tuple[str, ...]:
 
 
 def _around(container: Container, stock: LabelSheet, labels: int) -> bool | None:
-    height, around = container.outside.height, container.outside.around
+    """Say whether labels lie around the side; around a bar they go the short way, and are as high as it is wide."""
+    outside = container.outside
+    height, around = outside.width if container.shape in LIES_ON_ANY_SIDE else outside.height, outside.around
     if height is None or around is None:
         return None
     return stock.height.millimetres <= height.millimetres and stock.width.millimetres * labels <= around.millimetres

@@ -63,7 +63,7 @@ def labels_of(edition, recipe):
         ),
         ("metric, symbols alike in both, C2 ss. 25 to 27", "113 g"),
         ("no date is asked for; in both", "Best before / Meilleur avant 2027-09-06 (keeps 6 months / se conserve 6 mois). "),
-        ("what is chosen, in both", "Lavender essential oil / Huile essentielle de lavande"),
+        ("what is chosen, in both", "Lavender / Lavande"),
         ("what is left out, in both", "No scent / Sans parfum"),
         ("batch, in both", "Batch / Lot : SALT-270306"),
         ("day made, in figures", "Made / Fabriqué le 2027-03-06"),

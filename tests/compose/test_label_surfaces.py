@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 from builder.compose.label_layout.label_plans import plan_labels
 from builder.compose.label_layout.label_sheets import stocks_to_try
 from builder.model.recipe.quantity import Length
+from builder.rules.label_places import labels_for
 from builder.rules.label_surface import sits
 from tests.compose.conftest import FILES, read_edition, write_studio
 from tests.compose.test_label_rules import container
@@ -65,31 +66,49 @@ def plans(tmp_path, measures):
     return edition.studio, edition.sheets[-1], next(plan_labels(edition.studio, edition.sheets[-1]))
 
 
-def test_the_sheet_whose_labels_sit_is_taken_first_then_a_tag(tmp_path):
+def test_labels_of_the_size_of_the_container_come_first_and_a_tag_bears_what_a_lid_does_not(tmp_path):
     _, _, roomy = plans(tmp_path / "roomy", "height: 70 mm, around: 240 mm, lid: 70 mm, ")
-    assert roomy.laid_out.stock.name == "letter 2 x 4"
-    _, _, narrow = plans(tmp_path / "narrow", "height: 62 mm, around: 240 mm, lid: 60 mm, ")
-    assert narrow.laid_out.stock.width.millimetres < 95
-    studio, sheet, flat = plans(tmp_path / "flat", "height: 20 mm, around: 240 mm, lid: 60 mm, ")
-    stock = flat.laid_out.stock
+    stock = roomy.laid_out.stock
+    assert stock.name.startswith("our jar, ") and stock.height.millimetres <= 70
+    assert stock.width.millimetres * roomy.laid_out.count <= 240
+    studio, sheet, flat = plans(tmp_path / "flat", "height: 12 mm, around: 136 mm, lid: 43 mm, ")
+    assert flat.laid_out.stock.is_round and flat.laid_out.stock.width.millimetres <= 43
+    stock = flat.laid_out.back.stock
     assert stock.hole is not None
     # The text of a tag stands below its hole, which is drawn from 9 mm to 14 mm.
-    (cells, *_) = flat.laid_out.cells
+    (cells, *_) = flat.laid_out.back.cells
     assert all(block.y >= 14 for cell in cells for block in cell)
-    names = [one.name for stocks in stocks_to_try(studio, sheet, flat.filling.fill) for one in stocks]
-    assert len(names) == len(set(names)) and names.index(stock.name) < names.index("letter 1 x 2")
+    tried = [(one.sheet.name, one.count, one.back) for stocks in stocks_to_try(studio, sheet, flat.filling.fill) for one in stocks]
+    names = [name for name, _, _ in tried]
+    assert len(tried) == len(set(tried)) and names.index(stock.name) < names.index("letter 1 x 2")
 
 
 def test_without_measures_every_sheet_is_tried_in_its_own_order(tmp_path):
     studio, sheet, plan = plans(tmp_path, "")
-    names = [one.name for stocks in stocks_to_try(studio, sheet, plan.filling.fill) for one in stocks]
-    assert names[:2] == ["letter 3 x 6", "letter 2 x 4"]
-    assert "letter tags" not in names
+    tried = [(one.sheet.name, one.count) for stocks in stocks_to_try(studio, sheet, plan.filling.fill) for one in stocks]
+    assert tried[:3] == [("letter 3 x 6", 1), ("letter 3 x 6", 2), ("letter 2 x 4", 1)]
+    assert "letter tags" not in [name for name, _ in tried]
 
 
 def test_a_label_to_colour_in_takes_its_place_too(tmp_path):
     studio, sheet, plan = plans(tmp_path, "height: 70 mm, around: 150 mm, lid: 70 mm, ")
-    assert plan.laid_out.stock.name == "letter 2 x 4"
+    assert plan.laid_out.count * plan.laid_out.stock.width.millimetres <= 150
     wishes = replace(studio.profile.labels, to_colour=True)
     studio = replace(studio, profile=replace(studio.profile, labels=wishes))
     assert next(plan_labels(studio, sheet)).laid_out.stock.width < Length(Fraction(95))
+
+
+# Plain geometry, and paper of 8.5 in by 11 in and of 210 mm by 297 mm (ISO 216).
+@given(
+    st.sampled_from(("cylinder", "tube", "round lid", "bag", "cavity")), st.integers(10, 260), st.integers(20, 500), st.integers(15, 150),
+    st.sampled_from((("letter", 215.9, 279.4), ("A4", 210.0, 297.0))),
+)  # fmt: skip
+def test_labels_of_a_container_sit_on_it_and_lie_on_their_paper(shape, height, around, lid, paper):
+    one = container(shape, height=str(height), around=str(around), width=str(lid), lid=str(lid))
+    for stock, labels in labels_for(one, paper[0]):
+        assert sits(one, stock, labels)
+        x, y = stock.cell(stock.cells - 1)
+        left, top = stock.cell(0)
+        assert left >= 6.35 and top >= 6.35, "printers leave up to 6.35 mm"
+        assert x + float(stock.width.millimetres) <= paper[1] - 6.35 and y + float(stock.height.millimetres) <= paper[2] - 6.35
+        assert stock.is_cut and stock.across.millimetres >= 6

@@ -18,12 +18,14 @@ from builder.compose.recipe.wording import NBSP, keep_together, sentence
 from builder.model.keeping.durability import Durability
 from builder.model.label.ingredient_list import Variant
 from builder.model.label.language import Language
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Profile, Studio
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.jar import Jar
 from builder.rules.durability import durability_in
 from builder.words.fold import fold
+from builder.words.scent import plain_scent
 from builder.words.within import within
 
 
@@ -50,7 +52,7 @@ class LabelText:
     """The text of one label.
 
     `lines` are the day, whose it is, and the batch; what is not known is a line to write on. The back begins with the ingredient list.
-    `other_names` is the name in the other languages of the region, where it differs.
+    `other_names` is the name in the other languages of the region, where it differs; `brand` is whose product it is.
     """
 
     identity: str
@@ -60,6 +62,7 @@ class LabelText:
     net: Paragraph
     back: tuple[Paragraph, ...]
     other_names: tuple[str, ...] = ()
+    brand: str = ""
 
 
 def label_text(studio: Studio, plan: ClassPlan, filled: WorkedBatch, jar: Jar) -> LabelText:
@@ -78,6 +81,7 @@ def label_text(studio: Studio, plan: ClassPlan, filled: WorkedBatch, jar: Jar) -
         identity=joined(sentence(filled.product.identity_in(language)) for language in languages),
         name=name,
         other_names=tuple(other_names),
+        brand=profile.name,
         variant=joined(_variant(studio, filled, variant, language) for language in languages),
         lines=(
             (on,) if made_on else (on, Run("", blank=18)),
@@ -112,9 +116,16 @@ def maker(profile: Profile) -> str:
 
 
 def _variant(studio: Studio, filled: WorkedBatch, variant: Variant, language: Language) -> str:
-    """Give what was chosen, in one language: in the studio's words for it, or in those of the stock for its card."""
+    """Give what was chosen, in one language: in the studio's words for it, or in those of the stock for its card, in plain words.
+
+    What was left out is said only where nothing was chosen, and a colour only where nothing else is offered.
+    """
     own = filled.recipe.told_in(language.name).options
-    return sentence(", ".join(within(own.get(fold(chosen)) or studio.name_in(language, chosen)) for chosen in chosen_in(variant)))
+    taken = [chosen for _, chosen in variant.chosen if chosen is not None]
+    scents = [one for one in taken if (card := studio.ingredient(one)) is None or card.kind != IngredientKind.COLOURANT]
+    names = scents or chosen_in(variant)[:1]
+    said = (own.get(fold(name)) or plain_scent(studio.name_in(language, name)) for name in names)
+    return sentence(", ".join(within(name) for name in said))
 
 
 def _ingredients(studio: Studio, variant: Variant, colon: str) -> Paragraph:

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from fractions import Fraction
 
-from builder.compose.label_layout.label_layout import Rules
+from builder.compose.label_layout.rules import Rules
 from builder.model.label.region import Region
 from builder.model.label.type_height import HeightRule, Statement, rules_for
 from builder.model.recipe.figure import Figure

@@ -9,9 +9,10 @@ from dataclasses import dataclass
 from math import inf
 
 from builder.compose.label.label_texts import LabelText, Paragraph, Run
+from builder.compose.label_front.front import Drawing
 from builder.compose.label_layout.label_lines import Block, Setter, line_height
+from builder.compose.label_layout.rules import Rules, clear_above
 from builder.model.label.label_sheet import LabelSheet
-from builder.model.label.typeface import POINT
 
 LARGEST, STEP, NAME_LARGEST = 10.0, 0.25, 14.0
 SHARES = (0.26, 0.3, 0.33, 0.36, 0.4, 0.44, 0.48, 0.52, 0.56, 0.6)
@@ -19,22 +20,6 @@ GAP, GUTTER = 0.7, 2.0
 SQUARE_IN_CIRCLE = 0.7071
 # Where the hole of a tag begins, and the clear space below it, in millimetres.
 HOLE_AT, BELOW_THE_HOLE = 9.0, 4.0
-
-
-@dataclass(frozen=True)
-class Rules:
-    """What a layout has to keep: the least sizes in points, the part of the height for the net contents (None: no rule), clear spaces.
-
-    `ingredients` is the height of the ingredient list to that of other text: 1, or less on a small pack.
-    """
-
-    text: float
-    net: float
-    net_part: float | None
-    clear_above: float
-    clear_beside: float
-    inset: float
-    ingredients: float = 1.0
 
 
 @dataclass(frozen=True)
@@ -49,11 +34,22 @@ class Box:
 
 @dataclass(frozen=True)
 class LaidOut:
-    """Labels laid out: for each text one cell, or two where front and back are apart, each with its blocks. `points` is the text's size."""
+    """Labels laid out: for each text one cell, or two where front and back are apart, each with its blocks. `points` is the text's size.
+
+    `drawings` has for each cell what a composed front draws behind its words; it is empty where no front is composed. `back` are
+    the backs where they lie on a sheet of their own.
+    """
 
     stock: LabelSheet
     points: float
     cells: tuple[tuple[tuple[Block, ...], ...], ...]
+    drawings: tuple[tuple[Drawing | None, ...], ...] = ()
+    back: "LaidOut | None" = None
+
+    @property
+    def count(self) -> int:
+        """Give how many labels one text takes."""
+        return len(self.cells[0]) if self.cells else 1
 
 
 def lay_out(texts: Sequence[LabelText], stock: LabelSheet, panels: int, rules: Rules, setter: Setter) -> LaidOut | None:
@@ -129,7 +125,7 @@ def _over_net(text: LabelText, box: Box, points: float, rules: Rules, setter: Se
     net = _net(text, box, box, rules, setter)
     if net is None:
         return None
-    height = net.y - _clear_above(rules) - box.y
+    height = net.y - clear_above(rules) - box.y
     for share in SHARES:
         width = box.width * share
         back = _back(text, Box(box.x + width + GUTTER, box.y, box.width - width - GUTTER, height), points, rules, setter)
@@ -144,7 +140,7 @@ def _above(text: LabelText, box: Box, points: float, rules: Rules, setter: Sette
     if net is None:
         return None
     for head in _heads(text, box, points, setter):
-        bottom = net.y - _clear_above(rules)
+        bottom = net.y - clear_above(rules)
         back = setter.stack(_sized(text, points, rules), box.x, head[-1].below + 2 * GAP, box.width, GAP, bottom)
         if back:
             return (*head, *back, net)
@@ -164,7 +160,7 @@ def _front(text: LabelText, box: Box, beside: Box, points: float, rules: Rules, 
     net = _net(text, box, beside, rules, setter)
     if net is None:
         return None
-    return next(((*head, net) for head in _heads(text, box, points, setter, net.y - _clear_above(rules))), None)
+    return next(((*head, net) for head in _heads(text, box, points, setter, net.y - clear_above(rules))), None)
 
 
 def _heads(text: LabelText, box: Box, points: float, setter: Setter, bottom: float = inf) -> Iterator[tuple[Block, ...]]:
@@ -191,8 +187,3 @@ def _net(text: LabelText, box: Box, beside: Box, rules: Rules, setter: Setter) -
     if rules.net_part is not None and height > rules.net_part * (box.height + 2 * box.y) - box.y:
         return None
     return Block(box.x, box.y + box.height - height, width, rules.net, lines)
-
-
-def _clear_above(rules: Rules) -> float:
-    """Give the clear space above the net contents, in millimetres: so many heights of a capital, which is under 0.7 of the size."""
-    return rules.clear_above * 0.7 * rules.net * POINT

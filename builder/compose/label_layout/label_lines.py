@@ -1,6 +1,6 @@
 """Text broken into lines by the widths of its letters, so that what fits is known before anything is printed."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from math import ceil, inf
@@ -18,18 +18,25 @@ TOUCH = 1e-6
 
 @dataclass(frozen=True)
 class Block:
-    """A paragraph in its place: left and top edge and the width it may take, in millimetres, its type size in points, its lines."""
+    """A paragraph in its place: left and top edge and the width it may take, in millimetres, its type size in points, its lines.
+
+    `face` is the typeface where it is none of the two of all text; `tracking` is what is added after each letter, in parts of the size.
+    """
 
     x: float
     y: float
     width: float
     points: float
     lines: tuple[Paragraph, ...]
+    face: str = ""
+    is_centred: bool = False
+    tracking: float = 0.0
+    leading: float = LEADING
 
     @property
     def height(self) -> float:
         """Give its height in millimetres."""
-        return len(self.lines) * line_height(self.points)
+        return len(self.lines) * line_height(self.points, self.leading)
 
     @property
     def below(self) -> float:
@@ -37,9 +44,9 @@ class Block:
         return self.y + self.height
 
 
-def line_height(points: float) -> float:
+def line_height(points: float, leading: float = LEADING) -> float:
     """Give the height of one line in millimetres."""
-    return points * LEADING * POINT
+    return points * leading * POINT
 
 
 @dataclass(frozen=True)
@@ -95,22 +102,30 @@ class Setter:
             text.lines[ends] = tuple(_joined(_spaced(text.words[begin:end])) for begin, end in zip((0, *ends), ends, strict=False))
         return text.lines[ends]
 
+    def lines_in(self, paragraph: Paragraph, points: float, width_of: Callable[[int], float]) -> tuple[Paragraph, ...] | None:
+        """Break a paragraph into lines each of which has its own width, by its number from 0; None where a word is wider than its line."""
+        words = self._text(paragraph).words
+        ends = self._broken(words, points, width_of)
+        if ends is None:
+            return None
+        return tuple(_joined(_spaced(words[begin:end])) for begin, end in zip((0, *ends), ends, strict=False))
+
     def _ends(self, text: _Text, points: float, width: float) -> tuple[int, ...] | None:
         """Give for each line the number of words that stand in it and before it."""
         key = (points, width)
         if key not in text.ends:
-            text.ends[key] = self._broken(text.words, points, width)
+            text.ends[key] = self._broken(text.words, points, lambda _: width)
         return text.ends[key]
 
-    def _broken(self, words: tuple[_Word, ...], points: float, width: float) -> tuple[int, ...] | None:
+    def _broken(self, words: tuple[_Word, ...], points: float, width_of: Callable[[int], float]) -> tuple[int, ...] | None:
         ends: list[int] = []
         used, space = 0.0, 0.0
         for number, word in enumerate(words):
             wide = word.width(points)
-            if wide > width:
-                return None
-            if number and used + space + wide <= width:
+            if number and used + space + wide <= width_of(len(ends) - 1):
                 used += space
+            elif wide > width_of(len(ends)):
+                return None
             else:
                 ends.append(number)
                 used = 0.0

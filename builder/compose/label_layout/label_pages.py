@@ -1,6 +1,6 @@
 """Cells with text become pages of a sheet: where each cell lies on the paper, in CSS measures."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from itertools import islice
 
@@ -8,13 +8,16 @@ from builder.compose.edition import Edition
 from builder.compose.frames import sheet_frame
 from builder.compose.label.label_texts import Paragraph
 from builder.compose.label_layout.label_layout import HOLE_AT
-from builder.compose.label_layout.label_lines import LEADING, Block
+from builder.compose.label_layout.label_lines import Block
 from builder.compose.views.labels import BlockView, CellView, LabelsView, MarkView, RunView
 from builder.model.label.label_sheet import LabelSheet, LabelWishes
 from builder.model.recipe.quantity import Length
 
 # Borders drawn for labels, each a class of the stylesheet and a picture in layouts/borders/.
 BORDERS = ("leaves", "waves", "pebbles", "stars")
+
+# Corner marks: their length, how far they stay off the label so that none is left on it, and their width, in millimetres.
+LONG, OFF, HAIR = 2.0, 0.5, 0.1
 
 
 def border(number: int) -> str:
@@ -63,13 +66,29 @@ def _placed(stock: LabelSheet, number: int, cell: CellView, shift: tuple[float, 
     width, height = float(stock.width.millimetres), float(stock.height.millimetres)
     corner = width / 2 if stock.is_round else float(stock.corner.millimetres)
     whole = f"{place(0, 0, width, height)};border-radius:{corner:.4f}mm"
-    kinds = [*(["cut"] if stock.is_cut else []), *([cell.art] if cell.art else [])]
-    marks = (*(MarkView(kind, whole) for kind in kinds), *cell.marks)
+    has_corners = (
+        stock.is_cut and not stock.is_round and stock.hole is None and min(stock.across.millimetres, stock.down.millimetres) > 2 * LONG
+    )
+    kinds = [*(["cut"] if stock.is_cut and not has_corners else []), *([cell.art] if cell.art else [])]
+    marks = (*(MarkView(kind, whole) for kind in kinds), *(_corners(width, height) if has_corners else ()), *cell.marks)
     return replace(cell, style=place(x + shift[0], y + shift[1], width, height), marks=marks)
 
 
+def _corners(width: float, height: float) -> Iterator[MarkView]:
+    """Draw the marks between which a label is cut out by hand, outside of it."""
+    for x, right in ((0.0, -1), (width, 1)):
+        for y, down in ((0.0, -1), (height, 1)):
+            yield MarkView("tick", place(x - HAIR / 2, y + (OFF if down > 0 else -OFF - LONG), HAIR, LONG))
+            yield MarkView("tick", place(x + (OFF if right > 0 else -OFF - LONG), y - HAIR / 2, LONG, HAIR))
+
+
 def _block(block: Block) -> BlockView:
-    style = f"left:{block.x:.4f}mm;top:{block.y:.4f}mm;width:{block.width:.4f}mm;font-size:{block.points:.2f}pt;line-height:{LEADING}"
+    style = (
+        f"left:{block.x:.4f}mm;top:{block.y:.4f}mm;width:{block.width:.4f}mm;font-size:{block.points:.2f}pt;line-height:{block.leading:g}"
+    )
+    style += f";font-family:'{block.face}'" if block.face else ""
+    style += ";text-align:center" if block.is_centred else ""
+    style += f";letter-spacing:{block.tracking:g}em" if block.tracking else ""
     return BlockView(style, tuple(_line(line) for line in block.lines))
 
 

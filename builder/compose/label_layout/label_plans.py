@@ -1,21 +1,32 @@
 """The labels of each product of a class date on the sheet that is asked for, or on the first that lets everything stand."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from builder.compose.label.label_texts import LabelText, label_text
 from builder.compose.label.package_words import package_contents
+from builder.compose.label_front.designs import DESIGNS, USUAL, Design
+from builder.compose.label_layout.composed import lay_out_composed
 from builder.compose.label_layout.label_heights import height_rules, rules_of, smaller_rules
-from builder.compose.label_layout.label_layout import LaidOut, Rules, lay_out
-from builder.compose.label_layout.label_lines import setter_of
-from builder.compose.label_layout.label_sheets import known_stocks, label_sits, stock_is_known, stocks_to_try, tag_stocks, wished
+from builder.compose.label_layout.label_layout import LaidOut, lay_out
+from builder.compose.label_layout.label_lines import Setter, setter_of
+from builder.compose.label_layout.label_sheets import (
+    Stock,
+    known_stocks,
+    label_sits,
+    stock_is_known,
+    stocks_to_try,
+    tag_stocks,
+    wished,
+)
+from builder.compose.label_layout.rules import Rules
 from builder.compose.recipe.portion_words import container_name
 from builder.compose.recipe.wording import shortest
 from builder.model.label.label_fit import LabelFit, OverContainer, Start
-from builder.model.label.label_sheet import LabelSheet
 from builder.model.label.type_height import Statement
 from builder.model.recipe.filling import Filling
 from builder.model.recipe.quantity import Length
+from builder.model.recipe.recipe import Recipe
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
@@ -31,6 +42,7 @@ class LabelPlan:
     filling: Filling
     texts: tuple[LabelText, ...]
     laid_out: LaidOut | None
+    jars: tuple[Jar, ...] = ()
 
     @property
     def name(self) -> str:
@@ -62,7 +74,6 @@ def plan_labels(studio: Studio, plan: ClassPlan) -> Iterator[LabelPlan]:
     if all(rule.region != studio.profile.region for rule in studio.type_heights):
         return
     setter = setter_of(studio.typefaces)
-    panels = wished(studio, plan).panels
     for made in plan.made:
         if not is_translated(made.batch.recipe, studio):
             continue
@@ -70,23 +81,57 @@ def plan_labels(studio: Studio, plan: ClassPlan) -> Iterator[LabelPlan]:
             filling = containers.filling
             texts = tuple(_text(studio, plan, made.batch, jar) for jar in containers.jars)
             if texts:
-                laid = (lay_out(texts, stock, panels, rules, setter) for stock, rules in _ways(studio, plan, made.batch, filling))
-                yield LabelPlan(made, filling, texts, next((one for one in laid if one), None))
+                designs = (design_of(studio, plan, made.batch.recipe, jar) for jar in containers.jars)
+                dressed = tuple(zip(texts, designs, strict=True))
+                ways = _ways(studio, plan, made.batch, filling)
+                laid = _best(dressed, ways, setter, to_fill_in=wished(studio, plan).to_colour)
+                yield LabelPlan(made, filling, texts, laid, containers.jars)
 
 
-def _ways(studio: Studio, plan: ClassPlan, batch: WorkedBatch, filling: Filling) -> Iterator[tuple[LabelSheet, Rules]]:
-    """Give what is tried in turn: the best sheets; on a small pack these with a smaller ingredient list; then the second best."""
+def design_of(studio: Studio, plan: ClassPlan, recipe: Recipe, jar: Jar) -> Design:
+    """Give the design of one label: what its guest has chosen, else that of the recipe, of the class, of the studio."""
+    guest = jar.guest.design if jar.guest else ""
+    name = guest or recipe.label_design or wished(studio, plan).design
+    return DESIGNS.get(name, USUAL)
+
+
+Way = tuple[Stock, Rules]
+
+
+def _best(
+    dressed: Sequence[tuple[LabelText, Design]], ways: Iterable[Sequence[Way]], setter: Setter, *, to_fill_in: bool
+) -> LaidOut | None:
+    """Give the first way in which every front has its mark, else the first with a composed front, else the first in which all stands."""
+    ways = tuple(ways)
+    for tried in ways:
+        bare = None
+        for stock, rules in tried:
+            laid = lay_out_composed(dressed, stock, rules, setter, to_fill_in=to_fill_in)
+            if laid and all(drawing.is_marked for label in laid.drawings for drawing in label if drawing):
+                return laid
+            bare = bare or laid
+        if bare:
+            return bare
+    texts = [text for text, _ in dressed]
+    each = ((stock, rules) for tried in ways for stock, rules in tried if stock.back is None)
+    packed = (lay_out(texts, stock.sheet, stock.count, rules, setter) for stock, rules in each)
+    return next((one for one in packed if one), None)
+
+
+def _ways(studio: Studio, plan: ClassPlan, batch: WorkedBatch, filling: Filling) -> tuple[list[Way], list[Way]]:
+    """Give what is tried in turn: the best sheets, and on a small pack these with a smaller ingredient list; then the second best."""
     best, others = stocks_to_try(studio, plan, filling.fill)
-    rules, wishes = rules_of(studio, batch, filling), wished(studio, plan)
-    yield from ((stock, rules) for stock in best)
-    on_it = [stock for stock in best if stock.hole is None and label_sits(studio, filling.fill, stock, wishes, wishes.panels)]
-    yield from ((stock, smaller) for smaller in smaller_rules(studio, batch, filling) for stock in on_it)
-    yield from ((stock, rules) for stock in others)
+    rules = rules_of(studio, batch, filling)
+    on_it = [stock for stock in best if stock.sheet.hole is None and label_sits(studio, filling.fill, stock.sheet, stock.count)]
+    smaller = [(stock, one) for one in smaller_rules(studio, batch, filling) for stock in on_it]
+    return [*((stock, rules) for stock in best), *smaller], [(stock, rules) for stock in others]
 
 
 def _text(studio: Studio, plan: ClassPlan, batch: WorkedBatch, jar: Jar) -> LabelText:
     """Write the label of one container, or of a package of several."""
     text = label_text(studio, plan, batch, jar)
+    if jar.guest and jar.guest.own_name:
+        text = replace(text, name=jar.guest.own_name, other_names=())
     if jar.units == 1:
         return text
     container, languages = container_name(studio, jar.filling.fill), studio.label_languages
@@ -118,6 +163,9 @@ def _fit(studio: Studio, sheet: ClassPlan, plan: LabelPlan) -> LabelFit:
         class_key=sheet.studio_class.key,
         asked_for=asked_for,
         fits=plan.laid_out is not None,
+        # What a package has to say of its contents is too long for any design.
+        is_composed=bool(filling.fill.units > 1 or (plan.laid_out and plan.laid_out.drawings)),
+        on=plan.laid_out.stock.name if plan.laid_out else "",
         would_do=would_do,
         on_two=on_two,
         least=", ".join(heights),
@@ -135,27 +183,27 @@ def _little_room(studio: Studio) -> str:
 
 def _over_container(studio: Studio, sheet: ClassPlan, plan: LabelPlan) -> OverContainer | None:
     """Say how labels are larger than the container; None where they sit, or where that is not known."""
-    wishes, fill = wished(studio, sheet), plan.filling.fill
+    wishes, fill, laid = wished(studio, sheet), plan.filling.fill, plan.laid_out
     container = studio.container(fill.container)
-    if container is None or plan.laid_out is None or label_sits(studio, fill, plan.laid_out.stock, wishes, wishes.panels) is not False:
+    labels = laid.count + (wishes.to_colour and not laid.drawings) if laid else 0
+    if container is None or laid is None or label_sits(studio, fill, laid.stock, labels) is not False:
         return None
-    setter, rules, stock = setter_of(studio.typefaces), rules_of(studio, plan.made.batch, plan.filling), plan.laid_out.stock
-    sitting = [one for one in known_stocks(studio) if label_sits(studio, fill, one, wishes, wishes.panels)]
+    setter, rules, stock = setter_of(studio.typefaces), rules_of(studio, plan.made.batch, plan.filling), laid.stock
+    sitting = [one for one in known_stocks(studio) if label_sits(studio, fill, one, labels)]
     would_do, tags = (
-        tuple(one.name for one in stocks if lay_out(plan.texts, one, wishes.panels, rules, setter))
-        for stocks in (sitting, tag_stocks(studio))
+        tuple(one.name for one in stocks if lay_out(plan.texts, one, laid.count, rules, setter)) for stocks in (sitting, tag_stocks(studio))
     )
-    on_two = (one for one in known_stocks(studio) if label_sits(studio, fill, one, wishes, 2))
+    on_two = (one for one in known_stocks(studio) if label_sits(studio, fill, one, 2 + wishes.to_colour))
     fit_on_two = tuple(one.name for one in (*on_two, *tag_stocks(studio)) if lay_out(plan.texts, one, 2, rules, setter))
     return OverContainer(
         container=container_name(studio, fill),
         sheet=stock.name,
         label=f"{_mm(stock.width)} wide and {_mm(stock.height)} high",
-        labels=wishes.panels + wishes.to_colour,
+        labels=labels,
         places=", ".join(f"{what} {_mm(length)}" for what, length in container.outside.measured),
         would_do=would_do,
         tags=tags,
-        on_two=fit_on_two if wishes.panels == 1 else (),
+        on_two=fit_on_two if laid.count == 1 else (),
     )
 
 

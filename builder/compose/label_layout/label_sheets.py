@@ -1,24 +1,27 @@
 """Which sheets the labels of a class are tried on: the one that is asked for, or those that sit on the container before others."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from builder.model.label.label_sheet import LabelSheet
+from builder.model.recipe.container import Container
 from builder.model.recipe.recipe import Fill
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
+from builder.rules.label_places import bands_of, labels_for, lid_of
 from builder.rules.label_surface import sits
 from builder.words.fold import fold
 
 
 @dataclass(frozen=True)
 class Wished:
-    """What counts for a class: its own wishes before those of the studio."""
+    """What counts for a class: its own wishes before those of the studio. `counts` are the numbers of labels that one text may take."""
 
     sheet: str
-    panels: int
+    counts: tuple[int, ...]
     to_colour: bool
     tags: bool
+    design: str = ""
 
 
 def wished(studio: Studio, plan: ClassPlan) -> Wished:
@@ -26,7 +29,14 @@ def wished(studio: Studio, plan: ClassPlan) -> Wished:
     own, ours = plan.studio_class.labels, studio.profile.labels
     to_colour = own.to_colour if own.to_colour is not None else ours.to_colour
     tags = own.tags if own.tags is not None else ours.tags
-    return Wished(own.sheet or ours.sheet or "", own.panels or ours.panels or 1, bool(to_colour), bool(to_colour) if tags is None else tags)
+    panels = own.panels or ours.panels
+    return Wished(
+        sheet=own.sheet or ours.sheet or "",
+        counts=(panels,) if panels else (1, 2),
+        to_colour=bool(to_colour),
+        tags=bool(to_colour) if tags is None else tags,
+        design=own.design or ours.design or "",
+    )
 
 
 def stock_is_known(studio: Studio, plan: ClassPlan) -> bool:
@@ -35,24 +45,55 @@ def stock_is_known(studio: Studio, plan: ClassPlan) -> bool:
     return not name or fold(name) in studio.label_sheets
 
 
-def stocks_to_try(studio: Studio, plan: ClassPlan, fill: Fill) -> tuple[Sequence[LabelSheet], Sequence[LabelSheet]]:
-    """Give the sheet that is asked for, or those of the studio's paper in turn, and after them the second best.
+@dataclass(frozen=True)
+class Stock:
+    """What one text is tried on: so many labels of a sheet, or a front of one and a back of another."""
 
-    These are tags that hang on the container, then labels that are known not to sit on it.
+    sheet: LabelSheet
+    count: int
+    back: LabelSheet | None = None
+
+
+Stocks = list[Stock]
+
+
+def stocks_to_try(studio: Studio, plan: ClassPlan, fill: Fill) -> tuple[Stocks, Stocks]:
+    """Give the sheet that is asked for, or in turn those of the container's own size and those of the studio's paper; then the second best.
+
+    Each comes with how many labels of it a container has: as many as is asked for, or one before two. The second best are tags that hang
+    on the container, then labels that are known not to sit on it.
     """
     wishes = wished(studio, plan)
     if wishes.sheet:
         stock = studio.label_sheets.get(fold(wishes.sheet))
-        return [stock] if stock else [], []
-    known = known_stocks(studio)
-    too_large = [stock for stock in known if label_sits(studio, fill, stock, wishes, wishes.panels) is False]
-    return [one for one in known if one not in too_large], [*(tag_stocks(studio) if too_large else ()), *too_large]
+        asked_for = _counted([stock] if stock else [], wishes)
+        sitting = [one for one in asked_for[1:] if label_sits(studio, fill, one.sheet, one.count) is not False]
+        return [*asked_for[:1], *sitting], []
+    container = studio.container(fill.container) if fill.units == 1 else None
+    own_size = _own_size(studio, container, wishes) if container else ()
+    known = _counted(known_stocks(studio), wishes)
+    too_large = [one for one in known if label_sits(studio, fill, one.sheet, one.count) is False]
+    sitting = [*own_size, *(one for one in known if one not in too_large)]
+    return sitting, [*(_counted(tag_stocks(studio), wishes) if too_large else ()), *too_large]
 
 
-def label_sits(studio: Studio, fill: Fill, stock: LabelSheet, wishes: Wished, panels: int) -> bool | None:
-    """Say whether the labels of one container sit on it, one to colour in among them; None where it is not measured, or for a package."""
+def _counted(stocks: Sequence[LabelSheet], wishes: Wished) -> Stocks:
+    return [Stock(stock, count) for stock in stocks for count in wishes.counts]
+
+
+def _own_size(studio: Studio, container: Container, wishes: Wished) -> Iterator[Stock]:
+    """Give labels of the container's own size; a lid bears the front where the back goes around the side, or hangs on a tag."""
+    paper = studio.profile.paper
+    yield from (Stock(sheet, count) for sheet, count in labels_for(container, paper) if count in wishes.counts)
+    lid = lid_of(container, paper)
+    if lid is not None and 2 in wishes.counts:
+        yield from (Stock(lid, 1, back) for back in (*bands_of(container, paper), *tag_stocks(studio)))
+
+
+def label_sits(studio: Studio, fill: Fill, stock: LabelSheet, labels: int) -> bool | None:
+    """Say whether so many labels of one container sit on it; None where it is not measured, or for a package."""
     container = studio.container(fill.container)
-    return sits(container, stock, panels + wishes.to_colour) if container and fill.units == 1 else None
+    return sits(container, stock, labels) if container and fill.units == 1 else None
 
 
 def known_stocks(studio: Studio) -> list[LabelSheet]:

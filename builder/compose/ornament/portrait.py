@@ -12,9 +12,9 @@ from builder.model.recipe.ingredient import SCENTS, Ingredient
 from builder.model.recipe.ingredient_kind import IngredientKind as Kind
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
+from builder.words.scent import plain_scent
 
 MOST_PETALS = 12  # Of one round. What comes after the eleven largest is one petal, so that each can still be coloured in.
-_ADDED = (" essential oil", " absolute", " resinoid", " fragrance oil", " flavour oil", " oil")
 
 
 class Form(Enum):
@@ -120,7 +120,4 @@ def _rounds(count: int) -> int:
 def _scents(cards: Iterable[Ingredient]) -> Iterable[str]:
     for card in cards:
         if card.declared_as in SCENTS:
-            name = card.name
-            for added in _ADDED:
-                name = name.removesuffix(added)
-            yield name
+            yield plain_scent(card.name)

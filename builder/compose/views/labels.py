@@ -43,13 +43,17 @@ class QrView:
 
 @dataclass(frozen=True)
 class CellView:
-    """One cell: its style, its text and what is drawn in it. `art` names a border around it; placing the cell makes a mark of it."""
+    """One cell: its style, its text and what is drawn in it. `art` names a border around it; placing the cell makes a mark of it.
+
+    `drawing_html` is what lies behind the text of a composed front.
+    """
 
     style: str = ""
     blocks: tuple[BlockView, ...] = ()
     marks: tuple[MarkView, ...] = ()
     qr: QrView | None = None
     art: str = ""
+    drawing_html: str = ""
 
 
 @dataclass(frozen=True)

@@ -41,7 +41,8 @@ class LabelFit:
     `would_do` are the sheets on which it would, `on_two` those on which it would with the text on two labels. `least` says the least
     heights of type. `place` is where the sheet is asked for, or the recipe. `over` is None where the labels sit on their container, or
     where it has not been measured. `with_little_room` says what the region lets stand elsewhere, and where that is written. `starts` says
-    where the first sheet of a date begins; None for the sheets after it, and where nothing fits.
+    where the first sheet of a date begins; None for the sheets after it, and where nothing fits. `is_composed` says whether
+    fronts have a design, `on` which sheet the labels lie on.
     """
 
     name: str
@@ -56,3 +57,5 @@ class LabelFit:
     over: OverContainer | None = None
     with_little_room: str = ""
     starts: Start | None = None
+    is_composed: bool = True
+    on: str = ""

@@ -45,7 +45,8 @@ class LabelSheet:
 
 @dataclass(frozen=True)
 class LabelWishes:
-    """What a studio, or a class of its own, asks of its labels: a sheet by name, text on one label or on two, a label to colour in, tags.
+    """What a studio, or a class of its own, asks of its labels: a sheet by name, text on one label or on two, a label to colour in, tags,
+    a design by name, names that students give to what they have made.
 
     None means: not said. `right` and `down` move everything on the page, since a printer may be off.
     """
@@ -56,6 +57,8 @@ class LabelWishes:
     tags: bool | None = None
     right: Length | None = None
     down: Length | None = None
+    design: str | None = None
+    own_names: bool = False
     place: Place = field(default=NOWHERE, compare=False)
 
 

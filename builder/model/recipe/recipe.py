@@ -238,6 +238,7 @@ class Recipe(Placed):
     storage: str = ""
     directions: str = ""
     label_cautions: tuple[str, ...] = ()
+    label_design: str = ""
     after_opening: str = ""
     single_use: bool = False
     translations: Mapping[str, Translation] = field(default_factory=dict)

@@ -12,15 +12,19 @@ from builder.model.roster.allergy import Allergy
 from builder.words.fold import fold
 from builder.words.reason import is_reason
 
+NO_NAME = Name("", NOWHERE)
+# What somebody calls what they have made, on their labels alone.
+OWN_NAME = "their name for it"
 # The columns about people; every other one is a choice.
-PEOPLE = ("name", "date", "age", "allergies", "settled", "waiting")
+PEOPLE = ("name", "date", "age", "allergies", "settled", "waiting", "design", OWN_NAME)
 
 
 @dataclass(frozen=True)
 class RosterRow:
     """One person as written. `choices` are the cells of the columns for choices by the key of the column; empty: not chosen yet.
 
-    `settled`: what the studio has settled with the person about their allergies. `waiting`: there is no seat for them yet.
+    `settled`: what the studio has settled with the person about their allergies. `waiting`: there is no seat for them yet. `design` and
+    `own_name` are of their labels: how these look, and what they call what they have made.
     """
 
     name: Name
@@ -30,6 +34,8 @@ class RosterRow:
     choices: Mapping[str, Name]
     settled: str = ""
     waiting: bool = False
+    design: str = ""
+    own_name: Name = NO_NAME
     place: Place = field(default=NOWHERE, compare=False)
     date_place: Place = field(default=NOWHERE, compare=False)
     age_place: Place = field(default=NOWHERE, compare=False)
@@ -51,7 +57,8 @@ class Guest:
     """One person of one date. `chosen` holds, by the recipe's key and the choice, the option taken (None: left out) where it is known.
 
     `compared` are the allergies of the person, each beside what the class uses and offers; `settled` is what
-    the studio has settled with them about it, which counts if it `is_settled`. `place` is where they stand on the roster.
+    the studio has settled with them about it, which counts if it `is_settled`. `place` is where they stand on the roster. `design` and
+    `own_name` are of their labels.
     """
 
     name: str
@@ -62,6 +69,8 @@ class Guest:
     settled: str = ""
     place: Place = field(default=NOWHERE, compare=False)
     settled_place: Place = field(default=NOWHERE, compare=False)
+    design: str = ""
+    own_name: str = ""
 
     @property
     def is_settled(self) -> bool:

@@ -10,11 +10,12 @@ from typing import TypeVar
 
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import ROSTER_COLUMN_UNCLEAR, STOP, FindingKind
+from builder.model.label.design_names import DESIGN_NAMES
 from builder.model.place import Name, Place
-from builder.model.roster.roster import PEOPLE, Roster, RosterRow
+from builder.model.roster.roster import OWN_NAME, PEOPLE, Roster, RosterRow
 from builder.read.text.text_error import TextError, quoted
 from builder.read.values.numbers import parse_whole
-from builder.read.values.values import parse_date, parse_yes_or_no
+from builder.read.values.values import parse_date, parse_yes_or_no, word_of
 
 FINDS = (
     FindingKind("roster-column-missing", STOP, "A roster lacks a column that it needs."),
@@ -108,6 +109,7 @@ def _row(line: _Line, columns: Sequence[str], findings: list[Finding]) -> Roster
     date = _parsed(by_column.get("date"), parse_date, findings)
     age = _parsed(by_column.get("age"), _age, findings)
     waiting = _parsed(by_column.get("waiting"), parse_yes_or_no, findings)
+    design = _parsed(by_column.get("design"), word_of(*DESIGN_NAMES), findings)
     if formulas or not by_column["name"].text or len(findings) > known:
         return None
     return RosterRow(
@@ -118,6 +120,8 @@ def _row(line: _Line, columns: Sequence[str], findings: list[Finding]) -> Roster
         settled=by_column["settled"].text if "settled" in by_column else "",
         waiting=bool(waiting),
         choices={column: cell for column, cell in by_column.items() if column not in PEOPLE},
+        design=design or "",
+        own_name=by_column.get(OWN_NAME, Name("", line.place)),
         place=line.place,
         date_place=by_column["date"].place if "date" in by_column else line.place,
         age_place=by_column["age"].place if "age" in by_column else line.place,

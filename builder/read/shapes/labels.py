@@ -6,6 +6,7 @@ from typing import Annotated, Self
 from pydantic import model_validator
 
 from builder.model.finding_kind import STOP, FindingKind
+from builder.model.label.design_names import DESIGN_NAMES
 from builder.model.recipe.quantity import Length
 from builder.read.shapes.fields import Gap, LengthField, Shift, Text, WholeAboveZero, YesOrNo, reads
 from builder.read.shapes.shape import Shape, maybe, needed
@@ -20,6 +21,7 @@ PAPERS = {"A4": (Fraction(210), Fraction(297)), "letter": (Fraction(2159, 10), F
 NOTHING = Length(Fraction(0))
 SMALLEST, MOST_OFF = 5, 15
 Paper = Annotated[str, reads(word_of("letter", "A4"))]
+DesignName = Annotated[str, reads(word_of(*DESIGN_NAMES))]
 
 
 class LabelSheetShape(Shape):
@@ -85,11 +87,16 @@ class LabelWishesShape(Shape):
     """Whether a border to colour in stands beside each label, and each student's bag gets a tag."""
     tags: YesOrNo | None = maybe("tags", example="yes")
     """Whether each student's bag gets a tag."""
+    design: DesignName | None = maybe("design", example="garland")
+    """How the labels look: posy, poster, linen, garland, slate or sampler. `stillroom reference labels` tells of them."""
 
 
 class StudioLabelsShape(LabelWishesShape):
     """What a studio asks of all its labels, and how far off its printer is."""
 
+    own_names: YesOrNo = maybe("names of their own", False, example="yes")
+    """Whether a label bears what its student calls it, from the column `their name for it` of the roster, in place of the product's name.
+    It stands on labels only; what it is and everything else stays."""
     right: Shift | None = maybe("right", example="0.5 mm")
     """How far to the right your printer has to print, or to the left with a minus. The label test page shows it."""
     down: Shift | None = maybe("down", example="-1 mm")

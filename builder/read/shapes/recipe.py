@@ -32,6 +32,7 @@ from builder.read.shapes.fields import (
     check_languages,
     reads,
 )
+from builder.read.shapes.labels import DesignName
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text.text_error import TextError
 from builder.read.values.bounds import PRODUCT_DENSITY
@@ -370,6 +371,8 @@ class RecipeShape(Shape):
     file's name."""
     label_cautions: Texts = maybe("label cautions", (), "[Keep out of the eyes.]")
     """Cautions for the label, each a sentence."""
+    label_design: DesignName = maybe("label design", "", "linen")
+    """How the labels of this product look, in place of what the class or studio.yaml says."""
     accepts: dict[str, Text] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")
     """Findings on this recipe that you accept, by name, each with its reason in a sentence."""
 

@@ -26,7 +26,9 @@ def reckon_guests(studio: Studio, studio_class: StudioClass, date: ClassDate | N
     for row in rows:
         chosen = _chosen(studio, studio_class, roster, row)
         compared = reckon_allergies(studio, studio_class, words.terms(row.allergies), chosen) if words and row.allergies else ()
-        guests.append(Guest(row.name.text, row.age, row.allergies, chosen, compared, row.settled, row.allergies_place, row.settled_place))
+        places = (row.allergies_place, row.settled_place)
+        own_name = row.own_name.text if studio.profile.labels.own_names else ""
+        guests.append(Guest(row.name.text, row.age, row.allergies, chosen, compared, row.settled, *places, row.design, own_name))
     return tuple(guests)
 
 

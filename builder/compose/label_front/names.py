@@ -1,0 +1,72 @@
+"""A name as large as fits: every break between words into few lines is tried, the evenest is taken; letters are never squeezed.
+
+A face that lacks a letter of the name gives way to the bold face of all text, so that no letter comes from elsewhere.
+"""
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from itertools import combinations
+
+from builder.compose.label.label_texts import Run
+from builder.compose.label_layout.label_lines import Block, Setter, line_height
+
+MOST_LINES, MOST_WORDS, STEP = 4, 9, 0.5
+
+
+@dataclass(frozen=True)
+class Lettering:
+    """How a name is set."""
+
+    face: str
+    capitals: bool
+    leading: float
+
+    def shown(self, name: str) -> str:
+        """Give the name as it is printed."""
+        return name.upper() if self.capitals else name
+
+
+def lettering_for(setter: Setter, name: str, face: str, leading: float, *, capitals: bool) -> Lettering:
+    """Give the face that has every letter of a name."""
+    shown = name.upper() if capitals else name
+    known = setter.faces.get(face)
+    if known is not None and all(ord(letter) in known.widths for letter in shown if letter != "\u00a0"):
+        return Lettering(face, capitals, leading)
+    return Lettering("bold", capitals, 1.09)
+
+
+def rows_of(setter: Setter, name: str, lettering: Lettering, points: float, width_of: Callable[[int, int], float]) -> list[str] | None:
+    """Break a name into rows, the fewest that fit, and of these the evenest; None where none do.
+
+    `width_of` says how wide one of so many rows may be.
+    """
+    face = setter.faces[lettering.face]
+    for count in range(1, MOST_LINES + 1):
+        fitting = []
+        for rows in _broken(lettering.shown(name), count):
+            widths = [face.width(row, points) for row in rows]
+            if all(wide <= width_of(number, count) for number, wide in enumerate(widths)):
+                fitting.append((max(widths) - min(widths), rows))
+        if fitting:
+            return min(fitting)[1]
+    return None
+
+
+def _broken(name: str, count: int) -> Iterator[list[str]]:
+    words = name.split(" ")
+    if count > len(words) or len(words) > MOST_WORDS:
+        return
+    for cuts in combinations(range(1, len(words)), count - 1):
+        yield [" ".join(words[begin:end]) for begin, end in zip((0, *cuts), (*cuts, len(words)), strict=True)]
+
+
+def block_of_row(row: str, lettering: Lettering, points: float, x: float, y: float, width: float, *, is_centred: bool) -> Block:
+    """Set one row of a name."""
+    run = Run(row, bold=lettering.face == "bold")
+    face = "" if lettering.face == "bold" else lettering.face
+    return Block(x, y, width, points, ((run,),), face, is_centred, leading=lettering.leading)
+
+
+def row_height(lettering: Lettering, points: float) -> float:
+    """Give the height of a row in millimetres."""
+    return line_height(points, lettering.leading)
