@@ -4,6 +4,7 @@ from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.words.say import message, say, say_count
 
 FROM_BEFORE = message("What is taken home is of an earlier batch: write its code and the day on which it was made on the labels.")
+OF_EARLIER = message("What is taken home is of the batch {code}, which the labels bear.")
 
 
 def code_words(plan: ClassPlan, made: MadeProduct, *, labelled: bool = True) -> str:
@@ -15,7 +16,11 @@ def code_words(plan: ClassPlan, made: MadeProduct, *, labelled: bool = True) -> 
     if not codes:
         return ""
     if plan.comes_from_before(made.batch.product):
-        return f"{say('Batch code: {codes}. Write it on the pot.', codes=codes)} {say(FROM_BEFORE)}"
+        on_the_pot = say("Batch code: {codes}. Write it on the pot.", codes=codes)
+        earlier = plan.date.labels if plan.date else None
+        if earlier:
+            return f"{on_the_pot} {say(OF_EARLIER, code=earlier.batch)}"
+        return f"{on_the_pot} {say(FROM_BEFORE)}"
     if not labelled:
         return say("Batch code: {codes}. Write it on each pot, and on what is packed.", codes=codes)
     return say("Batch code: {codes}. Write it on each pot; the labels bear it.", codes=codes)

@@ -16,9 +16,11 @@ from builder.compose.label.label_warnings import warnings_of
 from builder.compose.label.label_words import chosen_in, ingredient_text, net_contents
 from builder.compose.recipe.wording import NBSP, keep_together, sentence
 from builder.model.keeping.durability import Durability
+from builder.model.label.earlier_batch import EarlierBatch
 from builder.model.label.ingredient_list import Variant
 from builder.model.label.language import Language
 from builder.model.recipe.ingredient_kind import IngredientKind
+from builder.model.recipe.product import Product
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Profile, Studio
 from builder.model.teaching.class_plan import ClassPlan
@@ -69,8 +71,9 @@ def label_text(studio: Studio, plan: ClassPlan, filled: WorkedBatch, jar: Jar) -
     """Write the label of one jar of a batch; of a package it says what is in a single unit."""
     profile, languages, variant = studio.profile, studio.label_languages, jar.variant
     from_before = plan.comes_from_before(filled.product)
-    made_on = plan.date.on.date() if plan.date and not from_before else None
-    code = "" if from_before else jar.pot.code
+    earlier = earlier_of(plan, filled.product)
+    made_on = plan.date.on.date() if plan.date and not from_before else earlier.made_on.date() if earlier else None
+    code = jar.pot.code if not from_before else earlier.batch if earlier else ""
     locale, colon = studio.region.locale, colon_of(languages)
     net = in_figures(net_contents(filled, jar.filling, studio.region), languages)
     net_words = "Net Wt" if studio.region.with_ounces else said(languages, "Net weight")
@@ -100,6 +103,11 @@ def label_text(studio: Studio, plan: ClassPlan, filled: WorkedBatch, jar: Jar) -
             if any(run.text or run.blank for run in paragraph)
         ),
     )
+
+
+def earlier_of(plan: ClassPlan, product: Product) -> EarlierBatch | None:
+    """Give the earlier batch of which a product is taken home, where the date tells of it."""
+    return plan.date.labels if plan.date and plan.comes_from_before(product) else None
 
 
 def _who_answers(profile: Profile, languages: tuple[Language, ...]) -> str:

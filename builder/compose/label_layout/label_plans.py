@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from builder.compose.label.label_texts import LabelText, label_text
+from builder.compose.label.label_texts import LabelText, earlier_of, label_text
 from builder.compose.label.package_words import package_contents
 from builder.compose.label_front.designs import DESIGNS, USUAL, Design
 from builder.compose.label_layout.composed import lay_out_composed
@@ -129,6 +129,9 @@ def _ways(studio: Studio, plan: ClassPlan, batch: WorkedBatch, filling: Filling)
 
 def _text(studio: Studio, plan: ClassPlan, batch: WorkedBatch, jar: Jar) -> LabelText:
     """Write the label of one container, or of a package of several."""
+    earlier = earlier_of(plan, batch.product)
+    if earlier and earlier.weighed:
+        jar = replace(jar, filling=replace(jar.filling, cured=earlier.weighed))
     text = label_text(studio, plan, batch, jar)
     if jar.guest and jar.guest.own_name:
         text = replace(text, name=jar.guest.own_name, other_names=())

@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from builder.model.dates.booking import NO_BOOKING, Booking
 from builder.model.finding import Acceptance
+from builder.model.label.earlier_batch import EarlierBatch
 from builder.model.label.label_sheet import NO_WISHES, LabelWishes
 from builder.model.place import NOWHERE, Name, Place, Placed
 from builder.model.recipe.quantity import NO_MASS, Duration, Mass
@@ -75,6 +76,7 @@ class ClassDate(Placed):
     `first_label` is the cell at which its first sheet of labels begins, counted from 1: the cells before it have been used.
     `waiting` is how many people wait for a seat. `moved_from` are the times at which it was to be before, the first one first.
     `cancelled` is None for a date that takes place, else the reason that is published (empty: none is given).
+    `labels` say from which earlier batch something is taken home.
     `link` is where a seat on it is booked, if that has a page of its own.
     `revision` counts how often time or state have been changed since the date was first published (RFC 5545 calls it a sequence number).
     """
@@ -88,6 +90,7 @@ class ClassDate(Placed):
     cancelled: str | None = None
     revision: int = 0
     link: str = ""
+    labels: EarlierBatch | None = None
 
     @property
     def takes_place(self) -> bool:

@@ -6,6 +6,7 @@ from pathlib import PurePosixPath
 from builder.model.dates.booking import NO_BOOKING, Booking
 from builder.model.dates.studio_class import ClassDate, Make, Picture, StudioClass
 from builder.model.finding import Finding
+from builder.model.label.earlier_batch import EarlierBatch
 from builder.model.place import Name
 from builder.model.recipe.size import ToFill
 from builder.model.teaching.lesson import Lesson
@@ -45,6 +46,7 @@ def _date(number: int, date: DateShape, placed: PlacedYaml) -> ClassDate:
     return date.make(
         ClassDate,
         staff=(date.staff.teachers, date.staff.assistants) if date.staff else None,
+        labels=date.labels.make(EarlierBatch, place=placed.place("dates", number, "labels", "made on")) if date.labels else None,
         place=placed.place("dates", number, "on"),
         places=placed.places("dates", number),
     )

@@ -18,6 +18,7 @@ from builder.read.shapes.fields import (
     ThingsOrNone,
     Time,
     WebAddress,
+    Weight,
     WeightOrNone,
     Whole,
     WholeAboveZero,
@@ -68,6 +69,17 @@ class MakeShape(Shape):
     """The sizes for take-home sheets: a weight in all, a weight `of oils`, or a number of containers."""
 
 
+class EarlierBatchShape(Shape):
+    """The batch, made before the class, of which something is taken home."""
+
+    made_on: Date = needed("made on", "2026-12-05")
+    """The day on which it was made."""
+    batch: Text = needed("batch", "KGB-261205")
+    """The code of the batch, as it stands on its pot."""
+    weighed: Weight | None = maybe("weighed", example="104 g")
+    """What the lightest bar weighs on the day on which the labels are printed; labels never say more than that."""
+
+
 class DateShape(Shape):
     """One date of a class."""
 
@@ -80,6 +92,8 @@ class DateShape(Shape):
     """Who teaches on this date, where it differs from the class."""
     first_label: WholeAboveZero = maybe("first label", 1, example="3")
     """The number of the first free label on the sheet in your printer, counted from 1."""
+    labels: EarlierBatchShape | None = maybe("labels", example="{made on: 2026-12-05, batch: KGB-261205, weighed: 104 g}")
+    """After a demonstration of soap: the earlier batch that is taken home, so that nothing of it is written on labels by hand."""
     waiting: Whole = maybe("waiting", 0, example="2")
     """How many people wait for a seat. The page says so."""
     moved_from: DateOrDates = maybe("moved from", (), "2027-02-27 10:00")

@@ -1,0 +1,69 @@
+"""What labels say of an earlier batch: that it is about something which comes from one, and has had the time to cure.
+
+Decided: the earlier batch stands at a date, and not at the class. Why: another date takes home bars of another batch, and a wrong day on a
+label is worse than none.
+"""
+
+from collections.abc import Iterator
+from datetime import timedelta
+
+from builder.check.rule import CLASS, rule_on
+from builder.model.finding import Finding, caution, stop
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
+from builder.model.label.earlier_batch import EarlierBatch
+from builder.model.subject import Labels
+from builder.model.teaching.class_plan import ClassPlan, MadeProduct
+from builder.rules.durability import durability_in
+
+
+@rule_on(
+    CLASS,
+    FindingKind("earlier-batch-unclear", STOP, "A date says of an earlier batch what no product of the class can mean."),
+    FindingKind("earlier-batch-too-young", CAUTION, "Soap from an earlier batch has not had its time to cure on the day of the class."),
+)
+def find_earlier_batches_amiss(plan: ClassPlan) -> Iterator[Finding]:
+    """Look up which product is meant, and count from the day on which it was made."""
+    date = plan.date
+    earlier = date.labels if date else None
+    if date is None or earlier is None:
+        return
+    meant = [made for made in plan.made if plan.comes_from_before(made.batch.product)]
+    about = frozenset(Labels(made.make.recipe.text, plan.studio_class.key) for made in plan.made)
+    if len(meant) != 1:
+        wrong = "nothing that this class takes home was made before it" if not meant else "several soaps of this class were made before it"
+        yield stop(
+            "earlier-batch-unclear",
+            earlier.place,
+            f"The day, the batch and the weight of an earlier batch stand here, and {wrong}. They go on the labels of the one soap that is "
+            "shown and taken home cured.",
+            "Take them out, and let the labels be written by hand." if meant else "Take them out: labels bear the day of the class.",
+            about=about,
+        )
+    elif earlier.made_on.date() >= date.on.date():
+        yield stop(
+            "earlier-batch-unclear",
+            earlier.place,
+            "The earlier batch is to have been made on the day of the class or after it, so that the day on the labels would be wrong.",
+            "Write the day on which the batch that is taken home was made.",
+            about=about,
+        )
+    else:
+        yield from _too_young(plan, meant[0], earlier)
+
+
+def _too_young(plan: ClassPlan, made: MadeProduct, earlier: EarlierBatch) -> Iterator[Finding]:
+    recipe = made.batch.recipe
+    cure = durability_in(recipe.cure.time) if recipe.cure else None
+    if plan.date is None or cure is None:
+        return
+    cured = cure.after(earlier.made_on.date())
+    if cured > plan.date.on.date():
+        days = (cured - plan.date.on.date()) // timedelta(days=1)
+        yield caution(
+            "earlier-batch-too-young",
+            earlier.place,
+            f"{recipe.name}: a batch of {earlier.made_on.date().isoformat()} has cured on {cured.isoformat()}, {days} days after the "
+            "class. Young soap is harsher and heavier than its label says.",
+            "Give out bars of an older batch; or accept it, and say how they were tested.",
+            about=frozenset({Labels(made.make.recipe.text, plan.studio_class.key)}),
+        )
