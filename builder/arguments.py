@@ -50,7 +50,7 @@ def parser_of_all() -> argparse.ArgumentParser:
     parser.add_argument("--version", action=_Version, nargs=0, help="say which version this is")
     commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
     for add in (
-        _start, _add, _check, _publish, _weigh, _plan, _shop, _list, _card, _explain, _reference, _editor, _completion,
+        _start, _add, _check, _preview, _publish, _weigh, _plan, _shop, _list, _card, _explain, _reference, _editor, _completion,
     ):  # fmt: skip
         add(commands)
     return parser
@@ -142,6 +142,12 @@ def _add(commands: Any) -> None:
 
 def _check(commands: Any) -> None:
     _studio(_command(commands, "check", "print every finding and write nothing", "stillroom check loft"))
+
+
+def _preview(commands: Any) -> None:
+    parser = _command(commands, "preview", "show a studio in the browser while you write it; nothing is written", "stillroom preview loft")
+    _studio(parser)
+    parser.add_argument("--port", type=int, metavar="N", help="the port of this machine (without it: a free one)")
 
 
 def _publish(commands: Any) -> None:

@@ -21,6 +21,12 @@ def _add(options: argparse.Namespace) -> int:
     return add(options)
 
 
+def _preview(options: argparse.Namespace) -> int:
+    from builder.tasks.preview import preview
+
+    return preview(options)
+
+
 def _editor(options: argparse.Namespace) -> int:
     from builder.tasks.editor import write_for_editors
 
@@ -93,6 +99,7 @@ RUN: Mapping[str, Callable[[argparse.Namespace], int]] = {
     "add": _add,
     "editor": _editor,
     "completion": _completion,
+    "preview": _preview,
     "publish": _publish,
     "check": _check,
     "weigh": _weigh,

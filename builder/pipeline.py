@@ -40,6 +40,7 @@ from builder.rules.reach import classes_concerned, subjects_of, what_is_held
 from builder.words.say import speaking
 
 if TYPE_CHECKING:
+    from builder.compose.on_demand import OnDemand
     from builder.press import PressOutcome
 
 
@@ -209,6 +210,19 @@ def publish(folder: Path, output: Path, *, on: date, only_sound: bool, progress:
         publication, studio_folder=folder, layout_folders=layouts, output=output, progress=progress.step, waits=progress.wait
     )
     return replace(outcome, pressed=pressed)
+
+
+def preview(folder: Path, *, on: date) -> tuple[Outcome, OnDemand | None]:
+    """Check a studio and list every document that nothing holds back, to be made when it is asked for. Nothing is written."""
+    from builder.compose.on_demand import documents_on_demand
+
+    outcome = check(folder, on=on)
+    if outcome.studio is None:
+        return outcome, None
+    studio, held, left_out = _left_of_studio(outcome.studio, outcome), outcome.held, outcome.left_out
+    shopping = None if held.holds(ShoppingList()) else reckon_shopping(studio, outcome.sheets, Period(on), today=on, held_back=left_out)
+    with speaking(studio.speaks.messages):
+        return outcome, documents_on_demand(studio, outcome.sheets, outcome.findings, _layouts(folder), on, shopping, held)
 
 
 def publish_reference(output: Path) -> int:

@@ -12,7 +12,7 @@ from builder.press.folder import Building, replaced
 from builder.press.fonts import only_our_fonts
 from builder.press.kept import Kept, engine_sum
 
-__all__ = ["PressOutcome", "missing_pdf_engine", "press_publication"]
+__all__ = ["PressOutcome", "missing_pdf_engine", "press_one", "press_publication"]
 
 
 @dataclass(frozen=True)
@@ -61,6 +61,17 @@ def missing_pdf_engine() -> str | None:
 
     with TemporaryDirectory(prefix="fonts-") as folder, only_our_fonts(Path(folder)):
         return missing_engine()
+
+
+def press_one(document: Document, studio_folder: Path, layout_folders: tuple[Path, ...]) -> bytes:
+    """Make one sheet as a PDF and write nothing. Raises OSError where this machine has no PDF engine."""
+    from builder.press.sheets import Engine, missing_engine
+
+    with TemporaryDirectory(prefix="fonts-") as scratch, only_our_fonts(Path(scratch)):
+        missing = missing_engine()
+        if missing is not None:
+            raise OSError(missing)
+        return Engine(studio_folder, layout_folders).press(document).pdf
 
 
 def _press_sheets(

@@ -75,6 +75,7 @@ def _what_next(folder: Path, studio: NewStudio, accepted: Sequence[Finding]) -> 
     yield "Put your own words and numbers into these files. Then, for example:"
     yield f"  cd {shlex.quote(str(folder))}"
     yield "  stillroom check                            what is found in them"
+    yield "  stillroom preview                          the same in a browser, renewed at each save"
     yield "  stillroom publish                          pages to upload, sheets and labels to print"
     yield '  stillroom add date "2027-03-06 10:00"      when people come'
     yield '  stillroom add recipe "..."                 what else you make'

@@ -1,0 +1,75 @@
+"""The documents of a run, each made when somebody asks for it: where it lies, which class it is about, and how to make it."""
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date
+from functools import partial
+from pathlib import Path
+
+from builder.compose.assets import list_files
+from builder.compose.document_kind import AnyKind, Readers
+from builder.compose.document_table import documents_of
+from builder.compose.edition import Edition
+from builder.compose.publication import editions
+from builder.model.document import CopiedFile, Document, Folder
+from builder.model.finding import Finding
+from builder.model.held_back import NOTHING_HELD, HeldBack
+from builder.model.studio import Studio
+from builder.model.supplies.shopping import Shopping
+from builder.model.teaching.class_plan import ClassPlan
+
+
+@dataclass(frozen=True)
+class Entry:
+    """One document that can be made: its kind, its path below the output (`site/...`, `print/...`), and what it is about.
+
+    `class_key` and `page_key` are empty where it is about no class or no page of text. `make` gives None where there is nothing to show.
+    """
+
+    kind: str
+    path: str
+    title: str
+    class_key: str
+    page_key: str
+    make: Callable[[], Document | None]
+
+
+@dataclass(frozen=True)
+class OnDemand:
+    """Every document of a run by its path below the output, in the order of the table of documents, and the files beside them."""
+
+    entries: dict[str, Entry]
+    files: dict[str, CopiedFile]
+
+
+def documents_on_demand(
+    studio: Studio,
+    sheets: tuple[ClassPlan, ...],
+    findings: Sequence[Finding],
+    layout_folders: tuple[Path, ...],
+    today: date,
+    shopping: Shopping | None,
+    held: HeldBack = NOTHING_HELD,
+) -> OnDemand:
+    """List every document of a run without making it; the arguments are those of `compose_documents`."""
+    edition, by_name = editions(studio, sheets, findings, layout_folders, today, shopping=shopping, held=held)
+    entries: dict[str, Entry] = {}
+    for kind in documents_of(studio):
+        seen = by_name if kind.readers is Readers.STAFF_WITH_NAMES else edition
+        entries |= {entry.path: entry for entry in _entries(kind, seen)}
+    placed = [Document(Folder(path.split("/")[0]), path, "", "") for path in entries]
+    files = {f"{one.folder}/{one.path}": one for one in list_files(edition, placed)}
+    return OnDemand(entries, files)
+
+
+def _entries(kind: AnyKind, edition: Edition) -> Iterator[Entry]:
+    for subject in kind.scope.all(edition):
+        here, names = kind.place(subject), kind.scope.names(subject)
+        yield Entry(
+            kind=kind.name,
+            path=f"{here.folder}/{here.path}",
+            title=kind.scope.title(subject),
+            class_key=names.get("class", ""),
+            page_key=names.get("page", ""),
+            make=partial(kind.make, edition, subject),
+        )
