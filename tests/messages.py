@@ -78,7 +78,9 @@ def _texts_that_ship() -> Iterator[tuple[str, str]]:
     assert findings == []
     for caution in library.cautions.values():
         file = f"cautions/{caution.key}.yaml"
-        yield from ((file, text) for text in (caution.name, caution.what, *caution.avoid, *caution.if_it_happens))
+        yield from (
+            (file, text) for text in (caution.name, caution.what, *caution.avoid, *caution.if_it_happens, *filter(None, [caution.in_brief]))
+        )
     for drawing in library.drawings.values():
         yield from (("drawings.yaml", text) for text in (drawing.caption, drawing.alt))
     for rule in library.supervision.values():

@@ -111,6 +111,7 @@ def test_stages_share_their_topics():
         "read": {"shapes", "text", "values", "yaml"},  # what a file is made of, before it is about anything
         "compose": {
             "documents",
+            "home",
             "label_front",
             "label_layout",
             "machines",

@@ -23,7 +23,7 @@ from builder.model.recipe.filling import Filling
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 
 WELCOME = "welcome"
-PAPER = ".pdf"
+PAPER, LARGE_PRINT = ".pdf", "--large-print.pdf"
 # Paths of what others link to; the names in braces are those of its scope.
 CLASS_PAGE, TEXT_PAGE, CLASS_CALENDAR = "classes/{class}.html", "{page}.html", "classes/{class}.ics"
 PUBLIC_TAKE_HOME = "classes/{class}--take-home-{recipe}--{size}.html"
@@ -54,6 +54,11 @@ class Address:
     def on_paper(self) -> "Address":
         """Give the place of the sheet that says the same as the page here."""
         return Address(self.folder, posixpath.splitext(self.path)[0] + PAPER)
+
+    @property
+    def in_large_print(self) -> "Address":
+        """Give the place of the sheet in large print that says the same as the page here."""
+        return Address(self.folder, posixpath.splitext(self.path)[0] + LARGE_PRINT)
 
 
 @dataclass(frozen=True)

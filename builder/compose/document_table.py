@@ -81,6 +81,7 @@ BENCH, LABEL = ("bench-card.css",), ("labels.css",)
 DATED = "{class}/{date}/"
 HOME = "{class}/take-home-{recipe}--{size}.html"
 HOME_ON_PAPER, PUBLIC_ON_PAPER = (path.replace(".html", addresses.PAPER) for path in (HOME, addresses.PUBLIC_TAKE_HOME))
+HOME_LARGE, PUBLIC_LARGE = (path.replace(".html", addresses.LARGE_PRINT) for path in (HOME, addresses.PUBLIC_TAKE_HOME))
 
 DOCUMENTS: tuple[AnyKind, ...] = (
     DocumentKind(
@@ -120,6 +121,10 @@ DOCUMENTS: tuple[AnyKind, ...] = (
     DocumentKind(
         "take-home sheet", HOME_SIZE, HOME_ON_PAPER, TakeHomeView, "sheets/take-home.html", compose_take_home, STUDENTS,
         ("take-home.css",), copies_of_take_home, PUBLIC_ON_PAPER,
+    ),
+    DocumentKind(
+        "take-home sheet in large print", HOME_SIZE, HOME_LARGE, TakeHomeView, "sheets/take-home.html", compose_take_home, STUDENTS,
+        ("take-home.css", "large-print.css"), public_path=PUBLIC_LARGE,
     ),
     DocumentKind(
         "dose cards", DATE, DATED + "dose-cards.pdf", DoseCardsView, "sheets/dose-cards.html", compose_dose_cards, STUDENTS,

@@ -37,6 +37,10 @@ class Edition:
         """Give the link from a page to the sheet that says the same; empty from a sheet, and where no PDFs are made."""
         return here.link_to(here.on_paper) if self.with_pdf and not here.is_paper else ""
 
+    def large_print_of(self, here: Address) -> str:
+        """Give the link from a page to the sheet that says the same in large print; empty from a sheet, and where no PDFs are made."""
+        return here.link_to(here.in_large_print) if self.with_pdf and not here.is_paper else ""
+
     @property
     def locale(self) -> str:
         """Give the locale of dates and prices."""

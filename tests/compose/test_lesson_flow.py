@@ -1,4 +1,4 @@
-"""Steps numbered in one run, and each caution once, before the step it belongs to."""
+"""Steps counted in each part, and in each part its cautions, before the step they belong to."""
 
 from dataclasses import replace
 
@@ -9,6 +9,7 @@ from builder.compose.teaching.pieces import writer_of
 from builder.model.document import Folder
 from builder.model.place import Name
 from builder.model.teaching.lesson import CautionHere, Mention, Part, Step, Steps, Who
+from builder.model.teaching.prose import Sentence
 from tests.making import figures
 
 HERE = Address(Folder.PRINT, "steps.pdf")
@@ -36,9 +37,39 @@ def outline(flow):
     return found
 
 
-def test_a_caution_stands_before_the_first_step_that_names_its_ingredient_and_nowhere_else(edition):
+def test_a_caution_stands_before_the_first_step_of_each_part_that_names_its_ingredient(edition):
     flow = flow_of(edition, 1, part(Steps((step(), step("lye"), step("lye")))), part(Steps((step("lye"),))))
-    assert outline(flow) == [1, "Lye burns", 2, 3, 4]
+    assert outline(flow) == [1, "Lye burns", 2, 3, "Lye burns", 1]
+
+
+def test_steps_bear_the_letter_of_their_part(edition):
+    sheet = edition.sheets[0].made[1].batch
+    source = FlowSource(part(Steps((step(), step("lye"), step()))), sheet, letter="B")
+    (lettered,) = compose_flow(edition.studio, [source], writer_of(edition, HERE, "classes/first")).parts
+    assert [name for block in lettered.blocks if block.kind == "steps" for name, _ in block.steps] == ["B1", "B2", "B3"]
+
+
+def test_in_brief_says_less_only_where_the_caution_has_fewer_words(edition):
+    sheet = edition.sheets[0].made[1].batch
+    source = FlowSource(part(Steps((step("lye"),))), sheet)
+    writer = writer_of(edition, HERE, "classes/first")
+    (whole,), (brief,) = (compose_flow(edition.studio, [source], writer, in_brief=brief).parts for brief in (False, True))
+    assert [len(block.if_it_happens) for block in whole.blocks if block.kind == "caution"] == [4]
+    (said,) = [block.if_it_happens for block in brief.blocks if block.kind == "caution"]
+    assert "running water at once" in said[0] and "20 minutes" in said[0] and "poison centre" in said[0]
+
+
+def heated(words, *names):
+    return Part("A part", Who.STUDENTS, 10, (Steps((step(*names),)),), title_says=(Sentence(words),))
+
+
+def test_heat_is_not_spoken_of_where_cold_things_are_weighed_before_it(edition):
+    salts = "Hot water and hot phases scald"
+    weighing, heating, filling = heated("Weigh", "glycerin"), heated("Heat it", "glycerin"), heated("Fill", "glycerin")
+    shown = [[b.name for b in each.blocks if b.kind == "caution"] for each in flow_of(edition, 0, weighing, heating, filling).parts]
+    assert [salts in names for names in shown] == [False, True, True]
+    alone = flow_of(edition, 0, weighing)  # No part says that anything is hot: it is said with the amount.
+    assert salts in [block.name for block in alone.parts[0].blocks if block.kind == "caution"]
 
 
 def test_what_no_step_names_comes_before_the_first(edition):

@@ -224,25 +224,21 @@ def test_a_wait_stands_on_the_bar_only_for_what_nobody_fills(tmp_path):
     assert "Work: about 25 minutes. Waiting: 30 minutes." in page(home)
 
 
-def test_a_caution_comes_back_as_one_line_where_sheets_remind(edition):
+def test_a_caution_comes_back_whole_in_each_part(edition):
     sheet = edition.sheets[0]
     part = next(one for one in sheet.studio_class.lesson.parts if one.title == "Watch the lye")
     sources = [FlowSource(part, sheet.made[1].batch), FlowSource(part, sheet.made[1].batch)]
     writer = writer_of(edition, Address(Folder.PRINT, "steps.pdf"), "classes/first")
-    first, second = compose_flow(edition.studio, sources, writer, remind=True).parts
-    assert (
-        [block.name for block in second.blocks if block.kind == "reminder"] == [b.name for b in first.blocks if b.kind == "caution"] != []
-    )
-    assert not [block for block in second.blocks if block.kind == "caution"]
-    plainly = compose_flow(edition.studio, sources, writer).parts[1]
-    assert not [block for block in plainly.blocks if block.kind != "steps"]
+    first, second = compose_flow(edition.studio, sources, writer).parts
+    assert [block for block in second.blocks if block.kind == "caution"] == [b for b in first.blocks if b.kind == "caution"] != []
+    assert second.has_cautions and second.calls == first.calls
 
 
 def test_bench_cards_name_what_can_maim_in_a_line(document):
     cards = BeautifulSoup(document("print/first/2027-03-06/bench-cards.pdf"), "html.parser")
     sections = {section.h2.get_text(): section for section in cards("section")}
     said = {name: [" ".join(line.get_text(" ").split()) for line in one.select(".reminder")] for name, one in sections.items()}
-    assert said["Plain salts"] == ["DANGER Neat scent oils burn and poison. Goggles, gloves, and the steps sheet first."]
+    assert said["Plain salts"] == []  # Neat scent oils are a warning, and stand whole in the steps.
     assert said["Plain bar"] == ["DANGER Lye burns. Fresh soap still burns. Goggles, gloves, and the steps sheet first."]
 
 

@@ -15,6 +15,7 @@ from builder.compose.dose.dose_words import view_choices
 from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for, hazards_of_choices, hazards_of_recipe
 from builder.compose.frames import frame
+from builder.compose.home.letters import letter_of
 from builder.compose.recipe.portion_words import container_name, containers_of, emergency_lines, left_over
 from builder.compose.recipe.wording import grams, listed, sentence, weighed
 from builder.compose.supplies.supply_words import strokes_and_weight
@@ -80,11 +81,16 @@ def compose_bench_steps(edition: Edition, plan: ClassPlan, here: Address) -> Com
         return None
     title = say("Steps at the bench: {class_title}", class_title=plan.studio_class.title)
     sources = [
-        FlowSource(timed.part, part_sheet(plan, timed.part), note=pots_note(plan, timed.part, for_staff=False))
+        FlowSource(
+            timed.part,
+            part_sheet(plan, timed.part),
+            note=pots_note(plan, timed.part, for_staff=False),
+            letter=letter_of(plan.studio_class, timed.part),
+        )
         for timed in plan.timeline
         if timed.part.by_hand
     ]
-    flow = compose_flow(edition.studio, sources, writer_of(edition, here, addresses.class_folder(plan.studio_class.key)), remind=True)
+    flow = compose_flow(edition.studio, sources, writer_of(edition, here, addresses.class_folder(plan.studio_class.key)))
     copies = say_count(
         "The same for every group: print {count}\u00a0copy.", "The same for every group: print {count}\u00a0copies.", plan.groups
     )

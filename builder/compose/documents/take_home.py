@@ -14,34 +14,38 @@ from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
 from builder.compose.formula.heat_words import heat_lines
 from builder.compose.formula.ph_words import ph_words
 from builder.compose.frames import frame, with_data
+from builder.compose.home.home_table import home_table
+from builder.compose.home.home_times import home_times
+from builder.compose.home.letters import home_parts, letter_of
+from builder.compose.home.record import view_record
 from builder.compose.label.label_words import ingredient_text, net_contents, variant_name
-from builder.compose.lye.lye_words import home_lye
+from builder.compose.lye.lye_words import home_lye, home_purities
 from builder.compose.machines.structured import how_to_data
 from builder.compose.ornament.portrait import portrait_of
 from builder.compose.ornament.svg import HEAD_MARK, Look, mark
-from builder.compose.recipe.ingredient_tables import COLUMN_NAMES, weighing_table
-from builder.compose.recipe.portion_words import emergency_lines, fills
-from builder.compose.recipe.wording import capacity, duration, listed, reading, sentence, within
+from builder.compose.recipe.portion_words import fills
+from builder.compose.recipe.wording import capacity, listed, reading, sentence, within
 from builder.compose.roster.allergens import allergens_of, allergens_open_in
 from builder.compose.scopes import AtHome
 from builder.compose.supplies.supply_words import home_cost
-from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
+from builder.compose.teaching.drawn import figure_html
+from builder.compose.teaching.lesson_flow import FlowSource, calls_of, compose_flow, view_caution
 from builder.compose.teaching.mentions import home_amount
 from builder.compose.teaching.pieces import writer_of
 from builder.compose.teaching.staff_words import days_later
 from builder.compose.teaching.tool_words import tool_words
-from builder.compose.views.take_home import ListedVariant, ScaleSet, TakeHomeView
+from builder.compose.views.caution import CautionView
+from builder.compose.views.take_home import FirstAid, ListedVariant, ScaleSet, TakeHomeView
 from builder.model.dates.studio_class import StudioClass
 from builder.model.hazard import Hazard
 from builder.model.label.region import Region
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
-from builder.model.teaching.lesson import Part, Where, Who
-from builder.rules.part_recipe import recipe_about
 from builder.words.say import say, say_count
 
 MOST_LISTS = 6
+BENCH = "bench from above"  # The drawing of the bench before lye is opened.
 
 
 def copies_of_take_home(_: Edition, plan: ClassPlan) -> Iterator[str]:
@@ -57,23 +61,19 @@ def copies_of_take_home(_: Edition, plan: ClassPlan) -> Iterator[str]:
         )
 
 
-def home_parts(studio_class: StudioClass, recipe: str) -> tuple[Part, ...]:
-    """Give the parts of the lesson that are done at home for one recipe."""
-    parts = (part for part in studio_class.lesson.parts if part.where is not Where.CLASS_ONLY)
-    return tuple(part for part in parts if recipe_about(part, studio_class.recipe_keys) == recipe)
-
-
 def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
     """Make the take-home sheet of one recipe and home size."""
     studio_class, home = at.plan.studio_class, at.home
     studio, sheet = edition.studio, home.sheet
     title = f"{sheet.recipe.name}, {home.size.written}"
-    sources = [FlowSource(part, sheet, days_later(part)) for part in home_parts(studio_class, sheet.recipe.key)]
+    parts = home_parts(studio_class, sheet.recipe.key)
+    sources = [FlowSource(part, sheet, days_later(part), letter=letter_of(studio_class, part)) for part in parts]
     writer = writer_of(edition, here, addresses.class_folder(studio_class.key), at_home=True)
     described = say("How to make {recipe} at home: {size}", recipe=sheet.recipe.name, size=home.size.written)
     view = TakeHomeView(
         frame=frame(edition, here, title, described),
         pdf=edition.pdf_of(here),
+        large=edition.large_print_of(here),
         class_title=studio_class.title,
         recipe=sheet.recipe.name,
         identity=say(sheet.product.identity),
@@ -82,12 +82,14 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         fills=fills(studio, sheet),
         scales=_scales(sheet),
         tools=tuple(tool_words(tool, partial(home_amount, studio, sheet)) for tool in sheet.recipe.tools),
-        table=weighing_table(sheet),
+        table=home_table(studio, sheet, parts),
         choices=tuple(view_choice(dose, with_drops=False) for dose in sheet.own.doses),
         lye=home_lye(sheet),
+        purities=home_purities(sheet),
         heat=heat_lines(sheet),
-        flow=compose_flow(studio, sources, writer, (sheet,)),
-        time=_time([source.part for source in sources]),
+        flow=compose_flow(studio, sources, writer, (sheet,), in_brief=True),
+        times=home_times(parts),
+        danger=_danger(studio, sheet),
         storage=sheet.recipe.storage,
         keeps=sheet.recipe.keeps,
         ph=ph_words(sheet, at_home=True),
@@ -104,7 +106,9 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         allergens_open=allergens_open_in(studio, [sheet]),
         free_from=listed(sheet.recipe.free_from),
         first_aid=_first_aid(studio, sheet),
-        emergency=emergency_lines(studio.profile.emergency),
+        bench_html=figure_html(studio.drawings[BENCH]) if sheet.grams.lye else "",
+        calls=calls_of(studio),
+        record=view_record(sheet),
         printed=plain_date(edition.today, edition.locale),
         mark_html=mark(portrait_of(studio, sheet), HEAD_MARK, Look.TINTED),
     )
@@ -118,33 +122,31 @@ def _with_instructions(edition: Edition, at: AtHome, view: TakeHomeView, here: A
     return replace(view, frame=with_data(view.frame, how_to_data(edition, view, here)))
 
 
-def _time(parts: list[Part]) -> str:
-    """Say how long the work takes, and apart from it how long one waits."""
-    waiting = sum(part.minutes for part in parts if part.who is Who.WAITING)
-    working = sum(part.minutes for part in parts) - waiting
-    if not waiting:
-        return say("Work: about {time}.", time=duration(working))
-    return say("Work: about {time}. Waiting: {waiting}.", time=duration(working), waiting=duration(waiting))
-
-
 def _cost(studio: Studio, studio_class: StudioClass, batch: WorkedBatch) -> str:
     """Say what the batch costs where the studio asks for it, and never on a sheet that goes to the web site."""
     return home_cost(studio, batch) if studio.profile.costs_on_sheets and not studio_class.sheets_are_public else ""
 
 
-def _first_aid(studio: Studio, batch: WorkedBatch) -> tuple[str, ...]:
-    """Give what to do after an accident with lye, which a caustic recipe prints once more at its end, where it is found at a glance."""
+def _danger(studio: Studio, batch: WorkedBatch) -> CautionView | None:
+    """Give the gravest caution of all that a batch brings."""
+    texts = cautions_for(studio, hazards_of_recipe(studio, batch))
+    return view_caution(texts[0]) if texts else None
+
+
+def _first_aid(studio: Studio, batch: WorkedBatch) -> tuple[FirstAid, ...]:
+    """Give what to do after an accident with lye: one field for each way in which it harms; empty without lye."""
     hazards = [hazard for hazard in hazards_of_recipe(studio, batch) if hazard == Hazard.CAUSTIC]
-    return tuple(line for text in cautions_for(studio, hazards) for line in text.if_it_happens)
+    lines = [line.partition(": ") for text in cautions_for(studio, hazards) for line in text.if_it_happens]
+    return tuple(FirstAid(where, sentence(what)) for where, _, what in lines if what)
 
 
 def _scales(batch: WorkedBatch) -> tuple[ScaleSet, ...]:
-    found = []
-    for column in batch.columns:
-        scales = sorted({w.scale for w in column.weighed}, key=lambda scale: (-scale.division.grams, scale.name))
-        words = tuple(f"{sentence(say(scale.name))}: {reading(scale)}, {capacity(scale)}" for scale in scales)
-        found.append(ScaleSet(say(COLUMN_NAMES[column.unit]), words))
-    return tuple(found)
+    """Give each scale that is needed, the coarser first, with how it reads for each unit; those of one name together."""
+    found: dict[str, dict[str, None]] = {}
+    scales = {w.scale for column in batch.columns for w in column.weighed}
+    for scale in sorted(scales, key=lambda scale: (-scale.division.grams, scale.name, scale.unit)):
+        found.setdefault(scale.name, {})[f"{reading(scale)}, {capacity(scale)}"] = None
+    return tuple(ScaleSet(sentence(say(name)), tuple(reads)) for name, reads in found.items())
 
 
 def _label_lists(batch: WorkedBatch, region: Region) -> tuple[ListedVariant, ...]:

@@ -10,6 +10,7 @@ from builder.compose.document_kind import Composed
 from builder.compose.dose.choice_totals import view_guests
 from builder.compose.edition import Edition
 from builder.compose.frames import frame
+from builder.compose.home.letters import letter_of
 from builder.compose.ornament.portrait import portrait_of
 from builder.compose.ornament.svg import TEACHER_MARK, Look, mark
 from builder.compose.recipe.batch_words import sums_of, view_batches
@@ -72,17 +73,18 @@ def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> C
 
 
 def _flows(edition: Edition, plan: ClassPlan, read_clock: Clock, writer: TextWriter) -> tuple[LessonFlow, LessonFlow, LessonFlow]:
-    """Lay out what is done ahead, in class and after it as one run: steps count on, a caution comes whole once and then as one line."""
+    """Lay out what is done ahead, in class and after it as one run."""
     lesson = plan.studio_class.lesson
     ahead = [part for part in lesson.parts if part.who is Who.AHEAD and part.where is not Where.HOME_ONLY]
 
     def source(part: Part, time: str = "") -> FlowSource:
-        return FlowSource(part, part_sheet(plan, part), time, pots_note(plan, part, for_staff=True))
+        note, letter = pots_note(plan, part, for_staff=True), letter_of(plan.studio_class, part)
+        return FlowSource(part, part_sheet(plan, part), time, note, letter)
 
     sources = [source(part) for part in ahead]
     sources += [source(timed.part, read_clock(timed.begins)) for timed in plan.timeline]
     sources += [source(one.part, when_done(plan, one, edition.locale)) for one in plan.after]
-    whole = compose_flow(edition.studio, sources, writer, [made.batch for made in plan.made], remind=True)
+    whole = compose_flow(edition.studio, sources, writer, [made.batch for made in plan.made])
     begins, ends = len(ahead), len(ahead) + len(plan.timeline)
     return replace(whole, parts=whole.parts[:begins]), LessonFlow((), whole.parts[begins:ends]), LessonFlow((), whole.parts[ends:])
 

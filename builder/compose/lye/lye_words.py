@@ -21,7 +21,12 @@ def home_lye(batch: WorkedBatch) -> LyeView | None:
     facts = [_superfat(column.lye), *_parts(column.lye), _concentration(column.lye), *_in_water(column.lye)]
     facts += [*_before_the_cook(column.lye), *_without_waxes(column.lye), *_cured_bar(batch)]
     worst = min((one.lye for one in batch.columns if one.lye), key=lambda lye: lye.lowest)
-    return LyeView(tuple(facts), (range_sentence(worst), *_smallest(batch), *_purities(column.lye), say(RAW_UNTIL_CURED)))
+    return LyeView(tuple(facts), (range_sentence(worst), *_smallest(batch), say(RAW_UNTIL_CURED)))
+
+
+def home_purities(batch: WorkedBatch) -> tuple[str, ...]:
+    """Say for which purity the lye was worked out, and that the label of the pack counts; nothing without lye."""
+    return _purities(batch.grams.lye) if batch.grams.lye else ()
 
 
 def staff_lye(batch: WorkedBatch, solutions: Sequence[LyeSolution], key: str) -> LyeView | None:

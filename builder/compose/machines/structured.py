@@ -40,8 +40,8 @@ def how_to_data(edition: Edition, view: TakeHomeView, here: addresses.Address) -
         return []
     supplies = [
         {"@type": "HowToSupply", "name": row.name, "requiredQuantity": next((cell for cell in row.cells if cell), "")}
-        for phase in view.table.phases
-        for row in phase.rows
+        for group in view.table.groups
+        for row in group.rows
     ]
     texts = [_plain(step) for part in view.flow.parts for block in part.blocks if isinstance(block, StepRun) for step in block.html]
     steps = [{"@type": "HowToStep", "position": number, "text": text} for number, text in enumerate(texts, start=1)]

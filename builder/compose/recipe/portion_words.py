@@ -76,7 +76,12 @@ def _of_weight(studio: Studio, fill: Fill, count: int) -> str:
     return say("{containers} of {weight}", containers=containers_of(count, container_name(studio, fill)), weight=grams(fill.weight))
 
 
+def numbers_to_call(numbers: Mapping[str, str]) -> tuple[tuple[str, str], ...]:
+    """Give the numbers to call, each after whose it is."""
+    words = {"number": message("Emergency"), "poison centre": message("Poison centre")}
+    return tuple((say(words.get(name, sentence(name))), number) for name, number in numbers.items() if number)
+
+
 def emergency_lines(numbers: Mapping[str, str]) -> tuple[str, ...]:
     """Give the numbers to call, each with what it is."""
-    words = {"number": message("Emergency"), "poison centre": message("Poison centre")}
-    return tuple(f"{say(words.get(name, sentence(name)))}: {number}" for name, number in numbers.items() if number)
+    return tuple(f"{whose}: {number}" for whose, number in numbers_to_call(numbers))

@@ -1,73 +1,110 @@
-"""Parts of a lesson to the flow of one document: text, steps numbered in one run, and each caution once, before the step it belongs to."""
+"""Parts of a lesson to the flow of one document: text, lettered steps, and in each part its cautions, before the step they belong to.
+
+Decided: a part says a caution whole, though an earlier part has said it: each part lies at another place of the bench, and "as above"
+sends wet hands through the pages. Steps are counted anew in each part, which has its letter.
+"""
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
 from builder.compose.dates.time_words import STAFF_WORDS
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe, said, signal_word
+from builder.compose.formula.heated import cold_parts
+from builder.compose.recipe.portion_words import numbers_to_call
 from builder.compose.recipe.wording import duration
 from builder.compose.teaching.mentions import ingredients_named
 from builder.compose.teaching.pieces import TextWriter
-from builder.compose.views.caution import CautionView, ReminderView
+from builder.compose.views.caution import Call, CautionView
 from builder.compose.views.lesson import FlowBlock, FlowPart, LessonFlow, ProseView, StepRun
+from builder.model.hazard import Hazard
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.caution import CautionText
 from builder.model.teaching.lesson import Block, CautionHere, Mention, Part, Piece, Prose, Step, Steps
 from builder.rules.hazard import hazards_of
-from builder.words.say import say
+from builder.words.say import message, say
+
+OF_HEAT = (Hazard.HOT, Hazard.HOT_FAT)
+# The last line of many cautions; each part of a document says it once.
+RULES_FIRST = message("Local rules and the supplier's safety data sheet come first.")
 
 
 @dataclass(frozen=True)
 class FlowSource:
-    """A part with the batch that it speaks of, its time on the clock in words, and for which pot it is (both empty where not needed)."""
+    """A part with the batch that it speaks of.
+
+    `clock` is its time in words, `note` says for which pot it is, `letter` is its letter; each empty where there is none.
+    """
 
     part: Part
     sheet: WorkedBatch
     clock: str = ""
     note: str = ""
+    letter: str = ""
 
 
 def compose_flow(
-    studio: Studio, sources: Sequence[FlowSource], writer: TextWriter, sheets: Iterable[WorkedBatch] = (), *, remind: bool = False
+    studio: Studio, sources: Sequence[FlowSource], writer: TextWriter, sheets: Iterable[WorkedBatch] = (), *, in_brief: bool = False
 ) -> LessonFlow:
     """Lay out some parts. Hazards of `sheets` (and of the parts' own batches) that no step names are spoken of before the first step.
 
-    With `remind` a caution that an earlier part has shown comes again as one line; without, it comes once.
+    With `in_brief`, which is for a sheet that says all of the first aid on a page before, its cautions say it in brief.
     """
-    flow = _Flow(studio, writer, remind)
-    parts = tuple(flow.part(source) for source in sources)
+    flow = _Flow(studio, writer, in_brief)
     batches = list({id(sheet): sheet for sheet in (*sheets, *(source.sheet for source in sources))}.values())
+    cold = {id(part) for batch in batches for part in cold_parts([one.part for one in sources if one.sheet is batch])}
+    parts = tuple(flow.part(source, is_cold=id(source.part) in cold) for source in sources)
     hazards = [hazard for sheet in batches for hazard in hazards_of_recipe(studio, sheet)]
     left = [text for text in cautions_for(studio, hazards) if text.key not in flow.shown]
-    return LessonFlow(tuple(view_caution(text) for text in left), parts)
+    return LessonFlow(tuple(view_caution(text) for text in left), parts, flow.calls)
 
 
-def view_caution(text: CautionText) -> CautionView:
-    """Give a caution as a document shows it."""
-    return CautionView(text.signal, signal_word(text), text.name, text.what, text.avoid, text.if_it_happens)
+def view_caution(text: CautionText, *, in_brief: bool = False) -> CautionView:
+    """Give a caution as a document shows it. That local rules come first, a document says once for all the cautions of a part."""
+    first = say(RULES_FIRST)
+    happens = (text.in_brief,) if in_brief and text.in_brief else tuple(line for line in text.if_it_happens if line != first)
+    return CautionView(text.signal, signal_word(text), text.name, text.what, text.avoid, happens)
 
 
-def _remind(text: CautionText) -> ReminderView:
-    return ReminderView(text.signal, signal_word(text), text.name)
+def calls_of(studio: Studio) -> tuple[Call, ...]:
+    """Give the numbers to call."""
+    return tuple(Call(whose, number) for whose, number in numbers_to_call(studio.profile.emergency))
 
 
 @dataclass
 class _Flow:
-    """The run of one document: which cautions it has shown, and how many steps it has numbered."""
+    """The run of one document: which cautions it and the part at hand have shown, and how many steps that part has numbered."""
 
     studio: Studio
     writer: TextWriter
-    remind: bool = False
+    in_brief: bool = False
     shown: set[str] = field(default_factory=set)
     in_part: set[str] = field(default_factory=set)
     steps: int = 0
+    letter: str = ""
+    is_cold: bool = False
 
-    def part(self, source: FlowSource) -> FlowPart:
-        self.in_part = set()
+    @property
+    def calls(self) -> tuple[Call, ...]:
+        return calls_of(self.studio)
+
+    def part(self, source: FlowSource, *, is_cold: bool) -> FlowPart:
+        self.in_part, self.steps, self.letter, self.is_cold = set(), 0, source.letter, is_cold
         blocks = [made for block in source.part.blocks for made in self._block(block, source.sheet)]
         part, time = source.part, duration(source.part.minutes)
-        return FlowPart(part.title, str(part.who), say(STAFF_WORDS[part.who]), time, source.clock, tuple(blocks), source.note)
+        calls = self.calls if self.in_part else ()
+        return FlowPart(
+            part.title,
+            str(part.who),
+            say(STAFF_WORDS[part.who]),
+            time,
+            source.clock,
+            tuple(blocks),
+            source.note,
+            source.letter,
+            calls,
+            bool(self.in_part),
+        )
 
     def _block(self, block: Block, batch: WorkedBatch) -> Iterable[FlowBlock]:
         match block:
@@ -93,16 +130,15 @@ class _Flow:
     def _numbered(self, run: Sequence[str]) -> StepRun:
         first = self.steps + 1
         self.steps += len(run)
-        return StepRun(first, tuple(run))
+        return StepRun(first, tuple(run), self.letter)
 
-    def _before(self, pieces: Iterable[Piece], batch: WorkedBatch) -> list[CautionView | ReminderView]:
+    def _before(self, pieces: Iterable[Piece], batch: WorkedBatch) -> list[CautionView]:
         named = [ingredients_named(self.studio, batch, piece.name) for piece in pieces if isinstance(piece, Mention)]
         hazards = [hazard for cards in named for card, phase in cards for hazard in hazards_of(self.studio, card, phase, batch)]
-        return self._show(cautions_for(self.studio, hazards))
+        return self._show(cautions_for(self.studio, (one for one in hazards if not (self.is_cold and one in OF_HEAT))))
 
-    def _show(self, texts: Iterable[CautionText]) -> list[CautionView | ReminderView]:
-        here = [text for text in texts if text.key not in self.in_part and (self.remind or text.key not in self.shown)]
-        views = [_remind(text) if text.key in self.shown else view_caution(text) for text in here]
+    def _show(self, texts: Iterable[CautionText]) -> list[CautionView]:
+        here = [text for text in texts if text.key not in self.in_part]
         self.in_part |= {text.key for text in here}
         self.shown |= self.in_part
-        return views
+        return [view_caution(text, in_brief=self.in_brief) for text in here]

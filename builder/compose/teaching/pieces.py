@@ -59,7 +59,8 @@ class TextWriter:
             case Mention(name):
                 if sheet is None:
                     raise KeyError(f"{name.text} has no batch to be read from")
-                return f'<b class="amount">{escape(self.amount(name, sheet))}</b>'
+                first, other, rest = self.amount(name, sheet).partition(" (")  # The unit in brackets is the smaller one.
+                return f'<b class="amount">{escape(first)}</b>{escape(other + rest)}'
             case PictureHole():
                 return escape(self.picture(piece))
             case LinkHole():

@@ -1,4 +1,4 @@
-"""What `parts/caution.html` shows."""
+"""What `parts/caution.html` and `parts/calls.html` show."""
 
 from dataclasses import dataclass
 
@@ -17,10 +17,8 @@ class CautionView:
 
 
 @dataclass(frozen=True)
-class ReminderView:
-    """A caution that has been printed in full before, as one line."""
+class Call:
+    """A number to call, and whose it is."""
 
-    signal: str
-    word: str
-    name: str
-    kind: str = "reminder"
+    whose: str
+    number: str

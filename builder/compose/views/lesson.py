@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from builder.compose.views.caution import CautionView, ReminderView
+from builder.compose.views.caution import Call, CautionView
 
 
 @dataclass(frozen=True)
@@ -15,21 +15,28 @@ class ProseView:
 
 @dataclass(frozen=True)
 class StepRun:
-    """Steps that follow one another without a caution between them; `start` is the number of the first."""
+    """Steps that follow one another without a caution between them; `start` is the number of the first, `letter` that of their part."""
 
     start: int
     html: tuple[str, ...]
+    letter: str = ""
     kind: str = "steps"
 
+    @property
+    def steps(self) -> tuple[tuple[str, str], ...]:
+        """Give each step with its name: `B5`, or `5` in a part without a letter."""
+        return tuple((f"{self.letter}{number}", html) for number, html in enumerate(self.html, start=self.start))
 
-FlowBlock = ProseView | StepRun | CautionView | ReminderView
+
+FlowBlock = ProseView | StepRun | CautionView
 
 
 @dataclass(frozen=True)
 class FlowPart:
     """A part of the lesson: who does it, as our key and in words, how long it takes, when (empty where it has no time), and its blocks.
 
-    `note` says for which pot its amounts are, where that needs saying.
+    `note` says for which pot its amounts are, where that needs saying. `letter` is empty for what is done in class alone.
+    `calls` are the numbers to call, where it shows a caution.
     """
 
     title: str
@@ -39,11 +46,15 @@ class FlowPart:
     clock: str
     blocks: tuple[FlowBlock, ...]
     note: str = ""
+    letter: str = ""
+    calls: tuple[Call, ...] = ()
+    has_cautions: bool = False
 
 
 @dataclass(frozen=True)
 class LessonFlow:
-    """The parts of one document, and the cautions that come before all of them."""
+    """The parts of one document, the cautions that come before all of them, and the numbers to call."""
 
     before: tuple[CautionView, ...]
     parts: tuple[FlowPart, ...]
+    calls: tuple[Call, ...] = ()

@@ -2,18 +2,18 @@
 
 from dataclasses import dataclass
 
+from builder.compose.views.caution import Call, CautionView
 from builder.compose.views.frame import Frame
-from builder.compose.views.ingredient_table import IngredientTable
 from builder.compose.views.lesson import LessonFlow
 from builder.compose.views.lye import LyeView
 
 
 @dataclass(frozen=True)
 class ScaleSet:
-    """The scales that one column needs: `grams` or `ounces`, and each scale in words."""
+    """A scale by its name, and how it reads in each column."""
 
-    column: str
-    scales: tuple[str, ...]
+    scale: str
+    reads: tuple[str, ...]
 
 
 @dataclass(frozen=True)
@@ -34,15 +34,62 @@ class ListedVariant:
 
 
 @dataclass(frozen=True)
-class TakeHomeView:
-    """A take-home sheet. `pdf` is the address of the same sheet as PDF, empty on paper; `first_aid` is for lye, empty without it.
+class FirstAid:
+    """What to do after an accident with lye, a field for each way in which it harms: `On skin`, and what to do."""
 
+    where: str
+    what: str
+
+
+@dataclass(frozen=True)
+class RecordView:
+    """What the maker writes down: fields in rows, each with what helps to fill it in; weeks of the cure, empty without one."""
+
+    fields: tuple[tuple[str, str], ...]
+    weeks: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class HomeWeighing:
+    """One weighing: what, on which scale, and its amount in each column."""
+
+    name: str
+    scale: str
+    cells: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class HomeGroup:
+    """What is poured together: a heading, its weighings, their sum before they are poured together, and what follows below."""
+
+    title: str
+    treatment: str
+    rows: tuple[HomeWeighing, ...]
+    together: tuple[str, ...]
+    note: str = ""
+
+
+@dataclass(frozen=True)
+class HomeTable:
+    """All weighings in the order of use, and what the whole batch comes to."""
+
+    columns: tuple[str, ...]
+    groups: tuple[HomeGroup, ...]
+    total: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class TakeHomeView:
+    """A take-home sheet. `pdf` and `large` are the addresses of the same sheet as PDF and in large print, empty on paper.
+
+    `danger` is the gravest caution of all. `first_aid` and `bench_html`, the bench from above, are for lye, empty without it.
     `label_open` says what is in it where no list can be printed yet. `cost` is what the batch costs, empty unless the studio asks for it.
     `mark_html` is the drawing of the recipe.
     """
 
     frame: Frame
     pdf: str
+    large: str
     class_title: str
     recipe: str
     identity: str
@@ -51,12 +98,14 @@ class TakeHomeView:
     fills: str
     scales: tuple[ScaleSet, ...]
     tools: tuple[str, ...]
-    table: IngredientTable
+    table: HomeTable
     choices: tuple[ChoiceView, ...]
     lye: LyeView | None
+    purities: tuple[str, ...]
     heat: tuple[str, ...]
     flow: LessonFlow
-    time: str
+    times: tuple[str, ...]
+    danger: CautionView | None
     storage: str
     keeps: str
     ph: str
@@ -72,7 +121,9 @@ class TakeHomeView:
     allergens: str
     allergens_open: str
     free_from: str
-    first_aid: tuple[str, ...]
-    emergency: tuple[str, ...]
+    first_aid: tuple[FirstAid, ...]
+    bench_html: str
+    calls: tuple[Call, ...]
+    record: RecordView
     printed: str
     mark_html: str

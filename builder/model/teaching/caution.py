@@ -7,7 +7,10 @@ from builder.model.place import NOWHERE, Place
 
 @dataclass(frozen=True)
 class CautionText:
-    """Signal word, hazard, consequence, how to avoid it, and what to do if it happens. `key` is its file's name."""
+    """Signal word, hazard, consequence, how to avoid it, and what to do if it happens. `key` is its file's name.
+
+    `in_brief` is what to do for where the whole of it stands on the same sheet; empty where that is never shortened.
+    """
 
     key: str
     name: str
@@ -17,4 +20,5 @@ class CautionText:
     avoid: tuple[str, ...]
     if_it_happens: tuple[str, ...]
     reviewed: str
+    in_brief: str = ""
     place: Place = field(default=NOWHERE, compare=False)
