@@ -16,6 +16,7 @@ from builder.compose.documents.catalogue import compose_catalogue
 from builder.compose.documents.checklists import compose_checklist
 from builder.compose.documents.class_pages import compose_class_page
 from builder.compose.documents.dose_cards import compose_dose_cards, copies_of_dose_cards
+from builder.compose.documents.label_portfolio import compose_portfolio
 from builder.compose.documents.label_test_page import compose_test_page
 from builder.compose.documents.labels import compose_labels
 from builder.compose.documents.not_found import compose_not_found
@@ -139,4 +140,5 @@ DOCUMENTS: tuple[AnyKind, ...] = (
         "shopping list", STUDIO, "shopping.pdf", ShoppingView, "sheets/shopping.html", compose_shopping, STAFF, ("shopping.css",)
     ),
     DocumentKind("label test page", STUDIO, "label-test-page.pdf", LabelsView, "sheets/labels.html", compose_test_page, STAFF, LABEL),
+    DocumentKind("label portfolio", STUDIO, "label-portfolio.pdf", LabelsView, "sheets/labels.html", compose_portfolio, STAFF, LABEL),
 )  # fmt: skip

@@ -11,7 +11,8 @@ from builder.compose.views.labels import CellView, LabelsView, MarkView
 from builder.model.label.label_sheet import LabelSheet
 from builder.model.studio import Studio
 from builder.words.fold import fold
-from builder.words.say import say
+from builder.words.listed import listed
+from builder.words.say import say, say_count
 
 # All in millimetres: rulers of 100 mm whose zero lies on the edge of the paper, and where they lie.
 LONG, ACROSS_AT, DOWN_AT = 100, 130.0, 40.0
@@ -20,14 +21,25 @@ TEXT_AT, TEXT_WIDE, POINTS = (55.0, 40.0), 100.0, 9.0
 
 
 def compose_test_page(edition: Edition, studio: Studio, _: Address) -> Composed | None:
-    """Make the test page of the studio's label sheet, or of the first one of its paper; none where no class is published."""
-    asked_for = studio.label_sheets.get(fold(studio.profile.labels.sheet or ""))
-    stock = asked_for or next(iter(known_stocks(studio)), None)
-    if stock is None or not edition.sheets:
+    """Make a test page of each label sheet that is asked for, or of the first one of its paper; none where no class is published."""
+    stocks = _asked_for(studio) or list(known_stocks(studio))[:1]
+    if not stocks or not edition.sheets:
         return None
-    title = say('Test page for the label sheet "{sheet}"', sheet=stock.name)
-    outlines = labels_view(edition, title, stock, [CellView(art="outline")] * stock.cells)
-    return Composed(title, LabelsView(outlines.frame, title, ((*outlines.pages[0], _rulers(edition, stock)),)))
+    names = listed([f'"{stock.name}"' for stock in stocks])
+    title = say_count("Test page for the label sheet {sheet}", "Test pages for the label sheets {sheet}", len(stocks), sheet=names)
+    pages = []
+    for stock in stocks:
+        outlines = labels_view(edition, title, stock, [CellView(art="outline")] * stock.cells)
+        pages.append((*outlines.pages[0], _rulers(edition, stock)))
+    frame = labels_view(edition, title, stocks[0], []).frame
+    return Composed(title, LabelsView(frame, title, tuple(pages)))
+
+
+def _asked_for(studio: Studio) -> list[LabelSheet]:
+    """Give the sheets that the studio and its classes ask for, each once."""
+    wishes = (studio.profile.labels, *(a_class.labels for a_class in studio.classes.values()))
+    found = (studio.label_sheets.get(fold(one.sheet)) for one in wishes if one.sheet)
+    return list({stock.name: stock for stock in found if stock and stock.paper == studio.profile.paper}.values())
 
 
 def _rulers(edition: Edition, stock: LabelSheet) -> CellView:

@@ -3,6 +3,7 @@
 Lengths in millimetres from the corner of the label. The mark is that of the recipe with what was chosen, on every sheet and page the same.
 """
 
+import re
 from collections.abc import Iterator
 from enum import Enum
 from html import escape
@@ -24,18 +25,23 @@ LEAF_TO_COLOUR, EVERY_TO_COLOUR = 6.0, 8.0
 
 Point = tuple[float, float]
 
+_COLOUR = re.compile("#[0-9a-f]{6}")
+
 
 class Ink(Enum):
     """How a front is drawn."""
 
     ACCENT = "with its accent"
     OUTLINES = "as outlines to colour in"
+    GREY = "as a grey printer prints it"
 
 
 def drawn(drawing: Drawing, portrait: Portrait, whole: Space, ink: Ink = Ink.ACCENT, bleed: float = 0.0) -> str:
     """Give the drawing of one label; what reaches its edge goes on for the `bleed` beyond it, so that a cut that is off shows no paper."""
     on = drawing.on
     parts = "".join(_parts(drawing, portrait, ink, bleed))
+    if ink is Ink.GREY:
+        parts = _COLOUR.sub(_grey, parts)
     right = bleed if on.width >= whole.width else 0.0
     width, height = _n(on.width + bleed + right), _n(on.height + 2 * bleed)
     corner, title = _n(-bleed), escape(mark_in_words(portrait))
@@ -43,6 +49,13 @@ def drawn(drawing: Drawing, portrait: Portrait, whole: Space, ink: Ink = Ink.ACC
         f'<svg class="drawn" style="left:{corner}mm;top:{corner}mm" xmlns="http://www.w3.org/2000/svg" width="{width}mm" '
         f'height="{height}mm" viewBox="{corner} {corner} {width} {height}" role="img"><title>{title}</title>{parts}</svg>'
     )
+
+
+def _grey(colour: re.Match[str]) -> str:
+    """Give the grey as light as a colour (its luma by Rec. ITU-R BT.601)."""
+    red, green, blue = (int(colour[0][at : at + 2], 16) for at in (1, 3, 5))
+    grey = round(0.299 * red + 0.587 * green + 0.114 * blue)
+    return f"#{grey:02x}{grey:02x}{grey:02x}"
 
 
 def _parts(drawing: Drawing, portrait: Portrait, ink: Ink, bleed: float) -> Iterator[str]:
@@ -83,7 +96,7 @@ def _seam(label: Space, colour: str) -> str:
 
 def _mark(drawing: Drawing, portrait: Portrait, ink: Ink) -> str:
     flower = flower_of(portrait, drawing.side)
-    on_ground = drawing.ground is not None and ink is Ink.ACCENT
+    on_ground = drawing.ground is not None and ink is not Ink.OUTLINES
     look = Look.TO_COLOUR_IN if ink is Ink.OUTLINES else Look.LINES if on_ground else Look.TINTED
     line = OUTLINE if ink is Ink.OUTLINES else line_width(drawing.side)
     heart, dots = flower.heart, "".join(f'<circle cx="{_n(one.at[0])}" cy="{_n(one.at[1])}" r="{_n(one.radius)}"/>' for one in flower.dots)

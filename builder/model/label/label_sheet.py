@@ -46,7 +46,7 @@ class LabelSheet:
 @dataclass(frozen=True)
 class LabelWishes:
     """What a studio, or a class of its own, asks of its labels: a sheet by name, text on one label or on two, a label to colour in, tags,
-    a design by name, names that students give to what they have made.
+    a design by name, names that students give to what they have made, a page of all designs.
 
     None means: not said. `right` and `down` move everything on the page, since a printer may be off.
     """
@@ -59,6 +59,7 @@ class LabelWishes:
     down: Length | None = None
     design: str | None = None
     own_names: bool = False
+    portfolio: bool = False
     place: Place = field(default=NOWHERE, compare=False)
 
 

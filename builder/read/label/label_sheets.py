@@ -22,5 +22,6 @@ def make_label_wishes(shape: LabelWishesShape | None, placed: PlacedYaml) -> Lab
         return NO_WISHES
     right, down = (shape.right, shape.down) if isinstance(shape, StudioLabelsShape) else (None, None)
     own_names = isinstance(shape, StudioLabelsShape) and shape.own_names
+    portfolio = isinstance(shape, StudioLabelsShape) and shape.portfolio
     place = placed.place("labels", "sheet") if shape.sheet else placed.key_place("labels")
-    return LabelWishes(shape.sheet, shape.panels, shape.to_colour, shape.tags, right, down, shape.design, own_names, place)
+    return LabelWishes(shape.sheet, shape.panels, shape.to_colour, shape.tags, right, down, shape.design, own_names, portfolio, place)

@@ -97,6 +97,8 @@ class StudioLabelsShape(LabelWishesShape):
     own_names: YesOrNo = maybe("names of their own", False, example="yes")
     """Whether a label bears what its student calls it, from the column `their name for it` of the roster, in place of the product's name.
     It stands on labels only; what it is and everything else stays."""
+    portfolio: YesOrNo = maybe("portfolio", False, example="yes")
+    """Whether `print/label-portfolio.pdf` shows your labels in all designs, in colour and in grey, beside their containers."""
     right: Shift | None = maybe("right", example="0.5 mm")
     """How far to the right your printer has to print, or to the left with a minus. The label test page shows it."""
     down: Shift | None = maybe("down", example="-1 mm")
