@@ -4,11 +4,14 @@ A label stands upright, since its lines run with the base on which the container
 box lies on any side. Several labels go around the side one after the other, or one on each face: a lid and the underside count as two.
 """
 
+from collections.abc import Mapping
 from fractions import Fraction
 from math import pi
 
 from builder.model.label.label_sheet import LabelSheet
 from builder.model.recipe.container import Container, ContainerForm
+from builder.model.recipe.figure import Figure
+from builder.rules.panel import panel_of
 
 FACES = 2
 PI = Fraction(pi)
@@ -40,6 +43,18 @@ def surface_of(container: Container) -> Fraction | None:
     around = outside.around.millimetres
     across = max(around / PI, outside.lid.millimetres if outside.lid else Fraction(0))
     return around * outside.height.millimetres + PI * across**2 / 2
+
+
+def could_sit(container: Container, stock: LabelSheet, labels: int, constants: Mapping[str, Figure]) -> bool:
+    """Say whether so many labels can sit on a container of which too little is measured: on the largest of its capacity.
+
+    The largest panel is a part of the whole side, so that no label which any container of that capacity could bear is refused.
+    """
+    panel = panel_of(container, constants)
+    if panel is None or panel.measured or stock.hole is not None or container.shape is ContainerForm.RECTANGLE:
+        return True
+    whole = panel.area / (constants["share of a round side that is its panel"].typical / 100)
+    return labels * stock.width.millimetres * stock.height.millimetres <= whole
 
 
 def _surfaces_of(container: Container) -> tuple[str, ...]:

@@ -9,9 +9,9 @@ from hypothesis import strategies as st
 
 from builder.compose.label_layout.label_plans import plan_labels
 from builder.compose.label_layout.label_sheets import stocks_to_try
-from builder.model.recipe.quantity import Length
+from builder.model.recipe.quantity import Length, Volume
 from builder.rules.label_places import labels_for
-from builder.rules.label_surface import sits
+from builder.rules.label_surface import could_sit, sits
 from tests.compose.conftest import FILES, read_edition, write_studio
 from tests.compose.test_label_rules import container
 
@@ -87,7 +87,20 @@ def test_without_measures_every_sheet_is_tried_in_its_own_order(tmp_path):
     studio, sheet, plan = plans(tmp_path, "")
     tried = [(one.sheet.name, one.count) for stocks in stocks_to_try(studio, sheet, plan.filling.fill) for one in stocks]
     assert tried[:3] == [("letter 3 x 6", 1), ("letter 3 x 6", 2), ("letter 2 x 4", 1)]
-    assert "letter tags" not in [name for name, _ in tried]
+    # No jar of 4 fl oz has a place of 190 mm by 127 mm, so that a tag comes before that.
+    names = [name for name, _ in tried]
+    assert names.index("letter tags") < names.index("letter 1 x 2")
+
+
+# 1/2 fl oz are 14.8 mL: the lid of the flattest such tin is 2.3 square inches, and a label of 9.4 square inches sits on none.
+def test_a_label_that_no_container_of_its_capacity_could_bear_does_not_sit(stocks, tmp_path):
+    constants = read_edition(write_studio(tmp_path)).studio.constants
+    tin = container("round lid", Volume(Fraction("14.79")))
+    assert not could_sit(tin, stocks["letter 2 x 4"], 1, constants)
+    assert could_sit(tin, stocks["letter 3 x 6"], 1, constants)
+    bottle = container("cylinder", Volume(Fraction("118.3")))
+    assert could_sit(bottle, stocks["letter 2 x 4"], 2, constants)
+    assert could_sit(tin, stocks["letter tags"], 2, constants)
 
 
 def test_a_label_to_colour_in_takes_its_place_too(tmp_path):

@@ -1,7 +1,7 @@
 """A label that is larger than every place on its container where it could sit.
 
-Decided: labels that do not sit come after tags, and are said only where the container has been measured. Why: half a label over an edge
-comes off; a guess at a jar would be a false alarm.
+Decided: labels that do not sit come after tags, and of a container that nobody has measured only that is said which holds for
+every one of its capacity. Why: half a label over an edge comes off; a guess at a jar would be a false alarm.
 """
 
 from collections.abc import Iterable, Iterator
@@ -15,7 +15,7 @@ from builder.model.subject import Labels
 
 @rule_on(LABELS, FindingKind("label-over-container", CAUTION, "The label is larger than every place that the container has for it."))
 def find_labels_over_containers(fits: Iterable[LabelFit]) -> Iterator[Finding]:
-    """Name each product whose labels do not sit, and the sheets whose labels would. What nobody has measured is not looked at."""
+    """Name each product whose labels do not sit, and the sheets whose labels would."""
     for fit in fits:
         if fit.over is None:
             continue
@@ -36,7 +36,9 @@ def _remedy(over: OverContainer) -> str:
     ways += [f"write `sheet: {over.tags[0]}` under `labels:` to hang a tag on it"] if over.tags else []
     if over.on_two and not ways:
         ways = [f"write `panels: 2` and `sheet: {over.on_two[0]}` under `labels:`, for the front and the back on two"]
-    ways += ["measure the container again, take a larger one, or shorten what the label says"]
+    ways += [
+        "measure the container and leave out `sheet:` to get labels of its own size, take a larger one, or shorten what the label says"
+    ]
     told = "; or ".join(ways)
     return f"{told[0].upper()}{told[1:]}."
 

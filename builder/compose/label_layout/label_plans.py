@@ -33,6 +33,8 @@ from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.model.teaching.jar import Jar
 from builder.rules.untranslated import is_translated
 
+NOT_MEASURED = "it is not measured, and no container of its capacity has one"
+
 
 @dataclass(frozen=True)
 class LabelPlan:
@@ -203,7 +205,7 @@ def _over_container(studio: Studio, sheet: ClassPlan, plan: LabelPlan) -> OverCo
         sheet=stock.name,
         label=f"{_mm(stock.width)} wide and {_mm(stock.height)} high",
         labels=labels,
-        places=", ".join(f"{what} {_mm(length)}" for what, length in container.outside.measured),
+        places=", ".join(f"{what} {_mm(length)}" for what, length in container.outside.measured) or NOT_MEASURED,
         would_do=would_do,
         tags=tags,
         on_two=fit_on_two if laid.count == 1 else (),

@@ -9,7 +9,7 @@ from builder.model.recipe.recipe import Fill
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
 from builder.rules.label_places import bands_of, labels_for, lid_of
-from builder.rules.label_surface import sits
+from builder.rules.label_surface import could_sit, sits
 from builder.words.fold import fold
 
 
@@ -91,9 +91,15 @@ def _own_size(studio: Studio, container: Container, wishes: Wished) -> Iterator[
 
 
 def label_sits(studio: Studio, fill: Fill, stock: LabelSheet, labels: int) -> bool | None:
-    """Say whether so many labels of one container sit on it; None where it is not measured, or for a package."""
+    """Say whether so many labels of one container sit on it.
+
+    None for a package, and where it is not measured but for labels that no container of its capacity has a place for.
+    """
     container = studio.container(fill.container)
-    return sits(container, stock, labels) if container and fill.units == 1 else None
+    if container is None or fill.units != 1:
+        return None
+    found = sits(container, stock, labels)
+    return False if found is None and not could_sit(container, stock, labels, studio.constants) else found
 
 
 def known_stocks(studio: Studio) -> list[LabelSheet]:
