@@ -80,6 +80,10 @@ class Order:
         """Take what a product is made of."""
         self.sources = tuple(sources)
         self.free_at_one = free_at_one
+        # What can only be more or less of the product, whatever is asked about: what is fixed, and the ends of what is not.
+        counting = [source for source in self.sources if source.counts]
+        self._fixed = sum((source.least for source in counting if source.least == source.most), NOTHING)
+        self._open = tuple(source for source in counting if source.least != source.most)
         self._proofs: dict[tuple[str, str], bool] = {}
         self._ranges: dict[str, tuple[Fraction, Fraction]] = {}
 
@@ -112,16 +116,19 @@ class Order:
 
     def _shares(self, name: str, sign: int) -> Iterator[Fraction]:
         """Give sign * share where it may be at its most: each source as it holds most of the name, and each amount at one of its ends."""
-        held = total = NOTHING
-        ends: list[tuple[tuple[Fraction, Fraction], ...]] = []
-        for source in self.sources:
-            best, counts = NOTHING, _WORTH[source.counts]
-            if name in source.names:
-                best = _most_of_name(source, name, sign)
+        held, total = NOTHING, self._fixed
+        others = [source for source in self._open if name not in source.names]
+        amounts = [(source.least, source.most) for source in others]
+        # Where there is something of the product in any case, a share only falls or only rises with more of all others.
+        if total or any(least for least, _ in amounts):
+            amounts = [(sum((least for least, _ in amounts), NOTHING), sum((most for _, most in amounts), NOTHING))]
+        ends = [((NOTHING, least), (NOTHING, most)) for least, most in amounts]
+        for source in (one for one in self.sources if name in one.names):
+            best, counts = _most_of_name(source, name, sign), _WORTH[source.counts]
             if source.least == source.most:
-                held, total = held + source.least * best, total + source.least * counts
-            elif best or source.counts:
-                ends.append(tuple((amount * best, amount * counts) for amount in (source.least, source.most)))
+                held += source.least * best
+            else:
+                ends.append(((source.least * best, source.least * counts), (source.most * best, source.most * counts)))
         for chosen in product(*ends):
             whole = sum((amount for _, amount in chosen), total)
             yield sum((share for share, _ in chosen), held) / whole if whole else NOTHING
