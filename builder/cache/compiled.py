@@ -15,8 +15,9 @@ from hashlib import blake2b
 from secrets import token_hex
 
 from builder.cache.folder import only_ours, open_folder
+from builder.cache.sums import OF_RUNS
 
-# So many files are left when one more has been written: a few versions, side by side.
+# So many files of either kind are left when one more has been written: a few versions, side by side.
 MOST = 16
 _SUM = 32
 
@@ -67,10 +68,11 @@ def _write(folder: int, name: str, data: bytes) -> None:
 
 
 def _tidy(folder: int) -> None:
-    """Remove all but the newest files, those too that a broken run has left."""
+    """Remove all but the newest files, those too that a broken run has left; the many of runs do not push out what took longer to make."""
     names = os.listdir(folder)
     newest = sorted(names, key=lambda name: os.stat(name, dir_fd=folder, follow_symlinks=False).st_mtime_ns, reverse=True)
-    for name in newest[MOST:]:
+    of_runs, others = ([name for name in newest if name.startswith(OF_RUNS) is runs] for runs in (True, False))
+    for name in (*of_runs[MOST:], *others[MOST:]):
         os.unlink(name, dir_fd=folder)
 
 

@@ -7,7 +7,8 @@ must not be missed.
 import os
 import sys
 import time
-from collections.abc import Iterator
+import zoneinfo
+from collections.abc import Collection, Iterator, Sequence
 from functools import cache
 from hashlib import blake2b
 from pathlib import Path
@@ -19,6 +20,10 @@ READS = ("cache", "model", "read", "rules", "words", "__init__.py", "pictures.py
 # Code younger than this (seconds) when it was loaded may have been changed while it was.
 SETTLED = 10
 _BEGUN = time.time()
+# How the sums of runs begin.
+OF_RUNS = "run-"
+# Where systems have the libraries that set text: a folder changes when a library in it does.
+SYSTEM = ("/lib", "/usr/lib", *map(str, Path("/usr/lib").glob("*-linux-gnu*")), "/usr/local/lib", "/opt/homebrew/lib")
 
 
 class _Sum(Protocol):
@@ -76,19 +81,45 @@ def _packages(folder: str) -> Iterator[str]:
         return  # no folder, such as an archive
 
 
-def _add(made: _Sum, path: str, shown: str, changed_before: float | None = None) -> None:
-    """Add a file, or a folder in the order of names: each path with its length and bytes."""
+def sum_of_run(folders: Sequence[Path], without: Collection[Path], words: Sequence[str]) -> str | None:
+    """Give the sum of all that a run depends on, under which its result is known.
+
+    That is every file of some folders, but for those `without`; what else was asked for, in `words`; all code, Python and its packages;
+    and when the system's own libraries and time zones were last changed. None where one of them cannot be told.
+    """
+    made = blake2b(digest_size=28)
+    left_out = frozenset(os.path.realpath(path) for path in without)
+    try:
+        made.update(_sum_of_code())
+        _add(made, str(PACKAGE), "", changed_before=_BEGUN - SETTLED)
+        for text in (*words, *map(_changed, (*SYSTEM, *zoneinfo.TZPATH))):
+            made.update(f"{len(text)} {text}".encode("utf-8", "surrogateescape"))
+        for folder in folders:
+            _add(made, os.path.realpath(folder), "", left_out=left_out)
+    except (OSError, _UntoldError):
+        return None
+    return f"{OF_RUNS}{made.hexdigest()}"
+
+
+def _changed(path: str) -> str:
+    try:
+        return f"{path} {os.stat(path).st_mtime_ns}"  # noqa: PTH116
+    except OSError:
+        return path
+
+
+def _add(made: _Sum, path: str, shown: str, changed_before: float | None = None, left_out: Collection[str] = ()) -> None:
+    """Add a file, or a folder in the order of names: each path, and of a file its length and bytes."""
     if not os.path.isdir(path):  # noqa: PTH112  hundreds of them: a Path for each would take twice as long
         _add_file(made, path, shown, changed_before)
         return
     with os.scandir(path) as found:
-        entries = sorted(found, key=lambda entry: entry.name)
+        entries = sorted((one for one in found if one.name != "__pycache__" and one.path not in left_out), key=lambda one: one.name)
+    made.update(f"{len(shown)} {len(entries)} {shown}/".encode("utf-8", "surrogateescape"))
     for entry in entries:
-        if entry.name == "__pycache__":
-            continue
         if entry.is_symlink() or not (entry.is_dir() or entry.is_file()):
             raise _UntoldError
-        _add(made, entry.path, f"{shown}/{entry.name}", changed_before)
+        _add(made, entry.path, f"{shown}/{entry.name}", changed_before, left_out)
 
 
 def _add_file(made: _Sum, path: str, shown: str, changed_before: float | None) -> None:

@@ -2,34 +2,56 @@
 
 import argparse
 
-from builder import pipeline
 from builder.refusals import NotDoneError
+from builder.tasks.known_runs import KnownRun, Run
 from builder.tasks.told import folder_of, report, status_of, today
-from builder.terminal.findings import print_tally
+from builder.terminal.consoles import open_console, say
+from builder.terminal.findings import tally
 
 
 def check(options: argparse.Namespace) -> int:
     """Check a studio, and say what was found."""
-    folder = folder_of(options)
-    outcome = pipeline.check(folder, on=today(options))
-    report(outcome.findings, folder)
-    print_tally(outcome.findings)
-    return status_of(outcome.findings)
+    folder, day = folder_of(options), today(options)
+    run = Run.begin(["check"], folder, folder / "output", day)
+    known = run.find()
+    if known is None:
+        from builder import pipeline
+
+        outcome = pipeline.check(folder, on=day)
+        known = KnownRun(outcome.findings, (tally(outcome.findings),))
+        run.keep(known, outcome.studio)
+    report(known.findings, folder)
+    _say(known)
+    return status_of(known.findings)
 
 
 def publish(options: argparse.Namespace) -> int:
     """Publish a studio. Raises NotDoneError where its output cannot be written."""
-    folder = folder_of(options)
+    folder, day = folder_of(options), today(options)
     output = options.to or folder / "output"
-    from builder.press.folder import FolderError
-    from builder.terminal.progress import Progress
-    from builder.terminal.results import print_published
+    run = Run.begin(["publish", *(["only sound"] if options.only_sound else [])], folder, output, day)
+    known = run.find()
+    if known is None:
+        from builder import pipeline
+        from builder.press.folder import FolderError
+        from builder.terminal.progress import Progress
+        from builder.terminal.results import told_lines, unchanged_lines, written_lines
 
-    try:
-        with Progress() as progress:
-            outcome = pipeline.publish(folder, output, on=today(options), only_sound=options.only_sound, progress=progress)
-    except FolderError as error:
-        raise NotDoneError(f"{error.wrong} {error.remedy}") from None
-    report(outcome.findings, folder)
-    print_published(outcome, output)
-    return status_of(outcome.findings)
+        try:
+            with Progress() as progress:
+                outcome = pipeline.publish(folder, output, on=day, only_sound=options.only_sound, progress=progress)
+        except FolderError as error:
+            raise NotDoneError(f"{error.wrong} {error.remedy}") from None
+        told = tuple(told_lines(outcome))
+        if outcome.pressed is None or outcome.pressed.pdf_missing is None:
+            run.keep(KnownRun(outcome.findings, (*unchanged_lines(outcome, output), *told)), outcome.studio)
+        known = KnownRun(outcome.findings, (*written_lines(outcome, output), *told))
+    report(known.findings, folder)
+    _say(known)
+    return status_of(known.findings)
+
+
+def _say(known: KnownRun) -> None:
+    console = open_console()
+    for line in known.lines:
+        say(console, line)

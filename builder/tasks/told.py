@@ -1,17 +1,22 @@
 """What several commands share: the day, the studio that is meant, what is said of findings, and one date of a class."""
 
+from __future__ import annotations
+
 import argparse
 from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from builder.library import CONTENT
 from builder.model.finding import Finding
-from builder.model.teaching.class_plan import ClassPlan
 from builder.read.text.source_lines import SourceLines
 from builder.refusals import CommandError
 from builder.tasks.place import studio_folder
 from builder.terminal.findings import print_findings
+
+if TYPE_CHECKING:
+    from builder.model.teaching.class_plan import ClassPlan
 
 NOTHING_STOPS, A_STOP = 0, 1
 

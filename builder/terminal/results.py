@@ -6,31 +6,40 @@ from pathlib import Path
 from builder.model.document import Folder
 from builder.model.subject import HomeSheet, Labels, OneDate, ShoppingList, TextPage, WholeClass, wholes_of
 from builder.pipeline import Outcome
-from builder.terminal.consoles import open_console, say
 from builder.terminal.findings import tally
 
 
-def print_published(outcome: Outcome, output: Path) -> None:
-    """Print what was written where, what was left out, and what was found."""
-    console = open_console()
+def written_lines(outcome: Outcome, output: Path) -> Iterator[str]:
+    """Say what was written where."""
     pressed = outcome.pressed
     if pressed is None:
-        say(console, "Nothing was written: a stop has to be mended first. `--only-sound` writes what no stop is about.")
-    else:
-        for folder, what in ((Folder.SITE, "to upload"), (Folder.PRINT, "for the studio only")):
-            count = sum(where is folder for where, _ in pressed.written)
-            say(console, f"Wrote {count} files to {output / folder.value}/ ({what}).")
-        if pressed.kept:
-            say(console, f"{pressed.kept} sheets are as they were, and were not pressed again.")
+        yield "Nothing was written: a stop has to be mended first. `--only-sound` writes what no stop is about."
+        return
+    for folder, what in ((Folder.SITE, "to upload"), (Folder.PRINT, "for the studio only")):
+        count = sum(where is folder for where, _ in pressed.written)
+        yield f"Wrote {count} files to {output / folder.value}/ ({what})."
+    if pressed.kept:
+        yield f"{pressed.kept} sheets are as they were, and were not pressed again."
+
+
+def unchanged_lines(outcome: Outcome, output: Path) -> Iterator[str]:
+    """Say the same where the publication is known to be as it was."""
+    yield from (
+        written_lines(outcome, output) if outcome.pressed is None else (f"Nothing has changed: the publication in {output}/ is as it was.",)
+    )
+
+
+def told_lines(outcome: Outcome) -> Iterator[str]:
+    """Say what was left out of a publication, and what was found."""
+    pressed = outcome.pressed
+    if pressed:
         if outcome.left_out:
-            say(console, f"Left out, since a stop is about them: {', '.join(sorted(outcome.left_out))}.")
-        for line in left_out_lines(outcome):
-            say(console, line)
+            yield f"Left out, since a stop is about them: {', '.join(sorted(outcome.left_out))}."
+        yield from left_out_lines(outcome)
         if pressed.pdf_missing:
-            say(console, pressed.pdf_missing)
-        for warning in pressed.warnings:
-            say(console, warning)
-    say(console, tally(outcome.findings))
+            yield pressed.pdf_missing
+        yield from pressed.warnings
+    yield tally(outcome.findings)
 
 
 def left_out_lines(outcome: Outcome) -> Iterator[str]:
