@@ -32,7 +32,7 @@ MAY_IMPORT = {
     "refusals": set(),
     "start": {"read", "library"},
     "tasks": {
-        *("arguments", "start", "library", "read", "compose", "press", "pipeline"),
+        *("arguments", "cache", "start", "library", "read", "compose", "press", "pipeline"),
         *("reference", "refusals", "preview", "terminal", "finding_kinds"),
     },
     "arguments": {"refusals"},

@@ -332,10 +332,10 @@ def test_old_versions_do_not_gather(tmp_path, monkeypatch):
     monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path))
     keep("0" * 64, 0)
     (tmp_path / folder.NAME / "left.new").write_text("by a run that was killed", encoding="utf-8")
-    for number in range(1, 12):
+    for number in range(1, compiled.MOST + 4):
         keep(f"{number:064}", number)
     left = {path.name for path in (tmp_path / folder.NAME).iterdir()}
-    assert left == {f"{number:064}" for number in range(12 - compiled.MOST, 12)}
+    assert left == {f"{number:064}" for number in range(4, compiled.MOST + 4)}
 
 
 @pytest.mark.usefixtures("reads")
