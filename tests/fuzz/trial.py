@@ -12,7 +12,7 @@ from unittest.mock import patch
 
 from builder import cli
 from builder.press import missing_pdf_engine
-from builder.tasks import told
+from builder.tasks import known_runs, told
 from tests.fuzz.bases import SOUND
 from tests.fuzz.spoiling import lay_out, spoilt
 from tests.fuzz.watching import TooSlowError, watched
@@ -49,7 +49,12 @@ def try_seed(seed: int, folder: Path, *, pdf: bool = False, small: bool = False)
     allowed = [output] if trial.command == "publish" else []
     out, err = (io.TextIOWrapper(io.BytesIO(), encoding="utf-8", errors=how) for how in ("strict", "backslashreplace"))
     kept = []
-    with patch.object(told, "print_findings", _keeping(kept)), _without_pdf(pdf), patch.object(tempfile, "tempdir", str(output)):
+    with (
+        patch.object(told, "print_findings", _keeping(kept)),
+        patch.object(known_runs, "keep", lambda *_: None),  # the cache is no place of a studio
+        _without_pdf(pdf),
+        patch.object(tempfile, "tempdir", str(output)),
+    ):
         try:
             with watched(allowed, SECONDS if not pdf else 60) as watch, contextlib.redirect_stdout(out), contextlib.redirect_stderr(err):
                 trial.status = cli.main(arguments)
