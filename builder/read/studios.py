@@ -100,7 +100,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         other_files=other_files,
         supplies=_supplies(studio),
         inventory=_inventory(studio),
-        rosters=_rosters(studio, class_folders),
+        rosters=_rosters(studio, class_folders, profile.region),
     )
     findings.extend(_not_used(studio))
     findings.extend(_folders_not_used(studio))
@@ -190,11 +190,15 @@ def _class_of(
     return read_class(placed, read, findings) if placed else None, tuple(findings)
 
 
-def _rosters(studio: TextFolder, folders: tuple[str, ...]) -> dict[str, Roster]:
+def _rosters(studio: TextFolder, folders: tuple[str, ...], region: str) -> dict[str, Roster]:
     texts = (
-        (folder, f"{folder}/roster.csv", studio.text(f"{folder}/roster.csv")) for folder in folders if studio.has(f"{folder}/roster.csv")
+        (folder, f"{folder}/roster.csv", studio.text(f"{folder}/roster.csv", is_table=True))
+        for folder in folders
+        if studio.has(f"{folder}/roster.csv")
     )
-    read = ((PurePosixPath(folder).name, read_roster(text, name, studio.findings)) for folder, name, text in texts if text is not None)
+    read = (
+        (PurePosixPath(folder).name, read_roster(text, name, region, studio.findings)) for folder, name, text in texts if text is not None
+    )
     return {key: roster for key, roster in read if roster}
 
 

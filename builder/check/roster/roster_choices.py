@@ -3,20 +3,27 @@
 from collections.abc import Iterator, Sequence
 
 from builder.check.rule import STUDIO, rule_on
-from builder.model.finding import Finding, stop
-from builder.model.finding_kind import ROSTER_COLUMN_UNCLEAR, STOP, FindingKind
+from builder.model.finding import Finding, caution, stop
+from builder.model.finding_kind import CAUTION, ROSTER_COLUMN_UNCLEAR, STOP, FindingKind
 from builder.model.place import Name
 from builder.model.recipe.recipe import Choice, Recipe
 from builder.model.roster.roster import PEOPLE, Roster, choices_meant, options_meant
 from builder.model.studio import Studio
 from builder.words.listed import listed
-from builder.words.nearest import did_you_mean
+from builder.words.nearest import did_you_mean, nearest
+
+# Parts of words by which a column may be about what somebody must not touch; such a column is never passed over.
+_ABOUT_HEALTH = (
+    *("allerg", "sensitiv", "intoler", "health", "medic", "diet", "skin", "asthma", "pregnan", "condition", "react", "avoid", "restrict"),
+    *("special", "note", "comment", "remark", "need", "birth"),
+)
 
 
 @rule_on(
     STUDIO,
     ROSTER_COLUMN_UNCLEAR,
     FindingKind("roster-column-unknown", STOP, "A roster has a column that is neither about people nor a choice of the class."),
+    FindingKind("roster-columns-ignored", CAUTION, "A roster has columns of which nothing here makes use."),
     FindingKind("roster-option-unknown", STOP, "A person of the roster has chosen what the class does not offer."),
 )
 def find_roster_choices_unknown(studio: Studio) -> Iterator[Finding]:
@@ -27,8 +34,29 @@ def find_roster_choices_unknown(studio: Studio) -> Iterator[Finding]:
         # What cannot be read, or is missing, is a finding of its own; nobody knows what choices it offers.
         if made and all(name in studio.recipes for name in made):
             recipes = [studio.recipes[name] for name in made]
-            for column in roster.columns:
+            foreign = [column for column in roster.columns if _is_foreign(column, recipes)]
+            if foreign:
+                yield _ignored(foreign)
+            for column in (one for one in roster.columns if one not in foreign):
                 yield from _of_column(column, roster, recipes, studio)
+
+
+def _is_foreign(column: Name, recipes: Sequence[Recipe]) -> bool:
+    """Say whether a column is of something else: no slip of the pen for one of ours, and nothing that could be about somebody's health."""
+    if choices_meant(column, recipes) or nearest(column.text, [*PEOPLE, *_column_names(recipes)]):
+        return False
+    return not _may_be_about_people(column)
+
+
+def _may_be_about_people(column: Name) -> bool:
+    return any(part in column.key for part in _ABOUT_HEALTH) or "age" in column.key.split()
+
+
+def _ignored(columns: Sequence[Name]) -> Finding:
+    names = listed([f'"{column}"' for column in columns])
+    wrong = f"Nothing here makes use of {names}; what stands there is read by nobody and printed nowhere."
+    remedy = "Take such columns out before you keep the file: what is not there cannot get lost. Or accept this with a reason."
+    return caution("roster-columns-ignored", columns[0].place, wrong, remedy)
 
 
 def _of_column(column: Name, roster: Roster, recipes: Sequence[Recipe], studio: Studio) -> Iterator[Finding]:
@@ -40,7 +68,8 @@ def _of_column(column: Name, roster: Roster, recipes: Sequence[Recipe], studio: 
     elif not meant:
         known = [*PEOPLE, *_column_names(recipes)]
         wrong = f'"{column}" is neither a column about people nor a choice of what this class makes.'
-        remedy = f"These may stand here: {', '.join(known)}.{did_you_mean(column.text, known)}"
+        health = " What people write of their health goes into `allergies`." if _may_be_about_people(column) else ""
+        remedy = f"These may stand here: {', '.join(known)}.{did_you_mean(column.text, known)}{health}"
         yield stop("roster-column-unknown", column.place, wrong, remedy)
     else:
         for row in roster.rows:

@@ -15,6 +15,7 @@ from builder.words.reason import is_reason
 NO_NAME = Name("", NOWHERE)
 # What somebody calls what they have made, on their labels alone.
 OWN_NAME = "their name for it"
+_KIND_WORDS = frozenset({"essential", "fragrance", "oil", "absolute", "mica", "clay", "powder", "colour", "color"})
 # The columns about people; every other one is a choice.
 PEOPLE = ("name", "date", "age", "allergies", "settled", "waiting", "design", OWN_NAME)
 
@@ -86,12 +87,22 @@ def choices_meant(column: Name, recipes: Sequence[Recipe]) -> tuple[tuple[Recipe
 
 
 def options_meant(cell: Name, choice: Choice, cards: Mapping[str, Ingredient]) -> tuple[str | None, ...]:
-    """Give the option of a choice that a cell means, by any name of its card; none where it means none of them."""
+    """Give the option of a choice that a cell means, by any name of its card, or by a short name that only one of them can have.
+
+    None where it means none of them.
+    """
     if cell.key == "none" or cell.key.startswith("no "):
         return (None,) if None in choice.options else ()
     card = cards.get(cell.key)
-    names = (cards[option.key].name for option in choice.options if option is not None and option.key in cards)
-    return tuple(name for name in dict.fromkeys(names) if card is not None and name == card.name)
+    names = tuple(dict.fromkeys(cards[option.key].name for option in choice.options if option is not None and option.key in cards))
+    exact = tuple(name for name in names if card is not None and name == card.name)
+    short = tuple(name for name in names if _shortly(name) == _shortly(cell.text)) if cell.text else ()
+    return exact or (short if len(short) == 1 else ())
+
+
+def _shortly(name: str) -> frozenset[str]:
+    """Give the words of a name without those that only say what kind of thing it is: `lavender` for lavender essential oil."""
+    return frozenset(fold(name).split()) - _KIND_WORDS
 
 
 def dates_meant(row: RosterRow, studio_class: StudioClass) -> tuple[ClassDate, ...]:

@@ -5,7 +5,7 @@ What the columns and the options mean is looked up later, beside the recipes of 
 
 import csv
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TypeVar
 
 from builder.model.finding import Finding, stop
@@ -13,9 +13,11 @@ from builder.model.finding_kind import ROSTER_COLUMN_UNCLEAR, STOP, FindingKind
 from builder.model.label.design_names import DESIGN_NAMES
 from builder.model.place import Name, Place
 from builder.model.roster.roster import OWN_NAME, PEOPLE, Roster, RosterRow
+from builder.read.roster.exported import cells_of, says_nothing, sign_between
+from builder.read.roster.roster_dates import parse_roster_date
 from builder.read.text.text_error import TextError, quoted
 from builder.read.values.numbers import parse_whole
-from builder.read.values.values import parse_date, parse_yes_or_no, word_of
+from builder.read.values.values import parse_yes_or_no, word_of
 
 FINDS = (
     FindingKind("roster-column-missing", STOP, "A roster lacks a column that it needs."),
@@ -36,27 +38,45 @@ class _Line:
     cells: tuple[Name, ...]
 
 
-def read_roster(text: str, file: str, findings: list[Finding]) -> Roster | None:
-    """Read a roster; a row that cannot be read is a finding and is left out. None where not even its columns can be read."""
-    lines = [
-        line for number, shown in enumerate(text.split("\n"), start=1) if shown.strip() and (line := _line(shown, file, number, findings))
-    ]
+def read_roster(text: str, file: str, region: str, findings: list[Finding]) -> Roster | None:
+    """Read a roster; a row that cannot be read is a finding and is left out. None where not even its columns can be read.
+
+    `region` says how days are written there.
+    """
+    written = [(number, shown) for number, shown in enumerate(text.split("\n"), start=1) if not says_nothing(shown)]
+    sign = _sign(written)
+    lines = [line for number, shown in written if (line := _line(shown, sign, file, number, findings))]
     if not lines:
         if not text.strip():
             findings.append(_no_columns(Place(file)))
         return None
-    head, *rest = lines
+    head, *rest = _without_empty_columns(lines)
     columns = [cell.key for cell in head.cells]
     if not _columns_are_clear(head, columns, findings):
         return None
-    rows = [row for line in rest if (row := _row(line, columns, findings))]
+    rows = [row for line in rest if (row := _row(line, columns, region, findings))]
     return Roster(tuple(cell for cell in head.cells if cell.key not in PEOPLE), tuple(rows), head.place)
 
 
-def _line(shown: str, file: str, number: int, findings: list[Finding]) -> _Line | None:
+def _sign(written: Sequence[tuple[int, str]]) -> str:
+    try:
+        return sign_between(written[0][1]) if written else ","
+    except csv.Error:
+        return ","
+
+
+def _without_empty_columns(lines: Sequence[_Line]) -> list[_Line]:
+    """Take away the columns at the end that have neither a name nor anything in them."""
+    named = max((number for number, cell in enumerate(lines[0].cells, 1) if cell.text), default=0)
+    used = max((number for line in lines for number, cell in enumerate(line.cells, 1) if cell.text), default=0)
+    kept = max(named, used)
+    return [replace(line, cells=line.cells[:kept]) for line in lines]
+
+
+def _line(shown: str, sign: str, file: str, number: int, findings: list[Finding]) -> _Line | None:
     whole = Place(file, number, 1, max(1, len(shown.rstrip())))
     try:
-        cells = next(csv.reader([shown], strict=True))
+        cells = cells_of(shown, sign)
     except csv.Error:
         wrong = "A quotation mark is not closed in its line, so nobody can tell where a cell ends."
         findings.append(stop("roster-row-wrong", whole, wrong, "Close it; a roster has one person a line."))
@@ -86,11 +106,11 @@ def _columns_are_clear(head: _Line, columns: Sequence[str], findings: list[Findi
 
 def _no_columns(place: Place) -> Finding:
     wrong = "The first line of a roster names its columns, and there is no column `name`."
-    remedy = "Begin with a line like: name,date,age,allergies,scent. Commas go between the cells, also where a spreadsheet puts semicolons."
+    remedy = "Begin with a line like: name,date,age,allergies,scent. Commas, semicolons or tabs go between the cells."
     return stop("roster-column-missing", place, wrong, remedy)
 
 
-def _row(line: _Line, columns: Sequence[str], findings: list[Finding]) -> RosterRow | None:
+def _row(line: _Line, columns: Sequence[str], region: str, findings: list[Finding]) -> RosterRow | None:
     if len(line.cells) != len(columns):
         wrong = f"This row has {len(line.cells)} cells, and the first line names {len(columns)} columns."
         findings.append(
@@ -106,7 +126,7 @@ def _row(line: _Line, columns: Sequence[str], findings: list[Finding]) -> Roster
         wrong = "This row has no name, so that nobody knows whose choices these are."
         findings.append(stop("roster-name-missing", line.place, wrong, "Write the name, or remove the row."))
     known = len(findings)
-    date = _parsed(by_column.get("date"), parse_date, findings)
+    date = _parsed(by_column.get("date"), lambda text: parse_roster_date(text, region), findings)
     age = _parsed(by_column.get("age"), _age, findings)
     waiting = _parsed(by_column.get("waiting"), parse_yes_or_no, findings)
     design = _parsed(by_column.get("design"), word_of(*DESIGN_NAMES), findings)

@@ -4,14 +4,15 @@ Files are met in the order of their names. What leads out of the folder, leads n
 large is a finding.
 """
 
+import codecs
 import errno
 import os
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 from pathlib import Path
 
-from builder.model.finding import Finding, stop
-from builder.model.finding_kind import STOP, FindingKind
+from builder.model.finding import Finding, caution, stop
+from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.place import Place
 from builder.read.text.file_names import is_picture_name, is_plain_name, plain_name
 
@@ -20,6 +21,7 @@ FINDS = (
     FindingKind("file-not-utf-8", STOP, "A file is not text in UTF-8."),
     FindingKind("file-outside-studio", STOP, "A link leads to a file outside of the studio's folder."),
     FindingKind("file-too-large", STOP, "A file is too large to be what it is said to be."),
+    FindingKind("table-read-as-windows", CAUTION, "A roster is not in UTF-8, and was read as Windows-1252."),
     FindingKind("file-unreadable", STOP, "A file cannot be opened."),
 )
 
@@ -67,8 +69,8 @@ class TextFolder:
         """Give the place of a file as a whole."""
         return Place(self.shown_as + name)
 
-    def text(self, name: str) -> str | None:
-        """Read a file, or find why it cannot be read."""
+    def text(self, name: str, *, is_table: bool = False) -> str | None:
+        """Read a file, or find why it cannot be read. A table is also read as spreadsheets write it where they do not write UTF-8."""
         path = self.root / name
         if not self._can_be_opened(name):
             return None
@@ -81,7 +83,8 @@ class TextFolder:
             wrong = "This file is larger than 1 MB, far more than a recipe or a lesson."
             self._stop("file-too-large", name, wrong, "Divide it, or take out what is not text.")
             return None
-        return self._decoded(data, name)
+        other = self._of_spreadsheet(data, name) if is_table else None
+        return self._decoded(data, name) if other is None else other
 
     def is_sound(self, name: str) -> bool:
         """Say whether a file or folder can be used, and find a name that cannot stand in a web address as it is."""
@@ -100,6 +103,25 @@ class TextFolder:
             remedy = f'Use letters, figures, hyphens and underscores only, for example "{plain_name(stem)}".'
             self._stop("file-name-not-plain", name, wrong, remedy)
         return self._can_be_opened(name)
+
+    def _of_spreadsheet(self, data: bytes, name: str) -> str | None:
+        """Read UTF-16, which says of itself what it is, or what can be Windows-1252, of which nothing does; None where it is neither."""
+        try:
+            if data.startswith((codecs.BOM_UTF16_LE, codecs.BOM_UTF16_BE)):
+                return _with_plain_ends(data.decode("utf-16"))
+            data.decode("utf-8-sig")
+        except UnicodeDecodeError:
+            try:
+                text = data.decode("cp1252")
+            except UnicodeDecodeError:
+                return None
+            wrong = (
+                "This file is not in UTF-8, and was read as Windows-1252, as spreadsheets often write. Other letters may have become these."
+            )
+            remedy = "See on the teacher's sheet that names and allergies are as they should be, or save the file again as CSV UTF-8."
+            self.findings.append(caution("table-read-as-windows", self.place(name), wrong, remedy))
+            return _with_plain_ends(text)
+        return None
 
     def _decoded(self, data: bytes, name: str) -> str | None:
         try:

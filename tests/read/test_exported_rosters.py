@@ -1,0 +1,95 @@
+"""Rosters as spreadsheets export them. The forms are those of common spreadsheets in several regions: common practice, no source."""
+
+from datetime import datetime
+
+import pytest
+
+from builder.model.place import NOWHERE, Name
+from builder.model.recipe.recipe import Choice
+from builder.model.roster.roster import options_meant
+from builder.read.roster.roster_dates import parse_roster_date
+from builder.read.roster.rosters import read_roster
+from builder.read.text.text_error import TextError
+from builder.read.text.text_files import TextFolder
+from builder.words.fold import fold
+from tests.making import card, share
+
+ROWS = 'name,date,age,allergies,scent\r\nZoë Brémond,2027-03-06,34,"nuts, sesame",\r\nBo Fenn,2027-03-06,,,\r\n'
+FORMS = {
+    "plain": ROWS.encode(),
+    "with a mark of UTF-8": ROWS.encode("utf-8-sig"),
+    "UTF-16": ROWS.encode("utf-16"),
+    "Windows-1252": ROWS.encode("cp1252"),
+    "semicolons": ROWS.replace('"nuts, sesame"', "nuts# sesame").replace(",", ";").replace("#", ",").encode(),
+    "tabs in UTF-16": ROWS.replace('"nuts, sesame"', "nuts# sesame").replace(",", "\t").replace("#", ",").encode("utf-16"),
+    "a line that tells the sign": b"sep=,\r\n" + ROWS.encode(),
+    "empty cells at the end": ROWS.replace("\r\n", ",,\r\n").encode() + b",,,,,,\r\n,,,,,,\r\n",
+}
+
+
+def read(folder, data, region="US"):
+    (folder / "roster.csv").write_bytes(data)
+    findings = []
+    text = TextFolder(folder, findings).text("roster.csv", is_table=True)
+    return read_roster(text, "roster.csv", region, findings), findings
+
+
+@pytest.mark.parametrize("form", FORMS)
+def test_the_same_people_are_read_from_every_form(tmp_path, form):
+    roster, findings = read(tmp_path, FORMS[form])
+    assert [finding.name for finding in findings] == (["table-read-as-windows"] if form == "Windows-1252" else [])
+    first, second = roster.rows
+    assert (first.name.text, first.date, first.age, first.allergies) == ("Zoë Brémond", datetime(2027, 3, 6), 34, "nuts, sesame")
+    assert (second.name.text, second.allergies) == ("Bo Fenn", "")
+    assert [column.text for column in roster.columns] == ["scent"]
+
+
+def test_a_column_without_a_name_that_holds_something_is_not_passed_over(tmp_path):
+    roster, findings = read(tmp_path, b"name,date,\nBo,2027-03-06,nuts\n")
+    assert roster is None
+    assert [finding.name for finding in findings] == ["roster-column-unclear"]
+
+
+@pytest.mark.parametrize(
+    ("region", "text", "day"),
+    [
+        ("US", "3/6/2027", (2027, 3, 6)), ("UK", "3/6/2027", (2027, 6, 3)), ("EU", "03/06/2027", (2027, 6, 3)),
+        ("Canada", "13/6/2027", (2027, 6, 13)), ("Canada", "6/13/2027", (2027, 6, 13)), ("US", "13/6/2027", (2027, 6, 13)),
+        ("UK", "6/13/2027", (2027, 6, 13)), ("Canada", "6/6/2027", (2027, 6, 6)), ("US", "6.3.2027", (2027, 3, 6)),
+        ("EU", "6. March 2027", (2027, 3, 6)), ("US", "March 6, 2027", (2027, 3, 6)), ("US", "Sat, Mar 6, 2027", (2027, 3, 6)),
+        ("UK", "6 Sept 2027", (2027, 9, 6)), ("UK", "2027-03-06", (2027, 3, 6)), ("US", "3/6/2027 2:30 PM", (2027, 3, 6, 14, 30)),
+        ("US", "3/6/2027 12:00:00 AM", (2027, 3, 6)), ("UK", "6/3/2027 12:15 pm", (2027, 3, 6, 12, 15)),
+        ("EU", "6.3.2027, 10:00", (2027, 3, 6, 10)), ("US", "2027-03-06 10:00", (2027, 3, 6, 10)),
+    ],
+)  # fmt: skip
+def test_a_day_is_read_as_the_region_writes_it(region, text, day):
+    assert parse_roster_date(text, region) == datetime(*day)
+
+
+@pytest.mark.parametrize(
+    ("region", "text"),
+    [
+        ("Canada", "3/6/2027"), ("US", "3-6-2027"), ("US", "3/6/27"), ("US", "2/30/2027"), ("US", "Ma 6, 2027"), ("US", "13/13/2027"),
+        ("US", "3/6/2027 25:00"), ("US", "3/6/2027 13:00 PM"), ("US", "3/6/1027"), ("US", "next Saturday"),
+    ],
+)  # fmt: skip
+def test_a_day_that_can_mean_two_or_none_is_not_guessed(region, text):
+    with pytest.raises(TextError) as error:
+        parse_roster_date(text, region)
+    assert error.value.name == "date-unreadable"
+
+
+@pytest.mark.parametrize(
+    ("written", "meant"),
+    [
+        ("lavender", ("Lavender essential oil",)), ("Lavender oil", ("Lavender essential oil",)),
+        ("lavender essential oil", ("Lavender essential oil",)), ("oil", ()), ("essential oil", ()), ("mint", ()),
+        # Rose is no rose geranium, and the two mandarins are two.
+        ("rose", ()), ("geranium", ()), ("mandarin", ()), ("no scent", (None,)), ("", ()),
+    ],
+)  # fmt: skip
+def test_a_short_name_means_an_option_only_if_it_can_mean_no_other(written, meant):
+    names = ("Lavender essential oil", "Rose geranium essential oil", "Mandarin essential oil", "Mandarin fragrance oil")
+    cards = {fold(name): card(name) for name in names}
+    choice = Choice("scent", (*(Name(name) for name in names), None), share(1))
+    assert options_meant(Name(written, NOWHERE), choice, cards) == meant
