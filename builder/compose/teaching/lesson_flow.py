@@ -73,13 +73,14 @@ def calls_of(studio: Studio) -> tuple[Call, ...]:
 
 @dataclass
 class _Flow:
-    """The run of one document: which cautions it and the part at hand have shown, and how many steps that part has numbered."""
+    """The run of one document: which cautions it and the part at hand have shown, which that part shows at steps, how many it has."""
 
     studio: Studio
     writer: TextWriter
     in_brief: bool = False
     shown: set[str] = field(default_factory=set)
     in_part: set[str] = field(default_factory=set)
+    at_steps: set[str] = field(default_factory=set)
     steps: int = 0
     letter: str = ""
     is_cold: bool = False
@@ -90,6 +91,8 @@ class _Flow:
 
     def part(self, source: FlowSource, *, is_cold: bool) -> FlowPart:
         self.in_part, self.steps, self.letter, self.is_cold = set(), 0, source.letter, is_cold
+        named = (text for step in source.part.steps for text in self._named(step.pieces, source.sheet))
+        self.at_steps = {text.key for text in named}
         blocks = [made for block in source.part.blocks for made in self._block(block, source.sheet)]
         part, time = source.part, duration(source.part.minutes)
         calls = self.calls if self.in_part else ()
@@ -109,7 +112,7 @@ class _Flow:
     def _block(self, block: Block, batch: WorkedBatch) -> Iterable[FlowBlock]:
         match block:
             case Prose(pieces):
-                yield from self._before(pieces, batch)
+                yield from self._show(text for text in self._named(pieces, batch) if text.key not in self.at_steps)
                 yield ProseView(self.writer.fill(pieces, batch))
             case Steps(steps):
                 yield from self._steps(steps, batch)
@@ -133,9 +136,12 @@ class _Flow:
         return StepRun(first, tuple(run), self.letter)
 
     def _before(self, pieces: Iterable[Piece], batch: WorkedBatch) -> list[CautionView]:
+        return self._show(self._named(pieces, batch))
+
+    def _named(self, pieces: Iterable[Piece], batch: WorkedBatch) -> tuple[CautionText, ...]:
         named = [ingredients_named(self.studio, batch, piece.name) for piece in pieces if isinstance(piece, Mention)]
         hazards = [hazard for cards in named for card, phase in cards for hazard in hazards_of(self.studio, card, phase, batch)]
-        return self._show(cautions_for(self.studio, (one for one in hazards if not (self.is_cold and one in OF_HEAT))))
+        return cautions_for(self.studio, (one for one in hazards if not (self.is_cold and one in OF_HEAT)))
 
     def _show(self, texts: Iterable[CautionText]) -> list[CautionView]:
         here = [text for text in texts if text.key not in self.in_part]

@@ -1,0 +1,155 @@
+"""Take-home sheets of the example, pressed: pages, type, lines, ticks, sums, and each caution on the page of its step.
+
+Bounds are those of public practice, from memory: 14 pt and 18 pt, at most 75 letters to a line, nothing under 10 pt (guidance on
+accessible print of the government of the United Kingdom; large print as usual in the United States); a caution on the page of its step
+(principle of ANSI Z535.6).
+"""
+
+import io
+import re
+from collections import Counter
+from contextlib import contextmanager
+from datetime import date
+from decimal import Decimal
+from functools import cache
+from pathlib import Path
+from tempfile import TemporaryDirectory
+
+import page
+import pdfplumber
+import pytest
+from bs4 import BeautifulSoup
+
+from builder import pipeline
+from builder.compose.edition import Edition
+from builder.compose.templates import Templates
+from builder.library import LAYOUTS
+from builder.press.fonts import only_our_fonts
+from builder.press.pool import press_sheets
+from tests.composing import composed
+from tests.published import EXAMPLE
+
+DAY = date(2027, 1, 2)
+SOAP, SALTS, TEA = "kitchen-garden-bar--1-kg-of-oils", "still-water-bath-salts--2-containers", "hedgerow-bath-tea--5-containers"
+PAGES = {SOAP: 8, SALTS: 6, TEA: 4}
+NAME_OF_STEP = re.compile(r"^[A-Z]\d+ ")
+FOOT = 40  # Points from the lower edge, beneath which the title and the page stand.
+
+
+@cache
+def documents(kind):
+    outcome = pipeline.check(EXAMPLE, on=DAY)
+    edition = Edition(outcome.studio, outcome.sheets, outcome.findings, Templates((LAYOUTS,)), DAY)
+    return {name: next(one for one in composed(kind, edition) if name in one.path) for name in PAGES}
+
+
+@cache
+def pressed(kind, name):
+    document = documents(kind)[name]
+    with TemporaryDirectory() as folder, only_our_fonts(Path(folder)):
+        ((_, made),) = press_sheets([document], EXAMPLE, (LAYOUTS,))
+    assert made.warnings == ()
+    return made.pdf
+
+
+@contextmanager
+def read(name, kind="take-home sheet"):
+    with pdfplumber.open(io.BytesIO(pressed(kind, name))) as pdf:
+        yield pdf
+
+
+def html(name):
+    return BeautifulSoup(documents("take-home sheet")[name].html, "html.parser")
+
+
+def squeezed(text):
+    return re.sub(r"\s+", "", text)
+
+
+@pytest.mark.parametrize("name", PAGES)
+def test_it_has_few_pages_and_none_with_a_few_lines_alone(name):
+    with read(name) as pdf:
+        assert len(pdf.pages) <= PAGES[name]
+        for one in pdf.pages:
+            lines = one.crop((0, 0, one.width, one.height - FOOT)).extract_text_lines()
+            assert len(lines) >= 5, f"{len(lines)} lines on page {one.page_number}"
+
+
+@pytest.mark.parametrize("name", PAGES)
+@pytest.mark.parametrize(("kind", "size", "margin"), [("take-home sheet", 14, 20), ("take-home sheet in large print", 18, 25.4)])
+def test_type_is_large_enough_and_lines_are_short_enough(name, kind, size, margin):
+    with read(name, kind) as pdf:
+        chars = [char for one in pdf.pages for char in one.chars if char["text"].strip()]
+        assert min(char["size"] for char in chars if char["upright"]) >= 6.8 * 90 / 180  # A number in a drawing is no text.
+        written = [char for char in chars if char["size"] > 5]
+        assert Counter(round(char["size"]) for char in written).most_common(1)[0][0] == size
+        assert min(char["x0"] for char in chars) >= margin / 25.4 * 72 - 1
+        lines = [line["text"] for one in pdf.pages for line in one.extract_text_lines() if round(line["chars"][0]["size"]) == size]
+        assert max(len(NAME_OF_STEP.sub("", line)) for line in lines) <= 75
+
+
+@pytest.mark.parametrize("name", PAGES)
+def test_every_step_has_its_tick_and_its_name(name):
+    steps = html(name).select(".steps li")
+    names = [step.select_one(".step").get_text() for step in steps]
+    assert steps and all(len(step.select(".tick")) == 1 for step in steps)
+    assert names == list(dict.fromkeys(names))
+    assert all(re.fullmatch(r"[A-Z]\d+", one) for one in names)
+    parts = [[one.get_text() for one in part.select(".step")] for part in html(name).select("section.part")]
+    assert [one for part in parts for one in part] == names
+    for part in filter(None, parts):
+        assert part == [f"{part[0][0]}{number}" for number in range(1, len(part) + 1)]
+
+
+@pytest.mark.parametrize("name", PAGES)
+def test_a_caution_stands_on_the_page_of_its_step(name):
+    with read(name) as pdf:
+        pages = [squeezed(one.extract_text()) for one in pdf.pages]
+    for caution in html(name).select("section.part .caution"):
+        step = caution.find_next(class_="step").find_parent("li")
+        signal, first = squeezed(caution.select_one(".signal").get_text()), squeezed(step.get_text())[:25]
+        assert any(first in text and signal in text[: text.index(first)] for text in pages), (signal, first)
+
+
+@pytest.mark.parametrize("name", PAGES)
+def test_numbers_to_call_stand_in_every_part_with_a_caution(name):
+    for part in html(name).select("section.part"):
+        assert bool(part.select(".calls")) == bool(part.select(".caution"))
+        assert not part.select(".calls") or "911" in part.select_one(".calls").get_text()
+
+
+@pytest.mark.parametrize("name", PAGES)
+def test_sums_of_the_table_add_up_and_each_weighing_has_its_field(name):
+    table = html(name).select_one("table.home")
+    assert all(row.select("td.field") for row in table.select("tbody tr"))
+    whole = [Decimal(0), Decimal(0)]
+    for group in table.select("tbody"):
+        rows = [[Decimal(cell.get_text().split("\xa0")[0]) for cell in row.select(".weight")] for row in group.select("tr")]
+        rows_have_sum = group.select("tr")[-1].get("class") is not None
+        if "in-all" in (group.select("tr")[-1].get("class") or ()):
+            assert rows[-1] == whole
+            continue
+        single = rows[:-1] if rows_have_sum else rows
+        sums = [sum(column) for column in zip(*single, strict=True)]
+        assert not rows_have_sum or rows[-1] == sums
+        whole = [one + more for one, more in zip(whole, sums, strict=True)]
+
+
+def test_first_aid_and_the_bench_stand_before_the_first_step_that_handles_lye():
+    text = html(SOAP).get_text(" ")
+    before = text[: text.index("of sodium hydroxide into the cup")]
+    for said in ("On skin", "In eyes", "Swallowed", "Breathed in", "Your bench from above", "1-800-222-1222"):
+        assert said in before
+    assert not html(SALTS).select(".before-lye")
+
+
+def test_the_table_is_in_the_order_of_the_steps():
+    names = [row.get_text() for row in html(SOAP).select("table.home tbody th")]
+    assert names[:5] == ["Water for the lye", "Sodium hydroxide", "Lye together", "Coconut oil", "Cocoa butter"]
+
+
+@pytest.mark.parametrize("name", PAGES)
+@pytest.mark.parametrize("kind", ["take-home sheet", "take-home sheet in large print"])
+def test_it_passes_the_rules_of_pdf_ua(name, kind):
+    report = page.validate_pdf_bytes(pressed(kind, name), profile="ua1")
+    assert report.is_compliant, report.failures
