@@ -87,7 +87,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         lye=home_lye(sheet),
         purities=home_purities(sheet),
         heat=heat_lines(sheet),
-        flow=compose_flow(studio, sources, writer, (sheet,), in_brief=True),
+        flow=compose_flow(studio, sources, writer, (sheet,), in_brief=sheet.grams.lye is not None),
         times=home_times(parts),
         danger=_danger(studio, sheet),
         storage=sheet.recipe.storage,
