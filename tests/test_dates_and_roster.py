@@ -61,7 +61,7 @@ def test_a_date_that_changes_needs_a_higher_revision(tmp_path, capsys):
 def test_a_cancelled_date_stays_on_the_page_and_nothing_is_prepared_for_it(tmp_path, capsys):
     cancelled = "{on: 2027-03-06 10:00, cancelled: the weir is being mended, revision: 1}"
     assert publish(tmp_path, f"{cancelled}\n  - {{on: 2027-04-03 14:00, enrolled: 2}}") == 0
-    for page in ("index.html", "classes/first-bar.html"):
+    for page in ("dates.html", "classes/first-bar.html"):
         text = (tmp_path / "out/site" / page).read_text(encoding="utf-8")
         assert "cancelled" in text
         assert "The weir is being mended" in text

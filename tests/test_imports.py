@@ -116,6 +116,7 @@ def test_stages_share_their_topics():
             "label_layout",
             "machines",
             "ornament",
+            "site",
             "views",
         },  # what a document is made of, for people and for programs
     }

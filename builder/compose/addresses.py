@@ -26,6 +26,7 @@ WELCOME = "welcome"
 PAPER, LARGE_PRINT = ".pdf", "--large-print.pdf"
 # Paths of what others link to; the names in braces are those of its scope.
 CLASS_PAGE, TEXT_PAGE, CLASS_CALENDAR = "classes/{class}.html", "{page}.html", "classes/{class}.ics"
+CHOICE_PAGE, CHOICE_CALENDAR = "find/{value}.html", "find/{value}.ics"
 PUBLIC_TAKE_HOME = "classes/{class}--take-home-{recipe}--{size}.html"
 
 
@@ -72,8 +73,10 @@ class Rooted(Address):
         return f"{self.root}/{quote(path.removeprefix(f'{Folder.SITE}/'))}"
 
 
-CATALOGUE = Address(Folder.SITE, "index.html")
+HOME, CATALOGUE, DATES = (Address(Folder.SITE, f"{name}.html") for name in ("index", "classes", "dates"))
+WAYS, VISIT, GALLERY = (Address(Folder.SITE, f"{name}.html") for name in ("ways-of-teaching", "visit", "gallery"))
 CALENDAR, FEED = Address(Folder.SITE, "dates.ics"), Address(Folder.SITE, "dates.xml")
+FILTER = Address(Folder.SITE, "styles/filter.css")
 NOT_FOUND = Address(Folder.SITE, "404.html")
 
 
@@ -87,9 +90,24 @@ def class_page(key: str) -> Address:
     return address(Folder.SITE, CLASS_PAGE, {"class": key})
 
 
+def class_calendar(key: str) -> Address:
+    """Give the place of the calendar file of a class."""
+    return address(Folder.SITE, CLASS_CALENDAR, {"class": key})
+
+
 def text_page(key: str) -> Address:
-    """Give the place of a page of text; the welcome text stands on the catalogue."""
-    return CATALOGUE if key == WELCOME else address(Folder.SITE, TEXT_PAGE, {"page": key})
+    """Give the place of a page of text; the welcome text stands on the home page."""
+    return HOME if key == WELCOME else address(Folder.SITE, TEXT_PAGE, {"page": key})
+
+
+def choice_page(value: str) -> Address:
+    """Give the place of the page of what answers to one value."""
+    return address(Folder.SITE, CHOICE_PAGE, {"value": value})
+
+
+def choice_calendar(value: str) -> Address:
+    """Give the place of the calendar file of what answers to one value."""
+    return address(Folder.SITE, CHOICE_CALENDAR, {"value": value})
 
 
 def class_folder(key: str) -> str:

@@ -12,9 +12,7 @@ from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.document_kind import AnyKind, Composed, Composer, DocumentKind, Readers, S
 from builder.compose.documents.bench_cards import compose_bench_cards, compose_bench_steps, copies_of_cards, copies_of_steps
-from builder.compose.documents.catalogue import compose_catalogue
 from builder.compose.documents.checklists import compose_checklist
-from builder.compose.documents.class_pages import compose_class_page
 from builder.compose.documents.dose_cards import compose_dose_cards, copies_of_dose_cards
 from builder.compose.documents.label_portfolio import compose_portfolio
 from builder.compose.documents.label_test_page import compose_test_page
@@ -28,19 +26,29 @@ from builder.compose.documents.teacher_sheets import compose_teacher_sheet, copi
 from builder.compose.documents.text_pages import compose_page
 from builder.compose.edition import Edition
 from builder.compose.label.label_counts import label_totals
-from builder.compose.machines.calendar import compose_calendar, compose_class_calendar
+from builder.compose.machines.calendar import compose_calendar, compose_choice_calendar, compose_class_calendar
 from builder.compose.machines.feed import compose_feed
 from builder.compose.own_documents import own_kinds
 from builder.compose.recipe.wording import sentence
-from builder.compose.scopes import CLASS, DATE, HOME_SIZE, LABELS, PAGE, STUDIO
+from builder.compose.scopes import CHOICE, CLASS, DATE, HOME_SIZE, LABELS, PAGE, STUDIO
+from builder.compose.site.catalogue import compose_catalogue
+from builder.compose.site.class_pages import compose_class_page
+from builder.compose.site.dates_page import compose_choice, compose_dates
+from builder.compose.site.filter_rules import compose_rules
+from builder.compose.site.gallery import compose_gallery
+from builder.compose.site.home import compose_home
+from builder.compose.site.visit import compose_visit
+from builder.compose.site.ways import compose_ways
 from builder.compose.views.bench_cards import BenchCardsView, BenchStepsView
-from builder.compose.views.catalogue import CatalogueView
-from builder.compose.views.class_page import ClassPageView
 from builder.compose.views.doses import DoseCardsView
 from builder.compose.views.frame import Link
 from builder.compose.views.labels import LabelsView
 from builder.compose.views.running import ChecklistView
 from builder.compose.views.shopping import ShoppingView
+from builder.compose.views.site.catalogue import CatalogueView
+from builder.compose.views.site.class_page import ClassPageView
+from builder.compose.views.site.dates_page import ChoiceView, DatesView
+from builder.compose.views.site.home import GalleryView, HomeView, VisitView, WaysView
 from builder.compose.views.take_home import TakeHomeView
 from builder.compose.views.teacher import TeacherView
 from builder.compose.views.text_page import TextPageView
@@ -85,6 +93,7 @@ HOME_ON_PAPER, PUBLIC_ON_PAPER = (path.replace(".html", addresses.PAPER) for pat
 HOME_LARGE, PUBLIC_LARGE = (path.replace(".html", addresses.LARGE_PRINT) for path in (HOME, addresses.PUBLIC_TAKE_HOME))
 
 DOCUMENTS: tuple[AnyKind, ...] = (
+    DocumentKind("home page", STUDIO, addresses.HOME.path, HomeView, "pages/home.html", _with_links("home page", compose_home), PUBLIC),
     DocumentKind(
         "catalogue", STUDIO, addresses.CATALOGUE.path, CatalogueView, "pages/catalogue.html",
         _with_links("catalogue", compose_catalogue), PUBLIC,
@@ -92,6 +101,16 @@ DOCUMENTS: tuple[AnyKind, ...] = (
     DocumentKind(
         "class page", CLASS, addresses.CLASS_PAGE, ClassPageView, "pages/class.html", _with_links("class page", compose_class_page), PUBLIC
     ),
+    DocumentKind("dates", STUDIO, addresses.DATES.path, DatesView, "pages/dates.html", _with_links("dates", compose_dates), PUBLIC),
+    DocumentKind(
+        "page of a choice", CHOICE, addresses.CHOICE_PAGE, ChoiceView, "pages/choice.html",
+        _with_links("page of a choice", compose_choice), PUBLIC,
+    ),
+    DocumentKind("calendar of a choice", CHOICE, addresses.CHOICE_CALENDAR, str, None, compose_choice_calendar, PUBLIC),
+    DocumentKind("rules of the filter", STUDIO, addresses.FILTER.path, str, None, compose_rules, PUBLIC),
+    DocumentKind("ways of teaching", STUDIO, addresses.WAYS.path, WaysView, "pages/ways.html", compose_ways, PUBLIC),
+    DocumentKind("visit", STUDIO, addresses.VISIT.path, VisitView, "pages/visit.html", compose_visit, PUBLIC),
+    DocumentKind("pictures", STUDIO, addresses.GALLERY.path, GalleryView, "pages/gallery.html", compose_gallery, PUBLIC),
     DocumentKind("dates for programs", STUDIO, FILE, str, None, compose_published_dates, PUBLIC),
     DocumentKind("calendar", STUDIO, addresses.CALENDAR.path, str, None, compose_calendar, PUBLIC),
     DocumentKind("news", STUDIO, addresses.FEED.path, str, None, compose_feed, PUBLIC),

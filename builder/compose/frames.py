@@ -6,6 +6,7 @@ from functools import partial
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
+from builder.compose.dates.dates import plain_date
 from builder.compose.edition import Edition
 from builder.compose.machines.absolute import absolute
 from builder.compose.machines.json_ld import Node, as_script
@@ -13,10 +14,12 @@ from builder.compose.teaching.class_facts import coming_dates
 from builder.compose.views.frame import Alternate, Frame, Link, PageFrame, Sender, Sharing, SheetFrame
 from builder.model.document import Folder
 from builder.words.outward import outward, telephone_link
-from builder.words.say import say
+from builder.words.say import message, say
 
-SCREEN_STYLES = ("tokens.css", "words.css", "screen.css")
+SCREEN_STYLES = ("tokens.css", "words.css", "screen.css", "site.css")
 PAPER_STYLES = ("tokens.css", "words.css", "paper.css")
+# Pages of the studio's own that have a place in the menu, by their keys; all others are at the foot.
+_OWN_IN_MENU = {"safety": message("Safety"), "about": message("About")}
 CONTACT_LINKS: dict[str, Callable[[str], str]] = {"email": "mailto:{}".format, "phone": telephone_link, "web": str}
 
 
@@ -28,13 +31,25 @@ def page_frame(edition: Edition, here: Address, title: str, description: str) ->
     full_title = title if title == profile.name else f"{title}, {profile.name}"
     canonical = absolute(edition, here) if is_public else ""
     styles = tuple(here.link_to(addresses.style(here.folder, name)) for name in SCREEN_STYLES)
-    home = Link(here.link_to(addresses.CATALOGUE) if is_public else public, profile.name, here == addresses.CATALOGUE)
+    home = Link(here.link_to(addresses.HOME) if is_public else public, profile.name, here == addresses.HOME)
     menu = _menu(edition, here) if is_public else ()
     icon = here.link_to(addresses.icon(here.folder))
     sharing = Sharing(title, "website", edition.locale) if canonical else None
     alternates = tuple(_alternates(edition, here)) if is_public else ()
     return PageFrame(
-        edition.language, full_title, description, sender(edition), home, menu, styles, icon, canonical, alternates, sharing=sharing
+        edition.language,
+        full_title,
+        description,
+        sender(edition),
+        home,
+        menu,
+        styles,
+        icon,
+        canonical,
+        alternates,
+        _all_pages(edition, here) if is_public else (),
+        say("This page is of {day}.", day=plain_date(edition.today, edition.locale)) if is_public else "",
+        sharing=sharing,
     )
 
 
@@ -65,6 +80,11 @@ def with_data(around: Frame, nodes: list[Node]) -> Frame:
     return replace(around, data=as_script(nodes)) if isinstance(around, PageFrame) else around
 
 
+def with_style(around: Frame, here: Address, style: Address) -> Frame:
+    """Add a stylesheet of its own to the frame of a page."""
+    return replace(around, styles=(*around.styles, here.link_to(style))) if isinstance(around, PageFrame) else around
+
+
 def sender(edition: Edition) -> Sender:
     """Give the studio as the sender of its documents."""
     profile = edition.studio.profile
@@ -73,7 +93,21 @@ def sender(edition: Edition) -> Sender:
 
 
 def _menu(edition: Edition, here: Address) -> tuple[Link, ...]:
-    entries = [(addresses.CATALOGUE, say("Classes"))]
-    pages = (page for key, page in edition.studio.pages.items() if key != addresses.WELCOME)
-    entries += [(addresses.text_page(page.key), page.title) for page in sorted(pages, key=lambda page: page.title.casefold())]
+    """Give the main pages, and those of the studio's own by which people judge it."""
+    pages = edition.studio.pages
+    entries = [(addresses.CATALOGUE, say("Classes")), (addresses.DATES, say("Dates"))]
+    entries += [(addresses.WAYS, say("Ways of teaching"))] if edition.classes else []
+    entries += [(addresses.VISIT, say("Visit"))]
+    entries += [(addresses.text_page(key), say(words)) for key, words in _OWN_IN_MENU.items() if key in pages]
+    return tuple(Link(here.link_to(there), words, there == here) for there, words in entries)
+
+
+def _all_pages(edition: Edition, here: Address) -> tuple[Link, ...]:
+    """Give every page that stands by itself: the second way to each."""
+    entries = [(addresses.HOME, say("Home")), (addresses.CATALOGUE, say("Classes")), (addresses.DATES, say("Dates"))]
+    entries += [(addresses.WAYS, say("Ways of teaching"))] if edition.classes else []
+    entries += [(addresses.VISIT, say("Visit"))]
+    entries += [(addresses.GALLERY, say("Pictures"))] if any(one.picture for one, _ in edition.classes) else []
+    own = (page for key, page in edition.studio.pages.items() if key != addresses.WELCOME)
+    entries += [(addresses.text_page(page.key), page.title) for page in sorted(own, key=lambda page: page.title.casefold())]
     return tuple(Link(here.link_to(there), words, there == here) for there, words in entries)

@@ -13,7 +13,7 @@ from builder.compose.document_kind import AnyKind, Composed, Readers, none_to_pr
 from builder.compose.edition import Edition
 from builder.compose.frames import frame
 from builder.compose.recipe.wording import sentence
-from builder.compose.scopes import CLASS, DATE, HOME_SIZE, LABELS, PAGE, STUDIO
+from builder.compose.scopes import CHOICE, CLASS, DATE, HOME_SIZE, LABELS, PAGE, STUDIO
 from builder.compose.views.frame import Frame
 from builder.model.own_document import FaultyLayout, LayoutFault, OwnDocument, SeenBy
 from builder.model.studio import Studio
@@ -24,6 +24,7 @@ from builder.words.fold import fold
 PATHS = {
     STUDIO: ("{own}", "{own}"),
     PAGE: ("{{page}}--{own}", "{{page}}--{own}"),
+    CHOICE: ("find/{{value}}--{own}", "find/{{value}}--{own}"),
     CLASS: ("{{class}}/{own}", "classes/{{class}}--{own}"),
     HOME_SIZE: ("{{class}}/{own}-{{recipe}}--{{size}}", ""),
     DATE: ("{{class}}/{{date}}/{own}", ""),

@@ -9,6 +9,7 @@ from builder.compose.edition import Edition
 from builder.compose.label.label_questions import labels_are_held
 from builder.compose.label_layout.label_layout import LaidOut
 from builder.compose.label_layout.label_plans import LabelPlan, plan_labels
+from builder.compose.site.choices import Value, values
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, HomeBatch
 from builder.model.teaching.lesson import Page
@@ -46,7 +47,7 @@ class Scope(Generic[S]):
 
 
 def _pages(edition: Edition) -> Iterable[Page]:
-    """Give every page but the welcome text, which stands on the catalogue."""
+    """Give every page but the welcome text, which stands on the home page."""
     return (page for key, page in sorted(edition.studio.pages.items()) if key != addresses.WELCOME)
 
 
@@ -86,6 +87,7 @@ def _class_names(plan: ClassPlan) -> Mapping[str, str]:
 
 STUDIO = Scope[Studio]("studio", lambda edition: (edition.studio,), lambda _: {}, lambda _: "")
 PAGE = Scope[Page]("page of text", _pages, lambda page: {"page": page.key}, lambda page: page.title)
+CHOICE = Scope[Value]("answer that people choose by", values, lambda value: {"value": value.key}, lambda value: value.heading)
 CLASS = Scope[ClassPlan]("class", lambda edition: (plan for _, plan in edition.classes), _class_names, _class_title)
 HOME_SIZE = Scope[AtHome]("home size", _home_sizes, _names_at_home, _title_at_home, lambda at: at.plan.studio_class.sheets_are_public)
 DATE = Scope[ClassPlan]("date", lambda edition: edition.sheets, addresses.date_names, _class_title)

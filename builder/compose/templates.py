@@ -110,6 +110,11 @@ class Templates:
             fault = _fault(*at, error)
             raise TemplateFaultError(self._on_line(fault, fault.unknown)) from error
 
+    def source(self, name: str) -> str:
+        """Give the text of a file of the layouts as it stands, such as a stylesheet."""
+        assert self._environment.loader is not None
+        return self._environment.loader.get_source(self._environment, name)[0]
+
     def has(self, name: str) -> bool:
         """Say whether there is a template of a name."""
         return name in self.own or name in self.of_library

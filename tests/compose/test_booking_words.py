@@ -28,13 +28,13 @@ def page(tmp_path, of_class=""):
 
 
 def test_each_date_says_what_to_do_about_it(tmp_path):
-    rows = re.findall(r"<li class=\"\w+\">.*?</li>", page(tmp_path))
+    rows = re.findall(r"<li class=\"(?:free|full|cancelled)\".*?</li>", page(tmp_path), flags=re.DOTALL)
     free, full, own, cancelled = rows
-    assert "Book until Thursday, February 4, 2027" in free and ">Ask for a seat<" in free
+    assert "Book until Thursday, February 4, 2027" in free and ">Ask for a seat<" in free and "10:00 – 11:00 AM" in free
     (mail,) = re.findall(r'href="(mailto:[^"]*)"', free)
     assert unquote(mail) == "mailto:teacher@test.example?subject=Ask for a seat: The first class, Saturday, February 6, 2027, 10:00 AM"
     assert ">Join the waiting list<" in full and "Book until" not in full
-    assert '<a class="action" href="https://test.example/book/march">Book</a>' in own
+    assert '<a class="action" href="https://test.example/book/march">Book<span class="heard">: The first class, Saturday, March 20, 2027, 10:00 AM<' in own
     assert "href" not in cancelled and "Book until" not in cancelled
 
 

@@ -78,7 +78,7 @@ def test_bench_cards_and_class_page_name_both(documents):
     assert "Each of you fills 2 jars and 1 jar" in bench
     assert "114 g in your cup (for the 4 fl oz jar) 113 g in each (4 fl oz jar) 51 g in your cup (for the 2 fl oz jar)" in bench
     page = documents["site/classes/first.html"]
-    assert "2 jars for each student (4 fl oz jar), 113 g (3.98 oz) in each and 1 jar for each student (2 fl oz jar), 50 g" in page
+    assert "2 jars, 113 g (3.98 oz) in each and 1 jar of 50 g" in page
 
 
 # 1 % of 113 g and of 50 g, on a scale that reads to 0.1 g; drops of 1.261 g/mL, 18 to the millilitre.

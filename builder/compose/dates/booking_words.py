@@ -4,12 +4,14 @@ from dataclasses import replace
 from datetime import timedelta
 from urllib.parse import quote
 
+from builder.compose import addresses
+from builder.compose.addresses import Address
 from builder.compose.dates.dates import long_date, plain_date
 from builder.compose.edition import Edition
 from builder.compose.teaching.class_facts import coming_dates, view_date
-from builder.compose.views.catalogue import DateView
-from builder.compose.views.class_page import BookingView
 from builder.compose.views.frame import Link
+from builder.compose.views.site.class_page import BookingView
+from builder.compose.views.site.dates import DateView
 from builder.model.dates.booking import Booking, Venue
 from builder.model.dates.studio_class import ClassDate, StudioClass
 from builder.words.outward import outward
@@ -21,32 +23,48 @@ _OF_AGE = 18
 
 def dates_to_book(edition: Edition, studio_class: StudioClass) -> tuple[DateView, ...]:
     """Give the coming dates of a class, each with what to do about it."""
-    return tuple(_to_book(edition, studio_class, date) for date in coming_dates(edition, studio_class))
+    return tuple(view_to_book(edition, studio_class, date) for date in coming_dates(edition, studio_class))
 
 
-def _to_book(edition: Edition, studio_class: StudioClass, date: ClassDate) -> DateView:
+def view_to_book(edition: Edition, studio_class: StudioClass, date: ClassDate) -> DateView:
+    """Give one date with what to do about it."""
     view = view_date(edition, studio_class, date)
-    return replace(view, action=_action(edition, studio_class, date, view), until=_until(edition, studio_class, date))
+    goes_on = say("{class_title}, {day}, {time}", class_title=studio_class.title, day=view.day, time=view.time)
+    action = _action(edition, studio_class, date, view)
+    return replace(view, action=action, goes_on=goes_on, until=_until(edition, studio_class, date))
 
 
-def booking_view(edition: Edition, studio_class: StudioClass) -> BookingView:
+def booking_view(edition: Edition, studio_class: StudioClass, here: Address) -> BookingView:
     """Give the terms of a class, and where it is; what the studio has not said is left out."""
     terms = terms_of(edition, studio_class)
+    venue = edition.studio.profile.venue
+    coming = coming_dates(edition, studio_class)
+    calendar = here.link_to(addresses.class_calendar(studio_class.key))
+    told = any(date.takes_place for date in coming)
+    return BookingView(
+        facts=terms_facts(terms if studio_class.youngest < _OF_AGE else replace(terms, children="")),
+        as_of=as_of(edition) if told else "",
+        place=venue.lines if venue else (),
+        map=Link(outward(venue.map), say("Map")) if venue and venue.map else None,
+        visit=visit_facts(venue) if venue else (),
+        calendar=Link(calendar, say("These dates as a calendar file")) if coming else None,
+    )
+
+
+def terms_facts(terms: Booking) -> tuple[tuple[str, str], ...]:
+    """Give terms, each with its name; what is not said is left out."""
     facts = (
         (say("Includes"), terms.includes),
-        (say("Children"), terms.children if studio_class.youngest < _OF_AGE else ""),
+        (say("Children"), terms.children),
         (say("Payment"), terms.payment),
         (say("If you cannot come"), terms.refunds),
     )
-    venue = edition.studio.profile.venue
-    told = any(date.takes_place for date in coming_dates(edition, studio_class))
-    return BookingView(
-        facts=tuple((name, text) for name, text in facts if text),
-        as_of=say("Seats as of {day}.", day=plain_date(edition.today, edition.locale)) if told else "",
-        place=venue.lines if venue else (),
-        map=Link(outward(venue.map), say("Map")) if venue and venue.map else None,
-        visit=tuple((name, text) for name, text in _visit(venue) if text) if venue else (),
-    )
+    return tuple((name, text) for name, text in facts if text)
+
+
+def as_of(edition: Edition) -> str:
+    """Say of which day the seats are."""
+    return say("Seats as of {day}.", day=plain_date(edition.today, edition.locale))
 
 
 def terms_of(edition: Edition, studio_class: StudioClass) -> Booking:
@@ -78,9 +96,11 @@ def _action(edition: Edition, studio_class: StudioClass, date: ClassDate, view: 
     return Link(outward(f"mailto:{mail}?subject={quote(subject, safe='')}"), words)
 
 
-def _visit(venue: Venue) -> tuple[tuple[str, str], ...]:
-    return (
+def visit_facts(venue: Venue) -> tuple[tuple[str, str], ...]:
+    """Give what visitors have to know, each with its name; what the studio has not said is left out."""
+    facts = (
         (say("Getting here"), venue.getting_here),
         (say("Access"), venue.access),
         (say("Parking"), venue.parking),
     )
+    return tuple((name, text) for name, text in facts if text)

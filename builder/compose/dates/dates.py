@@ -7,7 +7,7 @@ from datetime import date, datetime, time
 from decimal import Decimal, localcontext
 from fractions import Fraction
 
-from babel.dates import format_date, format_skeleton, format_time
+from babel.dates import format_date, format_interval, format_skeleton, format_time, get_time_format
 from babel.numbers import format_currency, get_currency_precision, get_decimal_symbol
 from babel.units import format_unit
 
@@ -38,6 +38,23 @@ def short_date(day: date, locale: str, *, with_year: bool = False) -> str:
 def clock(moment: datetime, locale: str) -> str:
     """Write a time of day: `10:00 AM`, or `10:00` in a 24-hour locale."""
     return format_time(moment.time(), "short", locale=locale).replace(NARROW_NBSP, NBSP)
+
+
+def clock_span(start: datetime, end: datetime, locale: str) -> str:
+    """Write from when to when something lasts: `10:00 AM – 12:00 PM`, or `10:00–12:00` in a 24-hour locale."""
+    skeleton = "hm" if "h" in get_time_format("short", locale=locale).pattern else "Hm"
+    written = format_interval(start, end, skeleton, locale=locale)
+    return written.replace("\u2009", NBSP).replace(NARROW_NBSP, NBSP).replace(" ", NBSP)
+
+
+def weekday(day: date, locale: str, *, short: bool = False) -> str:
+    """Write the day of the week: `Saturday`, short `Sat`, as it stands by itself."""
+    return format_date(day, "ccc" if short else "cccc", locale=locale)
+
+
+def month_and_year(day: date, locale: str) -> str:
+    """Write a month with its year: `March 2027`."""
+    return format_skeleton("yMMMM", datetime.combine(day, time()), locale=locale).replace(NARROW_NBSP, NBSP).replace(" ", NBSP)
 
 
 def length_in_words(number: int, unit: str, locale: str) -> str:

@@ -24,6 +24,12 @@ FORMAT_NAMES = {
     Format.HANDS_ON: message("hands-on"),
     Format.DEMO_WITH_HANDS_ON_PARTS: message("demo with hands-on parts"),
 }
+# As few words as a row has room for.
+WAYS = {
+    Format.DEMO: message("Watch"),
+    Format.HANDS_ON: message("Make"),
+    Format.DEMO_WITH_HANDS_ON_PARTS: message("Watch and make"),
+}
 # Who does a part, as the staff call it and as a page says it to those who may come.
 STAFF_WORDS = {
     Who.AHEAD: message("ahead"),
@@ -76,6 +82,12 @@ def format_sentence(plan: ClassPlan) -> str:
     over = whole - ends_at(plan.timeline)
     spans = say("Of the {length} you {doing}.", length=duration(whole), doing=listed(said))
     return f"{spans} {_for_arriving(over)}" if over > 0 else spans
+
+
+def time_left(plan: ClassPlan) -> str:
+    """Say what the minutes are for that no part takes; empty where there are none."""
+    over = whole_minutes(plan.studio_class.length) - ends_at(plan.timeline)
+    return _for_arriving(over) if plan.timeline and over > 0 else ""
 
 
 def _for_arriving(minutes: int) -> str:

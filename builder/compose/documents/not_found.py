@@ -1,5 +1,12 @@
-"""The page that a host shows where there is none."""
+"""The page that a host shows where there is none.
 
+Decided: its style stands in the page, and the policy of the page lets in that one style by its hash. Why: hosts show the page at any depth
+and under any folder, where no address of a file is sure to lead anywhere.
+"""
+
+from base64 import b64encode
+from dataclasses import replace
+from hashlib import sha256
 from urllib.parse import urlsplit
 
 from markupsafe import Markup
@@ -8,7 +15,8 @@ from builder.compose import addresses
 from builder.compose.addresses import Address, Rooted
 from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
-from builder.compose.frames import page_frame
+from builder.compose.frames import SCREEN_STYLES, page_frame
+from builder.compose.views.frame import OwnStyle
 from builder.compose.views.text_page import TextPageView
 from builder.model.studio import Studio
 from builder.words.say import say
@@ -18,10 +26,15 @@ def compose_not_found(edition: Edition, studio: Studio, here: Address) -> Compos
     """Say that nothing is here, and lead back. Hosts show it at any depth, so its links begin at the root of the host."""
     at = Rooted(here.folder, here.path, urlsplit(studio.profile.public_address).path.rstrip("/"))
     title = say("Page not found")
-    text = Markup("<p>{}</p>\n<p><a href='{}'>{}</a></p>").format(
+    links = ((addresses.HOME, say("Home")), (addresses.CATALOGUE, say("All classes")), (addresses.DATES, say("All dates")))
+    text = Markup("<p>{}</p>\n<ul class='plain'>{}</ul>").format(
         say("There is no page at this address. It may have moved, or the class is over."),
-        at.link_to(addresses.CATALOGUE),
-        say("All classes and dates"),
+        Markup("").join(Markup("<li><a href='{}'>{}</a></li>").format(at.link_to(there), words) for there, words in links),
     )
-    around = page_frame(edition, at, title, title)
+    around = replace(page_frame(edition, at, title, title), styles=(), style=_style(edition))
     return Composed(title, TextPageView(around, title, str(text)))
+
+
+def _style(edition: Edition) -> OwnStyle:
+    css = "".join(edition.templates.source(f"styles/{name}") for name in SCREEN_STYLES)
+    return OwnStyle(css, f"sha256-{b64encode(sha256(css.encode()).digest()).decode()}")

@@ -25,7 +25,8 @@ from builder.compose.edition import Edition
 from builder.compose.machines.absolute import absolute
 from builder.compose.machines.place import place_in_a_line
 from builder.compose.recipe.wording import sentence
-from builder.compose.teaching.class_facts import coming_dates, price, youngest
+from builder.compose.site.choices import Value, offered
+from builder.compose.teaching.class_facts import coming_dates, ends, price, youngest
 from builder.model.dates.published_date import PublishedDate
 from builder.model.dates.studio_class import ClassDate, StudioClass
 from builder.model.studio import Studio
@@ -42,7 +43,7 @@ def compose_calendar(edition: Edition, studio: Studio, here: Address) -> Compose
     """Give the coming dates of all classes as one file; None where there is none."""
     name = say("Classes at {studio}", studio=studio.profile.name)
     events = [event for studio_class, plan in edition.classes for event in _events(edition, studio_class, plan)]
-    return _composed(edition, here, name, absolute(edition, addresses.CATALOGUE), events)
+    return _composed(edition, here, name, absolute(edition, addresses.HOME), events)
 
 
 def compose_class_calendar(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:
@@ -51,6 +52,13 @@ def compose_class_calendar(edition: Edition, plan: ClassPlan, here: Address) -> 
     name = say("{class_title} at {studio}", class_title=studio_class.title, studio=edition.studio.profile.name)
     page = absolute(edition, addresses.class_page(studio_class.key))
     return _composed(edition, here, name, page, _events(edition, studio_class, plan))
+
+
+def compose_choice_calendar(edition: Edition, value: Value, here: Address) -> Composed | None:
+    """Give the coming dates that answer to one value as a file; None where there is none."""
+    name = say("{what}, {studio}", what=value.heading, studio=edition.studio.profile.name)
+    events = [_event(edition, one.studio_class, one.plan, one.date) for one in offered(edition) if one.date and value.matches(one)]
+    return _composed(edition, here, name, absolute(edition, addresses.choice_page(value.key)), events)
 
 
 def _composed(edition: Edition, here: Address, name: str, page: str, events: Iterable[Event]) -> Composed | None:
@@ -109,11 +117,6 @@ def in_zone(edition: Edition, moment: datetime) -> datetime:
     """Give a time of the class file in the studio's zone; as it is where the studio names none."""
     zone = edition.studio.profile.time_zone
     return moment.replace(tzinfo=ZoneInfo(zone)) if zone else moment
-
-
-def ends(studio_class: StudioClass, on: ClassDate) -> datetime:
-    """Give the time at which a date is over."""
-    return on.on + timedelta(minutes=float(studio_class.length.minutes))
 
 
 def _described(edition: Edition, studio_class: StudioClass, plan: ClassPlan, on: ClassDate) -> str:

@@ -15,9 +15,9 @@ from builder.compose import addresses
 from builder.compose.dates.time_words import format_words
 from builder.compose.edition import Edition
 from builder.compose.machines.absolute import absolute
-from builder.compose.machines.calendar import ends, in_zone
+from builder.compose.machines.calendar import in_zone
 from builder.compose.machines.json_ld import SCHEMA, Node
-from builder.compose.teaching.class_facts import coming_dates
+from builder.compose.teaching.class_facts import coming_dates, date_fragment, ends
 from builder.compose.views.lesson import StepRun
 from builder.compose.views.take_home import TakeHomeView
 from builder.model.dates.studio_class import ClassDate, StudioClass
@@ -52,7 +52,7 @@ def how_to_data(edition: Edition, view: TakeHomeView, here: addresses.Address) -
 
 def studio_node(edition: Edition) -> Node:
     """Give the studio, with how to reach it and where it is."""
-    profile, home = edition.studio.profile, absolute(edition, addresses.CATALOGUE)
+    profile, home = edition.studio.profile, absolute(edition, addresses.HOME)
     contact = {"email": profile.contact.get("email"), "telephone": profile.contact.get("phone"), "description": profile.tagline}
     return _without_nothing({"@type": "Organization", "@id": f"{home}#studio", "name": profile.name, "url": home, **contact})
 
@@ -72,7 +72,7 @@ def _course(edition: Edition, plan: ClassPlan, page: str) -> Node:
             "isAccessibleForFree": not studio_class.price,
             "typicalAgeRange": f"{studio_class.youngest}-",
             "teaches": format_words(plan.format),
-            "provider": {"@id": f"{absolute(edition, addresses.CATALOGUE)}#studio"},
+            "provider": {"@id": f"{absolute(edition, addresses.HOME)}#studio"},
             "hasCourseInstance": [_instance(edition, studio_class, date, page) for date in dates],
         }
     )
@@ -94,17 +94,12 @@ def _instance(edition: Edition, studio_class: StudioClass, date: ClassDate, page
             "eventAttendanceMode": f"{SCHEMA}/OfflineEventAttendanceMode",
             "courseMode": "onsite",
             "location": _place(edition),
-            "organizer": {"@id": f"{absolute(edition, addresses.CATALOGUE)}#studio"},
+            "organizer": {"@id": f"{absolute(edition, addresses.HOME)}#studio"},
             "maximumAttendeeCapacity": studio_class.seats if date.takes_place else None,
             "remainingAttendeeCapacity": free if date.takes_place else None,
             "offers": _offer(edition, studio_class, free, page) if date.takes_place else None,
         }
     )
-
-
-def date_fragment(date: ClassDate) -> str:
-    """Give the name of a date on its class page; it never changes."""
-    return f"date-{date.first_set:%Y-%m-%d-%H%M}"
 
 
 def _offer(edition: Edition, studio_class: StudioClass, free: int, page: str) -> Node:

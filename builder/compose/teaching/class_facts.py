@@ -1,14 +1,16 @@
 """Facts of a class that the catalogue, its page and its sheets say in the same words."""
 
-from datetime import datetime
+from datetime import datetime, timedelta
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.dates import dates
 from builder.compose.edition import Edition
 from builder.compose.recipe.wording import duration, listed, sentence, whole_minutes
-from builder.compose.views.catalogue import DateView, PictureView
+from builder.compose.views.site.dates import DateView
+from builder.compose.views.site.picture import PictureView
 from builder.model.dates.studio_class import ClassDate, StudioClass
+from builder.model.teaching.class_plan import ClassPlan
 from builder.words.say import say, say_count
 
 
@@ -17,15 +19,48 @@ def coming_dates(edition: Edition, studio_class: StudioClass) -> tuple[ClassDate
     return tuple(sorted((date for date in studio_class.dates if date.on.date() >= edition.today), key=lambda date: date.on))
 
 
+def by_next_date(edition: Edition) -> tuple[tuple[StudioClass, ClassPlan], ...]:
+    """Give the classes in the order of their next dates, those without one last."""
+
+    def order(entry: tuple[StudioClass, ClassPlan]) -> tuple[bool, list[datetime], str]:
+        held = [date.on for date in coming_dates(edition, entry[0]) if date.takes_place]
+        return (not held, held, entry[0].title.casefold())
+
+    return tuple(sorted(edition.classes, key=order))
+
+
 def view_date(edition: Edition, studio_class: StudioClass, date: ClassDate) -> DateView:
     """Give one date with its free seats, and what has become of it."""
-    day, time = dates.long_date(date.on.date(), edition.locale), dates.clock(date.on, edition.locale)
-    if date.cancelled is not None:
-        return DateView(_machine(date.on), day, time, say("cancelled"), "cancelled", sentence(date.cancelled))
     free = studio_class.seats - date.enrolled
-    seats = [say_count("{count}\u00a0seat left", "{count}\u00a0seats left", free) if free > 0 else say("full")]
-    seats += [_waiting(date.waiting)] if date.waiting else []
-    return DateView(_machine(date.on), day, time, ", ".join(seats), "free" if free > 0 else "full", _moved(edition, date))
+    if date.cancelled is not None:
+        seats, state, note = [say("cancelled")], "cancelled", sentence(date.cancelled)
+    else:
+        seats = [say_count("{count}\u00a0seat left", "{count}\u00a0seats left", free) if free > 0 else say("full")]
+        seats += [_waiting(date.waiting)] if date.waiting else []
+        state, note = "free" if free > 0 else "full", _moved(edition, date)
+    day, locale = date.on.date(), edition.locale
+    return DateView(
+        machine=_machine(date.on),
+        day=dates.long_date(day, locale),
+        time=dates.clock(date.on, locale),
+        seats=", ".join(seats),
+        state=state,
+        note=note,
+        weekday=dates.weekday(day, locale, short=True),
+        short=dates.short_date(day, locale),
+        hours=dates.clock_span(date.on, ends(studio_class, date), locale),
+        fragment=date_fragment(date),
+    )
+
+
+def ends(studio_class: StudioClass, date: ClassDate) -> datetime:
+    """Give the time at which a date is over."""
+    return date.on + timedelta(minutes=float(studio_class.length.minutes))
+
+
+def date_fragment(date: ClassDate) -> str:
+    """Give the name of a date on its class page; it never changes."""
+    return f"date-{date.first_set:%Y-%m-%d-%H%M}"
 
 
 def _waiting(number: int) -> str:

@@ -5,7 +5,6 @@ from builder.compose.recipe.portion_words import container_name, containers_of
 from builder.compose.recipe.wording import listed, sentence, within
 from builder.model.dates.studio_class import BatchFor
 from builder.model.hazard import Hazard
-from builder.model.recipe.recipe import Choice
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.model.teaching.lesson import Who
@@ -18,13 +17,25 @@ PAIR = 2
 
 def how_it_is_made(studio: Studio, plan: ClassPlan) -> tuple[str, ...]:
     """Say of each product who makes it, and of all of them who handles lye and what is chosen and filled."""
-    alike: dict[str, list[str]] = {}
-    for one in plan.made:
-        alike.setdefault(_made(one, plan.studio_class.group_size), []).append(say("the {product}", product=within(one.batch.recipe.name)))
-    made = [sentence(say(text, products=listed(names), size=plan.studio_class.group_size)) for text, names in alike.items()]
-    chosen = [choice for one in plan.made if one.taught.chosen for choice in one.batch.recipe.choices]
     filled = [one for one in plan.made if one.taught.filled]
-    return (*made, *_lye(plan), *_chosen(chosen), *_filled(studio, filled))
+    return (*_who_makes_it(plan), *_lye(plan), *_chosen(plan), *_filled(studio, filled))
+
+
+def your_part(plan: ClassPlan) -> tuple[str, ...]:
+    """Say who makes what and what is chosen: for a page that says elsewhere who handles lye, and what is taken home."""
+    return (*_who_makes_it(plan), *_chosen(plan))
+
+
+def lye_sentence(plan: ClassPlan) -> str:
+    """Say who handles lye; empty where there is none, or nothing proves it."""
+    return " ".join(_lye(plan))
+
+
+def _who_makes_it(plan: ClassPlan) -> list[str]:
+    size, alike = plan.studio_class.group_size, dict[str, list[str]]()
+    for one in plan.made:
+        alike.setdefault(_made(one, size), []).append(say("the {product}", product=within(one.batch.recipe.name)))
+    return [sentence(say(text, products=listed(names), size=size)) for text, names in alike.items()]
 
 
 def taken_home(plan: ClassPlan) -> str:
@@ -53,7 +64,7 @@ def _made(one: MadeProduct, group_size: int) -> str:
 
 def _whose(one: MadeProduct, group_size: int) -> str:
     if one.make.batch_for is BatchFor.STUDENT:
-        return message("You make {products} with your own hands, a batch of your own.")
+        return message("You make {products} yourself, in a batch of your own.")
     if one.make.batch_for is BatchFor.GROUP and group_size > 1:
         if group_size == PAIR:
             return message("You make {products} with your own hands, in pairs.")
@@ -83,7 +94,8 @@ def _lye(plan: ClassPlan) -> tuple[str, ...]:
     return (say("You work with lye that the teacher has mixed, in goggles and gloves."),)
 
 
-def _chosen(choices: list[Choice]) -> tuple[str, ...]:
+def _chosen(plan: ClassPlan) -> tuple[str, ...]:
+    choices = [choice for one in plan.made if one.taught.chosen for choice in one.batch.recipe.choices]
     what = listed(list(dict.fromkeys(within(choice.what) for choice in choices)))
     return (say("You choose {what} yourself.", what=what),) if what else ()
 

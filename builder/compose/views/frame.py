@@ -47,8 +47,9 @@ class PageFrame:
     """The frame of a page for the screen.
 
     `alternates` say the same for programs, `data` is for search engines (JSON-LD, empty where there is none), `sharing` is how the page
-    shows where somebody passes it on. A page that stays in the studio has no menu. `canonical` is empty where the studio has no public
-    address; the address of `home` is empty where there is nowhere to go.
+    shows where somebody passes it on. `menu` leads to the main pages, `all_pages` (at the foot) to every one that stands by itself; `as_of`
+    says of which day the page is. A page that stays in the studio has no menu. `canonical` is empty where the studio has no public
+    address; the address of `home` is empty where there is nowhere to go. `style` is that of a page that may be shown at any depth.
     """
 
     language: str
@@ -61,8 +62,19 @@ class PageFrame:
     icon: str
     canonical: str = ""
     alternates: tuple["Alternate", ...] = ()
+    all_pages: tuple[Link, ...] = ()
+    as_of: str = ""
     data: str = ""
     sharing: "Sharing | None" = None
+    style: "OwnStyle | None" = None
+
+
+@dataclass(frozen=True)
+class OwnStyle:
+    """A style that stands in the page itself, and its hash, by which the policy of the page lets it in."""
+
+    css: str
+    hash: str
 
 
 @dataclass(frozen=True)

@@ -2,9 +2,10 @@
 
 from dataclasses import dataclass
 
-from builder.compose.views.catalogue import DateView, PictureView
-from builder.compose.views.caution import CautionView
 from builder.compose.views.frame import Frame, Link
+from builder.compose.views.site.dates import DateView
+from builder.compose.views.site.picture import PictureView
+from builder.compose.views.site.safety import SafetyView
 from builder.compose.views.strip import StripView
 
 
@@ -27,27 +28,31 @@ class ProductView:
 
 
 @dataclass(frozen=True)
-class Doing:
-    """What is watched, done or done together, as one line."""
-
-    who: str
-    titles: str
-
-
-@dataclass(frozen=True)
 class BookingView:
-    """On what terms a class is booked and where it is, each fact with its name; `as_of` says from which day the seats are."""
+    """On what terms a class is booked and where it is, each fact with its name; `as_of` says from which day the seats are.
+
+    `calendar` is the file with its dates.
+    """
 
     facts: tuple[tuple[str, str], ...]
     as_of: str
     place: tuple[str, ...]
     map: Link | None
     visit: tuple[tuple[str, str], ...]
+    calendar: Link | None = None
+
+
+@dataclass(frozen=True)
+class Related:
+    """Another class that is like this one, and in what."""
+
+    page: Link
+    why: str
 
 
 @dataclass(frozen=True)
 class ClassPageView:
-    """The page of one class."""
+    """The page of one class. `how` says who makes what; `time_left` what the minutes are for that no part takes."""
 
     frame: Frame
     title: str
@@ -55,14 +60,14 @@ class ClassPageView:
     picture: PictureView | None
     introduction_html: str
     format: str
+    format_key: str
     how: tuple[str, ...]
-    format_sentence: str
     strip: StripView | None
-    doing: tuple[Doing, ...]
+    time_left: str
     products: tuple[ProductView, ...]
     take_home: str
     wear: tuple[str, ...]
-    cautions: tuple[CautionView, ...]
+    safety: SafetyView
     allergens: str
     allergens_open: str
     free_from: str
@@ -74,4 +79,6 @@ class ClassPageView:
     price: str
     dates: tuple[DateView, ...]
     booking: BookingView
+    all_classes: Link
+    related: tuple[Related, ...] = ()
     also: tuple[Link, ...] = ()

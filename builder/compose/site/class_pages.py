@@ -3,11 +3,10 @@
 from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.dates.booking_words import booking_view, dates_to_book
-from builder.compose.dates.time_words import clock_from, common_start, format_sentence, format_words, time_strip, titles_by
+from builder.compose.dates.time_words import clock_from, common_start, format_words, time_left, time_strip
 from builder.compose.document_kind import Composed
 from builder.compose.dose.dose_words import none_of
 from builder.compose.edition import Edition
-from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
 from builder.compose.frames import frame, with_data
 from builder.compose.machines.structured import class_data
 from builder.compose.ornament.portrait import portrait_of
@@ -16,13 +15,13 @@ from builder.compose.ornament.words import how_to_read
 from builder.compose.recipe.portion_words import container_name, containers_of
 from builder.compose.recipe.wording import grams_and_ounces, listed, sentence, within
 from builder.compose.roster.allergens import allergens_of, allergens_open_in
+from builder.compose.site.related import related_to
+from builder.compose.site.safety import view_safety
 from builder.compose.teaching.class_facts import length, picture_of, price, staff, youngest
-from builder.compose.teaching.format_words import how_it_is_made
-from builder.compose.teaching.lesson_flow import view_caution
+from builder.compose.teaching.format_words import your_part
 from builder.compose.teaching.pieces import writer_of
-from builder.compose.views.caution import CautionView
-from builder.compose.views.class_page import ClassPageView, Doing, ProductView
 from builder.compose.views.frame import Link
+from builder.compose.views.site.class_page import ClassPageView, ProductView
 from builder.model.dates.studio_class import StudioClass
 from builder.model.recipe.filling import Filling
 from builder.model.recipe.ingredient import DeclaredAs
@@ -30,22 +29,13 @@ from builder.model.recipe.product import Contact, DeclaredBy, Product
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
-from builder.model.teaching.lesson import CautionHere, Where, Who
 from builder.words.say import message, say, say_count
-
-HEADINGS = {
-    Who.TEACHER: message("You watch"),
-    Who.STUDENTS: message("You do"),
-    Who.TOGETHER: message("We do together"),
-    Who.WAITING: message("We wait"),
-}
 
 
 def compose_class_page(edition: Edition, plan: ClassPlan, here: Address) -> Composed:
     """Make the page of one class."""
     studio_class = plan.studio_class
     around = frame(edition, here, studio_class.title, studio_class.summary)
-    doing = ((who, titles_by(plan, who)) for who in HEADINGS)
     writer = writer_of(edition, here, addresses.class_folder(studio_class.key))
     view = ClassPageView(
         frame=with_data(around, class_data(edition, plan)),
@@ -54,14 +44,14 @@ def compose_class_page(edition: Edition, plan: ClassPlan, here: Address) -> Comp
         picture=picture_of(studio_class, here),
         introduction_html=writer.fill_blocks(studio_class.lesson.introduction),
         format=format_words(plan.format),
-        how=how_it_is_made(edition.studio, plan),
-        format_sentence=format_sentence(plan),
+        format_key=plan.format.name.lower(),
+        how=your_part(plan),
         strip=time_strip(plan, clock_from(common_start(plan), edition.locale)),
-        doing=tuple(Doing(say(HEADINGS[who]), "; ".join(titles)) for who, titles in doing if titles),
+        time_left=time_left(plan),
         products=tuple(_product(edition, studio_class, made, here) for made in plan.made),
         take_home=studio_class.take_home,
         wear=tuple(sentence(text) for text in studio_class.wear),
-        cautions=_cautions(edition, plan),
+        safety=view_safety(edition.studio, plan),
         allergens=allergens_of(edition.studio, [made.batch for made in plan.made]),
         allergens_open=allergens_open_in(edition.studio, [made.batch for made in plan.made]),
         free_from=listed(studio_class.free_from),
@@ -72,7 +62,9 @@ def compose_class_page(edition: Edition, plan: ClassPlan, here: Address) -> Comp
         staff=staff(*plan.staff),
         price=price(edition, studio_class),
         dates=dates_to_book(edition, studio_class),
-        booking=booking_view(edition, studio_class),
+        booking=booking_view(edition, studio_class, here),
+        all_classes=Link(here.link_to(addresses.CATALOGUE), say("All classes")),
+        related=related_to(edition, plan, here),
     )
     return Composed(around.title, view)
 
@@ -95,13 +87,17 @@ def _product(edition: Edition, studio_class: StudioClass, made: MadeProduct, her
 
 
 def _share(studio: Studio, product: Product, filling: Filling) -> str:
-    words, weight = container_name(studio, filling.fill), grams_and_ounces(filling.fill.weight)
-    bar = product.made_with_lye and product.declared_by == DeclaredBy.WEIGHT
-    if bar:
-        share = message("{containers} for each student ({container}), poured at {weight} each, lighter once cured")
+    containers = containers_of(filling.each_student, container_name(studio, filling.fill))
+    is_bar = product.made_with_lye and product.declared_by == DeclaredBy.WEIGHT
+    if is_bar and filling.each_student == 1:
+        share = message("{containers}, poured at {weight}, lighter once cured")
+    elif is_bar:
+        share = message("{containers}, poured at {weight} each, lighter once cured")
+    elif filling.each_student == 1:
+        share = message("{containers} of {weight}")
     else:
-        share = message("{containers} for each student ({container}), {weight} in each")
-    return say(share, containers=containers_of(filling.each_student, words), container=words, weight=weight)
+        share = message("{containers}, {weight} in each")
+    return say(share, containers=containers, weight=grams_and_ounces(filling.fill.weight))
 
 
 def _plain_names(batch: WorkedBatch) -> list[str]:
@@ -139,12 +135,3 @@ def _sheets(studio_class: StudioClass, made: MadeProduct, here: Address) -> tupl
         Link(here.link_to(addresses.public_take_home(studio_class, made.batch.recipe.key, home.size)), f"{name}, {home.size.written}")
         for home in made.home
     )
-
-
-def _cautions(edition: Edition, plan: ClassPlan) -> tuple[CautionView, ...]:
-    """Give what the recipes call for and what the lesson itself places in class, the gravest first."""
-    hazards = [hazard for made in plan.made for hazard in hazards_of_recipe(edition.studio, made.batch)]
-    parts = (part for part in plan.studio_class.lesson.parts if part.where is not Where.HOME_ONLY)
-    placed = (block.name.text for part in parts for block in part.blocks if isinstance(block, CautionHere))
-    hazards += [edition.studio.cautions[name].hazard for name in placed]
-    return tuple(view_caution(text) for text in cautions_for(edition.studio, hazards))

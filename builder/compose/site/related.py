@@ -1,0 +1,43 @@
+"""Which other classes are like one: they make the same kind of product, or are taught in the same way; the soonest first."""
+
+from builder.compose import addresses
+from builder.compose.addresses import Address
+from builder.compose.dates.time_words import FORMAT_NAMES
+from builder.compose.edition import Edition
+from builder.compose.teaching.class_facts import by_next_date
+from builder.compose.views.frame import Link
+from builder.compose.views.site.class_page import Related
+from builder.model.teaching.class_plan import ClassPlan
+from builder.words.listed import listed
+from builder.words.say import say
+from builder.words.within import within
+
+_MOST = 3
+
+
+def related_to(edition: Edition, plan: ClassPlan, here: Address) -> tuple[Related, ...]:
+    """Give a few classes with what they have in common with this one; those that make the same kind come before those taught alike."""
+    mine = _kinds(plan)
+    others = [
+        (other, [kind for kind in _kinds(other) if kind in mine])
+        for _, other in by_next_date(edition)
+        if other.studio_class != plan.studio_class
+    ]
+    alike = [
+        (other, say("It makes {what} too.", what=listed([within(say(kind)) for kind in shared]))) for other, shared in others if shared
+    ]
+    way = say(FORMAT_NAMES[plan.format])
+    alike += [
+        (other, say("It is taught the same way: {format}.", format=way))
+        for other, shared in others
+        if not shared and other.format is plan.format
+    ]
+    return tuple(
+        Related(Link(here.link_to(addresses.class_page(other.studio_class.key)), other.studio_class.title), why)
+        for other, why in alike[:_MOST]
+    )
+
+
+def _kinds(plan: ClassPlan) -> list[str]:
+    """Give what a class makes as labels call it."""
+    return list(dict.fromkeys(made.batch.product.identity for made in plan.made))

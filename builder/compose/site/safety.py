@@ -1,0 +1,59 @@
+"""The cautions of a class in short: each hazard with what it does and who works with it.
+
+Decided: a class page says every hazard in a line and shows no box. Why: whoever books asks what her part is; the box belongs before the
+step, where a hand is about to move. What nobody meets in class is said of home: where nothing is heated, a warning of flames would
+frighten, and contradict the rest of the page. Who works with something is said where a part of the lesson proves it.
+"""
+
+from collections.abc import Collection
+
+from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
+from builder.compose.teaching.format_words import LYE, lye_sentence
+from builder.compose.views.site.safety import Risk, SafetyView
+from builder.model.hazard import Hazard
+from builder.model.studio import Studio
+from builder.model.teaching.caution import CautionText
+from builder.model.teaching.class_plan import ClassPlan
+from builder.model.teaching.lesson import CautionHere, Where
+from builder.words.say import say
+
+# What the product does where it is used and kept, whoever made it.
+_OF_THE_PRODUCT = (
+    Hazard.HARMFUL_TO_PETS,
+    Hazard.SLIPPERY,
+    Hazard.SPOILS,
+    Hazard.PHOTOTOXIC,
+    Hazard.FOOD_LOOK_ALIKE,
+    Hazard.CHILDREN_AND_ANIMALS,
+    Hazard.OILY_CLOTHS,
+)
+_HOT = frozenset({Hazard.HOT, Hazard.HOT_FAT, Hazard.MICROWAVE})
+
+
+def view_safety(studio: Studio, plan: ClassPlan) -> SafetyView:
+    """Give what the recipes call for and what the lesson itself places in class, the gravest first."""
+    hazards = [hazard for made in plan.made for hazard in hazards_of_recipe(studio, made.batch)]
+    parts = (part for part in plan.studio_class.lesson.parts if part.where is not Where.HOME_ONLY)
+    placed = {block.name.text for part in parts for block in part.blocks if isinstance(block, CautionHere)}
+    hazards += [studio.cautions[name].hazard for name in placed]
+    met = {hazard for part in plan.supervision.parts for hazard in part.hazards}
+    texts = cautions_for(studio, [*hazards, *met])
+    at_home = [text for text in texts if text.key not in placed and _is_for_home(text, {*met, *hazards})]
+    return SafetyView(
+        in_class=tuple(Risk(text.name, text.what, _who(plan, text)) for text in texts if text not in at_home),
+        at_home=tuple(Risk(text.name, text.what) for text in at_home),
+    )
+
+
+def _is_for_home(text: CautionText, brought: Collection[str]) -> bool:
+    nothing_hot = not _HOT & set(brought)
+    return text.hazard in _OF_THE_PRODUCT or (text.hazard == Hazard.FLAMMABLE and nothing_hot)
+
+
+def _who(plan: ClassPlan, text: CautionText) -> str:
+    if text.hazard in LYE:
+        return lye_sentence(plan)
+    by_hand = [part.by_hand for part in plan.supervision.parts if text.hazard in part.hazards]
+    if any(by_hand):
+        return say("You work with it yourself.")
+    return say("In class the teacher works with it.") if by_hand else ""

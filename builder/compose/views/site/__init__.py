@@ -1,0 +1,1 @@
+"""What the pages of the site show, already in words."""
