@@ -215,7 +215,10 @@ def test_every_link_and_picture_leads_to_something_that_is_written(publication):
                 link = element.get("href") or element.get("src")
                 if link and not re.match(r"[a-z]+:|#", link):
                     here = document.folder if link.startswith("/") else posixpath.dirname(f"{document.folder}/{document.path}")
-                    assert posixpath.normpath(posixpath.join(here, unquote(link.partition("#")[0]).lstrip("/"))) in written, (document.path, link)
+                    assert posixpath.normpath(posixpath.join(here, unquote(link.partition("#")[0]).lstrip("/"))) in written, (
+                        document.path,
+                        link,
+                    )
 
 
 @pytest.mark.parametrize("path", ["site/index.html", CLASS, "site/about.html", "print/first/take-home-salts--500-g.html"])
