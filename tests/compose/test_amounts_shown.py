@@ -12,7 +12,7 @@ import pytest
 from bs4 import BeautifulSoup
 
 from builder import pipeline
-from builder.compose import compose_documents
+from builder.compose.publication import compose_documents
 from builder.model.supplies.shopping import Period
 from builder.reckon import reckon_shopping
 from tests.published import EXAMPLE
