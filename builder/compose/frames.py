@@ -16,7 +16,8 @@ from builder.model.document import Folder
 from builder.words.outward import outward, telephone_link
 from builder.words.say import message, say
 
-SCREEN_STYLES = ("tokens.css", "words.css", "screen.css", "site.css")
+PLAIN_STYLES = ("tokens.css", "words.css", "screen.css")  # What a page of text alone needs.
+SCREEN_STYLES = (*PLAIN_STYLES, "site.css")
 PAPER_STYLES = ("tokens.css", "words.css", "paper.css")
 # Pages of the studio's own that have a place in the menu, by their keys; all others are at the foot.
 _OWN_IN_MENU = {"safety": message("Safety"), "about": message("About")}

@@ -15,7 +15,7 @@ from builder.compose import addresses
 from builder.compose.addresses import Address, Rooted
 from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
-from builder.compose.frames import SCREEN_STYLES, page_frame
+from builder.compose.frames import PLAIN_STYLES, page_frame
 from builder.compose.views.frame import OwnStyle
 from builder.compose.views.text_page import TextPageView
 from builder.model.studio import Studio
@@ -36,5 +36,5 @@ def compose_not_found(edition: Edition, studio: Studio, here: Address) -> Compos
 
 
 def _style(edition: Edition) -> OwnStyle:
-    css = "".join(edition.templates.source(f"styles/{name}") for name in SCREEN_STYLES)
+    css = "".join(edition.templates.source(f"styles/{name}") for name in PLAIN_STYLES)
     return OwnStyle(css, f"sha256-{b64encode(sha256(css.encode()).digest()).decode()}")
