@@ -248,7 +248,7 @@ class CautionShape(Shape):
     """What to do so that it does not happen, each a sentence."""
     if_it_happens: Annotated[Texts, NOT_EMPTY] = needed("if it happens", "[Cool the burn under running water.]")
     """What to do when it has happened, each a sentence."""
-    in_brief: Text = maybe("in brief", "", example="On skin: running water at once.")
+    in_brief: Text = maybe("in brief", "", example='"On skin: running water at once."')
     """What to do when it has happened, for a step on a sheet whose first page about it says all of `if it happens`."""
     sources: Annotated[tuple[CitationShape, ...], NOT_EMPTY] = needed("sources", "[{source: a-source, at: page 112, known: read}]")
     """Where it was read."""
