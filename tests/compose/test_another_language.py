@@ -29,7 +29,9 @@ ACCENTED = "".join(chr(0x1D5BA + i) for i in range(26)) + "".join(chr(0x1D5A0 + 
 MARKED = str.maketrans(PLAIN, ACCENTED)
 # What an attribute says to people.
 SAID = ("alt", "aria-label", "title", "content")
-UNITS = frozenset(["g", "kg", "oz", "lb", "mL", "ml", "L", "fl", "min", "h", "C", "F", "mg", "mm", "cm", "pH", "Wt", "Net", "M", "x", "Uhr"])
+UNITS = frozenset(
+    ["g", "kg", "oz", "lb", "mL", "ml", "L", "fl", "min", "h", "C", "F", "mg", "mm", "cm", "pH", "Wt", "Net", "M", "x", "Uhr"]
+)
 
 
 def marked(text: str) -> str:
