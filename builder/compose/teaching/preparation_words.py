@@ -79,7 +79,7 @@ def _doors(plan: ClassPlan) -> Iterable[str]:
 
 
 def _all_gone(studio: Studio, plan: ClassPlan) -> Iterable[str]:
-    yield say("Heat off, plugs out")
+    yield say("Whatever was switched on or lit is off, and unplugged")
     yield say("Gear washed, counted and hung up")
     met = {hazard for made in plan.made for hazard in hazards_of_recipe(studio, made.batch)}
     locked = [say(thing) for hazard, thing in LOCKED_AWAY.items() if hazard in met]
