@@ -272,7 +272,7 @@ def test_a_rule_on_minors_asks_for_two_adults_only_where_minors_may_come(edition
 def locked_away(edition, sheet):
     """Give what the check list says is locked away when all have gone."""
     lines = next(group.lines for group in check_groups(edition, sheet, ()) if group.title == "When all have gone")
-    assert {"Heat off, plugs out", "Gear washed, counted and hung up"} <= set(lines)
+    assert {"Whatever was switched on or lit is off, and unplugged", "Gear washed, counted and hung up"} <= set(lines)
     return [line for line in lines if "locked away" in line]
 
 
