@@ -34,7 +34,8 @@ from builder.model.supplies.shopping import Period, Shopping
 from builder.model.teaching.class_plan import ClassPlan
 from builder.press.letters import letters_of_fonts
 from builder.press.typefaces import typefaces_of_labels
-from builder.read import read_published_dates, read_studio
+from builder.read.dates.published_dates import read_published_dates
+from builder.read.studios import read_studio
 from builder.reckon import reckon_classes, reckon_nominal, reckon_recipe, reckon_shopping, weight_as_written
 from builder.rules.reach import classes_concerned, subjects_of, what_is_held
 from builder.words.say import speaking
@@ -123,10 +124,11 @@ def _faulty_layouts(
 
     shopping = reckon_shopping(studio, plans, Period(on), today=on)
     with speaking(studio.speaks.messages):
-        return faulty_layouts(*editions(studio, plans, tuple(findings), _layouts(folder), on, shopping=shopping))
+        return faulty_layouts(*editions(studio, plans, tuple(findings), layouts_of(folder), on, shopping=shopping))
 
 
-def _layouts(folder: Path) -> tuple[Path, ...]:
+def layouts_of(folder: Path) -> tuple[Path, ...]:
+    """Give the folders of templates and styles for a studio, its own first."""
     return (folder / OWN_LAYOUTS, LAYOUTS)
 
 
@@ -197,7 +199,7 @@ def publish(folder: Path, output: Path, *, on: date, only_sound: bool, progress:
     if studio is None or not writes:
         return outcome
     studio = _left_of_studio(studio, outcome)
-    layouts = _layouts(folder)
+    layouts = layouts_of(folder)
     shopping = (
         None if held.holds(ShoppingList()) else reckon_shopping(studio, outcome.sheets, Period(on), today=on, held_back=outcome.left_out)
     )
@@ -215,6 +217,7 @@ def publish(folder: Path, output: Path, *, on: date, only_sound: bool, progress:
 def preview(folder: Path, *, on: date) -> tuple[Outcome, OnDemand | None]:
     """Check a studio and list every document that nothing holds back, to be made when it is asked for. Nothing is written."""
     from builder.compose.on_demand import documents_on_demand
+    from builder.compose.publication import editions
 
     outcome = check(folder, on=on)
     if outcome.studio is None:
@@ -222,7 +225,8 @@ def preview(folder: Path, *, on: date) -> tuple[Outcome, OnDemand | None]:
     studio, held, left_out = _left_of_studio(outcome.studio, outcome), outcome.held, outcome.left_out
     shopping = None if held.holds(ShoppingList()) else reckon_shopping(studio, outcome.sheets, Period(on), today=on, held_back=left_out)
     with speaking(studio.speaks.messages):
-        return outcome, documents_on_demand(studio, outcome.sheets, outcome.findings, _layouts(folder), on, shopping, held)
+        seen = editions(studio, outcome.sheets, outcome.findings, layouts_of(folder), on, shopping=shopping, held=held)
+        return outcome, documents_on_demand(*seen)
 
 
 def publish_reference(output: Path) -> int:

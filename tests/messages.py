@@ -17,7 +17,7 @@ from jinja2.ext import babel_extract
 
 from builder.library import CONTENT, LAYOUTS
 from builder.model.label.language import LABEL
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from builder.read.teaching.passages import messages_of
 from tests.findings_studio import SOUND
 

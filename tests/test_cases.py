@@ -25,7 +25,7 @@ from builder.model.recipe.quantity import Density, Length
 from builder.model.recipe.recipe import AmountsAs, Fill, LyePlan, MeasuredDensity, WaterBy
 from builder.model.recipe.size import TotalSize
 from builder.model.recipe.worked_batch import WorkedBatch
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from builder.read.values.amounts import parse_duration, parse_mass, parse_temperature, parse_volume
 from builder.reckon.formula.heat import rise_of_dissolving
 from builder.reckon.formula.hlb import share_of_high

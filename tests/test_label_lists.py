@@ -11,7 +11,7 @@ from builder.library import CONTENT
 from builder.model.recipe.quantity import Mass
 from builder.model.recipe.recipe import ListedAs
 from builder.model.recipe.size import TotalSize
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from builder.reckon import reckon_recipe
 from builder.reckon.label.soap_as_made import soap_as_made
 

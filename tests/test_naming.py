@@ -8,7 +8,7 @@ from builder.library import CONTENT
 from builder.model.place import Name
 from builder.model.recipe.column import Role
 from builder.model.teaching.lesson import Mention, Step, Steps
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from builder.reckon import reckon_nominal
 from builder.reckon.teaching.handling import handled_in, hazards_in
 from builder.rules.naming import (

@@ -1,6 +1,6 @@
 """The frames of an edition's documents: head, menu, sender."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import replace
 from functools import partial
 
@@ -93,22 +93,25 @@ def sender(edition: Edition) -> Sender:
     return Sender(profile.name, profile.tagline, profile.address, contacts)
 
 
+def _main_pages(edition: Edition) -> list[tuple[Address, str]]:
+    """Give the pages to which everything leads, each with its words."""
+    ways = [(addresses.WAYS, say("Ways of teaching"))] if edition.classes else []
+    return [(addresses.CATALOGUE, say("Classes")), (addresses.DATES, say("Dates")), *ways, (addresses.VISIT, say("Visit"))]
+
+
 def _menu(edition: Edition, here: Address) -> tuple[Link, ...]:
     """Give the main pages, and those of the studio's own by which people judge it."""
-    pages = edition.studio.pages
-    entries = [(addresses.CATALOGUE, say("Classes")), (addresses.DATES, say("Dates"))]
-    entries += [(addresses.WAYS, say("Ways of teaching"))] if edition.classes else []
-    entries += [(addresses.VISIT, say("Visit"))]
-    entries += [(addresses.text_page(key), say(words)) for key, words in _OWN_IN_MENU.items() if key in pages]
-    return tuple(Link(here.link_to(there), words, there == here) for there, words in entries)
+    own = [(addresses.text_page(key), say(words)) for key, words in _OWN_IN_MENU.items() if key in edition.studio.pages]
+    return _links([*_main_pages(edition), *own], here)
 
 
 def _all_pages(edition: Edition, here: Address) -> tuple[Link, ...]:
     """Give every page that stands by itself: the second way to each."""
-    entries = [(addresses.HOME, say("Home")), (addresses.CATALOGUE, say("Classes")), (addresses.DATES, say("Dates"))]
-    entries += [(addresses.WAYS, say("Ways of teaching"))] if edition.classes else []
-    entries += [(addresses.VISIT, say("Visit"))]
-    entries += [(addresses.GALLERY, say("Pictures"))] if any(one.picture for one, _ in edition.classes) else []
-    own = (page for key, page in edition.studio.pages.items() if key != addresses.WELCOME)
-    entries += [(addresses.text_page(page.key), page.title) for page in sorted(own, key=lambda page: page.title.casefold())]
+    pictures = [(addresses.GALLERY, say("Pictures"))] if any(one.picture for one, _ in edition.classes) else []
+    pages = (page for key, page in edition.studio.pages.items() if key != addresses.WELCOME)
+    own = [(addresses.text_page(page.key), page.title) for page in sorted(pages, key=lambda page: page.title.casefold())]
+    return _links([(addresses.HOME, say("Home")), *_main_pages(edition), *pictures, *own], here)
+
+
+def _links(entries: Iterable[tuple[Address, str]], here: Address) -> tuple[Link, ...]:
     return tuple(Link(here.link_to(there), words, there == here) for there, words in entries)

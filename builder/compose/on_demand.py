@@ -1,22 +1,14 @@
 """The documents of a run, each made when somebody asks for it: where it lies, which class it is about, and how to make it."""
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
-from datetime import date
 from functools import partial
-from pathlib import Path
 
 from builder.compose.assets import list_files
-from builder.compose.document_kind import AnyKind, Readers
-from builder.compose.document_table import documents_of
+from builder.compose.document_kind import AnyKind
 from builder.compose.edition import Edition
-from builder.compose.publication import editions
+from builder.compose.publication import kinds_with_editions
 from builder.model.document import CopiedFile, Document, Folder
-from builder.model.finding import Finding
-from builder.model.held_back import NOTHING_HELD, HeldBack
-from builder.model.studio import Studio
-from builder.model.supplies.shopping import Shopping
-from builder.model.teaching.class_plan import ClassPlan
 
 
 @dataclass(frozen=True)
@@ -42,21 +34,10 @@ class OnDemand:
     files: dict[str, CopiedFile]
 
 
-def documents_on_demand(
-    studio: Studio,
-    sheets: tuple[ClassPlan, ...],
-    findings: Sequence[Finding],
-    layout_folders: tuple[Path, ...],
-    today: date,
-    shopping: Shopping | None,
-    held: HeldBack = NOTHING_HELD,
-) -> OnDemand:
-    """List every document of a run without making it; the arguments are those of `compose_documents`."""
-    edition, by_name = editions(studio, sheets, findings, layout_folders, today, shopping=shopping, held=held)
-    entries: dict[str, Entry] = {}
-    for kind in documents_of(studio):
-        seen = by_name if kind.readers is Readers.STAFF_WITH_NAMES else edition
-        entries |= {entry.path: entry for entry in _entries(kind, seen)}
+def documents_on_demand(edition: Edition, by_name: Edition) -> OnDemand:
+    """List every document of a run without making it; the arguments are what `editions` gives."""
+    kinds = kinds_with_editions(edition, by_name)
+    entries = {entry.path: entry for kind, seen in kinds for entry in _entries(kind, seen)}
     placed = [Document(Folder(path.split("/")[0]), path, "", "") for path in entries]
     files = {f"{one.folder}/{one.path}": one for one in list_files(edition, placed)}
     return OnDemand(entries, files)

@@ -1,13 +1,13 @@
 """All documents of a run, and what they are composed from."""
 
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
 from builder.compose.assets import list_files
-from builder.compose.document_kind import Readers
+from builder.compose.document_kind import AnyKind, Readers
 from builder.compose.document_table import documents_of
 from builder.compose.edition import Edition
 from builder.compose.machines.site_map import site_map
@@ -37,8 +37,7 @@ def compose_documents(
     `shopping` is what to buy for all dates. `held` says which labels are not to be made.
     """
     edition, by_name = editions(studio, sheets, findings, layout_folders, today, with_pdf, shopping, held)
-    given = ((kind, by_name if kind.readers is Readers.STAFF_WITH_NAMES else edition) for kind in documents_of(studio))
-    made = (kind.make(seen, subject) for kind, seen in given for subject in kind.scope.all(seen))
+    made = (kind.make(seen, subject) for kind, seen in kinds_with_editions(edition, by_name) for subject in kind.scope.all(seen))
     documents = tuple(document for document in made if document is not None)
     whole = site_map(edition, documents)
     documents = (*documents, whole) if whole else documents
@@ -61,6 +60,11 @@ def editions(
     public = tuple(sheet.without_names() for sheet in sheets)
     edition = Edition(studio.without_names(), public, findings, Templates(layout_folders), today, with_pdf, held, shopping)
     return edition, replace(edition, sheets=sheets)
+
+
+def kinds_with_editions(edition: Edition, by_name: Edition) -> Iterator[tuple[AnyKind, Edition]]:
+    """Give every kind of document with what it is composed from: names of people only where it is for staff who know them."""
+    return ((kind, by_name if kind.readers is Readers.STAFF_WITH_NAMES else edition) for kind in documents_of(edition.studio))
 
 
 def _refuse_one_address_for_two(made: Sequence[Document | CopiedFile]) -> None:

@@ -30,7 +30,7 @@ DISPLAY = {
 def font_folders() -> tuple[Path, ...]:
     """Give the folders that hold the fonts."""
     packages = dict.fromkeys((*PACKAGES.values(), *(package for package, _ in DISPLAY.values())))
-    return tuple(Path(str(files(package))) / "files" for package in packages)
+    return tuple(map(_folder_of, packages))
 
 
 def font_faces() -> str:
@@ -64,16 +64,20 @@ def only_our_fonts(folder: Path) -> Iterator[None]:
 
 def font_file(family: str, cut: str) -> Path:
     """Give the file of one face; raises FileNotFoundError where its package is broken."""
-    file = Path(str(files(PACKAGES[family]))) / "files" / f"{family.replace(' ', '')}-{cut}.ttf"
-    if not file.is_file():
-        raise FileNotFoundError(f"the font package of {family} lacks {file.name}")
-    return file
+    return _file_of(PACKAGES[family], f"{family.replace(' ', '')}-{cut}.ttf")
 
 
 def display_file(face: str) -> Path:
     """Give the file of one face of names; raises FileNotFoundError where its package is broken."""
-    package, name = DISPLAY[face]
-    file = Path(str(files(package))) / "files" / name
+    return _file_of(*DISPLAY[face])
+
+
+def _file_of(package: str, name: str) -> Path:
+    file = _folder_of(package) / name
     if not file.is_file():
         raise FileNotFoundError(f"the font package {package} lacks {name}")
     return file
+
+
+def _folder_of(package: str) -> Path:
+    return Path(str(files(package))) / "files"

@@ -10,7 +10,7 @@ from builder.press.fonts import FACES, PACKAGES, font_file
 @cache
 def letters_of_fonts() -> frozenset[int]:
     """Give the code points that all faces share."""
-    return made_once(frozenset, Path(__file__), _shared)
+    return made_once(frozenset, Path(__file__).parent, _shared)
 
 
 def _shared() -> frozenset[int]:

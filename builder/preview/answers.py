@@ -19,7 +19,9 @@ if TYPE_CHECKING:
 _OURS = Path(__file__).parent
 _OWN_FILES = ("refresh.js", "preview.css", "paper.css")
 _FONT = re.compile(r"[\w-]+\.[a-z0-9]+\Z")
-_STYLE = re.compile(r"[\w-]+\.css\Z")
+_DRAWING = re.compile(r"[\w-]+\.svg\Z")
+# The folders of layouts from which a sheet is dressed, with the names of files that are given out.
+_OF_LAYOUTS = {"styles": re.compile(r"[\w-]+\.css\Z"), "signs": _DRAWING, "borders": _DRAWING}
 _POLICY = (
     "default-src 'none'; script-src 'self'; connect-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; font-src 'self'; "
     "base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
@@ -71,8 +73,7 @@ class Answering(BaseHTTPRequestHandler):
         path = f"{path}index.html" if path.endswith("/") else path
         file = self.preview.built.copied(path)
         if file is not None:
-            roots = (self.preview.folder,) if file.origin == "studio" else self.preview.built.layouts
-            self._file(next((root / file.source for root in roots if (root / file.source).is_file()), None), clean=file.origin == "studio")
+            self._file(self.preview.built.source_of(file), clean=file.origin == "studio")
             return
         if path and not path.endswith((".html", ".pdf")):
             text = self.preview.text(path)
@@ -99,10 +100,8 @@ class Answering(BaseHTTPRequestHandler):
         kind, _, rest = name.partition("/")
         if name in _OWN_FILES:
             self._file(_OURS / name)
-        elif kind == "styles" and _STYLE.match(rest):
-            self._file(next((root / "styles" / rest for root in self.preview.built.layouts if (root / "styles" / rest).is_file()), None))
-        elif kind in ("signs", "borders") and re.match(r"[\w-]+\.svg\Z", rest):
-            self._file(next((root / kind / rest for root in self.preview.built.layouts if (root / kind / rest).is_file()), None))
+        elif kind in _OF_LAYOUTS and _OF_LAYOUTS[kind].match(rest):
+            self._file(self.preview.built.of_layouts(f"{kind}/{rest}"))
         elif kind == "studio":
             self._file(self.preview.built.picture(rest), clean=True)
         elif name == "fonts.css":

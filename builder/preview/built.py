@@ -12,7 +12,7 @@ from pathlib import Path
 
 from builder import pipeline
 from builder.compose.on_demand import Entry, OnDemand
-from builder.library import CONTENT, LAYOUTS
+from builder.library import CONTENT
 from builder.model.document import CopiedFile, Document
 from builder.model.finding import Finding
 from builder.model.studio import Studio
@@ -49,7 +49,11 @@ class Built:
     @property
     def layouts(self) -> tuple[Path, ...]:
         """Give the folders of templates and styles, the studio's own first."""
-        return (self.folder / "layouts", LAYOUTS)
+        return pipeline.layouts_of(self.folder)
+
+    def of_layouts(self, name: str) -> Path | None:
+        """Give a file of the layouts by its path there, the studio's own before ours."""
+        return _first(self.layouts, name)
 
     def document(self, path: str) -> Document | None:
         """Make a document, or give it again; None where there is nothing to show. Raises KeyError for a path that is none."""
@@ -73,6 +77,14 @@ class Built:
     def copied(self, path: str) -> CopiedFile | None:
         """Give the file that lies at a path of the output, beside the documents."""
         return self.listed.files.get(path)
+
+    def source_of(self, file: CopiedFile) -> Path | None:
+        """Give where such a file is copied from."""
+        return _first((self.folder,) if file.origin == "studio" else self.layouts, file.source)
+
+
+def _first(roots: tuple[Path, ...], name: str) -> Path | None:
+    return next((root / name for root in roots if (root / name).is_file()), None)
 
 
 def build(folder: Path, on: Callable[[], date]) -> Built:

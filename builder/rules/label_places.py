@@ -9,7 +9,7 @@ paper is everywhere; who has die-cut sheets names them.
 from collections.abc import Iterator
 from fractions import Fraction
 
-from builder.model.label.label_sheet import LabelSheet
+from builder.model.label.label_sheet import PAPERS, LabelSheet
 from builder.model.recipe.container import Container, ContainerForm
 from builder.model.recipe.quantity import Length
 
@@ -21,7 +21,6 @@ FREE = Fraction(1)
 # The widest and the highest label that anybody reads as one face; less than the smallest holds no word;
 # the width of a band around a bar of soap.
 WIDEST, HIGHEST, SMALLEST, BAND = Fraction(130), Fraction(110), Fraction(14), Fraction(50)
-PAPERS = {"letter": (Fraction(2159, 10), Fraction(2794, 10)), "A4": (Fraction(210), Fraction(297))}
 # Labels that hold no more by being larger are not made larger than these parts of the room that there is.
 PARTS = (Fraction(7, 10), Fraction(17, 20), Fraction(1))
 
@@ -29,14 +28,21 @@ PARTS = (Fraction(7, 10), Fraction(17, 20), Fraction(1))
 def labels_for(container: Container, paper: str) -> Iterator[tuple[LabelSheet, int]]:
     """Give sheets of labels of the sizes that a container has room for, the smaller first, each with how many belong together."""
     for what, width, height, is_round, labels in _rooms(container):
-        for part in (Fraction(1),) if is_round else PARTS:
-            wide, high = (min(width, WIDEST) if labels == 2 else width) * (part if labels == 2 else 1), min(height, HIGHEST) * part
-            if is_round:
-                wide = high = min(width, HIGHEST)
+        for wide, high in _sizes(width, height, is_round=is_round, labels=labels):
             if min(wide, high) >= SMALLEST:
                 sheet = _sheet(f"{container.name}, {what}", paper, _whole(wide), _whole(high), is_round=is_round)
                 if sheet:
                     yield sheet, labels
+
+
+def _sizes(width: Fraction, height: Fraction, *, is_round: bool, labels: int) -> Iterator[tuple[Fraction, Fraction]]:
+    """Give the sizes of the labels of one room, the smaller first: one that goes around is as long as its room, one of two a face."""
+    if is_round:
+        across = min(width, HIGHEST)
+        yield across, across
+        return
+    for part in PARTS:
+        yield (min(width, WIDEST) * part if labels == 2 else width), min(height, HIGHEST) * part
 
 
 def lid_of(container: Container, paper: str) -> LabelSheet | None:

@@ -3,12 +3,13 @@
 import argparse
 import signal
 import sys
-from datetime import date, datetime
+from datetime import datetime
 
 from builder.preview import PortTakenError, Preview
 from builder.preview.built import Built
 from builder.refusals import NotDoneError
 from builder.tasks.place import studio_folder
+from builder.tasks.told import today
 from builder.terminal.consoles import open_console, say
 from builder.terminal.findings import tally
 
@@ -17,7 +18,7 @@ def preview(options: argparse.Namespace) -> int:
     """Show the studio until somebody stops it."""
     folder = studio_folder(options.studio)
     try:
-        shown = Preview(folder, lambda: options.today or date.today(), _tell, options.port)  # noqa: DTZ011  the studio's own day
+        shown = Preview(folder, lambda: today(options), _tell, options.port)
     except PortTakenError as error:
         raise NotDoneError(str(error)) from None
     say(open_console(), f"Open {shown.address} in a browser. Pages renew themselves when you save; Ctrl-C ends it.")

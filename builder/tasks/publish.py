@@ -4,14 +4,15 @@ import argparse
 
 from builder.refusals import NotDoneError
 from builder.tasks.known_runs import KnownRun, Run
-from builder.tasks.told import folder_of, report, status_of, today
+from builder.tasks.place import studio_folder
+from builder.tasks.told import report, status_of, today
 from builder.terminal.consoles import open_console, say
 from builder.terminal.findings import tally
 
 
 def check(options: argparse.Namespace) -> int:
     """Check a studio, and say what was found."""
-    folder, day = folder_of(options), today(options)
+    folder, day = studio_folder(options.studio), today(options)
     run = Run.begin(["check"], folder, folder / "output", day)
     known = run.find()
     if known is None:
@@ -27,7 +28,7 @@ def check(options: argparse.Namespace) -> int:
 
 def publish(options: argparse.Namespace) -> int:
     """Publish a studio. Raises NotDoneError where its output cannot be written."""
-    folder, day = folder_of(options), today(options)
+    folder, day = studio_folder(options.studio), today(options)
     output = options.to or folder / "output"
     run = Run.begin(["publish", *(["only sound"] if options.only_sound else [])], folder, output, day)
     known = run.find()

@@ -6,13 +6,14 @@ from builder import pipeline
 from builder.compose.supplies.shopping_words import shop_list
 from builder.model.supplies.shopping import Period
 from builder.refusals import CommandError, no_such
-from builder.tasks.told import folder_of, report, status_of, today
+from builder.tasks.place import studio_folder
+from builder.tasks.told import report, status_of, today
 from builder.terminal.shopping import print_shopping
 
 
 def shop(options: argparse.Namespace) -> int:
     """Print what to buy for the dates of a period."""
-    folder, day = folder_of(options), today(options)
+    folder, day = studio_folder(options.studio), today(options)
     first, until = max(options.first or day, day), options.until
     if until and until < first:
         raise CommandError(f"--until {until} is before {first}, the first day of the list; past dates need nothing")

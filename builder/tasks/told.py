@@ -12,7 +12,6 @@ from builder.library import CONTENT
 from builder.model.finding import Finding
 from builder.read.text.source_lines import SourceLines
 from builder.refusals import CommandError
-from builder.tasks.place import studio_folder
 from builder.terminal.findings import print_findings
 
 if TYPE_CHECKING:
@@ -25,11 +24,6 @@ def today(options: argparse.Namespace) -> date:
     """Give the day that is asked for, or the studio's own."""
     day: date = options.today or date.today()  # noqa: DTZ011 (the studio's own day)
     return day
-
-
-def folder_of(options: argparse.Namespace) -> Path:
-    """Give the folder of the studio that is meant."""
-    return studio_folder(options.studio)
 
 
 def only(names: Sequence[str], what: str) -> str:

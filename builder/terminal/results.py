@@ -24,9 +24,10 @@ def written_lines(outcome: Outcome, output: Path) -> Iterator[str]:
 
 def unchanged_lines(outcome: Outcome, output: Path) -> Iterator[str]:
     """Say the same where the publication is known to be as it was."""
-    yield from (
-        written_lines(outcome, output) if outcome.pressed is None else (f"Nothing has changed: the publication in {output}/ is as it was.",)
-    )
+    if outcome.pressed is None:
+        yield from written_lines(outcome, output)
+    else:
+        yield f"Nothing has changed: the publication in {output}/ is as it was."
 
 
 def told_lines(outcome: Outcome) -> Iterator[str]:

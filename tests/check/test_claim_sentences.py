@@ -13,7 +13,7 @@ from builder.library import CONTENT
 from builder.model.place import Place
 from builder.model.teaching.claim import Claim
 from builder.model.teaching.prose import sentences_of, value_as_text
-from builder.read import read_studio
+from builder.read.studios import read_studio
 
 STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
 ROWS = yaml.safe_load((Path(__file__).parent / "claim_sentences.yaml").read_text(encoding="utf-8"))

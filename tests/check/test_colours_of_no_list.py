@@ -11,7 +11,7 @@ from builder.library import CONTENT
 from builder.model.dose.limit import Field
 from builder.model.place import NOWHERE
 from builder.model.recipe.product import Product
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from tests.test_findings import CASES, check, lay_out
 
 CASE = next(case for case in CASES if case.name == "colour-unknown-here")

@@ -11,7 +11,7 @@ from builder.compose.publication import compose_documents
 from builder.compose.templates import Templates
 from builder.library import CONTENT, LAYOUTS
 from builder.press.typefaces import typefaces_of_labels
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from builder.reckon import reckon_classes
 
 TODAY = date(2027, 1, 15)

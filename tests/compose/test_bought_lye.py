@@ -10,7 +10,7 @@ from builder.compose.teaching.weighing_words import mixing_lines
 from builder.library import CONTENT
 from builder.model.dates.studio_class import ClassDate
 from builder.model.recipe.recipe import StatedPurity
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from builder.reckon.teaching.classes import reckon_class
 from tests.making import share
 

@@ -23,7 +23,7 @@ from builder.model.recipe.figure import Known
 from builder.model.recipe.quantity import Density, Length, Volume
 from builder.model.recipe.recipe import MeasuredDensity
 from builder.press.typefaces import typefaces_of_labels
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from builder.reckon.label.batch_codes import batch_code
 from builder.rules.durability import durability_in
 from builder.rules.panel import panel_of

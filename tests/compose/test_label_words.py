@@ -15,7 +15,7 @@ from builder.model.recipe.ingredient import DeclaredAs
 from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.quantity import NO_MASS, Density, Mass
 from builder.model.recipe.recipe import Fill, MeasuredDensity, Recipe
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from tests.making import recipe
 from tests.regions import region as region_of
 

@@ -14,7 +14,7 @@ from builder.library import CONTENT, LAYOUTS
 from builder.model.dates.studio_class import BatchFor, Format
 from builder.model.teaching.weighing_plan import FoundAs, Weigher
 from builder.pipeline import check
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from builder.reckon import reckon_classes
 from tests.compose.conftest import TODAY
 from tests.composing import composed

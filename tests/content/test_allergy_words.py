@@ -6,8 +6,8 @@ from pathlib import Path
 from builder.library import CONTENT
 from builder.model.recipe.figure import Known
 from builder.model.roster.allergy import Says
-from builder.read import read_studio
 from builder.read.shapes.fields import ALLERGENS
+from builder.read.studios import read_studio
 from builder.reckon.roster.word_forms import words_of
 
 STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)

@@ -7,7 +7,7 @@ import pytest
 
 from builder.library import CONTENT
 from builder.model.recipe.ingredient import Ingredient
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from builder.words.fold import fold
 from tests.making import sure
 

@@ -9,7 +9,7 @@ import pytest
 
 from builder.library import CONTENT
 from builder.model.recipe.figure import Known
-from builder.read import read_studio
+from builder.read.studios import read_studio
 
 STUDIO, FINDINGS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
 CARDS = {card.key: card for card in STUDIO.ingredients.values()}

@@ -11,7 +11,8 @@ import yaml
 from builder.library import CONTENT
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, Ingredient
-from builder.read import read_shelf, read_studio
+from builder.read.recipe.shelf import read_shelf
+from builder.read.studios import read_studio
 from tests.making import sure
 
 CARDS, FINDINGS = read_shelf(None, CONTENT)

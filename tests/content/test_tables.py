@@ -11,8 +11,8 @@ import pytest
 from builder.library import CONTENT
 from builder.model.dose.limit import Limit, LimitWeight, PercentOf, names_of
 from builder.model.recipe.ingredient import blend_of
-from builder.read import read_studio
 from builder.read.shapes.library import RegionShape
+from builder.read.studios import read_studio
 from builder.words.fold import fold
 from tests.making import sure
 

@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 from builder.library import CONTENT
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from builder.read.teaching.lessons import read_lesson
 from builder.rules.lye_words import hazards_said
 from tests.making import sure

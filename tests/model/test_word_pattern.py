@@ -8,7 +8,7 @@ import yaml
 
 from builder.library import CONTENT
 from builder.model.teaching.word_pattern import PatternIndex, Words, compile_pattern, possible_in
-from builder.read import read_studio
+from builder.read.studios import read_studio
 
 HERE = Path(__file__).parent.parent
 STUDIO, _ = read_studio(HERE / "findings" / "_sound", CONTENT)

@@ -18,7 +18,8 @@ import pytest
 
 from builder.cache import compiled, find, folder, keep, sum_of, sums
 from builder.library import CONTENT
-from builder.read import library, read_studio
+from builder.read import library
+from builder.read.studios import read_studio
 from builder.words.within import Spelled
 from tests.test_usual import STUDIO, UNSOUND, changed, findings_of
 

@@ -8,8 +8,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.library import CONTENT
-from builder.read import read_studio
 from builder.read.label.languages import read_languages
+from builder.read.studios import read_studio
 from builder.read.text.text_files import TextFolder
 from builder.start.language_file import language_file
 from tests.findings_studio import SOUND

@@ -12,9 +12,9 @@ from typing import Annotated, Union, get_args, get_origin, get_type_hints
 import pytest
 
 from builder.library import CONTENT
-from builder.read import read_studio
 from builder.read.library import _kept
 from builder.read.shapes.shape import Shape
+from builder.read.studios import read_studio
 
 ROOT = Path(__file__).parents[2]
 READ = ROOT / "builder" / "read"

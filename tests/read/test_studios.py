@@ -12,7 +12,7 @@ from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, DeclaredAs
 from builder.model.recipe.quantity import Density, Duration, Mass, Rest, Share, Temperature, Volume
 from builder.model.recipe.recipe import AmountsAs, DividedBy, StatedPurity, WaterBy
-from builder.read import read_studio
+from builder.read.studios import read_studio
 
 RULES_OF_A_REGION = (
     "colours that are allowed", "net contents", "liquids", "languages", "heading", "best before", "names", "water", "fragrance", "flavour",

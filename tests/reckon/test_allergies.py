@@ -18,7 +18,7 @@ from builder.model.recipe.figure import Known, Source
 from builder.model.recipe.ingredient import AllergenStatement
 from builder.model.roster.allergy import By
 from builder.model.roster.roster import Roster, RosterRow
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from builder.reckon.roster.allergies import reckon_allergies
 from builder.reckon.roster.allergy_terms import Vocabulary
 from builder.reckon.roster.guests import reckon_guests

@@ -12,7 +12,7 @@ from builder.model.dates.studio_class import BatchFor, ClassDate
 from builder.model.recipe.column import Role
 from builder.model.recipe.quantity import sum_masses
 from builder.model.recipe.size import ContainersSize
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from builder.reckon import dates_to_prepare, reckon_classes, reckon_recipe
 from builder.reckon.teaching.classes import reckon_class
 from tests.making import grams, share

@@ -22,7 +22,7 @@ from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.recipe import Choice
 from builder.model.recipe.size import TotalSize
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from builder.reckon import reckon_classes
 from builder.reckon.dose.counting import factors_in
 from builder.reckon.dose.drops import reckon_drop

@@ -14,7 +14,7 @@ from builder.model.dates.studio_class import ClassDate
 from builder.model.place import Name
 from builder.model.recipe.quantity import NO_MASS
 from builder.model.roster.roster import Roster, RosterRow
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from builder.reckon import reckon_classes
 from builder.reckon.teaching.classes import reckon_class
 from builder.words.fold import fold

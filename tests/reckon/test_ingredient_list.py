@@ -13,7 +13,7 @@ from builder.library import CONTENT
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import AllergenStatement, CountsAs, DeclaredAs, Ingredient, LabelName
 from builder.model.recipe.ingredient_kind import IngredientKind
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from builder.reckon.label.ingredient_list import list_ingredients
 from builder.words.fold import fold
 from tests.making import SOURCE, card

@@ -16,7 +16,7 @@ from builder.model.recipe.quantity import NO_MASS
 from builder.model.recipe.recipe import StatedPurity, WaterBy
 from builder.model.recipe.size import OilsSize
 from builder.model.supplies.supply import Supply, SupplyKind
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from builder.reckon.supplies.costs import cost_of_batch, cost_of_class
 from builder.reckon.teaching.classes import reckon_class
 from tests.making import KOH, NAOH, card, cards, fat, grams, lye, scale, share, soap, worked

@@ -21,7 +21,7 @@ from builder.model.roster.roster import Roster, RosterRow
 from builder.model.supplies.inventory import InventoryEntry
 from builder.model.supplies.shopping import Period
 from builder.model.supplies.supply import Supply, SupplyKind, Use
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from builder.reckon import reckon_classes, reckon_shopping
 from tests.making import card, grams, parts, phase, recipe
 

@@ -13,7 +13,7 @@ from builder.check.teaching.supervision import find_supervision_wanting
 from builder.library import CONTENT
 from builder.model.dates.studio_class import BatchFor, ClassDate
 from builder.model.teaching.lesson import CautionHere, Part, Prose, Step, Steps, Who
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from builder.reckon import reckon_classes
 from builder.reckon.teaching.classes import reckon_class
 from builder.reckon.teaching.supervision import carry, share_out

@@ -17,7 +17,7 @@ from builder.model.recipe.quantity import Mass, Volume
 from builder.model.recipe.recipe import Fill
 from builder.model.recipe.size import ContainersSize, ToFill
 from builder.model.supplies.supply import Pump, Supply, SupplyKind, Use
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from builder.read.values.amounts import parse_pack
 from builder.reckon import reckon_recipe
 from builder.reckon.supplies.jugs import jugs_of_class

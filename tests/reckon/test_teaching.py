@@ -12,7 +12,7 @@ from builder.library import CONTENT
 from builder.model.dates.studio_class import Format
 from builder.model.recipe.quantity import NO_MASS
 from builder.model.teaching.lesson import Lesson, Part, Where, Who
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from builder.read.teaching.lessons import read_lesson
 from builder.reckon.teaching.classes import reckon_class
 from builder.rules.clock import after_of, ahead_of, ends_at, on_the_clock

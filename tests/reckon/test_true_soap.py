@@ -13,7 +13,7 @@ from builder.model.recipe.ingredient import CountsAs, LabelName
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Contact, Product
 from builder.model.recipe.size import TotalSize
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from tests.making import card, grams, lye, phase, recipe, scale, share, soap, worked
 
 STOCK = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)[0].ingredients

@@ -14,7 +14,7 @@ from builder.model.hazard import Hazard
 from builder.model.recipe.column import Role
 from builder.model.recipe.quantity import sum_masses
 from builder.model.teaching.weighing_plan import FoundAs, LyeMistaken, Weigher
-from builder.read import read_studio
+from builder.read.studios import read_studio
 from builder.reckon.supplies.costs import cost_of_class
 from builder.reckon.teaching.classes import reckon_class
 from tests.compose.test_who_weighs import READY, SCRUB, SOAP

@@ -74,7 +74,7 @@ def terms_of(edition: Edition, studio_class: StudioClass) -> Booking:
 
 def _until(edition: Edition, studio_class: StudioClass, date: ClassDate) -> str:
     ends = terms_of(edition, studio_class).until
-    if ends is None or not date.takes_place or date.enrolled >= studio_class.seats:
+    if ends is None or not date.takes_place or not studio_class.has_room_on(date):
         return ""
     last = date.on - timedelta(minutes=float(ends.minutes))
     return say("Book until {day}", day=long_date(last.date(), edition.locale))
@@ -84,7 +84,7 @@ def _action(edition: Edition, studio_class: StudioClass, date: ClassDate, view: 
     """Give the studio's own link for a date with room, or else a mail that is filled in; nothing to do for a cancelled one."""
     if not date.takes_place:
         return None
-    has_room = date.enrolled < studio_class.seats
+    has_room = studio_class.has_room_on(date)
     link = date.link or terms_of(edition, studio_class).link
     if has_room and link:
         return Link(outward(link), say("Book"))

@@ -32,7 +32,7 @@ def plain_date(day: date, locale: str) -> str:
 def short_date(day: date, locale: str, *, with_year: bool = False) -> str:
     """Write a date for a narrow column: `Mar 6`, with its year `Mar 6, 2027`."""
     moment = datetime.combine(day, time())
-    return format_skeleton("yMMMd" if with_year else "MMMd", moment, locale=locale).replace(NARROW_NBSP, NBSP).replace(" ", NBSP)
+    return _glued(format_skeleton("yMMMd" if with_year else "MMMd", moment, locale=locale))
 
 
 def clock(moment: datetime, locale: str) -> str:
@@ -43,8 +43,7 @@ def clock(moment: datetime, locale: str) -> str:
 def clock_span(start: datetime, end: datetime, locale: str) -> str:
     """Write from when to when something lasts: `10:00 AM – 12:00 PM`, or `10:00–12:00` in a 24-hour locale."""
     skeleton = "hm" if "h" in get_time_format("short", locale=locale).pattern else "Hm"
-    written = format_interval(start, end, skeleton, locale=locale)
-    return written.replace("\u2009", NBSP).replace(NARROW_NBSP, NBSP).replace(" ", NBSP)
+    return _glued(format_interval(start, end, skeleton, locale=locale).replace("\u2009", NBSP))
 
 
 def weekday(day: date, locale: str, *, short: bool = False) -> str:
@@ -54,7 +53,7 @@ def weekday(day: date, locale: str, *, short: bool = False) -> str:
 
 def month_and_year(day: date, locale: str) -> str:
     """Write a month with its year: `March 2027`."""
-    return format_skeleton("yMMMM", datetime.combine(day, time()), locale=locale).replace(NARROW_NBSP, NBSP).replace(" ", NBSP)
+    return _glued(format_skeleton("yMMMM", datetime.combine(day, time()), locale=locale))
 
 
 def length_in_words(number: int, unit: str, locale: str) -> str:
@@ -85,3 +84,8 @@ def money(value: Fraction, currency: str, locale: str) -> str:
     with localcontext(prec=MOST_DIGITS):
         amount = Decimal(rounded.numerator) / Decimal(rounded.denominator)
         return format_currency(amount, currency, locale=locale).replace(NARROW_NBSP, NBSP)
+
+
+def _glued(written: str) -> str:
+    """Give a text that no line breaks."""
+    return written.replace(NARROW_NBSP, NBSP).replace(" ", NBSP)

@@ -98,11 +98,6 @@ def _for_arriving(minutes: int) -> str:
     )
 
 
-def titles_by(plan: ClassPlan, who: Who) -> tuple[str, ...]:
-    """Give the titles of the parts that somebody does."""
-    return tuple(timed.part.title for timed in plan.timeline if timed.part.who is who)
-
-
 def clock_from(start: datetime | None, locale: str) -> Clock:
     """Give a clock: times of day from a start, or, without one, the time that has passed."""
     if start is None:

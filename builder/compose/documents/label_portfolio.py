@@ -11,6 +11,7 @@ from math import pi
 from builder.compose.addresses import Address
 from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
+from builder.compose.frames import sheet_frame
 from builder.compose.label.label_texts import Run
 from builder.compose.label_front.designs import DESIGNS
 from builder.compose.label_front.drawn import Ink, drawn
@@ -18,19 +19,19 @@ from builder.compose.label_layout.composed import lay_out_composed, whole_of
 from builder.compose.label_layout.label_heights import rules_of
 from builder.compose.label_layout.label_layout import LaidOut
 from builder.compose.label_layout.label_lines import Setter, setter_of
-from builder.compose.label_layout.label_pages import cell_of, labels_view, place
+from builder.compose.label_layout.label_pages import cell_of, place
 from builder.compose.label_layout.label_plans import LabelPlan, plan_labels
 from builder.compose.label_layout.label_sheets import Stock
 from builder.compose.ornament.portrait import portrait_of
 from builder.compose.recipe.portion_words import container_name
 from builder.compose.views.labels import CellView, LabelsView, MarkView
+from builder.model.label.label_sheet import PAPERS
 from builder.model.recipe.container import Container
 from builder.model.studio import Studio
 from builder.words.say import say
 
-# All in millimetres: the edge of the pages, the gap between what lies on them, the height of a line of words, the paper.
+# All in millimetres: the edge of the pages, the gap between what lies on them, the height of a line of words.
 EDGE, GAP, WORDS = 12.0, 6.0, 6.0
-PAPERS = {"letter": (215.9, 279.4), "A4": (210.0, 297.0)}
 HEAD, SMALL = 14.0, 8.0
 
 
@@ -47,18 +48,18 @@ def compose_portfolio(edition: Edition, studio: Studio, _: Address) -> Composed 
     """Make the portfolio of all products that have labels in a design; none where it is not asked for."""
     if not studio.profile.labels.portfolio:
         return None
-    plans = list(_first_of_each(edition))
-    if not plans:
+    found = list(_first_of_each(edition))
+    if not found:
         return None
     title = say("Labels in all designs")
-    page = PAPERS[studio.profile.paper]
-    pages = [page_of for plan in plans for page_of in _flow(list(_items(edition, plan, page)), page)]
-    laid = plans[0].laid_out
-    frame = labels_view(edition, title, laid.stock, []).frame if laid else None
-    return Composed(title, LabelsView(frame, title, tuple(pages))) if frame else None
+    width, height = PAPERS[studio.profile.paper]
+    page = float(width), float(height)
+    pages = [page_of for plan, laid in found for page_of in _flow(list(_items(edition, plan, laid, page)), page)]
+    return Composed(title, LabelsView(sheet_frame(edition, title, title), title, tuple(pages)))
 
 
-def _first_of_each(edition: Edition) -> Iterator[LabelPlan]:
+def _first_of_each(edition: Edition) -> Iterator[tuple[LabelPlan, LaidOut]]:
+    """Give the labels of the first date of each product that have a composed front, with their layout."""
     seen: set[str] = set()
     for sheet in edition.sheets:
         if all(made.batch.recipe.key in seen for made in sheet.made):
@@ -66,21 +67,18 @@ def _first_of_each(edition: Edition) -> Iterator[LabelPlan]:
         for plan in plan_labels(edition.studio, sheet):
             if plan.name not in seen and plan.laid_out and plan.laid_out.drawings:
                 seen |= {plan.name, plan.made.batch.recipe.key}
-                yield plan
+                yield plan, plan.laid_out
 
 
 Row = tuple[_Item, ...]
 
 
-def _items(edition: Edition, plan: LabelPlan, page: tuple[float, float]) -> Iterator[Row]:
+def _items(edition: Edition, plan: LabelPlan, laid: LaidOut, page: tuple[float, float]) -> Iterator[Row]:
     """Give what the pages of one product show: its name, its container, the back, then each design in colour and in grey.
 
     What is given together stands side by side where the paper is wide enough.
     """
     studio, setter = edition.studio, setter_of(edition.studio.typefaces)
-    laid = plan.laid_out
-    if laid is None:
-        return
     container = studio.container(plan.filling.fill.container)
     kind = container_name(studio, plan.filling.fill)
     yield (_words(setter, f"{plan.name} ({kind})", HEAD, page[0] - 2 * EDGE),)

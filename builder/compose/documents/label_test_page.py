@@ -3,6 +3,7 @@
 from builder.compose.addresses import Address
 from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
+from builder.compose.frames import sheet_frame
 from builder.compose.label.label_texts import Paragraph, Run
 from builder.compose.label_layout.label_lines import Setter
 from builder.compose.label_layout.label_pages import cell_of, labels_view, place, shift_of
@@ -31,8 +32,7 @@ def compose_test_page(edition: Edition, studio: Studio, _: Address) -> Composed 
     for stock in stocks:
         outlines = labels_view(edition, title, stock, [CellView(art="outline")] * stock.cells)
         pages.append((*outlines.pages[0], _rulers(edition, stock)))
-    frame = labels_view(edition, title, stocks[0], []).frame
-    return Composed(title, LabelsView(frame, title, tuple(pages)))
+    return Composed(title, LabelsView(sheet_frame(edition, title, title), title, tuple(pages)))
 
 
 def _asked_for(studio: Studio) -> list[LabelSheet]:

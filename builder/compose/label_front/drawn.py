@@ -14,13 +14,12 @@ from builder.compose.label_front.front import Drawing
 from builder.compose.label_front.space import Space
 from builder.compose.ornament.flower import PetalShape, flower_of
 from builder.compose.ornament.portrait import Portrait
-from builder.compose.ornament.svg import INK, WHITE, Look, line_width, petal_paths
+from builder.compose.ornament.svg import INK, OUTLINE, WHITE, Look, flower_in, mm
 from builder.compose.ornament.tints import paler, tint_of
 from builder.compose.ornament.words import mark_in_words
 
 THREAD, SEAM, SEAM_AT = 0.7, 0.5, 2.4
 LEAF, STEM_AT, LEAF_EVERY, TURNED = 4.2, 3.7, 3.1, 0.5
-OUTLINE = 0.282  # 0.8 pt
 LEAF_TO_COLOUR, EVERY_TO_COLOUR = 6.0, 8.0
 
 Point = tuple[float, float]
@@ -43,8 +42,8 @@ def drawn(drawing: Drawing, portrait: Portrait, whole: Space, ink: Ink = Ink.ACC
     if ink is Ink.GREY:
         parts = _COLOUR.sub(_grey, parts)
     right = bleed if on.width >= whole.width else 0.0
-    width, height = _n(on.width + bleed + right), _n(on.height + 2 * bleed)
-    corner, title = _n(-bleed), escape(mark_in_words(portrait))
+    width, height = mm(on.width + bleed + right), mm(on.height + 2 * bleed)
+    corner, title = mm(-bleed), escape(mark_in_words(portrait))
     return (
         f'<svg class="drawn" style="left:{corner}mm;top:{corner}mm" xmlns="http://www.w3.org/2000/svg" width="{width}mm" '
         f'height="{height}mm" viewBox="{corner} {corner} {width} {height}" role="img"><title>{title}</title>{parts}</svg>'
@@ -65,7 +64,7 @@ def _parts(drawing: Drawing, portrait: Portrait, ink: Ink, bleed: float) -> Iter
     for x, y, width in drawing.threads:
         fill = f'fill="{WHITE}" stroke="{INK}" stroke-width="{OUTLINE}"' if outlined else f'fill="{tint}"'
         long = width + 2 * bleed
-        yield f'<path d="M{_n(x - bleed)} {_n(y)}h{_n(long)}v{THREAD}h-{_n(long)}z" {fill}/>'
+        yield f'<path d="M{mm(x - bleed)} {mm(y)}h{mm(long)}v{THREAD}h-{mm(long)}z" {fill}/>'
     if design.dashes:
         yield _seam(label, INK if outlined else tint)
     if design.ornament is Ornament.WREATH:
@@ -77,36 +76,27 @@ def _parts(drawing: Drawing, portrait: Portrait, ink: Ink, bleed: float) -> Iter
 def _ground(ground: tuple[float, float, float, float], label: Space, tint: str, bleed: float) -> str:
     x, y, width, height = ground
     if not label.is_round:
-        wide, high = _n(width + 2 * bleed), _n(height + bleed)
-        return f'<path d="M{_n(x - bleed)} {_n(y - bleed)}h{wide}v{high}h-{wide}z" fill="{tint}"/>'
+        wide, high = mm(width + 2 * bleed), mm(height + bleed)
+        return f'<path d="M{mm(x - bleed)} {mm(y - bleed)}h{wide}v{high}h-{wide}z" fill="{tint}"/>'
     # The part of the circle, with its bleed, above the line.
     radius, off = label.width / 2 + bleed, y + height - label.height / 2
     half = sqrt(radius**2 - off**2)
-    left, right, below = _n(label.middle - half), _n(label.middle + half), _n(y + height)
-    return f'<path d="M{left} {below}A{_n(radius)} {_n(radius)} 0 {1 if off > 0 else 0} 1 {right} {below}z" fill="{tint}"/>'
+    left, right, below = mm(label.middle - half), mm(label.middle + half), mm(y + height)
+    return f'<path d="M{left} {below}A{mm(radius)} {mm(radius)} 0 {1 if off > 0 else 0} 1 {right} {below}z" fill="{tint}"/>'
 
 
 def _seam(label: Space, colour: str) -> str:
     at = SEAM_AT * border_scale(label.width, label.height)
     line = f'fill="none" stroke="{colour}" stroke-width="{SEAM}" stroke-dasharray="2.2 1.4" stroke-linecap="round"'
     if label.is_round:
-        return f'<circle cx="{_n(label.width / 2)}" cy="{_n(label.height / 2)}" r="{_n(label.width / 2 - at)}" {line}/>'
-    return f'<rect x="{_n(at)}" y="{_n(at)}" width="{_n(label.width - 2 * at)}" height="{_n(label.height - 2 * at)}" rx="2.5" {line}/>'
+        return f'<circle cx="{mm(label.width / 2)}" cy="{mm(label.height / 2)}" r="{mm(label.width / 2 - at)}" {line}/>'
+    return f'<rect x="{mm(at)}" y="{mm(at)}" width="{mm(label.width - 2 * at)}" height="{mm(label.height - 2 * at)}" rx="2.5" {line}/>'
 
 
 def _mark(drawing: Drawing, portrait: Portrait, ink: Ink) -> str:
-    flower = flower_of(portrait, drawing.side)
     on_ground = drawing.ground is not None and ink is not Ink.OUTLINES
     look = Look.TO_COLOUR_IN if ink is Ink.OUTLINES else Look.LINES if on_ground else Look.TINTED
-    line = OUTLINE if ink is Ink.OUTLINES else line_width(drawing.side)
-    heart, dots = flower.heart, "".join(f'<circle cx="{_n(one.at[0])}" cy="{_n(one.at[1])}" r="{_n(one.radius)}"/>' for one in flower.dots)
-    return (
-        f'<g transform="translate({_n(drawing.x)} {_n(drawing.y)})">'
-        f'<g stroke="{INK}" stroke-width="{_n(line)}" stroke-linejoin="round" stroke-linecap="round">'
-        f"{''.join(petal_paths(flower, portrait, look))}"
-        f'<circle cx="{_n(heart.at[0])}" cy="{_n(heart.at[1])}" r="{_n(heart.radius)}" fill="{WHITE}"/></g>'
-        f'<g fill="{INK}">{dots}</g></g>'
-    )
+    return f'<g transform="translate({mm(drawing.x)} {mm(drawing.y)})">{flower_in(portrait, drawing.side, look)}</g>'
 
 
 def _wreath(portrait: Portrait, label: Space, ink: Ink) -> Iterator[str]:
@@ -117,9 +107,9 @@ def _wreath(portrait: Portrait, label: Space, ink: Ink) -> Iterator[str]:
     flower, tint = flower_of(portrait, 2 * leaf), tint_of(portrait)
     petals = sorted(flower.petals, key=lambda one: -one.length)
     longest = petals[0].length
-    stem, line = _stem(label), OUTLINE if outlined else 0.2
+    stem, line = _Stem(label), OUTLINE if outlined else 0.2
     count = max(8, round(stem.length / every))
-    yield f'<g stroke="{INK}" stroke-width="{_n(line)}" stroke-linejoin="round">{stem.path}'
+    yield f'<g stroke="{INK}" stroke-width="{mm(line)}" stroke-linejoin="round">{stem.path}'
     for number in range(count):
         petal, (point, along) = petals[number % len(petals)], stem.at(number / count)
         turned = along + (TURNED if number % 2 else -TURNED)
@@ -134,7 +124,7 @@ def _leaf(petal: PetalShape, at: Point, angle: float, scale: float, fill: str) -
 
     def put(point: Point) -> str:
         x, y = point[0] - foot[0], point[1] - foot[1]
-        return f"{_n(at[0] + scale * (x * cos(turn) - y * sin(turn)))} {_n(at[1] + scale * (x * sin(turn) + y * cos(turn)))}"
+        return f"{mm(at[0] + scale * (x * cos(turn) - y * sin(turn)))} {mm(at[1] + scale * (x * sin(turn) + y * cos(turn)))}"
 
     first, *rest = petal.outline
     return f'<path d="M{put(first)}C{" ".join(map(put, rest))}Z" fill="{fill}"/>'
@@ -152,8 +142,8 @@ class _Stem:
     @property
     def path(self) -> str:
         if self._round:
-            return f'<circle cx="{_n(self._x + self._w / 2)}" cy="{_n(self._y + self._h / 2)}" r="{_n(self._w / 2)}" fill="none"/>'
-        return f'<path d="M{_n(self._x)} {_n(self._y)}h{_n(self._w)}v{_n(self._h)}h-{_n(self._w)}z" fill="none"/>'
+            return f'<circle cx="{mm(self._x + self._w / 2)}" cy="{mm(self._y + self._h / 2)}" r="{mm(self._w / 2)}" fill="none"/>'
+        return f'<path d="M{mm(self._x)} {mm(self._y)}h{mm(self._w)}v{mm(self._h)}h-{mm(self._w)}z" fill="none"/>'
 
     def at(self, part: float) -> tuple[Point, float]:
         """Give a point, and the direction in which the stem runs there."""
@@ -169,11 +159,3 @@ class _Stem:
                 return (x + right * left, y + down * left), angle
             x, y, left = x + right * side, y + down * side, left - side
         return (self._x, self._y), 0.0
-
-
-def _stem(label: Space) -> _Stem:
-    return _Stem(label)
-
-
-def _n(value: float) -> str:
-    return f"{value:.2f}".rstrip("0").rstrip(".")

@@ -3,6 +3,7 @@
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
+from itertools import pairwise
 from math import ceil, inf
 
 from builder.compose.label.label_texts import Paragraph, Run
@@ -99,16 +100,14 @@ class Setter:
         if ends is None:
             return None
         if ends not in text.lines:
-            text.lines[ends] = tuple(_joined(_spaced(text.words[begin:end])) for begin, end in zip((0, *ends), ends, strict=False))
+            text.lines[ends] = _cut(text.words, ends)
         return text.lines[ends]
 
     def lines_in(self, paragraph: Paragraph, points: float, width_of: Callable[[int], float]) -> tuple[Paragraph, ...] | None:
         """Break a paragraph into lines each of which has its own width, by its number from 0; None where a word is wider than its line."""
         words = self._text(paragraph).words
         ends = self._broken(words, points, width_of)
-        if ends is None:
-            return None
-        return tuple(_joined(_spaced(words[begin:end])) for begin, end in zip((0, *ends), ends, strict=False))
+        return None if ends is None else _cut(words, ends)
 
     def _ends(self, text: _Text, points: float, width: float) -> tuple[int, ...] | None:
         """Give for each line the number of words that stand in it and before it."""
@@ -200,6 +199,11 @@ def _words(paragraph: Paragraph) -> list[list[Run]]:
             if piece:
                 words[-1].append(Run(piece, run.bold))
     return [word for word in words if word]
+
+
+def _cut(words: Sequence[_Word], ends: tuple[int, ...]) -> tuple[Paragraph, ...]:
+    """Give the lines of some words, each as far as its end."""
+    return tuple(_joined(_spaced(words[begin:end])) for begin, end in pairwise((0, *ends)))
 
 
 def _spaced(words: Sequence[_Word]) -> list[Run]:

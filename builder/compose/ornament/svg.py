@@ -3,14 +3,14 @@
 from enum import Enum
 from html import escape
 
-from builder.compose.ornament.flower import Flower, Point, flower_of
+from builder.compose.ornament.flower import Dot, Flower, Point, flower_of
 from builder.compose.ornament.portrait import Portrait
 from builder.compose.ornament.tints import paler, tint_of
 from builder.compose.ornament.words import mark_in_words
 
 INK, WHITE = "#1d1a17", "#ffffff"
 PAGE_MARK, HEAD_MARK, TEACHER_MARK = 40, 20, 15  # The side of a mark on a page, at the head of a take-home sheet, and of a teacher's.
-_OUTLINE = 0.282  # 0.8 pt
+OUTLINE = 0.282  # 0.8 pt
 
 
 class Look(Enum):
@@ -23,23 +23,31 @@ class Look(Enum):
 
 def mark(portrait: Portrait, side: float, look: Look = Look.LINES) -> str:
     """Give the mark in a square of a side in millimetres, as an SVG element with its text alternative."""
-    petals = "".join(petal_paths(flower := flower_of(portrait, side), portrait, look))
-    dots = "".join(f'<circle cx="{_n(dot.at[0])}" cy="{_n(dot.at[1])}" r="{_n(dot.radius)}"/>' for dot in flower.dots)
-    heart = flower.heart
-    line = _OUTLINE if look is Look.TO_COLOUR_IN else line_width(side)
-    size = _n(side)
+    size = mm(side)
     return (
         f'<svg class="mark" xmlns="http://www.w3.org/2000/svg" width="{size}mm" height="{size}mm" viewBox="0 0 {size} {size}" role="img">'
-        f"<title>{escape(mark_in_words(portrait))}</title>"
-        f'<g stroke="{INK}" stroke-width="{_n(line)}" stroke-linejoin="round" stroke-linecap="round">{petals}'
-        f'<circle cx="{_n(heart.at[0])}" cy="{_n(heart.at[1])}" r="{_n(heart.radius)}" fill="{WHITE}"/></g>'
-        f'<g fill="{INK}">{dots}</g></svg>'
+        f"<title>{escape(mark_in_words(portrait))}</title>{flower_in(portrait, side, look)}</svg>"
     )
+
+
+def flower_in(portrait: Portrait, side: float, look: Look) -> str:
+    """Give what is drawn in the square of a mark, without the element around it."""
+    flower = flower_of(portrait, side)
+    line = OUTLINE if look is Look.TO_COLOUR_IN else line_width(side)
+    petals, dots = "".join(petal_paths(flower, portrait, look)), "".join(f"<circle {_round(dot)}/>" for dot in flower.dots)
+    return (
+        f'<g stroke="{INK}" stroke-width="{mm(line)}" stroke-linejoin="round" stroke-linecap="round">{petals}'
+        f'<circle {_round(flower.heart)} fill="{WHITE}"/></g><g fill="{INK}">{dots}</g>'
+    )
+
+
+def _round(dot: Dot) -> str:
+    return f'cx="{mm(dot.at[0])}" cy="{mm(dot.at[1])}" r="{mm(dot.radius)}"'
 
 
 def line_width(side: float) -> float:
     """Give the width of a line in a mark of a side, both in millimetres: thinner in a small one, never too thin for a home printer."""
-    return min(_OUTLINE, 0.14 + 0.005 * side)
+    return min(OUTLINE, 0.14 + 0.005 * side)
 
 
 def petal_paths(flower: Flower, portrait: Portrait, look: Look) -> list[str]:
@@ -52,13 +60,14 @@ def petal_paths(flower: Flower, portrait: Portrait, look: Look) -> list[str]:
         paths.append(f'<path d="M{_at(first)}C{" ".join(map(_at, rest))}Z" fill="{fill}"/>')
         if petal.veins and look is not Look.TO_COLOUR_IN:
             drawn = "".join(f"M{_at(begin)}L{' '.join(map(_at, rest))}" for begin, *rest in petal.veins)
-            paths.append(f'<path d="{drawn}" fill="none" stroke-width="{_n(0.75 * line_width(flower.side))}"/>')
+            paths.append(f'<path d="{drawn}" fill="none" stroke-width="{mm(0.75 * line_width(flower.side))}"/>')
     return paths
 
 
 def _at(point: Point) -> str:
-    return f"{_n(point[0])} {_n(point[1])}"
+    return f"{mm(point[0])} {mm(point[1])}"
 
 
-def _n(value: float) -> str:
+def mm(value: float) -> str:
+    """Write a length in millimetres as a drawing has it."""
     return f"{value:.2f}".rstrip("0").rstrip(".")

@@ -44,7 +44,7 @@ def _card(edition: Edition, plan: ClassPlan, here: Address, tokens: tuple[str, .
         title=studio_class.title,
         summary=studio_class.summary,
         format=say(WAYS[plan.format]),
-        format_key=plan.format.name.lower(),
+        format_key=plan.format.key,
         length=length(studio_class),
         strip=time_strip(plan, clock_from(common_start(plan), edition.locale)),
         take_home=studio_class.take_home,
@@ -61,6 +61,6 @@ def _next(edition: Edition, studio_class: StudioClass) -> DateView | None:
     """Give the next date with room; where none has any, the next that takes place; where there is none, the next one."""
     coming = coming_dates(edition, studio_class)
     held = [date for date in coming if date.takes_place]
-    free = [date for date in held if date.enrolled < studio_class.seats]
+    free = [date for date in held if studio_class.has_room_on(date)]
     first = next(iter((*free, *held, *coming)), None)
     return view_date(edition, studio_class, first) if first else None

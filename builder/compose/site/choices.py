@@ -8,11 +8,12 @@ Decided: lists of classes ask nothing of dates. Why: a class with one date in Ma
 room", and have no such date.
 """
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
 from fractions import Fraction
 from functools import partial
+from gettext import NullTranslations
 
 from builder.compose.addresses import plain_name
 from builder.compose.dates import dates
@@ -20,8 +21,9 @@ from builder.compose.dates.time_words import WAYS
 from builder.compose.edition import Edition
 from builder.compose.teaching.class_facts import coming_dates
 from builder.model.dates.studio_class import ClassDate, Format, StudioClass
+from builder.model.remembered import remembered
 from builder.model.teaching.class_plan import ClassPlan
-from builder.words.say import message, say, say_count
+from builder.words.say import message, say, say_count, spoken
 from builder.words.within import within
 
 _MOST_PRICES = 4
@@ -42,7 +44,7 @@ class Offered:
     @property
     def has_room(self) -> bool:
         """Say whether a seat can be booked."""
-        return self.date is not None and self.date.takes_place and self.date.enrolled < self.studio_class.seats
+        return self.date is not None and self.date.takes_place and self.studio_class.has_room_on(self.date)
 
 
 Matches = Callable[[Offered], bool]
@@ -68,6 +70,7 @@ class Question:
     of_dates: bool = False
 
 
+@remembered(4)
 def offered(edition: Edition) -> tuple[Offered, ...]:
     """Give every coming date of every class in the order of their time, those that are cancelled included."""
     found = [
@@ -80,6 +83,12 @@ def offered(edition: Edition) -> tuple[Offered, ...]:
 
 def questions(edition: Edition) -> tuple[Question, ...]:
     """Give what can be asked of this studio; a question to which all give one answer is left out."""
+    return _questions(edition, spoken())
+
+
+@remembered(4)
+def _questions(edition: Edition, _: NullTranslations) -> tuple[Question, ...]:
+    """Work them out once for the many pages of a run, in the language that is spoken."""
     found = (
         Question("how", say("How"), tuple(_ways(edition))),
         Question("what", say("What"), tuple(_products(edition))),
@@ -97,6 +106,12 @@ def values(edition: Edition) -> tuple[Value, ...]:
     return tuple(value for question in questions(edition) for value in question.values)
 
 
+@remembered(4)
+def dates_by_answer(edition: Edition) -> Mapping[str, int]:
+    """Give how many dates answer to each value, by its key."""
+    return {value.key: sum(value.matches(one) for one in offered(edition)) for value in values(edition)}
+
+
 def tokens_of(asked: Iterable[Question], one: Offered) -> tuple[str, ...]:
     """Give the keys of the answers that a date or a class gives."""
     return tuple(value.key for question in asked for value in question.values if value.matches(one))
@@ -109,10 +124,15 @@ _HEADINGS = {
 }
 
 
+def key_of_way(way: Format) -> str:
+    """Give the key of the answer that is a way of teaching."""
+    return f"how-{plain_name(way)}"
+
+
 def _ways(edition: Edition) -> Iterator[Value]:
     for way in Format:
         if any(plan.format is way for _, plan in edition.classes):
-            yield Value(f"how-{plain_name(way)}", say(WAYS[way]), say(_HEADINGS[way]), partial(_is_taught, way))
+            yield Value(key_of_way(way), say(WAYS[way]), say(_HEADINGS[way]), partial(_is_taught, way))
 
 
 def _products(edition: Edition) -> Iterator[Value]:

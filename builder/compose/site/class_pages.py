@@ -44,7 +44,7 @@ def compose_class_page(edition: Edition, plan: ClassPlan, here: Address) -> Comp
         picture=picture_of(studio_class, here),
         introduction_html=writer.fill_blocks(studio_class.lesson.introduction),
         format=format_words(plan.format),
-        format_key=plan.format.name.lower(),
+        format_key=plan.format.key,
         how=your_part(plan),
         strip=time_strip(plan, clock_from(common_start(plan), edition.locale)),
         time_left=time_left(plan),

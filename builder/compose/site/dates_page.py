@@ -7,7 +7,7 @@ from builder.compose.addresses import Address
 from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
 from builder.compose.frames import frame, with_style
-from builder.compose.site.choices import Offered, Question, Value, offered, questions
+from builder.compose.site.choices import Offered, Question, Value, dates_by_answer, offered, questions
 from builder.compose.site.filter_rules import near_ones
 from builder.compose.site.rows import by_month, date_row
 from builder.compose.views.frame import Link
@@ -44,13 +44,12 @@ def _near(edition: Edition, number: int, one: Offered, here: Address) -> NearVie
 
 def question_views(edition: Edition, asked: Iterable[Question], here: Address) -> tuple[QuestionView, ...]:
     """Give what can be asked, each answer with its own page and how many dates are on it."""
-    dates = offered(edition)
-    return tuple(QuestionView(one.key, one.words, tuple(_option(value, dates, here) for value in one.values)) for one in asked)
+    counts = dates_by_answer(edition)
+    return tuple(QuestionView(one.key, one.words, tuple(_option(value, counts[value.key], here) for value in one.values)) for one in asked)
 
 
-def _option(value: Value, dates: Iterable[Offered], here: Address) -> OptionView:
+def _option(value: Value, count: int, here: Address) -> OptionView:
     page = addresses.choice_page(value.key)
-    count = sum(value.matches(one) for one in dates)
     return OptionView(value.key, value.words, Link(here.link_to(page), value.words, page == here), str(count))
 
 

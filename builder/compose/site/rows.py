@@ -24,7 +24,7 @@ def date_row(edition: Edition, one: Offered, here: Address, asked: Iterable[Ques
         address=here.link_to(addresses.class_page(studio_class.key)),
         title=studio_class.title,
         format=say(WAYS[one.plan.format]),
-        format_key=one.plan.format.name.lower(),
+        format_key=one.plan.format.key,
         youngest=youngest(studio_class),
         price=price(edition, studio_class),
         tokens=" ".join(tokens_of(asked, one)),

@@ -3,13 +3,14 @@
 from collections.abc import Iterator
 
 from builder.compose import addresses
-from builder.compose.addresses import Address, plain_name
+from builder.compose.addresses import Address
 from builder.compose.dates import dates
 from builder.compose.dates.time_words import WAYS, clock_from, common_start, format_words, time_strip
 from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
 from builder.compose.frames import frame
 from builder.compose.recipe.wording import duration, whole_minutes
+from builder.compose.site.choices import key_of_way, values
 from builder.compose.teaching.class_facts import by_next_date
 from builder.compose.views.frame import Link
 from builder.compose.views.site.home import WaysView, WayView
@@ -41,18 +42,18 @@ def _ways(edition: Edition, here: Address) -> Iterator[WayView]:
         if not plans:
             continue
         first = plans[0]
-        page = addresses.choice_page(f"how-{plain_name(way)}")
-        several = len({plan.format for _, plan in edition.classes}) > 1
+        key = key_of_way(way)
+        page = addresses.choice_page(key) if any(value.key == key for value in values(edition)) else addresses.DATES
         count = say_count("{count}\u00a0class and its dates", "{count}\u00a0classes and their dates", len(plans))
         yield WayView(
-            key=way.name.lower(),
+            key=way.key,
             name=say(WAYS[way]),
             sentence=format_words(way),
             strip=time_strip(first, clock_from(common_start(first), edition.locale)),
             example=first.studio_class.title,
             facts=_facts(edition, plans),
             classes=tuple(Link(here.link_to(addresses.class_page(plan.studio_class.key)), plan.studio_class.title) for plan in plans),
-            page=Link(here.link_to(page if several else addresses.DATES), count),
+            page=Link(here.link_to(page), count),
         )
 
 

@@ -82,11 +82,6 @@ def _moved(edition: Edition, date: ClassDate) -> str:
     return say("Moved from {day}, {time}", day=dates.long_date(before.date(), edition.locale), time=hour)
 
 
-def view_dates(edition: Edition, studio_class: StudioClass) -> tuple[DateView, ...]:
-    """Give the coming dates of a class."""
-    return tuple(view_date(edition, studio_class, date) for date in coming_dates(edition, studio_class))
-
-
 def picture_of(studio_class: StudioClass, here: Address) -> PictureView | None:
     """Give the picture of a class, as seen from a document; None where it has none."""
     if studio_class.picture is None:

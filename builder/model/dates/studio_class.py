@@ -24,6 +24,11 @@ class Format(StrEnum):
     HANDS_ON = "hands-on"
     DEMO_WITH_HANDS_ON_PARTS = "demo with hands-on parts"
 
+    @property
+    def key(self) -> str:
+        """Give its name for styles."""
+        return self.name.lower()
+
 
 class BatchFor(StrEnum):
     """Whose batch is made: one pot for all, one for each group, one for each student."""
@@ -161,6 +166,10 @@ class StudioClass(Placed):
     def dates_held(self) -> tuple[ClassDate, ...]:
         """Give the dates that take place, in the order of the file."""
         return tuple(date for date in self.dates if date.takes_place)
+
+    def has_room_on(self, date: ClassDate) -> bool:
+        """Say whether a seat is free on a date."""
+        return date.enrolled < self.seats
 
     def staff_on(self, date: ClassDate | None) -> tuple[int, int]:
         """Give the teachers and assistants of a date, or of the class where the date names none."""

@@ -1,9 +1,13 @@
 """Label stock by its dimensions alone: a grid of cells on a page."""
 
 from dataclasses import dataclass, field
+from fractions import Fraction
 
 from builder.model.place import NOWHERE, Place
 from builder.model.recipe.quantity import Length
+
+# The width and height of each paper in millimetres: letter, 8.5 by 11 inches, and A4 (ISO 216).
+PAPERS = {"letter": (Fraction(2159, 10), Fraction(2794, 10)), "A4": (Fraction(210), Fraction(297))}
 
 
 @dataclass(frozen=True)

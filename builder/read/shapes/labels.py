@@ -7,6 +7,7 @@ from pydantic import model_validator
 
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.label.design_names import DESIGN_NAMES
+from builder.model.label.label_sheet import PAPERS
 from builder.model.recipe.quantity import Length
 from builder.read.shapes.fields import Gap, LengthField, Shift, Text, WholeAboveZero, YesOrNo, reads
 from builder.read.shapes.shape import Shape, maybe, needed
@@ -16,11 +17,9 @@ from builder.words.plain_number import plain_number
 
 FINDS = (FindingKind("label-sheet-off-the-paper", STOP, "A sheet of labels has labels that end off the paper."),)
 
-# ISO 216 A4, and letter paper of 8.5 by 11 inches, in millimetres.
-PAPERS = {"A4": (Fraction(210), Fraction(297)), "letter": (Fraction(2159, 10), Fraction(2794, 10))}
 NOTHING = Length(Fraction(0))
 SMALLEST, MOST_OFF = 5, 15
-Paper = Annotated[str, reads(word_of("letter", "A4"))]
+Paper = Annotated[str, reads(word_of(*PAPERS))]
 DesignName = Annotated[str, reads(word_of(*DESIGN_NAMES))]
 
 

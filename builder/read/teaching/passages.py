@@ -66,21 +66,25 @@ def _passages_in(language: Language, passages: Passages, known: Known, *texts: s
     """Read files anew, each given by its name and its text."""
     findings: list[Finding] = []
     files = zip(texts[::2], texts[1::2], strict=True)
-    said = {PurePosixPath(file).stem: _read_in(language, text, file, known, findings) for file, text in files}
-    return {**passages, **said}, tuple(findings)
+    said = dict(passages)
+    for file, text in files:
+        key = PurePosixPath(file).stem
+        said[key] = _said_in(language, passages[key], text, file, known, findings)
+    return said, tuple(findings)
 
 
-def _read_in(language: Language, passage: str, file: str, known: Known, findings: list[Finding]) -> tuple[Block, ...]:
-    """Read a passage that ships in another language: it shows that, and is judged by its English, whose words alone the rules know."""
+def _said_in(
+    language: Language, english: tuple[Block, ...], passage: str, file: str, known: Known, findings: list[Finding]
+) -> tuple[Block, ...]:
+    """Give a passage that ships in another language: it shows that, and is judged by its English, whose words alone the rules know."""
     said = "\n".join(sign + (language.text(line) if line else "") + drawing for sign, line, drawing in _lines(passage))
     shown = read_passage(passage[: _body_at(passage)] + said, file, known, findings)
-    judged = read_passage(passage, file, known, findings)
-    if list(map(_shape, shown)) != list(map(_shape, judged)):
+    if list(map(_shape, shown)) != list(map(_shape, english)):
         wrong = f"In {language.name}, the passage {PurePosixPath(file).stem} does not have the paragraphs and steps that it has in English."
         remedy = "Translate each line as one line of running text: no number, hyphen or other sign of Markdown before it."
         findings.append(stop("language-broken", Place(f"shelf/languages/{language.file}"), wrong, remedy))
-        return judged
-    return tuple(_showing(english, other) for english, other in zip(judged, shown, strict=True))
+        return english
+    return tuple(_showing(one, other) for one, other in zip(english, shown, strict=True))
 
 
 def _shape(block: Block) -> tuple[type, int]:
