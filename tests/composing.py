@@ -1,9 +1,12 @@
 """Documents of one kind for tests, by their name in the table of documents."""
 
+import json
 from dataclasses import replace
+from typing import Any
 
 from builder.compose.document_table import DOCUMENTS
 from builder.compose.edition import Edition
+from builder.compose.recipe.batch_json import class_json
 from builder.model.document import Document
 from builder.model.teaching.class_plan import ClassPlan
 
@@ -20,3 +23,10 @@ def composed(name: str, edition: Edition, sheet: ClassPlan | None = None) -> lis
 def styles(name: str) -> tuple[str, ...]:
     """Give the stylesheets of a kind of sheet."""
     return KINDS[name].all_styles
+
+
+def product_json(plan: ClassPlan, recipe: str) -> dict[str, Any]:
+    """Give what the JSON of one product of a class holds, as a reader of it finds it."""
+    made = json.loads(json.dumps(class_json(plan, (), "first", recipe)))
+    product: dict[str, Any] = made["product"]
+    return product

@@ -4,7 +4,9 @@ from collections.abc import Iterable, Mapping
 from fractions import Fraction
 from typing import TypedDict, TypeVar, Unpack
 
+from builder.check.batches import BatchFinding
 from builder.model.dose.limit import Rules
+from builder.model.finding import Finding
 from builder.model.place import NOWHERE, Name
 from builder.model.recipe.figure import Figure, Figures, Known, Source
 from builder.model.recipe.ingredient import CountsAs, Ingredient, LabelName
@@ -48,6 +50,13 @@ def sure(value: T | None) -> T:
     """Give what must be there in this test."""
     assert value is not None
     return value
+
+
+def only_findings(found: Iterable[Finding | BatchFinding]) -> list[Finding]:
+    """Give what a rule has found, of which nothing is about a single batch."""
+    findings = list(found)
+    assert all(isinstance(one, Finding) for one in findings)
+    return [one for one in findings if isinstance(one, Finding)]
 
 
 def worked(

@@ -3,7 +3,9 @@
 import contextlib
 import io
 import re
+from collections.abc import Callable
 from datetime import date
+from pathlib import Path
 
 import pytest
 
@@ -11,9 +13,11 @@ from builder import cli, pipeline
 from builder.compose.publication import compose_documents
 from builder.library import LAYOUTS
 from builder.model.document import Folder
-from builder.model.finding import Weight
+from builder.model.finding import Finding, Weight
 from builder.model.subject import Labels, WholeStudio
+from builder.pipeline import Outcome
 from builder.rules.reach import what_is_held
+from tests.making import sure
 from tests.test_findings import CASES, lay_out
 
 TODAY = date(2027, 1, 1)
@@ -22,12 +26,12 @@ REASON = "The studio has looked at it and nobody is harmed."
 ONE_EACH = {case.name.split("--")[0]: case for case in reversed(CASES)}
 
 
-def look(studio, name):
+def look(studio: Path, name: str) -> tuple[Outcome, list[Finding]]:
     outcome = pipeline.check(studio, on=TODAY)
     return outcome, [finding for finding in outcome.findings if finding.name == name]
 
 
-def accept(studio, name):
+def accept(studio: Path, name: str) -> None:
     """Accept a finding in studio.yaml, with whatever is accepted there already."""
     file = studio / "studio.yaml"
     text, line = file.read_text(encoding="utf-8"), f"  {name}: {REASON}\n"
@@ -35,18 +39,18 @@ def accept(studio, name):
     file.write_text(marked if marked != text else f"{text}\naccepts:\n{line}", encoding="utf-8")
 
 
-def told(outcome, name):
+def told(outcome: Outcome, name: str) -> set[tuple[str, str, str, str]]:
     others = (finding for finding in outcome.findings if finding.name not in (name, "accepted-without-need"))
     return {(finding.name, finding.weight, finding.place.file, finding.wrong) for finding in others}
 
 
-def documents_of(outcome):
-    made = compose_documents(outcome.studio, outcome.sheets, outcome.findings, (LAYOUTS,), today=TODAY, held=outcome.held).documents
+def documents_of(outcome: Outcome) -> set[str]:
+    made = compose_documents(sure(outcome.studio), outcome.sheets, outcome.findings, (LAYOUTS,), today=TODAY, held=outcome.held).documents
     return {f"{one.folder}/{one.path}" for one in made}
 
 
 @pytest.mark.parametrize("name", sorted(ONE_EACH))
-def test_an_accepted_finding_changes_nothing_else(name, tmp_path):
+def test_an_accepted_finding_changes_nothing_else(name: str, tmp_path: Path) -> None:
     studio = tmp_path / "studio"
     lay_out(ONE_EACH[name], studio)
     before, found = look(studio, name)
@@ -55,7 +59,7 @@ def test_an_accepted_finding_changes_nothing_else(name, tmp_path):
     if not stands or name in ("accepted-without-need", "reason-unclear"):
         # What cannot be accepted holds something back; what the case has accepted already holds nothing but labels.
         stopping = [finding for finding in found if finding.stops]
-        assert bool(what_is_held(stopping, before.studio).subjects) == bool(stopping)
+        assert bool(what_is_held(stopping, sure(before.studio)).subjects) == bool(stopping)
         return
     accept(studio, name)
     after, found = look(studio, name)
@@ -80,23 +84,22 @@ def test_an_accepted_finding_changes_nothing_else(name, tmp_path):
             assert cli.main(["plan", str(studio), key, "--today", "2027-01-01"]) == 0
 
 
-def test_a_stop_about_the_studio_hides_nothing_of_recipes_and_classes(tmp_path):
+def test_a_stop_about_the_studio_hides_nothing_of_recipes_and_classes(tmp_path: Path) -> None:
     """Whatever is wrong in studio.yaml, what is found in recipes and classes is found as without it."""
     unsound = next(case for case in CASES if case.name == "lye-too-strong")
     whole, broken = tmp_path / "whole", tmp_path / "broken"
     lay_out(unsound, whole)
     without = told(pipeline.check(whole, on=TODAY), "")
     assert without
-    for number, spoil in enumerate(
-        (
-            lambda text: text.replace("region: US", "region: Atlantis"),
-            lambda text: text.replace("currency: USD", "currency: shells"),
-            lambda text: text + "\nunknown key: 1\n",
-            lambda text: text + "\n  : [\n",
-            lambda text: re.sub(r"reads to: \S+ g", "reads to: ten", text, count=1),
-            lambda text: text[:0],
-        )
-    ):
+    spoilings: tuple[Callable[[str], str], ...] = (
+        lambda text: text.replace("region: US", "region: Atlantis"),
+        lambda text: text.replace("currency: USD", "currency: shells"),
+        lambda text: text + "\nunknown key: 1\n",
+        lambda text: text + "\n  : [\n",
+        lambda text: re.sub(r"reads to: \S+ g", "reads to: ten", text, count=1),
+        lambda text: text[:0],
+    )
+    for number, spoil in enumerate(spoilings):
         studio = broken / str(number)
         lay_out(unsound, studio)
         file = studio / "studio.yaml"

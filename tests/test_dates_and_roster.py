@@ -2,12 +2,15 @@
 
 import json
 import re
+from pathlib import Path
+from typing import Any
 
 import pytest
 
 from builder import cli
+from tests.published import squeeze
 from tests.test_readme import FILES, lay_out
-from tests.test_roster_names import layers, squeeze
+from tests.test_roster_names import layers
 
 CLASS = FILES["classes/first-bar/class.yaml"]
 DATE = "{on: 2027-03-06 10:00, enrolled: 5}"
@@ -19,28 +22,28 @@ Torquil Vexmere,2027-03-06,29,"nuts, quobblenut",,yes
 SECRETS = ("Zarnwick", "Grubbenhoe", "Vexmere", "Quillon", "Ysolde", "Torquil", "zanthorberry", "wuxelroot", "quobblenut", "frumbelo")
 
 
-def publish(tmp_path, date, roster=None, *more):
+def publish(tmp_path: Path, date: str, roster: str | None = None, *more: str) -> int:
     changed = {"classes/first-bar/class.yaml": CLASS.replace(DATE, date)}
     lay_out(tmp_path / "loft", **changed | ({"classes/first-bar/roster.csv": roster} if roster else {}))
     return cli.main(["publish", str(tmp_path / "loft"), "--to", str(tmp_path / "out"), "--today", "2027-01-02", *more])
 
 
-def shown(tmp_path):
+def shown(tmp_path: Path) -> Any:
     return json.loads((tmp_path / "out/site/dates.json").read_text(encoding="utf-8"))["dates"]
 
 
-def found_in(printed):
+def found_in(printed: str) -> list[str]:
     return re.findall(r": ([a-z-]+) \((?:stop|caution|accepted)\)", printed)
 
 
 @pytest.fixture
-def pages_only(monkeypatch):
+def pages_only(monkeypatch: pytest.MonkeyPatch) -> None:
     """Leave the PDFs out where only pages matter."""
     monkeypatch.setattr("builder.press._press_sheets", lambda *_: (None, (), 0))
 
 
 @pytest.mark.usefixtures("pages_only")
-def test_a_date_that_changes_needs_a_higher_revision(tmp_path, capsys):
+def test_a_date_that_changes_needs_a_higher_revision(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     assert publish(tmp_path, DATE) == 0
     assert [(one["id"], one["status"], one["revision"]) for one in shown(tmp_path)] == [("first-bar/2027-03-06T10:00", "confirmed", 0)]
     moved = "{on: 2027-03-13 10:00, enrolled: 5, moved from: 2027-03-06 10:00, revision: 1}"
@@ -58,7 +61,7 @@ def test_a_date_that_changes_needs_a_higher_revision(tmp_path, capsys):
 
 
 @pytest.mark.usefixtures("pages_only")
-def test_a_cancelled_date_stays_on_the_page_and_nothing_is_prepared_for_it(tmp_path, capsys):
+def test_a_cancelled_date_stays_on_the_page_and_nothing_is_prepared_for_it(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     cancelled = "{on: 2027-03-06 10:00, cancelled: the weir is being mended, revision: 1}"
     assert publish(tmp_path, f"{cancelled}\n  - {{on: 2027-04-03 14:00, enrolled: 2}}") == 0
     for page in ("dates.html", "classes/first-bar.html"):
@@ -72,7 +75,7 @@ def test_a_cancelled_date_stays_on_the_page_and_nothing_is_prepared_for_it(tmp_p
 
 
 @pytest.mark.usefixtures("pages_only")
-def test_what_was_shown_of_a_class_that_is_held_back_stays_known(tmp_path):
+def test_what_was_shown_of_a_class_that_is_held_back_stays_known(tmp_path: Path) -> None:
     other = {f"classes/second-bar/{name}": FILES[f"classes/first-bar/{name}"] for name in ("class.yaml", "lesson.md")}
     lay_out(tmp_path / "loft", **other)
     assert publish(tmp_path, DATE) == 0
@@ -81,7 +84,7 @@ def test_what_was_shown_of_a_class_that_is_held_back_stays_known(tmp_path):
     assert [one["class"] for one in shown(tmp_path)] == ["first-bar", "second-bar"]
 
 
-def test_names_and_allergies_stand_on_the_teachers_sheet_and_nowhere_else(tmp_path, capsys):
+def test_names_and_allergies_stand_on_the_teachers_sheet_and_nowhere_else(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     studio = str(tmp_path / "loft")
     assert publish(tmp_path, "{on: 2027-03-06 10:00, enrolled: 8, waiting: 1}", ROSTER) == 0
     for command in (

@@ -1,6 +1,7 @@
 """The card for the table, read back: the numbers of the JSON, large, a page for each product that has choices."""
 
 from decimal import Decimal
+from typing import Any
 
 import pdfplumber
 import pytest
@@ -9,16 +10,16 @@ from tests.published import pdf_pages, pdf_text, published, weighed
 from tests.test_site_example import AT_BENCHES
 
 
-def with_choices():
+def with_choices() -> list[tuple[str, str, str]]:
     return [(key, recipe, date) for key, recipe, date in AT_BENCHES if weighed(key, recipe, date)["product"]["choices in all"]]
 
 
-def plain(number):
+def plain(number: Any) -> str:
     return f"{Decimal(str(number['value'])).normalize():f}"
 
 
 @pytest.mark.parametrize(("key", "recipe", "date"), with_choices())
-def test_the_card_and_the_bench_card_show_the_most_of_each_option(key, recipe, date):
+def test_the_card_and_the_bench_card_show_the_most_of_each_option(key: str, recipe: str, date: str) -> None:
     folder, _ = published()
     batch = weighed(key, recipe, date)["product"]["batches"][0]["batch"]
     (card,) = (text for _, text in pdf_pages(folder / "print" / key / date / "dose-cards.pdf") if batch["name"] in text)
@@ -35,7 +36,7 @@ def test_the_card_and_the_bench_card_show_the_most_of_each_option(key, recipe, d
 
 
 @pytest.mark.parametrize(("key", "date"), sorted({(key, date) for key, _, date in with_choices()}))
-def test_the_card_has_a_page_for_each_product_and_large_numbers(key, date):
+def test_the_card_has_a_page_for_each_product_and_large_numbers(key: str, date: str) -> None:
     folder, _ = published()
     path = folder / "print" / key / date / "dose-cards.pdf"
     products = [recipe for one, recipe, day in with_choices() if (one, day) == (key, date)]

@@ -2,6 +2,7 @@
 
 import ast
 import re
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -17,7 +18,7 @@ EXPECTED = sorted((ROOT / "tests" / "findings").glob("*/expected.txt"))
 STAGES = ("check", "read", "reckon", "compose", "press", "rules", "start", "tasks", "terminal")
 
 
-def sentences(path):
+def sentences(path: Path) -> Iterator[tuple[int, str]]:
     """Give every text of a module that holds words with spaces between them, but for what describes the code."""
     tree = ast.parse(path.read_text(encoding="utf-8"))
     told = {id(node.value) for node in ast.walk(tree) if isinstance(node, ast.Expr)}
@@ -26,13 +27,13 @@ def sentences(path):
             yield node.lineno, node.value
 
 
-def test_there_is_much_to_look_through():
+def test_there_is_much_to_look_through() -> None:
     assert len(EXPECTED) > 150
     assert sum(1 for stage in STAGES for path in (ROOT / "builder" / stage).rglob("*.py") for _ in sentences(path)) > 1000
 
 
 @pytest.mark.parametrize("stage", STAGES)
-def test_no_sentence_names_a_file_that_only_ships(stage):
+def test_no_sentence_names_a_file_that_only_ships(stage: str) -> None:
     found = [
         f"{path.relative_to(ROOT)}:{line}: {text}"
         for path in sorted((ROOT / "builder" / stage).rglob("*.py"))
@@ -42,7 +43,7 @@ def test_no_sentence_names_a_file_that_only_ships(stage):
     assert found == []
 
 
-def test_no_finding_names_one():
+def test_no_finding_names_one() -> None:
     """The first line of a finding is its place, which is in the studio."""
     found = {
         path.parent.name: line for path in EXPECTED for line in path.read_text(encoding="utf-8").splitlines() if ELSEWHERE.search(line)
@@ -50,11 +51,11 @@ def test_no_finding_names_one():
     assert found == {}
 
 
-def test_nor_does_the_readme_or_what_is_told_at_length():
+def test_nor_does_the_readme_or_what_is_told_at_length() -> None:
     told = {page.key: page.text for page in pages() if page.key in TOPICS} | {"README": (ROOT / "README.md").read_text(encoding="utf-8")}
     assert [(key, found[0]) for key, text in told.items() if (found := ELSEWHERE.search(text.replace(".pictures/", "")))] == []
 
 
-def test_what_it_looks_for_is_found():
+def test_what_it_looks_for_is_found() -> None:
     assert ELSEWHERE.search("Name one of content/label_sheets.yaml.") and ELSEWHERE.search("as tables/essential_oils.csv has it")
     assert not ELSEWHERE.search("a table in shelf/tables/usage_limits.csv") and not ELSEWHERE.search("shelf/containers.yaml")

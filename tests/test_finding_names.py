@@ -5,12 +5,15 @@ The names are read from the code: what is given first to `stop`, `caution`, the 
 
 import ast
 import re
+from collections.abc import Iterator
 from functools import cache
 from pathlib import Path
+from typing import Any
 
 import pytest
 
 from builder.check import RULES
+from builder.check.rule import Rule
 from builder.finding_kinds import finding_kinds
 from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, STOP, ComesAs
 from builder.read.findings import FINDS
@@ -32,7 +35,7 @@ MADE_IN_A_TEST = {
 
 
 @cache
-def functions():
+def functions() -> list[tuple[Path, ast.FunctionDef]]:
     """Give every function of the two stages, with its file."""
     return [
         (file, node)
@@ -42,7 +45,7 @@ def functions():
     ]
 
 
-def given_names(function, givers):
+def given_names(function: ast.FunctionDef, givers: dict[str, ComesAs]) -> Iterator[tuple[ast.expr, ComesAs]]:
     """Give what a function hands to a giver as the name, and what the finding is then: the first argument of each call."""
     for node in ast.walk(function):
         if isinstance(node, ast.Call) and node.args:
@@ -52,13 +55,13 @@ def given_names(function, givers):
                 yield node.args[0], ACCEPTABLE_STOP if may else givers[called]
 
 
-def first_parameter(function):
+def first_parameter(function: ast.FunctionDef) -> str | None:
     parameters = [parameter.arg for parameter in function.args.args if parameter.arg != "self"]
     return parameters[0] if parameters else None
 
 
 @cache
-def all_givers():
+def all_givers() -> dict[str, ComesAs]:
     """Add to the givers the helpers whose first parameter is a name that they pass on, each with what it makes of it."""
     givers = dict(GIVERS)
     while True:
@@ -72,16 +75,20 @@ def all_givers():
         givers = found
 
 
-def names_in_a_loop(function, variable):
+def names_in_a_loop(function: ast.FunctionDef, variable: str) -> Iterator[str]:
     """Give the texts that a variable takes in a `for` over written-out tuples."""
     for node in ast.walk(function):
-        if isinstance(node, ast.For) and isinstance(node.target, ast.Tuple):
+        if isinstance(node, ast.For) and isinstance(node.target, ast.Tuple) and isinstance(node.iter, (ast.Tuple, ast.List)):
             targets = [getattr(target, "id", "") for target in node.target.elts]
             if variable in targets:
-                yield from (item.elts[targets.index(variable)].value for item in node.iter.elts)
+                for item in node.iter.elts:
+                    assert isinstance(item, ast.Tuple)
+                    text = item.elts[targets.index(variable)]
+                    assert isinstance(text, ast.Constant) and isinstance(text.value, str)
+                    yield text.value
 
 
-def names_given(function):
+def names_given(function: ast.FunctionDef) -> Iterator[tuple[str, ComesAs]]:
     """Give the names that a function gives, with what each finding is."""
     for given, comes_as in given_names(function, all_givers()):
         match given:
@@ -99,9 +106,10 @@ def names_given(function):
 
 
 @cache
-def names_in_code():
+def names_in_code() -> tuple[dict[str, ComesAs], dict[str, set[Path]]]:
     """Give every name with all that its findings can be, and the files that give it."""
-    ways, files = {}, {}
+    ways: dict[str, ComesAs] = {}
+    files: dict[str, set[Path]] = {}
     for file, function in functions():
         for name, comes_as in names_given(function):
             ways[name] = ways.get(name, ComesAs(0)) | comes_as
@@ -109,17 +117,17 @@ def names_in_code():
     return ways, files
 
 
-def test_names_are_kebab_case():
+def test_names_are_kebab_case() -> None:
     assert [name for name in finding_kinds() if not KEBAB_CASE.fullmatch(name)] == []
 
 
-def test_every_kind_is_declared_as_the_code_gives_it():
+def test_every_kind_is_declared_as_the_code_gives_it() -> None:
     declared = {name: kind.comes_as for name, kind in finding_kinds().items()}
     assert declared == names_in_code()[0]
 
 
 @pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.look.__name__)
-def test_a_rule_declares_what_its_file_gives(rule):
+def test_a_rule_declares_what_its_file_gives(rule: Rule[Any]) -> None:
     itself = Path(rule.look.__code__.co_filename)
     declared = {kind.name for one in RULES if one.look.__code__.co_filename == str(itself) for kind in one.finds}
     given = {name for name, files in names_in_code()[1].items() if itself in files}
@@ -128,7 +136,7 @@ def test_a_rule_declares_what_its_file_gives(rule):
     assert declared - given <= {"strength-missing"}
 
 
-def test_no_rule_is_missing_in_the_list():
+def test_no_rule_is_missing_in_the_list() -> None:
     marked = {
         function.name
         for _, function in functions()
@@ -139,19 +147,19 @@ def test_no_rule_is_missing_in_the_list():
     assert sorted(marked) == sorted(rule.look.__name__ for rule in RULES)
 
 
-def test_no_kind_is_declared_twice():
+def test_no_kind_is_declared_twice() -> None:
     of_reading, of_rules = [kind.name for kind in FINDS], {kind.name for rule in RULES for kind in rule.finds}
     assert sorted(of_reading) == sorted(set(of_reading))
     assert of_rules & set(of_reading) == {"roster-column-unclear"}
 
 
-def test_a_sentence_says_what_is_the_matter():
+def test_a_sentence_says_what_is_the_matter() -> None:
     kinds = finding_kinds().values()
     assert [kind.name for kind in kinds if not (kind.means[:1].isupper() and kind.means.endswith("."))] == []
     assert len({kind.means for kind in kinds}) == len(kinds)
 
 
-def test_what_is_shown_is_what_is_declared_and_each_way_is_shown():
+def test_what_is_shown_is_what_is_declared_and_each_way_is_shown() -> None:
     shown = {found for case in CASES for found in SHOWN.findall((case / "expected.txt").read_text(encoding="utf-8"))}
     stops = {(kind.name, "stop") for kind in finding_kinds().values() if kind.stops}
     cautions = {(kind.name, "caution") for kind in finding_kinds().values() if kind.cautions}
@@ -160,21 +168,21 @@ def test_what_is_shown_is_what_is_declared_and_each_way_is_shown():
     assert (stops | cautions) - shown == {("acid-too-sour", "stop"), *((name, "stop") for name in MADE_IN_A_TEST)}
 
 
-def test_every_name_has_a_case():
+def test_every_name_has_a_case() -> None:
     cases = {case.name.split("--")[0] for case in CASES}
     assert set(finding_kinds()) - cases - set(MADE_IN_A_TEST) == set()
 
 
-def test_every_case_has_the_name_of_a_finding():
+def test_every_case_has_the_name_of_a_finding() -> None:
     assert {case.name.split("--")[0] for case in CASES} - set(finding_kinds()) == set()
 
 
-def test_every_exception_is_still_a_name_without_a_case():
+def test_every_exception_is_still_a_name_without_a_case() -> None:
     exceptions = set(MADE_IN_A_TEST)
     assert exceptions <= set(finding_kinds())
     assert exceptions & {case.name.split("--")[0] for case in CASES} == set()
 
 
-def test_what_a_folder_cannot_hold_is_made_in_a_test():
+def test_what_a_folder_cannot_hold_is_made_in_a_test() -> None:
     tested = (HERE / "test_hostile_files.py").read_text(encoding="utf-8")
     assert [name for name in MADE_IN_A_TEST if f": {name} (stop)" not in tested] == []

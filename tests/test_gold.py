@@ -6,6 +6,7 @@ readers would.
 """
 
 import shutil
+from collections.abc import Iterable
 from pathlib import Path
 from textwrap import fill
 
@@ -16,7 +17,7 @@ from tests.published import EXAMPLE, pdf_pages, published, soup, squeeze
 GOLD = Path(__file__).parent / "gold"
 
 
-def kept():
+def kept() -> list[Path]:
     """Give the documents that are kept, relative to the output."""
     folder, _ = published()
     pages = sorted(path for path in (folder / "site").rglob("*.html") if "take-home" not in path.name)
@@ -28,16 +29,16 @@ def kept():
     return [path.relative_to(folder) for path in (*pages, *sheets)]
 
 
-def first_of_each(paths):
+def first_of_each(paths: Iterable[Path]) -> list[Path]:
     """Give the first home size of each recipe."""
     recipes = [path.stem for path in (EXAMPLE / "recipes").glob("*.yaml")]
-    found = {}
+    found: dict[str, Path] = {}
     for path in sorted(paths):
         found.setdefault(next(recipe for recipe in recipes if f"take-home-{recipe}-" in path.name), path)
     return list(found.values())
 
 
-def as_text(path):
+def as_text(path: Path) -> str:
     """Write a document as plain text that reads well in a diff."""
     folder, _ = published()
     if path.suffix == ".html":
@@ -50,12 +51,12 @@ def as_text(path):
     return "\n".join(parts) + "\n"
 
 
-def test_the_same_documents_come_out():
+def test_the_same_documents_come_out() -> None:
     assert {f"{path}.txt" for path in kept()} == {path.relative_to(GOLD).as_posix() for path in GOLD.rglob("*.txt")}
 
 
 @pytest.mark.parametrize("file", sorted(GOLD.rglob("*.txt")), ids=lambda file: file.relative_to(GOLD).as_posix())
-def test_gold(file):
+def test_gold(file: Path) -> None:
     assert as_text(Path(str(file.relative_to(GOLD))[: -len(".txt")])) == file.read_text(encoding="utf-8")
 
 

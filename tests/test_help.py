@@ -5,12 +5,15 @@ import re
 import shlex
 import subprocess
 import sys
+from argparse import ArgumentParser
+from collections.abc import Sequence
 from pathlib import Path
 
 import pytest
 
 from builder.arguments import SHELLS, parse, parser_of_all
 from builder.cli import main
+from tests.making import sure
 
 LOOK = """
 import sys
@@ -29,40 +32,47 @@ print(status, ours, sorted(outside & slow))
 @pytest.mark.parametrize(
     ("arguments", "status"), [(["--help"], 0), (["publish", "--help"], 0), ([], 2), (["check", ".", "--today", "x"], 2)]
 )
-def test_help_and_a_wrong_command_load_nothing(arguments, status):
+def test_help_and_a_wrong_command_load_nothing(arguments: Sequence[str], status: int) -> None:
     done = subprocess.run([sys.executable, "-c", LOOK, *arguments], capture_output=True, text=True, check=True)
     assert done.stdout.splitlines()[-1] == f"{status} ['builder.arguments', 'builder.cli', 'builder.refusals'] []"
 
 
-def test_a_mistyped_command_gets_the_nearest(capsys):
+def test_a_mistyped_command_gets_the_nearest(capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["chek"]) == 2
     assert capsys.readouterr().err == 'stillroom: there is no command "chek". Did you mean "check"?\n'
 
 
-def test_a_mistyped_thing_gets_the_nearest_too(capsys):
+def test_a_mistyped_thing_gets_the_nearest_too(capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["add", "recpe"]) == 2
     assert capsys.readouterr().err == 'stillroom: there is no thing to add "recpe". Did you mean "recipe"?\n'
 
 
-def test_each_command_has_a_sentence_and_an_example_and_the_help_tells_the_exit_status():
+def choices_of(parser: ArgumentParser, name: str) -> dict[str, ArgumentParser]:
+    """Give the parsers of what stands at a place of a command, by its names."""
+    choices = next(action.choices for action in parser._actions if action.dest == name)
+    assert isinstance(choices, dict)
+    return choices
+
+
+def test_each_command_has_a_sentence_and_an_example_and_the_help_tells_the_exit_status() -> None:
     parser = parser_of_all()
     assert "exit status:" in parser.format_help()
-    commands = next(action.choices for action in parser._actions if action.dest == "command")
-    things = next(action.choices for action in commands["add"]._actions if action.dest == "thing")
+    commands = choices_of(parser, "command")
+    things = choices_of(commands["add"], "thing")
     for name, command in {**commands, **things}.items():
-        assert re.fullmatch(r"[A-Z].+\.", command.description), name
-        example = re.search(r"^example:\n  (stillroom .+)$", command.format_help(), re.M)[1]
+        assert re.fullmatch(r"[A-Z].+\.", sure(command.description)), name
+        example = sure(re.search(r"^example:\n  (stillroom .+)$", command.format_help(), re.M))[1]
         assert parse(shlex.split(example.partition(" >>")[0])[1:]).command
 
 
-def test_the_version_is_told(capsys):
+def test_the_version_is_told(capsys: pytest.CaptureFixture[str]) -> None:
     with pytest.raises(SystemExit) as end:
         main(["--version"])
     assert end.value.code == 0
     assert capsys.readouterr().out.startswith("stillroom")
 
 
-def test_a_shell_is_told_which_words_may_come_next(tmp_path):
+def test_a_shell_is_told_which_words_may_come_next(tmp_path: Path) -> None:
     (tmp_path / "recipes").mkdir()
     (tmp_path / "studio.yaml").write_text("name: x\n", encoding="utf-8")
     (tmp_path / "recipes" / "hedge-lotion.yaml").write_text("name: x\n", encoding="utf-8")
@@ -71,7 +81,7 @@ def test_a_shell_is_told_which_words_may_come_next(tmp_path):
     assert completed("stillroom weigh . ", tmp_path) == ["hedge-lotion"]
 
 
-def completed(line, folder):
+def completed(line: str, folder: Path) -> list[str]:
     env = {
         "_ARGCOMPLETE": "1",
         "COMP_LINE": line,
@@ -86,11 +96,11 @@ def completed(line, folder):
 
 
 @pytest.mark.parametrize("shell", SHELLS)
-def test_what_a_shell_reads_names_the_command(shell, capsys):
+def test_what_a_shell_reads_names_the_command(shell: str, capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["completion", shell]) == 0
     assert "stillroom" in capsys.readouterr().out
 
 
-def test_a_command_is_still_run():
+def test_a_command_is_still_run() -> None:
     done = subprocess.run([sys.executable, "-m", "builder", "card", "olive oil"], capture_output=True, text=True, check=True)
     assert "Olive oil" in done.stdout

@@ -2,6 +2,7 @@
 
 import ast
 import sys
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -61,7 +62,7 @@ DOORS = {
 MODULES = sorted(BUILDER.rglob("*.py"))
 
 
-def imports_of(path):
+def imports_of(path: Path) -> Iterator[tuple[int, str]]:
     for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
         if isinstance(node, ast.Import):
             yield from ((node.lineno, alias.name) for alias in node.names)
@@ -70,13 +71,13 @@ def imports_of(path):
             yield from ((node.lineno, name) for name in names)
 
 
-def open_to(room):
+def open_to(room: str) -> set[str]:
     beneath = {"words": set(), "model": {"words"}, "rules": {"words", "model"}}
     return {room} | beneath.get(room, {"words", "model", "rules"})
 
 
 @pytest.mark.parametrize("path", MODULES, ids=lambda path: path.relative_to(BUILDER).as_posix())
-def test_imports_run_one_way(path):
+def test_imports_run_one_way(path: Path) -> None:
     here = path.relative_to(BUILDER)
     room = here.parts[0].removesuffix(".py")
     for line, name in imports_of(path):
@@ -88,7 +89,7 @@ def test_imports_run_one_way(path):
 
 
 @pytest.mark.parametrize("path", MODULES, ids=lambda path: path.relative_to(BUILDER).as_posix())
-def test_each_library_has_one_door(path):
+def test_each_library_has_one_door(path: Path) -> None:
     here = path.relative_to(BUILDER).as_posix()
     for line, name in imports_of(path):
         doors = DOORS.get(name.split(".")[0])
@@ -99,13 +100,13 @@ FOLDERS = sorted({path.parent for path in MODULES})
 
 
 @pytest.mark.parametrize("folder", FOLDERS, ids=lambda folder: folder.relative_to(BUILDER.parent).as_posix())
-def test_a_folder_is_small_and_says_what_is_always_true_of_it(folder):
+def test_a_folder_is_small_and_says_what_is_always_true_of_it(folder: Path) -> None:
     assert len([path for path in folder.glob("*.py") if path.name != "__init__.py"]) <= MOST_IN_A_FOLDER
     said = ast.get_docstring(ast.parse((folder / "__init__.py").read_text(encoding="utf-8")))
     assert said and said.split("\n")[0].endswith("."), f"{folder} does not say what is always true of it"
 
 
-def test_stages_share_their_topics():
+def test_stages_share_their_topics() -> None:
     """A topic is a folder of at least two rooms, or is named here with the reason why it stands in one alone."""
     alone = {
         "read": {"shapes", "text", "values", "yaml"},  # what a file is made of, before it is about anything

@@ -7,6 +7,7 @@ import pytest
 from builder.library import CONTENT
 from builder.model.place import Name
 from builder.model.recipe.column import Role
+from builder.model.studio import Studio
 from builder.model.teaching.lesson import Mention, Step, Steps
 from builder.read.studios import read_studio
 from builder.reckon import reckon_nominal
@@ -30,7 +31,7 @@ from tests.findings_studio import RECIPES
 
 
 @pytest.fixture(scope="module")
-def studio(tmp_path_factory):
+def studio(tmp_path_factory: pytest.TempPathFactory) -> Studio:
     folder = write_studio(tmp_path_factory.mktemp("studio"), recipes__scrub_yaml=RECIPES["scrub"])
     return read_studio(folder, CONTENT)[0]
 
@@ -56,11 +57,11 @@ def studio(tmp_path_factory):
         ("scrub", "oils", PhaseNamed("oils")),
     ],
 )
-def test_meanings(studio, recipe, name, meant):
+def test_meanings(studio: Studio, recipe: str, name: str, meant: object) -> None:
     assert meaning_of(Name(name), studio.recipes[recipe], studio) == meant
 
 
-def test_who_measures_what_is_chosen_for_all_containers_together_handles_it(studio):
+def test_who_measures_what_is_chosen_for_all_containers_together_handles_it(studio: Studio) -> None:
     """`{scent in all}` puts the same bottle into the same hands as `{scent}`: with it come the rules for neat scents."""
     studio_class = studio.classes["first"]
     part = next(part for part in studio_class.lesson.parts if any(mention.name.key == "scent" for mention in part.mentions))

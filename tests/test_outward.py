@@ -5,6 +5,8 @@ What has to be refused are the schemes and disguises of the OWASP notes on scrip
 
 import re
 from datetime import date
+from pathlib import Path
+from typing import Any
 from xml.etree import ElementTree
 
 import pytest
@@ -13,7 +15,9 @@ from bs4 import BeautifulSoup
 from builder import pipeline
 from builder.compose.publication import compose_documents
 from builder.library import LAYOUTS
+from builder.model.document import Document
 from builder.words.outward import UnsafeAddressError, is_outward, outward, telephone_link
+from tests.making import sure
 from tests.test_findings import lay_out
 
 SOUND = (
@@ -30,32 +34,32 @@ UNSOUND = (
 
 
 @pytest.mark.parametrize("address", SOUND)
-def test_usual_addresses_pass(address):
+def test_usual_addresses_pass(address: str) -> None:
     assert is_outward(address)
     assert outward(address) == address
 
 
 @pytest.mark.parametrize("address", UNSOUND)
-def test_nothing_else_does(address):
+def test_nothing_else_does(address: str) -> None:
     assert not is_outward(address)
     if address:
         with pytest.raises(UnsafeAddressError):
             outward(address)
 
 
-def test_a_number_with_words_is_shown_and_dials_nothing():
+def test_a_number_with_words_is_shown_and_dials_nothing() -> None:
     assert telephone_link("(802) 555-0142") == "tel:802555-0142"
     assert telephone_link("802 555 0142, evenings") == ""
 
 
-def attributes_in(document):
+def attributes_in(document: Document) -> list[dict[str, Any]]:
     """Give the attributes of every element of a document: XML by a parser of XML, anything else as a browser reads HTML."""
     if document.path.endswith(".xml"):
         return [element.attrib for element in ElementTree.fromstring(document.html).iter()]
     return [element.attrs for element in BeautifulSoup(document.html, "html.parser").find_all(True)]
 
 
-def test_no_page_links_anywhere_else(tmp_path):
+def test_no_page_links_anywhere_else(tmp_path: Path) -> None:
     """Whatever a studio writes where addresses go: no link of any document has a scheme but those of the door."""
     studio = tmp_path / "studio"
     lay_out(None, studio)
@@ -68,7 +72,7 @@ def test_no_page_links_anywhere_else(tmp_path):
         (studio / name).write_text((studio / name).read_text(encoding="utf-8") + links, encoding="utf-8")
     outcome = pipeline.check(studio, on=date(2027, 1, 1))
     assert not outcome.findings
-    made = compose_documents(outcome.studio, outcome.sheets, (), (LAYOUTS,), today=date(2027, 1, 1)).documents
+    made = compose_documents(sure(outcome.studio), outcome.sheets, (), (LAYOUTS,), today=date(2027, 1, 1)).documents
     seen = set()
     for document in made:
         for attributes in attributes_in(document):

@@ -5,6 +5,7 @@ import io
 import re
 import shutil
 from dataclasses import replace
+from pathlib import Path
 from textwrap import dedent
 
 import pytest
@@ -33,7 +34,7 @@ TEMPLATES = {
 }
 
 
-def write_templates(folder):
+def write_templates(folder: Path) -> tuple[Path, Path]:
     layouts = folder / "layouts"
     layouts.mkdir()
     for name, text in TEMPLATES.items():
@@ -42,22 +43,22 @@ def write_templates(folder):
 
 
 @pytest.fixture
-def folder(tmp_path):
+def folder(tmp_path: Path) -> Path:
     return write_studio(tmp_path, studio_yaml=FILES["studio.yaml"] + OWN)
 
 
-def found_in(studio):
+def found_in(studio: Path) -> tuple[int, str]:
     told = io.StringIO()
     with contextlib.redirect_stdout(told), contextlib.redirect_stderr(told):
         status = cli.main(["check", str(studio), "--today", "2027-01-01"])
     return status, told.getvalue().split(":")[0]
 
 
-def words(html):
+def words(html: str) -> str:
     return " ".join(BeautifulSoup(html, "html.parser").get_text(" ").split())
 
 
-def test_each_is_made_for_whatever_the_one_is_made_that_it_is_like(folder):
+def test_each_is_made_for_whatever_the_one_is_made_that_it_is_like(folder: Path) -> None:
     edition, layouts = read_edition(folder), write_templates(folder)
     listed = tuple(replace(sheet, guests=(Guest("Somebody Who Comes", None, "", {}),)) for sheet in edition.sheets)
     made = compose_documents(edition.studio, listed, (), layouts, TODAY)
@@ -77,7 +78,7 @@ def test_each_is_made_for_whatever_the_one_is_made_that_it_is_like(folder):
     assert "print/styles/screen.css" in styles
 
 
-def test_a_template_can_do_nothing_but_show(folder):
+def test_a_template_can_do_nothing_but_show(folder: Path) -> None:
     """A template that somebody passes on must not run anything on the machine of who uses it."""
     layouts = write_templates(folder)
     reaching = "{{ view.__class__.__mro__ }}", "{{ cycler.__init__.__globals__.os.getcwd() }}"
@@ -88,7 +89,7 @@ def test_a_template_can_do_nothing_but_show(folder):
         assert (fault.place.file, fault.place.line) == ("layouts/made.html", 1)
 
 
-def test_the_example_of_the_reference_is_met_in_silence(tmp_path):
+def test_the_example_of_the_reference_is_met_in_silence(tmp_path: Path) -> None:
     shown = re.findall(r"(?:^ {4}.*\n|^\n(?= {4}))+", (CONTENT / "reference" / "documents.md").read_text(encoding="utf-8"), re.MULTILINE)
     in_yaml, template = (dedent(one) for one in shown)
     studio = tmp_path / "studio"
@@ -100,7 +101,7 @@ def test_the_example_of_the_reference_is_met_in_silence(tmp_path):
     assert found_in(studio) == (0, "Nothing found")
 
 
-def test_sound_documents_are_met_in_silence(tmp_path):
+def test_sound_documents_are_met_in_silence(tmp_path: Path) -> None:
     studio = tmp_path / "studio"
     shutil.copytree(FINDINGS / "_sound", studio)
     with (studio / "studio.yaml").open("a", encoding="utf-8") as file:

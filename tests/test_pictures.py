@@ -9,6 +9,7 @@ import io
 import re
 from datetime import date
 from pathlib import Path
+from typing import Any
 from xml.etree import ElementTree
 
 import pytest
@@ -22,7 +23,7 @@ MAKER, MODEL, WHEN = "Telltale Works", "Pocket 9", "2027:01:02 03:04:05"
 RED, BLUE = (255, 0, 0), (0, 0, 255)
 
 
-def photograph(size=(400, 300), kind="JPEG", **more):
+def photograph(size: tuple[int, int] = (400, 300), kind: str = "JPEG", **more: Any) -> bytes:
     """Make a photograph that lies on its side: red where the top of the scene is, at the column of points on the left."""
     image = Image.new("RGB", size, BLUE)
     image.paste(RED, (0, 0, size[0] // 2, size[1]))
@@ -34,12 +35,12 @@ def photograph(size=(400, 300), kind="JPEG", **more):
     return written.getvalue()
 
 
-def is_near(point, colour):
+def is_near(point: Any, colour: tuple[int, int, int]) -> bool:
     return all(abs(one - other) < 12 for one, other in zip(point[:3], colour, strict=True))
 
 
 @pytest.mark.parametrize(("kind", "ending"), [("JPEG", ".jpg"), ("JPEG", ".jpeg"), ("WEBP", ".webp"), ("PNG", ".png")])
-def test_a_photograph_stands_upright_and_tells_nothing(kind, ending):
+def test_a_photograph_stands_upright_and_tells_nothing(kind: str, ending: str) -> None:
     before = photograph(kind=kind)
     assert Image.open(io.BytesIO(before)).getexif().get_ifd(0x8825)
     assert MAKER.encode() in before
@@ -56,19 +57,19 @@ def test_a_photograph_stands_upright_and_tells_nothing(kind, ending):
         assert told not in after
 
 
-def test_the_same_picture_gives_the_same_bytes():
+def test_the_same_picture_gives_the_same_bytes() -> None:
     before = photograph()
     first = clean_picture(before, ".jpg").data
     clean_picture.cache_clear()
     assert clean_picture(before, ".jpg").data == first
 
 
-def test_a_large_photograph_becomes_as_large_as_a_page_needs():
+def test_a_large_photograph_becomes_as_large_as_a_page_needs() -> None:
     with Image.open(io.BytesIO(clean_picture(photograph((5000, 1000)), ".jpg").data)) as image:
         assert image.size == (LONGEST // 5, LONGEST)
 
 
-def test_words_in_a_png_and_a_comment_in_a_jpeg_are_left_out():
+def test_words_in_a_png_and_a_comment_in_a_jpeg_are_left_out() -> None:
     words = PngImagePlugin.PngInfo()
     words.add_text("Author", "A. Person, 5 Home Street")
     words.add_itxt("XML:com.adobe.xmp", "<x>5 Home Street</x>")
@@ -77,35 +78,35 @@ def test_words_in_a_png_and_a_comment_in_a_jpeg_are_left_out():
     assert b"Home Street" in written.getvalue()
     cleaned = clean_picture(written.getvalue(), ".png").data
     assert b"Home Street" not in cleaned
-    assert Image.open(io.BytesIO(cleaned)).getpixel((0, 0))[3] == 0, "what is transparent stays so"
+    assert Image.open(io.BytesIO(cleaned)).getchannel("A").getpixel((0, 0)) == 0, "what is transparent stays so"
     jpeg = photograph(comment=b"5 Home Street")
     assert b"Home Street" in jpeg
     assert b"Home Street" not in clean_picture(jpeg, ".jpg").data
 
 
 @pytest.mark.parametrize("mode", ["L", "LA", "P", "1", "CMYK", "I;16"])
-def test_every_usual_kind_of_points_can_be_read(mode):
+def test_every_usual_kind_of_points_can_be_read(mode: str) -> None:
     kind, ending = ("JPEG", ".jpg") if mode == "CMYK" else ("PNG", ".png")
     written = io.BytesIO()
-    white = {"LA": (255, 255), "CMYK": (0, 0, 0, 0), "I;16": 65535, "1": 1}.get(mode, 255)
-    Image.new(mode, (20, 10), white).save(written, kind, **({"icc_profile": icc()} if mode == "L" else {}))
+    whites: dict[str, float | tuple[float, ...]] = {"LA": (255, 255), "CMYK": (0, 0, 0, 0), "I;16": 65535, "1": 1}
+    Image.new(mode, (20, 10), whites.get(mode, 255)).save(written, kind, **({"icc_profile": icc()} if mode == "L" else {}))
     with Image.open(io.BytesIO(clean_picture(written.getvalue(), ending).data)) as image:
         assert image.size == (20, 10)
         assert mode == "P" or is_near(image.convert("RGB").getpixel((5, 5)), (255, 255, 255))
 
 
-def icc():
+def icc() -> bytes:
     return ImageCms.ImageCmsProfile(ImageCms.createProfile("sRGB")).tobytes()
 
 
 @pytest.mark.parametrize("data", [b"", b"no picture at all", photograph()[:200], b"\x89PNG\r\n\x1a\n" + b"\0" * 40])
 @pytest.mark.parametrize("ending", [".jpg", ".png", ".webp", ".svg"])
-def test_what_is_no_picture_is_told(data, ending):
+def test_what_is_no_picture_is_told(data: bytes, ending: str) -> None:
     with pytest.raises(PictureError, match=r"\.$"):
         clean_picture(data, ending)
 
 
-def drawing(inside, attributes=""):
+def drawing(inside: str, attributes: str = "") -> bytes:
     return (
         '<?xml version="1.0"?><?xml-stylesheet href="http://far.example/s.css"?>'
         '<!DOCTYPE svg PUBLIC "-//W3C//DTD SVG 1.1//EN" "http://far.example/svg.dtd">'
@@ -138,7 +139,7 @@ def drawing(inside, attributes=""):
         ("", 'xml:base="http://far.example/"', ""),
     ],
 )
-def test_a_drawing_draws_and_does_nothing_else(inside, attributes, told):
+def test_a_drawing_draws_and_does_nothing_else(inside: str, attributes: str, told: str) -> None:
     picture = clean_picture(drawing(inside, attributes), ".svg")
     text = picture.data.decode()
     assert not re.search(r"far\.example|steal|javascript|script|data:|person|Person|/home/", text, re.IGNORECASE)
@@ -152,12 +153,12 @@ def test_a_drawing_draws_and_does_nothing_else(inside, attributes, told):
     assert clean_picture(picture.data, ".svg").data == picture.data
 
 
-def test_a_drawing_that_unfolds_is_not_read():
+def test_a_drawing_that_unfolds_is_not_read() -> None:
     with pytest.raises(PictureError, match="ENTITY"):
         clean_picture(b'<!DOCTYPE svg [<!ENTITY a "aaaa">]><svg xmlns="http://www.w3.org/2000/svg">&a;</svg>', ".svg")
 
 
-def test_what_is_published_of_a_studio_tells_nothing(tmp_path):
+def test_what_is_published_of_a_studio_tells_nothing(tmp_path: Path) -> None:
     """Pages, sheets and the pictures beside them: none holds the photograph as it came from the camera."""
     studio, output = tmp_path / "studio", tmp_path / "out"
     lay_out(None, studio)
@@ -188,7 +189,7 @@ def test_what_is_published_of_a_studio_tells_nothing(tmp_path):
 
 
 @pytest.mark.parametrize("case", ["picture-unreadable", "picture-in-part"])
-def test_findings_on_pictures_name_the_file(case, tmp_path):
+def test_findings_on_pictures_name_the_file(case: str, tmp_path: Path) -> None:
     lay_out(FINDINGS / case, tmp_path / "studio")
     (finding,) = pipeline.check(tmp_path / "studio", on=date(2027, 1, 1)).findings
     assert Path(finding.place.file).suffix in (".svg", ".jpg")

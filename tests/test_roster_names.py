@@ -3,6 +3,8 @@
 import csv
 import re
 import zlib
+from collections.abc import Iterator
+from pathlib import Path
 
 import pytest
 
@@ -17,7 +19,7 @@ NAMES = sorted({row["name"] for rows in ROSTERS.values() for row in rows})
 TRACES = sorted({part for name in NAMES for part in (name, name.split()[-1])})
 
 
-def layers(path):
+def layers(path: Path) -> Iterator[str]:
     """Give what a file holds, as text: its bytes, each compressed stream unpacked, and what is drawn in a PDF."""
     data = path.read_bytes()
     yield data.decode("latin-1")
@@ -34,17 +36,17 @@ def layers(path):
         yield pdf_text(path)
 
 
-def traces_in(path):
+def traces_in(path: Path) -> set[str]:
     folded = [squeeze(text).casefold() for text in (path.name, *layers(path))]
     return {trace for trace in TRACES if any(trace.casefold() in text for text in folded)}
 
 
-def test_the_example_has_rosters_for_three_classes_at_least():
+def test_the_example_has_rosters_for_three_classes_at_least() -> None:
     assert len(NAMES) >= 27
     assert len(ROSTERS) >= 3
 
 
-def test_no_byte_of_the_site_holds_a_name():
+def test_no_byte_of_the_site_holds_a_name() -> None:
     folder, _ = published()
     files = [path for path in (folder / "site").rglob("*") if path.is_file()]
     assert len(files) > 30
@@ -52,13 +54,13 @@ def test_no_byte_of_the_site_holds_a_name():
 
 
 @pytest.mark.parametrize(("key", "date"), sorted({(key, row["date"]) for key, rows in ROSTERS.items() for row in rows}))
-def test_the_teachers_sheet_of_a_date_holds_its_names_and_no_other(key, date):
+def test_the_teachers_sheet_of_a_date_holds_its_names_and_no_other(key: str, date: str) -> None:
     folder, _ = published()
     here = {row["name"] for row in ROSTERS[key] if row["date"] == date}
     assert traces_in(folder / "print" / key / date / "teacher.pdf") & set(NAMES) == here
 
 
-def test_only_the_sheets_of_those_dates_hold_names():
+def test_only_the_sheets_of_those_dates_hold_names() -> None:
     folder, _ = published()
     named = {path.relative_to(folder / "print").as_posix() for path in (folder / "print").rglob("*") if path.is_file() and traces_in(path)}
     assert named == {f"{key}/{row['date']}/teacher.pdf" for key, rows in ROSTERS.items() for row in rows}

@@ -4,12 +4,14 @@ import re
 import shutil
 from decimal import Decimal
 from pathlib import Path
+from typing import Any
 from urllib.parse import unquote, urlsplit
 
 import page as ua1
 import pytest
 import yaml
 
+from tests.making import sure
 from tests.published import EXAMPLE, html_text, pages, pdf_fonts, pdf_pages, pdf_text, pdfs, published, run, soup, squeeze, weighed
 
 CLASSES = {
@@ -28,18 +30,18 @@ DATED = [
 AT_BENCHES = [(key, recipe, date) for key, recipe, date in DATED if CLASSES[key]["format"] != "demo"]
 
 
-def slug(text):
+def slug(text: str) -> str:
     return re.sub(r"[^a-z0-9]+", "-", text.casefold()).strip("-")
 
 
-def shown(weighing):
+def shown(weighing: Any) -> str:
     """Give an amount as the display of its scale shows it."""
     step = Decimal(str(weighing["division"]["value"])).normalize()
-    places = max(0, -step.as_tuple().exponent)
+    places = max(0, -int(step.as_tuple().exponent))
     return f"{Decimal(str(weighing['reads']['value'])):.{places}f} {weighing['unit']}"
 
 
-def take_homes(key, recipe, size):
+def take_homes(key: str, recipe: str, size: str) -> list[Path]:
     folder, _ = published()
     name = f"take-home-{recipe}--{slug(size)}"
     found = [path for path in folder.rglob(f"*{name}.*") if key in path.as_posix()]
@@ -47,36 +49,36 @@ def take_homes(key, recipe, size):
     return found
 
 
-def text_of(path):
+def text_of(path: Path) -> str:
     return pdf_text(path) if path.suffix == ".pdf" else html_text(path)
 
 
-def test_it_publishes_with_nothing_found_but_what_is_accepted_on_purpose():
+def test_it_publishes_with_nothing_found_but_what_is_accepted_on_purpose() -> None:
     _, done = published()
     assert done.status == 0
     assert set(re.findall(r": ([a-z-]+) \((\w+)\)$", done.err, flags=re.MULTILINE)) == {("amount-too-small-for-scale", "accepted")}
     assert "Wrote" in done.out and "PDF" not in done.out.split("Found")[0]
 
 
-def test_on_the_day_of_its_last_change_nothing_else_is_found():
+def test_on_the_day_of_its_last_change_nothing_else_is_found() -> None:
     """Whoever tries the example runs it without `--today`: what it says was done must not lie ahead of that."""
     done = run("check", EXAMPLE, "--today", "2026-11-25")
     assert re.findall(r": ([a-z-]+) \((\w+)\)$", done.err, flags=re.MULTILINE) == [("amount-too-small-for-scale", "accepted")]
 
 
-def test_there_are_eight_classes_of_every_format():
+def test_there_are_eight_classes_of_every_format() -> None:
     assert len(CLASSES) == 8
     assert {one["format"] for one in CLASSES.values()} == {"demo", "hands-on", "demo with hands-on parts"}
     folder, _ = published()
     assert {path.stem for path in (folder / "site" / "classes").glob("*.html")} >= set(CLASSES)
 
 
-def test_every_link_picture_and_style_resolves_on_disk():
+def test_every_link_picture_and_style_resolves_on_disk() -> None:
     folder, _ = published()
     for path in pages():
         root = folder / path.relative_to(folder).parts[0]
         ids = {tag["id"] for tag in soup(path).find_all(id=True)}
-        targets = [tag[name] for name in ("href", "src") for tag in soup(path).find_all(attrs={name: True})]
+        targets = [str(tag[name]) for name in ("href", "src") for tag in soup(path).find_all(True) if tag.has_attr(name)]
         for target in targets:
             parts = urlsplit(target)
             if parts.scheme in ("https", "http", "mailto", "tel"):
@@ -92,29 +94,29 @@ def test_every_link_picture_and_style_resolves_on_disk():
             assert other.is_relative_to(root.resolve()), f"{path}: {target} leads out of {root.name}/"
 
 
-def test_pages_ask_nothing_of_other_hosts():
+def test_pages_ask_nothing_of_other_hosts() -> None:
     for path in pages():
         for tag in soup(path).find_all(["script", "link", "img", "iframe"]):
             # The page's own public address is named, not fetched.
-            if "canonical" in tag.get("rel", ()):
+            if "canonical" in (tag.get("rel") or ()):
                 continue
-            address = tag.get("src") or tag.get("href") or ""
+            address = str(tag.get("src") or tag.get("href") or "")
             assert not urlsplit(address).netloc, f"{path}: {address}"
         # What stands there for search engines is data, and no program.
         assert all(one.get("type") == "application/ld+json" for one in soup(path).find_all("script"))
 
 
-def test_every_page_has_title_language_and_one_heading():
-    titles = [soup(path).title.get_text() for path in pages() if "site" in path.parts]
+def test_every_page_has_title_language_and_one_heading() -> None:
+    titles = [sure(soup(path).title).get_text() for path in pages() if "site" in path.parts]
     assert len(titles) == len(set(titles))
     for path in pages():
-        assert soup(path).html["lang"]
+        assert sure(soup(path).html)["lang"]
         assert len(soup(path).find_all("h1")) == 1, path
         assert all(image.get("alt") for image in soup(path).find_all("img")), path
 
 
 @pytest.mark.parametrize(("key", "recipe"), PRODUCTS)
-def test_the_take_home_sheet_shows_the_amounts_of_both_columns(key, recipe):
+def test_the_take_home_sheet_shows_the_amounts_of_both_columns(key: str, recipe: str) -> None:
     for home in weighed(key, recipe)["product"]["at home"]:
         for path in take_homes(key, recipe, home["size"]):
             text = text_of(path)
@@ -124,7 +126,7 @@ def test_the_take_home_sheet_shows_the_amounts_of_both_columns(key, recipe):
 
 
 @pytest.mark.parametrize(("key", "recipe"), PRODUCTS)
-def test_an_amount_in_a_step_is_the_amount_in_the_table(key, recipe):
+def test_an_amount_in_a_step_is_the_amount_in_the_table(key: str, recipe: str) -> None:
     lesson = (EXAMPLE / "classes" / key / "lesson.md").read_text(encoding="utf-8")
     for home in weighed(key, recipe)["product"]["at home"]:
         (html,) = [path for path in take_homes(key, recipe, home["size"]) if path.suffix == ".html"]
@@ -139,7 +141,7 @@ def test_an_amount_in_a_step_is_the_amount_in_the_table(key, recipe):
 
 
 @pytest.mark.parametrize(("key", "recipe", "date"), DATED)
-def test_the_teachers_sheet_shows_every_batch_as_weighed(key, recipe, date):
+def test_the_teachers_sheet_shows_every_batch_as_weighed(key: str, recipe: str, date: str) -> None:
     folder, _ = published()
     text = pdf_text(folder / "print" / key / date / "teacher.pdf")
     product = weighed(key, recipe, date)["product"]
@@ -149,7 +151,7 @@ def test_the_teachers_sheet_shows_every_batch_as_weighed(key, recipe, date):
 
 
 @pytest.mark.parametrize(("key", "recipe", "date"), AT_BENCHES)
-def test_the_bench_card_shows_the_share_of_a_group(key, recipe, date):
+def test_the_bench_card_shows_the_share_of_a_group(key: str, recipe: str, date: str) -> None:
     folder, _ = published()
     path = folder / "print" / key / date / "bench-cards.pdf"
     text, product = pdf_text(path), weighed(key, recipe, date)["product"]
@@ -161,7 +163,7 @@ def test_the_bench_card_shows_the_share_of_a_group(key, recipe, date):
 
 
 @pytest.mark.parametrize(("key", "recipe"), PRODUCTS)
-def test_the_class_page_names_what_is_made_and_how_much(key, recipe):
+def test_the_class_page_names_what_is_made_and_how_much(key: str, recipe: str) -> None:
     folder, _ = published()
     text = html_text(folder / "site" / "classes" / f"{key}.html")
     batch = weighed(key, recipe)["product"]["batches"][0]["batch"]
@@ -170,7 +172,7 @@ def test_the_class_page_names_what_is_made_and_how_much(key, recipe):
 
 
 @pytest.mark.parametrize(("key", "recipe", "date"), DATED)
-def test_a_label_lists_the_ingredients_in_the_order_that_was_worked_out(key, recipe, date):
+def test_a_label_lists_the_ingredients_in_the_order_that_was_worked_out(key: str, recipe: str, date: str) -> None:
     folder, _ = published()
     text = pdf_text(folder / "print" / key / date / f"labels-{recipe}.pdf").casefold()
     for variant in weighed(key, recipe, date)["product"]["batches"][0]["batch"]["ingredient lists"][:1]:
@@ -182,12 +184,12 @@ def test_a_label_lists_the_ingredients_in_the_order_that_was_worked_out(key, rec
             at = min(place for place in found if place >= 0)
 
 
-def first_word(name):
+def first_word(name: str) -> str:
     """Give the first word of a name that is long enough to be looked for, or all of it."""
     return next((word for word in re.findall(r"[a-z]+", name.casefold()) if len(word) > 3), name.casefold())
 
 
-def test_every_date_has_its_documents():
+def test_every_date_has_its_documents() -> None:
     folder, _ = published()
     for key, recipe, date in DATED:
         there = {path.name for path in (folder / "print" / key / date).iterdir()}
@@ -199,7 +201,7 @@ def test_every_date_has_its_documents():
 FACES_OF_NAMES = ("labelserif", "labelitalic", "labellight", "labelheavy", "labelnarrow", "labelhand")
 
 
-def test_every_pdf_is_on_the_studios_paper_in_our_fonts_and_tagged():
+def test_every_pdf_is_on_the_studios_paper_in_our_fonts_and_tagged() -> None:
     for path in pdfs():
         assert {size for size, _ in pdf_pages(path)} == {(612, 792)}, path
         fonts = pdf_fonts(path)
@@ -209,14 +211,14 @@ def test_every_pdf_is_on_the_studios_paper_in_our_fonts_and_tagged():
         assert report.is_compliant, f"{path}: {report.failures}"
 
 
-def test_no_sheet_is_longer_than_a_person_reads():
+def test_no_sheet_is_longer_than_a_person_reads() -> None:
     for path in pdfs():
         seats = max(int(one["seats"]) for one in CLASSES.values())
         most = {"bench-cards.pdf": 2 * seats, "teacher.pdf": 17}.get(path.name, 20 if "large-print" in path.name else 12)
         assert len(pdf_pages(path)) <= most, f"{path}: {len(pdf_pages(path))} pages"
 
 
-def test_the_check_list_fits_one_page_and_ticks_everything():
+def test_the_check_list_fits_one_page_and_ticks_everything() -> None:
     folder, _ = published()
     lists = sorted(folder.rglob("checklist.pdf"))
     assert len(lists) == len({(key, date) for key, _, date in DATED})
@@ -227,14 +229,14 @@ def test_the_check_list_fits_one_page_and_ticks_everything():
             assert heading in text, path
 
 
-def test_no_bench_card_has_a_page_of_one_line():
+def test_no_bench_card_has_a_page_of_one_line() -> None:
     folder, _ = published()
     for path in folder.rglob("bench-cards.pdf"):
         for _, text in pdf_pages(path):
             assert len(text.split()) > 15, path
 
 
-def test_on_a4_every_sheet_is_a4(tmp_path):
+def test_on_a4_every_sheet_is_a4(tmp_path: Path) -> None:
     studio = tmp_path / "studio"
     shutil.copytree(Path(__file__).parent / "findings" / "_sound", studio)
     profile = studio / "studio.yaml"
@@ -246,7 +248,7 @@ def test_on_a4_every_sheet_is_a4(tmp_path):
         assert {(round(width, 1), round(height, 1)) for (width, height), _ in pdf_pages(path)} == {(595.3, 841.9)}, path
 
 
-def test_publishing_twice_gives_the_same_bytes(tmp_path):
+def test_publishing_twice_gives_the_same_bytes(tmp_path: Path) -> None:
     sound = Path(__file__).parent / "findings" / "_sound"
     runs = []
     for name in ("one", "two"):

@@ -11,6 +11,7 @@ import shutil
 from collections import Counter
 from functools import cache
 from pathlib import Path
+from typing import Any
 
 import pytest
 import yaml
@@ -25,7 +26,7 @@ UNSOUND = [case for file in sorted((HERE / "unsound").glob("*.yaml")) for case i
 FOUND = re.compile(r"^(?P<file>[\w./-]+?)(?::\d+)*: (?P<name>[a-z0-9-]+) \((?:stop|caution)\)", re.MULTILINE)
 
 
-def findings_of(studio):
+def findings_of(studio: Path) -> tuple[list[tuple[str, str]], str]:
     """Check a studio through the command; give what it found as pairs of file and name, and all that it said."""
     out, err = io.StringIO(), io.StringIO()
     with contextlib.redirect_stdout(out), contextlib.redirect_stderr(err):
@@ -34,26 +35,26 @@ def findings_of(studio):
 
 
 @cache
-def findings_of_the_sound():
+def findings_of_the_sound() -> tuple[list[tuple[str, str]], str]:
     return findings_of(STUDIO)
 
 
-def test_nothing_else_is_found_in_the_sound_studio():
+def test_nothing_else_is_found_in_the_sound_studio() -> None:
     own = [f"recipes/{name}.yaml" for name in RECIPES]
     assert [(file, name) for file, name in findings_of_the_sound()[0] if file not in own and not file.startswith("classes/")] == []
 
 
 @pytest.mark.parametrize("recipe", RECIPES)
-def test_a_sound_recipe_is_met_in_silence(recipe):
+def test_a_sound_recipe_is_met_in_silence(recipe: str) -> None:
     assert [name for file, name in findings_of_the_sound()[0] if file == f"recipes/{recipe}.yaml"] == [], findings_of_the_sound()[1]
 
 
 @pytest.mark.parametrize("a_class", CLASSES)
-def test_a_sound_class_is_met_in_silence(a_class):
+def test_a_sound_class_is_met_in_silence(a_class: str) -> None:
     assert [name for file, name in findings_of_the_sound()[0] if file.startswith(f"classes/{a_class}/")] == [], findings_of_the_sound()[1]
 
 
-def test_there_are_enough_and_each_names_its_source():
+def test_there_are_enough_and_each_names_its_source() -> None:
     texts = [(STUDIO / "recipes" / f"{name}.yaml").read_text(encoding="utf-8") for name in RECIPES]
     assert all(text.startswith("# Source: ") for text in texts)
     published = [text for text in texts if not text.startswith("# Source: common practice")]
@@ -61,7 +62,7 @@ def test_there_are_enough_and_each_names_its_source():
     assert len(UNSOUND) >= 60 and [name for name, times in Counter(case["case"] for case in UNSOUND).items() if times > 1] == []
 
 
-def changed(case, target):
+def changed(case: dict[str, Any], target: Path) -> None:
     """Lay out the part of the sound studio that a case needs, with its changes."""
     target.mkdir()
     for name in ("studio.yaml", "shelf", *case["needs"]):
@@ -81,7 +82,7 @@ def changed(case, target):
 
 
 @pytest.mark.parametrize("case", UNSOUND, ids=lambda case: case["case"])
-def test_an_unsound_one_brings_its_findings(case, tmp_path):
+def test_an_unsound_one_brings_its_findings(case: dict[str, Any], tmp_path: Path) -> None:
     changed(case, tmp_path / "studio")
     found, said = findings_of(tmp_path / "studio")
     assert sorted({name for _, name in found}) == sorted(case["finds"]), said

@@ -12,7 +12,7 @@ ROOT = Path(__file__).parent.parent
 
 
 @pytest.fixture(scope="module")
-def unpacked(tmp_path_factory):
+def unpacked(tmp_path_factory: pytest.TempPathFactory) -> Path:
     folder = tmp_path_factory.mktemp("wheel")
     wheel = next(iter(WheelBuilder(str(ROOT)).build(directory=str(folder), versions=["standard"])))
     with zipfile.ZipFile(wheel) as archive:
@@ -20,7 +20,7 @@ def unpacked(tmp_path_factory):
     return folder / "site"
 
 
-def test_the_wheel_holds_every_file_of_the_stock(unpacked):
+def test_the_wheel_holds_every_file_of_the_stock(unpacked: Path) -> None:
     for name in ("content", "layouts"):
         ours = {path.relative_to(ROOT / name) for path in (ROOT / name).rglob("*") if path.is_file()}
         packed = {
@@ -31,7 +31,7 @@ def test_the_wheel_holds_every_file_of_the_stock(unpacked):
         assert packed == ours
 
 
-def test_the_command_runs_from_the_wheel_in_any_folder(unpacked, tmp_path):
+def test_the_command_runs_from_the_wheel_in_any_folder(unpacked: Path, tmp_path: Path) -> None:
     done = subprocess.run(
         [sys.executable, "-m", "builder", "card", "Olive oil"],
         cwd=tmp_path,

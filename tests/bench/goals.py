@@ -4,7 +4,7 @@ import re
 import shutil
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, partial
 from pathlib import Path
 
 from tests.bench.measure import ROOT, command, python, seconds
@@ -119,7 +119,7 @@ def _growth(bench: Bench) -> float:
     for size in bench.sizes:
         studio = bench.generated(size)
         words = _words_changed(studio)
-        taken.append(seconds(bench.times, lambda studio=studio: command("check", studio), lambda words=words: next(words)))
+        taken.append(seconds(bench.times, partial(command, "check", studio), partial(next, words)))
     stretches = zip(zip(bench.sizes, taken, strict=True), zip(bench.sizes[1:], taken[1:], strict=True), strict=False)
     slopes = [(later - sooner) / (more - fewer) for (fewer, sooner), (more, later) in stretches]
     return max(abs(slope / slopes[0] - 1) for slope in slopes[1:])

@@ -8,6 +8,8 @@ from dataclasses import dataclass
 from pathlib import Path
 from statistics import median
 
+from tests.making import sure
+
 ROOT = Path(__file__).parents[2]
 TODAY = "2027-01-01"
 
@@ -24,7 +26,7 @@ def python(*arguments: object) -> Taken:
     """Run Python to its end. Raises RuntimeError where it fails."""
     command = [sys.executable, *map(str, arguments)]
     with subprocess.Popen(command, cwd=ROOT, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE) as run:
-        said = run.stderr.read()
+        said = sure(run.stderr).read()
         _, status, used = os.wait4(run.pid, 0)
         run.returncode = os.waitstatus_to_exitcode(status)
     if run.returncode:

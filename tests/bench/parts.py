@@ -6,10 +6,15 @@ itself, as somebody would who does nothing for speed; `without` publishes with b
 
 import pickle
 import sys
+from collections.abc import Iterable, Iterator
 from datetime import date
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from tests.bench.measure import TODAY
+
+if TYPE_CHECKING:
+    from builder.model.document import Document
 
 
 class _Silent:
@@ -20,7 +25,7 @@ class _Silent:
     def wait(self) -> None: ...
 
 
-def _publish_blank(studio: Path, output: Path) -> list:
+def _publish_blank(studio: Path, output: Path) -> list["Document"]:
     """Publish with blank sheets, and give those that would have been pressed."""
     from unittest.mock import patch
 
@@ -28,9 +33,9 @@ def _publish_blank(studio: Path, output: Path) -> list:
     from builder.press import pool
     from builder.press.kept import PressedSheet
 
-    sheets = []
+    sheets: list[Document] = []
 
-    def blank(documents, *_):
+    def blank(documents: Iterable["Document"], *_: object) -> Iterator[tuple["Document", PressedSheet]]:
         for document in documents:
             sheets.append(document)
             yield document, PressedSheet(b"", (), {})

@@ -1,5 +1,6 @@
 """A whole small studio in text, read and worked out, for the tests of its documents."""
 
+from collections.abc import Callable
 from dataclasses import replace
 from datetime import date
 from pathlib import Path
@@ -10,6 +11,7 @@ from builder.compose.edition import Edition
 from builder.compose.publication import compose_documents
 from builder.compose.templates import Templates
 from builder.library import CONTENT, LAYOUTS
+from builder.model.document import Publication
 from builder.press.typefaces import typefaces_of_labels
 from builder.read.studios import read_studio
 from builder.reckon import reckon_classes
@@ -159,17 +161,17 @@ def read_edition(folder: Path) -> Edition:
 
 
 @pytest.fixture(scope="session")
-def edition(tmp_path_factory):
+def edition(tmp_path_factory: pytest.TempPathFactory) -> Edition:
     return read_edition(write_studio(tmp_path_factory.mktemp("studio")))
 
 
 @pytest.fixture(scope="session")
-def publication(edition):
+def publication(edition: Edition) -> Publication:
     return compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)
 
 
 @pytest.fixture(scope="session")
-def document(publication):
+def document(publication: Publication) -> Callable[[str], str]:
     """Give the text of a document by its path, tags and all."""
     by_path = {f"{document.folder}/{document.path}": document.html for document in publication.documents}
     return lambda path: by_path[path].replace("\u00a0", " ")

@@ -2,6 +2,7 @@
 
 import re
 import shutil
+from collections.abc import Mapping
 from datetime import date
 from fractions import Fraction
 from functools import cache
@@ -13,8 +14,10 @@ from bs4 import BeautifulSoup
 
 from builder import pipeline
 from builder.compose.publication import compose_documents
+from builder.library import LAYOUTS
 from builder.model.supplies.shopping import Period
 from builder.reckon import reckon_shopping
+from tests.making import sure
 from tests.published import EXAMPLE
 
 TODAY = date(2027, 1, 2)
@@ -30,7 +33,7 @@ AT_HOME = {"g": Fraction("0.1"), "oz": Fraction("0.005")}
 TOO_SMALL = re.compile(r"\([\d.]+ (g|oz) on a scale that reads to [\d.]+ (g|oz)\)")
 
 
-def too_fine(html, finest):
+def too_fine(html: str, finest: Mapping[str, Fraction]) -> list[str]:
     """Give the amounts of a page that are no whole number of the finest division."""
     page = BeautifulSoup(html, "html.parser")
     for away in page.select("script, style, svg, table.workings"):
@@ -40,7 +43,7 @@ def too_fine(html, finest):
     return [amount for amount, number, unit in found if (number / finest[unit]).denominator != 1]
 
 
-def in_ounces(folder):
+def in_ounces(folder: Path) -> None:
     """Write the amounts of a studio's recipes and classes anew in ounces, to a hundredth."""
     for path in (*folder.glob("recipes/*.yaml"), *folder.glob("classes/*/class.yaml")):
         lines = path.read_text().splitlines()
@@ -51,7 +54,7 @@ def in_ounces(folder):
 
 
 @cache
-def documents(unit):
+def documents(unit: str) -> tuple[tuple[str, str], ...]:
     """Compose every document of the example, as it is or in ounces."""
     with TemporaryDirectory() as scratch:
         folder = Path(scratch, "studio")
@@ -60,9 +63,9 @@ def documents(unit):
             in_ounces(folder)
         outcome = pipeline.check(folder, on=TODAY)
         assert not outcome.stops
-        studio = outcome.studio
+        studio = sure(outcome.studio)
         shopping = reckon_shopping(studio, outcome.sheets, Period(TODAY), today=TODAY)
-        layouts = (Path(folder, "layouts"), pipeline.LAYOUTS)
+        layouts = (Path(folder, "layouts"), LAYOUTS)
         made = compose_documents(
             studio, outcome.sheets, outcome.findings, layouts, today=TODAY, with_pdf=True, shopping=shopping, held=outcome.held
         )
@@ -70,7 +73,7 @@ def documents(unit):
 
 
 @pytest.mark.parametrize("unit", ["g", "oz"])
-def test_no_amount_has_a_digit_that_no_scale_shows(unit):
+def test_no_amount_has_a_digit_that_no_scale_shows(unit: str) -> None:
     found = {
         path: fine for path, html in documents(unit) if (fine := too_fine(html, AT_HOME if "take-home" in path else IN_CLASS))
     }  # fmt: skip
@@ -78,13 +81,13 @@ def test_no_amount_has_a_digit_that_no_scale_shows(unit):
     assert sum(len(AMOUNT.findall(html)) for _, html in documents(unit)) > 1000
 
 
-def test_an_amount_with_too_many_digits_is_seen():
+def test_an_amount_with_too_many_digits_is_seen() -> None:
     page = "<p>Weigh 113.398&nbsp;g (3.99&nbsp;oz), then 0.07&nbsp;g; 1.261 g/mL; 12&nbsp;g</p>"
     assert too_fine(page + "<table class='workings'><td>1.2345 g</td></table>", AT_HOME) == ["113.398\u00a0g", "0.07\u00a0g"]
     assert too_fine("<p>3.986&nbsp;oz</p>", AT_HOME) == ["3.986\u00a0oz"]
 
 
-def test_a_fill_of_four_ounces_reads_as_the_bench_scale_shows_it_and_never_less_than_four_ounces():
+def test_a_fill_of_four_ounces_reads_as_the_bench_scale_shows_it_and_never_less_than_four_ounces() -> None:
     cards = [html for path, html in documents("oz") if "lotion-from-scratch" in path and "bench-cards" in path]
     assert cards
     # 113 g are 3.99 oz in the copy, and 3.99 oz are 113.115 g.

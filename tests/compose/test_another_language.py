@@ -6,7 +6,9 @@ on a document must be the studio's own text, a name of the library, or what the 
 
 import re
 import shutil
+from collections.abc import Iterator
 from datetime import date
+from pathlib import Path
 
 import pytest
 from babel import Locale
@@ -16,6 +18,8 @@ from bs4 import BeautifulSoup
 from builder import pipeline
 from builder.compose.publication import compose_documents
 from builder.library import CONTENT, LAYOUTS
+from builder.model.document import Document, Publication
+from builder.model.studio import Studio
 from builder.model.supplies.shopping import Period
 from builder.reckon import reckon_shopping
 from builder.words.say import HOLE, speaking
@@ -40,8 +44,12 @@ def marked(text: str) -> str:
     return "⟦" + "".join(f"{{{part}}}" if odd % 2 else part.translate(MARKED) for odd, part in enumerate(parts)) + "⟧"
 
 
+# The folder of the studio, the studio, and its documents.
+Spoken = tuple[Path, Studio, Publication]
+
+
 @pytest.fixture(scope="module")
-def spoken(tmp_path_factory):
+def spoken(tmp_path_factory: pytest.TempPathFactory) -> Spoken:
     """Write the language and a studio that speaks it, and compose its documents."""
     folder = tmp_path_factory.mktemp("made-up") / "studio"
     shutil.copytree(SOUND, folder)
@@ -50,7 +58,7 @@ def spoken(tmp_path_factory):
     catalog = messages()
     for message in catalog:
         if message.id:
-            message.string = tuple(map(marked, message.id)) if isinstance(message.id, tuple) else marked(message.id)
+            message.string = marked(message.id) if isinstance(message.id, str) else tuple(map(marked, message.id))
     catalog.locale = LOCALE
     (folder / "shelf" / "languages").mkdir(parents=True)
     with (folder / "shelf" / "languages" / "made-up.po").open("wb") as file:
@@ -64,7 +72,7 @@ def spoken(tmp_path_factory):
     return folder, found.studio, made
 
 
-def own_text(folder, studio):
+def own_text(folder: Path, studio: Studio) -> str:
     """Give in one line all that the studio says, and what the library has by a name of its own: works, and places in them."""
     files = [*folder.rglob("*.yaml"), *folder.rglob("*.md"), *(CONTENT / "tables").glob("*.csv")]
     said = [path.read_text(encoding="utf-8") for path in files]
@@ -81,16 +89,16 @@ def own_text(folder, studio):
     return re.sub(r"[*_{}\"'’`#\s]+", " ", " ".join(said)).casefold()
 
 
-def texts_of(html: str):
+def texts_of(html: str) -> Iterator[str]:
     """Give every text that people see or hear."""
     soup = BeautifulSoup(html, "html.parser")
     for dead in soup(["style", "script"]):
         dead.extract()
     yield from (text for text in soup.find_all(string=True) if type(text).__name__ == "NavigableString")
-    yield from (tag[name] for tag in soup.find_all(True) for name in SAID if tag.has_attr(name) and tag.name != "meta")
+    yield from (str(tag[name]) for tag in soup.find_all(True) for name in SAID if tag.has_attr(name) and tag.name != "meta")
 
 
-def not_said(text: str, known: str):
+def not_said(text: str, known: str) -> Iterator[str]:
     """Give the phrases of a text that are in plain letters and are nobody's own."""
     for phrase in re.split(r"[^A-Za-z'’ \u00a0-]+", text):
         words = [word for word in re.split(r"[ \u00a0]+", phrase.strip(" \u00a0-'’")) if word and word not in UNITS]
@@ -99,12 +107,12 @@ def not_said(text: str, known: str):
             yield said
 
 
-def is_labels(document):
+def is_labels(document: Document) -> bool:
     """Say whether a document is labels: they speak the languages that the law of the region asks for."""
     return "labels" in document.path
 
 
-def unsaid(spoken):
+def unsaid(spoken: Spoken) -> Iterator[tuple[str, str]]:
     folder, studio, publication = spoken
     known = own_text(folder, studio)
     for document in publication.documents:
@@ -113,11 +121,11 @@ def unsaid(spoken):
                 yield from ((document.path, phrase) for phrase in not_said(text, known))
 
 
-def test_every_fixed_text_is_in_the_language(spoken):
+def test_every_fixed_text_is_in_the_language(spoken: Spoken) -> None:
     assert sorted({phrase for _, phrase in unsaid(spoken)}) == []
 
 
-def test_the_language_is_marked_throughout(spoken):
+def test_the_language_is_marked_throughout(spoken: Spoken) -> None:
     publication = spoken[-1]
     pages = [document for document in publication.documents if "<html" in document.html and "label" not in document.path]
     assert len(pages) > 10 and all("⟦" in document.html for document in pages)

@@ -1,6 +1,7 @@
 """How a seat is booked: by the studio's own link, or a mail that is filled in; on the terms of the class, and else on the studio's."""
 
 import re
+from pathlib import Path
 from urllib.parse import unquote
 
 import pytest
@@ -20,14 +21,14 @@ DATES = """dates:
 """
 
 
-def page(tmp_path, of_class=""):
+def page(tmp_path: Path, of_class: str = "") -> str:
     first = re.sub(r"dates:\n(?:  - .*\n)*", of_class + DATES, FILES["classes/first/class.yaml"])
     changed = {"studio_yaml": FILES["studio.yaml"].replace("region: US\n", TERMS), "classes__first__class_yaml": first}
     (document,) = composed("class page", read_edition(write_studio(tmp_path, **changed)))
     return document.html.replace("\u00a0", " ").replace("&amp;", "&")
 
 
-def test_each_date_says_what_to_do_about_it(tmp_path):
+def test_each_date_says_what_to_do_about_it(tmp_path: Path) -> None:
     rows = re.findall(r"<li class=\"(?:free|full|cancelled)\".*?</li>", page(tmp_path), flags=re.DOTALL)
     free, full, own, cancelled = rows
     assert "Book until Thursday, February 4, 2027" in free and ">Ask for a seat<" in free and "10:00 – 11:00 AM" in free
@@ -41,14 +42,14 @@ def test_each_date_says_what_to_do_about_it(tmp_path):
     assert "href" not in cancelled and "Book until" not in cancelled
 
 
-def test_the_terms_of_the_class_come_before_those_of_the_studio(tmp_path):
+def test_the_terms_of_the_class_come_before_those_of_the_studio(tmp_path: Path) -> None:
     html = page(tmp_path, "booking: {includes: Your jar and your bar.}\n")
     assert "Your jar and your bar." in html and "All that you use." not in html
     assert "In full until 7 days before." in html and "Under 18 with an adult." in html
     assert "Seats as of January 15, 2027." in html
 
 
-def test_what_is_said_of_children_stands_where_children_may_come(tmp_path):
+def test_what_is_said_of_children_stands_where_children_may_come(tmp_path: Path) -> None:
     adults = re.sub("youngest: 16", "youngest: 18", FILES["classes/first/class.yaml"])
     changed = {"studio_yaml": FILES["studio.yaml"].replace("region: US\n", TERMS), "classes__first__class_yaml": adults}
     (document,) = composed("class page", read_edition(write_studio(tmp_path, **changed)))
@@ -56,5 +57,5 @@ def test_what_is_said_of_children_stands_where_children_may_come(tmp_path):
 
 
 @pytest.mark.parametrize("text", ["1 Test Row", "Two steps.", 'href="https://test.example/map"'])
-def test_where_it_is_stands_on_the_page(tmp_path, text):
+def test_where_it_is_stands_on_the_page(tmp_path: Path, text: str) -> None:
     assert text in page(tmp_path)

@@ -5,6 +5,7 @@ from datetime import datetime
 
 import pytest
 
+from builder.compose.edition import Edition
 from builder.compose.teaching.class_facts import view_date
 from builder.model.dates.studio_class import ClassDate
 
@@ -25,7 +26,7 @@ ON = datetime(2027, 3, 6, 10)
         (ClassDate(ON, 8, moved_from=(datetime(2027, 2, 27, 10),), cancelled=""), "cancelled", "cancelled", ""),
     ],
 )
-def test_what_a_date_says(edition, date, seats, state, note):
+def test_what_a_date_says(edition: Edition, date: ClassDate, seats: str, state: str, note: str) -> None:
     view = view_date(edition, replace(edition.sheets[0].studio_class, seats=8), date)
     assert (view.seats.replace("\u00a0", " "), view.state, view.note.replace("\u00a0", " ")) == (seats, state, note)
     assert (view.machine, view.day) == ("2027-03-06T10:00", "Saturday, March 6, 2027")

@@ -4,24 +4,28 @@ To write the table in layouts/README.md anew: `python -m tests.compose.test_docu
 """
 
 import re
+from collections.abc import Iterator
 from dataclasses import replace
+from typing import Any
 
 import pytest
 
-from builder.compose.document_kind import Readers
+from builder.compose.document_kind import DocumentKind, Readers
 from builder.compose.document_table import DOCUMENTS, copies_to_print
+from builder.compose.edition import Edition
 from builder.compose.frames import SCREEN_STYLES
 from builder.compose.publication import compose_documents
 from builder.library import LAYOUTS
 from builder.model.document import Folder
 from builder.model.roster.roster import Guest
 from tests.compose.conftest import TODAY
+from tests.making import sure
 
 PAGE = LAYOUTS / "README.md"
 TABLE = re.compile(r"(?<=\n\n)\| document \|.*?(?=\n\n)", re.DOTALL)
 
 
-def rows():
+def rows() -> Iterator[str]:
     yield "| document | one for each | view | template | styles, in order | who may see it |"
     yield "|---|---|---|---|---|---|"
     for kind in DOCUMENTS:
@@ -32,24 +36,24 @@ def rows():
             yield f"| {kind.name} | {kind.scope.name} | {kind.view.__name__} | `{kind.template}` | {names} | {seen_by} |"
 
 
-def test_the_page_on_layouts_has_the_table():
-    assert TABLE.search(PAGE.read_text(encoding="utf-8"))[0] == "\n".join(rows())
+def test_the_page_on_layouts_has_the_table() -> None:
+    assert sure(TABLE.search(PAGE.read_text(encoding="utf-8")))[0] == "\n".join(rows())
 
 
-def test_names_and_paths_are_told_apart():
+def test_names_and_paths_are_told_apart() -> None:
     assert len({kind.name for kind in DOCUMENTS}) == len(DOCUMENTS)
     assert len({(kind.readers.folder, kind.path) for kind in DOCUMENTS}) == len(DOCUMENTS)
 
 
 @pytest.mark.parametrize("kind", [kind for kind in DOCUMENTS if kind.template], ids=lambda kind: kind.name)
-def test_a_template_takes_the_view_of_its_row_and_its_styles_are_there(kind):
-    first = (LAYOUTS / kind.template).read_text(encoding="utf-8").split("\n")[0]
+def test_a_template_takes_the_view_of_its_row_and_its_styles_are_there(kind: DocumentKind[Any]) -> None:
+    first = (LAYOUTS / sure(kind.template)).read_text(encoding="utf-8").split("\n")[0]
     assert first == "{# Takes: " + kind.view.__name__ + " #}"
     assert all((LAYOUTS / "styles" / name).exists() for name in kind.all_styles)
-    assert kind.path.endswith(".html" if kind.template.startswith("pages/") else ".pdf")
+    assert kind.path.endswith(".html" if sure(kind.template).startswith("pages/") else ".pdf")
 
 
-def test_only_the_staff_see_who_comes(edition):
+def test_only_the_staff_see_who_comes(edition: Edition) -> None:
     """Whatever a composer is given, names of people are in no plan but that of a row that says so."""
     comes, waits = (Guest(name, None, "", {}) for name in ("Somebody Who Comes", "Somebody Who Waits"))
     listed = tuple(replace(sheet, guests=(comes,), waiting=(waits,)) for sheet in edition.sheets)
@@ -60,7 +64,7 @@ def test_only_the_staff_see_who_comes(edition):
     assert row.readers.folder is Folder.PRINT
 
 
-def test_what_is_printed_for_a_date_is_on_its_check_list(edition):
+def test_what_is_printed_for_a_date_is_on_its_check_list(edition: Edition) -> None:
     """A sheet of a date that no line of the check list counts would not be printed; the check list itself is what is read."""
     for kind in DOCUMENTS:
         if "{date}" in kind.path and kind.name != "check list":

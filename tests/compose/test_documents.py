@@ -2,19 +2,24 @@
 
 import posixpath
 import re
+from collections.abc import Callable
 from itertools import pairwise
+from pathlib import Path
 from urllib.parse import unquote
 
 import pytest
 from bs4 import BeautifulSoup
 
+from builder.compose.edition import Edition
 from builder.compose.publication import compose_documents
 from builder.library import LAYOUTS
+from builder.model.document import Publication
 from builder.model.finding import Finding, Weight, caution
 from builder.model.place import Place
 from builder.model.supplies.shopping import Period
 from builder.reckon import reckon_shopping
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
+from tests.making import sure
 
 CLASS = "site/classes/first.html"
 DATE = "print/first/2027-02-06"
@@ -27,11 +32,11 @@ FOUND += [
 ]
 
 
-def words(html):
+def words(html: str) -> str:
     return " ".join(BeautifulSoup(html, "html.parser").get_text(" ").split())
 
 
-def test_every_document_has_its_place(publication):
+def test_every_document_has_its_place(publication: Publication) -> None:
     assert sorted(f"{document.folder}/{document.path}" for document in publication.documents) == sorted(
         [
             "site/404.html",
@@ -56,7 +61,7 @@ def test_every_document_has_its_place(publication):
     )
 
 
-def test_the_catalogue_answers_five_questions(document):
+def test_the_catalogue_answers_five_questions(document: Callable[[str], str]) -> None:
     page = words(document("site/classes.html"))
     for text in ("The first class", "Salts and a bar.", "How Watch and make , 1 hour", "Yours A jar and a bar.", "Price $48"):
         assert text in page
@@ -64,7 +69,7 @@ def test_the_catalogue_answers_five_questions(document):
     assert "Next Sat Feb 6 , 10:00 – 11:00 AM 2 seats left" in page
 
 
-def test_the_dates_stand_under_their_months_with_what_to_do(document):
+def test_the_dates_stand_under_their_months_with_what_to_do(document: Callable[[str], str]) -> None:
     page = words(document("site/dates.html"))
     assert "February 2027 Sat Feb 6 10:00 – 11:00 AM The first class Watch and make from 16 years $48 2 seats left Ask for a seat" in page
     assert "March 2027 Sat Mar 6 10:00 – 11:00 AM The first class Watch and make from 16 years $48 full Join the waiting list" in page
@@ -72,14 +77,14 @@ def test_the_dates_stand_under_their_months_with_what_to_do(document):
     assert "Jan 10" not in page
 
 
-def test_the_home_page_promises_and_leads_on(document):
+def test_the_home_page_promises_and_leads_on(document: Callable[[str], str]) -> None:
     page = words(document("site/index.html"))
     for text in ("Small classes", "Come in", "Next dates with room Sat Feb 6", "Watch and make", "Seats as of January 15, 2027."):
         assert text in page
     assert "Mar 6" not in page
 
 
-def test_the_class_page_says_how_it_is_taught_and_what_is_in_it(document):
+def test_the_class_page_says_how_it_is_taught_and_what_is_in_it(document: Callable[[str], str]) -> None:
     page = words(document(CLASS))
     for text in (
         "You make two things.",
@@ -94,7 +99,7 @@ def test_the_class_page_says_how_it_is_taught_and_what_is_in_it(document):
     assert "take-home" not in document(CLASS)
 
 
-def test_the_take_home_sheet_speaks_of_the_home_batch_in_both_units(document):
+def test_the_take_home_sheet_speaks_of_the_home_batch_in_both_units(document: Callable[[str], str]) -> None:
     page = words(document("print/first/take-home-salts--500-g.html"))
     assert "Weigh 300 g (10.60 oz) of sea salt and 150 g (5.30 oz) of baking soda" in page
     assert "Check that the batch weighs 500 g (17.65 oz)" in page
@@ -104,14 +109,14 @@ def test_the_take_home_sheet_speaks_of_the_home_batch_in_both_units(document):
     assert "Watch the lye" not in page
 
 
-def test_screen_and_paper_say_the_same(document):
+def test_screen_and_paper_say_the_same(document: Callable[[str], str]) -> None:
     for name in ("salts--500-g", "bar--500-g-of-oils"):
         page, paper = (BeautifulSoup(document(f"print/first/take-home-{name}.{ending}"), "html.parser") for ending in ("html", "pdf"))
-        page.find("p", class_="pdf").decompose()
+        sure(page.find("p", class_="pdf")).decompose()
         assert words(str(page.find("article"))) == words(str(paper.body))
 
 
-def test_a_sheet_about_lye_has_first_aid_and_says_what_it_assumes(document):
+def test_a_sheet_about_lye_has_first_aid_and_says_what_it_assumes(document: Callable[[str], str]) -> None:
     page = words(document("print/first/take-home-bar--500-g-of-oils.html"))
     # The recipe states 100 %, of the studio's own pack; at home another one is used.
     assert "counted as 97.5% pure. This is an assumption" in page
@@ -120,7 +125,7 @@ def test_a_sheet_about_lye_has_first_aid_and_says_what_it_assumes(document):
     assert page.index("Lye burns") < page.index("of sodium hydroxide. ")
 
 
-def test_a_card_for_each_group_and_the_steps_once(document):
+def test_a_card_for_each_group_and_the_steps_once(document: Callable[[str], str]) -> None:
     cards = words(document(f"{DATE}/bench-cards.pdf"))
     assert "Group 1 of 2: 2 people" in cards
     assert "Group 2 of 2: 1 person" in cards
@@ -132,7 +137,7 @@ def test_a_card_for_each_group_and_the_steps_once(document):
     assert "Watch the lye" not in steps
 
 
-def test_what_the_batch_of_a_smaller_group_holds_too_much_is_said_to_it_and_to_the_teacher(document):
+def test_what_the_batch_of_a_smaller_group_holds_too_much_is_said_to_it_and_to_the_teacher(document: Callable[[str], str]) -> None:
     cards = words(document(f"{DATE}/bench-cards.pdf")).replace("\u00a0", " ").split("Group 2 of 2")
     said = "The batch is that of a whole group: 1 bar of 100 g more than you take."
     assert [said in card for card in cards] == [False, True]
@@ -140,7 +145,7 @@ def test_what_the_batch_of_a_smaller_group_holds_too_much_is_said_to_it_and_to_t
     assert "Group 2 has 1 person and makes the batch of a whole group: 1 bar of 100 g more than it takes, without a label." in sheet
 
 
-def test_the_teachers_sheet_has_clock_batches_and_sums(document):
+def test_the_teachers_sheet_has_clock_batches_and_sums(document: Callable[[str], str]) -> None:
     sheet = words(document(f"{DATE}/teacher.pdf"))
     for text in (
         "10:00 AM Watch the lye teacher 20 min",
@@ -155,13 +160,13 @@ def test_the_teachers_sheet_has_clock_batches_and_sums(document):
         assert text in sheet
 
 
-def label_pairs(html):
+def label_pairs(html: str) -> list[str]:
     """Give the words of each front with those of its back, which lie one after the other."""
     cells = [words(str(one)) for one in BeautifulSoup(html, "html.parser").find_all(class_="label")]
     return [" ".join(pair) for pair in zip(cells[::2], cells[1::2], strict=True)]
 
 
-def test_labels_are_as_many_as_containers_and_share_the_variants_equally(document):
+def test_labels_are_as_many_as_containers_and_share_the_variants_equally(document: Callable[[str], str]) -> None:
     labels = label_pairs(document(f"{DATE}/labels-salts.pdf"))
     assert ["Lavender" in label for label in labels] == [True, False] * 3
     assert ["No scent" in label for label in labels] == [False, True] * 3
@@ -180,7 +185,7 @@ def test_labels_are_as_many_as_containers_and_share_the_variants_equally(documen
         assert part in labels[0], labels[0]
 
 
-def test_a_jar_is_traced_to_its_batch(document):
+def test_a_jar_is_traced_to_its_batch(document: Callable[[str], str]) -> None:
     """Salts come from one pot, the bars from one pot for each group: each label bears a code that the teacher's sheet has."""
     sheet = words(document(f"{DATE}/teacher.pdf"))
     assert "Batch code: SALT-270206." in sheet
@@ -189,7 +194,7 @@ def test_a_jar_is_traced_to_its_batch(document):
     assert [f"BAR-270206-{pot}" in bar for pot, bar in zip((1, 1, 2), bars, strict=True)] == [True] * 3
 
 
-def test_findings_that_were_accepted_or_stand_are_on_the_teachers_sheet(edition):
+def test_findings_that_were_accepted_or_stand_are_on_the_teachers_sheet(edition: Edition) -> None:
     findings = (
         Finding("one", Weight.CAUTION, Place("recipes/salts.yaml"), "One thing.", "Mend it.", accepted="It is meant."),
         caution("two", Place("classes/first/class.yaml"), "Another thing.", "Mend that."),
@@ -202,17 +207,17 @@ def test_findings_that_were_accepted_or_stand_are_on_the_teachers_sheet(edition)
     assert "Elsewhere" not in sheet
 
 
-def test_the_same_text_on_the_same_day_makes_the_same_documents(edition, publication):
+def test_the_same_text_on_the_same_day_makes_the_same_documents(edition: Edition, publication: Publication) -> None:
     assert compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY) == publication
 
 
-def test_every_link_and_picture_leads_to_something_that_is_written(publication):
-    written = {f"{one.folder}/{one.path}" for one in (*publication.documents, *publication.files)}
+def test_every_link_and_picture_leads_to_something_that_is_written(publication: Publication) -> None:
+    written = {f"{one.folder}/{one.path}" for one in publication.documents} | {f"{one.folder}/{one.path}" for one in publication.files}
     for document in publication.documents:
         if document.path.endswith(".html"):
             soup = BeautifulSoup(document.html, "html.parser")
             for element in soup.find_all(["a", "link", "img"]):
-                link = element.get("href") or element.get("src")
+                link = str(element.get("href") or element.get("src") or "")
                 if link and not re.match(r"[a-z]+:|#", link):
                     here = document.folder if link.startswith("/") else posixpath.dirname(f"{document.folder}/{document.path}")
                     assert posixpath.normpath(posixpath.join(here, unquote(link.partition("#")[0]).lstrip("/"))) in written, (
@@ -222,34 +227,34 @@ def test_every_link_and_picture_leads_to_something_that_is_written(publication):
 
 
 @pytest.mark.parametrize("path", ["site/index.html", CLASS, "site/about.html", "print/first/take-home-salts--500-g.html"])
-def test_pages_are_whole_without_scripts_and_without_requests(document, path):
+def test_pages_are_whole_without_scripts_and_without_requests(document: Callable[[str], str], path: str) -> None:
     html = document(path)
     soup = BeautifulSoup(html, "html.parser")
-    assert soup.html["lang"] == "en-US"
-    assert soup.title.get_text().strip()
-    assert soup.find("meta", {"name": "description"})["content"]
+    assert sure(soup.html)["lang"] == "en-US"
+    assert sure(soup.title).get_text().strip()
+    assert sure(soup.find("meta", {"name": "description"}))["content"]
     assert len(soup.find_all("h1")) == 1
-    assert soup.body.find("a")["class"] == ["skip"]
+    assert sure(sure(soup.body).find("a"))["class"] == ["skip"]
     levels = [int(heading.name[1]) for heading in soup.find_all(re.compile("^h[1-6]$"))]
     assert all(after <= before + 1 for before, after in pairwise(levels))
     assert not soup.find("script")
     assert "style=" not in html
-    assert not [tag for tag in soup.find_all(["img", "link"]) if (tag.get("src") or tag.get("href", "")).startswith("http")]
+    assert not [tag for tag in soup.find_all(["img", "link"]) if str(tag.get("src") or tag.get("href", "")).startswith("http")]
 
 
-def test_no_amount_can_part_from_its_unit(publication):
+def test_no_amount_can_part_from_its_unit(publication: Publication) -> None:
     for document in publication.documents:
         for cell in BeautifulSoup(document.html, "html.parser").find_all(["td", "b"]):
             assert not re.search(r"\d (g|oz|min|°C)\b", cell.get_text()), (document.path, cell)
 
 
-def test_the_studios_own_words_are_escaped(tmp_path):
+def test_the_studios_own_words_are_escaped(tmp_path: Path) -> None:
     edition = read_edition(write_studio(tmp_path, pages__welcome_md="# Come & see\n\nText.\n"))
     made = compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)
     assert ">Come &amp; see</h2>" in made.documents[0].html
 
 
-def test_public_sheets_lie_on_the_site_and_are_linked(tmp_path):
+def test_public_sheets_lie_on_the_site_and_are_linked(tmp_path: Path) -> None:
     text = FILES["classes/first/class.yaml"] + "take-home sheets: public\n"
     edition = read_edition(write_studio(tmp_path, classes__first__class_yaml=text))
     made = compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)
@@ -258,7 +263,7 @@ def test_public_sheets_lie_on_the_site_and_are_linked(tmp_path):
     assert not [one for one in made.files if one.folder == "print"]
 
 
-def test_the_shopping_page_has_its_styles_beside_it_also_where_all_take_home_sheets_are_public(tmp_path):
+def test_the_shopping_page_has_its_styles_beside_it_also_where_all_take_home_sheets_are_public(tmp_path: Path) -> None:
     text = FILES["classes/first/class.yaml"] + "take-home sheets: public\n"
     edition = read_edition(write_studio(tmp_path, classes__first__class_yaml=text))
     shopping = reckon_shopping(edition.studio, edition.sheets, Period(TODAY), today=TODAY)
@@ -268,7 +273,7 @@ def test_the_shopping_page_has_its_styles_beside_it_also_where_all_take_home_she
     assert linked <= {f"{one.folder}/{one.path}" for one in made.files} and len(linked) == 5
 
 
-def test_a_studios_own_template_counts_before_ours(edition, tmp_path):
+def test_a_studios_own_template_counts_before_ours(edition: Edition, tmp_path: Path) -> None:
     (tmp_path / "pages").mkdir()
     (tmp_path / "pages" / "text.html").write_text("{{ view.title }} in my own way", encoding="utf-8")
     made = compose_documents(edition.studio, edition.sheets, (), (tmp_path, LAYOUTS), TODAY)

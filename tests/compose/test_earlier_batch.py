@@ -3,65 +3,69 @@
 from dataclasses import replace
 from datetime import datetime
 from fractions import Fraction
+from typing import Any
 
 import pytest
 
 from builder.check.label.earlier_batch import find_earlier_batches_amiss
+from builder.compose.edition import Edition
 from builder.compose.label.code_words import code_words
 from builder.compose.label_layout.label_plans import plan_labels
 from builder.model.dates.studio_class import Format
 from builder.model.label.earlier_batch import EarlierBatch
 from builder.model.recipe.quantity import Mass
+from builder.model.teaching.class_plan import ClassPlan
 from tests.compose.conftest import read_edition, write_studio
+from tests.making import only_findings, sure
 
 
 @pytest.fixture(scope="module")
-def edition(tmp_path_factory):
+def edition(tmp_path_factory: pytest.TempPathFactory) -> Edition:
     return read_edition(write_studio(tmp_path_factory.mktemp("earlier")))
 
 
-def shown(edition, made_on=datetime(2026, 12, 5), weighed="104.6", **changed):
+def shown(edition: Edition, made_on: datetime = datetime(2026, 12, 5), weighed: str = "104.6", **changed: Any) -> ClassPlan:
     """Give the sheet of a demonstration that takes home bars of an earlier batch."""
     sheet = edition.sheets[-1]
     earlier = EarlierBatch(made_on, "BAR-261205", Mass(Fraction(weighed)) if weighed else None)
-    date = replace(sheet.date, labels=earlier, **changed)
+    date = replace(sure(sheet.date), labels=earlier, **changed)
     return replace(sheet, date=date, teaching=replace(sheet.teaching, format=Format.DEMO))
 
 
-def words_of(edition, sheet, recipe):
+def words_of(edition: Edition, sheet: ClassPlan, recipe: str) -> str:
     plan = next(one for one in plan_labels(edition.studio, sheet) if one.made.batch.recipe.key == recipe)
     text = plan.texts[0]
     return "\n".join("".join(run.text for run in part) for part in (*text.lines, text.net, *text.back)).replace("\u00a0", " ")
 
 
 # 104.6 g are 3.6896 oz at 28.3495 g: cut, never rounded up, to 3.68 oz, and to three digits, 104 g (16 CFR 500.19, read).
-def test_a_label_bears_the_day_the_batch_and_the_weight_of_the_bar(edition):
+def test_a_label_bears_the_day_the_batch_and_the_weight_of_the_bar(edition: Edition) -> None:
     said = words_of(edition, shown(edition), "bar")
     assert "Made December 5, 2026" in said and "BAR-261205" in said and "Net Wt 3.68 oz (104 g)" in said
 
 
-def test_nothing_that_is_not_known_is_made_up(edition):
+def test_nothing_that_is_not_known_is_made_up(edition: Edition) -> None:
     assert "BAR-261205" in words_of(edition, shown(edition, weighed=""), "bar")
-    without = replace(shown(edition), date=replace(edition.sheets[-1].date, labels=None))
+    without = replace(shown(edition), date=replace(sure(edition.sheets[-1].date), labels=None))
     assert "BAR" not in words_of(edition, without, "bar")
 
 
-def test_what_is_made_in_class_keeps_its_own_day(edition):
+def test_what_is_made_in_class_keeps_its_own_day(edition: Edition) -> None:
     said = words_of(edition, shown(edition), "salts")
     assert "2026" not in said and "BAR-261205" not in said
 
 
-def test_the_teachers_sheet_names_the_batch_that_is_taken_home(edition):
+def test_the_teachers_sheet_names_the_batch_that_is_taken_home(edition: Edition) -> None:
     sheet = shown(edition)
     bar = next(made for made in sheet.made if made.batch.recipe.key == "bar")
     assert "of the batch BAR-261205" in code_words(sheet, bar)
 
 
-def test_an_earlier_batch_that_is_sound_is_met_in_silence(edition):
+def test_an_earlier_batch_that_is_sound_is_met_in_silence(edition: Edition) -> None:
     assert list(find_earlier_batches_amiss(shown(edition))) == []
     assert list(find_earlier_batches_amiss(edition.sheets[-1])) == []
 
 
-def test_a_batch_of_the_day_itself_is_none_from_before(edition):
-    on = edition.sheets[-1].date.on
-    assert [one.name for one in find_earlier_batches_amiss(shown(edition, made_on=on))] == ["earlier-batch-unclear"]
+def test_a_batch_of_the_day_itself_is_none_from_before(edition: Edition) -> None:
+    on = sure(edition.sheets[-1].date).on
+    assert [one.name for one in only_findings(find_earlier_batches_amiss(shown(edition, made_on=on)))] == ["earlier-batch-unclear"]

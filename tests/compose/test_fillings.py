@@ -1,16 +1,19 @@
 """One batch in two kinds of container: what each document says of it."""
 
 import re
+from collections.abc import Mapping
 from fractions import Fraction
 
 import pytest
 from bs4 import BeautifulSoup
 
+from builder.compose.edition import Edition
 from builder.compose.publication import compose_documents
-from builder.compose.recipe.batch_json import class_json, number
+from builder.compose.recipe.json_number import number
 from builder.compose.recipe.weigh_table import batch_table
 from builder.library import LAYOUTS
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
+from tests.composing import product_json
 
 DATE = "print/first/2027-02-06"
 CLASS_YAML = FILES["classes/first/class.yaml"].replace(
@@ -23,19 +26,19 @@ LESSON = FILES["classes/first/lesson.md"].replace("4. Fill {portion}", "4. Pour 
 
 
 @pytest.fixture(scope="module")
-def edition(tmp_path_factory):
+def edition(tmp_path_factory: pytest.TempPathFactory) -> Edition:
     changed = {"classes__first__class_yaml": CLASS_YAML, "recipes__salts_yaml": RECIPE, "classes__first__lesson_md": LESSON}
     changed["recipes__salts_yaml"] = RECIPE.replace("{glycerin: 100 g}", "{glycerin: 60 g, water: 40 g}")
     return read_edition(write_studio(tmp_path_factory.mktemp("two"), **changed))
 
 
 @pytest.fixture(scope="module")
-def documents(edition):
+def documents(edition: Edition) -> dict[str, str]:
     made = compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY).documents
     return {f"{one.folder}/{one.path}": " ".join(BeautifulSoup(one.html, "html.parser").get_text(" ").split()) for one in made}
 
 
-def test_the_batch_is_enough_for_both_kinds(edition):
+def test_the_batch_is_enough_for_both_kinds(edition: Edition) -> None:
     sheet = next(one for one in edition.sheets if one.students == 3)
     made = sheet.made[0]
     own, jar = made.batch.fillings
@@ -45,12 +48,12 @@ def test_the_batch_is_enough_for_both_kinds(edition):
     assert jar.portions.left == own.portions.left
 
 
-def test_doses_follow_the_container(edition):
+def test_doses_follow_the_container(edition: Edition) -> None:
     own, jar = edition.sheets[0].made[0].batch.fillings
     assert own.doses[0].at_most.grams > jar.doses[0].at_most.grams
 
 
-def test_teachers_read_the_cup_and_the_container(documents):
+def test_teachers_read_the_cup_and_the_container(documents: Mapping[str, str]) -> None:
     page = documents[f"{DATE}/teacher.pdf"]
     for text in (
         "6 jars (4 fl oz jar) and 5 jars (2 fl oz jar) in all.",
@@ -63,7 +66,7 @@ def test_teachers_read_the_cup_and_the_container(documents):
         assert text in page, text
 
 
-def test_a_heated_phase_says_its_weight_again(documents):
+def test_a_heated_phase_says_its_weight_again(documents: Mapping[str, str]) -> None:
     page = documents[f"{DATE}/teacher.pdf"]
     weight = re.search(r"back to ([\d.]+) g with hot water\. This is likely to take about 5 g \(three times\)", page)
     assert weight
@@ -73,7 +76,7 @@ def test_a_heated_phase_says_its_weight_again(documents):
     assert "likely" not in home
 
 
-def test_bench_cards_and_class_page_name_both(documents):
+def test_bench_cards_and_class_page_name_both(documents: Mapping[str, str]) -> None:
     bench = documents[f"{DATE}/bench-cards.pdf"]
     assert "Each of you fills 2 jars and 1 jar" in bench
     assert "114 g in your cup (for the 4 fl oz jar) 113 g in each (4 fl oz jar) 51 g in your cup (for the 2 fl oz jar)" in bench
@@ -82,7 +85,7 @@ def test_bench_cards_and_class_page_name_both(documents):
 
 
 # 1 % of 113 g and of 50 g, on a scale that reads to 0.1 g; drops of 1.261 g/mL, 18 to the millilitre.
-def test_the_most_that_may_be_added_stands_beside_each_kind(documents, edition):
+def test_the_most_that_may_be_added_stands_beside_each_kind(documents: Mapping[str, str], edition: Edition) -> None:
     cards = documents[f"{DATE}/dose-cards.pdf"]
     for card in ("113 g in one container (4 fl oz jar)", "50 g in one container (2 fl oz jar)"):
         assert card in cards
@@ -100,15 +103,15 @@ def test_the_most_that_may_be_added_stands_beside_each_kind(documents, edition):
     assert "Fills 6 containers (4 fl oz jar) of 113 g (3.985 oz) and 5 containers (2 fl oz jar) of 50 g (1.763 oz); " in notes
 
 
-def test_each_kind_has_its_label_sheet(documents):
+def test_each_kind_has_its_label_sheet(documents: Mapping[str, str]) -> None:
     assert documents[f"{DATE}/labels-salts.pdf"].count("Net Wt 3.98 oz (113 g)") == 6
     page = documents[f"{DATE}/labels-salts--2-fl-oz-jar.pdf"]
     assert page.count("Net Wt 1.76 oz") == 5, page[:400]
 
 
-def test_json_holds_both(edition):
+def test_json_holds_both(edition: Edition) -> None:
     sheet = next(one for one in edition.sheets if one.students == 3)
-    first = class_json(sheet, (), "first", "salts")["product"]["batches"][0]
+    first = product_json(sheet, "salts")["batches"][0]
     portions = first["also fills"][0]["portions"]
     assert (portions["container"], portions["wanted"], portions["yields"]) == ("2 fl oz jar", 5, 5)
     assert [portions[key] for key in ("fill", "poured", "all from")] == [number(Fraction(value)) for value in (50, 51, 939)]

@@ -1,5 +1,6 @@
 """Composed fronts: in every design and on every shape the name is the largest thing, and what is lawful stands as high as it must."""
 
+from collections.abc import Iterable
 from dataclasses import replace
 from fractions import Fraction
 from math import hypot
@@ -8,20 +9,22 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from builder.compose.label.label_texts import LabelText, Run
+from builder.compose.label.label_texts import LabelText, Paragraph, Run
 from builder.compose.label_front.designs import DESIGNS
 from builder.compose.label_front.drawn import Ink, drawn
 from builder.compose.label_layout.composed import lay_out_composed, whole_of
-from builder.compose.label_layout.label_lines import Setter
+from builder.compose.label_layout.label_layout import LaidOut
+from builder.compose.label_layout.label_lines import Block, Setter
 from builder.compose.label_layout.label_sheets import Stock
 from builder.compose.label_layout.rules import Rules
-from builder.compose.ornament.portrait import portrait_of
+from builder.compose.ornament.portrait import Portrait, portrait_of
 from builder.model.label.design_names import DESIGN_NAMES
 from builder.model.label.label_sheet import LabelSheet
 from builder.model.label.typeface import POINT
 from builder.model.recipe.quantity import Length
 from builder.press.typefaces import typefaces_of_labels
 from tests.compose.conftest import read_edition, write_studio
+from tests.making import sure
 
 FACES = typefaces_of_labels()
 SETTER = Setter(FACES)
@@ -30,8 +33,10 @@ SIXTEENTH, EIGHTH = 1.5875, 3.175
 LEAST = {"small": Rules(8.3, 8.3, None, 1, 2, 2.5), "large": Rules(8.3, 16.0, 0.3, 1, 2, 2.5)}
 
 
-def sheet(width, height, *, is_round=False, hole=None):
-    length = lambda value: Length(Fraction(str(value)))  # noqa: E731
+def sheet(width: float, height: float, *, is_round: bool = False, hole: float | None = None) -> LabelSheet:
+    def length(value: float) -> Length:
+        return Length(Fraction(str(value)))
+
     return LabelSheet(
         "try", "letter", 1, 1, length(width), length(height), length(7), length(7), length(6), length(6), length(0), is_round,
         length(hole) if hole else None, is_cut=True,
@@ -51,27 +56,32 @@ LARGE = ("bottle", "wrap", "tag", "band")
 
 
 def label(
-    name="Meadow lotion", variant="Lavender", net="Net Wt 3.98 oz (113 g)", back=("Water (Aqua), Glycerin",), identity="Lotion", **more
-):
+    name: str = "Meadow lotion",
+    variant: str = "Lavender",
+    net: str = "Net Wt 3.98 oz (113 g)",
+    back: tuple[str, ...] = ("Water (Aqua), Glycerin",),
+    identity: str = "Lotion",
+    other_names: tuple[str, ...] = (),
+) -> LabelText:
     return LabelText(
         identity, name, variant,
         ((Run("Made March 6, 2027"),), (Run("By "), Run("", blank=18)), (Run("Batch: ML-270306", bold=True),)),
         (Run(net, bold=True),), ((Run("Ingredients: ", bold=True), Run(back[0])), *((Run(one),) for one in back[1:])),
-        brand="Wrenlow Bath Studio", **more,
+        brand="Wrenlow Bath Studio", other_names=other_names,
     )  # fmt: skip
 
 
-def height(block, run):
+def height(block: Block, run: Run) -> float:
     """Give how high the letters of a run are by which a law measures, in millimetres."""
     face = FACES[block.face or ("bold" if run.bold else "regular")]
     return block.points * POINT * (face.small_o if any(letter.islower() for letter in run.text) else face.capital)
 
 
-def text_of(blocks):
+def text_of(blocks: Iterable[Block]) -> list[str]:
     return " ".join("".join(run.text for run in line) for block in blocks for line in block.lines).replace("\u00a0", " ").split()
 
 
-def inside(stock, block):
+def inside(stock: LabelSheet, block: Block) -> bool:
     """Say whether every line of a block lies on its label, 2.5 mm from the edge and more."""
     whole = whole_of(stock)
     if not whole.is_round:
@@ -86,7 +96,7 @@ def inside(stock, block):
     return True
 
 
-def checked(text, design, stock, rules):
+def checked(text: LabelText, design: str, stock: Stock, rules: Rules) -> LaidOut | None:
     """Lay out one label, hold it against every rule, and give it; None where it does not fit."""
     laid = lay_out_composed([(text, DESIGNS[design])], stock, rules, SETTER)
     if laid is None:
@@ -126,18 +136,18 @@ def checked(text, design, stock, rules):
     return laid
 
 
-def text_of_run(paragraph):
+def text_of_run(paragraph: Paragraph) -> list[str]:
     return "".join(run.text for run in paragraph).replace("\u00a0", " ").split()
 
 
-def test_the_designs_are_those_that_may_be_written():
+def test_the_designs_are_those_that_may_be_written() -> None:
     assert tuple(DESIGNS) == DESIGN_NAMES and len(DESIGNS) >= 5
     assert all(one.face in FACES for one in DESIGNS.values())
 
 
 @pytest.mark.parametrize("shape", SHAPES)
 @pytest.mark.parametrize("design", DESIGNS)
-def test_every_design_on_every_shape(design, shape):
+def test_every_design_on_every_shape(design: str, shape: str) -> None:
     laid = checked(label(), design, SHAPES[shape], LEAST["large" if shape in LARGE else "small"])
     assert laid is not None
 
@@ -155,14 +165,14 @@ LIST_OF_FORTY = ", ".join(f"{first} {second} Oil" for first in ("Olea", "Cocos",
         ("two languages", label(identity="Lotion / Lotion", variant="Lavender / Lavande", other_names=("Lotion des prés",))),
     ],
 )
-def test_long_texts_stand_whole_or_are_refused(design, what, text):
+def test_long_texts_stand_whole_or_are_refused(design: str, what: str, text: LabelText) -> None:
     wide = Stock(sheet(100, 104), 2)
     laid = checked(text, design, wide, LEAST["large"])
     assert laid is not None, what
     checked(text, design, SHAPES["bottle"], LEAST["large"])
 
 
-def test_a_name_that_cannot_be_the_largest_thing_has_no_composed_front():
+def test_a_name_that_cannot_be_the_largest_thing_has_no_composed_front() -> None:
     long = label(name="Pneumonoultramicroscopicsilicovolcanoconiosis")
     assert lay_out_composed([(long, DESIGNS["posy"])], SHAPES["bottle"], LEAST["large"], SETTER) is None
 
@@ -174,41 +184,41 @@ def test_a_name_that_cannot_be_the_largest_thing_has_no_composed_front():
     shape=st.sampled_from(list(SHAPES)),
     width=st.integers(40, 120),
 )
-def test_whatever_the_name_every_rule_holds(words, design, shape, width):
+def test_whatever_the_name_every_rule_holds(words: list[str], design: str, shape: str, width: int) -> None:
     stock = SHAPES[shape]
     if shape == "bottle":
         stock = Stock(sheet(width, 74), 2)
     checked(label(name=" ".join(words)), design, stock, LEAST["large" if shape in LARGE else "small"])
 
 
-def test_letters_that_a_face_lacks_come_from_the_bold_one():
+def test_letters_that_a_face_lacks_come_from_the_bold_one() -> None:
     laid = checked(label(name="Λοσιόν"), "poster", SHAPES["bottle"], LEAST["large"])
-    name = max((block for block in laid.cells[0][0]), key=lambda block: block.points)
+    name = max((block for block in sure(laid).cells[0][0]), key=lambda block: block.points)
     assert name.face == "" and name.lines[0][0].bold
 
 
 @pytest.fixture(scope="module")
-def portrait(tmp_path_factory):
+def portrait(tmp_path_factory: pytest.TempPathFactory) -> Portrait:
     edition = read_edition(write_studio(tmp_path_factory.mktemp("fronts")))
     return portrait_of(edition.studio, edition.sheets[-1].made[0].batch, {"scent": "lavender essential oil"})
 
 
 @pytest.mark.parametrize("design", DESIGNS)
-def test_a_drawing_has_a_text_alternative_and_nothing_filled_where_it_is_to_be_coloured_in(design, portrait):
+def test_a_drawing_has_a_text_alternative_and_nothing_filled_where_it_is_to_be_coloured_in(design: str, portrait: Portrait) -> None:
     stock = SHAPES["bottle"]
     laid = lay_out_composed([(label(), DESIGNS[design])], stock, LEAST["large"], SETTER)
-    drawing, _ = laid.drawings[0]
-    assert drawing.is_marked
-    accent, outlines = (drawn(drawing, portrait, whole_of(stock.sheet), ink) for ink in (Ink.ACCENT, Ink.OUTLINES))
-    assert accent.count("<title>") == 1 and "a flower of" in accent and accent == drawn(drawing, portrait, whole_of(stock.sheet))
+    drawing, _ = sure(laid).drawings[0]
+    assert sure(drawing).is_marked
+    accent, outlines = (drawn(sure(drawing), portrait, whole_of(stock.sheet), ink) for ink in (Ink.ACCENT, Ink.OUTLINES))
+    assert accent.count("<title>") == 1 and "a flower of" in accent and accent == drawn(sure(drawing), portrait, whole_of(stock.sheet))
     filled = {piece.split('"')[0] for piece in outlines.split('fill="')[1:]}
     assert filled <= {"#ffffff", "none", "#1d1a17"}, "white, nothing, and the dots of the heart"
 
 
-def test_a_front_to_colour_in_has_lines_for_its_title_and_the_rest_of_the_law():
+def test_a_front_to_colour_in_has_lines_for_its_title_and_the_rest_of_the_law() -> None:
     text = replace(label(), variant="")
     laid = lay_out_composed([(text, DESIGNS["posy"])], SHAPES["bottle"], LEAST["large"], SETTER, to_fill_in=True)
-    (front, back) = laid.cells[0]
+    (front, back) = sure(laid).cells[0]
     said = text_of(front)
     assert "Meadow" not in said and "Lotion" in said and "Net" in said
     assert any(run.blank >= 20 for block in front for line in block.lines for run in line)

@@ -10,14 +10,19 @@ import yaml
 
 from builder import pipeline
 from builder.check.label.label_untranslated import find_labels_untranslated
+from builder.compose.edition import Edition
 from builder.compose.label.label_counts import label_totals
 from builder.compose.label.label_languages import day, glued, in_figures, joined, length_of_time
 from builder.compose.label.label_questions import no_labels
+from builder.compose.label.label_texts import LabelText
 from builder.compose.label_layout.label_plans import plan_labels
+from builder.model.label.language import Language
+from builder.pipeline import Outcome
 from builder.press.typefaces import typefaces_of_labels
 from builder.rules.reach import what_is_held
 from builder.rules.untranslated import is_translated, said_alone, untranslated
 from tests.compose.conftest import in_region, read_edition, write_studio
+from tests.making import only_findings, sure
 
 HERE = Path(__file__).parent
 SITE = HERE.parent.parent / "site_example"
@@ -25,22 +30,22 @@ IN_FRENCH = yaml.safe_load((HERE / "site_in_french.yaml").read_text(encoding="ut
 
 
 @pytest.fixture(scope="module")
-def edition(tmp_path_factory):
+def edition(tmp_path_factory: pytest.TempPathFactory) -> Edition:
     return read_edition(write_studio(tmp_path_factory.mktemp("canada"), **in_region("Canada")))
 
 
 @pytest.fixture(scope="module")
-def languages(edition):
+def languages(edition: Edition) -> tuple[Language, ...]:
     return edition.studio.label_languages
 
 
-def parts(text):
+def parts(text: LabelText) -> list[str]:
     """Give the parts of a label in words: the front's, then the paragraphs of the back."""
     lines = ["".join(run.text for run in line) for line in (*text.lines, text.net, *text.back)]
     return [part.replace("\u00a0", " ") for part in (text.identity, text.name, *text.other_names, text.variant, *lines)]
 
 
-def labels_of(edition, recipe):
+def labels_of(edition: Edition, recipe: str) -> list[list[str]]:
     (plan,) = (plan for plan in plan_labels(edition.studio, edition.sheets[-1]) if plan.made.batch.recipe.key == recipe)
     return [parts(text) for text in plan.texts]
 
@@ -75,24 +80,24 @@ def labels_of(edition, recipe):
     ],
     ids=lambda text: text if ", C" in text else None,
 )
-def test_what_stands_on_a_label_in_canada(edition, what, stands):
+def test_what_stands_on_a_label_in_canada(edition: Edition, what: str, stands: str) -> None:
     said = {part for label in labels_of(edition, "salts") for part in label}
     assert any(part.startswith(stands) for part in said), (what, said)
 
 
-def test_contents_that_are_weighed_later_have_room_in_both(edition):
+def test_contents_that_are_weighed_later_have_room_in_both(edition: Edition) -> None:
     (front, *_) = labels_of(edition, "bar")
     assert "Net weight / Poids net " in front
 
 
-def test_another_region_has_english_alone(tmp_path):
+def test_another_region_has_english_alone(tmp_path: Path) -> None:
     edition = read_edition(write_studio(tmp_path, **in_region("UK")))
     for plan in plan_labels(edition.studio, edition.sheets[-1]):
         assert all(" / " not in part for text in plan.texts for part in parts(text))
 
 
 # ISO 8601 writes a day as year, month, day. Spaces before a colon and inside guillemets: usage of French in Canada, from memory.
-def test_each_language_sets_its_texts(languages):
+def test_each_language_sets_its_texts(languages: tuple[Language, ...]) -> None:
     english, french = languages
     assert day(date(2027, 9, 6), languages, "en_US") == "2027-09-06"
     assert day(date(2027, 9, 6), (english,), "en_US") == "September\u00a06,\u00a02027"
@@ -106,11 +111,11 @@ def test_each_language_sets_its_texts(languages):
 @pytest.mark.parametrize(
     ("english", "own", "french"), [("3 months", "", "3 mois"), ("1 year", "", "1 an"), ("2 weeks shut", "2 semaines", "2 semaines")]
 )
-def test_lengths_of_time(languages, english, own, french):
+def test_lengths_of_time(languages: tuple[Language, ...], english: str, own: str, french: str) -> None:
     assert length_of_time(english, own, languages[1]).replace("\u00a0", " ") == french
 
 
-def test_what_stands_in_french_alone_is_no_translation(edition):
+def test_what_stands_in_french_alone_is_no_translation(edition: Edition) -> None:
     studio, french = edition.studio, edition.studio.languages["French"]
     salts = studio.recipes["salts"]
     assert said_alone(salts, french) == ()
@@ -118,7 +123,7 @@ def test_what_stands_in_french_alone_is_no_translation(edition):
     assert not is_translated(replace(salts, storage=""), studio)
 
 
-def test_a_recipe_without_its_french_has_no_labels(edition):
+def test_a_recipe_without_its_french_has_no_labels(edition: Edition) -> None:
     studio = edition.studio
     bare = replace(studio.recipes["salts"], translations={})
     assert [key for key, _ in untranslated(bare, studio, studio.languages["French"])] == ["name", "directions", "storage", "label cautions"]
@@ -129,7 +134,7 @@ def test_a_recipe_without_its_french_has_no_labels(edition):
     without = replace(salts, batches=batches)
     assert list(plan_labels(studio, replace(sheet, made=(without,)))) == []
     bare_studio = replace(studio, recipes={**studio.recipes, "salts": bare})
-    findings = tuple(find_labels_untranslated(bare_studio))
+    findings = tuple(only_findings(find_labels_untranslated(bare_studio)))
     without_labels = replace(edition, studio=bare_studio, findings=findings, held=what_is_held(findings, bare_studio))
     assert no_labels(edition, sheet, salts) == ()
     assert "No labels are printed" in no_labels(without_labels, sheet, without)[0]
@@ -140,7 +145,7 @@ def test_a_recipe_without_its_french_has_no_labels(edition):
 
 
 @pytest.fixture(scope="module")
-def site_in_canada(tmp_path_factory):
+def site_in_canada(tmp_path_factory: pytest.TempPathFactory) -> Outcome:
     folder = tmp_path_factory.mktemp("site") / "studio"
     shutil.copytree(SITE, folder, ignore=shutil.ignore_patterns("output"))
     profile = folder / "studio.yaml"
@@ -151,24 +156,24 @@ def site_in_canada(tmp_path_factory):
     return pipeline.check(folder, on=date(2027, 1, 2))
 
 
-def test_the_example_studio_could_be_in_canada(site_in_canada):
+def test_the_example_studio_could_be_in_canada(site_in_canada: Outcome) -> None:
     found = {(finding.name, finding.place.file) for finding in site_in_canada.findings if finding.accepted is None}
     assert {name for name, _ in found} == {"allergens-not-stated", "label-over-container"}
     # A label in two languages is larger than the bag of the tea.
     assert [file for name, file in found if name == "label-over-container"] == ["recipes/hedgerow-bath-tea.yaml"]
 
 
-def test_nothing_that_a_recipe_says_in_either_language_is_left_out(site_in_canada):
-    studio = replace(site_in_canada.studio, typefaces=typefaces_of_labels())
+def test_nothing_that_a_recipe_says_in_either_language_is_left_out(site_in_canada: Outcome) -> None:
+    studio = replace(sure(site_in_canada.studio), typefaces=typefaces_of_labels())
     seen = set()
     for sheet in site_in_canada.sheets:
-        for plan in plan_labels(studio, sheet):
+        for plan in plan_labels(sure(studio), sheet):
             recipe = plan.made.batch.recipe
             seen.add(recipe.key)
             assert plan.laid_out is not None, recipe.key
             for text in plan.texts:
                 whole = " ".join(parts(text))
-                for language in studio.label_languages:
+                for language in sure(studio).label_languages:
                     for one in recipe.told_in(language.name).texts:
                         assert glued(one, language).replace("\u00a0", " ") in whole, (recipe.key, one)
-    assert seen == set(IN_FRENCH) == set(studio.recipes)
+    assert seen == set(IN_FRENCH) == set(sure(studio).recipes)

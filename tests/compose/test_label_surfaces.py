@@ -1,25 +1,32 @@
 """Whether a label sits on its container, and which sheet is taken where the studio names none."""
 
+from collections.abc import Mapping
 from dataclasses import replace
 from fractions import Fraction
+from pathlib import Path
+from typing import Any
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.compose.label_layout.label_plans import plan_labels
+from builder.compose.label_layout.label_plans import LabelPlan, plan_labels
 from builder.compose.label_layout.label_sheets import stocks_to_try
+from builder.model.label.label_sheet import LabelSheet
 from builder.model.recipe.quantity import Length, Volume
+from builder.model.studio import Studio
+from builder.model.teaching.class_plan import ClassPlan
 from builder.rules.label_places import labels_for
 from builder.rules.label_surface import could_sit, sits
 from tests.compose.conftest import FILES, read_edition, write_studio
 from tests.compose.test_label_rules import container
+from tests.making import sure
 
 MEASURES = "source: common-practice, at: measured with a tape, known: measured}\n"
 
 
 @pytest.fixture(scope="module")
-def stocks(tmp_path_factory):
+def stocks(tmp_path_factory: pytest.TempPathFactory) -> Mapping[str, LabelSheet]:
     return read_edition(write_studio(tmp_path_factory.mktemp("surfaces"))).studio.label_sheets
 
 
@@ -45,45 +52,49 @@ def stocks(tmp_path_factory):
         ("cylinder", {}, "letter 2 x 4", 1, None),
     ],
 )
-def test_what_sits(stocks, shape, outside, sheet, labels, sat):
+def test_what_sits(
+    stocks: Mapping[str, LabelSheet], shape: str, outside: Mapping[str, Any], sheet: str, labels: int, sat: bool | None
+) -> None:
     assert sits(container(shape, **outside), stocks[sheet], labels) is sat
 
 
 @given(st.sampled_from(("cylinder", "round lid", "bag", "cavity")), st.integers(10, 200), st.integers(10, 400), st.integers(1, 3))
-def test_what_sits_also_sits_on_a_larger_container_and_with_fewer_labels(stocks, shape, height, other, labels):
-    outside = {"height": str(height), "around": str(other), "width": str(other), "lid": str(other)}
-    larger = {key: str(int(value) + 7) for key, value in outside.items()}
+def test_what_sits_also_sits_on_a_larger_container_and_with_fewer_labels(
+    stocks: Mapping[str, LabelSheet], shape: str, height: int, other: int, labels: int
+) -> None:
+    outside: dict[str, Any] = {"height": str(height), "around": str(other), "width": str(other), "lid": str(other)}
+    larger: dict[str, Any] = {key: str(int(value) + 7) for key, value in outside.items()}
     for stock in (stocks["letter 2 x 4"], stocks["letter 3 x 4 round"]):
         if sits(container(shape, **outside), stock, labels):
             assert sits(container(shape, **larger), stock, labels)
             assert labels == 1 or sits(container(shape, **outside), stock, labels - 1)
 
 
-def plans(tmp_path, measures):
+def plans(tmp_path: Path, measures: str) -> tuple[Studio, ClassPlan, LabelPlan]:
     recipe = FILES["recipes/salts.yaml"].replace("4 fl oz jar, weight: 113 g", "our jar, weight: 113 g, measured: one filled")
     shelf = f"our jar: {{capacity: 4 fl oz, shape: round lid, {measures}{MEASURES}"
     edition = read_edition(write_studio(tmp_path, recipes__salts_yaml=recipe, shelf__containers_yaml=shelf))
     return edition.studio, edition.sheets[-1], next(plan_labels(edition.studio, edition.sheets[-1]))
 
 
-def test_labels_of_the_size_of_the_container_come_first_and_a_tag_bears_what_a_lid_does_not(tmp_path):
+def test_labels_of_the_size_of_the_container_come_first_and_a_tag_bears_what_a_lid_does_not(tmp_path: Path) -> None:
     _, _, roomy = plans(tmp_path / "roomy", "height: 70 mm, around: 240 mm, lid: 70 mm, ")
-    stock = roomy.laid_out.stock
+    stock = sure(roomy.laid_out).stock
     assert stock.name.startswith("our jar, ") and stock.height.millimetres <= 70
-    assert stock.width.millimetres * roomy.laid_out.count <= 240
+    assert stock.width.millimetres * sure(roomy.laid_out).count <= 240
     studio, sheet, flat = plans(tmp_path / "flat", "height: 12 mm, around: 136 mm, lid: 43 mm, ")
-    assert flat.laid_out.stock.is_round and flat.laid_out.stock.width.millimetres <= 43
-    stock = flat.laid_out.back.stock
+    assert sure(flat.laid_out).stock.is_round and sure(flat.laid_out).stock.width.millimetres <= 43
+    stock = sure(sure(flat.laid_out).back).stock
     assert stock.hole is not None
     # The text of a tag stands below its hole, which is drawn from 9 mm to 14 mm.
-    (cells, *_) = flat.laid_out.back.cells
+    (cells, *_) = sure(sure(flat.laid_out).back).cells
     assert all(block.y >= 14 for cell in cells for block in cell)
     tried = [(one.sheet.name, one.count, one.back) for stocks in stocks_to_try(studio, sheet, flat.filling.fill) for one in stocks]
     names = [name for name, _, _ in tried]
     assert len(tried) == len(set(tried)) and names.index(stock.name) < names.index("letter 1 x 2")
 
 
-def test_without_measures_every_sheet_is_tried_in_its_own_order(tmp_path):
+def test_without_measures_every_sheet_is_tried_in_its_own_order(tmp_path: Path) -> None:
     studio, sheet, plan = plans(tmp_path, "")
     tried = [(one.sheet.name, one.count) for stocks in stocks_to_try(studio, sheet, plan.filling.fill) for one in stocks]
     assert tried[:3] == [("letter 3 x 6", 1), ("letter 3 x 6", 2), ("letter 2 x 4", 1)]
@@ -93,7 +104,7 @@ def test_without_measures_every_sheet_is_tried_in_its_own_order(tmp_path):
 
 
 # 1/2 fl oz are 14.8 mL: the lid of the flattest such tin is 2.3 square inches, and a label of 9.4 square inches sits on none.
-def test_a_label_that_no_container_of_its_capacity_could_bear_does_not_sit(stocks, tmp_path):
+def test_a_label_that_no_container_of_its_capacity_could_bear_does_not_sit(stocks: dict[str, LabelSheet], tmp_path: Path) -> None:
     constants = read_edition(write_studio(tmp_path)).studio.constants
     tin = container("round lid", Volume(Fraction("14.79")))
     assert not could_sit(tin, stocks["letter 2 x 4"], 1, constants)
@@ -103,12 +114,12 @@ def test_a_label_that_no_container_of_its_capacity_could_bear_does_not_sit(stock
     assert could_sit(tin, stocks["letter tags"], 2, constants)
 
 
-def test_a_label_to_colour_in_takes_its_place_too(tmp_path):
+def test_a_label_to_colour_in_takes_its_place_too(tmp_path: Path) -> None:
     studio, sheet, plan = plans(tmp_path, "height: 70 mm, around: 150 mm, lid: 70 mm, ")
-    assert plan.laid_out.count * plan.laid_out.stock.width.millimetres <= 150
+    assert sure(plan.laid_out).count * sure(plan.laid_out).stock.width.millimetres <= 150
     wishes = replace(studio.profile.labels, to_colour=True)
     studio = replace(studio, profile=replace(studio.profile, labels=wishes))
-    assert next(plan_labels(studio, sheet)).laid_out.stock.width < Length(Fraction(95))
+    assert sure(next(plan_labels(studio, sheet)).laid_out).stock.width < Length(Fraction(95))
 
 
 # Plain geometry, and paper of 8.5 in by 11 in and of 210 mm by 297 mm (ISO 216).
@@ -116,7 +127,9 @@ def test_a_label_to_colour_in_takes_its_place_too(tmp_path):
     st.sampled_from(("cylinder", "tube", "round lid", "bag", "cavity")), st.integers(10, 260), st.integers(20, 500), st.integers(15, 150),
     st.sampled_from((("letter", 215.9, 279.4), ("A4", 210.0, 297.0))),
 )  # fmt: skip
-def test_labels_of_a_container_sit_on_it_and_lie_on_their_paper(shape, height, around, lid, paper):
+def test_labels_of_a_container_sit_on_it_and_lie_on_their_paper(
+    shape: str, height: int, around: int, lid: int, paper: tuple[str, float, float]
+) -> None:
     one = container(shape, height=str(height), around=str(around), width=str(lid), lid=str(lid))
     for stock, labels in labels_for(one, paper[0]):
         assert sits(one, stock, labels)

@@ -1,10 +1,14 @@
 """Whose wish a label follows: its guest's before that of the recipe, the class and the studio; a name of their own only where it may be."""
 
+from pathlib import Path
+
 import pytest
 
-from builder.compose.label_layout.label_plans import plan_labels
+from builder.compose.edition import Edition
+from builder.compose.label_layout.label_plans import LabelPlan, plan_labels
 from tests.compose.conftest import FILES, read_edition, write_studio
 from tests.composing import composed
+from tests.making import sure
 
 ROSTER = """name,date,scent,design,their name for it
 Ada Loom,2027-03-06,lavender essential oil,slate,Sleepy salts
@@ -14,7 +18,7 @@ Bo Fenn,2027-03-06,no scent,,
 EACH = 2
 
 
-def studio(folder, *, own_names, recipe=""):
+def studio(folder: Path, *, own_names: bool, recipe: str = "") -> Edition:
     labels = f"labels: {{design: linen, names of their own: {'yes' if own_names else 'no'}}}\n"
     write_studio(
         folder,
@@ -25,18 +29,18 @@ def studio(folder, *, own_names, recipe=""):
     return read_edition(folder)
 
 
-def salts(edition):
+def salts(edition: Edition) -> LabelPlan:
     return next(plan for plan in plan_labels(edition.studio, edition.sheets[-1]) if plan.made.batch.recipe.key == "salts")
 
 
 @pytest.mark.parametrize(("recipe", "others"), [("", "linen"), ("\nlabel design: poster\n", "poster")])
-def test_a_guests_design_comes_before_the_recipes_and_that_before_the_studios(tmp_path, recipe, others):
+def test_a_guests_design_comes_before_the_recipes_and_that_before_the_studios(tmp_path: Path, recipe: str, others: str) -> None:
     laid = salts(studio(tmp_path, own_names=True, recipe=recipe)).laid_out
-    names = [drawings[0].design.name for drawings in laid.drawings]
+    names = [sure(drawings[0]).design.name for drawings in sure(laid).drawings]
     assert names[:EACH] == ["slate"] * EACH and set(names[EACH:]) == {others}
 
 
-def test_a_name_of_their_own_stands_on_their_label_alone(tmp_path):
+def test_a_name_of_their_own_stands_on_their_label_alone(tmp_path: Path) -> None:
     edition = studio(tmp_path, own_names=True)
     names = [text.name for text in salts(edition).texts]
     assert names[:EACH] == ["Sleepy salts"] * EACH and set(names[EACH:]) == {"Plain salts"}
@@ -46,7 +50,7 @@ def test_a_name_of_their_own_stands_on_their_label_alone(tmp_path):
         assert any("Sleepy" in one.html for one in made) is (kind == "labels"), kind
 
 
-def test_it_stands_nowhere_where_the_studio_does_not_allow_it(tmp_path):
+def test_it_stands_nowhere_where_the_studio_does_not_allow_it(tmp_path: Path) -> None:
     edition = studio(tmp_path, own_names=False)
     assert {text.name for text in salts(edition).texts} == {"Plain salts"}
     assert not any("Sleepy" in one.html for one in composed("labels", edition, edition.sheets[-1]))

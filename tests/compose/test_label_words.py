@@ -3,6 +3,7 @@
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from pathlib import Path
+from typing import cast
 
 import pytest
 
@@ -12,11 +13,12 @@ from builder.model.label.ingredient_list import Declared, IngredientList, Varian
 from builder.model.place import Name
 from builder.model.recipe.filling import Filling, Portions
 from builder.model.recipe.ingredient import DeclaredAs
-from builder.model.recipe.product import Contact, Product
+from builder.model.recipe.product import Contact, DeclaredBy, Product
 from builder.model.recipe.quantity import NO_MASS, Density, Mass
 from builder.model.recipe.recipe import Fill, MeasuredDensity, Recipe
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.read.studios import read_studio
-from tests.making import recipe
+from tests.making import Number, recipe
 from tests.regions import region as region_of
 
 WATER = MeasuredDensity(Density(Fraction(1)), "water at 4 °C")
@@ -31,54 +33,53 @@ class Batch:
     own: Filling
 
 
-def batch(fill, measure="weight", *, made_with_lye=False, cured=None):
+def batch(fill: Number, measure: DeclaredBy = DeclaredBy.WEIGHT, *, made_with_lye: bool = False, cured: Mass | None = None) -> Batch:
     product = Product("lotion", "Lotion", Contact.LEAVE_ON, made_with_lye, measure)
     mass = Mass(Fraction(fill))
     return Batch(
-        recipe(density=WATER if measure == "volume" else None),
+        recipe(density=WATER if measure is DeclaredBy.VOLUME else None),
         product,
         Filling(Fill(Name("jar"), mass), Portions(mass, None, 1, NO_MASS, mass), cured=cured),
     )
 
 
-def contents(one, region):
-    return net_contents(one, one.own, region_of(region))
+def contents(one: Batch, region: str) -> str:
+    return net_contents(cast(WorkedBatch, one), one.own, region_of(region))
 
 
-def written(*arguments, **named):
-    region = named.pop("region", "US")
-    return contents(batch(*arguments, **named), region).replace("\u00a0", " ")
+def written(fill: Number, measure: DeclaredBy = DeclaredBy.WEIGHT, *, made_with_lye: bool = False, region: str = "US") -> str:
+    return contents(batch(fill, measure, made_with_lye=made_with_lye), region).replace("\u00a0", " ")
 
 
 # C.R.C. c. 417 s. 21 (read): what is viscous goes by volume in Canada; 21 CFR 701.13(a) (seen as quoted): by weight in the United States.
-def test_a_cream_is_declared_by_volume_in_canada_and_by_weight_in_the_united_states():
-    product = Product("cream", "Cream", Contact.LEAVE_ON, False, "weight", declared_by_in={"Canada": "volume"})
+def test_a_cream_is_declared_by_volume_in_canada_and_by_weight_in_the_united_states() -> None:
+    product = Product("cream", "Cream", Contact.LEAVE_ON, False, DeclaredBy.WEIGHT, declared_by_in={"Canada": DeclaredBy.VOLUME})
     jar = replace(batch("100"), product=product, recipe=recipe(density=MeasuredDensity(Density(Fraction(1)), "weighed")))
     assert contents(jar, "Canada").replace("\u00a0", " ") == "100 mL"
     assert contents(jar, "US").startswith("Net Wt")
 
 
 # 21 CFR 701.13(m), from memory: 1 3/4 quarts are 56 fluid ounces, 1 quart 1 pint 8 ounces.
-def test_a_volume_is_divided_into_the_largest_units():
-    assert written(Fraction(56) * Fraction("29.5735295625"), "volume").startswith("56 fl oz (1 qt 1 pt 8 fl oz) 1.65 L")
+def test_a_volume_is_divided_into_the_largest_units() -> None:
+    assert written(Fraction(56) * Fraction("29.5735295625"), DeclaredBy.VOLUME).startswith("56 fl oz (1 qt 1 pt 8 fl oz) 1.65 L")
 
 
-def test_a_volume_without_a_measured_density_is_declared_by_weight():
-    bottle = batch("113", "weight")
-    by_volume = Batch(bottle.recipe, Product("wash", "Body wash", Contact.RINSE_OFF, False, "volume"), bottle.own)
+def test_a_volume_without_a_measured_density_is_declared_by_weight() -> None:
+    bottle = batch("113", DeclaredBy.WEIGHT)
+    by_volume = Batch(bottle.recipe, Product("wash", "Body wash", Contact.RINSE_OFF, False, DeclaredBy.VOLUME), bottle.own)
     assert contents(by_volume, "EU").replace("\u00a0", " ") == "113 g"
 
 
-def test_a_bar_that_will_lose_water_has_no_weight_yet():
+def test_a_bar_that_will_lose_water_has_no_weight_yet() -> None:
     assert written("120", made_with_lye=True) == ""
 
 
-def test_a_bar_declares_what_it_weighs_after_the_cure():
+def test_a_bar_declares_what_it_weighs_after_the_cure() -> None:
     bar = batch("110", made_with_lye=True, cured=Mass(Fraction("95.7")))
     assert contents(bar, "US").replace("\u00a0", " ") == "Net Wt 3.37 oz (95.7 g)"
 
 
-def declared(inci, plain, declared_as=DeclaredAs.INGREDIENT, **colour):
+def declared(inci: str, plain: str, declared_as: DeclaredAs = DeclaredAs.INGREDIENT, **colour: str) -> Declared:
     return Declared(inci, plain, declared_as, Fraction(1, 10), Fraction(1, 10), colour)
 
 
@@ -95,7 +96,7 @@ STOCK = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTEN
 REGIONS = STOCK.regions
 
 
-def test_english_names_stand_first_in_the_united_states():
+def test_english_names_stand_first_in_the_united_states() -> None:
     assert ingredient_text(LIST, REGIONS["US"]) == "Water (Aqua), Glycerin, Fragrance, Ultramarines"
 
 
@@ -117,13 +118,13 @@ def test_english_names_stand_first_in_the_united_states():
         ("Cetearyl Alcohol", "cetearyl alcohol", "Cetearyl Alcohol"),
     ],
 )
-def test_latin_names_have_their_english_in_the_united_states_alone(inci, plain, written):
+def test_latin_names_have_their_english_in_the_united_states_alone(inci: str, plain: str, written: str) -> None:
     listed = IngredientList((declared(inci, plain),))
     assert ingredient_text(listed, REGIONS["US"]) == written
     assert ingredient_text(listed, REGIONS["EU"]) == inci
 
 
-def test_no_card_of_the_stock_is_latin_alone_in_the_united_states():
+def test_no_card_of_the_stock_is_latin_alone_in_the_united_states() -> None:
     region, endings = (
         REGIONS["US"],
         ("Oil", "Butter", "Extract", "Powder", "Flower", "Leaf", "Root", "Water", "Wax", "Seed", "Juice", "Starch"),
@@ -135,9 +136,9 @@ def test_no_card_of_the_stock_is_latin_alone_in_the_united_states():
             assert "(" in written or not latin, inci
 
 
-def test_inci_names_and_colour_numbers_stand_elsewhere():
+def test_inci_names_and_colour_numbers_stand_elsewhere() -> None:
     assert ingredient_text(LIST, REGIONS["EU"]) == "Aqua, Glycerin, Parfum, CI 77007"
 
 
-def test_a_variant_is_named_by_what_was_chosen():
+def test_a_variant_is_named_by_what_was_chosen() -> None:
     assert variant_name(Variant((("scent", "Lavender oil"), ("colour", None)), LIST)) == "lavender oil, no colour"

@@ -3,9 +3,12 @@
 from dataclasses import replace
 
 from builder.compose.addresses import Address
+from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
 from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
 from builder.compose.teaching.pieces import writer_of
+from builder.compose.views.caution import CautionView
+from builder.compose.views.lesson import FlowPart, LessonFlow, ProseView, StepRun
 from builder.model.document import Folder
 from builder.model.place import Name
 from builder.model.teaching.lesson import CautionHere, Mention, Part, Step, Steps, Who
@@ -15,64 +18,72 @@ from tests.making import figures
 HERE = Address(Folder.PRINT, "steps.pdf")
 
 
-def step(*names):
+def step(*names: str) -> Step:
     return Step(tuple(piece for name in names for piece in ("Weigh ", Mention(Name(name)), ".")) or ("Look.",))
 
 
-def part(*blocks):
+def part(*blocks: CautionHere | Steps) -> Part:
     return Part("A part", Who.STUDENTS, 10, blocks)
 
 
-def flow_of(edition, number, *parts):
+def flow_of(edition: Edition, number: int, *parts: Part) -> LessonFlow:
     sheet = edition.sheets[0].made[number].batch
     return compose_flow(edition.studio, [FlowSource(each, sheet) for each in parts], writer_of(edition, HERE, "classes/first"))
 
 
-def outline(flow):
+def cautions(shown: FlowPart) -> list[CautionView]:
+    return [block for block in shown.blocks if isinstance(block, CautionView)]
+
+
+def outline(flow: LessonFlow) -> list[int | str]:
     """Give each part as a list: the numbers of steps, and the names of cautions."""
-    found = []
+    found: list[int | str] = []
     for each in flow.parts:
         for block in each.blocks:
-            found += range(block.start, block.start + len(block.html)) if block.kind == "steps" else [block.name]
+            if isinstance(block, StepRun):
+                found += range(block.start, block.start + len(block.html))
+            else:
+                assert not isinstance(block, ProseView)
+                found.append(block.name)
     return found
 
 
-def test_a_caution_stands_before_the_first_step_of_each_part_that_names_its_ingredient(edition):
+def test_a_caution_stands_before_the_first_step_of_each_part_that_names_its_ingredient(edition: Edition) -> None:
     flow = flow_of(edition, 1, part(Steps((step(), step("lye"), step("lye")))), part(Steps((step("lye"),))))
     assert outline(flow) == [1, "Lye burns", 2, 3, "Lye burns", 1]
 
 
-def test_steps_bear_the_letter_of_their_part(edition):
+def test_steps_bear_the_letter_of_their_part(edition: Edition) -> None:
     sheet = edition.sheets[0].made[1].batch
     source = FlowSource(part(Steps((step(), step("lye"), step()))), sheet, letter="B")
     (lettered,) = compose_flow(edition.studio, [source], writer_of(edition, HERE, "classes/first")).parts
-    assert [name for block in lettered.blocks if block.kind == "steps" for name, _ in block.steps] == ["B1", "B2", "B3"]
+    assert [name for block in lettered.blocks if isinstance(block, StepRun) for name, _ in block.steps] == ["B1", "B2", "B3"]
 
 
-def test_in_brief_says_less_only_where_the_caution_has_fewer_words(edition):
+def test_in_brief_says_less_only_where_the_caution_has_fewer_words(edition: Edition) -> None:
     sheet = edition.sheets[0].made[1].batch
     source = FlowSource(part(Steps((step("lye"),))), sheet)
     writer = writer_of(edition, HERE, "classes/first")
     (whole,), (brief,) = (compose_flow(edition.studio, [source], writer, in_brief=brief).parts for brief in (False, True))
-    assert [len(block.if_it_happens) for block in whole.blocks if block.kind == "caution"] == [4]
-    (said,) = [block.if_it_happens for block in brief.blocks if block.kind == "caution"]
+    assert [len(block.if_it_happens) for block in cautions(whole)] == [4]
+    (said,) = [block.if_it_happens for block in cautions(brief)]
     assert "running water at once" in said[0] and "20 minutes" in said[0] and "poison centre" in said[0]
 
 
-def heated(words, *names):
+def heated(words: str, *names: str) -> Part:
     return Part("A part", Who.STUDENTS, 10, (Steps((step(*names),)),), title_says=(Sentence(words),))
 
 
-def test_heat_is_not_spoken_of_where_cold_things_are_weighed_before_it(edition):
+def test_heat_is_not_spoken_of_where_cold_things_are_weighed_before_it(edition: Edition) -> None:
     salts = "Hot water and hot phases scald"
     weighing, heating, filling = heated("Weigh", "glycerin"), heated("Heat it", "glycerin"), heated("Fill", "glycerin")
-    shown = [[b.name for b in each.blocks if b.kind == "caution"] for each in flow_of(edition, 0, weighing, heating, filling).parts]
+    shown = [[caution.name for caution in cautions(each)] for each in flow_of(edition, 0, weighing, heating, filling).parts]
     assert [salts in names for names in shown] == [False, True, True]
     alone = flow_of(edition, 0, weighing)  # No part says that anything is hot: it is said with the amount.
-    assert salts in [block.name for block in alone.parts[0].blocks if block.kind == "caution"]
+    assert salts in [caution.name for caution in cautions(alone.parts[0])]
 
 
-def test_what_no_step_names_comes_before_the_first(edition):
+def test_what_no_step_names_comes_before_the_first(edition: Edition) -> None:
     flow = flow_of(edition, 1, part(Steps((step(),))))
     before = [caution.name for caution in flow.before]
     assert before[:2] == ["Lye burns", "Fresh soap still burns"]
@@ -81,12 +92,12 @@ def test_what_no_step_names_comes_before_the_first(edition):
     )
 
 
-def test_a_caution_that_the_lesson_places_is_not_repeated(edition):
+def test_a_caution_that_the_lesson_places_is_not_repeated(edition: Edition) -> None:
     flow = flow_of(edition, 1, part(CautionHere(Name("caustic")), Steps((step("lye"),)), CautionHere(Name("caustic"))))
     assert outline(flow) == ["Lye burns", 1]
 
 
-def test_a_phase_that_is_heated_far_enough_is_hot(edition):
+def test_a_phase_that_is_heated_far_enough_is_hot(edition: Edition) -> None:
     flow = flow_of(edition, 0, part(Steps((step("sea salt"), step("glycerin")))))
     names = outline(flow)
     assert names.index("Hot water and hot phases scald") < names.index(2)
@@ -94,12 +105,12 @@ def test_a_phase_that_is_heated_far_enough_is_hot(edition):
     assert "hot" not in hazards_of_recipe(lukewarm, edition.sheets[0].made[0].batch)
 
 
-def test_amounts_are_filled_in(edition):
+def test_amounts_are_filled_in(edition: Edition) -> None:
     flow = flow_of(edition, 0, part(Steps((step("sea salt"),))))
-    runs = [block.html for each in flow.parts for block in each.blocks if block.kind == "steps"]
+    runs = [block.html for each in flow.parts for block in each.blocks if isinstance(block, StepRun)]
     assert runs == [('Weigh <b class="amount">406.8\u00a0g</b>.',)]
 
 
-def test_the_gravest_caution_comes_first(edition):
+def test_the_gravest_caution_comes_first(edition: Edition) -> None:
     words = [text.signal for text in cautions_for(edition.studio, ["slippery", "caustic", "stains"])]
     assert words == ["danger", "warning", "caution"]

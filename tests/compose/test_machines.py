@@ -2,9 +2,11 @@
 
 import json
 import re
+from collections.abc import Mapping
 from dataclasses import replace
 from datetime import UTC, date, datetime
 from html.parser import HTMLParser
+from pathlib import Path
 from xml.etree import ElementTree
 from zoneinfo import ZoneInfo
 
@@ -12,12 +14,15 @@ import icalendar
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from icalendar.cal.event import Event
 
+from builder.compose.edition import Edition
 from builder.compose.machines.json_ld import as_script
 from builder.compose.publication import compose_documents
 from builder.library import LAYOUTS
 from builder.model.dates.published_date import PublishedDate
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
+from tests.making import sure
 
 PLACE = """time zone: America/New_York
 public address: https://test.example/soap
@@ -33,7 +38,7 @@ DATES = """dates:
 ATOM = {"a": "http://www.w3.org/2005/Atom"}
 
 
-def changed(title="The first class", **studio):
+def changed(title: str = "The first class", **studio: str) -> dict[str, str]:
     text = FILES["studio.yaml"].replace("region: US\n", studio.get("place", PLACE))
     lesson_of = re.sub(r"dates:\n(?:  - .*\n)*", DATES, FILES["classes/first/class.yaml"]).replace(
         "title: The first class", f"title: {title}"
@@ -42,25 +47,25 @@ def changed(title="The first class", **studio):
 
 
 @pytest.fixture(scope="module")
-def placed(tmp_path_factory):
+def placed(tmp_path_factory: pytest.TempPathFactory) -> Edition:
     return read_edition(write_studio(tmp_path_factory.mktemp("placed"), **changed()))
 
 
-def files_of(edition):
+def files_of(edition: Edition) -> dict[str, str]:
     made = compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), edition.today)
     return {f"{one.folder}/{one.path}": one.html for one in made.documents}
 
 
 @pytest.fixture(scope="module")
-def files(placed):
+def files(placed: Edition) -> dict[str, str]:
     return files_of(placed)
 
 
-def events(text):
-    return icalendar.Calendar.from_ical(text).walk("VEVENT")
+def events(text: str) -> list[Event]:
+    return [one for one in icalendar.Calendar.from_ical(text).walk("VEVENT") if isinstance(one, Event)]
 
 
-def test_a_calendar_file_is_written_as_the_standard_says(files):
+def test_a_calendar_file_is_written_as_the_standard_says(files: Mapping[str, str]) -> None:
     """RFC 5545 3.1: lines end with CRLF and hold 75 octets at most; 3.6 and 3.7: one VERSION, one PRODID; no METHOD in a file to read."""
     text = files["site/dates.ics"]
     lines = text.encode().split(b"\r\n")
@@ -77,27 +82,27 @@ def test_a_calendar_file_is_written_as_the_standard_says(files):
         assert event.decoded("DTEND") > event.decoded("DTSTART") and "DURATION" not in event
 
 
-def test_hours_are_those_of_the_place_on_both_sides_of_summer_time(files):
+def test_hours_are_those_of_the_place_on_both_sides_of_summer_time(files: Mapping[str, str]) -> None:
     """15 U.S.C. 260a: summer time begins on the second Sunday of March. Before it 10:00 in New York is 15:00 UTC, after it 14:00."""
     starts = [event.decoded("DTSTART").astimezone(UTC) for event in events(files["site/dates.ics"])]
     assert starts == [datetime(2027, 2, 6, 15, tzinfo=UTC), datetime(2027, 3, 20, 14, tzinfo=UTC), datetime(2027, 4, 3, 14, tzinfo=UTC)]
     assert files["site/dates.ics"].count("BEGIN:VTIMEZONE") == 1
 
 
-def test_without_a_time_zone_hours_are_those_of_the_clock_on_the_wall(tmp_path):
+def test_without_a_time_zone_hours_are_those_of_the_clock_on_the_wall(tmp_path: Path) -> None:
     made = files_of(read_edition(write_studio(tmp_path, **changed(place="region: US\n"))))
     assert "DTSTART:20270206T100000\r\n" in made["site/dates.ics"] and "VTIMEZONE" not in made["site/dates.ics"]
     assert "URL" not in made["site/dates.ics"] and "site/dates.xml" not in made and "ld+json" not in made["site/classes/first.html"]
 
 
-def test_a_cancelled_date_stays_and_says_so(files):
+def test_a_cancelled_date_stays_and_says_so(files: Mapping[str, str]) -> None:
     _, moved, cancelled = events(files["site/dates.ics"])
     assert (str(moved["STATUS"]), moved["SEQUENCE"]) == ("CONFIRMED", 1)
     assert (str(cancelled["STATUS"]), cancelled["SEQUENCE"], str(cancelled["SUMMARY"])) == ("CANCELLED", 1, "Cancelled: The first class")
     assert str(cancelled["DESCRIPTION"]).startswith("The hall is let\n")
 
 
-def test_an_event_is_known_by_one_name_through_renaming_and_rebuilding(files, tmp_path):
+def test_an_event_is_known_by_one_name_through_renaming_and_rebuilding(files: Mapping[str, str], tmp_path: Path) -> None:
     again = files_of(read_edition(write_studio(tmp_path, **changed(title="Another name"))))
     uids = [str(event["UID"]) for event in events(files["site/dates.ics"])]
     assert [str(event["UID"]) for event in events(again["site/dates.ics"])] == uids and len(set(uids)) == 3
@@ -105,7 +110,7 @@ def test_an_event_is_known_by_one_name_through_renaming_and_rebuilding(files, tm
     assert not any(word in uid for uid in uids for word in ("test", "first", "2027"))
 
 
-def test_the_stamp_is_the_day_on_which_a_date_was_first_shown_so(placed):
+def test_the_stamp_is_the_day_on_which_a_date_was_first_shown_so(placed: Edition) -> None:
     """RFC 5545 3.8.7.2: without METHOD the stamp says when the information was last revised."""
     told = {PublishedDate("first", *(datetime(2027, 2, 6, 10),) * 2, cancelled=False, revision=0): date(2026, 12, 24)}
     made = files_of(replace(placed, studio=replace(placed.studio, told=told)))
@@ -114,25 +119,25 @@ def test_the_stamp_is_the_day_on_which_a_date_was_first_shown_so(placed):
     assert [one["told"] for one in json.loads(made["site/dates.json"])["dates"]][1] == "2026-12-24"
 
 
-def test_the_feed_has_what_the_standard_asks_for(files):
+def test_the_feed_has_what_the_standard_asks_for(files: Mapping[str, str]) -> None:
     """RFC 4287 4.1.1 and 4.1.2: one id, title and updated for the feed and for each entry, an author, and absolute addresses."""
     feed = ElementTree.fromstring(files["site/dates.xml"])
     for one in (feed, *feed.findall("a:entry", ATOM)):
         assert [len(one.findall(f"a:{name}", ATOM)) for name in ("id", "title", "updated")] == [1, 1, 1]
     assert feed.findtext("a:author/a:name", namespaces=ATOM) == "Test studio"
-    assert {link.get("href").split("/soap/")[0] for link in feed.findall(".//a:link", ATOM)} == {"https://test.example"}
+    assert {sure(link.get("href")).split("/soap/")[0] for link in feed.findall(".//a:link", ATOM)} == {"https://test.example"}
     assert len({entry.findtext("a:id", namespaces=ATOM) for entry in feed.findall("a:entry", ATOM)}) == 3
 
 
-def test_the_site_map_lists_the_pages_and_no_other_file(files):
+def test_the_site_map_lists_the_pages_and_no_other_file(files: Mapping[str, str]) -> None:
     """sitemaps.org 0.9: absolute addresses of the canonical pages."""
     space = {"s": "http://www.sitemaps.org/schemas/sitemap/0.9"}
     listed = [one.text for one in ElementTree.fromstring(files["site/site-map.xml"]).findall("s:url/s:loc", space)]
     pages = {path for path in files if path.startswith("site/") and path.endswith(".html")} - {"site/404.html"}
-    assert {address.replace("https://test.example/soap", "site") for address in listed} == pages and len(listed) == len(pages)
+    assert {sure(address).replace("https://test.example/soap", "site") for address in listed} == pages and len(listed) == len(pages)
 
 
-def test_the_page_for_what_is_not_there_links_from_the_root_of_the_host(files):
+def test_the_page_for_what_is_not_there_links_from_the_root_of_the_host(files: Mapping[str, str]) -> None:
     links = re.findall(r'(?:href|src)=["\']([^"\']*)', files["site/404.html"])
     inward = [link for link in links if not re.match(r"https?:|mailto:|tel:|#", link)]
     assert inward and all(link.startswith("/soap/") for link in inward)
@@ -141,30 +146,31 @@ def test_the_page_for_what_is_not_there_links_from_the_root_of_the_host(files):
 class Scripts(HTMLParser):
     """Collects the text of the script elements of a page, as a browser would find them."""
 
-    def __init__(self):
+    def __init__(self) -> None:
         super().__init__()
-        self.found, self._inside = [], False
+        self.found: list[str] = []
+        self._inside = False
 
-    def handle_starttag(self, tag, _):
+    def handle_starttag(self, tag: str, _: object) -> None:
         self._inside = tag == "script"
         if self._inside:
             self.found.append("")
 
-    def handle_data(self, data):
+    def handle_data(self, data: str) -> None:
         if self._inside:
             self.found[-1] += data
 
-    def handle_endtag(self, tag):
+    def handle_endtag(self, tag: str) -> None:
         self._inside = self._inside and tag != "script"
 
 
-def scripts_in(html):
+def scripts_in(html: str) -> list[str]:
     parser = Scripts()
     parser.feed(html)
     return parser.found
 
 
-def test_a_class_page_tells_search_engines_what_it_shows(files):
+def test_a_class_page_tells_search_engines_what_it_shows(files: Mapping[str, str]) -> None:
     page = files["site/classes/first.html"]
     (text,) = scripts_in(page)
     course, studio = json.loads(text)["@graph"]
@@ -184,7 +190,7 @@ def test_a_class_page_tells_search_engines_what_it_shows(files):
 
 
 @given(st.text() | st.sampled_from(["</script><!--", "<script>", "]]>", "\u2028", "&lt;/script&gt;"]))
-def test_no_title_ends_the_script(title):
+def test_no_title_ends_the_script(title: str) -> None:
     page = f'<script type="application/ld+json">{as_script([{"name": title}])}</script><p>after</p>'
     (text,) = scripts_in(page)
     assert json.loads(text)["@graph"] == [{"name": title}]

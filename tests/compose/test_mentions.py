@@ -2,17 +2,19 @@
 
 import pytest
 
+from builder.compose.edition import Edition
 from builder.compose.teaching.mentions import class_amount, home_amount, ingredients_named
 from builder.model.place import Name
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.rules.naming import Unmeasured, meanings
 
 
-def batches(edition, number):
+def batches(edition: Edition, number: int) -> tuple[WorkedBatch, WorkedBatch]:
     made = edition.sheets[0].made[number]
     return made.batch, made.home[0].sheet
 
 
-def plain(text):
+def plain(text: str) -> str:
     return text.replace("\u00a0", " ")
 
 
@@ -31,13 +33,13 @@ def plain(text):
         ("lavender essential oil", "1.1 g", "1 g"),
     ],
 )
-def test_amounts(edition, name, in_class, at_home):
+def test_amounts(edition: Edition, name: str, in_class: str, at_home: str) -> None:
     in_the_studio, at_the_stove = batches(edition, 0)
     assert plain(class_amount(edition.studio, in_the_studio, Name(name))) == in_class
     assert plain(home_amount(edition.studio, at_the_stove, Name(name))) == at_home
 
 
-def test_the_lye_and_its_water_add_up_to_the_solution(edition):
+def test_the_lye_and_its_water_add_up_to_the_solution(edition: Edition) -> None:
     sheet, _ = batches(edition, 1)
     lye, water, solution = (
         float(plain(class_amount(edition.studio, sheet, Name(name))).split()[0]) for name in ("lye", "lye water", "lye solution")
@@ -47,24 +49,24 @@ def test_the_lye_and_its_water_add_up_to_the_solution(edition):
     assert class_amount(edition.studio, sheet, Name("water")) == class_amount(edition.studio, sheet, Name("lye water"))
 
 
-def test_superfat_is_that_of_the_amounts_as_weighed(edition):
+def test_superfat_is_that_of_the_amounts_as_weighed(edition: Edition) -> None:
     sheet, _ = batches(edition, 1)
     assert class_amount(edition.studio, sheet, Name("superfat")).rstrip("%").startswith("10")
 
 
-def test_an_ingredient_goes_by_any_of_its_names(edition):
+def test_an_ingredient_goes_by_any_of_its_names(edition: Edition) -> None:
     sheet, _ = batches(edition, 0)
     assert class_amount(edition.studio, sheet, Name("baking soda")) == class_amount(edition.studio, sheet, Name("sodium bicarbonate"))
 
 
-def test_an_unknown_name_is_an_error(edition):
+def test_an_unknown_name_is_an_error(edition: Edition) -> None:
     sheet, _ = batches(edition, 0)
     for name in ("moonseed oil", "lye", "olive oil"):
         with pytest.raises(KeyError):
             class_amount(edition.studio, sheet, Name(name))
 
 
-def test_whatever_a_name_can_mean_can_be_filled_in(edition):
+def test_whatever_a_name_can_mean_can_be_filled_in(edition: Edition) -> None:
     for number in (0, 1):
         sheet, home = batches(edition, number)
         known = {name: meant for name, meant in meanings(sheet.recipe, edition.studio).items() if not isinstance(meant, Unmeasured)}
@@ -74,7 +76,7 @@ def test_whatever_a_name_can_mean_can_be_filled_in(edition):
             assert home_amount(edition.studio, home, Name(name))
 
 
-def test_the_batch_as_a_whole_names_no_ingredient(edition):
+def test_the_batch_as_a_whole_names_no_ingredient(edition: Edition) -> None:
     sheet, _ = batches(edition, 1)
     assert ingredients_named(edition.studio, sheet, Name("batch")) == ()
     assert [card.key for card, _ in ingredients_named(edition.studio, sheet, Name("lye solution"))] == ["sodium hydroxide", "water"]

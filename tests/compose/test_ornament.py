@@ -4,18 +4,21 @@ That petals at even angles in threes to sixes are signs of danger, of faiths and
 """
 
 import re
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import date
 from fractions import Fraction
 from functools import cache
 from itertools import combinations
 from math import atan2, hypot, pi
+from typing import Any
 
 import numpy
 import pytest
 from bs4 import BeautifulSoup
 from hypothesis import given
 from hypothesis import strategies as st
+from numpy import ndarray
 from PIL import Image, ImageDraw
 from scipy.ndimage import distance_transform_edt, gaussian_filter
 
@@ -24,7 +27,10 @@ from builder.compose.ornament.portrait import MOST_PETALS, Form, Portion, Portra
 from builder.compose.ornament.svg import Look, line_width, mark
 from builder.compose.ornament.tints import _OF_FORM, _WORDS, paler, tint_of
 from builder.compose.ornament.words import how_to_read, mark_in_words
+from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.studio import Studio
 from builder.pipeline import check
+from tests.making import sure
 from tests.published import EXAMPLE
 
 SIDE = 40
@@ -33,30 +39,30 @@ ALIKE = 0.95  # Two pictures that agree by more than this are taken for the same
 
 
 @cache
-def example():
+def example() -> tuple[Studio, dict[str, WorkedBatch], list[tuple[WorkedBatch, WorkedBatch]]]:
     outcome = check(EXAMPLE, on=date(2027, 1, 2))
     made = [one for plan in outcome.sheets for one in plan.made]
     batches = {one.batch.recipe.name: one.batch for one in made}
-    return outcome.studio, batches, [(one.batch, home.sheet) for one in made for home in one.home]
+    return sure(outcome.studio), batches, [(one.batch, home.sheet) for one in made for home in one.home]
 
 
-def portraits():
+def portraits() -> dict[str, Portrait]:
     studio, batches, _ = example()
     return {name: portrait_of(studio, batch) for name, batch in batches.items()}
 
 
-def petals_of(svg):
+def petals_of(svg: str) -> list[list[tuple[float, float]]]:
     """Give the petals of an SVG as lists of points: paths that are closed."""
-    paths = [path["d"] for path in BeautifulSoup(svg, "html.parser").find_all("path")]
+    paths = [str(path["d"]) for path in BeautifulSoup(svg, "html.parser").find_all("path")]
     return [[(float(x), float(y)) for x, y in re.findall(r"(-?[\d.]+) (-?[\d.]+)", d)] for d in paths if d.endswith("Z")]
 
 
-def length(petal):
+def length(petal: Sequence[tuple[float, float]]) -> float:
     (x1, y1), (x2, y2) = petal[0], petal[12]
     return hypot(petal[6][0] - (x1 + x2) / 2, petal[6][1] - (y1 + y2) / 2)
 
 
-def drawn(portrait, side=SIDE, dots=DOTS_TO_MM):
+def drawn(portrait: Portrait, side: int = SIDE, dots: int = DOTS_TO_MM) -> tuple[ndarray, ndarray]:
     """Give the lines and the areas of a mark as pictures, each petal in front of the one before."""
     flower = flower_of(portrait, side)
     size = round(side * dots)
@@ -70,7 +76,7 @@ def drawn(portrait, side=SIDE, dots=DOTS_TO_MM):
     return numpy.hypot(*numpy.gradient(image)) > 0, image
 
 
-def picture(portrait):
+def picture(portrait: Portrait) -> ndarray:
     """Give a mark as an eye sees it at 12 mm: lines, veins and dots, blurred by a quarter of a millimetre."""
     lines, _ = drawn(portrait, 12)
     dark = Image.fromarray((lines * 255).astype("uint8"))
@@ -81,10 +87,11 @@ def picture(portrait):
         (x, y), r = dot.at, dot.radius
         ImageDraw.Draw(dark).ellipse([(x - r) * DOTS_TO_MM, (y - r) * DOTS_TO_MM, (x + r) * DOTS_TO_MM, (y + r) * DOTS_TO_MM], fill=255)
     soft = gaussian_filter(numpy.asarray(dark).astype(float), 0.25 * DOTS_TO_MM)
-    return soft / numpy.linalg.norm(soft)
+    alike: numpy.ndarray[Any, numpy.dtype[Any]] = soft / numpy.linalg.norm(soft)
+    return alike
 
 
-def test_no_two_recipes_of_the_example_are_alike():
+def test_no_two_recipes_of_the_example_are_alike() -> None:
     seen = {name: picture(portrait) for name, portrait in portraits().items()}
     assert len(seen) == 11
     alike = {(a, b): float((seen[a] * seen[b]).sum()) for a, b in combinations(seen, 2)}
@@ -96,7 +103,7 @@ def test_no_two_recipes_of_the_example_are_alike():
         assert float((seen[name] * picture(off)).sum()) > ALIKE, name
 
 
-def test_scents_differ_and_the_flower_stays():
+def test_scents_differ_and_the_flower_stays() -> None:
     studio, batches, _ = example()
     batch = batches["Still water bath salts"]
     options = [dict(variant.chosen) for variant in batch.own.variants]
@@ -109,16 +116,16 @@ def test_scents_differ_and_the_flower_stays():
 
 
 @pytest.mark.parametrize("name", [*example()[1]])
-def test_petals_are_as_long_as_the_weighings_say(name):
+def test_petals_are_as_long_as_the_weighings_say(name: str) -> None:
     studio, batches, _ = example()
     batch = batches[name]
     portrait = portrait_of(studio, batch)
-    weights = {}
+    weights: dict[str, Fraction] = {}
     for w in batch.grams.weighed:
         dry = w.line.strength or 1  # A ready-mixed lye counts as what was dissolved, and as water.
         for what, grams in ((w.line.ingredient.name, w.line.exact.grams * dry), ("Water", w.line.exact.grams * (1 - dry))):
             if grams:
-                weights[what] = weights.get(what, 0) + grams
+                weights[what] = weights.get(what, Fraction(0)) + grams
     lengths = [length(petal) for petal in petals_of(mark(portrait, SIDE))]
     assert len(lengths) == len(portrait.parts) * portrait.rounds
     shown = {part.name: lengths[number * portrait.rounds] for number, part in enumerate(portrait.parts)}
@@ -128,10 +135,10 @@ def test_petals_are_as_long_as_the_weighings_say(name):
             assert shown[a] >= shown[b], (a, b)
         if weights[a] > 1.1 * weights[b] and weights[b] > 0:
             assert shown[a] > shown[b], (a, b)
-    assert max(weights, key=weights.get).casefold() in mark_in_words(portrait).casefold() or portrait.rounds > 1
+    assert max(weights, key=weights.__getitem__).casefold() in mark_in_words(portrait).casefold() or portrait.rounds > 1
 
 
-def test_a_recipe_has_one_mark_in_class_and_at_home():
+def test_a_recipe_has_one_mark_in_class_and_at_home() -> None:
     studio, _, homes = example()
     assert len(homes) > 5
     for in_class, at_home in homes:
@@ -142,7 +149,7 @@ def test_a_recipe_has_one_mark_in_class_and_at_home():
             assert mark(here, 20) == mark(there, 20)
 
 
-def tips(portrait):
+def tips(portrait: Portrait) -> list[tuple[float, float]]:
     return [petal.outline[6] for petal in flower_of(portrait, SIDE).petals]
 
 
@@ -150,14 +157,16 @@ FORMS = st.fixed_dictionaries({form: st.fractions(0, 1, max_denominator=100) for
 SHARES = st.lists(st.fractions(Fraction(1, 1000), 1, max_denominator=1000), min_size=1, max_size=MOST_PETALS)
 
 
-def portrait_with(shares, forms):
+def portrait_with(shares: Sequence[Fraction], forms: Mapping[Form, Fraction]) -> Portrait:
     parts = sorted((Portion(str(number), share) for number, share in enumerate(shares)), key=lambda part: -part.share)
     rounds = {1: 8, 2: 5, 3: 4, 4: 3, 5: 2, 6: 2}.get(len(shares), 1)
     return Portrait("Any", tuple(parts), forms, rounds)
 
 
 @given(SHARES, FORMS, st.lists(st.integers(-10, 10), min_size=MOST_PETALS, max_size=MOST_PETALS))
-def test_a_small_change_of_amounts_is_a_small_change_of_the_drawing(shares, forms, changes):
+def test_a_small_change_of_amounts_is_a_small_change_of_the_drawing(
+    shares: Sequence[Fraction], forms: Mapping[Form, Fraction], changes: Sequence[int]
+) -> None:
     """One per cent more or less of each ingredient moves no point by more than half a millimetre at 40 mm, also where two change places."""
     changed = [share * (1 + Fraction(by, 1000)) for share, by in zip(shares, changes, strict=False)]
     before, after = (flower_of(portrait_with(one, forms), SIDE) for one in (shares, changed))
@@ -166,7 +175,7 @@ def test_a_small_change_of_amounts_is_a_small_change_of_the_drawing(shares, form
 
 
 @given(SHARES, FORMS)
-def test_a_mark_stays_in_its_square_and_fills_it(shares, forms):
+def test_a_mark_stays_in_its_square_and_fills_it(shares: Sequence[Fraction], forms: Mapping[Form, Fraction]) -> None:
     flower = flower_of(portrait_with(shares, forms), SIDE)
     points = [point for petal in flower.petals for point in along(petal.outline)]
     assert all(0 <= x <= SIDE and 0 <= y <= SIDE for x, y in points)
@@ -176,7 +185,7 @@ def test_a_mark_stays_in_its_square_and_fills_it(shares, forms):
 
 
 @given(SHARES, FORMS)
-def test_petals_never_stand_evenly(shares, forms):
+def test_petals_never_stand_evenly(shares: Sequence[Fraction], forms: Mapping[Form, Fraction]) -> None:
     """No mark is a trefoil, a cross or a star: at least eight petals, and between those as long as the longest no even angles."""
     flower = flower_of(portrait_with(shares, forms), SIDE)
     if len(shares) < 7:
@@ -187,7 +196,7 @@ def test_petals_never_stand_evenly(shares, forms):
 
 
 @pytest.mark.parametrize("name", [*example()[1]])
-def test_each_petal_can_be_coloured_in(name):
+def test_each_petal_can_be_coloured_in(name: str) -> None:
     """At 40 mm each field holds a disc of 4 mm; lines are 0.8 pt. What lies beneath others shows at least that much in one piece."""
     portrait = portraits()[name]
     lines, areas = drawn(portrait)
@@ -197,11 +206,11 @@ def test_each_petal_can_be_coloured_in(name):
     assert 'stroke-width="0.28"' in mark(portrait, SIDE, Look.TO_COLOUR_IN)
 
 
-def test_lines_are_never_too_thin_for_a_home_printer():
+def test_lines_are_never_too_thin_for_a_home_printer() -> None:
     assert [round(line_width(side), 2) for side in (12, 20, 40)] == [0.2, 0.24, 0.28]
 
 
-def test_many_ingredients_share_their_last_petal_and_say_so():
+def test_many_ingredients_share_their_last_petal_and_say_so() -> None:
     studio, batches, _ = example()
     batch = batches["Green lab bar"]
     more = tuple(
@@ -215,7 +224,7 @@ def test_many_ingredients_share_their_last_petal_and_say_so():
     assert "The 6 ingredients of which there is least are one petal together." in how_to_read(portrait)
 
 
-def test_what_is_said_of_a_mark_is_true_of_it():
+def test_what_is_said_of_a_mark_is_true_of_it() -> None:
     found = portraits()
     assert mark_in_words(found["Kitchen garden bar"]) == (
         "Mark of Kitchen garden bar: a flower of 9 petals for 9 ingredients, the longest for olive oil."
@@ -227,14 +236,14 @@ def test_what_is_said_of_a_mark_is_true_of_it():
     assert "".join("V" if dot.radius == largest else "c" for dot in dots) == "cVcVccVc"  # l-a-v-e-n-d-e-r
     for portrait in found.values():
         svg = BeautifulSoup(mark(portrait, 20), "html.parser")
-        assert svg.svg["role"] == "img"
-        assert svg.title.get_text() == mark_in_words(portrait)
+        assert sure(svg.svg)["role"] == "img"
+        assert sure(svg.title).get_text() == mark_in_words(portrait)
 
 
-def test_tints_are_light_enough_for_black_and_dark_enough_for_grey():
+def test_tints_are_light_enough_for_black_and_dark_enough_for_grey() -> None:
     """Relative luminance and contrast as WCAG 2.2 defines them."""
 
-    def luminance(tint):
+    def luminance(tint: str) -> float:
         parts = [int(tint[at : at + 2], 16) / 255 for at in (1, 3, 5)]
         red, green, blue = (one / 12.92 if one <= 0.04045 else ((one + 0.055) / 1.055) ** 2.4 for one in parts)
         return 0.2126 * red + 0.7152 * green + 0.0722 * blue

@@ -2,9 +2,12 @@
 
 import re
 from collections import Counter
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import datetime
 from fractions import Fraction
+from pathlib import Path
+from typing import cast
 
 import pytest
 from bs4 import BeautifulSoup
@@ -13,13 +16,15 @@ from hypothesis import strategies as st
 
 from builder.compose.label.package_words import package_contents
 from builder.compose.publication import compose_documents
-from builder.compose.recipe.batch_json import class_json
 from builder.library import LAYOUTS
 from builder.model.dates.studio_class import ClassDate
 from builder.model.label.language import Language
+from builder.model.recipe.product import DeclaredBy
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.reckon.teaching.classes import reckon_class
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
-from tests.compose.test_label_words import batch
+from tests.compose.test_label_words import Batch, batch
+from tests.composing import product_json
 from tests.reckon.test_guests import QUICK, STUDIO, people
 from tests.regions import region as region_of
 
@@ -30,10 +35,10 @@ ENGLISH = Language("English", "en_CA")
 FRENCH = Language("French", "fr_CA")
 
 
-def said(sheet, units, region="US", container="cut soap bar"):
+def said(sheet: Batch, units: int, region: str = "US", container: str = "cut soap bar") -> str:
     languages = (ENGLISH, FRENCH) if region == "Canada" else (ENGLISH,)
     return "".join(
-        run.text or "____" for run in package_contents(sheet, sheet.own, region_of(region), units, container, languages)
+        run.text or "____" for run in package_contents(cast(WorkedBatch, sheet), sheet.own, region_of(region), units, container, languages)
     ).replace("\u00a0", " ")
 
 
@@ -48,12 +53,15 @@ def said(sheet, units, region="US", container="cut soap bar"):
         (10, "2", "muslin tea bag", "10 bags, Net Wt 2 oz (56.6 g) each, Total Net Wt 20 oz (1 lb 4 oz) 566 g"),
     ],
 )
-def test_the_published_packages(units, ounces, container, statement):
+def test_the_published_packages(units: int, ounces: str, container: str, statement: str) -> None:
     assert said(batch(Fraction(ounces) * OUNCE), units, container=container) == statement
 
 
-def test_volumes_other_regions_and_soap_that_has_not_been_weighed():
-    assert said(batch("118.3", "volume"), 3, container="4 fl oz bottle") == "3 bottles, 4 fl oz (118 mL) each, Total 12 fl oz (354 mL)"
+def test_volumes_other_regions_and_soap_that_has_not_been_weighed() -> None:
+    assert (
+        said(batch("118.3", DeclaredBy.VOLUME), 3, container="4 fl oz bottle")
+        == "3 bottles, 4 fl oz (118 mL) each, Total 12 fl oz (354 mL)"
+    )
     for region in ("EU", "UK", "Canada"):
         assert said(batch("96"), 3, region) == "3 × 96 g (288 g)"
     assert said(batch("4.25"), 3, "Canada") == "3 × 4.2 g (12 g) / 3 × 4,2 g (12 g)"
@@ -62,7 +70,7 @@ def test_volumes_other_regions_and_soap_that_has_not_been_weighed():
     assert said(soap, 3, "EU") == "3 × ____ = ____"
 
 
-def test_a_package_has_one_label_and_what_is_left_its_own(tmp_path):
+def test_a_package_has_one_label_and_what_is_left_its_own(tmp_path: Path) -> None:
     recipe = FILES["recipes/salts.yaml"].replace("weight: 113 g", "weight: 113 g, units in a package: 2")
     in_all = "salts: {each student: 4 containers, spare: 3 containers,"
     a_class = FILES["classes/first/class.yaml"].replace("salts: {each student: 2 containers,", in_all)
@@ -75,7 +83,7 @@ def test_a_package_has_one_label_and_what_is_left_its_own(tmp_path):
     teacher = next(text for path, text in pages.items() if "2027-02-06/teacher" in path)
     assert "Labels (one for a package of 2): 4 lavender essential oil, 4 no scent." in teacher
     sheet = next(one for one in edition.sheets if one.students == 3)
-    product = class_json(sheet, (), "first", "salts")["product"]
+    product = product_json(sheet, "salts")
     assert [(one["chosen"]["scent"], one["units"], one["labels"], one["open"]) for one in product["labels"]] == [
         ("Lavender essential oil", 2, 4, 4), (None, 2, 3, 3), (None, 1, 1, 1)
     ]  # fmt: skip
@@ -83,7 +91,7 @@ def test_a_package_has_one_label_and_what_is_left_its_own(tmp_path):
 
 
 @given(st.integers(1, 4), st.integers(1, 3), st.lists(st.sampled_from(["lavender oil", "no scent", ""]), max_size=8))
-def test_packages_need_no_more_of_an_option_than_the_amounts_expect(units, packages, cells):
+def test_packages_need_no_more_of_an_option_than_the_amounts_expect(units: int, packages: int, cells: Sequence[str]) -> None:
     fill = replace(STUDIO.recipes["meadow-lotion"].fill, units=units)
     recipes = {**STUDIO.recipes, "meadow-lotion": replace(STUDIO.recipes["meadow-lotion"], fill=fill)}
     makes = (replace(QUICK.makes[0], each_student=units * packages, spare=units),)

@@ -1,8 +1,13 @@
 """The pH of a product in words: what was measured, where the preservative works, and nothing where there is no pH to speak of."""
 
+from collections.abc import Callable
+from pathlib import Path
+
 import pytest
 
+from builder.compose.edition import Edition
 from builder.compose.formula.ph_words import ph_words
+from builder.model.recipe.worked_batch import WorkedBatch
 from tests.compose.conftest import read_edition, write_studio
 
 LOTION = """
@@ -35,8 +40,8 @@ MEASURED = 'pH: {low: 5.6, high: 6.2, measured: "strips, November 2026"}\n'
 
 
 @pytest.fixture
-def sheet(tmp_path):
-    def sheet(preservative, more="", **changed):
+def sheet(tmp_path: Path) -> Callable[..., WorkedBatch]:
+    def sheet(preservative: str, more: str = "", **changed: str) -> WorkedBatch:
         recipe = LOTION.replace("PRESERVATIVE", preservative) + more
         files = {"recipes__lotion_yaml": recipe, "classes__first__class_yaml": CLASS, "classes__first__lesson_md": LESSON, **changed}
         return read_edition(write_studio(tmp_path, **files)).sheets[0].made[0].batch
@@ -44,7 +49,7 @@ def sheet(tmp_path):
     return sheet
 
 
-def test_what_was_measured_and_where_the_preservative_works(sheet):
+def test_what_was_measured_and_where_the_preservative_works(sheet: Callable[..., WorkedBatch]) -> None:
     """The window, 3 to 10, is that of the ingredient's card (content/ingredients), which says that it is from memory."""
     lotion = sheet(BLEND, MEASURED)
     assert ph_words(lotion) == (
@@ -54,11 +59,11 @@ def test_what_was_measured_and_where_the_preservative_works(sheet):
     assert ph_words(lotion, at_home=True).startswith("The studio's own batch had pH 5.6 to 6.2 (strips, November 2026). The ")
 
 
-def test_a_preservative_asks_for_it_where_nothing_was_measured(sheet):
+def test_a_preservative_asks_for_it_where_nothing_was_measured(sheet: Callable[..., WorkedBatch]) -> None:
     assert ph_words(sheet(BLEND)).startswith(f"Not measured yet. The {BLEND} works at pH 3 to 10")
 
 
-def test_without_water_or_preservative_there_is_nothing_to_say(edition, sheet):
+def test_without_water_or_preservative_there_is_nothing_to_say(edition: Edition, sheet: Callable[..., WorkedBatch]) -> None:
     salts, bar = edition.sheets[0].made
     assert ph_words(salts.batch) == ph_words(bar.batch) == ""
     assert ph_words(sheet("glycerin")) == ""

@@ -1,6 +1,7 @@
 """How a class is run, as its documents say it: the format in sentences, who watches, the check list, reminders at the bench, the plan."""
 
 import re
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from pathlib import Path
 
@@ -11,6 +12,7 @@ from builder import cli
 from builder.compose.addresses import Address
 from builder.compose.dates.time_words import clock_from, time_strip
 from builder.compose.document_table import copies_to_print
+from builder.compose.edition import Edition
 from builder.compose.publication import compose_documents
 from builder.compose.teaching.format_words import how_it_is_made, taken_home
 from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
@@ -21,22 +23,24 @@ from builder.compose.teaching.seating import view_seating
 from builder.compose.teaching.staff_words import after_rows, ahead_rows
 from builder.compose.teaching.supervision_words import asks, basis
 from builder.library import LAYOUTS
-from builder.model.document import Folder
+from builder.model.document import Document, Folder
+from builder.model.teaching.class_plan import ClassPlan
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
 from tests.composing import composed
+from tests.making import sure
 
 SOUND = Path(__file__).parent.parent / "findings" / "_sound"
 
 
-def plain(texts):
+def plain(texts: Iterable[str]) -> list[str]:
     return [text.replace("\u00a0", " ") for text in texts]
 
 
-def page(document):
+def page(document: Document) -> str:
     return " ".join(BeautifulSoup(document.html, "html.parser").get_text(" ").split()).replace("\u00a0", " ")
 
 
-def test_sentences_say_what_is_watched_done_chosen_filled_and_taken_home(edition):
+def test_sentences_say_what_is_watched_done_chosen_filled_and_taken_home(edition: Edition) -> None:
     sheet = edition.sheets[0]
     assert plain(how_it_is_made(edition.studio, sheet)) == [
         "You make the plain salts with the others, in one pot for all.",
@@ -48,11 +52,11 @@ def test_sentences_say_what_is_watched_done_chosen_filled_and_taken_home(edition
     assert taken_home(sheet) == "You take home a jar and a bar."
 
 
-def test_the_class_page_says_it_too(document):
+def test_the_class_page_says_it_too(document: Callable[[str], str]) -> None:
     assert "You watch the teacher make the plain bar, with every step explained." in document("site/classes/first.html")
 
 
-def test_the_teachers_sheet_says_why_and_who_watches_whom(document):
+def test_the_teachers_sheet_says_why_and_who_watches_whom(document: Callable[[str], str]) -> None:
     text = " ".join(BeautifulSoup(document("print/first/2027-03-06/teacher.pdf"), "html.parser").get_text(" ").split())
     for words in (
         "Why this format",
@@ -65,7 +69,7 @@ def test_the_teachers_sheet_says_why_and_who_watches_whom(document):
     assert "9:45 AM Get ready 15 min" in text
 
 
-def test_numbers_of_the_studios_own_stand_beside_those_that_they_take_the_place_of(tmp_path):
+def test_numbers_of_the_studios_own_stand_beside_those_that_they_take_the_place_of(tmp_path: Path) -> None:
     policy = "teaching policy:\n  any work of the hands: {students to a supervisor: 30}\n"
     folders = write_studio(tmp_path / "plain"), write_studio(tmp_path / "own", studio_yaml=FILES["studio.yaml"] + policy)
     sheets = [read_edition(folder).sheets[0] for folder in folders]
@@ -75,15 +79,15 @@ def test_numbers_of_the_studios_own_stand_beside_those_that_they_take_the_place_
     assert "own" not in basis(before, 16)
 
 
-def test_each_bench_stands_on_the_plan_once_and_apart_from_the_others(edition):
+def test_each_bench_stands_on_the_plan_once_and_apart_from_the_others(edition: Edition) -> None:
     for sheet in edition.sheets:
         plan = view_seating(sheet)
-        benches = [box for box in plan.boxes if not box.strong]
+        benches = [box for box in sure(plan).boxes if not box.strong]
         assert len(benches) == sheet.groups
-        for one in plan.boxes:
-            x, y, width, height = map(int, plan.view_box.split())
+        for one in sure(plan).boxes:
+            x, y, width, height = map(int, sure(plan).view_box.split())
             assert x <= one.x and y <= one.y and one.x + one.width <= x + width and one.y + one.height <= y + height
-            for other in plan.boxes:
+            for other in sure(plan).boxes:
                 apart = (
                     one.x + one.width <= other.x
                     or other.x + other.width <= one.x
@@ -91,7 +95,7 @@ def test_each_bench_stands_on_the_plan_once_and_apart_from_the_others(edition):
                     or other.y + other.height <= one.y
                 )
                 assert one == other or apart
-        assert set(plain(text.words for text in plan.texts)) >= {
+        assert set(plain(text.words for text in sure(plan).texts)) >= {
             f"Group {sheet.groups}: {sheet.last_group} {'person' if sheet.last_group == 1 else 'people'}"
         }
 
@@ -110,7 +114,7 @@ You make two things.
 """
 
 
-def test_what_is_weighed_ahead_into_cups_is_on_the_check_list_and_marked_on_the_bench_card(tmp_path):
+def test_what_is_weighed_ahead_into_cups_is_on_the_check_list_and_marked_on_the_bench_card(tmp_path: Path) -> None:
     edition = read_edition(write_studio(tmp_path, classes__first__lesson_md=CUPS))
     sheet = edition.sheets[0]
     groups = {group.title: plain(group.lines) for group in check_groups(edition, sheet, copies_to_print(edition, sheet))}
@@ -121,15 +125,15 @@ def test_what_is_weighed_ahead_into_cups_is_on_the_check_list_and_marked_on_the_
     assert "Water" in cards and "Water: ready" not in cards
 
 
-def test_the_plan_shows_an_eyewash_only_where_a_rule_asks_for_one(edition):
+def test_the_plan_shows_an_eyewash_only_where_a_rule_asks_for_one(edition: Edition) -> None:
     sheet = edition.sheets[0]
-    assert "Sink and eyewash" in {text.words for text in view_seating(sheet).texts}
+    assert "Sink and eyewash" in {text.words for text in sure(view_seating(sheet)).texts}
     without = view_seating(replace(sheet, preparation=replace(sheet.preparation, kit=("cloths",))))
-    assert "Sink" in {text.words for text in without.texts}
-    assert "eyewash" not in without.description
+    assert "Sink" in {text.words for text in sure(without).texts}
+    assert "eyewash" not in sure(without).description
 
 
-def test_the_check_list_is_in_the_order_of_doing_and_counts_the_sheets(edition):
+def test_the_check_list_is_in_the_order_of_doing_and_counts_the_sheets(edition: Edition) -> None:
     sheet = edition.sheets[1]
     groups = {group.title: plain(group.lines) for group in check_groups(edition, sheet, copies_to_print(edition, sheet))}
     assert list(groups) == [
@@ -148,7 +152,7 @@ def test_the_check_list_is_in_the_order_of_doing_and_counts_the_sheets(edition):
     assert all(line in text for lines in groups.values() for line in lines)
 
 
-def test_what_rests_is_done_days_before_and_nothing_is_weighed_twice(tmp_path):
+def test_what_rests_is_done_days_before_and_nothing_is_weighed_twice(tmp_path: Path) -> None:
     lesson = FILES["classes/first/lesson.md"].replace("(ahead, 15 min, class only)", "(ahead, 2 days before, 15 min, class only)")
     edition = read_edition(write_studio(tmp_path, classes__first__lesson_md=lesson))
     (row,) = ahead_rows(edition.sheets[0], "en_US")
@@ -167,13 +171,13 @@ AFTER = """
 
 
 @pytest.fixture(scope="module")
-def after(tmp_path_factory):
+def after(tmp_path_factory: pytest.TempPathFactory) -> Edition:
     folder = tmp_path_factory.mktemp("after")
     return read_edition(write_studio(folder, classes__first__lesson_md=FILES["classes/first/lesson.md"].rstrip() + "\n" + AFTER))
 
 
 # The class begins at 10:00 on Saturday, February 6 and lasts an hour, so that the staff go on at 11:00; two days later it is Monday.
-def test_what_staff_do_after_the_class_has_its_time_or_its_day(after):
+def test_what_staff_do_after_the_class_has_its_time_or_its_day(after: Edition) -> None:
     sheet = after.sheets[0]
     rows = [(*plain([row.when]), row.title, *plain([row.minutes])) for row in after_rows(sheet, "en_US")]
     assert rows == [("11:00 AM", "Wash up", "20 min"), ("2 days later, Monday, February 8, 2027", "Turn it out", "30 min")]
@@ -188,7 +192,7 @@ def test_what_staff_do_after_the_class_has_its_time_or_its_day(after):
     ]  # fmt: skip
 
 
-def test_what_comes_after_is_for_staff_and_for_home_and_for_nobody_at_the_bench(after):
+def test_what_comes_after_is_for_staff_and_for_home_and_for_nobody_at_the_bench(after: Edition) -> None:
     made = compose_documents(after.studio, after.sheets, (), (LAYOUTS,), TODAY).documents
     texts = {document.path: page(document) for document in made}
     teacher = texts["first/2027-02-06/teacher.pdf"]
@@ -202,28 +206,28 @@ def test_what_comes_after_is_for_staff_and_for_home_and_for_nobody_at_the_bench(
     assert not [path for path in telling if "salts" in path]
 
 
-def test_what_comes_after_takes_no_time_of_the_class_and_decides_no_format(after, edition):
+def test_what_comes_after_takes_no_time_of_the_class_and_decides_no_format(after: Edition, edition: Edition) -> None:
     one, other = after.sheets[0], edition.sheets[0]
     assert [(timed.begins, timed.ends) for timed in one.timeline] == [(timed.begins, timed.ends) for timed in other.timeline]
     assert one.teaching == other.teaching
     assert one.supervision == other.supervision
 
 
-def test_a_wait_stands_on_the_bar_only_for_what_nobody_fills(tmp_path):
+def test_a_wait_stands_on_the_bar_only_for_what_nobody_fills(tmp_path: Path) -> None:
     lesson = FILES["classes/first/lesson.md"].replace(
         "## Mix the salts (students, 40 min)",
         "## It sets (waiting, 30 min)\n\n## Talk (teacher, 10 min, in the wait)\n\n## Mix the salts (students, 10 min)",
     )
     edition = read_edition(write_studio(tmp_path, classes__first__lesson_md=lesson))
     strip = time_strip(edition.sheets[0], clock_from(None, "en_US"))
-    assert [(one.who, one.left, one.width) for one in strip.segments] == [
+    assert [(one.who, one.left, one.width) for one in sure(strip).segments] == [
         ("teacher", "0%", "33.333%"), ("waiting", "50%", "33.333%"), ("teacher", "33.333%", "16.667%"), ("students", "83.333%", "16.667%"),
     ]  # fmt: skip
     home = next(d for d in composed("take-home page", edition) if d.path.endswith("salts--500-g.html"))
     assert "Work: about 25 minutes. Waiting: 30 minutes." in page(home)
 
 
-def test_a_caution_comes_back_whole_in_each_part(edition):
+def test_a_caution_comes_back_whole_in_each_part(edition: Edition) -> None:
     sheet = edition.sheets[0]
     part = next(one for one in sheet.studio_class.lesson.parts if one.title == "Watch the lye")
     sources = [FlowSource(part, sheet.made[1].batch), FlowSource(part, sheet.made[1].batch)]
@@ -233,15 +237,15 @@ def test_a_caution_comes_back_whole_in_each_part(edition):
     assert second.has_cautions and second.calls == first.calls
 
 
-def test_bench_cards_name_what_can_maim_in_a_line(document):
+def test_bench_cards_name_what_can_maim_in_a_line(document: Callable[[str], str]) -> None:
     cards = BeautifulSoup(document("print/first/2027-03-06/bench-cards.pdf"), "html.parser")
-    sections = {section.h2.get_text(): section for section in cards("section")}
+    sections = {sure(section.h2).get_text(): section for section in cards("section")}
     said = {name: [" ".join(line.get_text(" ").split()) for line in one.select(".reminder")] for name, one in sections.items()}
     assert said["Plain salts"] == []  # Neat scent oils are a warning, and stand whole in the steps.
     assert said["Plain bar"] == ["DANGER Lye burns. Fresh soap still burns. Goggles, gloves, and the steps sheet first."]
 
 
-def test_the_plan_tells_format_supervision_and_clock(edition):
+def test_the_plan_tells_format_supervision_and_clock(edition: Edition) -> None:
     text = "\n".join(plan_lines(edition.studio, edition.sheets[1]))
     for words in (
         "For this format speaks",
@@ -256,27 +260,27 @@ def test_the_plan_tells_format_supervision_and_clock(edition):
     ("arguments", "status"),
     [(["one-lotion"], 0), (["one-lotion", "--date", "2027-03-06"], 0), (["one-lotoin"], 2), (["one-lotion", "--date", "2020-01-01"], 2)],
 )
-def test_the_plan_command(capsys, arguments, status):
+def test_the_plan_command(capsys: pytest.CaptureFixture[str], arguments: Sequence[str], status: int) -> None:
     assert cli.main(["plan", str(SOUND), *arguments, "--today", "2027-01-15"]) == status
     printed = capsys.readouterr()
     assert ("Who watches whom" in printed.out) == (status == 0)
     assert re.search(r"Traceback", printed.err) is None
 
 
-def test_a_rule_on_minors_asks_for_two_adults_only_where_minors_may_come(edition):
+def test_a_rule_on_minors_asks_for_two_adults_only_where_minors_may_come(edition: Edition) -> None:
     rule = edition.studio.supervision["any work of the hands"]
     assert asks(rule, 17) == "1 adult for 10 students, 2 adults at least, from 6 years, at most 24 students"
     assert asks(rule, 18) == "1 adult for 24 students, from 6 years, at most 24 students"
 
 
-def locked_away(edition, sheet):
+def locked_away(edition: Edition, sheet: ClassPlan) -> list[str]:
     """Give what the check list says is locked away when all have gone."""
     lines = next(group.lines for group in check_groups(edition, sheet, ()) if group.title == "When all have gone")
     assert {"Whatever was switched on or lit is off, and unplugged", "Gear washed, counted and hung up"} <= set(lines)
     return [line for line in lines if "locked away" in line]
 
 
-def test_what_is_locked_away_is_what_the_class_has(edition):
+def test_what_is_locked_away_is_what_the_class_has(edition: Edition) -> None:
     sheet = edition.sheets[1]
     salts, bar = ([one for one in sheet.made if bool(one.batch.recipe.lye) is has_lye] for has_lye in (False, True))
     assert salts and bar

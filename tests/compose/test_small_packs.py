@@ -1,10 +1,14 @@
 """The smaller ingredient list of a small pack: only below its surface, only where nothing else sits, and never the other text."""
 
+from collections.abc import Mapping
 from dataclasses import replace
 from fractions import Fraction
+from pathlib import Path
+from typing import Any
 
 import pytest
 
+from builder.compose.edition import Edition
 from builder.compose.label_layout.label_heights import SMALLER, rules_of, smaller_rules
 from builder.compose.label_layout.label_layout import lay_out
 from builder.compose.label_layout.label_lines import Setter
@@ -13,6 +17,7 @@ from builder.model.label.type_height import Statement, rules_for
 from builder.rules.label_surface import surface_of
 from tests.compose.conftest import FILES, read_edition, write_studio
 from tests.compose.test_label_rules import INCH, container
+from tests.making import Number, sure
 
 TUBE = "lip tube: {{capacity: 5 mL, shape: tube, height: {height} mm, around: 50 mm, source: common-practice, at: tape, known: measured}}\n"
 # A sheet of an invented size, as narrow as the tube is around.
@@ -22,7 +27,7 @@ SHEET = (
 )
 
 
-def balm(folder, height="66", region="US", parts=3):
+def balm(folder: Path, height: str = "66", region: str = "US", parts: int = 3) -> Edition:
     oils = ", ".join(f"{name}: {weight} g" for name, weight in list(OILS.items())[:parts])
     recipe = FILES["recipes/salts.yaml"]
     start, end = recipe.index("phases:"), recipe.index("choices:")
@@ -51,7 +56,7 @@ OILS = {
 
 # 21 CFR 701.3(p) (memory, seen in fragments): below 12 square inches, so that 12.0 is not small.
 @pytest.mark.parametrize(("square_inches", "is_small"), [("11.99", True), ("12", False), ("12.01", False)])
-def test_small_is_below_twelve_square_inches(tmp_path, square_inches, is_small):
+def test_small_is_below_twelve_square_inches(tmp_path: Path, square_inches: str, is_small: bool) -> None:
     studio = read_edition(write_studio(tmp_path)).studio
     area = Fraction(square_inches) * INCH**2
     assert bool(rules_for(studio.type_heights, "US", Statement.SMALL_PACK, area, Fraction(0))) is is_small
@@ -70,12 +75,12 @@ def test_small_is_below_twelve_square_inches(tmp_path, square_inches, is_small):
         ("tube", {"around": "50"}, None),
     ],
 )
-def test_all_of_the_surface_counts(shape, outside, square_millimetres):
+def test_all_of_the_surface_counts(shape: str, outside: Mapping[str, Any], square_millimetres: Number | None) -> None:
     surface = surface_of(container(shape, **outside))
-    assert surface is None if square_millimetres is None else float(surface) == pytest.approx(square_millimetres, rel=1e-4)
+    assert surface is None if square_millimetres is None else float(sure(surface)) == pytest.approx(square_millimetres, rel=1e-4)
 
 
-def test_the_list_alone_gets_smaller_as_little_as_does_and_never_below_its_height(tmp_path):
+def test_the_list_alone_gets_smaller_as_little_as_does_and_never_below_its_height(tmp_path: Path) -> None:
     edition = balm(tmp_path)
     studio, sheet = edition.studio, edition.sheets[-1]
     plan = next(plan_labels(studio, sheet))
@@ -92,7 +97,7 @@ def test_the_list_alone_gets_smaller_as_little_as_does_and_never_below_its_heigh
     assert next(one for one in fitting if one) == laid and fitting[0] is None
 
 
-def test_on_a_larger_tube_or_elsewhere_the_list_stays_as_high_as_other_text(tmp_path):
+def test_on_a_larger_tube_or_elsewhere_the_list_stays_as_high_as_other_text(tmp_path: Path) -> None:
     # 12 square inches are 7742 mm2: 150 mm of side and the ends of the tube pass that.
     tall = balm(tmp_path / "tall", height="160")
     europe = balm(tmp_path / "europe", region="EU")

@@ -1,6 +1,7 @@
 """All documents of a date agree on who weighs what: bench cards, steps, teacher's sheet, check list, plan, each read against the plan."""
 
 import re
+from collections.abc import Sequence
 from pathlib import Path
 
 import pytest
@@ -12,13 +13,16 @@ from builder.compose.teaching.seating import view_seating
 from builder.compose.templates import Templates
 from builder.library import CONTENT, LAYOUTS
 from builder.model.dates.studio_class import BatchFor, Format
-from builder.model.teaching.weighing_plan import FoundAs, Weigher
+from builder.model.recipe.quantity import Mass
+from builder.model.teaching.class_plan import ClassPlan
+from builder.model.teaching.weighing_plan import FoundAs, Weigher, WeighingTask
 from builder.pipeline import check
 from builder.read.studios import read_studio
 from builder.reckon import reckon_classes
 from tests.compose.conftest import TODAY
 from tests.composing import composed
 from tests.findings_studio import write_class
+from tests.making import sure
 
 HERE = Path(__file__).parent.parent.parent
 SCRUB = """
@@ -67,16 +71,16 @@ MADE_UP = {
 }
 
 
-def words(html):
+def words(html: str) -> str:
     return " ".join(BeautifulSoup(html, "html.parser").get_text(" ").split()).replace("\u00a0", " ")
 
 
-def number(mass):
+def number(mass: Mass) -> str:
     return f"{float(mass.grams):g}"
 
 
 @pytest.fixture(scope="module")
-def made_up_folder(tmp_path_factory):
+def made_up_folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
     folder = tmp_path_factory.mktemp("weighing") / "studio"
     for key, (recipe, batch, lesson) in MADE_UP.items():
         write_class(folder, key, recipe, BatchFor(f"one for {'the' if batch == 'class' else 'each'} {batch}"), lesson)
@@ -84,15 +88,15 @@ def made_up_folder(tmp_path_factory):
 
 
 @pytest.fixture(scope="module")
-def made_up(made_up_folder):
+def made_up(made_up_folder: Path) -> Edition:
     return edition_of(made_up_folder)
 
 
-def test_sound_classes_are_silent(made_up_folder):
+def test_sound_classes_are_silent(made_up_folder: Path) -> None:
     assert [finding.wrong for finding in check(made_up_folder, on=TODAY).findings if finding.stops] == []
 
 
-def edition_of(folder):
+def edition_of(folder: Path) -> Edition:
     studio, findings = read_studio(folder, CONTENT)
     assert findings == []
     sheets = reckon_classes(studio, studio.classes.values(), on=TODAY)
@@ -100,24 +104,24 @@ def edition_of(folder):
 
 
 @pytest.fixture(scope="module")
-def example():
+def example() -> Edition:
     return edition_of(HERE / "site_example")
 
 
-def test_of_the_example_all_documents_agree(example):
+def test_of_the_example_all_documents_agree(example: Edition) -> None:
     for sheet in example.sheets:
         agree(example, sheet)
 
 
 @pytest.mark.parametrize("key", MADE_UP)
-def test_of_made_up_classes_all_documents_agree(made_up, key):
+def test_of_made_up_classes_all_documents_agree(made_up: Edition, key: str) -> None:
     sheets = [sheet for sheet in made_up.sheets if sheet.studio_class.key == key]
     assert len(sheets) == 2 and all(sheet.weighing.tasks for sheet in sheets)
     for sheet in sheets:
         agree(made_up, sheet)
 
 
-def agree(edition, sheet):
+def agree(edition: Edition, sheet: ClassPlan) -> None:
     """Hold each document of a date against its weighing plan."""
     plan = sheet.weighing
     assert {(task.recipe, task.purpose) for task in plan.tasks} == {
@@ -146,19 +150,19 @@ def agree(edition, sheet):
         (cards,), (steps,) = (composed(name, edition, sheet) for name in ("bench cards", "steps at the bench"))
         cards_agree(sheet, BeautifulSoup(cards.html, "html.parser"))
         steps_agree(sheet, BeautifulSoup(steps.html, "html.parser"))
-        said = view_seating(sheet).description
+        said = sure(view_seating(sheet)).description
         told = {int(n) for n in re.findall(r"(?:Group|Place) (\d+) weighs for all", said)}
         assert told == (set(plan.groups_that_weigh_for_all()) if sheet.groups > 1 else set())
     lye = [one for one in plan.solutions if one.ahead]
     assert checklist.count("stirred slowly into") == len(lye)
-    for one in lye:
-        for bottles in one.bottles:
+    for solution in lye:
+        for bottles in solution.bottles:
             assert re.search(
                 rf"{bottles.number} bottles? of [a-z ]+ solution, [\d.]+ %, (at least )?{re.escape(number(bottles.each))} g in", checklist
             )
 
 
-def said_in(row, task):
+def said_in(row: Sequence[str], task: WeighingTask) -> bool:
     return (
         row[1].startswith(task.recipe)
         and f"{task.ingredient} {number(task.each)} g" in row[3].split("; ")
@@ -166,11 +170,11 @@ def said_in(row, task):
     )
 
 
-def whose(task):
+def whose(task: WeighingTask) -> str:
     return {"class": "", "group": ", for each group", "student": ", for each student", "teacher": ", the teacher's own"}[task.purpose]
 
 
-def how(task):
+def how(task: WeighingTask) -> str:
     """Give a word that the row of a weighing begins with."""
     if task.weigher is Weigher.ONE_GROUP:
         return f" {task.group}, once for all"
@@ -178,13 +182,13 @@ def how(task):
         return "together" if task.purpose == "class" else f"each {task.purpose}, with the teacher"
     return {
         Weigher.AHEAD: "ahead",
-        Weigher.TEACHER: "staff" if task.purpose == "teacher" and task.part.by_hand else "the teacher",
+        Weigher.TEACHER: "staff" if task.purpose == "teacher" and sure(task.part).by_hand else "the teacher",
         Weigher.AFTER: "staff, after the class",
         Weigher.EACH_POT: f"each {task.purpose}",
     }[task.weigher]
 
 
-def cards_agree(sheet, cards):
+def cards_agree(sheet: ClassPlan, cards: BeautifulSoup) -> None:
     """Of every pot a bench card lists all that goes in, and whoever else weighs it is named; of one pot for all what this group weighs."""
     for group, card in enumerate(cards.select("article.card"), start=1):
         for made, section in zip(sheet.made, card.select("section"), strict=True):
@@ -211,13 +215,13 @@ def cards_agree(sheet, cards):
                 assert all(f"{number(one.solution)} g" in text for one in solutions)
 
 
-def reads(line):
+def reads(line: str) -> tuple[float, str]:
     """Give the number of grams and the name with which a line of a bench card begins."""
-    amount, name = re.fullmatch(r"([\d. ]+) g (.*)", line.strip()).groups()
+    amount, name = sure(re.fullmatch(r"([\d. ]+) g (.*)", line.strip())).groups()
     return float(amount.replace(" ", "")), name.split(":")[0].strip()
 
 
-def steps_agree(sheet, steps):
+def steps_agree(sheet: ClassPlan, steps: BeautifulSoup) -> None:
     """What is weighed once for all is said to be, on the steps that every group has."""
     by_title = {section.h2.get_text(): section.get_text(" ") for section in steps.select("section") if section.h2}
     for timed in sheet.timeline:

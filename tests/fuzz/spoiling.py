@@ -2,6 +2,7 @@
 
 import random
 from pathlib import Path
+from random import Random
 
 from tests.fuzz import vocabulary as say
 from tests.fuzz.bases import Files, choose
@@ -33,7 +34,7 @@ def spoilt(seed: int, *, small: bool = False) -> tuple[Files, list[str]]:
     return files, done
 
 
-def _text(files, name, chance):
+def _text(files: dict[str, bytes], name: str, chance: Random) -> None:
     try:
         text = files[name].decode("utf-8")
     except UnicodeDecodeError:
@@ -42,11 +43,11 @@ def _text(files, name, chance):
     files[name] = change(text, chance).encode("utf-8", "surrogatepass")
 
 
-def _bytes(files, name, chance):
+def _bytes(files: dict[str, bytes], name: str, chance: Random) -> None:
     files[name] = change_bytes(files[name], chance)
 
 
-def _file(files, name, chance):
+def _file(files: dict[str, bytes], name: str, chance: Random) -> None:
     """Take a file away, rename it, copy it, or put something else in its place."""
     kind, path = chance.randrange(6), Path(name)
     other = str(path.with_name(chance.choice(say.NAMES) + path.suffix))
@@ -64,13 +65,13 @@ def _file(files, name, chance):
         files[chance.choice(sorted(files))] = files[name]
 
 
-def _layout(files, _, chance):
+def _layout(files: dict[str, bytes], _: str, chance: Random) -> None:
     """Add one of our templates as the studio's own, changed."""
     name = chance.choice(TEMPLATES)
     files[f"layouts/{name}"] = change_template((LAYOUTS / name).read_text(encoding="utf-8"), chance).encode()
 
 
-def _more(files, _, chance):
+def _more(files: dict[str, bytes], _: str, chance: Random) -> None:
     """Add what leads in circles, or what few studios have."""
     kind = chance.randrange(4)
     if kind == 0:

@@ -3,18 +3,20 @@
 Many more are tried by hand with `python -m tests.fuzz`. What was found so, once mended, has a test of its own beside what it is about.
 """
 
+from pathlib import Path
+
 import pytest
 
 from tests.fuzz.trial import try_seed
 
 
 @pytest.mark.parametrize("seed", range(45))
-def test_a_spoilt_studio_is_answered_in_words(seed, tmp_path):
+def test_a_spoilt_studio_is_answered_in_words(seed: int, tmp_path: Path) -> None:
     trial = try_seed(seed, tmp_path, small=True)
     assert trial.faults == [], trial.done
 
 
-def test_the_watch_sees_what_is_written_and_asked_of_others(tmp_path):
+def test_the_watch_sees_what_is_written_and_asked_of_others(tmp_path: Path) -> None:
     import socket
     import subprocess
     import sys

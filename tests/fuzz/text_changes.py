@@ -1,6 +1,7 @@
 """One change to a lesson, a page, a roster or a template, or to the bytes of any file."""
 
 import random
+from random import Random
 
 from tests.fuzz import vocabulary as say
 from tests.fuzz.bases import words
@@ -33,12 +34,12 @@ def change_prose(text: str, chance: random.Random) -> str:
     return "\n".join(lines)
 
 
-def _within(line, new, chance):
+def _within(line: str, new: str, chance: Random) -> str:
     at = chance.randint(0, len(line))
     return line[:at] + new + line[at:]
 
 
-def _word(line, chance):
+def _word(line: str, chance: Random) -> str:
     parts = line.split(" ")
     parts[chance.randrange(len(parts))] = chance.choice((*words(), *say.NUMBERS, "not", "never", "into", "lye", "water"))
     return " ".join(parts)

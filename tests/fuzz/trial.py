@@ -5,14 +5,19 @@ import io
 import re
 import tempfile
 import traceback
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cache
 from pathlib import Path
 from unittest.mock import patch
 
 from builder import cli
+from builder.model.finding import Finding
+from builder.model.place import Place
 from builder.press import missing_pdf_engine
+from builder.read.text.source_lines import SourceLines
 from builder.tasks import known_runs, told
+from builder.terminal.findings import print_findings
 from tests.fuzz.bases import SOUND
 from tests.fuzz.spoiling import lay_out, spoilt
 from tests.fuzz.watching import TooSlowError, watched
@@ -32,7 +37,7 @@ class Trial:
     done: list[str]
     status: object = None
     err: str = ""
-    findings: tuple = ()
+    findings: tuple[Finding, ...] = ()
     faults: list[str] = field(default_factory=list)
 
 
@@ -47,8 +52,9 @@ def try_seed(seed: int, folder: Path, *, pdf: bool = False, small: bool = False)
     output.mkdir()
     arguments = [trial.command, str(studio), *_more(trial.command, files, output), "--today", "2027-01-01"]
     allowed = [output] if trial.command == "publish" else []
-    out, err = (io.TextIOWrapper(io.BytesIO(), encoding="utf-8", errors=how) for how in ("strict", "backslashreplace"))
-    kept = []
+    written = io.BytesIO()
+    out, err = io.TextIOWrapper(io.BytesIO(), encoding="utf-8"), io.TextIOWrapper(written, encoding="utf-8", errors="backslashreplace")
+    kept: list[Finding] = []
     with (
         patch.object(told, "print_findings", _keeping(kept)),
         patch.object(known_runs, "keep", lambda *_: None),  # the cache is no place of a studio
@@ -64,14 +70,15 @@ def try_seed(seed: int, folder: Path, *, pdf: bool = False, small: bool = False)
         except (Exception, SystemExit):
             trial.faults.append(traceback.format_exc()[-4000:])
     out.flush()
-    trial.err = err.detach().getvalue().decode("utf-8") if not err.flush() else ""
+    err.flush()
+    trial.err = written.getvalue().decode("utf-8")
     trial.findings = tuple(kept)
     if not trial.faults:
         trial.faults += [*_wrong_status(trial), *_wrong_words(trial), *_wrong_places(trial, studio)]
     return trial
 
 
-def _more(command, files, output):
+def _more(command: str, files: Mapping[str, bytes], output: Path) -> list[str]:
     first = {kind: next((name.split("/")[1] for name in sorted(files) if name.startswith(kind)), "x") for kind in ("recipes/", "classes/")}
     return {
         "publish": ["--only-sound", "--to", str(output / "out")],
@@ -81,28 +88,28 @@ def _more(command, files, output):
 
 
 @cache
-def _load_what_is_shared():
+def _load_what_is_shared() -> None:
     """Load what ships, which is kept in the user's cache, and what looks for the PDF engine with the machine's own programs."""
     missing_pdf_engine()
     with contextlib.redirect_stdout(io.StringIO()), contextlib.redirect_stderr(io.StringIO()):
         cli.main(["check", str(SOUND)])
 
 
-def _keeping(kept):
-    plain = told.print_findings
+def _keeping(kept: list[Finding]) -> Callable[[Sequence[Finding], SourceLines], None]:
+    plain = print_findings
 
-    def keep(findings, lines):
+    def keep(findings: Sequence[Finding], lines: SourceLines) -> None:
         kept.extend(findings)
         plain(findings, lines)
 
     return keep
 
 
-def _without_pdf(pdf):
+def _without_pdf(pdf: bool) -> contextlib.AbstractContextManager[object]:
     return contextlib.nullcontext() if pdf else patch("builder.press._press_sheets", lambda *_: (None, (), 0))
 
 
-def _wrong_status(trial):
+def _wrong_status(trial: Trial) -> Iterator[str]:
     stops = any(finding.stops for finding in trial.findings)
     right = {0, 1} if trial.command in ("check", "publish") else {0, 1, 2}
     if trial.status not in right:
@@ -113,7 +120,7 @@ def _wrong_status(trial):
         yield "nothing was said"
 
 
-def _wrong_words(trial):
+def _wrong_words(trial: Trial) -> Iterator[str]:
     found = _OURS.search(trial.err)
     if found:
         yield f"words of ours: {trial.err[max(0, found.start() - 200) : found.end() + 200]}"
@@ -122,14 +129,14 @@ def _wrong_words(trial):
             yield f"{one.name} says nothing"
 
 
-def _wrong_places(trial, studio):
+def _wrong_places(trial: Trial, studio: Path) -> Iterator[str]:
     for one in trial.findings:
         wrong = _wrong_place(one.place, CONTENT if one.place.file.startswith("content/") else studio)
         if wrong:
             yield f"{one.name} at {one.place}: {wrong}"
 
 
-def _wrong_place(place, root):
+def _wrong_place(place: Place, root: Path) -> str:
     path = root / place.file
     if not place.file:
         return "no file"

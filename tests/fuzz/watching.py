@@ -3,13 +3,15 @@
 import os
 import signal
 import sys
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from pathlib import Path
+from typing import Any
 
 _WRITES = os.O_WRONLY | os.O_RDWR | os.O_CREAT | os.O_TRUNC | os.O_APPEND
 _CHANGES = {"os.mkdir", "os.rename", "os.remove", "os.rmdir", "os.symlink", "os.link", "os.chmod", "os.chown", "os.truncate", "os.utime"}
 _REACHES = ("socket.", "subprocess.", "os.system", "os.exec", "os.posix_spawn", "os.fork", "urllib.", "ftplib.", "http.", "webbrowser.")
-_watch = None
+_watch: "Watch | None" = None
 
 
 class TooSlowError(BaseException):
@@ -19,11 +21,11 @@ class TooSlowError(BaseException):
 class Watch:
     """What was seen: breaches in words. Writing is allowed in the given folders alone."""
 
-    def __init__(self, allowed):
+    def __init__(self, allowed: Sequence[Path]) -> None:
         self.allowed = tuple(str(one) for one in allowed)
-        self.breaches = []
+        self.breaches: list[str] = []
 
-    def see(self, event, arguments):
+    def see(self, event: str, arguments: tuple[Any, ...]) -> None:
         """Judge one event of the interpreter."""
         if event == "open":
             path, mode, flags = arguments
@@ -35,7 +37,7 @@ class Watch:
         elif event.startswith(_REACHES):
             self.breaches.append(f"{event} {arguments!r:.200}")
 
-    def _write(self, path, event, within=-1):
+    def _write(self, path: Any, event: str, within: int = -1) -> None:
         if isinstance(path, int) or path is None:
             return
         folder = Path(f"/proc/self/fd/{within}").readlink() if within >= 0 else Path()
@@ -44,7 +46,10 @@ class Watch:
             self.breaches.append(f"{event} {where}")
 
 
-def _hook(event, arguments):
+def _hook(
+    event: str,
+    arguments: tuple[Any, ...],
+) -> None:
     if _watch is not None:
         _watch.see(event, arguments)
 
@@ -53,11 +58,11 @@ sys.addaudithook(_hook)
 
 
 @contextmanager
-def watched(allowed, seconds):
+def watched(allowed: Sequence[Path], seconds: float) -> Iterator[Watch]:
     """Watch what is done within, for so many seconds of processor time. Raises TooSlowError."""
     global _watch
 
-    def too_slow(*_):
+    def too_slow(*_: object) -> None:
         raise TooSlowError
 
     before = signal.signal(signal.SIGPROF, too_slow)

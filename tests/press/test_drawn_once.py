@@ -1,22 +1,32 @@
 """A drawing that stands on a sheet many times is drawn once, looks the same, and the names of the library that this rests on are there."""
 
 import inspect
+from pathlib import Path
 
 import pypdfium2
 import pytest
 from PIL import ImageChops
+from PIL.Image import Image
 
 from builder.library import LAYOUTS
 from builder.model.document import Document, Folder
 from builder.press import sheets
 from builder.press.fonts import only_our_fonts
+from builder.press.kept import PressedSheet
 from builder.press.sheets import Engine
 
 CELL = '<div style="width: 40mm; height: 30mm; border: 5mm solid; border-image: url({}) 30 round; margin: 2mm">Weigh {} g.</div>'
 HTML = '<!DOCTYPE html><html lang="en"><head><title>A</title></head><body class="a4" data-title="A">{}</body></html>'
 
 
-def press(folder, fonts, number):
+def extremes(grey: Image) -> tuple[float, float]:
+    """Give the darkest and the lightest of a picture in greys."""
+    low, high = grey.getextrema()
+    assert isinstance(low, (int, float)) and isinstance(high, (int, float))
+    return low, high
+
+
+def press(folder: Path, fonts: Path, number: int) -> PressedSheet:
     cells = "".join(CELL.format(f"{border}.svg", grams) for border in ("leaves", "stars") for grams in range(number))
     document = Document(Folder.PRINT, "a.pdf", "A", HTML.format(cells), ("tokens.css", "paper.css"))
     with only_our_fonts(fonts):
@@ -24,18 +34,20 @@ def press(folder, fonts, number):
 
 
 @pytest.fixture
-def studio(tmp_path):
+def studio(tmp_path: Path) -> Path:
     for name in ("leaves", "stars"):
         (tmp_path / f"{name}.svg").write_bytes((LAYOUTS / "borders" / f"{name}.svg").read_bytes())
     return tmp_path
 
 
-def pictures(pdf):
+def pictures(pdf: bytes) -> list[Image]:
     with pypdfium2.PdfDocument(pdf) as read:
         return [page.render(scale=1.5).to_pil().convert("L") for page in read]
 
 
-def test_it_looks_as_if_each_were_drawn_anew(studio, tmp_path_factory, monkeypatch):
+def test_it_looks_as_if_each_were_drawn_anew(
+    studio: Path, tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytest.MonkeyPatch
+) -> None:
     from weasyprint.images import SVGImage
 
     fonts = tmp_path_factory.mktemp("fonts")
@@ -47,13 +59,13 @@ def test_it_looks_as_if_each_were_drawn_anew(studio, tmp_path_factory, monkeypat
     assert once.warnings == anew.warnings == ()
     for one, other in zip(pictures(once.pdf), pictures(anew.pdf), strict=True):
         # One step of grey: the edge of a form is rounded elsewhere than that of a path.
-        assert ImageChops.difference(one, other).getextrema()[1] <= 1
-        assert one.getextrema()[0] < 128
+        assert extremes(ImageChops.difference(one, other))[1] <= 1
+        assert extremes(one)[0] < 128
     # Twelve cells of two borders: most of what was drawn anew is gone.
     assert len(once.pdf) < 0.7 * len(anew.pdf)
 
 
-def test_the_names_of_the_library_are_as_they_were():
+def test_the_names_of_the_library_are_as_they_were() -> None:
     from weasyprint.images import SVGImage
     from weasyprint.pdf.stream import Stream
 

@@ -1,17 +1,19 @@
 """Documents and copies stay inside their folders."""
 
+from pathlib import Path
+
 import pytest
 
 from builder.model.document import CopiedFile, Document, Folder
 from builder.press.files import copy_file, write_document
 
 
-def test_a_page_is_written_as_it_is(tmp_path):
+def test_a_page_is_written_as_it_is(tmp_path: Path) -> None:
     write_document(tmp_path, Document(Folder.SITE, "a/b.html", "B", ""), "é\n")
     assert (tmp_path / "site" / "a" / "b.html").read_bytes() == "é\n".encode()
 
 
-def test_of_several_origins_the_first_that_has_the_file_counts(tmp_path):
+def test_of_several_origins_the_first_that_has_the_file_counts(tmp_path: Path) -> None:
     for name in ("own", "ours"):
         (tmp_path / name).mkdir()
         (tmp_path / name / "both.css").write_text(name, encoding="utf-8")
@@ -24,7 +26,7 @@ def test_of_several_origins_the_first_that_has_the_file_counts(tmp_path):
 
 
 @pytest.mark.parametrize("path", ["../../outside.html", "a/../../../outside.html", "/outside.html"])
-def test_no_path_leads_out(tmp_path, path):
+def test_no_path_leads_out(tmp_path: Path, path: str) -> None:
     (tmp_path / "studio").mkdir()
     (tmp_path / "outside.html").touch()
     with pytest.raises(ValueError, match="leads out"):
@@ -33,7 +35,7 @@ def test_no_path_leads_out(tmp_path, path):
         copy_file(tmp_path / "output", CopiedFile(Folder.SITE, "a.svg", "studio", path), (tmp_path / "studio",))
 
 
-def test_a_link_out_of_the_studio_is_not_followed(tmp_path):
+def test_a_link_out_of_the_studio_is_not_followed(tmp_path: Path) -> None:
     (tmp_path / "studio").mkdir()
     (tmp_path / "secret.txt").touch()
     (tmp_path / "studio" / "picture.svg").symlink_to(tmp_path / "secret.txt")

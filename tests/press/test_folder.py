@@ -4,6 +4,7 @@ import os
 import shutil
 import sys
 import threading
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -11,31 +12,31 @@ import pytest
 from builder.press.folder import MARK, FolderError, replaced
 
 
-def write(output, text, name="page.html"):
+def write(output: Path, text: str, name: str = "page.html") -> None:
     with replaced(output) as building:
         (building.folder / "site").mkdir()
         (building.folder / "site" / name).write_text(text, encoding="utf-8")
         (building.folder / name).write_text(text, encoding="utf-8")
 
 
-def names(folder):
+def names(folder: Path) -> list[str]:
     """Give what is in a folder, without the lock, which stays so that no second one is made beside it."""
     return sorted(path.name for path in folder.iterdir() if path.suffix != ".lock")
 
 
-def test_a_new_folder_is_made_with_its_parents(tmp_path):
+def test_a_new_folder_is_made_with_its_parents(tmp_path: Path) -> None:
     write(tmp_path / "a" / "output", "one")
     assert names(tmp_path / "a") == ["output"]
     assert names(tmp_path / "a" / "output") == [MARK, "page.html", "site"]
 
 
-def test_an_empty_folder_may_be_taken(tmp_path):
+def test_an_empty_folder_may_be_taken(tmp_path: Path) -> None:
     (tmp_path / "output").mkdir()
     write(tmp_path / "output", "one")
     assert (tmp_path / "output" / "page.html").read_text(encoding="utf-8") == "one"
 
 
-def test_what_was_published_before_goes_and_what_somebody_else_put_there_stays(tmp_path):
+def test_what_was_published_before_goes_and_what_somebody_else_put_there_stays(tmp_path: Path) -> None:
     output = tmp_path / "output"
     write(output, "one", "old.html")
     (output / "CNAME").write_text("mine", encoding="utf-8")
@@ -50,7 +51,7 @@ def test_what_was_published_before_goes_and_what_somebody_else_put_there_stays(t
     assert names(tmp_path) == ["output"]
 
 
-def test_a_file_of_somebody_else_in_the_way_is_told_and_stays(tmp_path):
+def test_a_file_of_somebody_else_in_the_way_is_told_and_stays(tmp_path: Path) -> None:
     output = tmp_path / "output"
     write(output, "one", "old.html")
     (output / "page.html").write_text("mine", encoding="utf-8")
@@ -60,7 +61,7 @@ def test_a_file_of_somebody_else_in_the_way_is_told_and_stays(tmp_path):
     assert (output / "old.html").read_text(encoding="utf-8") == "one"
 
 
-def test_an_error_leaves_the_old_output_as_it_was(tmp_path):
+def test_an_error_leaves_the_old_output_as_it_was(tmp_path: Path) -> None:
     output = tmp_path / "output"
     write(output, "one")
     with pytest.raises(ZeroDivisionError), replaced(output) as building:
@@ -70,7 +71,7 @@ def test_an_error_leaves_the_old_output_as_it_was(tmp_path):
     assert names(tmp_path) == ["output"]
 
 
-def test_a_folder_with_other_files_is_never_touched(tmp_path):
+def test_a_folder_with_other_files_is_never_touched(tmp_path: Path) -> None:
     (tmp_path / "letters").mkdir()
     (tmp_path / "letters" / "letter.txt").write_text("dear", encoding="utf-8")
     with pytest.raises(FolderError) as error, replaced(tmp_path / "letters"):
@@ -80,7 +81,7 @@ def test_a_folder_with_other_files_is_never_touched(tmp_path):
     assert names(tmp_path / "letters") == ["letter.txt"]
 
 
-def test_a_file_cannot_become_the_output(tmp_path):
+def test_a_file_cannot_become_the_output(tmp_path: Path) -> None:
     (tmp_path / "output").write_text("a file", encoding="utf-8")
     with pytest.raises(FolderError, match="is a file"), replaced(tmp_path / "output"):
         pass
@@ -90,14 +91,14 @@ def test_a_file_cannot_become_the_output(tmp_path):
 TOUCHES = {"open", "os.rename", "os.mkdir", "os.rmdir", "os.remove", "os.chmod", "os.scandir", "os.listdir"}
 
 
-def cut_short(output, number):
+def cut_short(output: Path, number: int) -> bool:
     """Write a second output in a process that ends at once before its so-manyth touch of the disk; say whether it came so far."""
     child = os.fork()
     if child:
         return os.waitstatus_to_exitcode(os.waitpid(child, 0)[1]) == 9
     left = [number]
 
-    def count(event, arguments):
+    def count(event: str, arguments: tuple[object, ...]) -> None:
         if event in TOUCHES and str(output.parent) in str(arguments[0]):
             left[0] -= 1
             if left[0] < 0:
@@ -108,7 +109,7 @@ def cut_short(output, number):
     os._exit(0)
 
 
-def test_a_run_that_is_cut_short_anywhere_loses_nothing(tmp_path):
+def test_a_run_that_is_cut_short_anywhere_loses_nothing(tmp_path: Path) -> None:
     number, seen = 0, set()
     while True:
         home = tmp_path / str(number)
@@ -129,10 +130,10 @@ def test_a_run_that_is_cut_short_anywhere_loses_nothing(tmp_path):
     assert number > 25 and seen == {"one", "two"}
 
 
-def test_a_second_run_waits_for_the_first(tmp_path):
+def test_a_second_run_waits_for_the_first(tmp_path: Path) -> None:
     output, begun, waits, order = tmp_path / "output", threading.Event(), threading.Event(), []
 
-    def second():
+    def second() -> None:
         begun.wait()
         with replaced(output, waits.set) as building:
             order.append("second")
@@ -151,7 +152,7 @@ def test_a_second_run_waits_for_the_first(tmp_path):
     assert names(tmp_path) == ["output"]
 
 
-def test_a_disk_that_is_full_is_a_sentence_and_the_old_output_stays(tmp_path):
+def test_a_disk_that_is_full_is_a_sentence_and_the_old_output_stays(tmp_path: Path) -> None:
     output = tmp_path / "output"
     write(output, "one")
     with pytest.raises(FolderError, match=r"No space left.*page\.html.*old output is as it was"), replaced(output) as building:
@@ -160,12 +161,12 @@ def test_a_disk_that_is_full_is_a_sentence_and_the_old_output_stays(tmp_path):
     assert names(tmp_path) == ["output"]
 
 
-def test_a_swap_that_fails_puts_the_old_output_back(tmp_path, monkeypatch):
+def test_a_swap_that_fails_puts_the_old_output_back(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     output = tmp_path / "output"
     write(output, "one")
     rename = type(output).rename
 
-    def fail(self, target):
+    def fail(self: Path, target: Path) -> Path:
         if self.name == "new":
             raise PermissionError(13, "a viewer holds it open", str(self))
         return rename(self, target)
@@ -176,13 +177,13 @@ def test_a_swap_that_fails_puts_the_old_output_back(tmp_path, monkeypatch):
     assert (output / "page.html").read_text(encoding="utf-8") == "one"
 
 
-def test_what_cannot_be_moved_into_the_new_output_is_never_removed(tmp_path, monkeypatch):
+def test_what_cannot_be_moved_into_the_new_output_is_never_removed(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     output = tmp_path / "output"
     write(output, "one")
     (output / "mine.txt").write_text("mine", encoding="utf-8")
     rename = type(output).rename
 
-    def fail(self, target):
+    def fail(self: Path, target: Path) -> Path:
         if self.name == "mine.txt":
             raise PermissionError(13, "not yours", str(self))
         return rename(self, target)
@@ -199,7 +200,7 @@ def test_what_cannot_be_moved_into_the_new_output_is_never_removed(tmp_path, mon
     assert names(tmp_path) == ["output"]
 
 
-def test_a_whole_disk_and_the_top_of_one_are_refused(tmp_path, monkeypatch):
+def test_a_whole_disk_and_the_top_of_one_are_refused(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     with pytest.raises(FolderError, match="is a whole disk"), replaced(Path("/")):
         pass
     monkeypatch.setattr(Path, "is_mount", lambda self: self == tmp_path / "output")
@@ -207,7 +208,7 @@ def test_a_whole_disk_and_the_top_of_one_are_refused(tmp_path, monkeypatch):
         pass
 
 
-def without_rights(output):
+def without_rights(output: Path) -> str:
     """Write an output as somebody who is not the master of this machine; give what was said."""
     reader, writer = os.pipe()
     child = os.fork()
@@ -228,12 +229,12 @@ def without_rights(output):
         os._exit(0)
     os.close(writer)
     os.waitpid(child, 0)
-    with os.fdopen(reader, "rb") as said:
-        return said.read().decode()
+    with os.fdopen(reader, encoding="utf-8") as told:
+        return told.read()
 
 
 @pytest.fixture
-def open_to_all(tmp_path):
+def open_to_all(tmp_path: Path) -> Iterator[Path]:
     """Give a folder that everybody may reach and write into."""
     folder = tmp_path / "home"
     folder.mkdir()
@@ -247,7 +248,7 @@ def open_to_all(tmp_path):
     shutil.rmtree(folder)
 
 
-def test_where_rights_are_missing_a_sentence_says_so_and_later_runs_go_on(open_to_all):
+def test_where_rights_are_missing_a_sentence_says_so_and_later_runs_go_on(open_to_all: Path) -> None:
     output = open_to_all / "output"
     assert without_rights(output) == ""
     (output / "locked").mkdir()
@@ -266,7 +267,7 @@ def test_where_rights_are_missing_a_sentence_says_so_and_later_runs_go_on(open_t
     assert (output / "page.html").read_text(encoding="utf-8") == "two"
 
 
-def test_where_nothing_can_be_written_the_error_says_so(tmp_path):
+def test_where_nothing_can_be_written_the_error_says_so(tmp_path: Path) -> None:
     (tmp_path / "a").write_text("a file", encoding="utf-8")
     with pytest.raises(FolderError, match="Nothing can be written"), replaced(tmp_path / "a" / "output"):
         pass

@@ -2,12 +2,13 @@
 
 import json
 import random
+from pathlib import Path
 
 import pytest
 
 from builder.library import LAYOUTS
 from builder.model.document import Document, Folder, Publication
-from builder.press import kept, press_publication
+from builder.press import PressOutcome, kept, press_publication
 
 STYLES = ("tokens.css", "words.css", "paper.css")
 SVG = '<svg xmlns="http://www.w3.org/2000/svg" width="20" height="20"><rect width="{0}" height="{0}"/></svg>'
@@ -16,7 +17,7 @@ SVG = '<svg xmlns="http://www.w3.org/2000/svg" width="20" height="20"><rect widt
 class Desk:
     """A studio of a few sheets, each with a picture; what is changed in it is published anew, and afresh beside it."""
 
-    def __init__(self, home):
+    def __init__(self, home: Path) -> None:
         self.home, self.studio = home, home / "studio"
         (self.studio / "layouts" / "styles").mkdir(parents=True)
         self.layouts = (self.studio / "layouts", LAYOUTS)
@@ -24,13 +25,13 @@ class Desk:
         for number in range(3):
             self.draw(number, 5)
 
-    def draw(self, number, size):
+    def draw(self, number: int, size: int) -> None:
         (self.studio / f"{number}.svg").write_text(SVG.format(size), encoding="utf-8")
 
-    def restyle(self, size):
+    def restyle(self, size: int) -> None:
         (self.studio / "layouts" / "styles" / "words.css").write_text(f"p {{ font-size: {size}pt }}", encoding="utf-8")
 
-    def publish(self, output):
+    def publish(self, output: Path) -> PressOutcome:
         documents = tuple(
             Document(
                 Folder.PRINT,
@@ -46,10 +47,10 @@ class Desk:
             Publication(documents, ()), studio_folder=self.studio, layout_folders=self.layouts, output=output, progress=lambda _: None
         )
 
-    def files(self, output):
+    def files(self, output: Path) -> dict[str, bytes]:
         return {path.relative_to(output).as_posix(): path.read_bytes() for path in output.rglob("*") if path.is_file()}
 
-    def publish_both_ways(self, name):
+    def publish_both_ways(self, name: str) -> PressOutcome:
         """Publish over the last output and into an empty folder; both must hold the same bytes and say the same."""
         again, fresh = self.publish(self.home / "again"), self.publish(self.home / name)
         assert self.files(self.home / "again") == self.files(self.home / name)
@@ -59,11 +60,11 @@ class Desk:
 
 
 @pytest.fixture
-def desk(tmp_path):
+def desk(tmp_path: Path) -> Desk:
     return Desk(tmp_path)
 
 
-def test_each_change_presses_what_it_is_about_and_no_more(desk):
+def test_each_change_presses_what_it_is_about_and_no_more(desk: Desk) -> None:
     assert desk.publish_both_ways("0").kept == 0
     assert desk.publish_both_ways("1").kept == 5
     desk.words["2.pdf"] = "Weigh 2.5 g."
@@ -77,7 +78,7 @@ def test_each_change_presses_what_it_is_about_and_no_more(desk):
     assert desk.publish_both_ways("6").kept == 0
 
 
-def test_random_edits(desk):
+def test_random_edits(desk: Desk) -> None:
     draws = random.Random(7)
     for number in range(8):
         for _ in range(draws.randint(1, 2)):
@@ -96,7 +97,7 @@ def test_random_edits(desk):
 
 
 @pytest.mark.parametrize("spoil", ["pdf", "note", "gone", "engine"])
-def test_what_cannot_be_trusted_is_pressed_again(desk, spoil, monkeypatch):
+def test_what_cannot_be_trusted_is_pressed_again(desk: Desk, spoil: str, monkeypatch: pytest.MonkeyPatch) -> None:
     desk.publish_both_ways("0")
     output = desk.home / "again"
     if spoil == "pdf":
@@ -110,7 +111,7 @@ def test_what_cannot_be_trusted_is_pressed_again(desk, spoil, monkeypatch):
     assert desk.publish_both_ways("1").kept == (4 if spoil in ("pdf", "gone") else 0)
 
 
-def test_the_engine_is_known_by_all_that_it_requires():
+def test_the_engine_is_known_by_all_that_it_requires() -> None:
     versions = set(kept._versions(kept.ENGINE))
     assert {one.split()[0] for one in versions} >= {"weasyprint", "pydyf", "fonttools", "tinycss2", "cssselect2"}
     assert kept.engine_sum(("pango 1",)) != kept.engine_sum(("pango 2",))

@@ -8,6 +8,7 @@ import random
 import signal
 import sys
 import time
+from pathlib import Path
 
 import pytest
 
@@ -19,7 +20,7 @@ KILLS = int(os.environ.get("KILLS", "10"))
 HTML = '<!DOCTYPE html><html lang="en"><head><title>A</title></head><body class="a4" data-title="A"><h1>{}</h1></body></html>'
 
 
-def publish(home, number):
+def publish(home: Path, number: int) -> None:
     page = Document(Folder.SITE, "page.html", "A", f"{number}", ())
     sheets = [Document(Folder.PRINT, f"{name}.pdf", "A", HTML.format(f"{name} {number}"), ("tokens.css", "paper.css")) for name in "ab"]
     press_publication(
@@ -27,14 +28,14 @@ def publish(home, number):
     )
 
 
-def published(home):
+def published(home: Path) -> dict[str, bytes]:
     """Give what lies in the output, by its name; of the notes of the program nothing."""
     folder = home / "output"
     return {path.relative_to(folder).as_posix(): path.read_bytes() for path in folder.rglob("*") if path.is_file() and path.name[0] != "."}
 
 
 @pytest.mark.skipif(sys.platform == "win32", reason="no fork")
-def test_killed_at_any_moment(tmp_path, monkeypatch):
+def test_killed_at_any_moment(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(pool, "_cores", lambda: 2)
     monkeypatch.setattr(pool, "FEWEST_FOR_A_PROCESS", 1)
     made = []

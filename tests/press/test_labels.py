@@ -1,8 +1,11 @@
 """Label sheets: every cell where the stock has it, letters as high as was asked for, and no text over an edge."""
 
 import io
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from fractions import Fraction
+from pathlib import Path
+from typing import Any
 
 import page as ua1
 import pdfplumber
@@ -10,16 +13,18 @@ import pypdfium2
 import pytest
 import zxingcpp
 
+from builder.compose.edition import Edition
 from builder.compose.label.label_texts import Run
 from builder.compose.label_layout.label_lines import Block, Setter
 from builder.compose.label_layout.label_pages import cell_of, labels_view
 from builder.compose.views.labels import CellView
 from builder.library import LAYOUTS
 from builder.model.document import Document, Folder
-from builder.model.label.label_sheet import LabelWishes
+from builder.model.label.label_sheet import LabelSheet, LabelWishes
 from builder.model.label.typeface import MeasuredOn
 from builder.model.recipe.quantity import Length
 from builder.press.fonts import only_our_fonts
+from builder.press.kept import PressedSheet
 from builder.press.sheets import Engine
 from builder.press.typefaces import typefaces_of_labels
 from tests.compose.conftest import read_edition, write_studio
@@ -30,28 +35,28 @@ FACES = typefaces_of_labels()
 
 
 @pytest.fixture(scope="module")
-def engine(tmp_path_factory):
+def engine(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Engine]:
     with only_our_fonts(tmp_path_factory.mktemp("fonts")):
         yield Engine(tmp_path_factory.mktemp("studio"), (LAYOUTS,))
 
 
 @pytest.fixture(scope="module")
-def edition(tmp_path_factory):
+def edition(tmp_path_factory: pytest.TempPathFactory) -> Edition:
     return read_edition(write_studio(tmp_path_factory.mktemp("labels")))
 
 
-def wishing(edition, **wishes):
+def wishing(edition: Edition, **wishes: Any) -> Edition:
     profile = replace(edition.studio.profile, labels=LabelWishes(**wishes), public_address="https://test.example")
     return replace(edition, studio=replace(edition.studio, profile=profile))
 
 
-def press(engine, edition, stock, cells, first=1):
+def press(engine: Engine, edition: Edition, stock: LabelSheet, cells: Sequence[CellView], first: int = 1) -> PressedSheet:
     view = labels_view(edition, "Labels", stock, cells, first)
     html = edition.templates.render("sheets/labels.html", view)
     return engine.press(Document(Folder.PRINT, "labels.pdf", "Labels", html, styles("labels")))
 
 
-def corners(sheet):
+def corners(sheet: PressedSheet) -> list[list[tuple[float, ...]]]:
     """Give the left, top, right and bottom edge of everything drawn on each page, in millimetres."""
     with pdfplumber.open(io.BytesIO(sheet.pdf)) as pdf:
         return [
@@ -63,7 +68,7 @@ STOCKS = ("letter 3 x 6", "letter 2 x 4", "letter 2 x 3 round", "a4 3 x 4 square
 
 
 @pytest.mark.parametrize("name", STOCKS)
-def test_every_cell_lies_within_a_tenth_of_a_millimetre(engine, edition, name):
+def test_every_cell_lies_within_a_tenth_of_a_millimetre(engine: Engine, edition: Edition, name: str) -> None:
     stock = edition.studio.label_sheets[name]
     stock = replace(stock, is_cut=False)
     moved = wishing(edition, right=Length(Fraction(3, 2)), down=Length(Fraction(-1, 2)))
@@ -80,7 +85,7 @@ def test_every_cell_lies_within_a_tenth_of_a_millimetre(engine, edition, name):
             assert (x0, top, x1, bottom) == pytest.approx(expected, abs=0.1)
 
 
-def test_a_sheet_that_has_been_begun_is_used_up(engine, edition):
+def test_a_sheet_that_has_been_begun_is_used_up(engine: Engine, edition: Edition) -> None:
     stock = replace(edition.studio.label_sheets["letter 2 x 4"], is_cut=False)
     pages = corners(press(engine, edition, stock, [CellView(art="tick")] * 9, first=6))
     assert [len(page) for page in pages] == [3, 6]
@@ -97,7 +102,9 @@ def test_a_sheet_that_has_been_begun_is_used_up(engine, edition):
         ("bold", "1", 3.0, MeasuredOn.FIGURES),
     ],
 )
-def test_printed_letters_are_as_high_as_was_asked_for(engine, edition, face, text, millimetres, measured_on):
+def test_printed_letters_are_as_high_as_was_asked_for(
+    engine: Engine, edition: Edition, face: str, text: str, millimetres: float, measured_on: MeasuredOn
+) -> None:
     points = FACES[face].size_for(text, millimetres, measured_on)
     block = Block(5, 5, 40, points, ((Run(text, bold=face == "bold"),),))
     stock = replace(edition.studio.label_sheets["letter 2 x 4"], is_cut=False)
@@ -108,7 +115,7 @@ def test_printed_letters_are_as_high_as_was_asked_for(engine, edition, face, tex
     assert (bottom - top) / dots * 25.4 == pytest.approx(millimetres, rel=0.02)
 
 
-def test_text_is_as_wide_as_the_layout_believes(engine, edition):
+def test_text_is_as_wide_as_the_layout_believes(engine: Engine, edition: Edition) -> None:
     text = "Ingredients: Water (Aqua), AVALON To Ty fi 1 3/4 fl oz"
     setter = Setter(FACES)
     block = Block(5, 5, 85, 8.25, ((Run(text),),))
@@ -119,13 +126,13 @@ def test_text_is_as_wide_as_the_layout_believes(engine, edition):
     assert (chars[-1]["x1"] - chars[0]["x0"]) / MM == pytest.approx(setter.width(text, False, 8.25), abs=0.05)
 
 
-def test_text_that_runs_over_its_edge_is_told(engine, edition):
+def test_text_that_runs_over_its_edge_is_told(engine: Engine, edition: Edition) -> None:
     block = Block(5, 5, 20, 9, ((Run("Helianthus Annuus (Sunflower) Seed Oil"),),))
     sheet = press(engine, edition, edition.studio.label_sheets["letter 2 x 4"], [cell_of((block,))])
     assert "runs over its edge" in sheet.warnings[0]
 
 
-def test_labels_to_colour_tags_and_the_test_page_can_be_read_by_everyone(engine, edition):
+def test_labels_to_colour_tags_and_the_test_page_can_be_read_by_everyone(engine: Engine, edition: Edition) -> None:
     colouring = wishing(edition, to_colour=True)
     sheet = colouring.sheets[-1]
     for document in (one for name in ("labels", "tags", "label test page") for one in composed(name, colouring, sheet)):
@@ -135,7 +142,7 @@ def test_labels_to_colour_tags_and_the_test_page_can_be_read_by_everyone(engine,
         assert report.is_compliant, f"{document.path}: {report.failures}"
 
 
-def test_the_code_on_a_tag_leads_to_the_page_of_the_class(engine, edition):
+def test_the_code_on_a_tag_leads_to_the_page_of_the_class(engine: Engine, edition: Edition) -> None:
     colouring = wishing(edition, to_colour=True)
     (tags,) = composed("tags", colouring, colouring.sheets[-1])
     sheet = engine.press(tags)
@@ -149,7 +156,7 @@ def test_the_code_on_a_tag_leads_to_the_page_of_the_class(engine, edition):
 
 
 @pytest.mark.parametrize("title", ["Bar-and-balm-and-bath-tea-and-lotion-in-an-afternoon", "Soap and " * 20 + "tea"])
-def test_a_tag_says_all_that_it_has_to_and_nothing_runs_into_the_code(engine, edition, title):
+def test_a_tag_says_all_that_it_has_to_and_nothing_runs_into_the_code(engine: Engine, edition: Edition, title: str) -> None:
     sheet = edition.sheets[-1]
     long = replace(sheet, studio_class=replace(sheet.studio_class, title=title))
     wanting = wishing(edition, tags=True)
@@ -164,7 +171,7 @@ def test_a_tag_says_all_that_it_has_to_and_nothing_runs_into_the_code(engine, ed
     assert len(zxingcpp.read_barcodes(page.render(scale=300 / 72).to_pil())) == sheet.students
 
 
-def test_a_sheet_may_have_no_margin_and_a_tag_that_holds_too_little_is_passed_over(tmp_path):
+def test_a_sheet_may_have_no_margin_and_a_tag_that_holds_too_little_is_passed_over(tmp_path: Path) -> None:
     own = """
 whole page: {paper: letter, columns: 2, rows: 1, width: 4.25 in, height: 11 in, left: 0 mm, top: 0 mm}
 our small tags: {paper: letter, columns: 4, rows: 4, width: 20 mm, height: 40 mm, left: 1 mm, top: 1 mm, hole: 3 mm}
@@ -175,12 +182,12 @@ our small tags: {paper: letter, columns: 4, rows: 4, width: 20 mm, height: 40 mm
     assert "width:63.5000mm;height:127.0000mm" in tags.html
 
 
-def test_tags_come_with_labels_to_colour_in_or_when_they_are_asked_for(edition):
+def test_tags_come_with_labels_to_colour_in_or_when_they_are_asked_for(edition: Edition) -> None:
     for wishes, made in (({"to_colour": True}, 1), ({"tags": True}, 1), ({"to_colour": True, "tags": False}, 0), ({}, 0)):
         assert len(composed("tags", wishing(edition, **wishes), edition.sheets[-1])) == made
 
 
-def test_labels_are_printed_at_their_size(engine, edition):
+def test_labels_are_printed_at_their_size(engine: Engine, edition: Edition) -> None:
     sheet = press(engine, edition, edition.studio.label_sheets["letter 2 x 4"], [CellView(art="tick")])
     with pdfplumber.open(io.BytesIO(sheet.pdf)) as pdf:
         viewer = pdf.doc.catalog["ViewerPreferences"]

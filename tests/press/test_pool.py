@@ -6,6 +6,7 @@ import subprocess
 import sys
 import time
 from pathlib import Path
+from signal import Signals
 
 import pytest
 
@@ -40,7 +41,7 @@ if __name__ == "__main__":
 """
 
 
-def is_running(pid):
+def is_running(pid: int) -> bool:
     try:
         state = Path(f"/proc/{pid}/stat").read_text(encoding="utf-8").rpartition(")")[2].split()[0]
     except (OSError, IndexError):
@@ -49,7 +50,7 @@ def is_running(pid):
 
 
 @pytest.mark.parametrize("stopped_by", [signal.SIGINT, signal.SIGKILL])
-def test_no_process_outlives_its_run(tmp_path, stopped_by):
+def test_no_process_outlives_its_run(tmp_path: Path, stopped_by: Signals) -> None:
     script = tmp_path / "long_run.py"
     script.write_text(LONG_RUN, encoding="utf-8")
     command = [sys.executable, str(script), str(tmp_path)]

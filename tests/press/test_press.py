@@ -1,15 +1,22 @@
 """A publication to files: PDFs are read back for their pages, their size, their text, their fonts and their tags."""
 
 import io
+import os
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from concurrent.futures import ProcessPoolExecutor
 from multiprocessing import get_all_start_methods
+from pathlib import Path
+from typing import Any
 
 import page
 import pdfplumber
 import pytest
+from pdfplumber.pdf import PDF
 
 from builder.library import LAYOUTS
 from builder.model.document import CopiedFile, Document, Folder, Publication
-from builder.press import pool, press_publication, sheets
+from builder.press import PressOutcome, pool, press_publication, sheets
+from tests.making import Number, sure
 
 STYLES = ("tokens.css", "words.css", "paper.css", "take-home.css")
 BODY = """<h1>A sheet</h1>
@@ -17,20 +24,23 @@ BODY = """<h1>A sheet</h1>
 <table><thead><tr><th scope="col">A</th></tr></thead><tbody><tr><td>1</td></tr></tbody></table>"""
 
 
-def sheet(path="sheet.pdf", body=BODY, paper="letter", styles=STYLES):
+def sheet(path: str = "sheet.pdf", body: str = BODY, paper: str = "letter", styles: tuple[str, ...] = STYLES) -> Document:
     head = f'<!DOCTYPE html><html lang="en-US"><head><title>{path}</title></head>'
     html = f'{head}<body id="top" class="{paper}" data-title="A sheet">{body}</body></html>'
     return Document(Folder.PRINT, path, f"The {path}", html, styles)
 
 
+Pressing = Callable[..., tuple[PressOutcome, dict[str, bytes]]]
+
+
 @pytest.fixture
-def pressed(tmp_path):
+def pressed(tmp_path: Path) -> Pressing:
     """Press some documents; give the outcome and the bytes of each by its path."""
     studio = tmp_path / "studio"
     studio.mkdir()
 
-    def press(*documents, files=(), output=None):
-        told = []
+    def press(*documents: Document, files: Sequence[CopiedFile] = (), output: Path | None = None) -> tuple[PressOutcome, dict[str, bytes]]:
+        told: list[str] = []
         outcome = press_publication(
             Publication(documents, tuple(files)),
             studio_folder=studio,
@@ -45,18 +55,20 @@ def pressed(tmp_path):
     return press
 
 
-def read(pdf):
+def read(pdf: bytes) -> PDF:
     return pdfplumber.open(io.BytesIO(pdf))
 
 
-def elements(tree):
+def elements(
+    tree: Iterable[dict[str, Any]],
+) -> Iterator[dict[str, Any]]:
     for element in tree:
         yield element
         yield from elements(element.get("children", ()))
 
 
 @pytest.mark.parametrize(("paper", "size"), [("letter", (612, 792)), ("a4", (595.276, 841.89))])
-def test_a_sheet_has_the_paper_and_the_foot(pressed, paper, size):
+def test_a_sheet_has_the_paper_and_the_foot(pressed: Pressing, paper: str, size: tuple[Number, Number]) -> None:
     outcome, written = pressed(sheet(body=BODY + '<p style="break-before: page">Second page.</p>', paper=paper))
     assert outcome.warnings == ()
     with read(written["sheet.pdf"]) as pdf:
@@ -70,7 +82,7 @@ def test_a_sheet_has_the_paper_and_the_foot(pressed, paper, size):
         assert all(font.startswith("Fira-Sans") for font in fonts)
 
 
-def test_a_sheet_is_a_tagged_pdf_that_passes_its_rules(pressed):
+def test_a_sheet_is_a_tagged_pdf_that_passes_its_rules(pressed: Pressing) -> None:
     _, written = pressed(sheet(body=BODY + '<p><a href="https://studio.example/">a link</a></p>'))
     report = page.validate_pdf_bytes(written["sheet.pdf"], profile="ua1")
     assert report.is_compliant, report.failures
@@ -79,17 +91,23 @@ def test_a_sheet_is_a_tagged_pdf_that_passes_its_rules(pressed):
 
 
 @pytest.mark.parametrize(("start", "number"), [("fork", 2), ("fork", 3), ("spawn", 2)])
-def test_so_many_processes_make_the_same_bytes_as_one(pressed, tmp_path, monkeypatch, start, number):
+def test_so_many_processes_make_the_same_bytes_as_one(
+    pressed: Pressing, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, start: str, number: int
+) -> None:
     if start not in get_all_start_methods():
         pytest.skip("this system cannot fork")
     documents = [sheet(f"{place}.pdf", f"<h1>Number {place}</h1><p>{'Weigh it. ' * place}</p>") for place in range(6)]
-    made = []
-    executor = pool.ProcessPoolExecutor
-    monkeypatch.setattr(pool, "ProcessPoolExecutor", lambda *arguments: made.append(arguments[0]) or executor(*arguments))
+    made: list[int] = []
+
+    def executor(workers: int, *more: Any) -> ProcessPoolExecutor:
+        made.append(workers)
+        return ProcessPoolExecutor(workers, *more)
+
+    monkeypatch.setattr(pool, "ProcessPoolExecutor", executor)
     monkeypatch.setattr(pool, "START", start)
     monkeypatch.setattr(pool, "FEWEST_FOR_A_PROCESS", 2)
     monkeypatch.setattr(pool, "_held_by_memory", lambda: 8)
-    written = {}
+    written: dict[int, dict[str, bytes]] = {}
     for cores in (1, number):
         monkeypatch.setattr(pool, "_cores", lambda cores=cores: cores)
         _, written[cores] = pressed(*documents, output=tmp_path / str(cores))
@@ -97,29 +115,29 @@ def test_so_many_processes_make_the_same_bytes_as_one(pressed, tmp_path, monkeyp
     assert written[1] == written[number] and len(written[1]) == 6
 
 
-def test_there_are_no_more_processes_than_half_the_memory_holds(monkeypatch):
+def test_there_are_no_more_processes_than_half_the_memory_holds(monkeypatch: pytest.MonkeyPatch) -> None:
     size = {"SC_PHYS_PAGES": 500_000, "SC_PAGE_SIZE": 4096}
-    monkeypatch.setattr(pool.os, "sysconf", size.__getitem__, raising=False)
+    monkeypatch.setattr(os, "sysconf", size.__getitem__, raising=False)
     assert pool._held_by_memory() == 3
     size["SC_PHYS_PAGES"] = 1
     assert pool._held_by_memory() == 1
-    monkeypatch.delattr(pool.os, "sysconf")
+    monkeypatch.delattr(os, "sysconf")
     assert pool._held_by_memory() > 1000
 
 
-def test_a_letter_that_the_font_lacks_is_a_warning(pressed):
+def test_a_letter_that_the_font_lacks_is_a_warning(pressed: Pressing) -> None:
     outcome, _ = pressed(sheet(body="<h1>A \u2713 tick</h1>"))
     assert len(outcome.warnings) == 1
     assert outcome.warnings[0].startswith("sheet.pdf: ")
 
 
-def test_a_picture_that_is_missing_is_a_warning_that_names_it_without_the_machines_paths(pressed):
+def test_a_picture_that_is_missing_is_a_warning_that_names_it_without_the_machines_paths(pressed: Pressing) -> None:
     outcome, _ = pressed(sheet(body='<h1>A</h1><p><img src="classes/one/none.svg" alt="nothing"></p>'))
     assert "classes/one/none.svg" in outcome.warnings[0]
     assert "file:///" not in outcome.warnings[0].split(":", 1)[1].split("classes/")[0]
 
 
-def test_only_pictures_of_the_studio_are_shown(pressed, tmp_path):
+def test_only_pictures_of_the_studio_are_shown(pressed: Pressing, tmp_path: Path) -> None:
     outside = tmp_path / "outside.svg"
     outside.write_text('<svg xmlns="http://www.w3.org/2000/svg"/>', encoding="utf-8")
     for address in (outside.as_uri(), "https://elsewhere.example/a.svg"):
@@ -127,31 +145,35 @@ def test_only_pictures_of_the_studio_are_shown(pressed, tmp_path):
         assert "only files of the studio folder can be shown" in outcome.warnings[0]
 
 
-def test_without_the_engine_everything_else_is_written(pressed, monkeypatch):
+def test_without_the_engine_everything_else_is_written(pressed: Pressing, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(sheets, "missing_engine", lambda: "No PDF was written: install the engine.")
     outcome, written = pressed(Document(Folder.SITE, "index.html", "Start", "<p>x</p>"), sheet())
     assert outcome.pdf_missing == "No PDF was written: install the engine."
     assert set(written) == {"index.html"}
 
 
-def test_an_engine_that_does_not_start_is_told_in_one_line(monkeypatch):
+def test_an_engine_that_does_not_start_is_told_in_one_line(monkeypatch: pytest.MonkeyPatch) -> None:
     import builtins
 
     real = builtins.__import__
 
-    def fail(name, *rest, **named):
+    def fail(
+        name: str,
+        *rest: Any,
+        **named: Any,
+    ) -> Any:
         if name == "weasyprint":
             raise OSError("cannot load library 'libpango-1.0-0'\nand more")
         return real(name, *rest, **named)
 
     monkeypatch.setattr(builtins, "__import__", fail)
-    line = sheets.missing_engine()
+    line = sure(sheets.missing_engine())
     assert "libpango-1.0-0" in line
     assert "apt-get install" in line
     assert "\n" not in line
 
 
-def test_files_are_copied(pressed):
+def test_files_are_copied(pressed: Pressing) -> None:
     outcome, written = pressed(files=[CopiedFile(Folder.SITE, "styles/words.css", "layouts", "styles/words.css")])
     assert written["styles/words.css"] == (LAYOUTS / "styles" / "words.css").read_bytes()
     assert outcome.written == ((Folder.SITE, "styles/words.css"),)

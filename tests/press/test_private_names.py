@@ -3,7 +3,9 @@
 from pathlib import Path
 
 import pytest
+from pydyf import PDF
 from weasyprint import HTML
+from weasyprint.document import Document
 
 from builder import press
 from builder.press.private_names import boxes_of, set_scope
@@ -12,15 +14,15 @@ TABLE = """<html lang="en"><head><title>A</title></head><body><h1>A</h1><p style
 <table><tr><th scope="col">Oil</th><th scope="col">Grams</th></tr><tr><th scope="row">Olive</th><td>12</td></tr></table></body></html>"""
 
 
-def test_all_boxes_of_a_page_are_given():
+def test_all_boxes_of_a_page_are_given() -> None:
     (page,) = HTML(string=TABLE).render().pages
     assert {"h1", "p", "table", "th", "td"} <= {box.element_tag for box in boxes_of(page, placeholders=True)}
 
 
-def test_a_header_cell_of_a_tagged_pdf_says_what_it_heads():
+def test_a_header_cell_of_a_tagged_pdf_says_what_it_heads() -> None:
     told = []
 
-    def finish(document, _):
+    def finish(document: Document, _: PDF) -> None:
         for box in (box for page in document.pages for box in boxes_of(page) if box.element_tag == "th"):
             set_scope(box, "Row" if box.element.get("scope") == "row" else "Column")
             if hasattr(box, "mark"):
@@ -31,7 +33,7 @@ def test_a_header_cell_of_a_tagged_pdf_says_what_it_heads():
     assert pdf.count(b"/Scope /Column") == 2 and pdf.count(b"/Scope /Row") == 1
 
 
-def test_a_box_without_tags_is_left_alone():
+def test_a_box_without_tags_is_left_alone() -> None:
     (page,) = HTML(string=TABLE).render().pages
     for box in boxes_of(page):
         set_scope(box, "Row")
@@ -39,7 +41,7 @@ def test_a_box_without_tags_is_left_alone():
 
 
 @pytest.mark.parametrize("name", ["_page_box", ".mark[", '"mark"'])
-def test_no_other_module_writes_them(name):
+def test_no_other_module_writes_them(name: str) -> None:
     modules = sorted(Path(press.__file__).parent.glob("*.py"))
     found = {module.name for module in modules if name in module.read_text(encoding="utf-8")}
     assert found <= {"private_names.py"}

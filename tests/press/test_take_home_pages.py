@@ -8,6 +8,7 @@ the page of its step (principle of ANSI Z535.6).
 import io
 import re
 from collections import Counter
+from collections.abc import Iterator
 from contextlib import contextmanager
 from datetime import date
 from decimal import Decimal
@@ -19,14 +20,17 @@ import page
 import pdfplumber
 import pytest
 from bs4 import BeautifulSoup
+from pdfplumber.pdf import PDF
 
 from builder import pipeline
 from builder.compose.edition import Edition
 from builder.compose.templates import Templates
 from builder.library import LAYOUTS
+from builder.model.document import Document
 from builder.press.fonts import only_our_fonts
 from builder.press.pool import press_sheets
 from tests.composing import composed
+from tests.making import sure
 from tests.published import EXAMPLE
 
 DAY = date(2027, 1, 2)
@@ -37,14 +41,14 @@ FOOT = 40  # Points from the lower edge, beneath which the title and the page st
 
 
 @cache
-def documents(kind):
+def documents(kind: str) -> dict[str, Document]:
     outcome = pipeline.check(EXAMPLE, on=DAY)
-    edition = Edition(outcome.studio, outcome.sheets, outcome.findings, Templates((LAYOUTS,)), DAY)
+    edition = Edition(sure(outcome.studio), outcome.sheets, outcome.findings, Templates((LAYOUTS,)), DAY)
     return {name: next(one for one in composed(kind, edition) if name in one.path) for name in PAGES}
 
 
 @cache
-def pressed(kind, name):
+def pressed(kind: str, name: str) -> bytes:
     document = documents(kind)[name]
     with TemporaryDirectory() as folder, only_our_fonts(Path(folder)):
         ((_, made),) = press_sheets([document], EXAMPLE, (LAYOUTS,))
@@ -53,21 +57,21 @@ def pressed(kind, name):
 
 
 @contextmanager
-def read(name, kind="take-home sheet"):
+def read(name: str, kind: str = "take-home sheet") -> Iterator[PDF]:
     with pdfplumber.open(io.BytesIO(pressed(kind, name))) as pdf:
         yield pdf
 
 
-def html(name):
+def html(name: str) -> BeautifulSoup:
     return BeautifulSoup(documents("take-home sheet")[name].html, "html.parser")
 
 
-def squeezed(text):
+def squeezed(text: str) -> str:
     return re.sub(r"\s+", "", text)
 
 
 @pytest.mark.parametrize("name", PAGES)
-def test_it_has_few_pages_and_none_with_a_few_lines_alone(name):
+def test_it_has_few_pages_and_none_with_a_few_lines_alone(name: str) -> None:
     with read(name) as pdf:
         assert len(pdf.pages) <= PAGES[name]
         for one in pdf.pages:
@@ -77,7 +81,7 @@ def test_it_has_few_pages_and_none_with_a_few_lines_alone(name):
 
 @pytest.mark.parametrize("name", PAGES)
 @pytest.mark.parametrize(("kind", "size", "margin"), [("take-home sheet", 14, 20), ("take-home sheet in large print", 18, 25.4)])
-def test_type_is_large_enough_and_lines_are_short_enough(name, kind, size, margin):
+def test_type_is_large_enough_and_lines_are_short_enough(name: str, kind: str, size: int, margin: float) -> None:
     with read(name, kind) as pdf:
         chars = [char for one in pdf.pages for char in one.chars if char["text"].strip()]
         small = "".join(char["text"] for char in chars if char["size"] < 9.9)
@@ -89,9 +93,9 @@ def test_type_is_large_enough_and_lines_are_short_enough(name, kind, size, margi
 
 
 @pytest.mark.parametrize("name", PAGES)
-def test_every_step_has_its_tick_and_its_name(name):
+def test_every_step_has_its_tick_and_its_name(name: str) -> None:
     steps = html(name).select(".steps li")
-    names = [step.select_one(".step").get_text() for step in steps]
+    names = [sure(step.select_one(".step")).get_text() for step in steps]
     assert steps and all(len(step.select(".tick")) == 1 for step in steps)
     assert names == list(dict.fromkeys(names))
     assert all(re.fullmatch(r"[A-Z]\d+", one) for one in names)
@@ -102,28 +106,28 @@ def test_every_step_has_its_tick_and_its_name(name):
 
 
 @pytest.mark.parametrize("name", PAGES)
-def test_a_caution_stands_on_the_page_of_its_step(name):
+def test_a_caution_stands_on_the_page_of_its_step(name: str) -> None:
     with read(name) as pdf:
         pages = [squeezed(one.extract_text()) for one in pdf.pages]
     for caution in html(name).select("section.part .caution"):
-        step = caution.find_next(class_="step").find_parent("li")
-        signal, first = squeezed(caution.select_one(".signal").get_text()), squeezed(step.get_text())[:25]
+        step = sure(caution.find_next(class_="step")).find_parent("li")
+        signal, first = squeezed(sure(caution.select_one(".signal")).get_text()), squeezed(sure(step).get_text())[:25]
         assert any(first in text and signal in text[: text.index(first)] for text in pages), (signal, first)
 
 
 @pytest.mark.parametrize("name", PAGES)
-def test_numbers_to_call_stand_in_every_part_with_a_caution(name):
+def test_numbers_to_call_stand_in_every_part_with_a_caution(name: str) -> None:
     for part in html(name).select("section.part"):
         assert bool(part.select(".calls")) == bool(part.select(".caution"))
-        assert not part.select(".calls") or "911" in part.select_one(".calls").get_text()
+        assert not part.select(".calls") or "911" in sure(part.select_one(".calls")).get_text()
 
 
 @pytest.mark.parametrize("name", PAGES)
-def test_sums_of_the_table_add_up_and_each_weighing_has_its_field(name):
+def test_sums_of_the_table_add_up_and_each_weighing_has_its_field(name: str) -> None:
     table = html(name).select_one("table.home")
-    assert all(row.select("td.field") for row in table.select("tbody tr"))
+    assert all(row.select("td.field") for row in sure(table).select("tbody tr"))
     whole = [Decimal(0), Decimal(0)]
-    for group in table.select("tbody"):
+    for group in sure(table).select("tbody"):
         rows = [[Decimal(cell.get_text().split("\xa0")[0]) for cell in row.select(".weight")] for row in group.select("tr")]
         rows_have_sum = group.select("tr")[-1].get("class") is not None
         if "in-all" in (group.select("tr")[-1].get("class") or ()):
@@ -135,7 +139,7 @@ def test_sums_of_the_table_add_up_and_each_weighing_has_its_field(name):
         whole = [one + more for one, more in zip(whole, sums, strict=True)]
 
 
-def test_first_aid_and_the_bench_stand_before_the_first_step_that_handles_lye():
+def test_first_aid_and_the_bench_stand_before_the_first_step_that_handles_lye() -> None:
     text = html(SOAP).get_text(" ")
     before = text[: text.index("of sodium hydroxide into the cup")]
     for said in ("On skin", "In eyes", "Swallowed", "Breathed in", "Your bench from above", "1-800-222-1222"):
@@ -143,13 +147,13 @@ def test_first_aid_and_the_bench_stand_before_the_first_step_that_handles_lye():
     assert not html(SALTS).select(".before-lye")
 
 
-def test_the_table_is_in_the_order_of_the_steps():
+def test_the_table_is_in_the_order_of_the_steps() -> None:
     names = [row.get_text() for row in html(SOAP).select("table.home tbody th")]
     assert names[:5] == ["Water for the lye", "Sodium hydroxide", "Lye together", "Coconut oil", "Cocoa butter"]
 
 
 @pytest.mark.parametrize("name", PAGES)
 @pytest.mark.parametrize("kind", ["take-home sheet", "take-home sheet in large print"])
-def test_it_passes_the_rules_of_pdf_ua(name, kind):
+def test_it_passes_the_rules_of_pdf_ua(name: str, kind: str) -> None:
     report = page.validate_pdf_bytes(pressed(kind, name), profile="ua1")
     assert report.is_compliant, report.failures

@@ -8,6 +8,7 @@ import signal
 import socket
 import subprocess
 import sys
+from collections.abc import Callable, Iterator
 from contextlib import closing, contextmanager
 from datetime import date
 from pathlib import Path
@@ -19,8 +20,9 @@ import pytest
 from builder.model.finding import Finding, Weight
 from builder.model.place import Place
 from builder.preview import PortTakenError, Preview
-from builder.preview.built import Passage
+from builder.preview.built import Built, Passage
 from builder.preview.marks import flagged
+from tests.making import sure
 from tests.test_findings import FINDINGS
 
 TODAY = date(2027, 1, 1)
@@ -30,14 +32,15 @@ WAITS = 60  # seconds; far more than it takes, for a machine that is busy
 class Shown:
     """A preview that runs in a thread of this test."""
 
-    def __init__(self, folder):
-        self.folder, self.states = folder, Queue()
+    def __init__(self, folder: Path) -> None:
+        self.folder = folder
+        self.states: Queue[Built] = Queue()
         self.preview = Preview(folder, lambda: TODAY, self.states.put)
         self.thread = Thread(target=self.preview.run)
         self.thread.start()
         self.states.get(timeout=WAITS)
 
-    def ask(self, path, host=None, method="GET"):
+    def ask(self, path: str, host: str | None = None, method: str = "GET") -> tuple[int, str, dict[str, str]]:
         with closing(http.client.HTTPConnection("127.0.0.1", self.preview.port, timeout=WAITS)) as line:
             line.putrequest(method, path, skip_host=True)
             if host != "":
@@ -46,10 +49,10 @@ class Shown:
             answer = line.getresponse()
             return answer.status, answer.read().decode("utf-8", "replace"), dict(answer.getheaders())
 
-    def page(self, path):
+    def page(self, path: str) -> str:
         return self.ask(path)[1]
 
-    def until(self, holds):
+    def until(self, holds: Callable[[set[str]], bool]) -> Built:
         """Wait for the state after a change for which something holds."""
         while True:
             state = self.states.get(timeout=WAITS)
@@ -58,7 +61,7 @@ class Shown:
 
 
 @contextmanager
-def showing(folder):
+def showing(folder: Path) -> Iterator[Shown]:
     shown = Shown(folder)
     try:
         yield shown
@@ -69,24 +72,24 @@ def showing(folder):
 
 
 @pytest.fixture
-def folder(tmp_path):
+def folder(tmp_path: Path) -> Path:
     return Path(shutil.copytree(FINDINGS / "_sound", tmp_path / "studio"))
 
 
 @pytest.fixture
-def shown(folder):
+def shown(folder: Path) -> Iterator[Shown]:
     with showing(folder) as one:
         yield one
 
 
-def a_class(shown):
+def a_class(shown: Shown) -> tuple[str, Path]:
     """Give the path of a page of a class, and the file of a recipe that it makes."""
     entry = next(one for one in shown.preview.built.listed.entries.values() if one.kind == "class page")
-    recipe = shown.preview.built.studio.classes[entry.class_key].recipe_keys[0]
+    recipe = sure(shown.preview.built.studio).classes[entry.class_key].recipe_keys[0]
     return f"/{entry.path}", shown.folder / "recipes" / f"{recipe}.yaml"
 
 
-def test_pages_and_sheets_are_shown_and_only_those_of_the_preview_have_a_script(shown):
+def test_pages_and_sheets_are_shown_and_only_those_of_the_preview_have_a_script(shown: Shown) -> None:
     path, _ = a_class(shown)
     status, html, headers = shown.ask(path)
     assert status == 200
@@ -109,7 +112,7 @@ def test_pages_and_sheets_are_shown_and_only_those_of_the_preview_have_a_script(
     assert all("_preview" not in document.html for document in shown.preview.built.made.values() if document)
 
 
-def test_a_sheet_is_pressed_when_it_is_asked_for(shown):
+def test_a_sheet_is_pressed_when_it_is_asked_for(shown: Shown) -> None:
     sheet = next(path for path in shown.preview.built.listed.entries if path.endswith("checklist.pdf"))
     status, body, headers = shown.ask(f"/{sheet}?pdf")
     assert (status, headers["Content-Type"], body[:5]) == (200, "application/pdf", "%PDF-")
@@ -117,7 +120,7 @@ def test_a_sheet_is_pressed_when_it_is_asked_for(shown):
 
 
 @pytest.mark.parametrize("host", ["", "127.0.0.1", "studio.example", "127.0.0.1.studio.example:8250", "0.0.0.0:8250"])
-def test_who_asks_under_another_name_is_told_nothing(shown, host):
+def test_who_asks_under_another_name_is_told_nothing(shown: Shown, host: str) -> None:
     for path in ("/", "/site/index.html", "/_preview/refresh.js", "/_preview/events?at=&seen="):
         status, body, _ = shown.ask(path, host)
         assert status == 403
@@ -125,7 +128,7 @@ def test_who_asks_under_another_name_is_told_nothing(shown, host):
     assert shown.ask("/", f"localhost:{shown.preview.port}")[0] == 200
 
 
-def test_only_this_machine_is_listened_to(shown):
+def test_only_this_machine_is_listened_to(shown: Shown) -> None:
     assert shown.preview._server.server_address[0] == "127.0.0.1"
 
 
@@ -138,13 +141,13 @@ def test_only_this_machine_is_listened_to(shown):
         "/_preview/fonts/99/x.ttf", "/_preview/fonts/0/",
     ],
 )  # fmt: skip
-def test_no_path_leads_to_a_file_of_the_disk(shown, path):
+def test_no_path_leads_to_a_file_of_the_disk(shown: Shown, path: str) -> None:
     status, body, _ = shown.ask(path)
     assert status == 404
     assert "name:" not in body
 
 
-def test_a_finding_stands_at_the_head_of_the_page_and_beside_its_passage(shown):
+def test_a_finding_stands_at_the_head_of_the_page_and_beside_its_passage(shown: Shown) -> None:
     path, _ = a_class(shown)
     lesson = shown.folder / "classes" / path.split("/")[-1].removesuffix(".html") / "lesson.md"
     before = shown.page(path)
@@ -159,7 +162,7 @@ def test_a_finding_stands_at_the_head_of_the_page_and_beside_its_passage(shown):
     assert re.search(r"lesson\.md:\d+", html)
 
 
-def test_a_caution_about_a_line_is_flagged_where_the_sheet_says_it():
+def test_a_caution_about_a_line_is_flagged_where_the_sheet_says_it() -> None:
     finding = Finding("a-name", Weight.CAUTION, Place("recipes/x.yaml", 3, 7, 9), "Something.", "Do it.")
     passage = Passage(finding, "      olive oil: 65 %", frozenset(), frozenset())
     html = (
@@ -172,7 +175,7 @@ def test_a_caution_about_a_line_is_flagged_where_the_sheet_says_it():
     assert marked.count("preview-flag") == 1
 
 
-def test_a_half_written_file_ends_nothing_and_the_last_sound_page_stays(shown):
+def test_a_half_written_file_ends_nothing_and_the_last_sound_page_stays(shown: Shown) -> None:
     path, recipe = a_class(shown)
     sound = recipe.read_bytes()
     for part in (sound[: len(sound) // 2], b"name: [", b"\xff\xfe\x00", b""):
@@ -188,10 +191,10 @@ def test_a_half_written_file_ends_nothing_and_the_last_sound_page_stays(shown):
     assert "when it was last sound" not in shown.page(path)
 
 
-def test_quick_saves_end_in_the_last_of_them(shown):
+def test_quick_saves_end_in_the_last_of_them(shown: Shown) -> None:
     path, recipe = a_class(shown)
     text = recipe.read_text(encoding="utf-8")
-    name = re.search(r"^name: (.*)$", text, re.MULTILINE)[1]
+    name = sure(re.search(r"^name: (.*)$", text, re.MULTILINE))[1]
     for number in range(12):
         # As editors save: a new file takes the place of the old one.
         beside = recipe.with_name(f".{recipe.name}.swp")
@@ -201,13 +204,13 @@ def test_quick_saves_end_in_the_last_of_them(shown):
         shown.states.get(timeout=WAITS)
 
 
-def test_the_browser_hears_of_a_change_of_its_page_and_not_of_others(shown):
+def test_the_browser_hears_of_a_change_of_its_page_and_not_of_others(shown: Shown) -> None:
     path, recipe = a_class(shown)
-    seen = re.search(r'data-seen="(\w+)"', shown.page(path))[1]
-    other = re.search(r'data-seen="(\w+)"', shown.page("/site/404.html"))[1]
-    heard = Queue()
+    seen = sure(re.search(r'data-seen="(\w+)"', shown.page(path)))[1]
+    other = sure(re.search(r'data-seen="(\w+)"', shown.page("/site/404.html")))[1]
+    heard: Queue[tuple[str, str]] = Queue()
 
-    def listen(what, at, sum_):
+    def listen(what: str, at: str, sum_: str) -> None:
         heard.put((what, shown.ask(f"/_preview/events?at={at}&seen={sum_}")[1]))
 
     listeners = [Thread(target=listen, args=(path, path[1:], seen)), Thread(target=listen, args=("404", "site/404.html", other))]
@@ -226,7 +229,7 @@ def test_the_browser_hears_of_a_change_of_its_page_and_not_of_others(shown):
         one.join(timeout=WAITS)
 
 
-def test_a_port_that_is_taken_is_refused_and_without_one_a_free_one_is_found(folder):
+def test_a_port_that_is_taken_is_refused_and_without_one_a_free_one_is_found(folder: Path) -> None:
     with closing(socket.socket()) as taken:
         taken.bind(("127.0.0.1", 0))
         taken.listen()
@@ -237,7 +240,7 @@ def test_a_port_that_is_taken_is_refused_and_without_one_a_free_one_is_found(fol
 
 
 @pytest.mark.skipif(os.name == "nt", reason="signals are sent otherwise there")
-def test_the_command_ends_on_ctrl_c_and_leaves_nothing_behind(folder, tmp_path):
+def test_the_command_ends_on_ctrl_c_and_leaves_nothing_behind(folder: Path, tmp_path: Path) -> None:
     scratch = tmp_path / "scratch"
     scratch.mkdir()
     before = sorted(folder.rglob("*"))
@@ -251,13 +254,13 @@ def test_the_command_ends_on_ctrl_c_and_leaves_nothing_behind(folder, tmp_path):
     )
     said = ""
     while "Ctrl-C" not in said:
-        line = running.stdout.readline()
+        line = sure(running.stdout).readline()
         assert line, said
         said += line
-    port = int(re.search(r"http://127\.0\.0\.1:(\d+)/", said)[1])
-    with closing(http.client.HTTPConnection("127.0.0.1", port, timeout=WAITS)) as line:
-        line.request("GET", "/")
-        assert line.getresponse().status == 200
+    port = int(sure(re.search(r"http://127\.0\.0\.1:(\d+)/", said))[1])
+    with closing(http.client.HTTPConnection("127.0.0.1", port, timeout=WAITS)) as asked:
+        asked.request("GET", "/")
+        assert asked.getresponse().status == 200
     running.send_signal(signal.SIGINT)
     out, _ = running.communicate(timeout=WAITS)
     assert running.returncode == 0

@@ -1,5 +1,6 @@
 """Amounts as people write them: text in, exact quantity or finding out."""
 
+from collections.abc import Callable
 from fractions import Fraction
 
 import pytest
@@ -138,17 +139,21 @@ REFUSED = [
 
 
 @pytest.mark.parametrize(("text", "amount"), RECIPE_AMOUNTS)
-def test_an_amount_of_a_recipe_is_read_exactly(text, amount):
+def test_an_amount_of_a_recipe_is_read_exactly(text: str, amount: Drops | Mass | Parts | Rest | Share | Volume) -> None:
     assert parse_amount(text) == amount
 
 
 @pytest.mark.parametrize(("parse", "text", "amount"), OTHER_AMOUNTS)
-def test_other_amounts_are_read_exactly(parse, text, amount):
+def test_other_amounts_are_read_exactly(
+    parse: Callable[..., object],
+    text: str,
+    amount: Count | Density | Duration | Mass | Share | Temperature | Volume | int | Fraction | tuple[Mass, str],
+) -> None:
     assert parse(text) == amount
 
 
 @pytest.mark.parametrize(("parse", "text", "name", "wrong", "remedy"), REFUSED)
-def test_what_is_no_amount_explains_itself(parse, text, name, wrong, remedy):
+def test_what_is_no_amount_explains_itself(parse: Callable[..., object], text: str, name: str, wrong: str, remedy: str) -> None:
     with pytest.raises(AmountError) as caught:
         parse(text)
     assert caught.value.name == name
@@ -160,27 +165,27 @@ def test_what_is_no_amount_explains_itself(parse, text, name, wrong, remedy):
 @pytest.mark.parametrize(
     "text", ["30 cm x 8 cm x 7 cm", "30 cm × 8 cm × 7 cm", "30 x 8 x 7 cm", "30x8x7 cm", "300 mm by 80 mm by 70 mm", "30 cm X 80 mm x 7 cm"]
 )
-def test_a_mould_may_be_written_in_several_ways(text):
+def test_a_mould_may_be_written_in_several_ways(text: str) -> None:
     assert parse_box(text).volume == Volume(Fraction(1680))
 
 
-def test_a_mould_in_inches_is_exact():
+def test_a_mould_in_inches_is_exact() -> None:
     assert parse_box("12 in by 3 1/2 in by 2 3/4 in").volume == Volume(Fraction("115.5") * Fraction("16.387064"))
 
 
-def test_zero_is_read_where_it_is_allowed():
+def test_zero_is_read_where_it_is_allowed() -> None:
     assert parse_mass("0 g", zero=True) == Mass(Fraction(0))
     assert parse_count("0 containers", zero=True) == Count(0, "containers")
 
 
-def test_a_home_size_keeps_what_was_written():
+def test_a_home_size_keeps_what_was_written() -> None:
     assert (parse_home_size("250 g").total, parse_home_size("250 g").written) == (Mass(Fraction(250)), "250 g")
     assert parse_home_size("500 g of oils").oils == Mass(Fraction(500))
     assert parse_home_size("4 containers").containers == 4
 
 
 @given(st.text(max_size=30))
-def test_any_text_is_either_read_or_refused(text):
+def test_any_text_is_either_read_or_refused(text: str) -> None:
     for parse in (parse_amount, parse_mass, parse_volume, parse_temperature, parse_duration, parse_box, parse_count, parse_home_size):
         try:
             parse(text)
@@ -189,7 +194,7 @@ def test_any_text_is_either_read_or_refused(text):
 
 
 @given(st.fractions(min_value=0, max_value=100_000, max_denominator=64).filter(bool))
-def test_a_mixed_number_is_read_back(number):
+def test_a_mixed_number_is_read_back(number: Fraction) -> None:
     whole, part = divmod(number, 1)
     text = " ".join(str(piece) for piece in (whole, part) if piece)
     assert parse_amount(f"{text} g") == Mass(number)

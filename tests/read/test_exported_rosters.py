@@ -1,18 +1,20 @@
 """Rosters as spreadsheets export them. The forms are those of common spreadsheets in several regions: common practice, no source."""
 
 from datetime import datetime
+from pathlib import Path
 
 import pytest
 
+from builder.model.finding import Finding
 from builder.model.place import NOWHERE, Name
 from builder.model.recipe.recipe import Choice
-from builder.model.roster.roster import options_meant
+from builder.model.roster.roster import Roster, options_meant
 from builder.read.roster.roster_dates import parse_roster_date
 from builder.read.roster.rosters import read_roster
 from builder.read.text.text_error import TextError
 from builder.read.text.text_files import TextFolder
 from builder.words.fold import fold
-from tests.making import card, share
+from tests.making import card, share, sure
 
 ROWS = 'name,date,age,allergies,scent\r\nZoë Brémond,2027-03-06,34,"nuts, sesame",\r\nBo Fenn,2027-03-06,,,\r\n'
 FORMS = {
@@ -27,24 +29,24 @@ FORMS = {
 }
 
 
-def read(folder, data, region="US"):
+def read(folder: Path, data: bytes, region: str = "US") -> tuple[Roster | None, list[Finding]]:
     (folder / "roster.csv").write_bytes(data)
-    findings = []
+    findings: list[Finding] = []
     text = TextFolder(folder, findings).text("roster.csv", is_table=True)
-    return read_roster(text, "roster.csv", region, findings), findings
+    return read_roster(sure(text), "roster.csv", region, findings), findings
 
 
 @pytest.mark.parametrize("form", FORMS)
-def test_the_same_people_are_read_from_every_form(tmp_path, form):
+def test_the_same_people_are_read_from_every_form(tmp_path: Path, form: str) -> None:
     roster, findings = read(tmp_path, FORMS[form])
     assert [finding.name for finding in findings] == (["table-read-as-windows"] if form == "Windows-1252" else [])
-    first, second = roster.rows
+    first, second = sure(roster).rows
     assert (first.name.text, first.date, first.age, first.allergies) == ("Zoë Brémond", datetime(2027, 3, 6), 34, "nuts, sesame")
     assert (second.name.text, second.allergies) == ("Bo Fenn", "")
-    assert [column.text for column in roster.columns] == ["scent"]
+    assert [column.text for column in sure(roster).columns] == ["scent"]
 
 
-def test_a_column_without_a_name_that_holds_something_is_not_passed_over(tmp_path):
+def test_a_column_without_a_name_that_holds_something_is_not_passed_over(tmp_path: Path) -> None:
     roster, findings = read(tmp_path, b"name,date,\nBo,2027-03-06,nuts\n")
     assert roster is None
     assert [finding.name for finding in findings] == ["roster-column-unclear"]
@@ -62,7 +64,9 @@ def test_a_column_without_a_name_that_holds_something_is_not_passed_over(tmp_pat
         ("EU", "6.3.2027, 10:00", (2027, 3, 6, 10)), ("US", "2027-03-06 10:00", (2027, 3, 6, 10)),
     ],
 )  # fmt: skip
-def test_a_day_is_read_as_the_region_writes_it(region, text, day):
+def test_a_day_is_read_as_the_region_writes_it(
+    region: str, text: str, day: tuple[int, int, int] | tuple[int, int, int, int] | tuple[int, int, int, int, int]
+) -> None:
     assert parse_roster_date(text, region) == datetime(*day)
 
 
@@ -73,7 +77,7 @@ def test_a_day_is_read_as_the_region_writes_it(region, text, day):
         ("US", "3/6/2027 25:00"), ("US", "3/6/2027 13:00 PM"), ("US", "3/6/1027"), ("US", "next Saturday"),
     ],
 )  # fmt: skip
-def test_a_day_that_can_mean_two_or_none_is_not_guessed(region, text):
+def test_a_day_that_can_mean_two_or_none_is_not_guessed(region: str, text: str) -> None:
     with pytest.raises(TextError) as error:
         parse_roster_date(text, region)
     assert error.value.name == "date-unreadable"
@@ -88,7 +92,7 @@ def test_a_day_that_can_mean_two_or_none_is_not_guessed(region, text):
         ("rose", ()), ("geranium", ()), ("mandarin", ()), ("no scent", (None,)), ("", ()),
     ],
 )  # fmt: skip
-def test_a_short_name_means_an_option_only_if_it_can_mean_no_other(written, meant):
+def test_a_short_name_means_an_option_only_if_it_can_mean_no_other(written: str, meant: tuple[str | None, ...]) -> None:
     names = ("Lavender essential oil", "Rose geranium essential oil", "Mandarin essential oil", "Mandarin fragrance oil")
     cards = {fold(name): card(name) for name in names}
     choice = Choice("scent", (*(Name(name) for name in names), None), share(1))

@@ -1,11 +1,16 @@
 """YAML to text with places: what was written stays as it was written, and what YAML has beyond that is refused."""
 
+from collections.abc import Sequence
+
 import pytest
 import yaml
 
+from builder.model.finding import Finding
 from builder.model.place import Place
 from builder.read.yaml import placed_yaml
-from builder.read.yaml.placed_yaml import read_yaml
+from builder.read.yaml.placed_yaml import PlacedYaml, read_yaml
+from builder.read.yaml.yaml_nodes import Data
+from tests.making import sure
 
 TEXT = """\
 name: "Plain bar"
@@ -23,62 +28,69 @@ empty:
 
 
 @pytest.fixture(params=["CSafeLoader", "SafeLoader"])
-def loader(request, monkeypatch):
+def loader(request: pytest.FixtureRequest, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(placed_yaml, "_LOADER", getattr(yaml, request.param))
 
 
-def read(text):
-    findings = []
+def read(text: str) -> tuple[PlacedYaml | None, list[Finding]]:
+    findings: list[Finding] = []
     return read_yaml(text, "recipes/a.yaml", findings), findings
 
 
-def names(findings):
+def names(findings: Sequence[Finding]) -> list[str]:
     return [finding.name for finding in findings]
 
 
-def spot(place):
+def spot(place: Place) -> tuple[int, int, int]:
     return place.line, place.column, place.width
 
 
+def mapping(placed: PlacedYaml | None) -> dict[str, Data]:
+    """Give the data of a file that is one mapping."""
+    data = sure(placed).data
+    assert isinstance(data, dict)
+    return data
+
+
 @pytest.mark.usefixtures("loader")
-def test_every_scalar_stays_the_text_that_was_written():
+def test_every_scalar_stays_the_text_that_was_written() -> None:
     written = ["no", "yes", "1:30", "010", "1_000", "2027-03-06", "0.910", "1e3", ".inf", "true", "½", "~", "911", "=", "0x10"]
     placed, findings = read("".join(f"k{number}: {text}\n" for number, text in enumerate(written)))
-    assert list(placed.data.values()) == written
+    assert list(mapping(placed).values()) == written
     assert not findings
 
 
 @pytest.mark.usefixtures("loader")
-def test_places_of_keys_and_values():
+def test_places_of_keys_and_values() -> None:
     placed, findings = read(TEXT)
     assert not findings
-    assert placed.data["about"] == "Two lines of text."
-    assert placed.data["empty"] == ""
-    assert placed.place("name") == Place("recipes/a.yaml", 1, 7, 11)
-    assert spot(placed.key_place("name")) == (1, 1, 4)
-    assert spot(placed.place("phases", 0, "ingredients", "coconut oil")) == (6, 20, 4)
-    assert spot(placed.key_place("phases", 0, "ingredients", "coconut oil")) == (6, 7, 11)
-    assert spot(placed.place("fills", "container")) == (7, 20, 11)
-    assert spot(placed.place("fills")) == (7, 8, 39)
+    assert mapping(placed)["about"] == "Two lines of text."
+    assert mapping(placed)["empty"] == ""
+    assert sure(placed).place("name") == Place("recipes/a.yaml", 1, 7, 11)
+    assert spot(sure(placed).key_place("name")) == (1, 1, 4)
+    assert spot(sure(placed).place("phases", 0, "ingredients", "coconut oil")) == (6, 20, 4)
+    assert spot(sure(placed).key_place("phases", 0, "ingredients", "coconut oil")) == (6, 7, 11)
+    assert spot(sure(placed).place("fills", "container")) == (7, 20, 11)
+    assert spot(sure(placed).place("fills")) == (7, 8, 39)
 
 
-def test_the_place_of_what_is_not_there_is_that_of_what_is_around_it():
+def test_the_place_of_what_is_not_there_is_that_of_what_is_around_it() -> None:
     placed, _ = read(TEXT)
-    assert placed.key_place("fills", "colour") == placed.key_place("fills")
-    assert placed.place("phases", 0, "ingredients", "palm oil", 3) == placed.place("phases", 0, "ingredients")
+    assert sure(placed).key_place("fills", "colour") == sure(placed).key_place("fills")
+    assert sure(placed).place("phases", 0, "ingredients", "palm oil", 3) == sure(placed).place("phases", 0, "ingredients")
 
 
-def test_a_piece_of_a_file_counts_its_lines_from_where_it_begins():
-    findings = []
+def test_a_piece_of_a_file_counts_its_lines_from_where_it_begins() -> None:
+    findings: list[Finding] = []
     placed = read_yaml("name: x\nname: y\n", "p.md", findings, first_line=2)
-    assert placed.place("name").line == 2
+    assert sure(placed).place("name").line == 2
     assert findings[0].place.line == 3
 
 
 @pytest.mark.usefixtures("loader")
-def test_a_repeated_key_keeps_the_first_value_and_goes_on():
+def test_a_repeated_key_keeps_the_first_value_and_goes_on() -> None:
     placed, findings = read("a: 1\nb: {c: 1, c: 2}\na: 3\nd: 4\n")
-    assert placed.data == {"a": "1", "b": {"c": "1"}, "d": "4"}
+    assert sure(placed).data == {"a": "1", "b": {"c": "1"}, "d": "4"}
     assert names(findings) == ["key-repeated", "key-repeated"]
     assert [spot(finding.place) for finding in findings] == [(2, 11, 1), (3, 1, 1)]
     assert "line 1" in findings[1].wrong
@@ -120,7 +132,7 @@ def test_a_repeated_key_keeps_the_first_value_and_goes_on():
         ("# nothing yet\n", ["file-empty"], 0),
     ],
 )
-def test_what_is_refused(text, expected, line):
+def test_what_is_refused(text: str, expected: Sequence[str], line: int) -> None:
     _, findings = read(text)
     assert names(findings) == expected
     assert findings[0].place.line == line
@@ -128,13 +140,13 @@ def test_what_is_refused(text, expected, line):
 
 
 @pytest.mark.usefixtures("loader")
-def test_brackets_without_end_are_refused_and_nothing_crashes():
+def test_brackets_without_end_are_refused_and_nothing_crashes() -> None:
     placed, findings = read("[" * 5000)
     assert placed is None
     assert names(findings) in (["yaml-too-deep"], ["yaml-broken"])
 
 
-def test_values_that_name_one_another_cannot_grow_without_bound():
+def test_values_that_name_one_another_cannot_grow_without_bound() -> None:
     lines = ["a: &a [x, x]"] + [
         f"{new}: &{new} [*{old}, *{old}, *{old}]" for old, new in zip("abcdefghijklmnopqr", "bcdefghijklmnopqrs", strict=True)
     ]
@@ -143,7 +155,7 @@ def test_values_that_name_one_another_cannot_grow_without_bound():
     assert set(names(findings)) == {"alias-used", "anchor-used"}
 
 
-def test_messages_speak_the_words_of_the_studio():
+def test_messages_speak_the_words_of_the_studio() -> None:
     _, findings = read("note: careful: hot\n")
     text = findings[0].wrong + findings[0].remedy
     assert not any(word in text.lower() for word in ("mapping", "token", "scalar", "parser", "yaml"))

@@ -7,9 +7,10 @@ import pytest
 from builder.model.recipe.recipe import StatedPurity
 from builder.read.lye.purities import parse_purity
 from builder.read.text.text_error import TextError
+from tests.making import Number
 
 
-def percent(*numbers):
+def percent(*numbers: Number) -> StatedPurity:
     return StatedPurity(*(Fraction(str(number)) / 100 for number in numbers))
 
 
@@ -23,7 +24,7 @@ def percent(*numbers):
         ("97 - 99 %", percent(98, 97, 99)),
     ],
 )
-def test_a_figure_a_range_or_both(text, read):
+def test_a_figure_a_range_or_both(text: str, read: StatedPurity) -> None:
     assert parse_purity(text) == read
 
 
@@ -39,7 +40,7 @@ def test_a_figure_a_range_or_both(text, read):
         ("pure", "amount-unreadable"),
     ],
 )
-def test_what_is_no_purity(text, finding):
+def test_what_is_no_purity(text: str, finding: str) -> None:
     with pytest.raises(TextError) as error:
         parse_purity(text)
     assert error.value.name == finding

@@ -1,18 +1,23 @@
 """A studio folder to the model: text in; the model, or findings with their places, out. The stock is a small one of our own."""
 
+from collections.abc import Callable, Mapping, Sequence
 from datetime import datetime
 from fractions import Fraction
+from pathlib import Path
 
 import pytest
 
 from builder.model.dates.studio_class import BatchFor, Format
-from builder.model.finding import Acceptance
+from builder.model.finding import Acceptance, Finding
 from builder.model.place import Place
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, DeclaredAs
 from builder.model.recipe.quantity import Density, Duration, Mass, Rest, Share, Temperature, Volume
 from builder.model.recipe.recipe import AmountsAs, DividedBy, StatedPurity, WaterBy
+from builder.model.studio import Studio
+from builder.model.teaching.lesson import Prose
 from builder.read.studios import read_studio
+from tests.making import sure
 
 RULES_OF_A_REGION = (
     "colours that are allowed", "net contents", "liquids", "languages", "heading", "best before", "names", "water", "fragrance", "flavour",
@@ -108,7 +113,7 @@ dates:
 }
 
 
-def lay_out(root, files):
+def lay_out(root: Path, files: Mapping[str, bytes | str]) -> Path:
     for name, text in files.items():
         path = root / name
         path.parent.mkdir(parents=True, exist_ok=True)
@@ -116,11 +121,14 @@ def lay_out(root, files):
     return root
 
 
+Build = Callable[..., tuple[Studio, list[Finding]]]
+
+
 @pytest.fixture
-def build(tmp_path):
+def build(tmp_path: Path) -> Build:
     """Lay out the studio and the stock, with some files changed (None: left out), and read them."""
 
-    def build(changed=None, stock=None):
+    def build(changed: Mapping[str, bytes | str | None] | None = None, stock: None = None) -> tuple[Studio, list[Finding]]:
         files = {name: text for name, text in {**STUDIO, **(changed or {})}.items() if text is not None}
         content = lay_out(tmp_path / "stock", {**STOCK, **(stock or {})})
         return read_studio(lay_out(tmp_path / "studio", files), content)
@@ -128,11 +136,11 @@ def build(tmp_path):
     return build
 
 
-def names(findings):
+def names(findings: Sequence[Finding]) -> list[str]:
     return [finding.name for finding in findings]
 
 
-def changed(file, *pairs):
+def changed(file: str, *pairs: tuple[str, str]) -> dict[str, str]:
     text = STUDIO[file]
     for old, new in pairs:
         assert old in text
@@ -140,24 +148,24 @@ def changed(file, *pairs):
     return {file: text}
 
 
-def test_a_sound_studio_has_no_findings(build):
+def test_a_sound_studio_has_no_findings(build: Build) -> None:
     _, findings = build()
     assert findings == []
 
 
-def test_the_profile(build):
+def test_the_profile(build: Build) -> None:
     profile = build()[0].profile
     assert (profile.name, profile.region, profile.currency, profile.paper) == ("The Round House", "US", "USD", "A4")
     assert profile.contact == {"email": "hello@example.org"}
     assert profile.emergency == {"number": "911", "poison centre": "1-800"}
     grams, ounces = profile.home_scales
-    assert (grams.division, grams.up_to, grams.unit, grams.grams_per_unit) == (Mass(Fraction(1)), Mass(Fraction(5000)), "g", 1)
+    assert (grams.division, grams.up_to, grams.unit, grams.grams_per_unit) == (Mass(Fraction(1)), Mass(Fraction(5000)), "g", Fraction(1))
     assert (ounces.unit, ounces.grams_per_unit, ounces.division) == ("oz", Fraction("28.349523125"), Mass(Fraction("28.349523125") / 20))
     assert profile.accepts == {"some-finding": Acceptance("We know.")}
     assert profile.accepts["some-finding"].place == Place("studio.yaml", 10, 11, 12)
 
 
-def test_a_recipe_with_its_places(build):
+def test_a_recipe_with_its_places(build: Build) -> None:
     recipe = build()[0].recipes["plain-bar"]
     assert (recipe.name, recipe.product, recipe.amounts_as) == ("Plain bar", "cold-process soap", AmountsAs.PERCENT_OF_OILS)
     phase = recipe.phases[0]
@@ -167,21 +175,29 @@ def test_a_recipe_with_its_places(build):
     assert first.ingredient.place == Place("recipes/plain-bar.yaml", 9, 7, 12)
     assert first.place == Place("recipes/plain-bar.yaml", 9, 21, 4)
     assert recipe.fill.container.text == "4 fl oz bottle" and recipe.fill.weight == Mass(Fraction(113))
-    assert recipe.density.density == Density(Fraction("0.98"))
+    assert sure(recipe.density).density == Density(Fraction("0.98"))
     lye = recipe.lye
-    assert [(alkali.name.text, alkali.share, alkali.purity) for alkali in lye.alkalis] == [
-        ("sodium hydroxide", 1, StatedPurity(*3 * (Fraction(98, 100),)))
+    assert [(alkali.name.text, alkali.share, alkali.purity) for alkali in sure(lye).alkalis] == [
+        ("sodium hydroxide", Fraction(1), StatedPurity(*3 * (Fraction(98, 100),)))
     ]
-    assert (lye.superfat, lye.water.by, lye.water.value) == (Share(Fraction(1, 20)), WaterBy.CONCENTRATION, Fraction(1, 100))
-    assert lye.at("superfat") == Place("recipes/plain-bar.yaml", 14, 13, 3)
-    assert lye.at("water") == Place("recipes/plain-bar.yaml", 15, 3, 5)
-    assert ([liquid.name.text for liquid in lye.liquids], lye.divided_by, lye.ready_mixed) == (["water"], DividedBy.EQUIVALENTS, None)
+    assert (sure(lye).superfat, sure(lye).water.by, sure(lye).water.value) == (
+        Share(Fraction(1, 20)),
+        WaterBy.CONCENTRATION,
+        Fraction(1, 100),
+    )
+    assert sure(lye).at("superfat") == Place("recipes/plain-bar.yaml", 14, 13, 3)
+    assert sure(lye).at("water") == Place("recipes/plain-bar.yaml", 15, 3, 5)
+    assert ([liquid.name.text for liquid in sure(lye).liquids], sure(lye).divided_by, sure(lye).ready_mixed) == (
+        ["water"],
+        DividedBy.EQUIVALENTS,
+        None,
+    )
     scent = recipe.choices[0]
     assert (scent.what, scent.at_most) == ("scent", Share(Fraction(1, 200)))
     assert [option and option.text for option in scent.options] == ["lavender oil", None]
 
 
-def test_a_lye_of_two_alkalis(build):
+def test_a_lye_of_two_alkalis(build: Build) -> None:
     lye = (
         build(
             changed(
@@ -194,15 +210,15 @@ def test_a_lye_of_two_alkalis(build):
         .recipes["plain-bar"]
         .lye
     )
-    assert [(alkali.name.text, alkali.share, alkali.purity) for alkali in lye.alkalis] == [
+    assert [(alkali.name.text, alkali.share, alkali.purity) for alkali in sure(lye).alkalis] == [
         ("potassium hydroxide", Fraction(9, 10), StatedPurity(*3 * (Fraction(9, 10),))),
         ("sodium hydroxide", Fraction(1, 10), None),
     ]
-    assert (lye.divided_by, lye.water.by, lye.water.value) == (DividedBy.WEIGHT, WaterBy.RATIO, Fraction(5, 2))
-    assert lye.ready_mixed == Share(Fraction(1, 2))
+    assert (sure(lye).divided_by, sure(lye).water.by, sure(lye).water.value) == (DividedBy.WEIGHT, WaterBy.RATIO, Fraction(5, 2))
+    assert sure(lye).ready_mixed == Share(Fraction(1, 2))
 
 
-def test_a_class_with_its_places(build):
+def test_a_class_with_its_places(build: Build) -> None:
     studio, _ = build()
     first = studio.classes["first-bar"]
     assert (first.title, first.format, first.youngest, first.seats, first.price) == (
@@ -210,7 +226,7 @@ def test_a_class_with_its_places(build):
         Format.DEMO_WITH_HANDS_ON_PARTS,
         14,
         12,
-        48,
+        Fraction(48),
     )
     assert (first.length, first.teachers, first.assistants, first.group_size) == (Duration(Fraction(120)), 1, 1, 1)
     make = first.makes[0]
@@ -227,38 +243,38 @@ def test_a_class_with_its_places(build):
     assert studio.pages["welcome"].title == "Welcome"
 
 
-def test_a_card(build):
+def test_a_card(build: Build) -> None:
     studio, _ = build()
     oil = studio.ingredient("LUNARIA  oil")
     assert oil is studio.ingredient("moonseed oil")
-    assert (oil.name, oil.counts_as, oil.declared_as) == ("Moonseed oil", CountsAs.FAT, DeclaredAs.INGREDIENT)
-    assert oil.place == Place("content/ingredients/moonseed-oil.yaml", 1, 7, 12)
-    saponification = oil.figures["saponification"]
+    assert (sure(oil).name, sure(oil).counts_as, sure(oil).declared_as) == ("Moonseed oil", CountsAs.FAT, DeclaredAs.INGREDIENT)
+    assert sure(oil).place == Place("content/ingredients/moonseed-oil.yaml", 1, 7, 12)
+    saponification = sure(oil).figures["saponification"]
     assert saponification.in_use.typical == 190 and saponification.in_use.because == "It is exact."
     assert [figure.typical for figure in saponification.all] == [190, 190]
     assert saponification.in_use.source.title == "A book of oils" and saponification.in_use.known is Known.MEMORY
-    assert oil.figure("melting point").low == -5
-    assert (oil.label_name.inci, oil.label_name.plain) == (("Lunaria Ficta Seed Oil",), ("moonseed oil",))
+    assert sure(sure(oil).figure("melting point")).low == -5
+    assert (sure(sure(oil).label_name).inci, sure(sure(oil).label_name).plain) == (("Lunaria Ficta Seed Oil",), ("moonseed oil",))
 
 
-def test_a_relative_density_becomes_a_density(build):
-    density = build()[0].ingredient("moonseed oil").figure("density")
-    assert (density.low, density.high, density.unit) == (Fraction("0.8982"), Fraction("0.998"), "g/mL")
-    assert "relative density" in density.note
+def test_a_relative_density_becomes_a_density(build: Build) -> None:
+    density = sure(build()[0].ingredient("moonseed oil")).figure("density")
+    assert (sure(density).low, sure(density).high, sure(density).unit) == (Fraction("0.8982"), Fraction("0.998"), "g/mL")
+    assert "relative density" in sure(density).note
 
 
-def test_containers_and_constants(build):
+def test_containers_and_constants(build: Build) -> None:
     studio, _ = build()
-    assert studio.container("4 FL OZ bottle").capacity == Volume(4 * Fraction("29.5735295625"))
-    assert studio.container("loaf mould").inside.volume == Volume(Fraction(1680))
-    assert studio.container("loaf mould").capacity is None
+    assert sure(studio.container("4 FL OZ bottle")).capacity == Volume(4 * Fraction("29.5735295625"))
+    assert sure(sure(studio.container("loaf mould")).inside).volume == Volume(Fraction(1680))
+    assert sure(studio.container("loaf mould")).capacity is None
     assert studio.constants["water density at 20 degC"].typical == Fraction("0.998")
 
 
 CARD = "name: Moonseed oil\nkind: oil\ncounts as: fat\nmixes with: oil\n"
 
 
-def test_the_shelf_takes_the_place_of_the_stock(build):
+def test_the_shelf_takes_the_place_of_the_stock(build: Build) -> None:
     studio, findings = build(
         {
             "shelf/sources.yaml": "our-scale: {title: Our own scale, kind: trade}\n",
@@ -271,11 +287,12 @@ def test_the_shelf_takes_the_place_of_the_stock(build):
         }
     )
     assert not findings
-    assert studio.ingredient("moonseed oil").drop_mass.one == Mass(Fraction("0.038"))
+    assert sure(sure(studio.ingredient("moonseed oil")).drop_mass).one == Mass(Fraction("0.038"))
     assert studio.ingredient("lunaria oil") is None
     assert studio.cautions["caustic"].what == "It blinds."
-    assert studio.container("4 fl oz bottle").capacity == Volume(Fraction(100))
-    assert studio.classes["first-bar"].lesson.parts[0].blocks[0].pieces == ("<p>Just look.</p>\n",)
+    assert sure(studio.container("4 fl oz bottle")).capacity == Volume(Fraction(100))
+    text = studio.classes["first-bar"].lesson.parts[0].blocks[0]
+    assert isinstance(text, Prose) and text.pieces == ("<p>Just look.</p>\n",)
 
 
 @pytest.mark.parametrize(
@@ -304,14 +321,14 @@ def test_the_shelf_takes_the_place_of_the_stock(build):
         ("[{value: 1 900, unit: mg/g, source: a-book, at: page 4, known: read}]", "number-unreadable", 28),
     ],
 )
-def test_a_figure_that_cannot_be_used_is_a_stop(build, figures, name, column):
+def test_a_figure_that_cannot_be_used_is_a_stop(build: Build, figures: str, name: str, column: int) -> None:
     _, findings = build({"shelf/ingredients/moonseed.yaml": CARD + "figures:\n  saponification: " + figures + "\n"})
     assert names(findings) == [name]
     assert findings[0].stops and not findings[0].acceptable
     assert findings[0].place.line == 6 and findings[0].place.column == column
 
 
-def test_names_of_cards_are_not_shared(build):
+def test_names_of_cards_are_not_shared(build: Build) -> None:
     card = CARD.replace("Moonseed oil", "Star oil") + "also called: [lunaria oil]\nlabel name: {inci: [A, B], plain: a, known: memory}\n"
     _, findings = build({"shelf/ingredients/star.yaml": card.replace("inci: [A, B]", "inci: A")})
     assert names(findings) == ["name-taken-twice"]
@@ -368,7 +385,7 @@ CLASS = "classes/first-bar/class.yaml"
         ("studio.yaml", "paper: A4", "paper: A4\npublic address: example", "web-address-unreadable", 7, "https://"),
     ],
 )
-def test_what_is_wrong_in_a_file_is_found_at_its_line(build, file, old, new, name, line, said):
+def test_what_is_wrong_in_a_file_is_found_at_its_line(build: Build, file: str, old: str, new: str, name: str, line: int, said: str) -> None:
     _, findings = build(changed(file, (old, new)))
     found = [finding for finding in findings if finding.name == name]
     assert found, names(findings)
@@ -377,7 +394,7 @@ def test_what_is_wrong_in_a_file_is_found_at_its_line(build, file, old, new, nam
     assert said in found[0].wrong + found[0].remedy
 
 
-def test_all_faults_of_all_files_are_found_in_one_run(build):
+def test_all_faults_of_all_files_are_found_in_one_run(build: Build) -> None:
     studio, findings = build(
         {
             **changed(RECIPE, ("95 %", "95"), ("superfat: 5 %", "superfat: five"), ("weight: 113 g", "weight: 4 fl oz")),
@@ -400,21 +417,21 @@ def test_all_faults_of_all_files_are_found_in_one_run(build):
     assert [scale.name for scale in studio.profile.scales] == ["bench scale"]
 
 
-def test_a_folder_without_studio_yaml_is_no_studio(build):
+def test_a_folder_without_studio_yaml_is_no_studio(build: Build) -> None:
     studio, findings = build({"studio.yaml": None})
     assert names(findings) == ["studio-missing"]
     assert "studio folder has a file studio.yaml" in findings[0].wrong
     assert studio.recipes == {}
 
 
-def test_a_class_needs_both_of_its_files(build):
+def test_a_class_needs_both_of_its_files(build: Build) -> None:
     _, findings = build({"classes/first-bar/lesson.md": None})
     assert names(findings) == ["lesson-missing"]
     _, findings = build({"classes/other/lesson.md": "# T\n", "classes/first-bar/lesson.md": None})
     assert "class-missing" in names(findings)
 
 
-def test_names_of_files_stand_in_addresses(build):
+def test_names_of_files_stand_in_addresses(build: Build) -> None:
     _, findings = build(
         {"pages/How Classes Work.md": "# How\n", "classes/first-bar/Bar 2.svg": "<svg xmlns='http://www.w3.org/2000/svg'/>"}
     )
@@ -422,7 +439,7 @@ def test_names_of_files_stand_in_addresses(build):
     assert '"how-classes-work"' in findings[0].remedy
 
 
-def test_files_in_places_where_nothing_is_read(build):
+def test_files_in_places_where_nothing_is_read(build: Build) -> None:
     _, findings = build(
         {"classes/a.yaml": "a: b\n", "recipes/b.yml": "a: b\n", "recipes/old/c.yaml": "a: b\n", "shelf/d.yaml": "", "notes.txt": "x"}
     )
@@ -431,7 +448,7 @@ def test_files_in_places_where_nothing_is_read(build):
     assert [finding.place.file for finding in findings] == ["classes/a.yaml", "recipes/b.yml", "recipes/old/c.yaml", "shelf/d.yaml"]
 
 
-def test_links_out_of_the_folder_are_not_followed(build, tmp_path):
+def test_links_out_of_the_folder_are_not_followed(build: Build, tmp_path: Path) -> None:
     secret = tmp_path / "secret.yaml"
     secret.write_text("name: secret\n")
     (tmp_path / "studio" / "recipes").mkdir(parents=True)
@@ -444,7 +461,7 @@ def test_links_out_of_the_folder_are_not_followed(build, tmp_path):
     assert "same" in studio.pages
 
 
-def test_texts_in_other_encodings(build):
+def test_texts_in_other_encodings(build: Build) -> None:
     _, findings = build({"pages/welcome.md": "# Welcome\n\nCaf\u00e9\n".encode("latin-1")})
     assert names(findings) == ["file-not-utf-8"] and findings[0].place.line == 3
     _, findings = build({"pages/welcome.md": b"\xef\xbb\xbf# Welcome\r\n\r\nCome {in.\r\n"})
@@ -453,7 +470,7 @@ def test_texts_in_other_encodings(build):
     assert names(findings) == ["file-too-large"]
 
 
-def test_findings_use_no_words_of_the_program(build):
+def test_findings_use_no_words_of_the_program(build: Build) -> None:
     _, findings = build(
         {**changed(RECIPE, ("phases:\n", "phases: 3\nx:\n")), **changed(CLASS, ("staff: {teachers: 1, assistants: 1}", "staff: 2"))}
     )
@@ -462,6 +479,6 @@ def test_findings_use_no_words_of_the_program(build):
         assert not any(word in text for word in ("dict", "tuple", "string", "str ", "int ", "valid", "input", "none", "pydantic", "yaml:"))
 
 
-def test_pictures_are_called_as_cameras_call_them(build):
+def test_pictures_are_called_as_cameras_call_them(build: Build) -> None:
     _, findings = build({"classes/first-bar/IMG_2041.SVG": "<svg xmlns='http://www.w3.org/2000/svg'/>"})
     assert names(findings) == []

@@ -1,5 +1,6 @@
 """Random ready-made bases with what is declared of them, compositions that fit, and the corners of all that do: for the proofs of order."""
 
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import combinations, pairwise, product
@@ -21,14 +22,14 @@ class Base:
     shares: dict[int, tuple[Fraction, Fraction]]
 
     @property
-    def count(self):
+    def count(self) -> int:
         return len(self.truth)
 
-    def lines(self):
+    def lines(self) -> range | list[int]:
         """Give the places where the line at one per cent can be, as the number of parts above it."""
         return [self.below] if self.below is not None else range(1, self.count + 1)
 
-    def fits(self, one):
+    def fits(self, one: tuple[Fraction, ...]) -> bool:
         """Say whether a composition fits what is declared, in words of the declaration."""
         in_range = all(low <= one[part] <= high for part, (low, high) in self.shares.items())
         return in_range and any(
@@ -39,7 +40,7 @@ class Base:
         )
 
 
-def composition(random, above, tail):
+def composition(random: Random, above: int, tail: int) -> tuple[Fraction, ...]:
     """Give shares of a whole: some above one per cent, descending, then some below in any order; now and then all alike."""
     low = [Fraction(random.choice((0, 0, 1, 9, 10, random.randrange(11))), 1000) for _ in range(tail)]
     weights = sorted((random.choice((0, 1, 1, 2, 5, 20, random.randrange(1, 100))) for _ in range(above)), reverse=True)
@@ -49,7 +50,7 @@ def composition(random, above, tail):
     return tuple([ONE + rest * weight / sum(weights) for weight in weights] + low)
 
 
-def random_base(random, most_parts=6, *, ranges=True):
+def random_base(random: Random, most_parts: int = 6, *, ranges: bool = True) -> Base:
     """Draw a base; half of the suppliers say where the line is, and some give figures."""
     count = random.randrange(2, most_parts + 1)
     above = random.randrange(1, count + 1)
@@ -62,7 +63,7 @@ def random_base(random, most_parts=6, *, ranges=True):
     return Base(truth, above if random.random() < 0.5 and above < count else None, shares)
 
 
-def random_product(random, base):
+def random_product(random: Random, base: Base) -> Order:
     """Draw what a studio adds to it: something new, and perhaps more of a part, or what a student may add up to a most.
 
     There is always something beside the base: below one per cent of it is then below one per cent of the product by more than nothing.
@@ -75,7 +76,7 @@ def random_product(random, base):
     return Order(sources, free_at_one=random.random() < 0.5)
 
 
-def held_in(order, shares, amounts):
+def held_in(order: Order, shares: tuple[Fraction, ...], amounts: Sequence[Fraction]) -> dict[str, Fraction]:
     """Give how much there is of each name in a product with these shares of the base and amounts of the rest."""
     held = dict(zip(order.sources[0].names, shares, strict=True))
     for source, amount in zip(order.sources[1:], amounts, strict=True):
@@ -83,12 +84,12 @@ def held_in(order, shares, amounts):
     return held
 
 
-def contradicted(order, one, other, total):
+def contradicted(order: Order, one: Fraction, other: Fraction, total: Fraction) -> bool:
     """Say whether amounts contradict that the first stands before the other."""
     return other > one and (other > ONE * total if order.free_at_one else other >= ONE * total)
 
 
-def corners(base):
+def corners(base: Base) -> Iterator[list[tuple[Fraction, ...]]]:
     """Give the corners of all that fits a declaration without figures, from their closed form, line by line.
 
     What is above one per cent, less one per cent of each, is a descending chain, of which the corners are the averages of its first parts.
@@ -102,7 +103,7 @@ def corners(base):
         yield found
 
 
-def corners_of_figures(base):
+def corners_of_figures(base: Base) -> Iterator[list[tuple[Fraction, ...]]]:
     """Give the corners line by line with figures of the supplier, by solving for every set of bounds that can be tight together."""
     count = base.count
     for line in base.lines():
@@ -121,7 +122,7 @@ def corners_of_figures(base):
         yield list(found)
 
 
-def _solve(rows, sides):
+def _solve(rows: Sequence[Sequence[Fraction]], sides: Sequence[Fraction]) -> tuple[Fraction, ...] | None:
     """Solve a square system exactly; None where it has not one answer."""
     rows, size = [[*row, side] for row, side in zip(rows, sides, strict=True)], len(rows)
     for column in range(size):
@@ -136,7 +137,7 @@ def _solve(rows, sides):
     return tuple(row[-1] for row in rows)
 
 
-def can_be_contradicted(order, one, other, lines):
+def can_be_contradicted(order: Order, one: str, other: str, lines: Sequence[Sequence[tuple[Fraction, ...]]]) -> bool:
     """Say from the corners whether anything that fits contradicts a pair.
 
     The most by which the second exceeds the first, while it is subject to the order, is found at a corner or where the way between two
@@ -155,11 +156,11 @@ def can_be_contradicted(order, one, other, lines):
     return False
 
 
-def _point(order, one, other, shares, amounts):
+def _point(order: Order, one: str, other: str, shares: tuple[Fraction, ...], amounts: tuple[Fraction, ...]) -> tuple[Fraction, Fraction]:
     held = held_in(order, shares, amounts)
     return held[other] - held[one], held[other] - ONE * (1 + sum(amounts))
 
 
-def seeded(number):
+def seeded(number: int) -> Random:
     """Give the dice of one case."""
     return Random(number)

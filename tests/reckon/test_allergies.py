@@ -3,8 +3,11 @@
 What the words mean is common practice, no source; each row of `content/allergy_words.yaml` says so.
 """
 
+from collections.abc import Mapping, Sequence
+from collections.abc import Set as AbstractSet
 from dataclasses import replace
 from datetime import datetime
+from fractions import Fraction
 from pathlib import Path
 
 import pytest
@@ -12,12 +15,13 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.library import CONTENT
-from builder.model.dates.studio_class import ClassDate
+from builder.model.dates.studio_class import ClassDate, StudioClass
 from builder.model.place import Name
 from builder.model.recipe.figure import Known, Source
 from builder.model.recipe.ingredient import AllergenStatement
-from builder.model.roster.allergy import By
+from builder.model.roster.allergy import Allergy, By
 from builder.model.roster.roster import Roster, RosterRow
+from builder.model.studio import Studio
 from builder.read.studios import read_studio
 from builder.reckon.roster.allergies import reckon_allergies
 from builder.reckon.roster.allergy_terms import Vocabulary
@@ -29,15 +33,17 @@ WORDS = Vocabulary(STUDIO)
 LOTION, BALM, PARTY = (STUDIO.classes[key] for key in ("lotion-from-scratch", "bath-tea-and-lip-balm", "salts-and-scrub-party"))
 
 
-def compared(studio_class, written, chosen=None, studio=STUDIO):
+def compared(
+    studio_class: StudioClass, written: str, chosen: Mapping[tuple[str, str], str | None] | None = None, studio: Studio = STUDIO
+) -> tuple[Allergy, ...]:
     return reckon_allergies(studio, studio_class, Vocabulary(studio).terms(written), chosen or {})
 
 
-def met(studio_class, written):
+def met(studio_class: StudioClass, written: str) -> set[str]:
     return {one.ingredient for allergy in compared(studio_class, written) for one in allergy.found}
 
 
-def unclear(written):
+def unclear(written: str) -> list[str]:
     return [word for term in WORDS.terms(written) for word in term.unclear]
 
 
@@ -62,13 +68,13 @@ def unclear(written):
         ("egg", {"egg"}),
     ],
 )
-def test_what_people_write_means_families(written, families):
+def test_what_people_write_means_families(written: str, families: AbstractSet[str]) -> None:
     terms = list(WORDS.terms(written))
     assert {family for term in terms for family in term.families} == families
     assert unclear(written) == []
 
 
-def test_an_ingredient_is_met_by_family_kind_name_and_part():
+def test_an_ingredient_is_met_by_family_kind_name_and_part() -> None:
     by = {
         (one.ingredient, one.by)
         for written in ("nuts", "perfume", "sunflower", "polysorbate")
@@ -78,11 +84,11 @@ def test_an_ingredient_is_met_by_family_kind_name_and_part():
     assert {("Shea butter", By.FAMILY), ("Lavender essential oil", By.KIND), ("Sunflower oil", By.NAME), ("Emulsifying wax", By.PART)} <= by
 
 
-def test_the_latin_name_is_as_good_as_the_plain_one():
+def test_the_latin_name_is_as_good_as_the_plain_one() -> None:
     assert met(LOTION, "Lavandula") == met(LOTION, "lavender") == {"Lavender essential oil"}
 
 
-def test_what_everybody_uses_and_what_may_be_chosen_are_told_apart():
+def test_what_everybody_uses_and_what_may_be_chosen_are_told_apart() -> None:
     (allergy,) = compared(LOTION, "lavender", {("meadow-lotion", "scent"): "Lavender essential oil"})
     assert [(one.choice, one.phase, one.taken) for one in allergy.found] == [("scent", "", True)]
     (allergy,) = compared(LOTION, "lavender", {("meadow-lotion", "scent"): None})
@@ -91,20 +97,20 @@ def test_what_everybody_uses_and_what_may_be_chosen_are_told_apart():
     assert {(one.choice, bool(one.phase)) for one in allergy.found} == {("", True)}
 
 
-def test_bee_products_are_met_in_the_balm():
+def test_bee_products_are_met_in_the_balm() -> None:
     assert "Beeswax" in met(BALM, "bee products")
 
 
-def test_wool_alcohols_are_no_other_alcohols():
+def test_wool_alcohols_are_no_other_alcohols() -> None:
     assert met(LOTION, "wool alcohols") == set()
 
 
-def test_coconut_milk_is_no_milk():
+def test_coconut_milk_is_no_milk() -> None:
     assert not any("coconut" in name.casefold() for name in met(PARTY, "milk"))
 
 
 @pytest.mark.parametrize("written", ["", " ", "none", "No", "n/a", "-", "nil", "none known", "no known allergies"])
-def test_nothing_is_nothing(written):
+def test_nothing_is_nothing(written: str) -> None:
     assert compared(LOTION, written) == ()
 
 
@@ -120,11 +126,11 @@ def test_nothing_is_nothing(written):
         ("\u0444\u0443\u043d\u0434\u0443\u043a", ["\u0444\u0443\u043d\u0434\u0443\u043a"]),
     ],
 )
-def test_what_is_not_known_is_unclear(written, words):
+def test_what_is_not_known_is_unclear(written: str, words: Sequence[str]) -> None:
     assert unclear(written) == words
 
 
-def test_a_fragrance_allergen_may_be_in_every_scent_without_a_statement():
+def test_a_fragrance_allergen_may_be_in_every_scent_without_a_statement() -> None:
     (allergy,) = compared(LOTION, "linalool")
     assert ("Lavender essential oil", By.HELD) in {(one.ingredient, one.by) for one in allergy.found}
     unknown = replace(STUDIO.ingredients["lavender essential oil"], holds=())
@@ -133,20 +139,23 @@ def test_a_fragrance_allergen_may_be_in_every_scent_without_a_statement():
     assert "Lavender essential oil" in allergy.unstated
     card = STUDIO.ingredients["lavender essential oil"]
     source = Source("s", "s", "supplier")
-    stated = replace(card, allergen_statement=AllergenStatement("extended list", {"linalool": (0, 1)}, source, "lot 1", Known.SUPPLIER))
+    stated = replace(
+        card,
+        allergen_statement=AllergenStatement("extended list", {"linalool": (Fraction(0), Fraction(1))}, source, "lot 1", Known.SUPPLIER),
+    )
     studio = replace(STUDIO, ingredients={key: stated if one is card else one for key, one in STUDIO.ingredients.items()})
     (allergy,) = compared(LOTION, "linalool", studio=studio)
     assert [(one.ingredient, one.by) for one in allergy.found] == [("Lavender essential oil", By.STATEMENT)]
     assert "Lavender essential oil" not in allergy.unstated
 
 
-def test_gloves_are_not_forgotten():
+def test_gloves_are_not_forgotten() -> None:
     (allergy,) = compared(LOTION, "latex")
     assert any("gloves" in mind for mind in allergy.minds)
 
 
 @pytest.mark.parametrize("card", sorted({one.name for one in STUDIO.ingredients.values()}))
-def test_every_ingredient_of_a_class_is_met_by_its_own_name_unless_that_says_too_much(card):
+def test_every_ingredient_of_a_class_is_met_by_its_own_name_unless_that_says_too_much(card: str) -> None:
     term = next(iter(WORDS.terms(card.replace(" and ", " "))), None)
     too_general = set(words_of(card)) <= WORDS.too_much | WORDS.silent
     assert term is not None
@@ -154,13 +163,13 @@ def test_every_ingredient_of_a_class_is_met_by_its_own_name_unless_that_says_too
 
 
 @given(st.text(max_size=60))
-def test_no_word_is_passed_over(written):
+def test_no_word_is_passed_over(written: str) -> None:
     for term in WORDS.terms(written):
         if not (term.families or term.kinds or term.names or term.minds):
             assert term.unclear or set(words_of(term.written)) <= WORDS.silent
 
 
-def test_those_who_wait_are_compared_too_and_counted_with_nobody():
+def test_those_who_wait_are_compared_too_and_counted_with_nobody() -> None:
     when = ClassDate(datetime(2027, 6, 5, 10), 1, waiting=1)
     rows = (RosterRow(Name("A"), None, None, "nuts", {}), RosterRow(Name("B"), None, None, "lavender", {}, waiting=True))
     studio = replace(STUDIO, rosters={LOTION.key: Roster((), rows)})

@@ -1,9 +1,11 @@
 """A class to its batches: for whom each is made, how often, and what all of them need; the clock."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, datetime
 from fractions import Fraction
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -11,24 +13,30 @@ from builder.library import CONTENT
 from builder.model.dates.studio_class import BatchFor, ClassDate
 from builder.model.recipe.column import Role
 from builder.model.recipe.quantity import sum_masses
-from builder.model.recipe.size import ContainersSize
+from builder.model.recipe.size import ContainersSize, PeopleSize
+from builder.model.teaching.class_plan import ClassPlan, MadeProduct, PlannedBatch
 from builder.read.studios import read_studio
 from builder.reckon import dates_to_prepare, reckon_classes, reckon_recipe
 from builder.reckon.teaching.classes import reckon_class
-from tests.making import grams, share
+from tests.making import grams, share, sure
 
 STUDIO, FINDINGS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
 LOTION = STUDIO.classes["one-lotion"]
 
 
-def lotion(students, group_size=1, **make):
+def lotion(students: int, group_size: int = 1, **make: Any) -> ClassPlan:
     made = replace(LOTION.makes[0], **make)
     return reckon_class(
         STUDIO, replace(LOTION, makes=(made,), group_size=group_size), ClassDate(datetime(2027, 3, 6, 10), enrolled=students)
     )[0]
 
 
-def test_the_studio_is_sound():
+def people_size(one: PlannedBatch) -> PeopleSize:
+    assert isinstance(one.sheet.size, PeopleSize)
+    return one.sheet.size
+
+
+def test_the_studio_is_sound() -> None:
     assert FINDINGS == []
 
 
@@ -42,15 +50,15 @@ def test_the_studio_is_sound():
         (BatchFor.STUDENT, 7, 3, 2, [("student", 1, 7), ("teacher", 2, 1)]),
     ],
 )
-def test_who_makes_which_batch(batch_for, students, size, spare, plan):
+def test_who_makes_which_batch(batch_for: BatchFor, students: int, size: int, spare: int, plan: Sequence[tuple[str, int, int]]) -> None:
     sheet = lotion(students, size, batch_for=batch_for, spare=spare)
     batches = sheet.made[0].batches
-    assert [(one.purpose, one.sheet.size.counts[0][1], one.copies) for one in batches] == plan
+    assert [(one.purpose, people_size(one).counts[0][1], one.copies) for one in batches] == plan
     assert sheet.made[0].containers[0].in_all == students + spare
     assert sum(one.copies * one.sheet.own.portions.yields for one in batches) >= sheet.made[0].containers[0].in_all
 
 
-def test_the_last_group_may_be_smaller():
+def test_the_last_group_may_be_smaller() -> None:
     sheet = lotion(9, 2, batch_for=BatchFor.GROUP)
     assert (sheet.groups, sheet.last_group) == (5, 1)
     assert lotion(8, 2).last_group == 2
@@ -59,32 +67,32 @@ def test_the_last_group_may_be_smaller():
 # Every container that a batch fills is somebody's, spare, or left over by a smaller last group.
 @pytest.mark.parametrize("students", range(1, 9))
 @pytest.mark.parametrize("group_size", [1, 2, 3, 4])
-def test_every_container_of_the_groups_is_accounted_for(students, group_size):
+def test_every_container_of_the_groups_is_accounted_for(students: int, group_size: int) -> None:
     sheet = lotion(students, group_size, batch_for=BatchFor.GROUP, each_student=2, spare=0)
     (group,) = sheet.made[0].batches
     assert group.sheet.own.portions.yields * group.copies == sheet.made[0].containers[0].in_all + sheet.unclaimed(2)
 
 
-def test_what_is_needed_is_what_all_batches_weigh():
+def test_what_is_needed_is_what_all_batches_weigh() -> None:
     made = lotion(9, 2, batch_for=BatchFor.GROUP, spare=2, demo=grams(50), left_in_the_pot=grams(20)).made[0]
     for need in made.needed:
         weighed = [w.mass * one.copies for one in made.batches for w in one.sheet.grams.weighed if w.line.name == need.ingredient]
         assert need.mass == sum_masses(weighed)
     total = sum_masses(need.mass for need in made.needed)
     assert total == sum_masses(one.sheet.grams.total * one.copies for one in made.batches)
-    assert made.batches[1].sheet.size.demo == grams(50)
+    assert people_size(made.batches[1]).demo == grams(50)
 
 
-def test_twice_the_students_take_about_twice_as_much():
+def test_twice_the_students_take_about_twice_as_much() -> None:
     one, two = (sum_masses(need.mass for need in lotion(number, spare=0).made[0].needed) for number in (6, 12))
     assert abs((two - one * 2).grams) < 1
 
 
-def test_a_full_class_where_there_is_no_date():
+def test_a_full_class_where_there_is_no_date() -> None:
     assert reckon_class(STUDIO, LOTION)[0].students == LOTION.seats
 
 
-def test_only_dates_to_come_with_people_are_prepared():
+def test_only_dates_to_come_with_people_are_prepared() -> None:
     days = [ClassDate(datetime(2027, 1, day, 10), enrolled) for day, enrolled in ((5, 3), (9, 0), (20, 4))]
     studio_class = replace(LOTION, dates=tuple(days))
     assert [when.on.day for when in dates_to_prepare(studio_class, date(2027, 1, 5))] == [5, 20]
@@ -93,22 +101,22 @@ def test_only_dates_to_come_with_people_are_prepared():
     assert [(sheet.date, sheet.students) for sheet in sheets] == [(None, LOTION.seats)]
 
 
-def test_the_clock_counts_what_is_done_in_class():
+def test_the_clock_counts_what_is_done_in_class() -> None:
     sheet = reckon_class(STUDIO, LOTION)[0]
     assert [(timed.number, timed.begins, timed.ends) for timed in sheet.timeline] == [(1, 0, 30), (2, 30, 60)]
     assert sheet.ahead == ()
 
 
-def ready_mixed(strength=35, copies=BatchFor.GROUP):
+def ready_mixed(strength: int = 35, copies: BatchFor = BatchFor.GROUP) -> MadeProduct:
     recipe = STUDIO.recipes["plain-bar"]
-    plan = replace(recipe.lye, ready_mixed=share(strength))
+    plan = replace(sure(recipe.lye), ready_mixed=share(strength))
     studio = replace(STUDIO, recipes={**STUDIO.recipes, "plain-bar": replace(recipe, lye=plan)})
     bar = STUDIO.classes["one-bar"]
     made = replace(bar.makes[0], batch_for=copies, spare=2)
     return reckon_class(studio, replace(bar, makes=(made,), group_size=2), ClassDate(datetime(2027, 3, 6), 8))[0].made[0]
 
 
-def test_ready_mixed_lye_for_all_batches_is_mixed_from_solid():
+def test_ready_mixed_lye_for_all_batches_is_mixed_from_solid() -> None:
     made = ready_mixed()
     (ahead,) = made.ready_mixed
     ((_, solid),), ((_, water),) = ahead.alkalis, ahead.liquids
@@ -116,26 +124,26 @@ def test_ready_mixed_lye_for_all_batches_is_mixed_from_solid():
     assert ahead.solution == solid + water
     assert abs(ahead.solution.grams - solution.grams * Fraction("1.1")) <= Fraction("0.05")
     solution = ahead.solution
-    purity = made.batch.grams.lye.purities[0].typical
+    purity = sure(made.batch.grams.lye).purities[0].typical
     assert solid.grams * purity <= solution.grams * Fraction("0.35")
     assert float(solid.grams * purity / solution.grams) == pytest.approx(0.35, abs=2e-4)
     assert all("solution, 35 %" in w.line.name for w in made.batch.grams.weighed if w.line.role is Role.ALKALI)
 
 
-def test_at_home_the_lye_is_mixed_from_the_solid():
+def test_at_home_the_lye_is_mixed_from_the_solid() -> None:
     home = ready_mixed().home[0].sheet
     assert [line.strength for line in home.lines if line.role is Role.ALKALI] == [None]
-    assert home.grams.lye.concentration == pytest.approx(0.33, abs=0.001)
+    assert sure(home.grams.lye).concentration == pytest.approx(0.33, abs=0.001)
     assert [column.unit for column in home.columns] == ["g", "oz"]
 
 
 # Grams and ounces are two weighings of one batch: what is rounded differs, what is meant does not.
-def test_the_unit_system_does_not_change_the_superfat():
+def test_the_unit_system_does_not_change_the_superfat() -> None:
     for column in ready_mixed().home[0].sheet.columns:
-        assert float(column.lye.superfat) == pytest.approx(0.08, abs=0.003)
+        assert float(sure(column.lye).superfat) == pytest.approx(0.08, abs=0.003)
 
 
-def test_one_recipe_at_one_size():
+def test_one_recipe_at_one_size() -> None:
     sheet = reckon_recipe(STUDIO, STUDIO.recipes["plain-lotion"], ContainersSize(5))
     assert [column.unit for column in sheet.columns] == ["g"]
     assert sheet.own.portions.yields == 5

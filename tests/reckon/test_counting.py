@@ -1,7 +1,9 @@
 """How much counts towards a limit: a blend whose shares are not known, acids as salts, choices at their most, percent of oils."""
 
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from fractions import Fraction
+from typing import Any
 
 import pytest
 from hypothesis import given
@@ -11,31 +13,33 @@ from builder.model.dose.limit import Limit, LimitWeight, PercentOf, Rules, is_ow
 from builder.model.hazard import Hazard
 from builder.model.place import Name
 from builder.model.recipe.figure import Known
-from builder.model.recipe.ingredient import CountsAs, LabelName
-from builder.model.recipe.product import Contact, Product
+from builder.model.recipe.ingredient import CountsAs, Ingredient, LabelName
+from builder.model.recipe.product import Contact, DeclaredBy, Product
 from builder.model.recipe.recipe import Choice
 from builder.model.recipe.size import TotalSize
 from builder.reckon.dose.counting import count_towards, factors_in
 from builder.words.fold import fold
-from tests.making import SOURCE, card, cards, fat, grams, phase, recipe, scale, share, worked
+from tests.making import SOURCE, Number, card, cards, fat, grams, phase, recipe, scale, share, sure, worked
 from tests.regions import region as region_of
 
-LOTION = Product("lotion", "Lotion", Contact.LEAVE_ON, False, "weight")
+LOTION = Product("lotion", "Lotion", Contact.LEAVE_ON, False, DeclaredBy.WEIGHT)
 
 
-def limit(*names, most="1", counted_as="", factor=None, **named):
+def limit(*names: str, most: Number = "1", counted_as: str = "", factor: Fraction | None = None, **named: Any) -> Limit:
     fixed = Limit(
         "X", tuple(fold(name) for name in names), "preservative", Fraction(most) / 100, PercentOf.PRODUCT, counted_as, factor, "all",
-        ("all",), (), "", "", "EU", LimitWeight.LAW, SOURCE, "here", Known.READ, "",
+        ("all",), (), "", None, "EU", LimitWeight.LAW, SOURCE, "here", Known.READ, "",
     )  # fmt: skip
     return replace(fixed, **named)
 
 
-def blend(*names):
+def blend(*names: str) -> Ingredient:
     return replace(card("blend"), label_name=LabelName(names, names, Known.MEMORY))
 
 
-def count(a_limit, lines, *extra, choices=(), others=()):
+def count(
+    a_limit: Limit, lines: Mapping[str, int], *extra: Ingredient, choices: tuple[Choice, ...] = (), others: tuple[Limit, ...] = ()
+) -> tuple[int | Fraction, int | Fraction]:
     stock = cards(*extra)
     made = recipe(phase("all", {name: share(percent) for name, percent in lines.items()}), choices=choices)
     sheet = worked(made, LOTION, TotalSize(grams(1000)), stock, (scale("0.01"),))
@@ -57,13 +61,13 @@ def count(a_limit, lines, *extra, choices=(), others=()):
         ("abc", "1", "1"),
     ],
 )
-def test_parts_of_a_blend_lie_between_what_their_order_allows(names, least, most):
+def test_parts_of_a_blend_lie_between_what_their_order_allows(names: str, least: str, most: str) -> None:
     found = count(limit(*names), {"water": 90, "blend": 10}, blend("A", "B", "C"))
     assert found == (Fraction(least) / 10, Fraction(most) / 10)
 
 
 @given(st.lists(st.integers(1, 50), min_size=1, max_size=5), st.data())
-def test_no_blend_that_keeps_its_order_lies_outside(weights, data):
+def test_no_blend_that_keeps_its_order_lies_outside(weights: Sequence[int], data: st.DataObject) -> None:
     weights = sorted(weights, reverse=True)
     chosen = data.draw(st.sets(st.integers(0, len(weights) - 1), min_size=1))
     names = [f"part {number}" for number in range(len(weights))]
@@ -85,7 +89,9 @@ def test_no_blend_that_keeps_its_order_lies_outside(weights, data):
         ("ABC", {2: ("0.1", "0.2")}, "c", "0.1", "0.2"),
     ],
 )
-def test_shares_that_a_supplier_states_narrow_what_counts(parts, shares, name, least, most):
+def test_shares_that_a_supplier_states_narrow_what_counts(
+    parts: str, shares: Mapping[int, tuple[str, str]], name: str, least: str, most: str
+) -> None:
     stated = {number: (Fraction(low), Fraction(high)) for number, (low, high) in shares.items()}
     made = replace(card("blend"), label_name=LabelName(tuple(parts), tuple(parts), Known.SUPPLIER, stated))
     found = count(limit(*name), {"water": 90, "blend": 10}, made)
@@ -93,7 +99,7 @@ def test_shares_that_a_supplier_states_narrow_what_counts(parts, shares, name, l
 
 
 @given(st.lists(st.integers(1, 50), min_size=2, max_size=5), st.data())
-def test_no_blend_that_keeps_its_order_and_its_shares_lies_outside(weights, data):
+def test_no_blend_that_keeps_its_order_and_its_shares_lies_outside(weights: Sequence[int], data: st.DataObject) -> None:
     weights = sorted(weights, reverse=True)
     whole = sum(weights)
     chosen = data.draw(st.sets(st.integers(0, len(weights) - 1), min_size=1))
@@ -110,37 +116,37 @@ def test_no_blend_that_keeps_its_order_and_its_shares_lies_outside(weights, data
     assert least <= true <= most
 
 
-def test_a_named_blend_counts_whole_and_its_parts_alone_do_not():
+def test_a_named_blend_counts_whole_and_its_parts_alone_do_not() -> None:
     named = limit("a + b")
     assert count(named, {"water": 90, "blend": 10}, blend("B", "A")) == (Fraction("0.1"), Fraction("0.1"))
     assert count(named, {"water": 90, "a": 10}, card("a")) == (0, 0)
 
 
-def test_of_a_ready_made_base_only_what_is_certain_counts_but_a_ban_is_a_ban():
+def test_of_a_ready_made_base_only_what_is_certain_counts_but_a_ban_is_a_ban() -> None:
     base = replace(blend("A", "B"), counts_as=CountsAs.BASE)
     assert count(limit("b"), {"water": 50, "blend": 50}, base) == (0, 0)
     assert count(limit("b", most=0), {"water": 50, "blend": 50}, base)[1] == Fraction("0.25")
     assert count(limit("a"), {"water": 50, "blend": 50}, base)[0] == Fraction("0.25")
 
 
-def test_what_is_merely_usual_is_not_asked_of_a_ready_made_base():
+def test_what_is_merely_usual_is_not_asked_of_a_ready_made_base() -> None:
     base = replace(blend("A", "B"), counts_as=CountsAs.BASE)
     assert count(limit("a", weight=LimitWeight.PRACTICE), {"water": 50, "blend": 50}, base) == (0, 0)
 
 
 # 0.79 % of 290 g are 2.291 g, or 0.0808 oz, which a scale that reads to 0.03 oz shows as 0.09 oz: 2.55 g, 0.88 % of the batch.
 @pytest.mark.parametrize(("weight", "unit"), [(LimitWeight.LAW, "oz"), (LimitWeight.PRACTICE, "g")])
-def test_a_limit_is_judged_by_the_weighings_that_pass_it_but_a_usual_one_in_grams(weight, unit):
+def test_a_limit_is_judged_by_the_weighings_that_pass_it_but_a_usual_one_in_grams(weight: LimitWeight, unit: str) -> None:
     stock, law = cards(card("salt")), limit("salt", most="0.8", weight=weight)
     made = recipe(phase("all", {"water": share("99.21"), "salt": share("0.79")}))
     scales = (scale("0.01"), scale("0.03", unit="oz", per_unit="28.349523125"))
     sheet = worked(made, LOTION, TotalSize(grams(290)), stock, scales, rules=Rules(region_of("EU"), (law,)))
     (towards,) = sheet.own.towards
     assert towards.unit == unit
-    assert (towards.least > law.most) is (unit == "oz")
+    assert (towards.least > sure(law.most)) is (unit == "oz")
 
 
-def test_a_salt_counts_as_its_acid_and_without_a_factor_as_at_most_itself():
+def test_a_salt_counts_as_its_acid_and_without_a_factor_as_at_most_itself() -> None:
     acids = limit("acid", "salt", counted_as="Acid")
     row = limit("salt", counted_as="Acid", factor=Fraction("1.25"))
     lines = {"water": 98, "acid": 1, "salt": 1}
@@ -148,7 +154,7 @@ def test_a_salt_counts_as_its_acid_and_without_a_factor_as_at_most_itself():
     assert count(acids, lines, card("acid"), card("salt")) == (Fraction("0.01"), Fraction("0.02"))
 
 
-def test_students_add_the_option_that_counts_most_in_each_choice():
+def test_students_add_the_option_that_counts_most_in_each_choice() -> None:
     choices = (
         Choice("scent", (Name("mild"), Name("strong"), None), share(2)),
         Choice("more scent", (Name("strong"), None), share(1)),
@@ -159,14 +165,14 @@ def test_students_add_the_option_that_counts_most_in_each_choice():
     assert most == Fraction("0.04") / Fraction("1.03")
 
 
-def test_percent_of_oils_is_counted_on_the_oils():
+def test_percent_of_oils_is_counted_on_the_oils() -> None:
     of_oils = limit("extract", percent_of=PercentOf.OILS)
     found = count(of_oils, {"water": 79, "oil": 20, "extract": 1}, fat("oil", 190), card("extract"))
     assert found == (Fraction("0.05"), Fraction("0.05"))
     assert count(of_oils, {"water": 99, "extract": 1}, card("extract")) == (0, 0)
 
 
-def test_a_hazard_leaves_out_cards_without_it_that_say_which_oil_they_are():
+def test_a_hazard_leaves_out_cards_without_it_that_say_which_oil_they_are() -> None:
     distilled = replace(card("oil"), oil="oil, distilled")
     assert count(limit("oil", hazard=Hazard.PHOTOTOXIC), {"water": 99, "oil": 1}, distilled) == (0, 0)
     # A card that does not say it is taken for the oil that the limit means.
@@ -175,7 +181,7 @@ def test_a_hazard_leaves_out_cards_without_it_that_say_which_oil_they_are():
     assert count(limit("oil", hazard=Hazard.PHOTOTOXIC), {"water": 99, "oil": 1}, with_it)[0] == Fraction("0.01")
 
 
-def test_the_uk_has_kept_the_law_of_the_eu_but_for_rows_of_its_own():
+def test_the_uk_has_kept_the_law_of_the_eu_but_for_rows_of_its_own() -> None:
     eu, uk = limit("a", "b"), limit("a", region="UK")
     assert is_own_law(eu, region_of("UK"), (eu,))
     assert not is_own_law(eu, region_of("UK"), (eu, uk))

@@ -1,27 +1,33 @@
 """The most of each option: drops and their mass, and that no combination on offer passes a limit while one drop more somewhere would."""
 
+from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Set as AbstractSet
 from dataclasses import replace
 from datetime import date
 from fractions import Fraction
 from functools import cache
 from itertools import permutations, product
 from pathlib import Path
+from typing import Any
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from builder.library import CONTENT
+from builder.model.dose.dose import Dose, MostOf
 from builder.model.dose.limit import Limit, LimitWeight, PercentOf, Rules
 from builder.model.finding import Acceptance
 from builder.model.hazard import Hazard
 from builder.model.place import Name
 from builder.model.recipe.figure import Known
-from builder.model.recipe.ingredient import DeclaredAs, DropMass, LabelName
+from builder.model.recipe.ingredient import DeclaredAs, DropMass, Ingredient, LabelName
 from builder.model.recipe.ingredient_kind import IngredientKind
-from builder.model.recipe.product import Contact, Product
+from builder.model.recipe.product import Contact, DeclaredBy, Product
 from builder.model.recipe.recipe import Choice
 from builder.model.recipe.size import TotalSize
+from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.studio import Studio
 from builder.read.studios import read_studio
 from builder.reckon import reckon_classes
 from builder.reckon.dose.counting import factors_in
@@ -29,76 +35,86 @@ from builder.reckon.dose.drops import reckon_drop
 from builder.reckon.dose.limits import limits_for
 from builder.reckon.label.share_counting import share_counting
 from builder.words.fold import fold
-from tests.making import CONSTANTS, SOURCE, card, cards, fat, grams, phase, recipe, scale, share, worked
+from tests.making import CONSTANTS, SOURCE, Number, card, cards, fat, grams, phase, recipe, scale, share, sure, worked
 from tests.regions import region as region_of
 
-LOTION = Product("lotion", "Lotion", Contact.LEAVE_ON, False, "weight")
+LOTION = Product("lotion", "Lotion", Contact.LEAVE_ON, False, DeclaredBy.WEIGHT)
 EXAMPLE = Path(__file__).parent.parent.parent / "site_example"
 
 
-def limit(*names, most="1", **named):
+def limit(*names: str, most: str = "1", **named: Any) -> Limit:
     fixed = Limit(
         "X", tuple(fold(name) for name in names), "essential oil", Fraction(most) / 100, PercentOf.PRODUCT, "", None, "all",
-        ("all",), (), "", "", "EU", LimitWeight.LAW, SOURCE, "here", Known.READ, "",
+        ("all",), (), "", None, "EU", LimitWeight.LAW, SOURCE, "here", Known.READ, "",
     )  # fmt: skip
     return replace(fixed, **named)
 
 
-def scent(name, drop=None, **named):
+def scent(name: str, drop: int | None = None, **named: Any) -> Ingredient:
     """Make a card of a scent; `drop` is the measured mass of one drop in milligrams."""
     measured = DropMass(1000, grams(drop), "x") if drop else None
     return replace(card(name), kind=IngredientKind.ESSENTIAL_OIL, declared_as=DeclaredAs.FRAGRANCE, drop_mass=measured, **named)
 
 
-def choice(what, *options, most="0.5"):
+def choice(what: str, *options: str, most: str = "0.5") -> Choice:
     return Choice(what, tuple(Name(option) for option in options), share(most))
 
 
-def made(choices, stock, *limits, fill="100", region="EU", youngest=None, lines=None, division="0.01", accepts=()):
+def made(
+    choices: tuple[Choice, ...],
+    stock: Mapping[str, Ingredient],
+    *limits: Limit,
+    fill: str = "100",
+    region: str = "EU",
+    youngest: int | None = None,
+    lines: Mapping[str, Number] | None = None,
+    division: str = "0.01",
+    accepts: tuple[str, ...] = (),
+) -> tuple[WorkedBatch, Rules]:
     one = recipe(phase("all", {name: share(percent) for name, percent in (lines or {"water": 100}).items()}), choices=choices, fill=fill)
     one = replace(one, accepts={name: Acceptance("so") for name in accepts})
     rules = Rules(region_of(region), limits, youngest=youngest)
     return worked(one, LOTION, TotalSize(grams(1000)), stock, (scale(division),), rules=rules), rules
 
 
-def most_of(sheet, option):
+def most_of(sheet: WorkedBatch, option: str) -> MostOf:
     return next(one for dose in sheet.own.doses for one in dose.each if one.option == option)
 
 
 # The mass of a drop.
 
 
-def test_an_estimated_drop_of_water_is_no_lighter_than_the_heaviest_of_the_pharmacopoeia():
+def test_an_estimated_drop_of_water_is_no_lighter_than_the_heaviest_of_the_pharmacopoeia() -> None:
     drop, (working,) = reckon_drop(replace(card("water", density="0.99821"), kind=IngredientKind.WATER), CONSTANTS)
     # USP <1101>: each drop of water weighs 45 to 55 mg; 20 drops are 1 mL, 10 % either way.
-    assert Fraction("0.055") <= drop.mass.grams < Fraction("0.056")
-    assert not drop.measured
-    assert drop.mass.grams * 20 > 1 * Fraction("0.99821")
-    assert working.result == drop.mass.grams
+    assert Fraction("0.055") <= sure(drop).mass.grams < Fraction("0.056")
+    assert not sure(drop).measured
+    assert sure(drop).mass.grams * 20 > 1 * Fraction("0.99821")
+    assert working.result == sure(drop).mass.grams
 
 
-def test_a_measured_drop_counts_as_measured():
+def test_a_measured_drop_counts_as_measured() -> None:
     # Eschbaum 1895, quoted in the Bulletin of Pharmacy: 50 drops of water weigh 5.00 g, of glycerin 3.90 g from the same tip.
     glycerin = replace(card("glycerin", density="1.261"), kind=IngredientKind.LIQUID, drop_mass=DropMass(50, grams("3.90"), "x"))
     drop, workings = reckon_drop(glycerin, CONSTANTS)
-    assert (drop.mass, drop.measured, workings) == (grams("0.078"), True, ())
+    assert (sure(drop).mass, sure(drop).measured, workings) == (grams("0.078"), True, ())
 
 
-def test_without_a_density_the_drop_is_taken_for_a_heavy_one():
+def test_without_a_density_the_drop_is_taken_for_a_heavy_one() -> None:
     light, _ = reckon_drop(scent("oil"), CONSTANTS)
     known, _ = reckon_drop(replace(card("oil", density=("0.87", "0.89")), kind=IngredientKind.ESSENTIAL_OIL), CONSTANTS)
-    assert light.mass.grams == Fraction("1.261") / 18
-    assert known.mass.grams == Fraction("0.89") / 18
+    assert sure(light).mass.grams == Fraction("1.261") / 18
+    assert sure(known).mass.grams == Fraction("0.89") / 18
 
 
-def test_a_powder_has_no_drops():
+def test_a_powder_has_no_drops() -> None:
     assert reckon_drop(replace(card("mica"), kind=IngredientKind.COLOURANT), CONSTANTS) == (None, ())
 
 
 # What a limit leaves.
 
 
-def test_without_a_limit_the_recipe_itself_says_how_much():
+def test_without_a_limit_the_recipe_itself_says_how_much() -> None:
     sheet, _ = made((choice("scent", "rose", "mint"),), cards(scent("rose", 30), scent("mint", 25)), fill="113")
     # 0.5 % of 113 g is 0.565 g: 18 drops of 30 mg, 22 of 25 mg.
     (dose,) = sheet.own.doses
@@ -106,28 +122,28 @@ def test_without_a_limit_the_recipe_itself_says_how_much():
         (grams("0.56"), 18, None),
         (grams("0.56"), 22, None),
     ]
-    assert sheet.own.doses[0].mixed.weight == grams("0.56")
+    assert sure(sheet.own.doses[0].mixed).weight == grams("0.56")
     # 18 drops of rose and 1 of mint are 0.565 g and no more.
-    assert sheet.own.doses[0].mixed.drops == 19
+    assert sure(sheet.own.doses[0].mixed).drops == 19
 
 
-def test_a_limit_lowers_the_option_that_it_is_about_and_no_other():
+def test_a_limit_lowers_the_option_that_it_is_about_and_no_other() -> None:
     strict = limit("Mint", most="0.2")
     sheet, _ = made((choice("scent", "rose", "mint"),), cards(scent("rose", 30), scent("mint", 25)), strict)
     mint = most_of(sheet, "mint")
     # x / (100 g + x) <= 0.2 %: x is 0.2004 g at most, 8 drops of 25 mg are 0.2 g.
-    assert (mint.weight, mint.drops, mint.lowered.limit, mint.lowered.own_law) == (grams("0.2"), 8, strict, True)
+    assert (mint.weight, mint.drops, sure(mint.lowered).limit, sure(mint.lowered).own_law) == (grams("0.2"), 8, strict, True)
     assert most_of(sheet, "rose").lowered is None
 
 
-def test_what_the_batch_holds_already_is_counted():
+def test_what_the_batch_holds_already_is_counted() -> None:
     lines = {"water": "99.9", "mint": "0.1"}
     sheet, _ = made((choice("scent", "mint"),), cards(scent("mint", 25)), limit("Mint", most="0.2"), lines=lines)
     # 0.1 g in 100 g: (0.1 + x) / (100 + x) <= 0.2 %, x <= 0.1002 g.
     assert (most_of(sheet, "mint").weight, most_of(sheet, "mint").drops) == (grams("0.1"), 4)
 
 
-def test_two_choices_share_what_a_limit_leaves_by_what_they_would_take():
+def test_two_choices_share_what_a_limit_leaves_by_what_they_would_take() -> None:
     both = (choice("scent", "mint", most="0.6"), choice("more", "mint", most="0.3"))
     sheet, _ = made(both, cards(scent("mint")), limit("Mint", most="0.3"), division="0.001")
     first, second = sheet.own.doses
@@ -135,7 +151,7 @@ def test_two_choices_share_what_a_limit_leaves_by_what_they_would_take():
     assert abs(first.each[0].weight.grams - 2 * second.each[0].weight.grams) < Fraction("0.01")
 
 
-def test_an_option_of_which_nothing_is_left_is_not_offered():
+def test_an_option_of_which_nothing_is_left_is_not_offered() -> None:
     sheet, _ = made((choice("scent", "mint", "rose"),), cards(scent("mint"), scent("rose")), limit("Mint", most="0.001"))
     assert not most_of(sheet, "mint").is_offered
     assert sheet.own.doses[0].offered == ("rose",)
@@ -143,7 +159,7 @@ def test_an_option_of_which_nothing_is_left_is_not_offered():
     assert [dict(variant.chosen) for variant in sheet.own.variants] == [{"scent": "rose"}]
 
 
-def test_what_is_no_law_does_not_lower_where_the_recipe_accepts_it():
+def test_what_is_no_law_does_not_lower_where_the_recipe_accepts_it() -> None:
     stock, usual = cards(scent("mint", 25)), limit("Mint", most="0.2", weight=LimitWeight.STANDARD, region="any")
     lowered, _ = made((choice("scent", "mint"),), stock, usual)
     accepted, _ = made((choice("scent", "mint"),), stock, usual, accepts=("over-usual-limit",))
@@ -154,21 +170,21 @@ def test_what_is_no_law_does_not_lower_where_the_recipe_accepts_it():
     assert most_of(elsewhere, "mint").weight == grams("0.5")
 
 
-def test_a_limit_for_children_lowers_where_children_come():
+def test_a_limit_for_children_lowers_where_children_come() -> None:
     stock, young = cards(scent("mint", 25)), limit(most="0.25", narrower="children 3 to 12", below_age=13, weight=LimitWeight.PRACTICE)
     found = {age: most_of(made((choice("scent", "mint"),), stock, young, youngest=age)[0], "mint").weight for age in (None, 12, 13)}
     assert found == {None: grams("0.5"), 12: grams("0.25"), 13: grams("0.5")}
 
 
-def test_a_blend_counts_at_the_most_it_may_hold_where_law_or_an_opinion_speaks():
+def test_a_blend_counts_at_the_most_it_may_hold_where_law_or_an_opinion_speaks() -> None:
     blend = scent("blend", label_name=LabelName(("A", "B"), ("a", "b"), Known.MEMORY))
     sheet, _ = made((choice("scent", "blend"),), cards(blend), limit("B", most="0.1"))
     # B is at most half of it.
     one = most_of(sheet, "blend")
-    assert (one.weight, one.lowered.proven) == (grams("0.2"), False)
+    assert (one.weight, sure(one.lowered).proven) == (grams("0.2"), False)
 
 
-def test_sun_sensitising_oils_take_up_their_limits_together():
+def test_sun_sensitising_oils_take_up_their_limits_together() -> None:
     one, two = (replace(scent(name), hazards=(Hazard.PHOTOTOXIC,)) for name in ("lemon", "lime"))
     own = [limit(name, most=most, hazard=Hazard.PHOTOTOXIC) for name, most in (("Lemon", "0.4"), ("Lime", "0.2"))]
     together = limit(hazard=Hazard.PHOTOTOXIC, most="0")
@@ -185,18 +201,18 @@ def test_sun_sensitising_oils_take_up_their_limits_together():
 # Exhaustive: every combination, and one drop more.
 
 
-def amounts(dose):
+def amounts(dose: Dose) -> Iterator[dict[str, Fraction]]:
     """Give everything that a student may add of one choice: single options and mixes, in drops or weighed, as masses by option."""
     drops = [one.drops or 0 for one in dose.each]
     for counts in product(*(range(most + 1) for most in drops)):
         if sum(map(bool, counts)) < 2 or (dose.mixed and dose.mixed.drops is not None and sum(counts) <= dose.mixed.drops):
-            yield {one.option: one.drop.mass.grams * count for one, count in zip(dose.each, counts, strict=True) if count}
+            yield {one.option: sure(one.drop).mass.grams * count for one, count in zip(dose.each, counts, strict=True) if count}
     for one in dose.each:
         steps = 20 if one.drops else max(int(one.weight.grams * 100), 1)
         yield from ({one.option: one.weight.grams * step / steps} for step in range(1, steps + 1))
     # Of weighed mixes the corners: a limit that all corners keep is kept by all between them.
     for order in permutations(dose.each) if dose.mixed else ():
-        left, mix = dose.mixed.weight.grams, {}
+        left, mix = sure(dose.mixed).weight.grams, {}
         for one in order:
             mix[one.option] = min(left, one.weight.grams)
             left -= mix[one.option]
@@ -206,7 +222,7 @@ def amounts(dose):
 class Judge:
     """What a portion may hold, worked out from its composition."""
 
-    def __init__(self, sheet, stock, rules):
+    def __init__(self, sheet: WorkedBatch, stock: Mapping[str, Ingredient], rules: Rules) -> None:
         factors = factors_in(rules.limits)
         self.sheet, self.fill = sheet, sheet.own.portions.fill.grams
         limits = [one for one in limits_for(sheet.product, rules) if one.most]
@@ -219,22 +235,24 @@ class Judge:
             if any(counts.values()) and one.percent_of is PercentOf.PRODUCT:
                 self.rows.append((one, held * self.fill, counts))
 
-    def passed(self, *added):
+    def passed(self, *added: Mapping[str, Fraction]) -> list[Limit]:
         """Give the limits that a portion with what was added passes."""
         masses = [(option, mass) for one in added for option, mass in one.items()]
         whole = self.fill + sum(mass for _, mass in masses)
-        return [one for one, held, counts in self.rows if held + sum(mass * counts[option] for option, mass in masses) > one.most * whole]
+        return [
+            one for one, held, counts in self.rows if held + sum(mass * counts[option] for option, mass in masses) > sure(one.most) * whole
+        ]
 
-    def everything(self):
+    def everything(self) -> Iterator[tuple[dict[str, Fraction], ...]]:
         return product(*(list(amounts(dose)) for dose in self.sheet.own.doses))
 
 
-def is_maximal(sheet, judge, wish):
+def is_maximal(sheet: WorkedBatch, judge: Judge, wish: Mapping[str, Fraction]) -> bool:
     """Say whether one drop, or one division, more of every option passes a limit at the worst of the others, or what the recipe allows."""
     for number, dose in enumerate(sheet.own.doses):
         others = [list(amounts(other)) for at, other in enumerate(sheet.own.doses) if at != number]
         for one in dose.each:
-            steps = [(one.weight.grams + Fraction("0.01"))] + ([one.drop.mass.grams * (one.drops + 1)] if one.drop else [])
+            steps = [(one.weight.grams + Fraction("0.01"))] + ([one.drop.mass.grams * (sure(one.drops) + 1)] if one.drop else [])
             for more in steps:
                 if more <= wish[dose.what] and not any(judge.passed({one.option: more}, *rest) for rest in product(*others)):
                     return False
@@ -242,7 +260,7 @@ def is_maximal(sheet, judge, wish):
 
 
 @cache
-def example():
+def example() -> tuple[Studio, list[tuple[WorkedBatch, Rules]]]:
     studio, _ = read_studio(EXAMPLE, CONTENT)
     found = {}
     for sheet in reckon_classes(studio, studio.classes.values(), on=date(2027, 1, 2)):
@@ -253,7 +271,7 @@ def example():
 
 
 @pytest.mark.parametrize("number", range(len(example()[1])), ids=lambda number: example()[1][number][0].recipe.key)
-def test_no_combination_of_the_example_studio_passes_a_limit(number):
+def test_no_combination_of_the_example_studio_passes_a_limit(number: int) -> None:
     studio, found = example()
     sheet, rules = found[number]
     judge = Judge(sheet, studio.ingredients, rules)
@@ -275,10 +293,16 @@ SHARES = st.sampled_from(["0.05", "0.1", "0.2", "0.4", "0.8"])
     st.sampled_from(["0", "0.05", "0.1"]),
     st.sampled_from(["10", "25", "40"]),
 )
-def test_no_combination_of_a_small_recipe_passes_a_limit_and_one_drop_more_does(limits, choices, masses, held, fill):
+def test_no_combination_of_a_small_recipe_passes_a_limit_and_one_drop_more_does(
+    limits: Sequence[tuple[AbstractSet[str], str]],
+    choices: Sequence[tuple[Sequence[str], str]],
+    masses: Sequence[int],
+    held: str,
+    fill: str,
+) -> None:
     stock = cards(*(scent(name, mass) for name, mass in zip("ABCD", masses, strict=True)))
     offered = tuple(choice(f"choice {number}", *names, most=most) for number, (names, most) in enumerate(choices))
-    lines = {"water": 100 - Fraction(held), "A": held} if held != "0" else None
+    lines: dict[str, Number] | None = {"water": 100 - Fraction(held), "A": held} if held != "0" else None
     sheet, rules = made(offered, stock, *(limit(*names, most=most) for names, most in limits), fill=fill, lines=lines)
     judge = Judge(sheet, stock, rules)
     already = judge.passed()
@@ -290,7 +314,7 @@ def test_no_combination_of_a_small_recipe_passes_a_limit_and_one_drop_more_does(
         assert is_maximal(sheet, judge, {one.what: one.at_most.fraction * judge.fill for one in offered})
 
 
-def test_percent_of_oils_leaves_what_the_oils_leave():
+def test_percent_of_oils_leaves_what_the_oils_leave() -> None:
     lines = {"water": 60, "oil": 40}
     sheet, _ = made(
         (choice("scent", "mint", most="2"),), cards(fat("oil", 190), scent("mint")), limit("Mint", percent_of=PercentOf.OILS), lines=lines

@@ -1,5 +1,6 @@
 """What choices come to for a class: by the roster the sum over its rows, otherwise an even share, and the worst if all take the same."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, datetime
 from fractions import Fraction
@@ -10,10 +11,11 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.library import CONTENT
-from builder.model.dates.studio_class import ClassDate
+from builder.model.dates.studio_class import ClassDate, StudioClass
 from builder.model.place import Name
 from builder.model.recipe.quantity import NO_MASS
 from builder.model.roster.roster import Roster, RosterRow
+from builder.model.teaching.class_plan import ClassPlan
 from builder.read.studios import read_studio
 from builder.reckon import reckon_classes
 from builder.reckon.teaching.classes import reckon_class
@@ -25,17 +27,17 @@ LOTION, PARTY = STUDIO.classes["lotion-from-scratch"], STUDIO.classes["salts-and
 QUICK = replace(LOTION, makes=(replace(LOTION.makes[0], at_home=()),))
 
 
-def at(studio_class, students, roster=None):
+def at(studio_class: StudioClass, students: int, roster: Roster | None = None) -> ClassPlan:
     when = ClassDate(datetime(2027, 6, 5, 10), students)
     studio = replace(STUDIO, rosters={studio_class.key: roster} if roster else {})
     return reckon_class(studio, replace(studio_class, dates=(when,)), when)[0]
 
 
-def no_spare(studio_class):
+def no_spare(studio_class: StudioClass) -> StudioClass:
     return replace(studio_class, makes=tuple(replace(make, spare=0) for make in studio_class.makes))
 
 
-def people(columns, rows):
+def people(columns: Sequence[str], rows: Sequence[tuple[str, ...]]) -> Roster:
     return Roster(
         tuple(Name(column) for column in columns),
         tuple(
@@ -46,7 +48,7 @@ def people(columns, rows):
 
 
 @pytest.mark.parametrize("studio_class", [LOTION, PARTY], ids=lambda one: one.key)
-def test_twice_as_many_students_need_twice_as_much(studio_class):
+def test_twice_as_many_students_need_twice_as_much(studio_class: StudioClass) -> None:
     once, twice = at(no_spare(studio_class), 5), at(no_spare(studio_class), 10)
     pairs = [
         (one, two)
@@ -62,7 +64,7 @@ CELLS = st.sampled_from(["lavender essential oil", "lavender oil", "Cedarwood es
 
 
 @given(st.lists(st.tuples(CELLS, st.sampled_from(["mica", "no colour", ""])), min_size=1, max_size=12))
-def test_what_was_chosen_is_the_sum_over_the_rows(rows):
+def test_what_was_chosen_is_the_sum_over_the_rows(rows: Sequence[tuple[str, str]]) -> None:
     sheet = at(QUICK, 12, people(["scent", "meadow-lotion colour"], rows))
     (lotion,) = sheet.made
     for number, total in enumerate(lotion.choices):
@@ -77,7 +79,7 @@ def test_what_was_chosen_is_the_sum_over_the_rows(rows):
         assert sum(option.chosen for option in total.options) + total.left_out + total.open == total.portions == 14
 
 
-def test_without_a_roster_the_portions_fall_evenly_on_what_is_offered():
+def test_without_a_roster_the_portions_fall_evenly_on_what_is_offered() -> None:
     sheet = at(no_spare(LOTION), 9)
     scent = sheet.made[0].choices[0]
     # Nine portions over lavender, cedarwood and no scent: three of each.
@@ -85,7 +87,7 @@ def test_without_a_roster_the_portions_fall_evenly_on_what_is_offered():
     assert (scent.open, scent.left_out, sheet.guests) == (9, 0, ())
 
 
-def test_the_rosters_of_the_example_reach_their_dates():
+def test_the_rosters_of_the_example_reach_their_dates() -> None:
     sheets = reckon_classes(STUDIO, [LOTION, PARTY], on=date(2027, 1, 2))
     assert [len(sheet.guests) for sheet in sheets] == [9, 3, 9, 0, 0]
     first = sheets[0].guests[1]

@@ -1,6 +1,7 @@
 """Which label each container gets: by the roster what its student chose; what is open as evenly as the amounts expect it."""
 
 from collections import Counter
+from collections.abc import Sequence
 from dataclasses import replace
 
 import pytest
@@ -9,8 +10,10 @@ from hypothesis import strategies as st
 
 from builder.compose.label.label_counts import MIXED, label_counts, label_order
 from builder.compose.label_layout.label_plans import plan_labels
+from builder.model.teaching.jar import Jar
 from builder.press.typefaces import typefaces_of_labels
 from builder.words.fold import fold
+from tests.making import sure
 from tests.reckon.test_guests import LOTION, PARTY, QUICK, STUDIO, at, no_spare, people
 
 # A studio with the typefaces by which labels are laid out.
@@ -19,7 +22,7 @@ SCENTS = {"lavender oil": "Lavender essential oil", "cedarwood essential oil": "
 COLOURS = {"mica": "Mica", "no colour": None}
 
 
-def chosen(jar):
+def chosen(jar: Jar) -> dict[str, str | None]:
     return {what: fold(option) if option else None for what, option in jar.variant.chosen}
 
 
@@ -27,7 +30,9 @@ ROWS = st.lists(st.tuples(st.sampled_from(["", *SCENTS]), st.sampled_from(["", *
 
 
 @given(ROWS, st.integers(9, 12))
-def test_each_student_gets_labels_of_what_they_chose_and_the_rest_is_spread_as_the_amounts_expect(rows, students):
+def test_each_student_gets_labels_of_what_they_chose_and_the_rest_is_spread_as_the_amounts_expect(
+    rows: Sequence[tuple[str, str]], students: int
+) -> None:
     sheet = at(QUICK, students, people(["scent", "meadow-lotion colour"], rows))
     (lotion,) = sheet.made
     jars = lotion.containers[0].jars
@@ -36,7 +41,7 @@ def test_each_student_gets_labels_of_what_they_chose_and_the_rest_is_spread_as_t
         (finish,) = sheet.jars_of(guest)
         for what, cell, names in (("scent", scent, SCENTS), ("colour", colour, COLOURS)):
             if cell:
-                assert chosen(finish)[what] == (fold(names[cell]) if names[cell] else None)
+                assert chosen(finish)[what] == (fold(sure(names[cell])) if names[cell] else None)
         assert finish.is_open == (not scent or not colour)
     assert all(jar.is_open and jar.guest is None for jar in jars[len(rows) :])
     for number, total in enumerate(lotion.choices):
@@ -49,12 +54,12 @@ def test_each_student_gets_labels_of_what_they_chose_and_the_rest_is_spread_as_t
             assert total.open // len(offered) <= extra <= -(-total.open // len(offered))
 
 
-def test_without_a_roster_every_finish_comes_as_often_as_any_other():
+def test_without_a_roster_every_finish_comes_as_often_as_any_other() -> None:
     (finishes, _) = (made.containers[0].jars for made in at(no_spare(LOTION), 12).made)
     assert set(Counter(finish.variant.chosen for finish in finishes).values()) == {2}
 
 
-def test_all_containers_of_one_student_lie_together_with_their_pot():
+def test_all_containers_of_one_student_lie_together_with_their_pot() -> None:
     makes = tuple(type(make)(make.recipe, make.batch_for, each_student=2, spare=1) for make in PARTY.makes)
     rows = [("lavender essential oil", "no colour", "no scent"), ("no scent", "no colour", "lavender essential oil")]
     columns = ["still-water-bath-salts scent", "colour", "orchard-sugar-scrub scent"]
@@ -67,7 +72,7 @@ def test_all_containers_of_one_student_lie_together_with_their_pot():
     assert names[:4] == ["Lavender essential oil", "Lavender essential oil", None, None]
 
 
-def test_the_teacher_reads_how_many_of_which():
+def test_the_teacher_reads_how_many_of_which() -> None:
     rows = [("lavender oil", "mica")] * 3 + [("no scent", "no colour")] * 2 + [("", "mica")]
     sheet = at(no_spare(LOTION), 7, people(["scent", "meadow-lotion colour"], rows))
     line, mixed = label_counts(STUDIO, sheet.made[0])
@@ -83,7 +88,7 @@ def test_the_teacher_reads_how_many_of_which():
     assert label_order(nobody) == ""
 
 
-def test_everything_that_one_guest_takes_home_can_be_labelled_again_and_is_not_published_under_their_name():
+def test_everything_that_one_guest_takes_home_can_be_labelled_again_and_is_not_published_under_their_name() -> None:
     rows = [("lavender essential oil", "no colour", "no scent"), ("no scent", "no colour", "lavender essential oil")]
     sheet = at(PARTY, 3, people(["still-water-bath-salts scent", "colour", "orchard-sugar-scrub scent"], rows))
     salts, scrub = sheet.jars_of(sheet.guests[1])
@@ -95,7 +100,7 @@ def test_everything_that_one_guest_takes_home_can_be_labelled_again_and_is_not_p
 
 
 @pytest.mark.parametrize(("students", "numbers"), [(5, (1, 1, 2, 2, 3)), (4, (1, 1, 2, 2)), (1, (1,))])
-def test_each_group_fills_from_its_own_pot_and_the_last_may_be_smaller(students, numbers):
+def test_each_group_fills_from_its_own_pot_and_the_last_may_be_smaller(students: int, numbers: tuple[int, ...]) -> None:
     lab = STUDIO.classes["soap-lab-in-pairs"]
     makes = (replace(lab.makes[0], each_student=2, spare=0, at_home=()),)
     sheet = at(replace(lab, makes=makes), students)
@@ -105,7 +110,7 @@ def test_each_group_fills_from_its_own_pot_and_the_last_may_be_smaller(students,
     assert len({pot.code for pot in made.pots}) == len(made.pots)
 
 
-def test_each_label_bears_the_code_of_the_pot_its_jar_was_filled_from():
+def test_each_label_bears_the_code_of_the_pot_its_jar_was_filled_from() -> None:
     salts, _ = plans = list(plan_labels(LABELLED, at(PARTY, 3)))
     assert len(plans) == 2
     codes = ["".join(run.text for run in text.lines[-1]) for text in salts.texts]

@@ -4,10 +4,14 @@
 """
 
 import sys
+from collections.abc import Callable, Iterator
+from fractions import Fraction
 from itertools import combinations, permutations
+from random import Random
 
-from builder.reckon.label.label_order import sort_names
+from builder.reckon.label.label_order import Order, Sorted, sort_names
 from tests.reckon.random_bases import (
+    Base,
     can_be_contradicted,
     composition,
     contradicted,
@@ -20,17 +24,17 @@ from tests.reckon.random_bases import (
 )
 
 
-def names_of(order):
+def names_of(order: Order) -> list[str]:
     return list(dict.fromkeys(name for source in order.sources for name in source.names))
 
 
-def fitting(random, base):
+def fitting(random: Random, base: Base) -> list[tuple[Fraction, ...]]:
     """Draw compositions that fit: the true one, and others of the same length."""
     others = (composition(random, line, base.count - line) for line in random.choices(base.lines(), k=4))
     return [base.truth, *(one for one in others if base.fits(one))]
 
 
-def judge_printed(number):
+def judge_printed(number: int) -> Sorted:
     """Hold the list that is printed for one random base against compositions that fit; give the list."""
     random = seeded(number)
     base = random_base(random)
@@ -42,11 +46,11 @@ def judge_printed(number):
         amounts = [random.choice((source.least, source.most, (2 * source.least + source.most) / 3)) for source in order.sources[1:]]
         held = held_in(order, shares, amounts)
         for one, other in combinations(found.names, 2):
-            assert not contradicted(order, held[one], held[other], sum(amounts) + 1), (number, one, other, shares, amounts)
+            assert not contradicted(order, held[one], held[other], sum(amounts, Fraction(1))), (number, one, other, shares, amounts)
     return found
 
 
-def judge_withheld(number, lines, *, ranges, most_parts):
+def judge_withheld(number: int, lines: Callable[[Base], Iterator[list[tuple[Fraction, ...]]]], *, ranges: bool, most_parts: int) -> int:
     """Hold every verdict on one random base against the corners of all that fits."""
     random = seeded(number)
     base = random_base(random, most_parts, ranges=ranges)
@@ -57,20 +61,20 @@ def judge_withheld(number, lines, *, ranges, most_parts):
     return len(names_of(order))
 
 
-def test_no_printed_order_is_contradicted():
+def test_no_printed_order_is_contradicted() -> None:
     judged = [judge_printed(number) for number in range(1000)]
     assert 0.1 < sum(bool(found.open_pairs) for found in judged) / len(judged) < 0.9
 
 
-def test_no_provable_order_is_withheld():
+def test_no_provable_order_is_withheld() -> None:
     assert all(judge_withheld(number, corners, ranges=False, most_parts=5) for number in range(150))
 
 
-def test_no_provable_order_is_withheld_where_the_supplier_gives_figures():
+def test_no_provable_order_is_withheld_where_the_supplier_gives_figures() -> None:
     assert all(judge_withheld(number, corners_of_figures, ranges=True, most_parts=4) for number in range(40))
 
 
-def main(times):
+def main(times: int) -> None:
     """Judge many bases, and say how many lists were printed."""
     printed = sum(not judge_printed(number).open_pairs for number in range(times))
     print(f"{times} bases: {printed} lists proven, {times - printed} held back, none contradicted", flush=True)

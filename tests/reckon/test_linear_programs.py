@@ -4,13 +4,17 @@ Both are handed the same program, written here from the declaration and not from
 descending along the chain. What lies closer to zero than floats can tell is left out.
 """
 
+from collections.abc import Mapping, Sequence
 from fractions import Fraction
 from itertools import pairwise, permutations, product
 
 import pytest
 from scipy.optimize import linprog
 
+from builder.model.label.declaration import Polytope
+from builder.reckon.label.label_order import Order
 from builder.reckon.label.shares import most_of
+from tests.making import Number
 from tests.reckon.random_bases import random_base, random_product, seeded
 from tests.reckon.test_label_order import names_of
 
@@ -18,7 +22,7 @@ CLOSE = 1e-7
 ONE = 0.01
 
 
-def most_in_floats(polytope, weights):
+def most_in_floats(polytope: Polytope, weights: Sequence[Fraction]) -> float:
     """Give the most of a weighted sum over one polytope."""
     count = len(polytope.low)
     falls = [[(part == after) - (part == before) for part in range(count)] for before, after in pairwise(polytope.chain)]
@@ -31,11 +35,11 @@ def most_in_floats(polytope, weights):
         bounds=[(float(low), float(high)) for low, high in zip(polytope.low, polytope.high, strict=True)],
     )
     assert found.success, found.message
-    return -found.fun
+    return -float(found.fun)
 
 
 @pytest.mark.parametrize("number", range(60))
-def test_the_most_of_a_weighted_sum(number):
+def test_the_most_of_a_weighted_sum(number: int) -> None:
     random = seeded(number)
     base = random_base(random, 7)
     source = random_product(random, base).sources[0]
@@ -44,7 +48,7 @@ def test_the_most_of_a_weighted_sum(number):
     assert float(exact) == pytest.approx(max(most_in_floats(one, weights) for one in source.polytopes), abs=CLOSE)
 
 
-def most_by_which_the_second_exceeds(order, polytopes, first, second):
+def most_by_which_the_second_exceeds(order: Order, polytopes: tuple[Polytope, ...], first: str, second: str) -> float | None:
     """Give the most of second - first while the second comes to one per cent of the product; None where it never does.
 
     The unknowns are amounts: of each source in all, and of each of its parts.
@@ -75,11 +79,11 @@ def most_by_which_the_second_exceeds(order, polytopes, first, second):
     return -found.fun if found.success else None
 
 
-def row(width, entries):
+def row(width: int, entries: Mapping[int, Number]) -> list[float]:
     return [float(entries.get(column, 0)) for column in range(width)]
 
 
-def test_a_verdict_on_an_order_is_that_of_the_solver_in_floats():
+def test_a_verdict_on_an_order_is_that_of_the_solver_in_floats() -> None:
     judged = agreed = 0
     for number in range(40):
         random = seeded(number)

@@ -1,5 +1,6 @@
 """Packs cover the need, and no other combination is cheaper: every combination is tried beside it."""
 
+from collections.abc import Sequence
 from fractions import Fraction
 from itertools import product
 from math import ceil
@@ -13,15 +14,15 @@ SIZES = st.integers(1, 40).map(Fraction) | st.fractions(min_value=1, max_value=4
 PRICES = st.integers(0, 3000).map(lambda cents: Fraction(cents, 100))
 
 
-def price(counts, packs):
-    return sum(count * pack.price for count, pack in zip(counts, packs, strict=True))
+def price(counts: tuple[int, ...], packs: Sequence[Pack]) -> Fraction:
+    return sum((count * pack.price for count, pack in zip(counts, packs, strict=True)), Fraction(0))
 
 
-def holds(counts, packs):
-    return sum(count * pack.size for count, pack in zip(counts, packs, strict=True))
+def holds(counts: tuple[int, ...], packs: Sequence[Pack]) -> Fraction:
+    return sum((count * pack.size for count, pack in zip(counts, packs, strict=True)), Fraction(0))
 
 
-def cheapest_of_all(needed, packs):
+def cheapest_of_all(needed: Fraction, packs: Sequence[Pack]) -> Fraction:
     """Give the least price of all combinations that cover a need; more of one pack than covers it alone can never be cheaper."""
     ranges = [range(ceil(needed / pack.size) + 1) for pack in packs]
     return min(price(counts, packs) for counts in product(*ranges) if holds(counts, packs) >= needed)
@@ -32,7 +33,7 @@ def cheapest_of_all(needed, packs):
     st.fractions(min_value=Fraction(1, 10), max_value=60, max_denominator=10),
     st.lists(st.builds(Pack, SIZES.filter(lambda size: size >= 4), PRICES), min_size=1, max_size=3),
 )
-def test_packs_cover_the_need_and_no_combination_is_cheaper(needed, packs):
+def test_packs_cover_the_need_and_no_combination_is_cheaper(needed: Fraction, packs: Sequence[Pack]) -> None:
     counts, proven = cheapest_packs(needed, packs)
     assert holds(counts, packs) >= needed
     assert all(count >= 0 for count in counts)
@@ -41,7 +42,7 @@ def test_packs_cover_the_need_and_no_combination_is_cheaper(needed, packs):
 
 
 # 250 g at 3.00 and 1 kg at 10.00: up to 750 g the small ones are cheaper, 900 g is dearer in four small ones than in a large one.
-def test_by_hand():
+def test_by_hand() -> None:
     packs = [Pack(Fraction(250), Fraction(3)), Pack(Fraction(1000), Fraction(10))]
     found = {needed: cheapest_packs(Fraction(needed), packs)[0] for needed in (1, 250, 251, 750, 900, 1000, 1001, 1250, 2700)}
     assert found == {
@@ -49,12 +50,12 @@ def test_by_hand():
     }  # fmt: skip
 
 
-def test_of_two_at_the_same_price_the_fewest_packs_count():
+def test_of_two_at_the_same_price_the_fewest_packs_count() -> None:
     packs = [Pack(Fraction(250), Fraction(5, 2)), Pack(Fraction(1000), Fraction(10))]
     assert cheapest_packs(Fraction(900), packs) == ((0, 1), True)
 
 
-def test_the_search_ends_whatever_is_asked():
+def test_the_search_ends_whatever_is_asked() -> None:
     many = [Pack(Fraction(1000 + 7 * number), Fraction(1000 + 7 * number, 100) + Fraction(number, 1000)) for number in range(12)]
     counts, proven = cheapest_packs(Fraction(10**12 + 1), many)
     assert holds(counts, many) >= 10**12 + 1
@@ -62,19 +63,19 @@ def test_the_search_ends_whatever_is_asked():
     assert MOST_STEPS <= 10_000
 
 
-def test_free_packs_cost_nothing():
+def test_free_packs_cost_nothing() -> None:
     packs = [Pack(Fraction(10), Fraction(0)), Pack(Fraction(100), Fraction(5))]
     counts, _ = cheapest_packs(Fraction(95), packs)
-    assert (price(counts, packs), holds(counts, packs)) == (0, 100)
+    assert (price(counts, packs), holds(counts, packs)) == (Fraction(0), Fraction(100))
 
 
-def test_of_very_many_packs_the_best_are_tried():
+def test_of_very_many_packs_the_best_are_tried() -> None:
     packs = [Pack(Fraction(100 + number), Fraction(100 + number, 7) + Fraction(number * number, 10**5)) for number in range(2000)]
     counts, proven = cheapest_packs(Fraction(12_345), packs)
     assert holds(counts, packs) >= 12_345
     assert not proven
 
 
-def test_packs_of_one_value_are_settled_however_much_is_needed():
+def test_packs_of_one_value_are_settled_however_much_is_needed() -> None:
     packs = [Pack(Fraction(250), Fraction(5)), Pack(Fraction(1000), Fraction(20)), Pack(Fraction(500), Fraction(10))]
     assert cheapest_packs(Fraction(346_500), packs) == ((0, 346, 1), True)

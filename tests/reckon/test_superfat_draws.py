@@ -8,16 +8,18 @@ process a wax takes any part of its lye. Half of the draws go to an end of what 
 
 from fractions import Fraction
 from random import Random
+from typing import Protocol
 
 import pytest
 
 from builder.compose.lye.lye_range import ends
+from builder.model.recipe.column import Column, Weighed
 from builder.model.recipe.ingredient import CountsAs
-from builder.model.recipe.product import Contact, Product
-from builder.model.recipe.recipe import DividedBy
+from builder.model.recipe.product import Contact, DeclaredBy, Product
+from builder.model.recipe.recipe import DividedBy, Recipe
 from builder.model.recipe.size import OilsSize
 from builder.model.studio import Scale
-from tests.making import card, cards, fat, grams, lye, scale, share, soap, worked
+from tests.making import card, cards, fat, grams, lye, scale, share, soap, sure, worked
 
 BATCHES, DRAWS = 50, 1000  # for each of two columns: 100,000 in all
 OUNCE = Fraction("28.349523125")
@@ -42,12 +44,12 @@ STOCK = cards(
 )
 
 
-def accurate(division, up_to, accurate_to):
+def accurate(division: str, up_to: int, accurate_to: str) -> Scale:
     made = scale(division, up_to)
     return Scale(made.name, made.division, made.up_to, made.unit, made.grams_per_unit, grams(accurate_to))
 
 
-def made_up(random):
+def made_up(random: Random) -> tuple[Recipe, Product, OilsSize, tuple[Scale, ...]]:
     """Make up a soap: two to four fats, at times a wax, an acid, two alkalis, lye ready-mixed; give it with its kind and its scales."""
     fats = random.sample(sorted(FATS), random.randint(2, 4))
     waxes = random.sample(sorted(WAXES), random.choice([0, 0, 1, 2]))
@@ -64,31 +66,37 @@ def made_up(random):
     extra = {random.choice(sorted(ACIDS)): random.choice([1, 2, 3])} if random.random() < 0.4 else None
     made = soap({name: Fraction(part * 100, whole) for name, part in parts.items()}, plan, extra)
     cooked = random.random() < 0.4
-    kind = Product("hot-process soap" if cooked else "cold-process soap", "Soap", Contact.RINSE_OFF, True, "weight", cooked=cooked)
+    kind = Product("hot-process soap" if cooked else "cold-process soap", "Soap", Contact.RINSE_OFF, True, DeclaredBy.WEIGHT, cooked=cooked)
     on = (scale(1), accurate("0.1", 200, "0.3"), scale("0.05", "200", "oz", OUNCE), scale("0.005", "16", "oz", OUNCE))
     return made, kind, OilsSize(grams(random.choice([300, 500, 1000, 2500]))), on
 
 
-def drawn(random):
+class Pick(Protocol):
+    """Pick a number of a range; more of what `adds_lye` lowers the superfat."""
+
+    def __call__(self, low: float, high: float, /, *, adds_lye: bool = False) -> float: ...
+
+
+def drawn(random: Random) -> Pick:
     """Draw from ranges: one time in four the lower end, one in four the upper end, else anything between."""
 
-    def pick(low, high, **_):
+    def pick(low: float, high: float, /, **_: bool) -> float:
         at = random.random()
         return low if at < 0.25 else high if at < 0.5 else random.uniform(low, high)
 
     return pick
 
 
-def at_the_end(*, low):
+def at_the_end(*, low: bool) -> Pick:
     """Pick what brings the superfat to one end: the least fat and the most lye, or the other way round."""
 
-    def pick(lower, higher, *, adds_lye=False):
+    def pick(lower: float, higher: float, /, *, adds_lye: bool = False) -> float:
         return lower if low is not adds_lye else higher
 
     return pick
 
 
-def weight(weighed, pick, *, adds_lye=False):
+def weight(weighed: Weighed, pick: Pick, *, adds_lye: bool = False) -> float:
     """Give what a weighing may really have been."""
     mass, half = float(weighed.mass.grams), float(weighed.scale.division.grams) / 2
     said = float(weighed.scale.accurate_to.grams) if weighed.scale.accurate_to else 0
@@ -97,7 +105,7 @@ def weight(weighed, pick, *, adds_lye=False):
     return max(mass + pick(-half, half, adds_lye=adds_lye) + pick(-half, half, adds_lye=adds_lye), 0)
 
 
-def superfat(column, cooked, pick):
+def superfat(column: Column, cooked: bool, pick: Pick) -> float:
     """Work out one superfat that a column may really have."""
     fat = alkali = acid = 0.0
     for weighed in column.weighed:
@@ -119,22 +127,22 @@ def superfat(column, cooked, pick):
 
 
 @pytest.mark.parametrize("seed", range(5))
-def test_no_draw_leaves_the_printed_range(seed):
+def test_no_draw_leaves_the_printed_range(seed: int) -> None:
     random = Random(seed)
     for _ in range(BATCHES // 5):
         made, kind, size, scales = made_up(random)
         for column in worked(made, kind, size, STOCK, scales).columns:
             found = [superfat(column, kind.cooked, drawn(random)) for _ in range(DRAWS)]
-            low, high = (Fraction(text.removesuffix("%").replace("−", "-")) / 100 for text in ends(column.lye))
+            low, high = (Fraction(text.removesuffix("%").replace("−", "-")) / 100 for text in ends(sure(column.lye)))
             assert low <= min(found) <= max(found) <= high
-            assert float(column.lye.lowest) - 1e-9 <= min(found) <= max(found) <= float(column.lye.highest) + 1e-9
+            assert float(sure(column.lye).lowest) - 1e-9 <= min(found) <= max(found) <= float(sure(column.lye).highest) + 1e-9
 
 
 @pytest.mark.parametrize("seed", range(5))
-def test_the_range_is_no_wider_than_what_can_happen(seed):
+def test_the_range_is_no_wider_than_what_can_happen(seed: int) -> None:
     random = Random(100 + seed)
     for _ in range(10):
         made, kind, size, scales = made_up(random)
         for column in worked(made, kind, size, STOCK, scales).columns:
-            assert superfat(column, kind.cooked, at_the_end(low=True)) == pytest.approx(float(column.lye.lowest), abs=1e-9)
-            assert superfat(column, kind.cooked, at_the_end(low=False)) == pytest.approx(float(column.lye.highest), abs=1e-9)
+            assert superfat(column, kind.cooked, at_the_end(low=True)) == pytest.approx(float(sure(column.lye).lowest), abs=1e-9)
+            assert superfat(column, kind.cooked, at_the_end(low=False)) == pytest.approx(float(sure(column.lye).highest), abs=1e-9)

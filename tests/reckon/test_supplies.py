@@ -1,9 +1,11 @@
 """A class to what it needs of packs, what a jug serves, how many strokes of a pump, what it costs."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import datetime
 from fractions import Fraction
 from pathlib import Path
+from typing import Any
 
 import pytest
 from hypothesis import given, settings
@@ -16,7 +18,10 @@ from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.quantity import Mass, Volume
 from builder.model.recipe.recipe import Fill
 from builder.model.recipe.size import ContainersSize, ToFill
+from builder.model.studio import Studio
+from builder.model.supplies.cost import Need
 from builder.model.supplies.supply import Pump, Supply, SupplyKind, Use
+from builder.model.teaching.class_plan import ClassPlan
 from builder.read.studios import read_studio
 from builder.read.values.amounts import parse_pack
 from builder.reckon import reckon_recipe
@@ -24,17 +29,17 @@ from builder.reckon.supplies.jugs import jugs_of_class
 from builder.reckon.supplies.pumps import strokes_of
 from builder.reckon.supplies.supplies import supply_class
 from builder.reckon.teaching.classes import reckon_class
-from tests.making import card, grams, parts, phase, recipe
+from tests.making import Number, card, grams, parts, phase, recipe, sure
 
 SOUND, FINDINGS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
 BASE = card("base", CountsAs.BASE, density="0.98")
 
 
-def pack(name, size, price, kind=SupplyKind.INGREDIENT, **named):
+def pack(name: str, size: Mass | Volume | int, price: Number, kind: SupplyKind = SupplyKind.INGREDIENT, **named: Any) -> Supply:
     return Supply(kind, Name(name), size, "a pack", Fraction(price), **named)
 
 
-def gallon(price="49.00", **named):
+def gallon(price: str = "49.00", **named: Any) -> Supply:
     return pack("base", parse_pack("1 gal"), price, **named)
 
 
@@ -46,7 +51,7 @@ STOCK = (
 )
 
 
-def studio(*supplies):
+def studio(*supplies: Supply) -> Studio:
     """Give the sound studio with one lotion that is nothing but a base, its scent, and these supplies."""
     lotion = recipe(phase("base", {"base": parts(1)}), fill="113", choices=SOUND.recipes["plain-lotion"].choices)
     lotion = replace(lotion, fill=replace(lotion.fill, container=Name("4 fl oz bottle")))
@@ -55,7 +60,7 @@ def studio(*supplies):
     )  # fmt: skip
 
 
-def class_of(students, supplies=(), group_size=1, **make):
+def class_of(students: int, supplies: Sequence[Supply] = (), group_size: int = 1, **make: Any) -> ClassPlan:
     a_class = SOUND.classes["one-lotion"]
     made = replace(a_class.makes[0], **{"spare": 0, "at_home": (), **make})
     here = studio(*supplies)
@@ -63,8 +68,8 @@ def class_of(students, supplies=(), group_size=1, **make):
     return supply_class(here, reckon_class(here, replace(a_class, makes=(made,), group_size=group_size), dated)[0])
 
 
-def needs(sheet):
-    return {need.name: need for need in sheet.cost.needs}
+def needs(sheet: ClassPlan) -> dict[str, Need]:
+    return {need.name: need for need in sure(sheet.cost).needs}
 
 
 # One US gallon is 231 cubic inches, an inch 25.4 mm: 3.785 411 784 L (NIST Handbook 44, Appendix C). An avoirdupois pound is
@@ -79,11 +84,11 @@ def needs(sheet):
         ("1 lb 8 oz", Mass(Fraction("680.388555"))),
     ],
 )
-def test_packs_by_the_published_units(written, holds):
+def test_packs_by_the_published_units(written: str, holds: Mass | Volume) -> None:
     assert parse_pack(written) == holds
 
 
-def test_a_gallon_weighs_by_its_density_or_as_the_studio_found():
+def test_a_gallon_weighs_by_its_density_or_as_the_studio_found() -> None:
     assert gallon().weight(BASE) == Mass(Fraction("3785.411784") * Fraction("0.98"))
     weighed = gallon(weighs=grams(3750), measured="full jug less the empty one", pump=Pump(Volume(Fraction(8)), "label"))
     assert weighed.weight(BASE) == grams(3750)
@@ -93,7 +98,7 @@ def test_a_gallon_weighs_by_its_density_or_as_the_studio_found():
 
 
 # 3709.7 g of base fill 32 bottles of 113 g and leave 93.7 g.
-def test_what_a_gallon_serves_by_hand():
+def test_what_a_gallon_serves_by_hand() -> None:
     jug = class_of(10).made[0].jugs[0]
     assert (jug.students, jug.containers, jug.number) == (32, 32, 1)
     assert jug.left == jug.holds - grams(1130)
@@ -104,14 +109,14 @@ def test_what_a_gallon_serves_by_hand():
 
 
 # 5 g stick to each cup, and each student fills a jar of 55 g as well: (3709.7 - 40) / (118 + 60) = 20.6 students.
-def test_what_a_gallon_serves_with_cups_and_a_second_container():
+def test_what_a_gallon_serves_with_cups_and_a_second_container() -> None:
     jar = ToFill(Fill(Name("2 fl oz jar"), grams(55)), each_student=1)
     jug = class_of(10, left_in_the_pot=grams(40), left_in_each_cup=grams(5), also=(jar,)).made[0].jugs[0]
     assert (jug.students, jug.containers) == (20, 20)
 
 
 # Each student's own batch leaves 5 g in the pot, and so does the teacher's with its one spare bottle: (3709.7 - 118) / 118 = 30.4.
-def test_what_a_gallon_serves_where_each_makes_a_batch():
+def test_what_a_gallon_serves_where_each_makes_a_batch() -> None:
     jug = class_of(10, batch_for=BatchFor.STUDENT, spare=1, left_in_the_pot=grams(5)).made[0].jugs[0]
     assert (jug.students, jug.containers) == (30, 31)
     assert jug.left == jug.holds - grams(118 * 11)
@@ -122,12 +127,20 @@ def test_what_a_gallon_serves_where_each_makes_a_batch():
     st.sampled_from(list(BatchFor)), st.integers(0, 3), st.integers(0, 60), st.integers(0, 9), st.integers(1, 3), st.integers(0, 2),
     st.integers(2, 12),
 )  # fmt: skip
-def test_a_jug_serves_its_students_and_not_one_more(batch_for, spare, pot, cup, each, jars, jug_size):
+def test_a_jug_serves_its_students_and_not_one_more(
+    batch_for: BatchFor, spare: int, pot: int, cup: int, each: int, jars: int, jug_size: int
+) -> None:
     packs = (pack("base", grams(jug_size * 500), "10.00"),)
-    plan = {"batch_for": batch_for, "spare": spare, "left_in_the_pot": grams(pot), "left_in_each_cup": grams(cup), "each_student": each}
+    plan: dict[str, Any] = {
+        "batch_for": batch_for,
+        "spare": spare,
+        "left_in_the_pot": grams(pot),
+        "left_in_each_cup": grams(cup),
+        "each_student": each,
+    }
     plan |= {"also": (ToFill(Fill(Name("2 fl oz jar"), grams(55)), each_student=jars),)} if jars else {}
     jug = class_of(4, packs, **plan).made[0].jugs[0]
-    for students, fits in ((jug.students, True), (jug.students + 1, False)):
+    for students, fits in ((sure(jug.students), True), (sure(jug.students) + 1, False)):
         if students > 0:
             needed = needs(class_of(students, packs, **plan))["base"].used
             assert (needed <= jug.holds.grams) is fits
@@ -135,7 +148,7 @@ def test_a_jug_serves_its_students_and_not_one_more(batch_for, spare, pot, cup, 
 
 @settings(max_examples=20, deadline=None)
 @given(st.sampled_from(list(BatchFor)), st.integers(1, 20))
-def test_twice_the_students_need_twice_as_much_before_packs(batch_for, students):
+def test_twice_the_students_need_twice_as_much_before_packs(batch_for: BatchFor, students: int) -> None:
     items = (*STOCK[:3], pack("gloves", 100, "12.50", SupplyKind.ITEM, use=Use(each_student=Fraction(2))))
     one, two = (needs(class_of(number, items, batch_for=batch_for)) for number in (students, 2 * students))
     assert {name: 2 * need.used for name, need in one.items()} == {name: need.used for name, need in two.items()}
@@ -144,59 +157,59 @@ def test_twice_the_students_need_twice_as_much_before_packs(batch_for, students)
 
 # Ten students: 1130 g of base at 49.00 for 3709.70352832 g; 0.56 g of scent each at 12.40 for 30 g; a bottle each at 0.90; two gloves
 # each and half of one more at 0.125.
-def test_a_class_by_hand():
+def test_a_class_by_hand() -> None:
     cost = class_of(10).cost
     base = Fraction("49") * 1130 / (Fraction("3785.411784") * Fraction("0.98"))
     scent = Fraction("12.40") * Fraction("5.6") / 30
-    assert cost.of(SupplyKind.INGREDIENT) == base
-    assert cost.choices == scent
-    assert cost.of(SupplyKind.CONTAINER) == 9
-    assert cost.of(SupplyKind.ITEM) == Fraction("20.5") * Fraction("0.125")
-    assert cost.total == base + scent + 9 + Fraction("2.5625")
-    assert cost.each_student == cost.total / 10
-    assert cost.containers[0].value == (base + scent) / 10 + Fraction("0.9")
-    assert cost.till == Fraction("49") + Fraction("12.40") + Fraction("21.60") + Fraction("12.50")
+    assert sure(cost).of(SupplyKind.INGREDIENT) == base
+    assert sure(cost).choices == scent
+    assert sure(cost).of(SupplyKind.CONTAINER) == 9
+    assert sure(cost).of(SupplyKind.ITEM) == Fraction("20.5") * Fraction("0.125")
+    assert sure(cost).total == base + scent + 9 + Fraction("2.5625")
+    assert sure(cost).each_student == sure(cost).total / 10
+    assert sure(cost).containers[0].value == (base + scent) / 10 + Fraction("0.9")
+    assert sure(cost).till == Fraction("49") + Fraction("12.40") + Fraction("21.60") + Fraction("12.50")
 
 
 @settings(max_examples=25, deadline=None)
 @given(
     st.integers(1, 40), st.lists(st.tuples(st.integers(30, 5000), st.integers(1, 9000)), min_size=1, max_size=3, unique_by=lambda p: p[0])
 )
-def test_what_is_used_and_what_is_left_add_up_to_the_till(students, sizes):
+def test_what_is_used_and_what_is_left_add_up_to_the_till(students: int, sizes: Sequence[tuple[int, int]]) -> None:
     packs = [pack("base", grams(size), Fraction(cents, 100)) for size, cents in sizes]
     cost = class_of(students, packs).cost
-    base = next(need for need in cost.needs if need.name == "base")
-    assert base.purchase.holds - base.purchase.left == base.quantity
-    assert base.value + base.left_value == base.purchase.price
-    assert isinstance(cost.total, Fraction)
+    base = next(need for need in sure(cost).needs if need.name == "base")
+    assert sure(base.purchase).holds - sure(base.purchase).left == base.quantity
+    assert base.value + base.left_value == sure(base.purchase).price
+    assert isinstance(sure(cost).total, Fraction)
 
 
-def test_what_has_no_price_is_named_and_counts_for_nothing():
+def test_what_has_no_price_is_named_and_counts_for_nothing() -> None:
     cost = class_of(10, STOCK[1:]).cost
-    assert cost.unpriced == ("base",)
-    assert cost.of(SupplyKind.INGREDIENT) == 0
-    assert cost.total > 0
+    assert sure(cost).unpriced == ("base",)
+    assert sure(cost).of(SupplyKind.INGREDIENT) == 0
+    assert sure(cost).total > 0
 
 
-def test_a_pack_by_volume_without_a_density_has_no_price():
+def test_a_pack_by_volume_without_a_density_has_no_price() -> None:
     here = replace(studio(), ingredients={**SOUND.ingredients, "base": card("base", CountsAs.BASE)})
     sheet = supply_class(here, reckon_class(here, SOUND.classes["one-lotion"])[0])
-    assert "base" in sheet.cost.unpriced
+    assert "base" in sure(sheet.cost).unpriced
     assert jugs_of_class(here, sheet.made[0], 1) == ()
 
 
-def test_an_item_counts_only_in_the_classes_that_it_names():
+def test_an_item_counts_only_in_the_classes_that_it_names() -> None:
     gloves = pack("gloves", 100, "12.50", SupplyKind.ITEM, use=Use(each_student=Fraction(2), classes=(Name("one-bar"),)))
-    assert class_of(10, (*STOCK[:3], gloves)).cost.of(SupplyKind.ITEM) == 0
+    assert sure(class_of(10, (*STOCK[:3], gloves)).cost).of(SupplyKind.ITEM) == 0
 
 
-def test_a_mould_is_used_again_and_costs_nothing():
+def test_a_mould_is_used_again_and_costs_nothing() -> None:
     here = replace(SOUND, supplies=(pack("olive oil", grams(1000), "10.00"),))
     cost = reckon_recipe(here, here.recipes["plain-bar"], ContainersSize(5)).cost
-    assert [need.name for need in cost.needs if need.kind is SupplyKind.CONTAINER] == []
+    assert [need.name for need in sure(cost).needs if need.kind is SupplyKind.CONTAINER] == []
 
 
-def test_a_studio_without_supplies_has_no_costs():
+def test_a_studio_without_supplies_has_no_costs() -> None:
     sheet = reckon_class(SOUND, SOUND.classes["one-lotion"])[0]
     assert supply_class(SOUND, sheet) is sheet
     assert sheet.cost is None
@@ -204,12 +217,12 @@ def test_a_studio_without_supplies_has_no_costs():
 
 # 231 g at 7.8 g a stroke are 29.6 strokes; 40 g are 5.1, so that five are nearest; 43 g are 5.5.
 @pytest.mark.parametrize(("mass", "strokes"), [(231, 30), (40, 5), (43, "5.5"), (78, 10), ("81.9", 11), ("1.9", 0), ("1.95", "0.5")])
-def test_strokes_by_hand(mass, strokes):
+def test_strokes_by_hand(mass: Number, strokes: Number) -> None:
     assert strokes_of(grams(mass), grams("7.8")) == Fraction(strokes)
 
 
-def test_strokes_of_a_batch():
+def test_strokes_of_a_batch() -> None:
     pump = Pump(Volume(Fraction(8)), "label")
     (one,) = class_of(10, (gallon(pump=pump),), batch_for=BatchFor.STUDENT).made[0].batch.strokes
     # 113 g at 8 mL of 0.98 g/mL are 14.4 strokes.
-    assert (one.ingredient, one.strokes, one.weigh) == ("base", 14, grams("109.76"))
+    assert (one.ingredient, one.strokes, one.weigh) == ("base", Fraction(14), grams("109.76"))

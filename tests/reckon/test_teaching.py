@@ -1,5 +1,6 @@
 """Formats worked out from parts, the advice on them, and the parts on the clock. What a format is: common practice, no source."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 from pathlib import Path
@@ -10,12 +11,15 @@ from hypothesis import strategies as st
 
 from builder.library import CONTENT
 from builder.model.dates.studio_class import Format
+from builder.model.finding import Finding
 from builder.model.recipe.quantity import NO_MASS
+from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import Lesson, Part, Where, Who
 from builder.read.studios import read_studio
 from builder.read.teaching.lessons import read_lesson
 from builder.reckon.teaching.classes import reckon_class
 from builder.rules.clock import after_of, ahead_of, ends_at, on_the_clock
+from tests.making import sure
 
 EXAMPLE, _ = read_studio(Path(__file__).parent.parent.parent / "site_example", CONTENT)
 STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
@@ -29,13 +33,13 @@ TALK, WEIGH, PREPARE, FILL, SCENT = (
 )
 
 
-def taught(*parts):
+def taught(*parts: tuple[str, str]) -> ClassPlan:
     """Read a lesson of (who, text) pairs and work out its class."""
     text = "# One\n\nOne.\n" + "".join(f"\n## Part {number} ({who}, 10 min)\n\n{body}\n" for number, (who, body) in enumerate(parts))
-    findings = []
+    findings: list[Finding] = []
     lesson = read_lesson(text, "lesson.md", {}, findings)
     assert findings == []
-    return reckon_class(STUDIO, replace(LOTION, lesson=lesson))[0]
+    return reckon_class(STUDIO, replace(LOTION, lesson=sure(lesson)))[0]
 
 
 @pytest.mark.parametrize(
@@ -54,13 +58,13 @@ def taught(*parts):
         ([("teacher", TALK)], Format.DEMO),
     ],
 )
-def test_the_format_follows_from_who_makes_what(parts, expected):
+def test_the_format_follows_from_who_makes_what(parts: Sequence[tuple[str, str]], expected: Format) -> None:
     assert taught(*parts).format is expected
 
 
 # Common practice, no source: to blend and to pour raw soap is to make it, whoever has weighed it.
 @pytest.mark.parametrize(("no_raw_soap", "expected"), [(False, Format.DEMO_WITH_HANDS_ON_PARTS), (True, Format.DEMO)])
-def test_students_who_have_raw_soap_in_their_hands_make_something(no_raw_soap, expected):
+def test_students_who_have_raw_soap_in_their_hands_make_something(no_raw_soap: bool, expected: Format) -> None:
     bar = EXAMPLE.classes["first-cold-process-bar"]
     parts = tuple(replace(part, no_raw_soap=no_raw_soap) if part.by_hand else part for part in bar.lesson.parts)
     sheet = reckon_class(EXAMPLE, replace(bar, lesson=replace(bar.lesson, parts=parts)))[0]
@@ -68,7 +72,7 @@ def test_students_who_have_raw_soap_in_their_hands_make_something(no_raw_soap, e
     assert sheet.made[0].taught.by_students is not no_raw_soap
 
 
-def test_every_class_of_the_example_is_what_it_claims_to_be():
+def test_every_class_of_the_example_is_what_it_claims_to_be() -> None:
     for studio_class in EXAMPLE.classes.values():
         assert reckon_class(EXAMPLE, studio_class)[0].format is studio_class.format, studio_class.key
 
@@ -84,33 +88,33 @@ def test_every_class_of_the_example_is_what_it_claims_to_be():
         ("lotion-from-scratch", "hot batch"),
     ],
 )
-def test_advice_fits_the_class(key, speaks_for):
+def test_advice_fits_the_class(key: str, speaks_for: str) -> None:
     teaching = reckon_class(EXAMPLE, EXAMPLE.classes[key])[0].teaching
     assert speaks_for in {advice.key for advice in teaching.speaks_for}
     assert len(teaching.advice) == len(teaching.speaks_for) + len(teaching.speaks_against)
 
 
 @pytest.mark.parametrize("key", ["first-cold-process-bar", "lotion-from-scratch", "bath-tea-and-lip-balm"])
-def test_who_wants_every_minute_by_hand_is_pointed_to_a_ready_made_base(key):
+def test_who_wants_every_minute_by_hand_is_pointed_to_a_ready_made_base(key: str) -> None:
     # Common practice, no source. Where a base is used already, or nothing is hot or caustic, it is not said.
     for studio_class, said in ((EXAMPLE.classes[key], True), (EXAMPLE.classes["melt-and-pour-soap"], False)):
         advice = reckon_class(EXAMPLE, replace(studio_class, goal="fun"))[0].teaching.advice
         assert ("every minute by hand" in {one.key for one in advice}) is said
 
 
-def test_every_piece_of_advice_is_used_and_has_a_source():
+def test_every_piece_of_advice_is_used_and_has_a_source() -> None:
     classes = [*EXAMPLE.classes.values(), replace(EXAMPLE.classes["first-cold-process-bar"], goal="fun")]
     used = {advice.key for one in classes for advice in reckon_class(EXAMPLE, one)[0].teaching.advice}
     assert used == set(EXAMPLE.format_advice)
     assert all(advice.source.title and advice.because for advice in EXAMPLE.format_advice.values())
 
 
-def lesson_of(*parts):
+def lesson_of(*parts: tuple[Who, int, bool]) -> Lesson:
     made = (Part(f"part {number}", who, minutes, (), in_the_wait=inside) for number, (who, minutes, inside) in enumerate(parts))
     return Lesson("One", (), tuple(made))
 
 
-def test_parts_laid_into_a_wait_begin_with_it_and_the_next_part_after_it():
+def test_parts_laid_into_a_wait_begin_with_it_and_the_next_part_after_it() -> None:
     timeline = on_the_clock(
         lesson_of(
             (Who.STUDENTS, 20, False), (Who.WAITING, 30, False), (Who.TEACHER, 10, True), (Who.TOGETHER, 15, True), (Who.STUDENTS, 5, False)
@@ -121,7 +125,7 @@ def test_parts_laid_into_a_wait_begin_with_it_and_the_next_part_after_it():
     assert ends_at(timeline) == 55
 
 
-def test_what_takes_longer_than_the_wait_delays_the_next_part():
+def test_what_takes_longer_than_the_wait_delays_the_next_part() -> None:
     timeline = on_the_clock(lesson_of((Who.WAITING, 10, False), (Who.TEACHER, 25, True), (Who.STUDENTS, 5, False)))
     assert (timeline[2].begins, timeline[0].left) == (25, 0)
 
@@ -130,7 +134,7 @@ PARTS = st.lists(st.tuples(st.sampled_from([Who.TEACHER, Who.STUDENTS, Who.TOGET
 
 
 @given(PARTS)
-def test_every_minute_of_the_class_is_accounted_for(parts):
+def test_every_minute_of_the_class_is_accounted_for(parts: Sequence[tuple[Who, int, bool]]) -> None:
     parts = [(who, minutes, inside and who is not Who.WAITING) for who, minutes, inside in parts]
     timeline = on_the_clock(lesson_of(*parts))
     assert sum(one.alone for one in timeline) == ends_at(timeline)
@@ -138,13 +142,13 @@ def test_every_minute_of_the_class_is_accounted_for(parts):
     assert [end for _, end in covered[:-1]] == [begin for begin, _ in covered[1:]]
 
 
-def test_what_is_done_ahead_ends_when_the_class_begins_and_days_before_come_first():
+def test_what_is_done_ahead_ends_when_the_class_begins_and_days_before_come_first() -> None:
     parts = (Part("mix", Who.AHEAD, 60, ()), Part("rest", Who.AHEAD, 100, (), days_before=2), Part("lay out", Who.AHEAD, 40, ()))
     made = [(one.part.title, one.begins, one.ends) for one in ahead_of(Lesson("One", (), parts))]
     assert made == [("rest", None, None), ("mix", -100, -40), ("lay out", -40, 0)]
 
 
-def test_what_comes_after_begins_with_the_end_of_the_class_and_later_days_come_last():
+def test_what_comes_after_begins_with_the_end_of_the_class_and_later_days_come_last() -> None:
     parts = (
         Part("cut", Who.AFTER, 60, (), days_later=2),
         Part("wash", Who.AFTER, 20, ()),
@@ -159,7 +163,7 @@ def test_what_comes_after_begins_with_the_end_of_the_class_and_later_days_come_l
 
 
 @pytest.mark.parametrize("key", sorted(EXAMPLE.classes))
-def test_every_gram_that_is_needed_is_weighed_by_somebody(key):
+def test_every_gram_that_is_needed_is_weighed_by_somebody(key: str) -> None:
     sheet = reckon_class(EXAMPLE, EXAMPLE.classes[key])[0]
     for made in sheet.made:
         lines = [task for task in sheet.weighing.tasks if task.recipe == made.batch.recipe.name]

@@ -1,6 +1,7 @@
 """What passes as nothing but soap: 21 CFR 701.20(a), read: the bulk of the nonvolatile matter is an alkali salt of fatty acids, and the
 cleaning comes from it. The examples are worked out by hand: the share of soap in all that is not water."""
 
+from collections.abc import Mapping
 from dataclasses import replace
 from fractions import Fraction
 from pathlib import Path
@@ -9,28 +10,28 @@ import pytest
 
 from builder.library import CONTENT
 from builder.model.recipe.figure import Known
-from builder.model.recipe.ingredient import CountsAs, LabelName
+from builder.model.recipe.ingredient import CountsAs, Ingredient, LabelName
 from builder.model.recipe.ingredient_kind import IngredientKind
-from builder.model.recipe.product import Contact, Product
+from builder.model.recipe.product import Contact, DeclaredBy, Product
 from builder.model.recipe.size import TotalSize
 from builder.read.studios import read_studio
 from tests.making import card, grams, lye, phase, recipe, scale, share, soap, worked
 
 STOCK = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)[0].ingredients
 MELTED, BOILED = (
-    Product("melt-and-pour soap", "Soap", Contact.RINSE_OFF, False, "weight"),
-    Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, "weight"),
+    Product("melt-and-pour soap", "Soap", Contact.RINSE_OFF, False, DeclaredBy.WEIGHT),
+    Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, DeclaredBy.WEIGHT),
 )
 
 
-def base(**shares):
+def base(**shares: tuple[int, int] | None) -> Ingredient:
     names = tuple(name.replace("_", " ") for name in shares)
-    stated = {number: tuple(Fraction(end) / 100 for end in ends) for number, ends in enumerate(shares.values()) if ends}
+    stated = {number: (Fraction(ends[0]) / 100, Fraction(ends[1]) / 100) for number, ends in enumerate(shares.values()) if ends}
     label = LabelName(names, names, Known.SUPPLIER, stated)
     return replace(card("base", CountsAs.BASE), kind=IngredientKind.SOAP_BASE, label_name=label)
 
 
-def is_soap(a_base, **also):
+def is_soap(a_base: Ingredient, **also: int) -> bool:
     lines = {"base": share(100 - sum(also.values()))} | {name.replace("_", " "): share(percent) for name, percent in also.items()}
     made = recipe(phase("all", lines))
     cards = {**STOCK, "base": a_base}
@@ -54,15 +55,15 @@ def is_soap(a_base, **also):
         ({"Sodium_Stearate": (60, 60), "Aqua": (30, 30), "Disodium_Ricinoleamido_Sulfosuccinate": (10, 10)}, False),
     ],
 )
-def test_a_melted_base_is_soap_only_where_its_list_proves_it(shares, proven):
+def test_a_melted_base_is_soap_only_where_its_list_proves_it(shares: Mapping[str, tuple[int, int] | None], proven: bool) -> None:
     assert is_soap(base(**shares)) is proven
 
 
-def test_a_base_whose_list_nobody_has_copied_is_not_proven():
+def test_a_base_whose_list_nobody_has_copied_is_not_proven() -> None:
     assert not is_soap(replace(base(Aqua=None), label_name=None))
 
 
-def test_what_is_stirred_in_counts():
+def test_what_is_stirred_in_counts() -> None:
     # 35 of 60 that stay in the base; of 70 % base and 30 % sugar 24.5 of 72.
     good = base(Aqua=(40, 40), Sodium_Stearate=(35, 35), Glycerin=(25, 25))
     assert is_soap(good, kaolin_clay=2)
@@ -70,8 +71,8 @@ def test_what_is_stirred_in_counts():
     assert not is_soap(good, sodium_cocoyl_isethionate=5)
 
 
-def test_what_lye_makes_is_soap_unless_something_else_is_most_of_it():
-    def made(extra):
+def test_what_lye_makes_is_soap_unless_something_else_is_most_of_it() -> None:
+    def made(extra: Mapping[str, int] | None) -> bool:
         plain = soap({"olive oil": 70, "coconut oil": 30}, lye(), extra)
         return worked(plain, BOILED, TotalSize(grams(1000)), STOCK, (scale("0.01"),)).is_true_soap
 
@@ -81,7 +82,7 @@ def test_what_lye_makes_is_soap_unless_something_else_is_most_of_it():
     assert not made({"sodium lauryl sulfate": 5})
 
 
-def test_a_lotion_is_no_soap():
+def test_a_lotion_is_no_soap() -> None:
     made = recipe(phase("all", {"water": share(98), "sodium lauryl sulfate": share(2)}))
-    lotion = Product("body wash", "Body wash", Contact.RINSE_OFF, False, "volume")
+    lotion = Product("body wash", "Body wash", Contact.RINSE_OFF, False, DeclaredBy.VOLUME)
     assert not worked(made, lotion, TotalSize(grams(1000)), STOCK, (scale("0.01"),)).is_true_soap

@@ -1,8 +1,10 @@
 """Who weighs what in a class, and the lye that staff make for it: what is mixed ahead is, to the mol, what all pots take."""
 
+from collections.abc import Set as AbstractSet
 from dataclasses import replace
 from datetime import datetime
 from fractions import Fraction
+from pathlib import Path
 
 import pytest
 from hypothesis import given, settings
@@ -13,19 +15,22 @@ from builder.model.dates.studio_class import BatchFor, ClassDate
 from builder.model.hazard import Hazard
 from builder.model.recipe.column import Role
 from builder.model.recipe.quantity import sum_masses
+from builder.model.studio import Studio
+from builder.model.teaching.class_plan import ClassPlan
+from builder.model.teaching.pot_for import PotFor
 from builder.model.teaching.weighing_plan import FoundAs, LyeMistaken, Weigher
 from builder.read.studios import read_studio
 from builder.reckon.supplies.costs import cost_of_class
 from builder.reckon.teaching.classes import reckon_class
 from tests.compose.test_who_weighs import READY, SCRUB, SOAP
 from tests.findings_studio import write_class
-from tests.making import KOH, NAOH, share
+from tests.making import KOH, NAOH, share, sure
 
 MOLAR = {"Sodium hydroxide": NAOH, "Potassium hydroxide": KOH}  # g/mol, IUPAC 2021 weights, as on the cards.
 
 
 @pytest.fixture(scope="module")
-def studio(tmp_path_factory):
+def studio(tmp_path_factory: pytest.TempPathFactory) -> Studio:
     folder = tmp_path_factory.mktemp("plan") / "studio"
     write_class(folder, "two-lyes", "two-lyes", BatchFor.GROUP, READY.format())
     studio, findings = read_studio(folder, CONTENT)
@@ -33,7 +38,7 @@ def studio(tmp_path_factory):
     return studio
 
 
-def lesson_of(tmp_path, recipe, batch_for, lesson):
+def lesson_of(tmp_path: Path, recipe: str, batch_for: BatchFor, lesson: str) -> Studio:
     folder = tmp_path / "studio"
     write_class(folder, "one", recipe, batch_for, lesson)
     studio, findings = read_studio(folder, CONTENT)
@@ -41,16 +46,16 @@ def lesson_of(tmp_path, recipe, batch_for, lesson):
     return studio
 
 
-def sheet_of(studio, students=7):
+def sheet_of(studio: Studio, students: int = 7) -> ClassPlan:
     (one,) = studio.classes.values()
     return reckon_class(studio, one, ClassDate(datetime(2027, 3, 6, 10), students))[0]
 
 
-def ready_mixed(studio, koh, strength, superfat, batch_for, group_size, spare):
+def ready_mixed(studio: Studio, koh: int, strength: int, superfat: int, batch_for: BatchFor, group_size: int, spare: int) -> Studio:
     recipe = studio.recipes["two-lyes"]
-    sodium, potassium = recipe.lye.alkalis
+    sodium, potassium = sure(recipe.lye).alkalis
     alkalis = (replace(sodium, share=1 - Fraction(koh, 100)), replace(potassium, share=Fraction(koh, 100)))
-    plan = replace(recipe.lye, alkalis=alkalis, superfat=share(superfat), ready_mixed=share(strength))
+    plan = replace(sure(recipe.lye), alkalis=alkalis, superfat=share(superfat), ready_mixed=share(strength))
     one = studio.classes["two-lyes"]
     made = replace(one.makes[0], batch_for=batch_for, spare=spare)
     return replace(
@@ -67,18 +72,20 @@ def ready_mixed(studio, koh, strength, superfat, batch_for, group_size, spare):
     st.integers(1, 99), st.integers(30, 45), st.integers(3, 15), st.sampled_from(list(BatchFor)), st.integers(1, 3), st.integers(0, 3),
     st.integers(1, 12),
 )  # fmt: skip
-def test_what_is_mixed_ahead_is_the_mol_of_all_batches(studio, koh, strength, superfat, batch_for, group_size, spare, students):
+def test_what_is_mixed_ahead_is_the_mol_of_all_batches(
+    studio: Studio, koh: int, strength: int, superfat: int, batch_for: BatchFor, group_size: int, spare: int, students: int
+) -> None:
     changed = ready_mixed(studio, koh, strength, superfat, batch_for, group_size, spare)
     sheet = sheet_of(changed, students)
     (made,) = sheet.made
     assert [lye.alkalis[0][0] for lye in made.ready_mixed] == list(MOLAR)
     for lye in made.ready_mixed:
         ((alkali, solid),), ((_, water),) = lye.alkalis, lye.liquids
-        purity = next(one.typical for one in made.batch.grams.lye.purities if one.alkali == alkali)
+        purity = next(one.typical for one in sure(made.batch.grams.lye).purities if one.alkali == alkali)
         per_gram = purity * solid.grams / MOLAR[alkali] / (solid.grams + water.grams)
         poured = sum(per_gram * bottles.each.grams * bottles.number for bottles in lye.bottles)
         needed = sum(
-            w.mass.grams * w.line.strength / MOLAR[alkali] * planned.copies
+            w.mass.grams * sure(w.line.strength) / MOLAR[alkali] * planned.copies
             for planned in made.batches
             for w in planned.sheet.grams.weighed
             if w.line.role is Role.ALKALI and w.line.ingredient.name == alkali
@@ -91,7 +98,7 @@ def test_what_is_mixed_ahead_is_the_mol_of_all_batches(studio, koh, strength, su
         assert {bottles.purpose: bottles.number for bottles in lye.bottles} == {p.purpose: p.copies for p in made.batches}
 
 
-def test_both_alkalis_are_bought(studio):
+def test_both_alkalis_are_bought(studio: Studio) -> None:
     sheet = sheet_of(studio)
     needs = {need.name: need.used for need in cost_of_class(studio, sheet).needs}
     for lye in sheet.made[0].ready_mixed:
@@ -126,10 +133,12 @@ def test_both_alkalis_are_bought(studio):
         ("\n## Soap (students, 60 min)\n\n1. Add {olive oil} to {coconut oil}.\n", Weigher.AHEAD, FoundAs.DISSOLVED, set()),
     ],
 )
-def test_what_staff_dissolve_is_a_solution_from_then_on(tmp_path, lesson, who, found_as, in_hands):
+def test_what_staff_dissolve_is_a_solution_from_then_on(
+    tmp_path: Path, lesson: str, who: Weigher, found_as: FoundAs, in_hands: AbstractSet[Hazard]
+) -> None:
     studio = lesson_of(tmp_path, "plain-bar", BatchFor.GROUP, lesson)
     sheet = sheet_of(studio)
-    (task,) = [task for task in sheet.weighing.of("Plain bar", "group") if task.caustic]
+    (task,) = [task for task in sheet.weighing.of("Plain bar", PotFor.GROUP) if task.caustic]
     assert (task.weigher, task.found_as) == (who, found_as)
     hazards = {hazard for part in sheet.supervision.parts if part.by_hand for hazard in part.hazards}
     assert hazards & {Hazard.CAUSTIC, Hazard.DRY_LYE} == in_hands
@@ -139,21 +148,21 @@ def test_what_staff_dissolve_is_a_solution_from_then_on(tmp_path, lesson, who, f
         (solution,) = solutions
         assert solution.solution == sum_masses(w.mass for w in lye)
         assert (solution.times, solution.bottles[0].number, solution.bottles[0].each) == (4, 4, solution.solution)
-        assert solution.strength == sheet.made[0].batch.grams.lye.concentration == pytest.approx(0.33, abs=0.001)
+        assert solution.strength == sure(sheet.made[0].batch.grams.lye).concentration == pytest.approx(0.33, abs=0.001)
     else:
         assert solutions == []
     assert sheet.weighing.mistaken == ()
 
 
 @pytest.mark.parametrize("name", ["lye", "sodium hydroxide", "lye water", "water"])
-def test_what_is_dissolved_is_not_named_dry_any_more(tmp_path, name):
+def test_what_is_dissolved_is_not_named_dry_any_more(tmp_path: Path, name: str) -> None:
     lesson = SOAP.format(lye="ahead, 30 min").replace("{lye solution}", f"{{{name}}}")
     (mistaken,) = sheet_of(lesson_of(tmp_path, "plain-bar", BatchFor.GROUP, lesson)).weighing.mistaken
     assert (mistaken.how, mistaken.name.text) == (LyeMistaken.DISSOLVED, name)
 
 
 # The published rule of the definitions: lye concentration = lye / (lye + water). The bottle of ready-mixed lye holds no other water.
-def test_the_solution_of_ready_mixed_lye_is_what_its_bottles_hold(tmp_path):
+def test_the_solution_of_ready_mixed_lye_is_what_its_bottles_hold(tmp_path: Path) -> None:
     lesson = READY.format().replace("{sodium hydroxide} of the one lye and {potassium hydroxide} of the other", "{lye solution} of lye")
     studio = lesson_of(tmp_path, "two-lyes", BatchFor.GROUP, lesson)
     (mistaken,) = sheet_of(studio).weighing.mistaken
@@ -172,14 +181,14 @@ def test_the_solution_of_ready_mixed_lye_is_what_its_bottles_hold(tmp_path):
         ("ahead", 7, Weigher.AHEAD, None),
     ],
 )
-def test_of_one_pot_for_all_somebody_weighs_once(tmp_path, sugar, students, weigher, group):
+def test_of_one_pot_for_all_somebody_weighs_once(tmp_path: Path, sugar: str, students: int, weigher: Weigher, group: int | None) -> None:
     sheet = sheet_of(lesson_of(tmp_path, "scrub", BatchFor.CLASS, SCRUB.format(sugar=sugar, oil="together")), students)
     task = sheet.weighing.tasks[0]
     assert (task.ingredient, task.weigher, task.group, task.pots) == ("White sugar", weigher, group, 1)
     assert sheet.weighing.unsettled == ()
 
 
-def test_every_group_is_never_told_to_weigh_the_whole_batch(tmp_path):
+def test_every_group_is_never_told_to_weigh_the_whole_batch(tmp_path: Path) -> None:
     sheet = sheet_of(lesson_of(tmp_path, "scrub", BatchFor.CLASS, SCRUB.format(sugar="students", oil="together")))
     (one,) = sheet.weighing.unsettled
     assert (one.part.title, one.ingredients) == ("Weigh the sugar", ("White sugar",))

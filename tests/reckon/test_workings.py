@@ -4,6 +4,7 @@
 anew after a change: `python -m tests.reckon.test_workings`, then redo the sums in the diff.
 """
 
+from collections.abc import Callable, Mapping
 from fractions import Fraction
 from pathlib import Path
 
@@ -11,21 +12,24 @@ import pytest
 
 from builder.model.place import Name
 from builder.model.recipe.figure import Known
-from builder.model.recipe.ingredient import CountsAs
-from builder.model.recipe.product import Contact, Product
-from builder.model.recipe.recipe import DividedBy, LyeLiquid, WaterBy
+from builder.model.recipe.ingredient import CountsAs, Ingredient
+from builder.model.recipe.product import Contact, DeclaredBy, Product
+from builder.model.recipe.recipe import DividedBy, LyeLiquid, LyePlan, WaterBy
 from builder.model.recipe.size import OilsSize
-from tests.making import KOH, NAOH, card, cards, fat, grams, lye, scale, share, soap, worked
+from builder.model.recipe.worked_batch import WorkedBatch
+from tests.making import KOH, NAOH, Number, card, cards, fat, grams, lye, scale, share, soap, sure, worked
 
-BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, "weight")
+BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, DeclaredBy.WEIGHT)
 FOLDER = Path(__file__).parent / "workings"
 
 
-def alkali(name, molar, low, high):
+def alkali(name: str, molar: Fraction, low: int, high: Number) -> Ingredient:
     return card(name, CountsAs.ALKALI, molar_mass=molar, purity=(low, high))
 
 
-def sheet(plan, *extra_cards, extra=None, oils=None, size=500):
+def sheet(
+    plan: LyePlan, *extra_cards: Ingredient, extra: Mapping[str, int] | None = None, oils: None = None, size: int = 500
+) -> WorkedBatch:
     stock = cards(fat("olive oil", 185, 196), fat("coconut oil", 248, 265), *extra_cards)
     stock |= {
         "sodium hydroxide": alkali("sodium hydroxide", NAOH, 97, 99),
@@ -35,7 +39,7 @@ def sheet(plan, *extra_cards, extra=None, oils=None, size=500):
     return worked(made, BAR, OilsSize(grams(size)), stock, [scale("0.1")])
 
 
-CASES = {
+CASES: dict[str, Callable[[], WorkedBatch]] = {
     "acid": lambda: sheet(
         lye(superfat=6), card("lactic acid", CountsAs.ACID, molar_mass="90.078", protons=1, purity=(88, 92)), extra={"lactic acid": 2}
     ),
@@ -49,11 +53,11 @@ CASES = {
 }
 
 
-def two_liquids():
+def two_liquids() -> tuple[LyeLiquid, LyeLiquid]:
     return (LyeLiquid(Name("water"), Fraction(1)), LyeLiquid(Name("goat milk"), Fraction("0.3"), later=True))
 
 
-def written(one):
+def written(one: WorkedBatch) -> str:
     """Write the workings of a lye, its result and what it becomes, one a line."""
     lines = []
     for working in one.workings:
@@ -64,28 +68,30 @@ def written(one):
     lye_result = one.grams.lye
     for name in ("superfat", "lowest", "highest", "concentration", "in_water", "water_to_lye", "water_of_oils", "by_scales"):
         lines.append(f"{name} {shown(getattr(lye_result, name))}")
-    lines += [f"cause {cause.ingredient} {shown(cause.takes)}" for cause in lye_result.causes]
-    lines += [f"part {part.alkali} {shown(part.by_equivalents)} {shown(part.by_weight)}" for part in lye_result.parts]
-    lines += [f"purity {p.alkali} {shown(p.low)} {shown(p.typical)} {shown(p.high)} {p.assumed} <{p.source}>" for p in lye_result.purities]
+    lines += [f"cause {cause.ingredient} {shown(cause.takes)}" for cause in sure(lye_result).causes]
+    lines += [f"part {part.alkali} {shown(part.by_equivalents)} {shown(part.by_weight)}" for part in sure(lye_result).parts]
+    lines += [
+        f"purity {p.alkali} {shown(p.low)} {shown(p.typical)} {shown(p.high)} {p.assumed} <{p.source}>" for p in sure(lye_result).purities
+    ]
     made = one.soap
-    lines += [f"soap {part.ingredient.name} {shown(part.soap.grams)} {shown(part.unsaponified.grams)}" for part in made.soaps]
+    lines += [f"soap {part.ingredient.name} {shown(part.soap.grams)} {shown(part.unsaponified.grams)}" for part in sure(made).soaps]
     lines += [f"{name} {shown(getattr(made, name).grams)}" for name in ("glycerol", "water", "rest_of_alkali", "free_alkali", "total")]
     lines.append(f"bar {shown(one.own.fill.weight.grams)}")
     lines += [f"{kind} {name} {shown(mass.grams)}" for kind in ("salts", "others") for name, mass in getattr(made, kind)]
     return "\n".join(lines) + "\n"
 
 
-def shown(value):
+def shown(value: Fraction) -> str:
     return f"{float(value):.6g}"
 
 
 @pytest.mark.parametrize("name", CASES)
-def test_workings(name):
+def test_workings(name: str) -> None:
     expected = (FOLDER / f"{name}.txt").read_text(encoding="utf-8")
     assert written(CASES[name]()) == "".join(line for line in expected.splitlines(keepends=True) if not line.startswith("#"))
 
 
-def test_a_figure_of_the_stock_is_an_assumption_and_a_certificate_is_not():
+def test_a_figure_of_the_stock_is_an_assumption_and_a_certificate_is_not() -> None:
     from dataclasses import replace
 
     from builder.reckon.lye.lye import purity_of

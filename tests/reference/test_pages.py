@@ -2,6 +2,7 @@
 
 import json
 import re
+from pathlib import Path
 
 import pytest
 
@@ -13,8 +14,10 @@ from builder.model.dose.limit import Field, LimitWeight
 from builder.model.teaching.lesson import Where, Who
 from builder.read.dose import essential_oils, limits
 from builder.reference import find_page, pages, reference_publication
+from builder.reference.page import Page
 from builder.reference.pages import TOPICS
 from builder.terminal.reference import plain_lines
+from tests.making import sure
 from tests.test_readme import README, lay_out
 
 PAGES = {page.key: page for page in pages()}
@@ -26,38 +29,38 @@ COMMANDS = (
 THINGS = ("recipe", "class", "date", "card", "container", "language")
 
 
-def block(page, begins):
+def block(page: str, begins: str) -> str:
     """Give the example of a page that begins with some words."""
-    found = re.findall(r"^```\w+\n(.*?)^```$", PAGES[page].text, flags=re.DOTALL | re.MULTILINE)
+    found: list[str] = re.findall(r"^```\w+\n(.*?)^```$", PAGES[page].text, flags=re.DOTALL | re.MULTILINE)
     return next(text for text in found if text.startswith(begins))
 
 
-def check(folder, capsys):
+def check(folder: Path, capsys: pytest.CaptureFixture[str]) -> tuple[int, str, str]:
     status = cli.main(["check", str(folder), "--today", "2027-01-02"])
     printed = capsys.readouterr()
     return status, printed.out, printed.err
 
 
-def test_every_text_that_ships_is_a_page():
+def test_every_text_that_ships_is_a_page() -> None:
     assert {path.stem for path in (CONTENT / "reference").glob("*.md")} == set(TOPICS)
 
 
-def test_every_page_has_a_name_and_a_title_of_its_own():
+def test_every_page_has_a_name_and_a_title_of_its_own() -> None:
     assert len(PAGES) == len(pages())
     assert len({page.title for page in pages()}) == len(pages())
     assert all(page.text.startswith("# ") for page in pages())
 
 
 @pytest.mark.parametrize("page", pages(), ids=lambda page: page.key)
-def test_links_lead_to_pages(page):
+def test_links_lead_to_pages(page: Page) -> None:
     assert [link for link in re.findall(r"\]\(([^)]+)\.html\)", page.text) if link not in PAGES] == []
 
 
-def test_the_list_names_every_page():
+def test_the_list_names_every_page() -> None:
     assert [key for key in PAGES if key != "index" and f"[{key}]({key}.html)" not in PAGES["index"].text] == []
 
 
-def test_the_commands_told_of_are_those_that_exist(capsys):
+def test_the_commands_told_of_are_those_that_exist(capsys: pytest.CaptureFixture[str]) -> None:
     told = set(re.findall(r"`stillroom (\w+)", TOLD)) | set(
         re.findall(r"\bstillroom (\w+)\b", "\n".join(re.findall(r"^    .*$", README, re.M)))
     )
@@ -72,7 +75,7 @@ def test_the_commands_told_of_are_those_that_exist(capsys):
     assert set(COMMANDS) <= set(listed)
 
 
-def test_the_options_told_of_are_those_that_exist(capsys):
+def test_the_options_told_of_are_those_that_exist(capsys: pytest.CaptureFixture[str]) -> None:
     for command in COMMANDS:
         with pytest.raises(SystemExit):
             cli.main([command, "--help"])
@@ -84,7 +87,7 @@ def test_the_options_told_of_are_those_that_exist(capsys):
     assert exist - {"--help"} <= set(re.findall(r"--[a-z-]+", PAGES["commands"].text))
 
 
-def test_every_key_of_the_json_is_told(tmp_path, capsys):
+def test_every_key_of_the_json_is_told(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     lay_out(tmp_path)
     cli.main(["weigh", str(tmp_path), "orchard-bar", "--oils", "1 kg", "--json", "--today", "2027-01-02"])
     batch = json.loads(capsys.readouterr().out)
@@ -96,52 +99,52 @@ def test_every_key_of_the_json_is_told(tmp_path, capsys):
     assert {key for pair in told for key in pair if key.startswith("batch.")} == {key for key in keys if key.startswith("batch.")}
 
 
-def test_every_column_of_a_table_is_told():
+def test_every_column_of_a_table_is_told() -> None:
     columns = (*limits._LIMIT_COLUMNS, *limits._COLOUR_COLUMNS, *limits._FIELD_COLUMNS, *essential_oils._COLUMNS)
     assert [name for name in columns if f"`{name}`" not in PAGES["tables"].text] == []
     words = re.sub(r"\s+", " ", PAGES["tables"].text)
     assert [word for word in (*LimitWeight, *Field) if word not in words] == []
 
 
-def test_who_and_where_of_a_part_are_told():
+def test_who_and_where_of_a_part_are_told() -> None:
     told = PAGES["lessons"].text
     assert [word for word in Who if f"`{word}`" not in told] == []
     assert [word for word in Where if word is not Where.EVERYWHERE and f"`{word}`" not in told] == []
 
 
-def test_every_finding_and_every_sum_is_told():
+def test_every_finding_and_every_sum_is_told() -> None:
     assert [name for name in finding_kinds() if f"**{name}**" not in PAGES["findings"].text] == []
     assert [words for words in RULES.values() if words not in PAGES["sums"].text] == []
 
 
-def test_regions_are_told():
+def test_regions_are_told() -> None:
     regions = re.findall(r"^(\w+):$", (CONTENT / "regions.yaml").read_text(encoding="utf-8"), re.M)
     assert len(regions) > 3
     region = next(line for line in PAGES["studio.yaml"].text.splitlines() if line.startswith("- **region**"))
     assert [name for name in regions if name not in region] == []
 
 
-def test_supplies_are_read_without_a_finding(tmp_path, capsys):
+def test_supplies_are_read_without_a_finding(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     lay_out(tmp_path, **{"shelf/supplies.yaml": block("buying", "- {ingredient: lotion base")})
     status, out, _ = check(tmp_path, capsys)
     assert (status, "Nothing found" in out) == (0, True)
 
 
-def test_stock_is_read_and_taken_off(tmp_path, capsys):
+def test_stock_is_read_and_taken_off(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     gloves = "- {item: nitrile gloves, pack: 100, price: 12.50, each student: 2}\n"
     lay_out(tmp_path, **{"inventory.yaml": block("buying", "- {ingredient: olive oil, have:"), "shelf/supplies.yaml": gloves})
     assert cli.main(["shop", str(tmp_path), "--today", "2027-01-02"]) == 0
     assert re.search(r"Nitrile gloves +10 +60 +nothing +50", capsys.readouterr().out)
 
 
-def test_a_card_of_the_studio_is_read_without_a_finding(tmp_path, capsys):
+def test_a_card_of_the_studio_is_read_without_a_finding(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     card, source = block("figures", "name: Olive oil"), block("figures", "our-supplier:")
     lay_out(tmp_path, **{"shelf/ingredients/olive-oil.yaml": card, "shelf/sources.yaml": source})
     status, _, err = check(tmp_path, capsys)
     assert (status, err) == (0, "")
 
 
-def test_own_kinds_containers_and_sheets_are_read_without_a_finding(tmp_path, capsys):
+def test_own_kinds_containers_and_sheets_are_read_without_a_finding(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     more = {
         "shelf/products.yaml": block("cards", "body mist:"),
         "shelf/label_sheets.yaml": block("labels", "our rounds:"),
@@ -152,7 +155,7 @@ def test_own_kinds_containers_and_sheets_are_read_without_a_finding(tmp_path, ca
     assert (status, err) == (0, "")
 
 
-def test_what_a_studio_says_of_labels_and_teaching_is_read_without_a_finding(tmp_path, capsys):
+def test_what_a_studio_says_of_labels_and_teaching_is_read_without_a_finding(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     labels, _, _ = block("labels", "labels:").partition("dates:")
     lay_out(tmp_path)
     studio = (tmp_path / "studio.yaml").read_text(encoding="utf-8")
@@ -161,14 +164,14 @@ def test_what_a_studio_says_of_labels_and_teaching_is_read_without_a_finding(tmp
     assert (status, err) == (0, "")
 
 
-def test_a_page_is_found_by_its_name_and_by_the_path_of_a_file():
-    assert find_page("labels").title == "Labels"
+def test_a_page_is_found_by_its_name_and_by_the_path_of_a_file() -> None:
+    assert sure(find_page("labels")).title == "Labels"
     assert find_page("recipes/orchard-bar.yaml") == find_page("recipe.yaml")
     assert find_page("classes/first-bar/class.yaml") == find_page("class.yaml")
     assert find_page("nothing") is None
 
 
-def test_the_terminal_shows_no_marks_and_no_line_that_is_too_long():
+def test_the_terminal_shows_no_marks_and_no_line_that_is_too_long() -> None:
     for page in pages():
         shown = list(plain_lines(page.text, 80))
         assert not any("**" in line or "](" in line for line in shown)
@@ -176,11 +179,11 @@ def test_the_terminal_shows_no_marks_and_no_line_that_is_too_long():
         assert max(len(line) for line in wrapped if " " in line.strip("- ")) <= 80
 
 
-def test_the_terminal_keeps_examples_as_they_are():
+def test_the_terminal_keeps_examples_as_they_are() -> None:
     assert "    - {item: nitrile gloves, have: 60, counted: 2026-11-21}" in list(plain_lines(PAGES["buying"].text, 80))
 
 
-def test_web_pages_hold_what_the_terminal_shows(tmp_path, capsys):
+def test_web_pages_hold_what_the_terminal_shows(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     assert cli.main(["reference", "--to", str(tmp_path / "out")]) == 0
     site = tmp_path / "out" / "site"
     assert {path.name for path in site.glob("*.html")} == {f"{key}.html" for key in PAGES}
@@ -193,7 +196,7 @@ def test_web_pages_hold_what_the_terminal_shows(tmp_path, capsys):
     assert f"Wrote {len(PAGES)} pages" in capsys.readouterr().out
 
 
-def test_a_publication_needs_no_studio():
+def test_a_publication_needs_no_studio() -> None:
     publication = reference_publication(LAYOUTS)
     assert {file.origin for file in publication.files} == {"layouts"}
     assert len(publication.documents) == len(PAGES)

@@ -5,7 +5,9 @@ Texts are read as an editor reads them, by the core schema of YAML 1.2.2 (sectio
 
 import json
 import re
+from collections.abc import Mapping
 from pathlib import Path
+from typing import Any
 
 import jsonschema
 import pytest
@@ -16,6 +18,7 @@ from builder.read.shapes.recipe import RecipeShape
 from builder.reference.files import STUDIO_FILES
 from builder.reference.schemas import FOLDER, editor_files, head_of, marked
 from builder.tasks.drafts import studio_in, studio_of
+from tests.making import sure
 from tests.start.test_starters import REGIONS, files_of
 from tests.test_readme import FILES
 
@@ -41,16 +44,18 @@ for tag, signs, first in (
     Core.add_implicit_resolver(f"tag:yaml.org,2002:{tag}", re.compile(f"^(?:{signs})$"), first)
 
 
-def read(text):
+def read(
+    text: str,
+) -> Any:
     return yaml.load(text, Loader=Core)
 
 
-def schema_for(name, schemas):
+def schema_for(name: str, schemas: Mapping[str, str]) -> dict[str, Any]:
     file = next((file for file in STUDIO_FILES if file.path.endswith(".yaml") and file.is_at(name)), None)
-    return None if file is None else json.loads(schemas[f"{FOLDER}/{file.key.removesuffix('.yaml')}.json"])
+    return sure(None if file is None else json.loads(schemas[f"{FOLDER}/{file.key.removesuffix('.yaml')}.json"]))
 
 
-def faults(name, text, schemas):
+def faults(name: str, text: str, schemas: Mapping[str, str]) -> list[str]:
     validator = jsonschema.Draft202012Validator(schema_for(name, schemas))
     return [
         f"{name}: {'/'.join(str(step) for step in error.absolute_path)}: {error.message[:200]}"
@@ -59,7 +64,7 @@ def faults(name, text, schemas):
 
 
 @pytest.mark.parametrize("studio", SOUND)
-def test_every_file_of_a_sound_studio_passes(studio):
+def test_every_file_of_a_sound_studio_passes(studio: str) -> None:
     folder = SOUND[studio]
     schemas = editor_files(studio_in(folder))
     names = [path.relative_to(folder).as_posix() for path in sorted(folder.rglob("*.yaml")) if "output" not in path.parts]
@@ -69,23 +74,23 @@ def test_every_file_of_a_sound_studio_passes(studio):
 
 
 @pytest.mark.parametrize("region", REGIONS)
-def test_every_starter_passes(region):
+def test_every_starter_passes(region: str) -> None:
     files = files_of(region)
     schemas = editor_files(studio_of(files))
     assert [fault for name, text in files.items() if name.endswith(".yaml") for fault in faults(name, text, schemas)] == []
 
 
-def test_the_studio_of_the_readme_passes():
+def test_the_studio_of_the_readme_passes() -> None:
     schemas = editor_files(studio_of(FILES))
     assert [fault for name, text in FILES.items() if name.endswith(".yaml") for fault in faults(name, text, schemas)] == []
 
 
 @pytest.fixture(scope="module")
-def schemas():
+def schemas() -> dict[str, str]:
     return editor_files(studio_of(FILES))
 
 
-def test_every_schema_is_one(schemas):
+def test_every_schema_is_one(schemas: Mapping[str, str]) -> None:
     for text in schemas.values():
         jsonschema.Draft202012Validator.check_schema(json.loads(text))
 
@@ -103,7 +108,7 @@ def test_every_schema_is_one(schemas):
         ("studio.yaml", "paper: letter", "paper: legal", "paper"),
     ],
 )
-def test_a_slip_is_underlined(name, old, new, where, schemas):
+def test_a_slip_is_underlined(name: str, old: str, new: str, where: str, schemas: Mapping[str, str]) -> None:
     assert old in FILES[name]
     found = faults(name, FILES[name].replace(old, new), schemas)
     assert found and any(where in fault for fault in found)
@@ -121,7 +126,7 @@ def test_a_slip_is_underlined(name, old, new, where, schemas):
         ("olive oil: 65 %", "Our Own Olive Oil: 65 %"),
     ],
 )
-def test_what_the_program_reads_is_not_underlined(old, new, schemas):
+def test_what_the_program_reads_is_not_underlined(old: str, new: str, schemas: Mapping[str, str]) -> None:
     assert old in FILES["recipes/orchard-bar.yaml"]
     assert faults("recipes/orchard-bar.yaml", FILES["recipes/orchard-bar.yaml"].replace(old, new), schemas) == []
 
@@ -131,7 +136,7 @@ weir tin: {capacity: 60 mL, shape: round lid, source: common-practice, at: "as s
 """
 
 
-def test_names_are_offered_and_keys_explained():
+def test_names_are_offered_and_keys_explained() -> None:
     recipe = json.loads(editor_files(studio_of(FILES | {"shelf/containers.yaml": OWN}))[f"{FOLDER}/recipe.json"])
     fill, phase = recipe["$defs"]["Fill"]["properties"], recipe["$defs"]["Phase"]["properties"]
     assert {"weir tin", "bar mould cavity"} <= set(fill["container"]["anyOf"][0]["enum"])
@@ -143,13 +148,13 @@ def test_names_are_offered_and_keys_explained():
     assert all(len(keys[key]["description"].split()) > 3 for key in keys)
 
 
-def test_the_head_leads_to_the_schema():
+def test_the_head_leads_to_the_schema() -> None:
     assert head_of("classes/first-bar/class.yaml") == "# yaml-language-server: $schema=../../.schemas/class.json\n"
     assert head_of("classes/first-bar/lesson.md") == ""
     assert marked(marked(FILES)) == marked(FILES)
 
 
-def test_the_command_writes_them_and_marks_each_file_once(tmp_path, capsys):
+def test_the_command_writes_them_and_marks_each_file_once(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     for name, text in FILES.items():
         (tmp_path / name).parent.mkdir(parents=True, exist_ok=True)
         (tmp_path / name).write_text(text, encoding="utf-8")

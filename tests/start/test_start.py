@@ -15,12 +15,12 @@ from builder import cli
 ROOT = Path(__file__).parents[2]
 
 
-def begin(folder, *options):
+def begin(folder: Path, *options: str) -> Path:
     assert cli.main(["start", str(folder), "--plain", *options]) == 0
     return folder
 
 
-def test_a_studio_that_answers_itself_is_sound_and_publishes(tmp_path, capsys):
+def test_a_studio_that_answers_itself_is_sound_and_publishes(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     studio = begin(tmp_path / "loft", "--product", "bath salts")
     told = capsys.readouterr()
     assert "Nothing found: no stop, no caution." in told.out
@@ -32,14 +32,14 @@ def test_a_studio_that_answers_itself_is_sound_and_publishes(tmp_path, capsys):
     assert not [path for path in (studio / "output").rglob("*") if ".schemas" in path.as_posix()]
 
 
-def test_what_is_accepted_for_now_is_told_with_the_file_that_says_more(tmp_path, capsys):
+def test_what_is_accepted_for_now_is_told_with_the_file_that_says_more(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     begin(tmp_path / "loft", "--product", "melt and pour", "--called", "Glass bar")
     told = capsys.readouterr().out
     assert "1 accepted with a reason" in told and "Accepted for now: label-name-missing" in told
     assert "stillroom add card" in (tmp_path / "loft" / "recipes" / "glass-bar.yaml").read_text(encoding="utf-8")
 
 
-def test_options_stand_in_for_the_questions(tmp_path, capsys):
+def test_options_stand_in_for_the_questions(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     options = ["--name", "Loft: north", "--region", "uk", "--product", "Lotion", "--email", "hello@loft.example", "--units", "grams"]
     lines = "3 Weir Lane; Netherbrook; United Kingdom"
     assert (
@@ -64,14 +64,16 @@ def test_options_stand_in_for_the_questions(tmp_path, capsys):
         (("--plain", "--email", "here"), "hello@example.org"),
     ],
 )
-def test_what_cannot_be_read_says_what_is_possible_and_nothing_is_written(options, says, tmp_path, capsys, monkeypatch):
+def test_what_cannot_be_read_says_what_is_possible_and_nothing_is_written(
+    options: tuple[str, ...], says: str, tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
     monkeypatch.setattr("sys.stdin", io.StringIO())
     assert cli.main(["start", str(tmp_path / "loft"), *options]) == 2
     assert says in capsys.readouterr().err
     assert not (tmp_path / "loft").exists()
 
 
-def test_what_is_there_is_never_written_over(tmp_path, capsys):
+def test_what_is_there_is_never_written_over(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     studio = begin(tmp_path / "loft", "--product", "bath salts")
     before = {path: path.read_bytes() for path in studio.rglob("*") if path.is_file()}
     assert cli.main(["start", str(studio), "--plain"]) == 2
@@ -81,7 +83,7 @@ def test_what_is_there_is_never_written_over(tmp_path, capsys):
     assert {path: path.read_bytes() for path in studio.rglob("*") if path.is_file()} == before
 
 
-def typed(folder, *answers):
+def typed(folder: Path, *answers: str) -> tuple[int, str]:
     """Start a studio at a terminal of its own, with answers typed; give the status and all that was shown."""
     master, slave = pty.openpty()
     env = os.environ | {"PYTHONPATH": str(ROOT), "TERM": "dumb", "COLUMNS": "100"}
@@ -104,7 +106,7 @@ def typed(folder, *answers):
     return process.wait(), shown.decode()
 
 
-def test_questions_are_asked_again_until_they_can_be_read(tmp_path):
+def test_questions_are_asked_again_until_they_can_be_read(tmp_path: Path) -> None:
     of_the_studio = ("", "The Loft", "Atlantis", "ireland", "", "nobody", "me@loft.example")
     of_the_scales = ("stones", "grams", "0.1 g", "0.1 g up to 3 kg", "")
     answers = (*of_the_studio, *of_the_scales, "lotoin", "lotion", "Hedge lotion")
@@ -117,7 +119,7 @@ def test_questions_are_asked_again_until_they_can_be_read(tmp_path):
     assert (tmp_path / "loft" / "recipes" / "hedge-lotion.yaml").is_file()
 
 
-def test_who_weighs_in_ounces_is_asked_for_a_scale_that_shows_them(tmp_path):
+def test_who_weighs_in_ounces_is_asked_for_a_scale_that_shows_them(tmp_path: Path) -> None:
     answers = ("Loft", "USA", "", "", "oz", "0.1 g up to 5 kg", "0.005 oz up to 11 lb", "", "soap", "6", "")
     status, shown = typed(tmp_path, *answers)
     assert status == 0, shown
@@ -125,30 +127,30 @@ def test_who_weighs_in_ounces_is_asked_for_a_scale_that_shows_them(tmp_path):
     assert "0.2 oz" in (tmp_path / "loft" / "classes" / "your-first-lip-balm" / "class.yaml").read_text(encoding="utf-8")
 
 
-def test_who_has_no_such_scale_weighs_in_grams(tmp_path):
+def test_who_has_no_such_scale_weighs_in_grams(tmp_path: Path) -> None:
     status, shown = typed(tmp_path, "Loft", "US", "", "", "ounces", "0.1 g up to 5 kg", "", "lip balm", "")
     assert status == 0, shown
     assert " oz" not in (tmp_path / "loft" / "classes" / "your-first-lip-balm" / "class.yaml").read_text(encoding="utf-8")
 
 
-def test_answers_that_end_too_early_write_nothing(tmp_path):
+def test_answers_that_end_too_early_write_nothing(tmp_path: Path) -> None:
     status, shown = typed(tmp_path, "The Loft")
     assert status == 2 and "nothing was written" in shown
     assert not (tmp_path / "loft").exists()
 
 
 @pytest.fixture(scope="module")
-def studio(tmp_path_factory):
+def studio(tmp_path_factory: pytest.TempPathFactory) -> Path:
     return begin(tmp_path_factory.mktemp("added") / "loft", "--product", "bath salts")
 
 
-def add(studio, capsys, *words):
+def add(studio: Path, capsys: pytest.CaptureFixture[str], *words: str) -> tuple[int, str, str]:
     status = cli.main(["add", *words, "--studio", str(studio)])
     told = capsys.readouterr()
     return status, told.out, told.err
 
 
-def test_one_thing_after_another_is_added_and_the_studio_stays_sound(studio, capsys):
+def test_one_thing_after_another_is_added_and_the_studio_stays_sound(studio: Path, capsys: pytest.CaptureFixture[str]) -> None:
     for words in (
         ("recipe", "Fine balm", "--product", "balm"),
         ("recipe", "Fair bath salts", "--product", "bath salts"),
@@ -184,13 +186,13 @@ def test_one_thing_after_another_is_added_and_the_studio_stays_sound(studio, cap
         (("recipe", "Hedge", "--product", "jam"), "Possible are: bath salts"),
     ],
 )  # fmt: skip
-def test_what_cannot_be_added_says_why(studio, words, says, capsys):
+def test_what_cannot_be_added_says_why(studio: Path, words: tuple[str, ...], says: str, capsys: pytest.CaptureFixture[str]) -> None:
     status, _, err = add(studio, capsys, *words)
     assert status == 2
     assert says in err
 
 
-def test_inside_a_studio_no_studio_is_named(studio, capsys, monkeypatch):
+def test_inside_a_studio_no_studio_is_named(studio: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.chdir(studio / "classes" / "salts-again")
     for words in (["check"], ["weigh", "fine-balm", "--total", "500 g"], ["plan", "salts-again"], ["shop"], ["list", "recipes"]):
         assert cli.main(words) == 0, words
@@ -199,14 +201,18 @@ def test_inside_a_studio_no_studio_is_named(studio, capsys, monkeypatch):
     assert "say which recipe: fair-bath-salts, fine-balm, first-bath-salts" in capsys.readouterr().err
 
 
-def test_the_only_recipe_and_the_only_class_are_taken(tmp_path, capsys, monkeypatch):
+def test_the_only_recipe_and_the_only_class_are_taken(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
     monkeypatch.chdir(begin(tmp_path / "loft", "--product", "balm"))
     assert cli.main(["weigh", "--total", "500 g"]) == 0
     assert cli.main(["plan"]) == 0
     assert "Your first balm" in capsys.readouterr().out
 
 
-def test_outside_of_a_studio_the_way_in_is_named(tmp_path, capsys, monkeypatch):
+def test_outside_of_a_studio_the_way_in_is_named(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
     monkeypatch.chdir(tmp_path)
     for words in (["check"], ["weigh", "fine-balm"], ["add", "date"], ["list", "recipes"]):
         assert cli.main(words) == 2

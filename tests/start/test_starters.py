@@ -10,11 +10,13 @@ import pytest
 
 from builder import pipeline
 from builder.library import CONTENT
+from builder.pipeline import Outcome
 from builder.press.new_files import write_new_files
 from builder.start.files import NewStudio, recipe_file, studio_file
 from builder.start.starters import card_kinds, card_start, has_starter, region_start, usual_scales
 from builder.tasks.drafts import library_of, studio_of
 from builder.tasks.start import class_of, workshop
+from tests.making import sure
 
 LIBRARY = library_of(None)
 KINDS, REGIONS = tuple(LIBRARY.products), tuple(LIBRARY.regions)
@@ -22,7 +24,7 @@ KINDS, REGIONS = tuple(LIBRARY.products), tuple(LIBRARY.regions)
 ACCEPTED = {"melt-and-pour soap": {"label-name-missing"}, "liquid soap": {"ph-not-measured"}}
 
 
-def files_of(region):
+def files_of(region: str) -> dict[str, str]:
     """Lay out one studio with a recipe and a class of every kind, under names whose batch codes differ."""
     usual = region_start(region)
     units = "ounces" if usual.in_ounces else "grams"
@@ -39,46 +41,48 @@ def files_of(region):
 
 
 @cache
-def checked(region):
+def checked(region: str) -> Outcome:
     with TemporaryDirectory() as folder:
         write_new_files(Path(folder), files_of(region))
         return pipeline.check(Path(folder), on=date(2027, 1, 1))
 
 
-def test_every_kind_of_product_has_a_starter():
+def test_every_kind_of_product_has_a_starter() -> None:
     assert [kind for kind in KINDS if not has_starter(kind)] == []
     folders = {path.name for path in (CONTENT / "starters").iterdir() if path.is_dir()}
     assert len(folders) == len(KINDS) >= 17
 
 
 @pytest.mark.parametrize("region", REGIONS)
-def test_in_each_region_every_kind_is_met_in_silence(region):
+def test_in_each_region_every_kind_is_met_in_silence(region: str) -> None:
     outcome = checked(region)
     assert [(one.place.file, one.name, one.wrong) for one in outcome.findings if one.accepted is None] == []
-    assert len(outcome.studio.recipes) == len(outcome.studio.classes) == len(KINDS)
+    assert len(sure(outcome.studio).recipes) == len(sure(outcome.studio).classes) == len(KINDS)
 
 
 @pytest.mark.parametrize("region", REGIONS)
-def test_only_what_nobody_can_know_is_accepted(region):
+def test_only_what_nobody_can_know_is_accepted(region: str) -> None:
     outcome = checked(region)
-    accepted = {(outcome.studio.recipes[one.place.file[8:-5]].product, one.name) for one in outcome.findings if one.accepted is not None}
+    accepted = {
+        (sure(outcome.studio).recipes[one.place.file[8:-5]].product, one.name) for one in outcome.findings if one.accepted is not None
+    }
     assert accepted == {(kind, name) for kind, names in ACCEPTED.items() for name in names}
 
 
 @pytest.mark.parametrize("region", REGIONS)
-def test_every_class_can_be_taught_and_every_mark_is_filled(region):
+def test_every_class_can_be_taught_and_every_mark_is_filled(region: str) -> None:
     assert all("[[" not in text and "]]" not in re.sub(r"\[[^\[\]]*\]", "", text) for text in files_of(region).values())
     assert len(checked(region).sheets) == len(KINDS)
 
 
-def test_a_studio_in_ounces_gets_ounces_and_fahrenheit():
+def test_a_studio_in_ounces_gets_ounces_and_fahrenheit() -> None:
     text = "\n".join(files_of("US").values())
     assert " oz" in text and "degF" in text
     assert re.findall(r"weight: [\d.]+ g\b", text.replace("4.25 g", "").replace("113 g", "")) == []
     assert "degC" not in text and "°C" not in text
 
 
-def test_a_studio_in_grams_gets_no_ounces():
+def test_a_studio_in_grams_gets_no_ounces() -> None:
     shared = {"emergency", "scales at home"}
     text = "\n".join(text for name, text in files_of("EU").items() if name != "studio.yaml")
     assert shared and re.findall(r"[\d.]+ (?:fl )?oz\b|degF|°F", text) == []
@@ -87,24 +91,24 @@ def test_a_studio_in_grams_gets_no_ounces():
 BRITISH = re.compile(r"\b(?:mould|colour|flavour|aluminium|grey|odour)", re.IGNORECASE)
 
 
-def test_each_region_gets_its_own_spelling():
+def test_each_region_gets_its_own_spelling() -> None:
     written = {region: "\n".join(text for name, text in files_of(region).items() if name != "studio.yaml") for region in REGIONS}
     assert not BRITISH.search(written["US"]) and re.search(r"\bmold\b", written["US"])
     assert all(BRITISH.search(written[region]) for region in REGIONS if region != "US")
 
 
-def test_the_labels_of_a_canadian_studio_have_their_french():
+def test_the_labels_of_a_canadian_studio_have_their_french() -> None:
     assert all("translations:" in text for name, text in files_of("Canada").items() if name.startswith("recipes/"))
 
 
-def test_each_recipe_says_where_it_is_from_and_no_lye_is_typed():
+def test_each_recipe_says_where_it_is_from_and_no_lye_is_typed() -> None:
     for name, text in files_of("UK").items():
         if name.startswith("recipes/"):
             assert text.startswith("# Source: common practice, no source: "), name
             assert not re.search(r"^\s+weigh:", text, re.M), name
 
 
-def test_a_card_of_each_kind_says_no_more_than_the_cards_that_ship():
+def test_a_card_of_each_kind_says_no_more_than_the_cards_that_ship() -> None:
     """The defaults are those of the cards that ship: as one of its kind at least, with every hazard that all of them share."""
     for kind in card_kinds():
         ours = [card for card in LIBRARY.ingredients.values() if card.kind == kind]
