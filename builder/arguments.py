@@ -50,7 +50,7 @@ def parser_of_all() -> argparse.ArgumentParser:
     parser.add_argument("--version", action=_Version, nargs=0, help="say which version this is")
     commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
     for add in (
-        _start, _add, _check, _preview, _publish, _weigh, _plan, _shop, _list, _card, _explain, _reference, _editor, _completion,
+        _start, _add, _check, _preview, _publish, _label, _weigh, _plan, _shop, _list, _card, _explain, _reference, _editor, _completion,
     ):  # fmt: skip
         add(commands)
     return parser
@@ -157,6 +157,27 @@ def _publish(commands: Any) -> None:
     parser.add_argument("--only-sound", action="store_true", help="with a stop, still publish what no stop is about")
 
 
+def _label(commands: Any) -> None:
+    parser = _command(
+        commands,
+        "label",
+        "print the labels of one student again",
+        "stillroom label loft first-lotion --date 2027-03-06 --place 5 --to again",
+    )
+    _studio_and(parser, "for_class", "CLASS", "the name of a folder in classes/ (without it: the only one)")
+    parser.add_argument("--date", metavar="DATE", help="one of its dates, such as 2027-03-06 (without it: the first to come)")
+    parser.add_argument(
+        "--place", type=count_of, required=True, metavar="N", help="whose: the place on the list of the teacher's sheet, counted from 1"
+    )
+    parser.add_argument(
+        "--first",
+        type=count_of,
+        metavar="N",
+        help="the first free label of a sheet that has been begun (without it: where the date's ended)",
+    )
+    parser.add_argument("--to", type=Path, default=Path(), metavar="FOLDER", help="where the PDF goes (default: this folder)")
+
+
 def _weigh(commands: Any) -> None:
     parser = _command(
         commands, "weigh", "work out one recipe at one size, or as it is written", 'stillroom weigh loft orchard-bar --oils "1 kg"'
@@ -261,6 +282,13 @@ def _studio_and(parser: argparse.ArgumentParser, dest: str, metavar: str, meanin
 
 def _today(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--today", type=day_of, default=None, metavar="DATE", help="work as on this day, such as 2027-01-31")
+
+
+def count_of(text: str) -> int:
+    """Read a number that counts from 1."""
+    if not text.isascii() or not text.isdigit() or int(text) < 1 or len(text) > 6:
+        raise argparse.ArgumentTypeError(f'"{text}" is not a number that counts from 1, such as 5')
+    return int(text)
 
 
 def day_of(text: str) -> date:

@@ -58,6 +58,12 @@ def _weigh(options: argparse.Namespace) -> int:
     return weigh(options)
 
 
+def _label(options: argparse.Namespace) -> int:
+    from builder.tasks.label import label
+
+    return label(options)
+
+
 def _plan(options: argparse.Namespace) -> int:
     from builder.tasks.plan import plan
 
@@ -102,6 +108,7 @@ RUN: Mapping[str, Callable[[argparse.Namespace], int]] = {
     "preview": _preview,
     "publish": _publish,
     "check": _check,
+    "label": _label,
     "weigh": _weigh,
     "plan": _plan,
     "shop": _shop,

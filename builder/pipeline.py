@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 from pathlib import Path
@@ -22,6 +22,7 @@ from builder.check import (
 from builder.check.batches import batch_of
 from builder.library import CONTENT, LAYOUTS
 from builder.model.dates.studio_class import StudioClass
+from builder.model.document import Document
 from builder.model.finding import Finding
 from builder.model.held_back import NOTHING_HELD, HeldBack
 from builder.model.own_document import FaultyLayout
@@ -41,6 +42,7 @@ from builder.rules.reach import classes_concerned, subjects_of, what_is_held
 from builder.words.say import speaking
 
 if TYPE_CHECKING:
+    from builder.compose.label_again import Again
     from builder.compose.on_demand import OnDemand
     from builder.press import PressOutcome
 
@@ -227,6 +229,29 @@ def preview(folder: Path, *, on: date) -> tuple[Outcome, OnDemand | None]:
     with speaking(studio.speaks.messages):
         seen = editions(studio, outcome.sheets, outcome.findings, layouts_of(folder), on, shopping=shopping, held=held)
         return outcome, documents_on_demand(*seen)
+
+
+def label_again(outcome: Outcome, plan: ClassPlan, place: int, folder: Path, *, on: date, first: int | None) -> list[Again]:
+    """Make the labels of one place on the roster of a date, a sheet for each size of label. Nothing is written.
+
+    `plan` is one of the sheets of `outcome`. `first` is the label of a sheet to begin with, counted from 1; None: the first that the
+    sheets of the date leave free. Raises NotOnTheSheetError where a sheet has no such label.
+    """
+    from builder.compose.label_again import labels_again
+    from builder.compose.publication import editions
+
+    assert outcome.studio is not None
+    studio = _left_of_studio(outcome.studio, outcome)
+    with speaking(studio.speaks.messages):
+        seen, _ = editions(studio, (plan,), outcome.findings, layouts_of(folder), on, held=outcome.held)
+        return list(labels_again(seen, place, first))
+
+
+def press_apart(documents: Sequence[Document], folder: Path, to: Path) -> list[Path]:
+    """Write a few sheets by themselves into a folder, and give where they lie. Raises OSError where this machine cannot."""
+    from builder.press import press_to_folder
+
+    return press_to_folder(documents, studio_folder=folder, layout_folders=layouts_of(folder), to=to)
 
 
 def publish_reference(output: Path) -> int:

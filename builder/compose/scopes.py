@@ -7,12 +7,13 @@ from typing import Generic, TypeVar
 from builder.compose import addresses
 from builder.compose.edition import Edition
 from builder.compose.label.label_questions import labels_are_held
-from builder.compose.label_layout.label_layout import LaidOut
 from builder.compose.label_layout.label_plans import LabelPlan, plan_labels
+from builder.compose.label_layout.sharing import OneLabel, on_shared_sheets
 from builder.compose.site.choices import Value, values
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, HomeBatch
 from builder.model.teaching.lesson import Page
+from builder.words.listed import listed
 
 S = TypeVar("S")
 
@@ -27,12 +28,26 @@ class AtHome:
 
 @dataclass(frozen=True)
 class Labelled:
-    """The labels of one kind of container on one date; the first of them lies on the cell `first` of its sheet, counted from 1."""
+    """The labels of one date that lie on sheets of one kind, in their order: of one product, or of several whose labels are of one size.
+
+    The first of them lies on the cell `first` of its sheet, counted from 1, and its back, where backs have sheets of their own, on
+    `first_back`.
+    """
 
     plan: ClassPlan
-    labels: LabelPlan
-    laid_out: LaidOut
-    first: int
+    labels: tuple[OneLabel, ...]
+    first: int = 1
+    first_back: int = 1
+
+    @property
+    def of(self) -> tuple[LabelPlan, ...]:
+        """Give what they are of, each kind of container once."""
+        return tuple({id(one.plan): one.plan for one in self.labels}.values())
+
+    @property
+    def title(self) -> str:
+        """Name what they are of."""
+        return listed([plan.name for plan in self.of])
 
 
 @dataclass(frozen=True)
@@ -59,10 +74,10 @@ def _labels(edition: Edition) -> Iterator[Labelled]:
     """Give the labels that fit and that nothing holds back; the first of a date begin where a sheet has been used up."""
     for plan in edition.sheets:
         first = plan.date.first_label if plan.date else 1
-        for labels in plan_labels(edition.studio, plan):
-            if labels.laid_out is not None and not labels_are_held(edition, plan, labels.made):
-                yield Labelled(plan, labels, labels.laid_out, first)
-                first = 1
+        printed = (labels for labels in plan_labels(edition.studio, plan) if not labels_are_held(edition, plan, labels.made))
+        for labels in on_shared_sheets(printed):
+            yield Labelled(plan, labels, first)
+            first = 1
 
 
 def _names_at_home(at: AtHome) -> Mapping[str, str]:
@@ -70,7 +85,9 @@ def _names_at_home(at: AtHome) -> Mapping[str, str]:
 
 
 def _names_labelled(one: Labelled) -> Mapping[str, str]:
-    return addresses.filling_names(one.plan, one.labels.made, one.labels.filling)
+    first, *others = one.of
+    names = addresses.filling_names(one.plan, first.made, first.filling)
+    return {**names, "filling": f"{names['filling']}--and-others"} if others else names
 
 
 def _title_at_home(at: AtHome) -> str:
@@ -91,4 +108,4 @@ CHOICE = Scope[Value]("answer that people choose by", values, lambda value: {"va
 CLASS = Scope[ClassPlan]("class", lambda edition: (plan for _, plan in edition.classes), _class_names, _class_title)
 HOME_SIZE = Scope[AtHome]("home size", _home_sizes, _names_at_home, _title_at_home, lambda at: at.plan.studio_class.sheets_are_public)
 DATE = Scope[ClassPlan]("date", lambda edition: edition.sheets, addresses.date_names, _class_title)
-LABELS = Scope[Labelled]("date and container", _labels, _names_labelled, lambda one: one.labels.name)
+LABELS = Scope[Labelled]("date and container", _labels, _names_labelled, lambda one: one.title)

@@ -1,9 +1,9 @@
 """Documents to files. The only stage that writes, and it computes nothing."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from itertools import chain
-from pathlib import Path
+from pathlib import Path, PurePosixPath
 from tempfile import TemporaryDirectory
 
 from builder.model.document import CopiedFile, Document, Folder, Publication
@@ -12,7 +12,7 @@ from builder.press.folder import Building, replaced
 from builder.press.fonts import only_our_fonts
 from builder.press.kept import Kept, engine_sum
 
-__all__ = ["PressOutcome", "missing_pdf_engine", "press_one", "press_publication"]
+__all__ = ["PressOutcome", "missing_pdf_engine", "press_one", "press_publication", "press_to_folder"]
 
 
 @dataclass(frozen=True)
@@ -72,6 +72,20 @@ def press_one(document: Document, studio_folder: Path, layout_folders: tuple[Pat
         if missing is not None:
             raise OSError(missing)
         return Engine(studio_folder, layout_folders).press(document).pdf
+
+
+def press_to_folder(documents: Sequence[Document], *, studio_folder: Path, layout_folders: tuple[Path, ...], to: Path) -> list[Path]:
+    """Write a few sheets into a folder, each by the last part of its path, and give where they lie; what is there beside them stays.
+
+    Raises OSError where this machine has no PDF engine or the folder cannot be written.
+    """
+    made = [(to / PurePosixPath(one.path).name, press_one(one, studio_folder, layout_folders)) for one in documents]
+    to.mkdir(parents=True, exist_ok=True)
+    for path, pdf in made:
+        whole = path.with_name(f".{path.name}.part")
+        whole.write_bytes(pdf)
+        whole.replace(path)
+    return [path for path, _ in made]
 
 
 def _press_sheets(

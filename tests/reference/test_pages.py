@@ -23,7 +23,7 @@ from tests.test_readme import README, lay_out
 PAGES = {page.key: page for page in pages()}
 TOLD = "\n".join(PAGES[key].text for key in TOPICS)
 COMMANDS = (
-    "start", "add", "check", "preview", "publish", "weigh", "plan", "shop", "list", "card", "explain", "reference", "editor",
+    "start", "add", "check", "preview", "publish", "label", "weigh", "plan", "shop", "list", "card", "explain", "reference", "editor",
     "completion",
 )  # fmt: skip
 THINGS = ("recipe", "class", "date", "card", "container", "language")

@@ -1,4 +1,5 @@
-"""Label sheets: one label for each container, of just what is in it, in the order of the roster; the spare ones come last.
+"""Label sheets: one label for each container, of just what is in it, in the order of the roster; the spare ones come last. Products whose
+labels are of one size share sheets.
 
 Where students design their own, fronts are outlines to colour in with a title to write, and what the law asks for stands as on every label.
 Where no front is composed, a panel with nothing but a border to colour in lies beside the panel with the facts.
@@ -17,6 +18,7 @@ from builder.compose.label_front.drawn import Ink, drawn
 from builder.compose.label_layout.composed import whole_of
 from builder.compose.label_layout.label_pages import border, cell_of, hole_of, labels_view
 from builder.compose.label_layout.label_sheets import wished
+from builder.compose.label_layout.sharing import OneLabel
 from builder.compose.ornament.portrait import portrait_of
 from builder.compose.scopes import Labelled
 from builder.compose.views.labels import CellView
@@ -27,28 +29,29 @@ BLEED = 2.0
 
 
 def compose_labels(edition: Edition, labelled: Labelled, _: Address) -> Composed:
-    """Make the label sheet of one kind of container on one date."""
-    title = say("Labels: {name}", name=labelled.labels.name)
-    cells = [cell for number in range(len(labelled.laid_out.cells)) for cell in _one(edition, labelled, number)]
-    view = labels_view(edition, title, labelled.laid_out.stock, cells, labelled.first)
-    back = labelled.laid_out.back
-    if back is not None:
-        backs = labels_view(edition, title, back.stock, [cell_of(one, marks=hole_of(back.stock)) for (one,) in back.cells])
-        view = replace(view, pages=(*view.pages, *backs.pages))
+    """Make the sheets of labels of one size on one date, and behind them those of their backs, where these have sheets of their own."""
+    title = say("Labels: {name}", name=labelled.title)
+    to_colour = wished(edition.studio, labelled.plan).to_colour
+    cells = [cell for one in labelled.labels for cell in _one(edition, one, to_colour=to_colour)]
+    view = labels_view(edition, title, labelled.labels[0].laid_out.stock, cells, labelled.first)
+    backs = [(back.stock, back.cells[one.number][0]) for one in labelled.labels if (back := one.laid_out.back)]
+    if backs:
+        stock = backs[0][0]
+        behind = labels_view(edition, title, stock, [cell_of(blocks, marks=hole_of(stock)) for _, blocks in backs], labelled.first_back)
+        view = replace(view, pages=(*view.pages, *behind.pages))
     return Composed(title, view)
 
 
-def _one(edition: Edition, labelled: Labelled, number: int) -> Iterator[CellView]:
+def _one(edition: Edition, label: OneLabel, *, to_colour: bool) -> Iterator[CellView]:
     """Give the cells of one label; a panel to colour in stands before the ones with the facts."""
-    laid, to_colour = labelled.laid_out, wished(edition.studio, labelled.plan).to_colour
+    laid, number = label.laid_out, label.number
     if to_colour and not laid.drawings:
         yield CellView(art="ring" if laid.stock.is_round else border(number))
     cells = [cell_of(blocks, marks=hole_of(laid.stock)) for blocks in laid.cells[number]]
     if not laid.drawings:
         yield from cells
         return
-    jar = labelled.labels.jars[number]
-    portrait = portrait_of(edition.studio, labelled.labels.made.batch, dict(jar.variant.chosen))
+    portrait = portrait_of(edition.studio, label.plan.made.batch, dict(label.jar.variant.chosen))
     ink = Ink.OUTLINES if to_colour else Ink.ACCENT
     bleed = BLEED if laid.stock.is_cut and laid.stock.across.millimetres > 2 * BLEED else 0.0
     for cell, drawing in zip(cells, laid.drawings[number], strict=True):

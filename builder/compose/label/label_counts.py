@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from builder.compose.edition import Edition
 from builder.compose.label.label_questions import label_tasks, labels_are_held
 from builder.compose.label.label_words import variant_name
+from builder.compose.label_layout.label_sheets import wished
 from builder.compose.recipe.portion_words import container_name
 from builder.compose.recipe.wording import within
 from builder.model.recipe.recipe import Fill
@@ -60,7 +61,11 @@ def label_totals(edition: Edition, plan: ClassPlan) -> Iterator[str]:
     for made in (made for made in plan.made if not labels_are_held(edition, plan, made)):
         for one in (one for one in made.containers if one.jars):
             kind = () if one.filling is made.batch.own else (container_name(edition.studio, one.filling.fill),)
-            yield say("Labels, {product}: {number}", product=", ".join((within(made.batch.recipe.name), *kind)), number=len(one.jars))
+            product, spare = ", ".join((within(made.batch.recipe.name), *kind)), wished(edition.studio, plan).spare
+            if spare:
+                yield say("Labels, {product}: {number}, and {spare} spare", product=product, number=len(one.jars), spare=spare)
+            else:
+                yield say("Labels, {product}: {number}", product=product, number=len(one.jars))
 
 
 def label_order(plan: ClassPlan) -> str:

@@ -51,6 +51,10 @@ class LaidOut:
         """Give how many labels one text takes."""
         return len(self.cells[0]) if self.cells else 1
 
+    def labels_each(self, *, to_colour: bool) -> int:
+        """Give how many labels of the sheet one container takes: where it has no composed front, one more that is coloured in."""
+        return self.count + (to_colour and not self.drawings)
+
 
 def lay_out(texts: Sequence[LabelText], stock: LabelSheet, panels: int, rules: Rules, setter: Setter) -> LaidOut | None:
     """Lay out labels of one product alike; None where one of them does not fit at a lawful size."""

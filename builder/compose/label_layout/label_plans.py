@@ -20,6 +20,7 @@ from builder.compose.label_layout.label_sheets import (
     wished,
 )
 from builder.compose.label_layout.rules import Rules
+from builder.compose.label_layout.sharing import spare_labels
 from builder.compose.recipe.portion_words import container_name
 from builder.compose.recipe.wording import shortest
 from builder.model.label.label_fit import LabelFit, OverContainer, Start
@@ -75,25 +76,25 @@ def plan_labels(studio: Studio, plan: ClassPlan) -> Iterator[LabelPlan]:
     its region, and a studio whose region cannot be read."""
     if all(rule.region != studio.profile.region for rule in studio.type_heights):
         return
-    setter = setter_of(studio.typefaces)
+    setter, wishes = setter_of(studio.typefaces), wished(studio, plan)
     for made in plan.made:
         if not is_translated(made.batch.recipe, studio):
             continue
         for containers in made.containers:
             filling = containers.filling
-            texts = tuple(_text(studio, plan, made.batch, jar) for jar in containers.jars)
+            jars = (*containers.jars, *spare_labels(containers.jars, wishes.spare))
+            texts = tuple(_text(studio, plan, made.batch, jar) for jar in jars)
             if texts:
-                designs = (design_of(studio, plan, made.batch.recipe, jar) for jar in containers.jars)
+                designs = (design_of(studio, plan, made.batch.recipe, jar) for jar in jars)
                 dressed = tuple(zip(texts, designs, strict=True))
                 ways = _ways(studio, plan, made.batch, filling)
-                laid = _best(dressed, ways, setter, to_fill_in=wished(studio, plan).to_colour)
-                yield LabelPlan(made, filling, texts, laid, containers.jars)
+                laid = _best(dressed, ways, setter, to_fill_in=wishes.to_colour)
+                yield LabelPlan(made, filling, texts, laid, jars)
 
 
 def design_of(studio: Studio, plan: ClassPlan, recipe: Recipe, jar: Jar) -> Design:
     """Give the design of one label: what its guest has chosen, else that of the recipe, of the class, of the studio."""
-    guest = jar.guest.design if jar.guest else ""
-    name = guest or recipe.label_design or wished(studio, plan).design
+    name = jar.design or recipe.label_design or wished(studio, plan).design
     return DESIGNS.get(name, USUAL)
 
 
@@ -135,8 +136,8 @@ def _text(studio: Studio, plan: ClassPlan, batch: WorkedBatch, jar: Jar) -> Labe
     if earlier and earlier.weighed:
         jar = replace(jar, filling=replace(jar.filling, cured=earlier.weighed))
     text = label_text(studio, plan, batch, jar)
-    if jar.guest and jar.guest.own_name:
-        text = replace(text, name=jar.guest.own_name, other_names=())
+    if jar.own_name:
+        text = replace(text, name=jar.own_name, other_names=())
     if jar.units == 1:
         return text
     container, languages = container_name(studio, jar.filling.fill), studio.label_languages
@@ -190,7 +191,7 @@ def _over_container(studio: Studio, sheet: ClassPlan, plan: LabelPlan) -> OverCo
     """Say how labels are larger than the container; None where they sit, or where that is not known."""
     wishes, fill, laid = wished(studio, sheet), plan.filling.fill, plan.laid_out
     container = studio.container(fill.container)
-    labels = laid.count + (wishes.to_colour and not laid.drawings) if laid else 0
+    labels = laid.labels_each(to_colour=wishes.to_colour) if laid else 0
     if container is None or laid is None or label_sits(studio, fill, laid.stock, labels) is not False:
         return None
     setter, rules, stock = setter_of(studio.typefaces), rules_of(studio, plan.made.batch, plan.filling), laid.stock

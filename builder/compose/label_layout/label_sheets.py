@@ -22,6 +22,7 @@ class Wished:
     to_colour: bool
     tags: bool
     design: str = ""
+    spare: int = 0
 
 
 def wished(studio: Studio, plan: ClassPlan) -> Wished:
@@ -36,6 +37,7 @@ def wished(studio: Studio, plan: ClassPlan) -> Wished:
         to_colour=bool(to_colour),
         tags=bool(to_colour) if tags is None else tags,
         design=own.design or ours.design or "",
+        spare=own.spare if own.spare is not None else ours.spare or 0,
     )
 
 

@@ -58,7 +58,7 @@ class CellView:
 
 @dataclass(frozen=True)
 class LabelsView:
-    """The sheets of labels of one product of one date; each page is a tuple of cells."""
+    """Sheets of labels of one size on one date; each page is a tuple of cells."""
 
     frame: SheetFrame
     title: str

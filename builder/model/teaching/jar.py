@@ -28,7 +28,8 @@ class Jar:
     """What bears one label: a container, or a package of so many `units`, filled from one pot.
 
     `student` counts from 1 in the order of the roster and is None for a spare one; `guest` is who that is, where it is known. `is_open`:
-    a choice for it is not known yet, and has been taken for an even share.
+    a choice for it is not known yet, and has been taken for an even share. `design` and `own_name` are what its guest wishes of its label,
+    which bears them where nobody's name is known.
     """
 
     pot: Pot
@@ -38,6 +39,8 @@ class Jar:
     units: int = 1
     student: int | None = None
     guest: Guest | None = None
+    design: str = ""
+    own_name: str = ""
 
 
 def pot_of_each_student(pots: Iterable[Pot]) -> tuple[Pot, ...]:

@@ -24,4 +24,6 @@ def make_label_wishes(shape: LabelWishesShape | None, placed: PlacedYaml) -> Lab
     own_names = isinstance(shape, StudioLabelsShape) and shape.own_names
     portfolio = isinstance(shape, StudioLabelsShape) and shape.portfolio
     place = placed.place("labels", "sheet") if shape.sheet else placed.key_place("labels")
-    return LabelWishes(shape.sheet, shape.panels, shape.to_colour, shape.tags, right, down, shape.design, own_names, portfolio, place)
+    return LabelWishes(
+        shape.sheet, shape.panels, shape.to_colour, shape.tags, right, down, shape.design, own_names, portfolio, shape.spare, place
+    )

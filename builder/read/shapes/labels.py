@@ -9,7 +9,7 @@ from builder.model.finding_kind import STOP, FindingKind
 from builder.model.label.design_names import DESIGN_NAMES
 from builder.model.label.label_sheet import PAPERS
 from builder.model.recipe.quantity import Length
-from builder.read.shapes.fields import Gap, LengthField, Shift, Text, WholeAboveZero, YesOrNo, reads
+from builder.read.shapes.fields import Gap, LengthField, Shift, Text, Whole, WholeAboveZero, YesOrNo, reads
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text.text_error import TextError
 from builder.read.values.values import word_of
@@ -18,7 +18,7 @@ from builder.words.plain_number import plain_number
 FINDS = (FindingKind("label-sheet-off-the-paper", STOP, "A sheet of labels has labels that end off the paper."),)
 
 NOTHING = Length(Fraction(0))
-SMALLEST, MOST_OFF = 5, 15
+SMALLEST, MOST_OFF, MOST_SPARE = 5, 15, 50
 Paper = Annotated[str, reads(word_of(*PAPERS))]
 DesignName = Annotated[str, reads(word_of(*DESIGN_NAMES))]
 
@@ -88,6 +88,17 @@ class LabelWishesShape(Shape):
     """Whether each student's bag gets a tag."""
     design: DesignName | None = maybe("design", example="garland")
     """How the labels look: posy, poster, linen, garland, slate or sampler. `stillroom reference labels` tells of them."""
+    spare: Whole | None = maybe("spare", example="2")
+    """How many labels of each product are printed beyond one for each container, for those that are spoilt; without it none. They come
+    last, those of which there are most first."""
+
+    @model_validator(mode="after")
+    def _is_not_a_second_set(self) -> Self:
+        if self.spare is not None and self.spare > MOST_SPARE:
+            wrong = f"{self.spare} spare labels of each product are more than a class spoils."
+            remedy = f"Write at most {MOST_SPARE}. To print all of a date anew, print its sheet again."
+            raise TextError("figure-out-of-range", wrong, remedy, at=("spare",))
+        return self
 
 
 class StudioLabelsShape(LabelWishesShape):

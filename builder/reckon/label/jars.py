@@ -41,7 +41,8 @@ def reckon_jars(recipe: Recipe, filling: Filling, pots: Sequence[Pot], guests: S
         taken = min(fitting, key=lambda at: (sum(given[pair] for pair in free[at]), together[at]))
         given.update(dict.fromkeys(free[taken], units))
         together[taken] += units
-        jars.append(Jar(pot, filling, variants[taken], bool(open_choices), units, student, guest))
+        wishes = (guest.design, guest.own_name) if guest else ("", "")
+        jars.append(Jar(pot, filling, variants[taken], bool(open_choices), units, student, guest, *wishes))
     return tuple(jars)
 
 

@@ -1,0 +1,61 @@
+"""Labels of one date share sheets: those of products whose labels are of one size lie on the same ones, in the order of the roster.
+
+Decided: all that one student takes home lies side by side, then what the next one does; spare ones come last. Why: a sheet is handed along
+the bench, and a sheet that two products fill is one sheet less.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+from math import inf
+from typing import TYPE_CHECKING
+
+from builder.model.label.label_sheet import LabelSheet
+from builder.model.teaching.jar import Jar
+
+if TYPE_CHECKING:
+    from builder.compose.label_layout.label_layout import LaidOut
+    from builder.compose.label_layout.label_plans import LabelPlan
+
+
+@dataclass(frozen=True)
+class OneLabel:
+    """One label of a plan that has been laid out, by its number from 0."""
+
+    plan: LabelPlan
+    laid_out: LaidOut
+    number: int
+
+    @property
+    def jar(self) -> Jar:
+        """Give what bears it."""
+        return self.plan.jars[self.number]
+
+
+def spare_labels(jars: Sequence[Jar], count: int) -> tuple[Jar, ...]:
+    """Give so many labels more, for those that are spoilt: of each kind one, that of most jars first, and then again; nobody's own."""
+    if not count or not jars:
+        return ()
+    alike: dict[object, list[Jar]] = {}
+    for jar in jars:
+        alike.setdefault((jar.pot.code, jar.pot.number, jar.variant.chosen, jar.units), []).append(jar)
+    kinds = [same[0] for same in sorted(alike.values(), key=len, reverse=True)]
+    nobodys = [replace(jar, student=None, guest=None, design="", own_name="") for jar in kinds]
+    return tuple(nobodys[number % len(nobodys)] for number in range(count))
+
+
+def on_shared_sheets(plans: Iterable[LabelPlan]) -> list[tuple[OneLabel, ...]]:
+    """Give for each kind of sheet the labels that lie on it, in the order in which they lie; what has not been laid out is left out."""
+    shared: dict[tuple[LabelSheet, LabelSheet | None], list[OneLabel]] = {}
+    for plan in plans:
+        laid = plan.laid_out
+        if laid is not None:
+            of_one_size = (_bare(laid.stock), _bare(laid.back.stock) if laid.back else None)
+            shared.setdefault(of_one_size, []).extend(OneLabel(plan, laid, number) for number in range(len(plan.jars)))
+    return [tuple(sorted(labels, key=lambda one: one.jar.student or inf)) for labels in shared.values()]
+
+
+def _bare(sheet: LabelSheet) -> LabelSheet:
+    """Give a sheet without its name: by its dimensions alone."""
+    return replace(sheet, name="")
