@@ -54,7 +54,7 @@ def test_every_document_has_its_place(publication: Publication) -> None:
             *(
                 f"print/first/{day}/{name}.pdf"
                 for day in ("2027-02-06", "2027-03-06")
-                for name in ("bench-cards", "bench-steps", "dose-cards", "teacher", "checklist", "labels-salts", "labels-bar")
+                for name in ("bench-cards", "bench-steps", "dose-cards", "teacher", "checklist", "labels-salts--and-others")
             ),
             "print/label-test-page.pdf",
         ]
@@ -160,14 +160,14 @@ def test_the_teachers_sheet_has_clock_batches_and_sums(document: Callable[[str],
         assert text in sheet
 
 
-def label_pairs(html: str) -> list[str]:
-    """Give the words of each front with those of its back, which lie one after the other."""
+def label_pairs(html: str, name: str) -> list[str]:
+    """Give the words of each front of a product with those of its back, which lie one after the other."""
     cells = [words(str(one)) for one in BeautifulSoup(html, "html.parser").find_all(class_="label")]
-    return [" ".join(pair) for pair in zip(cells[::2], cells[1::2], strict=True)]
+    return [" ".join(pair) for pair in zip(cells[::2], cells[1::2], strict=True) if name in pair[0]]
 
 
 def test_labels_are_as_many_as_containers_and_share_the_variants_equally(document: Callable[[str], str]) -> None:
-    labels = label_pairs(document(f"{DATE}/labels-salts.pdf"))
+    labels = label_pairs(document(f"{DATE}/labels-salts--and-others.pdf"), "Plain salts")
     assert ["Lavender" in label for label in labels] == [True, False] * 3
     assert ["No scent" in label for label in labels] == [False, True] * 3
     for part in (
@@ -190,7 +190,7 @@ def test_a_jar_is_traced_to_its_batch(document: Callable[[str], str]) -> None:
     sheet = words(document(f"{DATE}/teacher.pdf"))
     assert "Batch code: SALT-270206." in sheet
     assert "Batch code: BAR-270206-1 to BAR-270206-2 (2 pots)" in sheet
-    bars = label_pairs(document(f"{DATE}/labels-bar.pdf"))
+    bars = label_pairs(document(f"{DATE}/labels-salts--and-others.pdf"), "Plain bar")
     assert [f"BAR-270206-{pot}" in bar for pot, bar in zip((1, 1, 2), bars, strict=True)] == [True] * 3
 
 
