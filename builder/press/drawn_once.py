@@ -1,11 +1,11 @@
 """A drawing that stands on a sheet many times is drawn into it once, and shown from there.
 
-The library draws an SVG anew wherever it stands, and the border of a label some fifty times for each label. This puts a drawing of one
+The library draws an SVG anew wherever it stands, and a border around a box some fifty times for each box. This puts a drawing of one
 size into the PDF as a form the first time, and has it shown again after that. It takes the place of `SVGImage.draw`, which is not among the
 library's public names, as `add_group` and `draw_x_object` of its streams are not; `tests/press/test_drawn_once.py` tells when they change.
 
 Decided: a drawing is put into a PDF once as a form, in place of the library's `SVGImage.draw`. Why: a border was drawn fifty times for
-each label; a test tells when the library's names change.
+each box; a test tells when the library's names change.
 """
 
 from typing import Any

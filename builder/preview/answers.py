@@ -21,7 +21,7 @@ _OWN_FILES = ("refresh.js", "preview.css", "paper.css")
 _FONT = re.compile(r"[\w-]+\.[a-z0-9]+\Z")
 _DRAWING = re.compile(r"[\w-]+\.svg\Z")
 # The folders of layouts from which a sheet is dressed, with the names of files that are given out.
-_OF_LAYOUTS = {"styles": re.compile(r"[\w-]+\.css\Z"), "signs": _DRAWING, "borders": _DRAWING}
+_OF_LAYOUTS = {"styles": re.compile(r"[\w-]+\.css\Z"), "signs": _DRAWING}
 _POLICY = (
     "default-src 'none'; script-src 'self'; connect-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; font-src 'self'; "
     "base-uri 'none'; form-action 'none'; frame-ancestors 'none'"

@@ -15,6 +15,14 @@ from builder.press.fonts import only_our_fonts
 from builder.press.kept import PressedSheet
 from builder.press.sheets import Engine
 
+# Tiles of nine parts with many strokes each, as a studio draws a border of its own.
+TILE = '<svg xmlns="http://www.w3.org/2000/svg" width="90" height="90" viewBox="0 0 90 90"><g fill="none" stroke="#111">{}</g></svg>'
+TILES = {
+    "leaves": TILE.format(
+        "".join(f'<path d="M{x} {y}C{x + 3} {y - 6} {x + 9} {y - 6} {x + 9} {y}"/>' for x in range(0, 80, 10) for y in (9, 81))
+    ),
+    "stars": TILE.format("".join(f'<path d="M{x} {y}L{x + 7} {y + 2}L{x + 1} {y + 5}z"/>' for x in (4, 80) for y in range(0, 80, 8))),
+}
 CELL = '<div style="width: 40mm; height: 30mm; border: 5mm solid; border-image: url({}) 30 round; margin: 2mm">Weigh {} g.</div>'
 HTML = '<!DOCTYPE html><html lang="en"><head><title>A</title></head><body class="a4" data-title="A">{}</body></html>'
 
@@ -35,8 +43,8 @@ def press(folder: Path, fonts: Path, number: int) -> PressedSheet:
 
 @pytest.fixture
 def studio(tmp_path: Path) -> Path:
-    for name in ("leaves", "stars"):
-        (tmp_path / f"{name}.svg").write_bytes((LAYOUTS / "borders" / f"{name}.svg").read_bytes())
+    for name, tile in TILES.items():
+        (tmp_path / f"{name}.svg").write_text(tile, encoding="utf-8")
     return tmp_path
 
 

@@ -1,6 +1,7 @@
 """Label sheets: every cell where the stock has it, letters as high as was asked for, and no text over an edge."""
 
 import io
+import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from fractions import Fraction
@@ -146,7 +147,7 @@ def test_the_code_on_a_tag_leads_to_the_page_of_the_class(engine: Engine, editio
     colouring = wishing(edition, to_colour=True)
     (tags,) = composed("tags", colouring, colouring.sheets[-1])
     sheet = engine.press(tags)
-    page = pypdfium2.PdfDocument(sheet.pdf)[0]
+    page = pypdfium2.PdfDocument(sheet.pdf)[1]
     codes = zxingcpp.read_barcodes(page.render(scale=300 / 72).to_pil())
     assert {code.text for code in codes} == {"https://test.example/classes/first.html"}
     assert len(codes) == colouring.sheets[-1].students
@@ -164,11 +165,30 @@ def test_a_tag_says_all_that_it_has_to_and_nothing_runs_into_the_code(engine: En
     (tags,) = composed("tags", replace(wanting, studio=replace(wanting.studio, profile=profile)), long)
     pressed = engine.press(tags)
     assert pressed.warnings == ()
-    page = pypdfium2.PdfDocument(pressed.pdf)[0]
-    said = "".join(filter(str.isalnum, page.get_textpage().get_text_range()))
-    for text in (title, "For", "From", "without-need.example", "Not tested for sale"):
-        assert said.count("".join(filter(str.isalnum, text))) >= sheet.students, text
-    assert len(zxingcpp.read_barcodes(page.render(scale=300 / 72).to_pil())) == sheet.students
+    front, back = pypdfium2.PdfDocument(pressed.pdf)
+    for page, texts in (
+        (front, ("For", "From")),
+        (back, (title, "Plain salts and Plain bar", "without-need.example", "Not tested for sale")),
+    ):
+        said = "".join(filter(str.isalnum, page.get_textpage().get_text_range()))
+        for text in texts:
+            assert said.count("".join(filter(str.isalnum, text))) >= sheet.students, text
+    assert len(zxingcpp.read_barcodes(back.render(scale=300 / 72).to_pil())) == sheet.students
+
+
+def test_each_back_of_a_tag_lies_behind_its_front(edition: Edition) -> None:
+    """Turned over its long edge, what lies at the left of a sheet lies at the right of its other side."""
+    stock = edition.studio.label_sheets["letter tags"]
+    lopsided = replace(stock, left=Length(Fraction(9)), across=Length(Fraction(3)), columns=3, rows=1, width=Length(Fraction(60)))
+    wanting = wishing(edition, tags=True)
+    studio = replace(wanting.studio, label_sheets={"lopsided": lopsided})
+    (tags,) = composed("tags", replace(wanting, studio=studio), wanting.sheets[-1])
+    pages = tags.html.split('<div class="page">')[1:]
+    assert len(pages) == 4
+    for front, back in zip(pages[::2], pages[1::2], strict=True):
+        fronts = [float(x) for x in re.findall(r'class="label" style="left:([\d.]+)mm', front)]
+        backs = [float(x) for x, cell in re.findall(r'class="label" style="left:([\d.]+)mm(.*?)</div>', back, re.DOTALL) if "<p" in cell]
+        assert sorted(215.9 - 60 - x for x in backs) == pytest.approx(sorted(fronts), abs=0.1)
 
 
 def test_a_sheet_may_have_no_margin_and_a_tag_that_holds_too_little_is_passed_over(tmp_path: Path) -> None:

@@ -2,7 +2,7 @@
 labels are of one size share sheets.
 
 Where students design their own, fronts are outlines to colour in with a title to write, and what the law asks for stands as on every label.
-Where no front is composed, a panel with nothing but a border to colour in lies beside the panel with the facts.
+Where no front is composed, a panel with nothing but the mark to colour in lies beside the panel with the facts.
 
 What is printed is the layout that the checks have seen. A product whose labels are held back has no sheet, nor has one whose
 labels do not fit at a lawful height.
@@ -14,9 +14,9 @@ from dataclasses import replace
 from builder.compose.addresses import Address
 from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
-from builder.compose.label_front.drawn import Ink, drawn
+from builder.compose.label_front.drawn import Ink, drawn, panel_to_colour
 from builder.compose.label_layout.composed import whole_of
-from builder.compose.label_layout.label_pages import border, cell_of, hole_of, labels_view
+from builder.compose.label_layout.label_pages import cell_of, hole_of, labels_view
 from builder.compose.label_layout.label_sheets import wished
 from builder.compose.label_layout.sharing import OneLabel
 from builder.compose.ornament.portrait import portrait_of
@@ -45,13 +45,13 @@ def compose_labels(edition: Edition, labelled: Labelled, _: Address) -> Composed
 def _one(edition: Edition, label: OneLabel, *, to_colour: bool) -> Iterator[CellView]:
     """Give the cells of one label; a panel to colour in stands before the ones with the facts."""
     laid, number = label.laid_out, label.number
+    portrait = portrait_of(edition.studio, label.plan.made.batch, dict(label.jar.variant.chosen))
     if to_colour and not laid.drawings:
-        yield CellView(art="ring" if laid.stock.is_round else border(number))
+        yield CellView(drawing_html=panel_to_colour(portrait, whole_of(laid.stock)))
     cells = [cell_of(blocks, marks=hole_of(laid.stock)) for blocks in laid.cells[number]]
     if not laid.drawings:
         yield from cells
         return
-    portrait = portrait_of(edition.studio, label.plan.made.batch, dict(label.jar.variant.chosen))
     ink = Ink.OUTLINES if to_colour else Ink.ACCENT
     bleed = BLEED if laid.stock.is_cut and laid.stock.across.millimetres > 2 * BLEED else 0.0
     for cell, drawing in zip(cells, laid.drawings[number], strict=True):

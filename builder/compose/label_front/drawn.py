@@ -9,18 +9,21 @@ from enum import Enum
 from html import escape
 from math import atan2, cos, pi, sin, sqrt
 
-from builder.compose.label_front.designs import Ornament, border_scale
+from builder.compose.label_front.designs import USUAL, Ornament, border_scale
 from builder.compose.label_front.front import Drawing
+from builder.compose.label_front.outlines import CLEAR, wreath_to_colour
 from builder.compose.label_front.space import Space
+from builder.compose.ornament.colouring import SMALLEST, to_colour
 from builder.compose.ornament.flower import PetalShape, flower_of
 from builder.compose.ornament.portrait import Portrait
-from builder.compose.ornament.svg import INK, OUTLINE, WHITE, Look, flower_in, mm
+from builder.compose.ornament.svg import INK, OUTLINE, Look, flower_in, mm
 from builder.compose.ornament.tints import paler, tint_of
 from builder.compose.ornament.words import mark_in_words
 
 THREAD, SEAM, SEAM_AT = 0.7, 0.5, 2.4
 LEAF, STEM_AT, LEAF_EVERY, TURNED = 4.2, 3.7, 3.1, 0.5
-LEAF_TO_COLOUR, EVERY_TO_COLOUR = 6.0, 8.0
+
+SQUARE_IN_CIRCLE = sqrt(0.5)
 
 Point = tuple[float, float]
 
@@ -43,11 +46,22 @@ def drawn(drawing: Drawing, portrait: Portrait, whole: Space, ink: Ink = Ink.ACC
         parts = _COLOUR.sub(_grey, parts)
     right = bleed if on.width >= whole.width else 0.0
     width, height = mm(on.width + bleed + right), mm(on.height + 2 * bleed)
-    corner, title = mm(-bleed), escape(mark_in_words(portrait))
+    outlined = ink is Ink.OUTLINES
+    corner, title = mm(-bleed), escape(mark_in_words(to_colour(portrait, drawing.side) if outlined and drawing.side else portrait))
     return (
         f'<svg class="drawn" style="left:{corner}mm;top:{corner}mm" xmlns="http://www.w3.org/2000/svg" width="{width}mm" '
         f'height="{height}mm" viewBox="{corner} {corner} {width} {height}" role="img"><title>{title}</title>{parts}</svg>'
     )
+
+
+def panel_to_colour(portrait: Portrait, whole: Space) -> str:
+    """Give a label with nothing but the mark to colour in, as large as leaves the cut clear; empty where it is too small for one."""
+    room = whole.inside(CLEAR)
+    side = min(room.width, room.height) * (SQUARE_IN_CIRCLE if whole.is_round else 1.0)
+    if side < SMALLEST:
+        return ""
+    at = whole.middle - side / 2, whole.y + (whole.height - side) / 2
+    return drawn(Drawing(USUAL, whole, *at, side), portrait, whole, Ink.OUTLINES)
 
 
 def _grey(colour: re.Match[str]) -> str:
@@ -58,19 +72,36 @@ def _grey(colour: re.Match[str]) -> str:
 
 
 def _parts(drawing: Drawing, portrait: Portrait, ink: Ink, bleed: float) -> Iterator[str]:
-    tint, design, label, outlined = tint_of(portrait), drawing.design, drawing.on, ink is Ink.OUTLINES
-    if drawing.ground and not outlined:
+    if ink is Ink.OUTLINES:
+        yield from _outlines(drawing, portrait)
+        return
+    tint, design, label = tint_of(portrait), drawing.design, drawing.on
+    if drawing.ground:
         yield _ground(drawing.ground, label, tint, bleed)
     for x, y, width in drawing.threads:
-        fill = f'fill="{WHITE}" stroke="{INK}" stroke-width="{OUTLINE}"' if outlined else f'fill="{tint}"'
         long = width + 2 * bleed
-        yield f'<path d="M{mm(x - bleed)} {mm(y)}h{mm(long)}v{THREAD}h-{mm(long)}z" {fill}/>'
+        yield f'<path d="M{mm(x - bleed)} {mm(y)}h{mm(long)}v{THREAD}h-{mm(long)}z" fill="{tint}"/>'
     if design.dashes:
-        yield _seam(label, INK if outlined else tint)
+        yield _seam(label, tint, SEAM, SEAM_AT * border_scale(label.width, label.height))
     if design.ornament is Ornament.WREATH:
-        yield from _wreath(portrait, label, ink)
+        yield from _wreath(portrait, label)
     if drawing.side:
-        yield _mark(drawing, portrait, ink)
+        yield _mark(drawing, portrait, Look.LINES if drawing.ground else Look.TINTED)
+
+
+def _outlines(drawing: Drawing, portrait: Portrait) -> Iterator[str]:
+    """Draw what is coloured in: lines of one width, fields that a crayon fills, nothing nearer to the cut than CLEAR."""
+    design, label = drawing.design, drawing.on
+    if drawing.ground and not label.is_round:
+        yield _frame(drawing.ground, label)
+    for x, y, width in drawing.threads[:1]:
+        yield f'<path d="M{mm(x + CLEAR)} {mm(y)}h{mm(width - 2 * CLEAR)}" fill="none" stroke="{INK}" stroke-width="{OUTLINE}"/>'
+    if design.dashes:
+        yield _seam(label, INK, OUTLINE, CLEAR + OUTLINE)
+    if design.ornament is Ornament.WREATH:
+        yield from wreath_to_colour(portrait, label)
+    if drawing.side:
+        yield _mark(drawing, portrait, Look.TO_COLOUR_IN)
 
 
 def _ground(ground: tuple[float, float, float, float], label: Space, tint: str, bleed: float) -> str:
@@ -85,35 +116,40 @@ def _ground(ground: tuple[float, float, float, float], label: Space, tint: str, 
     return f'<path d="M{left} {below}A{mm(radius)} {mm(radius)} 0 {1 if off > 0 else 0} 1 {right} {below}z" fill="{tint}"/>'
 
 
-def _seam(label: Space, colour: str) -> str:
-    at = SEAM_AT * border_scale(label.width, label.height)
-    line = f'fill="none" stroke="{colour}" stroke-width="{SEAM}" stroke-dasharray="2.2 1.4" stroke-linecap="round"'
+def _frame(ground: tuple[float, float, float, float], label: Space) -> str:
+    """Draw the edge of a ground that is coloured in, clear of the cut."""
+    x, y, width, height = ground
+    left, top = max(x, label.x + CLEAR + OUTLINE), max(y, label.y + CLEAR + OUTLINE)
+    right, below = min(x + width, label.x + label.width - CLEAR - OUTLINE), min(y + height, label.below - CLEAR - OUTLINE)
+    size = f'width="{mm(right - left)}" height="{mm(below - top)}"'
+    return f'<rect x="{mm(left)}" y="{mm(top)}" {size} fill="none" stroke="{INK}" stroke-width="{OUTLINE}"/>'
+
+
+def _seam(label: Space, colour: str, wide: float, at: float) -> str:
+    line = f'fill="none" stroke="{colour}" stroke-width="{wide}" stroke-dasharray="2.2 1.4" stroke-linecap="round"'
     if label.is_round:
         return f'<circle cx="{mm(label.width / 2)}" cy="{mm(label.height / 2)}" r="{mm(label.width / 2 - at)}" {line}/>'
     return f'<rect x="{mm(at)}" y="{mm(at)}" width="{mm(label.width - 2 * at)}" height="{mm(label.height - 2 * at)}" rx="2.5" {line}/>'
 
 
-def _mark(drawing: Drawing, portrait: Portrait, ink: Ink) -> str:
-    on_ground = drawing.ground is not None and ink is not Ink.OUTLINES
-    look = Look.TO_COLOUR_IN if ink is Ink.OUTLINES else Look.LINES if on_ground else Look.TINTED
+def _mark(drawing: Drawing, portrait: Portrait, look: Look) -> str:
     return f'<g transform="translate({mm(drawing.x)} {mm(drawing.y)})">{flower_in(portrait, drawing.side, look)}</g>'
 
 
-def _wreath(portrait: Portrait, label: Space, ink: Ink) -> Iterator[str]:
+def _wreath(portrait: Portrait, label: Space) -> Iterator[str]:
     """Lay the petals of the mark around the label, on a stem, in their order again and again."""
-    outlined = ink is Ink.OUTLINES
     scale = border_scale(label.width, label.height)
-    leaf, every = (LEAF_TO_COLOUR, EVERY_TO_COLOUR) if outlined else (scale * LEAF, scale * LEAF_EVERY)
+    leaf, every = scale * LEAF, scale * LEAF_EVERY
     flower, tint = flower_of(portrait, 2 * leaf), tint_of(portrait)
     petals = sorted(flower.petals, key=lambda one: -one.length)
     longest = petals[0].length
-    stem, line = _Stem(label), OUTLINE if outlined else 0.2
+    stem = _Stem(label)
     count = max(8, round(stem.length / every))
-    yield f'<g stroke="{INK}" stroke-width="{mm(line)}" stroke-linejoin="round">{stem.path}'
+    yield f'<g stroke="{INK}" stroke-width="0.2" stroke-linejoin="round">{stem.path}'
     for number in range(count):
         petal, (point, along) = petals[number % len(petals)], stem.at(number / count)
         turned = along + (TURNED if number % 2 else -TURNED)
-        fill = WHITE if outlined else tint if number % 2 else paler(tint, 0.55)
+        fill = tint if number % 2 else paler(tint, 0.55)
         yield _leaf(petal, point, turned, leaf * sqrt(petal.length / longest) / petal.length, fill)
     yield "</g>"
 

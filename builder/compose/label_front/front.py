@@ -15,13 +15,16 @@ from math import ceil, floor
 from builder.compose.label.label_texts import LabelText, Paragraph, Run
 from builder.compose.label_front.designs import Design, Ornament, border_scale
 from builder.compose.label_front.names import STEP, Lettering, block_of_row, lettering_for, row_height, rows_of
+from builder.compose.label_front.outlines import CLEAR, SEAM, WREATH
 from builder.compose.label_front.space import Space
 from builder.compose.label_layout.label_lines import Block, Setter, line_height
 from builder.compose.label_layout.rules import Rules, clear_above
+from builder.compose.ornament.colouring import SMALLEST
 from builder.model.label.typeface import POINT
 
 MOST_NET = 0.7
 MARKS = (0.46, 0.4, 0.34, 0.29, 0.24, 0.19, 0.15)
+MARKS_TO_COLOUR = (0.62, 0.58, 0.54, 0.5)  # Beside a title that is still to be written there is more room.
 KEPT = 0.68  # The part of the size that a name has without a mark which it keeps beside one.
 LEAST_NAME = 12.0
 TRACKING = 0.12
@@ -29,7 +32,6 @@ GAP, LEAST_MARK = 1.2, 7.0
 OF_NAME_VARIANT, OF_NAME_IDENTITY, MOST_VARIANT, MOST_IDENTITY = 0.44, 0.4, 15.0, 12.0
 WIDE = 1.55  # From this width to height on, the mark stands beside the words.
 THREADS = 2.0  # The height of the two threads with the paper beside them.
-TO_COLOUR_EDGE = 1.5  # How much further from the edge everything stands that is coloured in.
 BLANK_NAME = 24.0  # The line height of a title that is written by hand, in points.
 
 
@@ -77,6 +79,11 @@ class _Ground:
     lettering: Lettering
     to_fill_in: bool
 
+    @property
+    def least_mark(self) -> float:
+        """Give the least side of a mark."""
+        return SMALLEST if self.to_fill_in else LEAST_MARK
+
 
 @dataclass(frozen=True)
 class _Middle:
@@ -95,10 +102,9 @@ def front_of(
     `label` is all of the label that the front has, to its edges. `to_fill_in`: a line to write a title on stands in place of the name.
     """
     # Text stands as far from a border as it does from the edge of a label without one.
-    border = design.border * border_scale(label.width, label.height)
+    border = border_to_colour(design) if to_fill_in else design.border * border_scale(label.width, label.height)
     inner = space.inside(max(0.0, border + GAP - rules.inset)) if border else space
     lettering = lettering_for(setter, text.name, design.face, design.leading, capitals=design.capitals)
-    inner = inner.inside(TO_COLOUR_EDGE) if to_fill_in else inner
     ground = _Ground(text, inner, label, rules, setter, design, lettering, to_fill_in)
     foot = _foot(ground, label)
     if foot is None:
@@ -120,6 +126,15 @@ def front_of(
     return Front((*brand, *middle.blocks, *foot), _dressed(drawing, ground, label, middle, foot), middle.points)
 
 
+def border_to_colour(design: Design) -> float:
+    """Give how much of each edge is kept free of words where a label is to be coloured in, in millimetres."""
+    if design.ornament is Ornament.WREATH:
+        return WREATH
+    if design.dashes or design.ornament is Ornament.ON_GROUND:
+        return SEAM
+    return CLEAR - GAP
+
+
 def _least(ground: _Ground) -> float:
     return max(ground.rules.net / MOST_NET, ground.rules.text * 1.4, LEAST_NAME)
 
@@ -127,11 +142,13 @@ def _least(ground: _Ground) -> float:
 def _stacked(ground: _Ground, bottom: float) -> Iterator[tuple[_Middle, tuple[Block, ...], Drawing]]:
     """Give fronts with ever larger marks above the name, the first without one; they end where the name would be too small."""
     space, design = ground.space, ground.design
-    for share in (0.0, *reversed(MARKS)):
-        side = share * space.height
-        if (design.ornament is Ornament.WREATH and side) or 0 < side < LEAST_MARK:
+    for share in (0.0, *reversed((*MARKS_TO_COLOUR, *MARKS) if ground.to_fill_in else MARKS)):
+        side = min(share * space.height, space.width)
+        if (design.ornament is Ornament.WREATH and side) or 0 < side < ground.least_mark:
             continue
         drawing, brand, top = _head(ground, side)
+        if 0 < drawing.side < ground.least_mark:
+            continue
         middle = _middle(ground, space, top, bottom)
         if middle is None:
             if side:
@@ -148,12 +165,12 @@ def _head(ground: _Ground, side: float) -> tuple[Drawing, tuple[Block, ...], flo
     """Place the brand line and a mark of a side; say where the name may begin."""
     space, design = ground.space, ground.design
     y = space.y + (1.5 if space.is_round else 0.0)
-    if design.ornament is Ornament.CORNER and side and not space.is_round:
+    if design.ornament is Ornament.CORNER and side and not space.is_round and not ground.to_fill_in:
         drawn = 1.5 * side
         drawing = Drawing(design, ground.label, space.x + space.width - 0.62 * drawn, space.y + side - 0.92 * drawn, drawn)
         brand = _brand(ground, replace(space, width=space.width - 0.62 * drawn - GAP), y)
         return drawing, brand, space.y + side + GAP
-    if design.ornament in (Ornament.BESIDE_BRAND, Ornament.ON_GROUND) and not space.is_round:
+    if design.ornament in (Ornament.BESIDE_BRAND, Ornament.ON_GROUND, Ornament.CORNER) and not space.is_round:
         brand = _brand(ground, replace(space, width=space.width - (side + GAP if side else 0)), y)
         below = max((block.below for block in brand), default=y)
         return Drawing(design, ground.label, space.x + space.width - side, y, side), brand, max(below, y + side) + GAP
@@ -166,14 +183,14 @@ def _head(ground: _Ground, side: float) -> tuple[Drawing, tuple[Block, ...], flo
 def _beside(ground: _Ground, bottom: float) -> Iterator[tuple[_Middle, tuple[Block, ...], Drawing]]:
     """Give fronts with ever larger marks on the left of the words."""
     space = ground.space
-    for share in (0.0, 0.16, 0.2, 0.24, 0.28, 0.32, 0.36, 0.4):
+    for share in (0.0, 0.16, 0.2, 0.24, 0.28, 0.32, 0.36, 0.4, *((0.45, 0.5) if ground.to_fill_in else ())):
         side = min(share * space.width, bottom - space.y)
         room = replace(space, x=space.x + side + (2 * GAP if side else 0), width=space.width - side - (2 * GAP if side else 0))
         brand = _brand(ground, room, space.y)
         top = max((block.below for block in brand), default=space.y) + GAP
         middle = _middle(ground, room, top, bottom) or _middle(ground, room, space.y, bottom)
-        if middle is None or 0 < side < LEAST_MARK:
-            if side >= LEAST_MARK or not side:
+        if middle is None or 0 < side < ground.least_mark:
+            if side >= ground.least_mark or not side:
                 return
             continue
         kept = brand if not brand or middle.blocks[0].y >= brand[-1].below else ()

@@ -13,16 +13,8 @@ from builder.compose.views.labels import BlockView, CellView, LabelsView, MarkVi
 from builder.model.label.label_sheet import LabelSheet, LabelWishes
 from builder.model.recipe.quantity import Length
 
-# Borders drawn for labels, each a class of the stylesheet and a picture in layouts/borders/.
-BORDERS = ("leaves", "waves", "pebbles", "stars")
-
 # Corner marks: their length, how far they stay off the label so that none is left on it, and their width, in millimetres.
 LONG, OFF, HAIR = 2.0, 0.5, 0.1
-
-
-def border(number: int) -> str:
-    """Give the borders in turn."""
-    return BORDERS[number % len(BORDERS)]
 
 
 def labels_view(edition: Edition, title: str, stock: LabelSheet, cells: Sequence[CellView], first: int = 1) -> LabelsView:

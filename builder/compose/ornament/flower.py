@@ -15,9 +15,9 @@ from math import cos, hypot, pi, sin, sqrt
 from builder.compose.ornament.portrait import Form, Portrait
 
 GOLDEN = pi * (3 - sqrt(5))
-_LEAST, _GROWTH = 0.52, 0.5  # The least length of a petal beside the longest, and the power of its share.
-_STOUT, _SPREAD = 0.36, 1.15  # Half the width of a petal by its length at the most; by the angle between petals.
-_HEART, _RING, _INNER = 0.24, 0.66, 0.32
+_GROWTH = 0.5  # The length of a petal grows with this power of its share.
+_SPREAD = 1.15  # Half the width of a petal by the angle between petals.
+_RING, _INNER = 0.66, 0.32
 _VOWEL, _CONSONANT = 0.16, 0.08
 # Half an outline of each form from the base over the widest place to the tip: two cubic curves, along the petal and across it.
 _OUTLINES: dict[Form, tuple[tuple[float, float], ...]] = {
@@ -29,6 +29,18 @@ _OUTLINES: dict[Form, tuple[tuple[float, float], ...]] = {
 }
 
 Point = tuple[float, float]
+
+
+@dataclass(frozen=True)
+class Build:
+    """How a flower is built: the least length of a petal, half the width of one at the most, and the heart, all by the longest petal."""
+
+    least: float = 0.52
+    stout: float = 0.36
+    heart: float = 0.24
+
+
+USUAL = Build()
 
 
 @dataclass(frozen=True)
@@ -69,16 +81,26 @@ class Flower:
     dots: tuple[Dot, ...]
 
 
-def flower_of(portrait: Portrait, side: float) -> Flower:
+def flower_of(portrait: Portrait, side: float, build: Build = USUAL) -> Flower:
     """Draw a portrait into a square of a side in millimetres."""
+    outline, forms = _form_of(portrait)
+    shares = [float(part.share) for part in portrait.parts for _ in range(portrait.rounds)]
+    stout = min(build.stout, sin(min(pi / 2, _SPREAD * pi / len(shares))))
+    lengths = [build.least + (1 - build.least) * (share / shares[0]) ** _GROWTH for share in shares]
+    petals = [_petal(outline, forms, length, stout, number * GOLDEN - pi / 2) for number, length in enumerate(lengths)]
+    return _fitted(petals, _dots(portrait.scents), side, build.heart)
+
+
+def petal_of(portrait: Portrait, length: float, width: float) -> PetalShape:
+    """Draw one petal of the form that all of a portrait have, from the origin to the right, of a length and a width in millimetres."""
+    return _petal(*_form_of(portrait), length, width / 2 / length, 0.0)
+
+
+def _form_of(portrait: Portrait) -> tuple[tuple[tuple[float, ...], ...], dict[Form, float]]:
+    """Give half the outline of the petals of a portrait, and the share of each form in it."""
     total = float(sum(portrait.forms.values()))
     forms = {form: float(share) / total for form, share in portrait.forms.items()}
-    outline = tuple(tuple(sum(forms[form] * _OUTLINES[form][i][axis] for form in Form) for axis in (0, 1)) for i in range(7))
-    shares = [float(part.share) for part in portrait.parts for _ in range(portrait.rounds)]
-    stout = min(_STOUT, sin(min(pi / 2, _SPREAD * pi / len(shares))))
-    lengths = [_LEAST + (1 - _LEAST) * (share / shares[0]) ** _GROWTH for share in shares]
-    petals = [_petal(outline, forms, length, stout, number * GOLDEN - pi / 2) for number, length in enumerate(lengths)]
-    return _fitted(petals, _dots(portrait.scents), side)
+    return tuple(tuple(sum(forms[form] * _OUTLINES[form][i][axis] for form in Form) for axis in (0, 1)) for i in range(7)), forms
 
 
 def _petal(half: tuple[tuple[float, ...], ...], forms: dict[Form, float], length: float, stout: float, angle: float) -> PetalShape:
@@ -126,7 +148,7 @@ def _dots(scents: tuple[str, ...]) -> list[Dot]:
     return dots
 
 
-def _fitted(petals: list[PetalShape], dots: list[Dot], side: float) -> Flower:
+def _fitted(petals: list[PetalShape], dots: list[Dot], side: float, of_heart: float) -> Flower:
     """Scale and move a flower, whose longest petal is one long, so that it fills the square in one direction and lies in its middle."""
     points = [point for petal in petals for point in along(petal.outline)]
     (left, right), (top, bottom) = ((min(axis), max(axis)) for axis in zip(*points, strict=True))
@@ -136,8 +158,8 @@ def _fitted(petals: list[PetalShape], dots: list[Dot], side: float) -> Flower:
         return side / 2 + scale * (point[0] - (left + right) / 2), side / 2 + scale * (point[1] - (top + bottom) / 2)
 
     placed = (PetalShape(tuple(map(put, one.outline)), tuple(tuple(map(put, vein)) for vein in one.veins)) for one in petals)
-    heart = scale * _HEART
-    inner = (Dot(put((_HEART * dot.at[0], _HEART * dot.at[1])), heart * dot.radius) for dot in dots)
+    heart = scale * of_heart
+    inner = (Dot(put((of_heart * dot.at[0], of_heart * dot.at[1])), heart * dot.radius) for dot in dots)
     return Flower(side, tuple(placed), Dot(put((0, 0)), heart), tuple(inner))
 
 

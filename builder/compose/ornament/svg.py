@@ -3,6 +3,7 @@
 from enum import Enum
 from html import escape
 
+from builder.compose.ornament.colouring import flower_to_colour
 from builder.compose.ornament.flower import Dot, Flower, Point, flower_of
 from builder.compose.ornament.portrait import Portrait
 from builder.compose.ornament.tints import paler, tint_of
@@ -32,8 +33,8 @@ def mark(portrait: Portrait, side: float, look: Look = Look.LINES) -> str:
 
 def flower_in(portrait: Portrait, side: float, look: Look) -> str:
     """Give what is drawn in the square of a mark, without the element around it."""
-    flower = flower_of(portrait, side)
-    line = OUTLINE if look is Look.TO_COLOUR_IN else line_width(side)
+    colouring = look is Look.TO_COLOUR_IN
+    flower, line = (flower_to_colour(portrait, side), OUTLINE) if colouring else (flower_of(portrait, side), line_width(side))
     petals, dots = "".join(petal_paths(flower, portrait, look)), "".join(f"<circle {_round(dot)}/>" for dot in flower.dots)
     return (
         f'<g stroke="{INK}" stroke-width="{mm(line)}" stroke-linejoin="round" stroke-linecap="round">{petals}'

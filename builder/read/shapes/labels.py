@@ -83,7 +83,7 @@ class LabelWishesShape(Shape):
     panels: Annotated[int, reads(lambda text: int(word_of("1", "2")(text)))] | None = maybe("panels", example="2")
     """2 for front and back on two labels."""
     to_colour: YesOrNo | None = maybe("to colour", example="yes")
-    """Whether a border to colour in stands beside each label, and each student's bag gets a tag."""
+    """Whether labels are outlines to colour in, with a title to write, and each student's bag gets a gift tag."""
     tags: YesOrNo | None = maybe("tags", example="yes")
     """Whether each student's bag gets a tag."""
     design: DesignName | None = maybe("design", example="garland")

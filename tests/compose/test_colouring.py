@@ -1,0 +1,161 @@
+"""What is coloured in: measured on the outlines as a printer has them, in all designs, shapes of petal and sizes of label.
+
+That a field holds a disc of 4 mm, that lines are 0.8 pt wide and that scissors stay 4 mm away are this studio's own measures for children;
+no source.
+"""
+
+import re
+from collections.abc import Sequence
+from dataclasses import replace
+from fractions import Fraction
+from math import cos, pi, sin
+
+import numpy
+import pytest
+from bs4 import BeautifulSoup, Tag
+from PIL import Image, ImageDraw
+from scipy.ndimage import distance_transform_edt, label
+
+from builder.compose.label_front.designs import DESIGNS, Ornament
+from builder.compose.label_front.drawn import Ink, drawn
+from builder.compose.label_front.front import Drawing
+from builder.compose.label_front.space import Space
+from builder.compose.ornament.colouring import PETALS_FROM, SMALLEST, to_colour
+from builder.compose.ornament.flower import along
+from builder.compose.ornament.portrait import Form, Portion, Portrait
+from builder.compose.ornament.svg import Look, mark
+from builder.compose.ornament.words import mark_in_words
+
+DOTS = 16  # To a millimetre.
+FIELD, CLEAR, LINE = 4.0, 4.0, 0.8 * 25.4 / 72
+SLIVER = 0.06  # What is smaller in area, in mm2, is a dot where two lines meet.
+
+SHARES = {
+    "one": [1],
+    "even three": [1, 1, 1],
+    "even seven": [1] * 7,
+    "even twelve": [1] * 12,
+    "water and traces": [700, 120, 90, 40, 20, 10, 8, 5, 4, 2, 1],
+    "halves": [2**-n for n in range(9)],
+    "two and crumbs": [50, 45, 1, 1, 1, 1],
+}
+ROUNDS = {1: 8, 2: 5, 3: 4, 4: 3, 5: 2, 6: 2}
+
+
+def portrait(shares: Sequence[float], form: Form) -> Portrait:
+    total = sum(map(Fraction, shares))
+    forms = {one: Fraction(1 if one is form else 0) for one in Form}
+    parts = tuple(Portion(f"thing {number}", Fraction(share) / total) for number, share in enumerate(shares))
+    return Portrait("A recipe", parts, forms, ROUNDS.get(len(shares), 1), scents=("lavender",))
+
+
+Shape = tuple[list[tuple[float, float]], bool, float]
+
+
+def shapes_of(svg: str) -> list[Shape]:
+    """Give what is drawn, in its order: the points of each shape in millimetres, whether it is closed, and how wide its line is."""
+    soup = BeautifulSoup(svg, "html.parser")
+    found: list[Shape] = []
+    for one in soup.find_all(["path", "circle", "rect"]):
+        x, y = _moved(one)
+        wide = float(str(_nearest(one, "stroke-width")))
+        if one.name == "circle":
+            cx, cy, r = (float(str(one[key])) for key in ("cx", "cy", "r"))
+            points = [(x + cx + r * cos(at * pi / 90), y + cy + r * sin(at * pi / 90)) for at in range(180)]
+            found.append((points, True, wide))
+        elif one.name == "rect":
+            left, top, width, height = (float(str(one[key])) for key in ("x", "y", "width", "height"))
+            corners = [(left, top), (left + width, top), (left + width, top + height), (left, top + height)]
+            found.append(([(x + u, y + v) for u, v in corners], True, wide))
+        else:
+            found.append(_path(str(one["d"]), x, y, wide))
+    return found
+
+
+def _path(d: str, x: float, y: float, wide: float) -> Shape:
+    if d.endswith("Z"):
+        points = tuple((float(u), float(v)) for u, v in re.findall(r"(-?[\d.]+) (-?[\d.]+)", d))
+        return [(x + u, y + v) for u, v in along(points)], True, wide
+    begin = re.fullmatch(r"M(-?[\d.]+) (-?[\d.]+)h(-?[\d.]+)", d)
+    assert begin, d
+    u, v, long = map(float, begin.groups())
+    return [(x + u, y + v), (x + u + long, y + v)], False, wide
+
+
+def _nearest(one: Tag, key: str) -> object:
+    return next(tag[key] for tag in (one, *one.parents) if tag.has_attr(key))
+
+
+def _moved(one: Tag) -> tuple[float, float]:
+    places = [re.findall(r"-?[\d.]+", str(tag["transform"])) for tag in one.parents if tag.has_attr("transform")]
+    return sum(float(u) for u, _ in places), sum(float(v) for _, v in places)
+
+
+def fields(svg: str, width: float, height: float) -> list[float]:
+    """Give for each field that lines enclose the diameter of the largest disc in it, in millimetres, without the paper around them all."""
+    shapes = shapes_of(svg)
+    picture = Image.new("1", (int(width * DOTS), int(height * DOTS)), 1)
+    draw = ImageDraw.Draw(picture)
+    for points, closed, wide in shapes:
+        dots = [(u * DOTS, v * DOTS) for u, v in points]
+        if closed:
+            draw.polygon(dots, fill=1)
+            dots.append(dots[0])
+        draw.line(dots, fill=0, width=max(1, round(wide * DOTS)), joint="curve")
+    paper = numpy.array(picture)
+    found, count = label(paper)
+    outside = {int(found[0, 0]), 0}
+    discs = []
+    for number in range(1, count + 1):
+        one = numpy.pad(found == number, 1)
+        if number not in outside and one.sum() > SLIVER * DOTS**2:
+            discs.append(2 * float(distance_transform_edt(one).max()) / DOTS)
+    return discs
+
+
+@pytest.mark.parametrize("form", Form)
+@pytest.mark.parametrize("shares", SHARES)
+def test_every_field_of_a_mark_holds_a_disc_of_four_millimetres(shares: str, form: Form) -> None:
+    one = portrait(SHARES[shares], form)
+    for side in (*(least for least, _ in PETALS_FROM), 29.0, 40.0):
+        svg = mark(one, side, Look.TO_COLOUR_IN)
+        discs = fields(svg, side, side)
+        assert len(discs) >= 4 and min(discs) >= FIELD, (side, sorted(discs)[:3])
+        assert f'stroke-width="{LINE:.2f}"' in svg and set(re.findall(r'fill="([^"]+)"', svg)) <= {"#ffffff", "#1d1a17"}
+
+
+def test_a_mark_to_colour_in_says_how_many_petals_it_has() -> None:
+    one = portrait(SHARES["water and traces"], Form.ROUND)
+    small, large = to_colour(one, SMALLEST), to_colour(one, 40)
+    assert (len(small.parts), small.together, len(large.parts), large.together) == (4, 8, 8, 4)
+    assert sum(part.share for part in small.parts) == sum(part.share for part in one.parts) == 1
+    assert "a flower of 4 petals for 11 ingredients" in mark_in_words(small)
+    again = to_colour(large, SMALLEST)
+    assert (len(again.parts), again.together) == (4, 8)
+    with pytest.raises(ValueError, match="no fields"):
+        to_colour(one, SMALLEST - 1)
+
+
+LABELS = {"front": (60.0, 74.0, False), "band": (78.0, 46.0, False), "tag": (63.5, 127.0, False), "lid": (60.0, 60.0, True)}
+
+
+@pytest.mark.parametrize("form", Form)
+@pytest.mark.parametrize("shape", LABELS)
+@pytest.mark.parametrize("design", DESIGNS)
+def test_what_is_drawn_around_a_label_is_as_large_and_clear_of_the_cut(design: str, shape: str, form: Form) -> None:
+    width, height, is_round = LABELS[shape]
+    whole = Space(0.0, 0.0, width, height, is_round)
+    side, threads = 24.0, () if is_round else ((0.0, height - 9, width),)
+    ground = (0.0, 0.0, width, height * 0.8) if DESIGNS[design].ornament is Ornament.ON_GROUND else None
+    drawing = Drawing(DESIGNS[design], whole, (width - side) / 2, (height - side) / 2, side, ground, threads)
+    one = portrait(SHARES["even three"], form)
+    svg = drawn(drawing, one, whole, Ink.OUTLINES, bleed=2.0)
+    shapes = shapes_of(svg)
+    for points, _, wide in shapes:
+        assert wide == pytest.approx(LINE, abs=0.004)
+        for x, y in points:
+            edge = width / 2 - ((x - width / 2) ** 2 + (y - height / 2) ** 2) ** 0.5 if is_round else min(x, y, width - x, height - y)
+            assert edge - wide / 2 >= CLEAR - 0.005, (x, y)
+    discs = fields(svg, width, height)
+    assert len(discs) >= 4 and min(discs) >= FIELD, sorted(discs)[:3]
+    assert svg == drawn(replace(drawing), one, whole, Ink.OUTLINES, bleed=2.0)
