@@ -49,7 +49,7 @@ DOORS = {
     "pydantic_core": ("read/",),
     "markdown_it": ("read/text/markdown.py", "read/teaching/"),
     "pint": ("units.py",),
-    "PIL": ("pictures.py",),
+    "PIL": ("pictures/",),
     "jinja2": ("compose/templates.py",),
     "markupsafe": ("compose/",),
     "babel": ("compose/dates/dates.py", "read/label/languages.py", "read/label/po_files.py"),

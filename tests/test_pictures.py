@@ -173,12 +173,17 @@ def test_what_is_published_of_a_studio_tells_nothing(tmp_path: Path) -> None:
     assert found == ["picture-in-part"]
     assert cli.main(["publish", str(studio), "--to", str(output), "--today", "2027-01-01"]) == 0
     files = [path for path in output.rglob("*") if path.is_file()]
-    shown = [path for path in files if path.name == "bench.jpg"]
-    assert {path.relative_to(output).parts[0] for path in shown} == {"site", "print"}
+    shown = [path for path in files if path.name.startswith("bench--jpg--")]
+    assert {(path.relative_to(output).parts[0], path.name.removeprefix("bench--jpg--")) for path in shown} == {
+        (root, name) for root in ("site", "print") for name in ("480.webp", "600.webp", "600.jpg")
+    }
     for path in shown:
         with Image.open(path) as image:
-            assert image.size == (600, 800)
-            assert is_near(image.getpixel((300, 50)), RED)
+            assert image.width == int(re.findall(r"[0-9]+", path.name)[-1])
+            assert abs(image.height / image.width - 800 / 600) < 0.01
+            assert is_near(image.convert("RGB").getpixel((image.width // 2, 50)), RED)
+            assert not dict(image.getexif())
+            assert not {"exif", "icc_profile", "comment", "xmp", "photoshop"} & set(image.info)
     for path in files:
         data = path.read_bytes()
         for told in (MAKER.encode(), MODEL.encode(), b"GPS", b"steal()"):

@@ -16,7 +16,7 @@ from typing import Protocol
 
 PACKAGE = Path(__file__).resolve().parents[1]
 # All that takes part when content is read; a test holds that no other module of ours is loaded for it.
-READS = ("cache", "model", "read", "rules", "words", "__init__.py", "pictures.py", "units.py")
+READS = ("cache", "model", "read", "rules", "words", "__init__.py", "pictures", "units.py")
 # Code younger than this (seconds) when it was loaded may have been changed while it was.
 SETTLED = 10
 _BEGUN = time.time()

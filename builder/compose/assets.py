@@ -6,6 +6,7 @@ from builder.compose import addresses
 from builder.compose.documents.text_pages import PAGES
 from builder.compose.edition import Edition
 from builder.compose.frames import SCREEN_STYLES
+from builder.compose.picture_files import files_of
 from builder.compose.teaching.class_facts import picture_file
 from builder.compose.teaching.pieces import pictures_in
 from builder.model.dates.studio_class import StudioClass
@@ -20,9 +21,9 @@ def list_files(edition: Edition, documents: Sequence[Document]) -> tuple[CopiedF
     if any(not own.on_paper for own in edition.studio.profile.documents):
         # A page of the studio's own may show any picture of the site and of a lesson.
         print_pictures += [*site, *(file for studio_class, _ in edition.classes for file in _pictures_of(studio_class, *Where))]
-    copies = [*_styles(Folder.SITE), *_pictures(Folder.SITE, site)]
+    copies = [*_styles(Folder.SITE), *_pictures(edition, Folder.SITE, site)]
     if any(document.folder is Folder.PRINT and document.path.endswith(".html") for document in documents):
-        copies += [*_styles(Folder.PRINT), *_pictures(Folder.PRINT, print_pictures)]
+        copies += [*_styles(Folder.PRINT), *_pictures(edition, Folder.PRINT, print_pictures)]
     return tuple(copies)
 
 
@@ -32,9 +33,9 @@ def _styles(folder: Folder) -> Iterable[CopiedFile]:
         yield CopiedFile(folder, addresses.style(folder, name).path, "layouts", f"styles/{name}")
 
 
-def _pictures(folder: Folder, files: Iterable[str]) -> Iterable[CopiedFile]:
+def _pictures(edition: Edition, folder: Folder, files: Iterable[str]) -> Iterable[CopiedFile]:
     for file in sorted(set(files)):
-        yield CopiedFile(folder, addresses.picture(folder, file).path, "studio", file)
+        yield from files_of(edition.studio, folder, file)
 
 
 def _site_pictures(edition: Edition) -> list[str]:

@@ -28,12 +28,16 @@ class Document:
 
 @dataclass(frozen=True)
 class CopiedFile:
-    """A file to copy into the output. `origin` is `studio` or `layouts`, `source` relative to it."""
+    """A file to copy into the output. `origin` is `studio` or `layouts`, `source` relative to it.
+
+    `width` is that of a photograph in points, which is made anew; 0 where a file keeps its size.
+    """
 
     folder: Folder
     path: str
     origin: str
     source: str
+    width: int = 0
 
 
 @dataclass(frozen=True)

@@ -18,6 +18,7 @@ from builder.model.label.region import Region
 from builder.model.label.typeface import Typeface
 from builder.model.library import Library
 from builder.model.own_document import OwnDocument
+from builder.model.picture import PictureFile
 from builder.model.place import NOWHERE, Place, Placed
 from builder.model.recipe.container import Container
 from builder.model.recipe.ingredient import Ingredient
@@ -99,7 +100,7 @@ PICTURE_ENDINGS = (".svg", ".png", ".jpg", ".jpeg", ".webp")
 class Studio(Library):
     """A studio with the library that it works from.
 
-    `pictures` are paths relative to the studio folder, `other_files` those of files that nothing can be made of; `letters` are the code
+    `pictures` are by their paths in the studio folder, `other_files` those of files that nothing can be made of; `letters` are the code
     points that every font of the printed sheets has, `typefaces` the two of the labels, `regular` and `bold`. `supplies` are the packs
     that the studio buys, `inventory` what it has counted on its shelf. `published` are the dates that the last publication showed.
     `told` says when each state of a date was first shown. `rosters` are by the key of their class. `speaks` is the language of pages and
@@ -110,7 +111,7 @@ class Studio(Library):
     recipes: Mapping[str, Recipe] = field(default_factory=dict)
     classes: Mapping[str, StudioClass] = field(default_factory=dict)
     pages: Mapping[str, Page] = field(default_factory=dict)
-    pictures: frozenset[str] = frozenset()
+    pictures: Mapping[str, PictureFile] = field(default_factory=dict)
     letters: frozenset[int] = frozenset()
     other_files: frozenset[str] = frozenset()
     supplies: tuple[Supply, ...] = ()

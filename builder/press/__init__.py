@@ -11,6 +11,7 @@ from builder.press.files import copy_file, write_document
 from builder.press.folder import Building, replaced
 from builder.press.fonts import only_our_fonts
 from builder.press.kept import Kept, engine_sum
+from builder.press.weight import refuse_heavy_pages
 
 __all__ = ["PressOutcome", "missing_pdf_engine", "press_one", "press_publication", "press_to_folder"]
 
@@ -50,6 +51,7 @@ def press_publication(
             progress(document.title)
         for copied in publication.files:
             copy_file(building.folder, copied, origins[copied.origin])
+        refuse_heavy_pages(building.folder)
         pdf_missing, warnings, kept = _press_sheets(building, sheets, studio_folder, layout_folders, progress)
     made: list[Document | CopiedFile] = [*pages, *publication.files, *(sheets if pdf_missing is None else ())]
     return PressOutcome(tuple((one.folder, one.path) for one in made), pdf_missing, warnings, kept)

@@ -5,7 +5,7 @@ from collections.abc import Iterable
 from pathlib import Path
 
 from builder.model.document import CopiedFile, Document
-from builder.pictures import clean_picture
+from builder.pictures import picture_at
 
 
 def write_document(building: Path, document: Document, content: str | bytes) -> None:
@@ -25,7 +25,7 @@ def copy_file(building: Path, copied: CopiedFile, origins: Iterable[Path]) -> No
     target = _inside(building, Path(copied.folder, copied.path))
     target.parent.mkdir(parents=True, exist_ok=True)
     if copied.origin == "studio":
-        target.write_bytes(clean_picture(source.read_bytes(), source.suffix).data)
+        target.write_bytes(picture_at(source.read_bytes(), source.suffix, copied.width, target.suffix))
     else:
         shutil.copyfile(source, target)
 

@@ -17,6 +17,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import asdict, dataclass
 from functools import cache
 from importlib import metadata
+from itertools import chain
 from pathlib import Path
 
 from builder import pictures
@@ -122,7 +123,8 @@ def engine_sum(libraries: tuple[str, ...]) -> str:
 
     That is this stage, what cleans pictures, the engine and what it requires, Python, the fonts, and the system's libraries.
     """
-    code = (sum_of(file.read_bytes()) for file in [Path(pictures.__file__), *sorted(Path(__file__).parent.glob("*.py"))])
+    folders = (Path(one).parent for one in (pictures.__file__, __file__))
+    code = (sum_of(file.read_bytes()) for file in chain.from_iterable(sorted(folder.glob("*.py")) for folder in folders))
     files = (*(font_file(family, cut) for family in PACKAGES for cut, _, _ in FACES), *map(display_file, DISPLAY))
     fonts = map(sum_of_file, files)
     return sum_of("\n".join((sys.version, zlib.ZLIB_RUNTIME_VERSION, *libraries, *sorted(_versions(ENGINE)), *code, *fonts)).encode())

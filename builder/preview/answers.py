@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
+from functools import partial
 from http.server import BaseHTTPRequestHandler
 from mimetypes import guess_type
 from pathlib import Path
 from typing import TYPE_CHECKING
 from urllib.parse import parse_qs, unquote, urlsplit
 
-from builder.pictures import clean_picture
+from builder.pictures import clean_picture, picture_at
 from builder.press.fonts import font_faces, font_folders
 
 if TYPE_CHECKING:
@@ -73,7 +74,8 @@ class Answering(BaseHTTPRequestHandler):
         path = f"{path}index.html" if path.endswith("/") else path
         file = self.preview.built.copied(path)
         if file is not None:
-            self._file(self.preview.built.source_of(file), clean=file.origin == "studio")
+            made = partial(picture_at, width=file.width, wanted=f".{path.rpartition('.')[2]}") if file.origin == "studio" else None
+            self._file(self.preview.built.source_of(file), made, path)
             return
         if path and not path.endswith((".html", ".pdf")):
             text = self.preview.text(path)
@@ -103,7 +105,7 @@ class Answering(BaseHTTPRequestHandler):
         elif kind in _OF_LAYOUTS and _OF_LAYOUTS[kind].match(rest):
             self._file(self.preview.built.of_layouts(f"{kind}/{rest}"))
         elif kind == "studio":
-            self._file(self.preview.built.picture(rest), clean=True)
+            self._file(self.preview.built.picture(rest), lambda data, ending: clean_picture(data, ending).data)
         elif name == "fonts.css":
             self._send(200, _faces().encode(), "text/css; charset=utf-8")
         elif kind == "fonts":
@@ -111,17 +113,17 @@ class Answering(BaseHTTPRequestHandler):
         else:
             self._send(404, b"", "text/plain")
 
-    def _file(self, file: Path | None, *, clean: bool = False) -> None:
+    def _file(self, file: Path | None, made: Callable[[bytes, str], bytes] | None = None, name: str = "") -> None:
         try:
             content = file.read_bytes() if file else None
-            if content is not None and clean and file is not None:
-                content = clean_picture(content, file.suffix).data
+            if content is not None and made is not None and file is not None:
+                content = made(content, file.suffix)
         except (OSError, ValueError):
             content = None
         if content is None or file is None:
             self._send(404, b"", "text/plain")
         else:
-            self._send(200, content, guess_type(file.name)[0] or "application/octet-stream")
+            self._send(200, content, guess_type(name or file.name)[0] or "application/octet-stream")
 
     def _events(self, query: Mapping[str, list[str]]) -> None:
         """Keep the line open until the page would look different, and say so once."""

@@ -15,6 +15,7 @@ from builder.model.dates.studio_class import StudioClass
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.library import Library
+from builder.model.picture import PictureFile
 from builder.model.place import Place
 from builder.model.recipe.recipe import Recipe
 from builder.model.remembered import remembered
@@ -35,7 +36,7 @@ from builder.read.teaching.lessons import read_lesson
 from builder.read.teaching.pages import read_page
 from builder.read.teaching.passages import passages_in
 from builder.read.teaching.teaching import apply_policy
-from builder.read.text.pictures import find_faulty_pictures
+from builder.read.text.pictures import read_pictures
 from builder.read.text.text_files import TextFolder
 from builder.read.yaml.fit import NOTHING_KNOWN, Known
 from builder.read.yaml.placed_yaml import read_yaml, read_yaml_file
@@ -212,12 +213,11 @@ def _stems(names: Iterable[str]) -> frozenset[str]:
     return frozenset(PurePosixPath(name).stem for name in names)
 
 
-def _pictures(studio: TextFolder) -> tuple[frozenset[str], frozenset[str]]:
+def _pictures(studio: TextFolder) -> tuple[dict[str, PictureFile], frozenset[str]]:
     """Give the pictures beside what is read, and the files there that are none."""
     names = [name for name in studio.walk() if name.partition("/")[0] in _OURS]
     pictures = [name for name in names if name.lower().endswith(PICTURE_ENDINGS) and studio.is_sound_picture(name)]
-    studio.findings.extend(find_faulty_pictures(studio, pictures))
-    return frozenset(pictures), frozenset(names) - frozenset(pictures)
+    return read_pictures(studio, pictures), frozenset(names) - frozenset(pictures)
 
 
 def _not_used(studio: TextFolder) -> list[Finding]:

@@ -38,7 +38,7 @@ class Balanced(HTMLParser):
 def joined(pieces: Iterable[Piece]) -> str:
     fill: dict[type, Callable[[Any], str]] = {
         Mention: lambda p: f"«{p.name}»",
-        PictureHole: lambda p: f"«{p.file}»",
+        PictureHole: lambda p: f"«{p.file}, {p.alt}, {p.title}»",
         LinkHole: lambda p: f"«{p.kind}/{p.target}»",
     }
     return "".join(piece if isinstance(piece, str) else fill[type(piece)](piece) for piece in pieces)
@@ -78,8 +78,8 @@ def names(findings: Sequence[Finding]) -> list[str]:
         ("- {a}\n- b\n", "<ul>\n<li>«a»</li>\n<li>b</li>\n</ul>\n"),
         ("Mind 5 < 6 & more.", "<p>Mind 5 &lt; 6 &amp; more.</p>\n"),
         ("### Inside", "<h3>Inside</h3>\n"),
-        ("![a jar](jar.svg)", '<p><img src="«jar.svg»" alt="a jar"></p>\n'),
-        ('![a "jar" & lid](jar.svg "Ti\\"tle")', '<p><img src="«jar.svg»" alt="a &quot;jar&quot; &amp; lid" title="Ti&quot;tle"></p>\n'),
+        ("![a jar](jar.svg)", "<p>«jar.svg, a jar, »</p>\n"),
+        ('![a "jar" & lid](jar.svg "Ti\\"tle")', '<p>«jar.svg, a "jar" & lid, Ti"tle»</p>\n'),
         ("[see *here*](page:about)", '<p><a href="«page/about»">see <em>here</em></a></p>\n'),
         ("[see](class:first-bar)", '<p><a href="«class/first-bar»">see</a></p>\n'),
         ("[see](https://example.org/a?b=1&c=2)", '<p><a href="https://example.org/a?b=1&amp;c=2">see</a></p>\n'),

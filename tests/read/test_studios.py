@@ -239,7 +239,7 @@ def test_a_class_with_its_places(build: Build) -> None:
     assert first.places["length"] == Place("classes/first-bar/class.yaml", 7, 9, 3)
     assert first.places["dates"] == Place("classes/first-bar/class.yaml", 15, 1, 5)
     assert len(first.lesson.parts[0].blocks) == 2
-    assert studio.pictures == {"classes/first-bar/bar.svg"}
+    assert set(studio.pictures) == {"classes/first-bar/bar.svg"}
     assert studio.pages["welcome"].title == "Welcome"
 
 

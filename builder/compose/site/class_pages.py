@@ -12,6 +12,7 @@ from builder.compose.machines.structured import class_data
 from builder.compose.ornament.portrait import portrait_of
 from builder.compose.ornament.svg import PAGE_MARK, Look, mark
 from builder.compose.ornament.words import how_to_read
+from builder.compose.picture_files import Shown
 from builder.compose.recipe.portion_words import container_name, containers_of
 from builder.compose.recipe.wording import grams_and_ounces, listed, sentence, within
 from builder.compose.roster.allergens import allergens_of, allergens_open_in
@@ -41,7 +42,7 @@ def compose_class_page(edition: Edition, plan: ClassPlan, here: Address) -> Comp
         frame=with_data(around, class_data(edition, plan)),
         title=studio_class.title,
         summary=studio_class.summary,
-        picture=picture_of(studio_class, here),
+        picture=picture_of(edition, studio_class, here, Shown.BY_ITSELF),
         introduction_html=writer.fill_blocks(studio_class.lesson.introduction),
         format=format_words(plan.format),
         format_key=plan.format.key,

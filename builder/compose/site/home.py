@@ -53,7 +53,7 @@ def compose_home(edition: Edition, studio: Studio, here: Address) -> Composed:
         rest_html=writer.fill_blocks(rest),
         teacher=profile.teacher,
         about=Link(here.link_to(addresses.text_page(_ABOUT)), studio.pages[_ABOUT].title) if _ABOUT in studio.pages else None,
-        pictures=shown_pictures(edition, here)[:_PICTURES],
+        pictures=shown_pictures(edition, here, _PICTURES),
         facts=(*(visit_facts(profile.venue) if profile.venue else ()), *terms_facts(profile.booking)),
         visit=Link(here.link_to(addresses.VISIT), say("How to find us, and how to book")),
     )

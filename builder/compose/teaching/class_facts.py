@@ -6,6 +6,7 @@ from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.dates import dates
 from builder.compose.edition import Edition
+from builder.compose.picture_files import Shown, picture_view
 from builder.compose.recipe.wording import duration, listed, sentence, whole_minutes
 from builder.compose.views.site.dates import DateView
 from builder.compose.views.site.picture import PictureView
@@ -82,12 +83,11 @@ def _moved(edition: Edition, date: ClassDate) -> str:
     return say("Moved from {day}, {time}", day=dates.long_date(before.date(), edition.locale), time=hour)
 
 
-def picture_of(studio_class: StudioClass, here: Address) -> PictureView | None:
+def picture_of(edition: Edition, studio_class: StudioClass, here: Address, shown: Shown) -> PictureView | None:
     """Give the picture of a class, as seen from a document; None where it has none."""
     if studio_class.picture is None:
         return None
-    file = picture_file(studio_class)
-    return PictureView(here.link_to(addresses.picture(here.folder, file)), studio_class.picture.alt)
+    return picture_view(edition, here, picture_file(studio_class), studio_class.picture.alt, shown)
 
 
 def picture_file(studio_class: StudioClass) -> str:

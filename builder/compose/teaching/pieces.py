@@ -8,9 +8,9 @@ from html import escape
 from typing import assert_never
 from urllib.parse import quote
 
-from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.edition import Edition
+from builder.compose.picture_files import Shown, picture_view
 from builder.compose.recipe.wording import keep_together
 from builder.compose.teaching.drawn import figure_html
 from builder.compose.teaching.mentions import class_amount, home_amount
@@ -62,7 +62,7 @@ class TextWriter:
                 first, other, rest = self.amount(name, sheet).partition(" (")  # The unit in brackets is the smaller one.
                 return f'<b class="amount">{escape(first)}</b>{escape(other + rest)}'
             case PictureHole():
-                return escape(self.picture(piece))
+                return self.picture(piece)
             case LinkHole():
                 return escape(self.link(piece))
         assert_never(piece)
@@ -80,7 +80,7 @@ def _page_writer(edition: Edition, here: Address, folder: str, at_home: bool) ->
         return here.link_to(edition.target(hole))
 
     def picture(hole: PictureHole) -> str:
-        return here.link_to(addresses.picture(here.folder, beside(folder, hole)))
+        return picture_view(edition, here, beside(folder, hole), hole.alt, Shown.IN_TEXT, hole.title).html
 
     return TextWriter(_amounts(edition, at_home), picture, link, _drawings(edition))
 
@@ -92,7 +92,11 @@ def _paper_writer(edition: Edition, folder: str, at_home: bool) -> TextWriter:
     def link(hole: LinkHole) -> str:
         return f"{public}/{quote(edition.target(hole).path)}" if public else "#top"
 
-    return TextWriter(_amounts(edition, at_home), lambda hole: quote(beside(folder, hole)), link, _drawings(edition))
+    def picture(hole: PictureHole) -> str:
+        title = f' title="{escape(hole.title)}"' if hole.title else ""
+        return f'<img src="{quote(beside(folder, hole))}" alt="{escape(hole.alt)}"{title}>'
+
+    return TextWriter(_amounts(edition, at_home), picture, link, _drawings(edition))
 
 
 def _amounts(edition: Edition, at_home: bool) -> Callable[[Name, WorkedBatch], str]:

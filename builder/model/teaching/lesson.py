@@ -35,10 +35,11 @@ class Mention:
 
 @dataclass(frozen=True)
 class PictureHole:
-    """A hole for the address of a picture that lies beside the text, as `src`; `alt` says what it shows."""
+    """A hole for a picture that lies beside the text; `alt` says what it shows, `title` is what a pointer brings up."""
 
     file: Name
     alt: str
+    title: str = ""
 
 
 @dataclass(frozen=True)

@@ -1,4 +1,4 @@
-"""The tokens of a block become finished HTML with holes: for amounts, for the addresses of pictures, and for those of our own pages."""
+"""The tokens of a block become finished HTML with holes: for amounts, for pictures, and for the addresses of our own pages."""
 
 import re
 from dataclasses import dataclass, field
@@ -144,9 +144,7 @@ class PieceWriter:
             remedy = "Put a copy of the picture beside the lesson and name its file."
             self._stop("picture-from-elsewhere", place, "A picture must lie beside the text that shows it.", remedy)
             return
-        self._html('<img src="')
-        self.pieces.append(PictureHole(Name(source, place), alt))
-        self._html(f'" alt="{escape(alt)}"{_title(token)}>')
+        self.pieces.append(PictureHole(Name(source, place), alt, str(token.attrs.get("title", ""))))
 
     def _link(self, place: Place, token: Token, children: list[Token], number: int) -> None:
         address = str(token.attrs["href"])

@@ -2,6 +2,7 @@
 
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
+from builder.model.picture import PictureFile
 from builder.model.place import Place
 from builder.pictures import PictureError, clean_picture
 from builder.read.text.text_files import TextFolder
@@ -13,14 +14,15 @@ FINDS = (
 
 # More than any camera writes.
 MOST_BYTES = 60_000_000
+UNREAD = PictureFile(None)
 
 
-def find_faulty_pictures(folder: TextFolder, names: list[str]) -> list[Finding]:
-    """Look at each picture as it would be published."""
-    return [finding for name in names for finding in _look(folder, name)]
+def read_pictures(folder: TextFolder, names: list[str]) -> dict[str, PictureFile]:
+    """Look at each picture as it would be published; one that cannot be is named all the same."""
+    return {name: _look(folder, name) for name in names}
 
 
-def _look(folder: TextFolder, name: str) -> list[Finding]:
+def _look(folder: TextFolder, name: str) -> PictureFile:
     path, place = folder.root / name, Place(folder.shown_as + name)
     try:
         if path.stat().st_size > MOST_BYTES:
@@ -28,15 +30,21 @@ def _look(folder: TextFolder, name: str) -> list[Finding]:
         picture = clean_picture(path.read_bytes(), path.suffix)
     except OSError:
         wrong, remedy = "This picture cannot be opened.", "Look whether it is a plain file that you may read."
-        return [stop("picture-unreadable", place, wrong, remedy)]
+        folder.findings.append(stop("picture-unreadable", place, wrong, remedy))
+        return UNREAD
     except PictureError as error:
         remedy = "Save the picture anew as a JPEG, PNG or WebP file, or a drawing as a plain SVG; or remove it."
-        return [stop("picture-unreadable", place, error.wrong, remedy)]
-    if not picture.left_out:
-        return []
+        folder.findings.append(stop("picture-unreadable", place, error.wrong, remedy))
+        return UNREAD
+    if picture.left_out:
+        folder.findings.append(_in_part(place, picture.left_out))
+    return PictureFile(picture.size, path.suffix.lower() != ".svg", picture.see_through)
+
+
+def _in_part(place: Place, left_out: tuple[str, ...]) -> Finding:
     wrong = (
         "What is published of this drawing is only what draws, since a drawing can hold programs and send readers elsewhere. "
-        f"Left out: {', '.join(picture.left_out)}. It may look otherwise than you know it."
+        f"Left out: {', '.join(left_out)}. It may look otherwise than you know it."
     )
     remedy = "Save it as a plain SVG without these. Put a photograph that stands within it beside the text as a picture of its own."
-    return [caution("picture-in-part", place, wrong, remedy)]
+    return caution("picture-in-part", place, wrong, remedy)

@@ -86,7 +86,7 @@ class VisitView:
 
 @dataclass(frozen=True)
 class GalleryView:
-    """Every picture of a class with what it shows."""
+    """Pictures of classes with what they show."""
 
     frame: Frame
     title: str

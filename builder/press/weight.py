@@ -1,0 +1,82 @@
+"""What a phone loads for a page of the site, weighed on the files as they were written.
+
+The page itself and its styles count as hosts send them, packed (gzip), and so do drawings; of a photograph the largest file that a phone is
+told of counts, also where it lies further down and may never be scrolled to. PDFs and calendars behind links are no part of a page.
+
+Decided: a page above the most is not published at all. Why: whoever stands before the studio with a poor connection gives up, and nobody
+tells the teacher. Our own pages stay below it whatever the photographs show: what can exceed it is a text with many pictures.
+"""
+
+import gzip
+from collections.abc import Iterator
+from functools import cache
+from html.parser import HTMLParser
+from pathlib import Path
+from posixpath import dirname, normpath
+from urllib.parse import unquote
+
+from builder.model.document import Folder
+from builder.press.folder import FolderError
+
+MOST = 300_000
+_PACKED = (".css", ".svg", ".html")
+
+
+class PageTooHeavyError(FolderError):
+    """A page is more than a phone should have to load."""
+
+
+def refuse_heavy_pages(folder: Path) -> None:
+    """Weigh every page of the site that lies in a folder. Raises PageTooHeavyError."""
+
+    @cache
+    def weight(path: str) -> int:
+        data = (folder / Folder.SITE / path).read_bytes()
+        return len(gzip.compress(data, mtime=0) if path.endswith(_PACKED) else data)
+
+    site = folder / Folder.SITE
+    pages = sorted(file.relative_to(site).as_posix() for file in site.rglob("*.html"))
+    loaded = {page: {path: weight(path) for path in (page, *parts_of(page, (site / page).read_text(encoding="utf-8")))} for page in pages}
+    heavy = {page: parts for page, parts in loaded.items() if sum(parts.values()) > MOST}
+    if not heavy:
+        return
+    lines = (f"{page} {_kilobytes(sum(parts.values()))} ({', '.join(_heaviest(parts))})" for page, parts in heavy.items())
+    wrong = f"More than {_kilobytes(MOST)} would be loaded on a phone for: {'; '.join(lines)}."
+    remedy = "Show fewer pictures there, or simpler drawings, and publish again. Nothing was written, and the old output is as it was."
+    raise PageTooHeavyError(wrong, remedy)
+
+
+def parts_of(page: str, html: str) -> tuple[str, ...]:
+    """Give the files beside a page that a phone at most loads for it, by their paths in the site."""
+    parser = _Parts()
+    parser.feed(html)
+    return tuple(dict.fromkeys(normpath(f"{dirname(page)}/{unquote(one)}").lstrip("/") for one in parser.found))
+
+
+def _heaviest(parts: dict[str, int]) -> Iterator[str]:
+    for path, weight in sorted(parts.items(), key=lambda part: (-part[1], part[0]))[:3]:
+        yield f"{path} {_kilobytes(weight)}"
+
+
+def _kilobytes(weight: int) -> str:
+    return f"{weight / 1000:.0f} KB"
+
+
+class _Parts(HTMLParser):
+    """Collects styles and pictures: of a picture in several widths the last, which is the widest, of its first list: that of a phone."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.found: list[str] = []
+        self._chosen = False
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        given = {name: value or "" for name, value in attrs}
+        if tag == "link" and given.get("rel") == "stylesheet":
+            self.found.append(given["href"])
+        elif tag == "source" and not self._chosen:
+            self.found.append(given["srcset"].rpartition(", ")[2].partition(" ")[0])
+            self._chosen = True
+        elif tag == "img":
+            self.found += [] if self._chosen else [given["src"]]
+            self._chosen = False
