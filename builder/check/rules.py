@@ -88,6 +88,7 @@ from builder.check.roster.allergies import find_allergies_met
 from builder.check.roster.own_names import find_own_names_not_printed
 from builder.check.roster.roster_choices import find_roster_choices_unknown
 from builder.check.roster.roster_people import find_roster_people_out_of_place
+from builder.check.roster.roster_short import find_rosters_too_short
 from builder.check.rule import Found, Needs, P, Rule
 from builder.check.supplies.inventory_counted_ahead import find_counts_ahead
 from builder.check.supplies.inventory_twice import find_stock_twice
@@ -224,6 +225,7 @@ RULES: tuple[Rule[Any], ...] = (
     find_roster_choices_unknown,
     find_own_names_not_printed,
     find_roster_people_out_of_place,
+    find_rosters_too_short,
     find_allergies_met,
     # supplies
     find_unknown_supplies,

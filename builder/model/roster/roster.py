@@ -46,10 +46,11 @@ class RosterRow:
 
 @dataclass(frozen=True)
 class Roster:
-    """The list of a class: the columns for choices, and a row for each person."""
+    """The list of a class: the columns for choices, and a row for each person. `unread` counts the lines that could not be read."""
 
     columns: tuple[Name, ...]
     rows: tuple[RosterRow, ...]
+    unread: int = 0
     place: Place = field(default=NOWHERE, compare=False)
 
 

@@ -55,7 +55,8 @@ def read_roster(text: str, file: str, region: str, findings: list[Finding]) -> R
     if not _columns_are_clear(head, columns, findings):
         return None
     rows = [row for line in rest if (row := _row(line, columns, region, findings))]
-    return Roster(tuple(cell for cell in head.cells if cell.key not in PEOPLE), tuple(rows), head.place)
+    unread = len(written) - 1 - len(rows)
+    return Roster(tuple(cell for cell in head.cells if cell.key not in PEOPLE), tuple(rows), unread, head.place)
 
 
 def _sign(written: Sequence[tuple[int, str]]) -> str:

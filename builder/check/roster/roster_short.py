@@ -1,0 +1,47 @@
+"""Coming dates of which a roster lists fewer people than are enrolled.
+
+Decided: a date of which nobody is listed has no list yet, as a class without a roster has none, and nothing is said; one whose list has
+begun is taken for whole. Why: the teacher's sheet compares allergies and counts choices for those who are listed, and reads as if these
+were all who come.
+
+Decided: lines that cannot be read, and people of no date, count as listed. Why: they have a finding of their own, and may be the ones.
+"""
+
+from collections.abc import Iterator
+from datetime import date as Day
+
+from builder.check.rule import STUDIO_ON_A_DAY, rule_on
+from builder.model.dates.studio_class import StudioClass
+from builder.model.finding import Finding, caution
+from builder.model.finding_kind import CAUTION, FindingKind
+from builder.model.roster.roster import Roster, dates_meant, rows_of
+from builder.model.studio import Studio
+
+
+@rule_on(
+    STUDIO_ON_A_DAY,
+    FindingKind("roster-below-enrolled", CAUTION, "A roster lists fewer people than are enrolled: nothing is known of the others."),
+)
+def find_rosters_too_short(studio: Studio, today: Day) -> Iterator[Finding]:
+    """Compare the list of each coming date, once it has begun, with how many are enrolled."""
+    for key, roster in studio.rosters.items():
+        studio_class = studio.classes.get(key)
+        if studio_class is not None:
+            yield from _of_class(roster, studio_class, today)
+
+
+def _of_class(roster: Roster, studio_class: StudioClass, today: Day) -> Iterator[Finding]:
+    astray = roster.unread + sum(len(dates_meant(row, studio_class)) != 1 for row in roster.rows)
+    for date in studio_class.dates:
+        listed = len(tuple(rows_of(roster, studio_class, date)))
+        missing = date.enrolled - listed
+        if date.takes_place and date.on.date() >= today and listed and missing > astray:
+            others = "the last of them" if missing == 1 else "the others"
+            yield caution(
+                "roster-below-enrolled",
+                date.at("enrolled"),
+                f"{date.enrolled} are enrolled on {date.on:%Y-%m-%d %H:%M}, and the roster lists {listed}. What {others} must not touch, "
+                f"and what they chose, is not known here: the teacher's sheet compares allergies only for people on the list.",
+                "Add a line to roster.csv for each who comes, or correct `enrolled:`. Ask whoever is not listed about allergies before the "
+                "class.",
+            )

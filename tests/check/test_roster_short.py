@@ -1,0 +1,36 @@
+"""A list of people that has begun is compared with how many are enrolled; what is no list, or no list yet, is met in silence."""
+
+from pathlib import Path
+
+import pytest
+
+from tests.test_findings import CASES, check, lay_out
+
+SHORT = next(case for case in CASES if case.name == "roster-below-enrolled")
+ON = "{on: 2027-03-06 10:00, enrolled: 6}"
+SIX = "name,date\n" + "".join(f"Person {letter},2027-03-06\n" for letter in "ABCDEF")
+
+
+@pytest.mark.parametrize(("roster", "dates", "found"), [
+    (SIX, ON, False),
+    (SIX.rsplit("Person", 1)[0], ON, True),
+    ("name,date\n", ON, False),
+    (SIX, f"{ON}\n  - {{on: 2027-04-03 10:00, enrolled: 3}}", False),
+    (SIX + "Person G,2027-04-03\n", f"{ON}\n  - {{on: 2027-04-03 10:00, enrolled: 3}}", True),
+    ("name,date\nPerson A,2026-12-05\n", "{on: 2026-12-05 10:00, enrolled: 6}", False),
+    (SIX.replace("F,2027-03-06", "F,2027-03-16"), ON, False),
+    (SIX.replace("F,2027-03-06", "F,in spring"), ON, False),
+    ("name,waiting\nPerson A,\nPerson B,yes\n", "{on: 2027-03-06 10:00, enrolled: 1, waiting: 1}", False),
+    ("name,waiting\nPerson A,\nPerson B,yes\n", "{on: 2027-03-06 10:00, enrolled: 2, waiting: 1}", True),
+], ids=[
+    "as many", "one too few", "nobody listed yet", "the other date has no list yet", "the other date's list has begun", "a day gone by",
+    "one of no date", "one that cannot be read", "who waits has no seat", "who waits fills no seat",
+])  # fmt: skip
+def test_only_a_list_that_has_begun_can_be_too_short(tmp_path: Path, roster: str, dates: str, *, found: bool) -> None:
+    lay_out(SHORT, tmp_path / "studio")
+    folder = tmp_path / "studio/classes/one-lotion"
+    text = (folder / "class.yaml").read_text(encoding="utf-8")
+    (folder / "class.yaml").write_text(text.replace(ON, dates), encoding="utf-8")
+    (folder / "roster.csv").write_text(roster, encoding="utf-8")
+    _, _, err = check(tmp_path / "studio")
+    assert ("roster-below-enrolled" in err) is found
