@@ -8,7 +8,7 @@ Decided: lines that cannot be read, and people of no date, count as listed. Why:
 """
 
 from collections.abc import Iterator
-from datetime import date as Day
+from datetime import date
 
 from builder.check.rule import STUDIO_ON_A_DAY, rule_on
 from builder.model.dates.studio_class import StudioClass
@@ -22,7 +22,7 @@ from builder.model.studio import Studio
     STUDIO_ON_A_DAY,
     FindingKind("roster-below-enrolled", CAUTION, "A roster lists fewer people than are enrolled: nothing is known of the others."),
 )
-def find_rosters_too_short(studio: Studio, today: Day) -> Iterator[Finding]:
+def find_rosters_too_short(studio: Studio, today: date) -> Iterator[Finding]:
     """Compare the list of each coming date, once it has begun, with how many are enrolled."""
     for key, roster in studio.rosters.items():
         studio_class = studio.classes.get(key)
@@ -30,17 +30,17 @@ def find_rosters_too_short(studio: Studio, today: Day) -> Iterator[Finding]:
             yield from _of_class(roster, studio_class, today)
 
 
-def _of_class(roster: Roster, studio_class: StudioClass, today: Day) -> Iterator[Finding]:
+def _of_class(roster: Roster, studio_class: StudioClass, today: date) -> Iterator[Finding]:
     astray = roster.unread + sum(len(dates_meant(row, studio_class)) != 1 for row in roster.rows)
-    for date in studio_class.dates:
-        listed = len(tuple(rows_of(roster, studio_class, date)))
-        missing = date.enrolled - listed
-        if date.takes_place and date.on.date() >= today and listed and missing > astray:
+    for when in studio_class.dates:
+        listed = len(tuple(rows_of(roster, studio_class, when)))
+        missing = when.enrolled - listed
+        if when.takes_place and when.on.date() >= today and listed and missing > astray:
             others = "the last of them" if missing == 1 else "the others"
             yield caution(
                 "roster-below-enrolled",
-                date.at("enrolled"),
-                f"{date.enrolled} are enrolled on {date.on:%Y-%m-%d %H:%M}, and the roster lists {listed}. What {others} must not touch, "
+                when.at("enrolled"),
+                f"{when.enrolled} are enrolled on {when.on:%Y-%m-%d %H:%M}, and the roster lists {listed}. What {others} must not touch, "
                 f"and what they chose, is not known here: the teacher's sheet compares allergies only for people on the list.",
                 "Add a line to roster.csv for each who comes, or correct `enrolled:`. Ask whoever is not listed about allergies before the "
                 "class.",
