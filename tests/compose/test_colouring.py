@@ -18,13 +18,17 @@ from scipy.ndimage import distance_transform_edt, label
 
 from builder.compose.label_front.designs import DESIGNS, Ornament
 from builder.compose.label_front.drawn import Ink, drawn
-from builder.compose.label_front.front import Drawing
+from builder.compose.label_front.front import Drawing, front_of
 from builder.compose.label_front.space import Space
+from builder.compose.label_layout.composed import inside_of, whole_of
 from builder.compose.ornament.colouring import PETALS_FROM, SMALLEST, to_colour
 from builder.compose.ornament.flower import along
 from builder.compose.ornament.portrait import Form, Portion, Portrait
 from builder.compose.ornament.svg import Look, mark
 from builder.compose.ornament.words import mark_in_words
+from tests.compose.test_label_fronts import LEAST, SETTER, sheet
+from tests.compose.test_label_fronts import label as text_of_label
+from tests.making import sure
 
 DOTS = 16  # To a millimetre.
 FIELD, CLEAR, LINE = 4.0, 4.0, 0.8 * 25.4 / 72
@@ -147,7 +151,8 @@ def test_what_is_drawn_around_a_label_is_as_large_and_clear_of_the_cut(design: s
     whole = Space(0.0, 0.0, width, height, is_round)
     side, threads = 24.0, () if is_round else ((0.0, height - 9, width),)
     ground = (0.0, 0.0, width, height * 0.8) if DESIGNS[design].ornament is Ornament.ON_GROUND else None
-    drawing = Drawing(DESIGNS[design], whole, (width - side) / 2, (height - side) / 2, side, ground, threads)
+    edges = (1, 2, 3) if shape == "tag" else (0,)
+    drawing = Drawing(DESIGNS[design], whole, (width - side) / 2, (height - side) / 2, side, ground, threads, edges)
     one = portrait(SHARES["even three"], form)
     svg = drawn(drawing, one, whole, Ink.OUTLINES, bleed=2.0)
     shapes = shapes_of(svg)
@@ -159,3 +164,16 @@ def test_what_is_drawn_around_a_label_is_as_large_and_clear_of_the_cut(design: s
     discs = fields(svg, width, height)
     assert len(discs) >= 4 and min(discs) >= FIELD, sorted(discs)[:3]
     assert svg == drawn(replace(drawing), one, whole, Ink.OUTLINES, bleed=2.0)
+
+
+@pytest.mark.parametrize("design", DESIGNS)
+@pytest.mark.parametrize(("width", "height"), [(95.25, 63.5), (74.0, 58.0), (60.0, 74.0)])
+def test_every_design_has_something_to_colour_in_on_labels_of_usual_sizes(design: str, width: float, height: float) -> None:
+    rules = LEAST["large"]
+    stock = sheet(width, height)
+    text = replace(text_of_label(), variant="")
+    front = front_of(text, inside_of(stock, rules.inset), whole_of(stock), rules, SETTER, DESIGNS[design], to_fill_in=True)
+    drawing = sure(front).drawing
+    assert drawing.is_marked and (not drawing.side or drawing.side >= SMALLEST)
+    discs = fields(drawn(drawing, portrait(SHARES["even seven"], Form.BLUNT), whole_of(stock), Ink.OUTLINES), width, height)
+    assert len(discs) >= 4 and min(discs) >= FIELD

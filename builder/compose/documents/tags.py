@@ -111,6 +111,8 @@ def _front(edition: Edition, stock: LabelSheet, design: Design, portrait: Portra
     drawing = Drawing(design, whole, whole.middle - side / 2, top + (at - GAP - top - side) / 2, side)
     if design.ornament is Ornament.ON_GROUND:
         drawing = replace(drawing, ground=(0.0, top - GAP, whole.width, at - top + GAP))
+    if design.ornament is Ornament.WREATH:
+        drawing = replace(drawing, leaves_along=(1, 2, 3))
     if design.stripes:
         drawing = replace(drawing, threads=((0.0, at, whole.width),))
     cell = cell_of(blocks, marks=hole_of(stock))

@@ -99,7 +99,7 @@ def _outlines(drawing: Drawing, portrait: Portrait) -> Iterator[str]:
     if design.dashes:
         yield _seam(label, INK, OUTLINE, CLEAR + OUTLINE)
     if design.ornament is Ornament.WREATH:
-        yield from wreath_to_colour(portrait, label)
+        yield from wreath_to_colour(portrait, label, drawing.leaves_along)
     if drawing.side:
         yield _mark(drawing, portrait, Look.TO_COLOUR_IN)
 

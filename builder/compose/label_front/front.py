@@ -30,7 +30,7 @@ LEAST_NAME = 12.0
 TRACKING = 0.12
 GAP, LEAST_MARK = 1.2, 7.0
 OF_NAME_VARIANT, OF_NAME_IDENTITY, MOST_VARIANT, MOST_IDENTITY = 0.44, 0.4, 15.0, 12.0
-WIDE = 1.55  # From this width to height on, the mark stands beside the words.
+WIDE, WIDE_TO_COLOUR = 1.55, 1.15  # From this width to height on, the mark stands beside the words.
 THREADS = 2.0  # The height of the two threads with the paper beside them.
 BLANK_NAME = 24.0  # The line height of a title that is written by hand, in points.
 
@@ -40,7 +40,7 @@ class Drawing:
     """What is drawn on a label, in millimetres from its corner: the square of the mark, where the ground of the accent ends, threads.
 
     `on` is the part of the label that the front has: nothing is drawn beyond it. A side of 0 is no mark; `ground` is left, top, width and
-    height.
+    height. `leaves_along` are the edges along which leaves to colour in lie, from the top clockwise from 0.
     """
 
     design: Design
@@ -50,6 +50,7 @@ class Drawing:
     side: float = 0.0
     ground: tuple[float, float, float, float] | None = None
     threads: tuple[tuple[float, float, float], ...] = ()
+    leaves_along: tuple[int, ...] = (0,)
 
     @property
     def is_marked(self) -> bool:
@@ -104,13 +105,22 @@ def front_of(
     # Text stands as far from a border as it does from the edge of a label without one.
     border = border_to_colour(design) if to_fill_in else design.border * border_scale(label.width, label.height)
     inner = space.inside(max(0.0, border + GAP - rules.inset)) if border else space
+    if to_fill_in and design.ornament is Ornament.WREATH and not label.is_round:
+        # The leaves lie along the top alone: net contents need the width, and the lowest part of a label.
+        top = label.y + WREATH + GAP
+        inner = space.inside(CLEAR - rules.inset)
+        inner = replace(inner, y=top, height=inner.below - top)
     lettering = lettering_for(setter, text.name, design.face, design.leading, capitals=design.capitals)
     ground = _Ground(text, inner, label, rules, setter, design, lettering, to_fill_in)
     foot = _foot(ground, label)
     if foot is None:
         return None
     top = min(block.y for block in foot) - GAP - (THREADS if design.stripes else 0)
-    beside = design.ornament is not Ornament.WREATH and not space.is_round and space.width > WIDE * space.height
+    beside = (
+        design.ornament is not Ornament.WREATH
+        and not space.is_round
+        and space.width > (WIDE_TO_COLOUR if to_fill_in else WIDE) * space.height
+    )
     ways = _beside(ground, top) if beside else _stacked(ground, top)
     best: tuple[_Middle, tuple[Block, ...], Drawing] | None = None
     bare = 0.0
@@ -142,8 +152,7 @@ def _least(ground: _Ground) -> float:
 def _stacked(ground: _Ground, bottom: float) -> Iterator[tuple[_Middle, tuple[Block, ...], Drawing]]:
     """Give fronts with ever larger marks above the name, the first without one; they end where the name would be too small."""
     space, design = ground.space, ground.design
-    for share in (0.0, *reversed((*MARKS_TO_COLOUR, *MARKS) if ground.to_fill_in else MARKS)):
-        side = min(share * space.height, space.width)
+    for side in _sides(ground):
         if (design.ornament is Ornament.WREATH and side) or 0 < side < ground.least_mark:
             continue
         drawing, brand, top = _head(ground, side)
@@ -159,6 +168,15 @@ def _stacked(ground: _Ground, bottom: float) -> Iterator[tuple[_Middle, tuple[Bl
             if middle is None:
                 return
         yield middle, brand, drawing
+
+
+def _sides(ground: _Ground) -> list[float]:
+    """Give the sides of the marks that are tried above a name, the smallest first."""
+    space = ground.space
+    if not ground.to_fill_in:
+        return [share * space.height for share in (0.0, *reversed(MARKS))]
+    larger = sorted(min(share * space.height, space.width) for share in (*MARKS_TO_COLOUR, *MARKS))
+    return [0.0, ground.least_mark, *(side for side in larger if side > ground.least_mark)]
 
 
 def _head(ground: _Ground, side: float) -> tuple[Drawing, tuple[Block, ...], float]:
@@ -295,7 +313,7 @@ def _foot(ground: _Ground, label: Space) -> tuple[Block, ...] | None:
     """Set the net contents at the bottom, and what it is above them with the clear space between."""
     rules = ground.rules
     # A border below net contents is kept off by as much as other print would be.
-    edge = clear_above(rules) / 2 if ground.design.border else 0.0
+    edge = clear_above(rules) / 2 if ground.design.border and not ground.to_fill_in else 0.0
     net = _at_bottom(ground, ground.text.net, rules.net, ground.space.below - edge)
     if net is None or (rules.net_part is not None and net.y < label.below - rules.net_part * label.height):
         return None
@@ -328,7 +346,7 @@ def _dressed(drawing: Drawing, ground: _Ground, label: Space, middle: _Middle, f
     """Add what the design draws behind the words."""
     top = min(block.y for block in foot)
     if ground.design.ornament is Ornament.ON_GROUND:
-        below = min(middle.below + 1.0, top - 0.3)
+        below = min(max(middle.below, drawing.y + drawing.side) + 1.0, top - 0.3)
         return replace(drawing, ground=(label.x, label.y, label.width, below - label.y))
     if ground.design.stripes and not label.is_round:
         y = top - GAP - THREADS / 2
