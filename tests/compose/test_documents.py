@@ -113,7 +113,7 @@ def test_screen_and_paper_say_the_same(document: Callable[[str], str]) -> None:
     for name in ("salts--500-g", "bar--500-g-of-oils"):
         page, paper = (BeautifulSoup(document(f"print/first/take-home-{name}.{ending}"), "html.parser") for ending in ("html", "pdf"))
         sure(page.find("p", class_="pdf")).decompose()
-        assert words(str(page.find("article"))) == words(str(paper.body))
+        assert words(str(page.find(class_="sheet"))) == words(str(paper.body))
 
 
 def test_a_sheet_about_lye_has_first_aid_and_says_what_it_assumes(document: Callable[[str], str]) -> None:

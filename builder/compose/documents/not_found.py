@@ -1,7 +1,7 @@
 """The page that a host shows where there is none.
 
-Decided: its style stands in the page, and the policy of the page lets in that one style by its hash. Why: hosts show the page at any depth
-and under any folder, where no address of a file is sure to lead anywhere.
+Decided: its style and its icon stand in the page, whose policy lets in that one style by its hash, and pictures that are written out. Why:
+hosts show the page at any depth and under any folder, where no address of a file is sure to lead anywhere.
 """
 
 from base64 import b64encode
@@ -31,8 +31,13 @@ def compose_not_found(edition: Edition, studio: Studio, here: Address) -> Compos
         say("There is no page at this address. It may have moved, or the class is over."),
         Markup("").join(Markup("<li><a href='{}'>{}</a></li>").format(at.link_to(there), words) for there, words in links),
     )
-    around = replace(page_frame(edition, at, title, title), styles=(), style=_style(edition))
+    around = replace(page_frame(edition, at, title, title), styles=(), style=_style(edition), icon=_icon(edition))
     return Composed(title, TextPageView(around, title, str(text)))
+
+
+def _icon(edition: Edition) -> str:
+    drawn = edition.templates.source("styles/icon.svg")
+    return f"data:image/svg+xml;base64,{b64encode(drawn.encode()).decode()}"
 
 
 def _style(edition: Edition) -> OwnStyle:

@@ -1,0 +1,171 @@
+"""Every page in a real browser under the rules of axe-core (WCAG 2.2 A and AA) and ours: light, dark, narrow, on paper, in forced colours.
+
+axe-core finds some part of what WCAG asks for, by its makers' own word about half; what it cannot know (whether words say what they
+mean) was read by people. Forced colours and the medium of print are those that Chromium emulates.
+"""
+
+import re
+from itertools import pairwise
+from pathlib import Path
+
+import pytest
+from bs4 import BeautifulSoup, Tag
+
+from tests.browser import Browser
+from tests.published import published, soup
+from tests.site.looks import FOCUSED, SEEN, SMALL_TARGETS, SPACED, TOO_WIDE, UNSEEN, WHOLE, add_style, axe
+
+
+def site() -> Path:
+    return published()[0] / "site"
+
+
+def every_page() -> list[Path]:
+    return sorted(site().rglob("*.html"))
+
+
+def one_of_each() -> list[Path]:
+    """Give every page but those that differ from another in their rows alone: one for each question, and of sheets one for each recipe."""
+    taken: dict[str, Path] = {}
+    for page in every_page():
+        folder, name = page.relative_to(site()).parent.name, page.stem
+        taken.setdefault(f"{folder} {name.partition('-')[0]}" if folder == "find" else name.rpartition("--")[0] or name, page)
+    return list(taken.values())
+
+
+# A page of every template.
+CHOSEN = (
+    *("index", "classes", "dates", "classes/lotion-from-scratch", "find/how-demo", "ways-of-teaching", "visit", "gallery", "safety", "404"),
+    "classes/melt-and-pour-soap--take-home-window-bar--500-g",
+)
+
+
+def chosen() -> list[Path]:
+    return [site() / f"{name}.html" for name in CHOSEN]
+
+
+def told(found: dict[str, list[str]]) -> str:
+    return "\n".join(f"{where}: {one}" for where, all_of_it in found.items() for one in all_of_it)
+
+
+def name_of(page: Path) -> str:
+    return page.relative_to(site()).as_posix()
+
+
+def test_axe_finds_nothing_on_a_narrow_phone(chromium: Browser) -> None:
+    chromium.size(320, 700)
+    chromium.look(prefers_color_scheme="light")
+    found = {}
+    for page in one_of_each():
+        chromium.open(page)
+        found[name_of(page)] = axe(chromium, WHOLE)
+    assert len(found) > 25
+    assert not any(found.values()), told(found)
+
+
+@pytest.mark.parametrize(
+    ("width", "medium", "features"),
+    [
+        (1280, "", {"prefers_color_scheme": "light"}),
+        (1280, "", {"prefers_color_scheme": "dark"}),
+        (390, "", {"forced-colors": "active", "prefers_color_scheme": "dark"}),
+        (800, "print", {}),
+    ],
+    ids=["wide", "dark", "forced colours", "print"],
+)
+def test_axe_finds_nothing_in_other_lights(chromium: Browser, width: int, medium: str, features: dict[str, str]) -> None:
+    chromium.size(width)
+    chromium.look(medium, **features)
+    found = {}
+    for page in chosen():
+        chromium.open(page)
+        found[name_of(page)] = axe(chromium, UNSEEN if "forced-colors" in features else SEEN)
+    chromium.look()
+    assert not any(found.values()), told(found)
+
+
+def test_nothing_is_wider_than_a_narrow_phone_or_cut_off(chromium: Browser) -> None:
+    """320 CSS pixels are also a window of 1280 at 400 % (SC 1.4.10, note). Once more with the spacing that a reader may set (SC 1.4.12)."""
+    found = {}
+    chromium.size(320, 256, 4)
+    for page in every_page():
+        chromium.open(page)
+        found[name_of(page)] = [*chromium.evaluate(TOO_WIDE), *chromium.complaints]
+        add_style(chromium, SPACED)
+        found[f"{name_of(page)}, spaced"] = chromium.evaluate(TOO_WIDE)
+        outside = [address for address in chromium.asked_for if not address.startswith("file:")]
+        assert not outside, outside
+    assert len(found) > 80
+    assert not any(found.values()), told(found)
+
+
+@pytest.mark.parametrize("width", [320, 1280])
+def test_what_can_be_pressed_is_large_enough(chromium: Browser, width: int) -> None:
+    chromium.size(width)
+    found = {}
+    for page in chosen():
+        chromium.open(page)
+        found[name_of(page)] = chromium.evaluate(SMALL_TARGETS)
+    assert not any(found.values()), told(found)
+
+
+@pytest.mark.parametrize("name", ["index", "dates", "classes/lotion-from-scratch"])
+def test_by_keyboard_alone_one_sees_where_one_is(chromium: Browser, name: str) -> None:
+    """SC 2.4.1, 2.4.3, 2.4.7, 2.4.11: the first stop leads past the menu; every stop is seen."""
+    chromium.size(390, 700)
+    chromium.open(site() / f"{name}.html")
+    chromium.press_key("Tab")
+    first = chromium.evaluate(FOCUSED)
+    assert (first["words"], first["seen"], first["outlined"]) == ("Skip to the text", True, True)
+    chromium.press_key("Enter")
+    assert chromium.evaluate(FOCUSED)["main"]
+    chromium.press_key("Tab")
+    assert chromium.evaluate(FOCUSED)["inMain"]
+    for _ in range(25):
+        now = chromium.evaluate(FOCUSED)
+        assert now["name"] == "BODY." or (now["seen"] and (now["outlined"] or now["name"].startswith("INPUT"))), now
+        chromium.press_key("Tab")
+
+
+def test_nothing_moves_by_itself_and_nothing_is_kept(chromium: Browser) -> None:
+    """SC 2.2.2 and 2.3.3; PRIV-11 of the project: no cookies, no storage."""
+    chromium.open(site() / "classes.html")
+    assert chromium.evaluate("[document.getAnimations().length, document.cookie, document.scripts.length]") == [0, "", 0]
+
+
+def headings(page: BeautifulSoup) -> list[int]:
+    return [int(one.name[1]) for one in page.find_all(re.compile(r"h[1-6]"))]
+
+
+def test_structure_of_every_page() -> None:
+    """SC 1.3.1, 2.4.2, 2.4.6, 3.1.1: one first heading, no level left out, landmarks named, tables with heads, pictures with words."""
+    titles: dict[str, str] = {}
+    for path in every_page():
+        page, name = soup(path), name_of(path)
+        levels = headings(page)
+        assert levels.count(1) == 1 and levels[0] == 1, name
+        assert all(after <= before + 1 for before, after in pairwise(levels)), f"{name}: {levels}"
+        assert len(page.find_all("main")) == 1, name
+        assert all(nav.get("aria-label") or nav.get("aria-labelledby") for nav in page.find_all("nav")), name
+        assert all(image.has_attr("alt") for image in page.find_all("img")), name
+        for table in page.find_all("table"):
+            assert table.find("caption") or table.get("aria-labelledby") or table.get("aria-label"), f"{name}: {str(table)[:90]}"
+            assert all(head.get("scope") for head in table.find_all("th")), f"{name}: {str(table)[:90]}"
+        assert not page.select("[tabindex]:not([tabindex='0'], [tabindex='-1'])"), name
+        assert isinstance(page.html, Tag) and page.html["lang"] == "en-US", name
+        title = str(page.title and page.title.string)
+        assert title not in titles, f"{name} has the title of {titles.get(title)}"
+        titles[title] = name
+
+
+def test_two_ways_lead_to_every_page() -> None:
+    """SC 2.4.5."""
+    leads: dict[Path, set[Path]] = {page.resolve(): set() for page in every_page()}
+    for path in every_page():
+        for link in soup(path).find_all("a", href=True):
+            to = (path.parent / str(link["href"]).partition("#")[0]).resolve()
+            if to in leads and to != path.resolve():
+                leads[to].add(path.resolve())
+    few = [name_of(page) for page, sources in leads.items() if len(sources) < 2]
+    # A sheet to repeat a class at home is a step of that class, and the last page stands where there is none.
+    assert [name for name in few if name != "404.html" and "take-home" not in name] == []
