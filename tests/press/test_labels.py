@@ -65,7 +65,7 @@ def corners(sheet: PressedSheet) -> list[list[tuple[float, ...]]]:
         ]
 
 
-STOCKS = ("letter 3 x 6", "letter 2 x 4", "letter 2 x 3 round", "a4 3 x 4 square", "a4 2 x 3", "a4 tags")
+STOCKS = ("letter 3 x 10", "letter 2 x 5", "letter 3 x 6", "letter 2 x 4", "letter 2 x 3 round", "a4 3 x 4 square", "a4 2 x 3", "a4 tags")
 
 
 @pytest.mark.parametrize("name", STOCKS)

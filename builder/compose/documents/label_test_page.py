@@ -5,9 +5,11 @@ from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
 from builder.compose.frames import sheet_frame
 from builder.compose.label.label_texts import Paragraph, Run
+from builder.compose.label_layout.label_layout import LaidOut
 from builder.compose.label_layout.label_lines import Setter
 from builder.compose.label_layout.label_pages import cell_of, labels_view, place, shift_of
 from builder.compose.label_layout.label_sheets import known_stocks
+from builder.compose.scopes import LABELS
 from builder.compose.views.labels import CellView, LabelsView, MarkView
 from builder.model.label.label_sheet import LabelSheet
 from builder.model.studio import Studio
@@ -22,8 +24,12 @@ TEXT_AT, TEXT_WIDE, POINTS = (55.0, 40.0), 100.0, 9.0
 
 
 def compose_test_page(edition: Edition, studio: Studio, _: Address) -> Composed | None:
-    """Make a test page of each label sheet that is asked for, or of the first one of its paper; none where no class is published."""
-    stocks = _asked_for(studio) or list(known_stocks(studio))[:1]
+    """Make a test page of each label sheet that is asked for or used, or of the first one of its paper; none where no class is published.
+
+    Plain paper that is cut along printed marks needs none of its own.
+    """
+    used = (sheet for one in LABELS.all(edition) for label in one.labels[:1] for sheet in _sheets_of(label.laid_out) if not sheet.is_cut)
+    stocks = list({stock.name: stock for stock in (*_asked_for(studio), *used)}.values()) or list(known_stocks(studio))[:1]
     if not stocks or not edition.sheets:
         return None
     names = listed([f'"{stock.name}"' for stock in stocks])
@@ -40,6 +46,10 @@ def _asked_for(studio: Studio) -> list[LabelSheet]:
     wishes = (studio.profile.labels, *(a_class.labels for a_class in studio.classes.values()))
     found = (studio.label_sheets.get(fold(one.sheet)) for one in wishes if one.sheet)
     return list({stock.name: stock for stock in found if stock and stock.paper == studio.profile.paper}.values())
+
+
+def _sheets_of(laid: LaidOut) -> tuple[LabelSheet, ...]:
+    return (laid.stock, laid.back.stock) if laid.back else (laid.stock,)
 
 
 def _rulers(edition: Edition, stock: LabelSheet) -> CellView:

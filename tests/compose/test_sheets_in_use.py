@@ -1,0 +1,45 @@
+"""Sheets by their measures alone, and a test page for each that labels lie on."""
+
+from dataclasses import replace
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+
+from builder.model.label.label_sheet import PAPERS
+from tests.compose.conftest import FILES, read_edition, write_studio
+from tests.composing import composed
+
+INCH = Fraction(254, 10)
+
+
+@pytest.mark.parametrize(("name", "labels", "width", "height"), [("letter 3 x 10", 30, "2.625", "1"), ("letter 2 x 5", 10, "4", "2")])
+def test_sheets_of_thirty_and_of_ten_lie_in_the_middle_of_the_paper(
+    tmp_path: Path, name: str, labels: int, width: str, height: str
+) -> None:
+    """Sizes as stationers cut them: common practice, no source. Alike margins left and right, above and below, follow from the paper."""
+    sheet = read_edition(write_studio(tmp_path)).studio.label_sheets[name]
+    assert sheet.cells == labels and not sheet.is_cut
+    assert (sheet.width.millimetres, sheet.height.millimetres) == (Fraction(width) * INCH, Fraction(height) * INCH)
+    page_width, page_height = PAPERS["letter"]
+    across = sheet.columns * sheet.width.millimetres + (sheet.columns - 1) * sheet.across.millimetres
+    down = sheet.rows * sheet.height.millimetres + (sheet.rows - 1) * sheet.down.millimetres
+    assert page_width - across == 2 * sheet.left.millimetres and page_height - down == 2 * sheet.top.millimetres
+
+
+def test_every_sheet_on_which_labels_lie_has_a_test_page(tmp_path: Path) -> None:
+    edition = read_edition(write_studio(tmp_path))
+    (page,) = composed("label test page", edition)
+    assert "letter 3 x 6" in page.html and page.html.count('<div class="page">') == 1
+    asked_for = FILES["studio.yaml"].rstrip("\n") + "\nlabels: {sheet: letter 2 x 5}\n"
+    own = FILES["classes/first/class.yaml"].rstrip("\n") + "\nlabels: {sheet: letter 3 x 4 square}\n"
+    edition = read_edition(write_studio(tmp_path / "two", studio_yaml=asked_for, classes__first__class_yaml=own))
+    (page,) = composed("label test page", edition)
+    assert all(name in page.html for name in ("letter 2 x 5", "letter 3 x 4 square")) and page.html.count('<div class="page">') == 2
+
+
+def test_paper_that_is_cut_by_hand_needs_no_test_page(tmp_path: Path) -> None:
+    edition = read_edition(write_studio(tmp_path))
+    cut = {key: replace(sheet, is_cut=True) for key, sheet in edition.studio.label_sheets.items()}
+    (page,) = composed("label test page", replace(edition, studio=replace(edition.studio, label_sheets=cut)))
+    assert page.html.count('<div class="page">') == 1, "the first of the paper, for the scale of the printer"
