@@ -69,3 +69,15 @@ def test_an_earlier_batch_that_is_sound_is_met_in_silence(edition: Edition) -> N
 def test_a_batch_of_the_day_itself_is_none_from_before(edition: Edition) -> None:
     on = sure(edition.sheets[-1].date).on
     assert [one.name for one in only_findings(find_earlier_batches_amiss(shown(edition, made_on=on)))] == ["earlier-batch-unclear"]
+
+
+def test_without_a_cure_the_last_day_is_asked_for_only_where_it_is_counted_from_the_cure(edition: Edition) -> None:
+    sheet = shown(edition)
+    for keeps, found in (("12 months after the cure", ["earlier-batch-cure-unknown"]), ("12 months", []), ("", [])):
+        made = tuple(
+            replace(one, batch=replace(one.batch, recipe=replace(one.batch.recipe, keeps=keeps, cure=None)))
+            if one.batch.product.made_with_lye
+            else one
+            for one in sheet.made
+        )
+        assert [finding.name for finding in only_findings(find_earlier_batches_amiss(replace(sheet, made=made)))] == found

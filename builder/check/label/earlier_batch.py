@@ -20,6 +20,7 @@ from builder.rules.durability import durability_in
     CLASS,
     FindingKind("earlier-batch-unclear", STOP, "A date says of an earlier batch what no product of the class can mean."),
     FindingKind("earlier-batch-too-young", CAUTION, "Soap from an earlier batch has not had its time to cure on the day of the class."),
+    FindingKind("earlier-batch-cure-unknown", CAUTION, "Nothing says how long soap from an earlier batch cures, so its last day stays blank."),
 )
 def find_earlier_batches_amiss(plan: ClassPlan) -> Iterator[Finding]:
     """Look up which product is meant, and count from the day on which it was made."""
@@ -47,8 +48,23 @@ def find_earlier_batches_amiss(plan: ClassPlan) -> Iterator[Finding]:
             "Write the day on which the batch that is taken home was made.",
             about=about,
         )
+    elif meant[0].batch.recipe.cure is None and "cure" in meant[0].batch.recipe.keeps:
+        yield _cure_unknown(plan, meant[0], earlier)
     else:
         yield from _too_young(plan, meant[0], earlier)
+
+
+def _cure_unknown(plan: ClassPlan, made: MadeProduct, earlier: EarlierBatch) -> Finding:
+    recipe = made.batch.recipe
+    return caution(
+        "earlier-batch-cure-unknown",
+        earlier.place,
+        f'{recipe.name} keeps "{recipe.keeps}", and its recipe does not say how long it cures. So the last day on its label is a line to '
+        "write on, and nobody has worked out whether these bars have cured.",
+        'Write `cure:` in the recipe, such as `cure: {time: 6 weeks, loses: 12 %, measured: "how, when"}`; or accept it, and write the day '
+        "on each label by hand.",
+        about=frozenset({Labels(recipe.key, plan.studio_class.key)}),
+    )
 
 
 def _too_young(plan: ClassPlan, made: MadeProduct, earlier: EarlierBatch) -> Iterator[Finding]:
