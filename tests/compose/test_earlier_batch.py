@@ -14,7 +14,7 @@ from builder.compose.label_layout.label_plans import plan_labels
 from builder.model.dates.studio_class import Format
 from builder.model.label.earlier_batch import EarlierBatch
 from builder.model.recipe.quantity import Mass
-from builder.model.teaching.class_plan import ClassPlan
+from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from tests.compose.conftest import read_edition, write_studio
 from tests.making import only_findings, sure
 
@@ -74,10 +74,11 @@ def test_a_batch_of_the_day_itself_is_none_from_before(edition: Edition) -> None
 def test_without_a_cure_the_last_day_is_asked_for_only_where_it_is_counted_from_the_cure(edition: Edition) -> None:
     sheet = shown(edition)
     for keeps, found in (("12 months after the cure", ["earlier-batch-cure-unknown"]), ("12 months", []), ("", [])):
-        made = tuple(
-            replace(one, batch=replace(one.batch, recipe=replace(one.batch.recipe, keeps=keeps, cure=None)))
-            if one.batch.product.made_with_lye
-            else one
-            for one in sheet.made
-        )
+        made = tuple(keeping(one, keeps) for one in sheet.made)
         assert [finding.name for finding in only_findings(find_earlier_batches_amiss(replace(sheet, made=made)))] == found
+
+
+def keeping(made: MadeProduct, keeps: str) -> MadeProduct:
+    """Give a product whose recipe says so much of how it keeps, and nothing of a cure."""
+    recipe = replace(made.batch.recipe, keeps=keeps, cure=None)
+    return replace(made, batches=tuple(replace(one, sheet=replace(one.sheet, recipe=recipe)) for one in made.batches))

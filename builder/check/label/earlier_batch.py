@@ -20,7 +20,7 @@ from builder.rules.durability import durability_in
     CLASS,
     FindingKind("earlier-batch-unclear", STOP, "A date says of an earlier batch what no product of the class can mean."),
     FindingKind("earlier-batch-too-young", CAUTION, "Soap from an earlier batch has not had its time to cure on the day of the class."),
-    FindingKind("earlier-batch-cure-unknown", CAUTION, "Nothing says how long soap from an earlier batch cures, so its last day stays blank."),
+    FindingKind("earlier-batch-cure-unknown", CAUTION, "Nothing says how long soap from an earlier batch cures: its last day stays blank."),
 )
 def find_earlier_batches_amiss(plan: ClassPlan) -> Iterator[Finding]:
     """Look up which product is meant, and count from the day on which it was made."""
