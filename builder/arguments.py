@@ -111,6 +111,15 @@ def _add(commands: Any) -> None:
     recipe = _command(things, "recipe", "add a recipe of a kind of product", 'stillroom add recipe "Hedge lotion" --product lotion')
     recipe.add_argument("name", metavar="NAME", nargs="?", help="what you call it")
     recipe.add_argument("--product", metavar="KIND", help="its kind of product (`stillroom list kinds`)")
+    recipe.add_argument("--from", dest="table", type=Path, metavar="FILE", help="take its lines from a table of yours: .csv, .txt or .xlsx")
+    recipe.add_argument("--sheet", metavar="SHEET", help="with --from: which sheet of a workbook, where several have something in them")
+    recipe.add_argument("--column", metavar="HEAD", help="with --from: the head of the column with the amounts, where several have some")
+    recipe.add_argument(
+        "--means",
+        action="append",
+        metavar="THEIRS=OURS",
+        help='with --from: what a name in the table means, such as "lye=sodium hydroxide"',
+    )
     a_class = _command(things, "class", "add a class that makes a recipe", 'stillroom add class "A first lotion" --recipe hedge-lotion')
     a_class.add_argument("name", metavar="TITLE", nargs="?", help="its title")
     a_class.add_argument("--recipe", metavar="RECIPE", help="what is made (without it: the only recipe)")

@@ -16,7 +16,7 @@ def _start(options: argparse.Namespace) -> int:
 
 
 def _add(options: argparse.Namespace) -> int:
-    from builder.tasks.add import add
+    from builder.tasks.adding.add import add
 
     return add(options)
 

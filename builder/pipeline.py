@@ -26,7 +26,8 @@ from builder.model.document import Document
 from builder.model.finding import Finding
 from builder.model.held_back import NOTHING_HELD, HeldBack
 from builder.model.own_document import FaultyLayout
-from builder.model.recipe.recipe import AmountsAs, Recipe
+from builder.model.recipe.quantity import Share
+from builder.model.recipe.recipe import AmountsAs, DividedBy, Recipe
 from builder.model.recipe.size import MouldSize, OilsSize, Size, TotalSize
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
@@ -303,6 +304,22 @@ def weigh(folder: Path, recipe_key: str, size: Size | None, *, on: date) -> Outc
     held = what_is_held(own, studio)
     batch = None if held.holds(WholeRecipe(recipe_key)) else sheet
     return replace(outcome, findings=tuple(_sorted([*findings, *own])), held=held, batch=batch)
+
+
+def with_another_superfat(folder: Path, recipe_key: str, superfat: Share, *, on: date) -> tuple[WorkedBatch | None, WorkedBatch | None]:
+    """Work out a recipe that states its lye by weight as it is written, and the same oils with lye for a superfat.
+
+    None where it cannot be worked out. Nothing is checked: too much lye is what may be told.
+    """
+    examined = _examine(folder, on, lessons=False)
+    studio, recipe = examined.studio, examined.studio.recipes.get(recipe_key)
+    if recipe is None or recipe.lye is None or examined.unsound.holds(WholeRecipe(recipe_key)):
+        return None, None
+    written = reckon_recipe(studio, recipe, TotalSize(weight_as_written(studio, recipe)))
+    by_weight = DividedBy.WEIGHT if len(recipe.lye.alkalis) > 1 else recipe.lye.divided_by
+    alkalis = tuple(replace(one, weighs=None) for one in recipe.lye.alkalis)
+    anew = replace(recipe, lye=replace(recipe.lye, superfat=superfat, alkalis=alkalis, divided_by=by_weight))
+    return written, reckon_recipe(studio, anew, OilsSize(written.grams.oils))
 
 
 def shop(folder: Path, period: Period, *, on: date) -> Outcome:

@@ -14,8 +14,8 @@ from builder.reference.terms import terms
 
 # In the order in which a studio comes to need them; each is `content/reference/KEY.md`.
 TOPICS = (
-    "by-hand", "soap", "portions", "lessons", "watching", "dates", "choices", "labels", "buying", "cards", "pictures",
-    "documents", "checks", "figures", "sums", "tables", "commands", "json", "installing",
+    "by-hand", "notebook", "soap", "portions", "lessons", "watching", "dates", "choices", "labels", "buying", "cards",
+    "pictures", "documents", "checks", "figures", "sums", "tables", "commands", "json", "installing",
 )  # fmt: skip
 START, FINDINGS, WORDS, SUMS, OWN = "index", "findings", "words", "sums", "documents"
 _SHIPPED = "They lie with the program; `stillroom list` and `stillroom explain` show what is in them. Yours stand on your shelf."

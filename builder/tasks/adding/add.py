@@ -2,12 +2,13 @@
 
 import argparse
 import sys
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from pathlib import Path
 from typing import TypeVar
 
 from builder.arguments import ANY_SHAPE
+from builder.model.finding import Finding
 from builder.model.recipe.recipe import CODE_LETTERS
 from builder.model.studio import Studio
 from builder.press.new_files import replace_text
@@ -19,6 +20,7 @@ from builder.start.added import SHELF_CONTAINERS, card_file, with_container, wit
 from builder.start.files import recipe_file
 from builder.start.language_file import language_file
 from builder.start.starters import card_kinds, has_starter
+from builder.tasks.adding.notebook import compare_lye, recipe_of_notebook
 from builder.tasks.drafts import studio_in
 from builder.tasks.editor import refresh
 from builder.tasks.place import studio_folder
@@ -35,14 +37,39 @@ def add(options: argparse.Namespace) -> int:
     folder = studio_folder(options.studio)
     if not (folder / "studio.yaml").is_file():
         raise CommandError(f"{folder} is no studio: it has no studio.yaml. `stillroom start FOLDER` begins one")
-    changed = _THINGS[options.thing](options, folder, studio_in(folder))
+    studio = studio_in(folder)
+    if options.thing == "recipe" and options.table is not None:
+        return _recipe_of_notebook(options, folder, studio)
+    return status_of(_reported(folder, _THINGS[options.thing](options, folder, studio)))
+
+
+def _reported(folder: Path, changed: tuple[str, ...]) -> Sequence[Finding]:
     refresh(folder)
     for name in changed:
         say(open_console(), f"{folder / name}")
-    return status_of(report(folder))
+    return report(folder)
 
 
 def _recipe(options: argparse.Namespace, folder: Path, studio: Studio) -> tuple[str, ...]:
+    if options.means or options.sheet or options.column:
+        raise CommandError("--means, --sheet and --column go with --from")
+    name, product = _name_and_kind(options, studio)
+    files = recipe_file(name, product, workshop(studio), _code_of(plain_name(name), studio))
+    write(folder, files)
+    return tuple(files)
+
+
+def _recipe_of_notebook(options: argparse.Namespace, folder: Path, studio: Studio) -> int:
+    name, product = _name_and_kind(options, studio)
+    code = _code_of(plain_name(name), studio)
+    files, recipe = recipe_of_notebook(options, name, studio.products[product], studio, workshop(studio), code)
+    write(folder, files)
+    found = _reported(folder, tuple(files))
+    compare_lye(folder, plain_name(name), recipe)
+    return status_of(found)
+
+
+def _name_and_kind(options: argparse.Namespace, studio: Studio) -> tuple[str, str]:
     kinds = tuple(name for name in studio.products if has_starter(name))
     name = _answer(options, "name", "NAME", "What do you call it?", answers.read_text)
     product = _answer(
@@ -52,9 +79,7 @@ def _recipe(options: argparse.Namespace, folder: Path, studio: Studio) -> tuple[
         f"What kind of product is it? {', '.join(kinds)}",
         answers.one_of(kinds, "kind of product that can be begun here", studio.synonyms.kinds),
     )
-    files = recipe_file(name, product, workshop(studio), _code_of(plain_name(name), studio))
-    write(folder, files)
-    return tuple(files)
+    return name, product
 
 
 def _code_of(key: str, studio: Studio) -> str:

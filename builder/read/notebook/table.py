@@ -1,0 +1,27 @@
+"""A table before anybody knows what stands in it, and what is wrong with it, all at once."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+
+class NotebookError(Exception):
+    """What keeps a table from being read: every problem found, each with its line and what to do."""
+
+    def __init__(self, problems: Iterable[str]) -> None:
+        """Keep the problems."""
+        self.problems = tuple(problems)
+        super().__init__("\n".join(self.problems))
+
+
+@dataclass(frozen=True)
+class Table:
+    """The lines of a table, each with its number in the file, from 1. `has_points`: its decimal mark is a point for sure."""
+
+    lines: tuple[tuple[int, tuple[str, ...]], ...]
+    has_points: bool = False
+
+
+def without_empty(lines: Iterable[tuple[int, Iterable[str]]]) -> tuple[tuple[int, tuple[str, ...]], ...]:
+    """Leave out lines in which nothing stands, and the room around each text."""
+    tidied = ((number, tuple(" ".join(cell.split()) for cell in cells)) for number, cells in lines)
+    return tuple((number, cells) for number, cells in tidied if any(cells))

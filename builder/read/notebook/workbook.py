@@ -1,0 +1,107 @@
+"""A sheet of a workbook (.xlsx) becomes a table as its author sees it: what is hidden, merged, a date or without a result is told.
+
+Decided: a number is taken with 12 digits that count. Why: a spreadsheet keeps binary fractions, and 0.1 + 0.2 stands there as
+0.30000000000000004; no scale shows 12 digits.
+
+Decided: openpyxl works with defusedxml, which refuses entities, and a workbook that unpacks to far more than a table is not opened. Why:
+the file may come from anybody.
+"""
+
+import io
+import zipfile
+from collections.abc import Iterator, Sequence
+from datetime import date, time, timedelta
+from decimal import Context, Decimal
+from re import IGNORECASE, compile
+from typing import Any
+from warnings import catch_warnings, simplefilter
+
+import openpyxl
+
+from builder.read.notebook.table import NotebookError, Table, without_empty
+
+_MOST_BYTES_UNPACKED = 30_000_000
+_MOST_LINES, _MOST_CELLS = 2_000, 100
+_TWELVE = Context(prec=12)
+_UNIT = compile(r'["\s](g|kg|oz|lb)"?\s*$', IGNORECASE)
+
+
+def read_workbook(data: bytes, sheet: str | None) -> Table:
+    """Read the bytes of a workbook: the sheet of that name, or the only one with something in it. Raises NotebookError."""
+    _refuse_what_swells(data)
+    try:
+        # With what formulas came to, and with the formulas: one that has no result stands in the first as an empty cell.
+        with catch_warnings():
+            simplefilter("ignore")  # what it does not take over from a workbook is nothing that we read
+            results = openpyxl.load_workbook(io.BytesIO(data), data_only=True)
+            written = openpyxl.load_workbook(io.BytesIO(data))
+    except Exception as error:  # openpyxl raises whatever it meets in a file that is broken
+        raise NotebookError([f"this workbook cannot be opened ({type(error).__name__}): save it anew as .xlsx, or as CSV UTF-8"]) from None
+    name = _sheet_meant(results, sheet)
+    problems = list(_not_as_seen(results[name], written[name]))
+    if problems:
+        raise NotebookError(problems)
+    return Table(without_empty((number, map(_text_of, cells)) for number, cells in enumerate(results[name].iter_rows(), 1)), True)
+
+
+def _refuse_what_swells(data: bytes) -> None:
+    try:
+        with zipfile.ZipFile(io.BytesIO(data)) as packed:
+            swollen = sum(one.file_size for one in packed.infolist()) > _MOST_BYTES_UNPACKED
+    except zipfile.BadZipFile:
+        raise NotebookError(["this is no workbook of the kind .xlsx: save it anew as .xlsx, or as CSV UTF-8"]) from None
+    if swollen:
+        raise NotebookError(["this workbook unpacks to far more than a recipe: copy the recipe into a workbook of its own"])
+
+
+def _sheet_meant(book: Any, sheet: str | None) -> str:
+    sheets: dict[str, Any] = {one.title: one for one in book.worksheets}
+    if sheet is not None:
+        if sheet not in sheets:
+            raise NotebookError([f'there is no sheet "{sheet}"; there are: {", ".join(sheets)}'])
+        return sheet
+    filled = [name for name, one in sheets.items() if any(cell.value is not None for row in one.iter_rows() for cell in row)]
+    if len(filled) != 1:
+        said = f"there are {len(filled)} sheets: say which with --sheet: {', '.join(filled)}" if filled else "no sheet has anything in it"
+        raise NotebookError([said])
+    return filled[0]
+
+
+def _not_as_seen(sheet: Any, written: Any) -> Iterator[str]:
+    if sheet.max_row > _MOST_LINES or sheet.max_column > _MOST_CELLS:
+        yield f"the sheet has {sheet.max_row} lines and {sheet.max_column} columns: copy the recipe into a sheet of its own"
+        return
+    for merged in sheet.merged_cells.ranges:
+        if merged.max_row > merged.min_row:
+            yield f"{merged.coord}: these cells are merged over several lines, and nobody can tell for which the text holds: part them"
+    for row in sheet.iter_rows():
+        filled = [cell for cell in row if cell.value is not None]
+        if filled and sheet.row_dimensions[row[0].row].hidden:
+            yield f"line {row[0].row}: this line is hidden: show it, or remove it"
+        yield from _of_cells(filled, row, written)
+
+
+def _of_cells(filled: Sequence[Any], row: Sequence[Any], written: Any) -> Iterator[str]:
+    for cell in row:
+        source = written[cell.coordinate].value
+        if cell.value is None and isinstance(source, str) and source.startswith("="):
+            yield f"{cell.coordinate}: a formula whose result is not in the file: open it in your spreadsheet and save it"
+    for cell in filled:
+        if isinstance(cell.value, date | time | timedelta):
+            yield f"{cell.coordinate}: a date stands here, as spreadsheets make of amounts like 3/4: write it anew as a number"
+        elif cell.data_type == "e":
+            yield f"{cell.coordinate}: {cell.value} is an error of the spreadsheet: correct it"
+
+
+def _text_of(cell: Any) -> str:
+    """Give a cell as it is shown: a percentage with its sign, and the unit that its format writes."""
+    value = cell.value
+    if value is None:
+        return ""
+    if isinstance(value, bool) or not isinstance(value, int | float):
+        return str(value)
+    shown = cell.number_format or ""
+    number = _TWELVE.create_decimal(Decimal(repr(value))) * (100 if "%" in shown else 1)
+    text = format(_TWELVE.create_decimal(number).normalize(_TWELVE), "f")
+    unit = _UNIT.search(shown)
+    return f"{text} %" if "%" in shown else f"{text} {unit[1]}" if unit else text

@@ -1,0 +1,1 @@
+"""`stillroom add`: one thing more in a studio."""
