@@ -124,19 +124,31 @@ def test_labels_begin_where_the_sheet_is_used_up_and_those_of_the_next_product_o
     assert after[0].style == other[0].style
 
 
-def test_borders_to_colour_in_differ_from_one_to_the_next() -> None:
-    plan = at(PARTY, 3)
-    wishes = replace(LABELLED.profile.labels, tags=True)
-    edition = replace(edition_of(plan), studio=replace(LABELLED, profile=replace(LABELLED.profile, labels=wishes)))
-    tags = [cell.art for cell in cells_of(sure(compose_tags(edition, plan, HERE)).view)]
-    assert len(tags) == len(set(tags)) == 3
-    colour = replace(LABELLED.profile.labels, to_colour=True)
-    edition = replace(edition, studio=replace(LABELLED, profile=replace(LABELLED.profile, labels=colour)))
+def with_labels(plan: ClassPlan, *, tags: bool = False, to_colour: bool = False) -> Edition:
+    labels = replace(LABELLED.profile.labels, tags=tags, to_colour=to_colour)
+    return replace(edition_of(plan), studio=replace(LABELLED, profile=replace(LABELLED.profile, labels=labels)))
+
+
+def test_a_tag_bears_the_mark_of_what_its_student_takes_home() -> None:
+    plan = at(PARTY, 3, THREE)
+    view = sure(compose_tags(with_labels(plan, tags=True), plan, HERE)).view
+    lavender, without, lavender_too = [cell.drawing_html for cell in cells_of(view) if cell.drawing_html]
+    assert lavender == lavender_too != without
+
+
+def test_a_panel_to_colour_in_bears_the_mark_of_what_is_in_its_jar() -> None:
+    edition = with_labels(at(PARTY, 3, THREE), to_colour=True)
     for one in LABELS.all(edition):
         bare = replace(one, labels=tuple(replace(each, laid_out=replace(each.laid_out, drawings=())) for each in one.labels))
-        art = [cell.art for cell in cells_of(compose_labels(edition, bare, HERE).view) if cell.art]
-        assert len(art) == len(one.labels)
-        assert one.labels[0].laid_out.stock.is_round or len(set(art)) > 1
+        drawn = [cell.drawing_html for cell in cells_of(compose_labels(edition, bare, HERE).view) if cell.drawing_html]
+        jars = [(each.plan.name, each.jar.variant.chosen) for each in one.labels]
+        assert len(set(jars)) > 1
+        assert len({drawing for drawing, jar in zip(drawn, jars, strict=True) if jar == jars[0]}) == 1
+        # A petal for each ingredient, and for each option that was taken.
+        petals = [int(sure(re.search(r"(\d+) petals", drawing))[1]) for drawing in drawn]
+        taken = [sum(option is not None for _, option in each.jar.variant.chosen) for each in one.labels]
+        assert petals == [len(each.plan.made.batch.recipe.lines) + more for each, more in zip(one.labels, taken, strict=True)]
+        assert len(set(taken)) > 1
 
 
 def test_labels_are_counted_for_each_kind_of_container_by_itself() -> None:
