@@ -7,6 +7,7 @@ from pathlib import Path
 from builder.cache import made_once
 from builder.model.label.typeface import Typeface
 from builder.press.fonts import DISPLAY, display_file, font_file
+from builder.press.kerning import kerning_of
 
 FAMILY = "Fira Sans Condensed"
 CUTS = {"regular": "Regular", "bold": "Bold"}
@@ -20,11 +21,11 @@ def typefaces_of_labels() -> dict[str, Typeface]:
 
 def _measured() -> dict[str, Typeface]:
     text = {name: measure_typeface(font_file(FAMILY, cut)) for name, cut in CUTS.items()}
-    return text | {name: measure_typeface(display_file(name)) for name in DISPLAY}
+    return text | {name: measure_typeface(display_file(name), kerned=True) for name in DISPLAY}
 
 
-def measure_typeface(file: Path) -> Typeface:
-    """Measure one font file."""
+def measure_typeface(file: Path, *, kerned: bool = False) -> Typeface:
+    """Measure one font file; with its kerning, if it is set with it."""
     from fontTools.pens.boundsPen import BoundsPen
     from fontTools.ttLib import TTFont
 
@@ -41,4 +42,5 @@ def measure_typeface(file: Path) -> Typeface:
             capital=height("H"),
             small_o=height("o"),
             figure=min(height(figure) for figure in "0123456789"),
+            kerning=kerning_of(font) if kerned else {},
         )

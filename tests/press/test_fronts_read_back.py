@@ -184,7 +184,7 @@ def test_letters_are_as_high_as_the_law_asks_for_and_net_contents_stand_at_the_b
         found = printed(block, at, x, y, page)
         small = [one.bottom - one.top for one in found if one.text == "o"]
         capitals = [one.bottom - one.top for one in found if one.text in "BDEFHIKLMNPRTUXZ"]
-        is_net = any(run.text.startswith(("Net", "7.55 fl oz")) for run in block.lines[0])
+        is_net = any(run.text.startswith(("Net", "7.55")) for run in block.lines[0])
         bound = least if is_net else SIXTEENTH
         if any(letter.islower() for letter in said):
             assert all(one >= bound - MEASURED for one in small), (said, min(small))
@@ -209,6 +209,6 @@ def test_a_front_says_what_it_is_and_how_much_and_its_name_is_the_largest(recipe
         assert "".join(text.casefold().split()) in said, text
     for front in {one.laid_out.cells[one.number][0] for one in labelled.labels}:
         sizes = {"".join(run.text for line in block.lines for run in line): block.points for block in front}
-        of_net = max(size for text, size in sizes.items() if text.startswith(("Net", "7.55 fl oz")))
-        others = [size for text, size in sizes.items() if not text.startswith(("Net", "7.55 fl oz"))]
+        of_net = max(size for text, size in sizes.items() if text.startswith(("Net", "7.55")))
+        others = [size for text, size in sizes.items() if not text.startswith(("Net", "7.55"))]
         assert of_net <= 0.7 * max(others) + 0.01 or labelled.plan.studio_class.labels.to_colour

@@ -127,6 +127,31 @@ def test_text_is_as_wide_as_the_layout_believes(engine: Engine, edition: Edition
     assert (chars[-1]["x1"] - chars[0]["x0"]) / MM == pytest.approx(setter.width(text, False, 8.25), abs=0.05)
 
 
+NAMES_TO_MEASURE = (
+    "AVATAR & To Wax, LTV",
+    "Yarrow We Toffee rye",
+    "Kitchen garden bar",
+    "P. F. Tea, A.V. 11 17",
+    "“Fête” d’été à Kerkrade",
+)
+
+
+@pytest.mark.parametrize("face", sorted(set(FACES) - {"regular", "bold"}))
+@pytest.mark.parametrize("text", NAMES_TO_MEASURE)
+def test_names_are_set_with_kerning_and_are_as_wide_as_the_layout_believes(engine: Engine, edition: Edition, face: str, text: str) -> None:
+    """Held against the PDF: where its engine begins each letter is what the layout has worked out, to a tenth of a millimetre."""
+    block = Block(5, 5, 180, 24, ((Run(text),),), face)
+    sheet = press(engine, edition, edition.studio.label_sheets["letter 1 x 2"], [cell_of((block,))])
+    with pdfplumber.open(io.BytesIO(sheet.pdf)) as pdf:
+        chars = [char for char in pdf.pages[0].chars if char["text"].strip()]
+    (first, *_) = chars
+    solid = [(at, letter) for at, letter in enumerate(text) if letter.strip()]
+    assert [char["text"] for char in chars] == [letter for _, letter in solid]
+    for char, (at, letter) in zip(chars, solid, strict=True):
+        believed = FACES[face].width(text[: at + 1], 24) - FACES[face].width(letter, 24)
+        assert (char["x0"] - first["x0"]) / MM == pytest.approx(believed, abs=0.1), text[: at + 1]
+
+
 def test_text_that_runs_over_its_edge_is_told(engine: Engine, edition: Edition) -> None:
     block = Block(5, 5, 20, 9, ((Run("Helianthus Annuus (Sunflower) Seed Oil"),),))
     sheet = press(engine, edition, edition.studio.label_sheets["letter 2 x 4"], [cell_of((block,))])

@@ -78,7 +78,7 @@ def _block(block: Block) -> BlockView:
     style = (
         f"left:{block.x:.4f}mm;top:{block.y:.4f}mm;width:{block.width:.4f}mm;font-size:{block.points:.2f}pt;line-height:{block.leading:g}"
     )
-    style += f";font-family:'{block.face}'" if block.face else ""
+    style += f";font-family:'{block.face}';font-kerning:normal" if block.face else ""
     style += ";text-align:center" if block.is_centred else ""
     style += f";letter-spacing:{block.tracking:g}em" if block.tracking else ""
     return BlockView(style, tuple(_line(line) for line in block.lines))

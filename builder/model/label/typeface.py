@@ -1,9 +1,10 @@
 """A typeface as its outlines have it: how wide each letter is, and how high the letters are by which a law measures type."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 from functools import cached_property
+from itertools import pairwise
 
 POINT = 25.4 / 72
 
@@ -17,12 +18,16 @@ class MeasuredOn(StrEnum):
 
 @dataclass(frozen=True)
 class Typeface:
-    """One face. Widths and heights are parts of the type size (em), from the font's own outlines; `figure` is the lowest of ten."""
+    """One face. Widths and heights are parts of the type size (em), from the font's own outlines; `figure` is the lowest of ten.
+
+    `kerning` is what stands between two letters beyond their widths, where the face is set with it.
+    """
 
     widths: Mapping[int, float]
     capital: float
     small_o: float
     figure: float
+    kerning: Mapping[tuple[int, int], float] = field(default_factory=dict)
 
     @cached_property
     def widest(self) -> float:
@@ -30,8 +35,11 @@ class Typeface:
         return max(self.widths.values())
 
     def width(self, text: str, points: float) -> float:
-        """Give the width of a text in millimetres, set without kerning."""
-        return sum(self.widths.get(ord(letter), self.widest) for letter in text) * points * POINT
+        """Give the width of a text in millimetres."""
+        wide = sum(self.widths.get(ord(letter), self.widest) for letter in text)
+        if self.kerning:
+            wide += sum(self.kerning.get((ord(one), ord(other)), 0.0) for one, other in pairwise(text))
+        return wide * points * POINT
 
     def size_for(self, text: str, millimetres: float, measured_on: MeasuredOn) -> float:
         """Give the type size in points at which a text is as high as that."""
