@@ -1,0 +1,63 @@
+"""Pages as Chromium prints them, on both papers: a class is a page, the catalogue a programme of two, and each says of which day it is."""
+
+import io
+from pathlib import Path
+
+import pytest
+from pypdfium2 import PdfDocument
+
+from tests.browser import Browser
+from tests.published import published, soup, squeeze
+
+LETTER, A4 = (8.5, 11.0), (210 / 25.4, 297 / 25.4)
+ADDRESS = "https://wrenlow.example/"
+
+
+def class_pages() -> list[Path]:
+    return [page for page in sorted((published()[0] / "site/classes").glob("*.html")) if "--" not in page.name]
+
+
+def printed(chromium: Browser, page: Path, paper: tuple[float, float]) -> list[str]:
+    chromium.open(page)
+    pdf = PdfDocument(io.BytesIO(chromium.pdf(*paper)))
+    return [squeeze(sheet.get_textpage().get_text_bounded().replace("\x02", "-")) for sheet in pdf]
+
+
+@pytest.mark.parametrize("paper", [LETTER, A4], ids=["letter", "A4"])
+def test_a_class_is_one_page(chromium: Browser, paper: tuple[float, float]) -> None:
+    pages = class_pages()
+    assert len(pages) == 8
+    for page in pages:
+        sheets = printed(chromium, page, paper)
+        assert len(sheets) == 1, page.name
+        assert "This page is of January 2, 2027." in sheets[0]
+        assert f"{ADDRESS}classes/{page.name}" in sheets[0]
+        shown = soup(page)
+        price = shown.select_one(".quick .price")
+        assert price and price.get_text() in sheets[0]
+        for risk in shown.select(".risks b"):
+            assert squeeze(risk.get_text()) in sheets[0], f"{page.name} does not print: {risk.get_text()}"
+
+
+@pytest.mark.parametrize("paper", [LETTER, A4], ids=["letter", "A4"])
+def test_the_catalogue_is_a_programme_of_two_pages(chromium: Browser, paper: tuple[float, float]) -> None:
+    page = published()[0] / "site/classes.html"
+    sheets = printed(chromium, page, paper)
+    assert len(sheets) == 2
+    whole = " ".join(sheets)
+    for card in soup(page).select(".card"):
+        title, price = card.select_one("h2"), card.find(string=lambda text: text.startswith("$"))
+        assert title and squeeze(title.get_text()) in whole
+        assert price and price in whole
+    assert f"{ADDRESS}classes.html" in sheets[1]
+    assert "This page is of January 2, 2027." in sheets[1]
+
+
+def test_what_is_folded_on_the_screen_is_printed(chromium: Browser) -> None:
+    """CSS Pseudo-Elements Level 4, `::details-content`: on paper nothing can be opened."""
+    page = next(one for one in sorted((published()[0] / "site").rglob("*--take-home-*.html")))
+    folded = soup(page).find_all("details")
+    text = " ".join(printed(chromium, page, LETTER))
+    for one in folded:
+        assert squeeze(one.get_text(" "))[:60] in text
+    assert "Weigh everything" in text
