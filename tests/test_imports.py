@@ -57,6 +57,7 @@ DOORS = {
     "watchfiles": ("preview/watching.py",),
     "fontTools": ("press/",),
     "rich": ("terminal/",),
+    "pyphen": ("words/hyphens.py",),
     "openpyxl": ("read/notebook/workbook.py",),
     "icalendar": ("compose/machines/calendar.py",),
 }

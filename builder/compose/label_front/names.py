@@ -9,6 +9,7 @@ from itertools import combinations
 
 from builder.compose.label.label_texts import Run
 from builder.compose.label_layout.label_lines import Block, Setter, line_height
+from builder.words.hyphens import breaks_of, broken_at
 
 MOST_LINES, MOST_WORDS, STEP = 4, 9, 0.5
 
@@ -38,12 +39,30 @@ def lettering_for(setter: Setter, name: str, face: str, leading: float, *, capit
 def rows_of(setter: Setter, name: str, lettering: Lettering, points: float, width_of: Callable[[int, int], float]) -> list[str] | None:
     """Break a name into rows, the fewest that fit, and of these the evenest; None where none do.
 
+    A word is broken only by a setter that does so, where nothing else fits.
+
     `width_of` says how wide one of so many rows may be.
     """
+    shown = lettering.shown(name)
+    rows = _fitting(setter, [shown], lettering, points, width_of)
+    return rows if rows or not setter.hyphenates else _fitting(setter, list(_hyphenated(shown)), lettering, points, width_of)
+
+
+def _hyphenated(name: str) -> Iterator[str]:
+    """Give a name with its longest word broken, a way for each place; the parts are words of their own, the first with a hyphen."""
+    words = name.split(" ")
+    longest = max(range(len(words)), key=lambda at: len(words[at]))
+    for at in breaks_of(words[longest]):
+        yield " ".join((*words[:longest], *broken_at(words[longest], at), *words[longest + 1 :]))
+
+
+def _fitting(
+    setter: Setter, names: list[str], lettering: Lettering, points: float, width_of: Callable[[int, int], float]
+) -> list[str] | None:
     face = setter.faces[lettering.face]
     for count in range(1, MOST_LINES + 1):
         fitting = []
-        for rows in _broken(lettering.shown(name), count):
+        for rows in (rows for name in names for rows in _broken(name, count)):
             widths = [face.width(row, points) for row in rows]
             if all(wide <= width_of(number, count) for number, wide in enumerate(widths)):
                 fitting.append((max(widths) - min(widths), rows))

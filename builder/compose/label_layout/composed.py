@@ -104,17 +104,20 @@ class _Faces:
 
     def __hash__(self) -> int:
         """Give what is alike for the same faces."""
-        return id(self.setter.faces)
+        return hash((id(self.setter.faces), self.setter.hyphenates))
 
     def __eq__(self, other: object) -> bool:
         """Say whether the faces are the same."""
-        return isinstance(other, _Faces) and other.setter.faces is self.setter.faces
+        if not isinstance(other, _Faces):
+            return False
+        return other.setter.faces is self.setter.faces and other.setter.hyphenates == self.setter.hyphenates
 
 
 @lru_cache(4096)
 def _front(text: LabelText, space: Space, label: Space, rules: Rules, faces: _Faces, design: Design, to_fill_in: bool) -> Front | None:
     """Compose a front: the same one for every date of a class, since nothing on it is of one day."""
-    return front_of(text, space, label, rules, faces.setter, design, to_fill_in=to_fill_in)
+    each = (front_of(text, space, label, rules, setter, design, to_fill_in=to_fill_in) for setter in faces.setter.in_turn)
+    return next((front for front in each if front), None)
 
 
 def _with_backs(
@@ -122,7 +125,8 @@ def _with_backs(
 ) -> LaidOut | None:
     texts = dict.fromkeys(text for text, _ in labels)
     points = rules.text
-    backs = _backs(texts, way.back, points, rules, setter)
+    found = ((one, backs) for one in setter.in_turn if (backs := _backs(texts, way.back, points, rules, one)) is not None)
+    setter, backs = next(found, (setter, None))
     if backs is None:
         return None
     size = LARGEST

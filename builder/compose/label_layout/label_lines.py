@@ -1,7 +1,7 @@
 """Text broken into lines by the widths of its letters, so that what fits is known before anything is printed."""
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 from itertools import pairwise
 from math import ceil, inf
@@ -9,6 +9,7 @@ from math import ceil, inf
 from builder.compose.label.label_texts import Paragraph, Run
 from builder.model.label.typeface import POINT, Typeface
 from builder.model.remembered import remembered
+from builder.words.hyphens import breaks_of, broken_at
 
 LEADING = 1.09
 # How many paragraphs are remembered: those of some hundred labels.
@@ -83,25 +84,51 @@ class _Text:
 
 @dataclass(frozen=True)
 class Setter:
-    """Sets text in the two faces of the labels; remembers the words of each paragraph, and its lines at a size and width."""
+    """Sets text in the two faces of the labels; remembers the words of each paragraph, and its lines at a size and width.
+
+    `hyphenates`: a word that alone is wider than its line is broken.
+    """
 
     faces: Mapping[str, Typeface]
+    hyphenates: bool = False
     known: dict[Paragraph, _Text] = field(default_factory=dict)
     known_by_identity: dict[int, _Text] = field(default_factory=dict)
+
+    @property
+    def in_turn(self) -> tuple["Setter", ...]:
+        """Give what is tried: one that breaks no word, before one that does."""
+        return (setter_of(self.faces), self) if self.hyphenates else (self,)
 
     def width(self, text: str, bold: bool, points: float) -> float:
         """Give the width of a text in millimetres."""
         return self.faces["bold" if bold else "regular"].width(text, points)
 
     def lines(self, paragraph: Paragraph, points: float, width: float) -> tuple[Paragraph, ...] | None:
-        """Break a paragraph into lines of at most that width; None where a word alone is wider."""
+        """Break a paragraph into lines of at most that width; None where a word alone is wider and may not be broken."""
         text = self._text(paragraph)
         ends = self._ends(text, points, width)
+        if ends is None and self.hyphenates:
+            text = self._text(self._hyphenated(paragraph, points, width))
+            ends = self._ends(text, points, width)
         if ends is None:
             return None
         if ends not in text.lines:
             text.lines[ends] = _cut(text.words, ends)
         return text.lines[ends]
+
+    def _hyphenated(self, paragraph: Paragraph, points: float, width: float) -> Paragraph:
+        """Break each word that is wider than a line: a space stands at the break, behind its hyphen."""
+        return tuple(
+            run if run.blank else replace(run, text=" ".join(self._pieces(word, run.bold, points, width) for word in run.text.split(" ")))
+            for run in paragraph
+        )
+
+    def _pieces(self, word: str, bold: bool, points: float, width: float) -> str:
+        if self.width(word, bold, points) <= width:
+            return word
+        parts = (broken_at(word, at) for at in breaks_of(word))
+        first, rest = next((both for both in parts if self.width(both[0], bold, points) <= width), (word, ""))
+        return f"{first} {self._pieces(rest, bold, points, width)}" if rest else word
 
     def lines_in(self, paragraph: Paragraph, points: float, width_of: Callable[[int], float]) -> tuple[Paragraph, ...] | None:
         """Break a paragraph into lines each of which has its own width, by its number from 0; None where a word is wider than its line."""
@@ -184,6 +211,12 @@ class Setter:
 def setter_of(faces: Mapping[str, Typeface]) -> Setter:
     """Give the setter of these faces, which all labels share: most paragraphs stand on the labels of many dates."""
     return Setter(faces)
+
+
+@remembered(2)
+def hyphenating_setter_of(faces: Mapping[str, Typeface]) -> Setter:
+    """Give the setter of these faces that breaks words which alone are wider than their line."""
+    return Setter(faces, hyphenates=True)
 
 
 def _words(paragraph: Paragraph) -> list[list[Run]]:

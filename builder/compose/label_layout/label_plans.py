@@ -9,7 +9,7 @@ from builder.compose.label_front.designs import DESIGNS, USUAL, Design
 from builder.compose.label_layout.composed import lay_out_composed
 from builder.compose.label_layout.label_heights import height_rules, rules_of, smaller_rules
 from builder.compose.label_layout.label_layout import LaidOut, lay_out
-from builder.compose.label_layout.label_lines import Setter, setter_of
+from builder.compose.label_layout.label_lines import Setter, hyphenating_setter_of, setter_of
 from builder.compose.label_layout.label_sheets import (
     Stock,
     known_stocks,
@@ -104,8 +104,24 @@ Way = tuple[Stock, Rules]
 def _best(
     dressed: Sequence[tuple[LabelText, Design]], ways: Iterable[Sequence[Way]], setter: Setter, *, to_fill_in: bool
 ) -> LaidOut | None:
-    """Give the first way in which every front has its mark, else the first with a composed front, else the first in which all stands."""
-    ways = tuple(ways)
+    """Give the first way in which every front has its mark, else the first with a composed front, else the first in which all stands.
+
+    Words are broken only where nothing is composed, or nothing stands, without.
+    """
+    ways, breaking = tuple(ways), hyphenating_setter_of(setter.faces)
+    for one in (setter, breaking):
+        composed = _composed(dressed, ways, one, to_fill_in=to_fill_in)
+        if composed:
+            return composed
+    texts = [text for text, _ in dressed]
+    each = [(stock, rules) for tried in ways for stock, rules in tried if stock.back is None]
+    packed = (lay_out(texts, stock.sheet, stock.count, rules, one) for one in (setter, breaking) for stock, rules in each)
+    return next((one for one in packed if one), None)
+
+
+def _composed(
+    dressed: Sequence[tuple[LabelText, Design]], ways: Sequence[Sequence[Way]], setter: Setter, *, to_fill_in: bool
+) -> LaidOut | None:
     for tried in ways:
         bare = None
         for stock, rules in tried:
@@ -115,10 +131,7 @@ def _best(
             bare = bare or laid
         if bare:
             return bare
-    texts = [text for text, _ in dressed]
-    each = ((stock, rules) for tried in ways for stock, rules in tried if stock.back is None)
-    packed = (lay_out(texts, stock.sheet, stock.count, rules, setter) for stock, rules in each)
-    return next((one for one in packed if one), None)
+    return None
 
 
 def _ways(studio: Studio, plan: ClassPlan, batch: WorkedBatch, filling: Filling) -> tuple[list[Way], list[Way]]:
