@@ -15,6 +15,7 @@ from builder.compose.on_demand import Entry, OnDemand
 from builder.library import CONTENT
 from builder.model.document import CopiedFile, Document
 from builder.model.finding import Finding
+from builder.model.roster.roster import is_roster
 from builder.model.studio import Studio
 from builder.model.subject import TextPage
 from builder.read.text.source_lines import SourceLines
@@ -103,7 +104,7 @@ def build(folder: Path, on: Callable[[], date]) -> Built:
 def _passage(finding: Finding, studio: Studio, lines: SourceLines) -> Passage:
     about = subjects_of(finding, studio)
     pages = frozenset(one.key for one in about if isinstance(one, TextPage))
-    line = None if finding.place.file.endswith("/roster.csv") else lines.at(finding.place)
+    line = None if is_roster(finding.place.file) else lines.at(finding.place)
     return Passage(finding, line, classes_concerned(finding, studio), pages)
 
 

@@ -6,7 +6,7 @@ from builder.read.dates import published_dates
 from builder.read.label import languages, po_files
 from builder.read.lye import acid_shares, purities
 from builder.read.recipe import ingredients
-from builder.read.roster import rosters
+from builder.read.roster import roster_files, rosters
 from builder.read.shapes import card, fields, figure, label_name, labels, profile, recipe
 from builder.read.shapes import supplies as packs
 from builder.read.supplies import inventory, supplies
@@ -23,6 +23,7 @@ FINDS: tuple[FindingKind, ...] = (
     *purities.FINDS,
     *profiles.FINDS,
     *ingredients.FINDS,
+    *roster_files.FINDS,
     *rosters.FINDS,
     *card.FINDS,
     *fields.FINDS,

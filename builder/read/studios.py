@@ -29,7 +29,7 @@ from builder.read.label.languages import spoken
 from builder.read.library import DrawnOn, fields_of, read_library
 from builder.read.profiles import read_profile
 from builder.read.recipe.recipes import read_recipe
-from builder.read.roster.rosters import read_roster
+from builder.read.roster.roster_files import read_roster_file
 from builder.read.supplies.inventory import read_inventory
 from builder.read.supplies.supplies import read_supplies
 from builder.read.teaching.lessons import read_lesson
@@ -192,14 +192,7 @@ def _class_of(
 
 
 def _rosters(studio: TextFolder, folders: tuple[str, ...], region: str) -> dict[str, Roster]:
-    texts = (
-        (folder, f"{folder}/roster.csv", studio.text(f"{folder}/roster.csv", is_table=True))
-        for folder in folders
-        if studio.has(f"{folder}/roster.csv")
-    )
-    read = (
-        (PurePosixPath(folder).name, read_roster(text, name, region, studio.findings)) for folder, name, text in texts if text is not None
-    )
+    read = ((PurePosixPath(folder).name, read_roster_file(studio, folder, region)) for folder in folders)
     return {key: roster for key, roster in read if roster}
 
 

@@ -13,6 +13,7 @@ from rich.console import Console
 
 from builder.model.finding import Finding, Weight
 from builder.model.place import Place
+from builder.model.roster.roster import is_roster
 from builder.read.text.source_lines import SourceLines
 from builder.terminal.consoles import open_console, say, styled
 from builder.terminal.excerpt import cut_excerpt
@@ -49,7 +50,7 @@ def _print(finding: Finding, lines: SourceLines, console: Console) -> None:
     place, standing = finding.place, _standing(finding)
     say(console, styled(_where(place), "bold"), ": ", styled(finding.name, f"bold {_COLOUR[standing]}"), f" ({standing})")
     # A line of a roster names somebody, and a terminal is seen by others.
-    text = None if place.file.endswith("/roster.csv") else lines.at(place)
+    text = None if is_roster(place.file) else lines.at(place)
     if text is not None:
         excerpt = cut_excerpt(text, place)
         say(console, f"{place.line:>5} | {excerpt.line}")

@@ -162,7 +162,8 @@ def _second_sheet(sheet: Any) -> None:
 
 @pytest.mark.parametrize(("fill", "says"), [
     (_formula, "B4: a formula whose result is not in the file"), (_date, "B5: a date stands here"), (_merged, "B3:B4: these cells"),
-    (_hidden, "line 4: this line is hidden"), (_error, "B4: #DIV/0!"), (_far_off, "90000 lines"), (_second_sheet, "--sheet: one, two"),
+    (_hidden, "line 4: this line is hidden"), (_error, "B4: #DIV/0!"), (_far_off, "90000 lines"),
+    (_second_sheet, "(one, two): say which with --sheet"),
 ])  # fmt: skip
 def test_what_a_workbook_hides_is_told(tmp_path: Path, fill: Any, says: str) -> None:
     assert says in refused(tmp_path, workbook(fill), "n.xlsx")

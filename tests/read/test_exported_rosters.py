@@ -1,7 +1,8 @@
 """Rosters as spreadsheets export them. The forms are those of common spreadsheets in several regions: common practice, no source."""
 
-from datetime import datetime
+from datetime import date, datetime
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -10,11 +11,13 @@ from builder.model.place import NOWHERE, Name
 from builder.model.recipe.recipe import Choice
 from builder.model.roster.roster import Roster, options_meant
 from builder.read.roster.roster_dates import parse_roster_date
+from builder.read.roster.roster_files import read_roster_file
 from builder.read.roster.rosters import read_roster
 from builder.read.text.text_error import TextError
 from builder.read.text.text_files import TextFolder
 from builder.words.fold import fold
 from tests.making import card, share, sure
+from tests.notebook.tables import workbook
 
 ROWS = 'name,date,age,allergies,scent\r\nZoë Brémond,2027-03-06,34,"nuts, sesame",\r\nBo Fenn,2027-03-06,,,\r\n'
 FORMS = {
@@ -44,6 +47,32 @@ def test_the_same_people_are_read_from_every_form(tmp_path: Path, form: str) -> 
     assert (first.name.text, first.date, first.age, first.allergies) == ("Zoë Brémond", datetime(2027, 3, 6), 34, "nuts, sesame")
     assert (second.name.text, second.allergies) == ("Bo Fenn", "")
     assert [column.text for column in sure(roster).columns] == ["scent"]
+
+
+def test_the_same_people_are_read_from_a_workbook_with_its_own_dates(tmp_path: Path) -> None:
+    def fill(sheet: Any) -> None:
+        sheet.append(["name", "date", "age", "allergies", "scent", None])
+        sheet.append([])
+        sheet.append(["Zoë Brémond", datetime(2027, 3, 6, 10), 34, "nuts, sesame", None, None])
+        sheet.append(["Bo\nFenn", date(2027, 3, 6), None, None, "=1+1", None])
+
+    (tmp_path / "roster.xlsx").write_bytes(workbook(fill))
+    findings: list[Finding] = []
+    assert read_roster_file(TextFolder(tmp_path, findings), ".", "Canada") is None
+    assert [(finding.name, "E4" in finding.wrong) for finding in findings] == [("roster-workbook-unread", True)]
+
+    def with_a_choice(sheet: Any) -> None:
+        fill(sheet)
+        sheet["E4"] = "lavender"
+
+    (tmp_path / "roster.xlsx").write_bytes(workbook(with_a_choice))
+    findings = []
+    roster = sure(read_roster_file(TextFolder(tmp_path, findings), ".", "Canada"))
+    assert findings == []
+    first, second = roster.rows
+    assert (first.name.text, first.date, first.age, first.allergies) == ("Zoë Brémond", datetime(2027, 3, 6, 10), 34, "nuts, sesame")
+    assert (second.name.text, second.date, second.place.line) == ("Bo Fenn", datetime(2027, 3, 6), 4)
+    assert second.choices["scent"].text == "lavender"
 
 
 def test_a_column_without_a_name_that_holds_something_is_not_passed_over(tmp_path: Path) -> None:

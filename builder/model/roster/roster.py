@@ -12,12 +12,19 @@ from builder.model.roster.allergy import Allergy
 from builder.words.fold import fold
 from builder.words.reason import is_reason
 
+# The files of a class that list people, and of which no line is shown anywhere.
+ROSTER_TABLE, ROSTER_WORKBOOK = "roster.csv", "roster.xlsx"
 NO_NAME = Name("", NOWHERE)
 # What somebody calls what they have made, on their labels alone.
 OWN_NAME = "their name for it"
 _KIND_WORDS = frozenset({"essential", "fragrance", "oil", "absolute", "mica", "clay", "powder", "colour", "color"})
 # The columns about people; every other one is a choice.
 PEOPLE = ("name", "date", "age", "allergies", "settled", "waiting", "design", OWN_NAME)
+
+
+def is_roster(file: str) -> bool:
+    """Say whether a file of a studio lists people."""
+    return file.endswith((f"/{ROSTER_TABLE}", f"/{ROSTER_WORKBOOK}"))
 
 
 @dataclass(frozen=True)

@@ -87,7 +87,7 @@ def _table(path: Path, sheet: str | None) -> Table:
         # Loaded where somebody has a workbook: it takes longer than to weigh a recipe.
         from builder.read.notebook.workbook import read_workbook
 
-        return read_workbook(data, sheet)
+        return read_workbook(data, sheet, "say which with --sheet")
     return read_exported(data)
 
 

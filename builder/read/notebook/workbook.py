@@ -10,7 +10,7 @@ the file may come from anybody.
 import io
 import zipfile
 from collections.abc import Iterator, Sequence
-from datetime import date, time, timedelta
+from datetime import date, datetime, time, timedelta
 from decimal import Context, Decimal
 from re import IGNORECASE, compile
 from typing import Any
@@ -26,8 +26,11 @@ _TWELVE = Context(prec=12)
 _UNIT = compile(r'["\s](g|kg|oz|lb)"?\s*$', IGNORECASE)
 
 
-def read_workbook(data: bytes, sheet: str | None) -> Table:
-    """Read the bytes of a workbook: the sheet of that name, or the only one with something in it. Raises NotebookError."""
+def read_workbook(data: bytes, sheet: str | None, choose: str, *, has_dates: bool = False) -> Table:
+    """Read the bytes of a workbook: the sheet of that name, or the only one with something in it. Raises NotebookError.
+
+    `choose` says how one of several sheets is chosen. `has_dates`: dates are meant as such, and read as `2027-03-06 10:00`.
+    """
     _refuse_what_swells(data)
     try:
         # With what formulas came to, and with the formulas: one that has no result stands in the first as an empty cell.
@@ -37,8 +40,8 @@ def read_workbook(data: bytes, sheet: str | None) -> Table:
             written = openpyxl.load_workbook(io.BytesIO(data))
     except Exception as error:  # openpyxl raises whatever it meets in a file that is broken
         raise NotebookError([f"this workbook cannot be opened ({type(error).__name__}): save it anew as .xlsx, or as CSV UTF-8"]) from None
-    name = _sheet_meant(results, sheet)
-    problems = list(_not_as_seen(results[name], written[name]))
+    name = _sheet_meant(results, sheet, choose)
+    problems = list(_not_as_seen(results[name], written[name], has_dates))
     if problems:
         raise NotebookError(problems)
     return Table(without_empty((number, map(_text_of, cells)) for number, cells in enumerate(results[name].iter_rows(), 1)), True)
@@ -54,7 +57,7 @@ def _refuse_what_swells(data: bytes) -> None:
         raise NotebookError(["this workbook unpacks to far more than a recipe: copy the recipe into a workbook of its own"])
 
 
-def _sheet_meant(book: Any, sheet: str | None) -> str:
+def _sheet_meant(book: Any, sheet: str | None, choose: str) -> str:
     sheets: dict[str, Any] = {one.title: one for one in book.worksheets}
     if sheet is not None:
         if sheet not in sheets:
@@ -62,12 +65,12 @@ def _sheet_meant(book: Any, sheet: str | None) -> str:
         return sheet
     filled = [name for name, one in sheets.items() if any(cell.value is not None for row in one.iter_rows() for cell in row)]
     if len(filled) != 1:
-        said = f"there are {len(filled)} sheets: say which with --sheet: {', '.join(filled)}" if filled else "no sheet has anything in it"
-        raise NotebookError([said])
+        several = f"several sheets have something in them ({', '.join(filled)}): {choose}"
+        raise NotebookError([several if filled else "no sheet has anything in it"])
     return filled[0]
 
 
-def _not_as_seen(sheet: Any, written: Any) -> Iterator[str]:
+def _not_as_seen(sheet: Any, written: Any, has_dates: bool) -> Iterator[str]:
     if sheet.max_row > _MOST_LINES or sheet.max_column > _MOST_CELLS:
         yield f"the sheet has {sheet.max_row} lines and {sheet.max_column} columns: copy the recipe into a sheet of its own"
         return
@@ -78,16 +81,16 @@ def _not_as_seen(sheet: Any, written: Any) -> Iterator[str]:
         filled = [cell for cell in row if cell.value is not None]
         if filled and sheet.row_dimensions[row[0].row].hidden:
             yield f"line {row[0].row}: this line is hidden: show it, or remove it"
-        yield from _of_cells(filled, row, written)
+        yield from _of_cells(filled, row, written, has_dates)
 
 
-def _of_cells(filled: Sequence[Any], row: Sequence[Any], written: Any) -> Iterator[str]:
+def _of_cells(filled: Sequence[Any], row: Sequence[Any], written: Any, has_dates: bool) -> Iterator[str]:
     for cell in row:
         source = written[cell.coordinate].value
         if cell.value is None and isinstance(source, str) and source.startswith("="):
             yield f"{cell.coordinate}: a formula whose result is not in the file: open it in your spreadsheet and save it"
     for cell in filled:
-        if isinstance(cell.value, date | time | timedelta):
+        if not has_dates and isinstance(cell.value, date | time | timedelta):
             yield f"{cell.coordinate}: a date stands here, as spreadsheets make of amounts like 3/4: write it anew as a number"
         elif cell.data_type == "e":
             yield f"{cell.coordinate}: {cell.value} is an error of the spreadsheet: correct it"
@@ -98,6 +101,8 @@ def _text_of(cell: Any) -> str:
     value = cell.value
     if value is None:
         return ""
+    if isinstance(value, datetime):
+        return f"{value:%Y-%m-%d}" if value.time() == time() else f"{value:%Y-%m-%d %H:%M}"
     if isinstance(value, bool) or not isinstance(value, int | float):
         return str(value)
     shown = cell.number_format or ""

@@ -71,6 +71,14 @@ class TextFolder:
 
     def text(self, name: str, *, is_table: bool = False) -> str | None:
         """Read a file, or find why it cannot be read. A table is also read as spreadsheets write it where they do not write UTF-8."""
+        data = self.data(name, "a recipe or a lesson")
+        if data is None:
+            return None
+        other = self._of_spreadsheet(data, name) if is_table else None
+        return self._decoded(data, name) if other is None else other
+
+    def data(self, name: str, what: str) -> bytes | None:
+        """Read the bytes of a file, or find why it cannot be read; `what` is the most that it can be."""
         path = self.root / name
         if not self._can_be_opened(name):
             return None
@@ -80,11 +88,9 @@ class TextFolder:
             self._stop("file-unreadable", name, "This file cannot be opened.", "Look whether it is a plain file that you may read.")
             return None
         if data is None:
-            wrong = "This file is larger than 1 MB, far more than a recipe or a lesson."
+            wrong = f"This file is larger than 1 MB, far more than {what}."
             self._stop("file-too-large", name, wrong, "Divide it, or take out what is not text.")
-            return None
-        other = self._of_spreadsheet(data, name) if is_table else None
-        return self._decoded(data, name) if other is None else other
+        return data
 
     def is_sound(self, name: str) -> bool:
         """Say whether a file or folder can be used, and find a name that cannot stand in a web address as it is."""

@@ -1,0 +1,59 @@
+"""The file of a class that lists people: `roster.csv` as spreadsheets export it, or `roster.xlsx`."""
+
+import csv
+import io
+
+from builder.model.finding import stop
+from builder.model.finding_kind import STOP, FindingKind
+from builder.model.roster.roster import ROSTER_TABLE, ROSTER_WORKBOOK, Roster
+from builder.read.notebook.table import NotebookError, Table
+from builder.read.roster.rosters import read_roster
+from builder.read.text.text_files import TextFolder
+
+FINDS = (
+    FindingKind("roster-twice", STOP, "A class has two rosters, a table and a workbook."),
+    FindingKind("roster-workbook-unread", STOP, "A roster is a workbook that cannot be read as it is."),
+)
+
+
+def read_roster_file(studio: TextFolder, folder: str, region: str) -> Roster | None:
+    """Read the roster of a class; None where there is none, or none that can be read."""
+    table, workbook = f"{folder}/{ROSTER_TABLE}", f"{folder}/{ROSTER_WORKBOOK}"
+    if studio.has(table) and studio.has(workbook):
+        wrong = f"{ROSTER_TABLE} lies here too, so nobody can tell which of the two lists who comes."
+        studio.findings.append(stop("roster-twice", studio.place(workbook), wrong, "Keep one of them. The table is read meanwhile."))
+    if studio.has(table):
+        text, name = studio.text(table, is_table=True), table
+    else:
+        text, name = (_text_of_workbook(studio, workbook) if studio.has(workbook) else None), workbook
+    return None if text is None else read_roster(text, name, region, studio.findings)
+
+
+def _text_of_workbook(studio: TextFolder, name: str) -> str | None:
+    """Give the sheet of a workbook as a table in text, each line where it was; no finding repeats what stands in it."""
+    # Loaded where somebody has a workbook: it takes longer than to read a roster.
+    from builder.read.notebook.workbook import read_workbook
+
+    data = studio.data(name, "a list of people")
+    if data is None:
+        return None
+    try:
+        return _as_text(read_workbook(data, None, "keep the list alone in its workbook", has_dates=True))
+    except NotebookError as error:
+        for problem in error.problems:
+            wrong = f"This workbook cannot be read as it is: {problem}."
+            remedy = f"Change it in your spreadsheet, or save the list as {ROSTER_TABLE} in its place."
+            studio.findings.append(stop("roster-workbook-unread", studio.place(name), wrong, remedy))
+        return None
+
+
+def _as_text(table: Table) -> str:
+    cells = dict(table.lines)
+    text = io.StringIO()
+    writer = csv.writer(text, lineterminator="\n")
+    for number in range(1, max(cells, default=0) + 1):
+        if number in cells:
+            writer.writerow(cells[number])
+        else:
+            text.write("\n")
+    return text.getvalue()
