@@ -26,9 +26,13 @@ from builder.model.studio import Profile, Studio
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.jar import Jar
 from builder.rules.durability import durability_in
+from builder.rules.invented import is_invented_address, is_invented_contact
 from builder.words.fold import fold
 from builder.words.scent import plain_scent
 from builder.words.within import within
+
+# To the studio that cuts such labels, on all of them: they are no labels yet.
+NOT_YET = "NOT A LABEL YET"
 
 
 @dataclass(frozen=True)
@@ -119,8 +123,15 @@ def _who_answers(profile: Profile, languages: tuple[Language, ...]) -> str:
 
 
 def maker(profile: Profile) -> str:
-    """Give who made it, where, and how to reach them."""
-    return ", ".join((profile.name, *profile.address, *list(profile.contact.values())[:1]))
+    """Give who made it, where, and how to reach them; in place of what a new studio has for an example, what is to be written."""
+    contact = list(profile.contact.values())[:1]
+    missing = [
+        *(["address"] if is_invented_address(profile.address) else ()),
+        *(["mail"] if any(map(is_invented_contact, contact)) else ()),
+    ]
+    if missing:
+        return f"{profile.name}: {NOT_YET}, {' and '.join(missing)} to be written into studio.yaml"
+    return ", ".join((profile.name, *profile.address, *contact))
 
 
 def _variant(studio: Studio, filled: WorkedBatch, variant: Variant, language: Language) -> str:
