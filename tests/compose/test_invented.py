@@ -8,9 +8,9 @@ import pytest
 from builder.compose.label.label_texts import NOT_YET, maker
 from builder.library import CONTENT
 from builder.read.studios import read_studio
-from builder.rules.invented import is_invented_address, is_invented_contact
 from builder.start.starters import region_start
 from builder.tasks.start import _MAIL
+from builder.words.invented import is_invented_address, is_invented_contact
 
 PROFILE = read_studio(Path(__file__).parents[1] / "findings/_sound", CONTENT)[0].profile
 

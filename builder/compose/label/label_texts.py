@@ -26,8 +26,8 @@ from builder.model.studio import Profile, Studio
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.jar import Jar
 from builder.rules.durability import durability_in
-from builder.rules.invented import is_invented_address, is_invented_contact
 from builder.words.fold import fold
+from builder.words.invented import is_invented_address, is_invented_contact
 from builder.words.scent import plain_scent
 from builder.words.within import within
 
