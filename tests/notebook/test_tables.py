@@ -107,6 +107,25 @@ def test_what_cannot_be_read_is_told_with_its_line(tmp_path: Path, rows: list[tu
     assert says in refused(tmp_path, parted("\t", ".", rows).encode())
 
 
+@pytest.mark.parametrize(("heads", "taken", "not_read"), [
+    (("Ingredient", "Amount", "Cost per oz"), "5", 'the column "Cost per oz"'),
+    (("Ingredient", "oz", "$/oz"), "5", 'the column "$/oz"'),
+    (("Ingredient", "g", "SAP (g)"), "5", 'the column "SAP (g)"'),
+    (("Ingredient", "oz", "g"), "7", 'the column "oz"'),
+    (("Ingredient", "%", "Weight (oz)"), "7", 'the column "%"'),
+])  # fmt: skip
+def test_prices_are_no_amounts_and_weights_come_first(tmp_path: Path, heads: tuple[str, ...], taken: str, not_read: str) -> None:
+    rows = [heads, ("Olive oil", "5 oz" if "Amount" in heads else "5", "7")]
+    notebook = read(tmp_path, parted("\t", ".", rows).encode())
+    assert notebook.entries[0].amount.text.split(" ")[0] == taken
+    assert notebook.not_read == (not_read,)
+
+
+def test_an_amount_beside_another_weight_is_asked_about(tmp_path: Path) -> None:
+    rows = [("Ingredient", "Amount", "Weight (oz)"), ("Olive oil", "5 oz", "7")]
+    assert "say which with --column" in refused(tmp_path, parted("\t", ".", rows).encode())
+
+
 def test_sums_that_are_right_are_left_out(tmp_path: Path) -> None:
     rows = [
         *ROWS[:2],

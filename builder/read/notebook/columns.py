@@ -1,11 +1,11 @@
 """Which column of a table holds the names, and which the amounts: told by their heads, and never by what looks like it.
 
 Decided: of several columns with amounts, weights come before percentages, and what reads in the smallest unit first; two of one kind are
-asked about. Why: a percentage has been rounded from the weight, and which of two batches is meant nobody can tell.
+asked about, and prices are none. Why: a percentage has been rounded from the weight, and which of two batches is meant nobody can tell.
 """
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from builder.read.notebook.amounts import PERCENT, UNITS
@@ -16,6 +16,9 @@ from builder.words.nearest import did_you_mean
 # How notebooks head the column of names, and one of amounts without a unit. Common practice, no source.
 _NAMES = {"ingredient", "ingredients", "material", "materials", "raw material", "raw materials", "item", "name", "oil", "oils", "component"}
 _AMOUNTS = {"amount", "amounts", "weight", "quantity", "qty", "weigh"}
+# What makes a column with a unit one of something else: what an ounce costs, how much lye a gram takes.
+_OF_ELSE = {"price", "cost", "costs", "per", "sap", "value", "density", "left", "stock"}
+_SIGNS_OF_ELSE = "$€£/"
 _BEFORE = ("g", "kg", "oz", "lb", "", PERCENT)
 
 
@@ -50,6 +53,8 @@ def columns_of(table: Table, column: str | None) -> Columns:
 def _unit_of(head: str) -> str | None:
     """Give the unit of a column by its head; empty where the cells have it, None where it is no column of amounts."""
     words = re.findall(r"[a-z]+|%", fold(head))
+    if _OF_ELSE.intersection(words) or any(sign in head for sign in _SIGNS_OF_ELSE):
+        return None
     units = [UNITS[word] for word in words if word in UNITS]
     if PERCENT in units:
         return PERCENT
@@ -68,12 +73,9 @@ def _named(column: str, cells: Sequence[str]) -> tuple[int, str]:
 
 def _first(amounts: dict[int, str], cells: Sequence[str]) -> tuple[int, str]:
     first = min(amounts.values(), key=_BEFORE.index)
-    found = list(_at(amounts, first))
+    # A weight whose unit stands in its cells may be any of them.
+    found = [at for at, unit in amounts.items() if unit == first or (first != PERCENT and unit == "")]
     if len(found) > 1:
         heads = ", ".join(f'"{cells[at]}"' for at in found)
         raise NotebookError([f"several columns hold amounts of one kind: say which with --column: {heads}"])
     return found[0], first
-
-
-def _at(amounts: dict[int, str], unit: str) -> Iterator[int]:
-    return (at for at, one in amounts.items() if one == unit)
