@@ -84,7 +84,7 @@ def test_what_was_shown_of_a_class_that_is_held_back_stays_known(tmp_path: Path)
     assert [one["class"] for one in shown(tmp_path)] == ["first-bar", "second-bar"]
 
 
-def test_names_and_allergies_stand_on_the_teachers_sheet_and_nowhere_else(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+def test_names_and_allergies_stand_on_the_roster_and_nowhere_else(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     studio = str(tmp_path / "loft")
     assert publish(tmp_path, "{on: 2027-03-06 10:00, enrolled: 8, waiting: 1}", ROSTER) == 0
     for command in (
@@ -103,4 +103,4 @@ def test_names_and_allergies_stand_on_the_teachers_sheet_and_nowhere_else(tmp_pa
         found = {word for word in SECRETS if any(word.casefold() in text for text in texts)}
         if found:
             where[path.relative_to(tmp_path / "out").as_posix()] = found
-    assert where == {"print/first-bar/2027-03-06/teacher.pdf": set(SECRETS)}
+    assert where == {"print/first-bar/2027-03-06/roster.pdf": set(SECRETS)}

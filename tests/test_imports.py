@@ -114,6 +114,7 @@ def test_stages_share_their_topics() -> None:
         "read": {"notebook", "shapes", "text", "values", "yaml"},  # what a file is made of, before it is about anything
         "compose": {
             "documents",
+            "for_staff",
             "home",
             "label_front",
             "label_layout",

@@ -21,7 +21,7 @@ from tests.test_findings import FINDINGS
 
 OWN = """documents:
   packing list: {like: check list, template: packing-list.html, on: paper, seen by: staff, copies: 1 for the helper at the door}
-  who comes: {like: teacher's sheet, template: who-comes.html, on: screen, seen by: staff}
+  who comes: {like: roster, template: who-comes.html, on: screen, seen by: staff}
   the steps on the wall: {like: steps at the bench, template: wall.html, on: screen, seen by: students}
   what we made: {like: class page, template: made.html, on: screen, seen by: everybody}
 """
@@ -73,7 +73,7 @@ def test_each_is_made_for_whatever_the_one_is_made_that_it_is_like(folder: Path)
     assert shown in words(at["site/classes/first--what-we-made.html"].html)
     assert 'href="first--what-we-made.html">What we made<' in at["site/classes/first.html"].html
     named = {path for path, one in at.items() if "Somebody Who Comes" in one.html}
-    assert all(path.startswith("print/") and path.endswith(("/teacher.pdf", "/who-comes.html")) for path in named) and len(named) == 4
+    assert all(path.startswith("print/") and path.endswith(("/roster.pdf", "/who-comes.html")) for path in named) and len(named) == 4
     styles = {f"{one.folder}/{one.path}" for one in made.files}
     assert "print/styles/screen.css" in styles
 

@@ -1,4 +1,4 @@
-"""Names of people stay in the studio: no byte of `site/` holds one, and the teacher's sheet of their date holds each."""
+"""Names of people stay in the studio: no byte of `site/` holds one, and the roster of their date holds each."""
 
 import csv
 import re
@@ -54,13 +54,13 @@ def test_no_byte_of_the_site_holds_a_name() -> None:
 
 
 @pytest.mark.parametrize(("key", "date"), sorted({(key, row["date"]) for key, rows in ROSTERS.items() for row in rows}))
-def test_the_teachers_sheet_of_a_date_holds_its_names_and_no_other(key: str, date: str) -> None:
+def test_the_roster_of_a_date_holds_its_names_and_no_other(key: str, date: str) -> None:
     folder, _ = published()
     here = {row["name"] for row in ROSTERS[key] if row["date"] == date}
-    assert traces_in(folder / "print" / key / date / "teacher.pdf") & set(NAMES) == here
+    assert traces_in(folder / "print" / key / date / "roster.pdf") & set(NAMES) == here
 
 
 def test_only_the_sheets_of_those_dates_hold_names() -> None:
     folder, _ = published()
     named = {path.relative_to(folder / "print").as_posix() for path in (folder / "print").rglob("*") if path.is_file() and traces_in(path)}
-    assert named == {f"{key}/{row['date']}/teacher.pdf" for key, rows in ROSTERS.items() for row in rows}
+    assert named == {f"{key}/{row['date']}/roster.pdf" for key, rows in ROSTERS.items() for row in rows}

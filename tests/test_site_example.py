@@ -193,7 +193,7 @@ def test_every_date_has_its_documents() -> None:
     folder, _ = published()
     for key, recipe, date in DATED:
         there = {path.name for path in (folder / "print" / key / date).iterdir()}
-        assert there >= {"teacher.pdf", "checklist.pdf", f"labels-{recipe}.pdf"}
+        assert there >= {"teacher.pdf", "workings.pdf", "why-this-format.pdf", "checklist.pdf", f"labels-{recipe}.pdf"}
         assert ({"bench-cards.pdf", "bench-steps.pdf"} <= there) == (CLASSES[key]["format"] != "demo")
 
 
@@ -214,7 +214,7 @@ def test_every_pdf_is_on_the_studios_paper_in_our_fonts_and_tagged() -> None:
 def test_no_sheet_is_longer_than_a_person_reads() -> None:
     for path in pdfs():
         seats = max(int(one["seats"]) for one in CLASSES.values())
-        most = {"bench-cards.pdf": 2 * seats, "teacher.pdf": 17}.get(path.name, 20 if "large-print" in path.name else 12)
+        most = {"bench-cards.pdf": 2 * seats, "teacher.pdf": 12}.get(path.name, 20 if "large-print" in path.name else 12)
         assert len(pdf_pages(path)) <= most, f"{path}: {len(pdf_pages(path))} pages"
 
 

@@ -25,6 +25,17 @@ from builder.compose.documents.take_home import compose_take_home, copies_of_tak
 from builder.compose.documents.teacher_sheets import compose_teacher_sheet, copies_of_teacher_sheet
 from builder.compose.documents.text_pages import compose_page
 from builder.compose.edition import Edition
+from builder.compose.for_staff.documents import (
+    compose_costs,
+    compose_home_workings,
+    compose_reasons,
+    compose_roster,
+    compose_workings,
+    copies_of_costs,
+    copies_of_reasons,
+    copies_of_roster,
+    copies_of_workings,
+)
 from builder.compose.label.label_counts import label_totals
 from builder.compose.machines.calendar import compose_calendar, compose_choice_calendar, compose_class_calendar
 from builder.compose.machines.feed import compose_feed
@@ -41,6 +52,7 @@ from builder.compose.site.visit import compose_visit
 from builder.compose.site.ways import compose_ways
 from builder.compose.views.bench_cards import BenchCardsView, BenchStepsView
 from builder.compose.views.doses import DoseCardsView
+from builder.compose.views.for_staff import CostsView, ReasonsView, RosterView, TeacherView, WorkingsView
 from builder.compose.views.frame import Link
 from builder.compose.views.labels import LabelsView
 from builder.compose.views.running import ChecklistView
@@ -50,7 +62,6 @@ from builder.compose.views.site.class_page import ClassPageView
 from builder.compose.views.site.dates_page import ChoiceView, DatesView
 from builder.compose.views.site.home import GalleryView, HomeView, VisitView, WaysView
 from builder.compose.views.take_home import TakeHomeView
-from builder.compose.views.teacher import TeacherView
 from builder.compose.views.text_page import TextPageView
 from builder.model.dates.published_date import FILE
 from builder.model.studio import Studio
@@ -86,7 +97,7 @@ def _checklist(edition: Edition, plan: ClassPlan, here: Address) -> Composed:
 
 
 PUBLIC, STUDENTS, STAFF, STAFF_WITH_NAMES = Readers
-BENCH, LABEL = ("bench-card.css",), ("labels.css",)
+BENCH, LABEL, LOOKED_UP = ("bench-card.css",), ("labels.css",), ("teacher.css", "looked-up.css")
 DATED = "{class}/{date}/"
 HOME = "{class}/take-home-{recipe}--{size}.html"
 HOME_ON_PAPER, PUBLIC_ON_PAPER = (path.replace(".html", addresses.PAPER) for path in (HOME, addresses.PUBLIC_TAKE_HOME))
@@ -120,8 +131,25 @@ DOCUMENTS: tuple[AnyKind, ...] = (
         "page of text", PAGE, addresses.TEXT_PAGE, TextPageView, "pages/text.html", _with_links("page of text", compose_page), PUBLIC
     ),
     DocumentKind(
-        "teacher's sheet", DATE, DATED + "teacher.pdf", TeacherView, "sheets/teacher.html", compose_teacher_sheet, STAFF_WITH_NAMES,
+        "teacher's sheet", DATE, DATED + "teacher.pdf", TeacherView, "sheets/teacher.html", compose_teacher_sheet, STAFF,
         ("teacher.css",), copies_of_teacher_sheet,
+    ),
+    DocumentKind(
+        "roster", DATE, DATED + "roster.pdf", RosterView, "sheets/roster.html", compose_roster, STAFF_WITH_NAMES, LOOKED_UP,
+        copies_of_roster,
+    ),
+    DocumentKind("costs", DATE, DATED + "costs.pdf", CostsView, "sheets/costs.html", compose_costs, STAFF, LOOKED_UP, copies_of_costs),
+    DocumentKind(
+        "reasons for the format", DATE, DATED + "why-this-format.pdf", ReasonsView, "sheets/reasons.html", compose_reasons, STAFF,
+        LOOKED_UP, copies_of_reasons,
+    ),
+    DocumentKind(
+        "workings", DATE, DATED + "workings.pdf", WorkingsView, "sheets/workings.html", compose_workings, STAFF, LOOKED_UP,
+        copies_of_workings,
+    ),
+    DocumentKind(
+        "workings of the home sizes", CLASS, "{class}/workings-at-home.pdf", WorkingsView, "sheets/workings.html", compose_home_workings,
+        STAFF, LOOKED_UP,
     ),
     DocumentKind(
         "check list", DATE, DATED + "checklist.pdf", ChecklistView, "sheets/checklist.html", _checklist, STAFF, ("checklist.css",)

@@ -56,7 +56,7 @@ def _documents() -> Iterator[str]:
 
 def _sums() -> Iterator[str]:
     """List every rule by which something is worked out, in the words of a teacher's sheet."""
-    yield from ("", "## Every sum by its name", "", "So they are called in the JSON document and on the teacher's sheet.", "")
+    yield from ("", "## Every sum by its name", "", "So they are called in the JSON document and on the sheet of workings.", "")
     yield from (f"- **{sentence(name)}**: {words}." for name, words in RULES.items())
 
 

@@ -30,7 +30,7 @@ def label(options: argparse.Namespace) -> int:
     plan = sheet_of(options, [sheet for sheet in outcome.sheets if sheet.studio_class.key == name])
     if options.place > plan.students:
         many = f"its {plan.students} places are counted from 1" if plan.students else "nobody is enrolled"
-        raise CommandError(f"{name} has no place {options.place} on that date: {many}, in the order of the teacher's sheet")
+        raise CommandError(f"{name} has no place {options.place} on that date: {many}, in the order of the roster")
     try:
         made = pipeline.label_again(outcome, plan, options.place, folder, on=day, first=options.first)
     except NotOnTheSheetError as error:

@@ -72,7 +72,8 @@ def test_what_is_printed_for_a_date_is_on_its_check_list(edition: Edition) -> No
             assert any(made) <= any(line for sheet in edition.sheets for line in kind.copies(edition, sheet)), kind.name
     lines = [re.split("[:,]", line)[0] for line in copies_to_print(edition, edition.sheets[0])]
     cards, sheets = ["Bench cards", "Steps at the bench"], ["Take-home sheet"] * 2
-    assert lines == ["Teacher's sheet", *cards, *sheets, "Scent and colour", "Labels", "Labels"]
+    beside = ["Page 1 of the teacher's sheet for the assistants", "Why this format", "Workings"]
+    assert lines == ["Teacher's sheet", *beside, *cards, *sheets, "Scent and colour", "Labels", "Labels"]
 
 
 if __name__ == "__main__":

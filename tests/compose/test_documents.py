@@ -54,8 +54,18 @@ def test_every_document_has_its_place(publication: Publication) -> None:
             *(
                 f"print/first/{day}/{name}.pdf"
                 for day in ("2027-02-06", "2027-03-06")
-                for name in ("bench-cards", "bench-steps", "dose-cards", "teacher", "checklist", "labels-salts--and-others")
+                for name in (
+                    "bench-cards",
+                    "bench-steps",
+                    "dose-cards",
+                    "teacher",
+                    "why-this-format",
+                    "workings",
+                    "checklist",
+                    "labels-salts--and-others",
+                )
             ),
+            "print/first/workings-at-home.pdf",
             "print/label-test-page.pdf",
         ]
     )
@@ -148,16 +158,18 @@ def test_what_the_batch_of_a_smaller_group_holds_too_much_is_said_to_it_and_to_t
 def test_the_teachers_sheet_has_clock_batches_and_sums(document: Callable[[str], str]) -> None:
     sheet = words(document(f"{DATE}/teacher.pdf"))
     for text in (
-        "10:00 AM Watch the lye teacher 20 min",
-        "Do ahead: 15 minutes",
+        "10:00 AM 20 min A Watch the lye teacher",
+        "Before the class: 15 minutes",
         "Put 406.8 g of sea salt on the table",
         "1 group of 2 and one of 1",
         "One batch for each group, made 2 times",
-        "Superfat, worst case both ways",
-        "The sums",
         "Emergency: 112",
+        "In documents of their own: the check list, why this format, and the rules with their sources and the workings.",
     ):
-        assert text in sheet
+        assert text in sheet, text
+    workings = words(document(f"{DATE}/workings.pdf"))
+    for text in ("Superfat, worst case both ways", "The sums"):
+        assert text in workings
 
 
 def label_pairs(html: str, name: str) -> list[str]:

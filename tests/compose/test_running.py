@@ -57,7 +57,13 @@ def test_the_class_page_says_it_too(document: Callable[[str], str]) -> None:
 
 
 def test_the_teachers_sheet_says_why_and_who_watches_whom(document: Callable[[str], str]) -> None:
-    text = " ".join(BeautifulSoup(document("print/first/2027-03-06/teacher.pdf"), "html.parser").get_text(" ").split())
+    def text_of(name: str) -> str:
+        return " ".join(BeautifulSoup(document(f"print/first/2027-03-06/{name}.pdf"), "html.parser").get_text(" ").split())
+
+    text = text_of("teacher")
+    for words in ("Teacher: groups 1 and 2. Assistant: group 3.", "9:45 AM 15 min Get ready"):
+        assert words in text
+    text = text_of("why-this-format")
     for words in (
         "Why this format",
         "For it speaks",
@@ -66,7 +72,6 @@ def test_the_teachers_sheet_says_why_and_who_watches_whom(document: Callable[[st
         "Who weighs what",
     ):
         assert words in text
-    assert "9:45 AM Get ready 15 min" in text
 
 
 def test_numbers_of_the_studios_own_stand_beside_those_that_they_take_the_place_of(tmp_path: Path) -> None:
@@ -137,7 +142,7 @@ def test_the_check_list_is_in_the_order_of_doing_and_counts_the_sheets(edition: 
     sheet = edition.sheets[1]
     groups = {group.title: plain(group.lines) for group in check_groups(edition, sheet, copies_to_print(edition, sheet))}
     assert list(groups) == [
-        "Print", "Before the class, on the clock", "Weigh ahead, and mark", "On the demo table",
+        "Print", "Before the class, on the clock", "Set out, in all", "Weigh ahead, and mark", "On the demo table",
         "For each person", "Safety, in reach", "Before the doors open", "When all have gone",
     ]  # fmt: skip
     assert "Steps at the bench: 3 copies" in groups["Print"]
@@ -146,7 +151,15 @@ def test_the_check_list_is_in_the_order_of_doing_and_counts_the_sheets(edition: 
     assert not [line for line in groups["Print"] if line.startswith("Tags")]
     with_tags = replace(sheet, studio_class=replace(sheet.studio_class, labels=replace(sheet.studio_class.labels, tags=True)))
     printed = next(group.lines for group in check_groups(edition, with_tags, copies_to_print(edition, with_tags)) if group.title == "Print")
-    assert f"Tags: {sheet.students}" in printed
+    assert f"Tags: {sheet.students}, printed on both sides" in printed
+    in_all = groups["Set out, in all"]
+    for made in sheet.made:
+        said = next(line for line in in_all if line.startswith(f"For {made.batch.recipe.name}: "))
+        for one in made.needed:
+            weighings = [(each, w) for each in made.batches for w in each.sheet.grams.weighed if w.line.name == one.ingredient]
+            whole = sum(each.copies * w.mass.grams for each, w in weighings)
+            assert f"{one.ingredient.lower()} {float(whole):g} g" in said.lower()
+    assert len([line for line in in_all if line.startswith("Scales, one at each bench that weighs: ")]) == 1
     assert "7 × chemical splash goggles" in groups["For each person"]
     text = page(composed("check list", edition, sheet)[0])
     assert all(line in text for lines in groups.values() for line in lines)
@@ -196,8 +209,8 @@ def test_what_comes_after_is_for_staff_and_for_home_and_for_nobody_at_the_bench(
     made = compose_documents(after.studio, after.sheets, (), (LAYOUTS,), TODAY).documents
     texts = {document.path: page(document) for document in made}
     teacher = texts["first/2027-02-06/teacher.pdf"]
-    assert "After the class, step by step Wash up 11:00 AM, staff, 20 minutes" in teacher
-    assert "Turn it out 2 days later, Monday, February 8, 2027, staff, 30 minutes" in teacher
+    assert "After the class Wash up 11:00 AM, after, 20 minutes" in teacher
+    assert "2 days later, Monday, February 8, 2027, after, 30 minutes" in teacher
     telling = {path for path, text in texts.items() if "Turn it out" in text}
     assert {path.rpartition("/")[2].partition("-")[0].partition(".")[0] for path in telling} == {"teacher", "checklist", "take"}
     home = next(text for path, text in texts.items() if path.endswith("take-home-bar--500-g-of-oils.pdf"))

@@ -127,7 +127,7 @@ def agree(edition: Edition, sheet: ClassPlan) -> None:
     assert {(task.recipe, task.purpose) for task in plan.tasks} == {
         (made.batch.recipe.name, planned.purpose) for made in sheet.made for planned in made.batches
     }
-    (one,) = composed("teacher's sheet", edition, sheet)
+    (one,) = composed("reasons for the format", edition, sheet)
     teacher = BeautifulSoup(one.html, "html.parser")
     rows = [
         [cell.get_text(" ").replace("\u00a0", " ") for cell in row.find_all(["th", "td"])] for row in teacher.select("table.cups tbody tr")

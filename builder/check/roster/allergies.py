@@ -22,7 +22,7 @@ from builder.model.roster.roster import Guest
 from builder.model.teaching.class_plan import ClassPlan
 from builder.words.listed import listed_once
 
-_TALK = "Talk with the person before the class; the teacher's sheet shows what was compared."
+_TALK = "Talk with the person before the class; the printed roster shows what was compared."
 _SETTLE = (
     "Then write what you have settled, in a sentence, into the column `settled` of their line in the roster; it is printed nowhere else."
 )
@@ -85,7 +85,7 @@ def _met(guest: Guest, plan: ClassPlan, *, waits: bool) -> Iterator[Finding]:
 def _unclear_settlement(guest: Guest, plan: ClassPlan) -> Finding:
     wrong = (
         f"What is written under `settled` for {_inside(_who(guest, plan))} is no sentence that others could follow, so that nothing is "
-        "settled. The teacher's sheet prints it for those who stand beside this person."
+        "settled. The roster prints it for those who stand beside this person."
     )
     remedy = "Write in a sentence what you agreed on, for example: Asked her doctor and wears gloves. A text with a comma goes in quotes."
     return caution("settled-unclear", guest.settled_place, wrong, remedy)

@@ -1,7 +1,7 @@
 """Coming dates of which a roster lists fewer people than are enrolled.
 
 Decided: a date of which nobody is listed has no list yet, as a class without a roster has none, and nothing is said; one whose list has
-begun is taken for whole. Why: the teacher's sheet compares allergies and counts choices for those who are listed, and reads as if these
+begun is taken for whole. Why: the sheets of the staff compare allergies and count choices for those who are listed, and reads as if these
 were all who come.
 
 Decided: lines that cannot be read, and people of no date, count as listed. Why: they have a finding of their own, and may be the ones.
@@ -41,7 +41,7 @@ def _of_class(roster: Roster, studio_class: StudioClass, today: date) -> Iterato
                 "roster-below-enrolled",
                 when.at("enrolled"),
                 f"{when.enrolled} are enrolled on {when.on:%Y-%m-%d %H:%M}, and the roster lists {listed}. What {others} must not touch, "
-                f"and what they chose, is not known here: the teacher's sheet compares allergies only for people on the list.",
+                f"and what they chose, is not known here: the roster compares allergies only for people on the list.",
                 "Add a line to roster.csv for each who comes, or correct `enrolled:`. Ask whoever is not listed about allergies before the "
                 "class.",
             )

@@ -1,92 +1,124 @@
-"""The teacher's sheet of one date: what to do ahead, the run of the class, every batch, what stands or was accepted, and the sums."""
+"""The teacher's sheet of one date: page 1 the run by the clock, then all weighings, what stands or was accepted, and the steps.
+
+What is looked up and not carried to the table lies in documents of its own (`compose/for_staff/documents.py`).
+"""
 
 from collections.abc import Iterator
-from dataclasses import replace
+from dataclasses import dataclass
+from itertools import islice
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.dates.time_words import STAFF_WORDS, Clock, clock_from, run_rows
 from builder.compose.document_kind import Composed
-from builder.compose.dose.choice_totals import view_guests
 from builder.compose.edition import Edition
+from builder.compose.for_staff.clock import clock_group
+from builder.compose.for_staff.weighings import view_pots
 from builder.compose.frames import frame
 from builder.compose.home.letters import letter_of
 from builder.compose.ornament.portrait import portrait_of
 from builder.compose.ornament.svg import TEACHER_MARK, Look, mark
-from builder.compose.recipe.batch_words import sums_of, view_batches
-from builder.compose.recipe.portion_words import emergency_lines
-from builder.compose.recipe.wording import duration, whole_minutes
-from builder.compose.roster.allergy_words import allergy_note, stands_with_the_people, view_allergies
-from builder.compose.supplies.supply_words import view_supplies
+from builder.compose.recipe.batch_words import view_batches
+from builder.compose.recipe.wording import duration, listed, whole_minutes
+from builder.compose.roster.allergy_words import stands_with_the_people
 from builder.compose.teaching.class_facts import staff
 from builder.compose.teaching.class_plans import part_sheet, when
 from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
-from builder.compose.teaching.pieces import TextWriter, writer_of
+from builder.compose.teaching.pieces import writer_of
 from builder.compose.teaching.running import view_running
-from builder.compose.teaching.staff_words import after_rows, ahead_rows, when_done
+from builder.compose.teaching.staff_words import when_done
 from builder.compose.teaching.weighing_words import pots_note
-from builder.compose.views.lesson import LessonFlow
-from builder.compose.views.teacher import Fact, FindingView, TeacherView
+from builder.compose.views.for_staff import StaffProduct, StepsGroup, TeacherView
+from builder.compose.views.teacher import Fact, FindingView
 from builder.model.finding import Finding
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
-from builder.model.teaching.lesson import Part, Where, Who
+from builder.model.teaching.lesson import Part
 from builder.rules.reach import concerns_plan
 from builder.words.say import say, say_count
 
 
 def copies_of_teacher_sheet(_: Edition, plan: ClassPlan) -> Iterator[str]:
-    """Say how many to print: one for each of the staff."""
-    yield say_count("Teacher's sheet: {count}\u00a0copy", "Teacher's sheet: {count}\u00a0copies", sum(plan.staff))
+    """Say how many to print: all of it for each teacher, the first page and the weighings for each assistant."""
+    teachers, assistants = plan.staff
+    yield say_count("Teacher's sheet: {count}\u00a0copy", "Teacher's sheet: {count}\u00a0copies", teachers)
+    if assistants:
+        yield say_count(
+            "Page 1 of the teacher's sheet for the assistants: {count}\u00a0copy",
+            "Page 1 of the teacher's sheet for the assistants: {count}\u00a0copies",
+            assistants,
+        )
 
 
 def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> Composed:
     """Make the teacher's sheet of one date."""
     studio_class = plan.studio_class
     read_clock = clock_from(plan.date.on if plan.date else None, edition.locale)
-    ahead, lesson, after = _flows(edition, plan, read_clock, writer_of(edition, here, addresses.class_folder(studio_class.key)))
+    stretches = _stretches(edition, plan, read_clock)
+    whole = compose_flow(
+        edition.studio,
+        [source for one in stretches for source in one.sources],
+        writer_of(edition, here, addresses.class_folder(studio_class.key)),
+        [made.batch for made in plan.made],
+    )
+    parts = iter(whole.parts)
+    steps = tuple(StepsGroup(one.title, tuple(islice(parts, len(one.sources)))) for one in stretches if one.sources)
+    words = {id(timed.part): row.word for timed, row in zip(plan.timeline, run_rows(plan, read_clock, STAFF_WORDS), strict=True)}
+    clock = (
+        clock_group(plan, shown.title, [source.part for source in one.sources], shown, words)
+        for one, shown in zip([one for one in stretches if one.sources], steps, strict=True)
+    )
     title = say("Teacher's sheet: {class_title}", class_title=studio_class.title)
     view = TeacherView(
         frame=frame(edition, here, title, f"{title}, {when(edition, plan)}"),
         title=title,
         when=when(edition, plan),
         facts=_facts(plan),
-        emergency=emergency_lines(edition.studio.profile.emergency),
+        calls=whole.calls,
+        clock=tuple(clock),
         running=view_running(edition.studio, plan),
-        ahead_run=ahead_rows(plan, edition.locale),
-        run=run_rows(plan, read_clock, STAFF_WORDS),
-        after_run=after_rows(plan, edition.locale),
-        ahead_minutes=duration(sum(one.part.minutes for one in plan.ahead)) if plan.ahead else "",
-        ahead=ahead,
-        products=tuple(view_batches(edition, plan, made) for made in plan.made),
-        lesson=lesson,
-        after=after,
-        supplies=view_supplies(edition.studio, plan),
+        beside=_beside(plan),
+        allergies=say("Allergies and choices of each person stand on the roster.") if plan.has_roster else "",
+        products=tuple(StaffProduct(view_batches(edition, plan, made), view_pots(plan, made)) for made in plan.made),
         findings=tuple(FindingView(f.wrong, f.remedy, f.accepted or "") for f in edition.findings if _is_listed(f, plan, edition.studio)),
-        sums=tuple(sums for made in plan.made for sums in sums_of(made)),
-        guests=view_guests(plan),
-        allergies=view_allergies(plan),
-        allergy_note=allergy_note(edition.studio, plan),
+        before=whole,
+        steps=steps,
         marks=tuple(mark(portrait_of(edition.studio, made.batch), TEACHER_MARK, Look.TINTED) for made in plan.made),
     )
     return Composed(title, view)
 
 
-def _flows(edition: Edition, plan: ClassPlan, read_clock: Clock, writer: TextWriter) -> tuple[LessonFlow, LessonFlow, LessonFlow]:
-    """Lay out what is done ahead, in class and after it as one run."""
-    lesson = plan.studio_class.lesson
-    ahead = [part for part in lesson.parts if part.who is Who.AHEAD and part.where is not Where.HOME_ONLY]
+@dataclass(frozen=True)
+class _Stretch:
+    """What is done before the class, in it, or after it."""
 
-    def source(part: Part, time: str = "") -> FlowSource:
+    title: str
+    sources: tuple[FlowSource, ...]
+
+
+def _stretches(edition: Edition, plan: ClassPlan, read_clock: Clock) -> tuple[_Stretch, ...]:
+    """Give what is done ahead, in class and after it, in order, each part with its time."""
+
+    def source(part: Part, time: str) -> FlowSource:
         note, letter = pots_note(plan, part, for_staff=True), letter_of(plan.studio_class, part)
         return FlowSource(part, part_sheet(plan, part), time, note, letter)
 
-    sources = [source(part) for part in ahead]
-    sources += [source(timed.part, read_clock(timed.begins)) for timed in plan.timeline]
-    sources += [source(one.part, when_done(plan, one, edition.locale)) for one in plan.after]
-    whole = compose_flow(edition.studio, sources, writer, [made.batch for made in plan.made])
-    begins, ends = len(ahead), len(ahead) + len(plan.timeline)
-    return replace(whole, parts=whole.parts[:begins]), LessonFlow((), whole.parts[begins:ends]), LessonFlow((), whole.parts[ends:])
+    minutes = sum(one.part.minutes for one in plan.ahead)
+    ahead = say("Before the class: {time}", time=duration(minutes)) if minutes else say("Before the class")
+    return (
+        _Stretch(ahead, tuple(source(one.part, when_done(plan, one, edition.locale)) for one in plan.ahead)),
+        _Stretch(say("The class"), tuple(source(timed.part, read_clock(timed.begins)) for timed in plan.timeline)),
+        _Stretch(say("After the class"), tuple(source(one.part, when_done(plan, one, edition.locale)) for one in plan.after)),
+    )
+
+
+def _beside(plan: ClassPlan) -> str:
+    """Name the documents that hold what is not on this sheet."""
+    names = [say("the check list")]
+    names += [say("the roster with choices and allergies")] if plan.has_roster else []
+    names += [say("costs and buying")] if plan.cost is not None else []
+    names += [say("why this format, and the rules with their sources"), say("the workings")]
+    return say("In documents of their own: {names}.", names=listed(names))
 
 
 def _facts(plan: ClassPlan) -> tuple[Fact, ...]:

@@ -39,13 +39,18 @@ def view_batches(edition: Edition, plan: ClassPlan, made: MadeProduct) -> Produc
         name=sheet.recipe.name,
         containers=say("{containers} in all", containers=listed([_in_all(studio, one) for one in made.containers])),
         left_over=_left_over(studio, plan, made),
-        batches=tuple(_batch(studio, plan, planned) for planned in made.batches),
+        batches=view_worked(studio, plan, made),
         needed=_needed(made),
         choices=view_choices(studio, made.filled),
-        totals=view_totals(studio, made, has_roster=bool(plan.guests)),
+        totals=view_totals(studio, made, has_roster=plan.has_roster),
         codes=code_words(plan, made, labelled=not labels_are_held(edition, plan, made)),
         labels=no_labels(edition, plan, made) or label_counts(studio, made),
     )
+
+
+def view_worked(studio: Studio, plan: ClassPlan, made: MadeProduct) -> tuple[BatchView, ...]:
+    """Give each planned batch of a product as it was worked out."""
+    return tuple(_batch(studio, plan, planned) for planned in made.batches)
 
 
 def _left_over(studio: Studio, plan: ClassPlan, made: MadeProduct) -> str:

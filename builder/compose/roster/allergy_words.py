@@ -1,4 +1,4 @@
-"""What was found for each person with an allergy, and what was looked through without finding: for the teacher's sheet alone."""
+"""What was found for each person with an allergy, and what was looked through without finding: for the roster alone."""
 
 from collections.abc import Iterator, Sequence
 

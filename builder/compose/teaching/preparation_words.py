@@ -6,13 +6,13 @@ from functools import partial
 from builder.compose.dates.time_words import FORMAT_NAMES
 from builder.compose.edition import Edition
 from builder.compose.formula.hazards import hazards_of_recipe
-from builder.compose.recipe.wording import keep_together, listed, sentence, within
+from builder.compose.recipe.wording import grams, keep_together, listed, sentence, within
 from builder.compose.teaching.class_facts import staff
 from builder.compose.teaching.mentions import class_amount
 from builder.compose.teaching.staff_words import after_rows, staff_row
 from builder.compose.teaching.supervision_words import asks_for_eyewash, numbers, place_kind, watch_rows
 from builder.compose.teaching.tool_words import batch_with, tool_words
-from builder.compose.teaching.weighing_words import cup_lines, mixing_lines
+from builder.compose.teaching.weighing_words import cup_lines, mixing_lines, scale_lines
 from builder.compose.views.running import CheckGroup, StaffRow
 from builder.model.dates.studio_class import Format
 from builder.model.hazard import Hazard
@@ -41,6 +41,7 @@ def check_groups(edition: Edition, plan: ClassPlan, printing: Iterable[str]) -> 
         CheckGroup(say("Days before"), before),
         CheckGroup(say("Print"), tuple(printing)),
         CheckGroup(say("Before the class, on the clock"), that_day),
+        CheckGroup(say("Set out, in all"), (*_in_all(plan), *scale_lines(plan))),
         CheckGroup(say("Weigh ahead, and mark"), (*mixing_lines(plan), *cup_lines(plan))),
         CheckGroup(_benches(plan), _tools(edition.studio, plan, ready.at_benches) if plan.format is not Format.DEMO else ()),
         CheckGroup(say("On the demo table"), _tools(edition.studio, plan, ready.at_demo)),
@@ -52,6 +53,13 @@ def check_groups(edition: Edition, plan: ClassPlan, printing: Iterable[str]) -> 
         CheckGroup(say("After the class"), tuple(_staff_line(row) for row in after_rows(plan, edition.locale))),
     ]
     return tuple(CheckGroup(group.title, tuple(keep_together(sentence(line)) for line in group.lines)) for group in groups if group.lines)
+
+
+def _in_all(plan: ClassPlan) -> Iterable[str]:
+    """Say what all pots of each product take, as weighed: that much has to stand on the table."""
+    for made in plan.made:
+        amounts = ", ".join(f"{within(one.ingredient)} {grams(one.mass)}" for one in made.needed)
+        yield say("For {recipe}: {amounts}", recipe=made.batch.recipe.name, amounts=amounts)
 
 
 def _tools(studio: Studio, plan: ClassPlan, tools: Iterable[str]) -> tuple[str, ...]:

@@ -175,6 +175,18 @@ def whose_bottles(plan: ClassPlan, bottles: Bottles) -> str:
     return say("the pot of the class")
 
 
+def scale_lines(plan: ClassPlan) -> Iterator[str]:
+    """Say for the check list how many scales of each kind stand ready: one where staff or one group weigh, one a bench that weighs."""
+    benches: dict[str, int] = {}
+    for task in plan.weighing.tasks:
+        at = plan.groups if task.weigher is Weigher.EACH_POT and task.purpose in FOR_PEOPLE else 1
+        name = say(task.weighed.scale.name)
+        benches[name] = max(at, benches.get(name, 1))
+    if benches:
+        counted = ", ".join(f"{number}\u00a0× {within(name)}" for name, number in benches.items())
+        yield say("Scales, one at each bench that weighs: {scales}", scales=counted)
+
+
 def cup_lines(plan: ClassPlan) -> Iterator[str]:
     """Say for the check list which cups are weighed ahead.
 

@@ -1,14 +1,10 @@
-"""What `sheets/teacher.html` shows."""
+"""What the teacher's sheet and the documents beside it show of batches, sums, costs and people."""
 
 from dataclasses import dataclass
 
-from builder.compose.views.doses import GuestTable, TotalTable
-from builder.compose.views.frame import Frame
+from builder.compose.views.doses import TotalTable
 from builder.compose.views.ingredient_table import IngredientRow, IngredientTable
-from builder.compose.views.lesson import LessonFlow
 from builder.compose.views.lye import LyeView
-from builder.compose.views.running import RunningView, StaffRow
-from builder.compose.views.strip import StripRow
 from builder.compose.views.take_home import ChoiceView
 
 
@@ -116,30 +112,3 @@ class AllergyView:
 
     who: str
     lines: tuple[str, ...]
-
-
-@dataclass(frozen=True)
-class TeacherView:
-    """The teacher's sheet of one date; `marks` are the drawings of what is made, as HTML."""
-
-    frame: Frame
-    title: str
-    when: str
-    facts: tuple[Fact, ...]
-    emergency: tuple[str, ...]
-    running: RunningView
-    ahead_run: tuple[StaffRow, ...]
-    run: tuple[StripRow, ...]
-    after_run: tuple[StaffRow, ...]
-    ahead_minutes: str
-    ahead: LessonFlow
-    products: tuple[ProductBatches, ...]
-    lesson: LessonFlow
-    after: LessonFlow
-    supplies: SuppliesView | None
-    findings: tuple[FindingView, ...]
-    sums: tuple[SumsView, ...]
-    guests: tuple[GuestTable, ...]
-    allergies: tuple[AllergyView, ...]
-    allergy_note: str
-    marks: tuple[str, ...]

@@ -123,7 +123,7 @@ class ClassPlan:
     `cost` is None where the studio lists no supplies.
     `guests` are those on its roster, `waiting` those of it who wait for a seat. Only what stays in the studio may see them
     (`without_names`). `after` is what the staff do when the students have gone, `heat` what steps say of
-    it that cannot be.
+    it that cannot be. `was_listed` says of a sheet without names that there is a roster.
     """
 
     studio_class: StudioClass
@@ -143,6 +143,12 @@ class ClassPlan:
     waiting: tuple[Guest, ...] = ()
     after: tuple[StaffPart, ...] = ()
     heat: tuple[MixedTooCool | MixedTooWarm | CooledTooSoon, ...] = ()
+    was_listed: bool = False
+
+    @property
+    def has_roster(self) -> bool:
+        """Say whether anybody is listed for the date, or waits for it."""
+        return self.was_listed or bool(self.guests or self.waiting)
 
     @property
     def subject(self) -> WholeClass | OneDate:
@@ -184,7 +190,7 @@ class ClassPlan:
 
     def without_names(self) -> "ClassPlan":
         """Give the sheet as it may be published: without those who come, and without those who wait."""
-        return replace(self, guests=(), waiting=(), made=tuple(_nameless(one) for one in self.made))
+        return replace(self, guests=(), waiting=(), was_listed=self.has_roster, made=tuple(_nameless(one) for one in self.made))
 
 
 def _nameless(made: MadeProduct) -> MadeProduct:

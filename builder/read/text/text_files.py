@@ -124,7 +124,7 @@ class TextFolder:
             wrong = (
                 "This file is not in UTF-8, and was read as Windows-1252, as spreadsheets often write. Other letters may have become these."
             )
-            remedy = "See on the teacher's sheet that names and allergies are as they should be, or save the file again as CSV UTF-8."
+            remedy = "See on the printed roster that names and allergies are as they should be, or save the file again as CSV UTF-8."
             self.findings.append(caution("table-read-as-windows", self.place(name), wrong, remedy))
             return _with_plain_ends(text)
         return None

@@ -1,0 +1,158 @@
+"""What the teacher's sheet and the documents beside it show: the run by the clock, all weighings, the roster, costs, reasons, workings."""
+
+from dataclasses import dataclass
+
+from builder.compose.views.caution import Call
+from builder.compose.views.doses import GuestTable
+from builder.compose.views.frame import Frame
+from builder.compose.views.lesson import FlowPart, LessonFlow
+from builder.compose.views.running import RunningView
+from builder.compose.views.teacher import AllergyView, BatchView, Fact, FindingView, ProductBatches, SumsView, SuppliesView
+
+
+@dataclass(frozen=True)
+class ClockRow:
+    """One part by the clock: when it begins, how long it takes, its letter, what it is, who does it.
+
+    `amounts` are what is weighed in it, `warns` the cautions that stand at its steps, each as its signal word and what it is of.
+    """
+
+    when: str
+    minutes: str
+    letter: str
+    title: str
+    who: str
+    amounts: tuple[str, ...]
+    warns: tuple[tuple[str, str], ...]
+
+
+@dataclass(frozen=True)
+class ClockGroup:
+    """What is done before the class, in it, or after it."""
+
+    title: str
+    rows: tuple[ClockRow, ...]
+
+
+@dataclass(frozen=True)
+class WeighRow:
+    """One weighing: what, how much, on which scale, and who does it in which part."""
+
+    name: str
+    weight: str
+    scale: str
+    who: str
+
+
+@dataclass(frozen=True)
+class WeighGroup:
+    """The weighings of one phase of a batch, what they come to (empty for one alone), what is done with it, and what follows.
+
+    `who` does all of them; it is empty where that differs from row to row, or nobody is named.
+
+    `caustic` frames what is lye.
+    """
+
+    title: str
+    treatment: str
+    who: str
+    rows: tuple[WeighRow, ...]
+    together: str
+    note: str
+    caustic: bool
+
+
+@dataclass(frozen=True)
+class PotView:
+    """All weighings of one planned batch: whose it is and how often it is made, what it weighs in all."""
+
+    title: str
+    groups: tuple[WeighGroup, ...]
+    total: str
+
+
+@dataclass(frozen=True)
+class StepsGroup:
+    """The steps of what is done before the class, in it, or after it."""
+
+    title: str
+    parts: tuple[FlowPart, ...]
+
+
+@dataclass(frozen=True)
+class StaffProduct:
+    """One product on the teacher's sheet: its batches, and all their weighings."""
+
+    made: ProductBatches
+    pots: tuple[PotView, ...]
+
+
+@dataclass(frozen=True)
+class TeacherView:
+    """The teacher's sheet of one date; `marks` are the drawings of what is made, as HTML, `beside` names the other documents."""
+
+    frame: Frame
+    title: str
+    when: str
+    facts: tuple[Fact, ...]
+    calls: tuple[Call, ...]
+    clock: tuple[ClockGroup, ...]
+    running: RunningView
+    beside: str
+    allergies: str
+    products: tuple[StaffProduct, ...]
+    findings: tuple[FindingView, ...]
+    before: LessonFlow
+    steps: tuple[StepsGroup, ...]
+    marks: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class RosterView:
+    """Who comes to one date, who waits, and what there is to say of their allergies."""
+
+    frame: Frame
+    title: str
+    when: str
+    guests: tuple[GuestTable, ...]
+    allergies: tuple[AllergyView, ...]
+    allergy_note: str
+
+
+@dataclass(frozen=True)
+class CostsView:
+    """What one date needs bought and what it costs."""
+
+    frame: Frame
+    title: str
+    when: str
+    supplies: SuppliesView
+
+
+@dataclass(frozen=True)
+class ReasonsView:
+    """Why a class is taught as it is, and the rules that hold in it with what they rest on."""
+
+    frame: Frame
+    title: str
+    when: str
+    running: RunningView
+
+
+@dataclass(frozen=True)
+class WorkedProduct:
+    """The batches of one product as they were worked out: exact amounts beside what is weighed, lye, what the soap becomes."""
+
+    name: str
+    batches: tuple[BatchView, ...]
+
+
+@dataclass(frozen=True)
+class WorkingsView:
+    """The sums of one date, or of the home sizes of a class."""
+
+    frame: Frame
+    title: str
+    when: str
+    products: tuple[WorkedProduct, ...]
+    sums: tuple[SumsView, ...]
