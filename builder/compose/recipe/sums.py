@@ -3,11 +3,15 @@
 What a table of weighings shows already (shares, amounts as stated, rounding) is left to the JSON document, which holds every working.
 """
 
+from collections.abc import Iterable
+from fractions import Fraction
+from itertools import groupby
+
 from builder.compose.recipe.wording import figure, rule_words, sentence
 from builder.compose.views.teacher import SumsView, WorkingRow
 from builder.model.recipe.worked_batch import WorkedBatch
-from builder.model.recipe.working import Given
-from builder.words.say import say
+from builder.model.recipe.working import Given, Working
+from builder.words.say import message, say
 
 IN_THE_TABLE = (
     "share of total",
@@ -16,27 +20,36 @@ IN_THE_TABLE = (
     "parts",
     "weights",
     "rounded to the scale",
-    "fat equivalents",
-    "acid equivalents",
     "superfat lowest",
     "superfat highest",
 )
+
+# What is added up under its rows, and what the sum is called.
+ADDED = {
+    "fat equivalents": message("Fat, together"),
+    "fat equivalents as weighed": message("Fat as weighed, together"),
+    "acid equivalents": message("Acids, together"),
+    "acid equivalents as weighed": message("Acids as weighed, together"),
+}
 
 
 def view_sums(title: str, batch: WorkedBatch) -> SumsView:
     """Give the sums of one batch, in the order in which they were made."""
     notes: dict[str, int] = {}
-    rows = tuple(
-        WorkingRow(
-            sentence(say(working.of)),
-            sentence(rule_words(working.rule)),
-            "; ".join(_given(entry, notes) for entry in working.given),
-            figure(working.result, working.unit),
-        )
-        for working in (*batch.workings, *batch.own.workings)
-        if working.rule not in IN_THE_TABLE
-    )
+    shown = (working for working in (*batch.workings, *batch.own.workings) if working.rule not in IN_THE_TABLE)
+    rows = tuple(row for rule, alike in groupby(shown, lambda one: one.rule) for row in _rows(rule, tuple(alike), notes))
     return SumsView(title, rows, tuple(f"[{number}] {source}" for source, number in notes.items()))
+
+
+def _rows(rule: str, alike: tuple[Working, ...], notes: dict[str, int]) -> Iterable[WorkingRow]:
+    """Give the rows of sums of one rule that follow one another, and beneath several that are added what they come to."""
+    for working in alike:
+        given = "; ".join(_given(entry, notes) for entry in working.given)
+        yield WorkingRow(sentence(say(working.of)), sentence(rule_words(rule)), given, figure(working.result, working.unit))
+    if rule in ADDED and len(alike) > 1:
+        total = sum((working.result for working in alike), Fraction(0))
+        given = " + ".join(figure(working.result, "") for working in alike)
+        yield WorkingRow(say(ADDED[rule]), say("The sum of the rows above"), given, figure(total, alike[0].unit))
 
 
 def _given(entry: Given, notes: dict[str, int]) -> str:
