@@ -79,7 +79,14 @@ def _texts_that_ship() -> Iterator[tuple[str, str]]:
     for caution in library.cautions.values():
         file = f"cautions/{caution.key}.yaml"
         yield from (
-            (file, text) for text in (caution.name, caution.what, *caution.avoid, *caution.if_it_happens, *filter(None, [caution.in_brief]))
+            (file, text)
+            for text in (
+                caution.name,
+                caution.what,
+                *caution.avoid,
+                *caution.if_it_happens,
+                *filter(None, [caution.in_brief, caution.again]),
+            )
         )
     for drawing in library.drawings.values():
         yield from (("drawings.yaml", text) for text in (drawing.caption, drawing.alt))

@@ -5,15 +5,26 @@ the stock, with its source; without it every heated phase counts as hot.
 
 Decided: undiluted surfactants and strong alkalis harm eyes: goggles, and below 12 years handed over weighed. Why: a fleck of powder is
 enough, and they look like salt.
+
+Decided: only what stands before the first part that speaks of heat in any way counts as cold. Once something has been warm, or where no
+part says so, the caution stays with every amount of what is heated: too often is the safe side.
 """
+
+import re
+from collections.abc import Sequence
 
 from builder.model.hazard import Hazard
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.product import Contact
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
+from builder.model.teaching.lesson import Part
 
 BURNS_FROM = "hot enough to burn"
+_OF_HEAT = re.compile(
+    r"\b(?:warm|heat|hot|melt|boil|simmer|scald|cook|steam|stove|burner|microwave|oven|bain|double boiler|water bath|flame|mitts?)\w*|°",
+    re.IGNORECASE,
+)
 
 
 def hazards_of(studio: Studio, card: Ingredient, phase: str, batch: WorkedBatch) -> tuple[str, ...]:
@@ -35,3 +46,14 @@ def heat_of(studio: Studio, phase_name: str, batch: WorkedBatch) -> tuple[str, .
         return ()
     fat = any(line.ingredient.counts_as.is_oil for line in batch.lines if line.phase == phase_name)
     return (Hazard.HOT_FAT if fat else Hazard.HOT,)
+
+
+def speaks_of_heat(part: Part) -> bool:
+    """Say whether any sentence of a part, or its heading, speaks of heat."""
+    return any(_OF_HEAT.search(sentence.words) for sentence in part.sentences)
+
+
+def cold_parts(parts: Sequence[Part]) -> tuple[Part, ...]:
+    """Give the parts that come before the first that speaks of heat; none where no part does."""
+    first = next((place for place, part in enumerate(parts) if speaks_of_heat(part)), 0)
+    return tuple(parts[:first])

@@ -2,7 +2,8 @@
 
 from collections.abc import Container, Sequence
 
-from builder.model.teaching.lesson import Part
+from builder.model.dates.studio_class import StudioClass
+from builder.model.teaching.lesson import Part, Where
 
 
 def recipe_about(part: Part, made: Sequence[str]) -> str | None:
@@ -19,3 +20,9 @@ def recipe_in_hand(part: Part, made: Sequence[str], with_lye: Container[str]) ->
     names_nothing = part.by_hand and part.recipe is None and not part.mentions
     caustic = next((key for key in made if key in with_lye), None) if names_nothing else None
     return caustic or recipe_about(part, made) or made[0]
+
+
+def home_parts(studio_class: StudioClass, recipe: str | None) -> tuple[Part, ...]:
+    """Give the parts of the lesson that are done at home for one recipe, in order."""
+    parts = (part for part in studio_class.lesson.parts if part.where is not Where.CLASS_ONLY)
+    return tuple(part for part in parts if recipe_about(part, studio_class.recipe_keys) == recipe)

@@ -16,7 +16,7 @@ from builder.compose.formula.ph_words import ph_words
 from builder.compose.frames import frame, with_data
 from builder.compose.home.home_table import home_table
 from builder.compose.home.home_times import home_times
-from builder.compose.home.letters import home_parts, letter_of
+from builder.compose.home.letters import letter_of
 from builder.compose.home.record import view_record
 from builder.compose.label.label_words import ingredient_text, net_contents, variant_name
 from builder.compose.lye.lye_words import home_lye, home_purities
@@ -42,6 +42,7 @@ from builder.model.label.region import Region
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
+from builder.rules.part_recipe import home_parts
 from builder.words.say import say, say_count
 
 MOST_LISTS = 6
@@ -67,7 +68,10 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
     studio, sheet = edition.studio, home.sheet
     title = f"{sheet.recipe.name}, {home.size.written}"
     parts = home_parts(studio_class, sheet.recipe.key)
-    sources = [FlowSource(part, sheet, days_later(part), letter=letter_of(studio_class, part)) for part in parts]
+    sources = [
+        FlowSource(part, sheet, days_later(part), letter=letter_of(studio_class, part), met=met)
+        for part, met in zip(parts, home.met, strict=True)
+    ]
     writer = writer_of(edition, here, addresses.class_folder(studio_class.key), at_home=True)
     described = say("How to make {recipe} at home: {size}", recipe=sheet.recipe.name, size=home.size.written)
     view = TakeHomeView(
@@ -87,7 +91,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         lye=home_lye(sheet),
         purities=home_purities(sheet),
         heat=heat_lines(sheet),
-        flow=compose_flow(studio, sources, writer, (sheet,), in_brief=sheet.grams.lye is not None),
+        flow=compose_flow(studio, sources, writer, (sheet,), in_brief=sheet.grams.lye is not None, short_again=True),
         times=home_times(parts),
         danger=_danger(studio, sheet),
         storage=sheet.recipe.storage,

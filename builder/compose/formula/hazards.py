@@ -51,6 +51,7 @@ def said(text: CautionText) -> CautionText:
         avoid=tuple(say(line) for line in text.avoid),
         if_it_happens=tuple(say(line) for line in text.if_it_happens),
         in_brief=say(text.in_brief) if text.in_brief else "",
+        again=say(text.again) if text.again else "",
     )
 
 

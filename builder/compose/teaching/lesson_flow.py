@@ -9,7 +9,6 @@ from dataclasses import dataclass, field
 
 from builder.compose.dates.time_words import STAFF_WORDS
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe, said, signal_word
-from builder.compose.formula.heated import cold_parts
 from builder.compose.recipe.portion_words import numbers_to_call
 from builder.compose.recipe.wording import duration
 from builder.compose.teaching.mentions import ingredients_named
@@ -21,10 +20,11 @@ from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.caution import CautionText
 from builder.model.teaching.lesson import Block, CautionHere, Mention, Part, Piece, Prose, Step, Steps
-from builder.rules.hazard import hazards_of
+from builder.rules.hazard import cold_parts, hazards_of
 from builder.words.say import message, say
 
 OF_HEAT = (Hazard.HOT, Hazard.HOT_FAT)
+OF_LYE = (Hazard.CAUSTIC, Hazard.RAW_SOAP)
 # The last line of many cautions; each part of a document says it once.
 RULES_FIRST = message("Local rules and the supplier's safety data sheet come first.")
 
@@ -33,7 +33,8 @@ RULES_FIRST = message("Local rules and the supplier's safety data sheet come fir
 class FlowSource:
     """A part with the batch that it speaks of.
 
-    `clock` is its time in words, `note` says for which pot it is, `letter` is its letter; each empty where there is none.
+    `clock` is its time in words, `note` says for which pot it is, `letter` is its letter; each empty where there is none. `met` are hazards
+    that it brings beyond those of its amounts and placed cautions (`reckon/teaching/met_at_home.py`).
     """
 
     part: Part
@@ -41,16 +42,24 @@ class FlowSource:
     clock: str = ""
     note: str = ""
     letter: str = ""
+    met: tuple[str, ...] = ()
 
 
 def compose_flow(
-    studio: Studio, sources: Sequence[FlowSource], writer: TextWriter, sheets: Iterable[WorkedBatch] = (), *, in_brief: bool = False
+    studio: Studio,
+    sources: Sequence[FlowSource],
+    writer: TextWriter,
+    sheets: Iterable[WorkedBatch] = (),
+    *,
+    in_brief: bool = False,
+    short_again: bool = False,
 ) -> LessonFlow:
     """Lay out some parts. Hazards of `sheets` (and of the parts' own batches) that no step names are spoken of before the first step.
 
-    With `in_brief`, which is for a sheet that says all of the first aid on a page before, its cautions say it in brief.
+    With `in_brief`, which is for a sheet that says all of the first aid for lye on a page before, its cautions on lye say that in brief.
+    With `short_again` a caution that an earlier part has said whole is said in a breath in a later one: hazard, gear and first aid, still.
     """
-    flow = _Flow(studio, writer, in_brief)
+    flow = _Flow(studio, writer, in_brief, short_again)
     batches = list({id(sheet): sheet for sheet in (*sheets, *(source.sheet for source in sources))}.values())
     cold = {id(part) for batch in batches for part in cold_parts([one.part for one in sources if one.sheet is batch])}
     parts = tuple(flow.part(source, is_cold=id(source.part) in cold) for source in sources)
@@ -59,11 +68,12 @@ def compose_flow(
     return LessonFlow(tuple(view_caution(text) for text in left), parts, flow.calls)
 
 
-def view_caution(text: CautionText, *, in_brief: bool = False) -> CautionView:
+def view_caution(text: CautionText, *, in_brief: bool = False, again: bool = False) -> CautionView:
     """Give a caution as a document shows it. That local rules come first, a document says once for all the cautions of a part."""
     first = say(RULES_FIRST)
     happens = (text.in_brief,) if in_brief and text.in_brief else tuple(line for line in text.if_it_happens if line != first)
-    return CautionView(text.signal, signal_word(text), text.name, text.what, text.avoid, happens)
+    what, avoid = (text.again, ()) if again and text.again else (text.what, text.avoid)
+    return CautionView(text.signal, signal_word(text), text.name, what, avoid, happens)
 
 
 def calls_of(studio: Studio) -> tuple[Call, ...]:
@@ -78,6 +88,7 @@ class _Flow:
     studio: Studio
     writer: TextWriter
     in_brief: bool = False
+    short_again: bool = False
     shown: set[str] = field(default_factory=set)
     in_part: set[str] = field(default_factory=set)
     at_steps: set[str] = field(default_factory=set)
@@ -93,7 +104,8 @@ class _Flow:
         self.in_part, self.steps, self.letter, self.is_cold = set(), 0, source.letter, is_cold
         named = (text for step in source.part.steps for text in self._named(step.pieces, source.sheet))
         self.at_steps = {text.key for text in named}
-        blocks = [made for block in source.part.blocks for made in self._block(block, source.sheet)]
+        blocks: list[FlowBlock] = [*self._show(cautions_for(self.studio, source.met))]
+        blocks += [made for block in source.part.blocks for made in self._block(block, source.sheet)]
         part, time = source.part, duration(source.part.minutes)
         calls = self.calls if self.in_part else ()
         return FlowPart(
@@ -145,6 +157,11 @@ class _Flow:
 
     def _show(self, texts: Iterable[CautionText]) -> list[CautionView]:
         here = [text for text in texts if text.key not in self.in_part]
+        said = [self._said(text) for text in here]
         self.in_part |= {text.key for text in here}
         self.shown |= self.in_part
-        return [view_caution(text, in_brief=self.in_brief) for text in here]
+        return said
+
+    def _said(self, text: CautionText) -> CautionView:
+        again = self.short_again and text.key in self.shown
+        return view_caution(text, in_brief=again or (self.in_brief and text.hazard in OF_LYE), again=again)

@@ -41,10 +41,11 @@ class Needed:
 
 @dataclass(frozen=True)
 class HomeBatch:
-    """One home size and its batch, in grams and ounces."""
+    """One home size and its batch, in grams and ounces; `met` are the hazards of each part that is done at home, in order."""
 
     size: HomeSize
     sheet: WorkedBatch
+    met: tuple[tuple[str, ...], ...] = ()
 
 
 @dataclass(frozen=True)

@@ -250,6 +250,8 @@ class CautionShape(Shape):
     """What to do when it has happened, each a sentence."""
     in_brief: Text = maybe("in brief", "", example='"On skin: running water at once."')
     """What to do when it has happened, for a step on a sheet whose first page about it says all of `if it happens`."""
+    again: Text = maybe("again", "", example='"It burns skin and can blind: goggles and gloves on."')
+    """Hazard and how to avoid it in a breath, for a later part of a take-home sheet that has said all of it in an earlier one."""
     sources: Annotated[tuple[CitationShape, ...], NOT_EMPTY] = needed("sources", "[{source: a-source, at: page 112, known: read}]")
     """Where it was read."""
     reviewed: Day = needed("reviewed", "2026-11-25")

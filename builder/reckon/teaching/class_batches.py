@@ -21,6 +21,8 @@ from builder.reckon.recipe.formula import reckon_formula
 from builder.reckon.recipe.portions import lost_at_home, people_weight
 from builder.reckon.recipe.scaling import reckon_total
 from builder.reckon.recipe.workplace import Workplace, workplace
+from builder.reckon.teaching.met_at_home import met_at_home
+from builder.rules.part_recipe import home_parts
 
 _AtHome = TotalSize | OilsSize | ContainersSize
 SPARE = "ready-mixed lye to spare"
@@ -31,7 +33,7 @@ class ClassBatches:
 
     def __init__(self, studio: Studio, studio_class: StudioClass) -> None:
         """Take the class; nothing is worked out yet."""
-        self._studio = studio
+        self._studio, self._class = studio, studio_class
         self._seats, self._group_size = studio_class.seats, studio_class.group_size
         in_grams = [scale for scale in studio.profile.scales if scale.unit == "g"]
         self._here = workplace(studio, in_grams, youngest=studio_class.youngest)
@@ -49,8 +51,12 @@ class ClassBatches:
         key = make.recipe.text
         if key not in self._at_home:
             sizes = [(size, self._with_what_is_lost(make, _at_home(size))) for size in make.at_home]
-            self._at_home[key] = tuple(HomeBatch(size, self._batch(key, asked, self._home)) for size, asked in sizes)
+            self._at_home[key] = tuple(self._home_batch(key, size, asked) for size, asked in sizes)
         return self._at_home[key]
+
+    def _home_batch(self, key: str, size: HomeSize, asked: Size) -> HomeBatch:
+        batch = self._batch(key, asked, self._home)
+        return HomeBatch(size, batch, met_at_home(self._studio, home_parts(self._class, key), batch))
 
     def ready_mixed(self, make: Make, planned: tuple[PlannedBatch, ...]) -> tuple[LyeSolution, ...]:
         """Give the ready-mixed lyes that are made before class, one for each alkali, where a recipe has such."""

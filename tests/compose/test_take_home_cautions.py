@@ -1,0 +1,192 @@
+"""Every part of every take-home sheet of the example has the caution of what is met in it, on lye, raw soap, heat, scent and blades.
+
+What is met was judged by reading the lessons as somebody alone at home: lye and soap made of it burn until they have cured or passed
+their test (NIOSH 2007-107; common practice, no source: gloves and goggles until the last tool is clean), what was hot stays hot.
+"""
+
+import re
+from collections.abc import Iterator
+from datetime import date
+from functools import cache
+from pathlib import Path
+
+import pytest
+from bs4 import BeautifulSoup, Tag
+
+from builder import pipeline
+from builder.compose.edition import Edition
+from builder.compose.templates import Templates
+from builder.library import LAYOUTS
+from tests.compose.conftest import read_edition, write_studio
+from tests.composing import composed
+from tests.making import sure
+from tests.published import EXAMPLE
+
+LYE, RAW, HOT, FAT = "Lye burns", "Fresh soap still burns", "Hot water and hot phases scald", "Hot fat and wax burn and catch fire"
+BLADE, SCENT, DUST = "The blender cuts and spatters", "Neat scent oils burn and poison", "Dust harms lungs and eyes"
+MET = {
+    "kitchen-garden-bar": {
+        "Make the lye": {LYE},
+        "Weigh and melt the oils": {SCENT, DUST},
+        "Blend to trace": {LYE, RAW, BLADE},
+        "Pour and cover": {RAW, SCENT},
+        "Unmould, cut and cure": {RAW},
+    },
+    "green-lab-bar": {
+        "Make the lye at home": {LYE},
+        "Weigh and melt the oils": {SCENT},
+        "Wet the clay and add the lye at home": {LYE, RAW, DUST},
+        "Blend to trace": {RAW, BLADE},
+        "Stir in clay and scent": {RAW, BLADE, SCENT},
+        "Pour your mould": {RAW},
+        "Clean up in gloves": {RAW},
+        "Unmould, cut and cure": {RAW},
+    },
+    "pump-side-hand-soap": {
+        "Weigh and warm the oils": {FAT},
+        "Make the lye": {LYE},
+        "Blend to paste": {LYE, RAW, HOT, BLADE},
+        "Cook the paste": {RAW, HOT},
+        "The clear test": {RAW, HOT},
+        "Thin, preserve, scent": {RAW, HOT, SCENT},
+    },
+    "mint-tin-lip-balm": {"Melt the balm": {FAT}, "Flavour and pour": {FAT, SCENT}, "Label and tidy": {FAT}},
+    "meadow-lotion": {"Heat and hold": {FAT}, "Blend": {FAT, BLADE}, "Preserve": {FAT}, "Your own bottle": {SCENT, DUST}},
+    "winter-hand-cream": {"Make the cream": {FAT, BLADE}},
+    "window-bar": {"Melt the base at home": {HOT}, "Pour your bars": {HOT}, "Wet the colour": {DUST, SCENT}},
+}
+FIRST_AID = ("running water", "20 minutes", "help takes over")
+# What is finished, cooled or only weighed has none of them: a false alarm costs trust.
+SILENT = {
+    "kitchen-garden-bar": ("Set up",),
+    "green-lab-bar": ("Set up at home",),
+    "pump-side-hand-soap": ("Set up", "Fill and label"),
+    "winter-hand-cream": ("Fill the cream and tidy",),
+    "window-bar": ("Unmould, wrap, label",),
+}
+
+
+def sheets(edition: Edition) -> Iterator[tuple[str, BeautifulSoup]]:
+    for one in composed("take-home sheet", edition):
+        yield one.path, BeautifulSoup(one.html, "html.parser")
+
+
+@cache
+def example() -> tuple[tuple[str, BeautifulSoup], ...]:
+    day = date(2027, 1, 2)
+    outcome = pipeline.check(EXAMPLE, on=day)
+    return tuple(sheets(Edition(sure(outcome.studio), outcome.sheets, outcome.findings, Templates((LAYOUTS,)), day)))
+
+
+def parts(sheet: BeautifulSoup) -> dict[str, Tag]:
+    found = {}
+    for part in sheet.select("section.part"):
+        heading = sure(part.select_one("h2"))
+        title = "".join(one for one in heading.find_all(string=True, recursive=False)).strip()
+        found[title] = part
+    return found
+
+
+def said(part: Tag) -> set[str]:
+    return {re.sub(r"^\s*[A-Z]+\s+", "", " ".join(one.get_text(" ").split())) for one in part.select(".caution .signal")}
+
+
+@pytest.mark.parametrize("recipe", MET)
+def test_each_part_has_the_cautions_of_what_is_met_in_it(recipe: str) -> None:
+    of_it = [sheet for path, sheet in example() if f"take-home-{recipe}--" in path]
+    assert of_it
+    for sheet in of_it:
+        here = parts(sheet)
+        for title, met in MET[recipe].items():
+            assert met <= said(here[title]), (title, met - said(here[title]))
+        for title in SILENT.get(recipe, ()):
+            assert not said(here[title]) & {LYE, RAW, HOT, FAT}, title
+
+
+def test_every_caution_says_what_harms_what_to_wear_and_what_to_do_whole_or_in_a_breath() -> None:
+    for path, sheet in example():
+        for caution in sheet.select("section.part .caution"):
+            text = " ".join(caution.get_text(" ").split())
+            assert caution.select(".signal") and caution.select(".happens"), path
+            if RAW in text or LYE in text:
+                for word in (
+                    "skin",
+                    "eyes" if RAW in text else "blind",
+                    "oggles",
+                    "loves",
+                    "running water",
+                    "20 minutes",
+                    "help takes over",
+                ):
+                    assert word in text, (path, word, text)
+            assert "as above" not in text.casefold() and "see above" not in text.casefold()
+
+
+def test_a_caution_is_whole_where_it_first_stands() -> None:
+    for path, sheet in example():
+        seen: set[str] = set()
+        for part in sheet.select("section.part"):
+            for caution in part.select(".caution"):
+                name = sure(caution.select_one(".signal")).get_text()
+                assert name in seen or sure(caution.select_one(".avoid")).get_text(), (path, name)
+                seen.add(name)
+
+
+HEAD = "# The first class\n\nYou make two things.\n\n"
+SALTS = "## Mix the salts (students, 20 min)\n\n1. Weigh {sea salt} of salt.\n2. Add {baking soda}, {glycerin} and {scent}.\n\n"
+
+
+def made_studio(folder: Path, lesson: str) -> dict[str, Tag]:
+    edition = read_edition(write_studio(folder, classes__first__lesson_md=HEAD + SALTS + lesson))
+    ((_, sheet),) = [one for one in sheets(edition) if "bar--" in one[0]]
+    return parts(sheet)
+
+
+def test_soap_of_a_lesson_in_few_words_is_raw_until_a_heading_says_otherwise(tmp_path: Path) -> None:
+    here = made_studio(
+        tmp_path,
+        """## Weigh (students, 5 min, bar)
+
+1. Weigh {olive oil} of olive oil.
+
+## Lye (students, 5 min, bar)
+
+1. Weigh {lye water} of water and {sodium hydroxide} of sodium hydroxide. Stir them together.
+
+## Together (students, 5 min, bar)
+
+1. Unite the two in the pot, and stir.
+
+## Wash up (together, 5 min, bar)
+
+1. Wipe everything.
+
+## Look at old bars (students, 5 min, bar, no raw soap)
+
+1. Hold an old bar.
+""",
+    )
+    assert [said(part) & {LYE, RAW} for part in here.values()] == [set(), {LYE}, {RAW}, {RAW}, set()]
+
+
+def test_oils_that_are_weighed_after_the_lye_are_no_raw_soap_and_those_after_the_cook_are(tmp_path: Path) -> None:
+    here = made_studio(
+        tmp_path,
+        """## Lye (teacher, 5 min, bar)
+
+1. Weigh {lye water} of water and {sodium hydroxide} of sodium hydroxide.
+
+## Oil (teacher, 5 min, bar)
+
+1. Weigh {olive oil} of olive oil into the pot.
+
+## Blend (teacher, 5 min, bar)
+
+1. Pour the lye into the oils and blend until it traces.
+
+## The next day (after, 1 day later, 5 min, bar)
+
+1. Cut it.
+""",
+    )
+    assert [said(part) & {LYE, RAW} for part in here.values()] == [{LYE}, set(), {LYE, RAW}, {RAW}]
