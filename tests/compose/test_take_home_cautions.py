@@ -28,7 +28,8 @@ MET = {
     "kitchen-garden-bar": {
         "Make the lye": {LYE},
         "Weigh and melt the oils": {SCENT, DUST},
-        "Blend to trace": {LYE, RAW, BLADE},
+        "Lye into the oils": {LYE, RAW},
+        "Blend to trace": {RAW, BLADE},
         "Pour and cover": {RAW, SCENT},
         "Unmould, cut and cure": {RAW},
     },
@@ -130,6 +131,21 @@ def test_a_caution_is_whole_where_it_first_stands() -> None:
                 name = sure(caution.select_one(".signal")).get_text()
                 assert name in seen or sure(caution.select_one(".avoid")).get_text(), (path, name)
                 seen.add(name)
+
+
+def test_every_temperature_is_said_in_both_scales() -> None:
+    for path, sheet in example():
+        for block in sheet.select("section.part li, section.part > p"):
+            text = block.get_text().replace("\u00a0", " ")
+            for degrees in re.finditer(r"(?P<low>\d+)(?: to (?P<high>\d+))? °C(?P<after>.{0,20})", text):
+                both = [one * 9 / 5 + 32 for one in map(int, filter(None, (degrees["low"], degrees["high"])))]
+                if "within" in text[: degrees.start()][-8:]:
+                    continue  # A difference, which has no 32 to add.
+                said_too = re.match(r" \((\d+)(?: to (\d+))? °F\)", degrees["after"])
+                assert said_too, (path, text)
+                assert [abs(int(two) - one) <= 0.6 for one, two in zip(both, filter(None, said_too.groups()), strict=True)].count(
+                    False
+                ) == 0
 
 
 HEAD = "# The first class\n\nYou make two things.\n\n"

@@ -35,7 +35,8 @@ from tests.published import EXAMPLE
 
 DAY = date(2027, 1, 2)
 SOAP, SALTS, TEA = "kitchen-garden-bar--1-kg-of-oils", "still-water-bath-salts--2-containers", "hedgerow-bath-tea--5-containers"
-PAGES = {SOAP: 8, SALTS: 6, TEA: 4}
+LAB = "green-lab-bar--500-g-of-oils"
+PAGES = {SOAP: 9, LAB: 10, SALTS: 6, TEA: 4}
 NAME_OF_STEP = re.compile(r"^[A-Z]\d+ ")
 FOOT = 40  # Points from the lower edge, beneath which the title and the page stand.
 
