@@ -346,7 +346,7 @@ def _dressed(drawing: Drawing, ground: _Ground, label: Space, middle: _Middle, f
     """Add what the design draws behind the words."""
     top = min(block.y for block in foot)
     if ground.design.ornament is Ornament.ON_GROUND:
-        below = min(max(middle.below, drawing.y + drawing.side) + 1.0, top - 0.3)
+        below = min(max(middle.below, drawing.y + drawing.side) + 1.0, top - 0.8)
         return replace(drawing, ground=(label.x, label.y, label.width, below - label.y))
     if ground.design.stripes and not label.is_round:
         y = top - GAP - THREADS / 2

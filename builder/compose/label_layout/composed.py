@@ -19,6 +19,7 @@ from builder.model.label.label_sheet import LabelSheet
 
 LARGEST, STEP = 9.5, 0.25
 SHARES = (0.36, 0.4, 0.44, 0.48, 0.52, 0.56)
+BESIDE = 2.5  # From what a front draws to its edge to the words of the back beside it, in millimetres.
 NAME_COUNTS = 0.12  # How much a point of the name is worth beside a point of the text on the back.
 
 Dressed = tuple[LabelText, Design]
@@ -81,7 +82,7 @@ def _ways(one: Stock, rules: Rules) -> Iterator[_Way]:
         width = inside.width * share - GUTTER / 2
         front = Space(inside.x, inside.y, width, inside.height)
         label = Space(0.0, 0.0, inside.x + width + rules.inset, whole.height)
-        back_at = label.width + GUTTER / 2
+        back_at = label.width + BESIDE
         yield _Way(front, label, Space(back_at, inside.y, inside.x + inside.width - back_at, inside.height), is_apart=False)
 
 
