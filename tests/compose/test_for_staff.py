@@ -53,3 +53,8 @@ def test_every_weighing_stands_once_with_a_tick_and_a_field_and_lye_in_a_frame(s
 def test_the_sheet_names_no_person_and_the_roster_is_one_copy(sheet: BeautifulSoup, edition: Edition) -> None:
     assert not sheet.select("table.guests") and not sheet.select(".allergies")
     assert not composed("roster", edition, edition.sheets[0])
+
+
+def test_every_amount_of_a_bench_card_has_a_box_to_tick(document: Callable[[str], str]) -> None:
+    lines = BeautifulSoup(document(f"{DATE}/bench-cards.pdf"), "html.parser").select(".phase .amounts li")
+    assert lines and all(sure(line.find()).get("class") == ["tick"] for line in lines)
