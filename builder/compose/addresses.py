@@ -26,6 +26,7 @@ WELCOME = "welcome"
 PAPER, LARGE_PRINT = ".pdf", "--large-print.pdf"
 # Paths of what others link to; the names in braces are those of its scope.
 CLASS_PAGE, TEXT_PAGE, CLASS_CALENDAR = "classes/{class}.html", "{page}.html", "classes/{class}.ics"
+CLASS_SHARING = "classes/{class}--sharing.png"
 CHOICE_PAGE, CHOICE_CALENDAR = "find/{value}.html", "find/{value}.ics"
 PUBLIC_TAKE_HOME = "classes/{class}--take-home-{recipe}--{size}.html"
 
@@ -77,6 +78,7 @@ HOME, CATALOGUE, DATES = (Address(Folder.SITE, f"{name}.html") for name in ("ind
 WAYS, VISIT, GALLERY = (Address(Folder.SITE, f"{name}.html") for name in ("ways-of-teaching", "visit", "gallery"))
 CALENDAR, FEED = Address(Folder.SITE, "dates.ics"), Address(Folder.SITE, "dates.xml")
 FILTER = Address(Folder.SITE, "styles/filter.css")
+SHARING = Address(Folder.SITE, "sharing.png")
 NOT_FOUND = Address(Folder.SITE, "404.html")
 
 
@@ -88,6 +90,11 @@ def address(folder: Folder, path: str, names: Mapping[str, str]) -> Address:
 def class_page(key: str) -> Address:
     """Give the place of a class's page."""
     return address(Folder.SITE, CLASS_PAGE, {"class": key})
+
+
+def class_sharing(key: str) -> Address:
+    """Give the place of the picture that stands for a class where its page is passed on."""
+    return address(Folder.SITE, CLASS_SHARING, {"class": key})
 
 
 def class_calendar(key: str) -> Address:

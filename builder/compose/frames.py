@@ -10,6 +10,7 @@ from builder.compose.dates.dates import plain_date
 from builder.compose.edition import Edition
 from builder.compose.machines.absolute import absolute
 from builder.compose.machines.json_ld import Node, as_script
+from builder.compose.machines.sharing import with_sharing
 from builder.compose.teaching.class_facts import coming_dates
 from builder.compose.views.frame import Alternate, Frame, Link, PageFrame, Sender, Sharing, SheetFrame
 from builder.model.document import Folder
@@ -37,7 +38,7 @@ def page_frame(edition: Edition, here: Address, title: str, description: str) ->
     icon = here.link_to(addresses.icon(here.folder))
     sharing = Sharing(title, "website", edition.locale) if canonical else None
     alternates = tuple(_alternates(edition, here)) if is_public else ()
-    return PageFrame(
+    around = PageFrame(
         edition.language,
         full_title,
         description,
@@ -52,6 +53,7 @@ def page_frame(edition: Edition, here: Address, title: str, description: str) ->
         say("This page is of {day}.", day=plain_date(edition.today, edition.locale)) if is_public else "",
         sharing=sharing,
     )
+    return with_sharing(edition, around)
 
 
 def _alternates(edition: Edition, here: Address) -> Iterator[Alternate]:

@@ -10,9 +10,10 @@ from builder.compose.assets import list_files
 from builder.compose.document_kind import AnyKind, Readers
 from builder.compose.document_table import documents_of
 from builder.compose.edition import Edition
+from builder.compose.machines.sharing import sharing_pictures
 from builder.compose.machines.site_map import site_map
 from builder.compose.templates import Templates
-from builder.model.document import CopiedFile, Document, Publication
+from builder.model.document import CopiedFile, Document, Folder, Publication
 from builder.model.finding import Finding
 from builder.model.held_back import NOTHING_HELD, HeldBack
 from builder.model.studio import Studio
@@ -42,8 +43,9 @@ def compose_documents(
     whole = site_map(edition, documents)
     documents = (*documents, whole) if whole else documents
     files = list_files(edition, documents)
-    _refuse_one_address_for_two([*documents, *files])
-    return Publication(documents, files)
+    drawn = sharing_pictures(edition)
+    _refuse_one_address_for_two([*documents, *files, *(CopiedFile(Folder.SITE, one.path, "", "") for one in drawn)])
+    return Publication(documents, files, drawn)
 
 
 def editions(

@@ -3,6 +3,8 @@
 from dataclasses import dataclass
 from enum import StrEnum
 
+from builder.model.sharing import SharingPicture
+
 
 class Folder(StrEnum):
     """The two output roots: `site` is uploaded, `print` stays in the studio."""
@@ -42,7 +44,8 @@ class CopiedFile:
 
 @dataclass(frozen=True)
 class Publication:
-    """Everything that one run writes."""
+    """Everything that one run writes; `drawn` are the pictures that stand for pages where somebody passes them on."""
 
     documents: tuple[Document, ...]
     files: tuple[CopiedFile, ...]
+    drawn: tuple[SharingPicture, ...] = ()

@@ -10,8 +10,9 @@ from builder.model.picture import LONGEST
 from builder.pictures.drawing import clean_drawing
 from builder.pictures.photograph import FORMATS, clean_photograph, photograph_at
 from builder.pictures.picture import Picture, PictureError
+from builder.pictures.sharing import draw_sharing
 
-__all__ = ["LONGEST", "Picture", "PictureError", "clean_picture", "picture_at"]
+__all__ = ["LONGEST", "Picture", "PictureError", "clean_picture", "draw_sharing", "picture_at"]
 
 
 @lru_cache(maxsize=32)

@@ -7,7 +7,7 @@ from pathlib import Path, PurePosixPath
 from tempfile import TemporaryDirectory
 
 from builder.model.document import CopiedFile, Document, Folder, Publication
-from builder.press.files import copy_file, write_document
+from builder.press.files import copy_file, write_document, write_picture
 from builder.press.folder import Building, replaced
 from builder.press.fonts import only_our_fonts
 from builder.press.kept import Kept, engine_sum
@@ -52,9 +52,12 @@ def press_publication(
         for copied in publication.files:
             copy_file(building.folder, copied, origins[copied.origin])
         refuse_heavy_pages(building.folder)
+        for drawn in publication.drawn:
+            write_picture(building.folder, drawn)
         pdf_missing, warnings, kept = _press_sheets(building, sheets, studio_folder, layout_folders, progress)
     made: list[Document | CopiedFile] = [*pages, *publication.files, *(sheets if pdf_missing is None else ())]
-    return PressOutcome(tuple((one.folder, one.path) for one in made), pdf_missing, warnings, kept)
+    written = [*((one.folder, one.path) for one in made), *((Folder.SITE, drawn.path) for drawn in publication.drawn)]
+    return PressOutcome(tuple(written), pdf_missing, warnings, kept)
 
 
 def missing_pdf_engine() -> str | None:

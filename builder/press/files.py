@@ -4,8 +4,10 @@ import shutil
 from collections.abc import Iterable
 from pathlib import Path
 
-from builder.model.document import CopiedFile, Document
-from builder.pictures import picture_at
+from builder.model.document import CopiedFile, Document, Folder
+from builder.model.sharing import SharingPicture
+from builder.pictures import draw_sharing, picture_at
+from builder.press.fonts import font_file
 
 
 def write_document(building: Path, document: Document, content: str | bytes) -> None:
@@ -28,6 +30,14 @@ def copy_file(building: Path, copied: CopiedFile, origins: Iterable[Path]) -> No
         target.write_bytes(picture_at(source.read_bytes(), source.suffix, copied.width, target.suffix))
     else:
         shutil.copyfile(source, target)
+
+
+def write_picture(building: Path, picture: SharingPicture) -> None:
+    """Draw the picture that stands for a page where somebody passes it on."""
+    drawn = draw_sharing(picture, font_file("Fira Sans", "Regular"), font_file("Fira Sans", "Bold"))
+    target = _inside(building, Path(Folder.SITE, picture.path))
+    target.parent.mkdir(parents=True, exist_ok=True)
+    target.write_bytes(drawn)
 
 
 def _inside(folder: Path, path: Path) -> Path:

@@ -8,6 +8,7 @@ from builder.compose.document_kind import Composed
 from builder.compose.dose.dose_words import none_of
 from builder.compose.edition import Edition
 from builder.compose.frames import frame, with_data
+from builder.compose.machines.sharing import with_sharing
 from builder.compose.machines.structured import class_data
 from builder.compose.ornament.portrait import portrait_of
 from builder.compose.ornament.svg import PAGE_MARK, Look, mark
@@ -36,7 +37,7 @@ from builder.words.say import message, say, say_count
 def compose_class_page(edition: Edition, plan: ClassPlan, here: Address) -> Composed:
     """Make the page of one class."""
     studio_class = plan.studio_class
-    around = frame(edition, here, studio_class.title, studio_class.summary)
+    around = with_sharing(edition, frame(edition, here, studio_class.title, studio_class.summary), studio_class)
     writer = writer_of(edition, here, addresses.class_folder(studio_class.key))
     view = ClassPageView(
         frame=with_data(around, class_data(edition, plan)),
