@@ -210,7 +210,7 @@ def test_students_who_finish_the_teachers_soap_work_with_raw_soap() -> None:
     teacher = by_teacher("Weigh and melt the oils", "Take your lye")
     parts = watched(LAB, lambda part: without_cautions(teacher(part)))
     raw = [title for title, part in parts.items() if "raw soap" in part.hazards]
-    assert raw == ["Blend to trace", "Pour your mould", "Clean up in gloves", "Records, labels, cure"]
+    assert raw == ["Blend to trace", "Stir in clay and scent", "Pour your mould", "Clean up in gloves", "Records, labels, cure"]
 
 
 # Two products, the soap second, and steps that say of neither that it is meant.
