@@ -66,7 +66,8 @@ def test_an_accepted_finding_changes_nothing_else(name: str, tmp_path: Path) -> 
     assert found
     assert all(finding.accepted for finding in found if finding.acceptable)
     assert told(before, name) <= told(after, name)
-    if any(finding.stops for finding in after.findings):
+    # What is composed follows what is held back: where that is as before, accepting it can give nothing free.
+    if any(finding.stops for finding in after.findings) or before.held == after.held:
         return
     assert all(isinstance(subject, Labels) for subject in after.held.subjects)
     assert not after.left_out

@@ -14,6 +14,8 @@ from pathlib import Path, PurePosixPath
 from builder.model.dates.studio_class import StudioClass
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
+from builder.model.label.language import OWN
+from builder.model.label.region import Region
 from builder.model.library import Library
 from builder.model.picture import PictureFile
 from builder.model.place import Place
@@ -25,7 +27,7 @@ from builder.model.supplies.inventory import InventoryEntry
 from builder.model.supplies.supply import Supply
 from builder.model.teaching.lesson import Block, Page
 from builder.read.dates.studio_classes import read_class
-from builder.read.label.languages import spoken
+from builder.read.label.languages import spelled_in, spoken
 from builder.read.library import DrawnOn, fields_of, read_library
 from builder.read.profiles import read_profile
 from builder.read.recipe.recipes import read_recipe
@@ -75,6 +77,8 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
     recipe_files, page_files = tuple(studio.files("recipes", ".yaml")), tuple(studio.files("pages", ".md"))
     class_folders = tuple(studio.folders("classes"))
     profile, library, ours = _profile(studio, drawn_on.known), drawn_on.library, TextFolder(stock, findings, "content/")
+    spelled = spelled_in(library.regions.get(profile.region, Region(profile.region)))
+    library = replace(library, languages={**library.languages, OWN: spelled})
     speaks = spoken(profile, library.languages, ours, findings)
     drawn_on = replace(drawn_on, passages=passages_in(speaks, drawn_on.passages, ours, studio, drawn_on.known))
     recipes = _recipes(studio, recipe_files, drawn_on)

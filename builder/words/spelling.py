@@ -4,15 +4,21 @@ Decided: a list of words, and no rule about endings. Why: "color" is "colour", a
 """
 
 import re
+from functools import lru_cache
 
 # Beginnings of words, British and American; what follows is the same in both (colours, moulding, flavoured).
 _PAIRS = {
-    "colour": "color", "mould": "mold", "flavour": "flavor", "odour": "odor", "aluminium": "aluminum", "grey": "gray", "centre": "center",
-    "fibre": "fiber", "neutralise": "neutralize", "neutralising": "neutralizing",
+    "colour": "color", "mould": "mold", "unmould": "unmold", "flavour": "flavor", "odour": "odor", "vapour": "vapor", "aluminium": "aluminum", "grey": "gray",
+    "centre": "center", "fibre": "fiber", "neutralise": "neutralize", "neutralising": "neutralizing", "catalogue": "catalog",
+    "labelled": "labeled", "labelling": "labeling", "cancelled": "canceled", "practised": "practiced", "millilitre": "milliliter",
+    "litre": "liter",
 }  # fmt: skip
 _BRITISH = {american: british for british, american in _PAIRS.items()}
-_AMERICAN_WORD = re.compile(rf"\b(?:{'|'.join(_BRITISH)})(?=(?:s|d|ed|ing|ant|ants|less|ful)?\b)", re.IGNORECASE)
-_BRITISH_WORD = re.compile(rf"\b(?:{'|'.join(_PAIRS)})(?=(?:s|d|ed|ing|ant|ants|less|ful)?\b)", re.IGNORECASE)
+_ENDINGS = r"(?=(?:s|d|ed|ing|ant|ants|less|ful)?\b)"
+_AMERICAN_WORD = re.compile(rf"\b(?:{'|'.join(_BRITISH)}){_ENDINGS}", re.IGNORECASE)
+_BRITISH_WORD = re.compile(rf"\b(?:{'|'.join(_PAIRS)}){_ENDINGS}", re.IGNORECASE)
+# What is no prose within a message: names in braces, and marks of HTML with their addresses.
+_NO_PROSE = re.compile(r"(\{[^{}]*\}|<[^<>]*>)")
 
 
 def british(text: str) -> str:
@@ -23,6 +29,12 @@ def british(text: str) -> str:
 def american(text: str) -> str:
     """Give a text in American spelling."""
     return _BRITISH_WORD.sub(lambda word: _like(word[0], _PAIRS), text)
+
+
+@lru_cache(4096)
+def american_around(message: str) -> str:
+    """Give a message in American spelling, the names in its braces and its marks of HTML as they are."""
+    return "".join(part if at % 2 else american(part) for at, part in enumerate(_NO_PROSE.split(message)))
 
 
 def _like(word: str, pairs: dict[str, str]) -> str:

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from gettext import NullTranslations
 
-from builder.model.label.messages import Untranslated
+from builder.model.label.messages import AmericanEnglish, Untranslated
 from builder.words.fold import fold
 
 # The context of the words that stand on labels, where several languages stand side by side.
@@ -43,7 +43,7 @@ class Language:
 
     def text(self, english: str) -> str:
         """Give a text of the stock in this language; empty where it has none."""
-        return english if self.is_own else self.texts.get(fold(english), "")
+        return self.messages.gettext(english) if self.is_own else self.texts.get(fold(english), "")
 
 
 @dataclass(frozen=True)
@@ -64,3 +64,5 @@ class Translation:
 
 
 ENGLISH = Language(OWN, "en_US")
+# The same in American spelling, by its Unicode locale.
+AMERICAN = Language(OWN, "en_US", AmericanEnglish())

@@ -6,6 +6,8 @@ from gettext import GNUTranslations, NullTranslations
 from io import BytesIO
 from typing import Any
 
+from builder.words.spelling import american_around
+
 
 class Untranslated(NullTranslations):
     """No messages: all is said as it is written."""
@@ -15,6 +17,26 @@ class Untranslated(NullTranslations):
 
     def __hash__(self) -> int:
         return hash(type(self))
+
+
+class AmericanEnglish(Untranslated):
+    """Messages as they are written, in American spelling; the names in their braces, and marks of HTML, stay."""
+
+    def gettext(self, message: str) -> str:
+        """Give a message."""
+        return american_around(message)
+
+    def pgettext(self, context: str, message: str) -> str:
+        """Give a message of a context."""
+        return american_around(message)
+
+    def ngettext(self, msgid1: str, msgid2: str, n: int) -> str:
+        """Give the form of a message for a number of things."""
+        return american_around(super().ngettext(msgid1, msgid2, n))
+
+    def npgettext(self, context: str, msgid1: str, msgid2: str, n: int) -> str:
+        """Give the form of a message of a context for a number of things."""
+        return american_around(super().npgettext(context, msgid1, msgid2, n))
 
 
 class Messages(GNUTranslations):

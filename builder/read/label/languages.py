@@ -19,8 +19,9 @@ from babel.messages.mofile import write_mo
 
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
-from builder.model.label.language import ENGLISH, LABEL, OWN, Language
+from builder.model.label.language import AMERICAN, ENGLISH, LABEL, OWN, Language
 from builder.model.label.messages import Messages
+from builder.model.label.region import Region
 from builder.model.place import Place
 from builder.model.studio import Profile
 from builder.read.label.po_files import on_line, read_catalog, refuse
@@ -55,9 +56,15 @@ def _over(ours: Language, own: Language) -> Language:
     return replace(own, messages=messages, holds=ours.holds | own.holds, texts={**ours.texts, **own.texts})
 
 
+def spelled_in(region: Region) -> Language:
+    """Give English as the region spells it."""
+    return AMERICAN if region.locale == AMERICAN.locale else ENGLISH
+
+
 def spoken(profile: Profile, languages: Mapping[str, Language], stock: TextFolder, findings: list[Finding]) -> Language:
-    """Give the language of the studio's pages and sheets; English, with a finding, while another lacks a message."""
-    language = languages.get(profile.language, ENGLISH)
+    """Give the language of the studio's pages and sheets; English as the region spells it, with a finding, while another lacks a message."""
+    own = languages[OWN]
+    language = languages.get(profile.language, own)
     every = read_catalog(stock, "languages/messages.pot") if not language.is_own else None
     on_pages = (_key(message) for message in every or () if message.id and message.context != LABEL)
     missing = sorted((english for context, english in on_pages if (context, english) not in language.holds), key=_words_first)
@@ -71,7 +78,7 @@ def spoken(profile: Profile, languages: Mapping[str, Language], stock: TextFolde
         "labels have the languages of their region all the same."
     )
     findings.append(caution("language-incomplete", profile.at("language"), wrong, remedy))
-    return ENGLISH
+    return own
 
 
 def _read_language(folder: TextFolder, file: str) -> Language | None:

@@ -6,7 +6,7 @@ from dataclasses import replace
 from pathlib import PurePosixPath
 
 from builder.model.finding import Finding, stop
-from builder.model.label.language import Language
+from builder.model.label.language import ENGLISH, Language
 from builder.model.place import Place
 from builder.model.remembered import remembered
 from builder.model.teaching.lesson import Block, Prose, Steps
@@ -52,7 +52,7 @@ def messages_of(passage: str) -> Iterator[str]:
 
 def passages_in(language: Language, passages: Passages, ours: TextFolder, studio: TextFolder, known: Known) -> Passages:
     """Give the passages of a studio in its language: those that ship as the language says them, its own as they are written."""
-    if language.is_own:
+    if language == ENGLISH:
         return passages
     shipped = (f"passages/{key}.md" for key in passages if not studio.has(f"shelf/passages/{key}.md"))
     texts = tuple(text for file in shipped for text in (ours.shown_as + file, ours.text(file) or ""))
@@ -78,6 +78,8 @@ def _said_in(
 ) -> tuple[Block, ...]:
     """Give a passage that ships in another language: it shows that, and is judged by its English, whose words alone the rules know."""
     said = "\n".join(sign + (language.text(line) if line else "") + drawing for sign, line, drawing in _lines(passage))
+    if said == "\n".join(map("".join, _lines(passage))):
+        return english
     shown = read_passage(passage[: _body_at(passage)] + said, file, known, findings)
     if list(map(_shape, shown)) != list(map(_shape, english)):
         wrong = f"In {language.name}, the passage {PurePosixPath(file).stem} does not have the paragraphs and steps that it has in English."
