@@ -8,10 +8,11 @@ from functools import lru_cache
 
 # Beginnings of words, British and American; what follows is the same in both (colours, moulding, flavoured).
 _PAIRS = {
-    "colour": "color", "mould": "mold", "unmould": "unmold", "flavour": "flavor", "odour": "odor", "vapour": "vapor", "aluminium": "aluminum", "grey": "gray",
-    "centre": "center", "fibre": "fiber", "neutralise": "neutralize", "neutralising": "neutralizing", "catalogue": "catalog",
-    "labelled": "labeled", "labelling": "labeling", "cancelled": "canceled", "practised": "practiced", "millilitre": "milliliter",
-    "litre": "liter",
+    "colour": "color", "mould": "mold", "unmould": "unmold",
+    "flavour": "flavor", "odour": "odor", "vapour": "vapor", "aluminium": "aluminum",
+    "grey": "gray", "centre": "center", "fibre": "fiber", "neutralise": "neutralize", "neutralising": "neutralizing",
+    "catalogue": "catalog", "labelled": "labeled", "labelling": "labeling", "cancelled": "canceled", "practised": "practiced",
+    "millilitre": "milliliter", "litre": "liter",
 }  # fmt: skip
 _BRITISH = {american: british for british, american in _PAIRS.items()}
 _ENDINGS = r"(?=(?:s|d|ed|ing|ant|ants|less|ful)?\b)"

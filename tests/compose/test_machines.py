@@ -139,7 +139,7 @@ def test_the_site_map_lists_the_pages_and_no_other_file(files: Mapping[str, str]
 
 def test_the_page_for_what_is_not_there_links_from_the_root_of_the_host(files: Mapping[str, str]) -> None:
     links = re.findall(r'(?:href|src)=["\']([^"\']*)', files["site/404.html"])
-    inward = [link for link in links if not re.match(r"https?:|mailto:|tel:|#", link)]
+    inward = [link for link in links if not re.match(r"https?:|mailto:|tel:|data:|#", link)]
     assert inward and all(link.startswith("/soap/") for link in inward)
 
 

@@ -23,11 +23,15 @@ def test_the_sums_are_those_that_the_table_does_not_show() -> None:
     rows = view_sums("Soap", SHEET).rows
     assert [row.of for row in rows] == [
         "Test",
+        "Olive oil",
+        "Coconut oil",
+        "Fat, together",
         "The lye",
         "Sodium hydroxide",
         "The liquid of the lye",
         "Olive oil",
         "Coconut oil",
+        "Fat as weighed, together",
         "Sodium hydroxide",
         "Weights in g",
         "Containers",

@@ -79,7 +79,7 @@ def test_only_staff_sheets_home_sheets_and_the_terminal_know_the_words_of_costs(
         for words, known in knowing.items():
             known |= {path.stem} if f"builder.compose.supplies.{words}" in modules else set()
     assert knowing == {
-        "supply_words": {"teacher_sheets", "take_home", "bench_cards", "mentions"},
+        "supply_words": {"documents", "take_home", "bench_cards", "mentions"},
         "shopping_words": {"shopping"},
         "pack_words": {"supply_words", "shopping_words"},
     }
@@ -101,9 +101,9 @@ def home_costs(documents: Mapping[str, str], recipe: str) -> set[str]:
     return {sure(re.search(r">Costs</th><td>(at least \$[\d,.]+)", text)).group(1) for text in texts}
 
 
-def test_the_teacher_s_sheet_says_what_to_buy(supplied: tuple[Edition, Mapping[str, str]]) -> None:
+def test_the_sheet_of_costs_says_what_to_buy(supplied: tuple[Edition, Mapping[str, str]]) -> None:
     edition, documents = supplied
-    text = next(text for path, text in documents.items() if "2027-02-06" in path and "teacher" in path)
+    text = next(text for path, text in documents.items() if "2027-02-06" in path and path.endswith("costs.pdf"))
     assert "<h2>To buy</h2>" in text
     assert re.search(r"Sea salt</th><td>407 g</td><td>1 × 1 kg</td><td>\$7,919.13</td><td>593 g", text)
     assert re.search(r"4 fl oz jar</th><td>6</td><td>1 × pack of 12</td>", text)

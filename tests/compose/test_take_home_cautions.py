@@ -31,7 +31,7 @@ MET = {
         "Lye into the oils": {LYE, RAW},
         "Blend to trace": {RAW, BLADE},
         "Pour and cover": {RAW, SCENT},
-        "Unmould, cut and cure": {RAW},
+        "Unmold, cut and cure": {RAW},
     },
     "green-lab-bar": {
         "Make the lye at home": {LYE},
@@ -39,9 +39,9 @@ MET = {
         "Wet the clay and add the lye at home": {LYE, RAW, DUST},
         "Blend to trace": {RAW, BLADE},
         "Stir in clay and scent": {RAW, BLADE, SCENT},
-        "Pour your mould": {RAW},
+        "Pour your mold": {RAW},
         "Clean up in gloves": {RAW},
-        "Unmould, cut and cure": {RAW},
+        "Unmold, cut and cure": {RAW},
     },
     "pump-side-hand-soap": {
         "Weigh and warm the oils": {FAT},
@@ -51,10 +51,10 @@ MET = {
         "The clear test": {RAW, HOT},
         "Thin, preserve, scent": {RAW, HOT, SCENT},
     },
-    "mint-tin-lip-balm": {"Melt the balm": {FAT}, "Flavour and pour": {FAT, SCENT}, "Label and tidy": {FAT}},
+    "mint-tin-lip-balm": {"Melt the balm": {FAT}, "Flavor and pour": {FAT, SCENT}, "Label and tidy": {FAT}},
     "meadow-lotion": {"Heat and hold": {FAT}, "Blend": {FAT, BLADE}, "Preserve": {FAT}, "Your own bottle": {SCENT, DUST}},
     "winter-hand-cream": {"Make the cream": {FAT, BLADE}},
-    "window-bar": {"Melt the base at home": {HOT}, "Pour your bars": {HOT}, "Wet the colour": {DUST, SCENT}},
+    "window-bar": {"Melt the base at home": {HOT}, "Pour your bars": {HOT}, "Wet the color": {DUST, SCENT}},
 }
 FIRST_AID = ("running water", "20 minutes", "help takes over")
 # What is finished, cooled or only weighed has none of them: a false alarm costs trust.
@@ -63,7 +63,7 @@ SILENT = {
     "green-lab-bar": ("Set up at home",),
     "pump-side-hand-soap": ("Set up", "Fill and label"),
     "winter-hand-cream": ("Fill the cream and tidy",),
-    "window-bar": ("Unmould, wrap, label",),
+    "window-bar": ("Unmold, wrap, label",),
 }
 
 

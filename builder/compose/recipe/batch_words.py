@@ -1,4 +1,4 @@
-"""The batches of a product for the teacher's sheet: weighings, portions, lye, what is needed in all, and the sums behind them."""
+"""The batches of a product for the teacher's sheet: weighings, portions, lye, and the sums behind them."""
 
 from builder.compose.dose.choice_totals import view_totals
 from builder.compose.dose.dose_words import view_choices
@@ -14,7 +14,6 @@ from builder.compose.recipe.ingredient_tables import staff_table
 from builder.compose.recipe.portion_words import container_name, containers_of, left_over, read_both_ways
 from builder.compose.recipe.sums import view_sums
 from builder.compose.recipe.wording import grams, listed, within
-from builder.compose.views.ingredient_table import IngredientRow
 from builder.compose.views.teacher import BatchView, Fact, ProductBatches, SumsView
 from builder.model.lye.lye_solution import LyeSolution
 from builder.model.recipe.filling import Filling
@@ -40,7 +39,6 @@ def view_batches(edition: Edition, plan: ClassPlan, made: MadeProduct) -> Produc
         containers=say("{containers} in all", containers=listed([_in_all(studio, one) for one in made.containers])),
         left_over=_left_over(studio, plan, made),
         batches=view_worked(studio, plan, made),
-        needed=_needed(made),
         choices=view_choices(studio, made.filled),
         totals=view_totals(studio, made, has_roster=plan.has_roster),
         codes=code_words(plan, made, labelled=not labels_are_held(edition, plan, made)),
@@ -69,13 +67,6 @@ def _left_over(studio: Studio, plan: ClassPlan, made: MadeProduct) -> str:
 def _in_all(studio: Studio, containers: Containers) -> str:
     name = container_name(studio, containers.filling.fill)
     return f"{containers_of(containers.in_all, name)} ({name})"
-
-
-def _needed(made: MadeProduct) -> tuple[IngredientRow, ...]:
-    """Give what all batches need together; where one batch is made once, its own table says it."""
-    if sum(planned.copies for planned in made.batches) == 1:
-        return ()
-    return tuple(IngredientRow(needed.ingredient, (grams(needed.mass),)) for needed in made.needed)
 
 
 def batch_title(planned: PlannedBatch) -> str:

@@ -125,6 +125,12 @@ def grams(mass: Mass) -> str:
     return f"{shortest(mass.grams, 3)}{NBSP}g"
 
 
+def grams_at_least(mass: Mass) -> str:
+    """Write how much has to stand ready, rounded up: from 100 g on to 1 g, from 10 g on to 0.1 g, else to 0.01 g."""
+    places = 0 if mass.grams >= 100 else 1 if mass.grams >= 10 else 2
+    return f"{shortest(Fraction(ceil(mass.grams * 10**places), 10**places), places)}{NBSP}g"
+
+
 def ounces(mass: Mass) -> str:
     """Write a mass in ounces, cut to two decimals and never rounded up."""
     return f"{shortest(Fraction(floor(in_unit(mass, 'oz') * 100), 100), 2)}{NBSP}oz"

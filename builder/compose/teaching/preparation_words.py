@@ -6,7 +6,7 @@ from functools import partial
 from builder.compose.dates.time_words import FORMAT_NAMES
 from builder.compose.edition import Edition
 from builder.compose.formula.hazards import hazards_of_recipe
-from builder.compose.recipe.wording import grams, keep_together, listed, sentence, within
+from builder.compose.recipe.wording import grams_at_least, keep_together, listed, sentence, within
 from builder.compose.teaching.class_facts import staff
 from builder.compose.teaching.mentions import class_amount
 from builder.compose.teaching.staff_words import after_rows, staff_row
@@ -56,9 +56,9 @@ def check_groups(edition: Edition, plan: ClassPlan, printing: Iterable[str]) -> 
 
 
 def _in_all(plan: ClassPlan) -> Iterable[str]:
-    """Say what all pots of each product take, as weighed: that much has to stand on the table."""
+    """Say what all pots of each product take, rounded up: that much has to stand on the table."""
     for made in plan.made:
-        amounts = ", ".join(f"{within(one.ingredient)} {grams(one.mass)}" for one in made.needed)
+        amounts = ", ".join(f"{within(one.ingredient)} {grams_at_least(one.mass)}" for one in made.needed)
         yield say("For {recipe}: {amounts}", recipe=made.batch.recipe.name, amounts=amounts)
 
 

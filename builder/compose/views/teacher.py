@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from builder.compose.views.doses import TotalTable
-from builder.compose.views.ingredient_table import IngredientRow, IngredientTable
+from builder.compose.views.ingredient_table import IngredientTable
 from builder.compose.views.lye import LyeView
 from builder.compose.views.take_home import ChoiceView
 
@@ -58,7 +58,7 @@ class FindingView:
 
 @dataclass(frozen=True)
 class ProductBatches:
-    """One product of the class: its batches, what they need in all (empty for one batch), what each student may add, its codes.
+    """One product of the class: its batches, what each student may add, its codes.
 
     `labels` say how many labels there are of which finish, a line for each kind of container. `left_over` is what a smaller last
     group makes beyond its need.
@@ -68,7 +68,6 @@ class ProductBatches:
     containers: str
     left_over: str
     batches: tuple[BatchView, ...]
-    needed: tuple[IngredientRow, ...]
     choices: tuple[ChoiceView, ...]
     codes: str
     totals: tuple[TotalTable, ...]

@@ -28,7 +28,7 @@ class AmericanEnglish(Untranslated):
 
     def pgettext(self, context: str, message: str) -> str:
         """Give a message of a context."""
-        return american_around(message)
+        return american_around(super().pgettext(context, message))
 
     def ngettext(self, msgid1: str, msgid2: str, n: int) -> str:
         """Give the form of a message for a number of things."""

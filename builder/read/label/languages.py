@@ -62,7 +62,7 @@ def spelled_in(region: Region) -> Language:
 
 
 def spoken(profile: Profile, languages: Mapping[str, Language], stock: TextFolder, findings: list[Finding]) -> Language:
-    """Give the language of the studio's pages and sheets; English as the region spells it, with a finding, while another lacks a message."""
+    """Give the language of pages and sheets; while it lacks a message English as the region spells it, with a finding."""
     own = languages[OWN]
     language = languages.get(profile.language, own)
     every = read_catalog(stock, "languages/messages.pot") if not language.is_own else None
