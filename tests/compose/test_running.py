@@ -3,6 +3,7 @@
 import re
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
+from fractions import Fraction
 from pathlib import Path
 
 import pytest
