@@ -18,6 +18,8 @@ _BRITISH = {american: british for british, american in _PAIRS.items()}
 _ENDINGS = r"(?=(?:s|d|ed|ing|ant|ants|less|ful)?\b)"
 _AMERICAN_WORD = re.compile(rf"\b(?:{'|'.join(_BRITISH)}){_ENDINGS}", re.IGNORECASE)
 _BRITISH_WORD = re.compile(rf"\b(?:{'|'.join(_PAIRS)}){_ENDINGS}", re.IGNORECASE)
+# A temperature on both scales, each a number or the name of one.
+_BOTH_SCALES = re.compile(r"([\d.]+|\{\w+\})([ \u00a0])°C \(([\d.]+|\{\w+\})[ \u00a0]°F\)")
 # What is no prose within a message: names in braces, and marks of HTML with their addresses.
 _NO_PROSE = re.compile(r"(\{[^{}]*\}|<[^<>]*>)")
 
@@ -34,7 +36,8 @@ def american(text: str) -> str:
 
 @lru_cache(4096)
 def american_around(message: str) -> str:
-    """Give a message in American spelling, the names in its braces and its marks of HTML as they are."""
+    """Give a message in American spelling and degrees Fahrenheit first; the names in its braces and its marks of HTML stay."""
+    message = _BOTH_SCALES.sub(r"\3\2°F (\1\2°C)", message)
     return "".join(part if at % 2 else american(part) for at, part in enumerate(_NO_PROSE.split(message)))
 
 

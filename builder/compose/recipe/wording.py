@@ -163,8 +163,9 @@ def percent(share: Fraction, places: int = 2) -> str:
 
 
 def temperature(degrees: Temperature) -> str:
-    """Write a temperature both ways: `70 °C (158 °F)`."""
-    return f"{shortest(degrees.celsius, 1)}{NBSP}°C ({number(fahrenheit(degrees.celsius), 0)}{NBSP}°F)"
+    """Write a temperature both ways, in the order of the region: `70 °C (158 °F)`."""
+    both = say("{celsius} °C ({fahrenheit} °F)", celsius=shortest(degrees.celsius, 1), fahrenheit=number(fahrenheit(degrees.celsius), 0))
+    return both.replace(" °", f"{NBSP}°")
 
 
 def reading(scale: Scale) -> str:
