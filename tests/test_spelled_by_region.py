@@ -23,7 +23,9 @@ BRITISH = re.compile(
     r"|litres?\b|favour|programme\b|sanitis|sterilis|crystallis|metres\b)\w*",
     re.IGNORECASE,
 )
-AMERICAN = re.compile(r"\b(?:un)?(?:color|mold|flavor|odor|vapor|aluminum|gray\b|center|neutraliz|catalog\b|labeled|canceled)\w*", re.IGNORECASE)
+AMERICAN = re.compile(
+    r"\b(?:un)?(?:color|mold|flavor|odor|vapor|aluminum|gray\b|center|neutraliz|catalog\b|labeled|canceled)\w*", re.IGNORECASE
+)
 # Names that stand as they are: works, and what they call their parts.
 NAMES = ("Colour Index", "International Programme", "Natural Colour")
 

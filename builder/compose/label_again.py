@@ -22,7 +22,7 @@ class NotOnTheSheetError(ValueError):
 
     def __init__(self, sheet: LabelSheet, first: int) -> None:
         """Say which sheet it is."""
-        super().__init__(f'a sheet "{sheet.name}" has {sheet.cells} labels, and label {first} is not one of them')
+        super().__init__(f'a sheet "{sheet.name}" has {sheet.positions} labels, and label {first} is not one of them')
 
 
 @dataclass(frozen=True)
@@ -58,7 +58,7 @@ def labels_again(edition: Edition, place: int, first: int | None) -> Iterator[Ag
 def _placed(whole: Labelled, own: Labelled, first: int | None, *, to_colour: bool) -> Labelled:
     laid = own.labels[0].laid_out
     for sheet in (laid.stock, laid.back.stock if laid.back else laid.stock):
-        if first is not None and first > sheet.cells:
+        if first is not None and first > sheet.positions:
             raise NotOnTheSheetError(sheet, first)
     taken = sum(one.laid_out.labels_each(to_colour=to_colour) for one in whole.labels)
     begins = first or _next_free(laid.stock, whole.first - 1 + taken)
@@ -67,7 +67,7 @@ def _placed(whole: Labelled, own: Labelled, first: int | None, *, to_colour: boo
 
 
 def _next_free(sheet: LabelSheet, taken: int) -> int:
-    return 1 if sheet.is_cut else taken % sheet.cells + 1
+    return 1 if sheet.is_cut else taken % sheet.positions + 1
 
 
 def _again(edition: Edition, kind: DocumentKind[Labelled], labelled: Labelled, place: int) -> Again:

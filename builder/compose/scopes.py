@@ -31,7 +31,7 @@ class AtHome:
 class Labelled:
     """The labels of one date that lie on sheets of one kind, in their order: of one product, or of several whose labels are of one size.
 
-    The first of them lies on the cell `first` of its sheet, counted from 1, and its back, where backs have sheets of their own, on
+    The first of them lies on the position `first` of its sheet, counted from 1, and its back, where backs have sheets of their own, on
     `first_back`.
     """
 

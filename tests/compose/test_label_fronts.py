@@ -101,8 +101,8 @@ def checked(text: LabelText, design: str, stock: Stock, rules: Rules) -> LaidOut
     laid = lay_out_composed([(text, DESIGNS[design])], stock, rules, SETTER)
     if laid is None:
         return None
-    (cells,) = laid.cells
-    back_cells = laid.back.cells[0] if laid.back else ()
+    (cells,) = laid.positions
+    back_cells = laid.back.positions[0] if laid.back else ()
     everything = [block for cell in (*cells, *back_cells) for block in cell]
     stocks = [laid.stock] * len(cells) + ([laid.back.stock] if laid.back else [])
     for one, cell in zip(stocks, (*cells, *back_cells), strict=True):
@@ -193,7 +193,7 @@ def test_whatever_the_name_every_rule_holds(words: list[str], design: str, shape
 
 def test_letters_that_a_face_lacks_come_from_the_bold_one() -> None:
     laid = checked(label(name="Λοσιόν"), "poster", SHAPES["bottle"], LEAST["large"])
-    name = max((block for block in sure(laid).cells[0][0]), key=lambda block: block.points)
+    name = max((block for block in sure(laid).positions[0][0]), key=lambda block: block.points)
     assert name.face == "" and name.lines[0][0].bold
 
 
@@ -218,7 +218,7 @@ def test_a_drawing_has_a_text_alternative_and_nothing_filled_where_it_is_to_be_c
 def test_a_front_to_colour_in_has_lines_for_its_title_and_the_rest_of_the_law() -> None:
     text = replace(label(), variant="")
     laid = lay_out_composed([(text, DESIGNS["posy"])], SHAPES["bottle"], LEAST["large"], SETTER, to_fill_in=True)
-    (front, back) = sure(laid).cells[0]
+    (front, back) = sure(laid).positions[0]
     said = text_of(front)
     assert "Meadow" not in said and "Lotion" in said and "Net" in said
     assert any(run.blank >= 20 for block in front for line in block.lines for run in line)

@@ -109,12 +109,12 @@ def test_one_students_labels_again_begin_where_those_of_the_date_ended(edition: 
     taken = EACH * len(shared.labels)
     assert again.count == 3 and again.begins == taken % CELLS + 1 and again.of == "Plain salts and Plain bar"
     first = labels_of(again.document.html)[0]
-    assert first == pytest.approx(again.sheet.cell(again.begins - 1), abs=0.01)
+    assert first == pytest.approx(again.sheet.position(again.begins - 1), abs=0.01)
     (whole,) = composed("labels", edition, edition.sheets[-1])
     told = re.findall(r'<p class="holds".*?</p>', again.document.html, re.DOTALL)
     assert told and all(line in whole.html for line in told)
     (moved,) = labels_again(seen, 2, 4)
-    assert labels_of(moved.document.html)[0] == pytest.approx(moved.sheet.cell(3), abs=0.01)
+    assert labels_of(moved.document.html)[0] == pytest.approx(moved.sheet.position(3), abs=0.01)
     with pytest.raises(NotOnTheSheetError, match=f"has {CELLS} labels"):
         list(labels_again(seen, 2, CELLS + 1))
     assert list(labels_again(seen, STUDENTS + 1, None)) == []

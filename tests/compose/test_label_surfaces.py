@@ -87,7 +87,7 @@ def test_labels_of_the_size_of_the_container_come_first_and_a_tag_bears_what_a_l
     stock = sure(sure(flat.laid_out).back).stock
     assert stock.hole is not None
     # The text of a tag stands below its hole, which is drawn from 9 mm to 14 mm.
-    (cells, *_) = sure(sure(flat.laid_out).back).cells
+    (cells, *_) = sure(sure(flat.laid_out).back).positions
     assert all(block.y >= 14 for cell in cells for block in cell)
     tried = [(one.sheet.name, one.count, one.back) for stocks in stocks_to_try(studio, sheet, flat.filling.fill) for one in stocks]
     names = [name for name, _, _ in tried]
@@ -133,8 +133,8 @@ def test_labels_of_a_container_sit_on_it_and_lie_on_their_paper(
     one = container(shape, height=str(height), around=str(around), width=str(lid), lid=str(lid))
     for stock, labels in labels_for(one, paper[0]):
         assert sits(one, stock, labels)
-        x, y = stock.cell(stock.cells - 1)
-        left, top = stock.cell(0)
+        x, y = stock.position(stock.positions - 1)
+        left, top = stock.position(0)
         assert left >= 6.35 and top >= 6.35, "printers leave up to 6.35 mm"
         assert x + float(stock.width.millimetres) <= paper[1] - 6.35 and y + float(stock.height.millimetres) <= paper[2] - 6.35
         assert stock.is_cut and stock.across.millimetres >= 6

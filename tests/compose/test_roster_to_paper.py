@@ -18,7 +18,7 @@ from builder.compose.teaching.seating import view_seating
 from builder.compose.teaching.supervision_words import adult
 from builder.compose.templates import Templates
 from builder.compose.views.bench_cards import BenchCardsView
-from builder.compose.views.labels import CellView, LabelsView
+from builder.compose.views.labels import LabelsView, PositionView
 from builder.library import LAYOUTS
 from builder.model.dates.studio_class import ClassDate
 from builder.model.document import Folder
@@ -111,7 +111,7 @@ def test_each_label_is_of_its_own_product_and_of_the_day_of_its_date() -> None:
             assert len(set(scents)) > 1
 
 
-def cells_of(view: object) -> list[CellView]:
+def positions_of(view: object) -> list[PositionView]:
     assert isinstance(view, LabelsView)
     return [cell for page in view.pages for cell in page]
 
@@ -119,7 +119,7 @@ def cells_of(view: object) -> list[CellView]:
 def test_labels_begin_where_the_sheet_is_used_up_and_those_of_the_next_product_on_a_new_one() -> None:
     dates = ClassDate(datetime(2027, 6, 5, 10), 3), ClassDate(datetime(2027, 7, 3, 10), 3, first_label=2)
     edition = edition_of(*reckon_class(LABELLED, replace(PARTY, dates=dates), *dates))
-    fresh, other, begun, after = (cells_of(compose_labels(edition, one, HERE).view) for one in LABELS.all(edition))
+    fresh, other, begun, after = (positions_of(compose_labels(edition, one, HERE).view) for one in LABELS.all(edition))
     assert begun[0].style == fresh[1].style != fresh[0].style
     assert after[0].style == other[0].style
 
@@ -132,7 +132,7 @@ def with_labels(plan: ClassPlan, *, tags: bool = False, to_colour: bool = False)
 def test_a_tag_bears_the_mark_of_what_its_student_takes_home() -> None:
     plan = at(PARTY, 3, THREE)
     view = sure(compose_tags(with_labels(plan, tags=True), plan, HERE)).view
-    lavender, without, lavender_too = [cell.drawing_html for cell in cells_of(view) if cell.drawing_html]
+    lavender, without, lavender_too = [cell.drawing_html for cell in positions_of(view) if cell.drawing_html]
     assert lavender == lavender_too != without
 
 
@@ -140,7 +140,7 @@ def test_a_panel_to_colour_in_bears_the_mark_of_what_is_in_its_jar() -> None:
     edition = with_labels(at(PARTY, 3, THREE), to_colour=True)
     for one in LABELS.all(edition):
         bare = replace(one, labels=tuple(replace(each, laid_out=replace(each.laid_out, drawings=())) for each in one.labels))
-        drawn = [cell.drawing_html for cell in cells_of(compose_labels(edition, bare, HERE).view) if cell.drawing_html]
+        drawn = [cell.drawing_html for cell in positions_of(compose_labels(edition, bare, HERE).view) if cell.drawing_html]
         jars = [(each.plan.name, each.jar.variant.chosen) for each in one.labels]
         assert len(set(jars)) > 1
         assert len({drawing for drawing, jar in zip(drawn, jars, strict=True) if jar == jars[0]}) == 1

@@ -19,7 +19,7 @@ def test_sheets_of_thirty_and_of_ten_lie_in_the_middle_of_the_paper(
 ) -> None:
     """Sizes as stationers cut them: common practice, no source. Alike margins left and right, above and below, follow from the paper."""
     sheet = read_edition(write_studio(tmp_path)).studio.label_sheets[name]
-    assert sheet.cells == labels and not sheet.is_cut
+    assert sheet.positions == labels and not sheet.is_cut
     assert (sheet.width.millimetres, sheet.height.millimetres) == (Fraction(width) * INCH, Fraction(height) * INCH)
     page_width, page_height = PAPERS["letter"]
     across = sheet.columns * sheet.width.millimetres + (sheet.columns - 1) * sheet.across.millimetres

@@ -17,8 +17,8 @@ import zxingcpp
 from builder.compose.edition import Edition
 from builder.compose.label.label_texts import Run
 from builder.compose.label_layout.label_lines import Block, Setter
-from builder.compose.label_layout.label_pages import cell_of, labels_view
-from builder.compose.views.labels import CellView
+from builder.compose.label_layout.label_pages import labels_view, position_of
+from builder.compose.views.labels import PositionView
 from builder.library import LAYOUTS
 from builder.model.document import Document, Folder
 from builder.model.label.label_sheet import LabelSheet, LabelWishes
@@ -51,7 +51,7 @@ def wishing(edition: Edition, **wishes: Any) -> Edition:
     return replace(edition, studio=replace(edition.studio, profile=profile))
 
 
-def press(engine: Engine, edition: Edition, stock: LabelSheet, cells: Sequence[CellView], first: int = 1) -> PressedSheet:
+def press(engine: Engine, edition: Edition, stock: LabelSheet, cells: Sequence[PositionView], first: int = 1) -> PressedSheet:
     view = labels_view(edition, "Labels", stock, cells, first)
     html = edition.templates.render("sheets/labels.html", view)
     return engine.press(Document(Folder.PRINT, "labels.pdf", "Labels", html, styles("labels")))
@@ -74,9 +74,9 @@ def test_every_cell_lies_within_a_tenth_of_a_millimetre(engine: Engine, edition:
     stock = replace(stock, is_cut=False)
     moved = wishing(edition, right=Length(Fraction(3, 2)), down=Length(Fraction(-1, 2)))
     for one, right, down in ((edition, 0, 0), (moved, 1.5, -0.5)):
-        sheet = press(engine, one, stock, [CellView(art="tick")] * stock.cells)
+        sheet = press(engine, one, stock, [PositionView(art="tick")] * stock.positions)
         (found,) = corners(sheet)
-        assert len(found) == stock.cells
+        assert len(found) == stock.positions
         places = sorted(found, key=lambda edges: (round(edges[1]), edges[0]))
         for number, (x0, top, x1, bottom) in enumerate(places):
             row, column = divmod(number, stock.columns)
@@ -88,7 +88,7 @@ def test_every_cell_lies_within_a_tenth_of_a_millimetre(engine: Engine, edition:
 
 def test_a_sheet_that_has_been_begun_is_used_up(engine: Engine, edition: Edition) -> None:
     stock = replace(edition.studio.label_sheets["letter 2 x 4"], is_cut=False)
-    pages = corners(press(engine, edition, stock, [CellView(art="tick")] * 9, first=6))
+    pages = corners(press(engine, edition, stock, [PositionView(art="tick")] * 9, first=6))
     assert [len(page) for page in pages] == [3, 6]
     assert min(edges[1] for edges in pages[0]) == pytest.approx(0.5 * 25.4 + 2 * 2.5 * 25.4, abs=0.1)
 
@@ -109,7 +109,7 @@ def test_printed_letters_are_as_high_as_was_asked_for(
     points = FACES[face].size_for(text, millimetres, measured_on)
     block = Block(5, 5, 40, points, ((Run(text, bold=face == "bold"),),))
     stock = replace(edition.studio.label_sheets["letter 2 x 4"], is_cut=False)
-    sheet = press(engine, edition, stock, [cell_of((block,))])
+    sheet = press(engine, edition, stock, [position_of((block,))])
     dots = 1200
     page = pypdfium2.PdfDocument(sheet.pdf)[0].render(scale=dots / 72, grayscale=True, crop=(0, 600, 400, 0)).to_pil()
     _, top, _, bottom = page.point(lambda grey: 255 if grey < 128 else 0).getbbox()
@@ -121,7 +121,7 @@ def test_text_is_as_wide_as_the_layout_believes(engine: Engine, edition: Edition
     setter = Setter(FACES)
     block = Block(5, 5, 85, 8.25, ((Run(text),),))
     stock = edition.studio.label_sheets["letter 2 x 4"]
-    sheet = press(engine, edition, stock, [cell_of((block,))])
+    sheet = press(engine, edition, stock, [position_of((block,))])
     with pdfplumber.open(io.BytesIO(sheet.pdf)) as pdf:
         chars = pdf.pages[0].chars
     assert (chars[-1]["x1"] - chars[0]["x0"]) / MM == pytest.approx(setter.width(text, False, 8.25), abs=0.05)
@@ -141,7 +141,7 @@ NAMES_TO_MEASURE = (
 def test_names_are_set_with_kerning_and_are_as_wide_as_the_layout_believes(engine: Engine, edition: Edition, face: str, text: str) -> None:
     """Held against the PDF: where its engine begins each letter is what the layout has worked out, to a tenth of a millimetre."""
     block = Block(5, 5, 180, 24, ((Run(text),),), face)
-    sheet = press(engine, edition, edition.studio.label_sheets["letter 1 x 2"], [cell_of((block,))])
+    sheet = press(engine, edition, edition.studio.label_sheets["letter 1 x 2"], [position_of((block,))])
     with pdfplumber.open(io.BytesIO(sheet.pdf)) as pdf:
         chars = [char for char in pdf.pages[0].chars if char["text"].strip()]
     (first, *_) = chars
@@ -154,7 +154,7 @@ def test_names_are_set_with_kerning_and_are_as_wide_as_the_layout_believes(engin
 
 def test_text_that_runs_over_its_edge_is_told(engine: Engine, edition: Edition) -> None:
     block = Block(5, 5, 20, 9, ((Run("Helianthus Annuus (Sunflower) Seed Oil"),),))
-    sheet = press(engine, edition, edition.studio.label_sheets["letter 2 x 4"], [cell_of((block,))])
+    sheet = press(engine, edition, edition.studio.label_sheets["letter 2 x 4"], [position_of((block,))])
     assert "runs over its edge" in sheet.warnings[0]
 
 
@@ -222,7 +222,7 @@ whole page: {paper: letter, columns: 2, rows: 1, width: 4.25 in, height: 11 in, 
 our small tags: {paper: letter, columns: 4, rows: 4, width: 20 mm, height: 40 mm, left: 1 mm, top: 1 mm, hole: 3 mm}
 """
     edition = read_edition(write_studio(tmp_path, shelf__label_sheets_yaml=own))
-    assert edition.studio.label_sheets["whole page"].cell(0) == (0, 0)
+    assert edition.studio.label_sheets["whole page"].position(0) == (0, 0)
     (tags,) = composed("tags", wishing(edition, tags=True), edition.sheets[-1])
     assert "width:63.5000mm;height:127.0000mm" in tags.html
 
@@ -233,7 +233,7 @@ def test_tags_come_with_labels_to_colour_in_or_when_they_are_asked_for(edition: 
 
 
 def test_labels_are_printed_at_their_size(engine: Engine, edition: Edition) -> None:
-    sheet = press(engine, edition, edition.studio.label_sheets["letter 2 x 4"], [CellView(art="tick")])
+    sheet = press(engine, edition, edition.studio.label_sheets["letter 2 x 4"], [PositionView(art="tick")])
     with pdfplumber.open(io.BytesIO(sheet.pdf)) as pdf:
         viewer = pdf.doc.catalog["ViewerPreferences"]
     assert viewer["PrintScaling"].name == "None" and viewer["DisplayDocTitle"] is True

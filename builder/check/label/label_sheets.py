@@ -14,40 +14,40 @@ from builder.model.subject import Labels, Subject
 from builder.words.fold import fold
 from builder.words.nearest import did_you_mean
 
-LABEL_CELL_OFF_THE_SHEET = FindingKind(
-    "label-cell-off-the-sheet", STOP, "The first label is to have a number that the sheet of labels does not have."
+LABEL_POSITION_OFF_THE_SHEET = FindingKind(
+    "label-position-off-the-sheet", STOP, "The first label is to have a number that the sheet of labels does not have."
 )
 
 
-@rule_on(STUDIO, FindingKind("label-sheet-unknown", STOP, "There is no sheet of labels of that name."), LABEL_CELL_OFF_THE_SHEET)
+@rule_on(STUDIO, FindingKind("label-sheet-unknown", STOP, "There is no sheet of labels of that name."), LABEL_POSITION_OFF_THE_SHEET)
 def find_unfit_label_sheets(studio: Studio) -> Iterator[Finding]:
-    """Look up the sheets that the studio and its classes ask for, and the cells at which they begin."""
+    """Look up the sheets that the studio and its classes ask for, and the positions at which they begin."""
     yield from _unknown(studio, studio.profile.labels, *studio.classes.values())
     for studio_class in studio.classes.values():
         yield from _unknown(studio, studio_class.labels, studio_class)
         stock = _stock(studio, studio_class.labels) or _stock(studio, studio.profile.labels)
         for date in studio_class.dates:
-            if stock is not None and date.first_label > stock.cells:
+            if stock is not None and date.first_label > stock.positions:
                 yield stop(
-                    "label-cell-off-the-sheet",
+                    "label-position-off-the-sheet",
                     date.at("first label"),
-                    f'The first label is to be number {date.first_label}, and the sheet "{stock.name}" has {stock.cells}.',
-                    f"Count the labels row by row from the top left: write a number from 1 to {stock.cells}.",
+                    f'The first label is to be number {date.first_label}, and the sheet "{stock.name}" has {stock.positions}.',
+                    f"Count the labels row by row from the top left: write a number from 1 to {stock.positions}.",
                     about=_labels_of(studio_class),
                 )
 
 
-@rule_on(LABELS, LABEL_CELL_OFF_THE_SHEET)
+@rule_on(LABELS, LABEL_POSITION_OFF_THE_SHEET)
 def find_first_labels_off_the_sheet(fits: Iterable[LabelFit]) -> Iterator[Finding]:
     """Compare the first label with the sheet that was found for a class which asks for none."""
     for fit in fits:
         start = fit.starts
-        if start is not None and not fit.asked_for and start.number > start.cells:
+        if start is not None and not fit.asked_for and start.number > start.positions:
             yield stop(
-                "label-cell-off-the-sheet",
+                "label-position-off-the-sheet",
                 start.place,
                 f"The first label is to be number {start.number}, and the labels of {fit.name} come on the sheet "
-                f'"{start.sheet}", which has {start.cells}.',
+                f'"{start.sheet}", which has {start.positions}.',
                 "Write the sheet that you have begun as `sheet:` under `labels:`, and count its labels row by row from the top left.",
                 about=frozenset({Labels(fit.recipe, fit.class_key)}),
             )

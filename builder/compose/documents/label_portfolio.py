@@ -19,12 +19,12 @@ from builder.compose.label_layout.composed import lay_out_composed, whole_of
 from builder.compose.label_layout.label_heights import rules_of
 from builder.compose.label_layout.label_layout import LaidOut
 from builder.compose.label_layout.label_lines import Setter, setter_of
-from builder.compose.label_layout.label_pages import cell_of, place
+from builder.compose.label_layout.label_pages import place, position_of
 from builder.compose.label_layout.label_plans import LabelPlan, plan_labels
 from builder.compose.label_layout.label_sheets import Stock
 from builder.compose.ornament.portrait import portrait_of
 from builder.compose.recipe.portion_words import container_name
-from builder.compose.views.labels import CellView, LabelsView, MarkView
+from builder.compose.views.labels import LabelsView, MarkView, PositionView
 from builder.model.label.label_sheet import PAPERS
 from builder.model.recipe.container import Container
 from builder.model.studio import Studio
@@ -39,7 +39,7 @@ HEAD, SMALL = 14.0, 8.0
 class _Item:
     """Something that takes a place on a page, with its size."""
 
-    cell: CellView
+    position: PositionView
     width: float
     height: float
 
@@ -95,9 +95,9 @@ def _items(edition: Edition, plan: LabelPlan, laid: LaidOut, page: tuple[float, 
         if number == 0:
             yield tuple(_backs(one))
         whole = whole_of(one.stock)
-        (drawing, *_), (blocks, *_) = one.drawings[0], one.cells[0]
+        (drawing, *_), (blocks, *_) = one.drawings[0], one.positions[0]
         both = (
-            _item(replace(cell_of(blocks), drawing_html=drawn(drawing, portrait, whole, ink) if drawing else ""), one)
+            _item(replace(position_of(blocks), drawing_html=drawn(drawing, portrait, whole, ink) if drawing else ""), one)
             for ink in (Ink.ACCENT, Ink.GREY)
         )
         yield (*both, _words(setter, design.name, SMALL, 18.0))
@@ -105,21 +105,21 @@ def _items(edition: Edition, plan: LabelPlan, laid: LaidOut, page: tuple[float, 
 
 def _backs(laid: LaidOut) -> Iterator[_Item]:
     if laid.back:
-        yield _item(cell_of(laid.back.cells[0][0]), laid.back)
+        yield _item(position_of(laid.back.positions[0][0]), laid.back)
     elif laid.count == 2:
-        yield _item(cell_of(laid.cells[0][1]), laid)
+        yield _item(position_of(laid.positions[0][1]), laid)
 
 
-def _item(cell: CellView, laid: LaidOut) -> _Item:
+def _item(position: PositionView, laid: LaidOut) -> _Item:
     whole = whole_of(laid.stock)
     corner = whole.width / 2 if whole.is_round else 0.0
     edge = MarkView("cut", f"{place(0, 0, whole.width, whole.height)};border-radius:{corner:.4f}mm")
-    return _Item(replace(cell, marks=(edge,)), whole.width, whole.height)
+    return _Item(replace(position, marks=(edge,)), whole.width, whole.height)
 
 
 def _words(setter: Setter, text: str, points: float, width: float) -> _Item:
     blocks = setter.stack([((Run(text, bold=points == HEAD),), points)], 0.0, 0.0, width, 0.0) or ()
-    return _Item(cell_of(blocks), width, max((block.below for block in blocks), default=WORDS))
+    return _Item(position_of(blocks), width, max((block.below for block in blocks), default=WORDS))
 
 
 def _container(setter: Setter, container: Container, kind: str) -> Iterator[_Item]:
@@ -136,12 +136,12 @@ def _container(setter: Setter, container: Container, kind: str) -> Iterator[_Ite
     for width, height, radius in shapes:
         mark = MarkView("outline", f"{place(0, 0, width, height)};border-radius:{radius:.4f}mm")
         words = setter.stack([((Run(kind),), SMALL)], 1.0, height / 2 - 2.0, max(width - 2.0, 1.0), 0.0) or ()
-        yield _Item(cell_of(words, marks=(mark,)), width, height)
+        yield _Item(position_of(words, marks=(mark,)), width, height)
 
 
-def _flow(rows: list[Row], page: tuple[float, float]) -> Iterator[tuple[CellView, ...]]:
+def _flow(rows: list[Row], page: tuple[float, float]) -> Iterator[tuple[PositionView, ...]]:
     """Lay items side by side, then below, then on the next page; what is given together is not parted where a page is wide enough."""
-    cells: list[CellView] = []
+    positions: list[PositionView] = []
     x, y, high = EDGE, EDGE, 0.0
     for row in rows:
         wide = sum(item.width + GAP for item in row) - GAP
@@ -149,10 +149,10 @@ def _flow(rows: list[Row], page: tuple[float, float]) -> Iterator[tuple[CellView
             needed = wide if not number and wide <= page[0] - 2 * EDGE else item.width
             if x > EDGE and x + needed > page[0] - EDGE:
                 x, y, high = EDGE, y + high + GAP, 0.0
-            if cells and y + item.height > page[1] - EDGE:
-                yield tuple(cells)
-                cells, x, y, high = [], EDGE, EDGE, 0.0
-            cells.append(replace(item.cell, style=place(x, y, item.width, item.height)))
+            if positions and y + item.height > page[1] - EDGE:
+                yield tuple(positions)
+                positions, x, y, high = [], EDGE, EDGE, 0.0
+            positions.append(replace(item.position, style=place(x, y, item.width, item.height)))
             x, high = x + item.width + GAP, max(high, item.height)
-    if cells:
-        yield tuple(cells)
+    if positions:
+        yield tuple(positions)

@@ -7,10 +7,10 @@ from builder.compose.frames import sheet_frame
 from builder.compose.label.label_texts import Paragraph, Run
 from builder.compose.label_layout.label_layout import LaidOut
 from builder.compose.label_layout.label_lines import Setter
-from builder.compose.label_layout.label_pages import cell_of, labels_view, place, shift_of
+from builder.compose.label_layout.label_pages import labels_view, place, position_of, shift_of
 from builder.compose.label_layout.label_sheets import known_stocks
 from builder.compose.scopes import LABELS
-from builder.compose.views.labels import CellView, LabelsView, MarkView
+from builder.compose.views.labels import LabelsView, MarkView, PositionView
 from builder.model.label.label_sheet import LabelSheet
 from builder.model.studio import Studio
 from builder.words.fold import fold
@@ -36,7 +36,7 @@ def compose_test_page(edition: Edition, studio: Studio, _: Address) -> Composed 
     title = say_count("Test page for the label sheet {sheet}", "Test pages for the label sheets {sheet}", len(stocks), sheet=names)
     pages = []
     for stock in stocks:
-        outlines = labels_view(edition, title, stock, [CellView(art="outline")] * stock.cells)
+        outlines = labels_view(edition, title, stock, [PositionView(art="outline")] * stock.positions)
         pages.append((*outlines.pages[0], _rulers(edition, stock)))
     return Composed(title, LabelsView(sheet_frame(edition, title, title), title, tuple(pages)))
 
@@ -52,7 +52,7 @@ def _sheets_of(laid: LaidOut) -> tuple[LabelSheet, ...]:
     return (laid.stock, laid.back.stock) if laid.back else (laid.stock,)
 
 
-def _rulers(edition: Edition, stock: LabelSheet) -> CellView:
+def _rulers(edition: Edition, stock: LabelSheet) -> PositionView:
     """Draw the rulers, moved like the labels, and say what to do with them."""
     right, down = shift_of(edition.studio.profile.labels)
     marks = [MarkView("paper", place(TEXT_AT[0] - 2, TEXT_AT[1] - 2, TEXT_WIDE + 4, 54.0))]
@@ -67,7 +67,7 @@ def _rulers(edition: Edition, stock: LabelSheet) -> CellView:
         figure: Paragraph = (Run(str(at)),)
         blocks += setter.stack([(figure, 7)], at + right - 1.5, ACROSS_AT + down + 0.6, 8.0, 0) or ()
         blocks += setter.stack([(figure, 7)], DOWN_AT + right + 0.8, at + down - 1.4, 8.0, 0) or ()
-    return cell_of(blocks, marks=tuple(marks))
+    return position_of(blocks, marks=tuple(marks))
 
 
 def _words(stock: LabelSheet, right: float, down: float) -> tuple[Paragraph, ...]:

@@ -16,12 +16,12 @@ from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
 from builder.compose.label_front.drawn import Ink, drawn, panel_to_colour
 from builder.compose.label_layout.composed import whole_of
-from builder.compose.label_layout.label_pages import cell_of, hole_of, labels_view
+from builder.compose.label_layout.label_pages import hole_of, labels_view, position_of
 from builder.compose.label_layout.label_sheets import wished
 from builder.compose.label_layout.sharing import OneLabel
 from builder.compose.ornament.portrait import portrait_of
 from builder.compose.scopes import Labelled
-from builder.compose.views.labels import CellView
+from builder.compose.views.labels import PositionView
 from builder.words.say import say
 
 # How far a ground goes on beyond the line of a cut by hand, in millimetres; sheets with cuts of their own have none.
@@ -32,27 +32,27 @@ def compose_labels(edition: Edition, labelled: Labelled, _: Address) -> Composed
     """Make the sheets of labels of one size on one date, and behind them those of their backs, where these have sheets of their own."""
     title = say("Labels: {name}", name=labelled.title)
     to_colour = wished(edition.studio, labelled.plan).to_colour
-    cells = [cell for one in labelled.labels for cell in _one(edition, one, to_colour=to_colour)]
-    view = labels_view(edition, title, labelled.labels[0].laid_out.stock, cells, labelled.first)
-    backs = [(back.stock, back.cells[one.number][0]) for one in labelled.labels if (back := one.laid_out.back)]
+    positions = [position for one in labelled.labels for position in _one(edition, one, to_colour=to_colour)]
+    view = labels_view(edition, title, labelled.labels[0].laid_out.stock, positions, labelled.first)
+    backs = [(back.stock, back.positions[one.number][0]) for one in labelled.labels if (back := one.laid_out.back)]
     if backs:
         stock = backs[0][0]
-        behind = labels_view(edition, title, stock, [cell_of(blocks, marks=hole_of(stock)) for _, blocks in backs], labelled.first_back)
+        behind = labels_view(edition, title, stock, [position_of(blocks, marks=hole_of(stock)) for _, blocks in backs], labelled.first_back)
         view = replace(view, pages=(*view.pages, *behind.pages))
     return Composed(title, view)
 
 
-def _one(edition: Edition, label: OneLabel, *, to_colour: bool) -> Iterator[CellView]:
-    """Give the cells of one label; a panel to colour in stands before the ones with the facts."""
+def _one(edition: Edition, label: OneLabel, *, to_colour: bool) -> Iterator[PositionView]:
+    """Give the positions of one label; a panel to colour in stands before the ones with the facts."""
     laid, number = label.laid_out, label.number
     portrait = portrait_of(edition.studio, label.plan.made.batch, dict(label.jar.variant.chosen))
     if to_colour and not laid.drawings:
-        yield CellView(drawing_html=panel_to_colour(portrait, whole_of(laid.stock)))
-    cells = [cell_of(blocks, marks=hole_of(laid.stock)) for blocks in laid.cells[number]]
+        yield PositionView(drawing_html=panel_to_colour(portrait, whole_of(laid.stock)))
+    positions = [position_of(blocks, marks=hole_of(laid.stock)) for blocks in laid.positions[number]]
     if not laid.drawings:
-        yield from cells
+        yield from positions
         return
     ink = Ink.OUTLINES if to_colour else Ink.ACCENT
     bleed = BLEED if laid.stock.is_cut and laid.stock.across.millimetres > 2 * BLEED else 0.0
-    for cell, drawing in zip(cells, laid.drawings[number], strict=True):
-        yield replace(cell, drawing_html=drawn(drawing, portrait, whole_of(laid.stock), ink, bleed)) if drawing else cell
+    for position, drawing in zip(positions, laid.drawings[number], strict=True):
+        yield replace(position, drawing_html=drawn(drawing, portrait, whole_of(laid.stock), ink, bleed)) if drawing else position

@@ -25,12 +25,12 @@ from builder.compose.label_front.front import Drawing, border_to_colour
 from builder.compose.label_layout.composed import whole_of
 from builder.compose.label_layout.label_layout import HOLE_AT
 from builder.compose.label_layout.label_lines import Block, Setter, line_height
-from builder.compose.label_layout.label_pages import cell_of, hole_of, labels_view
+from builder.compose.label_layout.label_pages import hole_of, labels_view, position_of
 from builder.compose.label_layout.label_plans import design_of
 from builder.compose.label_layout.label_sheets import tag_stocks, wished
 from builder.compose.ornament.colouring import SMALLEST
 from builder.compose.ornament.portrait import Portrait, portrait_of
-from builder.compose.views.labels import CellView
+from builder.compose.views.labels import PositionView
 from builder.model.label.label_sheet import PAPERS, LabelSheet
 from builder.model.recipe.quantity import Length
 from builder.model.teaching.class_plan import ClassPlan
@@ -90,7 +90,7 @@ def _holds_front(stock: LabelSheet) -> bool:
     return inner >= SMALLEST + 2 * GAP
 
 
-def _front(edition: Edition, stock: LabelSheet, design: Design, portrait: Portrait) -> CellView:
+def _front(edition: Edition, stock: LabelSheet, design: Design, portrait: Portrait) -> PositionView:
     """Draw the front of a tag: the hole, the mark to colour in, and the lines for names."""
     whole, setter = whole_of(stock), Setter(edition.studio.typefaces)
     edge = max(EDGE, border_to_colour(design) + GAP)
@@ -115,11 +115,11 @@ def _front(edition: Edition, stock: LabelSheet, design: Design, portrait: Portra
         drawing = replace(drawing, leaves_along=(1, 2, 3))
     if design.stripes:
         drawing = replace(drawing, threads=((0.0, at, whole.width),))
-    cell = cell_of(blocks, marks=hole_of(stock))
-    return replace(cell, drawing_html=drawn(drawing, portrait, whole, Ink.OUTLINES))
+    position = position_of(blocks, marks=hole_of(stock))
+    return replace(position, drawing_html=drawn(drawing, portrait, whole, Ink.OUTLINES))
 
 
-def _back(edition: Edition, plan: ClassPlan, stock: LabelSheet) -> CellView | None:
+def _back(edition: Edition, plan: ClassPlan, stock: LabelSheet) -> PositionView | None:
     """Lay out the back of a tag; None where it does not hold all."""
     width, height = float(stock.width.millimetres), float(stock.height.millimetres)
     inside = width - 2 * EDGE
@@ -130,7 +130,7 @@ def _back(edition: Edition, plan: ClassPlan, stock: LabelSheet) -> CellView | No
     if not head or side > inside:
         return None
     qr = view_qr(address, (width - side) / 2, foot[0].y - side) if address else None
-    return replace(cell_of((*head, *foot)), qr=qr)
+    return replace(position_of((*head, *foot)), qr=qr)
 
 
 def _head(edition: Edition, setter: Setter, plan: ClassPlan, top: float, inside: float, end: float) -> tuple[Block, ...]:
@@ -167,11 +167,11 @@ def _turned(stock: LabelSheet) -> LabelSheet:
     return replace(stock, left=Length(PAPERS[stock.paper][0] - stock.left.millimetres - across), hole=None, is_cut=False)
 
 
-def _mirrored(backs: Sequence[CellView], stock: LabelSheet) -> Iterator[CellView]:
+def _mirrored(backs: Sequence[PositionView], stock: LabelSheet) -> Iterator[PositionView]:
     """Give backs row by row from right to left, so that each lies behind its front; a row that is not full begins with empty places."""
     for begin in range(0, len(backs), stock.columns):
         row = backs[begin : begin + stock.columns]
-        yield from (*[CellView()] * (stock.columns - len(row)), *reversed(row))
+        yield from (*[PositionView()] * (stock.columns - len(row)), *reversed(row))
 
 
 def _broken(setter: Setter, text: str, bold: bool, points: float, inside: float) -> str:

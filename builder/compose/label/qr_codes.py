@@ -17,7 +17,7 @@ def qr_side(address: str) -> float:
 
 
 def view_qr(address: str, x: float, y: float) -> QrView:
-    """Draw the code of an address with the corner of its quiet zone there, in millimetres from the corner of the cell."""
+    """Draw the code of an address with the corner of its quiet zone there, in millimetres from the corner of the position."""
     matrix = segno.make_qr(address, error="m").matrix
     side = qr_side(address)
     dark = (

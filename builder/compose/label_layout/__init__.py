@@ -1,1 +1,1 @@
-"""Where the words of a label stand: lines broken by the widths of the font's own letters, cells on a sheet."""
+"""Where the words of a label stand: lines broken by the widths of the font's own letters, positions on a sheet."""

@@ -143,8 +143,8 @@ def _with_backs(
         drawings = tuple((front.drawing,) for front, _ in both)
         return LaidOut(stock.sheet, points, tuple((front.blocks,) for front, _ in both), drawings, on_the_other)
     if way.is_apart:
-        cells = tuple((front.blocks, back) for front, back in both)
-        return LaidOut(stock.sheet, points, cells, tuple((front.drawing, None) for front, _ in both))
+        positions = tuple((front.blocks, back) for front, back in both)
+        return LaidOut(stock.sheet, points, positions, tuple((front.drawing, None) for front, _ in both))
     one_label = tuple(((*front.blocks, *back),) for front, back in both)
     return LaidOut(stock.sheet, points, one_label, tuple((front.drawing,) for front, _ in both))
 

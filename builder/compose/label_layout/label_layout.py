@@ -1,4 +1,4 @@
-"""The text of a label laid out in its cell, in the largest type that lets everything stand, and never below what the law asks for.
+"""The text of a label laid out in its position, in the largest type that lets everything stand, and never below what the law asks for.
 
 A label has a front (what it is, how much) and a back (everything else). On one label they stand beside or above each other, whichever gives
 the larger type; on two labels each has its own. The net contents stand at the bottom with clear space around them.
@@ -24,7 +24,7 @@ HOLE_AT, BELOW_THE_HOLE = 9.0, 4.0
 
 @dataclass(frozen=True)
 class Box:
-    """A place for text, in millimetres from the corner of the cell."""
+    """A place for text, in millimetres from the corner of the position."""
 
     x: float
     y: float
@@ -34,22 +34,22 @@ class Box:
 
 @dataclass(frozen=True)
 class LaidOut:
-    """Labels laid out: for each text one cell, or two where front and back are apart, each with its blocks. `points` is the text's size.
+    """Labels laid out: for each text one position, or two where front and back are apart, with its blocks. `points` is the text's size.
 
-    `drawings` has for each cell what a composed front draws behind its words; it is empty where no front is composed. `back` are
+    `drawings` has for each position what a composed front draws behind its words; it is empty where no front is composed. `back` are
     the backs where they lie on a sheet of their own.
     """
 
     stock: LabelSheet
     points: float
-    cells: tuple[tuple[tuple[Block, ...], ...], ...]
+    positions: tuple[tuple[tuple[Block, ...], ...], ...]
     drawings: tuple[tuple[Drawing | None, ...], ...] = ()
     back: "LaidOut | None" = None
 
     @property
     def count(self) -> int:
         """Give how many labels one text takes."""
-        return len(self.cells[0]) if self.cells else 1
+        return len(self.positions[0]) if self.positions else 1
 
     def labels_each(self, *, to_colour: bool) -> int:
         """Give how many labels of the sheet one container takes: where it has no composed front, one more that is coloured in."""
@@ -74,15 +74,15 @@ def _laid(
     done: dict[LabelText, tuple[tuple[Block, ...], ...]] = {}
     for text in texts:
         if text not in done:
-            cells = _cells(text, box, panels, points, rules, setter)
-            if cells is None:
+            positions = _positions(text, box, panels, points, rules, setter)
+            if positions is None:
                 return None
-            done[text] = cells
+            done[text] = positions
     return LaidOut(stock, points, tuple(done[text] for text in texts))
 
 
 def box_of(stock: LabelSheet, inset: float) -> Box:
-    """Give the place for text in a cell: its inset rectangle, what is below the hole of a tag, or the square in a circle."""
+    """Give the place for text in a position: its inset rectangle, what is below the hole of a tag, or the square in a circle."""
     width, height = float(stock.width.millimetres), float(stock.height.millimetres)
     if stock.hole is not None:
         top = HOLE_AT + float(stock.hole.millimetres) + BELOW_THE_HOLE
@@ -101,7 +101,7 @@ def _sizes(least: float) -> Iterator[float]:
         size -= STEP
 
 
-def _cells(text: LabelText, box: Box, panels: int, points: float, rules: Rules, setter: Setter) -> tuple[tuple[Block, ...], ...] | None:
+def _positions(text: LabelText, box: Box, panels: int, points: float, rules: Rules, setter: Setter) -> tuple[tuple[Block, ...], ...] | None:
     if panels == 2:
         front = _front(text, box, box, points, rules, setter)
         back = _back(text, box, points, rules, setter)

@@ -1,4 +1,4 @@
-"""Cells with text become pages of a sheet: where each cell lies on the paper, in CSS measures."""
+"""Positions with text become pages of a sheet: where each position lies on the paper, in CSS measures."""
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
@@ -9,7 +9,7 @@ from builder.compose.frames import sheet_frame
 from builder.compose.label.label_texts import Paragraph
 from builder.compose.label_layout.label_layout import HOLE_AT
 from builder.compose.label_layout.label_lines import Block
-from builder.compose.views.labels import BlockView, CellView, LabelsView, MarkView, RunView
+from builder.compose.views.labels import BlockView, LabelsView, MarkView, PositionView, RunView
 from builder.model.label.label_sheet import LabelSheet, LabelWishes
 from builder.model.recipe.quantity import Length
 
@@ -17,15 +17,15 @@ from builder.model.recipe.quantity import Length
 LONG, OFF, HAIR = 2.0, 0.5, 0.1
 
 
-def labels_view(edition: Edition, title: str, stock: LabelSheet, cells: Sequence[CellView], first: int = 1) -> LabelsView:
-    """Lay cells on sheets of a stock, from the cell of that number (counted from 1) on; a printer that is off is made up for."""
+def labels_view(edition: Edition, title: str, stock: LabelSheet, positions: Sequence[PositionView], first: int = 1) -> LabelsView:
+    """Lay positions on sheets of a stock, from the position of that number (counted from 1) on; a printer that is off is made up for."""
     frame = replace(sheet_frame(edition, title, title), paper=stock.paper.casefold())
     shift = shift_of(edition.studio.profile.labels)
-    left = iter(cells)
+    left = iter(positions)
     pages = []
     start = first - 1
-    while page := tuple(islice(left, stock.cells - start)):
-        pages.append(tuple(_placed(stock, start + number, cell, shift) for number, cell in enumerate(page)))
+    while page := tuple(islice(left, stock.positions - start)):
+        pages.append(tuple(_placed(stock, start + number, position, shift) for number, position in enumerate(page)))
         start = 0
     return LabelsView(frame, title, tuple(pages))
 
@@ -35,9 +35,9 @@ def shift_of(wishes: LabelWishes) -> tuple[float, float]:
     return _millimetres(wishes.right), _millimetres(wishes.down)
 
 
-def cell_of(blocks: Iterable[Block], art: str = "", marks: tuple[MarkView, ...] = ()) -> CellView:
-    """Make a cell of text that has been laid out."""
-    return CellView("", tuple(_block(block) for block in blocks), marks, art=art)
+def position_of(blocks: Iterable[Block], art: str = "", marks: tuple[MarkView, ...] = ()) -> PositionView:
+    """Make a position of text that has been laid out."""
+    return PositionView("", tuple(_block(block) for block in blocks), marks, art=art)
 
 
 def hole_of(stock: LabelSheet) -> tuple[MarkView, ...]:
@@ -53,17 +53,17 @@ def place(x: float, y: float, width: float, height: float) -> str:
     return f"left:{x:.4f}mm;top:{y:.4f}mm;width:{width:.4f}mm;height:{height:.4f}mm"
 
 
-def _placed(stock: LabelSheet, number: int, cell: CellView, shift: tuple[float, float]) -> CellView:
-    x, y = stock.cell(number)
+def _placed(stock: LabelSheet, number: int, position: PositionView, shift: tuple[float, float]) -> PositionView:
+    x, y = stock.position(number)
     width, height = float(stock.width.millimetres), float(stock.height.millimetres)
     corner = width / 2 if stock.is_round else float(stock.corner.millimetres)
     whole = f"{place(0, 0, width, height)};border-radius:{corner:.4f}mm"
     has_corners = (
         stock.is_cut and not stock.is_round and stock.hole is None and min(stock.across.millimetres, stock.down.millimetres) > 2 * LONG
     )
-    kinds = [*(["cut"] if stock.is_cut and not has_corners else []), *([cell.art] if cell.art else [])]
-    marks = (*(MarkView(kind, whole) for kind in kinds), *(_corners(width, height) if has_corners else ()), *cell.marks)
-    return replace(cell, style=place(x + shift[0], y + shift[1], width, height), marks=marks)
+    kinds = [*(["cut"] if stock.is_cut and not has_corners else []), *([position.art] if position.art else [])]
+    marks = (*(MarkView(kind, whole) for kind in kinds), *(_corners(width, height) if has_corners else ()), *position.marks)
+    return replace(position, style=place(x + shift[0], y + shift[1], width, height), marks=marks)
 
 
 def _corners(width: float, height: float) -> Iterator[MarkView]:

@@ -66,7 +66,7 @@ def label_fits(studio: Studio, sheets: Iterable[ClassPlan]) -> list[LabelFit]:
             fit = _fit(studio, sheet, plan)
             if not begun and sheet.date and plan.laid_out:
                 stock, begun = plan.laid_out.stock, True
-                fit = replace(fit, starts=Start(sheet.date.first_label, stock.name, stock.cells, sheet.date.at("first label")))
+                fit = replace(fit, starts=Start(sheet.date.first_label, stock.name, stock.positions, sheet.date.at("first label")))
             fits.append(fit)
     return fits
 

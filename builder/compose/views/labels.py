@@ -1,4 +1,4 @@
-"""What `sheets/labels.html` shows: pages of cells, and in each cell text in its place. All styles are measures, already in words."""
+"""What `sheets/labels.html` shows: pages of positions, and in each of them text in its place. All styles are measures, already in words."""
 
 from dataclasses import dataclass
 
@@ -25,7 +25,7 @@ class BlockView:
 
 @dataclass(frozen=True)
 class MarkView:
-    """Something drawn in a cell: a hole, a tick of a ruler. `kind` is its class in the stylesheet."""
+    """Something drawn in a position: a hole, a tick of a ruler. `kind` is its class in the stylesheet."""
 
     kind: str
     style: str
@@ -42,8 +42,8 @@ class QrView:
 
 
 @dataclass(frozen=True)
-class CellView:
-    """One cell: its style, its text and what is drawn in it. `art` names a border around it; placing the cell makes a mark of it.
+class PositionView:
+    """One position: its style, its text and what is drawn in it. `art` names a border around it; placing the position makes a mark of it.
 
     `drawing_html` is what lies behind the text of a composed front.
     """
@@ -58,8 +58,8 @@ class CellView:
 
 @dataclass(frozen=True)
 class LabelsView:
-    """Sheets of labels of one size on one date; each page is a tuple of cells."""
+    """Sheets of labels of one size on one date; each page is a tuple of positions."""
 
     frame: SheetFrame
     title: str
-    pages: tuple[tuple[CellView, ...], ...]
+    pages: tuple[tuple[PositionView, ...], ...]

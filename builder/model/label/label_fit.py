@@ -29,7 +29,7 @@ class Start:
 
     number: int
     sheet: str
-    cells: int
+    positions: int
     place: Place
 
 

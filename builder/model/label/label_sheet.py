@@ -1,4 +1,4 @@
-"""Label stock by its dimensions alone: a grid of cells on a page."""
+"""Label stock by its dimensions alone: a grid of positions on a page."""
 
 from dataclasses import dataclass, field
 from fractions import Fraction
@@ -12,10 +12,10 @@ PAPERS = {"letter": (Fraction(2159, 10), Fraction(2794, 10)), "A4": (Fraction(21
 
 @dataclass(frozen=True)
 class LabelSheet:
-    """One kind of sheet. `left` and `top` are the margins before the first cell, `across` and `down` the gaps between cells.
+    """One kind of sheet. `left` and `top` are the margins before the first position, `across` and `down` the gaps between positions.
 
-    `corner` is the radius of the corners; `is_round` says that the cells are circles. `hole` is the diameter of the hole of a tag
-    (None for labels); `is_cut` says that it is plain paper to be cut, so that the lines of the cells are printed.
+    `corner` is the radius of the corners; `is_round` says that the positions are circles. `hole` is the diameter of the hole of a tag
+    (None for labels); `is_cut` says that it is plain paper to be cut, so that the lines of the positions are printed.
     """
 
     name: str
@@ -35,12 +35,12 @@ class LabelSheet:
     place: Place = field(default=NOWHERE, compare=False)
 
     @property
-    def cells(self) -> int:
-        """Give the number of cells of a sheet."""
+    def positions(self) -> int:
+        """Give the number of positions of a sheet."""
         return self.columns * self.rows
 
-    def cell(self, number: int) -> tuple[float, float]:
-        """Give the left and top edge of a cell in millimetres from those of the page; cells are counted from 0, row by row."""
+    def position(self, number: int) -> tuple[float, float]:
+        """Give the left and top edge of a position in millimetres from those of the page; positions are counted from 0, row by row."""
         row, column = divmod(number, self.columns)
         x = self.left.millimetres + column * (self.width.millimetres + self.across.millimetres)
         y = self.top.millimetres + row * (self.height.millimetres + self.down.millimetres)

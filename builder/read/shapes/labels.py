@@ -118,6 +118,7 @@ class StudioLabelsShape(LabelWishesShape):
     def _is_what_a_printer_is_off(self) -> Self:
         for key, shift in (("right", self.right), ("down", self.down)):
             if shift is not None and abs(shift.millimetres) > MOST_OFF:
-                wrong = f"A printer is off by a few millimetres; {plain_number(shift.millimetres, 5)} mm moves the labels off their cells."
+                off = plain_number(shift.millimetres, 5)
+                wrong = f"A printer is off by a few millimetres; {off} mm moves the labels off their positions."
                 raise TextError("figure-out-of-range", wrong, f"Print the test page again: at most {MOST_OFF} mm either way.", at=(key,))
         return self

@@ -12,11 +12,11 @@ from builder.compose.label_again import labels_again
 from builder.compose.label_layout.label_plans import plan_labels
 from builder.compose.label_layout.sharing import on_shared_sheets
 from builder.compose.scopes import LABELS, Labelled
-from builder.compose.views.labels import CellView
+from builder.compose.views.labels import PositionView
 from builder.model.dates.studio_class import ClassDate
 from builder.model.teaching.class_plan import ClassPlan
 from builder.reckon.teaching.classes import reckon_class
-from tests.compose.test_roster_to_paper import HERE, LABELLED, THREE, cells_of, edition_of
+from tests.compose.test_roster_to_paper import HERE, LABELLED, THREE, edition_of, positions_of
 from tests.making import sure
 from tests.reckon.test_guests import LOTION, PARTY, QUICK, STUDIO, at, people
 
@@ -24,8 +24,8 @@ from tests.reckon.test_guests import LOTION, PARTY, QUICK, STUDIO, at, people
 CREAM = replace(LOTION, makes=LOTION.makes[1:])
 
 
-def said(cell: CellView) -> str:
-    return " ".join(run.text for block in cell.blocks for line in block.lines for run in line).replace("\u00a0", " ")
+def said(position: PositionView) -> str:
+    return " ".join(run.text for block in position.blocks for line in block.lines for run in line).replace("\u00a0", " ")
 
 
 def words(text: LabelText) -> tuple[str, str]:
@@ -33,12 +33,12 @@ def words(text: LabelText) -> tuple[str, str]:
     return text.variant.replace("\u00a0", " "), "".join(run.text for run in text.back[0]).replace("\u00a0", " ")
 
 
-def printed(plan: ClassPlan) -> Iterator[tuple[Labelled, list[CellView], list[CellView]]]:
-    """Give each sheet of labels with its cells, fronts and then backs on sheets of their own."""
+def printed(plan: ClassPlan) -> Iterator[tuple[Labelled, list[PositionView], list[PositionView]]]:
+    """Give each sheet of labels with its positions, fronts and then backs on sheets of their own."""
     for one in LABELS.all(edition_of(plan)):
-        cells = cells_of(compose_labels(edition_of(plan), one, HERE).view)
-        fronts = sum(len(each.laid_out.cells[each.number]) for each in one.labels)
-        yield one, cells[:fronts], cells[fronts:]
+        positions = positions_of(compose_labels(edition_of(plan), one, HERE).view)
+        fronts = sum(len(each.laid_out.positions[each.number]) for each in one.labels)
+        yield one, positions[:fronts], positions[fronts:]
 
 
 def squeezed(text: str) -> str:
@@ -52,9 +52,9 @@ SCENTS = people(["scent"], [("lavender oil",), ("no scent",), ("cedarwood essent
 @pytest.mark.parametrize(("plan", "named"), [(at(PARTY, 3, THREE), False), (at(QUICK, 3, SCENTS), True)], ids=["party", "lotion"])
 def test_fronts_and_backs_are_those_of_the_jar(plan: ClassPlan, named: bool) -> None:
     for one, fronts, _ in printed(plan):
-        cells = iter(fronts)
+        positions = iter(fronts)
         for each in one.labels:
-            label = squeezed(" ".join(said(next(cells)) for _ in each.laid_out.cells[each.number]))
+            label = squeezed(" ".join(said(next(positions)) for _ in each.laid_out.positions[each.number]))
             text = each.plan.texts[each.number]
             variant, ingredients = words(text)
             assert squeezed(ingredients) in label and each.jar.pot.code in label
@@ -83,10 +83,10 @@ def test_backs_on_sheets_of_their_own_are_those_of_their_jars() -> None:
 def test_the_design_of_one_guest_is_on_their_label_alone() -> None:
     plain = people(["still-water-bath-salts scent", "colour"], [("no scent", "no colour")] * 3)
     roster = replace(plain, rows=(replace(plain.rows[0], design="slate"), *plain.rows[1:]))
-    ((_, usual, _), *_), ((one, cells, _), *_) = printed(at(PARTY, 3, plain)), printed(at(PARTY, 3, roster))
+    ((_, usual, _), *_), ((one, positions, _), *_) = printed(at(PARTY, 3, plain)), printed(at(PARTY, 3, roster))
     of_salts = [index for index, each in enumerate(one.labels) if each.plan.made.batch.recipe.key == "still-water-bath-salts"]
-    each_has = len(one.labels[0].laid_out.cells[0])
-    fronts, before = ([some[index * each_has].drawing_html for index in of_salts[:3]] for some in (cells, usual))
+    each_has = len(one.labels[0].laid_out.positions[0])
+    fronts, before = ([some[index * each_has].drawing_html for index in of_salts[:3]] for some in (positions, usual))
     assert fronts[0] != before[0] and fronts[1:] == before[1:]
 
 
