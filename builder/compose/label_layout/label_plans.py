@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
+from itertools import chain
 
 from builder.compose.label.label_texts import LabelText, earlier_of, label_text
 from builder.compose.label.package_words import package_contents
@@ -106,17 +107,18 @@ def _best(
 ) -> LaidOut | None:
     """Give the first way in which every front has its mark, else the first with a composed front, else the first in which all stands.
 
-    Words are broken only where nothing is composed, or nothing stands, without.
+    What is known not to sit on the container, the last of the ways, is tried where nothing stands on anything else. Words are broken only
+    where nothing is composed, or nothing stands, without.
     """
-    ways, breaking = tuple(ways), hyphenating_setter_of(setter.faces)
-    for one in (setter, breaking):
-        composed = _composed(dressed, ways, one, to_fill_in=to_fill_in)
-        if composed:
-            return composed
-    texts = [text for text, _ in dressed]
-    each = [(stock, rules) for tried in ways for stock, rules in tried if stock.back is None]
-    packed = (lay_out(texts, stock.sheet, stock.count, rules, one) for one in (setter, breaking) for stock, rules in each)
-    return next((one for one in packed if one), None)
+    *sitting, too_large = ways
+    texts, setters = [text for text, _ in dressed], (setter, hyphenating_setter_of(setter.faces))
+    for tried in (sitting, [too_large]):
+        composed = (_composed(dressed, tried, one, to_fill_in=to_fill_in) for one in setters)
+        each = [(stock, rules) for way in tried for stock, rules in way if stock.back is None]
+        packed = (lay_out(texts, stock.sheet, stock.count, rules, one) for one in setters for stock, rules in each)
+        if laid := next((one for one in chain(composed, packed) if one), None):
+            return laid
+    return None
 
 
 def _composed(
@@ -134,13 +136,13 @@ def _composed(
     return None
 
 
-def _ways(studio: Studio, plan: ClassPlan, batch: WorkedBatch, filling: Filling) -> tuple[list[Way], list[Way]]:
-    """Give what is tried in turn: the best sheets, and on a small pack these with a smaller ingredient list; then the second best."""
-    best, others = stocks_to_try(studio, plan, filling.fill)
+def _ways(studio: Studio, plan: ClassPlan, batch: WorkedBatch, filling: Filling) -> tuple[list[Way], ...]:
+    """Give what is tried in turn: the best sheets, and on a small pack these with a smaller ingredient list; tags; what sits nowhere."""
+    best, *others = stocks_to_try(studio, plan, filling.fill)
     rules = rules_of(studio, batch, filling)
     on_it = [stock for stock in best if stock.sheet.hole is None and label_sits(studio, filling.fill, stock.sheet, stock.count)]
     smaller = [(stock, one) for one in smaller_rules(studio, batch, filling) for stock in on_it]
-    return [*((stock, rules) for stock in best), *smaller], [(stock, rules) for stock in others]
+    return [*((stock, rules) for stock in best), *smaller], *([(stock, rules) for stock in one] for one in others)
 
 
 def _text(studio: Studio, plan: ClassPlan, batch: WorkedBatch, jar: Jar) -> LabelText:

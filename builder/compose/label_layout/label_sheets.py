@@ -59,24 +59,24 @@ class Stock:
 Stocks = list[Stock]
 
 
-def stocks_to_try(studio: Studio, plan: ClassPlan, fill: Fill) -> tuple[Stocks, Stocks]:
-    """Give the sheet that is asked for, or in turn those of the container's own size and those of the studio's paper; then the second best.
+def stocks_to_try(studio: Studio, plan: ClassPlan, fill: Fill) -> tuple[Stocks, Stocks, Stocks]:
+    """Give the sheet that is asked for, or in turn those of the container's own size and those of the studio's paper; then tags
+    that hang on the container, and last labels that are known not to sit on it.
 
-    Each comes with how many labels of it a container has: as many as is asked for, or one before two. The second best are tags that hang
-    on the container, then labels that are known not to sit on it.
+    Each comes with how many labels of it a container has: as many as is asked for, or one before two.
     """
     wishes = wished(studio, plan)
     if wishes.sheet:
         stock = studio.label_sheets.get(fold(wishes.sheet))
         asked_for = _counted([stock] if stock else [], wishes)
         sitting = [one for one in asked_for[1:] if label_sits(studio, fill, one.sheet, one.count) is not False]
-        return [*asked_for[:1], *sitting], []
+        return [*asked_for[:1], *sitting], [], []
     container = studio.container(fill.container) if fill.units == 1 else None
     own_size = _own_size(studio, container, wishes) if container else ()
     known = _counted(known_stocks(studio), wishes)
     too_large = [one for one in known if label_sits(studio, fill, one.sheet, one.count) is False]
     sitting = [*own_size, *(one for one in known if one not in too_large)]
-    return sitting, [*(_counted(tag_stocks(studio), wishes) if too_large else ()), *too_large]
+    return sitting, _counted(tag_stocks(studio), wishes) if too_large else [], too_large
 
 
 def _counted(stocks: Sequence[LabelSheet], wishes: Wished) -> Stocks:
