@@ -27,7 +27,8 @@ AMERICAN = re.compile(
     r"\b(?:un)?(?:color|mold|flavor|odor|vapor|aluminum|gray\b|center|neutraliz|catalog\b|labeled|canceled)\w*", re.IGNORECASE
 )
 # Names that stand as they are: works, and what they call their parts.
-NAMES = ("Colour Index", "International Programme", "Natural Colour")
+# The place within a pharmacopoeia is told by its source.
+NAMES = ("Colour Index", "International Programme", "Natural Colour", "20 drops of water in a millilitre")
 
 
 def messages() -> list[str]:

@@ -36,6 +36,6 @@ def test_prices(amount: str, currency: str, locale: str, written: str) -> None:
     assert dates.price(Fraction(amount), currency, locale) == written
 
 
-@pytest.mark.parametrize(("region", "locale"), [("US", "en_US"), ("EU", "en_GB"), ("UK", "en_GB"), ("Canada", "en_US")])
+@pytest.mark.parametrize(("region", "locale"), [("US", "en_US"), ("EU", "en_GB"), ("UK", "en_GB"), ("Canada", "en_CA")])
 def test_a_region_has_its_locale(region: str, locale: str) -> None:
     assert regions()[region].locale == locale

@@ -116,7 +116,7 @@ def test_the_teachers_own_lye_needs_no_ratio_for_lye() -> None:
 
 def test_raw_soap_stays_with_whom_it_has_reached() -> None:
     by_title = {part.title: part.hazards for part in lab(8, 3).supervision.parts}
-    assert "raw soap" in by_title["Pour your mould"] and "raw soap" in by_title["Clean up in gloves"]
+    assert "raw soap" in by_title["Pour your mold"] and "raw soap" in by_title["Clean up in gloves"]
     assert "raw soap" not in by_title["Weigh and melt the oils"]
 
 
@@ -142,14 +142,14 @@ def hot_parts(parts: Mapping[str, WatchedPart], hazard: str) -> dict[str, bool]:
 # The balm is weighed for the melt, melted, poured and labelled: the pot stands on the bench till the end. The tea is never hot.
 def test_what_is_hot_stays_hot_in_the_later_parts_on_that_recipe() -> None:
     assert hot_parts(watched(BALM), "hot fat") == {
-        "Weigh and grind": False, "Melt the balm": False, "Flavour and pour": True, "Label and tidy": True,
+        "Weigh and grind": False, "Melt the balm": False, "Flavor and pour": True, "Label and tidy": True,
     }  # fmt: skip
-    assert all(RULES["hot fat and wax"] in watched(BALM)[title].rules for title in ("Flavour and pour", "Label and tidy"))
+    assert all(RULES["hot fat and wax"] in watched(BALM)[title].rules for title in ("Flavor and pour", "Label and tidy"))
 
 
 def test_it_stays_hot_until_a_part_begins_cooled() -> None:
     assert hot_parts(watched(BALM, titled("Label and tidy", cooled=True)), "hot fat") == {
-        "Weigh and grind": False, "Melt the balm": False, "Flavour and pour": True,
+        "Weigh and grind": False, "Melt the balm": False, "Flavor and pour": True,
     }  # fmt: skip
 
 
@@ -160,7 +160,7 @@ def test_it_stays_hot_until_a_wait_is_over_also_for_what_is_done_in_the_wait() -
 
 def test_without_the_wait_it_is_hot_till_the_end() -> None:
     no_wait = lambda part: replace(part, who=Who.TEACHER if part.who is Who.WAITING else part.who, in_the_wait=False)  # noqa: E731
-    assert hot_parts(watched(BARS, no_wait), "hot") == {"Pour your bars": False, "While the bars set": True, "Unmould, wrap, label": True}
+    assert hot_parts(watched(BARS, no_wait), "hot") == {"Pour your bars": False, "While the bars set": True, "Unmold, wrap, label": True}
 
 
 def test_a_wait_for_one_recipe_cools_no_other() -> None:
@@ -177,8 +177,8 @@ def by_teacher(*titles: str) -> Callable[[Part], Part]:
 # Whoever has melted it: balm is as hot in the tins that the students pour.
 def test_what_the_teacher_heats_is_hot_where_students_pour_it() -> None:
     change = by_teacher("Weigh and grind", "Melt the balm")
-    assert hot_parts(watched(BALM, change), "hot fat") == {"Flavour and pour": True, "Label and tidy": True}
-    cooled = lambda part: replace(change(part), cooled=part.title == "Flavour and pour")  # noqa: E731
+    assert hot_parts(watched(BALM, change), "hot fat") == {"Flavor and pour": True, "Label and tidy": True}
+    cooled = lambda part: replace(change(part), cooled=part.title == "Flavor and pour")  # noqa: E731
     assert hot_parts(watched(BALM, cooled), "hot fat") == {}
 
 
@@ -187,7 +187,7 @@ def test_what_the_teacher_heats_is_hot_where_students_pour_it() -> None:
 def test_what_was_melted_ahead_is_hot_for_who_fills_from_it(changed: Mapping[str, bool], hot: bool) -> None:
     parts = watched(BARS, lambda part: without_cautions(titled("Pour your bars", **changed)(part)))
     assert ("hot" in parts["Pour your bars"].hazards) is hot
-    assert "hot" not in parts["Wet the colour"].hazards and "hot" not in parts["Unmould, wrap, label"].hazards
+    assert "hot" not in parts["Wet the color"].hazards and "hot" not in parts["Unmold, wrap, label"].hazards
 
 
 def test_what_was_made_days_before_has_cooled() -> None:
@@ -210,7 +210,7 @@ def test_students_who_finish_the_teachers_soap_work_with_raw_soap() -> None:
     teacher = by_teacher("Weigh and melt the oils", "Take your lye")
     parts = watched(LAB, lambda part: without_cautions(teacher(part)))
     raw = [title for title, part in parts.items() if "raw soap" in part.hazards]
-    assert raw == ["Blend to trace", "Stir in clay and scent", "Pour your mould", "Clean up in gloves", "Records, labels, cure"]
+    assert raw == ["Blend to trace", "Stir in clay and scent", "Pour your mold", "Clean up in gloves", "Records, labels, cure"]
 
 
 # Two products, the soap second, and steps that say of neither that it is meant.
@@ -230,7 +230,7 @@ def test_a_part_that_says_so_brings_no_raw_soap_until_lye_has_reached_the_studen
     silent = lambda part: without_words(without_cautions(replace(by_teacher("Take your lye")(part), no_raw_soap=True)))  # noqa: E731
     none = watched(LAB, silent)
     assert not any("raw soap" in part.hazards for part in none.values())
-    assert "raw soap" in watched(LAB, lambda part: replace(part, no_raw_soap=True))["Pour your mould"].hazards
+    assert "raw soap" in watched(LAB, lambda part: replace(part, no_raw_soap=True))["Pour your mold"].hazards
 
 
 # The heading says "no raw soap" everywhere, the title "Blend to trace" says otherwise, and the words count.

@@ -9,7 +9,7 @@ from itertools import islice
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
-from builder.compose.dates.time_words import STAFF_WORDS, Clock, clock_from, run_rows
+from builder.compose.dates.time_words import FORMAT_NAMES, STAFF_WORDS, Clock, clock_from, run_rows
 from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
 from builder.compose.for_staff.clock import clock_group
@@ -124,7 +124,12 @@ def _beside(plan: ClassPlan) -> str:
 def _facts(plan: ClassPlan) -> tuple[Fact, ...]:
     studio_class = plan.studio_class
     waiting = [Fact(say("On the waiting list"), str(plan.date.waiting))] if plan.date and plan.date.waiting else []
-    facts = [Fact(say("Students"), str(plan.students)), *waiting, Fact(say("Staff"), staff(*plan.staff))]
+    facts = [
+        Fact(say("Format"), say(FORMAT_NAMES[plan.format])),
+        Fact(say("Students"), str(plan.students)),
+        *waiting,
+        Fact(say("Staff"), staff(*plan.staff)),
+    ]
     if studio_class.group_size > 1:
         facts.append(Fact(say("Groups"), _groups(plan)))
     facts.append(Fact(say("Length"), duration(whole_minutes(studio_class.length))))
