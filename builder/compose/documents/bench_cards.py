@@ -13,6 +13,7 @@ from builder.compose.document_kind import Composed
 from builder.compose.documents.card_copies import SharedCard, heading, on_the_card, on_the_check_list, people, shared
 from builder.compose.dose.dose_words import view_choices
 from builder.compose.edition import Edition
+from builder.compose.for_staff.met_in_class import met_in_class
 from builder.compose.formula.hazards import cautions_for, hazards_of_choices, hazards_of_recipe
 from builder.compose.frames import frame
 from builder.compose.home.letters import letter_of
@@ -86,11 +87,13 @@ def compose_bench_steps(edition: Edition, plan: ClassPlan, here: Address) -> Com
             part_sheet(plan, timed.part),
             note=pots_note(plan, timed.part, for_staff=False),
             letter=letter_of(plan.studio_class, timed.part),
+            met=met_in_class(plan, timed),
         )
         for timed in plan.timeline
         if timed.part.by_hand
     ]
-    flow = compose_flow(edition.studio, sources, writer_of(edition, here, addresses.class_folder(plan.studio_class.key)))
+    writer = writer_of(edition, here, addresses.class_folder(plan.studio_class.key))
+    flow = compose_flow(edition.studio, sources, writer, short_again=True)
     copies = say_count(
         "The same for every group: print {count}\u00a0copy.", "The same for every group: print {count}\u00a0copies.", plan.groups
     )

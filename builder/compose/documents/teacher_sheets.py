@@ -13,6 +13,7 @@ from builder.compose.dates.time_words import FORMAT_NAMES, STAFF_WORDS, Clock, c
 from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
 from builder.compose.for_staff.clock import clock_group
+from builder.compose.for_staff.met_in_class import met_after_class, met_in_class
 from builder.compose.for_staff.weighings import view_pots
 from builder.compose.frames import frame
 from builder.compose.home.letters import letter_of
@@ -60,6 +61,7 @@ def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> C
         [source for one in stretches for source in one.sources],
         writer_of(edition, here, addresses.class_folder(studio_class.key)),
         [made.batch for made in plan.made],
+        short_again=True,
     )
     parts = iter(whole.parts)
     steps = tuple(StepsGroup(one.title, tuple(islice(parts, len(one.sources)))) for one in stretches if one.sources)
@@ -99,16 +101,21 @@ class _Stretch:
 def _stretches(edition: Edition, plan: ClassPlan, read_clock: Clock) -> tuple[_Stretch, ...]:
     """Give what is done ahead, in class and after it, in order, each part with its time."""
 
-    def source(part: Part, time: str) -> FlowSource:
+    def source(part: Part, time: str, met: tuple[str, ...] = ()) -> FlowSource:
         note, letter = pots_note(plan, part, for_staff=True), letter_of(plan.studio_class, part)
-        return FlowSource(part, part_sheet(plan, part), time, note, letter)
+        return FlowSource(part, part_sheet(plan, part), time, note, letter, met)
 
     minutes = sum(one.part.minutes for one in plan.ahead)
     ahead = say("Before the class: {time}", time=duration(minutes)) if minutes else say("Before the class")
     return (
         _Stretch(ahead, tuple(source(one.part, when_done(plan, one, edition.locale)) for one in plan.ahead)),
-        _Stretch(say("The class"), tuple(source(timed.part, read_clock(timed.begins)) for timed in plan.timeline)),
-        _Stretch(say("After the class"), tuple(source(one.part, when_done(plan, one, edition.locale)) for one in plan.after)),
+        _Stretch(
+            say("The class"), tuple(source(timed.part, read_clock(timed.begins), met_in_class(plan, timed)) for timed in plan.timeline)
+        ),
+        _Stretch(
+            say("After the class"),
+            tuple(source(one.part, when_done(plan, one, edition.locale), met_after_class(plan, one.part)) for one in plan.after),
+        ),
     )
 
 

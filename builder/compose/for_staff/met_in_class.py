@@ -1,0 +1,33 @@
+"""Which hazards a part in class meets only since an earlier part has left them: raw soap and heat, as people are watched for them.
+
+Decided: their cautions stand on the sheets of the class at each part in which they are still there. Why: the step that names neither lye
+nor soap ("Blend for five seconds") is the one at which somebody takes the goggles off.
+
+Decided: of hot fat and hot water one is said, and no fat once it is soap. Why: two boxes on one burn hide it.
+"""
+
+from builder.model.hazard import Hazard
+from builder.model.teaching.class_plan import ClassPlan
+from builder.model.teaching.lesson import Part
+from builder.model.teaching.timed_part import TimedPart
+
+HEAT = (Hazard.HOT, Hazard.HOT_FAT)
+
+
+def met_in_class(plan: ClassPlan, timed: TimedPart) -> tuple[str, ...]:
+    """Give the hazards that have not gone since an earlier part; none for what is only read or waited for."""
+    left = next((one.lingering for one in plan.supervision.parts if one.number == timed.number), ())
+    if not timed.part.steps:
+        return ()
+    raw = Hazard.RAW_SOAP in left
+    heat = [one for one in HEAT if one in left]
+    if len(heat) == len(HEAT):
+        heat = [Hazard.HOT if raw else Hazard.HOT_FAT]
+    return (*([Hazard.RAW_SOAP] if raw else []), *heat)
+
+
+def met_after_class(plan: ClassPlan, part: Part) -> tuple[str, ...]:
+    """Give raw soap for what staff do after the class, where students have left it and no heading says that there is none."""
+    watched = [one for one in plan.supervision.parts if one.by_hand]
+    left_raw = bool(watched) and Hazard.RAW_SOAP in watched[-1].hazards
+    return (Hazard.RAW_SOAP,) if left_raw and part.steps and not part.no_raw_soap else ()

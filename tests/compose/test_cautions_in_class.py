@@ -1,0 +1,81 @@
+"""On the sheets of a class each part has the caution of what an earlier part has left: raw soap until a heading says otherwise, and heat.
+
+Which parts these are was told by hand from the lessons of the example: soap burns until it has cured (common practice, no source: goggles
+and gloves until the last tool is clean), and what was melted stays hot until it is poured out and cold.
+"""
+
+from datetime import date
+from functools import cache
+
+import pytest
+from bs4 import BeautifulSoup
+
+from builder import pipeline
+from builder.compose.edition import Edition
+from builder.compose.templates import Templates
+from builder.library import LAYOUTS
+from tests.compose.test_take_home_cautions import FAT, LYE, RAW
+from tests.composing import composed
+from tests.making import sure
+from tests.published import EXAMPLE
+
+BENCHES = {
+    "soap-lab-in-pairs": {
+        "Take your lye": {LYE, RAW}, "Blend to trace": {RAW}, "Stir in clay and scent": {RAW}, "Pour your mold": {RAW},
+        "Clean up in gloves": {RAW}, "Weigh and melt the oils": set(), "Wet the clay": set(),
+    },
+    "bath-tea-and-lip-balm": {
+        "Melt the balm": {FAT}, "Flavor and pour": {FAT}, "Label and tidy": {FAT}, "Blend the tea": set(), "Fill and tie the bags": set(),
+    },
+    "melt-and-pour-soap": {"Wet the color": set(), "Unmold, wrap, label": set()},
+}  # fmt: skip
+STAFF = {
+    "soap-lab-in-pairs": {
+        "Mix the lye for the class": {LYE}, "Set the benches": set(), "Put away what was caustic": {RAW}, "Cut the bars": {RAW},
+    },
+    "liquid-soap-from-scratch": {"Cook the paste for the bottles": {LYE, RAW}, "Fill and label": set()},
+}  # fmt: skip
+
+
+@cache
+def pages(name: str) -> dict[str, BeautifulSoup]:
+    day = date(2027, 1, 2)
+    outcome = pipeline.check(EXAMPLE, on=day)
+    made = composed(name, Edition(sure(outcome.studio), outcome.sheets, outcome.findings, Templates((LAYOUTS,)), day))
+    return {document.path.split("/")[0]: BeautifulSoup(document.html, "html.parser") for document in made}
+
+
+def said_in(page: BeautifulSoup, title: str) -> set[str]:
+    """Give what is said of lye, raw soap and fat between the heading of a part and the next."""
+    (heading,) = [
+        one for one in page.select("h2, h3") if one.get_text(" ").split("\n")[0].strip().endswith(title) or title in one.get_text()
+    ]
+    following = [
+        one for one in heading.find_all_next(["h2", "h3"]) if one.select(".signal") == [] and "signal" not in (one.get("class") or [])
+    ]
+    last = following[0] if following else None
+    texts = []
+    for one in heading.find_all_next(True):
+        if one is last:
+            break
+        texts += [one.get_text(" ")] if "signal" in (one.get("class") or []) else []
+    return {harm for harm in (LYE, RAW, FAT) if any(harm in text for text in texts)}
+
+
+@pytest.mark.parametrize(
+    ("name", "key", "title", "met"),
+    [
+        *(("steps at the bench", key, title, met) for key, parts in BENCHES.items() for title, met in parts.items()),
+        *(("teacher's sheet", key, title, met) for key, parts in (BENCHES | STAFF).items() for title, met in parts.items()),
+        *(("teacher's sheet", key, title, met) for key, parts in STAFF.items() for title, met in parts.items()),
+    ],
+)
+def test_each_part_has_the_cautions_of_what_is_met_in_it(name: str, key: str, title: str, met: set[str]) -> None:
+    assert said_in(pages(name)[key], title) == met
+
+
+def test_the_run_by_the_clock_names_raw_soap_from_the_lye_to_the_last_tool() -> None:
+    rows = pages("teacher's sheet")["soap-lab-in-pairs"].select("table.clock tbody tr:not(.kind)")
+    raw = [" ".join(sure(row.select_one("th")).get_text(" ").split()) for row in rows if RAW in row.get_text(" ")]
+    for title in ("Take your lye", "Blend to trace", "Stir in clay and scent", "Pour your mold", "Clean up in gloves", "Put away"):
+        assert any(title in one for one in raw), title
