@@ -79,7 +79,7 @@ def test_no_page_links_anywhere_else(tmp_path: Path) -> None:
             assert not [name for name in attributes if name.startswith("on")]
             for address in (attributes[name] for name in ("href", "src", "action", "xlink:href") if name in attributes):
                 scheme = re.match(r"[a-z][a-z0-9+.-]*:", address, re.IGNORECASE)
-                if address.startswith("data:image/svg+xml;base64,") and attributes.get("rel") == "icon":
+                if address.startswith("data:image/svg+xml;base64,") and attributes.get("rel") == ["icon"]:
                     continue  # the icon of the page for what is not there, which lies at any depth
                 assert scheme is None or is_outward(address), f"{document.path}: {address}"
                 seen.add(scheme.group() if scheme else "")

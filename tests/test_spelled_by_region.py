@@ -46,7 +46,7 @@ def test_no_message_is_said_in_british_spelling_in_the_us_or_loses_a_value(tmp_p
         said = {english: say(english) for english in messages()}
     assert any(english != american for english, american in said.items())
     assert [one for one in said.values() if BRITISH.search(HOLE.sub("", one))] == []
-    assert all(HOLE.findall(english) == HOLE.findall(american) for english, american in said.items())
+    assert all(sorted(HOLE.findall(english)) == sorted(HOLE.findall(american)) for english, american in said.items())
 
 
 @pytest.mark.parametrize("region", ["UK", "EU", "Canada"])
