@@ -176,7 +176,7 @@ def _label(commands: Any) -> None:
     _studio_and(parser, "for_class", "CLASS", "the name of a folder in classes/ (without it: the only one)")
     parser.add_argument("--date", metavar="DATE", help="one of its dates, such as 2027-03-06 (without it: the first to come)")
     parser.add_argument(
-        "--place", type=count_of, required=True, metavar="N", help="whose: the place on the list of the teacher's sheet, counted from 1"
+        "--place", type=count_of, required=True, metavar="N", help="whose: the place on the roster of the date, counted from 1"
     )
     parser.add_argument(
         "--first",

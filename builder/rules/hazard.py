@@ -8,10 +8,12 @@ enough, and they look like salt.
 
 Decided: only what stands before the first part that speaks of heat in any way counts as cold. Once something has been warm, or where no
 part says so, the caution stays with every amount of what is heated: too often is the safe side.
+
+Decided: what was left hot is one caution: hot fat before hot water, and no fat once it has become soap. Why: two boxes on one burn hide it.
 """
 
 import re
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
 from builder.model.hazard import Hazard
 from builder.model.recipe.ingredient import Ingredient
@@ -20,6 +22,7 @@ from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.lesson import Part
 
+HEAT = (Hazard.HOT_FAT, Hazard.HOT)
 BURNS_FROM = "hot enough to burn"
 _OF_HEAT = re.compile(
     r"\b(?:warm|heat|hot|melt|boil|simmer|scald|cook|steam|stove|burner|microwave|oven|bain|double boiler|water bath|flame|mitts?)\w*|°",
@@ -46,6 +49,13 @@ def heat_of(studio: Studio, phase_name: str, batch: WorkedBatch) -> tuple[str, .
         return ()
     fat = any(line.ingredient.counts_as.is_oil for line in batch.lines if line.phase == phase_name)
     return (Hazard.HOT_FAT if fat else Hazard.HOT,)
+
+
+def heat_left(hot: Collection[str], *, is_soap: bool) -> tuple[Hazard, ...]:
+    """Give the one hazard of heat that is said of what an earlier part has left hot; none where nothing is."""
+    if not any(hazard in HEAT for hazard in hot):
+        return ()
+    return (Hazard.HOT if is_soap or Hazard.HOT_FAT not in hot else Hazard.HOT_FAT,)
 
 
 def speaks_of_heat(part: Part) -> bool:

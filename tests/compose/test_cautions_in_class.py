@@ -47,12 +47,8 @@ def pages(name: str) -> dict[str, BeautifulSoup]:
 
 def said_in(page: BeautifulSoup, title: str) -> set[str]:
     """Give what is said of lye, raw soap and fat between the heading of a part and the next."""
-    (heading,) = [
-        one for one in page.select("h2, h3") if one.get_text(" ").split("\n")[0].strip().endswith(title) or title in one.get_text()
-    ]
-    following = [
-        one for one in heading.find_all_next(["h2", "h3"]) if one.select(".signal") == [] and "signal" not in (one.get("class") or [])
-    ]
+    (heading,) = [one for one in page.select("h2, h3") if title in one.get_text()]
+    following = heading.find_all_next(["h2", "h3"])
     last = following[0] if following else None
     texts = []
     for one in heading.find_all_next(True):

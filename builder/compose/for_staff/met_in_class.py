@@ -2,16 +2,13 @@
 
 Decided: their cautions stand on the sheets of the class at each part in which they are still there. Why: the step that names neither lye
 nor soap ("Blend for five seconds") is the one at which somebody takes the goggles off.
-
-Decided: of hot fat and hot water one is said, and no fat once it is soap. Why: two boxes on one burn hide it.
 """
 
 from builder.model.hazard import Hazard
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import Part
 from builder.model.teaching.timed_part import TimedPart
-
-HEAT = (Hazard.HOT, Hazard.HOT_FAT)
+from builder.rules.hazard import heat_left
 
 
 def met_in_class(plan: ClassPlan, timed: TimedPart) -> tuple[str, ...]:
@@ -19,11 +16,8 @@ def met_in_class(plan: ClassPlan, timed: TimedPart) -> tuple[str, ...]:
     left = next((one.lingering for one in plan.supervision.parts if one.number == timed.number), ())
     if not timed.part.steps:
         return ()
-    raw = Hazard.RAW_SOAP in left
-    heat = [one for one in HEAT if one in left]
-    if len(heat) == len(HEAT):
-        heat = [Hazard.HOT if raw else Hazard.HOT_FAT]
-    return (*([Hazard.RAW_SOAP] if raw else []), *heat)
+    raw = (Hazard.RAW_SOAP,) if Hazard.RAW_SOAP in left else ()
+    return (*raw, *heat_left(left, is_soap=bool(raw)))
 
 
 def met_after_class(plan: ClassPlan, part: Part) -> tuple[str, ...]:

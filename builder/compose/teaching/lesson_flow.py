@@ -20,10 +20,9 @@ from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.caution import CautionText
 from builder.model.teaching.lesson import Block, CautionHere, Mention, Part, Piece, Prose, Step, Steps
-from builder.rules.hazard import cold_parts, hazards_of
+from builder.rules.hazard import HEAT, cold_parts, hazards_of
 from builder.words.say import message, say
 
-OF_HEAT = (Hazard.HOT, Hazard.HOT_FAT)
 OF_LYE = (Hazard.CAUSTIC, Hazard.RAW_SOAP)
 # The last line of many cautions; each part of a document says it once.
 RULES_FIRST = message("Local rules and the supplier's safety data sheet come first.")
@@ -153,7 +152,7 @@ class _Flow:
     def _named(self, pieces: Iterable[Piece], batch: WorkedBatch) -> tuple[CautionText, ...]:
         named = [ingredients_named(self.studio, batch, piece.name) for piece in pieces if isinstance(piece, Mention)]
         hazards = [hazard for cards in named for card, phase in cards for hazard in hazards_of(self.studio, card, phase, batch)]
-        return cautions_for(self.studio, (one for one in hazards if not (self.is_cold and one in OF_HEAT)))
+        return cautions_for(self.studio, (one for one in hazards if not (self.is_cold and one in HEAT)))
 
     def _show(self, texts: Iterable[CautionText]) -> list[CautionView]:
         here = [text for text in texts if text.key not in self.in_part]

@@ -7,8 +7,6 @@ until a step stirs it in by name.
 
 Decided: the same rules as for watching people in class. Why: the step that names neither lye nor soap ("Blend for five seconds", "Wipe
 the pot") is the one at which somebody alone takes the goggles off.
-
-Decided: what was left hot is one caution: hot fat before hot water, and no fat once it has become soap. Why: two boxes on one burn hide it.
 """
 
 import re
@@ -21,11 +19,10 @@ from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.lesson import CautionHere, Part, Who
 from builder.reckon.teaching.handling import handled_in, has_steps, hazards_in, lye_said
-from builder.rules.hazard import cold_parts
+from builder.rules.hazard import HEAT, cold_parts, heat_left
 from builder.rules.lye_words import hazards_said
 
 LYE = (Hazard.CAUSTIC, Hazard.DRY_LYE, Hazard.RAW_SOAP)
-HEAT = (Hazard.HOT_FAT, Hazard.HOT)
 _SCENT = r"\b(?:(?:essential|fragrance|flavou?r|perfume) oils?|{})\b"
 
 
@@ -60,8 +57,8 @@ class _Bench:
         named = hazards_in(self.studio, part, self.batch)
         raw = self._is_raw(part)
         left = [Hazard.RAW_SOAP] if raw else []
-        if self.hot and not self._weighs(part, Role.ALKALI):
-            left.append(Hazard.HOT if raw or Hazard.RAW_SOAP in (*said, *named) or Hazard.HOT_FAT not in self.hot else Hazard.HOT_FAT)
+        if not self._weighs(part, Role.ALKALI):
+            left += heat_left(self.hot, is_soap=raw or Hazard.RAW_SOAP in (*said, *named))
         self.lye = self.lye or any(hazard in LYE for hazard in (*said, *named))
         self.soap = self.soap or self._makes_soap(part, said)
         self.hot = tuple(hazard for hazard in HEAT if hazard in self.hot or (hazard in named and not is_cold))

@@ -24,10 +24,10 @@ from builder.model.teaching.supervision import Supervision, WatchedPart, Watcher
 from builder.model.teaching.timed_part import TimedPart
 from builder.reckon.lye.lye_course import parts_with_dry_lye
 from builder.reckon.teaching.handling import batch_of, handled_in, has_steps, hazards_in
+from builder.rules.hazard import HEAT
 from builder.rules.pouring import pours_in
 
 LINGERS = (Hazard.CAUSTIC, Hazard.DRY_LYE, Hazard.RAW_SOAP)
-HEAT = (Hazard.HOT_FAT, Hazard.HOT)
 
 
 def reckon_supervision(
