@@ -52,7 +52,7 @@ DOORS = {
     "PIL": ("pictures/",),
     "jinja2": ("compose/templates.py",),
     "markupsafe": ("compose/",),
-    "babel": ("compose/dates/dates.py", "read/label/languages.py", "read/label/po_files.py"),
+    "babel": ("compose/dates/dates.py", "read/label/languages.py", "read/label/po_files.py", "read/roster/roster_dates.py"),
     "weasyprint": ("press/",),
     "watchfiles": ("preview/watching.py",),
     "fontTools": ("press/",),

@@ -77,8 +77,8 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
     recipe_files, page_files = tuple(studio.files("recipes", ".yaml")), tuple(studio.files("pages", ".md"))
     class_folders = tuple(studio.folders("classes"))
     profile, library, ours = _profile(studio, drawn_on.known), drawn_on.library, TextFolder(stock, findings, "content/")
-    spelled = spelled_in(library.regions.get(profile.region, Region(profile.region)))
-    library = replace(library, languages={**library.languages, OWN: spelled})
+    region = library.regions.get(profile.region, Region(profile.region))
+    library = replace(library, languages={**library.languages, OWN: spelled_in(region)})
     speaks = spoken(profile, library.languages, ours, findings)
     drawn_on = replace(drawn_on, passages=passages_in(speaks, drawn_on.passages, ours, studio, drawn_on.known))
     recipes = _recipes(studio, recipe_files, drawn_on)
@@ -105,7 +105,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         other_files=other_files,
         supplies=_supplies(studio),
         inventory=_inventory(studio),
-        rosters=_rosters(studio, class_folders, profile.region),
+        rosters=_rosters(studio, class_folders, region.locale),
     )
     findings.extend(_not_used(studio))
     findings.extend(_folders_not_used(studio))
@@ -195,8 +195,8 @@ def _class_of(
     return read_class(placed, read, findings) if placed else None, tuple(findings)
 
 
-def _rosters(studio: TextFolder, folders: tuple[str, ...], region: str) -> dict[str, Roster]:
-    read = ((PurePosixPath(folder).name, read_roster_file(studio, folder, region)) for folder in folders)
+def _rosters(studio: TextFolder, folders: tuple[str, ...], locale: str) -> dict[str, Roster]:
+    read = ((PurePosixPath(folder).name, read_roster_file(studio, folder, locale)) for folder in folders)
     return {key: roster for key, roster in read if roster}
 
 

@@ -101,7 +101,7 @@ def _wishes(options: argparse.Namespace) -> Wishes:
     region_of = answers.one_of(regions, "region known here", other_words_for_regions())
     region = answer("region", f"Whose rules hold where you are: {', '.join(regions)}?", region_of, _REGION)
     usual = region_start(region)
-    ends = ", with the country at the end" if region in ("EU", "UK") else ""
+    ends = ", with the country at the end" if library.regions[region].person_within else ""
     where = f"Where is it? The lines of the address, parted by semicolons{ends}. It stands on labels."
     address = answer("address", where, answers.read_lines, "; ".join(usual.address))
     email = answer("email", "At which mail address do people reach you? It stands on labels too.", answers.read_mail, _MAIL)

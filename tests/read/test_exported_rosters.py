@@ -15,6 +15,7 @@ from builder.read.roster.roster_files import read_roster_file
 from builder.read.roster.rosters import read_roster
 from builder.read.text.text_error import TextError
 from builder.read.text.text_files import TextFolder
+from builder.tasks.drafts import library_of
 from builder.words.fold import fold
 from tests.making import card, share, sure
 from tests.notebook.tables import workbook
@@ -32,11 +33,15 @@ FORMS = {
 }
 
 
+def _locale(region: str) -> str:
+    return library_of(None).regions[region].locale
+
+
 def read(folder: Path, data: bytes, region: str = "US") -> tuple[Roster | None, list[Finding]]:
     (folder / "roster.csv").write_bytes(data)
     findings: list[Finding] = []
     text = TextFolder(folder, findings).text("roster.csv", is_table=True)
-    return read_roster(sure(text), "roster.csv", region, findings), findings
+    return read_roster(sure(text), "roster.csv", _locale(region), findings), findings
 
 
 @pytest.mark.parametrize("form", FORMS)
@@ -58,7 +63,7 @@ def test_the_same_people_are_read_from_a_workbook_with_its_own_dates(tmp_path: P
 
     (tmp_path / "roster.xlsx").write_bytes(workbook(fill))
     findings: list[Finding] = []
-    assert read_roster_file(TextFolder(tmp_path, findings), ".", "Canada") is None
+    assert read_roster_file(TextFolder(tmp_path, findings), ".", _locale("Canada")) is None
     assert [(finding.name, "E4" in finding.wrong) for finding in findings] == [("roster-workbook-unread", True)]
 
     def with_a_choice(sheet: Any) -> None:
@@ -67,7 +72,7 @@ def test_the_same_people_are_read_from_a_workbook_with_its_own_dates(tmp_path: P
 
     (tmp_path / "roster.xlsx").write_bytes(workbook(with_a_choice))
     findings = []
-    roster = sure(read_roster_file(TextFolder(tmp_path, findings), ".", "Canada"))
+    roster = sure(read_roster_file(TextFolder(tmp_path, findings), ".", _locale("Canada")))
     assert findings == []
     first, second = roster.rows
     assert (first.name.text, first.date, first.age, first.allergies) == ("Zoë Brémond", datetime(2027, 3, 6, 10), 34, "nuts, sesame")
@@ -96,7 +101,7 @@ def test_a_column_without_a_name_that_holds_something_is_not_passed_over(tmp_pat
 def test_a_day_is_read_as_the_region_writes_it(
     region: str, text: str, day: tuple[int, int, int] | tuple[int, int, int, int] | tuple[int, int, int, int, int]
 ) -> None:
-    assert parse_roster_date(text, region) == datetime(*day)
+    assert parse_roster_date(text, _locale(region)) == datetime(*day)
 
 
 @pytest.mark.parametrize(
@@ -108,7 +113,7 @@ def test_a_day_is_read_as_the_region_writes_it(
 )  # fmt: skip
 def test_a_day_that_can_mean_two_or_none_is_not_guessed(region: str, text: str) -> None:
     with pytest.raises(TextError) as error:
-        parse_roster_date(text, region)
+        parse_roster_date(text, _locale(region))
     assert error.value.name == "date-unreadable"
 
 

@@ -9,7 +9,6 @@ from collections.abc import Iterator
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
-from builder.model.label.region import Region
 from builder.model.place import Place
 from builder.model.studio import Studio
 from builder.model.subject import Labels, Subject
@@ -36,7 +35,7 @@ _ELSEWHERE = ("usa", "us", "u.s.a.", "united states", "united states of america"
 def find_responsible_persons_outside(studio: Studio) -> Iterator[Finding]:
     """Compare the country at the end of an address with the places that the region allows; without labels there is nothing to say."""
     region, made = studio.labelling.region, list(studio.recipes_made)
-    inside = _places(region)
+    inside = region.person_within
     if not inside or not made or not studio.profile.address:
         return
     who, place, address = _who(studio)
@@ -52,9 +51,9 @@ def find_responsible_persons_outside(studio: Studio) -> Iterator[Finding]:
         "Somebody inside the region has to take that on, in writing. Write in studio.yaml "
         "`responsible person: {name: ..., address: [..., COUNTRY]}`."
     )
-    elsewhere = {name for other in studio.regions.values() for name in _places(other)} | set(_ELSEWHERE)
+    elsewhere = {name for other in studio.regions.values() for name in other.person_within} | set(_ELSEWHERE)
     beside = studio.regions.get(region.says("person may also be in"))
-    tolerated = beside is not None and country in _places(beside)
+    tolerated = beside is not None and country in beside.person_within
     if country in elsewhere and not tolerated:
         about = frozenset[Subject](Labels(recipe.key) for recipe in made)
         wrong = f"{asked}, and the address of {who} is outside."
@@ -72,8 +71,3 @@ def _who(studio: Studio) -> tuple[str, Place, tuple[str, ...]]:
     return (
         (named.name, named.place, named.address) if named else (studio.profile.name, studio.profile.at("address"), studio.profile.address)
     )
-
-
-def _places(region: Region) -> tuple[str, ...]:
-    says = region.says("responsible person")
-    return () if says in ("", "none") else tuple(fold(place) for place in says.split(";"))

@@ -92,6 +92,12 @@ class Region:
         return tuple((self.says("languages") or OWN).split(" and "))
 
     @property
+    def person_within(self) -> tuple[str, ...]:
+        """Return the countries, folded, of which the person who answers for a product is in one; nothing where the law asks for none."""
+        says = self.says("responsible person")
+        return () if says in ("", "none") else tuple(fold(country) for country in says.split(";"))
+
+    @property
     def free_at_one(self) -> bool:
         """Say whether an ingredient of exactly one per cent may stand in any order."""
         return self.says("exactly one per cent") == "any order"

@@ -16,7 +16,7 @@ FINDS = (
 )
 
 
-def read_roster_file(studio: TextFolder, folder: str, region: str) -> Roster | None:
+def read_roster_file(studio: TextFolder, folder: str, locale: str) -> Roster | None:
     """Read the roster of a class; None where there is none, or none that can be read."""
     table, workbook = f"{folder}/{ROSTER_TABLE}", f"{folder}/{ROSTER_WORKBOOK}"
     if studio.has(table) and studio.has(workbook):
@@ -26,7 +26,7 @@ def read_roster_file(studio: TextFolder, folder: str, region: str) -> Roster | N
         text, name = studio.text(table, is_table=True), table
     else:
         text, name = (_text_of_workbook(studio, workbook) if studio.has(workbook) else None), workbook
-    return None if text is None else read_roster(text, name, region, studio.findings)
+    return None if text is None else read_roster(text, name, locale, studio.findings)
 
 
 def _text_of_workbook(studio: TextFolder, name: str) -> str | None:

@@ -38,10 +38,10 @@ class _Line:
     cells: tuple[Name, ...]
 
 
-def read_roster(text: str, file: str, region: str, findings: list[Finding]) -> Roster | None:
+def read_roster(text: str, file: str, locale: str, findings: list[Finding]) -> Roster | None:
     """Read a roster; a row that cannot be read is a finding and is left out. None where not even its columns can be read.
 
-    `region` says how days are written there.
+    `locale` says how days are written where it comes from.
     """
     written = [(number, shown) for number, shown in enumerate(text.split("\n"), start=1) if not says_nothing(shown)]
     sign = _sign(written)
@@ -54,7 +54,7 @@ def read_roster(text: str, file: str, region: str, findings: list[Finding]) -> R
     columns = [cell.key for cell in head.cells]
     if not _columns_are_clear(head, columns, findings):
         return None
-    rows = [row for line in rest if (row := _row(line, columns, region, findings))]
+    rows = [row for line in rest if (row := _row(line, columns, locale, findings))]
     unread = len(written) - 1 - len(rows)
     return Roster(tuple(cell for cell in head.cells if cell.key not in PEOPLE), tuple(rows), unread, head.place)
 
@@ -111,7 +111,7 @@ def _no_columns(place: Place) -> Finding:
     return stop("roster-column-missing", place, wrong, remedy)
 
 
-def _row(line: _Line, columns: Sequence[str], region: str, findings: list[Finding]) -> RosterRow | None:
+def _row(line: _Line, columns: Sequence[str], locale: str, findings: list[Finding]) -> RosterRow | None:
     if len(line.cells) != len(columns):
         wrong = f"This row has {len(line.cells)} cells, and the first line names {len(columns)} columns."
         findings.append(
@@ -127,7 +127,7 @@ def _row(line: _Line, columns: Sequence[str], region: str, findings: list[Findin
         wrong = "This row has no name, so that nobody knows whose choices these are."
         findings.append(stop("roster-name-missing", line.place, wrong, "Write the name, or remove the row."))
     known = len(findings)
-    date = _parsed(by_column.get("date"), lambda text: parse_roster_date(text, region), findings)
+    date = _parsed(by_column.get("date"), lambda text: parse_roster_date(text, locale), findings)
     age = _parsed(by_column.get("age"), _age, findings)
     waiting = _parsed(by_column.get("waiting"), parse_yes_or_no, findings)
     design = _parsed(by_column.get("design"), word_of(*DESIGN_NAMES), findings)

@@ -54,7 +54,8 @@ def _explain(fault: ErrorDetails, shape: type[Shape], placed: PlacedYaml, path: 
         case "missing":
             around = spot[:-1]
             place = placed.key_place(*around) if around else Place(placed.file)
-            return stop("field-missing", place, f'"{key}" is missing {_inside(around)}.', f"Write for example {example}.")
+            remedy = f"Write for example {example}." if example else f'Write "{key}:", and its value behind it.'
+            return stop("field-missing", place, f'"{key}" is missing {_inside(around)}.', remedy)
         case "extra_forbidden":
             keys = [str(info.alias) for info in _walk(shape, inner[:-1])[1].model_fields.values()]
             remedy = f"These may stand here: {', '.join(keys)}.{did_you_mean(key, keys)}"
