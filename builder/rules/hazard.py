@@ -21,6 +21,7 @@ from builder.model.recipe.product import Contact
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.lesson import Part
+from builder.model.teaching.prose import Sentence
 
 HEAT = (Hazard.HOT_FAT, Hazard.HOT)
 BURNS_FROM = "hot enough to burn"
@@ -58,9 +59,14 @@ def heat_left(hot: Collection[str], *, is_soap: bool) -> tuple[Hazard, ...]:
     return (Hazard.HOT if is_soap or Hazard.HOT_FAT not in hot else Hazard.HOT_FAT,)
 
 
+def is_of_heat(sentence: Sentence) -> bool:
+    """Say whether a sentence speaks of heat."""
+    return _OF_HEAT.search(sentence.words) is not None
+
+
 def speaks_of_heat(part: Part) -> bool:
     """Say whether any sentence of a part, or its heading, speaks of heat."""
-    return any(_OF_HEAT.search(sentence.words) for sentence in part.sentences)
+    return any(map(is_of_heat, part.sentences))
 
 
 def cold_parts(parts: Sequence[Part]) -> tuple[Part, ...]:

@@ -14,7 +14,7 @@ from builder import pipeline
 from builder.compose.edition import Edition
 from builder.compose.templates import Templates
 from builder.library import LAYOUTS
-from tests.compose.test_take_home_cautions import FAT, LYE, RAW
+from tests.compose.test_take_home_cautions import FAT, HOT, LYE, RAW
 from tests.composing import composed
 from tests.making import sure
 from tests.published import EXAMPLE
@@ -31,9 +31,22 @@ BENCHES: dict[str, dict[str, set[str]]] = {
 }  # fmt: skip
 STAFF: dict[str, dict[str, set[str]]] = {
     "soap-lab-in-pairs": {
-        "Mix the lye for the class": {LYE}, "Set the benches": set(), "Put away what was caustic": {RAW}, "Cut the bars": {RAW},
+        "Mix the lye for the class": {LYE}, "Set the benches": set(), "Put away what was caustic": {LYE, RAW}, "Cut the bars": {RAW},
     },
-    "liquid-soap-from-scratch": {"Cook the paste for the bottles": {LYE, RAW}, "Fill and label": set()},
+    "first-cold-process-bar": {
+        "Get ready": set(), "Set up": set(), "Make the lye": {LYE}, "Weigh and melt the oils": set(), "Young bars and old bars": {RAW},
+        "Lye into the oils": {LYE, RAW}, "Blend to trace": {RAW}, "Pour and cover": {RAW}, "Wrap a cured bar": set(), "Questions": set(),
+        "Unmold, cut and cure": {RAW},
+    },
+    "liquid-soap-from-scratch": {
+        "Cook the paste for the bottles": {LYE, RAW}, "Set up": set(), "Weigh and warm the oils": {FAT}, "Make the lye": {LYE},
+        "Blend to paste": {LYE, RAW, HOT}, "Put the paste aside": {RAW, HOT}, "The clear test": {RAW, HOT},
+        "Show how it is thinned": {RAW, HOT}, "Fill and label": set(), "Questions": set(),
+    },
+    "lotion-from-scratch": {
+        "What holds a lotion together": set(), "Heat and hold": {FAT, HOT}, "Blend": {FAT}, "Preserve": {FAT}, "Your own bottle": set(),
+    },
+    "melt-and-pour-soap": {"What a base is, and how we weigh": set(), "Pour your bars": {HOT}, "While the bars set": set()},
 }  # fmt: skip
 
 
@@ -46,7 +59,7 @@ def pages(name: str) -> dict[str, BeautifulSoup]:
 
 
 def said_in(page: BeautifulSoup, title: str) -> set[str]:
-    """Give what is said of lye, raw soap and fat between the heading of a part and the next."""
+    """Give what is said of lye, raw soap and heat between the heading of a part and the next."""
     (heading,) = [one for one in page.select("h2, h3") if title in one.get_text()]
     following = heading.find_all_next(["h2", "h3"])
     last = following[0] if following else None
@@ -55,7 +68,7 @@ def said_in(page: BeautifulSoup, title: str) -> set[str]:
         if one is last:
             break
         texts += [one.get_text(" ")] if "signal" in (one.get("class") or []) else []
-    return {harm for harm in (LYE, RAW, FAT) if any(harm in text for text in texts)}
+    return {harm for harm in (LYE, RAW, HOT, FAT) if any(harm in text for text in texts)}
 
 
 @pytest.mark.parametrize(

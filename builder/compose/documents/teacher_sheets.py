@@ -108,13 +108,13 @@ def _stretches(edition: Edition, plan: ClassPlan, read_clock: Clock) -> tuple[_S
     minutes = sum(one.part.minutes for one in plan.ahead)
     ahead = say("Before the class: {time}", time=duration(minutes)) if minutes else say("Before the class")
     return (
-        _Stretch(ahead, tuple(source(one.part, when_done(plan, one, edition.locale)) for one in plan.ahead)),
+        _Stretch(ahead, tuple(source(one.part, when_done(plan, one, edition.locale), one.met) for one in plan.ahead)),
         _Stretch(
             say("The class"), tuple(source(timed.part, read_clock(timed.begins), met_in_class(plan, timed)) for timed in plan.timeline)
         ),
         _Stretch(
             say("After the class"),
-            tuple(source(one.part, when_done(plan, one, edition.locale), met_after_class(plan, one.part)) for one in plan.after),
+            tuple(source(one.part, when_done(plan, one, edition.locale), met_after_class(plan, one)) for one in plan.after),
         ),
     )
 

@@ -1,4 +1,4 @@
-"""Which hazards a part in class meets only since an earlier part has left them: raw soap and heat, as people are watched for them.
+"""Which hazards a part in class meets only since an earlier part has left them, as people are watched for them, and what staff meet.
 
 Decided: their cautions stand on the sheets of the class at each part in which they are still there. Why: the step that names neither lye
 nor soap ("Blend for five seconds") is the one at which somebody takes the goggles off.
@@ -6,13 +6,14 @@ nor soap ("Blend for five seconds") is the one at which somebody takes the goggl
 
 from builder.model.hazard import Hazard
 from builder.model.teaching.class_plan import ClassPlan
-from builder.model.teaching.lesson import Part
-from builder.model.teaching.timed_part import TimedPart
+from builder.model.teaching.timed_part import StaffPart, TimedPart
 from builder.rules.hazard import heat_left
 
 
 def met_in_class(plan: ClassPlan, timed: TimedPart) -> tuple[str, ...]:
     """Give the hazards that have not gone since an earlier part; none for what is only read or waited for."""
+    if not timed.part.by_hand:
+        return timed.met
     left = next((one.lingering for one in plan.supervision.parts if one.number == timed.number), ())
     if not timed.part.steps:
         return ()
@@ -20,8 +21,9 @@ def met_in_class(plan: ClassPlan, timed: TimedPart) -> tuple[str, ...]:
     return (*raw, *heat_left(left, is_soap=bool(raw)))
 
 
-def met_after_class(plan: ClassPlan, part: Part) -> tuple[str, ...]:
-    """Give raw soap for what staff do after the class, where students have left it and no heading says that there is none."""
-    watched = [one for one in plan.supervision.parts if one.by_hand]
+def met_after_class(plan: ClassPlan, one: StaffPart) -> tuple[str, ...]:
+    """Give what staff meet after the class, with raw soap where students have left it and no heading says that there is none."""
+    watched = [part for part in plan.supervision.parts if part.by_hand]
     left_raw = bool(watched) and Hazard.RAW_SOAP in watched[-1].hazards
-    return (Hazard.RAW_SOAP,) if left_raw and part.steps and not part.no_raw_soap else ()
+    raw = (Hazard.RAW_SOAP,) if left_raw and one.part.steps and not one.part.no_raw_soap else ()
+    return tuple(dict.fromkeys((*one.met, *raw)))

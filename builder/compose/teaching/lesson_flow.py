@@ -21,6 +21,7 @@ from builder.model.studio import Studio
 from builder.model.teaching.caution import CautionText
 from builder.model.teaching.lesson import Block, CautionHere, Mention, Part, Piece, Prose, Step, Steps
 from builder.rules.hazard import HEAT, cold_parts, hazards_of
+from builder.rules.told_amounts import handled_mentions
 from builder.words.say import message, say
 
 OF_LYE = (Hazard.CAUSTIC, Hazard.RAW_SOAP)
@@ -101,7 +102,7 @@ class _Flow:
 
     def part(self, source: FlowSource, *, is_cold: bool) -> FlowPart:
         self.in_part, self.steps, self.letter, self.is_cold = set(), 0, source.letter, is_cold
-        named = (text for step in source.part.steps for text in self._named(step.pieces, source.sheet))
+        named = (text for step in source.part.steps for text in self._named(handled_mentions(step), source.sheet))
         self.at_steps = {text.key for text in named}
         blocks: list[FlowBlock] = [*self._show(cautions_for(self.studio, source.met))]
         blocks += [made for block in source.part.blocks for made in self._block(block, source.sheet)]
@@ -133,7 +134,7 @@ class _Flow:
     def _steps(self, steps: Sequence[Step], batch: WorkedBatch) -> Iterable[FlowBlock]:
         run: list[str] = []
         for step in steps:
-            cautions = self._before(step.pieces, batch)
+            cautions = self._show(self._named(handled_mentions(step), batch))
             if cautions and run:
                 yield self._numbered(run)
                 run = []
@@ -145,9 +146,6 @@ class _Flow:
         first = self.steps + 1
         self.steps += len(run)
         return StepRun(first, tuple(run), self.letter)
-
-    def _before(self, pieces: Iterable[Piece], batch: WorkedBatch) -> list[CautionView]:
-        return self._show(self._named(pieces, batch))
 
     def _named(self, pieces: Iterable[Piece], batch: WorkedBatch) -> tuple[CautionText, ...]:
         named = [ingredients_named(self.studio, batch, piece.name) for piece in pieces if isinstance(piece, Mention)]

@@ -7,13 +7,16 @@ from builder.model.teaching.lesson import Part, Who
 
 @dataclass(frozen=True)
 class TimedPart:
-    """A part of the lesson with the minutes after the start at which it begins and ends. `left` is what of a wait no part fills."""
+    """A part of the lesson with the minutes after the start at which it begins and ends. `left` is what of a wait no part fills,
+    `met` are the hazards of its words and of what earlier parts have left, for staff who do it.
+    """
 
     part: Part
     number: int
     begins: int
     ends: int
     left: int = 0
+    met: tuple[str, ...] = ()
 
     @property
     def alone(self) -> int:
@@ -23,8 +26,12 @@ class TimedPart:
 
 @dataclass(frozen=True)
 class StaffPart:
-    """What staff do ahead or after. Minutes count from the start of the class, below zero before it; None where it is on another day."""
+    """What staff do ahead or after. Minutes count from the start of the class, below zero before it; None where it is on another day.
+
+    `met` are the hazards of its words and of what earlier parts have left.
+    """
 
     part: Part
     begins: int | None
     ends: int | None
+    met: tuple[str, ...] = ()

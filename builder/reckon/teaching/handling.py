@@ -25,6 +25,7 @@ from builder.rules.hazard import hazards_of, hazards_of_card
 from builder.rules.lye_words import hazards_said
 from builder.rules.naming import CONTAINERS, CUP, PORTION, Meaning, meaning_of, options_of, weighings
 from builder.rules.part_recipe import recipe_in_hand
+from builder.rules.told_amounts import handled_mentions
 
 FILLS = (PORTION, CUP, CONTAINERS)
 
@@ -57,8 +58,8 @@ def batch_of(made: tuple[MadeProduct, ...], part: Part) -> WorkedBatch:
 
 @remembered(256)
 def handled_in(studio: Studio, part: Part, batch: WorkedBatch) -> Handled:
-    """Look up every name in braces of a part."""
-    meant = meant_in(studio, batch, part.mentions)
+    """Look up every name in braces of a part that is no amount that is only told."""
+    meant = meant_in(studio, batch, handled_in_blocks(part))
     named = [w for one in meant for w in weighings(batch.grams, one)]
     weighed = tuple(w for w in batch.grams.weighed if any(w is one for one in named))
     chosen = tuple(card for one in meant for card in options_of(batch.recipe, one, studio))
@@ -69,6 +70,12 @@ def handled_in(studio: Studio, part: Part, batch: WorkedBatch) -> Handled:
 def has_steps(part: Part) -> bool:
     """Say whether something is done in a part, and not only said."""
     return bool(part.steps)
+
+
+def handled_in_blocks(part: Part) -> tuple[Mention, ...]:
+    """Give every name in braces of a part, without what its steps only tell of the beginning, in order."""
+    told = [one for step in part.steps for one in step.mentions if one not in handled_mentions(step)]
+    return tuple(one for one in part.mentions if not any(one is other for other in told))
 
 
 def in_steps(part: Part) -> tuple[Mention, ...]:
