@@ -20,8 +20,8 @@ from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.caution import CautionText
 from builder.model.teaching.lesson import Block, CautionHere, Mention, Part, Piece, Prose, Step, Steps
+from builder.rules.hands.told import handled_mentions
 from builder.rules.hazard import HEAT, cold_parts, hazards_of
-from builder.rules.told_amounts import handled_mentions
 from builder.words.say import message, say
 
 OF_LYE = (Hazard.CAUSTIC, Hazard.RAW_SOAP)

@@ -15,7 +15,7 @@ from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.lesson import CautionHere, Part, Who
 from builder.reckon.teaching.handling import handled_in, hazards_in, lye_said
-from builder.rules.done_by_hand import is_done
+from builder.rules.hands.done import is_done
 from builder.rules.hazard import HEAT, heat_left
 from builder.rules.lye_words import hazards_said
 

@@ -21,11 +21,11 @@ from builder.model.remembered import remembered
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import MadeProduct
 from builder.model.teaching.lesson import CautionHere, Mention, Part
+from builder.rules.hands.told import handled_mentions
 from builder.rules.hazard import hazards_of, hazards_of_card
 from builder.rules.lye_words import hazards_said
 from builder.rules.naming import CONTAINERS, CUP, PORTION, Meaning, meaning_of, options_of, weighings
 from builder.rules.part_recipe import recipe_in_hand
-from builder.rules.told_amounts import handled_mentions
 
 FILLS = (PORTION, CUP, CONTAINERS)
 
