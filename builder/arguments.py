@@ -1,6 +1,7 @@
 """How each command is written: its words, its options, a sentence, and an example. Nothing that works is loaded here.
 
 Decided: the first word is looked for among the commands before the rest is read. Why: who mistypes it is told the nearest, and no more.
+Decided: an option is written whole. Why: `--to`, a folder for one command, would be `--today` for another, and its list that of other days.
 """
 
 import argparse
@@ -39,13 +40,29 @@ def parse(arguments: Sequence[str]) -> argparse.Namespace:
         if word not in known:
             no_such(what, word, known)
         within, what = known[word], f"thing to {word}"
+    _refuse_unknown_options(within, arguments)
     return parser.parse_args(arguments)
+
+
+def _refuse_unknown_options(command: argparse.ArgumentParser, arguments: Sequence[str]) -> None:
+    """Raise CommandError for the first option that a command does not have, with the nearest that it has."""
+    known = [option for option in command._option_string_actions if option.startswith("--")]
+    for word in arguments:
+        option = word.partition("=")[0]
+        if option == "--":
+            return
+        if option.startswith("--") and option not in known:
+            no_such("option", option, known, f"`{command.prog}` has")
 
 
 def parser_of_all() -> argparse.ArgumentParser:
     """Make the parser of all commands."""
     parser = argparse.ArgumentParser(
-        prog="stillroom", description=_ABOUT, epilog=_STATUS, formatter_class=argparse.RawDescriptionHelpFormatter
+        prog="stillroom",
+        description=_ABOUT,
+        epilog=_STATUS,
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+        allow_abbrev=False,
     )
     parser.add_argument("--version", action=_Version, nargs=0, help="say which version this is")
     commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
@@ -82,6 +99,7 @@ def _command(commands: Any, name: str, does: str, example: str) -> argparse.Argu
         description=f"{does[:1].upper()}{does[1:]}.",
         epilog=f"example:\n  {example}",
         formatter_class=argparse.RawDescriptionHelpFormatter,
+        allow_abbrev=False,
     )
     return parser
 

@@ -54,6 +54,19 @@ def choices_of(parser: ArgumentParser, name: str) -> dict[str, ArgumentParser]:
     return choices
 
 
+@pytest.mark.parametrize(
+    ("arguments", "said"),
+    [
+        (["shop", "loft", "--to", "2027-03-31"], '`stillroom shop` has no option "--to". Did you mean "--today" or "--from"?'),
+        (["shop", "--untl=2027-03-31"], '`stillroom shop` has no option "--untl". Did you mean "--until"?'),
+        (["add", "recipe", "--prod", "lotion"], '`stillroom add recipe` has no option "--prod". Did you mean "--product"?'),
+    ],
+)
+def test_an_option_is_not_guessed_from_its_beginning(arguments: Sequence[str], said: str, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(arguments) == 2
+    assert said in capsys.readouterr().err
+
+
 def test_each_command_has_a_sentence_and_an_example_and_the_help_tells_the_exit_status() -> None:
     parser = parser_of_all()
     assert "exit status:" in parser.format_help()
