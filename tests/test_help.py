@@ -59,7 +59,7 @@ def choices_of(parser: ArgumentParser, name: str) -> dict[str, ArgumentParser]:
     [
         (["shop", "loft", "--to", "2027-03-31"], '`stillroom shop` has no option "--to". Did you mean "--today" or "--from"?'),
         (["shop", "--untl=2027-03-31"], '`stillroom shop` has no option "--untl". Did you mean "--until"?'),
-        (["add", "recipe", "--prod", "lotion"], '`stillroom add recipe` has no option "--prod". Did you mean "--product"?'),
+        (["add", "recipe", "--prod", "lotion"], '`stillroom add recipe` has no option "--prod". Did you mean "--product" or "--from"?'),
     ],
 )
 def test_an_option_is_not_guessed_from_its_beginning(arguments: Sequence[str], said: str, capsys: pytest.CaptureFixture[str]) -> None:
