@@ -7,6 +7,7 @@ Decided: an option is written whole. Why: `--to`, a folder for one command, woul
 import argparse
 from collections.abc import Mapping, Sequence
 from datetime import date
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -55,8 +56,9 @@ def _refuse_unknown_options(command: argparse.ArgumentParser, arguments: Sequenc
             no_such("option", option, known, f"`{command.prog}` has")
 
 
+@cache
 def parser_of_all() -> argparse.ArgumentParser:
-    """Make the parser of all commands."""
+    """Give the parser of all commands."""
     parser = argparse.ArgumentParser(
         prog="stillroom",
         description=_ABOUT,

@@ -2,7 +2,7 @@
 
 import shutil
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
@@ -12,13 +12,14 @@ from builder.cache import compiled, sums
 from builder.tasks import known_runs
 from tests.findings_studio import SOUND
 from tests.published import Run, run
+from tests.settled import known_runs_are_found
 
 LESSON, OUTPUT = "classes/one-bar/lesson.md", "output/site/index.html"
 ROSTER = Path(__file__).parent / "findings/allergy-in-choice--waiting/classes/one-lotion/roster.csv"
 
 
 @pytest.fixture
-def looks(monkeypatch: pytest.MonkeyPatch) -> list[Path]:
+def looks(monkeypatch: pytest.MonkeyPatch) -> Iterator[list[Path]]:
     """Give the list of all studios that are really looked at; the code is taken for old."""
     looked: list[Path] = []
     check = pipeline.check
@@ -30,7 +31,8 @@ def looks(monkeypatch: pytest.MonkeyPatch) -> list[Path]:
     monkeypatch.setattr(pipeline, "check", look)
     monkeypatch.setattr(sums, "_BEGUN", time.time() + 1000)
     sums._sum_of_code.cache_clear()
-    return looked
+    with known_runs_are_found():
+        yield looked
 
 
 @pytest.fixture
