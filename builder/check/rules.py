@@ -9,6 +9,7 @@ from builder.check.dates.dates_out_of_order import find_dates_out_of_order
 from builder.check.dates.dates_people import find_people_to_tell
 from builder.check.dates.dates_published import find_dates_that_differ
 from builder.check.dates.hours import find_hours_that_clocks_do_not_show_once
+from builder.check.dates.telephone import find_numbers_that_cannot_be_dialled
 from builder.check.dose.base_overloaded import find_overloaded_bases
 from builder.check.dose.colour_fields import find_colours_out_of_their_field
 from builder.check.dose.colour_in_acid import find_colours_in_acid
@@ -220,6 +221,7 @@ RULES: tuple[Rule[Any], ...] = (
     find_unclear_changes,
     find_dates_that_differ,
     find_hours_that_clocks_do_not_show_once,
+    find_numbers_that_cannot_be_dialled,
     find_people_to_tell,
     # roster
     find_roster_choices_unknown,

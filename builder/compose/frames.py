@@ -14,7 +14,9 @@ from builder.compose.machines.sharing import with_sharing
 from builder.compose.teaching.class_facts import coming_dates
 from builder.compose.views.frame import Alternate, Frame, Link, PageFrame, Sender, Sharing, SheetFrame
 from builder.model.document import Folder
-from builder.words.outward import outward, telephone_link
+from builder.model.studio import Studio
+from builder.rules.dates.telephone import dialled
+from builder.words.outward import outward
 from builder.words.say import message, say
 
 PLAIN_STYLES = ("tokens.css", "words.css", "screen.css")  # What a page of text alone needs.
@@ -22,7 +24,6 @@ SCREEN_STYLES = (*PLAIN_STYLES, "site.css")
 PAPER_STYLES = ("tokens.css", "words.css", "paper.css")
 # Pages of the studio's own that have a place in the menu, by their keys; all others are at the foot.
 _OWN_IN_MENU = {"safety": message("Safety"), "about": message("About")}
-CONTACT_LINKS: dict[str, Callable[[str], str]] = {"email": "mailto:{}".format, "phone": telephone_link, "web": str}
 
 
 def page_frame(edition: Edition, here: Address, title: str, description: str) -> PageFrame:
@@ -91,8 +92,15 @@ def with_style(around: Frame, here: Address, style: Address) -> Frame:
 def sender(edition: Edition) -> Sender:
     """Give the studio as the sender of its documents."""
     profile = edition.studio.profile
-    contacts = tuple(Link(outward(CONTACT_LINKS[kind](text)), text) for kind, text in profile.contact.items() if kind in CONTACT_LINKS)
+    links: dict[str, Callable[[str], str]] = {"email": "mailto:{}".format, "phone": partial(telephone_link, edition.studio), "web": str}
+    contacts = tuple(Link(outward(links[kind](text)), text) for kind, text in profile.contact.items() if kind in links)
     return Sender(profile.name, profile.tagline, profile.address, contacts)
+
+
+def telephone_link(studio: Studio, number: str) -> str:
+    """Give the link that dials a number from anywhere (RFC 3966); empty where that cannot be told."""
+    to = dialled(studio, number)
+    return f"tel:{to}" if isinstance(to, str) else ""
 
 
 def _main_pages(edition: Edition) -> list[tuple[Address, str]]:

@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from builder.model.dates.calling_code import CallingCode
 from builder.model.dose.limit import ColourRule, FieldRule, Limit
 from builder.model.drawing import Drawing
 from builder.model.label.label_sheet import LabelSheet
@@ -63,6 +64,7 @@ class Rulebook:
     allergens: tuple[Allergen, ...] = ()
     languages: Mapping[str, Language] = field(default_factory=dict)
     type_heights: tuple[HeightRule, ...] = ()
+    calling_codes: tuple[CallingCode, ...] = ()
     label_warnings: tuple[WarningRule, ...] = ()
     unsafe_steps: tuple[UnsafeStep, ...] = ()
     lye_words: LyeWords = field(default_factory=dict)

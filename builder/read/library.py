@@ -24,6 +24,7 @@ from builder.model.roster.allergy import AllergyWords
 from builder.model.teaching.caution import CautionText
 from builder.model.teaching.claim import ClaimRules
 from builder.model.teaching.lesson import Block
+from builder.read.dates.calling_codes import read_calling_codes
 from builder.read.dose.essential_oils import read_constituents, with_constituents
 from builder.read.dose.limits import read_colour_rules, read_field_rules, read_limits
 from builder.read.label.allergens import read_allergens
@@ -194,6 +195,7 @@ def _read_shipped(folder: Path) -> _Shipped:
         regions=regions,
         allergens=allergens,
         languages={OWN: ENGLISH, **languages},
+        calling_codes=read_calling_codes(content, "tables/calling_codes.csv", known),
         type_heights=read_type_heights(content, "tables/type_heights.csv", known),
         label_warnings=read_label_warnings(content, "tables/label_warnings.csv", known),
         unsafe_steps=tuple(steps.values()),

@@ -13,7 +13,7 @@ import re
 _WEB = re.compile(r"https?://(?:[^\s/?#@<>\"'`\\:]+\.)+[^\s/?#@<>\"'`\\:.]+\.?(?::\d+)?(?:[/?#][^\s<>\"`\\]*)?", re.IGNORECASE)
 _MAIL = re.compile(r"[^\s@<>()\"'`\\:,;?&/%#]+@(?:[^\s@<>()\"'`\\:,;?&/%#.]+\.)+[^\s@<>()\"'`\\:,;?&/%#.]+")
 _LETTER = re.compile(r"(?:[a-z]+=[\w%.~+-]*(?:&[a-z]+=[\w%.~+-]*)*)?", re.ASCII | re.IGNORECASE)
-_TELEPHONE = re.compile(r"\+?[\s().\-/]*\d(?:[\s().\-/]*\d)+")
+_TELEPHONE = re.compile(r"\+?\d(?:[().-]*\d)+")
 _WITHIN_PAGE = re.compile(r"#[^\s<>\"`\\]*")
 
 
@@ -31,11 +31,6 @@ def is_mail_address(text: str) -> bool:
     return _is_plain(text) and _MAIL.fullmatch(text) is not None
 
 
-def telephone_link(text: str) -> str:
-    """Give the link that dials a number; empty where the text is more than a number."""
-    return f"tel:{re.sub(r'[^+0-9-]', '', text)}" if _TELEPHONE.fullmatch(text) else ""
-
-
 def is_outward(address: str) -> bool:
     """Say whether a page may link to an address as it is written: a web page, a mail address, a number, or a place on the same page."""
     scheme, _, rest = address.partition(":")
@@ -43,7 +38,7 @@ def is_outward(address: str) -> bool:
         to, _, letter = rest.partition("?")
         return is_mail_address(to) and _LETTER.fullmatch(letter) is not None
     if scheme.casefold() == "tel":
-        return telephone_link(rest) != ""
+        return _TELEPHONE.fullmatch(rest) is not None
     return is_web_address(address) or (_is_plain(address) and _WITHIN_PAGE.fullmatch(address) is not None)
 
 

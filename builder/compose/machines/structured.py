@@ -21,7 +21,9 @@ from builder.compose.teaching.class_facts import coming_dates, date_fragment, en
 from builder.compose.views.lesson import StepRun
 from builder.compose.views.take_home import TakeHomeView
 from builder.model.dates.studio_class import ClassDate, StudioClass
+from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
+from builder.rules.dates.telephone import dialled
 
 # Below so many free seats they are few.
 _FEW = 4
@@ -53,8 +55,14 @@ def how_to_data(edition: Edition, view: TakeHomeView, here: addresses.Address) -
 def studio_node(edition: Edition) -> Node:
     """Give the studio, with how to reach it and where it is."""
     profile, home = edition.studio.profile, absolute(edition, addresses.HOME)
-    contact = {"email": profile.contact.get("email"), "telephone": profile.contact.get("phone"), "description": profile.tagline}
+    contact = {"email": profile.contact.get("email"), "telephone": _telephone(edition.studio), "description": profile.tagline}
     return _without_nothing({"@type": "Organization", "@id": f"{home}#studio", "name": profile.name, "url": home, **contact})
+
+
+def _telephone(studio: Studio) -> str:
+    number = studio.profile.contact.get("phone", "")
+    to = dialled(studio, number) if number else ""
+    return to if isinstance(to, str) else number
 
 
 def _course(edition: Edition, plan: ClassPlan, page: str) -> Node:

@@ -61,8 +61,9 @@ class ContactShape(Shape):
 
     email: MailAddress | None = maybe("email", example="hello@example.org")
     """A mail address; a link on your pages."""
-    phone: Text | None = maybe("phone", example="+1 555 0100")
-    """A telephone number; a link on your pages."""
+    phone: Text | None = maybe("phone", example="+1 802 555 0100")
+    """A telephone number. Your pages show it as you write it, and link to it with the code of the country: that of `where:`, or of a region
+    that is one country. With + and the code before it, it is dialled so from anywhere."""
     web: WebAddress | None = maybe("web", example="https://example.org")
     """A whole web address, with https://."""
 
@@ -79,7 +80,7 @@ class EmergencyShape(Shape):
 
     number: Text | None = maybe("number", example='"911"')
     """The number that calls an ambulance where you are. It stands on sheets beside what to do when something goes wrong."""
-    poison_centre: Text | None = maybe("poison centre", example='"+1 555 0111"')
+    poison_centre: Text | None = maybe("poison centre", example='"+1 802 555 0111"')
     """The number of the poison centre where you are."""
 
 
