@@ -56,6 +56,7 @@ from builder.check.label.label_unsaid import find_what_labels_leave_unsaid
 from builder.check.label.label_untranslated import find_labels_untranslated
 from builder.check.label.letters_not_in_font import find_letters_not_in_font
 from builder.check.label.responsible_person import find_responsible_persons_outside
+from builder.check.label.type_heights_unknown import find_type_heights_unknown
 from builder.check.label.units_left_over import find_units_left_over
 from builder.check.layouts import find_faulty_layouts
 from builder.check.lye.acid_strength import find_acids_of_unknown_strength
@@ -190,6 +191,7 @@ RULES: tuple[Rule[Any], ...] = (
     find_batch_codes_alike,
     find_contents_by_weight,
     find_responsible_persons_outside,
+    find_type_heights_unknown,
     find_letters_not_in_font,
     find_open_label_orders,
     find_allergens_not_stated,

@@ -15,6 +15,7 @@ from builder.model.label.label_sheet import NO_WISHES, LabelWishes
 from builder.model.label.labelling import Labelling, labelling_by
 from builder.model.label.language import ENGLISH, OWN, Language
 from builder.model.label.region import Region
+from builder.model.label.type_height import Statement
 from builder.model.label.typeface import Typeface
 from builder.model.library import Library
 from builder.model.own_document import OwnDocument
@@ -136,6 +137,11 @@ class Studio(Library):
     def labelling(self) -> Labelling:
         """Give what the studio's lists of ingredients are made by."""
         return labelling_by(self.region, self.regions, self.allergens)
+
+    @property
+    def knows_type_heights(self) -> bool:
+        """Say whether anything says how high the type of a label has to be in the studio's region."""
+        return any(rule.region == self.profile.region and rule.statement is Statement.TEXT for rule in self.type_heights)
 
     @property
     def label_languages(self) -> tuple[Language, ...]:

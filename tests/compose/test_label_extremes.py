@@ -2,7 +2,8 @@
 
 Heights of text: 21 CFR 701.3(b) 1/16 in (read); Canada 1.6 mm (read); in the European Union and the United Kingdom, where no height is
 asked for, 1.2 mm as for food (Regulation 1169/2011 Art. 13, from memory). Breaks of words: Merriam-Webster's division of English words,
-from memory.
+and for French the rules of its syllables (a consonant between two vowels begins one, l and r stay with the consonant before them, no break
+beside an apostrophe: Lexique des règles typographiques en usage à l'Imprimerie nationale, "Coupures"), all from memory.
 """
 
 from dataclasses import replace
@@ -18,7 +19,7 @@ from builder.compose.label_layout.label_heights import rules_of
 from builder.compose.label_layout.label_lines import Setter, hyphenating_setter_of, setter_of
 from builder.compose.label_layout.label_plans import plan_labels
 from builder.compose.label_layout.label_sheets import Stock
-from builder.words.hyphens import breaks_of, broken_at
+from builder.words.hyphens import breaks_of, broken_at, has_patterns
 from tests.compose.conftest import FILES, in_region, read_edition, write_studio
 from tests.compose.test_label_fronts import FACES, LEAST, LIST_OF_FORTY, inside, label, sheet
 from tests.making import sure
@@ -54,18 +55,49 @@ def test_long_texts_are_composed_in_every_region(tmp_path: Path, region: str, de
 
 
 @pytest.mark.parametrize(
-    ("word", "first"),
-    [("Ethylhexylglycerin", "Ethyl"), ("marshmallow", "marsh"), ("Melt-and-pour", "Melt-"), ("gardenia", "gar")],
+    ("word", "locale", "first"),
+    [
+        ("Ethylhexylglycerin", "en_US", "Ethyl"),
+        ("marshmallow", "en_US", "marsh"),
+        ("Melt-and-pour", "en_US", "Melt-"),
+        ("gardenia", "en_US", "gar"),
+        ("hydratante", "fr_CA", "hydra"),
+        ("désodorisante", "fr_CA", "déso"),
+        ("enveloppement", "fr_CA", "envelop"),
+        ("ENVELOPPEMENT", "fr_CA", "ENVELOP"),
+        ("gomme-guimauve", "cy_GB", "gomme-"),
+    ],
 )
-def test_words_are_broken_where_a_reader_expects_it(word: str, first: str) -> None:
-    at = len(first)
-    assert at in breaks_of(word)
+def test_words_are_broken_where_a_reader_expects_it(word: str, locale: str, first: str) -> None:
+    at, breaks = len(first), breaks_of(word, locale)
+    assert at in breaks
     assert broken_at(word, at) == (first if first.endswith("-") else f"{first}-", word[at:])
-    assert list(breaks_of(word)) == sorted(breaks_of(word), reverse=True)
+    assert list(breaks) == sorted(breaks, reverse=True)
+
+
+@pytest.mark.parametrize(("word", "in_english"), [("désodorisante", "désodor"), ("ingrédients", "ingrédi"), ("aujourd’hui", "aujourd")])
+def test_french_is_not_broken_as_if_it_were_english(word: str, in_english: str) -> None:
+    assert len(in_english) not in breaks_of(word, "fr_CA")
 
 
 def test_short_words_are_never_broken() -> None:
-    assert [word for word in ("soap", "tea", "Oil", "bar", "oats") if breaks_of(word)] == []
+    assert [word for word in ("soap", "tea", "Oil", "bar", "oats") if breaks_of(word, "en_US")] == []
+
+
+def test_a_language_without_patterns_and_a_text_in_several_are_broken_nowhere() -> None:
+    assert not has_patterns("cy_GB") and not has_patterns("") and has_patterns("fr_CA")
+    assert breaks_of("llygad-y-dydd"[:6], "cy_GB") == breaks_of("marshmallow", "") == ()
+
+
+def test_the_words_of_a_label_in_two_languages_know_their_own(tmp_path: Path) -> None:
+    edition = read_edition(write_studio(tmp_path, **in_region("Canada")))
+    text = next(iter(plan_labels(edition.studio, edition.sheets[-1]))).texts[0]
+    assert [locale for _, locale in text.named] == ["en_US", "fr_CA"]
+    french = [run for paragraph in text.back for run in paragraph if "Ne pas manger" in run.text]
+    english = [run for paragraph in text.back for run in paragraph if "Not to be eaten" in run.text]
+    assert french and english and {run.locale for run in french} == {"fr_CA"} and {run.locale for run in english} == {"en_US"}
+    both = [run for paragraph in text.back for run in paragraph if "Made at" in run.text]
+    assert {run.locale for run in both} == {""}
 
 
 LONG = "Marshmallowcalendulachamomile cream"
@@ -92,7 +124,7 @@ def test_a_name_is_broken_only_where_no_front_is_composed_without() -> None:
 
 
 def test_a_word_of_a_paragraph_is_broken_only_where_it_is_wider_than_its_line() -> None:
-    paragraph = (Run("Ingredients: ", bold=True), Run("Water, Ethylhexylglycerin, Salt"))
+    paragraph = (Run("Ingredients: ", bold=True, locale="en_US"), Run("Water, Ethylhexylglycerin, Salt", locale="en_US"))
     assert PLAIN.lines(paragraph, 8.3, 18) is None
     lines = ["".join(run.text for run in line) for line in sure(BREAKING.lines(paragraph, 8.3, 18))]
     assert all(BREAKING.width(line, True, 8.3) <= 18.5 for line in lines)

@@ -67,7 +67,7 @@ def label(
         identity, name, variant,
         ((Run("Made March 6, 2027"),), (Run("By "), Run("", blank=18)), (Run("Batch: ML-270306", bold=True),)),
         (Run(net, bold=True),), ((Run("Ingredients: ", bold=True), Run(back[0])), *((Run(one),) for one in back[1:])),
-        brand="Wrenlow Bath Studio", other_names=other_names,
+        brand="Wrenlow Bath Studio", other_names=other_names, locales=("en_US",),
     )  # fmt: skip
 
 

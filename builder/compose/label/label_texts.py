@@ -8,8 +8,10 @@ Decided: the time after opening stands behind the sign of an open jar and in wor
 Art. 19(1)(c)), and students read words.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
+from itertools import zip_longest
 
 from builder.compose.label.label_languages import colon_of, day, glued, in_figures, joined, length_of_time, not_for_sale, said
 from builder.compose.label.label_warnings import warnings_of
@@ -18,7 +20,7 @@ from builder.compose.recipe.wording import NBSP, keep_together, sentence
 from builder.model.keeping.durability import Durability
 from builder.model.label.earlier_batch import EarlierBatch
 from builder.model.label.ingredient_list import Variant
-from builder.model.label.language import Language
+from builder.model.label.language import ENGLISH, Language
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Product
 from builder.model.recipe.worked_batch import WorkedBatch
@@ -37,12 +39,16 @@ NOT_YET = "NOT A LABEL YET"
 
 @dataclass(frozen=True)
 class Run:
-    """A stretch of text in one face, or a line to write on (`blank`, in millimetres); in place of the line a `sign` may be drawn."""
+    """A stretch of text in one face, or a line to write on (`blank`, in millimetres); in place of the line a `sign` may be drawn.
+
+    `locale` is that of its language, by which a word may be broken; empty where it is in several or none.
+    """
 
     text: str
     bold: bool = False
     blank: float = 0.0
     sign: str = ""
+    locale: str = ""
 
 
 # The sign of an open jar, before the months for which a product is good once opened (Regulation 1223/2009 Art. 19(1)(c), read; its
@@ -58,7 +64,8 @@ class LabelText:
     """The text of one label.
 
     `lines` are the day, whose it is, and the batch; what is not known is a line to write on. The back begins with the ingredient list.
-    `other_names` is the name in the other languages of the region, where it differs; `brand` is whose product it is.
+    `other_names` is the name in the other languages of the region, where it differs; `locales` are those of the name and of these, in turn.
+    `brand` is whose product it is.
     """
 
     identity: str
@@ -69,6 +76,12 @@ class LabelText:
     back: tuple[Paragraph, ...]
     other_names: tuple[str, ...] = ()
     brand: str = ""
+    locales: tuple[str, ...] = ()
+
+    @property
+    def named(self) -> tuple[tuple[str, str], ...]:
+        """Give the name and the other names, each with the locale of its language."""
+        return tuple(zip_longest((self.name, *self.other_names), self.locales, fillvalue=""))
 
 
 def label_text(studio: Studio, plan: ClassPlan, filled: WorkedBatch, jar: Jar) -> LabelText:
@@ -83,11 +96,15 @@ def label_text(studio: Studio, plan: ClassPlan, filled: WorkedBatch, jar: Jar) -
     net_words = "Net Wt" if studio.region.with_ounces else said(languages, "Net weight")
     on = Run(f"{said(languages, 'Made')}{NBSP}{day(made_on, languages, locale)}") if made_on else Run(f"{said(languages, 'Made on')} ")
     batch = f"{said(languages, 'Batch')}{colon}"
-    name, *other_names = dict.fromkeys(glued(filled.recipe.told_in(language.name).name, language) for language in languages)
+    spoken: dict[str, str] = {}
+    for language in languages:
+        spoken.setdefault(glued(filled.recipe.told_in(language.name).name, language), language.locale)
+    name, *other_names = spoken
     return LabelText(
         identity=joined(sentence(filled.product.identity_in(language)) for language in languages),
         name=name,
         other_names=tuple(other_names),
+        locales=tuple(spoken.values()),
         brand=profile.name,
         variant=joined(_variant(studio, filled, variant, language) for language in languages),
         lines=(
@@ -99,10 +116,10 @@ def label_text(studio: Studio, plan: ClassPlan, filled: WorkedBatch, jar: Jar) -
         back=tuple(
             paragraph
             for paragraph in (
-                _ingredients(studio, variant, colon),
+                _ingredients(studio, variant, languages),
                 *(_using(studio, filled, variant, language) for language in languages),
                 _keeping(studio, filled, made_on, locale),
-                (Run(f"{said(languages, 'Made at')} {_who_answers(profile, languages)} {not_for_sale(languages)}"),),
+                (_told(f"{said(languages, 'Made at')} {_who_answers(profile, languages)} {not_for_sale(languages)}", languages),),
             )
             if any(run.text or run.blank for run in paragraph)
         ),
@@ -147,19 +164,25 @@ def _variant(studio: Studio, filled: WorkedBatch, variant: Variant, language: La
     return sentence(", ".join(within(name) for name in said))
 
 
-def _ingredients(studio: Studio, variant: Variant, colon: str) -> Paragraph:
+def _told(text: str, languages: Sequence[Language], *, bold: bool = False) -> Run:
+    """Give a text that is in one language; in several no patterns fit it."""
+    return Run(text, bold, locale=languages[0].locale if len(languages) == 1 else "")
+
+
+def _ingredients(studio: Studio, variant: Variant, languages: Sequence[Language]) -> Paragraph:
     region = studio.labelling.region
     listed = ingredient_text(variant.ingredients, region).replace("CI ", f"CI{NBSP}")
-    return (Run(f"{region.says('heading')}{colon} ", bold=True), Run(listed))
+    return (_told(f"{region.says('heading')}{colon_of(languages)} ", languages, bold=True), Run(listed, locale=ENGLISH.locale))
 
 
 def _using(studio: Studio, filled: WorkedBatch, variant: Variant, language: Language) -> Paragraph:
     """Say how to use it and what to beware of; where a label has several languages, also how to store it."""
     told, word = filled.recipe.told_in(language.name), f"{language.on_label('Use')}{colon_of((language,))} "
-    uses = (Run(word, bold=True), Run(f"{glued(told.directions, language)} ")) if told.directions else ()
-    warnings = Run(glued(" ".join(warnings_of(studio, filled, variant, language)), language), bold=True)
+    one = (language,)
+    uses = (_told(word, one, bold=True), _told(f"{glued(told.directions, language)} ", one)) if told.directions else ()
+    warnings = _told(glued(" ".join(warnings_of(studio, filled, variant, language)), language), one, bold=True)
     apart = len(studio.label_languages) > 1 and told.storage
-    return (*uses, warnings, Run(f" {glued(told.storage, language)}")) if apart else (*uses, warnings)
+    return (*uses, warnings, _told(f" {glued(told.storage, language)}", one)) if apart else (*uses, warnings)
 
 
 def _keeping(studio: Studio, filled: WorkedBatch, made_on: date | None, locale: str) -> Paragraph:
@@ -174,13 +197,13 @@ def _keeping(studio: Studio, filled: WorkedBatch, made_on: date | None, locale: 
     if keeps and region.open_jar_above is not None and keeps.months > region.open_jar_above and recipe.after_opening:
         opened = durability_in(recipe.after_opening)
         parts += [OPEN_JAR, Run(f"{opened.months}{NBSP}M ", bold=True)] if opened and opened.months else []
-        parts.append(Run(f"{said(languages, 'Once opened, good for')} {keep_together(recipe.after_opening)}. "))
+        parts.append(_told(f"{said(languages, 'Once opened, good for')} {keep_together(recipe.after_opening)}. ", languages))
     elif recipe.keeps:
         until = _last_day(filled, made_on, keeps)
-        parts.append(Run(f"{region.says('best before').replace(' /', NBSP + '/')} ", bold=True))
+        parts.append(_told(f"{region.says('best before').replace(' /', NBSP + '/')} ", languages, bold=True))
         parts.append(Run(day(until, languages, locale), bold=True) if until else Run("", blank=18))
-        parts.append(Run(f" ({joined(_keeps(filled, language) for language in languages)}). "))
-    return (*parts, Run(recipe.storage)) if recipe.storage and len(languages) == 1 else tuple(parts)
+        parts.append(_told(f" ({joined(_keeps(filled, language) for language in languages)}). ", languages))
+    return (*parts, _told(recipe.storage, languages)) if recipe.storage and len(languages) == 1 else tuple(parts)
 
 
 def _keeps(filled: WorkedBatch, language: Language) -> str:

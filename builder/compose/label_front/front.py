@@ -281,7 +281,7 @@ def _named(ground: _Ground, space: Space, top: float, bottom: float, points: flo
         begin = start(count) + number * high
         return space.across(begin, begin + high)[1] if begin >= top - 1e-6 else 0.0
 
-    rows = rows_of(setter, text.name, lettering, points, width_of)
+    rows = rows_of(setter, *text.named[0], lettering, points, width_of)
     if rows is None:
         return None
     y = start(len(rows))
@@ -304,7 +304,9 @@ def _named(ground: _Ground, space: Space, top: float, bottom: float, points: flo
 def _under_name(ground: _Ground, points: float) -> list[tuple[Paragraph, float]]:
     """Give what stands beneath the name: the name in the other languages, then the variant."""
     least = ground.rules.text
-    others: list[tuple[Paragraph, float]] = [((Run(one, bold=True),), max(least, 0.6 * points)) for one in ground.text.other_names]
+    others: list[tuple[Paragraph, float]] = [
+        ((Run(one, bold=True, locale=locale),), max(least, 0.6 * points)) for one, locale in ground.text.named[1:]
+    ]
     variant = max(least, min(OF_NAME_VARIANT * points, MOST_VARIANT))
     return [*others, *([((Run(ground.text.variant),), variant)] if ground.text.variant else [])]
 

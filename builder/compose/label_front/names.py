@@ -36,23 +36,25 @@ def lettering_for(setter: Setter, name: str, face: str, leading: float, *, capit
     return Lettering("bold", capitals, 1.09)
 
 
-def rows_of(setter: Setter, name: str, lettering: Lettering, points: float, width_of: Callable[[int, int], float]) -> list[str] | None:
+def rows_of(
+    setter: Setter, name: str, locale: str, lettering: Lettering, points: float, width_of: Callable[[int, int], float]
+) -> list[str] | None:
     """Break a name into rows, the fewest that fit, and of these the evenest; None where none do.
 
-    A word is broken only by a setter that does so, where nothing else fits.
+    A word is broken only by a setter that does so, where nothing else fits, and by the patterns of its language.
 
     `width_of` says how wide one of so many rows may be.
     """
     shown = lettering.shown(name)
     rows = _fitting(setter, [shown], lettering, points, width_of)
-    return rows if rows or not setter.hyphenates else _fitting(setter, list(_hyphenated(shown)), lettering, points, width_of)
+    return rows if rows or not setter.hyphenates else _fitting(setter, list(_hyphenated(shown, locale)), lettering, points, width_of)
 
 
-def _hyphenated(name: str) -> Iterator[str]:
+def _hyphenated(name: str, locale: str) -> Iterator[str]:
     """Give a name with its longest word broken, a way for each place; the parts are words of their own, the first with a hyphen."""
     words = name.split(" ")
     longest = max(range(len(words)), key=lambda at: len(words[at]))
-    for at in breaks_of(words[longest]):
+    for at in breaks_of(words[longest], locale):
         yield " ".join((*words[:longest], *broken_at(words[longest], at), *words[longest + 1 :]))
 
 

@@ -168,7 +168,7 @@ def back_of(text: LabelText, space: Space, points: float, rules: Rules, setter: 
     """
     blocks = _back_of(text.back, text, space, points, rules.ingredients, setter)
     if blocks is None and points == rules.text and text.back:
-        listed = tuple(Run(run.text.upper(), run.bold, run.blank, run.sign) for run in text.back[0])
+        listed = tuple(replace(run, text=run.text.upper()) for run in text.back[0])
         lower = max(setter.faces[face].small_o / setter.faces[face].capital for face in ("regular", "bold"))
         return _back_of((listed, *text.back[1:]), text, space, points, rules.ingredients * lower, setter)
     return blocks

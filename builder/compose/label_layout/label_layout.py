@@ -172,7 +172,7 @@ def _heads(text: LabelText, box: Box, points: float, setter: Setter, bottom: flo
     for larger in (1.5, 1.3, 1.15, 1.0):
         name, other = min(points * larger, NAME_LARGEST), points * min(larger, 1.15)
         head: list[tuple[Paragraph, float]] = [((Run(text.identity, bold=True),), other)]
-        head += [((Run(one, bold=True),), name) for one in (text.name, *text.other_names)]
+        head += [((Run(one, bold=True, locale=locale),), name) for one, locale in text.named]
         head += [((Run(text.variant),), other)] if text.variant else []
         blocks = setter.stack([*head, *((line, points) for line in text.lines)], box.x, box.y, box.width, GAP, bottom)
         if blocks:

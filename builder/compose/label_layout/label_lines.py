@@ -119,16 +119,16 @@ class Setter:
     def _hyphenated(self, paragraph: Paragraph, points: float, width: float) -> Paragraph:
         """Break each word that is wider than a line: a space stands at the break, behind its hyphen."""
         return tuple(
-            run if run.blank else replace(run, text=" ".join(self._pieces(word, run.bold, points, width) for word in run.text.split(" ")))
+            run if run.blank else replace(run, text=" ".join(self._pieces(word, run, points, width) for word in run.text.split(" ")))
             for run in paragraph
         )
 
-    def _pieces(self, word: str, bold: bool, points: float, width: float) -> str:
-        if self.width(word, bold, points) <= width:
+    def _pieces(self, word: str, run: Run, points: float, width: float) -> str:
+        if self.width(word, run.bold, points) <= width:
             return word
-        parts = (broken_at(word, at) for at in breaks_of(word))
-        first, rest = next((both for both in parts if self.width(both[0], bold, points) <= width), (word, ""))
-        return f"{first} {self._pieces(rest, bold, points, width)}" if rest else word
+        parts = (broken_at(word, at) for at in breaks_of(word, run.locale))
+        first, rest = next((both for both in parts if self.width(both[0], run.bold, points) <= width), (word, ""))
+        return f"{first} {self._pieces(rest, run, points, width)}" if rest else word
 
     def lines_in(self, paragraph: Paragraph, points: float, width_of: Callable[[int], float]) -> tuple[Paragraph, ...] | None:
         """Break a paragraph into lines each of which has its own width, by its number from 0; None where a word is wider than its line."""

@@ -74,8 +74,8 @@ def label_fits(studio: Studio, sheets: Iterable[ClassPlan]) -> list[LabelFit]:
 
 def plan_labels(studio: Studio, plan: ClassPlan) -> Iterator[LabelPlan]:
     """Plan the labels of one date; a kind of container that is not filled has none, and so has a recipe that lacks a language of
-    its region, and a studio whose region cannot be read."""
-    if all(rule.region != studio.profile.region for rule in studio.type_heights):
+    its region, and a studio whose region cannot be read, or has no heights of type."""
+    if not studio.knows_type_heights:
         return
     setter, wishes = setter_of(studio.typefaces), wished(studio, plan)
     for made in plan.made:
@@ -152,7 +152,7 @@ def _text(studio: Studio, plan: ClassPlan, batch: WorkedBatch, jar: Jar) -> Labe
         jar = replace(jar, filling=replace(jar.filling, cured=earlier.weighed))
     text = label_text(studio, plan, batch, jar)
     if jar.own_name:
-        text = replace(text, name=jar.own_name, other_names=())
+        text = replace(text, name=jar.own_name, other_names=(), locales=(studio.speaks.locale,))
     if jar.units == 1:
         return text
     container, languages = container_name(studio, jar.filling.fill), studio.label_languages
