@@ -16,6 +16,7 @@ from builder.model.label.earlier_batch import EarlierBatch
 from builder.model.recipe.quantity import Mass
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from tests.compose.conftest import read_edition, write_studio
+from tests.composing import composed
 from tests.making import only_findings, sure
 
 
@@ -82,3 +83,21 @@ def keeping(made: MadeProduct, keeps: str) -> MadeProduct:
     """Give a product whose recipe says so much of how it keeps, and nothing of a cure."""
     recipe = replace(made.batch.recipe, keeps=keeps, cure=None)
     return replace(made, batches=tuple(replace(one, sheet=replace(one.sheet, recipe=recipe)) for one in made.batches))
+
+
+@pytest.mark.parametrize(
+    ("weighed", "told", "blanks"),
+    [
+        ("104.6", True, ""),
+        ("", True, "its net weight"),
+        ("", False, "the day on which it was made, its batch and its net weight"),
+    ],
+)
+def test_the_check_list_says_what_is_left_to_write_by_hand(edition: Edition, weighed: str, told: bool, blanks: str) -> None:
+    sheet = shown(edition, weighed=weighed)
+    sheet = sheet if told else replace(sheet, date=replace(sure(sheet.date), labels=None))
+    (made,) = composed("check list", edition, sheet)
+    lines = [line for line in made.html.splitlines() if "Write by hand on each label, plain bar:" in line]
+    assert len(lines) == bool(blanks) and all(blanks in line for line in lines)
+    # What is made in class leaves nothing to write.
+    assert "Write by hand on each label, plain salts" not in made.html

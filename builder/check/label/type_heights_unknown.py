@@ -1,7 +1,7 @@
 """A region of which nobody has written how high the type of a label has to be.
 
-Decided: it stops all labels, and cannot be accepted. Why: without a height nothing says what fits, and labels of a guessed size would look as
-lawful as all others.
+Decided: it stops all labels, and cannot be accepted. Why: without a height nothing says what fits, and labels of a guessed size would look
+as lawful as all others.
 """
 
 from collections.abc import Iterator
@@ -23,6 +23,6 @@ def find_type_heights_unknown(studio: Studio) -> Iterator[Finding]:
         "type-heights-unknown",
         studio.profile.at("region"),
         f"Nothing says how high the type of a label has to be in this region ({studio.profile.region}), so no product gets a label.",
-        "Write `region:` of a law whose heights are known; or add rows for this one, with their source, to content/tables/type_heights.csv.",
+        "Write `region:` of a law whose heights are known, or add rows with their source to content/tables/type_heights.csv.",
         about=frozenset[Subject](Labels(recipe.key) for recipe in made),
     )

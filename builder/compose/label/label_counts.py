@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from builder.compose.edition import Edition
 from builder.compose.label.label_questions import label_tasks, labels_are_held
 from builder.compose.label.label_words import variant_name
+from builder.compose.label_layout.label_plans import text_of
 from builder.compose.label_layout.label_sheets import wished
 from builder.compose.recipe.portion_words import container_name
 from builder.compose.recipe.wording import within
@@ -13,6 +14,7 @@ from builder.model.recipe.recipe import Fill
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.model.teaching.jar import Jar
+from builder.words.listed import listed
 from builder.words.say import message, say, say_count
 
 MIXED = message(
@@ -66,6 +68,9 @@ def label_totals(edition: Edition, plan: ClassPlan) -> Iterator[str]:
                 yield say("Labels, {product}: {number}, and {spare} spare", product=product, number=len(one.jars), spare=spare)
             else:
                 yield say("Labels, {product}: {number}", product=product, number=len(one.jars))
+            blanks = text_of(edition.studio, plan, made.batch, one.jars[0]).blanks()
+            if blanks:
+                yield say("Write by hand on each label, {product}: {blanks}", product=product, blanks=listed(blanks))
 
 
 def label_order(plan: ClassPlan) -> str:

@@ -30,6 +30,7 @@ from builder.model.teaching.jar import Jar
 from builder.rules.durability import durability_in
 from builder.words.fold import fold
 from builder.words.invented import is_invented_address, is_invented_contact
+from builder.words.say import say
 from builder.words.scent import plain_scent
 from builder.words.within import within
 
@@ -82,6 +83,16 @@ class LabelText:
     def named(self) -> tuple[tuple[str, str], ...]:
         """Give the name and the other names, each with the locale of its language."""
         return tuple(zip_longest((self.name, *self.other_names), self.locales, fillvalue=""))
+
+    def blanks(self) -> tuple[str, ...]:
+        """Say what is left to be written by hand on it, beside whose it is."""
+        parts = (
+            (self.lines[0], say("the day on which it was made")),
+            (self.lines[-1], say("its batch")),
+            (sum(self.back, ()), say("its last day")),
+            (self.net, say("its net weight")),
+        )
+        return tuple(words for runs, words in parts if any(run.blank and not run.sign for run in runs))
 
 
 def label_text(studio: Studio, plan: ClassPlan, filled: WorkedBatch, jar: Jar) -> LabelText:

@@ -84,7 +84,7 @@ def plan_labels(studio: Studio, plan: ClassPlan) -> Iterator[LabelPlan]:
         for containers in made.containers:
             filling = containers.filling
             jars = (*containers.jars, *spare_labels(containers.jars, wishes.spare))
-            texts = tuple(_text(studio, plan, made.batch, jar) for jar in jars)
+            texts = tuple(text_of(studio, plan, made.batch, jar) for jar in jars)
             if texts:
                 designs = (design_of(studio, plan, made.batch.recipe, jar) for jar in jars)
                 dressed = tuple(zip(texts, designs, strict=True))
@@ -145,7 +145,7 @@ def _ways(studio: Studio, plan: ClassPlan, batch: WorkedBatch, filling: Filling)
     return [*((stock, rules) for stock in best), *smaller], *([(stock, rules) for stock in one] for one in others)
 
 
-def _text(studio: Studio, plan: ClassPlan, batch: WorkedBatch, jar: Jar) -> LabelText:
+def text_of(studio: Studio, plan: ClassPlan, batch: WorkedBatch, jar: Jar) -> LabelText:
     """Write the label of one container, or of a package of several."""
     earlier = earlier_of(plan, batch.product)
     if earlier and earlier.weighed:
