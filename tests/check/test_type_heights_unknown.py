@@ -5,10 +5,10 @@ from pathlib import Path
 
 import pytest
 
-from builder import pipeline
 from builder.model.finding import Finding
 from builder.model.label.type_height import HeightRule, Statement
 from builder.model.studio import Studio
+from builder.read.studios import read_studio
 from tests.test_findings import check, lay_out
 
 Rows = tuple[HeightRule, ...]
@@ -17,7 +17,7 @@ Rows = tuple[HeightRule, ...]
 def answered(folder: Path, monkeypatch: pytest.MonkeyPatch, kept: tuple[Statement, ...]) -> tuple[int, str, str]:
     """Check the sound studio, whose region has only the heights of some statements."""
     lay_out(None, folder / "studio")
-    read = pipeline.read_studio
+    read = read_studio
 
     def without_heights(studio_folder: Path, content: Path) -> tuple[Studio | None, tuple[Finding, ...]]:
         studio, findings = read(studio_folder, content)
@@ -25,7 +25,7 @@ def answered(folder: Path, monkeypatch: pytest.MonkeyPatch, kept: tuple[Statemen
         rows = tuple(row for row in studio.type_heights if row.region != studio.profile.region or row.statement in kept)
         return replace(studio, type_heights=rows), tuple(findings)
 
-    monkeypatch.setattr(pipeline, "read_studio", without_heights)
+    monkeypatch.setattr("builder.pipeline.read_studio", without_heights)
     return check(folder / "studio")
 
 
