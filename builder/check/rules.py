@@ -51,12 +51,11 @@ from builder.check.label.label_name_small import find_names_too_small
 from builder.check.label.label_order import find_open_label_orders
 from builder.check.label.label_over_container import find_labels_over_containers
 from builder.check.label.label_sheets import find_first_labels_off_the_sheet, find_unfit_label_sheets
-from builder.check.label.label_too_small import find_labels_too_small
+from builder.check.label.label_too_small import find_labels_too_small, find_type_heights_unknown
 from builder.check.label.label_unsaid import find_what_labels_leave_unsaid
 from builder.check.label.label_untranslated import find_labels_untranslated
 from builder.check.label.letters_not_in_font import find_letters_not_in_font
 from builder.check.label.responsible_person import find_responsible_persons_outside
-from builder.check.label.type_heights_unknown import find_type_heights_unknown
 from builder.check.label.units_left_over import find_units_left_over
 from builder.check.layouts import find_faulty_layouts
 from builder.check.lye.acid_strength import find_acids_of_unknown_strength
