@@ -162,6 +162,9 @@ def _left_of(sheets: Iterable[ClassPlan], held: HeldBack) -> tuple[ClassPlan, ..
 
 
 def _without_held(plan: ClassPlan, held: HeldBack) -> ClassPlan:
+    """Leave out what is held back; a plan of which nothing is stays the same value, so that what is known of it is known."""
+    if not held.subjects:
+        return plan
     key = plan.studio_class.key
     made = tuple(
         replace(one, home=tuple(home for home in one.home if not held.holds(HomeSheet(key, one.make.recipe.text, home.size.written))))

@@ -7,10 +7,9 @@ from typing import Generic, TypeVar
 from builder.compose import addresses
 from builder.compose.edition import Edition
 from builder.compose.label.label_questions import labels_are_held
-from builder.compose.label_layout.label_plans import LabelPlan, plan_labels
+from builder.compose.label_layout.label_plans import LabelPlan, labels_planned
 from builder.compose.label_layout.sharing import OneLabel, on_shared_sheets
 from builder.compose.site.choices import Value, values
-from builder.model.remembered import remembered
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, HomeBatch
 from builder.model.teaching.lesson import Page
@@ -75,16 +74,10 @@ def _labels(edition: Edition) -> Iterator[Labelled]:
     """Give the labels that fit and that nothing holds back; the first of a date begin where a sheet has been used up."""
     for plan in edition.sheets:
         first = plan.date.first_label if plan.date else 1
-        printed = (labels for labels in _planned(edition.studio, plan) if not labels_are_held(edition, plan, labels.made))
+        printed = (labels for labels in labels_planned(edition.studio, plan) if not labels_are_held(edition, plan, labels.made))
         for labels in on_shared_sheets(printed):
             yield Labelled(plan, labels, first)
             first = 1
-
-
-@remembered(64)
-def _planned(studio: Studio, plan: ClassPlan) -> tuple[LabelPlan, ...]:
-    """Plan the labels of a date once for all documents that ask for them."""
-    return tuple(plan_labels(studio, plan))
 
 
 def _names_at_home(at: AtHome) -> Mapping[str, str]:

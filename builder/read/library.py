@@ -52,6 +52,7 @@ from builder.words.fold import fold
 
 T = TypeVar("T")
 _LIMITS = ("usage_limits", "scent_limits", "limits_by_people")
+_SHELF = "shelf"
 _KINDS = ("containers", "cautions", "ingredients", "label_sheets")
 
 
@@ -95,7 +96,34 @@ def read_library(content: Path, studio: TextFolder) -> DrawnOn:
     """Read the stock, and the studio's shelf over it."""
     shipped = _shipped(content)
     studio.findings.extend(shipped.findings)
-    return _drawn_on(shipped, studio) if studio.holds("shelf") else _without_shelf(shipped)
+    return _with_shelf(shipped, studio) if studio.holds(_SHELF) else _without_shelf(shipped)
+
+
+def _with_shelf(shipped: _Shipped, studio: TextFolder) -> DrawnOn:
+    """Give the stock with a shelf over it: read once in a process for each state of its files, where that can be told."""
+    files = sum_of_files(studio.root / _SHELF)
+    if files is None:
+        return _drawn_on(shipped, studio)
+    try:
+        drawn_on, found, met = _shelf_read(shipped, files, str(studio.root))
+    except _ChangedError:
+        return _drawn_on(shipped, studio)
+    studio.findings.extend(found)
+    studio.met.update(met)
+    return drawn_on
+
+
+class _ChangedError(Exception):
+    """Files changed while they were read."""
+
+
+@remembered(8)
+def _shelf_read(shipped: _Shipped, files: str, root: str) -> tuple[DrawnOn, tuple[Finding, ...], Mapping[str, bool]]:
+    folder = TextFolder(Path(root), [])
+    drawn_on = _drawn_on(shipped, folder)
+    if sum_of_files(folder.root / _SHELF) != files:
+        raise _ChangedError
+    return drawn_on, tuple(folder.findings), folder.met
 
 
 @remembered(4)

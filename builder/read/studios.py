@@ -26,6 +26,7 @@ from builder.model.studio import PICTURE_ENDINGS, Profile, Studio
 from builder.model.supplies.inventory import InventoryEntry
 from builder.model.supplies.supply import Supply
 from builder.model.teaching.lesson import Block, Page
+from builder.model.teaching.supervision import WatchRule
 from builder.read.dates.studio_classes import read_class
 from builder.read.label.languages import spelled_in, spoken
 from builder.read.library import DrawnOn, fields_of, read_library
@@ -41,7 +42,7 @@ from builder.read.teaching.teaching import apply_policy
 from builder.read.text.pictures import read_pictures
 from builder.read.text.text_files import TextFolder
 from builder.read.yaml.fit import NOTHING_KNOWN, Known
-from builder.read.yaml.placed_yaml import read_yaml, read_yaml_file
+from builder.read.yaml.placed_yaml import read_yaml
 from builder.words.fold import fold
 
 FINDS = (
@@ -88,7 +89,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
     read = Studio(
         **fields_of(Library, library)
         | {
-            "supervision": apply_policy(library.supervision, profile.teaching_policy, findings),
+            "supervision": _supervision(library.supervision, profile, findings),
             "unread": replace(
                 library.unread,
                 recipes=_stems(recipe_files) - set(recipes),
@@ -134,14 +135,44 @@ def _profile_of(text: str | None, known: Known) -> tuple[Profile, tuple[Finding,
     return read_profile(placed, known, findings), tuple(findings)
 
 
+def _supervision(rules: Mapping[str, WatchRule], profile: Profile, findings: list[Finding]) -> Mapping[str, WatchRule]:
+    made, found = _supervision_by(rules, profile)
+    findings.extend(found)
+    return made
+
+
+@remembered(8)
+def _supervision_by(rules: Mapping[str, WatchRule], profile: Profile) -> tuple[Mapping[str, WatchRule], tuple[Finding, ...]]:
+    findings: list[Finding] = []
+    return apply_policy(rules, profile.teaching_policy, findings), tuple(findings)
+
+
 def _supplies(studio: TextFolder) -> tuple[Supply, ...]:
-    placed = read_yaml_file(studio, "shelf/supplies.yaml") if studio.has("shelf/supplies.yaml") else None
-    return read_supplies(placed, studio.findings) if placed else ()
+    file = "shelf/supplies.yaml"
+    supplies, found = _supplies_of(studio.text(file) if studio.has(file) else None, file)
+    studio.findings.extend(found)
+    return supplies
+
+
+@remembered(8)
+def _supplies_of(text: str | None, file: str) -> tuple[tuple[Supply, ...], tuple[Finding, ...]]:
+    findings: list[Finding] = []
+    placed = None if text is None else read_yaml(text, file, findings)
+    return read_supplies(placed, findings) if placed else (), tuple(findings)
 
 
 def _inventory(studio: TextFolder) -> tuple[InventoryEntry, ...]:
-    placed = read_yaml_file(studio, "inventory.yaml") if studio.has("inventory.yaml") else None
-    return read_inventory(placed, studio.findings) if placed else ()
+    file = "inventory.yaml"
+    inventory, found = _inventory_of(studio.text(file) if studio.has(file) else None, file)
+    studio.findings.extend(found)
+    return inventory
+
+
+@remembered(8)
+def _inventory_of(text: str | None, file: str) -> tuple[tuple[InventoryEntry, ...], tuple[Finding, ...]]:
+    findings: list[Finding] = []
+    placed = None if text is None else read_yaml(text, file, findings)
+    return read_inventory(placed, findings) if placed else (), tuple(findings)
 
 
 def _recipes(studio: TextFolder, files: tuple[str, ...], drawn_on: DrawnOn) -> dict[str, Recipe]:

@@ -8,6 +8,8 @@ from builder.model.recipe.quantity import Mass
 from builder.model.recipe.recipe import AmountsAs, Recipe
 from builder.model.recipe.size import ContainersSize, Size, TotalSize
 from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.remembered import remembered
+from builder.model.seen_from import seen_from
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
 from builder.reckon.recipe.batches import reckon_batch
@@ -26,10 +28,16 @@ NOMINAL = "containers of a nominal batch"
 def reckon_classes(studio: Studio, classes: Iterable[StudioClass], *, on: date) -> tuple[ClassPlan, ...]:
     """Work out the sound classes of a studio: one sheet for each date to prepare, or one for a full class where there is none."""
     return tuple(
-        supply_class(studio, sheet)
+        sheet
         for studio_class in classes
-        for sheet in reckon_class(studio, studio_class, *dates_to_prepare(studio_class, on))
+        for sheet in _sheets(seen_from(studio, studio_class), studio_class, *dates_to_prepare(studio_class, on))
     )
+
+
+@remembered(128)
+def _sheets(seen: Studio, studio_class: StudioClass, *dates: ClassDate) -> tuple[ClassPlan, ...]:
+    """Work out a class by what it sees of its studio."""
+    return tuple(supply_class(seen, sheet) for sheet in reckon_class(seen, studio_class, *dates))
 
 
 def dates_to_prepare(studio_class: StudioClass, on: date) -> tuple[ClassDate, ...]:

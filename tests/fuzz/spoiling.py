@@ -26,15 +26,16 @@ def spoilt(seed: int, *, small: bool = False) -> tuple[Files, list[str]]:
     files, done = choose(chance, small=small), []
     for _ in range(chance.choice((1, 1, 1, 2, 2, 3, 5))):
         name = chance.choice(sorted(files))
-        how = chance.choices((_text, _bytes, _file, _layout, _more), (20, 2, 2, 1, 1))[0]
-        done.append(f"{how.__name__} {name}")
+        how = chance.choices((change_text, _bytes, _file, _layout, _more), (20, 2, 2, 1, 1))[0]
+        done.append(f"{how.__name__.strip('_')} {name}")
         how(files, name, chance)
         if not files:
             break
     return files, done
 
 
-def _text(files: dict[str, bytes], name: str, chance: Random) -> None:
+def change_text(files: dict[str, bytes], name: str, chance: Random) -> None:
+    """Change the text of one file, by what kind of text it is."""
     try:
         text = files[name].decode("utf-8")
     except UnicodeDecodeError:

@@ -6,10 +6,11 @@ finding with its reason. What is denied, asked or said about claims is none.
 
 import re
 from collections.abc import Iterator
+from dataclasses import replace
 
 from builder.check.batches import unite
 from builder.check.rule import STUDIO, rule_on
-from builder.check.teaching.statements import Said, Statement, statements_of
+from builder.check.teaching.statements import MOST_SAID, Said, Statement, statements_of
 from builder.model.finding import Finding, Weight, caution, stop
 from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
 from builder.model.remembered import remembered
@@ -19,6 +20,7 @@ from builder.model.teaching.word_pattern import PatternIndex, Words, any_in
 from builder.rules.basis import basis
 from builder.rules.clauses import Clause, clauses_of, stands
 
+Met = tuple[Claim, Clause, re.Match[str]]
 _QUOTED = re.compile(r"[\"\u201c\u201d\u201e][^\"\u201c\u201d\u201e]*[\"\u201c\u201d]")
 
 
@@ -38,8 +40,18 @@ def find_claims(studio: Studio) -> Iterator[Finding]:
     yield from unite(finding for finding in found if finding)
 
 
-def claims_in(statement: Statement, rules: ClaimRules) -> Iterator[tuple[Claim, Clause, re.Match[str]]]:
-    """Give each claim that a statement makes, whatever its weight, with where in it."""
+def claims_in(statement: Statement, rules: ClaimRules) -> tuple[Met, ...]:
+    """Give each claim that a statement makes, whatever its weight, with where in it. What has been said before is not looked through
+    again."""
+    return _claims_in(statement.alone, rules)
+
+
+@remembered(MOST_SAID, Statement)
+def _claims_in(alone: Statement, rules: ClaimRules) -> tuple[Met, ...]:
+    return tuple(_look(replace(alone), rules))  # a copy: what it knows of its words is not kept
+
+
+def _look(statement: Statement, rules: ClaimRules) -> Iterator[Met]:
     if statement.said is Said.TOOL or statement.sentence.is_question:
         return
     possible = _index(rules).possible(statement.words)

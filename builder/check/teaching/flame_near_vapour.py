@@ -18,6 +18,7 @@ from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Name, Place
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.recipe import Recipe
+from builder.model.remembered import remembered
 from builder.model.studio import Studio
 from builder.model.subject import WholeClass
 from builder.model.teaching.flame_words import BURNS, PUT_OUT, SpokenOf
@@ -54,11 +55,10 @@ def find_flames_near_vapour(studio: Studio) -> Iterator[Finding]:
 
 
 def _in_part(part: Part, recipe: Recipe, class_key: str, studio: Studio) -> Iterator[Finding]:
-    sentences = [sentence for step in part.steps for sentence in step.sentences]
-    burning = [(number, place) for number, one in enumerate(sentences) if (place := _spoken_of(one, studio.flame_words[BURNS]))]
+    burning = _spoken_of_in(part, studio.flame_words[BURNS])
     if not burning:
         return
-    out = [number for number, one in enumerate(sentences) if _spoken_of(one, studio.flame_words[PUT_OUT])]
+    out = [number for number, _ in _spoken_of_in(part, studio.flame_words[PUT_OUT])]
     for vapour in _vapours(part, recipe, studio):
         flash = vapour.card.figure("flash point")
         lit = next((place for number, place in burning if not any(number <= one <= vapour.at for one in out)), None)
@@ -105,6 +105,13 @@ def _cards(name: Name, recipe: Recipe, studio: Studio) -> tuple[Ingredient, ...]
         case meant:
             return options_of(recipe, meant, studio)
     return tuple(studio.ingredients[key] for key in named if key in studio.ingredients)
+
+
+@remembered(1024)
+def _spoken_of_in(part: Part, words: SpokenOf) -> tuple[tuple[int, Place], ...]:
+    """Give the numbers of the sentences in the steps of a part that speak of something, and where."""
+    sentences = [sentence for step in part.steps for sentence in step.sentences]
+    return tuple((number, place) for number, one in enumerate(sentences) if (place := _spoken_of(one, words)))
 
 
 def _spoken_of(sentence: Sentence, words: SpokenOf) -> Place | None:

@@ -4,7 +4,7 @@ Lessons with the passages that they take in, classes, recipes and pages. Each se
 """
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 from functools import cached_property
 
@@ -24,6 +24,9 @@ from builder.rules.part_recipe import recipe_about
 _CARBONATES = ("sodium bicarbonate", "sodium carbonate")
 
 _OF_ANIMALS = ("honey", "beeswax", "lanolin", "goat milk", "cow milk", "silk", "tallow", "lard", "wool", "carmine", "shellac")
+
+# So many sentences are known with what was found in them: those of a studio of some hundred classes.
+MOST_SAID = 32_768
 
 
 class Said(StrEnum):
@@ -51,6 +54,11 @@ class Statement:
     holds: frozenset[str] = frozenset()
     youngest: int | None = None
     about: frozenset[Subject] = frozenset()
+
+    @property
+    def alone(self) -> "Statement":
+        """Give all by which it is judged: what it says and amid what, without where that stands and what it is about."""
+        return replace(self, sentence=Sentence(self.sentence.words), about=frozenset())
 
     @cached_property
     def words(self) -> Words:

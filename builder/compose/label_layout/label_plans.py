@@ -30,6 +30,8 @@ from builder.model.recipe.filling import Filling
 from builder.model.recipe.quantity import Length
 from builder.model.recipe.recipe import Recipe
 from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.remembered import remembered
+from builder.model.seen_from import seen_from
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.model.teaching.jar import Jar
@@ -63,13 +65,23 @@ def label_fits(studio: Studio, sheets: Iterable[ClassPlan]) -> list[LabelFit]:
     fits = []
     for sheet in (one for one in sheets if stock_is_known(studio, one)):
         begun = sheet.date is None
-        for plan in plan_labels(studio, sheet):
+        for plan in labels_planned(studio, sheet):
             fit = _fit(studio, sheet, plan)
             if not begun and sheet.date and plan.laid_out:
                 stock, begun = plan.laid_out.stock, True
                 fit = replace(fit, starts=Start(sheet.date.first_label, stock.name, stock.positions, sheet.date.at("first label")))
             fits.append(fit)
     return fits
+
+
+def labels_planned(studio: Studio, plan: ClassPlan) -> tuple[LabelPlan, ...]:
+    """Give the labels of one date, planned once for all that ask for them."""
+    return _planned(seen_from(studio, plan.studio_class), plan)
+
+
+@remembered(128)
+def _planned(seen: Studio, plan: ClassPlan) -> tuple[LabelPlan, ...]:
+    return tuple(plan_labels(seen, plan))
 
 
 def plan_labels(studio: Studio, plan: ClassPlan) -> Iterator[LabelPlan]:

@@ -43,6 +43,11 @@ class Stems:
 
     any_of: tuple[str, ...]
 
+    @cached_property
+    def begin_words(self) -> bool:
+        """Say whether each is the plain beginning of a word: a phrase begins with a word, so that it stands where one begins."""
+        return all(map(_BEGINNING.fullmatch, self.any_of))
+
     def __reduce__(self) -> tuple[Callable[..., Stems], tuple[tuple[str, ...]]]:
         """Give what it is made of, so that it is the same one in every process."""
         return stems_of, (self.any_of,)
@@ -76,8 +81,9 @@ class Words:
         """Say whether one of some stems stands in it."""
         known = self.known.get(stems)
         if known is None:
-            small = self.small
-            known = self.known[stems] = any(stem in small for stem in stems.any_of)
+            begins = stems.begin_words
+            found = not self.beginnings.isdisjoint(stems.any_of) if begins else any(stem in self.small for stem in stems.any_of)
+            known = self.known[stems] = found
         return known
 
 
@@ -117,8 +123,7 @@ class PatternIndex:
         self._always: list[tuple[int, WordPattern]] = []
         for number, patterns in enumerate(rows):
             for pattern in patterns:
-                # A phrase begins with a word, so its stem is the beginning of one; a stem with other signs in it is left to the search.
-                certain = [stems for stems in pattern.needs if all(map(_BEGINNING.fullmatch, stems.any_of))]
+                certain = [stems for stems in pattern.needs if stems.begin_words]
                 rarest = min(certain, key=lambda stems: len(stems.any_of), default=None)
                 (self._always if rarest is None else self._by_stems.setdefault(rarest, [])).append((number, pattern))
         for stems in self._by_stems:

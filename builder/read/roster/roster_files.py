@@ -3,8 +3,9 @@
 import csv
 import io
 
-from builder.model.finding import stop
+from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
+from builder.model.remembered import remembered
 from builder.model.roster.roster import ROSTER_TABLE, ROSTER_WORKBOOK, Roster
 from builder.read.notebook.table import NotebookError, Table
 from builder.read.roster.rosters import read_roster
@@ -26,7 +27,17 @@ def read_roster_file(studio: TextFolder, folder: str, locale: str) -> Roster | N
         text, name = studio.text(table, is_table=True), table
     else:
         text, name = (_text_of_workbook(studio, workbook) if studio.has(workbook) else None), workbook
-    return None if text is None else read_roster(text, name, locale, studio.findings)
+    if text is None:
+        return None
+    roster, found = _roster_of(text, name, locale)
+    studio.findings.extend(found)
+    return roster
+
+
+@remembered(256)
+def _roster_of(text: str, file: str, locale: str) -> tuple[Roster | None, tuple[Finding, ...]]:
+    findings: list[Finding] = []
+    return read_roster(text, file, locale, findings), tuple(findings)
 
 
 def _text_of_workbook(studio: TextFolder, name: str) -> str | None:

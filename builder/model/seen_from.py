@@ -1,0 +1,60 @@
+"""A studio as one class sees it, so that what is worked out for the class is known until something changes that it sees.
+
+Decided: whatever is remembered of a class is handed this and never the whole studio. Why: what it depends on is what it was handed, and no
+list that somebody has to keep.
+"""
+
+from collections import deque
+from collections.abc import Mapping
+from dataclasses import fields, replace
+from operator import attrgetter
+
+from builder.model.dates.studio_class import StudioClass
+from builder.model.library import Unread
+from builder.model.studio import Studio
+
+# What changes most often stands first, so that two that differ are soon told apart.
+_FIRST = ("classes", "recipes", "rosters", "profile")
+_PARTS = tuple(attrgetter(name) for name in (*_FIRST, *(one.name for one in fields(Studio) if one.name not in _FIRST)))
+_known: deque[Studio] = deque(maxlen=128)
+_NOTHING_UNREAD = Unread()
+
+
+def seen_from(studio: Studio, studio_class: StudioClass) -> Studio:
+    """Give what a class sees of its studio: all but pages, pictures, other rosters, what was published, and classes that make nothing of
+    what it makes. It is the same value as before where each part is the same value as before.
+    """
+    made = set(studio_class.recipe_keys)
+    seen = replace(
+        studio,
+        classes={key: one for key, one in studio.classes.items() if key == studio_class.key or made & set(one.recipe_keys)},
+        rosters={key: one for key, one in studio.rosters.items() if key == studio_class.key},
+        pages={},
+        pictures={},
+        other_files=frozenset(),
+        published=(),
+        told={},
+        unread=_NOTHING_UNREAD,
+    )
+    before = next((one for one in reversed(_known) if _is_same(one, seen)), None)
+    if before is None:
+        _known.append(seen)
+    return before or seen
+
+
+def _is_same(one: Studio, other: Studio) -> bool:
+    return all(_are_same(part(one), part(other)) for part in _PARTS)
+
+
+def _are_same(one: object, other: object) -> bool:
+    if one is other:
+        return True
+    if isinstance(one, Mapping) and isinstance(other, Mapping):
+        return list(one) == list(other) and all(map(_is_identical, one.values(), other.values()))
+    if isinstance(one, tuple) and isinstance(other, tuple):
+        return len(one) == len(other) and all(map(_is_identical, one, other))
+    return isinstance(one, frozenset | Unread) and one == other
+
+
+def _is_identical(one: object, other: object) -> bool:
+    return one is other
