@@ -69,7 +69,8 @@ def parser_of_all() -> argparse.ArgumentParser:
     parser.add_argument("--version", action=_Version, nargs=0, help="say which version this is")
     commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
     for add in (
-        _start, _add, _check, _preview, _publish, _label, _weigh, _plan, _shop, _list, _card, _explain, _reference, _editor, _completion,
+        _start, _add, _check, _preview, _publish, _label, _weigh, _plan, _shop, _list, _card, _explain, _guide, _reference, _editor,
+        _completion,
     ):  # fmt: skip
         add(commands)
     return parser
@@ -265,6 +266,18 @@ def _explain(commands: Any) -> None:
     parser.add_argument(
         "name", metavar="NAME", help="the name of a finding such as lye-too-much, a word such as superfat, a figure or an ingredient"
     )
+
+
+def _guide(commands: Any) -> None:
+    parser = _command(
+        commands,
+        "guide",
+        "print how a class comes from an idea to its labels, with worked examples, or write it as web pages with pictures",
+        "stillroom guide walk",
+    )
+    parser.add_argument("name", nargs="?", metavar="NAME", help="a page; without it, the list of all")
+    parser.add_argument("--to", type=Path, metavar="FOLDER", help="write all pages as HTML into this folder, with their pictures")
+    parser.add_argument("--files", type=Path, metavar="FOLDER", help="write the studio that the page shows into this new folder")
 
 
 def _reference(commands: Any) -> None:

@@ -82,6 +82,12 @@ def _card(options: argparse.Namespace) -> int:
     return card(options)
 
 
+def _guide(options: argparse.Namespace) -> int:
+    from builder.tasks.guide import guide
+
+    return guide(options)
+
+
 def _reference(options: argparse.Namespace) -> int:
     from builder.tasks.look_up import print_reference
 
@@ -113,6 +119,7 @@ RUN: Mapping[str, Callable[[argparse.Namespace], int]] = {
     "plan": _plan,
     "shop": _shop,
     "card": _card,
+    "guide": _guide,
     "reference": _reference,
     "explain": _explain,
     "list": _list,

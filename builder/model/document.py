@@ -43,9 +43,19 @@ class CopiedFile:
 
 
 @dataclass(frozen=True)
+class MadeFile:
+    """A file that is whole already: its place in the output, and its bytes."""
+
+    folder: Folder
+    path: str
+    content: bytes
+
+
+@dataclass(frozen=True)
 class Publication:
     """Everything that one run writes; `drawn` are the pictures that stand for pages where somebody passes them on."""
 
     documents: tuple[Document, ...]
     files: tuple[CopiedFile, ...]
     drawn: tuple[SharingPicture, ...] = ()
+    made: tuple[MadeFile, ...] = ()

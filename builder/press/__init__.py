@@ -13,7 +13,7 @@ from builder.press.fonts import only_our_fonts
 from builder.press.kept import Kept, engine_sum
 from builder.press.weight import refuse_heavy_pages
 
-__all__ = ["PressOutcome", "missing_pdf_engine", "press_one", "press_publication", "press_to_folder"]
+__all__ = ["PressOutcome", "missing_pdf_engine", "press_one", "press_publication", "press_some", "press_to_folder"]
 
 
 @dataclass(frozen=True)
@@ -51,6 +51,8 @@ def press_publication(
             progress(document.title)
         for copied in publication.files:
             copy_file(building.folder, copied, origins[copied.origin])
+        for made_file in publication.made:
+            write_document(building.folder, made_file, made_file.content)
         refuse_heavy_pages(building.folder)
         for drawn in publication.drawn:
             write_picture(building.folder, drawn)
@@ -70,13 +72,19 @@ def missing_pdf_engine() -> str | None:
 
 def press_one(document: Document, studio_folder: Path, layout_folders: tuple[Path, ...]) -> bytes:
     """Make one sheet as a PDF and write nothing. Raises OSError where this machine has no PDF engine."""
+    return press_some((document,), studio_folder, layout_folders)[0]
+
+
+def press_some(documents: Sequence[Document], studio_folder: Path, layout_folders: tuple[Path, ...]) -> list[bytes]:
+    """Make a few sheets as PDFs, in their order, and write nothing. Raises OSError where this machine has no PDF engine."""
     from builder.press.sheets import Engine, missing_engine
 
     with TemporaryDirectory(prefix="fonts-") as scratch, only_our_fonts(Path(scratch)):
         missing = missing_engine()
         if missing is not None:
             raise OSError(missing)
-        return Engine(studio_folder, layout_folders).press(document).pdf
+        engine = Engine(studio_folder, layout_folders)
+        return [engine.press(document).pdf for document in documents]
 
 
 def press_to_folder(documents: Sequence[Document], *, studio_folder: Path, layout_folders: tuple[Path, ...], to: Path) -> list[Path]:

@@ -4,14 +4,14 @@ import shutil
 from collections.abc import Iterable
 from pathlib import Path
 
-from builder.model.document import CopiedFile, Document, Folder
+from builder.model.document import CopiedFile, Document, Folder, MadeFile
 from builder.model.sharing import SharingPicture
 from builder.pictures import draw_sharing, picture_at
 from builder.press.fonts import font_file
 
 
-def write_document(building: Path, document: Document, content: str | bytes) -> None:
-    """Write one finished document below the folder that is being built."""
+def write_document(building: Path, document: Document | MadeFile, content: str | bytes) -> None:
+    """Write one finished document or file below the folder that is being built."""
     target = _inside(building, Path(document.folder, document.path))
     target.parent.mkdir(parents=True, exist_ok=True)
     if isinstance(content, str):

@@ -7,6 +7,6 @@ A page is Markdown, which a terminal shows as it is and which becomes HTML. Noth
 from builder.reference.explanations import Explanation, explain, finding_names
 from builder.reference.page import Page
 from builder.reference.pages import find_page, pages
-from builder.reference.publication import reference_publication
+from builder.reference.publication import reference_publication, text_publication
 
-__all__ = ["Explanation", "Page", "explain", "find_page", "finding_names", "pages", "reference_publication"]
+__all__ = ["Explanation", "Page", "explain", "find_page", "finding_names", "pages", "reference_publication", "text_publication"]

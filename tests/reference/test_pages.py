@@ -23,8 +23,8 @@ from tests.test_readme import README, lay_out
 PAGES = {page.key: page for page in pages()}
 TOLD = "\n".join(PAGES[key].text for key in TOPICS)
 COMMANDS = (
-    "start", "add", "check", "preview", "publish", "label", "weigh", "plan", "shop", "list", "card", "explain", "reference", "editor",
-    "completion",
+    "start", "add", "check", "preview", "publish", "label", "weigh", "plan", "shop", "list", "card", "explain", "guide", "reference",
+    "editor", "completion",
 )  # fmt: skip
 THINGS = ("recipe", "class", "date", "card", "container", "language")
 
