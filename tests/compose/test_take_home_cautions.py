@@ -24,6 +24,7 @@ from tests.published import EXAMPLE
 
 LYE, RAW, HOT, FAT = "Lye burns", "Fresh soap still burns", "Hot water and hot phases scald", "Hot fat and wax burn and catch fire"
 BLADE, SCENT, DUST = "The blender cuts and spatters", "Neat scent oils burn and poison", "Dust harms lungs and eyes"
+FLAME = "Vapour catches fire"
 MET = {
     "kitchen-garden-bar": {
         "Make the lye": {LYE},
@@ -52,7 +53,13 @@ MET = {
         "Thin, preserve, scent": {RAW, HOT, SCENT},
     },
     "mint-tin-lip-balm": {"Melt the balm": {FAT}, "Flavor and pour": {FAT, SCENT}, "Label and tidy": {FAT}},
-    "meadow-lotion": {"Heat and hold": {FAT}, "Blend": {FAT, BLADE}, "Preserve": {FAT}, "Your own bottle": {SCENT, DUST}},
+    "meadow-lotion": {
+        "Clean hands, clean tools": {FLAME},
+        "Heat and hold": {FAT},
+        "Blend": {FAT, BLADE},
+        "Preserve": {FAT},
+        "Your own bottle": {SCENT, DUST},
+    },
     "winter-hand-cream": {"Make the cream": {FAT, BLADE}},
     "window-bar": {"Melt the base at home": {HOT}, "Pour your bars": {HOT}, "Wet the color": {DUST, SCENT}},
 }

@@ -15,7 +15,7 @@ from builder.compose.formula.heat_words import heat_lines
 from builder.compose.formula.ph_words import ph_words
 from builder.compose.frames import frame, with_data
 from builder.compose.home.home_table import home_table
-from builder.compose.home.home_times import home_times
+from builder.compose.home.home_times import cured, home_times
 from builder.compose.home.letters import letter_of
 from builder.compose.home.record import view_record
 from builder.compose.label.label_words import ingredient_text, net_contents, variant_name
@@ -92,7 +92,8 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         purities=home_purities(sheet),
         heat=heat_lines(sheet),
         flow=compose_flow(studio, sources, writer, (sheet,), in_brief=sheet.grams.lye is not None, short_again=True),
-        times=home_times(parts),
+        times=home_times(parts, sheet),
+        cured=cured(sheet),
         danger=_danger(studio, sheet),
         storage=sheet.recipe.storage,
         keeps=sheet.recipe.keeps,

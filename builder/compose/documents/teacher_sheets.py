@@ -14,6 +14,7 @@ from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
 from builder.compose.for_staff.clock import clock_group
 from builder.compose.for_staff.met_in_class import met_after_class, met_in_class
+from builder.compose.for_staff.ready import ready_lines
 from builder.compose.for_staff.weighings import view_pots
 from builder.compose.frames import frame
 from builder.compose.home.letters import letter_of
@@ -78,6 +79,7 @@ def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> C
         facts=_facts(plan),
         calls=whole.calls,
         clock=tuple(clock),
+        ready=ready_lines(plan, edition.locale),
         running=view_running(edition.studio, plan),
         beside=_beside(plan),
         allergies=say("Allergies and choices of each person stand on the roster.") if plan.has_roster else "",

@@ -24,7 +24,7 @@ def _freed(freed: Dissolving) -> str:
 
 
 def _cools(one: CoolsTo) -> str:
-    ends, time = temperature(Temperature(one.in_air.ends)), _between(one.in_air)
+    ends, time = temperature(Temperature(one.in_air.ends)), between(one.in_air)
     if one.what == "lye":
         return say(
             "Until the lye is down at {ends} it takes, in the open, {time}, by vessel, lid and draught; standing in cold water and "
@@ -40,7 +40,7 @@ def _cools(one: CoolsTo) -> str:
     )
 
 
-def _between(cooling: Cooling) -> str:
+def between(cooling: Cooling) -> str:
     """Give both ends, the lower rounded down and the upper rounded up."""
     least, most = _round(cooling.least, up=False), _round(cooling.most, up=True)
     if not least:

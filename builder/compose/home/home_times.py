@@ -1,18 +1,29 @@
-"""How long a recipe takes at home, in words: the work and the waits of each day on which something is done."""
+"""How long a recipe takes at home, in words: the work and the waits of each day on which something is done, what cools, and the cure."""
 
 from collections.abc import Sequence
 from itertools import groupby
 
+from builder.compose.formula.heat_words import between
 from builder.compose.recipe.wording import duration
 from builder.compose.teaching.staff_words import days_later
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.teaching.lesson import Part, Who
 from builder.words.say import say
 
 
-def home_times(parts: Sequence[Part]) -> tuple[str, ...]:
-    """Say how long the work takes on each day, and apart from it how long one waits."""
-    days = groupby(parts, key=lambda part: part.days_later)
-    return tuple(_of_day(tuple(mine)) for _, mine in days)
+def home_times(parts: Sequence[Part], batch: WorkedBatch) -> tuple[str, ...]:
+    """Say how long the work takes on each day, apart from it how long one waits and how long lye cools, and when soap has cured."""
+    days = [tuple(mine) for _, mine in groupby(parts, key=lambda part: part.days_later)]
+    cools = [say("Until the lye has cooled: {time}.", time=between(one.in_air)) for one in batch.cools if one.what == "lye"]
+    return (*map(_of_day, days[:1]), *cools, *map(_of_day, days[1:]), *cured(batch))
+
+
+def cured(batch: WorkedBatch) -> tuple[str, ...]:
+    """Say after how long bars have cured; nothing of what does not cure, or where the recipe does not say how long."""
+    cure = batch.recipe.cure
+    if cure is None or not batch.cures:
+        return ()
+    return (say("{time} later, after the cure: ready, once it has passed its check.", time=cure.time),)
 
 
 def _of_day(parts: Sequence[Part]) -> str:

@@ -17,9 +17,9 @@ def view_record(batch: WorkedBatch) -> RecordView:
     else:
         fields += [(say("Hottest, coolest"), "°C / °F"), (say("Poured at"), "°C / °F")]
     if cures and batch.recipe.cure is not None:
-        fields.append((say("Ready on"), say("made on and {time}", time=batch.recipe.cure.time)))
+        fields.append((say("Ready on"), say("made on + {time}, the cure", time=batch.recipe.cure.time)))
     elif cures:
-        fields.append((say("Ready on"), say("made on and the time of the cure")))
+        fields.append((say("Ready on"), say("made on + the time of the cure")))
     if batch.grams.lye is not None:
         fields.append((say("pH of the lather"), say("says nothing of free lye")))
     elif ph_words(batch):

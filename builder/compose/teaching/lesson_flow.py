@@ -21,10 +21,13 @@ from builder.model.studio import Studio
 from builder.model.teaching.caution import CautionText
 from builder.model.teaching.lesson import Block, CautionHere, Mention, Part, Piece, Prose, Step, Steps
 from builder.rules.hands.told import handled_mentions
+from builder.rules.hands.written import writes_down
 from builder.rules.hazard import HEAT, cold_parts, hazards_of
 from builder.words.say import message, say
 
 OF_LYE = (Hazard.CAUSTIC, Hazard.RAW_SOAP)
+# A line to write on, at the end of a step that has something written down.
+WRITE_HERE = ' <span class="write-here"></span>'
 # The last line of many cautions; each part of a document says it once.
 RULES_FIRST = message("Local rules and the supplier's safety data sheet come first.")
 
@@ -139,7 +142,7 @@ class _Flow:
                 yield self._numbered(run)
                 run = []
             yield from cautions
-            run.append(self.writer.fill(step.pieces, batch))
+            run.append(self.writer.fill(step.pieces, batch) + (WRITE_HERE if writes_down(step) else ""))
         yield self._numbered(run)
 
     def _numbered(self, run: Sequence[str]) -> StepRun:

@@ -89,7 +89,10 @@ class StaffProduct:
 
 @dataclass(frozen=True)
 class TeacherView:
-    """The teacher's sheet of one date; `marks` are the drawings of what is made, as HTML, `beside` names the other documents."""
+    """The teacher's sheet of one date; `marks` are the drawings of what is made, as HTML, `beside` names the other documents.
+
+    `ready` says when soap that is made has cured.
+    """
 
     frame: Frame
     title: str
@@ -97,6 +100,7 @@ class TeacherView:
     facts: tuple[Fact, ...]
     calls: tuple[Call, ...]
     clock: tuple[ClockGroup, ...]
+    ready: tuple[str, ...]
     running: RunningView
     beside: str
     allergies: str

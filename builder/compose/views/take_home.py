@@ -84,7 +84,7 @@ class TakeHomeView:
 
     `danger` is the gravest caution of all. `first_aid` and `bench_html`, the bench from above, are for lye, empty without it.
     `label_open` says what is in it where no list can be printed yet. `cost` is what the batch costs, empty unless the studio asks for it.
-    `mark_html` is the drawing of the recipe.
+    `times` say how long it takes, `cured` when soap is ready, which is the last of them. `mark_html` is the drawing of the recipe.
     """
 
     frame: Frame
@@ -105,6 +105,7 @@ class TakeHomeView:
     heat: tuple[str, ...]
     flow: LessonFlow
     times: tuple[str, ...]
+    cured: tuple[str, ...]
     danger: CautionView | None
     storage: str
     keeps: str

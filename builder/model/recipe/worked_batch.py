@@ -48,6 +48,11 @@ class WorkedBatch:
     dissolving: Dissolving | None = None
     cools: tuple[CoolsTo, ...] = ()
 
+    @property
+    def cures(self) -> bool:
+        """Say whether it is soap that cures for a time that its recipe gives."""
+        return self.grams.lye is not None and not self.product.cooked and self.recipe.cure is not None
+
     def cards_in(self, cards: Mapping[str, Ingredient]) -> tuple[Ingredient, ...]:
         """Give every card of it, and of what its students may choose; `cards` are the studio's."""
         chosen = (cards[option.key] for choice in self.recipe.choices for option in choice.options if option is not None)

@@ -1,0 +1,20 @@
+"""When the soap of a date has cured, in words: the day of the class and the time of the cure."""
+
+from builder.compose.dates.dates import long_date
+from builder.model.teaching.class_plan import ClassPlan
+from builder.rules.durability import durability_in
+from builder.words.say import say
+
+
+def ready_lines(plan: ClassPlan, locale: str) -> tuple[str, ...]:
+    """Give a line for each soap of a date that cures, with the day worked out where there is one; nothing where no recipe says how long."""
+    recipes = (made.batch.recipe for made in plan.made if made.batch.cures)
+    return tuple(_line(plan, recipe.name, recipe.cure.time, locale) for recipe in recipes if recipe.cure is not None)
+
+
+def _line(plan: ClassPlan, recipe: str, time: str, locale: str) -> str:
+    length = durability_in(time)
+    if plan.date is None or length is None:
+        return say("{recipe}: ready {time} after the class, once it has passed its check.", recipe=recipe, time=time)
+    day = long_date(length.after(plan.date.on.date()), locale)
+    return say("{recipe}, made today: ready on {day}, after {time}, once it has passed its check.", recipe=recipe, day=day, time=time)
