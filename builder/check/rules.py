@@ -91,6 +91,7 @@ from builder.check.roster.roster_choices import find_roster_choices_unknown
 from builder.check.roster.roster_people import find_roster_people_out_of_place
 from builder.check.roster.roster_short import find_rosters_too_short
 from builder.check.rule import Found, Needs, P, Rule
+from builder.check.supplies.caution_texts import find_weakened_cautions
 from builder.check.supplies.inventory_counted_ahead import find_counts_ahead
 from builder.check.supplies.inventory_twice import find_stock_twice
 from builder.check.supplies.inventory_unknown import find_unknown_stock
@@ -231,6 +232,7 @@ RULES: tuple[Rule[Any], ...] = (
     find_rosters_too_short,
     find_allergies_met,
     # supplies
+    find_weakened_cautions,
     find_unknown_supplies,
     find_supplies_twice,
     find_supplies_without_weight,

@@ -7,6 +7,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, fields, replace
 from functools import lru_cache, partial
 from pathlib import Path, PurePosixPath
+from types import MappingProxyType
 from typing import Any, TypeVar
 
 from builder.cache import find, keep, sum_of, sum_of_files, with_code
@@ -145,7 +146,8 @@ def _drawn_on(shipped: _Shipped, studio: TextFolder) -> DrawnOn:
         oils={fold(one.oil): one.oil for one in shipped.shelf.constituents},
         unread_sources=shipped.known.unread_sources | frozenset(unread["sources"]),
     )
-    own, theirs = _read_shelf(studio, "shelf/", known, shipped.rulebook.constants), shipped.shelf
+    theirs = shipped.shelf
+    own = _read_shelf(studio, "shelf/", known, shipped.rulebook.constants, theirs.cautions)
     cards = index_ingredients(theirs.cards, own.cards, studio.findings)
     library = Library(
         **fields_of(Rulebook, shipped.rulebook) | {"languages": languages},
@@ -235,8 +237,10 @@ def _read_shipped(folder: Path) -> _Shipped:
     return _Shipped(known, rulebook, _read_shelf(content, "", known, constants), tuple(findings))
 
 
-def _read_shelf(folder: TextFolder, at: str, known: Known, constants: Mapping[str, Figure]) -> _Shelf:
-    """Read what both the stock and a studio's shelf may hold; `at` is where in the folder it lies."""
+def _read_shelf(
+    folder: TextFolder, at: str, known: Known, constants: Mapping[str, Figure], shipped: Mapping[str, CautionText] = MappingProxyType({})
+) -> _Shelf:
+    """Read what both the stock and a studio's shelf may hold; `at` is where in the folder it lies, `shipped` the cautions that ship."""
     findings = folder.findings
     unread: dict[str, set[str]] = {kind: set() for kind in _KINDS}
     read_words = partial(read_allergy_words, known=known, findings=findings)
@@ -246,7 +250,7 @@ def _read_shelf(folder: TextFolder, at: str, known: Known, constants: Mapping[st
     containers = _one(folder, f"{at}containers.yaml", lambda placed: read_containers(placed, known, findings), unread["containers"])
     stocks = _one(folder, f"{at}label_sheets.yaml", lambda placed: read_label_sheets(placed, findings), unread["label_sheets"])
     words = _one(folder, f"{at}allergy_words.yaml", read_words, set())
-    texts = _each(folder, f"{at}cautions", lambda placed: read_caution(placed, known, findings), unread["cautions"])
+    texts = _each(folder, f"{at}cautions", lambda placed: read_caution(placed, known, findings, shipped), unread["cautions"])
     return _Shelf(
         containers=containers,
         label_sheets=stocks,

@@ -67,7 +67,9 @@ STUDIO_FILES = (
     StudioFile("containers.yaml", "shelf/containers.yaml", "Bottles, jars, tins and moulds.", BY_NAME, (ContainerShape,)),
     StudioFile("products.yaml", "shelf/products.yaml", "Kinds of product that we do not have.", BY_NAME, (OwnProductShape,)),
     StudioFile("label_sheets.yaml", "shelf/label_sheets.yaml", "Sheets of labels that we do not have.", BY_NAME, (LabelSheetShape,)),
-    StudioFile("caution.yaml", "shelf/cautions/NAME.yaml", "One caution: your own, or yours in place of ours.", ONE, (CautionShape,)),
+    StudioFile(
+        "caution.yaml", "shelf/cautions/NAME.yaml", "One caution: your own, or what you say otherwise in one of ours.", ONE, (CautionShape,)
+    ),
     StudioFile("passage.md", "shelf/passages/NAME.md", "The lines between hyphens above a passage.", ONE, (PassageHeadShape,)),
     StudioFile(
         "allergy_words.yaml", "shelf/allergy_words.yaml", "What people write of allergies and what it means.", BY_NAME, (AllergyWordsShape,)

@@ -1,16 +1,18 @@
 """A caution text that sheets print before the step it belongs to."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 
-from builder.model.place import NOWHERE, Place
+from builder.model.place import Placed
 
 
-@dataclass(frozen=True)
-class CautionText:
+@dataclass(frozen=True, kw_only=True)
+class CautionText(Placed):
     """Signal word, hazard, consequence, how to avoid it, and what to do if it happens. `key` is its file's name.
 
     `in_brief` is what to do for where the whole of it stands on the same sheet; empty where that is never shortened. `again` is hazard,
     consequence and how to avoid it in a breath, for a later part of a home sheet whose earlier part has said all; empty for always all.
+    `written` is what stands in its file, with what it has of the one of ours that it is in place of, which is `in_place_of`.
     """
 
     key: str
@@ -23,4 +25,5 @@ class CautionText:
     reviewed: str
     in_brief: str = ""
     again: str = ""
-    place: Place = field(default=NOWHERE, compare=False)
+    written: Mapping[str, object] = field(default_factory=dict, compare=False, repr=False)
+    in_place_of: "CautionText | None" = None

@@ -234,7 +234,7 @@ class RegionShape(Shape):
 
 
 class CautionShape(Shape):
-    """One file of `cautions/`."""
+    """One file of `cautions/`. In one that has the name of a file of ours, what is left out is as ours has it."""
 
     name: Text = needed("name", "Hot fat")
     """The name of the caution, which stands over it."""
