@@ -1,4 +1,8 @@
-"""Settings for all tests: property tests draw the same examples on every run; the example studio is published once for all processes."""
+"""Settings for all tests: property tests draw the same examples on every run; the example studio is published once for all processes.
+
+`--long` runs what is marked `long`, and over all there is: what the run without it leaves out, or looks at in a sample (`sample=True`).
+Together they run everything, as `.ci/run` does.
+"""
 
 import os
 from pathlib import Path
@@ -7,16 +11,31 @@ from tempfile import TemporaryDirectory
 import pytest
 from hypothesis import HealthCheck, settings
 
-from tests.published import SHARED
+from tests.published import LONG, SHARED
 from tests.settled import settle
 
 settings.register_profile("steady", derandomize=True, deadline=None, max_examples=60, suppress_health_check=[HealthCheck.too_slow])
 settings.load_profile("steady")
 
 
+def pytest_addoption(parser: pytest.Parser) -> None:
+    parser.addoption("--long", action="store_true", help="what takes long, over all there is: what is marked so, and nothing else")
+
+
+def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
+    """Leave out what the other of the two runs tries."""
+    marks = [item.get_closest_marker("long") for item in items]
+    wanted = [bool(mark) if config.option.long else not mark or bool(mark.kwargs.get("sample")) for mark in marks]
+    config.hook.pytest_deselected(items=[item for item, is_wanted in zip(items, wanted, strict=True) if not is_wanted])
+    items[:] = [item for item, is_wanted in zip(items, wanted, strict=True) if is_wanted]
+
+
 def pytest_configure(config: pytest.Config) -> None:
     """Make a folder that the processes of this run find by their environment, and settle what stays as it is."""
+    config.addinivalue_line("markers", "long(sample=False): runs with --long alone; with sample=True also without it, over less")
     settle()
+    if config.option.long:
+        os.environ[LONG] = "yes"
     if not hasattr(config, "workerinput"):
         folder = TemporaryDirectory(prefix="published-")
         os.environ[SHARED] = folder.name

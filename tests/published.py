@@ -1,4 +1,9 @@
-"""The example studio, published once for all the tests that read it back."""
+"""The example studio, published once for all the tests that read it back.
+
+Every document is composed and every page written, by the command itself. Of the sheets the default run presses one of each kind: the one
+with most to say of those whose text `gold/` keeps (`sample`); with `--long` all are pressed. `sheet_text` reads a sheet that was not
+pressed from what was composed for it, so that a test of what sheets say is one of all sheets in either run.
+"""
 
 import contextlib
 import fcntl
@@ -6,7 +11,11 @@ import io
 import json
 import os
 import pickle
-from dataclasses import dataclass
+import re
+from collections.abc import Callable, Iterable, Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass, replace
+from datetime import date
 from functools import cache
 from pathlib import Path
 from tempfile import TemporaryDirectory
@@ -18,8 +27,17 @@ import pypdfium2
 from bs4 import BeautifulSoup
 
 from builder import cli, pipeline
+from builder.compose import publication
+from builder.compose.document_table import DOCUMENTS
+from builder.compose.edition import Edition
+from builder.compose.templates import Templates
+from builder.library import LAYOUTS
+from builder.model.document import Document, Publication
+from tests.making import sure
+from tests.page_text import text_of
 
 EXAMPLE = Path(__file__).parent.parent / "site_example"
+GOLD = Path(__file__).parent / "gold"
 TODAY = "2027-01-02"
 
 
@@ -40,7 +58,47 @@ def run(*arguments: object) -> Run:
 
 
 SHARED = "PUBLISHED_FOR_TESTS"
+LONG = "PUBLISHED_AS_A_WHOLE"
 _OWN = TemporaryDirectory(prefix="published-")
+_compose = publication.compose_documents
+
+
+def kind_of(document: Document) -> str:
+    """Give the name of a document in the table of documents, which its path tells: of several paths that it may be, by the closest."""
+    paths = {path: kind.name for kind in DOCUMENTS for path in (kind.path, kind.public_path) if path}
+    found = [path for path in paths if re.fullmatch(re.sub(r"\\{\w+\\}", "[^/]+", re.escape(path)), document.path)]
+    return paths[max(found, key=len)]
+
+
+def sample(sheets: Iterable[Document]) -> list[Document]:
+    """Give one sheet of each kind: of those whose text is kept in `gold/`, or of all where none is, the one with most to say."""
+    longest: dict[str, tuple[bool, int]] = {}
+    chosen: dict[str, Document] = {}
+    for sheet in sheets:
+        kind, worth = kind_of(sheet), ((GOLD / f"{sheet.folder}/{sheet.path}.txt").exists(), len(sheet.html))
+        if worth > longest.get(kind, (False, 0)):
+            longest[kind], chosen[kind] = worth, sheet
+    return list(chosen.values())
+
+
+def _is_sheet(document: Document) -> bool:
+    return document.path.endswith(".pdf")
+
+
+@contextmanager
+def one_sheet_of_each_kind(note: Callable[[Document], object] = lambda _: None) -> Iterator[None]:
+    """Let a publication press a sample of its sheets, with `--long` all. `note` is given each sheet, pressed or not."""
+
+    def compose(*arguments: Any, **named: Any) -> Publication:
+        whole = _compose(*arguments, **named)
+        composed = [document for document in whole.documents if _is_sheet(document)]
+        for sheet in composed:
+            note(sheet)
+        pressed = {sheet.path for sheet in (composed if LONG in os.environ else sample(composed))}
+        return replace(whole, documents=tuple(one for one in whole.documents if not _is_sheet(one) or one.path in pressed))
+
+    with patch.object(publication, "compose_documents", compose):
+        yield
 
 
 @cache
@@ -48,10 +106,17 @@ def published() -> tuple[Path, Run]:
     """Publish the example studio and give its output folder and what the command said. The processes of one run of tests share it."""
     kept = Path(os.environ.get(SHARED, _OWN.name))
     said = kept / "said"
+
+    def note(sheet: Document) -> None:
+        file = kept / f"composed/{sheet.folder}/{sheet.path}"
+        file.parent.mkdir(parents=True, exist_ok=True)
+        file.write_text(sheet.html, encoding="utf-8")
+
     with (kept / "lock").open("w") as lock:
         fcntl.flock(lock, fcntl.LOCK_EX)
         if not said.exists():
-            said.write_bytes(pickle.dumps(run("publish", EXAMPLE, "--to", kept / "out", "--today", TODAY)))
+            with one_sheet_of_each_kind(note):
+                said.write_bytes(pickle.dumps(run("publish", EXAMPLE, "--to", kept / "out", "--today", TODAY)))
     return kept / "out", pickle.loads(said.read_bytes())
 
 
@@ -62,9 +127,22 @@ def pages() -> list[Path]:
 
 
 def pdfs() -> list[Path]:
-    """Give every PDF of the output."""
+    """Give every PDF of the output: with `--long` all sheets, without it one of each kind."""
     folder, _ = published()
     return sorted(folder.rglob("*.pdf"))
+
+
+def sheets() -> list[Path]:
+    """Give where each sheet lies or would lie, pressed or not."""
+    folder, _ = published()
+    composed = folder.parent / "composed"
+    return sorted(folder / path.relative_to(composed) for path in composed.rglob("*.pdf"))
+
+
+def composed_for(sheet: Path) -> Path:
+    """Give the HTML that a sheet is pressed from."""
+    folder, _ = published()
+    return folder.parent / "composed" / sheet.relative_to(folder)
 
 
 @cache
@@ -93,6 +171,11 @@ def pdf_text(path: Path) -> str:
     return " ".join(text for _, text in pdf_pages(path))
 
 
+def sheet_text(path: Path) -> str:
+    """Give the text of a sheet: of the PDF where it was pressed, else of what was composed for it."""
+    return pdf_text(path) if path.exists() else html_text(composed_for(path))
+
+
 def pdf_fonts(path: Path) -> set[str]:
     """Give the names of the fonts that a PDF holds, without the tag of the subset."""
     with pdfplumber.open(path) as pdf:
@@ -101,12 +184,25 @@ def pdf_fonts(path: Path) -> set[str]:
     return {name.partition("+")[2] for name in names}
 
 
+@cache
 def html_text(path: Path) -> str:
     """Give the text of an HTML file."""
-    return squeeze(soup(path).get_text(" "))
+    return squeeze(text_of(path.read_text(encoding="utf-8")))
 
 
 _checked = cache(pipeline.check)
+
+
+def example() -> pipeline.Outcome:
+    """Give the example studio, read, checked and worked out: once for a process."""
+    return _checked(EXAMPLE, on=date.fromisoformat(TODAY))
+
+
+@cache
+def edition() -> Edition:
+    """Give what the documents of the example are composed from."""
+    found = example()
+    return Edition(sure(found.studio), found.sheets, found.findings, Templates((LAYOUTS,)), date.fromisoformat(TODAY))
 
 
 @cache

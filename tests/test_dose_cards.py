@@ -5,25 +5,31 @@ from typing import Any
 
 import pdfplumber
 import pytest
+import yaml
 
-from tests.published import pdf_pages, pdf_text, published, weighed
+from tests.published import EXAMPLE, composed_for, pdf_pages, pdfs, published, sheet_text, soup, squeeze, weighed
 from tests.test_site_example import AT_BENCHES
 
 
-def with_choices() -> list[tuple[str, str, str]]:
-    return [(key, recipe, date) for key, recipe, date in AT_BENCHES if weighed(key, recipe, date)["product"]["choices in all"]]
+def has_choices(recipe: str) -> bool:
+    """Say whether students choose something in a recipe, as its file says."""
+    return "choices" in yaml.load((EXAMPLE / f"recipes/{recipe}.yaml").read_text(encoding="utf-8"), yaml.BaseLoader)
+
+
+WITH_CHOICES = [(key, recipe, date) for key, recipe, date in AT_BENCHES if has_choices(recipe)]
 
 
 def plain(number: Any) -> str:
     return f"{Decimal(str(number['value'])).normalize():f}"
 
 
-@pytest.mark.parametrize(("key", "recipe", "date"), with_choices())
+@pytest.mark.parametrize(("key", "recipe", "date"), WITH_CHOICES)
 def test_the_card_and_the_bench_card_show_the_most_of_each_option(key: str, recipe: str, date: str) -> None:
     folder, _ = published()
     batch = weighed(key, recipe, date)["product"]["batches"][0]["batch"]
-    (card,) = (text for _, text in pdf_pages(folder / "print" / key / date / "dose-cards.pdf") if batch["name"] in text)
-    bench = pdf_text(folder / "print" / key / date / "bench-cards.pdf")
+    composed = soup(composed_for(folder / "print" / key / date / "dose-cards.pdf"))
+    (card,) = (text for one in composed.select("article") if batch["name"] in (text := squeeze(one.get_text(" "))))
+    bench = sheet_text(folder / "print" / key / date / "bench-cards.pdf")
     for dose in batch["doses"]:
         for one in dose["each"]:
             about = "" if one["drops"] is None or one["drop"]["measured"] else "about "
@@ -35,15 +41,16 @@ def test_the_card_and_the_bench_card_show_the_most_of_each_option(key: str, reci
             assert f"{plain(dose['mixed']['grams'])} g in all" in card
 
 
-@pytest.mark.parametrize(("key", "date"), sorted({(key, date) for key, _, date in with_choices()}))
-def test_the_card_has_a_page_for_each_product_and_large_numbers(key: str, date: str) -> None:
-    folder, _ = published()
-    path = folder / "print" / key / date / "dose-cards.pdf"
-    products = [recipe for one, recipe, day in with_choices() if (one, day) == (key, date)]
-    assert len(pdf_pages(path)) == len(products)
-    with pdfplumber.open(path) as pdf:
-        sizes = [char["size"] for page in pdf.pages for char in page.chars if char["text"].strip()]
-    # Numbers at 34 pt, most of the rest at 18 pt or more; the smallest, in the foot, at 12 pt.
-    assert max(sizes) == pytest.approx(34, abs=0.5)
-    assert min(sizes) >= 11.5
-    assert sum(size >= 17.5 for size in sizes) > len(sizes) / 2
+@pytest.mark.long(sample=True)
+def test_the_card_has_a_page_for_each_product_and_large_numbers() -> None:
+    cards = [path for path in pdfs() if path.name == "dose-cards.pdf"]
+    assert cards
+    for path in cards:
+        products = [recipe for key, recipe, day in WITH_CHOICES if path.match(f"print/{key}/{day}/*")]
+        assert len(pdf_pages(path)) == len(products)
+        with pdfplumber.open(path) as pdf:
+            sizes = [char["size"] for page in pdf.pages for char in page.chars if char["text"].strip()]
+        # Numbers at 34 pt, most of the rest at 18 pt or more; the smallest, in the foot, at 12 pt.
+        assert max(sizes) == pytest.approx(34, abs=0.5)
+        assert min(sizes) >= 11.5
+        assert sum(size >= 17.5 for size in sizes) > len(sizes) / 2

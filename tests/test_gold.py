@@ -5,6 +5,8 @@ date of each class and the first home size of each recipe. To write them anew: `
 readers would.
 """
 
+import os
+import re
 import shutil
 from collections.abc import Iterable
 from pathlib import Path
@@ -12,7 +14,8 @@ from textwrap import fill
 
 import pytest
 
-from tests.published import EXAMPLE, pdf_pages, published, soup, squeeze
+from tests.page_text import text_of
+from tests.published import EXAMPLE, LONG, composed_for, pdf_pages, published, sheets, soup, squeeze
 
 GOLD = Path(__file__).parent / "gold"
 
@@ -21,12 +24,14 @@ def kept() -> list[Path]:
     """Give the documents that are kept, relative to the output."""
     folder, _ = published()
     pages = sorted(path for path in (folder / "site").rglob("*.html") if "take-home" not in path.name)
-    sheets = []
+    found: list[Path] = []
+    composed = sheets()
     for one in sorted(path for path in (folder / "print").iterdir() if path.is_dir() and path.name not in ("styles", "pictures")):
-        sheets += sorted(sorted(path for path in one.iterdir() if path.is_dir())[0].glob("*.pdf"))
-        sheets += first_of_each(one.glob("take-home-*.pdf"))
-    sheets += first_of_each((folder / "site" / "classes").glob("*take-home-*.pdf"))
-    return [path.relative_to(folder) for path in (*pages, *sheets)]
+        first = min(path.parent for path in composed if path.match(f"print/{one.name}/*/*.pdf"))
+        found += [path for path in composed if path.parent == first]
+        found += first_of_each(path for path in composed if path.match(f"print/{one.name}/take-home-*.pdf"))
+    found += first_of_each(path for path in composed if path.match("site/classes/*take-home-*.pdf"))
+    return [path.relative_to(folder) for path in (*pages, *found)]
 
 
 def first_of_each(paths: Iterable[Path]) -> list[Path]:
@@ -55,12 +60,48 @@ def test_the_same_documents_come_out() -> None:
     assert {f"{path}.txt" for path in kept()} == {path.relative_to(GOLD).as_posix() for path in GOLD.rglob("*.txt")}
 
 
-@pytest.mark.parametrize("file", sorted(GOLD.rglob("*.txt")), ids=lambda file: file.relative_to(GOLD).as_posix())
+FILES = sorted(GOLD.rglob("*.txt"))
+OF_SHEETS = [file for file in FILES if file.name.endswith(".pdf.txt")]
+
+
+def document_of(file: Path) -> Path:
+    return Path(str(file.relative_to(GOLD))[: -len(".txt")])
+
+
+@pytest.mark.parametrize("file", [file for file in FILES if file not in OF_SHEETS], ids=lambda file: document_of(file).as_posix())
 def test_gold(file: Path) -> None:
-    assert as_text(Path(str(file.relative_to(GOLD))[: -len(".txt")])) == file.read_text(encoding="utf-8")
+    assert as_text(document_of(file)) == file.read_text(encoding="utf-8")
+
+
+@pytest.mark.long
+@pytest.mark.parametrize("file", OF_SHEETS, ids=lambda file: document_of(file).as_posix())
+def test_gold_of_a_sheet(file: Path) -> None:
+    assert as_text(document_of(file)) == file.read_text(encoding="utf-8")
+
+
+def test_gold_of_the_sheets_that_are_pressed() -> None:
+    folder, _ = published()
+    pressed = [file for file in OF_SHEETS if (folder / document_of(file)).exists()]
+    assert len(pressed) > 10
+    changed = {file.name for file in pressed if as_text(document_of(file)) != file.read_text(encoding="utf-8")}
+    assert not changed, "`python -m tests.test_gold` writes them anew"
+
+
+def words(text: str) -> set[str]:
+    """Give the words and numbers of a text, of which a PDF shows none parted but at a hyphen."""
+    return set(re.findall(r"[^\W\d_]{4,}|\d+(?:\.\d+)?", text))
+
+
+@pytest.mark.parametrize("file", OF_SHEETS, ids=lambda file: document_of(file).as_posix())
+def test_every_word_and_number_of_a_sheet_is_one_that_is_kept(file: Path) -> None:
+    folder, _ = published()
+    composed = text_of(composed_for(folder / document_of(file)).read_text(encoding="utf-8"), ("head", "script", "style", "svg"))
+    kept = re.sub(r"[-\s\u00ad\x02\ufffe]", "", file.read_text(encoding="utf-8")).casefold()
+    assert {word for word in words(composed) if word.casefold() not in kept} == set()
 
 
 if __name__ == "__main__":
+    os.environ[LONG] = "all sheets are pressed"
     if GOLD.exists():
         shutil.rmtree(GOLD)
     for one in kept():

