@@ -1,6 +1,7 @@
 """A kind of document: what it is about, where it lies, what its layout takes and who fills it in, how many to print, who may see it."""
 
 from collections.abc import Callable, Iterable
+from contextvars import copy_context
 from dataclasses import dataclass
 from enum import Enum
 from typing import Any, Generic, NamedTuple, TypeVar
@@ -9,7 +10,7 @@ from builder.compose.addresses import Address, address
 from builder.compose.edition import Edition
 from builder.compose.frames import PAPER_STYLES
 from builder.compose.scopes import Scope
-from builder.model.document import Document, Folder
+from builder.model.document import Document, Folder, Joined, JoinedSheet
 from builder.model.teaching.class_plan import ClassPlan
 
 S = TypeVar("S")
@@ -29,20 +30,47 @@ class Readers(Enum):
         return Folder.SITE if self is Readers.PUBLIC else Folder.PRINT
 
 
+class Joins(NamedTuple):
+    """What follows a sheet in one file, and what the sheet shows once the pages of each of them are known."""
+
+    sheets: tuple[JoinedSheet, ...]
+    view: Callable[[tuple[int, ...]], object]
+
+
 class Composed(NamedTuple):
     """What one document is to show: its title for whoever waits for it, and its view, or its text where it has no template."""
 
     title: str
     view: object
+    joins: Joins | None = None
+
+
+@dataclass(frozen=True)
+class ToPrint:
+    """What is printed of one document for a date.
+
+    `line` says it on the check list. For the pack: `name` names it (empty where it is in none), `copies` counts each of its pieces in
+    order (cards that lie on pages of their own; one number where it is printed as a whole), `said` stands in place of the number,
+    `subject` is what the document is about where that is not the date. `only` so many pages of the sheet before it are printed apart; 0
+    for all of a sheet. `on_stock` is on a paper of its own.
+    """
+
+    line: str
+    name: str = ""
+    copies: tuple[int, ...] = (1,)
+    said: str = ""
+    subject: Any = None
+    only: int = 0
+    on_stock: bool = False
 
 
 Composer = Callable[[Edition, S, Address], Composed | None]
-# What the check list of a date says of how many to print, a line for each.
-Copies = Callable[[Edition, ClassPlan], Iterable[str]]
+# How many to print for a date.
+Copies = Callable[[Edition, ClassPlan], Iterable[ToPrint]]
 
 
-def none_to_print(edition: Edition, plan: ClassPlan) -> Iterable[str]:  # noqa: ARG001
-    """Give no line: of what lies on the site, or is for no class, no copies are made for a date."""
+def none_to_print(edition: Edition, plan: ClassPlan) -> Iterable[ToPrint]:  # noqa: ARG001
+    """Give nothing: of what lies on the site, or is for no class, no copies are made for a date."""
     return ()
 
 
@@ -80,8 +108,15 @@ class DocumentKind(Generic[S]):
         composed = self.compose(edition, subject, here)
         if composed is None:
             return None
-        html = str(composed.view) if self.template is None else edition.templates.render(self.template, composed.view)
-        return Document(here.folder, here.path, composed.title, html, self.all_styles if here.is_paper else ())
+        joins = composed.joins
+        # It is asked for when sheets have been pressed, and still speaks the language of the run.
+        here_and_now = copy_context()
+        joined = Joined(joins.sheets, lambda pages: here_and_now.run(lambda: self._html(edition, joins.view(pages)))) if joins else None
+        html = self._html(edition, composed.view)
+        return Document(here.folder, here.path, composed.title, html, self.all_styles if here.is_paper else (), joined)
+
+    def _html(self, edition: Edition, view: object) -> str:
+        return str(view) if self.template is None else edition.templates.render(self.template, view)
 
     @property
     def all_styles(self) -> tuple[str, ...]:

@@ -10,14 +10,15 @@ from typing import Any
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
-from builder.compose.document_kind import AnyKind, Composed, Composer, DocumentKind, Readers, S
+from builder.compose.document_kind import AnyKind, Composed, Composer, DocumentKind, Readers, S, ToPrint
 from builder.compose.documents.bench_cards import compose_bench_cards, compose_bench_steps, copies_of_cards, copies_of_steps
-from builder.compose.documents.checklists import compose_checklist
+from builder.compose.documents.checklists import compose_checklist, copies_of_checklist
 from builder.compose.documents.dose_cards import compose_dose_cards, copies_of_dose_cards
 from builder.compose.documents.label_portfolio import compose_portfolio
 from builder.compose.documents.label_test_page import compose_test_page
 from builder.compose.documents.labels import compose_labels
 from builder.compose.documents.not_found import compose_not_found
+from builder.compose.documents.packs import Packed, compose_pack
 from builder.compose.documents.published_dates import compose_published_dates
 from builder.compose.documents.shopping import compose_shopping
 from builder.compose.documents.tags import compose_tags, copies_of_tags
@@ -41,7 +42,7 @@ from builder.compose.machines.calendar import compose_calendar, compose_choice_c
 from builder.compose.machines.feed import compose_feed
 from builder.compose.own_documents import own_kinds
 from builder.compose.recipe.wording import sentence
-from builder.compose.scopes import CHOICE, CLASS, DATE, HOME_SIZE, LABELS, PAGE, STUDIO
+from builder.compose.scopes import CHOICE, CLASS, DATE, HOME_SIZE, LABELS, PAGE, STUDIO, labelled
 from builder.compose.site.catalogue import compose_catalogue
 from builder.compose.site.class_pages import compose_class_page
 from builder.compose.site.dates_page import compose_choice, compose_dates
@@ -55,6 +56,7 @@ from builder.compose.views.doses import DoseCardsView
 from builder.compose.views.for_staff import CostsView, ReasonsView, RosterView, TeacherView, WorkingsView
 from builder.compose.views.frame import Link
 from builder.compose.views.labels import LabelsView
+from builder.compose.views.pack import PackView
 from builder.compose.views.running import ChecklistView
 from builder.compose.views.shopping import ShoppingView
 from builder.compose.views.site.catalogue import CatalogueView
@@ -66,6 +68,7 @@ from builder.compose.views.text_page import TextPageView
 from builder.model.dates.published_date import FILE
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
+from builder.words.say import say
 
 
 def documents_of(studio: Studio) -> tuple[AnyKind, ...]:
@@ -74,8 +77,17 @@ def documents_of(studio: Studio) -> tuple[AnyKind, ...]:
 
 
 def copies_to_print(edition: Edition, plan: ClassPlan) -> Iterable[str]:
-    """Say how many to print for a date, a line for each document."""
-    return (line for kind in documents_of(edition.studio) for line in kind.copies(edition, plan))
+    """Say on the check list how many to print for a date, a line for each document."""
+    return (one.line for kind in documents_of(edition.studio) for one in kind.copies(edition, plan) if one.line)
+
+
+def sheets_to_print(edition: Edition, plan: ClassPlan) -> Iterable[Packed]:
+    """Give the sheets that a date prints, in order, and the labels, each file of which is a sheet."""
+    for kind in documents_of(edition.studio):
+        yield from (Packed(kind.place(one.subject or plan), one) for one in kind.copies(edition, plan) if one.name)
+        if kind is LABELLED:
+            named = ((one, say("Labels, {product}", product=one.title)) for one in labelled(edition, plan))
+            yield from (Packed(kind.place(one), ToPrint("", name, on_stock=True)) for one, name in named)
 
 
 def _with_links(name: str, compose: Composer[S]) -> Composer[S]:
@@ -92,6 +104,10 @@ def _with_links(name: str, compose: Composer[S]) -> Composer[S]:
     return composed
 
 
+def _pack(edition: Edition, plan: ClassPlan, here: Address) -> Composed:
+    return compose_pack(edition, plan, here, sheets_to_print(edition, plan))
+
+
 def _checklist(edition: Edition, plan: ClassPlan, here: Address) -> Composed:
     return compose_checklist(edition, plan, here, copies_to_print(edition, plan))
 
@@ -103,6 +119,9 @@ HOME = "{class}/take-home-{recipe}--{size}.html"
 HOME_ON_PAPER, PUBLIC_ON_PAPER = (path.replace(".html", addresses.PAPER) for path in (HOME, addresses.PUBLIC_TAKE_HOME))
 HOME_LARGE, PUBLIC_LARGE = (path.replace(".html", addresses.LARGE_PRINT) for path in (HOME, addresses.PUBLIC_TAKE_HOME))
 
+LABELLED = DocumentKind(
+    "labels", LABELS, DATED + "labels-{filling}.pdf", LabelsView, "sheets/labels.html", compose_labels, STUDENTS, LABEL, label_totals
+)
 DOCUMENTS: tuple[AnyKind, ...] = (
     DocumentKind("home page", STUDIO, addresses.HOME.path, HomeView, "pages/home.html", _with_links("home page", compose_home), PUBLIC),
     DocumentKind(
@@ -131,8 +150,36 @@ DOCUMENTS: tuple[AnyKind, ...] = (
         "page of text", PAGE, addresses.TEXT_PAGE, TextPageView, "pages/text.html", _with_links("page of text", compose_page), PUBLIC
     ),
     DocumentKind(
+        "check list", DATE, DATED + "checklist.pdf", ChecklistView, "sheets/checklist.html", _checklist, STAFF, ("checklist.css",),
+        copies_of_checklist,
+    ),
+    DocumentKind(
         "teacher's sheet", DATE, DATED + "teacher.pdf", TeacherView, "sheets/teacher.html", compose_teacher_sheet, STAFF,
         ("teacher.css",), copies_of_teacher_sheet,
+    ),
+    DocumentKind(
+        "bench cards", DATE, DATED + "bench-cards.pdf", BenchCardsView, "sheets/bench-cards.html", compose_bench_cards, STUDENTS, BENCH,
+        copies_of_cards,
+    ),
+    DocumentKind(
+        "steps at the bench", DATE, DATED + "bench-steps.pdf", BenchStepsView, "sheets/bench-steps.html", compose_bench_steps, STUDENTS,
+        BENCH, copies_of_steps,
+    ),
+    DocumentKind(
+        "dose cards", DATE, DATED + "dose-cards.pdf", DoseCardsView, "sheets/dose-cards.html", compose_dose_cards, STUDENTS,
+        ("dose-card.css",), copies_of_dose_cards,
+    ),
+    DocumentKind(
+        "take-home page", HOME_SIZE, HOME, TakeHomeView, "pages/take-home.html", compose_take_home, STUDENTS,
+        public_path=addresses.PUBLIC_TAKE_HOME,
+    ),
+    DocumentKind(
+        "take-home sheet", HOME_SIZE, HOME_ON_PAPER, TakeHomeView, "sheets/take-home.html", compose_take_home, STUDENTS,
+        ("take-home.css",), copies_of_take_home, PUBLIC_ON_PAPER,
+    ),
+    DocumentKind(
+        "take-home sheet in large print", HOME_SIZE, HOME_LARGE, TakeHomeView, "sheets/take-home.html", compose_take_home, STUDENTS,
+        ("take-home.css", "large-print.css"), public_path=PUBLIC_LARGE,
     ),
     DocumentKind(
         "roster", DATE, DATED + "roster.pdf", RosterView, "sheets/roster.html", compose_roster, STAFF_WITH_NAMES, LOOKED_UP,
@@ -151,37 +198,9 @@ DOCUMENTS: tuple[AnyKind, ...] = (
         "workings of the home sizes", CLASS, "{class}/workings-at-home.pdf", WorkingsView, "sheets/workings.html", compose_home_workings,
         STAFF, LOOKED_UP,
     ),
-    DocumentKind(
-        "check list", DATE, DATED + "checklist.pdf", ChecklistView, "sheets/checklist.html", _checklist, STAFF, ("checklist.css",)
-    ),
-    DocumentKind(
-        "bench cards", DATE, DATED + "bench-cards.pdf", BenchCardsView, "sheets/bench-cards.html", compose_bench_cards, STUDENTS, BENCH,
-        copies_of_cards,
-    ),
-    DocumentKind(
-        "steps at the bench", DATE, DATED + "bench-steps.pdf", BenchStepsView, "sheets/bench-steps.html", compose_bench_steps, STUDENTS,
-        BENCH, copies_of_steps,
-    ),
-    DocumentKind(
-        "take-home page", HOME_SIZE, HOME, TakeHomeView, "pages/take-home.html", compose_take_home, STUDENTS,
-        public_path=addresses.PUBLIC_TAKE_HOME,
-    ),
-    DocumentKind(
-        "take-home sheet", HOME_SIZE, HOME_ON_PAPER, TakeHomeView, "sheets/take-home.html", compose_take_home, STUDENTS,
-        ("take-home.css",), copies_of_take_home, PUBLIC_ON_PAPER,
-    ),
-    DocumentKind(
-        "take-home sheet in large print", HOME_SIZE, HOME_LARGE, TakeHomeView, "sheets/take-home.html", compose_take_home, STUDENTS,
-        ("take-home.css", "large-print.css"), public_path=PUBLIC_LARGE,
-    ),
-    DocumentKind(
-        "dose cards", DATE, DATED + "dose-cards.pdf", DoseCardsView, "sheets/dose-cards.html", compose_dose_cards, STUDENTS,
-        ("dose-card.css",), copies_of_dose_cards,
-    ),
-    DocumentKind(
-        "labels", LABELS, DATED + "labels-{filling}.pdf", LabelsView, "sheets/labels.html", compose_labels, STUDENTS, LABEL, label_totals
-    ),
+    LABELLED,
     DocumentKind("tags", DATE, DATED + "tags.pdf", LabelsView, "sheets/labels.html", compose_tags, STUDENTS, LABEL, copies_of_tags),
+    DocumentKind("pack to print", DATE, DATED + "pack.pdf", PackView, "sheets/pack.html", _pack, STAFF, ("pack.css",)),
     DocumentKind("shopping page", STUDIO, "shopping.html", ShoppingView, "pages/shopping.html", compose_shopping, STAFF),
     DocumentKind(
         "shopping list", STUDIO, "shopping.pdf", ShoppingView, "sheets/shopping.html", compose_shopping, STAFF, ("shopping.css",)

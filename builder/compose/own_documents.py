@@ -9,7 +9,7 @@ from dataclasses import replace
 from typing import Any, get_type_hints
 
 from builder.compose.addresses import PAPER, Address, plain_name
-from builder.compose.document_kind import AnyKind, Composed, Readers, none_to_print
+from builder.compose.document_kind import AnyKind, Composed, Readers, ToPrint, none_to_print
 from builder.compose.edition import Edition
 from builder.compose.frames import frame
 from builder.compose.recipe.wording import sentence
@@ -88,10 +88,10 @@ def _kind(own: OwnDocument, like: AnyKind) -> AnyKind:
         around = frame(edition, here, title, title)
         return Composed(title, replace(view, frame=replace(view.frame, title=around.title, description=around.description)))
 
-    def copies(edition: Edition, plan: ClassPlan) -> Iterator[str]:
+    def copies(edition: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
         is_made = like.copies is none_to_print or any(like.copies(edition, plan))
         if own.copies and is_made and like.scope not in (STUDIO, PAGE):
-            yield f"{own.name}: {own.copies}"
+            yield ToPrint(f"{own.name}: {own.copies}", own.name.text if like.scope is DATE and own.on_paper else "", said=own.copies)
 
     return replace(
         like,

@@ -70,14 +70,17 @@ def _home_sizes(edition: Edition) -> Iterable[AtHome]:
     return (AtHome(plan, home) for _, plan in edition.classes for made in plan.made for home in made.home)
 
 
+def labelled(edition: Edition, plan: ClassPlan) -> Iterator[Labelled]:
+    """Give the labels of a date that fit and that nothing holds back; the first begin where a sheet has been used up."""
+    first = plan.date.first_label if plan.date else 1
+    printed = (labels for labels in labels_planned(edition.studio, plan) if not labels_are_held(edition, plan, labels.made))
+    for labels in on_shared_sheets(printed):
+        yield Labelled(plan, labels, first)
+        first = 1
+
+
 def _labels(edition: Edition) -> Iterator[Labelled]:
-    """Give the labels that fit and that nothing holds back; the first of a date begin where a sheet has been used up."""
-    for plan in edition.sheets:
-        first = plan.date.first_label if plan.date else 1
-        printed = (labels for labels in labels_planned(edition.studio, plan) if not labels_are_held(edition, plan, labels.made))
-        for labels in on_shared_sheets(printed):
-            yield Labelled(plan, labels, first)
-            first = 1
+    return (one for plan in edition.sheets for one in labelled(edition, plan))
 
 
 def _names_at_home(at: AtHome) -> Mapping[str, str]:

@@ -1,6 +1,7 @@
 """What compose makes: finished HTML with its place in the output, and files to copy beside it."""
 
-from dataclasses import dataclass
+from collections.abc import Callable
+from dataclasses import dataclass, field
 from enum import StrEnum
 
 from builder.model.sharing import SharingPicture
@@ -14,11 +15,29 @@ class Folder(StrEnum):
 
 
 @dataclass(frozen=True)
+class JoinedSheet:
+    """A sheet that is joined to others, by its place; `pieces` is the number of equal pieces of it that each begin on a front page, 0
+    for one that is counted and lies in its own file."""
+
+    folder: Folder
+    path: str
+    pieces: int = 1
+
+
+@dataclass(frozen=True)
+class Joined:
+    """What follows a sheet in one file, in order; `cover` gives the HTML of that sheet once the pages of each are known."""
+
+    sheets: tuple[JoinedSheet, ...]
+    cover: Callable[[tuple[int, ...]], str] = field(compare=False)
+
+
+@dataclass(frozen=True)
 class Document:
     """One finished document. `path` is relative to its root, with forward slashes and its ending.
 
     A path that ends in `.pdf` is pressed to PDF with `styles` (names in `layouts/styles/`); any other is written as it is.
-    `title` is for the progress line. Pictures in a PDF are addressed relative to the studio folder.
+    `title` is for the progress line. Pictures in a PDF are addressed relative to the studio folder. `joined` is what follows in the file.
     """
 
     folder: Folder
@@ -26,6 +45,7 @@ class Document:
     title: str
     html: str
     styles: tuple[str, ...] = ()
+    joined: Joined | None = None
 
 
 @dataclass(frozen=True)

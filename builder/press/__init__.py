@@ -1,8 +1,8 @@
 """Documents to files. The only stage that writes, and it computes nothing."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
-from itertools import chain
+from functools import partial
 from pathlib import Path, PurePosixPath
 from tempfile import TemporaryDirectory
 
@@ -10,7 +10,7 @@ from builder.model.document import CopiedFile, Document, Folder, Publication
 from builder.press.files import copy_file, write_document, write_picture
 from builder.press.folder import Building, replaced
 from builder.press.fonts import only_our_fonts
-from builder.press.kept import Kept, engine_sum
+from builder.press.kept import Kept, PressedSheet, engine_sum
 from builder.press.weight import refuse_heavy_pages
 
 __all__ = ["PressOutcome", "missing_pdf_engine", "press_one", "press_publication", "press_some", "press_to_folder"]
@@ -104,6 +104,7 @@ def press_to_folder(documents: Sequence[Document], *, studio_folder: Path, layou
 def _press_sheets(
     building: Building, sheets: list[Document], studio_folder: Path, layout_folders: tuple[Path, ...], progress: Callable[[str], None]
 ) -> tuple[str | None, tuple[str, ...], int]:
+    from builder.press.packs import press_packs
     from builder.press.pool import press_sheets
     from builder.press.sheets import missing_engine, roots_of, system_libraries
 
@@ -115,13 +116,25 @@ def _press_sheets(
         if missing is not None:
             return missing, (), 0
         kept = Kept(building.last, engine_sum(system_libraries()), roots_of(studio_folder, layout_folders), layout_folders)
-        as_they_were = [(document, pressed) for document in sheets if (pressed := kept.find(document))]
+        plain = [document for document in sheets if document.joined is None]
+        as_they_were = [(document, pressed) for document in plain if (pressed := kept.find(document))]
         found = {(document.folder, document.path) for document, _ in as_they_were}
-        anew = [document for document in sheets if (document.folder, document.path) not in found]
-        for document, pressed in chain(as_they_were, press_sheets(anew, studio_folder, layout_folders)):
+        anew = [document for document in plain if (document.folder, document.path) not in found]
+        press = partial(press_sheets, studio_folder=studio_folder, layout_folders=layout_folders)
+
+        def made() -> Iterator[tuple[Document, PressedSheet, bool]]:
+            yield from ((document, pressed, True) for document, pressed in as_they_were)
+            for document, pressed in press(anew):
+                kept.note(document, pressed)
+                yield document, pressed, False
+            # What is joined to others waits until all of them are there.
+            yield from press_packs([one for one in sheets if one.joined], building.folder, kept, press)
+
+        as_before = 0
+        for document, pressed, is_kept in made():
             write_document(building.folder, document, pressed.pdf)
-            kept.note(document, pressed)
             warnings += pressed.warnings
+            as_before += is_kept
             progress(document.title)
         kept.write(building.folder)
-    return None, tuple(sorted(warnings)), len(as_they_were)
+    return None, tuple(sorted(warnings)), as_before

@@ -13,19 +13,19 @@ import json
 import re
 import sys
 import zlib
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import asdict, dataclass
 from functools import cache
 from importlib import metadata
 from itertools import chain
 from pathlib import Path
 
-from builder import pictures
+from builder import joined, pictures
 from builder.model.document import Document
 from builder.press.fonts import DISPLAY, FACES, PACKAGES, display_file, font_file
 
 FILE = ".pressed.json"
-ENGINE = "weasyprint"
+ENGINES = ("weasyprint", "pikepdf")
 
 
 @dataclass(frozen=True)
@@ -60,10 +60,13 @@ class Kept:
         self._now: dict[str, _Record] = {}
         self._styles: dict[str, str] = {}
 
-    def find(self, document: Document) -> PressedSheet | None:
-        """Give the sheet as it was pressed before; None where anything that goes into it has changed."""
+    def find(self, document: Document, others: Sequence[str] = ()) -> PressedSheet | None:
+        """Give the sheet as it was pressed before; None where anything that goes into it has changed.
+
+        `others` are the sums of the sheets that are joined to it.
+        """
         record = self._before.get(_name(document))
-        if record is None or record.made_of != self._made_of(document):
+        if record is None or record.made_of != self._made_of(document, others):
             return None
         if any(self._sum_of(name) != known for name, known in record.opened.items()):
             return None
@@ -76,17 +79,17 @@ class Kept:
         self._now[_name(document)] = record
         return PressedSheet(pdf, record.warnings, record.opened)
 
-    def note(self, document: Document, pressed: PressedSheet) -> None:
+    def note(self, document: Document, pressed: PressedSheet, others: Sequence[str] = ()) -> None:
         """Note a sheet that has just been pressed."""
-        self._now[_name(document)] = _Record(self._made_of(document), pressed.opened, sum_of(pressed.pdf), pressed.warnings)
+        self._now[_name(document)] = _Record(self._made_of(document, others), pressed.opened, sum_of(pressed.pdf), pressed.warnings)
 
     def write(self, folder: Path) -> None:
         """Write down for the next publication what this one is made of."""
         text = json.dumps({name: asdict(record) for name, record in sorted(self._now.items())}, indent=1)
         (folder / FILE).write_text(text, encoding="utf-8")
 
-    def _made_of(self, document: Document) -> str:
-        return sum_of("\n".join((self._engine, *map(self._style, document.styles), document.html)).encode())
+    def _made_of(self, document: Document, others: Sequence[str]) -> str:
+        return sum_of("\n".join((self._engine, *others, *map(self._style, document.styles), document.html)).encode())
 
     def _style(self, name: str) -> str:
         if name not in self._styles:
@@ -121,19 +124,20 @@ def sum_of_file(file: Path) -> str:
 def engine_sum(libraries: tuple[str, ...]) -> str:
     """Give the sum of all that makes PDFs.
 
-    That is this stage, what cleans pictures, the engine and what it requires, Python, the fonts, and the system's libraries.
+    That is this stage, what cleans pictures and joins sheets, the engines and what they require, Python, fonts, and the system's libraries.
     """
     folders = (Path(one).parent for one in (pictures.__file__, __file__))
-    code = (sum_of(file.read_bytes()) for file in chain.from_iterable(sorted(folder.glob("*.py")) for folder in folders))
+    files_of_code = (*chain.from_iterable(sorted(folder.glob("*.py")) for folder in folders), Path(joined.__file__))
+    code = (sum_of(file.read_bytes()) for file in files_of_code)
     files = (*(font_file(family, cut) for family in PACKAGES for cut, _, _ in FACES), *map(display_file, DISPLAY))
     fonts = map(sum_of_file, files)
-    return sum_of("\n".join((sys.version, zlib.ZLIB_RUNTIME_VERSION, *libraries, *sorted(_versions(ENGINE)), *code, *fonts)).encode())
+    return sum_of("\n".join((sys.version, zlib.ZLIB_RUNTIME_VERSION, *libraries, *sorted(_versions(*ENGINES)), *code, *fonts)).encode())
 
 
-def _versions(package: str) -> Iterable[str]:
-    """Give the versions of an installed package and of all that it requires, as far as that is installed."""
+def _versions(*packages: str) -> Iterable[str]:
+    """Give the versions of installed packages and of all that they require, as far as that is installed."""
     found: dict[str, str] = {}
-    waiting = [package]
+    waiting = [*packages]
     while waiting:
         name = waiting.pop()
         if name not in found:

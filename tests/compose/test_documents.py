@@ -62,6 +62,7 @@ def test_every_document_has_its_place(publication: Publication) -> None:
                     "why-this-format",
                     "workings",
                     "checklist",
+                    "pack",
                     "labels-salts--and-others",
                 )
             ),

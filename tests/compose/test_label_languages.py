@@ -138,10 +138,10 @@ def test_a_recipe_without_its_french_has_no_labels(edition: Edition) -> None:
     without_labels = replace(edition, studio=bare_studio, findings=findings, held=what_is_held(findings, bare_studio))
     assert no_labels(edition, sheet, salts) == ()
     assert "No labels are printed" in no_labels(without_labels, sheet, without)[0]
-    (line,) = label_totals(edition, replace(sheet, made=(salts,)))
-    assert line.startswith("Labels, ") and line.endswith(": 10")
-    (line,) = label_totals(without_labels, replace(sheet, made=(without,)))
-    assert ": none yet. Have it translated by someone who speaks French" in line
+    (one,) = label_totals(edition, replace(sheet, made=(salts,)))
+    assert one.line.startswith("Labels, ") and one.line.endswith(": 10")
+    (one,) = label_totals(without_labels, replace(sheet, made=(without,)))
+    assert ": none yet. Have it translated by someone who speaks French" in one.line
 
 
 @pytest.fixture(scope="module")

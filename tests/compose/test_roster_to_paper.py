@@ -161,7 +161,7 @@ def test_labels_are_counted_for_each_kind_of_container_by_itself() -> None:
     packed = replace(plan.made[0].containers[1], jars=plan.made[0].containers[1].jars[:4])
     made = replace(plan.made[0], containers=(plan.made[0].containers[0], packed))
     plan = replace(plan, made=(made,))
-    numbers = [re.findall(r"\d+$", line) for line in label_totals(edition_of(plan), plan)]
+    numbers = [re.findall(r"\d+$", one.line) for one in label_totals(edition_of(plan), plan)]
     # As many as there are labels, which for packages are fewer than containers.
     assert numbers[-2:] == [["3"], ["4"]]
 

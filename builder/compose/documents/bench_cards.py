@@ -9,7 +9,7 @@ from dataclasses import replace
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
-from builder.compose.document_kind import Composed
+from builder.compose.document_kind import Composed, ToPrint
 from builder.compose.documents.card_copies import SharedCard, heading, on_the_card, on_the_check_list, people, shared
 from builder.compose.dose.dose_words import view_choices
 from builder.compose.edition import Edition
@@ -51,16 +51,19 @@ def _has_benches(plan: ClassPlan) -> bool:
     return bool(plan.groups) and plan.format is not Format.DEMO
 
 
-def copies_of_cards(edition: Edition, plan: ClassPlan) -> Iterator[str]:
+def copies_of_cards(edition: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
     """Say how often to print which card."""
     if _has_benches(plan):
-        yield on_the_check_list(_cards(edition.studio, plan), in_groups=in_groups(plan))
+        cards = _cards(edition.studio, plan)
+        copies = tuple(len(card.groups) for card in cards)
+        yield ToPrint(on_the_check_list(cards, in_groups=in_groups(plan)), say("Bench cards"), copies)
 
 
-def copies_of_steps(_: Edition, plan: ClassPlan) -> Iterator[str]:
+def copies_of_steps(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
     """Say how often to print the steps."""
     if _has_benches(plan):
-        yield say_count("Steps at the bench: {count}\u00a0copy", "Steps at the bench: {count}\u00a0copies", plan.groups)
+        line = say_count("Steps at the bench: {count}\u00a0copy", "Steps at the bench: {count}\u00a0copies", plan.groups)
+        yield ToPrint(line, say("Steps at the bench"), (plan.groups,))
 
 
 def compose_bench_cards(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:

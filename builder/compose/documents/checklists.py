@@ -1,9 +1,9 @@
 """The check list of one date: everything to get ready on one page, in the order of doing, with boxes to tick."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 
 from builder.compose.addresses import Address
-from builder.compose.document_kind import Composed
+from builder.compose.document_kind import Composed, ToPrint
 from builder.compose.edition import Edition
 from builder.compose.frames import frame
 from builder.compose.recipe.portion_words import emergency_lines
@@ -12,6 +12,11 @@ from builder.compose.teaching.preparation_words import check_groups, summary
 from builder.compose.views.running import ChecklistView
 from builder.model.teaching.class_plan import ClassPlan
 from builder.words.say import say
+
+
+def copies_of_checklist(_: Edition, __: ClassPlan) -> Iterator[ToPrint]:
+    """Say that one is printed, which it need not say itself."""
+    yield ToPrint("", say("Check list"))
 
 
 def compose_checklist(edition: Edition, plan: ClassPlan, here: Address, printing: Iterable[str]) -> Composed:

@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterator, Sequence
 
 from builder.compose.addresses import Address
-from builder.compose.document_kind import Composed
+from builder.compose.document_kind import Composed, ToPrint
 from builder.compose.dose.dose_words import drops_in_words, mixed_drops, mixed_weight, none_of, reasons
 from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for
@@ -24,10 +24,11 @@ from builder.words.say import say
 _NUMBER_WITHIN = re.compile(r"(\d+)")
 
 
-def copies_of_dose_cards(_: Edition, plan: ClassPlan) -> Iterator[str]:
+def copies_of_dose_cards(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
     """Say how many sets to print."""
     if plan.chosen:
-        yield say("Scent and colour, cards for the table: 1 set for each table")
+        line = say("Scent and colour, cards for the table: 1 set for each table")
+        yield ToPrint(line, say("Scent and colour, cards for the table"), said=say("1 for each table"))
 
 
 def compose_dose_cards(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:

@@ -13,7 +13,7 @@ from dataclasses import replace
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
-from builder.compose.document_kind import Composed
+from builder.compose.document_kind import Composed, ToPrint
 from builder.compose.edition import Edition
 from builder.compose.label.label_languages import not_for_sale
 from builder.compose.label.label_questions import labels_are_held
@@ -44,10 +44,11 @@ TITLES = (12.0, 10.0, 8.0, 6.5)
 BY_HAND, LINE = 13.0, 10.0  # The size of the words before a line to write on, in points, and the height of one.
 
 
-def copies_of_tags(edition: Edition, plan: ClassPlan) -> Iterator[str]:
+def copies_of_tags(edition: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
     """Say how many tags there are."""
     if plan.students and wished(edition.studio, plan).tags:
-        yield say("Tags: {number}, printed on both sides", number=plan.students)
+        line = say("Tags: {number}, printed on both sides", number=plan.students)
+        yield ToPrint(line, say("Tags"), said=say("both sides"), on_stock=True)
 
 
 def compose_tags(edition: Edition, plan: ClassPlan, _: Address) -> Composed | None:

@@ -10,7 +10,7 @@ from itertools import islice
 from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.dates.time_words import FORMAT_NAMES, STAFF_WORDS, Clock, clock_from, run_rows
-from builder.compose.document_kind import Composed
+from builder.compose.document_kind import Composed, ToPrint
 from builder.compose.edition import Edition
 from builder.compose.for_staff.clock import clock_group
 from builder.compose.for_staff.met_in_class import met_after_class, met_in_class
@@ -40,16 +40,18 @@ from builder.rules.reach import concerns_plan
 from builder.words.say import say, say_count
 
 
-def copies_of_teacher_sheet(_: Edition, plan: ClassPlan) -> Iterator[str]:
+def copies_of_teacher_sheet(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
     """Say how many to print: all of it for each teacher, the first page and the weighings for each assistant."""
     teachers, assistants = plan.staff
-    yield say_count("Teacher's sheet: {count}\u00a0copy", "Teacher's sheet: {count}\u00a0copies", teachers)
+    line = say_count("Teacher's sheet: {count}\u00a0copy", "Teacher's sheet: {count}\u00a0copies", teachers)
+    yield ToPrint(line, say("Teacher's sheet"), (teachers,))
     if assistants:
-        yield say_count(
-            "Page 1 of the teacher's sheet for the assistants: {count}\u00a0copy",
-            "Page 1 of the teacher's sheet for the assistants: {count}\u00a0copies",
+        line = say_count(
+            "Pages 1 and 2 of the teacher's sheet for the assistants: {count}\u00a0copy",
+            "Pages 1 and 2 of the teacher's sheet for the assistants: {count}\u00a0copies",
             assistants,
         )
+        yield ToPrint(line, say("Its pages 1 and 2, for the assistants"), (assistants,), only=2)
 
 
 def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> Composed:

@@ -7,7 +7,7 @@ allergies is one copy that lies where nobody else reads it.
 from collections.abc import Iterator
 
 from builder.compose.addresses import Address
-from builder.compose.document_kind import Composed
+from builder.compose.document_kind import Composed, ToPrint
 from builder.compose.dose.choice_totals import view_guests
 from builder.compose.edition import Edition
 from builder.compose.frames import frame
@@ -22,10 +22,10 @@ from builder.model.teaching.class_plan import ClassPlan
 from builder.words.say import say
 
 
-def copies_of_roster(_: Edition, plan: ClassPlan) -> Iterator[str]:
+def copies_of_roster(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
     """Say that one is printed, where the class keeps a roster."""
     if plan.has_roster:
-        yield say("Roster: 1\u00a0copy, for the teacher alone")
+        yield ToPrint(say("Roster: 1\u00a0copy, for the teacher alone"), say("Roster, for the teacher alone"))
 
 
 def compose_roster(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:
@@ -38,10 +38,10 @@ def compose_roster(edition: Edition, plan: ClassPlan, here: Address) -> Composed
     return Composed(title, view)
 
 
-def copies_of_costs(_: Edition, plan: ClassPlan) -> Iterator[str]:
+def copies_of_costs(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
     """Say that one is printed, where the studio lists supplies."""
     if plan.cost is not None:
-        yield say("Costs and buying: 1\u00a0copy")
+        yield ToPrint(say("Costs and buying: 1\u00a0copy"), say("Costs and buying"))
 
 
 def compose_costs(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:
@@ -53,9 +53,9 @@ def compose_costs(edition: Edition, plan: ClassPlan, here: Address) -> Composed 
     return Composed(title, CostsView(frame(edition, here, title, f"{title}, {when(edition, plan)}"), title, when(edition, plan), supplies))
 
 
-def copies_of_reasons(_: Edition, __: ClassPlan) -> Iterator[str]:
+def copies_of_reasons(_: Edition, __: ClassPlan) -> Iterator[ToPrint]:
     """Say that one is printed."""
-    yield say("Why this format, and the rules: 1\u00a0copy")
+    yield ToPrint(say("Why this format, and the rules: 1\u00a0copy"), say("Why this format, and the rules"))
 
 
 def compose_reasons(edition: Edition, plan: ClassPlan, here: Address) -> Composed:
@@ -65,9 +65,9 @@ def compose_reasons(edition: Edition, plan: ClassPlan, here: Address) -> Compose
     return Composed(title, ReasonsView(head, title, when(edition, plan), view_running(edition.studio, plan)))
 
 
-def copies_of_workings(_: Edition, __: ClassPlan) -> Iterator[str]:
+def copies_of_workings(_: Edition, __: ClassPlan) -> Iterator[ToPrint]:
     """Say that one is printed."""
-    yield say("Workings: 1\u00a0copy")
+    yield ToPrint(say("Workings: 1\u00a0copy"), say("Workings"))
 
 
 def compose_workings(edition: Edition, plan: ClassPlan, here: Address) -> Composed:

@@ -3,6 +3,7 @@
 from collections import Counter
 from collections.abc import Iterator
 
+from builder.compose.document_kind import ToPrint
 from builder.compose.edition import Edition
 from builder.compose.label.label_questions import label_tasks, labels_are_held
 from builder.compose.label.label_words import variant_name
@@ -57,20 +58,20 @@ def _open_words(left_open: int, all_labels: int) -> str:
     )
 
 
-def label_totals(edition: Edition, plan: ClassPlan) -> Iterator[str]:
+def label_totals(edition: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
     """Give a line for each sheet of labels to print, with how many labels it has, and for what keeps others from being printed."""
-    yield from label_tasks(edition, plan)
+    yield from map(ToPrint, label_tasks(edition, plan))
     for made in (made for made in plan.made if not labels_are_held(edition, plan, made)):
         for one in (one for one in made.containers if one.jars):
             kind = () if one.filling is made.batch.own else (container_name(edition.studio, one.filling.fill),)
             product, spare = ", ".join((within(made.batch.recipe.name), *kind)), wished(edition.studio, plan).spare
             if spare:
-                yield say("Labels, {product}: {number}, and {spare} spare", product=product, number=len(one.jars), spare=spare)
+                yield ToPrint(say("Labels, {product}: {number}, and {spare} spare", product=product, number=len(one.jars), spare=spare))
             else:
-                yield say("Labels, {product}: {number}", product=product, number=len(one.jars))
+                yield ToPrint(say("Labels, {product}: {number}", product=product, number=len(one.jars)))
             blanks = text_of(edition.studio, plan, made.batch, one.jars[0]).blanks()
             if blanks:
-                yield say("Write by hand on each label, {product}: {blanks}", product=product, blanks=listed(blanks))
+                yield ToPrint(say("Write by hand on each label, {product}: {blanks}", product=product, blanks=listed(blanks)))
 
 
 def label_order(plan: ClassPlan) -> str:

@@ -1,0 +1,100 @@
+"""Everything that a date prints, in one file: a page of counts, and behind it each sheet once, in the order of printing.
+
+Decided: alike pages are in it once, with their number beside them. Why: a printer prints copies, and a file with each of eighty pages in it
+would hide the one that is wrong. Labels are in files of their own, since they go on other paper.
+"""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from typing import NamedTuple
+
+from builder.compose.addresses import Address
+from builder.compose.document_kind import Composed, Joins, ToPrint
+from builder.compose.edition import Edition
+from builder.compose.frames import frame
+from builder.compose.teaching.class_plans import when
+from builder.compose.teaching.preparation_words import summary
+from builder.compose.views.pack import PackRow, PackView
+from builder.model.document import JoinedSheet
+from builder.model.pack import Piece, laid_one_after_another
+from builder.model.teaching.class_plan import ClassPlan
+from builder.words.say import say
+
+# What follows the page of counts begins on the second sheet of paper.
+FIRST = 3
+
+
+@dataclass(frozen=True)
+class Packed:
+    """A sheet of the pack by its place, with how many of it to print."""
+
+    at: Address
+    printed: ToPrint
+
+    @property
+    def pieces(self) -> int:
+        """Give the number of pieces that are printed apart; none is, of what lies on paper of its own."""
+        return 1 if self.printed.on_stock else len(self.printed.copies)
+
+
+class Counted(NamedTuple):
+    """A piece of the pack with how often it is printed."""
+
+    printed: ToPrint
+    copies: int
+    piece: Piece
+
+
+def compose_pack(edition: Edition, plan: ClassPlan, here: Address, sheets: Iterable[Packed]) -> Composed:
+    """Make the pack of one date of these sheets, of which those on stock are counted alone."""
+    every = tuple(sheets)
+    whole = [one for one in every if not one.printed.only]
+    inside, beside = ([one for one in whole if one.printed.on_stock is on_stock] for on_stock in (False, True))
+    title = say("To print: {class_title}", class_title=plan.studio_class.title)
+    around = frame(edition, here, title, f"{title}, {when(edition, plan)}")
+
+    def view(pages: Sequence[int]) -> PackView:
+        laid = laid_one_after_another([(number, one.pieces) for one, number in zip(inside, pages, strict=False)], FIRST)
+        counted = [entry for one, pieces in zip(inside, laid, strict=False) for entry in _counted(one, every, pieces)]
+        others = [_beside(one.printed, number) for one, number in zip(beside, pages[len(inside) :], strict=False) if number]
+        in_all, rows = _in_all(counted) if counted else "", tuple(map(_row, counted))
+        return PackView(around, title, when(edition, plan), summary(plan), in_all, rows, tuple(others), plan.has_roster)
+
+    joined = tuple(JoinedSheet(one.at.folder, one.at.path, one.pieces) for one in inside)
+    counted_alone = tuple(JoinedSheet(one.at.folder, one.at.path, 0) for one in beside)
+    return Composed(title, view(()), Joins((*joined, *counted_alone), view))
+
+
+def _counted(sheet: Packed, every: Iterable[Packed], pieces: Sequence[Piece]) -> list[Counted]:
+    """Give how often each piece of a sheet is printed, and then its first pages alone.
+
+    A sheet that did not come in its pieces is printed as a whole, as often as any of them.
+    """
+    printed = sheet.printed
+    copies = printed.copies if len(printed.copies) == len(pieces) else (max(printed.copies, default=0),) * len(pieces)
+    alone = (one.printed for one in every if one.at == sheet.at and one.printed.only)
+    return [
+        *(Counted(printed, number, piece) for number, piece in zip(copies, pieces, strict=True)),
+        *(Counted(one, one.copies[0], Piece(piece.first, min(one.only, piece.pages))) for one in alone for piece in pieces[:1]),
+    ]
+
+
+def _row(one: Counted) -> PackRow:
+    sides = say("both sides") if one.piece.pages > 1 else say("one side")
+    paper = str(one.copies * one.piece.paper) if one.copies else ""
+    return PackRow(one.printed.name, _pages(one.piece), one.printed.said or str(one.copies), sides, paper)
+
+
+def _pages(piece: Piece) -> str:
+    return say("{first} to {last}", first=piece.first, last=piece.last) if piece.pages > 1 else str(piece.first)
+
+
+def _beside(printed: ToPrint, pages: int) -> PackRow:
+    return PackRow(printed.name, "", "", printed.said or say("one side"), str(pages))
+
+
+def _in_all(counted: Sequence[Counted]) -> str:
+    """Sum up what is printed, with the page of counts itself."""
+    pages = 1 + sum(one.copies * one.piece.pages for one in counted)
+    paper = 1 + sum(one.copies * one.piece.paper for one in counted)
+    return say("In all {pages}\u00a0printed pages on {paper}\u00a0sheets of paper.", pages=pages, paper=paper)

@@ -1,0 +1,58 @@
+"""A sheet with others behind it: its cover is pressed once the pages of those are known, and all become one file.
+
+A pack of which nothing has changed, neither its cover nor a sheet in it, is taken from the last publication.
+"""
+
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
+from functools import cache
+from pathlib import Path
+
+from builder.joined import join, pages_of
+from builder.model.document import Document
+from builder.press.kept import Kept, PressedSheet, sum_of
+
+Press = Callable[[Sequence[Document]], Iterable[tuple[Document, PressedSheet]]]
+
+
+@dataclass(frozen=True)
+class _Sheet:
+    """A finished sheet of the publication that is being built; `pages` is 0 where there is none."""
+
+    path: Path
+    sum: str
+    pages: int
+
+
+def press_packs(documents: Sequence[Document], folder: Path, kept: Kept, press: Press) -> Iterator[tuple[Document, PressedSheet, bool]]:
+    """Give each of the documents as one file with the sheets that follow it, which lie in `folder`; and whether it was kept as it was."""
+
+    @cache
+    def finished(path: Path) -> _Sheet:
+        if not path.is_file():
+            return _Sheet(path, "", 0)
+        pdf = path.read_bytes()
+        return _Sheet(path, sum_of(pdf), pages_of(pdf))
+
+    waiting: dict[str, tuple[tuple[_Sheet, int], ...]] = {}
+    covers = []
+    for document in documents:
+        assert document.joined
+        sheets = tuple((finished(folder / one.folder / one.path), one.pieces) for one in document.joined.sheets)
+        cover = replace(document, html=document.joined.cover(tuple(sheet.pages for sheet, _ in sheets)), joined=None)
+        as_it_was = kept.find(cover, _sums(sheets))
+        if as_it_was:
+            yield cover, as_it_was, True
+        else:
+            covers.append(cover)
+            waiting[cover.path] = sheets
+    for cover, pressed in press(covers):
+        sheets = waiting[cover.path]
+        pdf = join(pressed.pdf, [(sheet.path.read_bytes(), pieces) for sheet, pieces in sheets if sheet.pages and pieces])
+        whole = replace(pressed, pdf=pdf)
+        kept.note(cover, whole, _sums(sheets))
+        yield cover, whole, False
+
+
+def _sums(sheets: Iterable[tuple[_Sheet, int]]) -> tuple[str, ...]:
+    return tuple(sheet.sum for sheet, _ in sheets)

@@ -1,0 +1,101 @@
+"""The pack of a date: its page of counts, against sums worked by hand."""
+
+from dataclasses import replace
+from pathlib import Path
+
+from bs4 import BeautifulSoup
+
+from builder.compose.document_table import DOCUMENTS, documents_of, sheets_to_print
+from builder.compose.edition import Edition
+from builder.model.document import Document, Folder, Joined, Publication
+from tests.compose.conftest import FILES, read_edition, write_studio
+from tests.making import sure
+
+(PACK,) = [kind for kind in DOCUMENTS if kind.name == "pack to print"]
+# So many pages each sheet of the first date of the small studio is said to have, by the end of its path.
+PAGES = {
+    "checklist": 1, "teacher": 6, "bench-cards": 4, "bench-steps": 3, "dose-cards": 1, "salts--500-g": 4,
+    "bar--500-g-of-oils": 6, "why-this-format": 2, "workings": 3, "labels-salts--and-others": 2,
+}  # fmt: skip
+
+
+def pack_of(edition: Edition, number: int = 0) -> tuple[Document, Joined]:
+    made = sure(PACK.make(edition, edition.sheets[number]))
+    return made, sure(made.joined)
+
+
+def rows(html: str) -> list[list[str]]:
+    return [[" ".join(cell.get_text(" ").split()) for cell in row("td") + row("th")] for row in BeautifulSoup(html, "html.parser")("tr")]
+
+
+def counted(joined: Joined, pages: dict[str, int]) -> str:
+    found = [next(number for end, number in pages.items() if one.path.endswith(f"{end}.pdf")) for one in joined.sheets]
+    return joined.cover(tuple(found))
+
+
+def test_the_page_of_counts_says_how_often_each_page_is_printed(edition: Edition) -> None:
+    _, joined = pack_of(edition)
+    plan = edition.sheets[0]
+    assert (plan.students, plan.groups, plan.staff) == (3, 2, (1, 1))
+    html = counted(joined, PAGES)
+    said = {row[-1]: row[:-1] for row in rows(html)}
+    assert said["Teacher's sheet"] == ["5 to 10", "1", "both sides", "3"]
+    assert said["Its pages 1 and 2, for the assistants"] == ["5 to 6", "1", "both sides", "1"]
+    # Four pages in two cards: each takes two pages, and is printed for its own group.
+    assert [row[:-1] for row in rows(html) if row[-1] == "Bench cards"] == [
+        ["11 to 12", "1", "both sides", "1"],
+        ["13 to 14", "1", "both sides", "1"],
+    ]
+    assert said["Steps at the bench"] == ["15 to 17", "2", "both sides", "4"]
+    assert said["Scent and colour, cards for the table"][0:2] == ["19", "1 for each table"]
+    assert said["Take-home sheet, plain salts: 500 g"] == ["21 to 24", "3", "both sides", "6"]
+    assert said["Take-home sheet, plain bar: 500 g of oils"] == ["25 to 30", "3", "both sides", "9"]
+    assert said["Labels, Plain salts and Plain bar"] == ["one side", "2"]
+    # Pages: 1 cover, 1 list, 6 + 2 of the teacher's, 4 cards, 2 × 3 steps, 1 card of doses, 3 × 4 and 3 × 6 at home, 2 and 3 to look up.
+    # Paper: 1, 1, 3 + 1, 2 cards of a sheet, 2 × 2, 1, 3 × 2 and 3 × 3, 1 and 2.
+    assert "In all 56 printed pages on 31 sheets of paper." in " ".join(html.split())
+
+
+def test_every_sheet_of_the_pack_is_made_once_and_the_pack_lies_with_the_staff(edition: Edition, publication: Publication) -> None:
+    there = {(document.folder, document.path) for document in publication.documents}
+    for number in range(len(edition.sheets)):
+        made, joined = pack_of(edition, number)
+        assert made.folder is Folder.PRINT
+        places = [(one.folder, one.path) for one in joined.sheets]
+        assert len(places) == len(set(places)) and set(places) <= there
+        dated = {place for place in there if place[1].startswith(made.path.removesuffix("pack.pdf"))}
+        assert dated - set(places) == {(made.folder, made.path)}
+
+
+def test_of_several_home_sizes_it_says_that_nobody_knows_which(tmp_path: Path) -> None:
+    two_sizes = FILES["classes/first/class.yaml"].replace("at home: [500 g]", "at home: [500 g, 1 kg]")
+    edition = read_edition(write_studio(tmp_path, classes__first__class_yaml=two_sizes))
+    every = sheets_to_print(edition, edition.sheets[0])
+    printed = [one.printed for one in every if "salts" in one.at.path and "take-home" in one.at.path]
+    assert [(one.name, one.copies, one.said) for one in printed] == [
+        ("Take-home sheet, plain salts: 500 g", (3,), "3 in all, by size as asked for"),
+        ("Take-home sheet, plain salts: 1 kg", (0,), "3 in all, by size as asked for"),
+    ]
+
+
+def test_the_page_of_counts_warns_where_a_roster_is_in_the_file(edition: Edition) -> None:
+    plan = edition.sheets[0]
+    warned = "It names people: pass on single pages, never the file."
+    assert warned not in pack_of(edition)[0].html
+    assert warned in sure(PACK.make(edition, replace(plan, was_listed=True))).html
+
+
+def test_a_document_of_the_studios_own_is_in_the_pack_and_one_like_the_pack_is_its_page_alone(tmp_path: Path) -> None:
+    own = """
+documents:
+  wall chart: {like: teacher's sheet, template: sheets/teacher.html, on: paper, seen by: staff, copies: 2 for the wall}
+  counts: {like: pack to print, template: sheets/pack.html, on: paper, seen by: staff}
+"""
+    studio = write_studio(tmp_path)
+    with (studio / "studio.yaml").open("a", encoding="utf-8") as file:
+        file.write(own)
+    edition = read_edition(studio)
+    (chart,) = [one for one in sheets_to_print(edition, edition.sheets[0]) if one.printed.name == "wall chart"]
+    assert chart.printed.said == "2 for the wall" and chart.at.path.endswith("/wall-chart.pdf")
+    (counts,) = [kind for kind in documents_of(edition.studio) if kind.name == "counts"]
+    assert sure(counts.make(edition, edition.sheets[0])).joined is None
