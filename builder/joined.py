@@ -15,7 +15,7 @@ from collections.abc import Iterator, Sequence
 from contextlib import ExitStack
 from typing import TYPE_CHECKING, Any
 
-from builder.model.pack import Piece, laid_one_after_another
+from builder.model.document import Piece, laid_one_after_another
 
 if TYPE_CHECKING:
     from pikepdf import Pdf

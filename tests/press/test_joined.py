@@ -17,8 +17,7 @@ import pytest
 
 from builder.joined import join
 from builder.library import LAYOUTS
-from builder.model.document import Document, Folder, Joined, JoinedSheet, Publication
-from builder.model.pack import Piece, laid_one_after_another
+from builder.model.document import Document, Folder, Joined, JoinedSheet, Piece, Publication, laid_one_after_another
 from builder.press import PressOutcome, press_publication
 from tests.press.test_press import STYLES, elements, sheet
 

@@ -15,8 +15,7 @@ from builder.compose.frames import frame
 from builder.compose.teaching.class_plans import when
 from builder.compose.teaching.preparation_words import summary
 from builder.compose.views.pack import PackRow, PackView
-from builder.model.document import JoinedSheet
-from builder.model.pack import Piece, laid_one_after_another
+from builder.model.document import JoinedSheet, Piece, laid_one_after_another
 from builder.model.teaching.class_plan import ClassPlan
 from builder.words.say import say
 
