@@ -24,7 +24,7 @@ Inside a studio's folder STUDIO can be left out. `stillroom COMMAND --help` show
 # What can be listed, and the shells that are known; the words that follow them are told by the commands themselves.
 LISTS = (
     "kinds", "containers", "ingredients", "oils", "sheets", "cautions", "passages", "drawings", "recipes", "classes", "findings", "terms",
-    "figures",
+    "figures", "layouts", "tokens",
 )  # fmt: skip
 SHELLS = ("bash", "zsh", "fish", "powershell")
 ANY_SHAPE = ("cylinder", "tube", "round lid", "bag", "cavity", "rectangle")

@@ -22,6 +22,7 @@ NOT_DONE = "What this line asks for cannot be done with what it is given. A temp
     FindingKind("template-missing", STOP, "A template is not there."),
     FindingKind("template-broken", STOP, "A template cannot be read, or cannot be filled in."),
     FindingKind("template-name-unknown", STOP, "A template asks for what its view does not hold."),
+    FindingKind("template-drops-safety", STOP, "A template leaves out what ours says of a danger or of first aid."),
     FindingKind("template-not-used", CAUTION, "No document uses this template."),
 )
 def find_faulty_layouts(faults: tuple[FaultyLayout, ...]) -> Iterator[Finding]:
@@ -53,12 +54,16 @@ def _finding(one: FaultyLayout) -> Finding:
             wrong = f'There is no template "{written}", neither in the folder layouts beside studio.yaml nor among ours.'
             return stop("template-missing", at, wrong, f"Correct the name, or write the file.{did_you_mean(written, one.known)}")
         case LayoutFault.TEMPLATE_BROKEN:
-            wrong = f"This template cannot be used: {one.said}." if one.said else NOT_DONE
+            wrong = f"This file cannot be used: {one.said}." if one.said else NOT_DONE
             return stop("template-broken", at, wrong, "Mend this line. Our own templates show how each thing is written.")
         case LayoutFault.NAME_UNKNOWN:
             wrong = f'The template asks here for "{written}", which is not known in this place.'
             known = f"Known here: {', '.join(one.known)}." if one.known else "Nothing is known here by a name."
             return stop("template-name-unknown", at, wrong, f"{known}{did_you_mean(written, one.known)}")
+        case LayoutFault.SAFETY_DROPPED:
+            wrong = f'With this template the {one.said} no longer says, as it does with ours: "{written}"'
+            remedy = f"Show its cautions as our own template does; you may add to them. `stillroom reference {at.file}` prints ours."
+            return stop("template-drops-safety", at, wrong, remedy)
         case LayoutFault.NOT_USED:
             wrong = f'No document uses the template "{written}", and none of ours has this name.'
             return caution(

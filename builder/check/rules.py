@@ -58,6 +58,7 @@ from builder.check.label.letters_not_in_font import find_letters_not_in_font
 from builder.check.label.responsible_person import find_responsible_persons_outside
 from builder.check.label.units_left_over import find_units_left_over
 from builder.check.layouts import find_faulty_layouts
+from builder.check.look import find_look_amiss
 from builder.check.lye.acid_strength import find_acids_of_unknown_strength
 from builder.check.lye.alkali_among_ingredients import find_alkalis_among_ingredients
 from builder.check.lye.alkali_purity import find_purities_of_solutions
@@ -233,6 +234,7 @@ RULES: tuple[Rule[Any], ...] = (
     find_allergies_met,
     # supplies
     find_weakened_cautions,
+    find_look_amiss,
     find_unknown_supplies,
     find_supplies_twice,
     find_supplies_without_weight,

@@ -10,6 +10,7 @@ from builder.compose.addresses import Address, address
 from builder.compose.edition import Edition
 from builder.compose.frames import PAPER_STYLES
 from builder.compose.scopes import Scope
+from builder.compose.templates import OWN_PAPER
 from builder.model.document import Document, Folder, Joined, JoinedSheet
 from builder.model.teaching.class_plan import ClassPlan
 
@@ -113,10 +114,15 @@ class DocumentKind(Generic[S]):
         here_and_now = copy_context()
         joined = Joined(joins.sheets, lambda pages: here_and_now.run(lambda: self._html(edition, joins.view(pages)))) if joins else None
         html = self._html(edition, composed.view)
-        return Document(here.folder, here.path, composed.title, html, self.all_styles if here.is_paper else (), joined)
+        return Document(here.folder, here.path, composed.title, html, self._styles_in(edition) if here.is_paper else (), joined)
 
     def _html(self, edition: Edition, view: object) -> str:
         return str(view) if self.template is None else edition.templates.render(self.template, view)
+
+    def _styles_in(self, edition: Edition) -> tuple[str, ...]:
+        """Give the stylesheets of a sheet with the one that the studio adds: to no labels, whose every place has been worked out."""
+        own = () if "labels.css" in self.styles else edition.templates.own_styles(OWN_PAPER)
+        return (*self.all_styles, *own)
 
     @property
     def all_styles(self) -> tuple[str, ...]:

@@ -8,12 +8,15 @@ from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.dates.dates import plain_date
 from builder.compose.edition import Edition
+from builder.compose.look import look_css, own_style
 from builder.compose.machines.absolute import absolute
 from builder.compose.machines.json_ld import Node, as_script
 from builder.compose.machines.sharing import with_sharing
+from builder.compose.picture_files import logo_address
 from builder.compose.teaching.class_facts import coming_dates
 from builder.compose.views.frame import Alternate, Frame, Link, PageFrame, Sender, Sharing, SheetFrame
 from builder.model.document import Folder
+from builder.model.own_document import MAIN_PAGES
 from builder.model.studio import Studio
 from builder.rules.dates.telephone import dialled
 from builder.words.outward import outward
@@ -53,6 +56,8 @@ def page_frame(edition: Edition, here: Address, title: str, description: str) ->
         _all_pages(edition, here) if is_public else (),
         say("This page is of {day}.", day=plain_date(edition.today, edition.locale)) if is_public else "",
         sharing=sharing,
+        style=own_style(css) if (css := look_css(edition)) else None,
+        logo=logo_address(edition.studio, here),
     )
     return with_sharing(edition, around)
 
@@ -76,7 +81,8 @@ def frame(edition: Edition, here: Address, title: str, description: str) -> Fram
 def sheet_frame(edition: Edition, title: str, description: str) -> SheetFrame:
     """Give the frame of a sheet."""
     paper = edition.studio.profile.paper.casefold()
-    return SheetFrame(edition.language, title, description, paper, sender(edition))
+    logo = edition.studio.profile.look.logo
+    return SheetFrame(edition.language, title, description, paper, sender(edition), logo.text if logo else "")
 
 
 def with_data(around: Frame, nodes: list[Node]) -> Frame:
@@ -103,21 +109,35 @@ def telephone_link(studio: Studio, number: str) -> str:
     return f"tel:{to}" if isinstance(to, str) else ""
 
 
+def _named_pages(edition: Edition) -> list[tuple[Address, str] | None]:
+    """Give the pages that a menu may name, in the order of `MAIN_PAGES`; None for one that has nothing to show."""
+    shows_pictures = any(one.picture for one, _ in edition.classes)
+    ways, pictures = (addresses.WAYS, say("Ways of teaching")), (addresses.GALLERY, say("Pictures"))
+    return [
+        (addresses.CATALOGUE, say("Classes")), (addresses.DATES, say("Dates")), ways if edition.classes else None,
+        (addresses.VISIT, say("Visit")), pictures if shows_pictures else None,
+    ]  # fmt: skip
+
+
 def _main_pages(edition: Edition) -> list[tuple[Address, str]]:
     """Give the pages to which everything leads, each with its words."""
-    ways = [(addresses.WAYS, say("Ways of teaching"))] if edition.classes else []
-    return [(addresses.CATALOGUE, say("Classes")), (addresses.DATES, say("Dates")), *ways, (addresses.VISIT, say("Visit"))]
+    return [one for one in _named_pages(edition)[:-1] if one]
 
 
 def _menu(edition: Edition, here: Address) -> tuple[Link, ...]:
-    """Give the main pages, and those of the studio's own by which people judge it."""
+    """Give the pages that the studio wants in its menu; else the main pages, and those of its own by which people judge it."""
+    wanted = edition.studio.profile.look.menu
+    if wanted is not None:
+        ours = dict(zip(MAIN_PAGES, _named_pages(edition), strict=True))
+        pages = {key: (addresses.text_page(key), page.title) for key, page in edition.studio.pages.items()}
+        return _links([one for name in wanted if (one := ours.get(name.text) or pages.get(name.text))], here)
     own = [(addresses.text_page(key), say(words)) for key, words in _OWN_IN_MENU.items() if key in edition.studio.pages]
     return _links([*_main_pages(edition), *own], here)
 
 
 def _all_pages(edition: Edition, here: Address) -> tuple[Link, ...]:
     """Give every page that stands by itself: the second way to each."""
-    pictures = [(addresses.GALLERY, say("Pictures"))] if any(one.picture for one, _ in edition.classes) else []
+    pictures = [one for one in _named_pages(edition)[-1:] if one]
     pages = (page for key, page in edition.studio.pages.items() if key != addresses.WELCOME)
     own = [(addresses.text_page(page.key), page.title) for page in sorted(pages, key=lambda page: page.title.casefold())]
     return _links([(addresses.HOME, say("Home")), *_main_pages(edition), *pictures, *own], here)

@@ -2,15 +2,21 @@
 anything is written.
 """
 
+import re
 from collections.abc import Iterator
+from dataclasses import replace
 
 from builder.compose.document_kind import AnyKind, Readers
 from builder.compose.document_table import DOCUMENTS, documents_of
 from builder.compose.edition import Edition
 from builder.compose.own_documents import faults_of
-from builder.compose.templates import TemplateFault, TemplateFaultError
+from builder.compose.safety_said import dropped
+from builder.compose.templates import TemplateFault, TemplateFaultError, Templates
 from builder.model.own_document import FaultyLayout, LayoutFault, OwnDocument
 from builder.model.place import Place
+
+_COMMENT = re.compile(r"/\*.*?\*/", re.DOTALL)
+_BRACE = re.compile(r"[{}]")
 
 
 def faulty_layouts(edition: Edition, by_name: Edition) -> tuple[FaultyLayout, ...]:
@@ -19,7 +25,8 @@ def faulty_layouts(edition: Edition, by_name: Edition) -> tuple[FaultyLayout, ..
     templates = edition.templates
     broken = [fault for name in templates.own if (fault := templates.fault_in(name))]
     missing = tuple(_missing(edition, edition.studio.profile.documents))
-    found = (*described, *(_faulty(fault) for fault in broken), *missing)
+    styles = tuple(_broken_styles(templates))
+    found = (*described, *(_faulty(fault) for fault in broken), *styles, *missing)
     if found:
         return found
     kinds = documents_of(edition.studio)
@@ -27,6 +34,25 @@ def faulty_layouts(edition: Edition, by_name: Edition) -> tuple[FaultyLayout, ..
     used = {name for kind in kinds if kind.template for name in templates.used_by(kind.template)}
     unused = (name for name in templates.own if name not in used and name not in templates.of_library)
     return (*tried, *(FaultyLayout(LayoutFault.NOT_USED, Place(f"layouts/{name}"), name) for name in unused))
+
+
+def _broken_styles(templates: Templates) -> Iterator[FaultyLayout]:
+    """Find the styles of the studio in which a brace has no other: browsers leave out what stands behind it without a word."""
+    for name, text in templates.own_style_texts():
+        open_at: list[int] = []
+        for line, written in enumerate(_COMMENT.sub(lambda found: "\n" * found[0].count("\n"), text).split("\n"), 1):
+            for brace in _BRACE.findall(written):
+                if brace == "{":
+                    open_at.append(line)
+                elif open_at:
+                    open_at.pop()
+                else:
+                    yield _style_fault(name, line, 'a "}" closes nothing')
+        yield from (_style_fault(name, line, 'a "{" is never closed') for line in open_at[:1])
+
+
+def _style_fault(name: str, line: int, said: str) -> FaultyLayout:
+    return FaultyLayout(LayoutFault.TEMPLATE_BROKEN, Place(f"layouts/{name}", line, 1, 1), name, said=said)
 
 
 def _missing(edition: Edition, documents: tuple[OwnDocument, ...]) -> Iterator[FaultyLayout]:
@@ -41,10 +67,19 @@ def _tried(kind: AnyKind, edition: Edition, by_name: Edition) -> Iterator[Faulty
         return
     seen = by_name if kind.readers is Readers.STAFF_WITH_NAMES else edition
     try:
-        for subject in kind.scope.all(seen):
-            kind.make(seen, subject)
+        made = [(subject, kind.make(seen, subject)) for subject in kind.scope.all(seen)]
     except TemplateFaultError as error:
         yield _faulty(error.fault)
+        return
+    if kind in DOCUMENTS:
+        with_ours = replace(seen, templates=seen.templates.library)
+        place = Place(f"layouts/{next(name for name in seen.templates.used_by(kind.template) if name in seen.templates.own)}")
+        for subject, own in made:
+            ours = kind.make(with_ours, subject)
+            gone = dropped(seen.studio, ours.html, own.html) if ours and own else None
+            if gone:
+                yield FaultyLayout(LayoutFault.SAFETY_DROPPED, place, gone, said=kind.name)
+                return
 
 
 def _faulty(fault: TemplateFault) -> FaultyLayout:

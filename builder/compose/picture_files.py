@@ -56,6 +56,16 @@ def picture_view(edition: Edition, here: Address, file: str, alt: str, shown: Sh
     return PictureView(address, alt, str(Markup("<picture>{}{}</picture>").format(sources, image)))
 
 
+def logo_address(studio: Studio, here: Address) -> str:
+    """Give the link from a page to the logo, a photograph in the smallest of its widths; empty where the studio has none."""
+    logo = studio.profile.look.logo
+    if logo is None:
+        return ""
+    picture = studio.pictures.get(logo.text, PictureFile(None))
+    small = _address(here.folder, logo.text, min(picture.widths), ".webp") if picture.widths else None
+    return here.link_to(small or _usual(here.folder, logo.text, picture))
+
+
 def files_of(studio: Studio, folder: Folder, file: str) -> tuple[CopiedFile, ...]:
     """Give the files as which a picture is published."""
     picture = studio.pictures.get(file, PictureFile(None))

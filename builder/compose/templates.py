@@ -1,24 +1,31 @@
 """The template library: it refuses any name that it does not know, and escapes every text that is not already HTML.
 
+Decided: `ours/` before the name of a template means the one that ships, also where the studio has one of that name. Why: a template of hers
+can then be ours but for one block.
+
 A template of the studio's own can be wrong, as any text of it can: that is a TemplateFault, with its line. It can do nothing but show what
 its view holds, and say fixed sentences in the language of the run: `say`, `say_in`, `say_count`, as `builder/words/say.py` has them. A
 message is plain text there too; what has tags is given to it by name.
 """
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, fields, is_dataclass, replace
 from functools import partial
 from pathlib import Path
 from traceback import walk_tb
 from typing import Any
 
-from jinja2 import FileSystemLoader, StrictUndefined, TemplateSyntaxError, UndefinedError, nodes
+from jinja2 import ChoiceLoader, FileSystemLoader, PrefixLoader, StrictUndefined, TemplateSyntaxError, UndefinedError, nodes
 from jinja2.sandbox import ImmutableSandboxedEnvironment
 from jinja2.utils import missing
 from markupsafe import Markup, escape
 
 from builder.words.say import fill, spoken
+
+OURS = "ours"
+# Styles that a studio adds: to ours on every page, and on every sheet but labels.
+OWN_SCREEN, OWN_PAPER = "own.css", "own-paper.css"
 
 
 @dataclass(frozen=True)
@@ -83,13 +90,19 @@ class Templates:
     def __init__(self, layout_folders: Sequence[Path]) -> None:
         """Look for templates in these folders, in this order: the last is the library's, those before it are the studio's."""
         *own, library = layout_folders
+        self._own_folders, self._library = own, library
         self.own = tuple(name for name in FileSystemLoader(own).list_templates() if name.endswith(".html"))
         self.of_library = frozenset(FileSystemLoader(library).list_templates())
         self._trees: dict[str, nodes.Template] = {}
         self._faults: dict[str, TemplateFault | None] = {}
         self._files = {str(folder / name): name for folder in reversed(own) for name in self.own if (folder / name).is_file()}
         self._environment = ImmutableSandboxedEnvironment(
-            loader=FileSystemLoader(list(layout_folders), encoding="utf-8"),
+            loader=ChoiceLoader(
+                [
+                    FileSystemLoader(list(layout_folders), encoding="utf-8"),
+                    PrefixLoader({OURS: FileSystemLoader(library, encoding="utf-8")}),
+                ]
+            ),
             autoescape=True,
             undefined=_Refusing,
             trim_blocks=True,
@@ -117,7 +130,28 @@ class Templates:
 
     def has(self, name: str) -> bool:
         """Say whether there is a template of a name."""
-        return name in self.own or name in self.of_library
+        return name in self.own or name.removeprefix(f"{OURS}/") in self.of_library
+
+    @property
+    def library(self) -> "Templates":
+        """Give the library's templates alone."""
+        return Templates((self._library,))
+
+    def own_style(self, name: str) -> str:
+        """Give the text of a style that the studio adds to ours; empty where it has none."""
+        return next((path.read_text(encoding="utf-8", errors="replace") for path in self._own_styles(name)), "")
+
+    def own_styles(self, name: str) -> tuple[str, ...]:
+        """Give the name of a style that the studio adds to ours, where it has one."""
+        return (name,) if any(self._own_styles(name)) else ()
+
+    def own_style_texts(self) -> Iterator[tuple[str, str]]:
+        """Give each style of the studio with its text, those in place of ours too."""
+        for path in sorted(path for folder in self._own_folders for path in folder.glob("styles/*.css")):
+            yield f"styles/{path.name}", path.read_text(encoding="utf-8", errors="replace")
+
+    def _own_styles(self, name: str) -> Iterator[Path]:
+        return (path for folder in self._own_folders if (path := folder / "styles" / name).is_file())
 
     def fault_in(self, name: str) -> TemplateFault | None:
         """Find what is wrong in a template without filling it in: it cannot be read, or asks for another that is not there."""

@@ -6,7 +6,7 @@ from builder.library import CONTENT
 from builder.reference import Page
 
 # In the order in which they are read; each is `content/guide/KEY.md`. The second ones are worked examples.
-TOLD = ("walk", "numbers", "left-to-you", "web")
+TOLD = ("walk", "numbers", "left-to-you", "web", "look")
 WORKED = ("soap-lab", "two-products", "party")
 START = "guide"
 _TITLE = "The guide"

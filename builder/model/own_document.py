@@ -1,9 +1,9 @@
-"""A document of a studio's own, as `studio.yaml` describes it, and what can be wrong with it or with a template of the studio."""
+"""What a studio has of its own in its documents: documents, as `studio.yaml` describes them, its look, and what can be wrong with a template."""
 
 from dataclasses import dataclass, field
 from enum import Enum, StrEnum
 
-from builder.model.place import NOWHERE, Name, Place
+from builder.model.place import NOWHERE, Name, Place, Placed
 
 
 class SeenBy(StrEnum):
@@ -42,6 +42,7 @@ class LayoutFault(Enum):
     TEMPLATE_BROKEN = "a template cannot be read or filled in"
     NAME_UNKNOWN = "a template asks for what its view does not hold"
     NOT_USED = "a template is used by no document"
+    SAFETY_DROPPED = "a template leaves out what ours says of a danger"
 
 
 @dataclass(frozen=True)
@@ -53,3 +54,21 @@ class FaultyLayout:
     written: str = ""
     known: tuple[str, ...] = ()
     said: str = ""
+
+
+@dataclass(frozen=True, kw_only=True)
+class Look(Placed):
+    """Colours as `#` and six digits, empty where ours hold; `logo` is a picture by its path in the studio folder.
+
+    `menu` are the pages at the head of each page, in their order; None where it is the usual ones.
+    """
+
+    accent: str = ""
+    paper: str = ""
+    logo: Name | None = None
+    menu: tuple[Name, ...] | None = None
+
+
+USUAL_LOOK = Look()
+# The pages that every studio has, by what its menu calls them.
+MAIN_PAGES = ("classes", "dates", "ways of teaching", "visit", "pictures")

@@ -18,7 +18,7 @@ from builder.model.label.region import Region
 from builder.model.label.type_height import Statement
 from builder.model.label.typeface import Typeface
 from builder.model.library import Library
-from builder.model.own_document import OwnDocument
+from builder.model.own_document import USUAL_LOOK, Look, OwnDocument
 from builder.model.picture import PictureFile
 from builder.model.place import NOWHERE, Place, Placed
 from builder.model.recipe.container import Container
@@ -92,6 +92,7 @@ class Profile(Placed):
     time_zone: str = ""
     venue: Venue | None = None
     booking: Booking = NO_BOOKING
+    look: Look = USUAL_LOOK
 
 
 PICTURE_ENDINGS = (".svg", ".png", ".jpg", ".jpeg", ".webp")

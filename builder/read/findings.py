@@ -12,7 +12,7 @@ from builder.read.shapes import supplies as packs
 from builder.read.supplies import inventory, supplies
 from builder.read.teaching import blocks, lessons, pages, part_headings, pieces, teaching
 from builder.read.text import pictures, tables, text_files
-from builder.read.values import amounts, kinds, measures, numbers, values
+from builder.read.values import amounts, colours, kinds, measures, numbers, values
 from builder.read.yaml import faults, placed_yaml, yaml_links, yaml_nodes, yaml_problems
 
 FINDS: tuple[FindingKind, ...] = (
@@ -48,6 +48,7 @@ FINDS: tuple[FindingKind, ...] = (
     *amounts.FINDS,
     *kinds.FINDS,
     *measures.FINDS,
+    *colours.FINDS,
     *numbers.FINDS,
     *values.FINDS,
     *faults.FINDS,

@@ -19,7 +19,7 @@ from pydantic import ValidationError
 from builder.model.dates.booking import NO_BOOKING, Booking, Venue
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
-from builder.model.own_document import OwnDocument
+from builder.model.own_document import USUAL_LOOK, Look, OwnDocument
 from builder.model.place import Name, Place
 from builder.model.studio import Profile, Responsible, Scale
 from builder.model.teaching.supervision import OwnNumbers
@@ -28,7 +28,7 @@ from builder.read.label.label_sheets import make_label_wishes
 from builder.read.shapes.profile import OwnDocumentShape, ProfileShape, ScaleShape
 from builder.read.yaml.fit import Known, fit
 from builder.read.yaml.placed_yaml import PlacedYaml
-from builder.read.yaml.yaml_nodes import Mark
+from builder.read.yaml.yaml_nodes import Mark, Step
 from builder.units import grams_in
 
 FINDS = (FindingKind("scale-in-grams-missing", STOP, "No scale reads in grams, in which every batch is weighed first."),)
@@ -71,6 +71,7 @@ def read_profile(placed: PlacedYaml | None, known: Known, findings: list[Finding
         },
         venue=shape.venue.make(Venue) if shape.venue else None,
         booking=shape.booking.make(Booking) if shape.booking else NO_BOOKING,
+        look=_look(shape, placed),
         documents=tuple(_own_document(name, own, placed) for name, own in shape.documents.items()),
         labels=make_label_wishes(shape.labels, placed),
         accepts=make_acceptances(shape.accepts, placed),
@@ -91,6 +92,19 @@ def _own_document(name: str, shape: OwnDocumentShape, placed: PlacedYaml) -> Own
         on_paper=shape.on == "paper",
         seen_by_place=at("seen by"),
     )
+
+
+def _look(shape: ProfileShape, placed: PlacedYaml) -> Look:
+    if shape.look is None:
+        return USUAL_LOOK
+
+    def name(text: str, *path: Step) -> Name:
+        return Name(text, placed.place("look", *path))
+
+    menu = None if shape.look.menu is None else tuple(name(text, "menu", number) for number, text in enumerate(shape.look.menu))
+    logo = None if shape.look.logo is None else name(shape.look.logo, "logo")
+    places = {key: placed.place("look", key) for key in ("accent", "paper")}
+    return shape.look.make(Look, logo=logo, menu=menu, place=placed.place("look"), places=places)
 
 
 def _responsible(shape: ProfileShape, placed: PlacedYaml) -> Responsible | None:

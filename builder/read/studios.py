@@ -17,6 +17,7 @@ from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.label.language import OWN
 from builder.model.label.region import Region
 from builder.model.library import Library
+from builder.model.own_document import Look
 from builder.model.picture import PictureFile
 from builder.model.place import Place
 from builder.model.recipe.recipe import Recipe
@@ -85,7 +86,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
     recipes = _recipes(studio, recipe_files, drawn_on)
     classes = _classes(studio, class_folders, drawn_on)
     pages = _pages(studio, page_files)
-    pictures, other_files = _pictures(studio)
+    pictures, other_files = _pictures(studio, profile.look)
     read = Studio(
         **fields_of(Library, library)
         | {
@@ -241,9 +242,10 @@ def _stems(names: Iterable[str]) -> frozenset[str]:
     return frozenset(PurePosixPath(name).stem for name in names)
 
 
-def _pictures(studio: TextFolder) -> tuple[dict[str, PictureFile], frozenset[str]]:
-    """Give the pictures beside what is read, and the files there that are none."""
-    names = [name for name in studio.walk() if name.partition("/")[0] in _OURS]
+def _pictures(studio: TextFolder, look: Look) -> tuple[dict[str, PictureFile], frozenset[str]]:
+    """Give the pictures beside what is read, with the logo, and the files there that are none."""
+    logo = look.logo.text if look.logo else None
+    names = [name for name in studio.walk() if name.partition("/")[0] in _OURS or name == logo]
     pictures = [name for name in names if name.lower().endswith(PICTURE_ENDINGS) and studio.is_sound_picture(name)]
     return read_pictures(studio, pictures), frozenset(names) - frozenset(pictures)
 

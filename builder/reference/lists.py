@@ -13,6 +13,7 @@ from builder.model.studio import Studio
 from builder.model.teaching.lesson import Step, drawings_in, sentences_in
 from builder.read.library import DrawnOn
 from builder.reference.figures import value_of
+from builder.reference.layouts import layout_rows, token_rows
 from builder.reference.terms import terms
 from builder.words.fold import fold
 from builder.words.plain_number import plain_number
@@ -152,5 +153,7 @@ LISTINGS: Mapping[str, tuple[tuple[str, ...], Callable[[Shown], Rows]]] = {
     "classes": (("class", "title", "dates"), _classes),
     "findings": (("finding", "is a", "means"), _findings),
     "terms": (("word", "also called"), _terms),
+    "layouts": (("template or style", "blocks", "lays out, or takes"), lambda _: layout_rows()),
+    "tokens": (("token", "by day", "by night"), lambda _: token_rows()),
     "figures": (("figure", "value", "known"), _figures),
 }

@@ -9,6 +9,7 @@ from builder.finding_kinds import finding_kinds
 from builder.library import CONTENT
 from builder.reference.file_pages import file_page
 from builder.reference.files import SHIPPED_FILES, STUDIO_FILES, StudioFile
+from builder.reference.layouts import layout_page
 from builder.reference.page import Page
 from builder.reference.terms import terms
 
@@ -36,7 +37,7 @@ def find_page(name: str) -> Page | None:
     """Find a page by its key, or by the path of a file in a studio; None where there is none."""
     key = name.casefold()
     at = next((file.key for file in (*STUDIO_FILES, *SHIPPED_FILES) if file.is_at(name)), key)
-    return next((page for page in pages() if page.key in (key, at)), None)
+    return next((page for page in pages() if page.key in (key, at)), None) or layout_page(name)
 
 
 def _topic(key: str) -> Page:

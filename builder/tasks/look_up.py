@@ -7,6 +7,7 @@ from builder import pipeline
 from builder.press.folder import FolderError
 from builder.reference import explain, find_page, finding_names, pages
 from builder.reference.figures import figure_lines, limit_lines
+from builder.reference.layouts import layout_names
 from builder.reference.lists import LISTINGS, Shown, list_of
 from builder.reference.terms import find_term, terms
 from builder.refusals import CommandError, NotDoneError, no_such
@@ -22,7 +23,7 @@ def print_reference(options: argparse.Namespace) -> int:
     if options.to is None:
         page = find_page(options.name or pages()[0].key)
         if page is None:
-            no_such("page", options.name, [page.key for page in pages()])
+            no_such("page", options.name, [*(page.key for page in pages()), *layout_names()])
         print_page(page)
         return 0
     if options.name is not None:
@@ -80,4 +81,5 @@ _ALSO = {
     "products": "kinds", "ingredient": "ingredients", "cards": "ingredients", "label-sheets": "sheets", "labels": "sheets",
     "essential-oils": "oils", "words": "terms", "glossary": "terms", "constants": "figures", "limits": "figures", "kind": "kinds",
     "container": "containers", "caution": "cautions", "passage": "passages", "drawing": "drawings", "recipe": "recipes", "class": "classes",
+    "templates": "layouts", "styles": "layouts", "blocks": "layouts",
 }  # fmt: skip

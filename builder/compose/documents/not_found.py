@@ -6,7 +6,6 @@ hosts show the page at any depth and under any folder, where no address of a fil
 
 from base64 import b64encode
 from dataclasses import replace
-from hashlib import sha256
 from urllib.parse import urlsplit
 
 from markupsafe import Markup
@@ -16,6 +15,7 @@ from builder.compose.addresses import Address, Rooted
 from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
 from builder.compose.frames import PLAIN_STYLES, page_frame
+from builder.compose.look import look_css, own_style
 from builder.compose.views.frame import OwnStyle
 from builder.compose.views.text_page import TextPageView
 from builder.model.studio import Studio
@@ -42,4 +42,4 @@ def _icon(edition: Edition) -> str:
 
 def _style(edition: Edition) -> OwnStyle:
     css = "".join(edition.templates.source(f"styles/{name}") for name in PLAIN_STYLES)
-    return OwnStyle(css, f"sha256-{b64encode(sha256(css.encode()).digest()).decode()}")
+    return own_style(css + look_css(edition))

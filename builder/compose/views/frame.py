@@ -49,7 +49,8 @@ class PageFrame:
     `alternates` say the same for programs, `data` is for search engines (JSON-LD, empty where there is none), `sharing` is how the page
     shows where somebody passes it on. `menu` leads to the main pages, `all_pages` (at the foot) to every one that stands by itself; `as_of`
     says of which day the page is. A page that stays in the studio has no menu. `canonical` is empty where the studio has no public
-    address; the address of `home` is empty where there is nowhere to go. `style` is that of a page that may be shown at any depth.
+    address; the address of `home` is empty where there is nowhere to go. `style` stands in the page: the studio's own colours, and all of
+    it on a page that may be shown at any depth. `logo` is the address of a picture beside the studio's name.
     """
 
     language: str
@@ -67,6 +68,7 @@ class PageFrame:
     data: str = ""
     sharing: "Sharing | None" = None
     style: "OwnStyle | None" = None
+    logo: str = ""
 
 
 @dataclass(frozen=True)
@@ -79,13 +81,14 @@ class OwnStyle:
 
 @dataclass(frozen=True)
 class SheetFrame:
-    """The frame of a sheet of paper. `paper` is `letter` or `a4`."""
+    """The frame of a sheet of paper. `paper` is `letter` or `a4`, `logo` a picture by its path in the studio folder."""
 
     language: str
     title: str
     description: str
     paper: str
     sender: Sender
+    logo: str = ""
 
 
 Frame = PageFrame | SheetFrame

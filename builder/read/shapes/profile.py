@@ -26,6 +26,7 @@ from builder.read.shapes.labels import StudioLabelsShape
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.shapes.teaching import PolicyShape
 from builder.read.text.text_error import TextError
+from builder.read.values.colours import parse_colour
 from builder.read.values.values import member_of, word_of
 from builder.read.values.zones import parse_zone
 
@@ -109,6 +110,21 @@ class OwnDocumentShape(Shape):
     """What the check list of a date says of how many to print."""
 
 
+class LookShape(Shape):
+    """What your pages look like. Whatever is left out is as ours is."""
+
+    accent: Annotated[str, reads(parse_colour)] = maybe("accent", "", example='"#7a3b69"')
+    """The colour of links and buttons, as # and six digits, in quotes. What fits it by night is worked out. One that cannot be read on your
+    paper is a caution, with the nearest that can."""
+    paper: Annotated[str, reads(parse_colour)] = maybe("paper", "", example='"#fbf6ee"')
+    """The colour behind your pages by day, a light one."""
+    logo: Text | None = maybe("logo", example="logo.svg")
+    """A picture beside studio.yaml (SVG, PNG, JPEG or WebP), which stands beside your name on pages and take-home sheets."""
+    menu: Annotated[Texts, NOT_EMPTY] | None = maybe("menu", example="[dates, classes, visit]")
+    """What stands in the menu, in this order: classes, dates, ways of teaching, visit, pictures, and pages of yours by the names of their
+    files. What is left out is found at the foot of each page."""
+
+
 class ProfileShape(Shape):
     """What `studio.yaml` says of the studio."""
 
@@ -166,5 +182,7 @@ class ProfileShape(Shape):
         "documents", {}, "{packing list: {like: check list, template: packing-list.html, on: paper, seen by: staff}}"
     )
     """Documents of your own, by their names, beside those that every studio has."""
+    look: LookShape | None = maybe("look", example='{accent: "#7a3b69", logo: logo.svg}')
+    """What your pages look like: colours, logo, menu."""
     accepts: dict[str, Text] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")
     """Findings of the studio as a whole that you accept, by name, each with its reason in a sentence."""
