@@ -1,4 +1,4 @@
-"""What a studio has of its own in its documents: documents, as `studio.yaml` describes them, its look, and what can be wrong with a template."""
+"""What a studio has of its own in its documents: whole documents, its look, and what can be wrong with a template."""
 
 from dataclasses import dataclass, field
 from enum import Enum, StrEnum
