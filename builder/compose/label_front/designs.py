@@ -24,7 +24,8 @@ class Ornament(Enum):
 class Design:
     """One design. `face` is that of the name, `most` its largest size in points, `leading` the height of its lines to its size.
 
-    `border` is how much of each edge its ornament takes, in millimetres. `stripes` are two threads of the accent, `dashes` a seam of it.
+    `border` is how much of each edge its ornament takes, in millimetres. `stripes` are two threads of the accent, `dashes` a seam of it,
+    `leaves` two of them below the mark.
     """
 
     name: str
@@ -37,6 +38,7 @@ class Design:
     border: float = 0.0
     stripes: bool = False
     dashes: bool = False
+    leaves: bool = False
 
 
 # A label less wide or high than this, in millimetres, has a narrower border.
@@ -51,7 +53,7 @@ def border_scale(width: float, height: float) -> float:
 DESIGNS: dict[str, Design] = {
     one.name: one
     for one in (
-        Design("posy", "label serif", Ornament.ABOVE, is_centred=True, leading=1.02, most=34.0),
+        Design("posy", "label serif", Ornament.ABOVE, is_centred=True, leading=1.02, most=34.0, leaves=True),
         Design("poster", "label narrow", Ornament.CORNER, is_centred=False, capitals=True, leading=1.2, most=46.0),
         Design("linen", "label light", Ornament.BESIDE_BRAND, is_centred=False, leading=1.02, most=38.0, stripes=True),
         Design("garland", "label italic", Ornament.WREATH, is_centred=True, leading=1.05, most=34.0, border=6.0),

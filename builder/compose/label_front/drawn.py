@@ -11,17 +11,19 @@ from math import atan2, cos, pi, sin, sqrt
 
 from builder.compose.label_front.designs import USUAL, Ornament, border_scale
 from builder.compose.label_front.front import Drawing
-from builder.compose.label_front.outlines import CLEAR, wreath_to_colour
+from builder.compose.label_front.outlines import CLEAR, LEAVES, bar_to_colour, leaves_to_colour, woven_to_colour, wreath_to_colour
 from builder.compose.label_front.space import Space
 from builder.compose.ornament.colouring import SMALLEST, to_colour
-from builder.compose.ornament.flower import PetalShape, flower_of
+from builder.compose.ornament.flower import PetalShape, flower_of, petal_of
 from builder.compose.ornament.portrait import Portrait
-from builder.compose.ornament.svg import INK, OUTLINE, Look, flower_in, mm
+from builder.compose.ornament.svg import INK, OUTLINE, Look, flower_in, line_width, mm
 from builder.compose.ornament.tints import paler, tint_of
 from builder.compose.ornament.words import mark_in_words
 
 THREAD, SEAM, SEAM_AT = 0.7, 0.5, 2.4
-LEAF, STEM_AT, LEAF_EVERY, TURNED = 4.2, 3.7, 3.1, 0.5
+LEAF, STEM_AT, LEAF_EVERY, TURNED = 3.5, 3.3, 2.8, 0.5
+# A mark above two leaves, and these, in parts of the side of its square; the angle at which they rise.
+ABOVE_LEAVES, LEAF_LONG, LEAF_BROAD, LEAF_FOOT, RISING = 0.8, 0.48, 0.22, 0.87, 0.22
 
 SQUARE_IN_CIRCLE = sqrt(0.5)
 
@@ -47,7 +49,8 @@ def drawn(drawing: Drawing, portrait: Portrait, whole: Space, ink: Ink = Ink.ACC
     right = bleed if on.width >= whole.width else 0.0
     width, height = mm(on.width + bleed + right), mm(on.height + 2 * bleed)
     outlined = ink is Ink.OUTLINES
-    corner, title = mm(-bleed), escape(mark_in_words(to_colour(portrait, drawing.side) if outlined and drawing.side else portrait))
+    flower = to_colour(portrait, drawing.side - _leaves(drawing)) if outlined and drawing.side else portrait
+    corner, title = mm(-bleed), escape(mark_in_words(flower))
     return (
         f'<svg class="drawn" style="left:{corner}mm;top:{corner}mm" xmlns="http://www.w3.org/2000/svg" width="{width}mm" '
         f'height="{height}mm" viewBox="{corner} {corner} {width} {height}" role="img"><title>{title}</title>{parts}</svg>'
@@ -94,7 +97,12 @@ def _outlines(drawing: Drawing, portrait: Portrait) -> Iterator[str]:
     design, label = drawing.design, drawing.on
     if drawing.ground and not label.is_round:
         yield _frame(drawing.ground, label)
+    if drawing.is_rich and design.ornament is Ornament.CORNER:
+        yield from bar_to_colour(portrait, label)
     for x, y, width in drawing.threads[:1]:
+        if drawing.is_rich:
+            yield from woven_to_colour(label, y + 0.7)
+            continue
         yield f'<path d="M{mm(x + CLEAR)} {mm(y)}h{mm(width - 2 * CLEAR)}" fill="none" stroke="{INK}" stroke-width="{OUTLINE}"/>'
     if design.dashes:
         yield _seam(label, INK, OUTLINE, CLEAR + OUTLINE)
@@ -133,7 +141,29 @@ def _seam(label: Space, colour: str, wide: float, at: float) -> str:
 
 
 def _mark(drawing: Drawing, portrait: Portrait, look: Look) -> str:
-    return f'<g transform="translate({mm(drawing.x)} {mm(drawing.y)})">{flower_in(portrait, drawing.side, look)}</g>'
+    side, leaves = drawing.side, ""
+    if look is Look.TO_COLOUR_IN:
+        side -= _leaves(drawing)
+        leaves = "".join(leaves_to_colour(portrait, drawing.side)) if side < drawing.side else ""
+    elif drawing.design.leaves:
+        side *= ABOVE_LEAVES
+        leaves = _leaves_below(portrait, drawing.side)
+    at = f"{mm(drawing.x)} {mm(drawing.y)}"
+    right = f' transform="translate({mm((drawing.side - side) / 2)} 0)"' if leaves else ""
+    return f'<g transform="translate({at})">{leaves}<g{right}>{flower_in(portrait, side, look)}</g></g>'
+
+
+def _leaves(drawing: Drawing) -> float:
+    """Give how much less high a mark to colour in is for the leaves below it; none where it would have no fields."""
+    return LEAVES if drawing.design.leaves and drawing.side - LEAVES >= SMALLEST else 0.0
+
+
+def _leaves_below(portrait: Portrait, side: float) -> str:
+    """Lay two leaves of the form of the petals behind the foot of a mark, rising to its sides."""
+    petal, tint = petal_of(portrait, LEAF_LONG * side, LEAF_BROAD * side), paler(tint_of(portrait), 0.3)
+    foot = side / 2, LEAF_FOOT * side
+    both = "".join(_leaf(petal, foot, angle, 1.0, tint) for angle in (-RISING, pi + RISING))
+    return f'<g stroke="{INK}" stroke-width="{mm(line_width(side))}" stroke-linejoin="round">{both}</g>'
 
 
 def _wreath(portrait: Portrait, label: Space) -> Iterator[str]:

@@ -8,14 +8,14 @@ Decided: a mark or a border may stand beside net contents. Why: the clear space 
 from memory), and an ornament informs of nothing.
 """
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from math import ceil, floor
 
 from builder.compose.label.label_texts import LabelText, Paragraph, Run
 from builder.compose.label_front.designs import Design, Ornament, border_scale
 from builder.compose.label_front.names import STEP, Lettering, block_of_row, lettering_for, row_height, rows_of
-from builder.compose.label_front.outlines import CLEAR, SEAM, WREATH
+from builder.compose.label_front.outlines import BAR, CLEAR, SEAM, WOVEN, WREATH
 from builder.compose.label_front.space import Space
 from builder.compose.label_layout.label_lines import Block, Setter, line_height
 from builder.compose.label_layout.rules import Rules, clear_above
@@ -25,12 +25,13 @@ from builder.model.label.typeface import POINT
 MOST_NET = 0.7
 MARKS = (0.46, 0.4, 0.34, 0.29, 0.24, 0.19, 0.15)
 MARKS_TO_COLOUR = (0.62, 0.58, 0.54, 0.5)  # Beside a title that is still to be written there is more room.
-KEPT = 0.68  # The part of the size that a name has without a mark which it keeps beside one.
+KEPT = 0.56  # The part of the size that a name has without a mark which it keeps beside one.
 LEAST_NAME = 12.0
 TRACKING = 0.12
 GAP, LEAST_MARK = 1.2, 7.0
 OF_NAME_VARIANT, OF_NAME_IDENTITY, MOST_VARIANT, MOST_IDENTITY = 0.44, 0.4, 15.0, 12.0
 WIDE, WIDE_TO_COLOUR = 1.55, 1.15  # From this width to height on, the mark stands beside the words.
+CUT = 1.35  # How much larger a mark beside the words is drawn that the edges cut.
 THREADS = 2.0  # The height of the two threads with the paper beside them.
 BLANK_NAME = 24.0  # The line height of a title that is written by hand, in points.
 
@@ -40,7 +41,8 @@ class Drawing:
     """What is drawn on a label, in millimetres from its corner: the square of the mark, where the ground of the accent ends, threads.
 
     `on` is the part of the label that the front has: nothing is drawn beyond it. A side of 0 is no mark; `ground` is left, top, width and
-    height. `leaves_along` are the edges along which leaves to colour in lie, from the top clockwise from 0.
+    height. `leaves_along` are the edges along which leaves to colour in lie, from the top clockwise from 0. `is_rich`: what is to be
+    coloured in has the fields that only its design has.
     """
 
     design: Design
@@ -51,11 +53,12 @@ class Drawing:
     ground: tuple[float, float, float, float] | None = None
     threads: tuple[tuple[float, float, float], ...] = ()
     leaves_along: tuple[int, ...] = (0,)
+    is_rich: bool = False
 
     @property
     def is_marked(self) -> bool:
-        """Say whether the mark of the recipe is seen."""
-        return self.side > 0 or self.design.ornament is Ornament.WREATH
+        """Say whether something that the recipe draws is seen: its mark, its petals as a wreath, its shares as a bar."""
+        return self.side > 0 or self.design.ornament is Ornament.WREATH or (self.is_rich and self.design.ornament is Ornament.CORNER)
 
 
 @dataclass(frozen=True)
@@ -79,6 +82,7 @@ class _Ground:
     design: Design
     lettering: Lettering
     to_fill_in: bool
+    is_rich: bool
 
     @property
     def least_mark(self) -> float:
@@ -102,6 +106,15 @@ def front_of(
 
     `label` is all of the label that the front has, to its edges. `to_fill_in`: a line to write a title on stands in place of the name.
     """
+    ways = (True, False) if to_fill_in and not label.is_round and (design.stripes or design.ornament is Ornament.CORNER) else (False,)
+    fronts = [_front_of(text, space, label, rules, setter, design, to_fill_in=to_fill_in, is_rich=is_rich) for is_rich in ways]
+    return next((front for front in fronts if front and front.drawing.is_marked), next(filter(None, fronts), None))
+
+
+def _front_of(
+    text: LabelText, space: Space, label: Space, rules: Rules, setter: Setter, design: Design, *, to_fill_in: bool, is_rich: bool
+) -> Front | None:
+    """Compose it; `is_rich`: to colour in, with the fields that only this design has."""
     # Text stands as far from a border as it does from the edge of a label without one.
     border = border_to_colour(design) if to_fill_in else design.border * border_scale(label.width, label.height)
     inner = space.inside(max(0.0, border + GAP - rules.inset)) if border else space
@@ -110,30 +123,45 @@ def front_of(
         top = label.y + WREATH + GAP
         inner = space.inside(CLEAR - rules.inset)
         inner = replace(inner, y=top, height=inner.below - top)
+    if is_rich and design.ornament is Ornament.CORNER:
+        inner = replace(inner, x=inner.x + BAR + 1.5 * GAP, width=inner.width - BAR - 1.5 * GAP)
     lettering = lettering_for(setter, text.name, design.face, design.leading, capitals=design.capitals)
-    ground = _Ground(text, inner, label, rules, setter, design, lettering, to_fill_in)
+    ground = _Ground(text, inner, label, rules, setter, design, lettering, to_fill_in, is_rich)
     foot = _foot(ground, label)
     if foot is None:
         return None
-    top = min(block.y for block in foot) - GAP - (THREADS if design.stripes else 0)
-    beside = (
-        design.ornament is not Ornament.WREATH
-        and not space.is_round
-        and space.width > (WIDE_TO_COLOUR if to_fill_in else WIDE) * space.height
-    )
-    ways = _beside(ground, top) if beside else _stacked(ground, top)
-    best: tuple[_Middle, tuple[Block, ...], Drawing] | None = None
-    bare = 0.0
-    for middle, brand, drawing in ways:
-        if best is None:
-            bare = middle.points
-        elif middle.points < KEPT * bare:
-            break
-        best = middle, brand, drawing
-    if best is None:
+    top = min(block.y for block in foot) - GAP - (_threads(ground) if design.stripes else 0)
+    tried = [found for ways in _arrangements(ground) if (found := _largest_mark(ways(ground, top)))]
+    if not tried:
         return None
-    middle, brand, drawing = best
+    middle, brand, drawing = next((one for one in tried if one[2].is_marked), tried[0])
     return Front((*brand, *middle.blocks, *foot), _dressed(drawing, ground, label, middle, foot), middle.points)
+
+
+_Tried = tuple[_Middle, tuple[Block, ...], Drawing]
+
+
+def _arrangements(ground: _Ground) -> tuple[Callable[[_Ground, float], Iterator[_Tried]], ...]:
+    """Give where the mark is tried, the first in which it is seen is taken: beside the words of a wide label, above those of others."""
+    space = ground.space
+    if ground.design.ornament is Ornament.WREATH or space.is_round or space.width <= space.height:
+        return (_stacked,)
+    wide = space.width > (WIDE_TO_COLOUR if ground.to_fill_in else WIDE) * space.height
+    return (_beside,) if wide else (_stacked, _beside)
+
+
+def _largest_mark(ways: Iterator[_Tried]) -> _Tried | None:
+    """Give the last of fronts with ever larger marks whose name keeps enough of the size that it has without one."""
+    best: _Tried | None = None
+    bare = 0.0
+    for one in ways:
+        points = one[0].points
+        if best is None:
+            bare = points
+        elif points < KEPT * bare:
+            break
+        best = one
+    return best
 
 
 def border_to_colour(design: Design) -> float:
@@ -149,7 +177,7 @@ def _least(ground: _Ground) -> float:
     return max(ground.rules.net / MOST_NET, ground.rules.text * 1.4, LEAST_NAME)
 
 
-def _stacked(ground: _Ground, bottom: float) -> Iterator[tuple[_Middle, tuple[Block, ...], Drawing]]:
+def _stacked(ground: _Ground, bottom: float) -> Iterator[_Tried]:
     """Give fronts with ever larger marks above the name, the first without one; they end where the name would be too small."""
     space, design = ground.space, ground.design
     for side in _sides(ground):
@@ -198,12 +226,13 @@ def _head(ground: _Ground, side: float) -> tuple[Drawing, tuple[Block, ...], flo
     return Drawing(design, ground.label, space.middle - side / 2, below, side), brand, below + side + (GAP if side else 0)
 
 
-def _beside(ground: _Ground, bottom: float) -> Iterator[tuple[_Middle, tuple[Block, ...], Drawing]]:
-    """Give fronts with ever larger marks on the left of the words."""
-    space = ground.space
+def _beside(ground: _Ground, bottom: float) -> Iterator[_Tried]:
+    """Give fronts with ever larger marks on the left of the words, or on their right where the design has them cut by the edge."""
+    space, on_the_right = ground.space, ground.design.ornament is Ornament.CORNER
     for share in (0.0, 0.16, 0.2, 0.24, 0.28, 0.32, 0.36, 0.4, *((0.45, 0.5) if ground.to_fill_in else ())):
         side = min(share * space.width, bottom - space.y)
-        room = replace(space, x=space.x + side + (2 * GAP if side else 0), width=space.width - side - (2 * GAP if side else 0))
+        taken = side + 2 * GAP if side else 0.0
+        room = replace(space, x=space.x + (0.0 if on_the_right else taken), width=space.width - taken)
         brand = _brand(ground, room, space.y)
         top = max((block.below for block in brand), default=space.y) + GAP
         middle = _middle(ground, room, top, bottom) or _middle(ground, room, space.y, bottom)
@@ -212,7 +241,12 @@ def _beside(ground: _Ground, bottom: float) -> Iterator[tuple[_Middle, tuple[Blo
                 return
             continue
         kept = brand if not brand or middle.blocks[0].y >= brand[-1].below else ()
-        yield middle, kept, Drawing(ground.design, ground.label, space.x, space.y + (bottom - space.y - side) / 2, side)
+        y = space.y + (bottom - space.y - side) / 2
+        if on_the_right and side and not ground.to_fill_in:
+            drawn = CUT * side
+            yield middle, kept, Drawing(ground.design, ground.label, space.x + space.width - side, y + side - drawn, drawn)
+        else:
+            yield middle, kept, Drawing(ground.design, ground.label, space.x + (space.width - side if on_the_right else 0.0), y, side)
 
 
 def _brand(ground: _Ground, space: Space, y: float) -> tuple[Block, ...]:
@@ -344,13 +378,19 @@ def _at_bottom(ground: _Ground, paragraph: Paragraph, points: float, bottom: flo
     return None
 
 
+def _threads(ground: _Ground) -> float:
+    """Give how high the threads are, with the paper beside them."""
+    return WOVEN + GAP if ground.is_rich else THREADS
+
+
 def _dressed(drawing: Drawing, ground: _Ground, label: Space, middle: _Middle, foot: tuple[Block, ...]) -> Drawing:
     """Add what the design draws behind the words."""
+    drawing = replace(drawing, is_rich=ground.is_rich)
     top = min(block.y for block in foot)
     if ground.design.ornament is Ornament.ON_GROUND:
         below = min(max(middle.below, drawing.y + drawing.side) + 1.0, top - 0.8)
         return replace(drawing, ground=(label.x, label.y, label.width, below - label.y))
     if ground.design.stripes and not label.is_round:
-        y = top - GAP - THREADS / 2
+        y = top - GAP - (WOVEN if ground.is_rich else THREADS / 2)
         return replace(drawing, threads=((label.x, y - 0.7, label.width), (label.x, y + 0.5, label.width)))
     return drawing
