@@ -21,7 +21,6 @@ from builder.check import (
 )
 from builder.check.batches import batch_of
 from builder.library import CONTENT, LAYOUTS
-from builder.model.dates.studio_class import StudioClass
 from builder.model.document import Document
 from builder.model.finding import Finding
 from builder.model.held_back import NOTHING_HELD, HeldBack
@@ -162,20 +161,16 @@ def _left_of(sheets: Iterable[ClassPlan], held: HeldBack) -> tuple[ClassPlan, ..
 
 
 def _without_held(plan: ClassPlan, held: HeldBack) -> ClassPlan:
-    """Leave out what is held back; a plan of which nothing is stays the same value, so that what is known of it is known."""
-    if not held.subjects:
-        return plan
+    """Give a class without what is held back of it; itself where nothing is, for which labels have been planned already."""
     key = plan.studio_class.key
-    made = tuple(
-        replace(one, home=tuple(home for home in one.home if not held.holds(HomeSheet(key, one.make.recipe.text, home.size.written))))
-        for one in plan.made
-    )
-    return replace(plan, studio_class=_without_held_dates(plan.studio_class, held), made=made)
-
-
-def _without_held_dates(studio_class: StudioClass, held: HeldBack) -> StudioClass:
-    dates = tuple(date for date in studio_class.dates if not held.holds(OneDate(studio_class.key, date.on)))
-    return replace(studio_class, dates=dates)
+    dates = tuple(date for date in plan.studio_class.dates if not held.holds(OneDate(key, date.on)))
+    home = [
+        tuple(one for one in made.home if not held.holds(HomeSheet(key, made.make.recipe.text, one.size.written))) for made in plan.made
+    ]
+    if dates == plan.studio_class.dates and all(left == made.home for left, made in zip(home, plan.made, strict=True)):
+        return plan
+    made = tuple(replace(one, home=left) for one, left in zip(plan.made, home, strict=True))
+    return replace(plan, studio_class=replace(plan.studio_class, dates=dates), made=made)
 
 
 class Progress(Protocol):

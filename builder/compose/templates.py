@@ -16,7 +16,8 @@ from pathlib import Path
 from traceback import walk_tb
 from typing import Any
 
-from jinja2 import ChoiceLoader, FileSystemLoader, PrefixLoader, StrictUndefined, TemplateSyntaxError, UndefinedError, nodes
+from jinja2 import BytecodeCache, ChoiceLoader, FileSystemLoader, PrefixLoader, StrictUndefined, TemplateSyntaxError, UndefinedError, nodes
+from jinja2.bccache import Bucket
 from jinja2.sandbox import ImmutableSandboxedEnvironment
 from jinja2.utils import missing
 from markupsafe import Markup, escape
@@ -84,6 +85,23 @@ def _as_html(translated: str, values: dict[str, object]) -> Markup:
     return Markup(fill(escape(translated), {name: escape(value) for name, value in values.items()}))
 
 
+class _Compiled(BytecodeCache):
+    """What templates were compiled to, for the next edition of the same process: the library knows each by its name and its text."""
+
+    def __init__(self) -> None:
+        self._known: dict[str, bytes] = {}
+
+    def load_bytecode(self, bucket: Bucket) -> None:
+        if bucket.key in self._known:
+            bucket.bytecode_from_string(self._known[bucket.key])
+
+    def dump_bytecode(self, bucket: Bucket) -> None:
+        self._known[bucket.key] = bucket.bytecode_to_string()
+
+
+_COMPILED = _Compiled()
+
+
 class Templates:
     """The templates of a run. Of two with one name the first folder's counts, so that a studio can put its own in place of ours."""
 
@@ -108,6 +126,7 @@ class Templates:
             trim_blocks=True,
             lstrip_blocks=True,
             keep_trailing_newline=True,
+            bytecode_cache=_COMPILED,
         )
         self._environment.globals |= {"say": _say, "say_in": _say_in, "say_count": _say_count}
 

@@ -9,6 +9,7 @@ from builder.model.recipe.filling import Filling
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import Mass
 from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.remembered import remembered
 from builder.model.roster.roster import Guest
 from builder.model.subject import OneDate, WholeClass
 from builder.model.supplies.cost import Cost, Jug
@@ -191,7 +192,13 @@ class ClassPlan:
 
     def without_names(self) -> "ClassPlan":
         """Give the sheet as it may be published: without those who come, and without those who wait."""
-        return replace(self, guests=(), waiting=(), was_listed=self.has_roster, made=tuple(_nameless(one) for one in self.made))
+        return _without_names(self)
+
+
+@remembered(128)
+def _without_names(plan: ClassPlan) -> ClassPlan:
+    """Give the same value for the same sheet, so that what has been worked out from it is known."""
+    return replace(plan, guests=(), waiting=(), was_listed=plan.has_roster, made=tuple(_nameless(one) for one in plan.made))
 
 
 def _nameless(made: MadeProduct) -> MadeProduct:
