@@ -8,11 +8,11 @@ from functools import lru_cache
 
 from builder.model.picture import LONGEST
 from builder.pictures.drawing import clean_drawing
-from builder.pictures.photograph import FORMATS, clean_photograph, photograph_at
+from builder.pictures.photograph import FORMATS, clean_photograph, made_with, photograph_at
 from builder.pictures.picture import Picture, PictureError
 from builder.pictures.sharing import draw_sharing
 
-__all__ = ["LONGEST", "Picture", "PictureError", "clean_picture", "draw_sharing", "picture_at"]
+__all__ = ["LONGEST", "Picture", "PictureError", "clean_picture", "draw_sharing", "made_with", "picture_at"]
 
 
 @lru_cache(maxsize=32)

@@ -10,7 +10,7 @@ import warnings
 from collections.abc import Mapping
 from functools import lru_cache
 
-from PIL import Image, ImageCms, ImageOps
+from PIL import Image, ImageCms, ImageOps, features
 
 from builder.model.picture import LONGEST, Size
 from builder.pictures.picture import Picture, PictureError
@@ -99,3 +99,8 @@ def _on_white(image: Image.Image) -> Image.Image:
     ground = Image.new("RGB", image.size, "white")
     ground.paste(image, mask=image.getchannel("A") if "A" in image.getbands() else None)
     return ground
+
+
+def made_with() -> tuple[str, ...]:
+    """Give the libraries beneath the one that makes pictures, each with its version."""
+    return tuple(f"{name} {features.version(name)}" for name in features.get_supported())

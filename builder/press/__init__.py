@@ -11,6 +11,7 @@ from builder.press.files import copy_file, write_document, write_picture
 from builder.press.folder import Building, replaced
 from builder.press.fonts import only_our_fonts
 from builder.press.kept import Kept, PressedSheet, engine_sum
+from builder.press.kept_pictures import KeptPictures
 from builder.press.weight import refuse_heavy_pages
 
 __all__ = ["PressOutcome", "missing_pdf_engine", "press_one", "press_publication", "press_some", "press_to_folder"]
@@ -46,16 +47,18 @@ def press_publication(
     sheets = [document for document in publication.documents if document.path.endswith(".pdf")]
     origins = {"studio": (studio_folder,), "layouts": layout_folders}
     with replaced(output, waits) as building:
+        pictures = KeptPictures(building.last)
         for document in pages:
             write_document(building.folder, document, document.html)
             progress(document.title)
         for copied in publication.files:
-            copy_file(building.folder, copied, origins[copied.origin])
+            copy_file(building.folder, copied, origins[copied.origin], pictures)
         for made_file in publication.made:
             write_document(building.folder, made_file, made_file.content)
         refuse_heavy_pages(building.folder)
         for drawn in publication.drawn:
-            write_picture(building.folder, drawn)
+            write_picture(building.folder, drawn, pictures)
+        pictures.write(building.folder)
         pdf_missing, warnings, kept = _press_sheets(building, sheets, studio_folder, layout_folders, progress)
     made: list[Document | CopiedFile] = [*pages, *publication.files, *(sheets if pdf_missing is None else ())]
     written = [*((one.folder, one.path) for one in made), *((Folder.SITE, drawn.path) for drawn in publication.drawn)]

@@ -8,6 +8,8 @@ from builder.model.document import CopiedFile, Document, Folder, MadeFile
 from builder.model.sharing import SharingPicture
 from builder.pictures import draw_sharing, picture_at
 from builder.press.fonts import font_file
+from builder.press.kept import sum_of_file
+from builder.press.kept_pictures import KeptPictures
 
 
 def write_document(building: Path, document: Document | MadeFile, content: str | bytes) -> None:
@@ -20,24 +22,27 @@ def write_document(building: Path, document: Document | MadeFile, content: str |
         target.write_bytes(content)
 
 
-def copy_file(building: Path, copied: CopiedFile, origins: Iterable[Path]) -> None:
+def copy_file(building: Path, copied: CopiedFile, origins: Iterable[Path], pictures: KeptPictures) -> None:
     """Copy one file; of several origins the first that has it counts. A picture of the studio is made anew, without what it tells."""
     sources = [_inside(origin, Path(copied.source)) for origin in origins]
     source = next((source for source in sources if source.is_file()), sources[-1])
     target = _inside(building, Path(copied.folder, copied.path))
     target.parent.mkdir(parents=True, exist_ok=True)
     if copied.origin == "studio":
-        target.write_bytes(picture_at(source.read_bytes(), source.suffix, copied.width, target.suffix))
+        data, asked = source.read_bytes(), (source.suffix, copied.width, target.suffix)
+        made_of = repr(asked).encode() + data
+        target.write_bytes(pictures.made(f"{copied.folder}/{copied.path}", made_of, lambda: picture_at(data, *asked)))
     else:
         shutil.copyfile(source, target)
 
 
-def write_picture(building: Path, picture: SharingPicture) -> None:
+def write_picture(building: Path, picture: SharingPicture, pictures: KeptPictures) -> None:
     """Draw the picture that stands for a page where somebody passes it on."""
-    drawn = draw_sharing(picture, font_file("Fira Sans", "Regular"), font_file("Fira Sans", "Bold"))
+    fonts = font_file("Fira Sans", "Regular"), font_file("Fira Sans", "Bold")
+    made_of = "\n".join((repr(picture), *map(sum_of_file, fonts))).encode()
     target = _inside(building, Path(Folder.SITE, picture.path))
     target.parent.mkdir(parents=True, exist_ok=True)
-    target.write_bytes(drawn)
+    target.write_bytes(pictures.made(f"{Folder.SITE}/{picture.path}", made_of, lambda: draw_sharing(picture, *fonts)))
 
 
 def _inside(folder: Path, path: Path) -> Path:

@@ -126,15 +126,21 @@ def engine_sum(libraries: tuple[str, ...]) -> str:
 
     That is this stage, what cleans pictures and joins sheets, the engines and what they require, Python, fonts, and the system's libraries.
     """
-    folders = (Path(one).parent for one in (pictures.__file__, __file__))
-    files_of_code = (*chain.from_iterable(sorted(folder.glob("*.py")) for folder in folders), Path(joined.__file__))
-    code = (sum_of(file.read_bytes()) for file in files_of_code)
     files = (*(font_file(family, cut) for family in PACKAGES for cut, _, _ in FACES), *map(display_file, DISPLAY))
     fonts = map(sum_of_file, files)
-    return sum_of("\n".join((sys.version, zlib.ZLIB_RUNTIME_VERSION, *libraries, *sorted(_versions(*ENGINES)), *code, *fonts)).encode())
+    made_of = (sys.version, zlib.ZLIB_RUNTIME_VERSION, *libraries, *sorted(versions(*ENGINES)), *sum_of_code(), *fonts)
+    return sum_of("\n".join(made_of).encode())
 
 
-def _versions(*packages: str) -> Iterable[str]:
+@cache
+def sum_of_code() -> tuple[str, ...]:
+    """Give the sums of the files of this stage, of what makes pictures, and of what joins sheets."""
+    folders = (Path(one).parent for one in (pictures.__file__, __file__))
+    files = (*chain.from_iterable(sorted(folder.glob("*.py")) for folder in folders), Path(joined.__file__))
+    return tuple(map(sum_of_file, files))
+
+
+def versions(*packages: str) -> Iterable[str]:
     """Give the versions of installed packages and of all that they require, as far as that is installed."""
     found: dict[str, str] = {}
     waiting = [*packages]

@@ -5,6 +5,7 @@ itself, as somebody would who does nothing for speed; `without` publishes with b
 """
 
 import pickle
+import shutil
 import sys
 from collections.abc import Iterable, Iterator
 from datetime import date
@@ -34,6 +35,7 @@ def _publish_blank(studio: Path, output: Path) -> list["Document"]:
     from builder.press.kept import PressedSheet
 
     sheets: list[Document] = []
+    shutil.rmtree(output, ignore_errors=True)  # nothing is taken from an earlier publication
 
     def blank(documents: Iterable["Document"], *_: object) -> Iterator[tuple["Document", PressedSheet]]:
         for document in documents:

@@ -112,6 +112,6 @@ def test_what_cannot_be_trusted_is_pressed_again(desk: Desk, spoil: str, monkeyp
 
 
 def test_the_engine_is_known_by_all_that_it_requires() -> None:
-    versions = set(kept._versions(*kept.ENGINES))
+    versions = set(kept.versions(*kept.ENGINES))
     assert {one.split()[0] for one in versions} >= {"weasyprint", "pydyf", "fonttools", "tinycss2", "cssselect2"}
     assert kept.engine_sum(("pango 1",)) != kept.engine_sum(("pango 2",))
