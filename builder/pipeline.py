@@ -33,8 +33,7 @@ from builder.model.studio import Studio
 from builder.model.subject import HomeSheet, OneDate, ShoppingList, TextPage, WholeClass, WholeRecipe, WholeStudio
 from builder.model.supplies.shopping import Period, Shopping
 from builder.model.teaching.class_plan import ClassPlan
-from builder.press.letters import letters_of_fonts
-from builder.press.typefaces import typefaces_of_labels
+from builder.press.typefaces import letters_of_fonts, typefaces_of_labels
 from builder.read.dates.published_dates import read_published_dates
 from builder.read.studios import read_studio
 from builder.reckon import reckon_classes, reckon_nominal, reckon_recipe, reckon_shopping, weight_as_written

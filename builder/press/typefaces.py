@@ -1,4 +1,5 @@
-"""The faces of the labels, the two of all text and those of names, as their outlines have them. Heights are those of the outline itself:
+"""What is known of the fonts: the letters that all faces of the printed sheets have, and the faces of the labels, the two of all text and
+those of names, as their outlines have them. Heights are those of the outline itself:
 the font's own tables of heights name the flat x, and an o is higher than that."""
 
 from functools import cache
@@ -6,11 +7,28 @@ from pathlib import Path
 
 from builder.cache import made_once
 from builder.model.label.typeface import Typeface
-from builder.press.fonts import DISPLAY, display_file, font_file
+from builder.press.fonts import DISPLAY, FACES, PACKAGES, display_file, font_file
 from builder.press.kerning import kerning_of
 
 FAMILY = "Fira Sans Condensed"
 CUTS = {"regular": "Regular", "bold": "Bold"}
+
+
+@cache
+def letters_of_fonts() -> frozenset[int]:
+    """Give the code points that all faces share."""
+    return made_once(frozenset, Path(__file__).parent, _shared)
+
+
+def _shared() -> frozenset[int]:
+    return frozenset.intersection(*(_letters(font_file(family, cut)) for family in PACKAGES for cut, _, _ in FACES))
+
+
+def _letters(file: Path) -> frozenset[int]:
+    from fontTools.ttLib import TTFont
+
+    with TTFont(file, lazy=True) as font:
+        return frozenset(font.getBestCmap())
 
 
 @cache
