@@ -153,7 +153,8 @@ WAYS = [(name, is_rich) for name, one in DESIGNS.items() for is_rich in {False, 
 def test_what_is_drawn_around_a_label_is_as_large_and_clear_of_the_cut(design: str, is_rich: bool, shape: str, form: Form) -> None:
     width, height, is_round = LABELS[shape]
     whole = Space(0.0, 0.0, width, height, is_round)
-    side, threads = 30.0, ((0.0, height - 10, width),) if DESIGNS[design].stripes and not is_round else ()
+    side = 30.0 if DESIGNS[design].leaves else 24.0
+    threads = ((0.0, height - 10, width),) if DESIGNS[design].stripes and not is_round else ()
     ground = (0.0, 0.0, width, height * 0.8) if DESIGNS[design].ornament is Ornament.ON_GROUND else None
     edges = (1, 2, 3) if shape == "tag" else (0,)
     corner = (width - side) / 2, (height - side) / 2

@@ -36,8 +36,8 @@ class Ink(Enum):
     """How a front is drawn."""
 
     ACCENT = "with its accent"
-    OUTLINES = "as outlines to colour in"
     GREY = "as a grey printer prints it"
+    OUTLINES = "as outlines to colour in"
 
 
 def drawn(drawing: Drawing, portrait: Portrait, whole: Space, ink: Ink = Ink.ACCENT, bleed: float = 0.0) -> str:

@@ -89,7 +89,7 @@ def plan_labels(studio: Studio, plan: ClassPlan) -> Iterator[LabelPlan]:
     its region, and a studio whose region cannot be read, or has no heights of type."""
     if not studio.knows_type_heights:
         return
-    setter, wishes = setter_of(studio.typefaces), wished(studio, plan)
+    wishes = wished(studio, plan)
     for made in plan.made:
         if not is_translated(made.batch.recipe, studio):
             continue
@@ -100,9 +100,21 @@ def plan_labels(studio: Studio, plan: ClassPlan) -> Iterator[LabelPlan]:
             if texts:
                 designs = (design_of(studio, plan, made.batch.recipe, jar) for jar in jars)
                 dressed = tuple(zip(texts, designs, strict=True))
-                ways = _ways(studio, plan, made.batch, filling)
-                laid = _best(dressed, ways, setter, to_fill_in=wishes.to_colour)
+                laid = lay_out_dressed(studio, plan, made.batch, filling, dressed, to_fill_in=wishes.to_colour)
                 yield LabelPlan(made, filling, texts, laid, jars)
+
+
+def lay_out_dressed(
+    studio: Studio,
+    plan: ClassPlan,
+    batch: WorkedBatch,
+    filling: Filling,
+    dressed: Sequence[tuple[LabelText, Design]],
+    *,
+    to_fill_in: bool,
+) -> LaidOut | None:
+    """Lay out labels of one kind of container, each in its design, in the best way that its date allows; None where they do not fit."""
+    return _best(dressed, _ways(studio, plan, batch, filling), setter_of(studio.typefaces), to_fill_in=to_fill_in)
 
 
 def design_of(studio: Studio, plan: ClassPlan, recipe: Recipe, jar: Jar) -> Design:
