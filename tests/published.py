@@ -12,7 +12,7 @@ import json
 import os
 import pickle
 import re
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from datetime import date
@@ -63,22 +63,24 @@ _OWN = TemporaryDirectory(prefix="published-")
 _compose = publication.compose_documents
 
 
-def kind_of(document: Document) -> str:
-    """Give the name of a document in the table of documents, which its path tells: of several paths that it may be, by the closest."""
+def kind_of(path: str) -> str:
+    """Give the name of a document in the table of documents, by its path: of several that it may be, the closest."""
     paths = {path: kind.name for kind in DOCUMENTS for path in (kind.path, kind.public_path) if path}
-    found = [path for path in paths if re.fullmatch(re.sub(r"\\{\w+\\}", "[^/]+", re.escape(path)), document.path)]
-    return paths[max(found, key=len)]
+    found = [one for one in paths if re.fullmatch(re.sub(r"\\{\w+\\}", "[^/]+", re.escape(one)), path)]
+    return paths[max(found, key=lambda one: len(re.sub(r"{\w+}", "", one)))]
 
 
-def sample(sheets: Iterable[Document]) -> list[Document]:
-    """Give one sheet of each kind: of those whose text is kept in `gold/`, or of all where none is, the one with most to say."""
-    longest: dict[str, tuple[bool, int]] = {}
-    chosen: dict[str, Document] = {}
-    for sheet in sheets:
-        kind, worth = kind_of(sheet), ((GOLD / f"{sheet.folder}/{sheet.path}.txt").exists(), len(sheet.html))
-        if worth > longest.get(kind, (False, 0)):
-            longest[kind], chosen[kind] = worth, sheet
-    return list(chosen.values())
+def _largest_of_each_kind(sizes: Mapping[str, tuple[bool, int]]) -> set[str]:
+    """Give of each kind of document the path that is worth most."""
+    chosen: dict[str, str] = {}
+    for path in sorted(sizes, key=lambda path: sizes[path]):
+        chosen[kind_of(path)] = path
+    return set(chosen.values())
+
+
+def sample(sheets: Iterable[Document]) -> set[str]:
+    """Give the path of one sheet of each kind: the one with most to say, of those whose text is kept in `gold/` where some are."""
+    return _largest_of_each_kind({one.path: ((GOLD / f"{one.folder}/{one.path}.txt").exists(), len(one.html)) for one in sheets})
 
 
 def _is_sheet(document: Document) -> bool:
@@ -94,7 +96,7 @@ def one_sheet_of_each_kind(note: Callable[[Document], object] = lambda _: None) 
         composed = [document for document in whole.documents if _is_sheet(document)]
         for sheet in composed:
             note(sheet)
-        pressed = {sheet.path for sheet in (composed if LONG in os.environ else sample(composed))}
+        pressed = {sheet.path for sheet in composed} if LONG in os.environ else sample(composed)
         return replace(whole, documents=tuple(one for one in whole.documents if not _is_sheet(one) or one.path in pressed))
 
     with patch.object(publication, "compose_documents", compose):
@@ -124,6 +126,13 @@ def pages() -> list[Path]:
     """Give every HTML file of the output."""
     folder, _ = published()
     return sorted(folder.rglob("*.html"))
+
+
+def page_of_each_kind() -> list[Path]:
+    """Give of each kind of page of the site the one with most to say."""
+    site = published()[0] / "site"
+    chosen = _largest_of_each_kind({page.relative_to(site).as_posix(): (True, page.stat().st_size) for page in site.rglob("*.html")})
+    return [site / path for path in sorted(chosen)]
 
 
 def pdfs() -> list[Path]:

@@ -4,7 +4,9 @@ axe-core finds some part of what WCAG asks for, by its makers' own word about ha
 mean) was read by people. Forced colours and the medium of print are those that Chromium emulates.
 """
 
+import os
 import re
+from collections.abc import Callable
 from itertools import pairwise
 from pathlib import Path
 
@@ -12,7 +14,7 @@ import pytest
 from bs4 import BeautifulSoup, Tag
 
 from tests.browser import Browser
-from tests.published import published, soup
+from tests.published import LONG, page_of_each_kind, published, soup
 from tests.site.looks import FOCUSED, SEEN, SMALL_TARGETS, SPACED, TOO_WIDE, UNSEEN, WHOLE, add_style, axe
 
 
@@ -33,15 +35,16 @@ def one_of_each() -> list[Path]:
     return list(taken.values())
 
 
-# A page of every template.
-CHOSEN = (
-    *("index", "classes", "dates", "classes/lotion-from-scratch", "find/how-demo", "ways-of-teaching", "visit", "gallery", "safety", "404"),
-    "classes/melt-and-pour-soap--take-home-window-bar--500-g",
-)
-
-
 def chosen() -> list[Path]:
-    return [site() / f"{name}.html" for name in CHOSEN]
+    """Give a page of every template; what lies in `site/` and is of no kind would be an error."""
+    pages = page_of_each_kind()
+    assert len(pages) > 10
+    return pages
+
+
+def all_or_chosen(pages: Callable[[], list[Path]]) -> list[Path]:
+    """Give all pages with `--long`, and without it a page of every template."""
+    return pages() if LONG in os.environ else chosen()
 
 
 def told(found: dict[str, list[str]]) -> str:
@@ -52,14 +55,15 @@ def name_of(page: Path) -> str:
     return page.relative_to(site()).as_posix()
 
 
+@pytest.mark.long(sample=True)
 def test_axe_finds_nothing_on_a_narrow_phone(chromium: Browser) -> None:
     chromium.size(320, 700)
     chromium.look(prefers_color_scheme="light")
     found = {}
-    for page in one_of_each():
+    for page in all_or_chosen(one_of_each):
         chromium.open(page)
         found[name_of(page)] = axe(chromium, WHOLE)
-    assert len(found) > 25
+    assert len(found) > (25 if LONG in os.environ else 10)
     assert not any(found.values()), told(found)
 
 
@@ -84,18 +88,19 @@ def test_axe_finds_nothing_in_other_lights(chromium: Browser, width: int, medium
     assert not any(found.values()), told(found)
 
 
+@pytest.mark.long(sample=True)
 def test_nothing_is_wider_than_a_narrow_phone_or_cut_off(chromium: Browser) -> None:
     """320 CSS pixels are also a window of 1280 at 400 % (SC 1.4.10, note). Once more with the spacing that a reader may set (SC 1.4.12)."""
     found = {}
     chromium.size(320, 256, 4)
-    for page in every_page():
+    for page in all_or_chosen(every_page):
         chromium.open(page)
         found[name_of(page)] = [*chromium.evaluate(TOO_WIDE), *chromium.complaints]
         add_style(chromium, SPACED)
         found[f"{name_of(page)}, spaced"] = chromium.evaluate(TOO_WIDE)
         outside = [address for address in chromium.asked_for if not address.startswith("file:")]
         assert not outside, outside
-    assert len(found) > 80
+    assert len(found) > (80 if LONG in os.environ else 20)
     assert not any(found.values()), told(found)
 
 
