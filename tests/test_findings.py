@@ -12,10 +12,12 @@ import shutil
 import sys
 import tempfile
 from pathlib import Path
+from typing import Any
 
 import pytest
 
-from builder import cli
+from builder import cli, pipeline
+from builder.rules.reach import what_is_held
 
 FINDINGS = Path(__file__).parent / "findings"
 CASES = sorted(folder for folder in FINDINGS.iterdir() if folder.is_dir() and not folder.name.startswith("_"))
@@ -55,13 +57,23 @@ def test_nothing_is_found_in_the_sound_studio() -> None:
 
 
 @pytest.mark.parametrize("case", CASES, ids=lambda case: case.name)
-def test_finding(case: Path) -> None:
+def test_finding(case: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    looked, look = [], pipeline.check
+
+    def noting(*arguments: Any, **named: Any) -> pipeline.Outcome:
+        looked.append(look(*arguments, **named))
+        return looked[-1]
+
+    monkeypatch.setattr(pipeline, "check", noting)
     status, _, err = answer(case)
     assert err == (case / "expected.txt").read_text(encoding="utf-8")
     assert status == (1 if "(stop)" in err else 0)
     # A folder is named after its finding; a second case of the same finding adds `--` and what is special about it.
     assert f": {case.name.split('--')[0]} (" in err
     assert "Traceback" not in err
+    (outcome,) = looked
+    for finding in outcome.findings:
+        assert not finding.stops or outcome.studio is None or what_is_held([finding], outcome.studio).subjects, "a stop holds nothing back"
 
 
 if __name__ == "__main__":

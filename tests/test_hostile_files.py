@@ -9,6 +9,7 @@ import shutil
 import time
 from collections.abc import Iterator
 from datetime import date
+from itertools import count
 from pathlib import Path
 
 import pytest
@@ -286,16 +287,20 @@ RUBBISH = (
 
 
 def spoilt() -> Iterator[ParameterSet]:
-    """Give every file of the sound studio cut at each 40th byte, and with each line in turn replaced by rubbish."""
-    chance = random.Random(1)
+    """Give every file of the sound studio cut at each 40th byte, and with each line in turn replaced by rubbish; each fifth is not long."""
+    chance, number = random.Random(1), count()
+
+    def spoiling(name: str, data: bytes, how: str) -> ParameterSet:
+        return pytest.param(name, data, id=f"{name} {how}", marks=pytest.mark.long if next(number) % 5 else ())
+
     for name in FILES:
         data = (SOUND / name).read_bytes()
         for at in range(0, len(data), 40):
-            yield pytest.param(name, data[:at], id=f"{name} cut at {at}")
+            yield spoiling(name, data[:at], f"cut at {at}")
         lines = data.split(b"\n")
-        for number in range(len(lines) - 1):
-            other = [*lines[:number], chance.choice(RUBBISH), *lines[number + 1 :]]
-            yield pytest.param(name, b"\n".join(other), id=f"{name} line {number + 1}")
+        for at in range(len(lines) - 1):
+            other = [*lines[:at], chance.choice(RUBBISH), *lines[at + 1 :]]
+            yield spoiling(name, b"\n".join(other), f"line {at + 1}")
 
 
 @pytest.mark.parametrize(("name", "data"), list(spoilt()))

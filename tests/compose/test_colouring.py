@@ -5,16 +5,17 @@ no source.
 """
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from fractions import Fraction
 from math import cos, pi, sin
 
 import numpy
 import pytest
+from _pytest.mark.structures import ParameterSet
 from bs4 import BeautifulSoup, Tag
 from PIL import Image, ImageDraw
-from scipy.ndimage import distance_transform_edt, label
+from scipy.ndimage import distance_transform_edt, find_objects, label
 
 from builder.compose.label_front.designs import DESIGNS, Ornament, border_scale
 from builder.compose.label_front.drawn import Ink, drawn
@@ -107,18 +108,24 @@ def fields(svg: str, width: float, height: float) -> list[float]:
             dots.append(dots[0])
         draw.line(dots, fill=0, width=max(1, round(wide * DOTS)), joint="curve")
     paper = numpy.array(picture)
-    found, count = label(paper)
+    found, _ = label(paper)
     outside = {int(found[0, 0]), 0}
     discs = []
-    for number in range(1, count + 1):
-        one = numpy.pad(found == number, 1)
+    for number, around in enumerate(find_objects(found), start=1):
+        one = numpy.pad(found[around] == number, 1)
         if number not in outside and one.sum() > SLIVER * DOTS**2:
             discs.append(2 * float(distance_transform_edt(one).max()) / DOTS)
     return discs
 
 
-@pytest.mark.parametrize("form", Form)
-@pytest.mark.parametrize("shares", SHARES)
+def forms_and(*others: tuple[object, ...]) -> Iterator[ParameterSet]:
+    """Give every form with every other thing; without `--long` each other thing with one form, in turn, so that each form comes up."""
+    for at, other in enumerate(others):
+        for number, form in enumerate(Form):
+            yield pytest.param(*other, form, marks=() if number == at % len(Form) else pytest.mark.long)
+
+
+@pytest.mark.parametrize(("shares", "form"), list(forms_and(*((name,) for name in SHARES))))
 def test_every_field_of_a_mark_holds_a_disc_of_four_millimetres(shares: str, form: Form) -> None:
     one = portrait(SHARES[shares], form)
     for side in (*(least for least, _ in PETALS_FROM), 29.0, 40.0):
@@ -144,12 +151,11 @@ LABELS = {"front": (60.0, 74.0, False), "band": (78.0, 46.0, False), "tag": (63.
 
 
 # In how many ways each design draws it: a bar and a woven band are left out where there is little room.
-WAYS = [(name, is_rich) for name, one in DESIGNS.items() for is_rich in {False, one.stripes or one.ornament is Ornament.CORNER}]
+WAYS = sorted((name, is_rich) for name, one in DESIGNS.items() for is_rich in {False, one.stripes or one.ornament is Ornament.CORNER})
 
 
-@pytest.mark.parametrize("form", Form)
+@pytest.mark.parametrize(("design", "is_rich", "form"), list(forms_and(*WAYS)))
 @pytest.mark.parametrize("shape", LABELS)
-@pytest.mark.parametrize(("design", "is_rich"), sorted(WAYS))
 def test_what_is_drawn_around_a_label_is_as_large_and_clear_of_the_cut(design: str, is_rich: bool, shape: str, form: Form) -> None:
     width, height, is_round = LABELS[shape]
     whole = Space(0.0, 0.0, width, height, is_round)

@@ -9,6 +9,8 @@ from fractions import Fraction
 from itertools import combinations, permutations
 from random import Random
 
+import pytest
+
 from builder.reckon.label.label_order import Order, Sorted, sort_names
 from tests.reckon.random_bases import (
     Base,
@@ -61,13 +63,15 @@ def judge_withheld(number: int, lines: Callable[[Base], Iterator[list[tuple[Frac
     return len(names_of(order))
 
 
-def test_no_printed_order_is_contradicted() -> None:
-    judged = [judge_printed(number) for number in range(1000)]
+@pytest.mark.parametrize("bases", [250, pytest.param(1000, marks=pytest.mark.long)])
+def test_no_printed_order_is_contradicted(bases: int) -> None:
+    judged = [judge_printed(number) for number in range(bases)]
     assert 0.1 < sum(bool(found.open_pairs) for found in judged) / len(judged) < 0.9
 
 
-def test_no_provable_order_is_withheld() -> None:
-    assert all(judge_withheld(number, corners, ranges=False, most_parts=5) for number in range(150))
+@pytest.mark.parametrize("bases", [50, pytest.param(150, marks=pytest.mark.long)])
+def test_no_provable_order_is_withheld(bases: int) -> None:
+    assert all(judge_withheld(number, corners, ranges=False, most_parts=5) for number in range(bases))
 
 
 def test_no_provable_order_is_withheld_where_the_supplier_gives_figures() -> None:
