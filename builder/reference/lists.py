@@ -42,8 +42,8 @@ class Shown:
 def list_of(what: str, shown: Shown, like: str = "") -> Listing:
     """Make a list; `like` keeps the rows with these words in them."""
     headings, rows = LISTINGS[what]
-    words = like.casefold().split()
-    kept = (row for row in rows(shown) if all(word in " ".join(row).casefold() for word in words))
+    words = fold(like).split()
+    kept = (row for row in rows(shown) if all(word in fold(" ".join(row)) for word in words))
     return Listing(headings, tuple(kept))
 
 

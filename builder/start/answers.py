@@ -38,10 +38,12 @@ def read_mail(text: str) -> str:
     return _read(parse_mail_address, text)
 
 
-def one_of(names: Sequence[str], what: str, also: Mapping[str, str] | None = None, *, listed: bool = False) -> Callable[[str], str]:
+def one_of(
+    names: Sequence[str], what: str, also: Mapping[str, str] | None = None, *, listed: bool = False, more: str = ""
+) -> Callable[[str], str]:
     """Make the reader of one name of a list: by the name without regard to case, by its number, or by another word for it (folded, `also`).
 
-    `listed`: the list stands above the question, and is not told again.
+    `listed`: the list stands above the question, and is not told again. `more` is said of what is none of them.
     """
     by_name = {fold(name): name for name in names}
     by_name |= {word: name for word, name in (also or {}).items() if name in names and word not in by_name}
@@ -52,7 +54,7 @@ def one_of(names: Sequence[str], what: str, also: Mapping[str, str] | None = Non
         found = by_name.get(fold(text))
         if found is None:
             possible = " Write its number or its name." if listed else f" Possible are: {', '.join(names)}."
-            raise ValueError(f'"{text}" is no {what}.{possible}{did_you_mean(text, names)}')
+            raise ValueError(f'"{text}" is no {what}.{possible}{did_you_mean(text, names)}{more}')
         return found
 
     return read

@@ -59,19 +59,25 @@ def _scales(scales: tuple[ScaleStart, ...]) -> str:
     return "\n".join(f"  - {{name: {scalar(one.name)}, reads to: {one.reads_to}, up to: {one.up_to}}}" for one in scales)
 
 
-def recipe_file(name: str, product: str, shop: Workshop, code: str = "") -> Files:
-    """Give the file of a recipe of a kind of product; `code` are the letters of its batch codes, where they are not those of its name."""
-    kind = plain_name(product)
-    text = text_of(kind, RECIPE) + (text_of(kind, "french.yaml") if shop.in_french else "")
+def recipe_file(name: str, product: str, shop: Workshop, code: str = "", begins_as: str = "") -> Files:
+    """Give the file of a recipe of a kind of product; `code` are the letters of its batch codes, where they are not those of its name.
+
+    `begins_as` is the kind whose starter serves, where it is another.
+    """
+    kind = begins_as or product
+    text = text_of(plain_name(kind), RECIPE).replace(f"\nproduct: {kind}\n", f"\nproduct: {product}\n")
+    text += text_of(plain_name(kind), "french.yaml") if shop.in_french else ""
     text += (
         f"code: {code}                          # the letters of its batch codes; another recipe has those of its name\n" if code else ""
     )
     return {f"recipes/{plain_name(name)}.yaml": shop.filled(text, {"name": scalar(name)})}
 
 
-def class_files(title: str, recipe: Recipe, called: Callable[[str], str], shop: Workshop) -> Files:
-    """Give the files of a class that makes a recipe; `called` gives the name of an ingredient inside a sentence."""
-    kind, folder = plain_name(recipe.product), f"classes/{plain_name(title)}"
+def class_files(title: str, recipe: Recipe, begins_as: str, called: Callable[[str], str], shop: Workshop) -> Files:
+    """Give the files of a class that makes a recipe; `begins_as` is the kind of product whose starter serves, `called` gives the name of
+    an ingredient inside a sentence.
+    """
+    kind, folder = plain_name(begins_as), f"classes/{plain_name(title)}"
     alkalis = [alkali.name.text for alkali in (recipe.lye.alkalis if recipe.lye else ())]
     values = {"title": scalar(title), "recipe": recipe.key, "alkali": called(alkalis[0]) if alkalis else ""}
     return {

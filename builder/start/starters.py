@@ -6,6 +6,7 @@ from functools import cache
 from typing import Any
 
 from builder.library import CONTENT
+from builder.model.recipe.product import Product
 from builder.read.text.file_names import plain_name
 from builder.read.text.text_files import TextFolder
 from builder.read.yaml.placed_yaml import read_yaml_file
@@ -54,6 +55,11 @@ def text_of(*names: str) -> str:
 def has_starter(product: str) -> bool:
     """Say whether a kind of product has a starter."""
     return (_FOLDER / plain_name(product)).is_dir()
+
+
+def starter_of(product: Product) -> str | None:
+    """Give the kind whose starter serves for a kind of product: itself, or the first that a kind of the studio's own is like."""
+    return next((name for name in (product.name, *product.like) if has_starter(name)), None)
 
 
 def region_start(region: str) -> RegionStart:

@@ -19,7 +19,7 @@ from builder.reference.schemas import editor_files, marked
 from builder.refusals import CommandError
 from builder.start import answers
 from builder.start.files import Files, NewStudio, Workshop, class_files, recipe_file, studio_file
-from builder.start.starters import STUDIO, ScaleStart, has_starter, other_words_for_regions, region_start
+from builder.start.starters import STUDIO, ScaleStart, has_starter, other_words_for_regions, region_start, starter_of
 from builder.tasks.drafts import library_of, studio_of
 from builder.terminal.consoles import open_console, say
 from builder.terminal.findings import print_findings, print_tally
@@ -27,6 +27,7 @@ from builder.terminal.questions import ask, show
 from builder.words.within import within
 
 T = TypeVar("T")
+_OF_YOUR_OWN = " What is none of these begins as the nearest; `stillroom reference products.yaml` says how it becomes a kind of its own."
 _NAME, _MAIL, _REGION, _PRODUCT = "My studio", "hello@example.org", "US", "cold-process soap"
 
 
@@ -110,7 +111,7 @@ def _wishes(options: argparse.Namespace) -> Wishes:
     scales = _scales(options, units, asks)
     if asks and options.product is None:
         show([f"  {number:>2} {kind}" for number, kind in enumerate(kinds, 1)])
-    kind_of = answers.one_of(kinds, "kind of product that can be begun here", library.synonyms.kinds, listed=asks)
+    kind_of = answers.one_of(kinds, "kind of product that can be begun here", library.synonyms.kinds, listed=asks, more=_OF_YOUR_OWN)
     product = answer("product", "What do you want to make first? A number or a name of this list.", kind_of, _PRODUCT)
     made = answer("called", "What do you call it?", answers.read_text, f"First {product}")
     return Wishes(NewStudio(name, address, email, region, scales), product, made)
@@ -160,7 +161,8 @@ def class_of(studio: Studio, title: str, recipe_file_name: str, shop: Workshop) 
         card = studio.ingredient(name)
         return within(card.name) if card else name
 
-    return class_files(title, studio.recipes[Path(recipe_file_name).stem], called, shop)
+    recipe = studio.recipes[Path(recipe_file_name).stem]
+    return class_files(title, recipe, starter_of(studio.products[recipe.product]) or recipe.product, called, shop)
 
 
 def write(folder: Path, files: Files) -> None:

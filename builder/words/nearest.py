@@ -20,7 +20,7 @@ def nearest(wrong: str, names: Iterable[str], most: int = 3, meanings: Meanings 
 
     `meanings` are the names that are meant by a folded word. Where no name that is spelled alike ends in the same thing (`2 oz tin`), those
     that do come before it. So do names that hold all of its words but for a slip (`lavander oil`: lavender essential oil); those that hold
-    all of its words (`shea`) come after.
+    all of its words (`shea`) come after, and where there is none at all, those that hold the longest of several.
     """
     key = fold(wrong)
     return _nearest(key, tuple(sorted(names)), most, tuple(fold(name) for name in (meanings or {}).get(key, ())))
@@ -31,7 +31,8 @@ def _nearest(key: str, names: tuple[str, ...], most: int, meant: tuple[str, ...]
     by_key = {fold(name): name for name in names}
     spelled = get_close_matches(key, by_key, n=most, cutoff=_CLOSE)
     alike = _same_thing(key, by_key) if len(key.split()) > 1 and not any(_last(one) == _last(key) for one in spelled) else []
-    found = dict.fromkeys((*meant, *alike, *_with_a_slip(key, by_key), *spelled, *_holding(key, by_key)))
+    found = dict.fromkeys((*meant, *_with_a_slip(key, by_key), *alike, *spelled, *_holding(key, by_key)))
+    found = found or dict.fromkeys(_of_the_longest_word(key, by_key))
     return tuple(by_key[one] for one in found if one in by_key)[: max(most, len(meant))]
 
 
@@ -42,6 +43,12 @@ def _last(key: str) -> str:
 def _same_thing(key: str, keys: Iterable[str]) -> list[str]:
     """Give the names that end in the same word, the most alike first."""
     return sorted((one for one in keys if _last(one) == _last(key)), key=lambda one: -SequenceMatcher(None, key, one).ratio())
+
+
+def _of_the_longest_word(key: str, keys: Iterable[str]) -> list[str]:
+    """Give the names that hold the longest of several words (`2 oz mould`), the shortest first."""
+    longest = max(_WORD.findall(key), key=len, default="")
+    return sorted((one for one in keys if longest in _WORD.findall(one)), key=lambda one: (len(one), one)) if len(key.split()) > 1 else []
 
 
 def _with_a_slip(key: str, keys: Iterable[str]) -> list[str]:

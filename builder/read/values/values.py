@@ -60,7 +60,9 @@ def find_product(text: str, known: Any) -> Product:
     by_key = {fold(name): kind for name, kind in known.products.items()}
     product: Product | None = by_key.get(fold(text)) or by_key.get(fold(known.kinds_meant.get(fold(text), "")))
     if product is None:
-        remedy = f"Write one of these: {', '.join(known.products)}.{did_you_mean(text, known.products)}"
+        near = did_you_mean(text, known.products)
+        own = "Or describe a kind of your own in shelf/products.yaml, like one of these: `stillroom reference products.yaml`."
+        remedy = f"Write one of these: {', '.join(known.products)}.{near} {own}"
         raise TextError("word-unknown", f"{quoted(text)} is not a kind of product known here.", remedy)
     return product
 

@@ -4,13 +4,16 @@ import argparse
 import sys
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
+from datetime import date
 from pathlib import Path
 from typing import TypeVar
 
+from builder import pipeline
 from builder.arguments import ANY_SHAPE
 from builder.model.finding import Finding
 from builder.model.recipe.recipe import CODE_LETTERS
 from builder.model.studio import Studio
+from builder.model.subject import WholeRecipe
 from builder.press.new_files import replace_text
 from builder.read.text.file_names import plain_name
 from builder.reference.schemas import marked
@@ -19,7 +22,7 @@ from builder.start import answers
 from builder.start.added import SHELF_CONTAINERS, card_file, with_container, with_date
 from builder.start.files import recipe_file
 from builder.start.language_file import language_file
-from builder.start.starters import card_kinds, has_starter
+from builder.start.starters import card_kinds, starter_of
 from builder.tasks.adding.notebook import compare_lye, recipe_of_notebook
 from builder.tasks.drafts import studio_in
 from builder.tasks.editor import refresh
@@ -54,7 +57,8 @@ def _recipe(options: argparse.Namespace, folder: Path, studio: Studio) -> tuple[
     if options.means or options.sheet or options.column:
         raise CommandError("--means, --sheet and --column go with --from")
     name, product = _name_and_kind(options, studio)
-    files = recipe_file(name, product, workshop(studio), _code_of(plain_name(name), studio))
+    begins_as = starter_of(studio.products[product]) or product
+    files = recipe_file(name, product, workshop(studio), _code_of(plain_name(name), studio), begins_as)
     write(folder, files)
     return tuple(files)
 
@@ -70,7 +74,7 @@ def _recipe_of_notebook(options: argparse.Namespace, folder: Path, studio: Studi
 
 
 def _name_and_kind(options: argparse.Namespace, studio: Studio) -> tuple[str, str]:
-    kinds = tuple(name for name in studio.products if has_starter(name))
+    kinds = tuple(name for name, kind in studio.products.items() if starter_of(kind))
     name = _answer(options, "name", "NAME", "What do you call it?", answers.read_text)
     product = _answer(
         options,
@@ -96,13 +100,22 @@ def _class(options: argparse.Namespace, folder: Path, studio: Studio) -> tuple[s
     recipe = options.recipe or _only("recipe", studio.recipes, "--recipe")
     if recipe not in studio.recipes:
         no_such("recipe", recipe, studio.recipes)
-    product = studio.recipes[recipe].product
-    if not has_starter(product):
-        raise CommandError(f"no class can be begun for {product}; copy one of yours, or begin with a kind from `stillroom list kinds`")
+    product = studio.products[studio.recipes[recipe].product]
+    if starter_of(product) is None:
+        kinds = "copy one of yours, or begin with a kind from `stillroom list kinds`"
+        raise CommandError(f"no class can be begun for {product.name}; {kinds}")
+    if recipe in _stopped(folder):
+        raise CommandError(f"a lesson names what is in the recipe: mend {recipe} first, `stillroom check` says what stops it")
     title = _answer(options, "name", "TITLE", "What is the class called?", answers.read_text)
     files = class_of(studio, title, recipe, workshop(studio))
     write(folder, files)
     return tuple(files)
+
+
+def _stopped(folder: Path) -> set[str]:
+    """Give the recipes of a studio that a stop is about."""
+    found = pipeline.check(folder, on=date.today()).held.subjects  # noqa: DTZ011 (the studio's own day)
+    return {one.key for one in found if isinstance(one, WholeRecipe)}
 
 
 def _date(options: argparse.Namespace, folder: Path, studio: Studio) -> tuple[str, ...]:
@@ -110,7 +123,7 @@ def _date(options: argparse.Namespace, folder: Path, studio: Studio) -> tuple[st
     if name not in studio.classes:
         no_such("class", name, studio.classes)
     when = _answer(options, "when", "WHEN", "When is it? Day and time, such as 2027-03-06 10:00", answers.read_date)
-    if any(date.on == when.on for date in studio.classes[name].dates):
+    if any(one.on == when.on for one in studio.classes[name].dates):
         raise CommandError(f"{name} has this date already")
     if options.enrolled is not None:
         when = replace(when, enrolled=read_option("--enrolled", answers.read_number, options.enrolled))
