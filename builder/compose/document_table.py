@@ -113,7 +113,7 @@ def _checklist(edition: Edition, plan: ClassPlan, here: Address) -> Composed:
 
 
 PUBLIC, STUDENTS, STAFF, STAFF_WITH_NAMES = Readers
-BENCH, LABEL, LOOKED_UP = ("bench-card.css",), ("labels.css",), ("teacher.css", "looked-up.css")
+LABEL, LOOKED_UP = ("labels.css",), ("teacher.css", "looked-up.css")
 DATED = "{class}/{date}/"
 HOME = "{class}/take-home-{recipe}--{size}.html"
 HOME_ON_PAPER, PUBLIC_ON_PAPER = (path.replace(".html", addresses.PAPER) for path in (HOME, addresses.PUBLIC_TAKE_HOME))
@@ -158,12 +158,12 @@ DOCUMENTS: tuple[AnyKind, ...] = (
         ("teacher.css",), copies_of_teacher_sheet,
     ),
     DocumentKind(
-        "bench cards", DATE, DATED + "bench-cards.pdf", BenchCardsView, "sheets/bench-cards.html", compose_bench_cards, STUDENTS, BENCH,
-        copies_of_cards,
+        "bench cards", DATE, DATED + "bench-cards.pdf", BenchCardsView, "sheets/bench-cards.html", compose_bench_cards, STUDENTS,
+        ("bench-card.css",), copies_of_cards,
     ),
     DocumentKind(
         "steps at the bench", DATE, DATED + "bench-steps.pdf", BenchStepsView, "sheets/bench-steps.html", compose_bench_steps, STUDENTS,
-        BENCH, copies_of_steps,
+        ("bench-steps.css",), copies_of_steps,
     ),
     DocumentKind(
         "dose cards", DATE, DATED + "dose-cards.pdf", DoseCardsView, "sheets/dose-cards.html", compose_dose_cards, STUDENTS,

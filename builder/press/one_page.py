@@ -1,7 +1,8 @@
 """Sheets that ask for one page: the size of type that they get, so that each such piece stays on one page where it can.
 
 A document that offers several sizes names them in `data-fits` on its body, the largest first, and the one in use in `data-fit`; its styles
-do the rest. A piece that wants one page has the class `one-page`. Nothing is ever cut off: what fits in no size runs on to a second page.
+do the rest. A piece that wants one page has the class `one-page`; one that wants it in some sizes alone names those in `data-in`. A body
+may name the most pages that it wants in `data-most`. Nothing is ever cut off: what fits in no size runs on.
 
 Decided: a piece that wants one page (`one-page`) gets smaller type until it fits, and no height: a box of fixed height drops what runs
 over. Why: an amount that is missing is worse than a second page.
@@ -30,11 +31,13 @@ def only_the_longest(body: Any) -> Iterator[bool]:
 
     A size in which it does not fit need not be tried for all, which are often one card with other numbers.
     """
-    pieces = [(parent, child) for parent in body.iter() for child in parent if _wants_one_page(child)]
+    fit = body.get("data-fit")
+    pieces = [(parent, child) for parent in body.iter() for child in parent if _wants_one_page(child, fit)]
     longest = max(pieces, key=lambda piece: len("".join(piece[1].itertext())), default=None)
+    inside = set(longest[1].iter()) if longest else set()
     before = {parent: list(parent) for parent, _ in pieces}
     for parent, child in pieces:
-        if (parent, child) != longest:
+        if child not in inside:
             parent.remove(child)
     try:
         yield len(pieces) > 1
@@ -43,15 +46,18 @@ def only_the_longest(body: Any) -> Iterator[bool]:
             parent[:] = children
 
 
-def runs_on(rendered: Any) -> bool:
-    """Say whether a piece that wants one page takes more."""
+def runs_on(rendered: Any, body: Any) -> bool:
+    """Say whether a piece that wants one page takes more, or the whole more pages than it wants."""
+    if len(rendered.pages) > int(body.get("data-most") or len(rendered.pages)):
+        return True
     pages: dict[Any, set[int]] = {}
     for number, page in enumerate(rendered.pages):
         for box in boxes_of(page):
-            if box.element is not None and box.element_tag == box.element.tag and _wants_one_page(box.element):
+            if box.element is not None and box.element_tag == box.element.tag and _wants_one_page(box.element, body.get("data-fit")):
                 pages.setdefault(box.element, set()).add(number)
     return any(len(numbers) > 1 for numbers in pages.values())
 
 
-def _wants_one_page(element: Any) -> bool:
-    return "one-page" in (element.get("class") or "").split()
+def _wants_one_page(element: Any, fit: str | None) -> bool:
+    sizes = (element.get("data-in") or "").split()
+    return "one-page" in (element.get("class") or "").split() and (not sizes or fit in sizes)

@@ -94,10 +94,10 @@ class Engine:
         body = sheet.etree_element.find("body")
         left = list(other_fits(body))
         with only_the_longest(body) as is_a_part:
-            while left and is_a_part and runs_on(self._render(sheet, document)):
+            while left and is_a_part and runs_on(self._render(sheet, document), body):
                 set_fit(body, left.pop(0))
         rendered = self._render(sheet, document)
-        while left and runs_on(rendered):
+        while left and runs_on(rendered, body):
             set_fit(body, left.pop(0))
             rendered = self._render(sheet, document)
         return rendered

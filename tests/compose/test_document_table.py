@@ -74,7 +74,17 @@ def test_what_is_printed_for_a_date_is_on_its_check_list(edition: Edition) -> No
     lines = [re.split("[:,]", line)[0] for line in copies_to_print(edition, edition.sheets[0])]
     cards, sheets = ["Bench cards", "Steps at the bench"], ["Take-home sheet"] * 2
     ahead = ["Teacher's sheet", "Pages 1 and 2 of the teacher's sheet for the assistants"]
-    assert lines == [*ahead, *cards, "Scent and colour", *sheets, "Why this format", "Workings", "Labels", "Labels"]
+    assert lines == [
+        *ahead,
+        *cards,
+        "Scent and colour",
+        *sheets,
+        "Why this format",
+        "Workings",
+        "Labels",
+        "Labels",
+        "Write by hand on each label",
+    ]
 
 
 if __name__ == "__main__":

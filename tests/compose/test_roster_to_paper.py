@@ -184,7 +184,9 @@ def test_the_card_of_a_smaller_group_says_who_they_are_and_alone_what_is_left_ov
     plan = at(replace(lab, group_size=3), 8)
     view = sure(compose_bench_cards(edition_of(plan), plan, HERE)).view
     assert isinstance(view, BenchCardsView)
-    said = [(plain(card.heading), plain(card.people), plain(card.products[0].left_over).partition(" of ")[0]) for card in view.cards]
+    assert [len(page.cards) for page in view.pages] == [2, 1]
+    cards = (view.pages[0].cards[0], view.pages[1].cards[0])
+    said = [(plain(card.heading), plain(card.people), plain(card.products[0].left_over).partition(" of ")[0]) for card in cards]
     assert said == [("Groups 1 and 2 of 3", "3 people each", ""), ("Group 3 of 3", "2 people", "2 bars")]
 
 

@@ -223,7 +223,11 @@ def reads(line: str) -> tuple[float, str]:
 
 def steps_agree(sheet: ClassPlan, steps: BeautifulSoup) -> None:
     """What is weighed once for all is said to be, on the steps that every group has."""
-    by_title = {section.h2.get_text(): section.get_text(" ") for section in steps.select("section") if section.h2}
+    by_title = {
+        section.h2.find_all(string=True, recursive=False)[-1].strip(): section.get_text(" ")
+        for section in steps.select("section")
+        if section.h2
+    }
     for timed in sheet.timeline:
         tasks = sheet.weighing.in_part(timed.part)
         if timed.part.by_hand and any(task.purpose == "class" for task in tasks):

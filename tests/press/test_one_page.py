@@ -43,7 +43,7 @@ def test_nothing_is_lost_whatever_the_length(engine: Engine, lines: int) -> None
 
 
 def test_what_fits_takes_one_page_and_smaller_type_only_where_it_has_to(engine: Engine) -> None:
-    short, longer, longest = (press(engine, card(lines), STYLES, cards=2) for lines in (8, 17, 90))
+    short, longer, longest = (press(engine, card(lines), STYLES, cards=2) for lines in (8, 22, 90))
     # The heading has the largest type whatever the fit, and amounts come next: 26 pt where there is room, 20 pt at the least.
     amounts = [pages[0][1][1] for pages in (short, longer)]
     assert amounts[0] == pytest.approx(26, abs=0.2)
@@ -57,3 +57,38 @@ def test_a_check_list_of_many_lines_keeps_every_one(engine: Engine) -> None:
     body = f'<div class="columns"><section><h2>All</h2><ul class="boxes">{rows}</ul></section></div>'
     pages = press(engine, body, CHECKLIST, cards=1)
     assert all(any(f"line{number}x" in text for text, _ in pages) for number in range(150))
+
+
+def two_up(engine: Engine, lines: int) -> list[str]:
+    article = f'<article class="card one-page" data-in="large">{card(lines)}</article>'
+    body = f'<div class="page one-page" data-in="half-small">{article * 2}</div>'
+    fits = 'data-fit="half-small" data-fits="half-small large two-pages"'
+    html = f'<html lang="en"><head><title>One</title></head><body class="letter" data-title="One" {fits}>{body}</body></html>'
+    pdf = engine.press(Document(Folder.PRINT, "one.pdf", "One", html, STYLES)).pdf
+    with pdfplumber.open(io.BytesIO(pdf)) as opened:
+        return [page.extract_text() for page in opened.pages]
+
+
+@pytest.mark.parametrize(("lines", "pages"), [(8, 1), (16, 2)])
+def test_two_cards_share_a_page_where_both_fit_and_lose_nothing_where_they_do_not(engine: Engine, lines: int, pages: int) -> None:
+    texts = two_up(engine, lines)
+    assert len(texts) == pages
+    assert [sum(text.count(f"item{number}x") for text in texts) for number in range(lines)] == [2] * lines
+
+
+def test_a_sheet_that_wants_so_many_pages_gets_smaller_type_until_it_has_no_more(engine: Engine) -> None:
+    paragraphs = "".join(f"<p>Step{number}x. {'Weigh and stir. ' * 12}</p>" for number in range(40))
+
+    def pressed(most: int) -> list[str]:
+        fits = f'data-fit="large" data-fits="large middle small smallest" data-most="{most}"'
+        html = (
+            f'<html lang="en"><head><title>S</title></head><body class="letter" data-title="S" {fits}><h1>S</h1>{paragraphs}</body></html>'
+        )
+        pdf = engine.press(Document(Folder.PRINT, "s.pdf", "S", html, styles("steps at the bench"))).pdf
+        with pdfplumber.open(io.BytesIO(pdf)) as opened:
+            return [page.extract_text() for page in opened.pages]
+
+    plenty, few, none = pressed(20), pressed(4), pressed(1)
+    assert len(plenty) > 4 >= len(few) and len(none) > 1
+    for texts in (plenty, few, none):
+        assert all(f"Step{number}x." in " ".join(texts) for number in range(40))

@@ -1,7 +1,8 @@
-"""Bench cards and step sheets, large enough to be read at arm's length with wet hands.
+"""Bench cards and step sheets, to be read at arm's length with wet hands.
 
-Each group gets a card with its share; groups that get the same share one, of which copies are printed. The steps are the same for every
-group, so that they are a sheet of their own, to be printed once for each group. Both show only what students do.
+Each group gets a card with its share, two to a page where they fit; groups that get the same share get one card, of which copies are
+printed. The steps are the same for every group, so that they are a sheet of their own, to be printed once for each group. Both show only
+what students do.
 """
 
 from collections.abc import Iterator
@@ -10,7 +11,7 @@ from dataclasses import replace
 from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.document_kind import Composed, ToPrint
-from builder.compose.documents.card_copies import SharedCard, heading, on_the_card, on_the_check_list, people, shared
+from builder.compose.documents.card_copies import SharedCard, heading, on_the_check_list, on_the_page, people, shared, two_to_a_page
 from builder.compose.dose.dose_words import view_choices
 from builder.compose.edition import Edition
 from builder.compose.for_staff.met_in_class import met_in_class
@@ -25,7 +26,7 @@ from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
 from builder.compose.teaching.pieces import writer_of
 from builder.compose.teaching.supervision_words import in_groups
 from builder.compose.teaching.weighing_words import at_the_bench, pots_note, solution_at_the_bench
-from builder.compose.views.bench_cards import BenchAmount, BenchCard, BenchCardsView, BenchPhase, BenchProduct, BenchStepsView
+from builder.compose.views.bench_cards import BenchAmount, BenchCard, BenchCardsView, BenchPhase, BenchProduct, BenchStepsView, CardPage
 from builder.model.dates.studio_class import BatchFor, Format
 from builder.model.recipe.column import Weighed
 from builder.model.recipe.filling import Filling
@@ -55,7 +56,7 @@ def copies_of_cards(edition: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
     """Say how often to print which card."""
     if _has_benches(plan):
         cards = _cards(edition.studio, plan)
-        copies = tuple(len(card.groups) for card in cards)
+        copies = tuple(number for number, _ in two_to_a_page(cards))
         yield ToPrint(on_the_check_list(cards, in_groups=in_groups(plan)), say("Bench cards"), copies)
 
 
@@ -71,12 +72,16 @@ def compose_bench_cards(edition: Edition, plan: ClassPlan, here: Address) -> Com
     if not _has_benches(plan):
         return None
     title = say("Bench cards: {class_title}", class_title=plan.studio_class.title)
-    cards = tuple(
-        BenchCard(heading(card, plan.groups, in_groups=in_groups(plan)), people(card), on_the_card(card), card.products)
-        for card in _cards(edition.studio, plan)
+    pages = tuple(
+        CardPage(on_the_page(copies), tuple(_view_card(plan, card) for card in cards))
+        for copies, cards in two_to_a_page(_cards(edition.studio, plan))
     )
-    view = BenchCardsView(frame(edition, here, title, title), title, when(edition, plan), _numbers(edition), cards)
+    view = BenchCardsView(frame(edition, here, title, title), title, when(edition, plan), _numbers(edition), pages)
     return Composed(title, view)
+
+
+def _view_card(plan: ClassPlan, card: SharedCard) -> BenchCard:
+    return BenchCard(heading(card, plan.groups, in_groups=in_groups(plan)), people(card), card.products)
 
 
 def compose_bench_steps(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:

@@ -47,11 +47,26 @@ def people(card: SharedCard) -> str:
     return say_count("{count}\xa0person each", "{count}\xa0people each", card.people)
 
 
-def on_the_card(card: SharedCard) -> str:
-    """Say on a card how often to print it; nothing where it is for one group."""
-    if len(card.groups) == 1:
-        return ""
-    return say("Print {count} copies.", count=len(card.groups))
+def two_to_a_page(cards: Sequence[SharedCard]) -> tuple[tuple[int, tuple[SharedCard, ...]], ...]:
+    """Lay cards on pages of two, alike ones together, with how often each page is printed.
+
+    No group is left without one. A last card that has nobody to share its page with is printed on a page with its like, one too many, or
+    alone where it is the only one.
+    """
+    pages = [(len(card.groups) // 2, (card, card)) for card in cards if len(card.groups) > 1]
+    single = [card for card in cards if len(card.groups) % 2]
+    mixed = [(1, (one, other)) for one, other in zip(single[::2], single[1::2], strict=False)]
+    last = single[-1] if len(single) % 2 else None
+    if last is None:
+        return (*pages, *mixed)
+    if len(last.groups) == 1:
+        return (*pages, *mixed, (1, (last,)))
+    return (*((copies + (on_it[0] is last), on_it) for copies, on_it in pages), *mixed)
+
+
+def on_the_page(copies: int) -> str:
+    """Say beside a page of cards how often to print it; nothing where that is once."""
+    return say("Print this page {count} times.", count=copies) if copies > 1 else ""
 
 
 def on_the_check_list(cards: Sequence[SharedCard], *, in_groups: bool) -> str:

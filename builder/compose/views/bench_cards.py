@@ -42,23 +42,30 @@ class BenchProduct:
 
 @dataclass(frozen=True)
 class BenchCard:
-    """One card: whose it is, what they make, and how many copies to print where it is for several groups."""
+    """One card: whose it is, and what they make."""
 
     heading: str
     people: str
-    copies: str
     products: tuple[BenchProduct, ...]
 
 
 @dataclass(frozen=True)
+class CardPage:
+    """Two cards that are cut apart, or a last one alone; `copies` says how many of the page to print where that is more than one."""
+
+    copies: str
+    cards: tuple[BenchCard, ...]
+
+
+@dataclass(frozen=True)
 class BenchCardsView:
-    """The cards of one date."""
+    """The cards of one date, two on a page."""
 
     frame: Frame
     title: str
     when: str
     emergency: tuple[str, ...]
-    cards: tuple[BenchCard, ...]
+    pages: tuple[CardPage, ...]
 
 
 @dataclass(frozen=True)
