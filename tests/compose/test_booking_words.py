@@ -5,9 +5,11 @@ from pathlib import Path
 from urllib.parse import unquote
 
 import pytest
+from bs4 import BeautifulSoup
 
 from tests.compose.conftest import FILES, read_edition, write_studio
 from tests.composing import composed
+from tests.published import squeeze
 
 TERMS = """booking: {until: 2 days, includes: All that you use., children: Under 18 with an adult., refunds: In full until 7 days before.}
 where: {street: 1 Test Row, town: Testham, country: US, map: "https://test.example/map", access: Two steps.}
@@ -54,6 +56,20 @@ def test_what_is_said_of_children_stands_where_children_may_come(tmp_path: Path)
     changed = {"studio_yaml": FILES["studio.yaml"].replace("region: US\n", TERMS), "classes__first__class_yaml": adults}
     (document,) = composed("class page", read_edition(write_studio(tmp_path, **changed)))
     assert "Under 18 with an adult." not in document.html and "All that you use." in document.html
+
+
+@pytest.mark.parametrize(
+    ("age", "expected"), [("18", "from 16 years, under 18 with an adult"), ("16", "from 16 years"), ("12", "from 16 years")]
+)
+def test_who_comes_with_an_adult_is_said_beside_the_least_age(age: str, expected: str, tmp_path: Path) -> None:
+    terms = TERMS.replace("until: 2 days", f"until: 2 days, with an adult under: {age}")
+    edition = read_edition(write_studio(tmp_path, studio_yaml=FILES["studio.yaml"].replace("region: US\n", terms)))
+    for name, within in (("class page", ".quick"), ("catalogue", ".card")):
+        (document,) = composed(name, edition)
+        said = BeautifulSoup(document.html, "html.parser").select_one(within)
+        assert said is not None
+        lines = [squeeze(line) for line in said.get_text("|").split("|")]
+        assert expected in lines, lines
 
 
 @pytest.mark.parametrize("text", ["1 Test Row", "Two steps.", 'href="https://test.example/map"'])

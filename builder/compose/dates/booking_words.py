@@ -8,7 +8,7 @@ from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.dates.dates import long_date, plain_date
 from builder.compose.edition import Edition
-from builder.compose.teaching.class_facts import coming_dates, view_date
+from builder.compose.teaching.class_facts import coming_dates, view_date, youngest
 from builder.compose.views.frame import Link
 from builder.compose.views.site.class_page import BookingView
 from builder.compose.views.site.dates import DateView
@@ -54,12 +54,21 @@ def booking_view(edition: Edition, studio_class: StudioClass, here: Address) -> 
 def terms_facts(terms: Booking) -> tuple[tuple[str, str], ...]:
     """Give terms, each with its name; what is not said is left out."""
     facts = (
-        (say("Includes"), terms.includes),
         (say("Children"), terms.children),
+        (say("Includes"), terms.includes),
         (say("Payment"), terms.payment),
         (say("If you cannot come"), terms.refunds),
     )
     return tuple((name, text) for name, text in facts if text)
+
+
+def who_may_come(edition: Edition, studio_class: StudioClass) -> str:
+    """Say from what age a class may be taken, and below which with an adult; not that where all who may come are older."""
+    age = terms_of(edition, studio_class).with_an_adult_under
+    alone = youngest(studio_class)
+    if age is None or age <= studio_class.youngest:
+        return alone
+    return say("{from_age}, under {age} with an adult", from_age=alone, age=age)
 
 
 def as_of(edition: Edition) -> str:

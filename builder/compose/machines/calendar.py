@@ -18,6 +18,7 @@ from icalendar import Calendar, Event
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
+from builder.compose.dates.booking_words import who_may_come
 from builder.compose.dates.shown import shown
 from builder.compose.dates.time_words import format_words
 from builder.compose.document_kind import Composed
@@ -26,7 +27,7 @@ from builder.compose.machines.absolute import absolute
 from builder.compose.machines.place import place_in_a_line
 from builder.compose.recipe.wording import sentence
 from builder.compose.site.choices import Value, offered
-from builder.compose.teaching.class_facts import coming_dates, ends, price, youngest
+from builder.compose.teaching.class_facts import coming_dates, ends, price
 from builder.model.dates.published_date import PublishedDate
 from builder.model.dates.studio_class import ClassDate, StudioClass
 from builder.model.studio import Studio
@@ -121,5 +122,9 @@ def in_zone(edition: Edition, moment: datetime) -> datetime:
 
 def _described(edition: Edition, studio_class: StudioClass, plan: ClassPlan, on: ClassDate) -> str:
     lines = [] if on.takes_place else [sentence(on.cancelled or "") or say("This date is cancelled.")]
-    lines += [studio_class.summary, f"{format_words(plan.format)}.", f"{sentence(youngest(studio_class))}. {price(edition, studio_class)}."]
+    lines += [
+        studio_class.summary,
+        f"{format_words(plan.format)}.",
+        f"{sentence(who_may_come(edition, studio_class))}. {price(edition, studio_class)}.",
+    ]
     return "\n".join(lines)

@@ -2,6 +2,7 @@
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
+from builder.compose.dates.booking_words import who_may_come
 from builder.compose.dates.time_words import WAYS, clock_from, common_start, time_strip
 from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
@@ -10,7 +11,7 @@ from builder.compose.ornament.portrait import portrait_of
 from builder.compose.ornament.svg import HEAD_MARK, Look, mark
 from builder.compose.site.choices import Offered, questions, tokens_of
 from builder.compose.site.dates_page import question_views
-from builder.compose.teaching.class_facts import by_next_date, coming_dates, length, price, view_date, youngest
+from builder.compose.teaching.class_facts import by_next_date, coming_dates, length, price, view_date
 from builder.compose.views.frame import Link
 from builder.compose.views.site.catalogue import CatalogueView, ClassCard
 from builder.compose.views.site.dates import DateView
@@ -49,7 +50,7 @@ def _card(edition: Edition, plan: ClassPlan, here: Address, tokens: tuple[str, .
         strip=time_strip(plan, clock_from(common_start(plan), edition.locale)),
         take_home=studio_class.take_home,
         for_whom=studio_class.for_whom,
-        youngest=youngest(studio_class),
+        youngest=who_may_come(edition, studio_class),
         price=price(edition, studio_class),
         next=_next(edition, studio_class),
         marks=tuple(mark(portrait_of(edition.studio, made.batch), HEAD_MARK, Look.TINTED) for made in plan.made),

@@ -2,7 +2,7 @@
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
-from builder.compose.dates.booking_words import booking_view, dates_to_book
+from builder.compose.dates.booking_words import booking_view, dates_to_book, who_may_come
 from builder.compose.dates.time_words import clock_from, common_start, format_words, time_left, time_strip
 from builder.compose.document_kind import Composed
 from builder.compose.dose.dose_words import none_of
@@ -19,7 +19,7 @@ from builder.compose.recipe.wording import grams_and_ounces, listed, sentence, w
 from builder.compose.roster.allergens import allergens_of, allergens_open_in
 from builder.compose.site.related import related_to
 from builder.compose.site.safety import view_safety
-from builder.compose.teaching.class_facts import length, picture_of, price, staff, youngest
+from builder.compose.teaching.class_facts import length, picture_of, price, staff
 from builder.compose.teaching.format_words import your_part
 from builder.compose.teaching.pieces import writer_of
 from builder.compose.views.frame import Link
@@ -58,7 +58,7 @@ def compose_class_page(edition: Edition, plan: ClassPlan, here: Address) -> Comp
         allergens_open=allergens_open_in(edition.studio, [made.batch for made in plan.made]),
         free_from=listed(studio_class.free_from),
         for_whom=sentence(studio_class.for_whom),
-        youngest=youngest(studio_class),
+        youngest=who_may_come(edition, studio_class),
         length=length(studio_class),
         seats=say_count("{count}\u00a0seat", "{count}\u00a0seats", studio_class.seats),
         staff=staff(*plan.staff),

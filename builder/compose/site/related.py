@@ -2,7 +2,6 @@
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
-from builder.compose.dates.time_words import FORMAT_NAMES
 from builder.compose.edition import Edition
 from builder.compose.teaching.class_facts import by_next_date
 from builder.compose.views.frame import Link
@@ -26,12 +25,7 @@ def related_to(edition: Edition, plan: ClassPlan, here: Address) -> tuple[Relate
     alike = [
         (other, say("It makes {what} too.", what=listed([within(say(kind)) for kind in shared]))) for other, shared in others if shared
     ]
-    way = say(FORMAT_NAMES[plan.format])
-    alike += [
-        (other, say("It is taught the same way: {format}.", format=way))
-        for other, shared in others
-        if not shared and other.format is plan.format
-    ]
+    alike += [(other, say("It is taught the same way.")) for other, shared in others if not shared and other.format is plan.format]
     return tuple(
         Related(Link(here.link_to(addresses.class_page(other.studio_class.key)), other.studio_class.title), why)
         for other, why in alike[:_MOST]

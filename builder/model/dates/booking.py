@@ -34,10 +34,14 @@ class Venue:
 
 @dataclass(frozen=True)
 class Booking:
-    """How to book, and on what terms; what is empty is not said. `until` is how long before the date booking ends."""
+    """How to book, and on what terms; what is empty is not said.
+
+    `until` is how long before the date booking ends, `with_an_adult_under` the age in years below which nobody comes alone.
+    """
 
     link: str = ""
     until: Duration | None = None
+    with_an_adult_under: int | None = None
     includes: str = ""
     children: str = ""
     payment: str = ""

@@ -2,7 +2,7 @@
 
 from typing import Annotated
 
-from builder.read.shapes.fields import Text, Time, WebAddress, reads
+from builder.read.shapes.fields import Text, Time, WebAddress, WholeAboveZero, reads
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.values.zones import parse_country
 
@@ -41,8 +41,10 @@ class BookingShape(Shape):
     """How long before a date booking ends."""
     includes: Text = maybe("includes", "", "All ingredients, containers and sheets; aprons and goggles are lent.")
     """What the price includes."""
-    children: Text = maybe("children", "", "Under 12 with an adult, who pays half.")
-    """Who has to come with a child, and whether they pay."""
+    with_an_adult_under: WholeAboveZero | None = maybe("with an adult under", example="16")
+    """The age in years below which somebody comes with an adult. It stands beside the least age wherever a class is offered."""
+    children: Text = maybe("children", "", "The adult watches free of charge.")
+    """What else holds for children and who comes with them, for example whether they pay."""
     payment: Text = maybe("payment", "", "By card when you book.")
     """How people pay."""
     refunds: Text = maybe("refunds", "", "In full until 7 days before, then a seat on another date.")
