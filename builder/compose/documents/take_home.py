@@ -20,7 +20,7 @@ from builder.compose.home.letters import letter_of
 from builder.compose.home.record import view_record
 from builder.compose.label.label_words import ingredient_text, net_contents, variant_name
 from builder.compose.lye.lye_words import home_lye, home_purities
-from builder.compose.machines.structured import how_to_data
+from builder.compose.machines.how_to import how_to_data
 from builder.compose.ornament.portrait import portrait_of
 from builder.compose.ornament.svg import HEAD_MARK, Look, mark
 from builder.compose.recipe.portion_words import fills

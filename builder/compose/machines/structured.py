@@ -1,14 +1,12 @@
-"""What a page says as JSON-LD in the words of schema.org: classes, their dates and prices, and how something is made.
+"""What a page of a class says as JSON-LD in the words of schema.org: the class, its dates and prices, and the studio.
 
 Nothing stands here that the page does not say too; nobody who comes is named. Addresses are absolute, so that a studio without a public
 address has none of this; times carry the offset of the studio's zone, so that without a zone the dates are left out.
 """
 
-import re
 from collections.abc import Mapping
 from datetime import datetime
 from fractions import Fraction
-from html import unescape
 from typing import Any
 
 from builder.compose import addresses
@@ -18,8 +16,6 @@ from builder.compose.machines.absolute import absolute
 from builder.compose.machines.calendar import in_zone
 from builder.compose.machines.json_ld import SCHEMA, Node
 from builder.compose.teaching.class_facts import coming_dates, date_fragment, ends
-from builder.compose.views.lesson import StepRun
-from builder.compose.views.take_home import TakeHomeView
 from builder.model.dates.studio_class import ClassDate, StudioClass
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
@@ -33,23 +29,6 @@ def class_data(edition: Edition, plan: ClassPlan) -> list[Node]:
     """Give a class with its dates, and the studio that gives it."""
     page = absolute(edition, addresses.class_page(plan.studio_class.key))
     return [_course(edition, plan, page), studio_node(edition)] if page else []
-
-
-def how_to_data(edition: Edition, view: TakeHomeView, here: addresses.Address) -> list[Node]:
-    """Give a sheet that is for everybody as instructions; what it holds is read from what the page shows."""
-    page = absolute(edition, here)
-    if not page:
-        return []
-    supplies = [
-        {"@type": "HowToSupply", "name": row.name, "requiredQuantity": next((cell for cell in row.cells if cell), "")}
-        for group in view.table.groups
-        for row in group.rows
-    ]
-    texts = [_plain(step) for part in view.flow.parts for block in part.blocks if isinstance(block, StepRun) for step in block.html]
-    steps = [{"@type": "HowToStep", "position": number, "text": text} for number, text in enumerate(texts, start=1)]
-    tools = [{"@type": "HowToTool", "name": tool} for tool in view.tools]
-    head = {"@type": "HowTo", "@id": f"{page}#how-to", "name": f"{view.recipe}, {view.size}", "yield": view.fills}
-    return [{**head, "supply": supplies, "tool": tools, "step": steps}]
 
 
 def studio_node(edition: Edition) -> Node:
@@ -144,10 +123,6 @@ def _moment(edition: Edition, moment: datetime) -> str:
 
 def _price(value: Fraction) -> str:
     return f"{float(value):.2f}" if value.denominator > 1 else str(value)
-
-
-def _plain(html: str) -> str:
-    return " ".join(unescape(re.sub(r"<[^>]*>", "", html)).split())
 
 
 def _without_nothing(node: Mapping[str, Any]) -> Node:

@@ -1,0 +1,65 @@
+"""What a sheet for everybody says as JSON-LD: how something is made (HowTo), read from what its page shows.
+
+Decided: each caution comes with the step before which it stands, as a HowToTip of that step. Why: who has the steps read out by a machine
+hears the warning first.
+"""
+
+import re
+from collections.abc import Iterator
+from html import unescape
+
+from builder.compose.addresses import Address
+from builder.compose.edition import Edition
+from builder.compose.machines.absolute import absolute
+from builder.compose.machines.json_ld import Node
+from builder.compose.views.caution import CautionView
+from builder.compose.views.lesson import LessonFlow, StepRun
+from builder.compose.views.take_home import TakeHomeView
+from builder.words.say import say
+
+# A drawing shows once more what its step says.
+_DRAWING = re.compile(r"<figure\b.*?</figure>", re.DOTALL)
+_TAG = re.compile(r"<[^>]*>")
+
+
+def how_to_data(edition: Edition, view: TakeHomeView, here: Address) -> list[Node]:
+    """Give a sheet as instructions; nothing where the studio has no public address."""
+    page = absolute(edition, here)
+    if not page:
+        return []
+    supplies = [
+        {"@type": "HowToSupply", "name": row.name, "requiredQuantity": next((cell for cell in row.cells if cell), "")}
+        for group in view.table.groups
+        for row in group.rows
+    ]
+    tools = [{"@type": "HowToTool", "name": tool} for tool in view.tools]
+    head = {"@type": "HowTo", "@id": f"{page}#how-to", "name": f"{view.recipe}, {view.size}", "yield": view.fills}
+    return [{**head, "supply": supplies, "tool": tools, "step": list(_steps(view.flow))}]
+
+
+def _steps(flow: LessonFlow) -> Iterator[Node]:
+    """Give the steps by the names that the sheet gives them, each with the cautions that stand before it."""
+    cautions, position = list(flow.before), 0
+    for block in (block for part in flow.parts for block in part.blocks):
+        if isinstance(block, CautionView):
+            cautions.append(block)
+        elif isinstance(block, StepRun):
+            for name, html in block.steps:
+                position += 1
+                text = _plain(html)
+                step: Node = {"@type": "HowToStep", "position": position, "name": name, "text": text}
+                if cautions:
+                    tips = [{"@type": "HowToTip", "text": _said(caution)} for caution in cautions]
+                    step["itemListElement"] = [*tips, {"@type": "HowToDirection", "text": text}]
+                cautions = []
+                yield step
+
+
+def _said(caution: CautionView) -> str:
+    """Give a caution as its box says it."""
+    happens = (say("If it happens."), *caution.if_it_happens) if caution.if_it_happens else ()
+    return " ".join((caution.word, f"{caution.name}.", caution.what, *caution.avoid, *happens))
+
+
+def _plain(html: str) -> str:
+    return " ".join(unescape(_TAG.sub("", _DRAWING.sub("", html))).split())
