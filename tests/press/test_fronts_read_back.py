@@ -146,7 +146,10 @@ def printed(block: Block, at: int, x: float, y: float, letters: Sequence[Letter]
 
 
 PRODUCTS: Mapping[str, Sequence[str]] = {recipe: ("", *DESIGNS) if recipe == "meadow-lotion" else ("",) for recipe in PANELS}
-CASES = [(recipe, design) for recipe, designs in PRODUCTS.items() for design in designs]
+# Each recipe in the design of its class; the others with --long: faces and their widths are tried one by one in test_labels.py.
+CASES = [
+    pytest.param(recipe, design, marks=pytest.mark.long if design else ()) for recipe, designs in PRODUCTS.items() for design in designs
+]
 
 
 @pytest.mark.parametrize(("recipe", "design"), CASES)

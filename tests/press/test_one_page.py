@@ -36,7 +36,7 @@ def press(engine: Engine, body: str, styles: tuple[str, ...], cards: int) -> lis
         return [(page.extract_text(), sorted({round(char["size"], 1) for char in page.chars}, reverse=True)) for page in opened.pages]
 
 
-@pytest.mark.parametrize("lines", [1, 8, 12, 16, 20, 40, 90])
+@pytest.mark.parametrize("lines", [1, 16, 90, *(pytest.param(lines, marks=pytest.mark.long) for lines in (8, 12, 20, 40))])
 def test_nothing_is_lost_whatever_the_length(engine: Engine, lines: int) -> None:
     pages = press(engine, card(lines), STYLES, cards=2)
     assert [sum(text.count(f"item{number}x") for text, _ in pages) for number in range(lines)] == [2] * lines

@@ -34,6 +34,8 @@ DAY = date(2027, 1, 2)
 SOAP, SALTS, TEA = "kitchen-garden-bar--1-kg-of-oils", "still-water-bath-salts--2-containers", "hedgerow-bath-tea--5-containers"
 LAB = "green-lab-bar--500-g-of-oils"
 PAGES = {SOAP: 9, LAB: 10, SALTS: 6, TEA: 4}
+# Pages are read by default of the longest and the shortest of them.
+READ = [LAB, TEA, *(pytest.param(name, marks=pytest.mark.long) for name in (SOAP, SALTS))]
 NAME_OF_STEP = re.compile(r"^[A-Z]\d+ ")
 FOOT = 40  # Points from the lower edge, beneath which the title and the page stand.
 
@@ -67,7 +69,7 @@ def squeezed(text: str) -> str:
     return re.sub(r"\s+", "", text)
 
 
-@pytest.mark.parametrize("name", PAGES)
+@pytest.mark.parametrize("name", READ)
 def test_it_has_few_pages_and_none_with_a_few_lines_alone(name: str) -> None:
     with read(name) as pdf:
         assert len(pdf.pages) <= PAGES[name]
@@ -76,7 +78,7 @@ def test_it_has_few_pages_and_none_with_a_few_lines_alone(name: str) -> None:
             assert len(lines) >= 5, f"{len(lines)} lines on page {one.page_number}"
 
 
-@pytest.mark.parametrize("name", PAGES)
+@pytest.mark.parametrize("name", READ)
 @pytest.mark.parametrize(("kind", "size", "margin"), [("take-home sheet", 14, 20), ("take-home sheet in large print", 18, 25.4)])
 def test_type_is_large_enough_and_lines_are_short_enough(name: str, kind: str, size: int, margin: float) -> None:
     with read(name, kind) as pdf:
@@ -102,7 +104,7 @@ def test_every_step_has_its_tick_and_its_name(name: str) -> None:
         assert part == [f"{part[0][0]}{number}" for number in range(1, len(part) + 1)]
 
 
-@pytest.mark.parametrize("name", PAGES)
+@pytest.mark.parametrize("name", READ)
 def test_a_caution_stands_on_the_page_of_its_step(name: str) -> None:
     with read(name) as pdf:
         pages = [squeezed(one.extract_text()) for one in pdf.pages]
@@ -149,7 +151,7 @@ def test_the_table_is_in_the_order_of_the_steps() -> None:
     assert names[:5] == ["Water for the lye", "Sodium hydroxide", "Lye together", "Coconut oil", "Cocoa butter"]
 
 
-@pytest.mark.parametrize("name", PAGES)
+@pytest.mark.parametrize("name", READ)
 @pytest.mark.parametrize("kind", ["take-home sheet", "take-home sheet in large print"])
 def test_it_passes_the_rules_of_pdf_ua(name: str, kind: str) -> None:
     report = page.validate_pdf_bytes(pressed(kind, name), profile="ua1")
