@@ -12,11 +12,12 @@ from builder.words.fold import fold
 
 @dataclass(frozen=True)
 class Term:
-    """A word, what it means, and other words for the same."""
+    """A word, what it means, and other words for the same; `on_sheets` explains a word of the trade in few words where it first stands."""
 
     name: str
     means: str
     also_called: tuple[str, ...]
+    on_sheets: str = ""
 
 
 @cache
@@ -25,7 +26,7 @@ def terms() -> tuple[Term, ...]:
     placed = read_yaml_file(TextFolder(CONTENT, [], "content/"), "terms.yaml")
     assert placed and isinstance(placed.data, dict)
     told: Mapping[str, Mapping[str, str]] = placed.data  # type: ignore[assignment]
-    return tuple(Term(name, one["means"], tuple(one.get("also called", ()))) for name, one in told.items())
+    return tuple(Term(name, one["means"], tuple(one.get("also called", ())), one.get("on sheets", "")) for name, one in told.items())
 
 
 def find_term(name: str) -> Term | None:

@@ -1,6 +1,8 @@
 """Check a studio, and publish it."""
 
 import argparse
+from datetime import date
+from pathlib import Path
 
 from builder.refusals import NotDoneError
 from builder.tasks.known_runs import KnownRun, Run
@@ -11,8 +13,10 @@ from builder.terminal.findings import tally
 
 
 def check(options: argparse.Namespace) -> int:
-    """Check a studio, and say what was found."""
+    """Check a studio, and say what was found; with `--reading` also how its sheets read."""
     folder, day = studio_folder(options.studio), today(options)
+    if options.reading:
+        return _check_reading(folder, day)
     run = Run.begin(["check"], folder, folder / "output", day)
     known = run.find()
     if known is None:
@@ -24,6 +28,34 @@ def check(options: argparse.Namespace) -> int:
     report(known.findings, folder)
     _say(known)
     return status_of(known.findings)
+
+
+def _check_reading(folder: Path, day: date) -> int:
+    """Check a studio, then say how each sheet reads that people follow with their hands: of a class those of its first date."""
+    from builder import pipeline
+    from builder.compose.plain_language.report import Explained, kinds_read, notes, reading_lines
+    from builder.reference.terms import terms
+    from builder.words.say import speaking
+
+    outcome, documents = pipeline.preview(folder, on=day)
+    report(outcome.findings, folder)
+    if outcome.studio is None or documents is None:
+        return status_of(outcome.findings)
+    words = [Explained(term.name, term.also_called, term.on_sheets) for term in terms() if term.on_sheets]
+    speaks, kinds = outcome.studio.speaks, kinds_read()
+    seen: set[tuple[str, str]] = set()
+    for path, entry in documents.entries.items():
+        of_a_date = entry.kind != "take-home page"
+        if entry.kind not in kinds or (of_a_date and (entry.kind, entry.class_key) in seen):
+            continue
+        seen.add((entry.kind, entry.class_key))
+        with speaking(speaks.messages):
+            made = entry.make()
+        lines = list(reading_lines(made.html, words, in_english=speaks.is_own)) if made else []
+        if lines:
+            print("\n".join((path, *(f"  {line}" for line in lines))))
+    print("\n".join(notes(in_english=speaks.is_own)))
+    return status_of(outcome.findings)
 
 
 def publish(options: argparse.Namespace) -> int:

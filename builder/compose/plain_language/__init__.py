@@ -1,0 +1,1 @@
+"""How plain the sheets are: what a finished sheet asks of its reader, sentence by sentence."""
