@@ -124,7 +124,6 @@ def test_stages_share_their_topics() -> None:
             "label_layout",
             "machines",
             "ornament",
-            "plain_language",
             "site",
             "views",
         },  # what a document is made of, for people and for programs

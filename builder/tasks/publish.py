@@ -33,7 +33,7 @@ def check(options: argparse.Namespace) -> int:
 def _check_reading(folder: Path, day: date) -> int:
     """Check a studio, then say how each sheet reads that people follow with their hands: of a class those of its first date."""
     from builder import pipeline
-    from builder.compose.plain_language.report import Explained, kinds_read, notes, reading_lines
+    from builder.compose.for_staff.reading_report import Explained, kinds_read, notes, reading_lines
     from builder.reference.terms import terms
     from builder.words.say import speaking
 

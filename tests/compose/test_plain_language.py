@@ -12,8 +12,8 @@ from pathlib import Path
 import pytest
 
 from builder import cli
-from builder.compose.plain_language.report import Explained, reading_lines
-from builder.compose.plain_language.sheet_text import said_on
+from builder.compose.for_staff.reading_report import Explained, reading_lines
+from builder.compose.for_staff.sheet_text import said_on
 from builder.words.reading import reading_of, sentences_of, syllables_of, words_of
 from tests.test_findings import lay_out
 
@@ -119,7 +119,7 @@ def test_the_command_says_it_of_each_sheet_and_twice_alike(tmp_path: Path) -> No
 
 @pytest.mark.parametrize("folder", ["site_example/classes", "content/passages", "content/starters"])
 def test_no_step_that_ships_has_a_sentence_of_more_than_20_words(folder: str) -> None:
-    from builder.compose.plain_language.report import IN_A_STEP
+    from builder.compose.for_staff.reading_report import IN_A_STEP
     from tests.lesson_steps import steps_in
 
     root = Path(__file__).parents[2] / folder

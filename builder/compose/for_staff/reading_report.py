@@ -11,7 +11,7 @@ import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-from builder.compose.plain_language.sheet_text import Said, said_on
+from builder.compose.for_staff.sheet_text import Said, said_on
 from builder.words.reading import reading_of, words_of
 
 AIM, MOST, IN_A_STEP, LEAST_WORDS = 6, 8, 20, 100

@@ -1,1 +1,0 @@
-"""How plain the sheets are: what a finished sheet asks of its reader, sentence by sentence."""
