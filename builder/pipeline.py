@@ -41,6 +41,7 @@ from builder.rules.reach import classes_concerned, subjects_of, what_is_held
 from builder.words.say import speaking
 
 if TYPE_CHECKING:
+    from builder.compose.edition import Edition
     from builder.compose.label_again import Again
     from builder.compose.on_demand import OnDemand
     from builder.press import PressOutcome
@@ -108,24 +109,37 @@ def check(folder: Path, *, on: date, output: Path | None = None) -> Outcome:
         fits = label_fits(studio, sheets)
     found = [*check_plans(sheets, studio), *check_recipes(nominal, studio), *check_labels(fits)]
     findings = [*examined.findings, *accept_findings(found, studio)]
-    findings += accept_findings(check_layouts(_faulty_layouts(folder, studio, sheets, findings, on)), studio)
+    findings += accept_findings(check_layouts(_faulty_layouts(folder, _outcome(findings, studio, sheets), on)), studio)
     findings += check_acceptances(findings, studio, _not_worked_out(studio, unsound), finding_kinds())
+    return _outcome(findings, studio, sheets)
+
+
+def _outcome(findings: Iterable[Finding], studio: Studio, sheets: Iterable[ClassPlan]) -> Outcome:
+    """Give what was found, and of the sheets what it leaves."""
+    findings = tuple(_sorted(findings))
     held = what_is_held(findings, studio)
-    return Outcome(tuple(_sorted(findings)), studio, _left_of(sheets, held), held)
+    return Outcome(findings, studio, _left_of(sheets, held), held)
 
 
-def _faulty_layouts(
-    folder: Path, studio: Studio, plans: tuple[ClassPlan, ...], findings: Iterable[Finding], on: date
-) -> tuple[FaultyLayout, ...]:
-    """Try the studio's own templates, if it has any."""
-    if not studio.profile.documents and not (folder / OWN_LAYOUTS).is_dir():
+def _faulty_layouts(folder: Path, outcome: Outcome, on: date) -> tuple[FaultyLayout, ...]:
+    """Try the studio's own templates, if it has any, on all that nothing holds back."""
+    studio = outcome.studio
+    if studio is None or (not studio.profile.documents and not (folder / OWN_LAYOUTS).is_dir()):
         return ()
     from builder.compose.layouts_tried import faulty_layouts
+
+    with speaking(studio.speaks.messages):
+        return faulty_layouts(*_editions(folder, studio, outcome, on))
+
+
+def _editions(folder: Path, studio: Studio, outcome: Outcome, on: date) -> tuple[Edition, Edition]:
+    """Give what documents are composed from, of all that nothing holds back: without the names of people, and with them."""
     from builder.compose.publication import editions
 
-    shopping = reckon_shopping(studio, plans, Period(on), today=on)
-    with speaking(studio.speaks.messages):
-        return faulty_layouts(*editions(studio, plans, tuple(findings), layouts_of(folder), on, shopping=shopping))
+    left, held = _left_of_studio(studio, outcome), outcome.held
+    nothing_to_buy = held.holds(ShoppingList())
+    shopping = None if nothing_to_buy else reckon_shopping(left, outcome.sheets, Period(on), today=on, held_back=outcome.left_out)
+    return editions(left, outcome.sheets, outcome.findings, layouts_of(folder), on, shopping=shopping, held=held)
 
 
 def layouts_of(folder: Path) -> tuple[Path, ...]:
@@ -217,16 +231,13 @@ def publish(folder: Path, output: Path, *, on: date, only_sound: bool, progress:
 def preview(folder: Path, *, on: date) -> tuple[Outcome, OnDemand | None]:
     """Check a studio and list every document that nothing holds back, to be made when it is asked for. Nothing is written."""
     from builder.compose.on_demand import documents_on_demand
-    from builder.compose.publication import editions
 
     outcome = check(folder, on=on)
-    if outcome.studio is None:
+    studio = outcome.studio
+    if studio is None:
         return outcome, None
-    studio, held, left_out = _left_of_studio(outcome.studio, outcome), outcome.held, outcome.left_out
-    shopping = None if held.holds(ShoppingList()) else reckon_shopping(studio, outcome.sheets, Period(on), today=on, held_back=left_out)
     with speaking(studio.speaks.messages):
-        seen = editions(studio, outcome.sheets, outcome.findings, layouts_of(folder), on, shopping=shopping, held=held)
-        return outcome, documents_on_demand(*seen)
+        return outcome, documents_on_demand(*_editions(folder, studio, outcome, on))
 
 
 def label_again(outcome: Outcome, plan: ClassPlan, place: int, folder: Path, *, on: date, first: int | None) -> list[Again]:

@@ -111,3 +111,15 @@ def test_sound_documents_are_met_in_silence(tmp_path: Path) -> None:
     ours = (LAYOUTS / "pages" / "class.html").read_text(encoding="utf-8")
     (studio / "layouts" / "pages" / "class.html").write_text(ours.replace("<h1>", '<h1 class="ours">'), encoding="utf-8")
     assert found_in(studio) == (0, "Nothing found")
+
+
+def test_templates_are_tried_on_what_nothing_holds_back(tmp_path: Path) -> None:
+    studio = tmp_path / "studio"
+    shutil.copytree(FINDINGS / "_sound", studio)
+    (studio / "layouts/parts").mkdir(parents=True)
+    shutil.copy(LAYOUTS / "parts/flow-part.html", studio / "layouts/parts")
+    assert found_in(studio)[0] == 0
+    # It asks for the weight of what is not in the recipe: a stop on the class, of which no document can be composed.
+    with (studio / "classes/one-lotion/lesson.md").open("a", encoding="utf-8") as lesson:
+        lesson.write("3. Pour in {olive oil} of olive oil.\n")
+    assert found_in(studio) == (1, "classes/one-lotion/lesson.md")
