@@ -31,18 +31,21 @@ def _publish_blank(studio: Path, output: Path) -> list["Document"]:
     from unittest.mock import patch
 
     from builder import pipeline
-    from builder.press import pool
+    from builder.press import packs, pool
     from builder.press.kept import PressedSheet
 
     sheets: list[Document] = []
     shutil.rmtree(output, ignore_errors=True)  # nothing is taken from an earlier publication
 
-    def blank(documents: Iterable["Document"], *_: object) -> Iterator[tuple["Document", PressedSheet]]:
+    def blank(documents: Iterable["Document"], **_: object) -> Iterator[tuple["Document", PressedSheet]]:
         for document in documents:
             sheets.append(document)
             yield document, PressedSheet(b"", (), {})
 
-    with patch.object(pool, "press_sheets", blank):
+    def nothing(*_: object) -> Iterator[tuple["Document", PressedSheet, bool]]:
+        return iter(())  # what joins sheets is of the pressing too
+
+    with patch.object(pool, "press_sheets", blank), patch.object(packs, "press_packs", nothing):
         pipeline.publish(studio, output, on=date.fromisoformat(TODAY), only_sound=False, progress=_Silent())
     return sheets
 

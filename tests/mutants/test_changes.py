@@ -1,0 +1,42 @@
+"""Each change is made once, and its code takes the place of that of the function."""
+
+import ast
+
+from tests.mutants.changes import changes_of, codes_of
+
+SOURCE = """
+LIMIT = 3
+
+def is_small(one, two):
+    return one < 5 and not two + 1 == 0
+"""
+
+
+def test_each_place_in_a_function_is_changed_once() -> None:
+    made = set()
+    for number, (line, what, _) in enumerate(changes_of(ast.parse(SOURCE))):
+        assert line == 5
+        tree = ast.parse(SOURCE)
+        list(changes_of(tree))[number][2]()
+        made.add((what, ast.unparse(tree).rpartition("return ")[2]))
+    assert made == {
+        ("And", "one < 5 or not two + 1 == 0"),
+        ("Lt", "one <= 5 and (not two + 1 == 0)"),
+        ("5", "one < 6 and (not two + 1 == 0)"),
+        ("Not", "one < 5 and (not not two + 1 == 0)"),
+        ("Eq", "one < 5 and (not two + 1 != 0)"),
+        ("Add", "one < 5 and (not two - 1 == 0)"),
+        ("1", "one < 5 and (not two + 2 == 0)"),
+        ("0", "one < 5 and (not two + 1 == 1)"),
+    }
+
+
+def test_a_function_does_what_its_new_code_says() -> None:
+    names: dict[str, object] = {}
+    exec(SOURCE, names)
+    function = names["is_small"]
+    assert callable(function) and function(5, 0) is False
+    tree = ast.parse(SOURCE)
+    next(make for _, what, make in changes_of(tree) if what == "Lt")()
+    function.__code__ = codes_of(compile(ast.fix_missing_locations(tree), "x", "exec"))["is_small"]  # type: ignore[attr-defined]
+    assert function(5, 0) is True
