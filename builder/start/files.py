@@ -66,6 +66,8 @@ def recipe_file(name: str, product: str, shop: Workshop, code: str = "", begins_
     """
     kind = begins_as or product
     text = text_of(plain_name(kind), RECIPE).replace(f"\nproduct: {kind}\n", f"\nproduct: {product}\n")
+    if kind != product:
+        text = f"# Begun as {kind}, which {product} is like: put your own lines in place of these.\n{text}"
     text += text_of(plain_name(kind), "french.yaml") if shop.in_french else ""
     text += (
         f"code: {code}                          # the letters of its batch codes; another recipe has those of its name\n" if code else ""

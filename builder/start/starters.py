@@ -13,6 +13,7 @@ from builder.read.yaml.placed_yaml import read_yaml_file
 from builder.words.fold import fold
 
 _FOLDER = CONTENT / "starters"
+OWN_KIND = "own kind"  # The class of a kind of the studio's own, of which nobody here knows how it is made.
 STUDIO, RECIPE, CLASS, LESSON = "studio.yaml", "recipe.yaml", "class.yaml", "lesson.md"
 
 

@@ -19,7 +19,7 @@ from builder.reference.schemas import editor_files, marked
 from builder.refusals import CommandError
 from builder.start import answers
 from builder.start.files import Files, NewStudio, Workshop, class_files, recipe_file, studio_file
-from builder.start.starters import STUDIO, ScaleStart, has_starter, other_words_for_regions, region_start, starter_of
+from builder.start.starters import OWN_KIND, STUDIO, ScaleStart, has_starter, other_words_for_regions, region_start
 from builder.tasks.drafts import library_of, studio_of
 from builder.terminal.consoles import open_console, say
 from builder.terminal.findings import print_findings, print_tally
@@ -162,7 +162,8 @@ def class_of(studio: Studio, title: str, recipe_file_name: str, shop: Workshop) 
         return within(card.name) if card else name
 
     recipe = studio.recipes[Path(recipe_file_name).stem]
-    return class_files(title, recipe, starter_of(studio.products[recipe.product]) or recipe.product, called, shop)
+    begins_as = recipe.product if has_starter(recipe.product) else OWN_KIND
+    return class_files(title, recipe, begins_as, called, shop)
 
 
 def write(folder: Path, files: Files) -> None:

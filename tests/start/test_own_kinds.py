@@ -25,7 +25,10 @@ def test_it_begins_as_what_it_is_like(studio: Path, capsys: pytest.CaptureFixtur
     text = (studio / "recipes" / "morning-steamer.yaml").read_text(encoding="utf-8")
     assert "\nproduct: shower steamer\n" in text and "sodium bicarbonate: 52 %" in text
     assert cli.main(["add", "class", "Steamers", "--recipe", "morning-steamer"]) == 0
-    assert "{sodium bicarbonate}" in (studio / "classes" / "steamers" / "lesson.md").read_text(encoding="utf-8")
+    lesson = (studio / "classes" / "steamers" / "lesson.md").read_text(encoding="utf-8")
+    assert text.startswith("# yaml-language-server") and "# Begun as bath bomb, which shower steamer is like" in text
+    # How a bath bomb is made is not how a kind is made that only shares its limits.
+    assert "{sodium bicarbonate}" in lesson and "Say here" in lesson and "fizz" not in lesson and "mould" not in lesson
     assert "stop" not in capsys.readouterr().err
 
 

@@ -100,10 +100,6 @@ def _class(options: argparse.Namespace, folder: Path, studio: Studio) -> tuple[s
     recipe = options.recipe or _only("recipe", studio.recipes, "--recipe")
     if recipe not in studio.recipes:
         no_such("recipe", recipe, studio.recipes)
-    product = studio.products[studio.recipes[recipe].product]
-    if starter_of(product) is None:
-        kinds = "copy one of yours, or begin with a kind from `stillroom list kinds`"
-        raise CommandError(f"no class can be begun for {product.name}; {kinds}")
     if recipe in _stopped(folder):
         raise CommandError(f"a lesson names what is in the recipe: mend {recipe} first, `stillroom check` says what stops it")
     title = _answer(options, "name", "TITLE", "What is the class called?", answers.read_text)
