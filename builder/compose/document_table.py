@@ -11,6 +11,7 @@ from typing import Any
 from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.document_kind import AnyKind, Composed, Composer, DocumentKind, Readers, S, ToPrint
+from builder.compose.documents.batch_cards import compose_batch_cards, copies_of_batch_cards
 from builder.compose.documents.bench_cards import compose_bench_cards, compose_bench_steps, copies_of_cards, copies_of_steps
 from builder.compose.documents.checklists import compose_checklist, copies_of_checklist
 from builder.compose.documents.dose_cards import compose_dose_cards, copies_of_dose_cards
@@ -51,7 +52,7 @@ from builder.compose.site.gallery import compose_gallery
 from builder.compose.site.home import compose_home
 from builder.compose.site.visit import compose_visit
 from builder.compose.site.ways import compose_ways
-from builder.compose.views.bench_cards import BenchCardsView, BenchStepsView
+from builder.compose.views.bench_cards import BatchCardsView, BenchCardsView, BenchStepsView
 from builder.compose.views.doses import DoseCardsView
 from builder.compose.views.for_staff import CostsView, ReasonsView, RosterView, TeacherView, WorkingsView
 from builder.compose.views.frame import Link
@@ -164,6 +165,10 @@ DOCUMENTS: tuple[AnyKind, ...] = (
     DocumentKind(
         "steps at the bench", DATE, DATED + "bench-steps.pdf", BenchStepsView, "sheets/bench-steps.html", compose_bench_steps, STUDENTS,
         ("bench-steps.css",), copies_of_steps,
+    ),
+    DocumentKind(
+        "batch cards", DATE, DATED + "batch-cards.pdf", BatchCardsView, "sheets/batch-cards.html", compose_batch_cards, STUDENTS,
+        ("batch-card.css",), copies_of_batch_cards,
     ),
     DocumentKind(
         "dose cards", DATE, DATED + "dose-cards.pdf", DoseCardsView, "sheets/dose-cards.html", compose_dose_cards, STUDENTS,

@@ -72,7 +72,7 @@ def test_what_is_printed_for_a_date_is_on_its_check_list(edition: Edition) -> No
             made = [kind.make(edition, subject) for subject in kind.scope.all(edition)]
             assert any(made) <= any(one.line for sheet in edition.sheets for one in kind.copies(edition, sheet)), kind.name
     lines = [re.split("[:,]", line)[0] for line in copies_to_print(edition, edition.sheets[0])]
-    cards, sheets = ["Bench cards", "Steps at the bench"], ["Take-home sheet"] * 2
+    cards, sheets = ["Bench cards", "Steps at the bench", "Batch cards"], ["Take-home sheet"] * 2
     ahead = ["Teacher's sheet", "Pages 1 and 2 of the teacher's sheet for the assistants"]
     assert lines == [
         *ahead,

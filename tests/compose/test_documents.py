@@ -55,6 +55,7 @@ def test_every_document_has_its_place(publication: Publication) -> None:
                 f"print/first/{day}/{name}.pdf"
                 for day in ("2027-02-06", "2027-03-06")
                 for name in (
+                    "batch-cards",
                     "bench-cards",
                     "bench-steps",
                     "dose-cards",

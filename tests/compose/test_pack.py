@@ -14,7 +14,7 @@ from tests.making import sure
 (PACK,) = [kind for kind in DOCUMENTS if kind.name == "pack to print"]
 # So many pages each sheet of the first date of the small studio is said to have, by the end of its path.
 PAGES = {
-    "checklist": 1, "teacher": 6, "bench-cards": 2, "bench-steps": 3, "dose-cards": 1, "salts--500-g": 4,
+    "checklist": 1, "teacher": 6, "bench-cards": 2, "bench-steps": 3, "batch-cards": 2, "dose-cards": 1, "salts--500-g": 4,
     "bar--500-g-of-oils": 6, "why-this-format": 2, "workings": 3, "labels-salts--and-others": 2,
 }  # fmt: skip
 
@@ -44,13 +44,16 @@ def test_the_page_of_counts_says_how_often_each_page_is_printed(edition: Edition
     # The cards of both groups lie on one page; here they were too long for that, and take a page each.
     assert said["Bench cards"] == ["11 to 12", "1", "both sides", "1"]
     assert said["Steps at the bench"] == ["13 to 15", "2", "both sides", "4"]
-    assert said["Scent and colour, cards for the table"][0:2] == ["17", "1 for each table"]
-    assert said["Take-home sheet, plain salts: 500 g"] == ["19 to 22", "3", "both sides", "6"]
-    assert said["Take-home sheet, plain bar: 500 g of oils"] == ["23 to 28", "3", "both sides", "9"]
+    # A pot of salts for the class, a pot of the bar for each of two groups: two cards to a page, each page on a front page.
+    assert said["Batch cards"] == ["17 to 19", "1", "one side", "2"]
+    assert said["Scent and colour, cards for the table"][0:2] == ["21", "1 for each table"]
+    assert said["Take-home sheet, plain salts: 500 g"] == ["23 to 26", "3", "both sides", "6"]
+    assert said["Take-home sheet, plain bar: 500 g of oils"] == ["27 to 32", "3", "both sides", "9"]
     assert said["Labels, Plain salts and Plain bar"] == ["one side", "2"]
-    # Pages: 1 cover, 1 list, 6 + 2 of the teacher's, 2 of cards, 2 × 3 steps, 1 card of doses, 3 × 4 and 3 × 6 at home, 2 and 3 to look up.
-    # Paper: 1, 1, 3 + 1, 1 of cards, 2 × 2, 1, 3 × 2 and 3 × 3, 1 and 2.
-    assert "In all 54 printed pages on 30 sheets of paper." in " ".join(html.split())
+    # Pages: 1 cover, 1 list, 6 + 2 of the teacher's, 2 of cards, 2 × 3 steps, 2 of batch cards, 1 of doses, 3 × 4 and 3 × 6 at home,
+    # 2 and 3 to look up.
+    # Paper: 1, 1, 3 + 1, 1 of cards, 2 × 2, 2, 1, 3 × 2 and 3 × 3, 1 and 2.
+    assert "In all 56 printed pages on 32 sheets of paper." in " ".join(html.split())
 
 
 def test_every_sheet_of_the_pack_is_made_once_and_the_pack_lies_with_the_staff(edition: Edition, publication: Publication) -> None:

@@ -6,6 +6,8 @@ would hide the one that is wrong. Labels are in files of their own, since they g
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from itertools import groupby
+from operator import itemgetter
 from typing import NamedTuple
 
 from builder.compose.addresses import Address
@@ -37,11 +39,21 @@ class Packed:
 
 
 class Counted(NamedTuple):
-    """A piece of the pack with how often it is printed."""
+    """Pieces of the pack that follow one another, with how often they are printed."""
 
     printed: ToPrint
     copies: int
-    piece: Piece
+    pieces: tuple[Piece, ...]
+
+    @property
+    def pages(self) -> int:
+        """Give the pages that are printed of them."""
+        return self.copies * sum(piece.pages for piece in self.pieces)
+
+    @property
+    def paper(self) -> int:
+        """Give the sheets of paper that they take."""
+        return self.copies * sum(piece.paper for piece in self.pieces)
 
 
 def compose_pack(edition: Edition, plan: ClassPlan, here: Address, sheets: Iterable[Packed]) -> Composed:
@@ -72,20 +84,18 @@ def _counted(sheet: Packed, every: Iterable[Packed], pieces: Sequence[Piece]) ->
     printed = sheet.printed
     copies = printed.copies if len(printed.copies) == len(pieces) else (max(printed.copies, default=0),) * len(pieces)
     alone = (one.printed for one in every if one.at == sheet.at and one.printed.only)
+    runs = groupby(zip(copies, pieces, strict=True), key=itemgetter(0))
     return [
-        *(Counted(printed, number, piece) for number, piece in zip(copies, pieces, strict=True)),
-        *(Counted(one, one.copies[0], Piece(piece.first, min(one.only, piece.pages))) for one in alone for piece in pieces[:1]),
+        *(Counted(printed, number, tuple(piece for _, piece in run)) for number, run in runs),
+        *(Counted(one, one.copies[0], (Piece(piece.first, min(one.only, piece.pages)),)) for one in alone for piece in pieces[:1]),
     ]
 
 
 def _row(one: Counted) -> PackRow:
-    sides = say("both sides") if one.piece.pages > 1 else say("one side")
-    paper = str(one.copies * one.piece.paper) if one.copies else ""
-    return PackRow(one.printed.name, _pages(one.piece), one.printed.said or str(one.copies), sides, paper)
-
-
-def _pages(piece: Piece) -> str:
-    return say("{first} to {last}", first=piece.first, last=piece.last) if piece.pages > 1 else str(piece.first)
+    first, last = one.pieces[0].first, one.pieces[-1].last
+    sides = say("both sides") if any(piece.pages > 1 for piece in one.pieces) else say("one side")
+    pages = say("{first} to {last}", first=first, last=last) if last > first else str(first)
+    return PackRow(one.printed.name, pages, one.printed.said or str(one.copies), sides, str(one.paper) if one.copies else "")
 
 
 def _beside(printed: ToPrint, pages: int) -> PackRow:
@@ -94,6 +104,6 @@ def _beside(printed: ToPrint, pages: int) -> PackRow:
 
 def _in_all(counted: Sequence[Counted]) -> str:
     """Sum up what is printed, with the page of counts itself."""
-    pages = 1 + sum(one.copies * one.piece.pages for one in counted)
-    paper = 1 + sum(one.copies * one.piece.paper for one in counted)
+    pages = 1 + sum(one.pages for one in counted)
+    paper = 1 + sum(one.paper for one in counted)
     return say("In all {pages}\u00a0printed pages on {paper}\u00a0sheets of paper.", pages=pages, paper=paper)

@@ -78,3 +78,34 @@ class BenchStepsView:
     copies: str
     emergency: tuple[str, ...]
     flow: LessonFlow
+
+
+@dataclass(frozen=True)
+class BatchLine:
+    """An ingredient of a pot, its weight, and whether it is lye."""
+
+    name: str
+    weight: str
+    is_lye: bool
+
+
+@dataclass(frozen=True)
+class BatchCard:
+    """What is kept of one pot: whose it is, its batch code (empty without a date), what goes in, `blanks` to write in."""
+
+    title: str
+    pot: str
+    code: str
+    lines: tuple[BatchLine, ...]
+    total: str
+    blanks: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class BatchCardsView:
+    """The batch cards of one date, two on a page."""
+
+    frame: Frame
+    title: str
+    when: str
+    pages: tuple[tuple[BatchCard, ...], ...]

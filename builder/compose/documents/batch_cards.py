@@ -1,0 +1,82 @@
+"""Batch cards: half a page for each pot, with its code and its amounts, and blanks for what is measured while it is made.
+
+The amounts are those of the table of weighings (`for_staff/weighings.py`), so that no card can say another.
+"""
+
+from collections.abc import Iterable, Iterator
+
+from builder.compose.addresses import Address
+from builder.compose.document_kind import Composed, ToPrint
+from builder.compose.edition import Edition
+from builder.compose.for_staff.weighings import view_pots
+from builder.compose.frames import frame
+from builder.compose.teaching.class_plans import when
+from builder.compose.teaching.supervision_words import group_word, people_of
+from builder.compose.views.bench_cards import BatchCard, BatchCardsView, BatchLine
+from builder.compose.views.for_staff import PotView
+from builder.model.recipe.column import Role
+from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.teaching.class_plan import ClassPlan, MadeProduct
+from builder.model.teaching.jar import Pot
+from builder.model.teaching.pot_for import PotFor
+from builder.words.say import message, say, say_count
+
+OF_NOBODY = {PotFor.CLASS: message("The pot of the class"), PotFor.TEACHER: message("The teacher's pot")}
+TO_A_PAGE = 2
+
+
+def copies_of_batch_cards(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
+    """Say how many there are: a card for each pot."""
+    cards = sum(len(made.pots) for made in plan.made)
+    if cards:
+        line = say_count("Batch cards: {count}\u00a0card, for one pot", "Batch cards: {count}\u00a0cards, one for each pot", cards)
+        yield ToPrint(line, say("Batch cards"), (1,) * -(-cards // TO_A_PAGE))
+
+
+def compose_batch_cards(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:
+    """Make the batch cards of one date; none where nothing is made."""
+    cards = [card for made in plan.made for card in _cards(plan, made)]
+    if not cards:
+        return None
+    title = say("Batch cards: {class_title}", class_title=plan.studio_class.title)
+    pages = tuple(tuple(cards[at : at + TO_A_PAGE]) for at in range(0, len(cards), TO_A_PAGE))
+    return Composed(title, BatchCardsView(frame(edition, here, title, title), title, when(edition, plan), pages))
+
+
+def _cards(plan: ClassPlan, made: MadeProduct) -> Iterable[BatchCard]:
+    weighed = {planned.purpose: (pot, planned.sheet) for planned, pot in zip(made.batches, view_pots(plan, made), strict=True)}
+    for pot in made.pots:
+        amounts, sheet = weighed[pot.purpose]
+        rows = [row for group in amounts.groups for row in group.rows]
+        lines = tuple(BatchLine(row.name, row.weight, is_lye) for row, is_lye in zip(rows, _lye_in(sheet), strict=True))
+        blanks = tuple(_blanks(amounts, with_lye=made.batch.product.made_with_lye))
+        yield BatchCard(made.batch.recipe.name, _whose(plan, pot), pot.code, lines, amounts.total, blanks)
+
+
+def _lye_in(sheet: WorkedBatch) -> list[bool]:
+    """Say of each weighing, phase by phase as they are shown, whether it is lye."""
+    phases = dict.fromkeys(row[0].line.phase for row in sheet.rows)
+    return [row[0].line.role is Role.ALKALI for phase in phases for row in sheet.rows if row[0].line.phase == phase]
+
+
+def _whose(plan: ClassPlan, pot: Pot) -> str:
+    """Name a pot and count who fills from it; a pot that only the teacher fills from has no people."""
+    if pot.number:
+        name = say("Pot {number} of {of} ({group} {number})", number=pot.number, of=plan.groups, group=group_word(plan))
+    else:
+        name = say(OF_NOBODY.get(pot.purpose, OF_NOBODY[PotFor.TEACHER]))
+    return f"{name}, {people_of(pot.people)}" if pot.people else name
+
+
+def _blanks(amounts: PotView, *, with_lye: bool) -> Iterator[str]:
+    """Give what is measured while a pot is made: a temperature where something is heated or lye is, and its times."""
+    yield say("Made by")
+    yield say("Begun at")
+    for group in amounts.groups:
+        if group.treatment or group.caustic:
+            yield say("{phase}: temperature", phase=group.title)
+    if with_lye:
+        yield say("Mixed at")
+        yield say("Trace at")
+    yield say("Filled at")
+    yield say("Containers filled")
