@@ -271,6 +271,13 @@ def test_no_bench_card_has_a_page_of_one_line() -> None:
             assert len(text.split()) > 15, path
 
 
+def test_no_page_of_a_sheet_is_left_to_a_few_lines() -> None:
+    """Five lines beside the foot, which has some 25 words: less is a page for nothing. In large print a step more or less is no waste."""
+    for path in (path for path in pdfs() if path.name == "teacher.pdf" or ("take-home" in path.name and "large-print" not in path.name)):
+        for number, (_, text) in enumerate(pdf_pages(path), start=1):
+            assert len(text.split()) > 50, f"{path}, page {number}: {text}"
+
+
 @pytest.mark.long(sample=True)
 def test_on_a4_every_sheet_is_a4(tmp_path: Path) -> None:
     studio = tmp_path / "studio"
