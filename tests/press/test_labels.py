@@ -168,16 +168,27 @@ def test_labels_to_colour_tags_and_the_test_page_can_be_read_by_everyone(engine:
         assert report.is_compliant, f"{document.path}: {report.failures}"
 
 
+def alternatives(elements: Sequence[dict[str, Any]]) -> Iterator[str]:
+    """Give the text alternatives of a tagged PDF, those of what stands in others too."""
+    for one in elements:
+        yield from filter(None, [one.get("alt_text")])
+        yield from alternatives(one.get("children", []))
+
+
 def test_the_code_on_a_tag_leads_to_the_page_of_the_class(engine: Engine, edition: Edition) -> None:
     colouring = wishing(edition, to_colour=True)
     (tags,) = composed("tags", colouring, colouring.sheets[-1])
     sheet = engine.press(tags)
     page = pypdfium2.PdfDocument(sheet.pdf)[1]
-    codes = zxingcpp.read_barcodes(page.render(scale=300 / 72).to_pil())
-    assert {code.text for code in codes} == {"https://test.example/classes/first.html"}
-    assert len(codes) == colouring.sheets[-1].students
-    for code in codes:
-        assert (code.position.top_right.x - code.position.top_left.x) / 300 * 25.4 >= 15
+    for dots in (300, 150):
+        codes = zxingcpp.read_barcodes(page.render(scale=dots / 72).to_pil())
+        assert {code.text for code in codes} == {"https://test.example/classes/first.html"}, dots
+        assert len(codes) == colouring.sheets[-1].students
+        for code in codes:
+            assert (code.position.top_right.x - code.position.top_left.x) / dots * 25.4 >= 15
+    with pdfplumber.open(io.BytesIO(sheet.pdf)) as read:
+        told = [one for one in alternatives(read.structure_tree) if "test.example/classes/first.html" in one]
+    assert len(told) == colouring.sheets[-1].students
     assert "test.example/classes/first.html" in page.get_textpage().get_text_range().replace("\r\n", "")
 
 
