@@ -1,8 +1,10 @@
 """Pages as Chromium prints them, on both papers: a class is a page, the catalogue a programme of two, and each says of which day it is."""
 
 import io
+from collections import Counter
 from pathlib import Path
 
+import pdfplumber
 import pytest
 from pypdfium2 import PdfDocument
 
@@ -51,6 +53,16 @@ def test_the_catalogue_is_a_programme_of_two_pages(chromium: Browser, paper: tup
         assert price and price in whole
     assert f"{ADDRESS}classes.html" in sheets[1]
     assert "This page is of January 2, 2027." in sheets[1]
+
+
+@pytest.mark.parametrize("name", ["index", "classes", "dates", "visit", "classes/salts-and-scrub-party"])
+def test_nothing_is_printed_small(chromium: Browser, name: str) -> None:
+    """TYPE-02 of the project: 10 pt at the least. The text of pages is 12 pt, that of a class 10 pt, so that it is one page."""
+    chromium.open(published()[0] / f"site/{name}.html")
+    with pdfplumber.open(io.BytesIO(chromium.pdf(*LETTER))) as pdf:
+        sizes = Counter(round(char["size"], 1) for page in pdf.pages for char in page.chars if char["text"].strip())
+    assert min(sizes) >= 10
+    assert sizes.most_common(1)[0][0] >= (10 if "/" in name else 10.5)
 
 
 def test_what_is_folded_on_the_screen_is_printed(chromium: Browser) -> None:

@@ -7,6 +7,7 @@ from datetime import date, datetime, time
 from decimal import Decimal, localcontext
 from fractions import Fraction
 
+from babel import Locale
 from babel.dates import format_date, format_interval, format_skeleton, format_time, get_time_format
 from babel.numbers import format_currency, get_currency_precision, get_decimal_symbol
 from babel.units import format_unit
@@ -42,7 +43,8 @@ def clock(moment: datetime, locale: str) -> str:
 
 def clock_span(start: datetime, end: datetime, locale: str) -> str:
     """Write from when to when something lasts: `10:00 AM – 12:00 PM`, or `10:00–12:00` in a 24-hour locale."""
-    skeleton = "hm" if "h" in get_time_format("short", locale=locale).pattern else "Hm"
+    # A small h may also be a word of the pattern: `HH 'h' mm` in French of Canada.
+    skeleton = "Hm" if "H" in get_time_format("short", locale=locale).pattern else "hm"
     return _glued(format_interval(start, end, skeleton, locale=locale).replace("\u2009", NBSP))
 
 
@@ -72,7 +74,8 @@ def price(value: Fraction, currency: str, locale: str) -> str:
         return say("Free")
     amount = Decimal(value.numerator) / Decimal(value.denominator)
     if value.denominator == 1:
-        written = format_currency(amount, currency, locale=locale, format="¤#,##0", currency_digits=False)
+        whole = Locale.parse(locale).currency_formats["standard"].pattern.replace(".00", "")
+        written = format_currency(amount, currency, locale=locale, format=whole, currency_digits=False)
     else:
         written = format_currency(amount, currency, locale=locale)
     return written.replace(NARROW_NBSP, NBSP)
