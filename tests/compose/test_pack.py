@@ -42,7 +42,7 @@ def test_the_page_of_counts_says_how_often_each_page_is_printed(edition: Edition
     assert said["Teacher's sheet"] == ["5 to 10", "1", "both sides", "3"]
     assert said["Its pages 1 and 2, for the assistants"] == ["5 to 6", "1", "both sides", "1"]
     # The cards of both groups lie on one page; here they were too long for that, and take a page each.
-    assert said["Bench cards"] == ["11 to 12", "1", "both sides", "1"]
+    assert said["Bench cards"] == ["11 to 12", "1", "one side", "2"]
     assert said["Steps at the bench"] == ["13 to 15", "2", "both sides", "4"]
     # A pot of salts for the class, a pot of the bar for each of two groups: two cards to a page, each page on a front page.
     assert said["Batch cards"] == ["17 to 19", "1", "one side", "2"]
@@ -52,8 +52,8 @@ def test_the_page_of_counts_says_how_often_each_page_is_printed(edition: Edition
     assert said["Labels, Plain salts and Plain bar"] == ["one side", "2"]
     # Pages: 1 cover, 1 list, 6 + 2 of the teacher's, 2 of cards, 2 × 3 steps, 2 of batch cards, 1 of doses, 3 × 4 and 3 × 6 at home,
     # 2 and 3 to look up.
-    # Paper: 1, 1, 3 + 1, 1 of cards, 2 × 2, 2, 1, 3 × 2 and 3 × 3, 1 and 2.
-    assert "In all 56 printed pages on 32 sheets of paper." in " ".join(html.split())
+    # Paper: 1, 1, 3 + 1, 2 of cards, 2 × 2, 2, 1, 3 × 2 and 3 × 3, 1 and 2.
+    assert "In all 56 printed pages on 33 sheets of paper." in " ".join(html.split())
 
 
 def test_every_sheet_of_the_pack_is_made_once_and_the_pack_lies_with_the_staff(edition: Edition, publication: Publication) -> None:

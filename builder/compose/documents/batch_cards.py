@@ -30,7 +30,7 @@ def copies_of_batch_cards(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
     cards = sum(len(made.pots) for made in plan.made)
     if cards:
         line = say_count("Batch cards: {count}\u00a0card, for one pot", "Batch cards: {count}\u00a0cards, one for each pot", cards)
-        yield ToPrint(line, say("Batch cards"), (1,) * -(-cards // TO_A_PAGE))
+        yield ToPrint(line, say("Batch cards"), (1,) * -(-cards // TO_A_PAGE), apart=True)
 
 
 def compose_batch_cards(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:

@@ -57,7 +57,7 @@ def copies_of_cards(edition: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
     if _has_benches(plan):
         cards = _cards(edition.studio, plan)
         copies = tuple(number for number, _ in two_to_a_page(cards))
-        yield ToPrint(on_the_check_list(cards, in_groups=in_groups(plan)), say("Bench cards"), copies)
+        yield ToPrint(on_the_check_list(cards, in_groups=in_groups(plan)), say("Bench cards"), copies, apart=True)
 
 
 def copies_of_steps(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:

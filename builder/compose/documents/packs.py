@@ -53,7 +53,7 @@ class Counted(NamedTuple):
     @property
     def paper(self) -> int:
         """Give the sheets of paper that they take."""
-        return self.copies * sum(piece.paper for piece in self.pieces)
+        return self.copies * sum(piece.pages if self.printed.apart else piece.paper for piece in self.pieces)
 
 
 def compose_pack(edition: Edition, plan: ClassPlan, here: Address, sheets: Iterable[Packed]) -> Composed:
@@ -93,7 +93,7 @@ def _counted(sheet: Packed, every: Iterable[Packed], pieces: Sequence[Piece]) ->
 
 def _row(one: Counted) -> PackRow:
     first, last = one.pieces[0].first, one.pieces[-1].last
-    sides = say("both sides") if any(piece.pages > 1 for piece in one.pieces) else say("one side")
+    sides = say("both sides") if any(piece.pages > 1 for piece in one.pieces) and not one.printed.apart else say("one side")
     pages = say("{first} to {last}", first=first, last=last) if last > first else str(first)
     return PackRow(one.printed.name, pages, one.printed.said or str(one.copies), sides, str(one.paper) if one.copies else "")
 
