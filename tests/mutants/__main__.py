@@ -86,7 +86,7 @@ def _tests_of(file: Path) -> list[str]:
     text = file.read_text(encoding="utf-8")
     names = [".".join(file.relative_to(ROOT).with_suffix("").parts), *re.findall(r"^def ([a-z]\w+)", text, re.MULTILINE)]
     speaks = re.compile("|".join(rf"\b{re.escape(name)}\b" for name in names))
-    tests = [*ROOT.glob("tests/check/test_*.py"), *ROOT.glob("tests/reckon/test_*.py"), *ROOT.glob("tests/usual/test_*.py")]
+    tests = [one for folder in ("", "check/", "reckon/", "usual/", "authorities/") for one in ROOT.glob(f"tests/{folder}test_*.py")]
     found = [str(one) for one in sorted(tests) if speaks.search(one.read_text(encoding="utf-8"))]
     kinds = re.findall(r'FindingKind\(\s*"([a-z0-9-]+)"', text)
     cases = [one.name for one in sorted((ROOT / "tests/findings").iterdir()) if one.name.partition("--")[0] in kinds]
