@@ -70,6 +70,9 @@ def test_who_comes_with_an_adult_is_said_beside_the_least_age(age: str, expected
         assert said is not None
         lines = [squeeze(line) for line in said.get_text("|").split("|")]
         assert expected in lines, lines
+    for name in ("home page", "visit"):
+        (document,) = composed(name, edition)
+        assert f"Under {age} with an adult. Under 18 with an adult." in squeeze(BeautifulSoup(document.html, "html.parser").get_text(" "))
 
 
 @pytest.mark.parametrize("text", ["1 Test Row", "Two steps.", 'href="https://test.example/map"'])

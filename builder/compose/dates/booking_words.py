@@ -35,14 +35,17 @@ def view_to_book(edition: Edition, studio_class: StudioClass, date: ClassDate) -
 
 
 def booking_view(edition: Edition, studio_class: StudioClass, here: Address) -> BookingView:
-    """Give the terms of a class, and where it is; what the studio has not said is left out."""
+    """Give the terms of a class, and where it is; what the studio has not said is left out.
+
+    Who comes with an adult stands beside the least age (`who_may_come`).
+    """
     terms = terms_of(edition, studio_class)
     venue = edition.studio.profile.venue
     coming = coming_dates(edition, studio_class)
     calendar = here.link_to(addresses.class_calendar(studio_class.key))
     told = any(date.takes_place for date in coming)
     return BookingView(
-        facts=terms_facts(terms if studio_class.youngest < _OF_AGE else replace(terms, children="")),
+        facts=terms_facts(replace(terms, with_an_adult_under=None, children=terms.children if studio_class.youngest < _OF_AGE else "")),
         as_of=as_of(edition) if told else "",
         place=venue.lines if venue else (),
         map=Link(outward(venue.map), say("Map")) if venue and venue.map else None,
@@ -53,8 +56,10 @@ def booking_view(edition: Edition, studio_class: StudioClass, here: Address) -> 
 
 def terms_facts(terms: Booking) -> tuple[tuple[str, str], ...]:
     """Give terms, each with its name; what is not said is left out."""
+    age = terms.with_an_adult_under
+    alone = say("Under {age} with an adult.", age=age) if age else ""
     facts = (
-        (say("Children"), terms.children),
+        (say("Children"), " ".join(text for text in (alone, terms.children) if text)),
         (say("Includes"), terms.includes),
         (say("Payment"), terms.payment),
         (say("If you cannot come"), terms.refunds),
