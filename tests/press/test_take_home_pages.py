@@ -8,8 +8,6 @@ Kingdom; large print as usual in the United States); a caution on the page of it
 import io
 import re
 from collections import Counter
-from collections.abc import Iterator
-from contextlib import contextmanager
 from datetime import date
 from decimal import Decimal
 from functools import cache
@@ -58,10 +56,10 @@ def pressed(kind: str, name: str) -> bytes:
     return made.pdf
 
 
-@contextmanager
-def read(name: str, kind: str = "take-home sheet") -> Iterator[PDF]:
-    with pdfplumber.open(io.BytesIO(pressed(kind, name))) as pdf:
-        yield pdf
+@cache
+def read(name: str, kind: str = "take-home sheet") -> PDF:
+    """Give a sheet as it was pressed, read back once for all that is asked of it."""
+    return pdfplumber.open(io.BytesIO(pressed(kind, name)))
 
 
 def html(name: str) -> BeautifulSoup:
@@ -86,24 +84,24 @@ def squeezed(text: str) -> str:
 
 @pytest.mark.parametrize("name", READ)
 def test_it_has_few_pages_and_none_with_a_few_lines_alone(name: str) -> None:
-    with read(name) as pdf:
-        assert len(pdf.pages) <= PAGES[name]
-        for one in pdf.pages:
-            lines = one.crop((0, 0, one.width, one.height - FOOT)).extract_text_lines()
-            assert len(lines) >= 5, f"{len(lines)} lines on page {one.page_number}"
+    pdf = read(name)
+    assert len(pdf.pages) <= PAGES[name]
+    for one in pdf.pages:
+        lines = one.crop((0, 0, one.width, one.height - FOOT)).extract_text_lines()
+        assert len(lines) >= 5, f"{len(lines)} lines on page {one.page_number}"
 
 
 @pytest.mark.parametrize("name", READ)
 @pytest.mark.parametrize(("kind", "size", "margin"), [("take-home sheet", 14, 20), ("take-home sheet in large print", 18, 25.4)])
 def test_type_is_large_enough_and_lines_are_short_enough(name: str, kind: str, size: int, margin: float) -> None:
-    with read(name, kind) as pdf:
-        chars = [char for one in pdf.pages for char in one.chars if char["text"].strip()]
-        small = "".join(char["text"] for char in chars if char["size"] < 9.9)
-        assert re.fullmatch(r"[\d.g]*", small), small  # Numbers in drawings alone: of the bench's legend, and on a scale.
-        assert Counter(round(char["size"]) for char in chars).most_common(1)[0][0] == size
-        assert min(char["x0"] for char in chars) >= margin / 25.4 * 72 - 1
-        lines = [line["chars"] for one in pdf.pages for line in one.extract_text_lines() if round(line["chars"][0]["size"]) == size]
-        assert max(len(NAME_OF_STEP.sub("", one)) for line in lines for one in columns(line)) <= (73 if size == 14 else 75)
+    pdf = read(name, kind)
+    chars = [char for one in pdf.pages for char in one.chars if char["text"].strip()]
+    small = "".join(char["text"] for char in chars if char["size"] < 9.9)
+    assert re.fullmatch(r"[\d.g]*", small), small  # Numbers in drawings alone: of the bench's legend, and on a scale.
+    assert Counter(round(char["size"]) for char in chars).most_common(1)[0][0] == size
+    assert min(char["x0"] for char in chars) >= margin / 25.4 * 72 - 1
+    lines = [line["chars"] for one in pdf.pages for line in one.extract_text_lines() if round(line["chars"][0]["size"]) == size]
+    assert max(len(NAME_OF_STEP.sub("", one)) for line in lines for one in columns(line)) <= (73 if size == 14 else 75)
 
 
 @pytest.mark.parametrize("name", PAGES)
@@ -121,8 +119,8 @@ def test_every_step_has_its_tick_and_its_name(name: str) -> None:
 
 @pytest.mark.parametrize("name", READ)
 def test_a_caution_stands_on_the_page_of_its_step(name: str) -> None:
-    with read(name) as pdf:
-        pages = [squeezed(one.extract_text()) for one in pdf.pages]
+    pdf = read(name)
+    pages = [squeezed(one.extract_text()) for one in pdf.pages]
     for caution in html(name).select("section.part .caution"):
         step = sure(caution.find_next(class_="step")).find_parent("li")
         signal, first = squeezed(sure(caution.select_one(".signal")).get_text()), squeezed(sure(step).get_text())[:25]
