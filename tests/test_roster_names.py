@@ -8,7 +8,13 @@ from pathlib import Path
 
 import pytest
 
-from tests.published import EXAMPLE, composed_for, html_text, pdf_text, published, sheets, squeeze
+from builder.compose.document_kind import Readers
+from builder.compose.publication import editions, kinds_with_editions
+from builder.library import LAYOUTS
+from builder.model.teaching.class_plan import ClassPlan
+from builder.model.teaching.jar import Jar
+from tests.making import sure
+from tests.published import EXAMPLE, composed_for, edition, example, html_text, pdf_text, published, sheets, squeeze
 
 ROSTERS = {
     path.parent.name: list(csv.DictReader(path.read_text(encoding="utf-8").splitlines()))
@@ -67,3 +73,17 @@ def test_only_the_sheets_of_those_dates_hold_names() -> None:
     files = {path for path in (*(folder / "print").rglob("*"), *sheets()) if path.is_relative_to(folder / "print") and not path.is_dir()}
     named = {path.relative_to(folder / "print").as_posix() for path in files if traces_in(path)}
     assert named == {f"{key}/{row['date']}/roster.pdf" for key, rows in ROSTERS.items() for row in rows}
+
+
+def test_what_is_not_for_staff_who_know_them_is_composed_from_plans_without_names() -> None:
+    found = example()
+    plans = found.sheets
+    assert any(plan.guests for plan in plans)
+    seen = editions(sure(found.studio), plans, found.findings, (LAYOUTS,), edition().today)
+    for kind, given in kinds_with_editions(*seen):
+        named = [plan for plan in given.sheets if plan.guests or plan.waiting or any(jar.guest for jar in jars_of(plan))]
+        assert bool(named) == (kind.readers is Readers.STAFF_WITH_NAMES), kind.name
+
+
+def jars_of(plan: ClassPlan) -> list[Jar]:
+    return [jar for made in plan.made for container in made.containers for jar in container.jars]

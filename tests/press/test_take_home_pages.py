@@ -8,6 +8,7 @@ Kingdom; large print as usual in the United States); a caution on the page of it
 import io
 import re
 from collections import Counter
+from collections.abc import Iterator
 from datetime import date
 from decimal import Decimal
 from functools import cache
