@@ -66,10 +66,10 @@ def _notices(file: Path, tree: ast.Module) -> bool:
 
 
 def _functions_of(module: ModuleType) -> Iterator[FunctionType]:
-    held: list[object] = [one for one in vars(module).values() if getattr(one, "__module__", module.__name__) == module.__name__]
+    looked_at = (one.look if isinstance(one, Rule) else one for one in vars(module).values())
+    held: list[object] = [one for one in looked_at if getattr(one, "__module__", module.__name__) == module.__name__]
     while held:
         one = held.pop()
-        one = one.look if isinstance(one, Rule) else one
         one = inspect.unwrap(one) if callable(one) else one
         if isinstance(one, FunctionType):
             yield one
