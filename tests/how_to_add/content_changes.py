@@ -88,7 +88,8 @@ CONTENT_CHANGES = (
         "A limit, a constituent",
         {
             "content/tables/usage_limits.csv": at_the_end(
-                "Moonpetal oil,LUNARIA TEST OIL,LUNARIA TEST OIL,oil,2,product,,,all,leave-on,,,,,,common practice,any,practice," + PRACTICE
+                "Moonpetal oil,LUNARIA TEST OIL,LUNARIA TEST OIL,oil,2,product,,,all,leave-on,,,,,,common practice,any,practice,"
+                + f"{PRACTICE},"
             ),
             "tests/content/test_tables.py": one_more('(len(table("usage_limits.csv")), len(COLOURS)) == (', 306),
         },

@@ -186,6 +186,10 @@ def test_the_uk_has_kept_the_law_of_the_eu_but_for_rows_of_its_own() -> None:
     assert is_own_law(eu, region_of("UK"), (eu,))
     assert not is_own_law(eu, region_of("UK"), (eu, uk))
     assert is_own_law(uk, region_of("UK"), (eu, uk))
+    # The UK has kept EU law as it stood at the end of 2020 (European Union (Withdrawal) Act 2018, from memory).
+    assert is_own_law(replace(eu, since=2020), region_of("UK"), (eu,))
+    assert not is_own_law(replace(eu, since=2021), region_of("UK"), (eu,))
+    assert is_own_law(replace(eu, since=2021), region_of("EU"), (eu,))
     assert is_own_law(eu, region_of("EU"), (eu, uk))
     assert not is_own_law(eu, region_of("US"), (eu,))
     assert not is_own_law(replace(eu, weight=LimitWeight.OPINION), region_of("EU"), (eu,))

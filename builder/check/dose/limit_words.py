@@ -27,6 +27,8 @@ def who_says(limit: Limit, labelling: Labelling) -> str:
     here, there = labelling.region, labelling.named(limit.region)
     law, country = ("the law", "any region") if limit.region == ANY_REGIONS else (there.law, there.in_words)
     match limit.weight:
+        case LimitWeight.LAW if here.has_kept(limit.region) and here.has_not_kept(limit.since):
+            return f"{law} since {limit.since}, after {here.in_words} had kept the law as it stood; look up whether it has followed"
         case LimitWeight.LAW if here.has_kept(limit.region):
             return f"{law}, which {here.in_words} has kept as its own; look up whether it has followed the latest change"
         case LimitWeight.LAW if here.has_as_law(limit.region):

@@ -59,6 +59,7 @@ class Limit:
     `products` and `narrower` say in what the row is narrower than `contact`; without products a narrower row is shown and not judged, but
     for one that is meant for people younger than `below_age` (years), where such people use the product, and for one that is meant for
     `parts_of_body`, where it is used on one of them. `lowest_ph` is the least pH that the row asks of the product.
+    `since` is the year of the act that brought it, where a region may have kept the law without it.
     `besides` are the keys of cards whose supplier's certificate comes before it.
     `parts` are limits of which a product may take up the whole (a share of one) only together, each in proportion.
     """
@@ -81,6 +82,7 @@ class Limit:
     at: str
     known: Known
     note: str
+    since: int | None = None
     lowest_ph: Fraction | None = None
     place: Place = field(default=NOWHERE, compare=False)
     below_age: int | None = None
@@ -266,5 +268,6 @@ def is_own_law(limit: Limit, region: Region, limits: Sequence[Limit]) -> bool:
     if limit.weight is not LimitWeight.LAW:
         return False
     if region.has_kept(limit.region):
-        return not any(other.region == region.name and set(other.names) & set(limit.names) for other in limits)
+        of_its_own = any(other.region == region.name and set(other.names) & set(limit.names) for other in limits)
+        return not of_its_own and not region.has_not_kept(limit.since)
     return region.has_as_law(limit.region)

@@ -71,6 +71,11 @@ class Region:
         """Say whether this region has kept the law of another as its own."""
         return bool(name) and name == self.says("keeps the law of")
 
+    def has_not_kept(self, since: int | None) -> bool:
+        """Tell whether an act of another region's law, made in a year, is later than the law that this one has kept of it."""
+        kept = self.says("kept as of the end of")
+        return since is not None and bool(kept) and since > int(kept)
+
     @property
     def colours(self) -> tuple[str, bool]:
         """Give the list by which colours are judged (`us`, `eu`, or `none`), and whether it is that of another region, kept."""

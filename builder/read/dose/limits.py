@@ -20,7 +20,7 @@ from builder.words.fold import fold
 
 _LIMIT_COLUMNS = (
     "ingredient", "inci", "inci_names", "role", "most_percent", "percent_of", "counted_as", "counted_as_factor", "product_type", "contact",
-    "products", "narrower", "hazard", "ph_low", "ph_high", "basis", "region", "weight", "source", "at", "known", "note",
+    "products", "narrower", "hazard", "ph_low", "ph_high", "basis", "region", "weight", "source", "at", "known", "note", "since",
 )  # fmt: skip
 _COLOUR_COLUMNS = (
     "colour_additive", "cfr_section", "certification_required", "eye_area", "lips_and_general_use", "external_use", "limits",
@@ -84,6 +84,7 @@ def _limit(row: Row, place: Place, known: Known) -> Limit:
         at=text_of(row["at"]),
         known=member_of(HowKnown)(row["known"]),
         note=row["note"],
+        since=int(parse_positive(row["since"])) if row["since"] else None,
         lowest_ph=parse_number(row["ph_low"]) if row["ph_low"] else None,
         place=place,
         below_age=_below_age(row["narrower"]),

@@ -177,6 +177,8 @@ class RegionShape(Shape):
     """The code by which dates, times and money are written there."""
     keeps_the_law_of: RegionRuleShape | None = maybe("keeps the law of")
     """Another region whose law it has kept as its own, but for what its own rows say."""
+    kept_as_of_the_end_of: RegionRuleShape | None = maybe("kept as of the end of")
+    """The year at whose end that law was kept: what it has brought since is not law here."""
     colours_that_are_allowed: RegionRuleShape = needed("colours that are allowed")
     """The list by which colours are judged, or none."""
     colours_to_look_up: RegionRuleShape | None = maybe("colours to look up")
