@@ -58,7 +58,7 @@ def _refuse_unknown_options(command: argparse.ArgumentParser, arguments: Sequenc
 
 @cache
 def parser_of_all() -> argparse.ArgumentParser:
-    """Give the parser of all commands."""
+    """Return the parser of all commands."""
     parser = argparse.ArgumentParser(
         prog="stillroom",
         description=_ABOUT,
@@ -90,7 +90,7 @@ class _Version(argparse.Action):
 
 
 def _commands(parser: argparse.ArgumentParser) -> Mapping[str, argparse.ArgumentParser]:
-    """Give the commands of a parser by their words; none where it has none."""
+    """Return the commands of a parser by their words; none where it has none."""
     return next((action.choices for action in parser._actions if isinstance(action, argparse._SubParsersAction)), {})
 
 

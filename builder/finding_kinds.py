@@ -8,7 +8,7 @@ from builder.read.findings import FINDS
 
 
 def finding_kinds() -> Mapping[str, FindingKind]:
-    """Give every kind of finding by its name, in the order of the names. A name that is declared twice is declared alike."""
+    """Return every kind of finding by its name, in the order of the names. A name that is declared twice is declared alike."""
     kinds: dict[str, FindingKind] = {}
     for kind in (*FINDS, *(kind for rule in RULES for kind in rule.finds)):
         if kinds.setdefault(kind.name, kind) != kind:

@@ -25,7 +25,7 @@ FIRST = 3
 
 
 def pages_of(pdf: bytes) -> int:
-    """Give the number of pages of a PDF."""
+    """Return the number of pages of a PDF."""
     import pikepdf
 
     with pikepdf.open(io.BytesIO(pdf)) as opened:

@@ -69,12 +69,12 @@ class Outcome:
 
     @property
     def stops(self) -> bool:
-        """Say whether anything stops."""
+        """Tell whether anything stops."""
         return any(finding.stops for finding in self.findings)
 
     @property
     def left_out(self) -> frozenset[str]:
-        """Give the keys of the classes of which nothing can be published."""
+        """Return the keys of the classes of which nothing can be published."""
         if self.studio is None:
             return frozenset()
         known = frozenset(self.studio.classes) | self.studio.unread.classes
@@ -115,7 +115,7 @@ def check(folder: Path, *, on: date, output: Path | None = None) -> Outcome:
 
 
 def _outcome(findings: Iterable[Finding], studio: Studio, sheets: Iterable[ClassPlan]) -> Outcome:
-    """Give what was found, and of the sheets what it leaves."""
+    """Return what was found, and of the sheets what it leaves."""
     findings = tuple(_sorted(findings))
     held = what_is_held(findings, studio)
     return Outcome(findings, studio, _left_of(sheets, held), held)
@@ -133,7 +133,7 @@ def _faulty_layouts(folder: Path, outcome: Outcome, on: date) -> tuple[FaultyLay
 
 
 def _editions(folder: Path, studio: Studio, outcome: Outcome, on: date) -> tuple[Edition, Edition]:
-    """Give what documents are composed from, of all that nothing holds back: without the names of people, and with them."""
+    """Return what documents are composed from, of all that nothing holds back: without the names of people, and with them."""
     from builder.compose.publication import editions
 
     left, held = _left_of_studio(studio, outcome), outcome.held
@@ -143,7 +143,7 @@ def _editions(folder: Path, studio: Studio, outcome: Outcome, on: date) -> tuple
 
 
 def layouts_of(folder: Path) -> tuple[Path, ...]:
-    """Give the folders of templates and styles for a studio, its own first."""
+    """Return the folders of templates and styles for a studio, its own first."""
     return (folder / OWN_LAYOUTS, LAYOUTS)
 
 
@@ -169,12 +169,12 @@ def _not_worked_out(studio: Studio, unsound: HeldBack) -> frozenset[WholeClass |
 
 
 def _left_of(sheets: Iterable[ClassPlan], held: HeldBack) -> tuple[ClassPlan, ...]:
-    """Give what is left of class sheets once what is held back has been taken out: dates, and home sizes."""
+    """Return what is left of class sheets once what is held back has been taken out: dates, and home sizes."""
     return tuple(_without_held(sheet, held) for sheet in sheets if not held.holds(sheet.subject))
 
 
 def _without_held(plan: ClassPlan, held: HeldBack) -> ClassPlan:
-    """Give a class without what is held back of it; itself where nothing is, for which labels have been planned already."""
+    """Return a class without what is held back of it; itself where nothing is, for which labels have been planned already."""
     key = plan.studio_class.key
     dates = tuple(date for date in plan.studio_class.dates if not held.holds(OneDate(key, date.on)))
     home = [
@@ -274,7 +274,7 @@ def publish_reference(output: Path) -> int:
 
 
 def _left_of_studio(studio: Studio, outcome: Outcome) -> Studio:
-    """Give the studio without the classes, dates and pages that are held back.
+    """Return the studio without the classes, dates and pages that are held back.
 
     What was shown of them before stays known, so that their revisions can be compared again.
     """
@@ -340,7 +340,7 @@ def shop(folder: Path, period: Period, *, on: date) -> Outcome:
 
 
 def concerns(finding: Finding, class_key: str, studio: Studio) -> bool:
-    """Say whether a finding has to do with a class."""
+    """Tell whether a finding has to do with a class."""
     return class_key in classes_concerned(finding, studio)
 
 

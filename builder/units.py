@@ -48,7 +48,7 @@ _BASES = ((MASS_UNITS, "gram"), (VOLUME_UNITS, "milliliter"), (LENGTH_UNITS, "mi
 
 
 def _from_pint() -> dict[str, Fraction]:
-    """Give every factor by pint's name of the unit."""
+    """Return every factor by pint's name of the unit."""
     from pint import UnitRegistry
 
     registry: UnitRegistry[Fraction] = UnitRegistry(non_int_type=Fraction)
@@ -59,35 +59,35 @@ def _from_pint() -> dict[str, Fraction]:
 
 @cache
 def _factors() -> dict[str, Fraction]:
-    """Give every factor, as kept of pint's or from pint itself, whose registry takes longer to build than a recipe to weigh."""
+    """Return every factor, as kept of pint's or from pint itself, whose registry takes longer to build than a recipe to weigh."""
     return made_once(dict, Path(__file__), _from_pint)
 
 
 def grams_in(unit: str) -> Fraction:
-    """Give the grams in one of a unit of mass, such as `oz`: 28.349523125."""
+    """Return the grams in one of a unit of mass, such as `oz`: 28.349523125."""
     return _factors()[MASS_UNITS[unit]]
 
 
 def millilitres_in(unit: str) -> Fraction:
-    """Give the millilitres in one of a unit of volume, such as `fl oz`: 29.5735295625."""
+    """Return the millilitres in one of a unit of volume, such as `fl oz`: 29.5735295625."""
     return _factors()[VOLUME_UNITS[unit]]
 
 
 def millimetres_in(unit: str) -> Fraction:
-    """Give the millimetres in one of a unit of length."""
+    """Return the millimetres in one of a unit of length."""
     return _factors()[LENGTH_UNITS[unit]]
 
 
 def minutes_in(unit: str) -> Fraction:
-    """Give the minutes in one of a unit of time."""
+    """Return the minutes in one of a unit of time."""
     return _factors()[TIME_UNITS[unit]]
 
 
 def celsius(number: Fraction, unit: str) -> Fraction:
-    """Give a temperature in degrees Celsius; exact, unlike a float or a Decimal offset conversion."""
+    """Return a temperature in degrees Celsius; exact, unlike a float or a Decimal offset conversion."""
     return number if TEMPERATURE_UNITS[unit] == "degC" else (number - 32) * 5 / 9
 
 
 def fahrenheit(degrees_celsius: Fraction) -> Fraction:
-    """Give degrees Fahrenheit."""
+    """Return degrees Fahrenheit."""
     return degrees_celsius * 9 / 5 + 32

@@ -26,7 +26,7 @@ PATIENCE = 120
 
 
 def axe_source() -> str:
-    """Give the program of axe-core, which checks a page by rules on accessibility; its package is read and never imported."""
+    """Return the program of axe-core, which checks a page by rules on accessibility; its package is read and never imported."""
     files = metadata.distribution("axe-playwright-python").files or ()
     (script,) = (file for file in files if file.name == "axe.min.js")
     return Path(str(script.locate())).read_text(encoding="utf-8")
@@ -78,18 +78,18 @@ class Browser:
 
     @property
     def complaints(self) -> list[str]:
-        """Give what the console says of the page that is open."""
+        """Return what the console says of the page that is open."""
         self.evaluate("1")
         logged = [event["params"] for event in self._events if event.get("method") in ("Log.entryAdded", "Runtime.exceptionThrown")]
         return [str(one.get("entry", one.get("exceptionDetails", {})).get("text", one)) for one in logged]
 
     @property
     def asked_for(self) -> list[str]:
-        """Give every address that the page has asked for."""
+        """Return every address that the page has asked for."""
         return [event["params"]["request"]["url"] for event in self._events if event.get("method") == "Network.requestWillBeSent"]
 
     def evaluate(self, script: str) -> Any:
-        """Give what a script comes to on the page."""
+        """Return what a script comes to on the page."""
         done = self.send("Runtime.evaluate", expression=script, awaitPromise=True, returnByValue=True)
         if "exceptionDetails" in done:
             raise AssertionError(done["exceptionDetails"])

@@ -11,7 +11,7 @@ Row = dict[str, str]
 
 
 def read_cases(name: str) -> list[Row]:
-    """Give the rows of a file of cases by their columns; a line that begins with # is a remark."""
+    """Return the rows of a file of cases by their columns; a line that begins with # is a remark."""
     with (CASES / name).open(encoding="utf-8", newline="") as file:
         return list(csv.DictReader(line for line in file if not line.startswith("#")))
 

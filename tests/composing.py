@@ -21,12 +21,12 @@ def composed(name: str, edition: Edition, sheet: ClassPlan | None = None) -> lis
 
 
 def styles(name: str) -> tuple[str, ...]:
-    """Give the stylesheets of a kind of sheet."""
+    """Return the stylesheets of a kind of sheet."""
     return KINDS[name].all_styles
 
 
 def product_json(plan: ClassPlan, recipe: str) -> dict[str, Any]:
-    """Give what the JSON of one product of a class holds, as a reader of it finds it."""
+    """Return what the JSON of one product of a class holds, as a reader of it finds it."""
     made = json.loads(json.dumps(class_json(plan, (), "first", recipe)))
     product: dict[str, Any] = made["product"]
     return product

@@ -8,7 +8,7 @@ _STEP = re.compile(r"\s*\d+\.\s+(.*)")
 
 
 def steps_in(folder: Path) -> Iterator[tuple[str, str]]:
-    """Give the place and the text of each step of the Markdown files below a folder."""
+    """Yield the place and the text of each step of the Markdown files below a folder."""
     for file in sorted(folder.rglob("*.md")):
         steps: list[tuple[int, str]] = []
         goes_on = False

@@ -47,13 +47,13 @@ NAOH, KOH = Fraction("39.997"), Fraction("56.1056")
 
 
 def sure(value: T | None) -> T:
-    """Give what must be there in this test."""
+    """Return what must be there in this test."""
     assert value is not None
     return value
 
 
 def only_findings(found: Iterable[Finding | BatchFinding]) -> list[Finding]:
-    """Give what a rule has found, of which nothing is about a single batch."""
+    """Return what a rule has found, of which nothing is about a single batch."""
     findings = list(found)
     assert all(isinstance(one, Finding) for one in findings)
     return [one for one in findings if isinstance(one, Finding)]
@@ -121,7 +121,7 @@ def fat(name: str, low: Number, high: Number | None = None) -> Ingredient:
 
 
 def cards(*extra: Ingredient) -> dict[str, Ingredient]:
-    """Give cards by folded name: water, the two alkalis (pure), and those given."""
+    """Return cards by folded name: water, the two alkalis (pure), and those given."""
     stock = (
         card("water", CountsAs.WATER),
         card("sodium hydroxide", CountsAs.ALKALI, molar_mass=NAOH, purity=100),

@@ -73,7 +73,7 @@ def _all_found(keywords: dict[str, Any]) -> Iterator[tuple[str, Iterator[tuple[i
 
 
 def _texts_that_ship() -> Iterator[tuple[str, str]]:
-    """Give the texts of `content/` that documents show, each with its file. What laws and rules are called stays as it is."""
+    """Yield the texts of `content/` that documents show, each with its file. What laws and rules are called stays as it is."""
     library, findings = read_studio(SOUND, CONTENT)
     assert findings == []
     for caution in library.cautions.values():

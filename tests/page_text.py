@@ -29,7 +29,7 @@ class _Reader(HTMLParser):
 
 
 def text_of(html: str, without: Collection[str] = ("script", "style")) -> str:
-    """Give the text of a page as it is written, a space where a tag stands, without what stands within some tags."""
+    """Return the text of a page as it is written, a space where a tag stands, without what stands within some tags."""
     reader = _Reader(without)
     reader.feed(html)
     reader.close()

@@ -64,14 +64,14 @@ _compose = publication.compose_documents
 
 
 def kind_of(path: str) -> str:
-    """Give the name of a document in the table of documents, by its path: of several that it may be, the closest."""
+    """Return the name of a document in the table of documents, by its path: of several that it may be, the closest."""
     paths = {path: kind.name for kind in DOCUMENTS for path in (kind.path, kind.public_path) if path}
     found = [one for one in paths if re.fullmatch(re.sub(r"\\{\w+\\}", "[^/]+", re.escape(one)), path)]
     return paths[max(found, key=lambda one: len(re.sub(r"{\w+}", "", one)))]
 
 
 def _largest_of_each_kind(sizes: Mapping[str, tuple[bool, int]]) -> set[str]:
-    """Give of each kind of document the path that is worth most."""
+    """Return of each kind of document the path that is worth most."""
     chosen: dict[str, str] = {}
     for path in sorted(sizes, key=lambda path: sizes[path]):
         chosen[kind_of(path)] = path
@@ -79,7 +79,7 @@ def _largest_of_each_kind(sizes: Mapping[str, tuple[bool, int]]) -> set[str]:
 
 
 def sample(sheets: Iterable[Document]) -> set[str]:
-    """Give the path of one sheet of each kind: the one with most to say, of those whose text is kept in `gold/` where some are."""
+    """Return the path of one sheet of each kind: the one with most to say, of those whose text is kept in `gold/` where some are."""
     return _largest_of_each_kind({one.path: ((GOLD / f"{one.folder}/{one.path}.txt").exists(), len(one.html)) for one in sheets})
 
 
@@ -123,33 +123,33 @@ def published() -> tuple[Path, Run]:
 
 
 def pages() -> list[Path]:
-    """Give every HTML file of the output."""
+    """Return every HTML file of the output."""
     folder, _ = published()
     return sorted(folder.rglob("*.html"))
 
 
 def page_of_each_kind() -> list[Path]:
-    """Give of each kind of page of the site the one with most to say."""
+    """Return of each kind of page of the site the one with most to say."""
     site = published()[0] / "site"
     chosen = _largest_of_each_kind({page.relative_to(site).as_posix(): (True, page.stat().st_size) for page in site.rglob("*.html")})
     return [site / path for path in sorted(chosen)]
 
 
 def pdfs() -> list[Path]:
-    """Give every PDF of the output: with `--long` all sheets, without it one of each kind."""
+    """Return every PDF of the output: with `--long` all sheets, without it one of each kind."""
     folder, _ = published()
     return sorted(folder.rglob("*.pdf"))
 
 
 def sheets() -> list[Path]:
-    """Give where each sheet lies or would lie, pressed or not."""
+    """Return where each sheet lies or would lie, pressed or not."""
     folder, _ = published()
     composed = folder.parent / "composed"
     return sorted(folder / path.relative_to(composed) for path in composed.rglob("*.pdf"))
 
 
 def composed_for(sheet: Path) -> Path:
-    """Give the HTML that a sheet is pressed from."""
+    """Return the HTML that a sheet is pressed from."""
     folder, _ = published()
     return folder.parent / "composed" / sheet.relative_to(folder)
 
@@ -161,13 +161,13 @@ def soup(path: Path) -> BeautifulSoup:
 
 
 def squeeze(text: str) -> str:
-    """Give a text with every run of spaces, also those that do not break, as one space."""
+    """Return a text with every run of spaces, also those that do not break, as one space."""
     return " ".join(text.replace("\u00a0", " ").replace("\u202f", " ").split())
 
 
 @cache
 def pdf_pages(path: Path) -> tuple[tuple[tuple[float, float], str], ...]:
-    """Give each page of a PDF as its size in points and its text."""
+    """Return each page of a PDF as its size in points and its text."""
     pdf = pypdfium2.PdfDocument(path)
     try:
         return tuple((page.get_size(), squeeze(page.get_textpage().get_text_bounded())) for page in pdf)
@@ -176,17 +176,17 @@ def pdf_pages(path: Path) -> tuple[tuple[tuple[float, float], str], ...]:
 
 
 def pdf_text(path: Path) -> str:
-    """Give the text of all pages of a PDF."""
+    """Return the text of all pages of a PDF."""
     return " ".join(text for _, text in pdf_pages(path))
 
 
 def sheet_text(path: Path) -> str:
-    """Give the text of a sheet: of the PDF where it was pressed, else of what was composed for it."""
+    """Return the text of a sheet: of the PDF where it was pressed, else of what was composed for it."""
     return pdf_text(path) if path.exists() else html_text(composed_for(path))
 
 
 def pdf_fonts(path: Path) -> set[str]:
-    """Give the names of the fonts that a PDF holds, without the tag of the subset."""
+    """Return the names of the fonts that a PDF holds, without the tag of the subset."""
     with pdfplumber.open(path) as pdf:
         found = (pdf.doc.getobj(number) for xref in pdf.doc.xrefs for number in xref.get_objids())
         names = [one["FontName"].name for one in found if isinstance(one, dict) and "FontName" in one]
@@ -195,7 +195,7 @@ def pdf_fonts(path: Path) -> set[str]:
 
 @cache
 def html_text(path: Path) -> str:
-    """Give the text of an HTML file."""
+    """Return the text of an HTML file."""
     return squeeze(text_of(path.read_text(encoding="utf-8")))
 
 
@@ -203,13 +203,13 @@ _checked = cache(pipeline.check)
 
 
 def example() -> pipeline.Outcome:
-    """Give the example studio, read, checked and worked out: once for a process."""
+    """Return the example studio, read, checked and worked out: once for a process."""
     return _checked(EXAMPLE, on=date.fromisoformat(TODAY))
 
 
 @cache
 def edition() -> Edition:
-    """Give what the documents of the example are composed from."""
+    """Return what the documents of the example are composed from."""
     found = example()
     return Edition(sure(found.studio), found.sheets, found.findings, Templates((LAYOUTS,)), date.fromisoformat(TODAY))
 

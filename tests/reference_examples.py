@@ -15,7 +15,7 @@ ALIKE = 0.6
 
 
 def shown_and_line(name: str) -> tuple[str, str, int]:
-    """Give a finding as its case prints it, with the file and the line that it is about (0: none)."""
+    """Return a finding as its case prints it, with the file and the line that it is about (0: none)."""
     expected = (FINDINGS / name / "expected.txt").read_text(encoding="utf-8")
     for block in expected.split("\n\n"):
         head = re.match(rf"(.+?)(?::(\d+):\d+)?: {re.escape(name)} \((?:stop|caution)\)$", block, re.MULTILINE)
@@ -25,7 +25,7 @@ def shown_and_line(name: str) -> tuple[str, str, int]:
 
 
 def sound_line(name: str, file: str, line: int) -> str:
-    """Give the twin, in the sound studio, of the line that a finding is about; empty where it has none."""
+    """Return the twin, in the sound studio, of the line that a finding is about; empty where it has none."""
     case, sound = FINDINGS / name / file, FINDINGS / "_sound" / file
     if not (line and case.is_file() and sound.is_file()):
         return ""
@@ -38,7 +38,7 @@ def sound_line(name: str, file: str, line: int) -> str:
 
 
 def examples() -> str:
-    """Give the whole file of examples."""
+    """Return the whole file of examples."""
     parts = ["Examples of findings, written from the tests. A line that begins with = names the finding; do not change them by hand.\n"]
     for name in finding_kinds():
         if (FINDINGS / name).is_dir():

@@ -25,5 +25,5 @@ def regions() -> dict[str, Region]:
 
 
 def region(name: str) -> Region:
-    """Give the region of a name."""
+    """Return the region of a name."""
     return regions()[name]

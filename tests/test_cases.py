@@ -124,7 +124,7 @@ def test_what_a_product_may_hold(row: Row) -> None:
 
 
 def declared(row: Row) -> str:
-    """Give the net contents of a container with so much in it, with plain spaces."""
+    """Return the net contents of a container with so much in it, with plain spaces."""
     by_volume = row["measure"] == "volume"
     # A millilitre that weighs a gram: the same number both ways.
     mass = grams(parse_volume(row["filled"]).millilitres) if by_volume else parse_mass(row["filled"])

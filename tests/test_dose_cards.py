@@ -12,7 +12,7 @@ from tests.test_site_example import AT_BENCHES
 
 
 def has_choices(recipe: str) -> bool:
-    """Say whether students choose something in a recipe, as its file says."""
+    """Tell whether students choose something in a recipe, as its file says."""
     return "choices" in yaml.load((EXAMPLE / f"recipes/{recipe}.yaml").read_text(encoding="utf-8"), yaml.BaseLoader)
 
 

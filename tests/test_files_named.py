@@ -19,7 +19,7 @@ STAGES = ("check", "read", "reckon", "compose", "press", "rules", "start", "task
 
 
 def sentences(path: Path) -> Iterator[tuple[int, str]]:
-    """Give every text of a module that holds words with spaces between them, but for what describes the code."""
+    """Yield every text of a module that holds words with spaces between them, but for what describes the code."""
     tree = ast.parse(path.read_text(encoding="utf-8"))
     told = {id(node.value) for node in ast.walk(tree) if isinstance(node, ast.Expr)}
     for node in ast.walk(tree):

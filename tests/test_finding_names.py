@@ -38,7 +38,7 @@ MADE_IN_A_TEST = {
 
 @cache
 def functions() -> list[tuple[Path, ast.FunctionDef]]:
-    """Give every function of the two stages, with its file."""
+    """Return every function of the two stages, with its file."""
     return [
         (file, node)
         for file in FILES
@@ -48,7 +48,7 @@ def functions() -> list[tuple[Path, ast.FunctionDef]]:
 
 
 def given_names(function: ast.FunctionDef, givers: dict[str, ComesAs]) -> Iterator[tuple[ast.expr, ComesAs]]:
-    """Give what a function hands to a giver as the name, and what the finding is then: the first argument of each call."""
+    """Yield what a function hands to a giver as the name, and what the finding is then: the first argument of each call."""
     for node in ast.walk(function):
         if isinstance(node, ast.Call) and node.args:
             called = node.func.attr if isinstance(node.func, ast.Attribute) else getattr(node.func, "id", "")
@@ -78,7 +78,7 @@ def all_givers() -> dict[str, ComesAs]:
 
 
 def names_in_a_loop(function: ast.FunctionDef, variable: str) -> Iterator[str]:
-    """Give the texts that a variable takes in a `for` over written-out tuples."""
+    """Yield the texts that a variable takes in a `for` over written-out tuples."""
     for node in ast.walk(function):
         if isinstance(node, ast.For) and isinstance(node.target, ast.Tuple) and isinstance(node.iter, (ast.Tuple, ast.List)):
             targets = [getattr(target, "id", "") for target in node.target.elts]
@@ -91,7 +91,7 @@ def names_in_a_loop(function: ast.FunctionDef, variable: str) -> Iterator[str]:
 
 
 def names_given(function: ast.FunctionDef) -> Iterator[tuple[str, ComesAs]]:
-    """Give the names that a function gives, with what each finding is."""
+    """Yield the names that a function gives, with what each finding is."""
     for given, comes_as in given_names(function, all_givers()):
         match given:
             case ast.Constant(value=str(name)):
@@ -109,7 +109,7 @@ def names_given(function: ast.FunctionDef) -> Iterator[tuple[str, ComesAs]]:
 
 @cache
 def names_in_code() -> tuple[dict[str, ComesAs], dict[str, set[Path]]]:
-    """Give every name with all that its findings can be, and the files that give it."""
+    """Return every name with all that its findings can be, and the files that give it."""
     ways: dict[str, ComesAs] = {}
     files: dict[str, set[Path]] = {}
     for file, function in functions():

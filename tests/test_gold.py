@@ -21,7 +21,7 @@ GOLD = Path(__file__).parent / "gold"
 
 
 def kept() -> list[Path]:
-    """Give the documents that are kept, relative to the output."""
+    """Return the documents that are kept, relative to the output."""
     folder, _ = published()
     pages = sorted(path for path in (folder / "site").rglob("*.html") if "take-home" not in path.name)
     found: list[Path] = []
@@ -35,7 +35,7 @@ def kept() -> list[Path]:
 
 
 def first_of_each(paths: Iterable[Path]) -> list[Path]:
-    """Give the first home size of each recipe."""
+    """Return the first home size of each recipe."""
     recipes = [path.stem for path in (EXAMPLE / "recipes").glob("*.yaml")]
     found: dict[str, Path] = {}
     for path in sorted(paths):
@@ -88,7 +88,7 @@ def test_gold_of_the_sheets_that_are_pressed() -> None:
 
 
 def words(text: str) -> set[str]:
-    """Give the words and numbers of a text, of which a PDF shows none parted but at a hyphen."""
+    """Return the words and numbers of a text, of which a PDF shows none parted but at a hyphen."""
     return set(re.findall(r"[^\W\d_]{4,}|\d+(?:\.\d+)?", text))
 
 

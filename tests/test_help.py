@@ -48,7 +48,7 @@ def test_a_mistyped_thing_gets_the_nearest_too(capsys: pytest.CaptureFixture[str
 
 
 def choices_of(parser: ArgumentParser, name: str) -> dict[str, ArgumentParser]:
-    """Give the parsers of what stands at a place of a command, by its names."""
+    """Return the parsers of what stands at a place of a command, by its names."""
     choices = next(action.choices for action in parser._actions if action.dest == name)
     assert isinstance(choices, dict)
     return choices

@@ -22,7 +22,7 @@ NOT_COPIED = ("__pycache__", "gold", "bench", "fuzz", "usual", "cases", "output"
 
 
 def numbers(entry: str) -> set[int]:
-    """Give the numbers of files that an entry states."""
+    """Return the numbers of files that an entry states."""
     return {int(number) for number in re.findall(r"\d+", ENTRIES[entry])}
 
 
@@ -45,7 +45,7 @@ def passed(tmp_path_factory: pytest.TempPathFactory) -> str:
 
 
 def unread(name: str) -> tuple[str, ...]:
-    """Give what no test of the copy reads: the cases of findings, but for the sound studio."""
+    """Return what no test of the copy reads: the cases of findings, but for the sound studio."""
     return tuple(one.name for one in (ROOT / "tests/findings").iterdir() if one.name != "_sound") if name == "tests" else ()
 
 

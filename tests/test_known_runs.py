@@ -20,7 +20,7 @@ ROSTER = Path(__file__).parent / "findings/allergy-in-choice--waiting/classes/on
 
 @pytest.fixture
 def looks(monkeypatch: pytest.MonkeyPatch) -> Iterator[list[Path]]:
-    """Give the list of all studios that are really looked at; the code is taken for old."""
+    """Return the list of all studios that are really looked at; the code is taken for old."""
     looked: list[Path] = []
     check = pipeline.check
 

@@ -63,7 +63,7 @@ def test_a_soap_is_listed_as_it_came_out_where_the_recipe_says_so() -> None:
 
 
 def came_out(made: WorkedBatch) -> dict[str, tuple[Fraction, Fraction]]:
-    """Give the least and the most of each name that came out of the pot, as shares of what went in."""
+    """Return the least and the most of each name that came out of the pot, as shares of what went in."""
     ends: dict[str, tuple[Fraction, Fraction]] = {}
     for one, least, most in soap_as_made(sure(made.soap), made.grams, made.product, STUDIO.ingredients, None):
         parts = sure(one.label_name).shares or {0: (Fraction(1), Fraction(1))}

@@ -48,7 +48,7 @@ def test_nothing_else_does(address: str) -> None:
 
 
 def attributes_in(document: Document) -> list[dict[str, Any]]:
-    """Give the attributes of every element of a document: XML by a parser of XML, anything else as a browser reads HTML."""
+    """Return the attributes of every element of a document: XML by a parser of XML, anything else as a browser reads HTML."""
     if document.path.endswith(".xml"):
         return [element.attrib for element in ElementTree.fromstring(document.html).iter()]
     return [element.attrs for element in BeautifulSoup(document.html, "html.parser").find_all(True)]

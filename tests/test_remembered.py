@@ -19,7 +19,7 @@ Result = tuple[pipeline.Outcome, list[tuple[LabelPlan, ...]]]
 
 
 def _states(seed: int) -> Iterator[Files]:
-    """Give a studio, then as it is after each of some changes, of which some are taken back."""
+    """Yield a studio, then as it is after each of some changes, of which some are taken back."""
     chance = Random(seed)
     first = choose(chance)
     files = dict(first)

@@ -27,7 +27,7 @@ TRACES = sorted({part for name in NAMES for part in (name, name.split()[-1]) if 
 
 
 def layers(path: Path) -> Iterator[str]:
-    """Give what a file holds, as text: its bytes, each compressed stream unpacked, and what is drawn in a PDF."""
+    """Yield what a file holds, as text: its bytes, each compressed stream unpacked, and what is drawn in a PDF."""
     data = path.read_bytes()
     yield data.decode("latin-1")
     yield data.decode("utf-16-be", "replace")
@@ -44,7 +44,7 @@ def layers(path: Path) -> Iterator[str]:
 
 
 def traces_in(path: Path) -> set[str]:
-    """Give the names that a file holds, or what was composed for a sheet that was not pressed."""
+    """Return the names that a file holds, or what was composed for a sheet that was not pressed."""
     folded = [squeeze(text).casefold() for text in (path.name, *(layers(path) if path.exists() else [html_text(composed_for(path))]))]
     return {trace for trace in TRACES if any(trace.casefold() in text for text in folded)}
 

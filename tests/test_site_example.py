@@ -53,7 +53,7 @@ def slug(text: str) -> str:
 
 
 def shown(weighing: Any) -> str:
-    """Give an amount as the display of its scale shows it."""
+    """Return an amount as the display of its scale shows it."""
     step = Decimal(str(weighing["division"]["value"])).normalize()
     places = max(0, -int(step.as_tuple().exponent))
     return f"{Decimal(str(weighing['reads']['value'])):.{places}f} {weighing['unit']}"
@@ -203,7 +203,7 @@ def test_a_label_lists_the_ingredients_in_the_order_that_was_worked_out(key: str
 
 
 def first_word(name: str) -> str:
-    """Give the first word of a name that is long enough to be looked for, or all of it."""
+    """Return the first word of a name that is long enough to be looked for, or all of it."""
     return next((word for word in re.findall(r"[a-z]+", name.casefold()) if len(word) > 3), name.casefold())
 
 

@@ -23,7 +23,7 @@ _SUM = 32
 
 
 def find(key: str) -> object | None:
-    """Give the value kept under a sum; None where there is none that can be trusted."""
+    """Return the value kept under a sum; None where there is none that can be trusted."""
     with open_folder(make=False) as folder:
         data = _read(folder, key) if folder is not None else None
     if data is None or not hmac.compare_digest(data[:_SUM], _sum(key, data[_SUM:])):

@@ -15,7 +15,7 @@ NAME = "stillroom"
 
 
 def cache_folder() -> Path | None:
-    """Give the path, whether or not it is there; None where there is no home."""
+    """Return the path, whether or not it is there; None where there is no home."""
     stated = Path(os.environ.get("XDG_CACHE_HOME", ""))
     if stated.is_absolute():
         return stated / NAME
@@ -41,7 +41,7 @@ def open_folder(make: bool) -> Iterator[int | None]:
 
 
 def only_ours(found: os.stat_result) -> bool:
-    """Say whether a file or folder is the user's, and nobody else may write to it or look into it."""
+    """Tell whether a file or folder is the user's, and nobody else may write to it or look into it."""
     return found.st_uid == os.geteuid() and not found.st_mode & (stat.S_IRWXG | stat.S_IRWXO)
 
 
@@ -61,6 +61,6 @@ def _open(make: bool) -> int | None:
 
 
 def _may_be_made(path: Path) -> bool:
-    """Say whether a folder may be made there: not by root in somebody's home, who could not use it afterwards."""
+    """Tell whether a folder may be made there: not by root in somebody's home, who could not use it afterwards."""
     above = next(one for one in path.parents if one.exists())
     return os.geteuid() != 0 or above.stat().st_uid == 0

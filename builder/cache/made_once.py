@@ -11,7 +11,7 @@ T = TypeVar("T")
 
 
 def made_once(kind: type[T], code: Path, make: Callable[[], T]) -> T:
-    """Give a value of a kind that `make` makes, or made before. `code` is the file or folder of all code that decides what it is."""
+    """Return a value of a kind that `make` makes, or made before. `code` is the file or folder of all code that decides what it is."""
     files = sum_of_files(code)
     key = with_code(f"{make.__module__}.{make.__qualname__} {files}") if files else None
     found = find(key) if key else None

@@ -31,13 +31,13 @@ class _Sum(Protocol):
 
 
 def sum_of(folder: Path) -> str | None:
-    """Give the sum of all files of a folder, and of the code that reads it; None where one of them cannot be told."""
+    """Return the sum of all files of a folder, and of the code that reads it; None where one of them cannot be told."""
     files = sum_of_files(folder)
     return with_code(files) if files else None
 
 
 def sum_of_files(folder: Path) -> str | None:
-    """Give the sum of all files of a folder, under which one process knows it: the code of a process does not change.
+    """Return the sum of all files of a folder, under which one process knows it: the code of a process does not change.
 
     None where it cannot be told: a file cannot be read or is no plain file (a link may lead anywhere).
     """
@@ -50,7 +50,7 @@ def sum_of_files(folder: Path) -> str | None:
 
 
 def with_code(files: str) -> str | None:
-    """Give the sum under which every process knows what was read: that of files, and of the code. None where code has just changed."""
+    """Return the sum under which every process knows what was read: that of files, and of the code. None where code has just changed."""
     try:
         return blake2b(_sum_of_code() + files.encode(), digest_size=32).hexdigest()
     except (OSError, _UntoldError):
@@ -82,7 +82,7 @@ def _packages(folder: str) -> Iterator[str]:
 
 
 def sum_of_run(folders: Sequence[Path], without: Collection[Path], words: Sequence[str]) -> str | None:
-    """Give the sum of all that a run depends on, under which its result is known.
+    """Return the sum of all that a run depends on, under which its result is known.
 
     That is every file of some folders, but for those `without`; what else was asked for, in `words`; all code, Python and its packages;
     and when the system's own libraries and time zones were last changed. None where one of them cannot be told.

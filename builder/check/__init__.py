@@ -92,7 +92,7 @@ def check_acceptances(findings: Iterable[Finding], studio: Studio, not_worked_ou
 
 
 def _said_once(found: Iterable[Found]) -> list[Finding]:
-    """Give what several dates, classes or batches have alike as one finding."""
+    """Return what several dates, classes or batches have alike as one finding."""
     found = tuple(found)
     of_batches = [one for one in found if isinstance(one, BatchFinding)]
     return [*unite(one for one in found if isinstance(one, Finding)), *say_once(of_batches)]

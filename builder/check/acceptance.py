@@ -69,7 +69,7 @@ def find_needless_acceptances(
 
 
 def _is_open(file: str, studio: Studio, not_worked_out: NotWorkedOut) -> bool:
-    """Say whether an acceptance of a file may still be needed for what is not worked out."""
+    """Tell whether an acceptance of a file may still be needed for what is not worked out."""
     if file == "studio.yaml":
         return bool(not_worked_out)
     own = subjects_of_file(file, studio)
@@ -90,7 +90,7 @@ def _accept(finding: Finding, lists: list[tuple[str, Accepts]], studio: Studio) 
 
 
 def _speaks_for(file: str, finding: Finding, studio: Studio) -> bool:
-    """Say whether the acceptances of a file hold for a finding: it stands there, or is about nothing beyond the class of that file."""
+    """Tell whether the acceptances of a file hold for a finding: it stands there, or is about nothing beyond the class of that file."""
     if finding.place.file == file or file == "studio.yaml":
         return True
     concerned = classes_concerned(finding, studio)

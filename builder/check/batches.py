@@ -97,7 +97,7 @@ class Batch:
 def batch_of(
     name: str, batch: WorkedBatch, studio: Studio, of: Subject, itself: Subject | None = None, filling: Filling | None = None
 ) -> Batch:
-    """Give one batch, in the recipe's own container unless another is named, with what the rules need of the studio."""
+    """Return one batch, in the recipe's own container unless another is named, with what the rules need of the studio."""
     return Batch(
         name,
         of,
@@ -115,7 +115,7 @@ def batch_of(
 
 
 def batches_of(plan: ClassPlan, studio: Studio) -> Iterator[Batch]:
-    """Give every batch of a class: those made in class, then those for home."""
+    """Yield every batch of a class: those made in class, then those for home."""
     of = WholeClass(plan.studio_class.key)
     for made in plan.made:
         for planned in made.batches:
@@ -131,7 +131,7 @@ def batches_of(plan: ClassPlan, studio: Studio) -> Iterator[Batch]:
 
 
 def nominal_batch(batch: WorkedBatch, studio: Studio) -> Batch:
-    """Give the batch at which a recipe is looked at that is worked out for no class."""
+    """Return the batch at which a recipe is looked at that is worked out for no class."""
     return batch_of(f"a nominal batch of {plain_number(batch.grams.total.grams, 1)} g", batch, studio, WholeRecipe(batch.recipe.key))
 
 

@@ -9,12 +9,12 @@ DEFER = "Your supplier's documents and local rules come first."
 
 
 def range_of(figure: Figure, unit: str) -> str:
-    """Give a figure from its low to its high end."""
+    """Return a figure from its low to its high end."""
     low, high = plain_number(figure.low), plain_number(figure.highest)
     numbers = low if low == high else f"{low} to {high}"
     return f"{numbers} {unit}".strip()
 
 
 def inside(card: Ingredient) -> str:
-    """Give a card's name as it stands inside a sentence."""
+    """Return a card's name as it stands inside a sentence."""
     return within(card.name)

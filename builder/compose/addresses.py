@@ -39,27 +39,27 @@ class Address:
     path: str
 
     def link_to(self, other: "Address") -> str:
-        """Give the relative link from this document to another, also into the other root beside it."""
+        """Return the relative link from this document to another, also into the other root beside it."""
         return self.link(f"{other.folder}/{other.path}")
 
     def link(self, path: str) -> str:
-        """Give the relative link from this document to a path of the output folder."""
+        """Return the relative link from this document to a path of the output folder."""
         here = posixpath.dirname(f"{self.folder}/{self.path}")
         return quote(posixpath.relpath(path, here))
 
     @property
     def is_paper(self) -> bool:
-        """Say whether a sheet lies here, and no page."""
+        """Tell whether a sheet lies here, and no page."""
         return self.path.endswith(PAPER)
 
     @property
     def on_paper(self) -> "Address":
-        """Give the place of the sheet that says the same as the page here."""
+        """Return the place of the sheet that says the same as the page here."""
         return Address(self.folder, posixpath.splitext(self.path)[0] + PAPER)
 
     @property
     def in_large_print(self) -> "Address":
-        """Give the place of the sheet in large print that says the same as the page here."""
+        """Return the place of the sheet in large print that says the same as the page here."""
         return Address(self.folder, posixpath.splitext(self.path)[0] + LARGE_PRINT)
 
 
@@ -70,7 +70,7 @@ class Rooted(Address):
     root: str = ""
 
     def link(self, path: str) -> str:
-        """Give the link to a path of the output folder."""
+        """Return the link to a path of the output folder."""
         return f"{self.root}/{quote(path.removeprefix(f'{Folder.SITE}/'))}"
 
 
@@ -88,57 +88,57 @@ def address(folder: Folder, path: str, names: Mapping[str, str]) -> Address:
 
 
 def class_page(key: str) -> Address:
-    """Give the place of a class's page."""
+    """Return the place of a class's page."""
     return address(Folder.SITE, CLASS_PAGE, {"class": key})
 
 
 def class_sharing(key: str) -> Address:
-    """Give the place of the picture that stands for a class where its page is passed on."""
+    """Return the place of the picture that stands for a class where its page is passed on."""
     return address(Folder.SITE, CLASS_SHARING, {"class": key})
 
 
 def class_calendar(key: str) -> Address:
-    """Give the place of the calendar file of a class."""
+    """Return the place of the calendar file of a class."""
     return address(Folder.SITE, CLASS_CALENDAR, {"class": key})
 
 
 def text_page(key: str) -> Address:
-    """Give the place of a page of text; the welcome text stands on the home page."""
+    """Return the place of a page of text; the welcome text stands on the home page."""
     return HOME if key == WELCOME else address(Folder.SITE, TEXT_PAGE, {"page": key})
 
 
 def choice_page(value: str) -> Address:
-    """Give the place of the page of what answers to one value."""
+    """Return the place of the page of what answers to one value."""
     return address(Folder.SITE, CHOICE_PAGE, {"value": value})
 
 
 def choice_calendar(value: str) -> Address:
-    """Give the place of the calendar file of what answers to one value."""
+    """Return the place of the calendar file of what answers to one value."""
     return address(Folder.SITE, CHOICE_CALENDAR, {"value": value})
 
 
 def class_folder(key: str) -> str:
-    """Give the folder of a class in the studio folder."""
+    """Return the folder of a class in the studio folder."""
     return f"classes/{key}"
 
 
 def style(folder: Folder, name: str) -> Address:
-    """Give the place of a stylesheet."""
+    """Return the place of a stylesheet."""
     return Address(folder, f"styles/{name}")
 
 
 def icon(folder: Folder) -> Address:
-    """Give the place of the little picture that browsers show beside a title."""
+    """Return the place of the little picture that browsers show beside a title."""
     return Address(folder, "styles/icon.svg")
 
 
 def picture(folder: Folder, file: str) -> Address:
-    """Give the place of a picture; `file` is its path in the studio folder."""
+    """Return the place of a picture; `file` is its path in the studio folder."""
     return Address(folder, f"pictures/{file}")
 
 
 def public_take_home(studio_class: StudioClass, recipe: str, size: HomeSize) -> Address:
-    """Give the place of the page of a take-home sheet, of a class whose sheets are public."""
+    """Return the place of the page of a take-home sheet, of a class whose sheets are public."""
     return address(Folder.SITE, PUBLIC_TAKE_HOME, home_names(studio_class, recipe, size))
 
 
@@ -174,7 +174,7 @@ def occasion(plan: ClassPlan) -> str:
 
 
 def distinct_names(texts: Iterable[str]) -> tuple[str, ...]:
-    """Give each text as part of a file name; where several come to the same, the later ones get a number."""
+    """Return each text as part of a file name; where several come to the same, the later ones get a number."""
     names: list[str] = []
     for text in texts:
         plain = plain_name(text)
@@ -184,6 +184,6 @@ def distinct_names(texts: Iterable[str]) -> tuple[str, ...]:
 
 
 def plain_name(text: str) -> str:
-    """Give a text as part of a file name: lower-case letters, digits and hyphens. A sign such as ½ becomes its figures."""
+    """Return a text as part of a file name: lower-case letters, digits and hyphens. A sign such as ½ becomes its figures."""
     spelled = (f" {normalize('NFKC', sign)}" if decomposition(sign).startswith("<fraction>") else sign for sign in text)
     return "-".join(re.findall(r"[a-z0-9]+", "".join(spelled).casefold()))

@@ -27,7 +27,7 @@ class Readers(Enum):
 
     @property
     def folder(self) -> Folder:
-        """Give the root of the output in which it lies."""
+        """Return the root of the output in which it lies."""
         return Folder.SITE if self is Readers.PUBLIC else Folder.PRINT
 
 
@@ -72,7 +72,7 @@ Copies = Callable[[Edition, ClassPlan], Iterable[ToPrint]]
 
 
 def none_to_print(edition: Edition, plan: ClassPlan) -> Iterable[ToPrint]:  # noqa: ARG001
-    """Give nothing: of what lies on the site, or is for no class, no copies are made for a date."""
+    """Return nothing: of what lies on the site, or is for no class, no copies are made for a date."""
     return ()
 
 
@@ -98,7 +98,7 @@ class DocumentKind(Generic[S]):
     like: str = ""
 
     def place(self, subject: S) -> Address:
-        """Give the address of the document about one subject."""
+        """Return the address of the document about one subject."""
         names = self.scope.names(subject)
         if self.public_path and self.scope.is_public(subject):
             return address(Folder.SITE, self.public_path, names)
@@ -121,13 +121,13 @@ class DocumentKind(Generic[S]):
         return str(view) if self.template is None else edition.templates.render(self.template, view)
 
     def _styles_in(self, edition: Edition) -> tuple[str, ...]:
-        """Give the stylesheets of a sheet with the one that the studio adds: to no labels, whose every place has been worked out."""
+        """Return the stylesheets of a sheet with the one that the studio adds: to no labels, whose every place has been worked out."""
         own = () if "labels.css" in self.styles else edition.templates.own_styles(OWN_PAPER)
         return (*self.all_styles, *own)
 
     @property
     def all_styles(self) -> tuple[str, ...]:
-        """Give the stylesheets of a sheet, in order."""
+        """Return the stylesheets of a sheet, in order."""
         return (*PAPER_STYLES, *self.styles)
 
 

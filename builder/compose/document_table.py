@@ -73,7 +73,7 @@ from builder.words.say import say
 
 
 def documents_of(studio: Studio) -> tuple[AnyKind, ...]:
-    """Give every kind of document that a studio publishes: ours, and then its own."""
+    """Return every kind of document that a studio publishes: ours, and then its own."""
     return (*DOCUMENTS, *own_kinds(studio, DOCUMENTS))
 
 
@@ -83,7 +83,7 @@ def copies_to_print(edition: Edition, plan: ClassPlan) -> Iterable[str]:
 
 
 def sheets_to_print(edition: Edition, plan: ClassPlan) -> Iterable[Packed]:
-    """Give the sheets that a date prints, in order, and the labels, each file of which is a sheet."""
+    """Yield the sheets that a date prints, in order, and the labels, each file of which is a sheet."""
     for kind in documents_of(edition.studio):
         yield from (Packed(kind.place(one.subject or plan), one) for one in kind.copies(edition, plan) if one.name)
         if kind is LABELLED:

@@ -34,33 +34,33 @@ class Edition:
     shopping: Shopping | None = None
 
     def pdf_of(self, here: Address) -> str:
-        """Give the link from a page to the sheet that says the same; empty from a sheet, and where no PDFs are made."""
+        """Return the link from a page to the sheet that says the same; empty from a sheet, and where no PDFs are made."""
         return here.link_to(here.on_paper) if self.with_pdf and not here.is_paper else ""
 
     def large_print_of(self, here: Address) -> str:
-        """Give the link from a page to the sheet that says the same in large print; empty from a sheet, and where no PDFs are made."""
+        """Return the link from a page to the sheet that says the same in large print; empty from a sheet, and where no PDFs are made."""
         return here.link_to(here.in_large_print) if self.with_pdf and not here.is_paper else ""
 
     @property
     def locale(self) -> str:
-        """Give the locale of dates and prices."""
+        """Return the locale of dates and prices."""
         return self.studio.locale
 
     @property
     def language(self) -> str:
-        """Give the language tag of every document."""
+        """Return the language tag of every document."""
         return self.locale.replace("_", "-")
 
     @cached_property
     def classes(self) -> tuple[tuple[StudioClass, ClassPlan], ...]:
-        """Give each class that is published, with the first of its sheets."""
+        """Return each class that is published, with the first of its sheets."""
         first: dict[str, ClassPlan] = {}
         for sheet in self.sheets:
             first.setdefault(sheet.studio_class.key, sheet)
         return tuple((sheet.studio_class, sheet) for sheet in first.values())
 
     def target(self, hole: LinkHole) -> Address:
-        """Give the document that a link of the studio's text means; what is held back is looked for on the catalogue."""
+        """Return the document that a link of the studio's text means; what is held back is looked for on the catalogue."""
         key = hole.target.text
         if hole.kind == "page":
             return addresses.text_page(key) if key in self.studio.pages else addresses.CATALOGUE

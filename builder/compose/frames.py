@@ -30,7 +30,7 @@ _OWN_IN_MENU = {"safety": message("Safety"), "about": message("About")}
 
 
 def page_frame(edition: Edition, here: Address, title: str, description: str) -> PageFrame:
-    """Give the frame of a page; the studio's name ends its title."""
+    """Return the frame of a page; the studio's name ends its title."""
     profile = edition.studio.profile
     public = outward(profile.public_address.rstrip("/"))
     is_public = here.folder is Folder.SITE
@@ -63,7 +63,7 @@ def page_frame(edition: Edition, here: Address, title: str, description: str) ->
 
 
 def _alternates(edition: Edition, here: Address) -> Iterator[Alternate]:
-    """Give the dates as a calendar and, where the studio has a public address, as news."""
+    """Yield the dates as a calendar and, where the studio has a public address, as news."""
     if not any(coming_dates(edition, studio_class) for studio_class, _ in edition.classes):
         return
     title = say("Dates at {studio}", studio=edition.studio.profile.name)
@@ -73,13 +73,13 @@ def _alternates(edition: Edition, here: Address) -> Iterator[Alternate]:
 
 
 def frame(edition: Edition, here: Address, title: str, description: str) -> Frame:
-    """Give the frame of what lies at an address, a sheet or a page."""
+    """Return the frame of what lies at an address, a sheet or a page."""
     make = sheet_frame if here.is_paper else partial(page_frame, here=here)
     return make(edition, title=title, description=description)
 
 
 def sheet_frame(edition: Edition, title: str, description: str) -> SheetFrame:
-    """Give the frame of a sheet."""
+    """Return the frame of a sheet."""
     paper = edition.studio.profile.paper.casefold()
     logo = edition.studio.profile.look.logo
     return SheetFrame(edition.language, title, description, paper, sender(edition), logo.text if logo else "")
@@ -96,7 +96,7 @@ def with_style(around: Frame, here: Address, style: Address) -> Frame:
 
 
 def sender(edition: Edition) -> Sender:
-    """Give the studio as the sender of its documents."""
+    """Return the studio as the sender of its documents."""
     profile = edition.studio.profile
     links: dict[str, Callable[[str], str]] = {"email": "mailto:{}".format, "phone": partial(telephone_link, edition.studio), "web": str}
     contacts = tuple(Link(outward(links[kind](text)), text) for kind, text in profile.contact.items() if kind in links)
@@ -104,13 +104,13 @@ def sender(edition: Edition) -> Sender:
 
 
 def telephone_link(studio: Studio, number: str) -> str:
-    """Give the link that dials a number from anywhere (RFC 3966); empty where that cannot be told."""
+    """Return the link that dials a number from anywhere (RFC 3966); empty where that cannot be told."""
     to = dialled(studio, number)
     return f"tel:{to}" if isinstance(to, str) else ""
 
 
 def _named_pages(edition: Edition) -> list[tuple[Address, str] | None]:
-    """Give the pages that a menu may name, in the order of `MAIN_PAGES`; None for one that has nothing to show."""
+    """Return the pages that a menu may name, in the order of `MAIN_PAGES`; None for one that has nothing to show."""
     shows_pictures = any(one.picture for one, _ in edition.classes)
     ways, pictures = (addresses.WAYS, say("Ways of teaching")), (addresses.GALLERY, say("Pictures"))
     return [
@@ -120,12 +120,12 @@ def _named_pages(edition: Edition) -> list[tuple[Address, str] | None]:
 
 
 def _main_pages(edition: Edition) -> list[tuple[Address, str]]:
-    """Give the pages to which everything leads, each with its words."""
+    """Return the pages to which everything leads, each with its words."""
     return [one for one in _named_pages(edition)[:-1] if one]
 
 
 def _menu(edition: Edition, here: Address) -> tuple[Link, ...]:
-    """Give the pages that the studio wants in its menu; else the main pages, and those of its own by which people judge it."""
+    """Return the pages that the studio wants in its menu; else the main pages, and those of its own by which people judge it."""
     wanted = edition.studio.profile.look.menu
     if wanted is not None:
         ours = dict(zip(MAIN_PAGES, _named_pages(edition), strict=True))
@@ -136,7 +136,7 @@ def _menu(edition: Edition, here: Address) -> tuple[Link, ...]:
 
 
 def _all_pages(edition: Edition, here: Address) -> tuple[Link, ...]:
-    """Give every page that stands by itself: the second way to each."""
+    """Return every page that stands by itself: the second way to each."""
     pictures = [one for one in _named_pages(edition)[-1:] if one]
     pages = (page for key, page in edition.studio.pages.items() if key != addresses.WELCOME)
     own = [(addresses.text_page(page.key), page.title) for page in sorted(pages, key=lambda page: page.title.casefold())]

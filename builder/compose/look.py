@@ -15,17 +15,17 @@ from builder.rules.look.palette import palette
 
 
 def own_style(css: str) -> OwnStyle:
-    """Give a style with the sum by which the policy of the page lets it in."""
+    """Return a style with the sum by which the policy of the page lets it in."""
     return OwnStyle(css, f"sha256-{b64encode(sha256(css.encode()).digest()).decode()}")
 
 
 def look_css(edition: Edition) -> str:
-    """Give what the studio adds to the styles of pages: its colours, then its own style; empty where there is neither."""
+    """Return what the studio adds to the styles of pages: its colours, then its own style; empty where there is neither."""
     return _colours(edition.studio.profile.look) + edition.templates.own_style(OWN_SCREEN).replace("</", "<\\/")
 
 
 def _colours(look: Look) -> str:
-    """Give the style of the colours by day and by night, for screens alone."""
+    """Return the style of the colours by day and by night, for screens alone."""
     colours = palette(look)
     if not colours.day:
         return ""

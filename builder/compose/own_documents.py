@@ -36,7 +36,7 @@ KEY = "[a-z0-9]+(?:-[a-z0-9]+)*"
 
 
 def own_kinds(studio: Studio, ours: Sequence[AnyKind]) -> tuple[AnyKind, ...]:
-    """Give a row for each document of the studio's own that is like one of ours; any other is a fault."""
+    """Return a row for each document of the studio's own that is like one of ours; any other is a fault."""
     by_name = _by_name(ours)
     own = ((one, by_name.get(one.like.key)) for one in studio.profile.documents)
     return tuple(_kind(one, like) for one, like in own if like)
@@ -70,7 +70,7 @@ def _by_name(ours: Iterable[AnyKind]) -> Mapping[str, AnyKind]:
 
 
 def _widest(readers: Readers) -> SeenBy:
-    """Give the widest circle that may see what these readers see."""
+    """Return the widest circle that may see what these readers see."""
     return next((seen_by for seen_by, one in READERS.items() if one is readers), SeenBy.STAFF)
 
 
@@ -107,7 +107,7 @@ def _kind(own: OwnDocument, like: AnyKind) -> AnyKind:
 
 
 def _lies_at(kind: AnyKind, other: AnyKind) -> bool:
-    """Say whether two kinds can lie at one address, by what stands between the names of their paths."""
+    """Tell whether two kinds can lie at one address, by what stands between the names of their paths."""
     if kind.readers.folder is not other.readers.folder or (other.scope is PAGE and kind.scope is not PAGE):
         return False
     pattern = re.sub(r"\\{filling\\}", f"{KEY}(?:--{KEY})?", re.escape(other.path))

@@ -35,7 +35,7 @@ class Shown(Enum):
 
 
 def picture_view(edition: Edition, here: Address, file: str, alt: str, shown: Shown, title: str = "") -> PictureView:
-    """Give a picture as a page shows it; `file` is its path in the studio folder."""
+    """Return a picture as a page shows it; `file` is its path in the studio folder."""
     picture = edition.studio.pictures.get(file, PictureFile(None))
     address = here.link_to(_usual(here.folder, file, picture))
     size = Markup(' width="{}" height="{}"').format(picture.size.width, picture.size.height) if picture.size else ""
@@ -57,7 +57,7 @@ def picture_view(edition: Edition, here: Address, file: str, alt: str, shown: Sh
 
 
 def logo_address(studio: Studio, here: Address) -> str:
-    """Give the link from a page to the logo, a photograph in the smallest of its widths; empty where the studio has none."""
+    """Return the link from a page to the logo, a photograph in the smallest of its widths; empty where the studio has none."""
     logo = studio.profile.look.logo
     if logo is None:
         return ""
@@ -67,7 +67,7 @@ def logo_address(studio: Studio, here: Address) -> str:
 
 
 def files_of(studio: Studio, folder: Folder, file: str) -> tuple[CopiedFile, ...]:
-    """Give the files as which a picture is published."""
+    """Return the files as which a picture is published."""
     picture = studio.pictures.get(file, PictureFile(None))
     usual = CopiedFile(folder, _usual(folder, file, picture).path, "studio", file, picture.usual_width if picture.widths else 0)
     sized = (CopiedFile(folder, _address(folder, file, width, ".webp").path, "studio", file, width) for width in picture.widths)
@@ -79,6 +79,6 @@ def _usual(folder: Folder, file: str, picture: PictureFile) -> Address:
 
 
 def _address(folder: Folder, file: str, width: int, ending: str) -> Address:
-    """Give the place of a photograph of a width; its own ending tells it from one that has the same name but for that."""
+    """Return the place of a photograph of a width; its own ending tells it from one that has the same name but for that."""
     path = PurePosixPath(file)
     return addresses.picture(folder, str(path.with_name(f"{path.stem}--{path.suffix[1:]}--{width}{ending}")))

@@ -58,14 +58,14 @@ def editions(
     shopping: Shopping | None = None,
     held: HeldBack = NOTHING_HELD,
 ) -> tuple[Edition, Edition]:
-    """Give what documents are composed from, without the names of people and, for the sheets of the staff alone, with them."""
+    """Return what documents are composed from, without the names of people and, for the sheets of the staff alone, with them."""
     public = tuple(sheet.without_names() for sheet in sheets)
     edition = Edition(studio.without_names(), public, findings, Templates(layout_folders), today, with_pdf, held, shopping)
     return edition, replace(edition, sheets=sheets)
 
 
 def kinds_with_editions(edition: Edition, by_name: Edition) -> Iterator[tuple[AnyKind, Edition]]:
-    """Give every kind of document with what it is composed from: names of people only where it is for staff who know them."""
+    """Return every kind of document with what it is composed from: names of people only where it is for staff who know them."""
     return ((kind, by_name if kind.readers is Readers.STAFF_WITH_NAMES else edition) for kind in documents_of(edition.studio))
 
 

@@ -15,7 +15,7 @@ _TAG = re.compile(r"<[^>]*>")
 
 
 def dropped(studio: Studio, ours: str, theirs: str) -> str | None:
-    """Give the first sentence of a caution that stands in one HTML and not in another; None where there is none."""
+    """Return the first sentence of a caution that stands in one HTML and not in another; None where there is none."""
     before, now = _read(ours), _read(theirs)
     return next((one for one in _sentences(studio) if _plain(one) in before and _plain(one) not in now), None)
 

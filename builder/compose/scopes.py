@@ -41,7 +41,7 @@ class Labelled:
 
     @property
     def of(self) -> tuple[LabelPlan, ...]:
-        """Give what they are of, each kind of container once."""
+        """Return what they are of, each kind of container once."""
         return tuple({id(one.plan): one.plan for one in self.labels}.values())
 
     @property
@@ -62,7 +62,7 @@ class Scope(Generic[S]):
 
 
 def _pages(edition: Edition) -> Iterable[Page]:
-    """Give every page but the welcome text, which stands on the home page."""
+    """Return every page but the welcome text, which stands on the home page."""
     return (page for key, page in sorted(edition.studio.pages.items()) if key != addresses.WELCOME)
 
 
@@ -71,7 +71,7 @@ def _home_sizes(edition: Edition) -> Iterable[AtHome]:
 
 
 def labelled(edition: Edition, plan: ClassPlan) -> Iterator[Labelled]:
-    """Give the labels of a date that fit and that nothing holds back; the first begin where a sheet has been used up."""
+    """Yield the labels of a date that fit and that nothing holds back; the first begin where a sheet has been used up."""
     first = plan.date.first_label if plan.date else 1
     printed = (labels for labels in labels_planned(edition.studio, plan) if not labels_are_held(edition, plan, labels.made))
     for labels in on_shared_sheets(printed):

@@ -143,29 +143,29 @@ class Templates:
             raise TemplateFaultError(self._on_line(fault, fault.unknown)) from error
 
     def source(self, name: str) -> str:
-        """Give the text of a file of the layouts as it stands, such as a stylesheet."""
+        """Return the text of a file of the layouts as it stands, such as a stylesheet."""
         assert self._environment.loader is not None
         return self._environment.loader.get_source(self._environment, name)[0]
 
     def has(self, name: str) -> bool:
-        """Say whether there is a template of a name."""
+        """Tell whether there is a template of a name."""
         return name in self.own or name.removeprefix(f"{OURS}/") in self.of_library
 
     @property
     def library(self) -> "Templates":
-        """Give the library's templates alone."""
+        """Return the library's templates alone."""
         return Templates((self._library,))
 
     def own_style(self, name: str) -> str:
-        """Give the text of a style that the studio adds to ours; empty where it has none."""
+        """Return the text of a style that the studio adds to ours; empty where it has none."""
         return next((path.read_text(encoding="utf-8", errors="replace") for path in self._own_styles(name)), "")
 
     def own_styles(self, name: str) -> tuple[str, ...]:
-        """Give the name of a style that the studio adds to ours, where it has one."""
+        """Return the name of a style that the studio adds to ours, where it has one."""
         return (name,) if any(self._own_styles(name)) else ()
 
     def own_style_texts(self) -> Iterator[tuple[str, str]]:
-        """Give each style of the studio with its text, those in place of ours too."""
+        """Yield each style of the studio with its text, those in place of ours too."""
         for path in sorted(path for folder in self._own_folders for path in folder.glob("styles/*.css")):
             yield f"styles/{path.name}", path.read_text(encoding="utf-8", errors="replace")
 
@@ -191,7 +191,7 @@ class Templates:
         return next((self._on_line(TemplateFault(name, line, missing=other, known=known), other) for line, other in asked), None)
 
     def used_by(self, name: str) -> tuple[str, ...]:
-        """Give a template and every other of which something goes into it."""
+        """Return a template and every other of which something goes into it."""
         found = [name]
         for one in found:
             if self.has(one) and self.fault_in(one) is None:
@@ -221,13 +221,13 @@ def _fault(template: str, line: int, error: Exception) -> TemplateFault:
 
 
 def _in_words(message: str) -> str:
-    """Give what the library says of a line that it cannot read; of what is never closed in our words."""
+    """Return what the library says of a line that it cannot read; of what is never closed in our words."""
     never_closed = re.search(r"needs to be closed is '(\w+)'", message)
     return f'"{never_closed[1]}" has been begun and is not ended yet' if never_closed else message.rstrip(".")
 
 
 def _referenced(tree: nodes.Template) -> list[tuple[int, str]]:
-    """Give the templates that one asks for by a name that is written out, each with the line in which it asks."""
+    """Return the templates that one asks for by a name that is written out, each with the line in which it asks."""
     asks = nodes.Extends | nodes.Include | nodes.Import | nodes.FromImport
     asked = ((node.lineno, node.template) for node in tree.find_all(nodes.Stmt) if isinstance(node, asks))
     return [(line, template.value) for line, template in asked if isinstance(template, nodes.Const)]

@@ -93,7 +93,7 @@ def _document(studio: Studio, listed: OnDemand, path: str) -> Document:
 
 
 def _site(key: str, studio: Studio, listed: OnDemand) -> tuple[tuple[Document, ...], tuple[CopiedFile, ...]]:
-    """Give the site of a studio, moved into a folder of the guide."""
+    """Return the site of a studio, moved into a folder of the guide."""
     with speaking(studio.speaks.messages):
         made = [entry.make() for path, entry in listed.entries.items() if path.startswith(_SITE)]
     documents = tuple(replace(one, path=f"{key}/{one.path}") for one in made if one is not None)

@@ -14,7 +14,7 @@ _TITLE = "The guide"
 
 @cache
 def guide_pages() -> tuple[Page, ...]:
-    """Give every page, the list of all of them first."""
+    """Return every page, the list of all of them first."""
     told, worked = (tuple(_page(key) for key in keys) for keys in (TOLD, WORKED))
     return (_start(told, worked), *told, *worked)
 

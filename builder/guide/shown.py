@@ -31,7 +31,7 @@ class Change:
     at: tuple[int, int]
 
     def made_in(self, text: str) -> str:
-        """Give the text of the file once it is changed, which a command may have done. Raises ValueError where it lacks the lines."""
+        """Return the text of the file once it is changed, which a command may have done. Raises ValueError where it lacks the lines."""
         if self.after in text:
             return text
         if self.before not in text:
@@ -58,7 +58,7 @@ class PagePicture:
 
 
 def files_of(text: str) -> Mapping[str, str]:
-    """Give the files of the studio that a page shows, each as it is at the end of the page; none where it shows no studio.yaml."""
+    """Return the files of the studio that a page shows, each as it is at the end of the page; none where it shows no studio.yaml."""
     files: dict[str, str] = {}
     for one in what_is_done(text):
         if isinstance(one, ShownFile):
@@ -69,7 +69,7 @@ def files_of(text: str) -> Mapping[str, str]:
 
 
 def what_is_done(text: str) -> list[ShownFile | Change | Typed]:
-    """Give files, changes and commands in the order in which a reader comes to them."""
+    """Return files, changes and commands in the order in which a reader comes to them."""
     files = [ShownFile(found[1], found[2], found.span(2)) for found in _FILE.finditer(text)]
     changes = [Change(found[1], found[2], found[3], found.span()) for found in _CHANGE.finditer(text)]
     return sorted([*files, *changes, *_typed(text)], key=lambda one: one.at)
@@ -87,7 +87,7 @@ def _typed(text: str) -> Iterator[Typed]:
 
 
 def pictures_of(text: str) -> list[PagePicture]:
-    """Give the pictures that a page shows, in their order."""
+    """Return the pictures that a page shows, in their order."""
     return [PagePicture(found[1], found[2], int(found[3])) for found in _PICTURE.finditer(text)]
 
 

@@ -90,12 +90,12 @@ class Piece(NamedTuple):
 
     @property
     def last(self) -> int:
-        """Give the last of its pages."""
+        """Return the last of its pages."""
         return self.first + self.pages - 1
 
     @property
     def paper(self) -> int:
-        """Give the number of sheets of paper that it takes, printed on both sides."""
+        """Return the number of sheets of paper that it takes, printed on both sides."""
         return self.pages - self.pages // 2
 
 

@@ -20,5 +20,5 @@ class Drawing:
 
     @property
     def shows_reading(self) -> bool:
-        """Say whether a scale in it shows an amount."""
+        """Tell whether a scale in it shows an amount."""
         return READING in self.svg

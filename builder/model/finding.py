@@ -42,7 +42,7 @@ class Finding:
 
     @property
     def stops(self) -> bool:
-        """Say whether this finding holds something back."""
+        """Tell whether this finding holds something back."""
         return self.weight is Weight.STOP and self.accepted is None
 
 

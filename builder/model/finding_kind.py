@@ -25,17 +25,17 @@ class FindingKind:
 
     @property
     def stops(self) -> bool:
-        """Say whether such a finding can stop."""
+        """Tell whether such a finding can stop."""
         return bool(self.comes_as & (STOP | ACCEPTABLE_STOP))
 
     @property
     def cautions(self) -> bool:
-        """Say whether such a finding can be a caution."""
+        """Tell whether such a finding can be a caution."""
         return CAUTION in self.comes_as
 
     @property
     def acceptable(self) -> bool:
-        """Say whether a reason can ever answer such a finding."""
+        """Tell whether a reason can ever answer such a finding."""
         return bool(self.comes_as & (ACCEPTABLE_STOP | CAUTION))
 
 

@@ -12,17 +12,17 @@ class HeldBack:
     subjects: frozenset[Subject] = frozenset()
 
     def holds(self, subject: Subject) -> bool:
-        """Say whether something is held back, alone or with what it is part of."""
+        """Tell whether something is held back, alone or with what it is part of."""
         return any(whole in self.subjects for whole in wholes_of(subject))
 
     @property
     def everything(self) -> bool:
-        """Say whether nothing at all may be published."""
+        """Tell whether nothing at all may be published."""
         return self.holds(WholeStudio())
 
     @property
     def only_labels(self) -> bool:
-        """Say whether all else can be published."""
+        """Tell whether all else can be published."""
         return all(isinstance(subject, Labels) for subject in self.subjects)
 
 

@@ -27,17 +27,17 @@ class PictureFile:
 
     @property
     def widths(self) -> tuple[int, ...]:
-        """Give the widths in which a photograph is published: none above its own."""
+        """Return the widths in which a photograph is published: none above its own."""
         if not self.is_photograph or self.size is None:
             return ()
         return (*(width for width in WIDTHS if width < self.size.width), self.size.width)
 
     @property
     def everywhere(self) -> str:
-        """Give the ending of the kind of file that every browser shows."""
+        """Return the ending of the kind of file that every browser shows."""
         return ".png" if self.see_through else ".jpg"
 
     @property
     def usual_width(self) -> int:
-        """Give the width in which a photograph is shown by a browser that cannot choose."""
+        """Return the width in which a photograph is shown by a browser that cannot choose."""
         return min(ON_A_PHONE, self.widths[-1])

@@ -21,7 +21,7 @@ class Place:
 
     @property
     def ships(self) -> bool:
-        """Say whether it is in a file that ships, which a studio never sees."""
+        """Tell whether it is in a file that ships, which a studio never sees."""
         return self.file.startswith("content/")
 
 
@@ -36,7 +36,7 @@ class Placed:
     places: Mapping[str, Place] = field(default_factory=dict, compare=False)
 
     def at(self, key: str) -> Place:
-        """Give the place of what stands under a key, or of the whole where the key is missing."""
+        """Return the place of what stands under a key, or of the whole where the key is missing."""
         return self.places.get(key, self.place)
 
 

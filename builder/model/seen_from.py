@@ -21,7 +21,7 @@ _NOTHING_UNREAD = Unread()
 
 
 def seen_from(studio: Studio, studio_class: StudioClass) -> Studio:
-    """Give what a class sees of its studio: all but pages, pictures, other rosters, what was published, and classes that make nothing of
+    """Return what a class sees of its studio: all but pages, pictures, other rosters, what was published, and classes that make nothing of
     what it makes. It is the same value as before where each part is the same value as before.
     """
     made = set(studio_class.recipe_keys)

@@ -50,7 +50,7 @@ class Scale:
 
     @property
     def off(self) -> Mass:
-        """Give how far one weighing may be off either way.
+        """Return how far one weighing may be off either way.
 
         A tared weighing is two readings, each half a division off, which makes one division; more where the maker says so.
         """
@@ -131,53 +131,53 @@ class Studio(Library):
 
     @property
     def region(self) -> Region:
-        """Give the region whose law binds the studio."""
+        """Return the region whose law binds the studio."""
         return self.regions.get(self.profile.region, Region(self.profile.region))
 
     @property
     def labelling(self) -> Labelling:
-        """Give what the studio's lists of ingredients are made by."""
+        """Return what the studio's lists of ingredients are made by."""
         return labelling_by(self.region, self.regions, self.allergens)
 
     @property
     def knows_type_heights(self) -> bool:
-        """Say whether anything says how high the type of a label has to be in the studio's region."""
+        """Tell whether anything says how high the type of a label has to be in the studio's region."""
         return any(rule.region == self.profile.region and rule.statement is Statement.TEXT for rule in self.type_heights)
 
     @property
     def label_languages(self) -> tuple[Language, ...]:
-        """Give the languages that the labels of the studio's region carry."""
+        """Return the languages that the labels of the studio's region carry."""
         return tuple(self.languages[name] for name in self.labelling.region.languages)
 
     def name_in(self, language: Language, option: str) -> str:
-        """Give what the stock calls an option in a language: by its own name, or by that of the card that answers to it."""
+        """Return what the stock calls an option in a language: by its own name, or by that of the card that answers to it."""
         card = self.ingredient(option)
         return language.text(option) or (language.text(card.name) if card else "")
 
     def rules(self, youngest: int | None = None) -> Rules:
-        """Give what a product is judged by, for people of whom the youngest is so many years old, if that is known."""
+        """Return what a product is judged by, for people of whom the youngest is so many years old, if that is known."""
         return rules_for(self.region, self.limits, self.colour_rules, self.field_rules, youngest)
 
     def without_names(self) -> "Studio":
-        """Give the studio as it may be published: without its rosters."""
+        """Return the studio as it may be published: without its rosters."""
         return replace(self, rosters={})
 
     def without_lessons(self) -> "Studio":
-        """Give the studio without what its lessons and pages say, for what is asked of a recipe alone."""
+        """Return the studio without what its lessons and pages say, for what is asked of a recipe alone."""
         return replace(self, classes={key: one.without_lesson() for key, one in self.classes.items()}, pages={})
 
     @property
     def recipes_made(self) -> tuple[Recipe, ...]:
-        """Give the recipes that a class makes; any other has no label."""
+        """Return the recipes that a class makes; any other has no label."""
         return tuple(recipe for key, recipe in self.recipes.items() if key in self.classes_by_recipe)
 
     def ingredient(self, name: object) -> Ingredient | None:
-        """Give the card that answers to a name, without regard to case."""
+        """Return the card that answers to a name, without regard to case."""
         return self.ingredients.get(fold(str(name)))
 
     @cached_property
     def classes_by_recipe(self) -> Mapping[str, tuple[StudioClass, ...]]:
-        """Give the classes that make each recipe, by its key, in their order."""
+        """Return the classes that make each recipe, by its key, in their order."""
         found: dict[str, list[StudioClass]] = {}
         for studio_class in self.classes.values():
             for key in dict.fromkeys(studio_class.recipe_keys):
@@ -186,7 +186,7 @@ class Studio(Library):
 
     @cached_property
     def bought_solutions(self) -> Mapping[str, Ingredient]:
-        """Give the ready-mixed lyes that recipes say are bought, each as a thing to buy, by all of its folded names."""
+        """Return the ready-mixed lyes that recipes say are bought, each as a thing to buy, by all of its folded names."""
         found: dict[str, Ingredient] = {}
         for lye in (recipe.lye for recipe in self.recipes.values() if recipe.lye and recipe.lye.bought):
             for card in (self.ingredient(alkali.name) for alkali in lye.alkalis):
@@ -196,15 +196,15 @@ class Studio(Library):
         return found
 
     def stocked(self, name: object) -> Ingredient | None:
-        """Give what a pack or a line of the stock holds: an ingredient, or a ready-mixed lye that is bought."""
+        """Return what a pack or a line of the stock holds: an ingredient, or a ready-mixed lye that is bought."""
         return self.ingredient(name) or self.bought_solutions.get(fold(str(name)))
 
     def container(self, name: object) -> Container | None:
-        """Give the container that answers to a name, without regard to case."""
+        """Return the container that answers to a name, without regard to case."""
         return self.containers.get(fold(str(name)))
 
     def density_as_bought(self, name: object) -> Density | None:
-        """Give the density of an ingredient: as the studio has weighed a pack of it, else as its card says; None where nobody knows."""
+        """Return the density of an ingredient: as the studio has weighed a pack of it, else as its card says; None where nobody knows."""
         card = self.stocked(name)
         if card is None:
             return None

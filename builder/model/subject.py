@@ -72,7 +72,7 @@ Subject = WholeStudio | WholeClass | OneDate | WholeRecipe | HomeSheet | Labels 
 
 
 def wholes_of(subject: Subject) -> Iterator[Subject]:
-    """Give all that a subject is part of, itself first."""
+    """Yield all that a subject is part of, itself first."""
     yield subject
     match subject:
         case OneDate(class_key):

@@ -30,7 +30,7 @@ _ELSEWHERE = re.compile(r"url\(\s*(?!['\"]?#)|@import|image-set|\bsrc\(|javascri
 
 
 def clean_drawing(data: bytes) -> Picture:
-    """Give what of a drawing draws. Raises PictureError where it cannot be read."""
+    """Return what of a drawing draws. Raises PictureError where it cannot be read."""
     if b"<!ENTITY" in data or b"\0" in data:
         raise PictureError("This drawing is not in UTF-8, or it defines words of its own (<!ENTITY), which can unfold to anything.")
     try:
@@ -87,7 +87,7 @@ def _remove(element: ElementTree.Element, child: ElementTree.Element) -> None:
 
 
 def _size(root: ElementTree.Element) -> Size | None:
-    """Give the size in points of a screen, of which browsers take the proportions; None where the drawing does not say."""
+    """Return the size in points of a screen, of which browsers take the proportions; None where the drawing does not say."""
     box = _NUMBER.findall(root.get("viewBox", ""))
     given = [side[1] for side in map(_LENGTH.fullmatch, (root.get("width", ""), root.get("height", ""))) if side]
     sides = [round(float(side)) for side in (box[2:] if len(box) == 4 else given)]

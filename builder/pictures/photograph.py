@@ -28,13 +28,13 @@ BYTES_A_POINT = 0.075
 
 
 def clean_photograph(data: bytes, kind: str) -> Picture:
-    """Give a photograph upright, no larger than a page needs. Raises PictureError where it cannot be read."""
+    """Return a photograph upright, no larger than a page needs. Raises PictureError where it cannot be read."""
     plain = upright(data)
     return Picture(_written(plain, kind, QUALITY[kind]), Size(*plain.size), see_through="A" in plain.getbands())
 
 
 def photograph_at(data: bytes, width: int, kind: str) -> bytes:
-    """Give a photograph so many points wide, as few bytes as its width is worth. Raises PictureError where it cannot be read."""
+    """Return a photograph so many points wide, as few bytes as its width is worth. Raises PictureError where it cannot be read."""
     plain = upright(data)
     height = max(1, round(plain.height * width / plain.width))
     shown = plain.resize((width, height), Image.Resampling.LANCZOS) if width < plain.width else plain
@@ -50,7 +50,7 @@ def photograph_at(data: bytes, width: int, kind: str) -> bytes:
 
 @lru_cache(maxsize=2)
 def upright(data: bytes) -> Image.Image:
-    """Give the points of a photograph as its scene stood, in the usual colours. Raises PictureError where it cannot be read."""
+    """Return the points of a photograph as its scene stood, in the usual colours. Raises PictureError where it cannot be read."""
     try:
         with warnings.catch_warnings():
             # A picture of a few kilobytes can unfold to gigabytes.
@@ -81,7 +81,7 @@ def _written(plain: Image.Image, kind: str, how: Mapping[str, int]) -> bytes:
 
 
 def _in_usual_colours(image: Image.Image) -> Image.Image:
-    """Give the points in the colours that every screen takes for granted (sRGB), with transparency where there is any."""
+    """Return the points in the colours that every screen takes for granted (sRGB), with transparency where there is any."""
     mode = "RGBA" if image.has_transparency_data else "RGB"
     profile = image.info.get("icc_profile")
     if profile and image.mode in ("RGB", "RGBA", "CMYK", "L"):
@@ -102,5 +102,5 @@ def _on_white(image: Image.Image) -> Image.Image:
 
 
 def made_with() -> tuple[str, ...]:
-    """Give the libraries beneath the one that makes pictures, each with its version."""
+    """Return the libraries beneath the one that makes pictures, each with its version."""
     return tuple(f"{name} {features.version(name)}" for name in features.get_supported())

@@ -78,7 +78,7 @@ def _draw_sign(pen: ImageDraw.ImageDraw) -> None:
 
 
 def _fitted(bold: Path, text: str) -> tuple[int, list[str]]:
-    """Give the largest size at which a text takes few lines, and its lines; at the smallest the rest is left out."""
+    """Return the largest size at which a text takes few lines, and its lines; at the smallest the rest is left out."""
     for size in _SIZES:
         lines = list(islice(_lines(_font(bold, size), text), _MOST_LINES + 1))
         if len(lines) <= _MOST_LINES:

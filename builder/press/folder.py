@@ -45,7 +45,7 @@ class Building:
 
 @contextmanager
 def replaced(output: Path, waits: Callable[[], None] = lambda: None) -> Iterator[Building]:
-    """Give an empty folder to write into; once that is done without an error, it takes the place of the old output.
+    """Return an empty folder to write into; once that is done without an error, it takes the place of the old output.
 
     `waits` is called once where another run is writing the same output. Raises FolderError, with the old output as it was.
     """
@@ -155,7 +155,7 @@ def _move(source: Path, target: Path) -> None:
 
 
 def _others(folder: Path) -> list[Path]:
-    """Give what somebody else has put into an output: files, and folders as a whole that hold nothing of ours."""
+    """Yield what somebody else has put into an output: files, and folders as a whole that hold nothing of ours."""
     try:
         listed = json.loads((folder / MARK).read_text(encoding="utf-8"))["files"]
     except (OSError, ValueError, KeyError, TypeError):

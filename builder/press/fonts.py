@@ -28,13 +28,13 @@ DISPLAY = {
 
 
 def font_folders() -> tuple[Path, ...]:
-    """Give the folders that hold the fonts."""
+    """Return the folders that hold the fonts."""
     packages = dict.fromkeys((*PACKAGES.values(), *(package for package, _ in DISPLAY.values())))
     return tuple(map(_folder_of, packages))
 
 
 def font_faces() -> str:
-    """Give the style rules that name each font by its file."""
+    """Return the style rules that name each font by its file."""
     text = (
         f'@font-face {{ font-family: "{family}"; font-weight: {weight}; font-style: {style}; '
         f'src: url("{font_file(family, cut).as_uri()}"); }}'
@@ -63,12 +63,12 @@ def only_our_fonts(folder: Path) -> Iterator[None]:
 
 
 def font_file(family: str, cut: str) -> Path:
-    """Give the file of one face; raises FileNotFoundError where its package is broken."""
+    """Return the file of one face; raises FileNotFoundError where its package is broken."""
     return _file_of(PACKAGES[family], f"{family.replace(' ', '')}-{cut}.ttf")
 
 
 def display_file(face: str) -> Path:
-    """Give the file of one face of names; raises FileNotFoundError where its package is broken."""
+    """Return the file of one face of names; raises FileNotFoundError where its package is broken."""
     return _file_of(*DISPLAY[face])
 
 

@@ -61,7 +61,7 @@ class Kept:
         self._styles: dict[str, str] = {}
 
     def find(self, document: Document, others: Sequence[str] = ()) -> PressedSheet | None:
-        """Give the sheet as it was pressed before; None where anything that goes into it has changed.
+        """Return the sheet as it was pressed before; None where anything that goes into it has changed.
 
         `others` are the sums of the sheets that are joined to it.
         """
@@ -102,18 +102,18 @@ class Kept:
 
 
 def style_file(name: str, layout_folders: tuple[Path, ...]) -> Path:
-    """Give the file of a stylesheet: that of the first folder that has one."""
+    """Return the file of a stylesheet: that of the first folder that has one."""
     files = [folder / "styles" / name for folder in layout_folders]
     return next((file for file in files if file.is_file()), files[-1])
 
 
 def sum_of(data: bytes) -> str:
-    """Give a sum that no other data has."""
+    """Return a sum that no other data has."""
     return hashlib.sha256(data).hexdigest()
 
 
 def sum_of_file(file: Path) -> str:
-    """Give the sum of a file; empty where it cannot be read."""
+    """Return the sum of a file; empty where it cannot be read."""
     try:
         return sum_of(file.read_bytes())
     except OSError:
@@ -122,7 +122,7 @@ def sum_of_file(file: Path) -> str:
 
 @cache
 def engine_sum(libraries: tuple[str, ...]) -> str:
-    """Give the sum of all that makes PDFs.
+    """Return the sum of all that makes PDFs.
 
     That is this stage, what cleans pictures and joins sheets, the engines and what they require, Python, fonts, and the system's libraries.
     """
@@ -134,14 +134,14 @@ def engine_sum(libraries: tuple[str, ...]) -> str:
 
 @cache
 def sum_of_code() -> tuple[str, ...]:
-    """Give the sums of the files of this stage, of what makes pictures, and of what joins sheets."""
+    """Return the sums of the files of this stage, of what makes pictures, and of what joins sheets."""
     folders = (Path(one).parent for one in (pictures.__file__, __file__))
     files = (*chain.from_iterable(sorted(folder.glob("*.py")) for folder in folders), Path(joined.__file__))
     return tuple(map(sum_of_file, files))
 
 
 def versions(*packages: str) -> Iterable[str]:
-    """Give the versions of installed packages and of all that they require, as far as that is installed."""
+    """Return the versions of installed packages and of all that they require, as far as that is installed."""
     found: dict[str, str] = {}
     waiting = [*packages]
     while waiting:

@@ -26,7 +26,7 @@ class KeptPictures:
         self._last, self._before, self._now = last, _read(last / FILE), dict[str, tuple[str, str]]()
 
     def made(self, name: str, of: bytes, make: Callable[[], bytes]) -> bytes:
-        """Give what is made `of` some bytes under a name: as it was made before, or made now."""
+        """Return what is made `of` some bytes under a name: as it was made before, or made now."""
         made_of = sum_of(f"{_maker()}\n".encode() + of)
         known, summed = self._before.get(name, ("", ""))
         data = self._read(name) if known == made_of else b""
@@ -48,7 +48,7 @@ class KeptPictures:
 
 @cache
 def _maker() -> str:
-    """Give the sum of all that makes pictures: the code, Python, and the library with what it is made of."""
+    """Return the sum of all that makes pictures: the code, Python, and the library with what it is made of."""
     return sum_of("\n".join((sys.version, zlib.ZLIB_RUNTIME_VERSION, *sorted(versions(LIBRARY)), *made_with(), *sum_of_code())).encode())
 
 

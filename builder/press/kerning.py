@@ -35,7 +35,7 @@ def kerning_of(font: Any) -> dict[tuple[int, int], float]:
 
 
 def _lookups(table: Any) -> Iterator[list[Any]]:
-    """Give the subtables of each lookup of pairs that the kerning of Latin text asks for."""
+    """Yield the subtables of each lookup of pairs that the kerning of Latin text asks for."""
     script = next((one.Script for one in table.ScriptList.ScriptRecord if one.ScriptTag == "latn"), None)
     if script is None or script.DefaultLangSys is None:
         return
@@ -68,7 +68,7 @@ class _Classes(Mapping[str, int]):
 
 
 def _adjustments(subtable: Any, first: str) -> Mapping[str, int]:
-    """Give by the second letter what a subtable adds after the first one."""
+    """Return by the second letter what a subtable adds after the first one."""
     if subtable.Format == 1:
         records = subtable.PairSet[subtable.Coverage.glyphs.index(first)].PairValueRecord
         return {record.SecondGlyph: _advance(record.Value1) for record in records}

@@ -16,7 +16,7 @@ from builder.press.private_names import boxes_of
 
 
 def other_fits(body: Any) -> tuple[str, ...]:
-    """Give the sizes that may be tried after the one in use, in order."""
+    """Return the sizes that may be tried after the one in use, in order."""
     return tuple((body.get("data-fits") or "").split()[1:])
 
 
@@ -47,7 +47,7 @@ def only_the_longest(body: Any) -> Iterator[bool]:
 
 
 def runs_on(rendered: Any, body: Any) -> bool:
-    """Say whether a piece that wants one page takes more, or the whole more pages than it wants."""
+    """Tell whether a piece that wants one page takes more, or the whole more pages than it wants."""
     if len(rendered.pages) > int(body.get("data-most") or len(rendered.pages)):
         return True
     pages: dict[Any, set[int]] = {}

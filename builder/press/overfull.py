@@ -11,7 +11,7 @@ TOLERANCE = 0.01
 
 
 def overfull(rendered: Any) -> list[str]:
-    """Give the boxes that hold text, by page and place on it, whose text runs over an edge; boxes placed by themselves count too."""
+    """Return the boxes that hold text, by page and place on it, whose text runs over an edge; boxes placed by themselves count too."""
     found = []
     for number, page in enumerate(rendered.pages, start=1):
         # The first box of an element is its own; the ones inside are its lines.
@@ -31,7 +31,7 @@ def _runs_over(holder: Any) -> bool:
 
 
 def _edge(box: Any, axis: str) -> float:
-    """Give the far edge of a box; a box without a size of its own has none."""
+    """Return the far edge of a box; a box without a size of its own has none."""
     size = getattr(box, "height" if axis == "y" else "width", None)
     if not isinstance(size, (int, float)):
         return 0.0

@@ -25,7 +25,7 @@ class _Sheet:
 
 
 def press_packs(documents: Sequence[Document], folder: Path, kept: Kept, press: Press) -> Iterator[tuple[Document, PressedSheet, bool]]:
-    """Give each of the documents as one file with the sheets that follow it, which lie in `folder`; and whether it was kept as it was."""
+    """Yield each of the documents as one file with the sheets that follow it, which lie in `folder`; and whether it was kept as it was."""
 
     @cache
     def finished(path: Path) -> _Sheet:

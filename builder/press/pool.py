@@ -87,12 +87,12 @@ def _press(document: Document) -> PressedSheet:
 
 
 def _cores() -> int:
-    """Give how many cores this process may use."""
+    """Return how many cores this process may use."""
     return len(os.sched_getaffinity(0)) if hasattr(os, "sched_getaffinity") else os.cpu_count() or 1
 
 
 def _held_by_memory() -> int:
-    """Give how many processes half the memory holds, at least one; no bound where the system does not tell."""
+    """Return how many processes half the memory holds, at least one; no bound where the system does not tell."""
     try:
         return max(1, os.sysconf("SC_PHYS_PAGES") * os.sysconf("SC_PAGE_SIZE") // 2 // MEMORY_OF_A_PROCESS)
     except (AttributeError, OSError, ValueError):

@@ -9,7 +9,7 @@ from typing import Any
 
 
 def boxes_of(page: Any, *, placeholders: bool = False) -> Iterator[Any]:
-    """Give all boxes of a page that has been laid out; with placeholders also the ones that are placed by themselves."""
+    """Yield all boxes of a page that has been laid out; with placeholders also the ones that are placed by themselves."""
     yield from page._page_box.descendants(placeholders=placeholders)
 
 

@@ -41,14 +41,14 @@ def missing_engine() -> str | None:
 
 
 def system_libraries() -> tuple[str, ...]:
-    """Give the versions of the system's libraries that lay out text, as far as they tell them."""
+    """Return the versions of the system's libraries that lay out text, as far as they tell them."""
     from weasyprint.text.ffi import pango
 
     return (f"pango {pango.pango_version()}",)
 
 
 def roots_of(studio_folder: Path, layout_folders: tuple[Path, ...]) -> dict[str, Path]:
-    """Give the folders in which a sheet's files may lie, each by a short name."""
+    """Return the folders in which a sheet's files may lie, each by a short name."""
     folders = {"studio": studio_folder.resolve()} | {f"layouts{number}": one.resolve() for number, one in enumerate(layout_folders)}
     return folders | {f"fonts{number}": one.resolve() for number, one in enumerate(font_folders())}
 
@@ -120,7 +120,7 @@ class Engine:
 
 
 def _local_fetcher(roots: dict[str, Path], opened: dict[str, str]) -> Any:
-    """Give a fetcher that opens files of these folders and nothing else, no network and no other file, and notes each in `opened`.
+    """Return a fetcher that opens files of these folders and nothing else, no network and no other file, and notes each in `opened`.
 
     Of the studio's pictures it gives what is published of them.
     """

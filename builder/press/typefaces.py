@@ -16,7 +16,7 @@ CUTS = {"regular": "Regular", "bold": "Bold"}
 
 @cache
 def letters_of_fonts() -> frozenset[int]:
-    """Give the code points that all faces share."""
+    """Return the code points that all faces share."""
     return made_once(frozenset, Path(__file__).parent, _shared)
 
 

@@ -47,7 +47,7 @@ def refuse_heavy_pages(folder: Path) -> None:
 
 
 def parts_of(page: str, html: str) -> tuple[str, ...]:
-    """Give the files beside a page that a phone at most loads for it, by their paths in the site."""
+    """Return the files beside a page that a phone at most loads for it, by their paths in the site."""
     parser = _Parts()
     parser.feed(html)
     return tuple(dict.fromkeys(normpath(f"{dirname(page)}/{unquote(one)}").lstrip("/") for one in parser.found))

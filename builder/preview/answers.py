@@ -153,7 +153,7 @@ class Answering(BaseHTTPRequestHandler):
 
 
 def _faces() -> str:
-    """Give the style rules that name each font, each with its address here."""
+    """Return the style rules that name each font, each with its address here."""
     rules = font_faces()
     for number, folder in enumerate(font_folders()):
         rules = rules.replace(f"{folder.as_uri()}/", f"/_preview/fonts/{number}/")
@@ -161,7 +161,7 @@ def _faces() -> str:
 
 
 def _font(address: str) -> Path | None:
-    """Give the font at an address of those rules; None where there is none."""
+    """Return the font at an address of those rules; None where there is none."""
     number, _, name = address.partition("/")
     folder = dict(enumerate(map(str, font_folders()))).get(int(number) if number.isdecimal() else -1)
     return Path(folder) / name if folder and _FONT.match(name) and (Path(folder) / name).is_file() else None

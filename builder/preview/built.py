@@ -49,11 +49,11 @@ class Built:
 
     @property
     def layouts(self) -> tuple[Path, ...]:
-        """Give the folders of templates and styles, the studio's own first."""
+        """Return the folders of templates and styles, the studio's own first."""
         return pipeline.layouts_of(self.folder)
 
     def of_layouts(self, name: str) -> Path | None:
-        """Give a file of the layouts by its path there, the studio's own before ours."""
+        """Return a file of the layouts by its path there, the studio's own before ours."""
         return _first(self.layouts, name)
 
     def document(self, path: str) -> Document | None:
@@ -66,21 +66,21 @@ class Built:
         return self.made[path]
 
     def about(self, entry: Entry | None) -> tuple[Passage, ...]:
-        """Give the findings that concern a document: those of its class or page, and all of them for what is about neither."""
+        """Return the findings that concern a document: those of its class or page, and all of them for what is about neither."""
         if entry is None or not (entry.class_key or entry.page_key):
             return self.passages
         return tuple(one for one in self.passages if entry.class_key in one.classes or entry.page_key in one.pages)
 
     def picture(self, path: str) -> Path | None:
-        """Give a picture of the studio by its path in the folder, where it is one that was read."""
+        """Return a picture of the studio by its path in the folder, where it is one that was read."""
         return self.folder / path if self.studio and path in self.studio.pictures else None
 
     def copied(self, path: str) -> CopiedFile | None:
-        """Give the file that lies at a path of the output, beside the documents."""
+        """Return the file that lies at a path of the output, beside the documents."""
         return self.listed.files.get(path)
 
     def source_of(self, file: CopiedFile) -> Path | None:
-        """Give where such a file is copied from."""
+        """Return where such a file is copied from."""
         return _first((self.folder,) if file.origin == "studio" else self.layouts, file.source)
 
 
@@ -109,5 +109,5 @@ def _passage(finding: Finding, studio: Studio, lines: SourceLines) -> Passage:
 
 
 def sum_of(text: str) -> str:
-    """Give a short sum that tells one state of a page from another."""
+    """Return a short sum that tells one state of a page from another."""
     return hashlib.sha256(text.encode()).hexdigest()[:16]

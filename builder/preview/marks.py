@@ -17,7 +17,7 @@ _SHORTEST = 3
 
 
 def flagged(html: str, passages: Sequence[Passage]) -> tuple[str, frozenset[int]]:
-    """Give a page with a flag at each passage that is found in it, and the numbers of those findings, counted from 0."""
+    """Return a page with a flag at each passage that is found in it, and the numbers of those findings, counted from 0."""
     pieces = _TAG.split(html)
     texts = [(at, _plain(pieces[at])) for at in _texts(pieces)]
     flags: dict[int, str] = {}
@@ -40,7 +40,7 @@ def _flag(number: int, passage: Passage) -> str:
 
 
 def _texts(pieces: Sequence[str]) -> Iterator[int]:
-    """Give the places of the texts between the tags of the body."""
+    """Yield the places of the texts between the tags of the body."""
     within: list[str] = []
     begun = not any(piece.startswith("<body") for piece in pieces)
     for at, piece in enumerate(pieces):
@@ -54,7 +54,7 @@ def _texts(pieces: Sequence[str]) -> Iterator[int]:
 
 
 def _words(passage: Passage) -> Iterator[str]:
-    """Give the words by which a passage may be known, the best first: what is marked, then the pieces of the line, the longest first."""
+    """Yield the words by which a passage may be known, the best first: what is marked, then the pieces of the line, the longest first."""
     line, place = passage.line, passage.finding.place
     if line is None:
         return

@@ -21,7 +21,7 @@ _HERE = "/_preview"
 
 
 def page_of(built: Built, path: str, document: Document, last_sound: bool) -> str:
-    """Give a document with its findings; `last_sound` says that it is no longer what the folder says."""
+    """Return a document with its findings; `last_sound` says that it is no longer what the folder says."""
     passages = built.about(built.listed.entries.get(path) or _entry_by_path(built, path))
     html, found = flagged(_OWN_POLICY.sub("", document.html), passages)
     paper = path.endswith(".pdf")
@@ -32,14 +32,14 @@ def page_of(built: Built, path: str, document: Document, last_sound: bool) -> st
 
 
 def page_without(built: Built, path: str, title: str, note: str) -> str:
-    """Give a page that has nothing to show but why."""
+    """Return a page that has nothing to show but why."""
     passages = built.about(_entry_by_path(built, path))
     html = f'<!DOCTYPE html><html lang="en"><head><meta charset="utf-8"><title>{escape(title)}</title></head><body></body></html>'
     return _with_head(html, built, path, passages, frozenset(), note, (), paper=False)
 
 
 def overview(built: Built) -> str:
-    """Give the tool's own page: every finding, and every document, those of a class together."""
+    """Return the tool's own page: every finding, and every document, those of a class together."""
     groups = groupby(sorted(built.listed.entries.values(), key=lambda one: (one.class_key, one.path)), key=lambda one: one.class_key)
     lists = "".join(_list_of(built, key, list(entries)) for key, entries in groups)
     name = escape(built.name or built.folder.name)

@@ -47,7 +47,7 @@ class Preview:
 
     @property
     def address(self) -> str:
-        """Give the address of the overview."""
+        """Return the address of the overview."""
         return f"http://{HOST}:{self.port}/"
 
     def run(self) -> None:
@@ -83,7 +83,7 @@ class Preview:
                 self._changed.notify_all()
 
     def html(self, path: str) -> tuple[int, str]:
-        """Give a page of the preview with its status; an empty path is the overview. Whoever asks at once waits for the first look."""
+        """Return a page of the preview with its status; an empty path is the overview. Whoever asks at once waits for the first look."""
         self._ready.wait()
         with self._at_work:
             built = self.built
@@ -107,7 +107,7 @@ class Preview:
         return 404, page_without(built, path, path, note)
 
     def text(self, path: str) -> str | None:
-        """Give what is no page as it will be published: a calendar, a feed; None where there is none."""
+        """Return what is no page as it will be published: a calendar, a feed; None where there is none."""
         with self._at_work:
             document = self.built.document(path) if path in self.built.listed.entries else None
             return document.html if document else None

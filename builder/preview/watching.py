@@ -18,7 +18,7 @@ _LOOKS_UP = 300  # and how often it is seen whether the preview has ended
 
 
 def changes(folder: Path, ended: Event) -> Iterator[None]:
-    """Give something once it is watched, and each time that files of the folder have changed, until it is ended.
+    """Yield something once it is watched, and each time that files of the folder have changed, until it is ended.
 
     It goes on where the folder goes away and comes back.
     """

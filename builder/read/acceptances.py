@@ -7,5 +7,5 @@ from builder.read.yaml.placed_yaml import PlacedYaml
 
 
 def make_acceptances(reasons: Mapping[str, str], placed: PlacedYaml) -> dict[str, Acceptance]:
-    """Give each reason the place at which it stands."""
+    """Return each reason the place at which it stands."""
     return {name: Acceptance(reason, placed.key_place("accepts", name)) for name, reason in reasons.items()}

@@ -101,7 +101,7 @@ def read_library(content: Path, studio: TextFolder) -> DrawnOn:
 
 
 def _with_shelf(shipped: _Shipped, studio: TextFolder) -> DrawnOn:
-    """Give the stock with a shelf over it: read once in a process for each state of its files, where that can be told."""
+    """Return the stock with a shelf over it: read once in a process for each state of its files, where that can be told."""
     files = sum_of_files(studio.root / _SHELF)
     if files is None:
         return _drawn_on(shipped, studio)
@@ -129,7 +129,7 @@ def _shelf_read(shipped: _Shipped, files: str, root: str) -> tuple[DrawnOn, tupl
 
 @remembered(4)
 def _without_shelf(shipped: _Shipped) -> DrawnOn:
-    """Give the stock as it is."""
+    """Return the stock as it is."""
     return _drawn_on(shipped, TextFolder(Path("no shelf"), []))
 
 
@@ -167,17 +167,17 @@ def _drawn_on(shipped: _Shipped, studio: TextFolder) -> DrawnOn:
 
 
 def fields_of(kind: type, value: object) -> dict[str, Any]:
-    """Give the fields that a value has as one of a kind, by name, to make a larger value of."""
+    """Return the fields that a value has as one of a kind, by name, to make a larger value of."""
     return {field.name: getattr(value, field.name) for field in fields(kind)}
 
 
 def _together(first: tuple[T, ...], then: tuple[T, ...]) -> tuple[T, ...]:
-    """Give the rows of two tables. One without the other stays the same value, so that what is known of it is known of it here too."""
+    """Return the rows of two tables. One without the other stays the same value, so that what is known of it is known of it here too."""
     return (*first, *then) if first and then else first or then
 
 
 def _shipped(content: Path) -> _Shipped:
-    """Give the stock that ships: read once in a process for each state of its files, and once for each version where that can be told."""
+    """Return the stock that ships: read once in a process for each state of its files, and once for each version where that can be told."""
     files = sum_of_files(content)
     return _kept(files, content) if files else _read_shipped(content)
 
@@ -293,7 +293,7 @@ def _each(folder: TextFolder, name: str, read: Callable[[PlacedYaml], T | None],
 
 
 def _names_of(file: str, placed: PlacedYaml | None) -> set[str]:
-    """Give the names under which others may speak of what a file holds: the file's own, and those that it states."""
+    """Return the names under which others may speak of what a file holds: the file's own, and those that it states."""
     stem = PurePosixPath(file).stem
     data = placed.data if placed and isinstance(placed.data, dict) else {}
     others = data.get("also called", [])

@@ -131,7 +131,7 @@ def _what_is_sound(data: object, known: Known) -> tuple[ProfileShape, frozenset[
 
 
 def _in_grams(key: str, shapes: Sequence[ScaleShape], placed: PlacedYaml, findings: list[Finding]) -> tuple[Scale, ...]:
-    """Give the scales of one place, with a stand-in where none reads in grams."""
+    """Return the scales of one place, with a stand-in where none reads in grams."""
     scales = tuple(_scales(key, shapes, placed))
     if any(scale.unit == "g" for scale in scales):
         return scales

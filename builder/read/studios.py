@@ -115,7 +115,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
 
 
 def _no_studio(studio: TextFolder, stock: Path) -> Studio:
-    """Give a studio that holds the stock alone, and find that there is none: what else lies in the folder is not looked at."""
+    """Return a studio that holds the stock alone, and find that there is none: what else lies in the folder is not looked at."""
     wrong = "There is no studio here: a studio folder has a file studio.yaml, which says who teaches, where, and with which scales."
     remedy = "Name the folder that holds studio.yaml, or write that file. Beside it stand the folders recipes, classes and pages."
     studio.findings.append(stop("studio-missing", studio.place("studio.yaml"), wrong, remedy))
@@ -243,7 +243,7 @@ def _stems(names: Iterable[str]) -> frozenset[str]:
 
 
 def _pictures(studio: TextFolder, look: Look) -> tuple[dict[str, PictureFile], frozenset[str]]:
-    """Give the pictures beside what is read, with the logo, and the files there that are none."""
+    """Return the pictures beside what is read, with the logo, and the files there that are none."""
     logo = look.logo.text if look.logo else None
     names = [name for name in studio.walk() if name.partition("/")[0] in _OURS or name == logo]
     pictures = [name for name in names if name.lower().endswith(PICTURE_ENDINGS) and studio.is_sound_picture(name)]
@@ -275,7 +275,7 @@ def _folders_not_used(studio: TextFolder) -> list[Finding]:
 
 
 def _folder_meant(name: str, has_yaml: bool) -> str:
-    """Give the folder that is meant; of another word for it only where files lie there that could be read."""
+    """Return the folder that is meant; of another word for it only where files lie there that could be read."""
     meant = _MEANT.get(fold(name), "") if has_yaml else ""
     close = get_close_matches(fold(name), (*_OURS, _LAYOUTS), n=1, cutoff=_ALMOST) if name.isalpha() else []
     return meant or "".join(close)

@@ -41,12 +41,12 @@ def _sheets(seen: Studio, studio_class: StudioClass, *dates: ClassDate) -> tuple
 
 
 def dates_to_prepare(studio_class: StudioClass, on: date) -> tuple[ClassDate, ...]:
-    """Give the dates from a day on that take place and to which somebody has come in."""
+    """Return the dates from a day on that take place and to which somebody has come in."""
     return tuple(when for when in studio_class.dates_held if when.on.date() >= on and when.enrolled > 0)
 
 
 def weight_as_written(studio: Studio, recipe: Recipe) -> Mass:
-    """Give what a recipe that states weights comes to as it is written, its lye and water with it."""
+    """Return what a recipe that states weights comes to as it is written, its lye and water with it."""
     assert recipe.amounts_as is AmountsAs.WEIGHTS
     return reckon_formula(recipe, studio.ingredients).whole
 

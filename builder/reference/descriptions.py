@@ -14,7 +14,7 @@ from builder.read.shapes.shape import Shape
 
 
 def about_field(shape: type[Shape], field: str) -> str:
-    """Give what a field means; empty where nobody has said it. `source`, `at` and `known` mean the same wherever they stand."""
+    """Return what a field means; empty where nobody has said it. `source`, `at` and `known` mean the same wherever they stand."""
     for one in (*shape.__mro__, CitationShape):
         if issubclass(one, Shape):
             told = _descriptions(one.__module__).get((one.__name__, field))
@@ -24,13 +24,13 @@ def about_field(shape: type[Shape], field: str) -> str:
 
 
 def about_shape(shape: type[Shape]) -> str:
-    """Give what a shape is."""
+    """Return what a shape is."""
     return " ".join((shape.__doc__ or "").split())
 
 
 @cache
 def _descriptions(module: str) -> dict[tuple[str, str], str]:
-    """Give the descriptions of a module by class and field."""
+    """Return the descriptions of a module by class and field."""
     found = {}
     for shape in ast.parse(getsource(sys.modules[module])).body:
         if isinstance(shape, ast.ClassDef):

@@ -37,7 +37,7 @@ class Explanation:
 
     @property
     def may_be_accepted(self) -> str:
-        """Say whether it can be accepted."""
+        """Tell whether it can be accepted."""
         return _WORDS[self.kind.comes_as][1]
 
 
@@ -51,7 +51,7 @@ def explain(name: str) -> Explanation | None:
 
 
 def finding_names() -> tuple[str, ...]:
-    """Give the names of all findings."""
+    """Return the names of all findings."""
     return tuple(finding_kinds())
 
 

@@ -40,7 +40,7 @@ class StudioFile:
     shapes: tuple[type[Shape], ...]
 
     def is_at(self, path: str) -> bool:
-        """Say whether a path is that of this file."""
+        """Tell whether a path is that of this file."""
         return fnmatch(path, self.path.replace("NAME", "*"))
 
 

@@ -35,7 +35,7 @@ class Section:
 
 
 def sections_of(*shapes: type[Shape]) -> tuple[Section, ...]:
-    """Give the sections of the shapes of a file, each shape once, those within after those around."""
+    """Return the sections of the shapes of a file, each shape once, those within after those around."""
     under: dict[type[Shape], list[str]] = {shape: [] for shape in shapes}
     waiting = deque(shapes)
     while waiting:
@@ -56,7 +56,7 @@ def _key(shape: type[Shape], name: str, field: FieldInfo) -> Key:
 
 
 def _plain(default: Any) -> str:
-    """Give a default that can be said in a word; empty for any other."""
+    """Return a default that can be said in a word; empty for any other."""
     match default:
         case bool():
             return "yes" if default else "no"

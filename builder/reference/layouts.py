@@ -16,7 +16,7 @@ _NIGHT = "@media (prefers-color-scheme: dark) {"
 
 
 def layout_rows() -> Iterator[tuple[str, ...]]:
-    """Give each template and style: its name, its blocks, and the documents that it lays out or what it shows."""
+    """Yield each template and style: its name, its blocks, and the documents that it lays out or what it shows."""
     of = {kind.template: kind.name for kind in reversed(DOCUMENTS) if kind.template}
     for path in sorted(path for path in LAYOUTS.rglob("*") if path.suffix in (".html", ".css", ".svg")):
         name = path.relative_to(LAYOUTS).as_posix()
@@ -26,7 +26,7 @@ def layout_rows() -> Iterator[tuple[str, ...]]:
 
 
 def token_rows() -> Iterator[tuple[str, ...]]:
-    """Give each token of the styles: its name, its value by day, and by night where that is another."""
+    """Yield each token of the styles: its name, its value by day, and by night where that is another."""
     day = dict(_TOKEN.findall((LAYOUTS / "styles" / "tokens.css").read_text(encoding="utf-8")))
     night = dict(_TOKEN.findall((LAYOUTS / "styles" / "screen.css").read_text(encoding="utf-8").partition(_NIGHT)[2].partition("}")[0]))
     for name, value in day.items():
@@ -34,7 +34,7 @@ def token_rows() -> Iterator[tuple[str, ...]]:
 
 
 def layout_page(name: str) -> Page | None:
-    """Give a template or style as it ships, as a page; None where there is none of the name."""
+    """Return a template or style as it ships, as a page; None where there is none of the name."""
     path = LAYOUTS / name.removeprefix(FOLDER)
     if not name.startswith(FOLDER) or ".." in name or not path.is_file():
         return None
@@ -43,5 +43,5 @@ def layout_page(name: str) -> Page | None:
 
 
 def layout_names() -> list[str]:
-    """Give the names of all templates and styles."""
+    """Return the names of all templates and styles."""
     return [row[0] for row in layout_rows()]

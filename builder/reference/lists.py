@@ -116,7 +116,7 @@ def _drawings(shown: Shown) -> Iterator[tuple[str, ...]]:
 
 
 def _fitting(drawing: Drawing, studio: Studio) -> list[str]:
-    """Give the place of the first step that a drawing fits by its words, in each part of a lesson that does not show it yet."""
+    """Return the place of the first step that a drawing fits by its words, in each part of a lesson that does not show it yet."""
     found = []
     for part in (part for one in studio.classes.values() for part in one.lesson.parts):
         if any(hole.name.key == fold(drawing.name) for hole in drawings_in(part.blocks)):

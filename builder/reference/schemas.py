@@ -45,7 +45,7 @@ class Names:
     lists: Mapping[str, Mapping[str, str]] = field(default_factory=dict)
 
     def of(self, what: str) -> Mapping[str, str]:
-        """Give the names of one kind."""
+        """Return the names of one kind."""
         return self.lists.get(what, {})
 
 
@@ -76,7 +76,7 @@ _KEYED = {"ingredients": "ingredients", "makes": "recipes", "accepts": "findings
 
 
 def editor_files(studio: Studio) -> dict[str, str]:
-    """Give every schema of a studio by its file name."""
+    """Return every schema of a studio by its file name."""
     from builder.finding_kinds import finding_kinds
 
     acceptable = {kind.name: kind.means for kind in finding_kinds().values() if kind.acceptable or kind.cautions}
@@ -89,14 +89,14 @@ def editor_files(studio: Studio) -> dict[str, str]:
 
 
 def head_of(name: str) -> str:
-    """Give the line that leads an editor from a file of a studio to its schema; empty for a file that has none."""
+    """Return the line that leads an editor from a file of a studio to its schema; empty for a file that has none."""
     file = next((file for file in STUDIO_FILES if file.path.endswith(".yaml") and file.is_at(name)), None)
     up = "../" * name.count("/")
     return f"{_HEAD}{up}{FOLDER}/{PurePosixPath(file.key).stem}.json\n" if file else ""
 
 
 def marked(files: Mapping[str, str]) -> dict[str, str]:
-    """Give files with that line at their heads, where they have none."""
+    """Return files with that line at their heads, where they have none."""
     return {name: text if _HEAD in text else head_of(name) + text for name, text in files.items()}
 
 

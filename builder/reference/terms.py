@@ -22,7 +22,7 @@ class Term:
 
 @cache
 def terms() -> tuple[Term, ...]:
-    """Give all words in their order."""
+    """Return all words in their order."""
     placed = read_yaml_file(TextFolder(CONTENT, [], "content/"), "terms.yaml")
     assert placed and isinstance(placed.data, dict)
     told: Mapping[str, Mapping[str, str]] = placed.data  # type: ignore[assignment]

@@ -67,7 +67,7 @@ def value_words(field: FieldInfo) -> str:
 
 
 def shapes_in(annotation: Any) -> Iterator[type[Shape]]:
-    """Give the shapes that may stand within a type."""
+    """Yield the shapes that may stand within a type."""
     if isclass(annotation) and issubclass(annotation, Shape):
         yield annotation
     for argument in get_args(annotation):

@@ -109,22 +109,22 @@ class Clause:
 
     @cached_property
     def is_fine(self) -> bool:
-        """Say whether it says itself that what it speaks of is wrong."""
+        """Tell whether it says itself that what it speaks of is wrong."""
         return _FINE.search(self.words) is not None
 
     @cached_property
     def supposed(self) -> tuple[tuple[int, int], ...]:
-        """Give where something is only supposed."""
+        """Return where something is only supposed."""
         return tuple(one.span() for one in _IF.finditer(self.words))
 
     @cached_property
     def negating(self) -> str:
-        """Give its words with blanks for what looks like a negation and is none."""
+        """Return its words with blanks for what looks like a negation and is none."""
         return _NO_NEGATION.sub(lambda found: " " * len(found[0]), self.words)
 
     @cached_property
     def kept_away(self) -> tuple[tuple[int, int], ...]:
-        """Give where something is kept from something."""
+        """Return where something is kept from something."""
         return tuple(one.span() for one in _KEPT_AWAY.finditer(self.negating))
 
 
@@ -139,23 +139,23 @@ def clauses_of(sentence: Sentence) -> tuple[Clause, ...]:
 
 
 def is_order(sentence: Sentence) -> bool:
-    """Say whether a sentence orders: it begins with a verb or says what people do, be it after words that lead in to it."""
+    """Tell whether a sentence orders: it begins with a verb or says what people do, be it after words that lead in to it."""
     first, *rest = re.split(r"[,;:]\s", sentence.words)
     return bool(_BEGINS.match(first)) or (bool(_LEADS_IN.match(first)) and any(map(_BEGINS.match, rest)))
 
 
 def is_bare_order(sentence: Sentence) -> bool:
-    """Say whether a sentence begins with the verb of an order."""
+    """Tell whether a sentence begins with the verb of an order."""
     return bool(_BEGINS_ORDER.match(sentence.words))
 
 
 def explains(clause: Clause) -> bool:
-    """Say whether a clause tells how things are, and orders nothing."""
+    """Tell whether a clause tells how things are, and orders nothing."""
     return bool(_EXPLAINS.search(clause.words)) and not is_order(clause.sentence)
 
 
 def stands(clause: Clause, match: re.Match[str], *, says_no_itself: bool = False) -> bool:
-    """Say whether a match is meant as it stands.
+    """Tell whether a match is meant as it stands.
 
     False where the sentence asks, where the match lies in what is only supposed ("if lye splashes"), or where it is negated: before it in
     its clause, inside it, or by what is said of it. `says_no_itself`: the match is about something missing, so that its own "no" is no
@@ -179,7 +179,7 @@ def stands(clause: Clause, match: re.Match[str], *, says_no_itself: bool = False
 
 
 def _scope(words: str, begin: int) -> int:
-    """Give where the clause begins that a match stands in: after the last comma with a new order, unless it goes on with `or`."""
+    """Return where the clause begins that a match stands in: after the last comma with a new order, unless it goes on with `or`."""
     start, goes_on = 0, max((found.start() for found in _GOES_ON.finditer(words, 0, begin)), default=-1)
     for found in _NEW_ORDER.finditer(words, 0, begin):
         head = words[start : found.start()]
@@ -198,7 +198,7 @@ def _negates(before: str) -> bool:
 
 
 def first_meant(sentence: Sentence, clauses: Iterable[Clause], patterns: tuple[WordPattern, ...]) -> Place | None:
-    """Give the place of the first match of patterns in clauses of a sentence that stands as an instruction; None where none does."""
+    """Return the place of the first match of patterns in clauses of a sentence that stands as an instruction; None where none does."""
     for clause in clauses:
         words = Words(clause.words)
         for pattern in possible_in(patterns, words):

@@ -22,12 +22,12 @@ def on_the_clock(lesson: Lesson) -> tuple[TimedPart, ...]:
 
 
 def ends_at(timeline: Iterable[TimedPart]) -> int:
-    """Give the minutes from the start to the end of the last part."""
+    """Return the minutes from the start to the end of the last part."""
     return max((timed.ends for timed in timeline), default=0)
 
 
 def filled_minutes(timeline: tuple[TimedPart, ...], wait: TimedPart) -> int:
-    """Give the minutes of the parts that are laid into a wait."""
+    """Return the minutes of the parts that are laid into a wait."""
     minutes = 0
     for timed in timeline[wait.number :]:
         if not timed.part.in_the_wait:
@@ -44,7 +44,7 @@ def _with_what_is_left(timed: list[TimedPart]) -> Iterable[TimedPart]:
 
 
 def ahead_of(lesson: Lesson) -> tuple[StaffPart, ...]:
-    """Give what is done ahead, in the order of doing: days before first, then what ends when the class begins."""
+    """Return what is done ahead, in the order of doing: days before first, then what ends when the class begins."""
     parts = [part for part in lesson.parts if part.who is Who.AHEAD]
     before = sorted((part for part in parts if part.days_before), key=lambda part: -part.days_before)
     same_day = [part for part in parts if not part.days_before]
@@ -57,7 +57,7 @@ def ahead_of(lesson: Lesson) -> tuple[StaffPart, ...]:
 
 
 def after_of(lesson: Lesson, ends: int) -> tuple[StaffPart, ...]:
-    """Give what staff do after a class that ends so many minutes from its start, in the order of doing: that day, then days later."""
+    """Return what staff do after a class that ends so many minutes from its start, in the order of doing: that day, then days later."""
     parts = [part for part in lesson.parts if part.who is Who.AFTER and part.where is not Where.HOME_ONLY]
     made, now = [], ends
     for part in (part for part in parts if not part.days_later):

@@ -22,12 +22,12 @@ class Degrees:
 
 
 def degrees_in(sentence: Sentence) -> Degrees | None:
-    """Give the first temperature that a sentence names, if it names one."""
+    """Return the first temperature that a sentence names, if it names one."""
     return next(iter(all_degrees_in(sentence)), None)
 
 
 def all_degrees_in(sentence: Sentence) -> tuple[Degrees, ...]:
-    """Give every temperature that a sentence names, in order."""
+    """Return every temperature that a sentence names, in order."""
     return tuple(_degrees(sentence, match) for match in _DEGREES.finditer(sentence.words))
 
 

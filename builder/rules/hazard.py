@@ -32,18 +32,18 @@ _OF_HEAT = re.compile(
 
 
 def hazards_of(studio: Studio, card: Ingredient, phase: str, batch: WorkedBatch) -> tuple[str, ...]:
-    """Give the hazards of an ingredient in the phase in which it stands."""
+    """Return the hazards of an ingredient in the phase in which it stands."""
     return (*hazards_of_card(card, batch), *heat_of(studio, phase, batch))
 
 
 def hazards_of_card(card: Ingredient, batch: WorkedBatch) -> tuple[str, ...]:
-    """Give the hazards of a card that hold in this product: oil makes a tub slippery only from what stays oil and is used in one."""
+    """Return the hazards of a card that hold in this product: oil makes a tub slippery only from what stays oil and is used in one."""
     in_a_tub = batch.product.contact in (Contact.BATH, Contact.RINSE_OFF) and not batch.product.made_with_lye
     return tuple(hazard for hazard in card.hazards if hazard != Hazard.SLIPPERY or in_a_tub)
 
 
 def heat_of(studio: Studio, phase_name: str, batch: WorkedBatch) -> tuple[str, ...]:
-    """Give the hazard that the heat of a phase brings, if it is heated far enough to burn."""
+    """Return the hazard that the heat of a phase brings, if it is heated far enough to burn."""
     phase = next((phase for phase in batch.recipe.phases if phase.name.text == phase_name), None)
     burns_from = studio.constants.get(BURNS_FROM)
     if phase is None or phase.heat_to is None or (burns_from and phase.heat_to.celsius < burns_from.low):
@@ -53,23 +53,23 @@ def heat_of(studio: Studio, phase_name: str, batch: WorkedBatch) -> tuple[str, .
 
 
 def heat_left(hot: Collection[str], *, is_soap: bool) -> tuple[Hazard, ...]:
-    """Give the one hazard of heat that is said of what an earlier part has left hot; none where nothing is."""
+    """Return the one hazard of heat that is said of what an earlier part has left hot; none where nothing is."""
     if not any(hazard in HEAT for hazard in hot):
         return ()
     return (Hazard.HOT if is_soap or Hazard.HOT_FAT not in hot else Hazard.HOT_FAT,)
 
 
 def is_of_heat(sentence: Sentence) -> bool:
-    """Say whether a sentence speaks of heat."""
+    """Tell whether a sentence speaks of heat."""
     return _OF_HEAT.search(sentence.words) is not None
 
 
 def speaks_of_heat(part: Part) -> bool:
-    """Say whether any sentence of a part, or its heading, speaks of heat."""
+    """Tell whether any sentence of a part, or its heading, speaks of heat."""
     return any(map(is_of_heat, part.sentences))
 
 
 def cold_parts(parts: Sequence[Part]) -> tuple[Part, ...]:
-    """Give the parts that come before the first that speaks of heat; none where no part does."""
+    """Return the parts that come before the first that speaks of heat; none where no part does."""
     first = next((place for place, part in enumerate(parts) if speaks_of_heat(part)), 0)
     return tuple(parts[:first])

@@ -70,7 +70,7 @@ class Call:
 
     @property
     def names(self) -> tuple[str, ...]:
-        """Give its names, folded."""
+        """Return its names, folded."""
         return tuple(fold(name) for name in (self.card.name, *self.card.also_called))
 
     @property
@@ -100,11 +100,11 @@ class Instructions:
 
     @property
     def put_everything_in(self) -> bool:
-        """Say whether they put in all that is left, or go by a sheet."""
+        """Tell whether they put in all that is left, or go by a sheet."""
         return any(_orders(_WHOLE, one) or _says(_BY_A_SHEET, one) for one in self.sentences)
 
     def put_in(self, call: Call, taken: frozenset[str]) -> bool:
-        """Say whether they put an ingredient in: by a name in a step, or by an order with a name, or with a word of it.
+        """Tell whether they put an ingredient in: by a name in a step, or by an order with a name, or with a word of it.
 
         `taken` are the words by which an ingredient in braces can be meant. Of these only "the other oils" and the like count.
         """
@@ -121,12 +121,12 @@ def _any_of(said: Iterable[str], after: str = r"(?<!essential )\b") -> re.Patter
 
 
 def _says(pattern: re.Pattern[str], sentence: Sentence) -> bool:
-    """Say whether a sentence says a thing and means it: what it denies, supposes or asks does not count."""
+    """Tell whether a sentence says a thing and means it: what it denies, supposes or asks does not count."""
     return any(stands(clause, match) for clause in _folded(sentence) for match in pattern.finditer(clause.words))
 
 
 def _orders(pattern: re.Pattern[str], sentence: Sentence) -> bool:
-    """Say whether a sentence tells people to put a thing in."""
+    """Tell whether a sentence tells people to put a thing in."""
     return any(
         stands(clause, match) and (_is_put_in(clause.words[: match.start()]) or _GOES_IN.match(clause.words, match.end()))
         for clause in _folded(sentence)
@@ -136,7 +136,7 @@ def _orders(pattern: re.Pattern[str], sentence: Sentence) -> bool:
 
 
 def _is_put_in(before: str) -> bool:
-    """Say whether words lead up to a thing that is put in, by the last verb among them."""
+    """Tell whether words lead up to a thing that is put in, by the last verb among them."""
     orders = list(_PUT_IN.finditer(before))
     return bool(orders) and not _CLEARS.search(before, orders[-1].end())
 

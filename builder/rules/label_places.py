@@ -26,7 +26,7 @@ PARTS = (Fraction(7, 10), Fraction(17, 20), Fraction(1))
 
 
 def labels_for(container: Container, paper: str) -> Iterator[tuple[LabelSheet, int]]:
-    """Give sheets of labels of the sizes that a container has room for, the smaller first, each with how many belong together."""
+    """Yield sheets of labels of the sizes that a container has room for, the smaller first, each with how many belong together."""
     for what, width, height, is_round, labels in _rooms(container):
         for wide, high in _sizes(width, height, is_round=is_round, labels=labels):
             if min(wide, high) >= SMALLEST:
@@ -36,7 +36,7 @@ def labels_for(container: Container, paper: str) -> Iterator[tuple[LabelSheet, i
 
 
 def _sizes(width: Fraction, height: Fraction, *, is_round: bool, labels: int) -> Iterator[tuple[Fraction, Fraction]]:
-    """Give the sizes of the labels of one room, the smaller first: one that goes around is as long as its room, one of two a face."""
+    """Yield the sizes of the labels of one room, the smaller first: one that goes around is as long as its room, one of two a face."""
     if is_round:
         across = min(width, HIGHEST)
         yield across, across
@@ -46,18 +46,18 @@ def _sizes(width: Fraction, height: Fraction, *, is_round: bool, labels: int) ->
 
 
 def lid_of(container: Container, paper: str) -> LabelSheet | None:
-    """Give a sheet of round labels for the lid of a container that has one."""
+    """Return a sheet of round labels for the lid of a container that has one."""
     lids = (sheet for sheet, _ in labels_for(container, paper) if sheet.is_round)
     return next(lids, None)
 
 
 def bands_of(container: Container, paper: str) -> Iterator[LabelSheet]:
-    """Give sheets of labels that go all the way around the side of a container, the lower first."""
+    """Yield sheets of labels that go all the way around the side of a container, the lower first."""
     yield from (sheet for sheet, labels in labels_for(container, paper) if labels == 1)
 
 
 def _rooms(container: Container) -> Iterator[tuple[str, Fraction, Fraction, bool, int]]:
-    """Give each room with its name, width, height, whether it is round, and how many labels lie in it."""
+    """Yield each room with its name, width, height, whether it is round, and how many labels lie in it."""
     outside, form = container.outside, container.shape
     height, around, width, lid = (
         length.millimetres if length else None for length in (outside.height, outside.around, outside.width, outside.lid)
@@ -79,7 +79,7 @@ def _whole(length: Fraction) -> Fraction:
 
 
 def _sheet(name: str, paper: str, width: Fraction, height: Fraction, *, is_round: bool) -> LabelSheet | None:
-    """Give a sheet of plain paper with as many labels as it holds, in its middle; None where it holds none."""
+    """Return a sheet of plain paper with as many labels as it holds, in its middle; None where it holds none."""
     page_width, page_height = PAPERS[paper]
     columns, rows = (int((page - 2 * EDGE + BETWEEN) / (size + BETWEEN)) for page, size in ((page_width, width), (page_height, height)))
     if not columns or not rows:

@@ -20,7 +20,7 @@ LIES_ON_ANY_SIDE = (ContainerForm.CAVITY, ContainerForm.RECTANGLE)
 
 
 def sits(container: Container, stock: LabelSheet, labels: int) -> bool | None:
-    """Say whether so many labels of a sheet sit on a container; None where too little of it is known. A tag hangs on anything."""
+    """Tell whether so many labels of a sheet sit on a container; None where too little of it is known. A tag hangs on anything."""
     if stock.hole is not None:
         return True
     ways = {"side": _around, "lid": _on_lid, "face": _on_face}
@@ -31,7 +31,7 @@ def sits(container: Container, stock: LabelSheet, labels: int) -> bool | None:
 
 
 def surface_of(container: Container) -> Fraction | None:
-    """Give all of the outside that could bear a label, in mm2, rather too much than too little: the side and both ends, or both faces.
+    """Return all of the outside that could bear a label, in mm2, rather too much than too little: the side and both ends, or both faces.
 
     None where it has not been measured, or where a bar's or a box's thickness is not known.
     """
@@ -46,7 +46,7 @@ def surface_of(container: Container) -> Fraction | None:
 
 
 def could_sit(container: Container, stock: LabelSheet, labels: int, constants: Mapping[str, Figure]) -> bool:
-    """Say whether so many labels can sit on a container of which too little is measured: on the largest of its capacity.
+    """Tell whether so many labels can sit on a container of which too little is measured: on the largest of its capacity.
 
     The largest panel is a part of the whole side, so that no label which any container of that capacity could bear is refused.
     """
@@ -58,14 +58,14 @@ def could_sit(container: Container, stock: LabelSheet, labels: int, constants: M
 
 
 def _surfaces_of(container: Container) -> tuple[str, ...]:
-    """Give the surfaces that a container of its shape can bear a label on; all of them have to be too small before that is said."""
+    """Return the surfaces that a container of its shape can bear a label on; all of them have to be too small before that is said."""
     if container.shape in (ContainerForm.CYLINDER, ContainerForm.TUBE):
         return ("side",)
     return ("side", "lid") if container.shape == ContainerForm.ROUND_LID else ("face",)
 
 
 def _around(container: Container, stock: LabelSheet, labels: int) -> bool | None:
-    """Say whether labels lie around the side; around a bar they go the short way, and are as high as it is wide."""
+    """Tell whether labels lie around the side; around a bar they go the short way, and are as high as it is wide."""
     outside = container.outside
     height, around = outside.width if container.shape in LIES_ON_ANY_SIDE else outside.height, outside.around
     if height is None or around is None:

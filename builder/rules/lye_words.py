@@ -13,7 +13,7 @@ from builder.rules.clauses import clauses_of, explains, first_meant, is_bare_ord
 
 @remembered(1024)
 def hazards_said(part: Part, lye_words: LyeWords) -> Mapping[str, Place]:
-    """Give each hazard that a part speaks of as being handled in it, with where it first says so.
+    """Return each hazard that a part speaks of as being handled in it, with where it first says so.
 
     What turns a row off counts in parts of the students alone: there it says that staff do it.
     """

@@ -54,7 +54,7 @@ class OfLye:
 
     @property
     def is_solution(self) -> bool:
-        """Say whether alkali and water are meant as what they make together."""
+        """Tell whether alkali and water are meant as what they make together."""
         return len(self.roles) > 1
 
 
@@ -117,13 +117,13 @@ FOR_SOAP: Mapping[str, Meaning] = {
 
 
 def meaning_of(name: Name, recipe: Recipe, studio: Studio) -> Meaning:
-    """Give what a name in braces means for a recipe."""
+    """Return what a name in braces means for a recipe."""
     return meanings(recipe, studio).get(name.key, Unknown())
 
 
 @remembered(4096)
 def meanings(recipe: Recipe, studio: Studio) -> Mapping[str, Meaning]:
-    """Give every name that braces may hold for a recipe, folded, with what it means; also strokes of what has no pump."""
+    """Return every name that braces may hold for a recipe, folded, with what it means; also strokes of what has no pump."""
     found: dict[str, Meaning] = dict(fixed_words(recipe, studio))
     lye = [*(one.name for one in recipe.lye.liquids), *(one.name for one in recipe.lye.alkalis)] if recipe.lye else []
     for name in (*(line.ingredient for line in recipe.lines), *lye):
@@ -151,22 +151,22 @@ def meanings(recipe: Recipe, studio: Studio) -> Mapping[str, Meaning]:
 
 @remembered(8)
 def _pumped(studio: Studio) -> frozenset[str]:
-    """Give the keys of the ingredients that a pump of the studio measures."""
+    """Return the keys of the ingredients that a pump of the studio measures."""
     return frozenset(card.key for one in studio.supplies if (card := studio.ingredient(one.name)) and one.stroke(card))
 
 
 def fixed_words(recipe: Recipe, studio: Studio) -> Mapping[str, Meaning]:
-    """Give the names that need no ingredient. A soap whose lye is still missing is spoken of as a soap all the same."""
+    """Return the names that need no ingredient. A soap whose lye is still missing is spoken of as a soap all the same."""
     return {**FIXED, **FOR_SOAP} if recipe.lye or studio.products[recipe.product].made_with_lye else FIXED
 
 
 def is_solution(meant: Meaning) -> bool:
-    """Say whether a name means alkali and water as what they make together."""
+    """Tell whether a name means alkali and water as what they make together."""
     return isinstance(meant, OfLye) and meant.is_solution
 
 
 def weighings(column: Column, meant: Meaning) -> tuple[Weighed, ...]:
-    """Give the weighings of a column that are meant one by one; none for the batch as a whole, for portions and for what is chosen."""
+    """Return the weighings of a column that are meant one by one; none for the batch as a whole, for portions and for what is chosen."""
     match meant:
         case OfLye(roles=roles):
             named = tuple(w for w in column.weighed if w.line.role in roles)
@@ -184,7 +184,7 @@ def weighings(column: Column, meant: Meaning) -> tuple[Weighed, ...]:
 
 
 def options_of(recipe: Recipe, meant: Meaning, studio: Studio) -> tuple[Ingredient, ...]:
-    """Give the ingredients from which students choose where a name means a choice, or one of its options."""
+    """Return the ingredients from which students choose where a name means a choice, or one of its options."""
     match meant:
         case ChoiceNamed(what):
             choice = next((one for one in recipe.choices if fold(one.what) == what), None)

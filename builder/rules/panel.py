@@ -28,7 +28,7 @@ class Panel:
 
 
 def panel_of(container: Container, constants: Mapping[str, Figure]) -> Panel | None:
-    """Give the panel of a container; None where neither its measures nor its capacity say anything of it."""
+    """Return the panel of a container; None where neither its measures nor its capacity say anything of it."""
     share = constants["share of a round side that is its panel"].typical / 100
     outside = container.outside
     flat = _product(outside.width, outside.height)
@@ -49,7 +49,7 @@ def _product(one: Length | None, other: Length | None, factor: Fraction = Fracti
 
 
 def _largest(container: Container, constants: Mapping[str, Figure], share: Fraction) -> Fraction | None:
-    """Give the largest panel that a capacity allows: that of the most slender cylinder, the lid of the flattest, a thin pouch."""
+    """Return the largest panel that a capacity allows: that of the most slender cylinder, the lid of the flattest, a thin pouch."""
     if container.capacity is None:
         return None
     outer = container.capacity.millilitres * 1000 * constants["outside of a container to its capacity"].typical
@@ -65,5 +65,5 @@ def _largest(container: Container, constants: Mapping[str, Figure], share: Fract
 
 
 def _diameter(cubic_millimetres: Fraction, slenderness: Fraction) -> Fraction:
-    """Give the diameter of a cylinder by its volume and its height divided by its diameter."""
+    """Return the diameter of a cylinder by its volume and its height divided by its diameter."""
     return Fraction(float(4 * cubic_millimetres / (PI * slenderness)) ** (1 / 3))

@@ -14,7 +14,7 @@ _ADULT = re.compile(r"\b(?:adult|grown-up|teacher|assistant|staff|parent)s?\b", 
 
 
 def pours_in(part: Part) -> Place | None:
-    """Give where a step first tells those who do a part to pour or fill; None where none does, or an adult is to do it."""
+    """Return where a step first tells those who do a part to pour or fill; None where none does, or an adult is to do it."""
     return next((place for step in part.steps for sentence in step.sentences if (place := _pours(sentence))), None)
 
 

@@ -28,12 +28,12 @@ from builder.words.fold import fold
 
 
 def subjects_of(finding: Finding, studio: Studio) -> frozenset[Subject]:
-    """Give what a finding is about: what its rule says, or what the file in which it stands is for."""
+    """Return what a finding is about: what its rule says, or what the file in which it stands is for."""
     return finding.about or subjects_of_file(finding.place.file, studio)
 
 
 def subjects_of_file(file: str, studio: Studio) -> frozenset[Subject]:
-    """Give what a file of the studio is for: the whole studio where it is not a class's, a recipe's, a card's, a page's or the stock's.
+    """Return what a file of the studio is for: the whole studio where it is not a class's, a recipe's, a card's, a page's or the stock's.
 
     A card that cannot be read is one of those that recipes name and nobody knows.
     """
@@ -55,24 +55,24 @@ def subjects_of_file(file: str, studio: Studio) -> frozenset[Subject]:
 
 
 def _of_unread_card(studio: Studio) -> frozenset[Subject]:
-    """Give the recipes that name what cannot be read; where not even its name is known, it may stand for any card."""
+    """Return the recipes that name what cannot be read; where not even its name is known, it may stand for any card."""
     unread = studio.unread.ingredients
     unknown = {name.key for recipe in studio.recipes.values() for name in recipe.names if studio.ingredient(name) is None}
     return recipes_using(unknown | unread, studio) | (frozenset({WholeStudio()}) if ANY in unread else frozenset())
 
 
 def recipes_using(names: Collection[str], studio: Studio) -> frozenset[Subject]:
-    """Give the recipes that use an ingredient, by its folded names."""
+    """Return the recipes that use an ingredient, by its folded names."""
     return frozenset(WholeRecipe(key) for key, recipe in studio.recipes.items() if any(name.key in names for name in recipe.names))
 
 
 def classes_making(recipe: str, studio: Studio) -> frozenset[str]:
-    """Give the keys of the classes that make a recipe."""
+    """Return the keys of the classes that make a recipe."""
     return frozenset(one.key for one in studio.classes_by_recipe.get(recipe, ()))
 
 
 def classes_of(subject: Subject, studio: Studio) -> frozenset[str]:
-    """Give the keys of the classes that a subject is part of, or that make something of it."""
+    """Return the keys of the classes that a subject is part of, or that make something of it."""
     match subject:
         case WholeStudio():
             return frozenset(studio.classes) | studio.unread.classes
@@ -87,19 +87,19 @@ def classes_of(subject: Subject, studio: Studio) -> frozenset[str]:
 
 
 def classes_concerned(finding: Finding, studio: Studio) -> frozenset[str]:
-    """Give the keys of the classes that a finding has to do with."""
+    """Return the keys of the classes that a finding has to do with."""
     return frozenset().union(*(classes_of(subject, studio) for subject in subjects_of(finding, studio)))
 
 
 def concerns_plan(finding: Finding, plan: ClassPlan, studio: Studio) -> bool:
-    """Say whether a finding has to do with one date of a class: not what is about another date of it."""
+    """Tell whether a finding has to do with one date of a class: not what is about another date of it."""
     key = plan.studio_class.key
     subjects = subjects_of(finding, studio)
     return any(key in classes_of(one, studio) and (not isinstance(one, OneDate) or one == plan.subject) for one in subjects)
 
 
 def what_is_held(findings: Iterable[Finding], studio: Studio) -> HeldBack:
-    """Give what the stops among some findings hold back.
+    """Return what the stops among some findings hold back.
 
     A stop about the words of a label holds the label back also where it has been accepted: the studio then does without the label, and
     nobody can print what nobody knows.

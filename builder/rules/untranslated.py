@@ -10,17 +10,17 @@ from builder.words.fold import fold
 
 
 def untranslated(recipe: Recipe, studio: Studio, language: Language) -> tuple[tuple[str, str], ...]:
-    """Give the keys of what is missing, each with what the recipe says in English (for an option, its name under `options`)."""
+    """Return the keys of what is missing, each with what the recipe says in English (for an option, its name under `options`)."""
     return () if language.is_own else tuple(_missing(recipe, studio, language))
 
 
 def said_alone(recipe: Recipe, language: Language) -> tuple[tuple[str, str], ...]:
-    """Give the keys of what a recipe says in another language and not in English, each with that, and names of no option of it."""
+    """Return the keys of what a recipe says in another language and not in English, each with that, and names of no option of it."""
     return () if language.is_own else tuple(_alone(recipe, language))
 
 
 def is_translated(recipe: Recipe, studio: Studio) -> bool:
-    """Say whether the labels of a recipe say the same in every language of its region."""
+    """Tell whether the labels of a recipe say the same in every language of its region."""
     kind = studio.products[recipe.product]
     return all(
         kind.identity_in(language) and not untranslated(recipe, studio, language) and not said_alone(recipe, language)
@@ -50,13 +50,13 @@ def _alone(recipe: Recipe, language: Language) -> Iterator[tuple[str, str]]:
 
 
 def _side_by_side(recipe: Recipe, language: Language) -> Iterator[tuple[str, str, str]]:
-    """Give each single text by its key, in English and in another language."""
+    """Yield each single text by its key, in English and in another language."""
     english, other = recipe.told_in(OWN), recipe.told_in(language.name)
     for key in ("name", "directions", "storage", "keeps"):
         yield key, getattr(english, key), getattr(other, key)
 
 
 def _options(recipe: Recipe) -> tuple[str, ...]:
-    """Give the names of what students choose or leave out, each once."""
+    """Return the names of what students choose or leave out, each once."""
     named = (option.text if option else left_out(choice.what) for choice in recipe.choices for option in choice.options)
     return tuple(dict.fromkeys(named))

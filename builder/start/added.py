@@ -16,7 +16,7 @@ SHELF_CONTAINERS = "shelf/containers.yaml"
 
 
 def card_file(name: str, kind: str) -> dict[str, str]:
-    """Give the file of a card of a kind of ingredient."""
+    """Return the file of a card of a kind of ingredient."""
     start = card_start(kind)
     more = [f"declared as: {start.declared_as}"] if start.declared_as else []
     more += [f"hazards: {flow(start.hazards)}             # what can hurt in it; cautions and gear follow from it"] if start.hazards else []
@@ -31,7 +31,7 @@ def card_file(name: str, kind: str) -> dict[str, str]:
 
 
 def with_container(text: str, name: str, capacity: str, shape: str) -> str:
-    """Give `shelf/containers.yaml` with one more container at its end."""
+    """Return `shelf/containers.yaml` with one more container at its end."""
     entry = filled(text_of("container.yaml"), {"name": scalar(name), "capacity": capacity, "shape": shape}, in_ounces=False)
     return f"{text.rstrip()}\n{entry}" if text.strip() else entry
 
@@ -45,13 +45,13 @@ class NewDate:
 
     @property
     def line(self) -> str:
-        """Give it as `class.yaml` writes it."""
+        """Return it as `class.yaml` writes it."""
         booked = "" if self.enrolled is None else f", enrolled: {self.enrolled}"
         return f"{{on: {self.on:%Y-%m-%d %H:%M}{booked}}}"
 
 
 def with_date(text: str, date: NewDate) -> str | None:
-    """Give `class.yaml` with one more date, all else as it was; None where its dates stand in a way that only a person can add to."""
+    """Return `class.yaml` with one more date, all else as it was; None where its dates stand in a way that only a person can add to."""
     text = text.rstrip("\n") + "\n"
     empty = _EMPTY.search(text)
     if empty:

@@ -72,7 +72,7 @@ def read_scale(text: str) -> ScaleStart:
 
 
 def scales_of(scales: Iterable[ScaleStart], units: str) -> tuple[ScaleStart, ...]:
-    """Give the scales of a studio under names of their own, or those that are usual where it names none."""
+    """Return the scales of a studio under names of their own, or those that are usual where it names none."""
     told = tuple(scales)
     if not told:
         return usual_scales(units)

@@ -39,7 +39,7 @@ class NewStudio:
 
 
 def studio_file(new: NewStudio) -> Files:
-    """Give `studio.yaml`."""
+    """Return `studio.yaml`."""
     usual = region_start(new.region)
     values = {
         "name": scalar(new.name),
@@ -60,7 +60,7 @@ def _scales(scales: tuple[ScaleStart, ...]) -> str:
 
 
 def recipe_file(name: str, product: str, shop: Workshop, code: str = "", begins_as: str = "") -> Files:
-    """Give the file of a recipe of a kind of product; `code` are the letters of its batch codes, where they are not those of its name.
+    """Return the file of a recipe of a kind of product; `code` are the letters of its batch codes, where they are not those of its name.
 
     `begins_as` is the kind whose starter serves, where it is another.
     """
@@ -76,7 +76,7 @@ def recipe_file(name: str, product: str, shop: Workshop, code: str = "", begins_
 
 
 def class_files(title: str, recipe: Recipe, begins_as: str, called: Callable[[str], str], shop: Workshop) -> Files:
-    """Give the files of a class that makes a recipe; `begins_as` is the kind of product whose starter serves, `called` gives the name of
+    """Return the files of a class that makes a recipe; `begins_as` is the kind of product whose starter serves, `called` gives the name of
     an ingredient inside a sentence.
     """
     kind, folder = plain_name(begins_as), f"classes/{plain_name(title)}"

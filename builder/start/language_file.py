@@ -6,5 +6,5 @@ from builder.read.text.text_files import TextFolder
 
 
 def language_file(name: str, code: str) -> str | None:
-    """Give the text of a new file; None where no language has this code."""
+    """Return the text of a new file; None where no language has this code."""
     return new_file(TextFolder(CONTENT, []), f"languages/{name}.po", code)

@@ -47,12 +47,12 @@ class NotebookRecipe:
 
     @property
     def in_percent(self) -> bool:
-        """Say whether the file has percentages: those of a notebook without a weight of lye."""
+        """Tell whether the file has percentages: those of a notebook without a weight of lye."""
         return self.notebook.in_percent and not self.alkalis
 
     @property
     def problems(self) -> tuple[str, ...]:
-        """Give what no file can be written for."""
+        """Return what no file can be written for."""
         return tuple(self._problems())
 
     def _problems(self) -> Iterator[str]:
@@ -82,14 +82,14 @@ def sorted_out(lines: Sequence[MeantLine], notebook: Notebook, product: Product)
 
 
 def usual_superfat(product: Product) -> str:
-    """Give the superfat with which a soap of this kind begins here, as the starter writes it."""
+    """Return the superfat with which a soap of this kind begins here, as the starter writes it."""
     found = re.search(r"^  superfat: (\S+ %)", text_of(plain_name(product.name), RECIPE), re.MULTILINE)
     assert found is not None
     return found[1]
 
 
 def notebook_file(name: str, recipe: NotebookRecipe, shop: Workshop, file: str, code: str = "") -> Files:
-    """Give the recipe file: the lines of the notebook, then what is usual for the kind."""
+    """Return the recipe file: the lines of the notebook, then what is usual for the kind."""
     blocks = _blocks(shop.filled(text_of(plain_name(recipe.product.name), RECIPE), {"name": scalar(name)}))
     usual = "".join(_own_cautions(blocks[key]) if key == "label cautions" else blocks[key] for key in _USUAL if key in blocks)
     parts = [

@@ -49,22 +49,22 @@ class CardStart:
 
 
 def text_of(*names: str) -> str:
-    """Give the text of a file of starters."""
+    """Return the text of a file of starters."""
     return _FOLDER.joinpath(*names).read_text(encoding="utf-8")
 
 
 def has_starter(product: str) -> bool:
-    """Say whether a kind of product has a starter."""
+    """Tell whether a kind of product has a starter."""
     return (_FOLDER / plain_name(product)).is_dir()
 
 
 def starter_of(product: Product) -> str | None:
-    """Give the kind whose starter serves for a kind of product: itself, or the first that a kind of the studio's own is like."""
+    """Return the kind whose starter serves for a kind of product: itself, or the first that a kind of the studio's own is like."""
     return next((name for name in (product.name, *product.like) if has_starter(name)), None)
 
 
 def region_start(region: str) -> RegionStart:
-    """Give what a studio of a region begins with; of a region without an entry, what the first one has."""
+    """Return what a studio of a region begins with; of a region without an entry, what the first one has."""
     told = _data("regions.yaml")
     one = told.get(region) or next(iter(told.values()))
     return RegionStart(
@@ -73,23 +73,23 @@ def region_start(region: str) -> RegionStart:
 
 
 def other_words_for_regions() -> dict[str, str]:
-    """Give the regions by other words for them, folded: the names of countries, and how people shorten them."""
+    """Return the regions by other words for them, folded: the names of countries, and how people shorten them."""
     return {fold(word): region for region, one in _data("regions.yaml").items() for word in one.get("also called", ())}
 
 
 def usual_scales(where: str) -> tuple[ScaleStart, ...]:
-    """Give the scales that a studio is taken to have (`grams`, `ounces`), or its students (`at home`)."""
+    """Return the scales that a studio is taken to have (`grams`, `ounces`), or its students (`at home`)."""
     return tuple(ScaleStart(one["name"], one["reads to"], one["up to"]) for one in _data("scales.yaml")[where]["scales"])
 
 
 def card_start(kind: str) -> CardStart:
-    """Give what a card of a kind of ingredient begins with. Raises KeyError for a kind of which no card begins as a guess."""
+    """Return what a card of a kind of ingredient begins with. Raises KeyError for a kind of which no card begins as a guess."""
     one = _data("cards.yaml")[kind]
     return CardStart(one["counts as"], one["mixes with"], one.get("declared as", ""), tuple(one.get("hazards", ())))
 
 
 def card_kinds() -> tuple[str, ...]:
-    """Give the kinds of ingredient of which a card can be begun."""
+    """Return the kinds of ingredient of which a card can be begun."""
     return tuple(_data("cards.yaml"))
 
 

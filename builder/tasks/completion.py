@@ -22,7 +22,7 @@ def complete() -> None:
 
 
 def shell_code(shell: str) -> str:
-    """Give what a shell has to read so that it asks."""
+    """Return what a shell has to read so that it asks."""
     from argcomplete.shell_integration import shellcode
 
     return str(shellcode(["stillroom"], shell=shell))

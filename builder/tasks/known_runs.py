@@ -50,7 +50,7 @@ class Run:
         return cls(words, folder, output, _sum(words, folder, output))
 
     def find(self) -> KnownRun | None:
-        """Give what was found and said when everything was as it is."""
+        """Return what was found and said when everything was as it is."""
         found = find(self.begun) if self.begun else None
         return found if isinstance(found, KnownRun) else None
 

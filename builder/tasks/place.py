@@ -8,12 +8,12 @@ STUDIO_FILE = "studio.yaml"
 
 
 def studio_around(start: Path) -> Path | None:
-    """Give the folder with `studio.yaml` that a folder is, or lies in; None where there is none."""
+    """Return the folder with `studio.yaml` that a folder is, or lies in; None where there is none."""
     return next((folder for folder in (start, *start.parents) if (folder / STUDIO_FILE).is_file()), None)
 
 
 def studio_folder(named: Path | None) -> Path:
-    """Give the folder of the studio that is named, or around where the command is typed. Raises CommandError where there is none."""
+    """Return the folder of the studio that is named, or around where the command is typed. Raises CommandError where there is none."""
     if named is not None:
         if not named.is_dir():
             raise CommandError(f"there is no folder {named}")
@@ -27,7 +27,7 @@ def studio_folder(named: Path | None) -> Path:
 
 
 def studio_and_name(first: str | None, second: str | None) -> tuple[Path, str | None]:
-    """Give the studio and the name of what is meant in it. Both may be left out: the studio inside of one, the name of an only one.
+    """Return the studio and the name of what is meant in it. Both may be left out: the studio inside of one, the name of an only one.
 
     One word alone is a studio where it is the folder of one, and a name where the command is typed inside a studio.
     """
@@ -40,12 +40,12 @@ def studio_and_name(first: str | None, second: str | None) -> tuple[Path, str | 
 
 
 def recipes_in(folder: Path) -> list[str]:
-    """Give the names of the recipes that lie in a studio, read or not."""
+    """Return the names of the recipes that lie in a studio, read or not."""
     return sorted(path.stem for path in (folder / "recipes").glob("*.yaml") if not path.name.startswith("."))
 
 
 def classes_in(folder: Path) -> list[str]:
-    """Give the names of the classes that lie in a studio, read or not."""
+    """Return the names of the classes that lie in a studio, read or not."""
     return sorted(path.name for path in (folder / "classes").glob("*") if path.is_dir() and not path.name.startswith("."))
 
 

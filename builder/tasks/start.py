@@ -146,7 +146,7 @@ def read_option(option: str, read: Callable[[str], T], text: str) -> T:
 
 
 def workshop(studio: Studio) -> Workshop:
-    """Give what the files of a studio go by: ounces where one of its scales reads in them, French where its labels have to."""
+    """Return what the files of a studio go by: ounces where one of its scales reads in them, French where its labels have to."""
     return Workshop(
         in_ounces=any(scale.unit == "oz" for scale in studio.profile.scales),
         in_american=region_start(studio.profile.region).in_american,
@@ -155,7 +155,7 @@ def workshop(studio: Studio) -> Workshop:
 
 
 def class_of(studio: Studio, title: str, recipe_file_name: str, shop: Workshop) -> Files:
-    """Give the files of a class that makes a recipe."""
+    """Return the files of a class that makes a recipe."""
 
     def called(name: str) -> str:
         card = studio.ingredient(name)
@@ -184,5 +184,5 @@ def report(folder: Path) -> Sequence[Finding]:
 
 
 def status_of(findings: Sequence[Finding]) -> int:
-    """Give the exit status: 1 where something stops."""
+    """Return the exit status: 1 where something stops."""
     return 1 if any(finding.stops for finding in findings) else 0

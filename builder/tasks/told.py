@@ -21,13 +21,13 @@ NOTHING_STOPS, A_STOP = 0, 1
 
 
 def today(options: argparse.Namespace) -> date:
-    """Give the day that is asked for, or the studio's own."""
+    """Return the day that is asked for, or the studio's own."""
     day: date = options.today or date.today()  # noqa: DTZ011 (the studio's own day)
     return day
 
 
 def only(names: Sequence[str], what: str) -> str:
-    """Give the name of the only recipe or class of a studio. Raises CommandError where there is none, or more than one."""
+    """Return the name of the only recipe or class of a studio. Raises CommandError where there is none, or more than one."""
     if len(names) != 1:
         several = f"say which {what}: {', '.join(names)}" if names else f"there is no {what} yet; `stillroom add {what}` begins one"
         raise CommandError(several)
@@ -35,7 +35,7 @@ def only(names: Sequence[str], what: str) -> str:
 
 
 def sheet_of(options: argparse.Namespace, sheets: list[ClassPlan]) -> ClassPlan:
-    """Give the plan of the date that is asked for, or of the first. Raises CommandError where there is no such date."""
+    """Return the plan of the date that is asked for, or of the first. Raises CommandError where there is no such date."""
     if options.date is None:
         return sheets[0]
     for sheet in sheets:
@@ -51,5 +51,5 @@ def report(findings: Sequence[Finding], folder: Path) -> None:
 
 
 def status_of(findings: Sequence[Finding]) -> int:
-    """Give the exit status: 1 where something stops."""
+    """Return the exit status: 1 where something stops."""
     return A_STOP if any(finding.stops for finding in findings) else NOTHING_STOPS

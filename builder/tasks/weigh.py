@@ -77,7 +77,7 @@ def _class_tables(studio: Studio, plan: ClassPlan, recipe: str) -> list[WeighTab
 
 
 def _size(options: argparse.Namespace) -> Size | None:
-    """Give the size that is asked for; None means the recipe as it is written."""
+    """Return the size that is asked for; None means the recipe as it is written."""
     try:
         if options.containers is not None:
             if options.containers < 1:

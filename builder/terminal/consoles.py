@@ -21,12 +21,12 @@ def say(console: Console, *parts: str | Text) -> None:
 
 
 def styled(text: str, style: str) -> Text:
-    """Give a text in a style."""
+    """Return a text in a style."""
     return Text(plain(text), style)
 
 
 def plain(text: str) -> str:
-    """Give a text without signs that move the cursor, change its direction or ring the bell."""
+    """Return a text without signs that move the cursor, change its direction or ring the bell."""
     return "".join(_shown(sign) for sign in text)
 
 

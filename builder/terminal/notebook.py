@@ -12,7 +12,7 @@ from builder.words.within import within
 
 
 def lye_beside(written: WorkedBatch, anew: WorkedBatch, superfat: Share, *, is_notebooks: bool) -> Iterator[tuple[str, bool]]:
-    """Give sentences, each with whether it is said loudly. `anew` is the same batch with lye for that superfat."""
+    """Yield sentences, each with whether it is said loudly. `anew` is the same batch with lye for that superfat."""
     ours, theirs = anew.grams, written.grams
     lye = theirs.lye
     if lye is None or ours.lye is None:

@@ -39,7 +39,7 @@ def print_written(pages: int, folder: Path) -> None:
 
 
 def plain_lines(markdown: str, width: int) -> Iterator[str]:
-    """Give a text without its marks, its paragraphs and items wrapped; examples stay as they are."""
+    """Yield a text without its marks, its paragraphs and items wrapped; examples stay as they are."""
     waiting: list[str] = []
     in_example = False
     for line in (*markdown.split("\n"), ""):

@@ -29,7 +29,7 @@ def print_shopping(shopping: ShopList) -> None:
 
 
 def _lines(shopping: ShopList) -> Iterator[tuple[str, str]]:
-    """Give the lines of the columns, each with its style."""
+    """Yield the lines of the columns, each with its style."""
     total = ("At the till", "", "", "", shopping.total, "")
     everything = [HEADINGS, total, *map(_head, shopping.groups), *(_cells(row) for group in shopping.groups for row in group.rows)]
     widths = [max(len(cell) for cell in column) for column in zip(*everything, strict=True)]

@@ -6,12 +6,12 @@ from builder.words.spelling import british
 
 
 def fold(text: str) -> str:
-    """Give a text in small letters and British spelling, each run of spaces as one space, none at its ends."""
+    """Return a text in small letters and British spelling, each run of spaces as one space, none at its ends."""
     return _folded_name(text) if len(text) <= _NAME else _folded(text)
 
 
 def in_small_letters(text: str) -> str:
-    """Give a text in small letters with single spaces, its spelling as it is: for looking in prose, where places count."""
+    """Return a text in small letters with single spaces, its spelling as it is: for looking in prose, where places count."""
     return " ".join(text.split()).casefold()
 
 

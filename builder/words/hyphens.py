@@ -19,7 +19,7 @@ _APOSTROPHES = "'\u2019"
 
 @lru_cache(2_000)
 def breaks_of(word: str, locale: str) -> tuple[int, ...]:
-    """Give after how many letters a word may be broken with a hyphen, or without one behind a hyphen of its own; the last place first.
+    """Return after how many letters a word may be broken with a hyphen, or without one behind a hyphen of its own; the last place first.
 
     `locale` is that of the language that it is in, such as `fr_CA`; empty where that is not known.
     """
@@ -30,7 +30,7 @@ def breaks_of(word: str, locale: str) -> tuple[int, ...]:
 
 
 def has_patterns(locale: str) -> bool:
-    """Say whether words of a language can be broken."""
+    """Tell whether words of a language can be broken."""
     return _patterns(locale) is not None
 
 
@@ -40,12 +40,12 @@ def _may_break(word: str, at: int) -> bool:
 
 @lru_cache(8)
 def _patterns(locale: str) -> pyphen.Pyphen | None:
-    """Give the patterns of a locale, or of its language in another country; None where there are none."""
+    """Return the patterns of a locale, or of its language in another country; None where there are none."""
     known = pyphen.language_fallback(locale) if locale else None
     return pyphen.Pyphen(lang=known, left=LEAST, right=LEAST) if known else None
 
 
 def broken_at(word: str, at: int) -> tuple[str, str]:
-    """Give the two parts of a word that is broken after so many letters."""
+    """Return the two parts of a word that is broken after so many letters."""
     first = word[:at]
     return (first if first.endswith("-") else f"{first}-"), word[at:]

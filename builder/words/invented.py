@@ -12,10 +12,10 @@ _DOMAIN = re.compile(r"(?:^|[@/.])example\.(?:com|net|org)(?![\w-]|\.\w)", re.IG
 
 
 def is_invented_address(lines: tuple[str, ...]) -> bool:
-    """Say whether a postal address is one to put the studio's own in place of."""
+    """Tell whether a postal address is one to put the studio's own in place of."""
     return any(_LINE.search(line) for line in lines)
 
 
 def is_invented_contact(text: str) -> bool:
-    """Say whether a mail or web address is one that nobody can have."""
+    """Tell whether a mail or web address is one that nobody can have."""
     return bool(_DOMAIN.search(text))

@@ -16,7 +16,7 @@ _WORD = re.compile(r"[^\W_]+")
 
 
 def nearest(wrong: str, names: Iterable[str], most: int = 3, meanings: Meanings | None = None) -> tuple[str, ...]:
-    """Give up to `most` of the names that are close to the wrong one, the closest first.
+    """Return up to `most` of the names that are close to the wrong one, the closest first.
 
     `meanings` are the names that are meant by a folded word. Where no name that is spelled alike ends in the same thing (`2 oz tin`), those
     that do come before it. So do names that hold all of its words but for a slip (`lavander oil`: lavender essential oil); those that hold
@@ -41,12 +41,12 @@ def _last(key: str) -> str:
 
 
 def _same_thing(key: str, keys: Iterable[str]) -> list[str]:
-    """Give the names that end in the same word, the most alike first."""
+    """Return the names that end in the same word, the most alike first."""
     return sorted((one for one in keys if _last(one) == _last(key)), key=lambda one: -SequenceMatcher(None, key, one).ratio())
 
 
 def _of_the_longest_word(key: str, keys: Iterable[str]) -> list[str]:
-    """Give the names that hold the longest of several words (`2 oz mould`), the shortest first."""
+    """Return the names that hold the longest of several words (`2 oz mould`), the shortest first."""
     longest = max(_WORD.findall(key), key=len, default="")
     return sorted((one for one in keys if longest in _WORD.findall(one)), key=lambda one: (len(one), one)) if len(key.split()) > 1 else []
 
@@ -72,6 +72,6 @@ def _holding(key: str, keys: Iterable[str]) -> list[str]:
 
 
 def did_you_mean(wrong: str, names: Iterable[str], meanings: Meanings | None = None) -> str:
-    """Give ` Did you mean "a" or "b"?`, or nothing where no name is close."""
+    """Return ` Did you mean "a" or "b"?`, or nothing where no name is close."""
     close = [f'"{name}"' for name in nearest(wrong, names, meanings=meanings)]
     return f" Did you mean {listed(close, 'or')}?" if close else ""

@@ -22,17 +22,17 @@ class UnsafeAddressError(ValueError):
 
 
 def is_web_address(text: str) -> bool:
-    """Say whether a text is the whole address of a web page."""
+    """Tell whether a text is the whole address of a web page."""
     return _is_plain(text) and _WEB.fullmatch(text) is not None
 
 
 def is_mail_address(text: str) -> bool:
-    """Say whether a text is an address for electronic mail."""
+    """Tell whether a text is an address for electronic mail."""
     return _is_plain(text) and _MAIL.fullmatch(text) is not None
 
 
 def is_outward(address: str) -> bool:
-    """Say whether a page may link to an address as it is written: a web page, a mail address, a number, or a place on the same page."""
+    """Tell whether a page may link to an address as it is written: a web page, a mail address, a number, or a place on the same page."""
     scheme, _, rest = address.partition(":")
     if scheme.casefold() == "mailto":
         to, _, letter = rest.partition("?")
@@ -43,12 +43,12 @@ def is_outward(address: str) -> bool:
 
 
 def outward(address: str) -> str:
-    """Give an address that may be published. Raises UnsafeAddressError for any other."""
+    """Return an address that may be published. Raises UnsafeAddressError for any other."""
     if address and not is_outward(address):
         raise UnsafeAddressError(f"{address!r} is no address that a page may lead to")
     return address
 
 
 def _is_plain(text: str) -> bool:
-    """Say whether a text holds no sign that nobody sees; browsers pass over those and read on."""
+    """Tell whether a text holds no sign that nobody sees; browsers pass over those and read on."""
     return text.isprintable()

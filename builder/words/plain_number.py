@@ -5,7 +5,7 @@ from fractions import Fraction
 
 
 def plain_number(number: Fraction, digits: int = 12) -> str:
-    """Give a number with at most so many digits that count: 1/8 is `0.125`, and with two digits `0.13`."""
+    """Return a number with at most so many digits that count: 1/8 is `0.125`, and with two digits `0.13`."""
     context = Context(prec=digits)
     quotient = context.divide(Decimal(number.numerator), Decimal(number.denominator))
     return format(quotient.normalize(context), "f") if quotient else "0"

@@ -45,27 +45,27 @@ class Reading:
 
     @property
     def mean(self) -> float:
-        """Give the words to a sentence. Raises ZeroDivisionError without a sentence."""
+        """Return the words to a sentence. Raises ZeroDivisionError without a sentence."""
         return self.words / self.sentences
 
     @property
     def grade(self) -> float:
-        """Give the grade of Flesch and Kincaid. Raises ZeroDivisionError without a word."""
+        """Return the grade of Flesch and Kincaid. Raises ZeroDivisionError without a word."""
         return PER_SENTENCE * self.mean + PER_SYLLABLE * self.syllables / self.words - BASE
 
     @property
     def ease(self) -> float:
-        """Give the reading ease of Flesch. Raises ZeroDivisionError without a word."""
+        """Return the reading ease of Flesch. Raises ZeroDivisionError without a word."""
         return EASE - EASE_PER_SENTENCE * self.mean - EASE_PER_SYLLABLE * self.syllables / self.words
 
 
 def words_of(text: str) -> list[str]:
-    """Give the words of a text: what has letters; figures, signs and amounts such as `40` are none."""
+    """Return the words of a text: what has letters; figures, signs and amounts such as `40` are none."""
     return _WORD.findall(text)
 
 
 def sentences_of(text: str) -> list[str]:
-    """Give the sentences of a text that is closed, each without what divides it from the next."""
+    """Return the sentences of a text that is closed, each without what divides it from the next."""
     return [one for one in _END.split(" ".join(text.split())) if words_of(one)]
 
 

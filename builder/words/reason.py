@@ -5,5 +5,5 @@ FEWEST_WORDS = 3
 
 
 def is_reason(text: str) -> bool:
-    """Say whether a text has at least as many words with letters as the shortest sentence."""
+    """Tell whether a text has at least as many words with letters as the shortest sentence."""
     return sum(any(letter.isalpha() for letter in word) for word in text.split()) >= FEWEST_WORDS

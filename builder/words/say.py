@@ -26,22 +26,22 @@ def speaking(translations: NullTranslations) -> Iterator[None]:
 
 
 def spoken() -> NullTranslations:
-    """Give the language that is spoken, for whoever fills in messages in another way."""
+    """Return the language that is spoken, for whoever fills in messages in another way."""
     return _SPOKEN.get()
 
 
 def say(message: str, /, **values: object) -> str:
-    """Give a message in the language that is spoken, `{name}` in it filled with the value of that name."""
+    """Return a message in the language that is spoken, `{name}` in it filled with the value of that name."""
     return fill(spoken().gettext(message), values)
 
 
 def say_in(context: str, message: str, /, **values: object) -> str:
-    """Give a message whose English has more than one meaning: `context` says which, to translators only."""
+    """Return a message whose English has more than one meaning: `context` says which, to translators only."""
     return fill(spoken().pgettext(context, message), values)
 
 
 def say_count(one: str, many: str, count: int, /, **values: object) -> str:
-    """Give the form of a message for a number of things, `{count}` in it filled with the number."""
+    """Return the form of a message for a number of things, `{count}` in it filled with the number."""
     return fill(spoken().ngettext(one, many, count), {"count": count} | values)
 
 

@@ -5,7 +5,7 @@ _BEFORE = ("huile essentielle de ", "huile essentielle d’", "huile parfumée d
 
 
 def plain_scent(name: str) -> str:
-    """Give a name without what sort of oil it is."""
+    """Return a name without what sort of oil it is."""
     for added in _AFTER:
         name = name.removesuffix(added)
     for added in _BEFORE:

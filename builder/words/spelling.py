@@ -25,18 +25,18 @@ _NO_PROSE = re.compile(r"(\{[^{}]*\}|<[^<>]*>)")
 
 
 def british(text: str) -> str:
-    """Give a text in British spelling."""
+    """Return a text in British spelling."""
     return _AMERICAN_WORD.sub(lambda word: _like(word[0], _BRITISH), text)
 
 
 def american(text: str) -> str:
-    """Give a text in American spelling."""
+    """Return a text in American spelling."""
     return _BRITISH_WORD.sub(lambda word: _like(word[0], _PAIRS), text)
 
 
 @lru_cache(4096)
 def american_around(message: str) -> str:
-    """Give a message in American spelling and degrees Fahrenheit first; the names in its braces and its marks of HTML stay."""
+    """Return a message in American spelling and degrees Fahrenheit first; the names in its braces and its marks of HTML stay."""
     message = _BOTH_SCALES.sub(r"\3\2°F (\1\2°C)", message)
     return "".join(part if at % 2 else american(part) for at, part in enumerate(_NO_PROSE.split(message)))
 

@@ -35,12 +35,12 @@ class Spelled(str):
         return made
 
     def __reduce__(self) -> tuple[type[Spelled], tuple[str, str]]:
-        """Give what it is made of, for another process."""
+        """Return what it is made of, for another process."""
         return Spelled, (str(self), self.within)
 
 
 def spelled(name: str, plain: str = "") -> Spelled:
-    """Give the name of a card; where the plain name of its label begins with the same word, that word decides about the capital."""
+    """Return the name of a card; where the plain name of its label begins with the same word, that word decides about the capital."""
     first, word = name.partition(" ")[0], plain.partition(" ")[0]
     if word and word.casefold() == first.casefold():
         return Spelled(name, word + name[len(first) :])

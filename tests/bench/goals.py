@@ -52,7 +52,7 @@ class Bench:
 
     @cached_property
     def full(self) -> float:
-        """Give what a first publication of the example takes."""
+        """Return what a first publication of the example takes."""
         return self.publication(self.studio, self.scratch / "out")
 
     def publication(self, studio: Path, output: Path) -> float:
@@ -121,7 +121,7 @@ def _weigh(bench: Bench) -> float:
 
 
 def _growth(bench: Bench) -> float:
-    """Give how far the last stretch is steeper or flatter than the first, as a share of it."""
+    """Return how far the last stretch is steeper or flatter than the first, as a share of it."""
     taken = []
     for size in bench.sizes:
         studio = bench.generated(size)

@@ -40,7 +40,7 @@ def command(*words: object) -> Taken:
 
 
 def seconds(times: int, run: Callable[[], Taken], before: Callable[[], object] = lambda: None) -> float:
-    """Give the median of several runs; `before` is done before each and not counted."""
+    """Return the median of several runs; `before` is done before each and not counted."""
     taken = []
     for _ in range(times):
         before()

@@ -52,7 +52,7 @@ def _write_class(folder: Path, number: int) -> None:
 
 
 def _name(number: int) -> str:
-    """Give three words that no other number has, such as `amber arch acre`."""
+    """Return three words that no other number has, such as `amber arch acre`."""
     first, rest = number % 10, number // 10
     return f"{_FIRST[first]} {_SECOND[rest % 10]} {_THIRD[rest // 10]}"
 
@@ -62,10 +62,10 @@ def _key(words: str) -> str:
 
 
 def _code(number: int) -> str:
-    """Give three letters that no other number has."""
+    """Return three letters that no other number has."""
     return "".join(_LETTERS[number // len(_LETTERS) ** place % len(_LETTERS)] for place in (2, 1, 0))
 
 
 def _later(written: str, number: int) -> str:
-    """Give a date so many days later that classes are spread over years."""
+    """Return a date so many days later that classes are spread over years."""
     return (datetime.fromisoformat(written) + timedelta(days=number)).isoformat(sep=" ", timespec="minutes")

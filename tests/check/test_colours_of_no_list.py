@@ -19,7 +19,7 @@ STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CO
 
 
 def found(tmp_path: Path, colour: str) -> list[str]:
-    """Give the names of what is found on the bar of the case with another colour."""
+    """Return the names of what is found on the bar of the case with another colour."""
     lay_out(CASE, tmp_path / "studio")
     bar = tmp_path / "studio/recipes/plain-bar.yaml"
     bar.write_text(bar.read_text(encoding="utf-8").replace("spirulina powder: 1 %", colour), encoding="utf-8")

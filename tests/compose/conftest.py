@@ -135,7 +135,7 @@ FRENCH = {
 
 
 def in_region(region: str) -> dict[str, str]:
-    """Give the files of the studio that change with its region."""
+    """Return the files of the studio that change with its region."""
     changed = {"studio_yaml": FILES["studio.yaml"].replace("region: US", f"region: {region}")}
     if region == "Canada":
         changed |= {name: FILES[name.replace("__", "/").replace("_yaml", ".yaml")] + text for name, text in FRENCH.items()}
@@ -172,6 +172,6 @@ def publication(edition: Edition) -> Publication:
 
 @pytest.fixture(scope="session")
 def document(publication: Publication) -> Callable[[str], str]:
-    """Give the text of a document by its path, tags and all."""
+    """Return the text of a document by its path, tags and all."""
     by_path = {f"{document.folder}/{document.path}": document.html for document in publication.documents}
     return lambda path: by_path[path].replace("\u00a0", " ")

@@ -35,7 +35,7 @@ TOO_SMALL = re.compile(r"\([\d.]+ (g|oz) on a scale that reads to [\d.]+ (g|oz)\
 
 
 def too_fine(html: str, finest: Mapping[str, Fraction]) -> list[str]:
-    """Give the amounts of a page that are no whole number of the finest division."""
+    """Return the amounts of a page that are no whole number of the finest division."""
     text = TOO_SMALL.sub("", text_of(html, ("script", "style", "svg", "table.workings")))
     found = ((match[0], Fraction(match[1].replace("\u00a0", "")), match[2]) for match in AMOUNT.finditer(text))
     return [amount for amount, number, unit in found if (number / finest[unit]).denominator != 1]
@@ -53,7 +53,7 @@ def in_ounces(folder: Path) -> None:
 
 @cache
 def documents(unit: str) -> tuple[tuple[str, str], ...]:
-    """Give every document of the example as it is, or in ounces, without `--long` then the first date of each class."""
+    """Return every document of the example as it is, or in ounces, without `--long` then the first date of each class."""
     if unit == "g":
         files = {page: page for page in pages()} | {sheet: composed_for(sheet) for sheet in sheets()}
         return tuple((path.as_posix(), file.read_text(encoding="utf-8")) for path, file in files.items())

@@ -73,7 +73,7 @@ def spoken(tmp_path_factory: pytest.TempPathFactory) -> Spoken:
 
 
 def own_text(folder: Path, studio: Studio) -> str:
-    """Give in one line all that the studio says, and what the library has by a name of its own: works, and places in them."""
+    """Return in one line all that the studio says, and what the library has by a name of its own: works, and places in them."""
     files = [*folder.rglob("*.yaml"), *folder.rglob("*.md"), *(CONTENT / "tables").glob("*.csv")]
     said = [path.read_text(encoding="utf-8") for path in files]
     figures = (*studio.constants.values(), *(one.in_use for card in studio.ingredients.values() for one in card.figures.values()))
@@ -90,7 +90,7 @@ def own_text(folder: Path, studio: Studio) -> str:
 
 
 def texts_of(html: str) -> Iterator[str]:
-    """Give every text that people see or hear."""
+    """Yield every text that people see or hear."""
     soup = BeautifulSoup(html, "html.parser")
     for dead in soup(["style", "script"]):
         dead.extract()
@@ -99,7 +99,7 @@ def texts_of(html: str) -> Iterator[str]:
 
 
 def not_said(text: str, known: str) -> Iterator[str]:
-    """Give the phrases of a text that are in plain letters and are nobody's own."""
+    """Yield the phrases of a text that are in plain letters and are nobody's own."""
     for phrase in re.split(r"[^A-Za-z'’ \u00a0-]+", text):
         words = [word for word in re.split(r"[ \u00a0]+", phrase.strip(" \u00a0-'’")) if word and word not in UNITS]
         said = " ".join(words)
@@ -108,7 +108,7 @@ def not_said(text: str, known: str) -> Iterator[str]:
 
 
 def is_labels(document: Document) -> bool:
-    """Say whether a document is labels: they speak the languages that the law of the region asks for."""
+    """Tell whether a document is labels: they speak the languages that the law of the region asks for."""
     return "labels" in document.path
 
 

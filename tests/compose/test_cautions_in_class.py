@@ -51,7 +51,7 @@ def pages(name: str) -> dict[str, BeautifulSoup]:
 
 
 def said_in(page: BeautifulSoup, title: str) -> set[str]:
-    """Give what is said of lye, raw soap and heat between the heading of a part and the next."""
+    """Return what is said of lye, raw soap and heat between the heading of a part and the next."""
     (heading,) = [one for one in page.select("h2, h3") if title in one.get_text()]
     following = heading.find_all_next(["h2", "h3"])
     last = following[0] if following else None

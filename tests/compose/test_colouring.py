@@ -58,7 +58,7 @@ Shape = tuple[list[tuple[float, float]], bool, float]
 
 
 def shapes_of(svg: str) -> list[Shape]:
-    """Give what is drawn, in its order: the points of each shape in millimetres, whether it is closed, and how wide its line is."""
+    """Return what is drawn, in its order: the points of each shape in millimetres, whether it is closed, and how wide its line is."""
     soup = BeautifulSoup(svg, "html.parser")
     found: list[Shape] = []
     for one in soup.find_all(["path", "circle", "rect"]):
@@ -119,7 +119,7 @@ def fields(svg: str, width: float, height: float) -> list[float]:
 
 
 def forms_and(*others: tuple[object, ...]) -> Iterator[ParameterSet]:
-    """Give every form with every other thing; without `--long` each other thing with one form, in turn, so that each form comes up."""
+    """Yield every form with every other thing; without `--long` each other thing with one form, in turn, so that each form comes up."""
     for at, other in enumerate(others):
         for number, form in enumerate(Form):
             yield pytest.param(*other, form, marks=() if number == at % len(Form) else pytest.mark.long)

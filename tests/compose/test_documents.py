@@ -175,7 +175,7 @@ def test_the_teachers_sheet_has_clock_batches_and_sums(document: Callable[[str],
 
 
 def label_pairs(html: str, name: str) -> list[str]:
-    """Give the words of each front of a product with those of its back, which lie one after the other."""
+    """Return the words of each front of a product with those of its back, which lie one after the other."""
     cells = [words(str(one)) for one in BeautifulSoup(html, "html.parser").find_all(class_="label")]
     return [" ".join(pair) for pair in zip(cells[::2], cells[1::2], strict=True) if name in pair[0]]
 

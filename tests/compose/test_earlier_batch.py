@@ -26,7 +26,7 @@ def edition(tmp_path_factory: pytest.TempPathFactory) -> Edition:
 
 
 def shown(edition: Edition, made_on: datetime = datetime(2026, 12, 5), weighed: str = "104.6", **changed: Any) -> ClassPlan:
-    """Give the sheet of a demonstration that takes home bars of an earlier batch."""
+    """Return the sheet of a demonstration that takes home bars of an earlier batch."""
     sheet = edition.sheets[-1]
     earlier = EarlierBatch(made_on, "BAR-261205", Mass(Fraction(weighed)) if weighed else None)
     date = replace(sure(sheet.date), labels=earlier, **changed)
@@ -80,7 +80,7 @@ def test_without_a_cure_the_last_day_is_asked_for_only_where_it_is_counted_from_
 
 
 def keeping(made: MadeProduct, keeps: str) -> MadeProduct:
-    """Give a product whose recipe says so much of how it keeps, and nothing of a cure."""
+    """Return a product whose recipe says so much of how it keeps, and nothing of a cure."""
     recipe = replace(made.batch.recipe, keeps=keeps, cure=None)
     return replace(made, batches=tuple(replace(one, sheet=replace(one.sheet, recipe=recipe)) for one in made.batches))
 

@@ -72,7 +72,7 @@ def label(
 
 
 def height(block: Block, run: Run) -> float:
-    """Give how high the letters of a run are by which a law measures, in millimetres."""
+    """Return how high the letters of a run are by which a law measures, in millimetres."""
     face = FACES[block.face or ("bold" if run.bold else "regular")]
     return block.points * POINT * (face.small_o if any(letter.islower() for letter in run.text) else face.capital)
 
@@ -82,7 +82,7 @@ def text_of(blocks: Iterable[Block]) -> list[str]:
 
 
 def inside(stock: LabelSheet, block: Block) -> bool:
-    """Say whether every line of a block lies on its label, 2.5 mm from the edge and more."""
+    """Tell whether every line of a block lies on its label, 2.5 mm from the edge and more."""
     whole = whole_of(stock)
     if not whole.is_round:
         return block.x >= 2.49 and block.x + block.width <= whole.width - 2.49 and block.y >= 2.49 and block.below <= whole.height - 2.49

@@ -40,7 +40,7 @@ def languages(edition: Edition) -> tuple[Language, ...]:
 
 
 def parts(text: LabelText) -> list[str]:
-    """Give the parts of a label in words: the front's, then the paragraphs of the back."""
+    """Return the parts of a label in words: the front's, then the paragraphs of the back."""
     lines = ["".join(run.text for run in line) for line in (*text.lines, text.net, *text.back)]
     return [part.replace("\u00a0", " ") for part in (text.identity, text.name, *text.other_names, text.variant, *lines)]
 

@@ -29,12 +29,12 @@ def said(position: PositionView) -> str:
 
 
 def words(text: LabelText) -> tuple[str, str]:
-    """Give what was chosen, and the ingredient list."""
+    """Return what was chosen, and the ingredient list."""
     return text.variant.replace("\u00a0", " "), "".join(run.text for run in text.back[0]).replace("\u00a0", " ")
 
 
 def printed(plan: ClassPlan) -> Iterator[tuple[Labelled, list[PositionView], list[PositionView]]]:
-    """Give each sheet of labels with its positions, fronts and then backs on sheets of their own."""
+    """Yield each sheet of labels with its positions, fronts and then backs on sheets of their own."""
     for one in LABELS.all(edition_of(plan)):
         positions = positions_of(compose_labels(edition_of(plan), one, HERE).view)
         fronts = sum(len(each.laid_out.positions[each.number]) for each in one.labels)

@@ -40,7 +40,7 @@ def studio(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 @pytest.fixture(scope="module")
 def edition(studio: Path) -> Edition:
-    """Give the edition of which labels are printed: without the names of people."""
+    """Return the edition of which labels are printed: without the names of people."""
     read = read_edition(studio)
     seen, _ = editions(read.studio, read.sheets, (), (LAYOUTS,), TODAY)
     return seen
@@ -99,7 +99,7 @@ def test_what_a_guest_wishes_of_a_label_is_printed_though_nobody_is_named(shared
 
 
 def labels_of(page: str) -> list[tuple[float, float]]:
-    """Give the cells of a sheet as left and top in millimetres."""
+    """Return the cells of a sheet as left and top in millimetres."""
     return [(float(x), float(y)) for x, y in re.findall(r'class="label" style="left:([\d.]+)mm;top:([\d.]+)mm', page)]
 
 

@@ -36,7 +36,7 @@ def cautions(shown: FlowPart) -> list[CautionView]:
 
 
 def outline(flow: LessonFlow) -> list[int | str]:
-    """Give each part as a list: the numbers of steps, and the names of cautions."""
+    """Return each part as a list: the numbers of steps, and the names of cautions."""
     found: list[int | str] = []
     for each in flow.parts:
         for block in each.blocks:

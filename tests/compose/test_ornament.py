@@ -52,7 +52,7 @@ def portraits() -> dict[str, Portrait]:
 
 
 def petals_of(svg: str) -> list[list[tuple[float, float]]]:
-    """Give the petals of an SVG as lists of points: paths that are closed."""
+    """Return the petals of an SVG as lists of points: paths that are closed."""
     paths = [str(path["d"]) for path in BeautifulSoup(svg, "html.parser").find_all("path")]
     return [[(float(x), float(y)) for x, y in re.findall(r"(-?[\d.]+) (-?[\d.]+)", d)] for d in paths if d.endswith("Z")]
 
@@ -63,7 +63,7 @@ def length(petal: Sequence[tuple[float, float]]) -> float:
 
 
 def drawn(portrait: Portrait, side: int = SIDE, dots: int = DOTS_TO_MM) -> tuple[ndarray, ndarray]:
-    """Give the lines and the areas of a mark as pictures, each petal in front of the one before."""
+    """Return the lines and the areas of a mark as pictures, each petal in front of the one before."""
     flower = flower_of(portrait, side)
     size = round(side * dots)
     areas = Image.new("L", (size, size), 0)
@@ -77,7 +77,7 @@ def drawn(portrait: Portrait, side: int = SIDE, dots: int = DOTS_TO_MM) -> tuple
 
 
 def picture(portrait: Portrait) -> ndarray:
-    """Give a mark as an eye sees it at 12 mm: lines, veins and dots, blurred by a quarter of a millimetre."""
+    """Return a mark as an eye sees it at 12 mm: lines, veins and dots, blurred by a quarter of a millimetre."""
     lines, _ = drawn(portrait, 12)
     dark = Image.fromarray((lines * 255).astype("uint8"))
     flower = flower_of(portrait, 12)

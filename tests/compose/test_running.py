@@ -289,7 +289,7 @@ def test_a_rule_on_minors_asks_for_two_adults_only_where_minors_may_come(edition
 
 
 def locked_away(edition: Edition, sheet: ClassPlan) -> list[str]:
-    """Give what the check list says is locked away when all have gone."""
+    """Return what the check list says is locked away when all have gone."""
     lines = next(group.lines for group in check_groups(edition, sheet, ()) if group.title == "When all have gone")
     assert {"Whatever was switched on or lit is off, and unplugged", "Gear washed, counted and hung up"} <= set(lines)
     return [line for line in lines if "locked away" in line]

@@ -40,7 +40,7 @@ def shopped(tmp_path_factory: pytest.TempPathFactory) -> tuple[Edition, Shopping
 
 
 def plainly(listed: ShopList) -> ShopList:
-    """Give a list with ordinary spaces."""
+    """Return a list with ordinary spaces."""
     rows = [replace(group, rows=tuple(replace(row, **spaced(row)) for row in group.rows)) for group in listed.groups]
     return replace(listed, groups=tuple(rows), notes=tuple(note.replace("\u00a0", " ") for note in listed.notes))
 
@@ -113,7 +113,7 @@ def test_without_a_date_to_shop_for_there_is_no_document(shopped: tuple[Edition,
 
 @pytest.fixture(scope="module")
 def folder(tmp_path_factory: pytest.TempPathFactory) -> str:
-    """Give the sound studio of the findings with a pack of wax, some of it in stock, and a second and a past date."""
+    """Return the sound studio of the findings with a pack of wax, some of it in stock, and a second and a past date."""
     here = tmp_path_factory.mktemp("shop") / "studio"
     shutil.copytree(Path(__file__).parent.parent / "findings" / "_sound", here)
     (here / "shelf").mkdir()

@@ -175,7 +175,7 @@ def whose(task: WeighingTask) -> str:
 
 
 def how(task: WeighingTask) -> str:
-    """Give a word that the row of a weighing begins with."""
+    """Return a word that the row of a weighing begins with."""
     if task.weigher is Weigher.ONE_GROUP:
         return f" {task.group}, once for all"
     if task.weigher is Weigher.TOGETHER:
@@ -216,7 +216,7 @@ def cards_agree(sheet: ClassPlan, cards: BeautifulSoup) -> None:
 
 
 def reads(line: str) -> tuple[float, str]:
-    """Give the number of grams and the name with which a line of a bench card begins."""
+    """Return the number of grams and the name with which a line of a bench card begins."""
     amount, name = sure(re.fullmatch(r"([\d. ]+) g (.*)", line.strip())).groups()
     return float(amount.replace(" ", "")), name.split(":")[0].strip()
 

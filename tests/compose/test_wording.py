@@ -13,7 +13,7 @@ OUNCE = "28.349523125"
 
 
 def plain(text: str) -> str:
-    """Give a text with ordinary spaces, having made sure that none of its numbers can part from its unit."""
+    """Return a text with ordinary spaces, having made sure that none of its numbers can part from its unit."""
     assert " g" not in text
     assert " oz" not in text
     return text.replace(NBSP, " ")

@@ -13,7 +13,7 @@ from tests.fuzz.trial import try_seed
 
 
 def _alike(fault: str) -> str:
-    """Give what faults of one cause have in common."""
+    """Return what faults of one cause have in common."""
     return " ".join(re.sub(r"\d+", "N", line.strip()) for line in fault.strip().split("\n")[-4:] if not set(line) <= set(" ^~"))[-300:]
 
 

@@ -17,13 +17,13 @@ LOADER = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
 
 @cache
 def read(folder: Path) -> Files:
-    """Give every file of a folder by its name."""
+    """Return every file of a folder by its name."""
     return {path.relative_to(folder).as_posix(): path.read_bytes() for path in sorted(folder.rglob("*")) if path.is_file()}
 
 
 @cache
 def classes_of(folder: Path) -> dict[str, list[str]]:
-    """Give the recipes that each class of a studio makes."""
+    """Return the recipes that each class of a studio makes."""
     made = {path.parent.name: yaml.load(path.read_bytes(), LOADER)["makes"] for path in sorted(folder.glob("classes/*/class.yaml"))}
     return {key: list(makes) for key, makes in made.items()}
 
@@ -51,7 +51,7 @@ def _one_class(folder: Path, chance: random.Random) -> Files:
 
 @cache
 def words() -> tuple[str, ...]:
-    """Give every key and every text that the example and the usual studio hold, to be put where they do not belong."""
+    """Return every key and every text that the example and the usual studio hold, to be put where they do not belong."""
     found: set[str] = set()
     for folder in (EXAMPLE, USUAL):
         for name, data in read(folder).items():
@@ -61,7 +61,7 @@ def words() -> tuple[str, ...]:
 
 
 def scalars(node: yaml.Node | None) -> list[yaml.ScalarNode]:
-    """Give every text of a YAML tree, keys too."""
+    """Return every text of a YAML tree, keys too."""
     found, left, met = [], [node] if node else [], set()
     while left:
         one = left.pop()

@@ -21,7 +21,7 @@ _PASSAGES = {
 
 
 def spoilt(seed: int, *, small: bool = False) -> tuple[Files, list[str]]:
-    """Give the studio of a seed, and what was done to it in a few words."""
+    """Return the studio of a seed, and what was done to it in a few words."""
     chance = random.Random(seed)
     files, done = choose(chance, small=small), []
     for _ in range(chance.choice((1, 1, 1, 2, 2, 3, 5))):

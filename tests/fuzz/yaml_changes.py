@@ -85,7 +85,7 @@ def _mappings(root: Node) -> list[tuple[ScalarNode, Node]]:
 
 
 def text_limit(pair: tuple[ScalarNode, Node]) -> range:
-    """Give the text that a key and its value were read from."""
+    """Return the text that a key and its value were read from."""
     return range(max(pair[1].end_mark.index, pair[0].end_mark.index))
 
 
@@ -121,7 +121,7 @@ def _nest(text: str, found: Sequence[ScalarNode], _: Node, chance: Random) -> st
 
 
 def _rename(text: str, _: Sequence[ScalarNode], root: Node, chance: Random) -> str:
-    """Give a key another key's name, or a word of somewhere else."""
+    """Return a key another key's name, or a word of somewhere else."""
     pairs = _mappings(root)
     if not pairs:
         return text

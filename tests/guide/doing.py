@@ -47,7 +47,7 @@ def answered_anew(text: str, scratch: Path) -> str:
 
 
 def answer_to(command: str, folder: Path) -> str:
-    """Give what a command prints, results and findings, in a window that is as wide as a page."""
+    """Return what a command prints, results and findings, in a window that is as wide as a page."""
     name, *words = shlex.split(command)
     assert name == "stillroom", command
     said = StringIO()

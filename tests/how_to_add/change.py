@@ -18,7 +18,7 @@ class Addition:
 
     @property
     def files(self) -> int:
-        """Give how many files it touches; the folder of a finding's case, or of a starter, counts as one."""
+        """Return how many files it touches; the folder of a finding's case, or of a starter, counts as one."""
         return len({_counted(PurePosixPath(path)) for path in self.changes})
 
     def apply(self, root: Path) -> None:

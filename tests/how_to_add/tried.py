@@ -68,7 +68,7 @@ def bar_of(studio: Studio) -> WorkedBatch:
 
 
 def labels_of(studio: Studio, recipe: str = "plain-lotion") -> str:
-    """Give the words of the first label of a product."""
+    """Return the words of the first label of a product."""
     (plan,) = plan_labels(studio, plan_of(studio, recipe))
     text = plan.texts[0]
     return " ".join("".join(run.text for run in line) for line in (*text.lines, text.net, *text.back)).replace("\u00a0", " ")

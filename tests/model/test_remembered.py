@@ -9,7 +9,7 @@ Call = tuple[tuple[Any, ...], dict[str, bool]]
 
 
 def counted(most: int) -> tuple[Callable[..., Sequence[Any]], list[Call]]:
-    """Give a function that remembers so many results and gives its arguments back, and the calls that reached it."""
+    """Return a function that remembers so many results and gives its arguments back, and the calls that reached it."""
     calls: list[Call] = []
 
     @remembered(most)

@@ -50,7 +50,7 @@ def main() -> None:
 
 
 def _notices(file: Path, tree: ast.Module) -> bool:
-    """Say whether a test fails, or no longer ends, with the change; in a process of its own."""
+    """Tell whether a test fails, or no longer ends, with the change; in a process of its own."""
     child = os.fork()
     if child == 0:
         resource.setrlimit(resource.RLIMIT_CPU, (SECONDS, SECONDS))
@@ -82,7 +82,7 @@ def _functions_of(module: ModuleType) -> Iterator[FunctionType]:
 
 
 def _tests_of(file: Path) -> list[str]:
-    """Give the tests that speak of a module or of a function of it, and the cases of what it finds."""
+    """Return the tests that speak of a module or of a function of it, and the cases of what it finds."""
     text = file.read_text(encoding="utf-8")
     names = [".".join(file.relative_to(ROOT).with_suffix("").parts), *re.findall(r"^def ([a-z]\w+)", text, re.MULTILINE)]
     speaks = re.compile("|".join(rf"\b{re.escape(name)}\b" for name in names))

@@ -12,7 +12,7 @@ _OTHER: dict[type[ast.AST], type[ast.AST]] = {
 
 
 def changes_of(tree: ast.Module) -> Iterator[tuple[int, str, Callable[[], None]]]:
-    """Give each change that can be made in the functions of a module: its line, what it is, and what makes it in the tree."""
+    """Yield each change that can be made in the functions of a module: its line, what it is, and what makes it in the tree."""
     for function in ast.walk(tree):
         if isinstance(function, ast.FunctionDef):
             for node in (one for statement in function.body for one in ast.walk(statement)):
@@ -35,7 +35,7 @@ def _of(node: ast.AST) -> Iterator[tuple[int, str, Callable[[], None]]]:
 
 
 def codes_of(code: CodeType) -> dict[str, CodeType]:
-    """Give the code of every function and method of a module, by its qualified name."""
+    """Return the code of every function and method of a module, by its qualified name."""
     found: dict[str, CodeType] = {}
     for one in (const for const in code.co_consts if isinstance(const, CodeType)):
         found[one.co_qualname] = one

@@ -28,7 +28,7 @@ HTML = '<!DOCTYPE html><html lang="en"><head><title>A</title></head><body class=
 
 
 def extremes(grey: Image) -> tuple[float, float]:
-    """Give the darkest and the lightest of a picture in greys."""
+    """Return the darkest and the lightest of a picture in greys."""
     low, high = grey.getextrema()
     assert isinstance(low, (int, float)) and isinstance(high, (int, float))
     return low, high

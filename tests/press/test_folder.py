@@ -20,7 +20,7 @@ def write(output: Path, text: str, name: str = "page.html") -> None:
 
 
 def names(folder: Path) -> list[str]:
-    """Give what is in a folder, without the lock, which stays so that no second one is made beside it."""
+    """Return what is in a folder, without the lock, which stays so that no second one is made beside it."""
     return sorted(path.name for path in folder.iterdir() if path.suffix != ".lock")
 
 
@@ -235,7 +235,7 @@ def without_rights(output: Path) -> str:
 
 @pytest.fixture
 def open_to_all(tmp_path: Path) -> Iterator[Path]:
-    """Give a folder that everybody may reach and write into."""
+    """Return a folder that everybody may reach and write into."""
     folder = tmp_path / "home"
     folder.mkdir()
     for one in (folder, *folder.parents[:-2]):

@@ -98,7 +98,7 @@ def example() -> Edition:
 
 @cache
 def labels_of(recipe: str, design: str) -> tuple[Labelled, bytes]:
-    """Give the labels of the first date on which a product is made, and their PDF; with a design, all of them in that one."""
+    """Return the labels of the first date on which a product is made, and their PDF; with a design, all of them in that one."""
     edition = example()
     sheet = next(one for one in edition.sheets for made in one.made if made.batch.recipe.key == recipe)
     if design:
@@ -119,7 +119,7 @@ def _undesigned(made: MadeProduct) -> MadeProduct:
 
 
 def lines_of(labelled: Labelled) -> Iterator[tuple[Block, int, str, float, float]]:
-    """Give each line of the labels of the first sheet: its block, its number in it, what it says, and where its cell begins."""
+    """Yield each line of the labels of the first sheet: its block, its number in it, what it says, and where its cell begins."""
     stock = labelled.labels[0].laid_out.stock
     number = labelled.first - 1
     for label in labelled.labels:
@@ -134,7 +134,7 @@ def lines_of(labelled: Labelled) -> Iterator[tuple[Block, int, str, float, float
 
 
 def printed(block: Block, at: int, x: float, y: float, letters: Sequence[Letter]) -> list[Letter]:
-    """Give the letters of one line: those whose middle lies in its height and width."""
+    """Return the letters of one line: those whose middle lies in its height and width."""
     high = line_height(block.points, block.leading)
     top, left = y + block.y + at * high, x + block.x
     found = (

@@ -30,7 +30,7 @@ def publish(home: Path, number: int) -> None:
 
 
 def published(home: Path) -> dict[str, bytes]:
-    """Give what lies in the output, by its name; of the notes of the program nothing."""
+    """Return what lies in the output, by its name; of the notes of the program nothing."""
     folder = home / "output"
     return {path.relative_to(folder).as_posix(): path.read_bytes() for path in folder.rglob("*") if path.is_file() and path.name[0] != "."}
 

@@ -58,7 +58,7 @@ def press(engine: Engine, edition: Edition, stock: LabelSheet, cells: Sequence[P
 
 
 def corners(sheet: PressedSheet) -> list[list[tuple[float, ...]]]:
-    """Give the left, top, right and bottom edge of everything drawn on each page, in millimetres."""
+    """Return the left, top, right and bottom edge of everything drawn on each page, in millimetres."""
     with pdfplumber.open(io.BytesIO(sheet.pdf)) as pdf:
         return [
             [tuple(shape[edge] / MM for edge in ("x0", "top", "x1", "bottom")) for shape in (*one.rects, *one.curves)] for one in pdf.pages
@@ -169,7 +169,7 @@ def test_labels_to_colour_tags_and_the_test_page_can_be_read_by_everyone(engine:
 
 
 def alternatives(elements: Sequence[dict[str, Any]]) -> Iterator[str]:
-    """Give the text alternatives of a tagged PDF, those of what stands in others too."""
+    """Yield the text alternatives of a tagged PDF, those of what stands in others too."""
     for one in elements:
         yield from filter(None, [one.get("alt_text")])
         yield from alternatives(one.get("children", []))

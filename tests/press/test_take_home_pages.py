@@ -59,7 +59,7 @@ def pressed(kind: str, name: str) -> bytes:
 
 @cache
 def read(name: str, kind: str = "take-home sheet") -> PDF:
-    """Give a sheet as it was pressed, read back once for all that is asked of it."""
+    """Return a sheet as it was pressed, read back once for all that is asked of it."""
     return pdfplumber.open(io.BytesIO(pressed(kind, name)))
 
 

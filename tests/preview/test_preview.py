@@ -83,7 +83,7 @@ def shown(folder: Path) -> Iterator[Shown]:
 
 
 def a_class(shown: Shown) -> tuple[str, Path]:
-    """Give the path of a page of a class, and the file of a recipe that it makes."""
+    """Return the path of a page of a class, and the file of a recipe that it makes."""
     entry = next(one for one in shown.preview.built.listed.entries.values() if one.kind == "class page")
     recipe = sure(shown.preview.built.studio).classes[entry.class_key].recipe_keys[0]
     return f"/{entry.path}", shown.folder / "recipes" / f"{recipe}.yaml"

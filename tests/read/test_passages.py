@@ -37,7 +37,7 @@ BACKWARDS = {line: backwards(line) for path in SHIPPED for line in messages_of(p
 
 
 def shown(blocks: tuple[Block, ...]) -> str:
-    """Give what blocks show, as one text."""
+    """Return what blocks show, as one text."""
     pieces = [piece for block in blocks if isinstance(block, Prose) for piece in block.pieces]
     pieces += [piece for block in blocks if isinstance(block, Steps) for step in block.steps for piece in step.pieces]
     return "".join(piece for piece in pieces if isinstance(piece, str))

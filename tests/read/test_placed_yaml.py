@@ -46,7 +46,7 @@ def spot(place: Place) -> tuple[int, int, int]:
 
 
 def mapping(placed: PlacedYaml | None) -> dict[str, Data]:
-    """Give the data of a file that is one mapping."""
+    """Return the data of a file that is one mapping."""
     data = sure(placed).data
     assert isinstance(data, dict)
     return data

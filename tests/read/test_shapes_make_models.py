@@ -56,7 +56,7 @@ def pairs(
 def plain(
     hint: Any,
 ) -> Hints:
-    """Give the types that a hint allows, without what a shape adds to read them: each a class, or its origin with what is in it."""
+    """Return the types that a hint allows, without what a shape adds to read them: each a class, or its origin with what is in it."""
     if get_origin(hint) is Annotated:
         return plain(get_args(hint)[0])
     if get_origin(hint) in (Union, UnionType):
@@ -80,7 +80,7 @@ def fits(
     given: Hints,
     wanted: Hints,
 ) -> bool:
-    """Say whether all that a shape can read is among what the model allows; a dict stands for a mapping, a class for its base."""
+    """Tell whether all that a shape can read is among what the model allows; a dict stands for a mapping, a class for its base."""
     return all(any(is_a(one, other) for other in wanted) for one in given)
 
 

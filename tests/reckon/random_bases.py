@@ -26,11 +26,11 @@ class Base:
         return len(self.truth)
 
     def lines(self) -> range | list[int]:
-        """Give the places where the line at one per cent can be, as the number of parts above it."""
+        """Return the places where the line at one per cent can be, as the number of parts above it."""
         return [self.below] if self.below is not None else range(1, self.count + 1)
 
     def fits(self, one: tuple[Fraction, ...]) -> bool:
-        """Say whether a composition fits what is declared, in words of the declaration."""
+        """Tell whether a composition fits what is declared, in words of the declaration."""
         in_range = all(low <= one[part] <= high for part, (low, high) in self.shares.items())
         return in_range and any(
             all(a >= b for a, b in pairwise(one[:line]))
@@ -41,7 +41,7 @@ class Base:
 
 
 def composition(random: Random, above: int, tail: int) -> tuple[Fraction, ...]:
-    """Give shares of a whole: some above one per cent, descending, then some below in any order; now and then all alike."""
+    """Return shares of a whole: some above one per cent, descending, then some below in any order; now and then all alike."""
     low = [Fraction(random.choice((0, 0, 1, 9, 10, random.randrange(11))), 1000) for _ in range(tail)]
     weights = sorted((random.choice((0, 1, 1, 2, 5, 20, random.randrange(1, 100))) for _ in range(above)), reverse=True)
     if not weights[0]:
@@ -77,7 +77,7 @@ def random_product(random: Random, base: Base) -> Order:
 
 
 def held_in(order: Order, shares: tuple[Fraction, ...], amounts: Sequence[Fraction]) -> dict[str, Fraction]:
-    """Give how much there is of each name in a product with these shares of the base and amounts of the rest."""
+    """Return how much there is of each name in a product with these shares of the base and amounts of the rest."""
     held = dict(zip(order.sources[0].names, shares, strict=True))
     for source, amount in zip(order.sources[1:], amounts, strict=True):
         held[source.of] = held.get(source.of, Fraction(0)) + amount
@@ -85,12 +85,12 @@ def held_in(order: Order, shares: tuple[Fraction, ...], amounts: Sequence[Fracti
 
 
 def contradicted(order: Order, one: Fraction, other: Fraction, total: Fraction) -> bool:
-    """Say whether amounts contradict that the first stands before the other."""
+    """Tell whether amounts contradict that the first stands before the other."""
     return other > one and (other > ONE * total if order.free_at_one else other >= ONE * total)
 
 
 def corners(base: Base) -> Iterator[list[tuple[Fraction, ...]]]:
-    """Give the corners of all that fits a declaration without figures, from their closed form, line by line.
+    """Yield the corners of all that fits a declaration without figures, from their closed form, line by line.
 
     What is above one per cent, less one per cent of each, is a descending chain, of which the corners are the averages of its first parts.
     """
@@ -104,7 +104,7 @@ def corners(base: Base) -> Iterator[list[tuple[Fraction, ...]]]:
 
 
 def corners_of_figures(base: Base) -> Iterator[list[tuple[Fraction, ...]]]:
-    """Give the corners line by line with figures of the supplier, by solving for every set of bounds that can be tight together."""
+    """Yield the corners line by line with figures of the supplier, by solving for every set of bounds that can be tight together."""
     count = base.count
     for line in base.lines():
         bounds = [({part: 1}, ONE) for part in range(line)] + [({part: -1}, -ONE) for part in range(line, count)]
@@ -162,5 +162,5 @@ def _point(order: Order, one: str, other: str, shares: tuple[Fraction, ...], amo
 
 
 def seeded(number: int) -> Random:
-    """Give the dice of one case."""
+    """Return the dice of one case."""
     return Random(number)

@@ -15,7 +15,7 @@ NOON = DAY.replace(hour=12)
 
 
 def held(key: str, *hours: int, makes: str = SALTS, cancelled: str | None = None) -> StudioClass:
-    """Give a class that makes one product, on one day at these hours."""
+    """Return a class that makes one product, on one day at these hours."""
     make = replace(PARTY.makes[0], recipe=Name(makes))
     dates = tuple(ClassDate(DAY.replace(hour=hour), 3, cancelled=cancelled) for hour in hours)
     return replace(LOTION, key=key, makes=(make,), dates=dates)

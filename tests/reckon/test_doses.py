@@ -202,7 +202,7 @@ def test_sun_sensitising_oils_take_up_their_limits_together() -> None:
 
 
 def amounts(dose: Dose) -> Iterator[dict[str, Fraction]]:
-    """Give everything that a student may add of one choice: single options and mixes, in drops or weighed, as masses by option."""
+    """Yield everything that a student may add of one choice: single options and mixes, in drops or weighed, as masses by option."""
     drops = [one.drops or 0 for one in dose.each]
     for counts in product(*(range(most + 1) for most in drops)):
         if sum(map(bool, counts)) < 2 or (dose.mixed and dose.mixed.drops is not None and sum(counts) <= dose.mixed.drops):
@@ -236,7 +236,7 @@ class Judge:
                 self.rows.append((one, held * self.fill, counts))
 
     def passed(self, *added: Mapping[str, Fraction]) -> list[Limit]:
-        """Give the limits that a portion with what was added passes."""
+        """Return the limits that a portion with what was added passes."""
         masses = [(option, mass) for one in added for option, mass in one.items()]
         whole = self.fill + sum(mass for _, mass in masses)
         return [
@@ -248,7 +248,7 @@ class Judge:
 
 
 def is_maximal(sheet: WorkedBatch, judge: Judge, wish: Mapping[str, Fraction]) -> bool:
-    """Say whether one drop, or one division, more of every option passes a limit at the worst of the others, or what the recipe allows."""
+    """Tell whether one drop, or one division, more of every option passes a limit at the worst of the others, or what the recipe allows."""
     for number, dose in enumerate(sheet.own.doses):
         others = [list(amounts(other)) for at, other in enumerate(sheet.own.doses) if at != number]
         for one in dose.each:

@@ -23,7 +23,7 @@ ONE = 0.01
 
 
 def most_in_floats(polytope: Polytope, weights: Sequence[Fraction]) -> float:
-    """Give the most of a weighted sum over one polytope."""
+    """Return the most of a weighted sum over one polytope."""
     count = len(polytope.low)
     falls = [[(part == after) - (part == before) for part in range(count)] for before, after in pairwise(polytope.chain)]
     found = linprog(
@@ -49,7 +49,7 @@ def test_the_most_of_a_weighted_sum(number: int) -> None:
 
 
 def most_by_which_the_second_exceeds(order: Order, polytopes: tuple[Polytope, ...], first: str, second: str) -> float | None:
-    """Give the most of second - first while the second comes to one per cent of the product; None where it never does.
+    """Return the most of second - first while the second comes to one per cent of the product; None where it never does.
 
     The unknowns are amounts: of each source in all, and of each of its parts.
     """

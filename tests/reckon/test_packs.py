@@ -23,7 +23,7 @@ def holds(counts: tuple[int, ...], packs: Sequence[Pack]) -> Fraction:
 
 
 def cheapest_of_all(needed: Fraction, packs: Sequence[Pack]) -> Fraction:
-    """Give the least price of all combinations that cover a need; more of one pack than covers it alone can never be cheaper."""
+    """Return the least price of all combinations that cover a need; more of one pack than covers it alone can never be cheaper."""
     ranges = [range(ceil(needed / pack.size) + 1) for pack in packs]
     return min(price(counts, packs) for counts in product(*ranges) if holds(counts, packs) >= needed)
 

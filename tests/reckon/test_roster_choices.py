@@ -37,7 +37,7 @@ def option(made: MadeProduct, name: str) -> OptionTotal:
 
 
 def most(made: MadeProduct, name: str, filling: int = 0) -> Mass:
-    """Give what has to be ready of an option of the scent for one container."""
+    """Return what has to be ready of an option of the scent for one container."""
     each = made.containers[filling].filling.doses[0].each
     return next(one for one in each if one.option == name).to_have_ready
 

@@ -47,7 +47,7 @@ def stock(
 def studio(
     enrolled: Sequence[int], supplies: Sequence[Supply] = (), inventory: Sequence[InventoryEntry] = (), **dates: tuple[ClassDate, ...]
 ) -> Studio:
-    """Give the sound studio with one class, whose bottles of 113 g of base meet every week from January 9 for so many students."""
+    """Return the sound studio with one class, whose bottles of 113 g of base meet every week from January 9 for so many students."""
     lotion = recipe(phase("base", {"base": parts(1)}), fill="113", choices=SOUND.recipes["plain-lotion"].choices)
     lotion = replace(lotion, fill=replace(lotion.fill, container=Name("4 fl oz bottle")))
     a_class = SOUND.classes["one-lotion"]
@@ -89,7 +89,7 @@ def test_three_dates_by_hand() -> None:
 
 
 def grams_of(supply: Supply) -> Fraction:
-    """Give what a pack holds, which is weighed."""
+    """Return what a pack holds, which is weighed."""
     assert isinstance(supply.size, Mass)
     return supply.size.grams
 
@@ -100,7 +100,7 @@ SIZES = st.lists(
 
 
 def cheapest_of_all(short: Fraction, packs: Sequence[tuple[int, int]]) -> Fraction:
-    """Give the least price of all combinations that cover what is short."""
+    """Return the least price of all combinations that cover what is short."""
     ranges = [range(ceil(short / size) + 1) for size, _ in packs]
     prices = (
         sum((Fraction(cents, 100) * n for (_, cents), n in zip(packs, counts, strict=True)), Fraction(0))

@@ -97,7 +97,7 @@ def at_the_end(*, low: bool) -> Pick:
 
 
 def weight(weighed: Weighed, pick: Pick, *, adds_lye: bool = False) -> float:
-    """Give what a weighing may really have been."""
+    """Return what a weighing may really have been."""
     mass, half = float(weighed.mass.grams), float(weighed.scale.division.grams) / 2
     said = float(weighed.scale.accurate_to.grams) if weighed.scale.accurate_to else 0
     if said > 2 * half:

@@ -124,7 +124,7 @@ BALM, BARS = EXAMPLE.classes["bath-tea-and-lip-balm"], EXAMPLE.classes["melt-and
 
 
 def watched(a_class: StudioClass, change: Callable[[Part], Part] = lambda part: part) -> dict[str, WatchedPart]:
-    """Give the parts by hand of a class, each part of its lesson changed."""
+    """Return the parts by hand of a class, each part of its lesson changed."""
     lesson = replace(a_class.lesson, parts=tuple(map(change, a_class.lesson.parts)))
     dated = replace(a_class, lesson=lesson, dates=(ClassDate(datetime(2027, 3, 6, 10), 8),))
     (sheet,) = reckon_classes(EXAMPLE, [dated], on=date(2027, 1, 2))

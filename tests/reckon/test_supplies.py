@@ -52,7 +52,7 @@ STOCK = (
 
 
 def studio(*supplies: Supply) -> Studio:
-    """Give the sound studio with one lotion that is nothing but a base, its scent, and these supplies."""
+    """Return the sound studio with one lotion that is nothing but a base, its scent, and these supplies."""
     lotion = recipe(phase("base", {"base": parts(1)}), fill="113", choices=SOUND.recipes["plain-lotion"].choices)
     lotion = replace(lotion, fill=replace(lotion.fill, container=Name("4 fl oz bottle")))
     return replace(

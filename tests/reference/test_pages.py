@@ -30,7 +30,7 @@ THINGS = ("recipe", "class", "date", "card", "container", "language")
 
 
 def block(page: str, begins: str) -> str:
-    """Give the example of a page that begins with some words."""
+    """Return the example of a page that begins with some words."""
     found: list[str] = re.findall(r"^```\w+\n(.*?)^```$", PAGES[page].text, flags=re.DOTALL | re.MULTILINE)
     return next(text for text in found if text.startswith(begins))
 

@@ -15,5 +15,5 @@ def every_page() -> list[Path]:
 
 
 def chosen() -> list[Path]:
-    """Give the pages that this run looks at."""
+    """Return the pages that this run looks at."""
     return every_page() if LONG in os.environ else page_of_each_kind()

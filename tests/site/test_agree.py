@@ -38,7 +38,7 @@ def of_studio(key: str) -> dict[str, Any]:
 
 
 def starts(key: str) -> list[datetime]:
-    """Give the dates that are still to come and take place."""
+    """Return the dates that are still to come and take place."""
     dates = [one for one in of_studio(key)["dates"] if "cancelled" not in one]
     return sorted(datetime.fromisoformat(one["on"]) for one in dates if one["on"] > "2027-01-02")
 
@@ -54,7 +54,7 @@ def page_of(key: str) -> Any:
 
 
 def words_of(within: Any, selector: str = "") -> str:
-    """Give the words of the one part of a page that a selector finds."""
+    """Return the words of the one part of a page that a selector finds."""
     (part,) = within.select(selector) if selector else (within,)
     return squeeze(part.get_text(" "))
 

@@ -36,7 +36,7 @@ def how_to(page: Path) -> dict[str, Any]:
 
 
 def words(tag: Tag) -> str:
-    """Give the words of a tag, without those of the drawing beside them."""
+    """Return the words of a tag, without those of the drawing beside them."""
     return squeeze("".join(text for text in tag.find_all(string=True) if text.find_parent(["figure", "title"]) is None))
 
 
@@ -123,7 +123,7 @@ def test_the_weights_of_a_batch_stand_beside_their_names_on_every_sheet(key: str
 
 
 def weights(batch: dict[str, Any]) -> list[tuple[str, str]]:
-    """Give each ingredient as the US spells it, with what its scale shows."""
+    """Return each ingredient as the US spells it, with what its scale shows."""
     return [(one["ingredient"].replace("flavour", "flavor"), shown(one)) for one in batch["columns"][0]["weighed"]]
 
 

@@ -44,7 +44,7 @@ def _is_skipped(moment: datetime, zone: ZoneInfo) -> bool:
 
 
 def _after(moment: datetime, zone: ZoneInfo) -> datetime:
-    """Give what the clocks show at that moment: later where they skip it."""
+    """Return what the clocks show at that moment: later where they skip it."""
     return moment.replace(tzinfo=zone).astimezone(UTC).astimezone(zone).replace(tzinfo=None, fold=0)
 
 

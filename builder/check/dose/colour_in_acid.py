@@ -30,5 +30,5 @@ def find_colours_in_acid(batch: Batch) -> Iterator[BatchFinding]:
 
 
 def _is_sour(card: Ingredient) -> bool:
-    """Say whether something is an acid by itself. Bicarbonate takes up lye as one does, and is none."""
+    """Tell whether something is an acid by itself. Bicarbonate takes up lye as one does, and is none."""
     return card.counts_as is CountsAs.ACID and card.kind is IngredientKind.ACID

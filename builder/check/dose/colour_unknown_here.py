@@ -55,7 +55,7 @@ def _other_purpose(card: Ingredient) -> str:
 
 
 def _is_allowed_in_the_eu(batch: Batch, name: str) -> bool:
-    """Say whether the list of the EU has a colour for this use, or knows it as an ingredient like any other."""
+    """Tell whether the list of the EU has a colour for this use, or knows it as an ingredient like any other."""
     rule = next((one for one in batch.field_rules if fold(name).removesuffix(" lake") in one.names), None)
     return rule is not None and rule.allows(batch.sheet.product, on_eyes=_on_eyes(batch))
 

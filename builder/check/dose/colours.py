@@ -26,7 +26,7 @@ NOT_FOR_ITS_COLOUR = "Accept this if it is not there for its colour."
 
 
 def colours_in(batch: Batch) -> Iterator[tuple[Ingredient, Place]]:
-    """Give each colour with its place."""
+    """Yield each colour with its place."""
     sheet = batch.sheet
     used = [(w.line.ingredient, place_of_line(w.line, sheet.recipe)) for w in sheet.grams.weighed if w.mass]
     for dose in batch.filling.doses:

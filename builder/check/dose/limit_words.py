@@ -54,12 +54,12 @@ def who_says(limit: Limit, labelling: Labelling) -> str:
 
 
 def span_in_words(least: Fraction, most: Fraction) -> str:
-    """Give how much of a product counts: a percentage, or from the least to the most."""
+    """Return how much of a product counts: a percentage, or from the least to the most."""
     return percent(least) if percent(least) == percent(most) else f"from {percent(least)} to {percent(most)}"
 
 
 def holds_it(counted: Sequence[Counted], limit: Limit) -> bool:
-    """Say whether something counts for what it holds, and not for what it is declared as."""
+    """Tell whether something counts for what it holds, and not for what it is declared as."""
     return any(held_of(one.card, limit) for one in counted)
 
 

@@ -59,7 +59,7 @@ class _Judged:
 
     @property
     def key(self) -> tuple[object, ...]:
-        """Give what is said once, by the strictest limit: all scent, or one state of the same ingredients."""
+        """Return what is said once, by the strictest limit: all scent, or one state of the same ingredients."""
         name = self.found.finding.name
         return (name,) if name == "scent-over-usual" else (name, self.cards)
 

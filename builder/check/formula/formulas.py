@@ -33,25 +33,25 @@ class Formula:
 
     @property
     def all(self) -> tuple[Part, ...]:
-        """Give the parts and the options."""
+        """Return the parts and the options."""
         return (*self.parts, *self.options)
 
     @property
     def stays_on(self) -> bool:
-        """Say whether the product stays on the skin or the lips."""
+        """Tell whether the product stays on the skin or the lips."""
         return self.product.contact.stays_on
 
     @property
     def with_lye(self) -> bool:
-        """Say whether it is soap made with lye."""
+        """Tell whether it is soap made with lye."""
         return self.product.made_with_lye or self.recipe.lye is not None
 
     def first(self, *counts: CountsAs) -> Part | None:
-        """Give the first part that counts as one of these."""
+        """Return the first part that counts as one of these."""
         return next((part for part in self.parts if part.card.counts_as in counts), None)
 
     def of_kind(self, *kinds: str) -> tuple[Part, ...]:
-        """Give the parts of some kinds."""
+        """Return the parts of some kinds."""
         return tuple(part for part in self.parts if part.card.kind in kinds)
 
     @property
@@ -61,7 +61,7 @@ class Formula:
 
 
 def formulas_of(studio: Studio) -> Iterator[Formula]:
-    """Give the formula of each recipe whose every name has a card and whose file could be read whole."""
+    """Yield the formula of each recipe whose every name has a card and whose file could be read whole."""
     for recipe in studio.recipes.values():
         formula = formula_of(recipe, studio)
         if formula and not recipe.in_part:
@@ -69,7 +69,7 @@ def formulas_of(studio: Studio) -> Iterator[Formula]:
 
 
 def formula_of(recipe: Recipe, studio: Studio) -> Formula | None:
-    """Give the formula of one recipe; None where a name has no card."""
+    """Return the formula of one recipe; None where a name has no card."""
     if any(studio.ingredient(name) is None for name in recipe.names):
         return None
     in_phases = [(line.ingredient, phase) for phase in recipe.phases for line in phase.lines]

@@ -90,7 +90,7 @@ def _melts_at(melts: Figure) -> str:
 
 
 def _is_thinned(formula: Formula, part: Part) -> bool:
-    """Say whether what flashes mixes with water and stands in a phase with other water: it is thinned there below what burns."""
+    """Tell whether what flashes mixes with water and stands in a phase with other water: it is thinned there below what burns."""
     others = [one for one in formula.parts if one.phase is part.phase and one.card is not part.card]
     return part.card.mixes_with == "water" and any(one.card.counts_as in WATERY for one in others)
 

@@ -54,7 +54,7 @@ def _spoils(part: Part) -> bool:
 
 
 def _clogs(part: Part) -> bool:
-    """Say whether something stays in pieces in water: flowers and leaves, coffee, oats that are not ground to flour."""
+    """Tell whether something stays in pieces in water: flowers and leaves, coffee, oats that are not ground to flour."""
     coarse = part.card.kind is IngredientKind.EXFOLIANT and Hazard.SPOILS in part.card.hazards
     return part.card.kind in _PIECES or coarse or (part.card.kind is IngredientKind.GRAIN and Hazard.DUST not in part.card.hazards)
 

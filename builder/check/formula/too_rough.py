@@ -42,6 +42,6 @@ def _parts_of_body(formula: Formula) -> list[str]:
 
 
 def _is_still_a_grain(part: Part, formula: Formula) -> bool:
-    """Say whether it is not dissolved: salt and sugar are, in what holds water."""
+    """Tell whether it is not dissolved: salt and sugar are, in what holds water."""
     dissolved = formula.with_lye or formula.first(CountsAs.WATER, CountsAs.LIQUID)
     return not (part.card.kind in _DISSOLVES and dissolved)

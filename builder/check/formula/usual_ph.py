@@ -9,7 +9,7 @@ HELD_BY_SOAP = "pH of a cream that a soap holds"
 
 
 def usual_ph_of(formula: Formula, studio: Studio) -> tuple[str, Figure] | None:
-    """Give what such products are called, without an article, and their usual pH; None where that is not known.
+    """Return what such products are called, without an article, and their usual pH; None where that is not known.
 
     A cream whose emulsifier is the soap of borax or another mild alkali is as alkaline as that soap, whatever its kind usually has.
     """

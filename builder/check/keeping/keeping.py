@@ -65,7 +65,7 @@ def find_what_does_not_keep(studio: Studio) -> Iterator[Finding]:
 
 
 def is_fresh_food(card: Ingredient, formula: Formula) -> bool:
-    """Say whether something goes in as it would be eaten or drunk; what is brewed or dry, only where water is."""
+    """Tell whether something goes in as it would be eaten or drunk; what is brewed or dry, only where water is."""
     name, wet = fold(card.name), formula.first(*WATERY) is not None
     if card.kind in _NO_FOOD or "extract" in name:
         return False

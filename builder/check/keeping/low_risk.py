@@ -13,13 +13,13 @@ _ALCOHOL, _ACTIVITY, _FILLED = (
 
 
 def has_extreme_ph(recipe: Recipe, studio: Studio) -> bool:
-    """Say whether the pH that was measured lets nothing grow."""
+    """Tell whether the pH that was measured lets nothing grow."""
     low, high = studio.constants[_BELOW].typical, studio.constants[_ABOVE].typical
     return recipe.ph is not None and (recipe.ph.high < low or recipe.ph.low > high)
 
 
 def least_activity(studio: Studio) -> str:
-    """Give the water activity below which nothing grows."""
+    """Return the water activity below which nothing grows."""
     return plain_number(studio.constants[_ACTIVITY].typical)
 
 

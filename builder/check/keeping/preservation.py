@@ -88,14 +88,14 @@ def find_products_that_do_not_keep(studio: Studio) -> Iterator[Finding]:
 
 
 def _keeps_by_itself(fat: Ingredient, studio: Studio) -> bool:
-    """Say whether so little of a fat is polyunsaturated that it goes stale late; one whose figure is not known does not count as such."""
+    """Tell whether so little of a fat is polyunsaturated that it goes stale late; one whose figure is not known does not count as such."""
     share = fat.figure("polyunsaturated")
     most = studio.constants["most polyunsaturated fatty acids of a fat that keeps without an antioxidant"].typical
     return share is not None and share.high is not None and share.high <= most
 
 
 def _keeps_long(recipe: Recipe, studio: Studio) -> bool:
-    """Say whether a product is to keep for longer than a small batch with water usually does."""
+    """Tell whether a product is to keep for longer than a small batch with water usually does."""
     keeps = durability_in(recipe.keeps)
     return keeps is not None and keeps.after(date.min) > Durability(int(studio.constants[OIL_IN_WATER].typical), 0).after(date.min)
 

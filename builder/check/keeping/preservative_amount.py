@@ -57,6 +57,6 @@ def find_preservative_amounts(batch: Batch) -> Iterator[BatchFinding]:
 
 
 def _has_a_limit(card: Ingredient, batch: Batch) -> bool:
-    """Say whether a limit of the tables speaks of the whole of it; what passes that is a finding of its own."""
+    """Tell whether a limit of the tables speaks of the whole of it; what passes that is a finding of its own."""
     names = names_of(card)
     return len(names) == 1 and any(names[0] in one.limit.names for one in batch.filling.towards)

@@ -17,7 +17,7 @@ _FIGURES = ("usual amount", "pH window")
 
 
 def is_preservative(card: Ingredient) -> bool:
-    """Say whether it is known against what, in which amount and at which pH a card preserves; an extract of seeds does not."""
+    """Tell whether it is known against what, in which amount and at which pH a card preserves; an extract of seeds does not."""
     return card.kind is IngredientKind.PRESERVATIVE and not why_not(card)
 
 
@@ -32,5 +32,5 @@ def why_not(card: Ingredient) -> str:
 
 
 def called_so(cards: Iterable[Ingredient]) -> Ingredient | None:
-    """Give the first card that is called a preservative and does not count as one."""
+    """Return the first card that is called a preservative and does not count as one."""
     return next((card for card in cards if card.kind is IngredientKind.PRESERVATIVE and why_not(card)), None)

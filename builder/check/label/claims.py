@@ -41,7 +41,7 @@ def find_claims(studio: Studio) -> Iterator[Finding]:
 
 
 def claims_in(statement: Statement, rules: ClaimRules) -> tuple[Met, ...]:
-    """Give each claim that a statement makes, whatever its weight, with where in it. What has been said before is not looked through
+    """Return each claim that a statement makes, whatever its weight, with where in it. What has been said before is not looked through
     again."""
     return _claims_in(statement.alone, rules)
 

@@ -55,7 +55,7 @@ def _nameless(name: str, batch: Batch) -> tuple[str, str]:
 
 
 def _place_of(name: str, batch: Batch) -> Place:
-    """Give the place at which a recipe names an ingredient."""
+    """Return the place at which a recipe names an ingredient."""
     recipe = batch.sheet.recipe
     options = (option for choice in recipe.choices for option in choice.options if option)
     named = (*(line.ingredient for line in recipe.lines), *options)
@@ -63,7 +63,7 @@ def _place_of(name: str, batch: Batch) -> Place:
 
 
 def _cause(pair: tuple[str, str], questions: Sequence[Question], batch: Batch) -> tuple[Place, str]:
-    """Give what leaves the order open, and what would close it: less of what students may add, or the figure that settles most."""
+    """Return what leaves the order open, and what would close it: less of what students may add, or the figure that settles most."""
     recipe, lines = batch.sheet.recipe, batch.sheet.lines
     asked = max(questions, key=lambda question: question.settles, default=None)
     both_weighed = all(any(name in _declared(line) for line in lines) for name in pair)

@@ -77,7 +77,7 @@ def _of_recipe(recipe: Recipe) -> Iterator[tuple[str, Place]]:
 
 
 def _at_keys(texts: Mapping[str, Iterable[str]], at: Callable[[str], Place]) -> Iterator[tuple[str, Place]]:
-    """Give the texts under each key the place of that key."""
+    """Yield the texts under each key the place of that key."""
     yield from ((" ".join(several), at(key)) for key, several in texts.items())
 
 

@@ -66,7 +66,7 @@ def find_responsible_persons_outside(studio: Studio) -> Iterator[Finding]:
 
 
 def _who(studio: Studio) -> tuple[str, Place, tuple[str, ...]]:
-    """Give who answers: whom the studio names, or else the studio itself."""
+    """Return who answers: whom the studio names, or else the studio itself."""
     named = studio.profile.responsible
     return (
         (named.name, named.place, named.address) if named else (studio.profile.name, studio.profile.at("address"), studio.profile.address)

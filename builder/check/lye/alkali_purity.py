@@ -35,7 +35,7 @@ def find_purities_of_solutions(studio: Studio) -> Iterator[Finding]:
 
 
 def _weakest(card: Ingredient, studio: Studio) -> Figure | None:
-    """Give the weakest that is sold of an alkali, told by its molar mass, whatever its card is called."""
+    """Return the weakest that is sold of an alkali, told by its molar mass, whatever its card is called."""
     molar = card.figure("molar mass")
     cards = [(name, solid.figure("molar mass")) for name in SOLIDS if (solid := studio.ingredients.get(name))]
     known = [(abs(figure.typical - molar.typical), name) for name, figure in cards if figure and molar]

@@ -45,7 +45,7 @@ def _not_watery(plan: LyePlan, studio: Studio) -> Iterator[Finding]:
 
 
 def _is_watery(card: Ingredient, studio: Studio) -> bool:
-    """Say whether lye can dissolve in it: a liquid, or a solution of an acid that is mostly water."""
+    """Tell whether lye can dissolve in it: a liquid, or a solution of an acid that is mostly water."""
     water = card.figure("water content")
     sour = card.counts_as is CountsAs.ACID and water is not None and water.typical >= studio.constants[MOSTLY].typical
     return sour or card.counts_as in (CountsAs.WATER, CountsAs.LIQUID)
@@ -75,7 +75,7 @@ def _acid_in(liquid: LyeLiquid, card: Ingredient) -> Fraction:
 
 
 def _heaviest_mol(plan: LyePlan, studio: Studio) -> Fraction:
-    """Give the grams of alkali, as bought, for one mol: the most of any alkali of the lye."""
+    """Return the grams of alkali, as bought, for one mol: the most of any alkali of the lye."""
     weights = [Fraction(0)]
     for alkali in plan.alkalis:
         card = studio.ingredient(alkali.name)
@@ -87,7 +87,7 @@ def _heaviest_mol(plan: LyePlan, studio: Studio) -> Fraction:
 
 
 def _water_to_lye(plan: LyePlan) -> Fraction:
-    """Give the liquid for each part of lye; where it is stated by the oils it does not grow with the lye."""
+    """Return the liquid for each part of lye; where it is stated by the oils it does not grow with the lye."""
     match plan.water.by:
         case WaterBy.CONCENTRATION if plan.water.value:
             return (1 - plan.water.value) / plan.water.value

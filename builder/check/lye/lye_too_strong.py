@@ -83,7 +83,7 @@ def _solution(batch: Batch, plan: LyePlan, lye: LyeResult) -> Iterator[BatchFind
 
 
 def _usual(batch: Batch, column: Column) -> Figure:
-    """Give the usual concentration: soft and liquid soaps, which are mostly made with potassium hydroxide, have their own."""
+    """Return the usual concentration: soft and liquid soaps, which are mostly made with potassium hydroxide, have their own."""
     parts = column.lye.parts if column.lye else ()
     soft = sum(part.by_equivalents for part in parts if _SOFT in {fold(name) for name in (part.card.name, *part.card.also_called)})
     return batch.constants["usual lye concentration of soft soap" if soft * 2 > 1 else "usual lye concentration"]

@@ -24,7 +24,7 @@ _EXAMPLE = {
 
 
 def goes_with(amount: Amount, amounts_as: AmountsAs) -> bool:
-    """Say whether an amount is of a kind in which a recipe states its amounts."""
+    """Tell whether an amount is of a kind in which a recipe states its amounts."""
     return isinstance(amount, _ALLOWED[amounts_as])
 
 

@@ -12,7 +12,7 @@ from builder.words.nearest import did_you_mean
 
 
 def unknown_names(recipe: Recipe, studio: Studio) -> Iterator[Name]:
-    """Give the names of a recipe that no card answers to, and none that could not be read."""
+    """Yield the names of a recipe that no card answers to, and none that could not be read."""
     yield from (name for name in recipe.names if studio.ingredient(name) is None and name.key not in studio.unread.ingredients)
 
 

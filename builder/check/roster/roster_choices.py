@@ -42,7 +42,7 @@ def find_roster_choices_unknown(studio: Studio) -> Iterator[Finding]:
 
 
 def _is_foreign(column: Name, recipes: Sequence[Recipe]) -> bool:
-    """Say whether a column is of something else: no slip of the pen for one of ours, and nothing that could be about somebody's health."""
+    """Tell whether a column is of something else: no slip of the pen for one of ours, and nothing that could be about somebody's health."""
     if choices_meant(column, recipes) or nearest(column.text, [*PEOPLE, *_column_names(recipes)]):
         return False
     return not _may_be_about_people(column)
@@ -79,7 +79,7 @@ def _of_column(column: Name, roster: Roster, recipes: Sequence[Recipe], studio: 
 
 
 def _column_names(recipes: Sequence[Recipe]) -> list[str]:
-    """Give the columns that may stand there, the short form where only one product has the choice."""
+    """Return the columns that may stand there, the short form where only one product has the choice."""
     offered = [(recipe, choice.what) for recipe in recipes for choice in recipe.choices]
     whats = [what for _, what in offered]
     return [what if whats.count(what) == 1 else f"{recipe.key} {what}" for recipe, what in offered]

@@ -63,7 +63,7 @@ def _compared(own: CautionText, ours: CautionText) -> Iterator[Finding]:
 
 
 def _gone(said: tuple[str, ...], before: tuple[str, ...]) -> str:
-    """Give the sentences of a text that do not stand in another, in whichever spelling; empty where all do."""
+    """Return the sentences of a text that do not stand in another, in whichever spelling; empty where all do."""
     now = _plain(" ".join(said))
     return " ".join(f'"{one}"' for text in before for one in _END.split(text) if one and _plain(one) not in now)
 

@@ -41,5 +41,5 @@ OTHERWISE = {
 
 
 def meanings_of(kind: SupplyKind, studio: Studio) -> Meanings:
-    """Give what is meant by words that people type for a kind of thing to buy."""
+    """Return what is meant by words that people type for a kind of thing to buy."""
     return {SupplyKind.INGREDIENT: studio.synonyms.ingredients, SupplyKind.CONTAINER: studio.synonyms.containers}.get(kind, {})

@@ -54,7 +54,7 @@ def find_amounts_typed(sheets: Iterable[ClassPlan], studio: Studio) -> Iterator[
 
 
 def _typed_in(sentence: Sentence) -> Iterator[re.Match[str]]:
-    """Give each amount that a sentence tells people to take; what it denies, supposes or asks is none."""
+    """Yield each amount that a sentence tells people to take; what it denies, supposes or asks is none."""
     if sentence.is_question:
         return
     for match in _TYPED.finditer(sentence.words):
@@ -83,7 +83,7 @@ def _compare(sentence: Sentence, match: re.Match[str], batches: list[WorkedBatch
 
 
 def _most(said: str, unit: str, batches: Iterable[WorkedBatch]) -> Iterator[tuple[str, Fraction]]:
-    """Give the most of a chosen option that any portion may take, in drops or percent; the largest of all batches."""
+    """Yield the most of a chosen option that any portion may take, in drops or percent; the largest of all batches."""
     found: dict[str, Fraction] = {}
     for batch in batches:
         for dose in (dose for filling in batch.fillings for dose in filling.doses):
@@ -111,12 +111,12 @@ def _worked_out(said: str, unit: str, batches: Iterable[WorkedBatch]) -> Iterato
 
 
 def _agrees(typed: str, value: Fraction) -> bool:
-    """Say whether a number as it is typed is a value to its last digit."""
+    """Tell whether a number as it is typed is a value to its last digit."""
     return abs(Fraction(typed) - value) < Fraction(1, 10 ** len(typed.partition(".")[2]))
 
 
 def _means(said: str, name: str) -> bool:
-    """Say whether words begin with a name, or with the name without what kind of oil it is."""
+    """Tell whether words begin with a name, or with the name without what kind of oil it is."""
     words, whole = fold(said), fold(name)
     short = next((whole.removesuffix(kind) for kind in _OF_A_KIND if whole.endswith(kind)), whole)
     return any(words == one or words.startswith(f"{one} ") for one in (whole, short))

@@ -78,7 +78,7 @@ def _in_part(part: Part, recipe: Recipe, class_key: str, studio: Studio) -> Iter
 
 
 def _vapours(part: Part, recipe: Recipe, studio: Studio) -> Iterator[_Vapour]:
-    """Give what a part handles that has a flash point, in the order of its steps."""
+    """Yield what a part handles that has a flash point, in the order of its steps."""
     lines = [(studio.ingredient(line.ingredient), phase) for phase in recipe.phases for line in phase.lines]
     heats = {card.key: phase.heat_to for card, phase in lines if card}
     room, named, passed = studio.constants["room"].typical, None, 0
@@ -95,7 +95,7 @@ def _vapours(part: Part, recipe: Recipe, studio: Studio) -> Iterator[_Vapour]:
 
 
 def _cards(name: Name, recipe: Recipe, studio: Studio) -> tuple[Ingredient, ...]:
-    """Give the ingredients that a name in braces means one by one: itself, those of a phase, or what students choose from."""
+    """Return the ingredients that a name in braces means one by one: itself, those of a phase, or what students choose from."""
     match meaning_of(name, recipe, studio):
         case IngredientNamed(key):
             named = [key]
@@ -109,7 +109,7 @@ def _cards(name: Name, recipe: Recipe, studio: Studio) -> tuple[Ingredient, ...]
 
 @remembered(1024)
 def _spoken_of_in(part: Part, words: SpokenOf) -> tuple[tuple[int, Place], ...]:
-    """Give the numbers of the sentences in the steps of a part that speak of something, and where."""
+    """Return the numbers of the sentences in the steps of a part that speak of something, and where."""
     sentences = [sentence for step in part.steps for sentence in step.sentences]
     return tuple((number, place) for number, one in enumerate(sentences) if (place := _spoken_of(one, words)))
 

@@ -94,7 +94,7 @@ def _harm(made: MadeProduct, names: tuple[str, ...]) -> str:
 def _left_out(
     parts: list[Part], column: Column, recipe: Recipe, studio: Studio, elsewhere: tuple[Role, ...]
 ) -> tuple[Part | None, tuple[str, ...]]:
-    """Give the names of what no step puts in, without the roles that are said elsewhere, and the last part that names any in braces."""
+    """Return the names of what no step puts in, without the roles that are said elsewhere, and the last part that names any in braces."""
     calls = _calls(column)
     named, last = _named(parts, column, recipe, studio)
     in_braces = [call for key, call in calls.items() if key in named]
@@ -107,7 +107,7 @@ def _left_out(
 
 
 def _calls(column: Column) -> dict[str, Call]:
-    """Give everything that is weighed, by its key."""
+    """Return everything that is weighed, by its key."""
     phases: dict[str, set[str]] = {}
     for w in column.weighed:
         phases.setdefault(w.line.ingredient.key, set()).add(fold(w.line.phase))
@@ -116,7 +116,7 @@ def _calls(column: Column) -> dict[str, Call]:
 
 
 def _named(parts: Iterable[Part], column: Column, recipe: Recipe, studio: Studio) -> tuple[set[str], Part | None]:
-    """Give the keys of what braces name, an empty one for the batch as a whole, and the last part that names any."""
+    """Return the keys of what braces name, an empty one for the batch as a whole, and the last part that names any."""
     found: set[str] = set()
     last = None
     for part in parts:

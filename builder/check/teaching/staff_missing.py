@@ -23,5 +23,5 @@ def find_staff_missing(plan: ClassPlan) -> Iterator[Finding]:
 
 
 def staff_place(plan: ClassPlan) -> Place:
-    """Give the place of the staff of a date: its own, or that of the class."""
+    """Return the place of the staff of a date: its own, or that of the class."""
     return plan.date.at("staff") if plan.date and plan.date.staff else plan.studio_class.at("staff")

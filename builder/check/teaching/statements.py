@@ -57,27 +57,27 @@ class Statement:
 
     @property
     def alone(self) -> "Statement":
-        """Give all by which it is judged: what it says and amid what, without where that stands and what it is about."""
+        """Return all by which it is judged: what it says and amid what, without where that stands and what it is about."""
         return replace(self, sentence=Sentence(self.sentence.words), about=frozenset())
 
     @cached_property
     def words(self) -> Words:
-        """Give its words, to look in."""
+        """Return its words, to look in."""
         return Words(self.sentence.words)
 
     @cached_property
     def near(self) -> Words:
-        """Give its words with those that lead up to it."""
+        """Return its words with those that lead up to it."""
         return Words(f"{self.before} {self.sentence.words}")
 
     @cached_property
     def part(self) -> Words:
-        """Give all words of its part."""
+        """Return all words of its part."""
         return Words(self.around)
 
 
 def statements_of(studio: Studio) -> Iterator[Statement]:
-    """Give everything that a studio says."""
+    """Yield everything that a studio says."""
     for studio_class in studio.classes.values():
         yield from _of_class(studio_class, studio)
     for recipe in studio.recipes.values():
@@ -163,7 +163,7 @@ def _of_list(
 
 
 def conditions_of(recipe: Recipe, studio: Studio) -> frozenset[str]:
-    """Give the conditions of `unsafe_steps.yaml` that hold for a recipe; what has no card is not known to hold."""
+    """Return the conditions of `unsafe_steps.yaml` that hold for a recipe; what has no card is not known to hold."""
     product = studio.products[recipe.product]
     cards = [card for card in (studio.ingredient(name) for name in recipe.names) if card]
     kinds = {card.kind for card in cards}

@@ -149,7 +149,7 @@ def _people(plan: ClassPlan, rule: WatchRule, part: WatchedPart) -> Iterator[Fin
 
 
 def _asks_for_two(plan: ClassPlan) -> WatchRule | None:
-    """Give the rule of a class that asks for two adults where minors take part, rather one that stops it."""
+    """Return the rule of a class that asks for two adults where minors take part, rather one that stops it."""
     asking = [rule for rule in plan.supervision.rules if rule.two_adults]
     return min(asking, key=lambda rule: not rule.stops_for(plan.studio_class.youngest), default=None)
 

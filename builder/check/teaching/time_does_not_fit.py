@@ -74,6 +74,6 @@ def _waits(studio_class: StudioClass) -> Iterator[Finding]:
 
 
 def _time(minutes: int) -> str:
-    """Give a time as a heading writes it."""
+    """Return a time as a heading writes it."""
     hours, rest = divmod(minutes, 60)
     return " ".join(part for part in (f"{hours} h" if hours else "", f"{rest} min" if rest else "") if part)

@@ -65,7 +65,7 @@ def _in_part(part: Part, made: MadeProduct) -> Iterator[tuple[Place, str, str]]:
 
 
 def _too_small(made: MadeProduct, match: re.Match[str]) -> HomeBatch | None:
-    """Give the first home batch that takes up more than a vessel is said to hold."""
+    """Return the first home batch that takes up more than a vessel is said to hold."""
     holds = Fraction(match["number"]) * (1 if match["unit"].casefold() == "ml" else 1000)
     return next((home for home in made.home if home.sheet.volume and home.sheet.volume.millilitres > holds), None)
 
@@ -90,7 +90,7 @@ def _counts(sentence: Sentence, part: Part, made: MadeProduct) -> Iterator[tuple
 
 
 def _number(word: str, noun: str) -> int | None:
-    """Give a count; `second` is the last of two."""
+    """Return a count; `second` is the last of two."""
     if word == "second":
         return 2 if not noun.endswith("s") else None
     if word in _WORDS:

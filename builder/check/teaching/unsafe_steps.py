@@ -42,7 +42,7 @@ def find_unsafe_steps(studio: Studio) -> Iterator[Finding]:
 
 
 def dangers_in(statement: Statement, dangers: tuple[UnsafeStep, ...]) -> tuple[tuple[UnsafeStep, Met], ...]:
-    """Give each danger that a statement tells people to meet, with where in it. What has been said before is not looked through again."""
+    """Return each danger that a statement tells people to meet, with where in it. What has been said before is not looked through again."""
     return _dangers_in(statement.alone, dangers)
 
 
@@ -78,13 +78,13 @@ def _index(dangers: tuple[UnsafeStep, ...], in_tools: bool) -> PatternIndex:
 
 
 def _concerns(danger: UnsafeStep, statement: Statement) -> bool:
-    """Say whether a danger is one of the recipe that a statement speaks of, and of the age of those who come."""
+    """Tell whether a danger is one of the recipe that a statement speaks of, and of the age of those who come."""
     young = danger.younger_than is None or (statement.youngest is not None and statement.youngest < danger.younger_than)
     return young and danger.only <= statement.holds
 
 
 def _holds(danger: UnsafeStep, statement: Statement) -> bool:
-    """Say whether what stands around a match leaves it a danger."""
+    """Tell whether what stands around a match leaves it a danger."""
     near = not danger.near or statement.said is Said.TOOL or any_in(danger.near, statement.near)
     lacks = not danger.part_lacks or not any_in(danger.part_lacks, statement.part)
     return near and lacks and not any_in(danger.unless, statement.words)

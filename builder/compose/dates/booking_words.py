@@ -22,12 +22,12 @@ _OF_AGE = 18
 
 
 def dates_to_book(edition: Edition, studio_class: StudioClass) -> tuple[DateView, ...]:
-    """Give the coming dates of a class, each with what to do about it."""
+    """Return the coming dates of a class, each with what to do about it."""
     return tuple(view_to_book(edition, studio_class, date) for date in coming_dates(edition, studio_class))
 
 
 def view_to_book(edition: Edition, studio_class: StudioClass, date: ClassDate) -> DateView:
-    """Give one date with what to do about it."""
+    """Return one date with what to do about it."""
     view = view_date(edition, studio_class, date)
     goes_on = say("{class_title}, {day}, {time}", class_title=studio_class.title, day=view.day, time=view.time)
     action = _action(edition, studio_class, date, view)
@@ -35,7 +35,7 @@ def view_to_book(edition: Edition, studio_class: StudioClass, date: ClassDate) -
 
 
 def booking_view(edition: Edition, studio_class: StudioClass, here: Address) -> BookingView:
-    """Give the terms of a class, and where it is; what the studio has not said is left out.
+    """Return the terms of a class, and where it is; what the studio has not said is left out.
 
     Who comes with an adult stands beside the least age (`who_may_come`).
     """
@@ -55,7 +55,7 @@ def booking_view(edition: Edition, studio_class: StudioClass, here: Address) -> 
 
 
 def terms_facts(terms: Booking) -> tuple[tuple[str, str], ...]:
-    """Give terms, each with its name; what is not said is left out."""
+    """Return terms, each with its name; what is not said is left out."""
     age = terms.with_an_adult_under
     alone = say("Under {age} with an adult.", age=age) if age else ""
     facts = (
@@ -82,7 +82,7 @@ def as_of(edition: Edition) -> str:
 
 
 def terms_of(edition: Edition, studio_class: StudioClass) -> Booking:
-    """Give how a class is booked: what it says itself, and else what the studio says."""
+    """Return how a class is booked: what it says itself, and else what the studio says."""
     return studio_class.booking.over(edition.studio.profile.booking)
 
 
@@ -95,7 +95,7 @@ def _until(edition: Edition, studio_class: StudioClass, date: ClassDate) -> str:
 
 
 def _action(edition: Edition, studio_class: StudioClass, date: ClassDate, view: DateView) -> Link | None:
-    """Give the studio's own link for a date with room, or else a mail that is filled in; nothing to do for a cancelled one."""
+    """Return the studio's own link for a date with room, or else a mail that is filled in; nothing to do for a cancelled one."""
     if not date.takes_place:
         return None
     has_room = studio_class.has_room_on(date)
@@ -111,7 +111,7 @@ def _action(edition: Edition, studio_class: StudioClass, date: ClassDate, view: 
 
 
 def visit_facts(venue: Venue) -> tuple[tuple[str, str], ...]:
-    """Give what visitors have to know, each with its name; what the studio has not said is left out."""
+    """Return what visitors have to know, each with its name; what the studio has not said is left out."""
     facts = (
         (say("Getting here"), venue.getting_here),
         (say("Access"), venue.access),

@@ -64,7 +64,7 @@ def length_in_words(number: int, unit: str, locale: str) -> str:
 
 
 def decimal_sign(locale: str) -> str:
-    """Give the sign before the decimals of a number."""
+    """Return the sign before the decimals of a number."""
     return get_decimal_symbol(locale)
 
 
@@ -90,5 +90,5 @@ def money(value: Fraction, currency: str, locale: str) -> str:
 
 
 def _glued(written: str) -> str:
-    """Give a text that no line breaks."""
+    """Return a text that no line breaks."""
     return written.replace(NARROW_NBSP, NBSP).replace(" ", NBSP)

@@ -68,7 +68,7 @@ def format_words(format: Format) -> str:
 
 
 def minutes_by(plan: ClassPlan) -> dict[Who, int]:
-    """Give the minutes of class time for each who."""
+    """Return the minutes of class time for each who."""
     return {who: sum(timed.alone for timed in plan.timeline if timed.part.who is who) for who in WORDS}
 
 
@@ -99,20 +99,20 @@ def _for_arriving(minutes: int) -> str:
 
 
 def clock_from(start: datetime | None, locale: str) -> Clock:
-    """Give a clock: times of day from a start, or, without one, the time that has passed."""
+    """Return a clock: times of day from a start, or, without one, the time that has passed."""
     if start is None:
         return lambda minutes: f"{minutes // 60}:{minutes % 60:02d}"
     return lambda minutes: clock(start + timedelta(minutes=minutes), locale)
 
 
 def common_start(plan: ClassPlan) -> datetime | None:
-    """Give the start of the class if all its dates begin at the same time of day."""
+    """Return the start of the class if all its dates begin at the same time of day."""
     starts = [date.on for date in plan.studio_class.dates_held]
     return starts[0] if starts and len({start.time() for start in starts}) == 1 else None
 
 
 def time_strip(plan: ClassPlan, read_clock: Clock) -> StripView | None:
-    """Give the strip of a class; None where no part takes class time."""
+    """Return the strip of a class; None where no part takes class time."""
     if not plan.timeline:
         return None
     whole = max(ends_at(plan.timeline), 1)
@@ -127,7 +127,7 @@ def time_strip(plan: ClassPlan, read_clock: Clock) -> StripView | None:
 
 
 def run_rows(plan: ClassPlan, read_clock: Clock, words: Mapping[Who, str]) -> tuple[StripRow, ...]:
-    """Give the run of a class, each part with the time at which it begins."""
+    """Return the run of a class, each part with the time at which it begins."""
     return tuple(
         StripRow(str(timed.part.who), _who(timed, words), timed.part.title, short_duration(timed.part.minutes), read_clock(timed.begins))
         for timed in plan.timeline

@@ -69,7 +69,7 @@ def _whose(plan: ClassPlan, pot: Pot) -> str:
 
 
 def _blanks(amounts: PotView, *, with_lye: bool) -> Iterator[str]:
-    """Give what is measured while a pot is made: a temperature where something is heated or lye is, and its times."""
+    """Yield what is measured while a pot is made: a temperature where something is heated or lye is, and its times."""
     yield say("Made by")
     yield say("Begun at")
     for group in amounts.groups:

@@ -48,7 +48,7 @@ WHOSE = {
 
 
 def _has_benches(plan: ClassPlan) -> bool:
-    """Say whether anybody works at a bench: not where nobody comes, nor in a demonstration."""
+    """Tell whether anybody works at a bench: not where nobody comes, nor in a demonstration."""
     return bool(plan.groups) and plan.format is not Format.DEMO
 
 
@@ -109,7 +109,7 @@ def compose_bench_steps(edition: Edition, plan: ClassPlan, here: Address) -> Com
 
 
 def _cards(studio: Studio, plan: ClassPlan) -> tuple[SharedCard, ...]:
-    """Give the cards, one for all the groups to which it says the same; the last group may be smaller, and takes less of its batch."""
+    """Return the cards, one for all the groups to which it says the same; the last group may be smaller, and takes less of its batch."""
     sizes = [plan.studio_class.group_size if in_groups(plan) else 1] * (plan.groups - 1) + [plan.last_group]
     return shared(
         [
@@ -146,14 +146,14 @@ def _dangers(studio: Studio, hazards: tuple[str, ...]) -> str:
 
 
 def _fills(studio: Studio, filling: Filling) -> list[BenchAmount]:
-    """Give what the scale reads: in the cup where something sticks to one, then in the container."""
+    """Return what the scale reads: in the cup where something sticks to one, then in the container."""
     read, name = filling.read, container_name(studio, filling.fill)
     cup = [BenchAmount(grams(read.poured), say("in your cup (for the {container})", container=name))] if read.poured != read.fill else []
     return [*cup, BenchAmount(grams(read.fill), say("in each ({container})", container=name))]
 
 
 def _phases(batch: WorkedBatch, plan: WeighingPlan, purpose: PotFor, group: int) -> tuple[BenchPhase, ...]:
-    """Give what goes into the pot of a group; of the pot of the class what this group alone weighs for all."""
+    """Return what goes into the pot of a group; of the pot of the class what this group alone weighs for all."""
     mine = [task for task in plan.of(batch.recipe.name, purpose) if purpose is not PotFor.CLASS or task.group == group]
     amounts = [
         (task.weighed.line.phase, BenchAmount(weighed(task.weighed, "g"), at_the_bench(task, _name(task.weighed, batch))))

@@ -108,7 +108,7 @@ def _estimate(doses: Sequence[Dose]) -> tuple[str, ...]:
 
 
 def _neat(studio: Studio, doses: list[Dose]) -> tuple[str, ...]:
-    """Give what to avoid with neat scent, where any is offered."""
+    """Return what to avoid with neat scent, where any is offered."""
     cards = [studio.ingredient(one.option) for dose in doses for one in dose.each if one.is_offered]
     if not any(card and Hazard.NEAT_ESSENTIAL_OIL in card.hazards for card in cards):
         return ()

@@ -67,7 +67,7 @@ def compose_portfolio(edition: Edition, studio: Studio, _: Address) -> Composed 
 
 
 def _first_of_each(edition: Edition) -> Iterator[tuple[ClassPlan, LabelPlan, LaidOut]]:
-    """Give the labels of the first date of each product that have a composed front, with their layout."""
+    """Yield the labels of the first date of each product that have a composed front, with their layout."""
     seen: set[str] = set()
     for sheet in edition.sheets:
         if all(made.batch.recipe.key in seen for made in sheet.made):
@@ -79,7 +79,7 @@ def _first_of_each(edition: Edition) -> Iterator[tuple[ClassPlan, LabelPlan, Lai
 
 
 def _groups(edition: Edition, sheet: ClassPlan, plan: LabelPlan, laid: LaidOut, page: tuple[float, float]) -> Iterator[Group]:
-    """Give what the pages of one product show; a group stands together on a page."""
+    """Yield what the pages of one product show; a group stands together on a page."""
     studio, setter = edition.studio, setter_of(edition.studio.typefaces)
     wide = page[0] - 2 * EDGE
     container, kind = studio.container(plan.filling.fill.container), container_name(studio, plan.filling.fill)
@@ -109,7 +109,7 @@ def _in(studio: Studio, sheet: ClassPlan, plan: LabelPlan, laid: LaidOut, design
 
 
 def _shown(laid: LaidOut, portrait: Portrait, ink: Ink) -> _Item | None:
-    """Give the front of a label, without a back that stands beside it; None where nothing of it is composed."""
+    """Return the front of a label, without a back that stands beside it; None where nothing of it is composed."""
     drawing = laid.drawings[0][0] if laid.drawings else None
     if drawing is None:
         return None
@@ -119,7 +119,7 @@ def _shown(laid: LaidOut, portrait: Portrait, ink: Ink) -> _Item | None:
 
 
 def _backs(laid: LaidOut, portrait: Portrait) -> Iterator[_Item]:
-    """Give the back, or the whole label where the front and the back are one."""
+    """Yield the back, or the whole label where the front and the back are one."""
     if laid.back:
         yield _item(position_of(laid.back.positions[0][0]), laid.back)
     elif laid.count == 2:

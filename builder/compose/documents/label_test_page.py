@@ -42,7 +42,7 @@ def compose_test_page(edition: Edition, studio: Studio, _: Address) -> Composed 
 
 
 def _asked_for(studio: Studio) -> list[LabelSheet]:
-    """Give the sheets that the studio and its classes ask for, each once."""
+    """Return the sheets that the studio and its classes ask for, each once."""
     wishes = (studio.profile.labels, *(a_class.labels for a_class in studio.classes.values()))
     found = (studio.label_sheets.get(fold(one.sheet)) for one in wishes if one.sheet)
     return list({stock.name: stock for stock in found if stock and stock.paper == studio.profile.paper}.values())

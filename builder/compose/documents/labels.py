@@ -43,7 +43,7 @@ def compose_labels(edition: Edition, labelled: Labelled, _: Address) -> Composed
 
 
 def _one(edition: Edition, label: OneLabel, *, to_colour: bool) -> Iterator[PositionView]:
-    """Give the positions of one label; a panel to colour in stands before the ones with the facts."""
+    """Yield the positions of one label; a panel to colour in stands before the ones with the facts."""
     laid, number = label.laid_out, label.number
     portrait = portrait_of(edition.studio, label.plan.made.batch, dict(label.jar.variant.chosen))
     if to_colour and not laid.drawings:

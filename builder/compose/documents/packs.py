@@ -34,7 +34,7 @@ class Packed:
 
     @property
     def pieces(self) -> int:
-        """Give the number of pieces that are printed apart; none is, of what lies on paper of its own."""
+        """Return the number of pieces that are printed apart; none is, of what lies on paper of its own."""
         return 1 if self.printed.on_stock else len(self.printed.copies)
 
 
@@ -47,12 +47,12 @@ class Counted(NamedTuple):
 
     @property
     def pages(self) -> int:
-        """Give the pages that are printed of them."""
+        """Return the pages that are printed of them."""
         return self.copies * sum(piece.pages for piece in self.pieces)
 
     @property
     def paper(self) -> int:
-        """Give the sheets of paper that they take."""
+        """Return the sheets of paper that they take."""
         return self.copies * sum(piece.pages if self.printed.apart else piece.paper for piece in self.pieces)
 
 
@@ -77,7 +77,7 @@ def compose_pack(edition: Edition, plan: ClassPlan, here: Address, sheets: Itera
 
 
 def _counted(sheet: Packed, every: Iterable[Packed], pieces: Sequence[Piece]) -> list[Counted]:
-    """Give how often each piece of a sheet is printed, and then its first pages alone.
+    """Return how often each piece of a sheet is printed, and then its first pages alone.
 
     A sheet that did not come in its pieces is printed as a whole, as often as any of them.
     """

@@ -69,7 +69,7 @@ def compose_tags(edition: Edition, plan: ClassPlan, _: Address) -> Composed | No
 
 
 def _dresses(edition: Edition, plan: ClassPlan) -> Iterator[tuple[Design, Portrait]]:
-    """Give the design and the mark of each student's tag: those of the first thing that they take home."""
+    """Yield the design and the mark of each student's tag: those of the first thing that they take home."""
     jars = [(made, jar) for made in plan.made for one in made.containers for jar in one.jars]
     usual = DESIGNS.get(wished(edition.studio, plan).design, USUAL)
     for student in range(1, plan.students + 1):
@@ -83,7 +83,7 @@ def _top(stock: LabelSheet) -> float:
 
 
 def _holds_front(stock: LabelSheet) -> bool:
-    """Say whether a tag has room for a mark to colour in, in every design, and for two lines."""
+    """Tell whether a tag has room for a mark to colour in, in every design, and for two lines."""
     whole = whole_of(stock)
     inner = min(
         whole.width - 2 * max(border_to_colour(design) for design in DESIGNS.values()), whole.height - _top(stock) - 2 * LINE - EDGE
@@ -169,7 +169,7 @@ def _turned(stock: LabelSheet) -> LabelSheet:
 
 
 def _mirrored(backs: Sequence[PositionView], stock: LabelSheet) -> Iterator[PositionView]:
-    """Give backs row by row from right to left, so that each lies behind its front; a row that is not full begins with empty places."""
+    """Yield backs row by row from right to left, so that each lies behind its front; a row that is not full begins with empty places."""
     for begin in range(0, len(backs), stock.columns):
         row = backs[begin : begin + stock.columns]
         yield from (*[PositionView()] * (stock.columns - len(row)), *reversed(row))

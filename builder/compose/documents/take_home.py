@@ -138,20 +138,20 @@ def _cost(studio: Studio, studio_class: StudioClass, batch: WorkedBatch) -> str:
 
 
 def _danger(studio: Studio, batch: WorkedBatch) -> CautionView | None:
-    """Give the gravest caution of all that a batch brings."""
+    """Return the gravest caution of all that a batch brings."""
     texts = cautions_for(studio, hazards_of_recipe(studio, batch))
     return view_caution(texts[0]) if texts else None
 
 
 def _first_aid(studio: Studio, batch: WorkedBatch) -> tuple[FirstAid, ...]:
-    """Give what to do after an accident with lye: one field for each way in which it harms; empty without lye."""
+    """Return what to do after an accident with lye: one field for each way in which it harms; empty without lye."""
     hazards = [hazard for hazard in hazards_of_recipe(studio, batch) if hazard == Hazard.CAUSTIC]
     lines = [line.partition(": ") for text in cautions_for(studio, hazards) for line in text.if_it_happens]
     return tuple(FirstAid(where, sentence(what)) for where, _, what in lines if what)
 
 
 def _scales(batch: WorkedBatch) -> tuple[ScaleSet, ...]:
-    """Give each scale that is needed, the coarser first, with how it reads for each unit; those of one name together."""
+    """Return each scale that is needed, the coarser first, with how it reads for each unit; those of one name together."""
     found: dict[str, dict[str, None]] = {}
     scales = {w.scale for column in batch.columns for w in column.weighed}
     for scale in sorted(scales, key=lambda scale: (-scale.division.grams, scale.name, scale.unit)):
@@ -160,7 +160,7 @@ def _scales(batch: WorkedBatch) -> tuple[ScaleSet, ...]:
 
 
 def _label_lists(batch: WorkedBatch, region: Region) -> tuple[ListedVariant, ...]:
-    """Give the list of each variant that is proven.
+    """Return the list of each variant that is proven.
 
     Where there are many, that of the plainest, to which the student adds what was chosen.
     """

@@ -103,7 +103,7 @@ class _Stretch:
 
 
 def _stretches(edition: Edition, plan: ClassPlan, read_clock: Clock) -> tuple[_Stretch, ...]:
-    """Give what is done ahead, in class and after it, in order, each part with its time."""
+    """Return what is done ahead, in class and after it, in order, each part with its time."""
 
     def source(part: Part, time: str, met: tuple[str, ...] = ()) -> FlowSource:
         note, letter = pots_note(plan, part, for_staff=True), letter_of(plan.studio_class, part)
@@ -163,5 +163,5 @@ def _groups(plan: ClassPlan) -> str:
 
 
 def _is_listed(finding: Finding, plan: ClassPlan, studio: Studio) -> bool:
-    """Say whether a finding stands on the sheet. Of the stops only those about labels are left: all else would not have been made."""
+    """Tell whether a finding stands on the sheet. Of the stops only those about labels are left: all else would not have been made."""
     return not stands_with_the_people(finding) and concerns_plan(finding, plan, studio)

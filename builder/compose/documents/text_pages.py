@@ -23,12 +23,12 @@ def compose_page(edition: Edition, page: Page, here: Address) -> Composed:
 
 
 def page_text(edition: Edition, page: Page, here: Address) -> str:
-    """Give the text of a page as finished HTML. A page speaks of no batch, so that it has no amounts to fill in."""
+    """Return the text of a page as finished HTML. A page speaks of no batch, so that it has no amounts to fill in."""
     return writer_of(edition, here, PAGES).fill_blocks(page.blocks)
 
 
 def _description(html: str) -> str:
-    """Give the beginning of a text, without its tags, cut at a word."""
+    """Return the beginning of a text, without its tags, cut at a word."""
     plain = " ".join(unescape(re.sub(r"<[^>]*>", " ", html)).split())
     if len(plain) <= DESCRIPTION_LENGTH:
         return plain

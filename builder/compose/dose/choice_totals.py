@@ -18,7 +18,7 @@ from builder.words.say import say, say_count
 
 
 def view_totals(studio: Studio, made: MadeProduct, *, has_roster: bool) -> tuple[TotalTable, ...]:
-    """Give a table for each choice: the most in a portion of each kind of container, and what all portions need of each option."""
+    """Return a table for each choice: the most in a portion of each kind of container, and what all portions need of each option."""
     filled = made.filled
     doses = [(f"{container_name(studio, one.fill)}: " if len(filled) > 1 else "", dose) for one in filled for dose in one.doses]
     return tuple(
@@ -29,7 +29,7 @@ def view_totals(studio: Studio, made: MadeProduct, *, has_roster: bool) -> tuple
 
 
 def view_guests(plan: ClassPlan) -> tuple[GuestTable, ...]:
-    """Give who comes, and who waits for a seat; nothing where the class has no roster, or none of its rows is for this date."""
+    """Return who comes, and who waits for a seat; nothing where the class has no roster, or none of its rows is for this date."""
     students = say_count("{count}\u00a0student", "{count}\u00a0students", plan.students)
     come = say_count(
         "{count}\u00a0person on the roster for {students}.",
@@ -67,7 +67,7 @@ def _guests(plan: ClassPlan, guests: Sequence[Guest], listed: str, pots: Mapping
 
 
 def _pots(plan: ClassPlan) -> dict[str, tuple[Pot, ...]]:
-    """Give the columns that say from which pot a guest fills, as the batch codes count them, each with the pot of every student."""
+    """Return the columns that say from which pot a guest fills, as the batch codes count them, each with the pot of every student."""
     names = {PotFor.GROUP: sentence(group_word(plan)), PotFor.STUDENT: say("Pot")}
     pots = {made.pots[0].purpose: pot_of_each_student(made.pots) for made in plan.made if made.pots}
     return {name: pots[purpose] for purpose, name in names.items() if purpose in pots}

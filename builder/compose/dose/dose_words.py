@@ -27,7 +27,7 @@ STANDS_BEHIND = {
 
 
 def view_choice(dose: Dose, *, with_drops: bool = True) -> ChoiceView:
-    """Give what may be added to one portion. Drops hold for the studio's droppers: at home there is another one."""
+    """Return what may be added to one portion. Drops hold for the studio's droppers: at home there is another one."""
     alike = len({one.weight for one in dose.each if one.is_offered}) < 2
     detail = {one.option: _detail(one, with_drops=with_drops, with_weight=not alike) for one in dose.each}
     options = [within(option) + detail[option] if option is not None else none_of(dose.what) for option in dose.offered]
@@ -42,7 +42,7 @@ def view_choice(dose: Dose, *, with_drops: bool = True) -> ChoiceView:
 
 
 def view_choices(studio: Studio, fillings: Sequence[Filling]) -> tuple[ChoiceView, ...]:
-    """Give what may be added to one portion of each kind of container that a batch fills; which one it is, where there are several."""
+    """Return what may be added to one portion of each kind of container that a batch fills; which one it is, where there are several."""
     found: list[ChoiceView] = []
     for filling in fillings:
         container, several = container_name(studio, filling.fill), len(fillings) > 1
@@ -60,7 +60,7 @@ def _detail(one: MostOf, *, with_drops: bool, with_weight: bool) -> str:
 
 
 def drops_in_words(one: MostOf) -> str:
-    """Give the most drops of an option; empty where none are counted."""
+    """Return the most drops of an option; empty where none are counted."""
     if not one.drops or one.drop is None:
         return ""
     return drops_of(one.drops, about=not one.drop.measured)
@@ -79,7 +79,7 @@ def drops_of(count: int, *, about: bool) -> str:
 
 
 def mixed_drops(dose: Dose) -> str:
-    """Give the most drops of several options together; empty where none are counted."""
+    """Return the most drops of several options together; empty where none are counted."""
     if dose.mixed is None or not dose.mixed.drops:
         return ""
     estimated = any(one.drop and not one.drop.measured for one in dose.each)
@@ -87,17 +87,17 @@ def mixed_drops(dose: Dose) -> str:
 
 
 def mixed_weight(dose: Dose) -> str:
-    """Give the most of several options together by weight; empty where the scale cannot show so little."""
+    """Return the most of several options together by weight; empty where the scale cannot show so little."""
     return grams(dose.mixed.weight) if dose.mixed and dose.mixed.weight else ""
 
 
 def most_in_words(one: MostOf) -> str:
-    """Give the most of one option by weight, or in drops where the scale cannot show so little."""
+    """Return the most of one option by weight, or in drops where the scale cannot show so little."""
     return grams(one.weight) if one.weight else drops_in_words(one)
 
 
 def dose_in_words(dose: Dose) -> str:
-    """Give the most of a choice for a sentence: one amount, or that of each option where they differ."""
+    """Return the most of a choice for a sentence: one amount, or that of each option where they differ."""
     offered = [one for one in dose.each if one.is_offered]
     if len({most_in_words(one) for one in offered}) < 2:
         return most_in_words(offered[0]) if offered else grams(dose.at_most)
@@ -105,7 +105,7 @@ def dose_in_words(dose: Dose) -> str:
 
 
 def dose_in_all(dose: Dose, containers: int) -> Dose:
-    """Give the most of a choice for so many containers together: each its own most, so that no limit is passed in any."""
+    """Return the most of a choice for so many containers together: each its own most, so that no limit is passed in any."""
     each = (replace(one, weight=one.weight * containers, drops=one.drops and one.drops * containers) for one in dose.each)
     return replace(dose, each=tuple(each))
 

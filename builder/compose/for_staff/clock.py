@@ -12,7 +12,7 @@ from builder.words.say import say, say_count
 
 
 def clock_group(plan: ClassPlan, title: str, parts: Iterable[Part], shown: StepsGroup, words: Mapping[int, str]) -> ClockGroup:
-    """Give the rows of some parts, which are shown as steps in the same order.
+    """Return the rows of some parts, which are shown as steps in the same order.
 
     `words` say, by the identity of a part of the class, who does it, and whether it fills the wait of another.
     """

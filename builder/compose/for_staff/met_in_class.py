@@ -11,7 +11,7 @@ from builder.rules.hazard import heat_left
 
 
 def met_in_class(plan: ClassPlan, timed: TimedPart) -> tuple[str, ...]:
-    """Give the hazards that have not gone since an earlier part; none for what is only read or waited for."""
+    """Return the hazards that have not gone since an earlier part; none for what is only read or waited for."""
     if not timed.part.by_hand:
         return timed.met
     left = next((one.lingering for one in plan.supervision.parts if one.number == timed.number), ())
@@ -22,7 +22,7 @@ def met_in_class(plan: ClassPlan, timed: TimedPart) -> tuple[str, ...]:
 
 
 def met_after_class(plan: ClassPlan, one: StaffPart) -> tuple[str, ...]:
-    """Give what staff meet after the class, with raw soap where students have left it and no heading says that there is none."""
+    """Return what staff meet after the class, with raw soap where students have left it and no heading says that there is none."""
     watched = [part for part in plan.supervision.parts if part.by_hand]
     left_raw = bool(watched) and Hazard.RAW_SOAP in watched[-1].hazards
     raw = (Hazard.RAW_SOAP,) if left_raw and one.part.steps and not one.part.no_raw_soap else ()

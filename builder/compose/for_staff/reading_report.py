@@ -80,5 +80,5 @@ def notes(*, in_english: bool) -> tuple[str, ...]:
 
 
 def kinds_read() -> Mapping[str, str]:
-    """Give the kinds of document that people follow with their hands, each with what it is called here."""
+    """Return the kinds of document that people follow with their hands, each with what it is called here."""
     return {"take-home page": "take-home sheet", "steps at the bench": "steps at the bench", "teacher's sheet": "teacher's sheet"}

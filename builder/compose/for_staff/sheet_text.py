@@ -26,7 +26,7 @@ class Said:
 
 
 def said_on(html: str) -> tuple[Said, ...]:
-    """Give the sentences of the steps and cautions of a sheet, in their order."""
+    """Return the sentences of the steps and cautions of a sheet, in their order."""
     reader = _Reader()
     reader.feed(html)
     return tuple(reader.found())
@@ -78,7 +78,7 @@ class _Reader(HTMLParser):
         self._kind, self._name, self._pieces = kind, "", []
 
     def found(self) -> Iterator[Said]:
-        """Give the sentences, a caution by the step that follows it."""
+        """Yield the sentences, a caution by the step that follows it."""
         for number, (kind, name, text) in enumerate(self._blocks):
             at = name
             if kind == "caution":

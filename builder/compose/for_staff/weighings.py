@@ -11,7 +11,7 @@ from builder.model.teaching.class_plan import ClassPlan, MadeProduct, PlannedBat
 
 
 def view_pots(plan: ClassPlan, made: MadeProduct) -> tuple[PotView, ...]:
-    """Give the weighings of each planned batch of a product."""
+    """Return the weighings of each planned batch of a product."""
     return tuple(_pot(plan, planned) for planned in made.batches)
 
 

@@ -14,20 +14,20 @@ SEVERITY = ("danger", "warning", "caution", "notice")
 
 
 def hazards_of_recipe(studio: Studio, batch: WorkedBatch) -> tuple[str, ...]:
-    """Give every hazard of a recipe, what students may choose included; soap made with lye is caustic until it has cured."""
+    """Return every hazard of a recipe, what students may choose included; soap made with lye is caustic until it has cured."""
     found = [hazard for line in batch.lines for hazard in hazards_of(studio, line.ingredient, line.phase, batch)]
     found += [Hazard.RAW_SOAP] if batch.product.made_with_lye else []
     return tuple(dict.fromkeys((*found, *hazards_of_choices(studio, batch))))
 
 
 def hazards_of_choices(studio: Studio, batch: WorkedBatch) -> tuple[str, ...]:
-    """Give the hazards of what students may choose."""
+    """Return the hazards of what students may choose."""
     chosen = (studio.ingredient(option) for dose in batch.own.doses for option in dose.offered if option is not None)
     return tuple(dict.fromkeys(hazard for card in chosen if card is not None for hazard in hazards_of_card(card, batch)))
 
 
 def cautions_for(studio: Studio, hazards: Iterable[str]) -> tuple[CautionText, ...]:
-    """Give the cautions that speak of some hazards, the gravest first."""
+    """Return the cautions that speak of some hazards, the gravest first."""
     wanted = set(hazards)
     found = sorted((text for text in studio.cautions.values() if text.hazard in wanted), key=_gravest_first)
     return tuple(said(text) for text in found)
@@ -38,12 +38,12 @@ SIGNALS = {"danger": message("DANGER"), "warning": message("WARNING"), "caution"
 
 
 def signal_word(text: CautionText) -> str:
-    """Give the signal word of a caution as it is printed."""
+    """Return the signal word of a caution as it is printed."""
     return say(SIGNALS.get(text.signal, text.signal.upper()))
 
 
 def said(text: CautionText) -> CautionText:
-    """Give a caution in the language that is spoken."""
+    """Return a caution in the language that is spoken."""
     return replace(
         text,
         name=say(text.name),

@@ -41,7 +41,7 @@ def _cools(one: CoolsTo) -> str:
 
 
 def between(cooling: Cooling) -> str:
-    """Give both ends, the lower rounded down and the upper rounded up."""
+    """Return both ends, the lower rounded down and the upper rounded up."""
     least, most = _round(cooling.least, up=False), _round(cooling.most, up=True)
     if not least:
         return say("up to {most}", most=duration(most))

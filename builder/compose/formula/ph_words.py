@@ -34,7 +34,7 @@ def ph_words(batch: WorkedBatch, *, at_home: bool = False) -> str:
 
 
 def _windows(batch: WorkedBatch) -> Iterator[tuple[str, Figure]]:
-    """Give the preservatives with their windows; without water there is no pH to speak of."""
+    """Yield the preservatives with their windows; without water there is no pH to speak of."""
     cards = {line.ingredient.name: line.ingredient for line in batch.lines}.values()
     if not any(card.counts_as in (CountsAs.WATER, CountsAs.LIQUID) for card in cards):
         return

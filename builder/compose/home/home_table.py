@@ -14,7 +14,7 @@ from builder.words.say import say
 
 
 def home_table(studio: Studio, batch: WorkedBatch, parts: Sequence[Part]) -> HomeTable:
-    """Give the table of a batch, its groups and rows in the order in which the steps of some parts name them."""
+    """Return the table of a batch, its groups and rows in the order in which the steps of some parts name them."""
     table = weighing_table(batch)
     order = _order(studio, batch, parts)
     phases = list(dict.fromkeys(w.line.phase for w in batch.grams.weighed))

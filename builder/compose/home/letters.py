@@ -15,7 +15,7 @@ LETTERS = (*ascii_uppercase, *map("".join, product(ascii_uppercase, repeat=2)))
 
 
 def letter_of(studio_class: StudioClass, part: Part) -> str:
-    """Give the letter of a part, AA for the one after Z; empty for one that is for the class alone and has no steps."""
+    """Return the letter of a part, AA for the one after Z; empty for one that is for the class alone and has no steps."""
     parts = studio_class.lesson.parts
     at_home = (one for one in parts if one.where is not Where.CLASS_ONLY)
     in_class = (one for one in parts if one.where is Where.CLASS_ONLY and one.steps)

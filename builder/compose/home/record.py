@@ -9,7 +9,7 @@ WEEKS_ON_THE_SHEET = 7
 
 
 def view_record(batch: WorkedBatch) -> RecordView:
-    """Give the fields of the record of a batch; for soap that cures, also the weeks in which a marked bar is weighed."""
+    """Return the fields of the record of a batch; for soap that cures, also the weeks in which a marked bar is weighed."""
     cures = batch.grams.lye is not None and not batch.product.cooked
     fields = [(say("Made on"), ""), (say("Batch"), ""), (say("What came out, weight"), "")]
     if batch.grams.lye is not None:

@@ -8,7 +8,7 @@ OF_EARLIER = message("What is taken home is of the batch {code}, which the label
 
 
 def code_words(plan: ClassPlan, made: MadeProduct, *, labelled: bool = True) -> str:
-    """Give the codes with where they are written; empty where there is no date yet.
+    """Return the codes with where they are written; empty where there is no date yet.
 
     `labelled` says whether labels are printed for it, which then bear the code.
     """

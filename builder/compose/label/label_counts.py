@@ -24,7 +24,7 @@ MIXED = message(
 
 
 def label_counts(studio: Studio, made: MadeProduct) -> tuple[str, ...]:
-    """Give a line for each kind of container: `Labels: 4 lavender essential oil, 3 no scent`, with how many are a guess."""
+    """Return a line for each kind of container: `Labels: 4 lavender essential oil, 3 no scent`, with how many are a guess."""
     labelled = [one for one in made.containers if one.jars]
     lines = tuple(f"{_labels(studio, one.filling.fill, len(labelled) > 1)}: {_of_each(one.jars)}" for one in labelled)
     return (*lines, say(MIXED)) if lines and any(dose.mixed for dose in made.batch.own.doses) else lines
@@ -59,7 +59,7 @@ def _open_words(left_open: int, all_labels: int) -> str:
 
 
 def label_totals(edition: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
-    """Give a line for each sheet of labels to print, with how many labels it has, and for what keeps others from being printed."""
+    """Yield a line for each sheet of labels to print, with how many labels it has, and for what keeps others from being printed."""
     yield from map(ToPrint, label_tasks(edition, plan))
     for made in (made for made in plan.made if not labels_are_held(edition, plan, made)):
         for one in (one for one in made.containers if one.jars):

@@ -7,7 +7,7 @@ from builder.model.teaching.class_plan import MadeProduct
 
 
 def labels_json(made: MadeProduct) -> list[Json]:
-    """Give a row for each finish of each kind of container: what was chosen, units in a package, labels, those of open choices."""
+    """Return a row for each finish of each kind of container: what was chosen, units in a package, labels, those of open choices."""
     rows: list[Json] = []
     for one in made.containers:
         alike = Counter((jar.variant.chosen, jar.units) for jar in one.jars)

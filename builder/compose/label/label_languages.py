@@ -38,7 +38,7 @@ def not_for_sale(languages: Sequence[Language]) -> str:
 
 
 def colon_of(languages: Sequence[Language]) -> str:
-    """Give the colon after words in several languages: that of the last one."""
+    """Return the colon after words in several languages: that of the last one."""
     return glued(languages[-1].on_label(":"), languages[-1])
 
 
@@ -53,7 +53,7 @@ def day(on: date, languages: Sequence[Language], locale: str) -> str:
 
 
 def length_of_time(english: str, own: str, language: Language) -> str:
-    """Give a length of time in a language: as the studio has written it, or the number with its unit."""
+    """Return a length of time in a language: as the studio has written it, or the number with its unit."""
     length = plain_length_in(english)
     if own or length is None:
         return glued(own, language)

@@ -11,12 +11,12 @@ WHERE = message("What the checks found")
 
 
 def labels_are_held(edition: Edition, plan: ClassPlan, made: MadeProduct) -> bool:
-    """Say whether a product of a class gets no labels."""
+    """Tell whether a product of a class gets no labels."""
     return edition.held.holds(Labels(made.make.recipe.text, plan.studio_class.key))
 
 
 def label_questions(edition: Edition, plan: ClassPlan, made: MadeProduct) -> tuple[Finding, ...]:
-    """Give the stops that hold back the labels of a product, also those that were accepted."""
+    """Return the stops that hold back the labels of a product, also those that were accepted."""
     recipe, key = made.make.recipe.text, plan.studio_class.key
     about = {Labels(recipe), Labels(recipe, key)}
     return tuple(finding for finding in edition.findings if finding.weight is Weight.STOP and finding.about & about)
@@ -30,7 +30,7 @@ def no_labels(edition: Edition, plan: ClassPlan, made: MadeProduct) -> tuple[str
 
 
 def label_tasks(edition: Edition, plan: ClassPlan) -> tuple[str, ...]:
-    """Give a line for each thing to ask for or to do before labels can be printed, and for each reason to do without."""
+    """Return a line for each thing to ask for or to do before labels can be printed, and for each reason to do without."""
     lines = []
     for made in plan.made:
         name = within(made.batch.recipe.name)

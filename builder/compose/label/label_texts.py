@@ -81,7 +81,7 @@ class LabelText:
 
     @property
     def named(self) -> tuple[tuple[str, str], ...]:
-        """Give the name and the other names, each with the locale of its language."""
+        """Return the name and the other names, each with the locale of its language."""
         return tuple(zip_longest((self.name, *self.other_names), self.locales, fillvalue=""))
 
     def blanks(self) -> tuple[str, ...]:
@@ -138,12 +138,12 @@ def label_text(studio: Studio, plan: ClassPlan, filled: WorkedBatch, jar: Jar) -
 
 
 def earlier_of(plan: ClassPlan, product: Product) -> EarlierBatch | None:
-    """Give the earlier batch of which a product is taken home, where the date tells of it."""
+    """Return the earlier batch of which a product is taken home, where the date tells of it."""
     return plan.date.labels if plan.date and plan.comes_from_before(product) else None
 
 
 def _who_answers(profile: Profile, languages: tuple[Language, ...]) -> str:
-    """Give who made it, and who answers for it where that is somebody else."""
+    """Return who made it, and who answers for it where that is somebody else."""
     who = profile.responsible
     if who is None:
         return f"{maker(profile)}."
@@ -151,7 +151,7 @@ def _who_answers(profile: Profile, languages: tuple[Language, ...]) -> str:
 
 
 def maker(profile: Profile) -> str:
-    """Give who made it, where, and how to reach them; in place of what a new studio has for an example, what is to be written."""
+    """Return who made it, where, and how to reach them; in place of what a new studio has for an example, what is to be written."""
     contact = list(profile.contact.values())[:1]
     missing = [
         *(["address"] if is_invented_address(profile.address) else ()),
@@ -163,7 +163,7 @@ def maker(profile: Profile) -> str:
 
 
 def _variant(studio: Studio, filled: WorkedBatch, variant: Variant, language: Language) -> str:
-    """Give what was chosen, in one language: in the studio's words for it, or in those of the stock for its card, in plain words.
+    """Return what was chosen, in one language: in the studio's words for it, or in those of the stock for its card, in plain words.
 
     What was left out is said only where nothing was chosen, and a colour only where nothing else is offered.
     """
@@ -176,7 +176,7 @@ def _variant(studio: Studio, filled: WorkedBatch, variant: Variant, language: La
 
 
 def _told(text: str, languages: Sequence[Language], *, bold: bool = False) -> Run:
-    """Give a text that is in one language; in several no patterns fit it."""
+    """Return a text that is in one language; in several no patterns fit it."""
     return Run(text, bold, locale=languages[0].locale if len(languages) == 1 else "")
 
 
@@ -223,7 +223,7 @@ def _keeps(filled: WorkedBatch, language: Language) -> str:
 
 
 def _last_day(filled: WorkedBatch, made_on: date | None, keeps: Durability | None) -> date | None:
-    """Give the day to which it is good; None where it has to be written by hand. Soap counts from the end of its cure."""
+    """Return the day to which it is good; None where it has to be written by hand. Soap counts from the end of its cure."""
     if made_on is None or keeps is None:
         return None
     if filled.product.made_with_lye and "cure" in filled.recipe.keeps:

@@ -44,22 +44,22 @@ PINTS = _Larger((("gal", 128), ("qt", 32), ("pt", 16)), 128)
 
 
 def ingredient_text(listed: IngredientList, region: Region) -> str:
-    """Give the ingredient list of a label, in order, by the names that its region wants."""
+    """Return the ingredient list of a label, in order, by the names that its region wants."""
     return ", ".join(_declared(entry, region) for entry in listed.entries)
 
 
 def variant_name(variant: Variant) -> str:
-    """Give what was chosen, in words; empty where a recipe offers no choice."""
+    """Return what was chosen, in words; empty where a recipe offers no choice."""
     return ", ".join(within(option) for option in chosen_in(variant))
 
 
 def chosen_in(variant: Variant) -> tuple[str, ...]:
-    """Give what was chosen or left out, each by its name."""
+    """Return what was chosen or left out, each by its name."""
     return tuple(option if option is not None else left_out(what) for what, option in variant.chosen)
 
 
 def net_contents(batch: WorkedBatch, filling: Filling, region: Region, units: int = 1) -> str:
-    """Give the net contents of one container, or of several together: by volume where that is the custom and the density is known.
+    """Return the net contents of one container, or of several together: by volume where that is the custom and the density is known.
 
     Soap made with lye and sold by weight loses water as it cures: it declares the cured weight where the studio has weighed the loss, and
     otherwise leaves room for the weight of the day on which it is labelled (empty).

@@ -25,7 +25,7 @@ BLANK = 14.0
 def package_contents(
     batch: WorkedBatch, filling: Filling, region: Region, units: int, container: str, languages: Sequence[Language]
 ) -> Paragraph:
-    """Give the statement; where a soap has not been weighed after its cure both figures are lines to write on."""
+    """Return the statement; where a soap has not been weighed after its cure both figures are lines to write on."""
     each, total = net_contents(batch, filling, region), net_contents(batch, filling, region, units)
     blank = Run("", bold=True, blank=BLANK)
     if not region.with_ounces:

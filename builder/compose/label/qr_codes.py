@@ -11,7 +11,7 @@ LEAST_SIDE, LEAST_MODULE = 16.0, 0.5
 
 
 def qr_side(address: str) -> float:
-    """Give the side of the code of an address with its quiet zone, in millimetres: the code itself is at least 16 mm wide."""
+    """Return the side of the code of an address with its quiet zone, in millimetres: the code itself is at least 16 mm wide."""
     modules = len(segno.make_qr(address, error="m").matrix)
     return max(LEAST_SIDE / modules, LEAST_MODULE) * (modules + 2 * QUIET)
 

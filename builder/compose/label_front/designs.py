@@ -46,7 +46,7 @@ FULL_BORDER = 60.0
 
 
 def border_scale(width: float, height: float) -> float:
-    """Give what a border is made smaller by on a small label."""
+    """Return what a border is made smaller by on a small label."""
     return min(1.0, min(width, height) / FULL_BORDER)
 
 

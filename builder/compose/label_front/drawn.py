@@ -58,7 +58,7 @@ def drawn(drawing: Drawing, portrait: Portrait, whole: Space, ink: Ink = Ink.ACC
 
 
 def panel_to_colour(portrait: Portrait, whole: Space) -> str:
-    """Give a label with nothing but the mark to colour in, as large as leaves the cut clear; empty where it is too small for one."""
+    """Return a label with nothing but the mark to colour in, as large as leaves the cut clear; empty where it is too small for one."""
     room = whole.inside(CLEAR)
     side = min(room.width, room.height) * (SQUARE_IN_CIRCLE if whole.is_round else 1.0)
     if side < SMALLEST:
@@ -68,7 +68,7 @@ def panel_to_colour(portrait: Portrait, whole: Space) -> str:
 
 
 def _grey(colour: re.Match[str]) -> str:
-    """Give the grey as light as a colour (its luma by Rec. ITU-R BT.601)."""
+    """Return the grey as light as a colour (its luma by Rec. ITU-R BT.601)."""
     red, green, blue = (int(colour[0][at : at + 2], 16) for at in (1, 3, 5))
     grey = round(0.299 * red + 0.587 * green + 0.114 * blue)
     return f"#{grey:02x}{grey:02x}{grey:02x}"
@@ -154,7 +154,7 @@ def _mark(drawing: Drawing, portrait: Portrait, look: Look) -> str:
 
 
 def _leaves(drawing: Drawing) -> float:
-    """Give how much less high a mark to colour in is for the leaves below it; none where it would have no fields."""
+    """Return how much less high a mark to colour in is for the leaves below it; none where it would have no fields."""
     return LEAVES if drawing.design.leaves and drawing.side - LEAVES >= SMALLEST else 0.0
 
 
@@ -212,7 +212,7 @@ class _Stem:
         return f'<path d="M{mm(self._x)} {mm(self._y)}h{mm(self._w)}v{mm(self._h)}h-{mm(self._w)}z" fill="none"/>'
 
     def at(self, part: float) -> tuple[Point, float]:
-        """Give a point, and the direction in which the stem runs there."""
+        """Return a point, and the direction in which the stem runs there."""
         if self._round:
             angle = 2 * pi * part - pi / 2
             radius = self._w / 2

@@ -57,7 +57,7 @@ class Drawing:
 
     @property
     def is_marked(self) -> bool:
-        """Say whether something that the recipe draws is seen: its mark, its petals as a wreath, its shares as a bar."""
+        """Tell whether something that the recipe draws is seen: its mark, its petals as a wreath, its shares as a bar."""
         return self.side > 0 or self.design.ornament is Ornament.WREATH or (self.is_rich and self.design.ornament is Ornament.CORNER)
 
 
@@ -86,7 +86,7 @@ class _Ground:
 
     @property
     def least_mark(self) -> float:
-        """Give the least side of a mark."""
+        """Return the least side of a mark."""
         return SMALLEST if self.to_fill_in else LEAST_MARK
 
 
@@ -142,7 +142,7 @@ _Tried = tuple[_Middle, tuple[Block, ...], Drawing]
 
 
 def _arrangements(ground: _Ground) -> tuple[Callable[[_Ground, float], Iterator[_Tried]], ...]:
-    """Give where the mark is tried, the first in which it is seen is taken: beside the words of a wide label, above those of others."""
+    """Return where the mark is tried, the first in which it is seen is taken: beside the words of a wide label, above those of others."""
     space = ground.space
     if ground.design.ornament is Ornament.WREATH or space.is_round or space.width <= space.height:
         return (_stacked,)
@@ -151,7 +151,7 @@ def _arrangements(ground: _Ground) -> tuple[Callable[[_Ground, float], Iterator[
 
 
 def _largest_mark(ways: Iterator[_Tried]) -> _Tried | None:
-    """Give the last of fronts with ever larger marks whose name keeps enough of the size that it has without one."""
+    """Return the last of fronts with ever larger marks whose name keeps enough of the size that it has without one."""
     best: _Tried | None = None
     bare = 0.0
     for one in ways:
@@ -165,7 +165,7 @@ def _largest_mark(ways: Iterator[_Tried]) -> _Tried | None:
 
 
 def border_to_colour(design: Design) -> float:
-    """Give how much of each edge is kept free of words where a label is to be coloured in, in millimetres."""
+    """Return how much of each edge is kept free of words where a label is to be coloured in, in millimetres."""
     if design.ornament is Ornament.WREATH:
         return WREATH
     if design.dashes or design.ornament is Ornament.ON_GROUND:
@@ -178,7 +178,7 @@ def _least(ground: _Ground) -> float:
 
 
 def _stacked(ground: _Ground, bottom: float) -> Iterator[_Tried]:
-    """Give fronts with ever larger marks above the name, the first without one; they end where the name would be too small."""
+    """Yield fronts with ever larger marks above the name, the first without one; they end where the name would be too small."""
     space, design = ground.space, ground.design
     for side in _sides(ground):
         if (design.ornament is Ornament.WREATH and side) or 0 < side < ground.least_mark:
@@ -199,7 +199,7 @@ def _stacked(ground: _Ground, bottom: float) -> Iterator[_Tried]:
 
 
 def _sides(ground: _Ground) -> list[float]:
-    """Give the sides of the marks that are tried above a name, the smallest first."""
+    """Return the sides of the marks that are tried above a name, the smallest first."""
     space = ground.space
     if not ground.to_fill_in:
         return [share * space.height for share in (0.0, *reversed(MARKS))]
@@ -227,7 +227,7 @@ def _head(ground: _Ground, side: float) -> tuple[Drawing, tuple[Block, ...], flo
 
 
 def _beside(ground: _Ground, bottom: float) -> Iterator[_Tried]:
-    """Give fronts with ever larger marks on the left of the words, or on their right where the design has them cut by the edge."""
+    """Yield fronts with ever larger marks on the left of the words, or on their right where the design has them cut by the edge."""
     space, on_the_right = ground.space, ground.design.ornament is Ornament.CORNER
     for share in (0.0, 0.16, 0.2, 0.24, 0.28, 0.32, 0.36, 0.4, *((0.45, 0.5) if ground.to_fill_in else ())):
         side = min(share * space.width, bottom - space.y)
@@ -336,7 +336,7 @@ def _named(ground: _Ground, space: Space, top: float, bottom: float, points: flo
 
 
 def _under_name(ground: _Ground, points: float) -> list[tuple[Paragraph, float]]:
-    """Give what stands beneath the name: the name in the other languages, then the variant."""
+    """Return what stands beneath the name: the name in the other languages, then the variant."""
     least = ground.rules.text
     others: list[tuple[Paragraph, float]] = [
         ((Run(one, bold=True, locale=locale),), max(least, 0.6 * points)) for one, locale in ground.text.named[1:]
@@ -379,7 +379,7 @@ def _at_bottom(ground: _Ground, paragraph: Paragraph, points: float, bottom: flo
 
 
 def _threads(ground: _Ground) -> float:
-    """Give how high the threads are, with the paper beside them."""
+    """Return how high the threads are, with the paper beside them."""
     return WOVEN + GAP if ground.is_rich else THREADS
 
 

@@ -23,12 +23,12 @@ class Lettering:
     leading: float
 
     def shown(self, name: str) -> str:
-        """Give the name as it is printed."""
+        """Return the name as it is printed."""
         return name.upper() if self.capitals else name
 
 
 def lettering_for(setter: Setter, name: str, face: str, leading: float, *, capitals: bool) -> Lettering:
-    """Give the face that has every letter of a name."""
+    """Return the face that has every letter of a name."""
     shown = name.upper() if capitals else name
     known = setter.faces.get(face)
     if known is not None and all(ord(letter) in known.widths for letter in shown if letter != "\u00a0"):
@@ -51,7 +51,7 @@ def rows_of(
 
 
 def _hyphenated(name: str, locale: str) -> Iterator[str]:
-    """Give a name with its longest word broken, a way for each place; the parts are words of their own, the first with a hyphen."""
+    """Yield a name with its longest word broken, a way for each place; the parts are words of their own, the first with a hyphen."""
     words = name.split(" ")
     longest = max(range(len(words)), key=lambda at: len(words[at]))
     for at in breaks_of(words[longest], locale):
@@ -89,5 +89,5 @@ def block_of_row(row: str, lettering: Lettering, points: float, x: float, y: flo
 
 
 def row_height(lettering: Lettering, points: float) -> float:
-    """Give the height of a row in millimetres."""
+    """Return the height of a row in millimetres."""
     return line_height(points, lettering.leading)

@@ -81,7 +81,7 @@ def _cell(x: float, y: float, width: float, height: float) -> str:
 
 
 def _along_edges(inner: Space, long: float, edges: Sequence[int]) -> Iterator[tuple[Point, float]]:
-    """Give where each leaf begins and how it is turned: along an edge as many as fit, the first clear of the last of the edge before."""
+    """Yield where each leaf begins and how it is turned: along an edge as many as fit, the first clear of the last of the edge before."""
     corners = ((inner.x, inner.y), (inner.x + inner.width, inner.y), (inner.x + inner.width, inner.below), (inner.x, inner.below))
     for edge in edges:
         (x, y), angle = corners[edge], edge * pi / 2
@@ -94,7 +94,7 @@ def _along_edges(inner: Space, long: float, edges: Sequence[int]) -> Iterator[tu
 
 
 def _around(inner: Space, long: float) -> Iterator[tuple[Point, float]]:
-    """Give the same on a circle: each leaf is a chord of it."""
+    """Yield the same on a circle: each leaf is a chord of it."""
     radius, middle = inner.width / 2, inner.y + inner.height / 2
     count = int(2 * pi / (2 * asin((long + BETWEEN) / 2 / radius)))
     chord = 2 * asin(long / 2 / radius)

@@ -16,16 +16,16 @@ class Space:
 
     @property
     def below(self) -> float:
-        """Give where it ends."""
+        """Return where it ends."""
         return self.y + self.height
 
     @property
     def middle(self) -> float:
-        """Give the middle from left to right."""
+        """Return the middle from left to right."""
         return self.x + self.width / 2
 
     def across(self, top: float, bottom: float) -> tuple[float, float]:
-        """Give the left edge and the width of what is free all the way between two heights; no width where that is nothing."""
+        """Return the left edge and the width of what is free all the way between two heights; no width where that is nothing."""
         if not self.is_round:
             return self.x, self.width
         radius, centre = self.width / 2, self.y + self.height / 2
@@ -34,5 +34,5 @@ class Space:
         return self.middle - half, 2 * half
 
     def inside(self, edge: float) -> "Space":
-        """Give it without an edge all around."""
+        """Return it without an edge all around."""
         return replace(self, x=self.x + edge, y=self.y + edge, width=self.width - 2 * edge, height=self.height - 2 * edge)

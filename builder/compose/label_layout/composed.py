@@ -55,12 +55,12 @@ def lay_out_composed(labels: Sequence[Dressed], stock: Stock, rules: Rules, sett
 
 
 def whole_of(stock: LabelSheet) -> Space:
-    """Give a label to its edges."""
+    """Return a label to its edges."""
     return Space(0.0, 0.0, float(stock.width.millimetres), float(stock.height.millimetres), stock.is_round)
 
 
 def inside_of(stock: LabelSheet, inset: float) -> Space:
-    """Give where text may stand on a label."""
+    """Return where text may stand on a label."""
     if stock.is_round:
         return whole_of(stock).inside(inset)
     box = box_of(stock, inset)
@@ -104,11 +104,11 @@ class _Faces:
     setter: Setter
 
     def __hash__(self) -> int:
-        """Give what is alike for the same faces."""
+        """Return what is alike for the same faces."""
         return hash((id(self.setter.faces), self.setter.hyphenates))
 
     def __eq__(self, other: object) -> bool:
-        """Say whether the faces are the same."""
+        """Tell whether the faces are the same."""
         if not isinstance(other, _Faces):
             return False
         return other.setter.faces is self.setter.faces and other.setter.hyphenates == self.setter.hyphenates
@@ -193,7 +193,7 @@ def _back_of(
 
 
 def facts_of(text: LabelText) -> tuple[Paragraph, ...]:
-    """Give the day with the batch, and the line to sign."""
+    """Return the day with the batch, and the line to sign."""
     if len(text.lines) != 3:
         return text.lines
     on, by, batch = text.lines

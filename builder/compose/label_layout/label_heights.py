@@ -26,7 +26,7 @@ SMALLER = (0.85, 0.7, 0.6)
 
 
 def rules_of(studio: Studio, batch: WorkedBatch, filling: Filling) -> Rules:
-    """Give what the law of the region asks of the labels of one kind of container."""
+    """Return what the law of the region asks of the labels of one kind of container."""
     constants = studio.constants
     area, small = panel_area(studio, filling.fill), _area(constants["largest panel whose net contents stand anywhere"])
     net = max((_points(rule, studio, "bold", "Net 0") for rule in height_rules(studio, batch, filling, Statement.NET_CONTENTS)), default=0)
@@ -43,7 +43,7 @@ def rules_of(studio: Studio, batch: WorkedBatch, filling: Filling) -> Rules:
 
 
 def panel_area(studio: Studio, fill: Fill) -> Fraction:
-    """Give the area of the principal display panel in mm2; a package shows at most the panels of all its units side by side."""
+    """Return the area of the principal display panel in mm2; a package shows at most the panels of all its units side by side."""
     container = studio.container(fill.container)
     panel = panel_of(container, studio.constants) if container else None
     if panel is None:
@@ -52,18 +52,18 @@ def panel_area(studio: Studio, fill: Fill) -> Fraction:
 
 
 def _area(square_inches: Figure) -> Fraction:
-    """Give an area in mm2."""
+    """Return an area in mm2."""
     return square_inches.typical * millimetres_in("in") ** 2
 
 
 def height_rules(studio: Studio, batch: WorkedBatch, filling: Filling, statement: Statement) -> tuple[HeightRule, ...]:
-    """Give the rows of the table of heights that hold for one statement."""
+    """Return the rows of the table of heights that hold for one statement."""
     contents = _contents(batch, filling.fill, studio.region)
     return rules_for(studio.type_heights, studio.profile.region, statement, panel_area(studio, filling.fill), contents)
 
 
 def _contents(batch: WorkedBatch, fill: Fill, region: Region) -> Fraction:
-    """Give the contents of a container or package in grams, or in millilitres where they are declared by volume."""
+    """Return the contents of a container or package in grams, or in millilitres where they are declared by volume."""
     density, all_units = batch.recipe.density, fill.weight * fill.units
     if batch.product.by_volume(region) and density is not None:
         return all_units.grams / density.density.grams_per_millilitre
@@ -71,13 +71,13 @@ def _contents(batch: WorkedBatch, fill: Fill, region: Region) -> Fraction:
 
 
 def _points(rule: HeightRule, studio: Studio, face: str, text: str) -> float:
-    """Give the least size in points, rounded up to a hundredth."""
+    """Return the least size in points, rounded up to a hundredth."""
     exact = studio.typefaces[face].size_for(text, float(rule.height.millimetres), rule.measured_on)
     return -(-exact * 100 // 1) / 100
 
 
 def smaller_rules(studio: Studio, batch: WorkedBatch, filling: Filling) -> Iterator[Rules]:
-    """Give rules with ever smaller type for the ingredient list, down to what the region allows on a pack with so little room."""
+    """Yield rules with ever smaller type for the ingredient list, down to what the region allows on a pack with so little room."""
     container = studio.container(filling.fill.container)
     surface = surface_of(container) if container and filling.fill.units == 1 else None
     if surface is None:

@@ -48,11 +48,11 @@ class LaidOut:
 
     @property
     def count(self) -> int:
-        """Give how many labels one text takes."""
+        """Return how many labels one text takes."""
         return len(self.positions[0]) if self.positions else 1
 
     def labels_each(self, *, to_colour: bool) -> int:
-        """Give how many labels of the sheet one container takes: where it has no composed front, one more that is coloured in."""
+        """Return how many labels of the sheet one container takes: where it has no composed front, one more that is coloured in."""
         return self.count + (to_colour and not self.drawings)
 
 
@@ -82,7 +82,7 @@ def _laid(
 
 
 def box_of(stock: LabelSheet, inset: float) -> Box:
-    """Give the place for text in a position: its inset rectangle, what is below the hole of a tag, or the square in a circle."""
+    """Return the place for text in a position: its inset rectangle, what is below the hole of a tag, or the square in a circle."""
     width, height = float(stock.width.millimetres), float(stock.height.millimetres)
     if stock.hole is not None:
         top = HOLE_AT + float(stock.hole.millimetres) + BELOW_THE_HOLE
@@ -94,7 +94,7 @@ def box_of(stock: LabelSheet, inset: float) -> Box:
 
 
 def _sizes(least: float) -> Iterator[float]:
-    """Give the sizes above the least one, the largest first."""
+    """Yield the sizes above the least one, the largest first."""
     size = LARGEST
     while size > least:
         yield size
@@ -152,7 +152,7 @@ def _above(text: LabelText, box: Box, points: float, rules: Rules, setter: Sette
 
 
 def _sized(text: LabelText, points: float, rules: Rules) -> list[tuple[Paragraph, float]]:
-    """Give each paragraph of the back its size: the ingredient list, which is the first, may be smaller."""
+    """Return each paragraph of the back its size: the ingredient list, which is the first, may be smaller."""
     return [(one, points if number else points * rules.ingredients) for number, one in enumerate(text.back)]
 
 
@@ -168,7 +168,7 @@ def _front(text: LabelText, box: Box, beside: Box, points: float, rules: Rules, 
 
 
 def _heads(text: LabelText, box: Box, points: float, setter: Setter, bottom: float = inf) -> Iterator[tuple[Block, ...]]:
-    """Give the top of the front, its name in ever smaller type."""
+    """Yield the top of the front, its name in ever smaller type."""
     for larger in (1.5, 1.3, 1.15, 1.0):
         name, other = min(points * larger, NAME_LARGEST), points * min(larger, 1.15)
         head: list[tuple[Paragraph, float]] = [((Run(text.identity, bold=True),), other)]

@@ -37,17 +37,17 @@ class Block:
 
     @property
     def height(self) -> float:
-        """Give its height in millimetres."""
+        """Return its height in millimetres."""
         return len(self.lines) * line_height(self.points, self.leading)
 
     @property
     def below(self) -> float:
-        """Give where it ends."""
+        """Return where it ends."""
         return self.y + self.height
 
 
 def line_height(points: float, leading: float = LEADING) -> float:
-    """Give the height of one line in millimetres."""
+    """Return the height of one line in millimetres."""
     return points * leading * POINT
 
 
@@ -74,11 +74,11 @@ class _Text:
 
     @cached_property
     def whole(self) -> _Word:
-        """Give all words as one, without the spaces between them."""
+        """Return all words as one, without the spaces between them."""
         return _Word((), sum(word.for_each_point for word in self.words), sum(word.blank for word in self.words))
 
     def lines_at_least(self, points: float, width: float) -> int:
-        """Give a number of lines with fewer than which it cannot do."""
+        """Return a number of lines with fewer than which it cannot do."""
         return max(1, ceil(self.whole.width(points) / width - TOUCH)) if width > 0 else 1
 
 
@@ -96,11 +96,11 @@ class Setter:
 
     @property
     def in_turn(self) -> tuple["Setter", ...]:
-        """Give what is tried: one that breaks no word, before one that does."""
+        """Return what is tried: one that breaks no word, before one that does."""
         return (setter_of(self.faces), self) if self.hyphenates else (self,)
 
     def width(self, text: str, bold: bool, points: float) -> float:
-        """Give the width of a text in millimetres."""
+        """Return the width of a text in millimetres."""
         return self.faces["bold" if bold else "regular"].width(text, points)
 
     def lines(self, paragraph: Paragraph, points: float, width: float) -> tuple[Paragraph, ...] | None:
@@ -137,7 +137,7 @@ class Setter:
         return None if ends is None else _cut(words, ends)
 
     def _ends(self, text: _Text, points: float, width: float) -> tuple[int, ...] | None:
-        """Give for each line the number of words that stand in it and before it."""
+        """Return for each line the number of words that stand in it and before it."""
         key = (points, width)
         if key not in text.ends:
             text.ends[key] = self._broken(text.words, points, lambda _: width)
@@ -161,12 +161,12 @@ class Setter:
 
     @cached_property
     def _spaces(self) -> tuple[float, float]:
-        """Give the width of a space in the regular and the bold face, as a part of the size."""
+        """Return the width of a space in the regular and the bold face, as a part of the size."""
         regular, bold = (face.widths.get(ord(" "), face.widest) for face in (self.faces["regular"], self.faces["bold"]))
         return regular, bold
 
     def _text(self, paragraph: Paragraph) -> _Text:
-        """Give a paragraph as words: found by its identity, or by what it says."""
+        """Return a paragraph as words: found by its identity, or by what it says."""
         found = self.known_by_identity.get(id(paragraph))
         if found is not None and found.paragraph is paragraph:
             return found
@@ -209,18 +209,18 @@ class Setter:
 
 @remembered(2)
 def setter_of(faces: Mapping[str, Typeface]) -> Setter:
-    """Give the setter of these faces, which all labels share: most paragraphs stand on the labels of many dates."""
+    """Return the setter of these faces, which all labels share: most paragraphs stand on the labels of many dates."""
     return Setter(faces)
 
 
 @remembered(2)
 def hyphenating_setter_of(faces: Mapping[str, Typeface]) -> Setter:
-    """Give the setter of these faces that breaks words which alone are wider than their line."""
+    """Return the setter of these faces that breaks words which alone are wider than their line."""
     return Setter(faces, hyphenates=True)
 
 
 def _words(paragraph: Paragraph) -> list[list[Run]]:
-    """Give the words of a paragraph; a word may be of several runs, such as a bracket beside a bold word."""
+    """Return the words of a paragraph; a word may be of several runs, such as a bracket beside a bold word."""
     words: list[list[Run]] = [[]]
     for run in paragraph:
         if run.blank:
@@ -235,12 +235,12 @@ def _words(paragraph: Paragraph) -> list[list[Run]]:
 
 
 def _cut(words: Sequence[_Word], ends: tuple[int, ...]) -> tuple[Paragraph, ...]:
-    """Give the lines of some words, each as far as its end."""
+    """Return the lines of some words, each as far as its end."""
     return tuple(_joined(_spaced(words[begin:end])) for begin, end in pairwise((0, *ends)))
 
 
 def _spaced(words: Sequence[_Word]) -> list[Run]:
-    """Give the runs of the words of a line, with a space after each word in its own face."""
+    """Return the runs of the words of a line, with a space after each word in its own face."""
     runs: list[Run] = []
     for word in words:
         runs += [Run(" ", runs[-1].bold), *word.runs] if runs else word.runs

@@ -31,7 +31,7 @@ def labels_view(edition: Edition, title: str, stock: LabelSheet, positions: Sequ
 
 
 def shift_of(wishes: LabelWishes) -> tuple[float, float]:
-    """Give how far everything is moved on the page, right and down, in millimetres."""
+    """Return how far everything is moved on the page, right and down, in millimetres."""
     return _millimetres(wishes.right), _millimetres(wishes.down)
 
 

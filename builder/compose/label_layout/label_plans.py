@@ -75,7 +75,7 @@ def label_fits(studio: Studio, sheets: Iterable[ClassPlan]) -> list[LabelFit]:
 
 
 def labels_planned(studio: Studio, plan: ClassPlan) -> tuple[LabelPlan, ...]:
-    """Give the labels of one date, planned once for all that ask for them."""
+    """Return the labels of one date, planned once for all that ask for them."""
     return _planned(seen_from(studio, plan.studio_class), plan)
 
 
@@ -118,7 +118,7 @@ def lay_out_dressed(
 
 
 def design_of(studio: Studio, plan: ClassPlan, recipe: Recipe, jar: Jar) -> Design:
-    """Give the design of one label: what its guest has chosen, else that of the recipe, of the class, of the studio."""
+    """Return the design of one label: what its guest has chosen, else that of the recipe, of the class, of the studio."""
     name = jar.design or recipe.label_design or wished(studio, plan).design
     return DESIGNS.get(name, USUAL)
 
@@ -129,7 +129,7 @@ Way = tuple[Stock, Rules]
 def _best(
     dressed: Sequence[tuple[LabelText, Design]], ways: Iterable[Sequence[Way]], setter: Setter, *, to_fill_in: bool
 ) -> LaidOut | None:
-    """Give the first way in which every front has its mark, else the first with a composed front, else the first in which all stands.
+    """Return the first way in which every front has its mark, else the first with a composed front, else the first in which all stands.
 
     What is known not to sit on the container, the last of the ways, is tried where nothing stands on anything else. Words are broken only
     where nothing is composed, or nothing stands, without.
@@ -161,7 +161,7 @@ def _composed(
 
 
 def _ways(studio: Studio, plan: ClassPlan, batch: WorkedBatch, filling: Filling) -> tuple[list[Way], ...]:
-    """Give what is tried in turn: the best sheets, and on a small pack these with a smaller ingredient list; tags; what sits nowhere."""
+    """Return what is tried in turn: the best sheets, and on a small pack these with a smaller ingredient list; tags; what sits nowhere."""
     best, *others = stocks_to_try(studio, plan, filling.fill)
     rules = rules_of(studio, batch, filling)
     on_it = [stock for stock in best if stock.sheet.hole is None and label_sits(studio, filling.fill, stock.sheet, stock.count)]

@@ -26,7 +26,7 @@ class Wished:
 
 
 def wished(studio: Studio, plan: ClassPlan) -> Wished:
-    """Give what a class asks of its labels. Tags come with labels to colour in, unless that is said otherwise."""
+    """Return what a class asks of its labels. Tags come with labels to colour in, unless that is said otherwise."""
     own, ours = plan.studio_class.labels, studio.profile.labels
     to_colour = own.to_colour if own.to_colour is not None else ours.to_colour
     tags = own.tags if own.tags is not None else ours.tags
@@ -42,7 +42,7 @@ def wished(studio: Studio, plan: ClassPlan) -> Wished:
 
 
 def stock_is_known(studio: Studio, plan: ClassPlan) -> bool:
-    """Say whether the sheet that a class asks for has been described; it has where it asks for none."""
+    """Tell whether the sheet that a class asks for has been described; it has where it asks for none."""
     name = wished(studio, plan).sheet
     return not name or fold(name) in studio.label_sheets
 
@@ -60,7 +60,7 @@ Stocks = list[Stock]
 
 
 def stocks_to_try(studio: Studio, plan: ClassPlan, fill: Fill) -> tuple[Stocks, Stocks, Stocks]:
-    """Give the sheet that is asked for, or in turn those of the container's own size and those of the studio's paper; then tags
+    """Return the sheet that is asked for, or in turn those of the container's own size and those of the studio's paper; then tags
     that hang on the container, and last labels that are known not to sit on it.
 
     Each comes with how many labels of it a container has: as many as is asked for, or one before two.
@@ -84,7 +84,7 @@ def _counted(stocks: Sequence[LabelSheet], wishes: Wished) -> Stocks:
 
 
 def _own_size(studio: Studio, container: Container, wishes: Wished) -> Iterator[Stock]:
-    """Give labels of the container's own size; a lid bears the front where the back goes around the side, or hangs on a tag."""
+    """Yield labels of the container's own size; a lid bears the front where the back goes around the side, or hangs on a tag."""
     paper = studio.profile.paper
     yield from (Stock(sheet, count) for sheet, count in labels_for(container, paper) if count in wishes.counts)
     lid = lid_of(container, paper)
@@ -93,7 +93,7 @@ def _own_size(studio: Studio, container: Container, wishes: Wished) -> Iterator[
 
 
 def label_sits(studio: Studio, fill: Fill, stock: LabelSheet, labels: int) -> bool | None:
-    """Say whether so many labels of one container sit on it.
+    """Tell whether so many labels of one container sit on it.
 
     None for a package, and where it is not measured but for labels that no container of its capacity has a place for.
     """
@@ -105,12 +105,12 @@ def label_sits(studio: Studio, fill: Fill, stock: LabelSheet, labels: int) -> bo
 
 
 def known_stocks(studio: Studio) -> list[LabelSheet]:
-    """Give the rectangular sheets of the studio's paper, the studio's own first."""
+    """Return the rectangular sheets of the studio's paper, the studio's own first."""
     return [one for one in _of_our_paper(studio) if not one.is_round and one.hole is None]
 
 
 def tag_stocks(studio: Studio) -> list[LabelSheet]:
-    """Give the sheets of tags of the studio's paper, the studio's own first."""
+    """Return the sheets of tags of the studio's paper, the studio's own first."""
     return [one for one in _of_our_paper(studio) if one.hole is not None]
 
 

@@ -22,5 +22,5 @@ class Rules:
 
 
 def clear_above(rules: Rules) -> float:
-    """Give the clear space above the net contents, in millimetres: so many heights of a capital, which is under 0.7 of the size."""
+    """Return the clear space above the net contents, in millimetres: so many heights of a capital, which is under 0.7 of the size."""
     return rules.clear_above * 0.7 * rules.net * POINT

@@ -29,12 +29,12 @@ class OneLabel:
 
     @property
     def jar(self) -> Jar:
-        """Give what bears it."""
+        """Return what bears it."""
         return self.plan.jars[self.number]
 
 
 def spare_labels(jars: Sequence[Jar], count: int) -> tuple[Jar, ...]:
-    """Give so many labels more, for those that are spoilt: of each kind one, that of most jars first, and then again; nobody's own."""
+    """Return so many labels more, for those that are spoilt: of each kind one, that of most jars first, and then again; nobody's own."""
     if not count or not jars:
         return ()
     alike: dict[object, list[Jar]] = {}
@@ -46,7 +46,7 @@ def spare_labels(jars: Sequence[Jar], count: int) -> tuple[Jar, ...]:
 
 
 def on_shared_sheets(plans: Iterable[LabelPlan]) -> list[tuple[OneLabel, ...]]:
-    """Give for each kind of sheet the labels that lie on it, in the order in which they lie; what has not been laid out is left out."""
+    """Return for each kind of sheet the labels that lie on it, in the order in which they lie; what has not been laid out is left out."""
     shared: dict[tuple[LabelSheet, LabelSheet | None], list[OneLabel]] = {}
     for plan in plans:
         laid = plan.laid_out
@@ -57,5 +57,5 @@ def on_shared_sheets(plans: Iterable[LabelPlan]) -> list[tuple[OneLabel, ...]]:
 
 
 def _bare(sheet: LabelSheet) -> LabelSheet:
-    """Give a sheet without its name: by its dimensions alone."""
+    """Return a sheet without its name: by its dimensions alone."""
     return replace(sheet, name="")

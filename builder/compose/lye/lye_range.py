@@ -47,7 +47,7 @@ def range_sentence(lye: LyeResult) -> str:
 
 
 def _sentence(lye: LyeResult) -> str:
-    """Give the sentence; it says that no lye can be left over only where that is so whether waxes take lye or not."""
+    """Return the sentence; it says that no lye can be left over only where that is so whether waxes take lye or not."""
     if lye.lowest < 0:
         return message(
             "If every figure and every weighing were off to one side at once, between {lowest} and {highest} of the fat would find no lye, "

@@ -14,7 +14,7 @@ from builder.words.say import message, say
 
 
 def home_lye(batch: WorkedBatch) -> LyeView | None:
-    """Give what a student at home needs to know of the lye; None where there is none."""
+    """Return what a student at home needs to know of the lye; None where there is none."""
     column = batch.grams
     if column.lye is None:
         return None
@@ -30,7 +30,7 @@ def home_purities(batch: WorkedBatch) -> tuple[str, ...]:
 
 
 def staff_lye(batch: WorkedBatch, solutions: Sequence[LyeSolution], key: str) -> LyeView | None:
-    """Give what a teacher needs to know of the lye, the worst case both ways included; None where there is none.
+    """Return what a teacher needs to know of the lye, the worst case both ways included; None where there is none.
 
     `solutions` are those that staff make for it. `key` keeps the pictures of one sheet apart.
     """

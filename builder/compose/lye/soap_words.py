@@ -8,7 +8,7 @@ from builder.words.say import say
 
 
 def soap_facts(batch: WorkedBatch) -> tuple[Fact, ...]:
-    """Give what comes out of the pot, to the gram; nothing where no soap is made."""
+    """Return what comes out of the pot, to the gram; nothing where no soap is made."""
     made = batch.soap
     if made is None:
         return ()

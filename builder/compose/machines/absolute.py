@@ -8,6 +8,6 @@ from builder.words.outward import outward
 
 
 def absolute(edition: Edition, there: Address) -> str:
-    """Give the whole address of a page of the site; empty where the studio has not said where its site will be."""
+    """Return the whole address of a page of the site; empty where the studio has not said where its site will be."""
     public = outward(edition.studio.profile.public_address.rstrip("/"))
     return f"{public}/{quote(there.path)}" if public else ""

@@ -41,14 +41,14 @@ _REFRESH = timedelta(days=1)
 
 
 def compose_calendar(edition: Edition, studio: Studio, here: Address) -> Composed | None:
-    """Give the coming dates of all classes as one file; None where there is none."""
+    """Return the coming dates of all classes as one file; None where there is none."""
     name = say("Classes at {studio}", studio=studio.profile.name)
     events = [event for studio_class, plan in edition.classes for event in _events(edition, studio_class, plan)]
     return _composed(edition, here, name, absolute(edition, addresses.HOME), events)
 
 
 def compose_class_calendar(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:
-    """Give the coming dates of one class as a file; None where there is none."""
+    """Return the coming dates of one class as a file; None where there is none."""
     studio_class = plan.studio_class
     name = say("{class_title} at {studio}", class_title=studio_class.title, studio=edition.studio.profile.name)
     page = absolute(edition, addresses.class_page(studio_class.key))
@@ -56,7 +56,7 @@ def compose_class_calendar(edition: Edition, plan: ClassPlan, here: Address) -> 
 
 
 def compose_choice_calendar(edition: Edition, value: Value, here: Address) -> Composed | None:
-    """Give the coming dates that answer to one value as a file; None where there is none."""
+    """Return the coming dates that answer to one value as a file; None where there is none."""
     name = say("{what}, {studio}", what=value.heading, studio=edition.studio.profile.name)
     events = [_event(edition, one.studio_class, one.plan, one.date) for one in offered(edition) if one.date and value.matches(one)]
     return _composed(edition, here, name, absolute(edition, addresses.choice_page(value.key)), events)
@@ -110,12 +110,12 @@ def _event(edition: Edition, studio_class: StudioClass, plan: ClassPlan, on: Cla
 
 
 def uid_of(edition: Edition, state: PublishedDate) -> str:
-    """Give the identifier under which calendars and feeds know a date through all its changes."""
+    """Return the identifier under which calendars and feeds know a date through all its changes."""
     return str(uuid5(_SPACE, f"{edition.studio.profile.name}/{state.id}"))
 
 
 def in_zone(edition: Edition, moment: datetime) -> datetime:
-    """Give a time of the class file in the studio's zone; as it is where the studio names none."""
+    """Return a time of the class file in the studio's zone; as it is where the studio names none."""
     zone = edition.studio.profile.time_zone
     return moment.replace(tzinfo=ZoneInfo(zone)) if zone else moment
 

@@ -32,7 +32,7 @@ class _News:
 
 
 def compose_feed(edition: Edition, studio: Studio, here: Address) -> Composed | None:
-    """Give the feed, the newest first; None where the studio has no public address, or no date."""
+    """Return the feed, the newest first; None where the studio has no public address, or no date."""
     home = absolute(edition, addresses.HOME)
     found = [_News(studio_class, date, shown(edition, studio_class, date)) for studio_class, date in _all_dates(edition)]
     if not home or not found:

@@ -23,7 +23,7 @@ _TAG = re.compile(r"<[^>]*>")
 
 
 def how_to_data(edition: Edition, view: TakeHomeView, here: Address) -> list[Node]:
-    """Give a sheet as instructions; nothing where the studio has no public address."""
+    """Return a sheet as instructions; nothing where the studio has no public address."""
     page = absolute(edition, here)
     if not page:
         return []
@@ -38,7 +38,7 @@ def how_to_data(edition: Edition, view: TakeHomeView, here: Address) -> list[Nod
 
 
 def _steps(flow: LessonFlow) -> Iterator[Node]:
-    """Give the steps by the names that the sheet gives them, each with the cautions that stand before it."""
+    """Yield the steps by the names that the sheet gives them, each with the cautions that stand before it."""
     cautions, position = list(flow.before), 0
     for block in (block for part in flow.parts for block in part.blocks):
         if isinstance(block, CautionView):
@@ -56,7 +56,7 @@ def _steps(flow: LessonFlow) -> Iterator[Node]:
 
 
 def _said(caution: CautionView) -> str:
-    """Give a caution as its box says it."""
+    """Return a caution as its box says it."""
     happens = (say("If it happens."), *caution.if_it_happens) if caution.if_it_happens else ()
     return " ".join((caution.word, f"{caution.name}.", caution.what, *caution.avoid, *happens))
 

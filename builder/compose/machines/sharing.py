@@ -25,7 +25,7 @@ _STEPS = 12  # Straight pieces for each curve: at this size no eye sees them.
 
 
 def sharing_pictures(edition: Edition) -> tuple[SharingPicture, ...]:
-    """Give the pictures of the studio and of each class, as far as they can be drawn."""
+    """Return the pictures of the studio and of each class, as far as they can be drawn."""
     if not edition.studio.profile.public_address or not edition.classes:
         return ()
     profile = edition.studio.profile
@@ -58,7 +58,7 @@ def _can_be_drawn(edition: Edition, *texts: str) -> bool:
 
 
 def _shapes(portrait: Portrait | None) -> tuple[tuple[Shape, ...], tuple[float, float, float] | None]:
-    """Give the petals of a mark from back to front, and its heart."""
+    """Return the petals of a mark from back to front, and its heart."""
     if portrait is None:
         return (), None
     flower, tint = flower_of(portrait, 1), tint_of(portrait)
@@ -69,7 +69,7 @@ def _shapes(portrait: Portrait | None) -> tuple[tuple[Shape, ...], tuple[float, 
 
 
 def _along(outline: tuple[Point, ...]) -> Iterator[Point]:
-    """Give points along cubic curves, of which each begins where the one before ends."""
+    """Yield points along cubic curves, of which each begins where the one before ends."""
     for at in range(0, len(outline) - 1, 3):
         a, b, c, d = outline[at : at + 4]
         for step in range(_STEPS):

@@ -26,13 +26,13 @@ _FEW = 4
 
 
 def class_data(edition: Edition, plan: ClassPlan) -> list[Node]:
-    """Give a class with its dates, and the studio that gives it."""
+    """Return a class with its dates, and the studio that gives it."""
     page = absolute(edition, addresses.class_page(plan.studio_class.key))
     return [_course(edition, plan, page), studio_node(edition)] if page else []
 
 
 def studio_node(edition: Edition) -> Node:
-    """Give the studio, with how to reach it and where it is."""
+    """Return the studio, with how to reach it and where it is."""
     profile, home = edition.studio.profile, absolute(edition, addresses.HOME)
     contact = {"email": profile.contact.get("email"), "telephone": _telephone(edition.studio), "description": profile.tagline}
     return _without_nothing({"@type": "Organization", "@id": f"{home}#studio", "name": profile.name, "url": home, **contact})

@@ -18,7 +18,7 @@ SMALLEST = PETALS_FROM[-1][0]
 
 
 def to_colour(portrait: Portrait, side: float) -> Portrait:
-    """Give a portrait as its mark of that side shows it, in millimetres: with few enough petals. Raises ValueError below SMALLEST."""
+    """Return a portrait as its mark of that side shows it, in millimetres: with few enough petals. Raises ValueError below SMALLEST."""
     most = next((petals for least, petals in PETALS_FROM if side >= least - 1e-6), None)
     if most is None:
         raise ValueError(f"a mark of {side} mm has no fields to colour in")

@@ -60,13 +60,13 @@ class PetalShape:
 
     @property
     def length(self) -> float:
-        """Give how long it is, from the middle of the flower to its tip."""
+        """Return how long it is, from the middle of the flower to its tip."""
         (x, y), (foot_x, foot_y) = self.outline[6], self.foot
         return hypot(x - foot_x, y - foot_y)
 
     @property
     def foot(self) -> Point:
-        """Give the middle of its base."""
+        """Return the middle of its base."""
         (x1, y1), (x2, y2) = self.outline[0], self.outline[12]
         return (x1 + x2) / 2, (y1 + y2) / 2
 
@@ -97,7 +97,7 @@ def petal_of(portrait: Portrait, length: float, width: float) -> PetalShape:
 
 
 def _form_of(portrait: Portrait) -> tuple[tuple[tuple[float, ...], ...], dict[Form, float]]:
-    """Give half the outline of the petals of a portrait, and the share of each form in it."""
+    """Return half the outline of the petals of a portrait, and the share of each form in it."""
     total = float(sum(portrait.forms.values()))
     forms = {form: float(share) / total for form, share in portrait.forms.items()}
     return tuple(tuple(sum(forms[form] * _OUTLINES[form][i][axis] for form in Form) for axis in (0, 1)) for i in range(7)), forms
@@ -115,7 +115,7 @@ def _petal(half: tuple[tuple[float, ...], ...], forms: dict[Form, float], length
 
 
 def _veins(half: tuple[tuple[float, ...], ...], forms: dict[Form, float]) -> list[list[Point]]:
-    """Give what is drawn in a petal along and across it; each form has its own veins, that grow with how much there is of it."""
+    """Return what is drawn in a petal along and across it; each form has its own veins, that grow with how much there is of it."""
     grown = {form: max(0.0, min(1.0, (share - 0.2) / 0.4)) for form, share in forms.items()}
     tip, (widest, _) = half[6][0], half[3]
     lines: list[list[Point]] = []
@@ -164,7 +164,7 @@ def _fitted(petals: list[PetalShape], dots: list[Dot], side: float, of_heart: fl
 
 
 def along(outline: tuple[Point, ...], steps: int = 8) -> list[Point]:
-    """Give points along an outline of cubic curves."""
+    """Return points along an outline of cubic curves."""
     found = []
     for first in range(0, len(outline) - 1, 3):
         curve = outline[first : first + 4]

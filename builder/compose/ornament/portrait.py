@@ -63,7 +63,7 @@ class Portrait:
 
 
 def portrait_of(studio: Studio, batch: WorkedBatch, chosen: Mapping[str, str | None] | None = None) -> Portrait:
-    """Give what the mark of a batch is drawn from; `chosen` is by what is chosen, an option of None leaves it out.
+    """Return what the mark of a batch is drawn from; `chosen` is by what is chosen, an option of None leaves it out.
 
     Without it each choice is a petal, as long as the most that the recipe allows of it.
     """
@@ -98,7 +98,7 @@ def portrait_of(studio: Studio, batch: WorkedBatch, chosen: Mapping[str, str | N
 
 
 def _amounts(batch: WorkedBatch, studio: Studio) -> Iterable[tuple[Ingredient, Fraction]]:
-    """Give each card with its share; a ready-mixed lye is what was dissolved, and water."""
+    """Yield each card with its share; a ready-mixed lye is what was dissolved, and water."""
     water = studio.ingredient("water")
     for line in batch.lines:
         if line.strength is None or water is None:
@@ -113,7 +113,7 @@ def _form_of(card: Ingredient) -> Form:
 
 
 def _rounds(count: int) -> int:
-    """Give how many petals each ingredient has: a flower of few ingredients would be a sign of something else, a trefoil or a cross."""
+    """Return how many petals each ingredient has: a flower of few ingredients would be a sign of something else, a trefoil or a cross."""
     return {1: 8, 2: 5, 3: 4, 4: 3, 5: 2, 6: 2}.get(count, 1)
 
 

@@ -23,7 +23,7 @@ class Look(Enum):
 
 
 def mark(portrait: Portrait, side: float, look: Look = Look.LINES) -> str:
-    """Give the mark in a square of a side in millimetres, as an SVG element with its text alternative."""
+    """Return the mark in a square of a side in millimetres, as an SVG element with its text alternative."""
     size = mm(side)
     return (
         f'<svg class="mark" xmlns="http://www.w3.org/2000/svg" width="{size}mm" height="{size}mm" viewBox="0 0 {size} {size}" role="img">'
@@ -32,7 +32,7 @@ def mark(portrait: Portrait, side: float, look: Look = Look.LINES) -> str:
 
 
 def flower_in(portrait: Portrait, side: float, look: Look) -> str:
-    """Give what is drawn in the square of a mark, without the element around it."""
+    """Return what is drawn in the square of a mark, without the element around it."""
     colouring = look is Look.TO_COLOUR_IN
     flower, line = (flower_to_colour(portrait, side), OUTLINE) if colouring else (flower_of(portrait, side), line_width(side))
     petals, dots = "".join(petal_paths(flower, portrait, look)), "".join(f"<circle {_round(dot)}/>" for dot in flower.dots)
@@ -47,12 +47,12 @@ def _round(dot: Dot) -> str:
 
 
 def line_width(side: float) -> float:
-    """Give the width of a line in a mark of a side, both in millimetres: thinner in a small one, never too thin for a home printer."""
+    """Return the width of a line in a mark of a side, both in millimetres: thinner in a small one, never too thin for a home printer."""
     return min(OUTLINE, 0.14 + 0.005 * side)
 
 
 def petal_paths(flower: Flower, portrait: Portrait, look: Look) -> list[str]:
-    """Give a path for each petal from back to front, each followed by one for its veins, where it has any."""
+    """Return a path for each petal from back to front, each followed by one for its veins, where it has any."""
     tint, last = tint_of(portrait), max(1, len(flower.petals) - 1)
     paths = []
     for number, petal in enumerate(flower.petals):

@@ -25,7 +25,7 @@ _OF_FORM = {Form.ROUND: BLUE, Form.POINTED: YELLOW, Form.BLUNT: SAND, Form.FACET
 
 
 def tint_of(portrait: Portrait) -> str:
-    """Give the colour of the petals as six digits."""
+    """Return the colour of the petals as six digits."""
     colours = [card for card in portrait.cards if card.kind == IngredientKind.COLOURANT]
     scents = [card for card in portrait.cards if card.declared_as in SCENTS]
     named = (tint for card in (*colours, *scents) if (tint := _named(card)))

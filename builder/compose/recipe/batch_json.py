@@ -27,7 +27,7 @@ VERSION = 1
 
 
 def batch_json(sheet: WorkedBatch | None, findings: Iterable[Finding], recipe: str) -> Json:
-    """Give the document of one batch; `batch` is null where a finding stops it."""
+    """Return the document of one batch; `batch` is null where a finding stops it."""
     return {
         "format": "stillroom batch",
         "version": VERSION,
@@ -38,7 +38,7 @@ def batch_json(sheet: WorkedBatch | None, findings: Iterable[Finding], recipe: s
 
 
 def class_json(sheet: ClassPlan | None, findings: Iterable[Finding], class_key: str, recipe: str) -> Json:
-    """Give the document of one product of a class; `product` is null where a finding stops it."""
+    """Return the document of one product of a class; `product` is null where a finding stops it."""
     made = next((made for made in sheet.made if made.make.recipe.text == recipe), None) if sheet else None
     return {
         "format": "stillroom class batch",
@@ -104,7 +104,7 @@ def _batch(batch: WorkedBatch) -> Json:
 
 
 def _filling(filling: Filling) -> dict[str, Json]:
-    """Give what one kind of container takes, and what may be added to it."""
+    """Return what one kind of container takes, and what may be added to it."""
     portions = filling.portions
     return {
         "portions": {

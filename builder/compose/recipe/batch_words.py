@@ -32,7 +32,7 @@ PURPOSES = {
 
 
 def view_batches(edition: Edition, plan: ClassPlan, made: MadeProduct) -> ProductBatches:
-    """Give the batches of one product."""
+    """Return the batches of one product."""
     studio, sheet = edition.studio, made.batch
     return ProductBatches(
         name=sheet.recipe.name,
@@ -47,7 +47,7 @@ def view_batches(edition: Edition, plan: ClassPlan, made: MadeProduct) -> Produc
 
 
 def view_worked(studio: Studio, plan: ClassPlan, made: MadeProduct) -> tuple[BatchView, ...]:
-    """Give each planned batch of a product as it was worked out."""
+    """Return each planned batch of a product as it was worked out."""
     return tuple(_batch(studio, plan, planned) for planned in made.batches)
 
 
@@ -78,7 +78,7 @@ def batch_title(planned: PlannedBatch) -> str:
 
 
 def sums_of(made: MadeProduct) -> tuple[SumsView, ...]:
-    """Give the sums of each batch of a product."""
+    """Return the sums of each batch of a product."""
     return tuple(view_sums(f"{planned.sheet.recipe.name}: {batch_title(planned)}", planned.sheet) for planned in made.batches)
 
 
@@ -95,7 +95,7 @@ def _batch(studio: Studio, plan: ClassPlan, planned: PlannedBatch) -> BatchView:
 
 
 def _solutions(plan: ClassPlan, planned: PlannedBatch) -> tuple[LyeSolution, ...]:
-    """Give the lye solutions that go into the pots of a planned batch; one for several of them stands with the first."""
+    """Return the lye solutions that go into the pots of a planned batch; one for several of them stands with the first."""
     solutions = plan.weighing.solutions_of(planned.sheet.recipe.name)
     return tuple(lye for lye in solutions if lye.bottles and lye.bottles[0].purpose == planned.purpose)
 
@@ -132,7 +132,7 @@ def _unlimited(batch: WorkedBatch) -> list[Fact]:
 
 
 def _filling(studio: Studio, filling: Filling) -> list[Fact]:
-    """Give what the scale reads for one kind of container, and how many there are of it."""
+    """Return what the scale reads for one kind of container, and how many there are of it."""
     portions, read, name = filling.portions, filling.read, container_name(studio, filling.fill)
     facts = []
     if read.poured != read.fill:

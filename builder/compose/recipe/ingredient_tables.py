@@ -29,7 +29,7 @@ Row = tuple[Weighed, ...]
 
 
 def weighing_table(batch: WorkedBatch) -> IngredientTable:
-    """Give the table of a take-home sheet: one column for each unit."""
+    """Return the table of a take-home sheet: one column for each unit."""
     columns = tuple(say(COLUMN_NAMES[column.unit]) for column in batch.columns)
     units = [column.unit for column in batch.columns]
 
@@ -43,7 +43,7 @@ def weighing_table(batch: WorkedBatch) -> IngredientTable:
 
 
 def staff_table(batch: WorkedBatch) -> IngredientTable:
-    """Give the table of a teacher's sheet: share of the batch, exact amount, amount to weigh, scale."""
+    """Return the table of a teacher's sheet: share of the batch, exact amount, amount to weigh, scale."""
 
     def cells(row: Row) -> tuple[str, ...]:
         w = row[0]

@@ -7,6 +7,6 @@ Json = dict[str, "Json"] | list["Json"] | str | int | float | bool | None
 
 
 def number(value: Fraction) -> Json:
-    """Give a worked number, exact and as a decimal."""
+    """Return a worked number, exact and as a decimal."""
     decimal = Context(prec=12).divide(value.numerator, value.denominator)
     return {"exact": f"{value.numerator}/{value.denominator}" if value.denominator != 1 else str(value.numerator), "value": float(decimal)}

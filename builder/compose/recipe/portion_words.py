@@ -14,7 +14,7 @@ from builder.words.say import message, messages, say, say_count
 
 
 def container_name(studio: Studio, fill: Fill) -> str:
-    """Give the name of a container that is filled."""
+    """Return the name of a container that is filled."""
     container = studio.container(fill.container)
     return within(container.name) if container else fill.container.text
 
@@ -77,11 +77,11 @@ def _of_weight(studio: Studio, fill: Fill, count: int) -> str:
 
 
 def numbers_to_call(numbers: Mapping[str, str]) -> tuple[tuple[str, str], ...]:
-    """Give the numbers to call, each after whose it is."""
+    """Return the numbers to call, each after whose it is."""
     words = {"number": message("Emergency"), "poison centre": message("Poison centre")}
     return tuple((say(words.get(name, sentence(name))), number) for name, number in numbers.items() if number)
 
 
 def emergency_lines(numbers: Mapping[str, str]) -> tuple[str, ...]:
-    """Give the numbers to call, each with what it is."""
+    """Return the numbers to call, each with what it is."""
     return tuple(f"{whose}: {number}" for whose, number in numbers_to_call(numbers))

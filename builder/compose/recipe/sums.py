@@ -34,7 +34,7 @@ ADDED = {
 
 
 def view_sums(title: str, batch: WorkedBatch) -> SumsView:
-    """Give the sums of one batch, in the order in which they were made."""
+    """Return the sums of one batch, in the order in which they were made."""
     notes: dict[str, int] = {}
     shown = (working for working in (*batch.workings, *batch.own.workings) if working.rule not in IN_THE_TABLE)
     rows = tuple(row for rule, alike in groupby(shown, lambda one: one.rule) for row in _rows(rule, tuple(alike), notes))
@@ -42,7 +42,7 @@ def view_sums(title: str, batch: WorkedBatch) -> SumsView:
 
 
 def _rows(rule: str, alike: tuple[Working, ...], notes: dict[str, int]) -> Iterable[WorkingRow]:
-    """Give the rows of sums of one rule that follow one another, and beneath several that are added what they come to."""
+    """Yield the rows of sums of one rule that follow one another, and beneath several that are added what they come to."""
     for working in alike:
         given = "; ".join(_given(entry, notes) for entry in working.given)
         yield WorkingRow(sentence(say(working.of)), sentence(rule_words(rule)), given, figure(working.result, working.unit))

@@ -70,7 +70,7 @@ RULES = {
 
 
 def rule_words(rule: str) -> str:
-    """Give the words for the rule of a working; a rule without words prints its key."""
+    """Return the words for the rule of a working; a rule without words prints its key."""
     return say(RULES.get(rule, rule))
 
 
@@ -90,17 +90,17 @@ def shortest(value: Fraction, places: int) -> str:
 
 
 def decimals_of(division: Fraction) -> int:
-    """Give how many decimals a scale with this division shows; three at most."""
+    """Return how many decimals a scale with this division shows; three at most."""
     return next((places for places in range(3) if (division * 10**places).denominator == 1), 3)
 
 
 def in_unit(mass: Mass, unit: str) -> Fraction:
-    """Give a mass as a number of a unit."""
+    """Return a mass as a number of a unit."""
     return mass.grams / grams_in(unit)
 
 
 def fluid_ounces(millilitres: Fraction) -> Fraction:
-    """Give a volume in US fluid ounces."""
+    """Return a volume in US fluid ounces."""
     return millilitres / millilitres_in("fl oz")
 
 
@@ -194,7 +194,7 @@ def duration(minutes: int) -> str:
 
 
 def whole_minutes(length: Duration) -> int:
-    """Give a duration in whole minutes."""
+    """Return a duration in whole minutes."""
     return floor(length.minutes)
 
 

@@ -10,7 +10,7 @@ from builder.words.say import say
 
 
 def allergens_of(studio: Studio, batches: Iterable[WorkedBatch]) -> str:
-    """Give the families in words, each once; empty where there are none."""
+    """Return the families in words, each once; empty where there are none."""
     return sentence(listed(sorted({say(allergen) for card in _cards(studio, batches) for allergen in card.allergens})))
 
 

@@ -28,7 +28,7 @@ _BY = {
 
 
 def view_allergies(plan: ClassPlan) -> tuple[AllergyView, ...]:
-    """Give each person with an allergy, also of those who wait for a seat, with a line for everything there is to say."""
+    """Return each person with an allergy, also of those who wait for a seat, with a line for everything there is to say."""
     coming = [(guest, guest.name) for guest in plan.guests]
     waiting = [(guest, say("{name}, on the waiting list", name=guest.name)) for guest in plan.waiting]
     return tuple(

@@ -59,7 +59,7 @@ def _card(edition: Edition, plan: ClassPlan, here: Address, tokens: tuple[str, .
 
 
 def _next(edition: Edition, studio_class: StudioClass) -> DateView | None:
-    """Give the next date with room; where none has any, the next that takes place; where there is none, the next one."""
+    """Return the next date with room; where none has any, the next that takes place; where there is none, the next one."""
     coming = coming_dates(edition, studio_class)
     held = [date for date in coming if date.takes_place]
     free = [date for date in held if studio_class.has_room_on(date)]

@@ -38,12 +38,12 @@ class Offered:
 
     @property
     def studio_class(self) -> StudioClass:
-        """Give the class."""
+        """Return the class."""
         return self.plan.studio_class
 
     @property
     def has_room(self) -> bool:
-        """Say whether a seat can be booked."""
+        """Tell whether a seat can be booked."""
         return self.date is not None and self.date.takes_place and self.studio_class.has_room_on(self.date)
 
 
@@ -72,7 +72,7 @@ class Question:
 
 @remembered(4)
 def offered(edition: Edition) -> tuple[Offered, ...]:
-    """Give every coming date of every class in the order of their time, those that are cancelled included."""
+    """Return every coming date of every class in the order of their time, those that are cancelled included."""
     found = [
         (on.on, plan.studio_class.title, Offered(plan, on))
         for _, plan in edition.classes
@@ -82,7 +82,7 @@ def offered(edition: Edition) -> tuple[Offered, ...]:
 
 
 def questions(edition: Edition) -> tuple[Question, ...]:
-    """Give what can be asked of this studio; a question to which all give one answer is left out."""
+    """Return what can be asked of this studio; a question to which all give one answer is left out."""
     return _questions(edition, spoken())
 
 
@@ -102,18 +102,18 @@ def _questions(edition: Edition, _: NullTranslations) -> tuple[Question, ...]:
 
 
 def values(edition: Edition) -> tuple[Value, ...]:
-    """Give every answer that has a page."""
+    """Return every answer that has a page."""
     return tuple(value for question in questions(edition) for value in question.values)
 
 
 @remembered(4)
 def dates_by_answer(edition: Edition) -> Mapping[str, int]:
-    """Give how many dates answer to each value, by its key."""
+    """Return how many dates answer to each value, by its key."""
     return {value.key: sum(value.matches(one) for one in offered(edition)) for value in values(edition)}
 
 
 def tokens_of(asked: Iterable[Question], one: Offered) -> tuple[str, ...]:
-    """Give the keys of the answers that a date or a class gives."""
+    """Return the keys of the answers that a date or a class gives."""
     return tuple(value.key for question in asked for value in question.values if value.matches(one))
 
 
@@ -125,7 +125,7 @@ _HEADINGS = {
 
 
 def key_of_way(way: Format) -> str:
-    """Give the key of the answer that is a way of teaching."""
+    """Return the key of the answer that is a way of teaching."""
     return f"how-{plain_name(way)}"
 
 

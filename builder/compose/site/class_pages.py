@@ -103,7 +103,7 @@ def _share(studio: Studio, product: Product, filling: Filling) -> str:
 
 
 def _plain_names(batch: WorkedBatch) -> list[str]:
-    """Give the plain names that stand on the list of every variant; what only some have is a choice. The order is that of the list, or
+    """Return the plain names that stand on the list of every variant; what only some have is a choice. The order is that of the list, or
     of the alphabet where none is proven.
 
     A label says fragrance or flavour for all of them together; here each is named, for those who cannot bear one.

@@ -43,7 +43,7 @@ def _near(edition: Edition, number: int, one: Offered, here: Address) -> NearVie
 
 
 def question_views(edition: Edition, asked: Iterable[Question], here: Address) -> tuple[QuestionView, ...]:
-    """Give what can be asked, each answer with its own page and how many dates are on it."""
+    """Return what can be asked, each answer with its own page and how many dates are on it."""
     counts = dates_by_answer(edition)
     return tuple(QuestionView(one.key, one.words, tuple(_option(value, counts[value.key], here) for value in one.values)) for one in asked)
 
@@ -98,7 +98,7 @@ def _found(found: list[Offered], classes: int) -> str:
 
 
 def _nearest(value: Value, dates: Iterable[Offered]) -> list[Offered]:
-    """Give the dates with room that come nearest: those open to the youngest for an age, otherwise the soonest."""
+    """Return the dates with room that come nearest: those open to the youngest for an age, otherwise the soonest."""
     free = [one for one in dates if one.has_room]
     if value.key.startswith("age-"):
         lowest = min((one.studio_class.youngest for one in free), default=0)

@@ -20,7 +20,7 @@ MOST_NEAR = 40
 
 
 def near_ones(dates: Iterable[Offered]) -> list[tuple[int, Offered]]:
-    """Give the dates of which the page may say that they miss one wish, each with its number."""
+    """Return the dates of which the page may say that they miss one wish, each with its number."""
     return list(enumerate(islice((one for one in dates if one.has_room), MOST_NEAR), start=1))
 
 
@@ -72,5 +72,5 @@ def _left(asked: Iterable[Question], one: Offered) -> str:
 
 
 def _against(asked: Iterable[Question], one: Offered) -> str:
-    """Give the answers that, chosen, hide a date or a class."""
+    """Return the answers that, chosen, hide a date or a class."""
     return ", ".join(f"#{value.key}:checked" for question in asked for value in question.values if not value.matches(one))

@@ -19,7 +19,7 @@ _MOST, _FIRST = 15, 4
 
 
 def shown_pictures(edition: Edition, here: Address, most: int, first: int = 0) -> tuple[ShownPicture, ...]:
-    """Give the pictures of the soonest classes, so many at most; so many `first` ones are seen without scrolling."""
+    """Return the pictures of the soonest classes, so many at most; so many `first` ones are seen without scrolling."""
     with_picture = [studio_class for studio_class, _ in by_next_date(edition) if studio_class.picture][:most]
     found = (
         (studio_class, picture_of(edition, studio_class, here, Shown.FIRST_IN_A_ROW if number < first else Shown.IN_A_ROW))

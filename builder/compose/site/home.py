@@ -61,6 +61,6 @@ def compose_home(edition: Edition, studio: Studio, here: Address) -> Composed:
 
 
 def _mark(edition: Edition) -> Portrait | None:
-    """Give the recipe to show: the one of most petals, as it shows best how a mark is read."""
+    """Return the recipe to show: the one of most petals, as it shows best how a mark is read."""
     drawn = [portrait_of(edition.studio, made.batch) for _, plan in edition.classes for made in plan.made]
     return max(drawn, key=lambda one: (len(one.parts), one.recipe), default=None)

@@ -15,7 +15,7 @@ _MOST = 3
 
 
 def related_to(edition: Edition, plan: ClassPlan, here: Address) -> tuple[Related, ...]:
-    """Give a few classes with what they have in common with this one; those that make the same kind come before those taught alike."""
+    """Return a few classes with what they have in common with this one; those that make the same kind come before those taught alike."""
     mine = _kinds(plan)
     others = [
         (other, [kind for kind in _kinds(other) if kind in mine])
@@ -33,5 +33,5 @@ def related_to(edition: Edition, plan: ClassPlan, here: Address) -> tuple[Relate
 
 
 def _kinds(plan: ClassPlan) -> list[str]:
-    """Give what a class makes as labels call it."""
+    """Return what a class makes as labels call it."""
     return list(dict.fromkeys(made.batch.product.identity for made in plan.made))

@@ -16,7 +16,7 @@ from builder.words.say import say
 
 
 def date_row(edition: Edition, one: Offered, here: Address, asked: Iterable[Question] = ()) -> DateRow:
-    """Give the row of a date."""
+    """Return the row of a date."""
     assert one.date is not None
     studio_class = one.studio_class
     return DateRow(
@@ -32,7 +32,7 @@ def date_row(edition: Edition, one: Offered, here: Address, asked: Iterable[Ques
 
 
 def by_month(edition: Edition, dates: Iterable[Offered], here: Address, asked: Iterable[Question] = ()) -> tuple[MonthView, ...]:
-    """Give dates in order under their months, each month with how many of its dates have room."""
+    """Return dates in order under their months, each month with how many of its dates have room."""
     asked, months = tuple(asked), dict[str, list[Offered]]()
     for one in dates:
         assert one.date is not None

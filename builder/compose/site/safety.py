@@ -31,7 +31,7 @@ _HOT = frozenset({Hazard.HOT, Hazard.HOT_FAT, Hazard.MICROWAVE})
 
 
 def view_safety(studio: Studio, plan: ClassPlan) -> SafetyView:
-    """Give what the recipes call for and what the lesson itself places in class, the gravest first."""
+    """Return what the recipes call for and what the lesson itself places in class, the gravest first."""
     hazards = [hazard for made in plan.made for hazard in hazards_of_recipe(studio, made.batch)]
     parts = (part for part in plan.studio_class.lesson.parts if part.where is not Where.HOME_ONLY)
     placed = {block.name.text for part in parts for block in part.blocks if isinstance(block, CautionHere)}

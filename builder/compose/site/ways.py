@@ -21,7 +21,7 @@ from builder.words.say import say, say_count
 
 
 def ways_of_teaching(edition: Edition, here: Address) -> tuple[WayView, ...]:
-    """Give each way in which some class is taught."""
+    """Return each way in which some class is taught."""
     return tuple(_ways(edition, here))
 
 

@@ -39,7 +39,7 @@ SEARCH_ENDED = message("There are too many ways to combine the packs to try them
 
 
 def shop_list(studio: Studio, shopping: Shopping) -> ShopList:
-    """Give the whole list in words."""
+    """Return the whole list in words."""
     words = _Words(studio, shopping)
     return ShopList(
         scope=words.scope(),
@@ -161,7 +161,7 @@ class _Words:
 
 
 def grouped(wanted: Sequence[Wanted]) -> Iterator[tuple[str, list[Wanted]]]:
-    """Give what is wanted by kind, in the order of the groups, each in the order of the names; groups of nothing are left out."""
+    """Yield what is wanted by kind, in the order of the groups, each in the order of the names; groups of nothing are left out."""
     in_order = sorted(wanted, key=lambda one: one.name.casefold())
     for title, kinds in GROUPS.items():
         found = [one for one in in_order if one.card_kind in kinds]

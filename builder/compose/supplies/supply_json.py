@@ -6,7 +6,7 @@ from builder.model.supplies.supply import SupplyKind
 
 
 def cost_json(cost: Cost) -> Json:
-    """Give what the materials cost, by kind, and the packs to buy."""
+    """Return what the materials cost, by kind, and the packs to buy."""
     return {
         "needs": [_need(need) for need in cost.needs],
         "ingredients": number(cost.of(SupplyKind.INGREDIENT)),
@@ -38,7 +38,7 @@ def _need(need: Need) -> Json:
 
 
 def jug_json(jug: Jug) -> Json:
-    """Give what one pack of a base serves."""
+    """Return what one pack of a base serves."""
     return {
         "ingredient": jug.ingredient,
         "pack": jug.supply.written,
@@ -53,7 +53,7 @@ def jug_json(jug: Jug) -> Json:
 
 
 def strokes_json(one: PumpStrokes) -> Json:
-    """Give the strokes of a pump for what a batch takes of its ingredient."""
+    """Return the strokes of a pump for what a batch takes of its ingredient."""
     return {
         "ingredient": one.ingredient,
         "strokes": number(one.strokes),

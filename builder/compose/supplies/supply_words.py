@@ -34,7 +34,7 @@ CHOICES = message("What may be chosen is needed as if everybody chose it, at its
 
 
 def view_supplies(studio: Studio, plan: ClassPlan) -> SuppliesView | None:
-    """Give what a class needs of what is bought; None where the studio lists no supplies."""
+    """Return what a class needs of what is bought; None where the studio lists no supplies."""
     cost = plan.cost
     if cost is None:
         return None
@@ -60,7 +60,7 @@ def home_cost(studio: Studio, batch: WorkedBatch) -> str:
 
 
 def batch_lines(studio: Studio, batch: WorkedBatch) -> list[str]:
-    """Give the lines on supplies that `weigh` prints beneath a batch."""
+    """Return the lines on supplies that `weigh` prints beneath a batch."""
     if batch.cost is None:
         return []
     name = container_name(studio, batch.own.fill)
@@ -74,7 +74,7 @@ def batch_lines(studio: Studio, batch: WorkedBatch) -> list[str]:
 
 
 def class_lines(studio: Studio, plan: ClassPlan, made: MadeProduct) -> list[str]:
-    """Give the lines on supplies that `weigh --class` prints: what is to be bought, and what all of the class costs."""
+    """Return the lines on supplies that `weigh --class` prints: what is to be bought, and what all of the class costs."""
     cost = plan.cost
     if cost is None:
         return []

@@ -16,12 +16,12 @@ from builder.words.say import say, say_count
 
 
 def coming_dates(edition: Edition, studio_class: StudioClass) -> tuple[ClassDate, ...]:
-    """Give the dates from today on, in order."""
+    """Return the dates from today on, in order."""
     return tuple(sorted((date for date in studio_class.dates if date.on.date() >= edition.today), key=lambda date: date.on))
 
 
 def by_next_date(edition: Edition) -> tuple[tuple[StudioClass, ClassPlan], ...]:
-    """Give the classes in the order of their next dates, those without one last."""
+    """Return the classes in the order of their next dates, those without one last."""
 
     def order(entry: tuple[StudioClass, ClassPlan]) -> tuple[bool, list[datetime], str]:
         held = [date.on for date in coming_dates(edition, entry[0]) if date.takes_place]
@@ -31,7 +31,7 @@ def by_next_date(edition: Edition) -> tuple[tuple[StudioClass, ClassPlan], ...]:
 
 
 def view_date(edition: Edition, studio_class: StudioClass, date: ClassDate) -> DateView:
-    """Give one date with its free seats, and what has become of it."""
+    """Return one date with its free seats, and what has become of it."""
     free = studio_class.seats - date.enrolled
     if date.cancelled is not None:
         seats, state, note = [say("cancelled")], "cancelled", sentence(date.cancelled)
@@ -55,12 +55,12 @@ def view_date(edition: Edition, studio_class: StudioClass, date: ClassDate) -> D
 
 
 def ends(studio_class: StudioClass, date: ClassDate) -> datetime:
-    """Give the time at which a date is over."""
+    """Return the time at which a date is over."""
     return date.on + timedelta(minutes=float(studio_class.length.minutes))
 
 
 def date_fragment(date: ClassDate) -> str:
-    """Give the name of a date on its class page; it never changes."""
+    """Return the name of a date on its class page; it never changes."""
     return f"date-{date.first_set:%Y-%m-%d-%H%M}"
 
 
@@ -84,14 +84,14 @@ def _moved(edition: Edition, date: ClassDate) -> str:
 
 
 def picture_of(edition: Edition, studio_class: StudioClass, here: Address, shown: Shown) -> PictureView | None:
-    """Give the picture of a class, as seen from a document; None where it has none."""
+    """Return the picture of a class, as seen from a document; None where it has none."""
     if studio_class.picture is None:
         return None
     return picture_view(edition, here, picture_file(studio_class), studio_class.picture.alt, shown)
 
 
 def picture_file(studio_class: StudioClass) -> str:
-    """Give the path in the studio folder of the picture of a class."""
+    """Return the path in the studio folder of the picture of a class."""
     assert studio_class.picture is not None
     return f"{addresses.class_folder(studio_class.key)}/{studio_class.picture.file}"
 

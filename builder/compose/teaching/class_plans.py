@@ -10,7 +10,7 @@ from builder.words.say import say
 
 
 def part_sheet(plan: ClassPlan, part: Part) -> WorkedBatch:
-    """Give the batch that a part is about."""
+    """Return the batch that a part is about."""
     about = recipe_about(part, plan.studio_class.recipe_keys)
     return next(made.batch for made in plan.made if made.make.recipe.text == about)
 

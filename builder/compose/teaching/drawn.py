@@ -13,7 +13,7 @@ _WIDE = 'width="90mm"'  # Of a drawing with two halves.
 
 
 def figure_html(drawing: Drawing, amount: str = "") -> str:
-    """Give a drawing as HTML; `amount` is that of its step in words, which a scale in it shows where it is a weight."""
+    """Return a drawing as HTML; `amount` is that of its step in words, which a scale in it shows where it is a weight."""
     weight = _ON_A_SCALE.match(amount) if drawing.shows_reading else None
     said = say(drawing.alt) + (f" {say('The display shows {weight}.', weight=weight[0])}" if weight else "")
     opened, _, rest = drawing.svg.replace(READING, escape(weight[0]) if weight else "").partition(">")

@@ -44,7 +44,7 @@ def taken_home(plan: ClassPlan) -> str:
 
 
 def _made(one: MadeProduct, group_size: int) -> str:
-    """Give a sentence about who makes a product, with holes for its name and for the size of a group."""
+    """Return a sentence about who makes a product, with holes for its name and for the size of a group."""
     taught = one.taught
     mine = taught.by_students or taught.together
     if mine and taught.shown:
@@ -111,6 +111,6 @@ def _filled(studio: Studio, made: list[MadeProduct]) -> tuple[str, ...]:
 
 
 def advice_line(advice: FormatAdvice) -> str:
-    """Give a piece of advice with where it comes from."""
+    """Return a piece of advice with where it comes from."""
     suits = listed([say(FORMAT_NAMES[one]) for one in advice.suits], "or")
     return f"{sentence(say(advice.key))}: {say(advice.because)} ({suits}; {advice.source.title})"

@@ -72,7 +72,7 @@ def compose_flow(
 
 
 def view_caution(text: CautionText, *, in_brief: bool = False, again: bool = False) -> CautionView:
-    """Give a caution as a document shows it. That local rules come first, a document says once for all the cautions of a part."""
+    """Return a caution as a document shows it. That local rules come first, a document says once for all the cautions of a part."""
     first = say(RULES_FIRST)
     happens = (text.in_brief,) if in_brief and text.in_brief else tuple(line for line in text.if_it_happens if line != first)
     what, avoid = (text.again, ()) if again and text.again else (text.what, text.avoid)
@@ -80,7 +80,7 @@ def view_caution(text: CautionText, *, in_brief: bool = False, again: bool = Fal
 
 
 def calls_of(studio: Studio) -> tuple[Call, ...]:
-    """Give the numbers to call."""
+    """Return the numbers to call."""
     return tuple(Call(whose, number) for whose, number in numbers_to_call(studio.profile.emergency))
 
 

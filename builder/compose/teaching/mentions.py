@@ -44,7 +44,7 @@ Named = Callable[[Column], tuple[Weighed, ...]]
 
 
 def class_amount(studio: Studio, batch: WorkedBatch, name: Name) -> str:
-    """Give the amount that a mention stands for in class: in grams, on the studio's scales; or in strokes of a pump."""
+    """Return the amount that a mention stands for in class: in grams, on the studio's scales; or in strokes of a pump."""
     meant = meaning_of(name, batch.recipe, studio)
     if isinstance(meant, IngredientNamed) and meant.in_strokes:
         strokes = next((one for one in batch.strokes if fold(one.ingredient) == meant.key), None)
@@ -54,7 +54,7 @@ def class_amount(studio: Studio, batch: WorkedBatch, name: Name) -> str:
 
 
 def home_amount(studio: Studio, batch: WorkedBatch, name: Name) -> str:
-    """Give the amount that a mention stands for at home: in grams, then in ounces."""
+    """Return the amount that a mention stands for at home: in grams, then in ounces."""
 
     def write(named: Named) -> str:
         first, *others = (weighed_together(named(column), column.unit) for column in batch.columns)
@@ -64,7 +64,7 @@ def home_amount(studio: Studio, batch: WorkedBatch, name: Name) -> str:
 
 
 def ingredients_named(studio: Studio, batch: WorkedBatch, name: Name) -> tuple[tuple[Ingredient, str], ...]:
-    """Give the ingredients that a reader handles at a mention, each with its phase; the batch as a whole names none."""
+    """Return the ingredients that a reader handles at a mention, each with its phase; the batch as a whole names none."""
     meant = meaning_of(name, batch.recipe, studio)
     chosen = tuple((card, "") for card in options_of(batch.recipe, meant, studio))
     return chosen or tuple((w.line.ingredient, w.line.phase) for w in weighings(batch.grams, meant))

@@ -43,7 +43,7 @@ class TextWriter:
         return f'<div class="beside">{drawn}</div>{html}' if drawn and html else drawn + html
 
     def fill_blocks(self, blocks: Iterable[Block], sheet: WorkedBatch | None = None) -> str:
-        """Give running text as finished HTML; its cautions are shown elsewhere."""
+        """Return running text as finished HTML; its cautions are shown elsewhere."""
         return "\n".join(self._block(block, sheet) for block in blocks if not isinstance(block, CautionHere))
 
     def _block(self, block: Prose | Steps, sheet: WorkedBatch | None) -> str:
@@ -69,12 +69,12 @@ class TextWriter:
 
 
 def writer_of(edition: Edition, here: Address, folder: str, *, at_home: bool = False) -> TextWriter:
-    """Give the writer of what lies at an address, a sheet or a page, whose text lies in a folder of the studio."""
+    """Return the writer of what lies at an address, a sheet or a page, whose text lies in a folder of the studio."""
     return (_paper_writer if here.is_paper else partial(_page_writer, here=here))(edition, folder=folder, at_home=at_home)
 
 
 def _page_writer(edition: Edition, here: Address, folder: str, at_home: bool) -> TextWriter:
-    """Give the writer of a page: relative links, pictures copied beside it."""
+    """Return the writer of a page: relative links, pictures copied beside it."""
 
     def link(hole: LinkHole) -> str:
         return here.link_to(edition.target(hole))
@@ -86,7 +86,7 @@ def _page_writer(edition: Edition, here: Address, folder: str, at_home: bool) ->
 
 
 def _paper_writer(edition: Edition, folder: str, at_home: bool) -> TextWriter:
-    """Give the writer of a sheet: pictures by their path in the studio folder, links to the public site or, without one, to the top."""
+    """Return the writer of a sheet: pictures by their path in the studio folder, links to the public site or, without one, to the top."""
     public = outward(edition.studio.profile.public_address.rstrip("/"))
 
     def link(hole: LinkHole) -> str:
@@ -109,12 +109,12 @@ def _drawings(edition: Edition) -> Callable[[Name], Drawing]:
 
 
 def beside(folder: str, hole: PictureHole) -> str:
-    """Give the path in the studio folder of a picture that lies beside a text."""
+    """Return the path in the studio folder of a picture that lies beside a text."""
     return posixpath.normpath(posixpath.join(folder, hole.file.text))
 
 
 def pictures_in(blocks: Iterable[Block], folder: str) -> tuple[str, ...]:
-    """Give the pictures that some text shows, as paths in the studio folder."""
+    """Return the pictures that some text shows, as paths in the studio folder."""
     found: dict[str, None] = {}
     for block in blocks:
         runs = [block] if isinstance(block, Prose) else block.steps if isinstance(block, Steps) else ()

@@ -14,7 +14,7 @@ from builder.words.say import say
 
 
 def plan_lines(studio: Studio, plan: ClassPlan) -> Iterator[str]:
-    """Give the plan of one date, or of a full class where it has none, line by line; ordinary spaces, so that a terminal can wrap."""
+    """Return the plan of one date, or of a full class where it has none, line by line; ordinary spaces, so that a terminal can wrap."""
     return (line.replace("\u00a0", " ") for line in _lines(studio, plan))
 
 

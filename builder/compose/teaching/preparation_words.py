@@ -31,7 +31,7 @@ LOCKED_AWAY = {
 
 
 def check_groups(edition: Edition, plan: ClassPlan, printing: Iterable[str]) -> tuple[CheckGroup, ...]:
-    """Give everything to tick, `printing` among it, in the order of doing; headings without a line are left out."""
+    """Return everything to tick, `printing` among it, in the order of doing; headings without a line are left out."""
     ready = plan.preparation
     before, that_day = (
         tuple(_staff_line(staff_row(plan, one, edition.locale)) for one in plan.ahead if (one.begins is None) is another_day)

@@ -12,7 +12,7 @@ from builder.words.say import say
 
 
 def view_format(studio: Studio, plan: ClassPlan) -> FormatView:
-    """Give the format with its sentences and the advice on it."""
+    """Return the format with its sentences and the advice on it."""
     return FormatView(
         name=format_words(plan.format),
         sentences=tuple(text for text in (*how_it_is_made(studio, plan), taken_home(plan), format_sentence(plan)) if text),
@@ -22,7 +22,7 @@ def view_format(studio: Studio, plan: ClassPlan) -> FormatView:
 
 
 def view_running(studio: Studio, plan: ClassPlan) -> RunningView:
-    """Give everything on running a class."""
+    """Return everything on running a class."""
     return RunningView(
         taught=view_format(studio, plan),
         watch=watch_rows(plan),

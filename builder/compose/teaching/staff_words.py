@@ -13,17 +13,17 @@ from builder.words.say import say, say_count
 
 
 def ahead_rows(plan: ClassPlan, locale: str) -> tuple[StaffRow, ...]:
-    """Give what is done ahead: on which day, or at which time so that all of it ends when the class begins."""
+    """Return what is done ahead: on which day, or at which time so that all of it ends when the class begins."""
     return tuple(staff_row(plan, one, locale) for one in plan.ahead)
 
 
 def after_rows(plan: ClassPlan, locale: str) -> tuple[StaffRow, ...]:
-    """Give what the staff do after the class: from its end on, or on which day."""
+    """Return what the staff do after the class: from its end on, or on which day."""
     return tuple(staff_row(plan, one, locale) for one in plan.after)
 
 
 def staff_row(plan: ClassPlan, one: StaffPart, locale: str) -> StaffRow:
-    """Give what one part is and how long it takes, with its day or its time."""
+    """Return what one part is and how long it takes, with its day or its time."""
     return StaffRow(when_done(plan, one, locale), one.part.title, short_duration(one.part.minutes))
 
 

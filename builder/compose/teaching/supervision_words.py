@@ -39,12 +39,12 @@ def adult(one: Watcher) -> str:
 
 
 def in_groups(plan: ClassPlan) -> bool:
-    """Say whether several people share a bench; else each has a place."""
+    """Tell whether several people share a bench; else each has a place."""
     return plan.studio_class.group_size > 1
 
 
 def place_kind(plan: ClassPlan) -> Kind:
-    """Give what benches are counted by: groups, or the places of one person."""
+    """Return what benches are counted by: groups, or the places of one person."""
     return "group" if in_groups(plan) else "place"
 
 
@@ -59,7 +59,7 @@ def people_of(count: int) -> str:
 
 
 def asks_for_eyewash(plan: ClassPlan) -> bool:
-    """Say whether a rule on some part of the class asks for an eyewash."""
+    """Tell whether a rule on some part of the class asks for an eyewash."""
     return any("eyewash" in thing for thing in plan.preparation.kit)
 
 
@@ -99,7 +99,7 @@ def carried_words(plan: ClassPlan) -> str:
 
 
 def rule_rows(plan: ClassPlan) -> tuple[RuleRow, ...]:
-    """Give each rule that holds where students work, with the parts in which it does."""
+    """Return each rule that holds where students work, with the parts in which it does."""
     found = []
     for rule in plan.supervision.rules:
         parts = [_title(part, rule) for part in plan.supervision.parts if part.by_hand and rule in part.rules]
@@ -153,6 +153,6 @@ def _is_on_lye(rule: WatchRule) -> bool:
 
 
 def _lye_is_ready(plan: ClassPlan) -> bool:
-    """Say whether all lye that the class uses is mixed ahead: nothing of it is left to advise."""
+    """Tell whether all lye that the class uses is mixed ahead: nothing of it is left to advise."""
     mixed = {lye.recipe for lye in plan.weighing.solutions if lye.ahead}
     return all(made.batch.recipe.name in mixed for made in plan.made if made.batch.recipe.lye)

@@ -10,10 +10,10 @@ from builder.rules.naming import BRACES
 
 
 def tool_words(tool: str, amount: Callable[[Name], str]) -> str:
-    """Give a tool as one reads it."""
+    """Return a tool as one reads it."""
     return sentence(BRACES.sub(lambda found: amount(Name(" ".join(found[1].split()))), tool))
 
 
 def batch_with(tool: str, made: tuple[MadeProduct, ...]) -> WorkedBatch:
-    """Give the batch for which a tool is set out: the first whose recipe names it; the first of all where the class names it."""
+    """Return the batch for which a tool is set out: the first whose recipe names it; the first of all where the class names it."""
     return next((one.batch for one in made if tool in one.batch.recipe.tools), made[0].batch)

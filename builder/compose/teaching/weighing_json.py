@@ -7,12 +7,12 @@ from builder.model.teaching.weighing_plan import WeighingTask
 
 
 def weighing_json(plan: ClassPlan, recipe: str) -> Json:
-    """Give the weighings of one product by the name of its recipe."""
+    """Return the weighings of one product by the name of its recipe."""
     return [_task(task) for task in plan.weighing.tasks if task.recipe == recipe]
 
 
 def solutions_json(plan: ClassPlan, recipe: str) -> Json:
-    """Give the lye solutions of one product by the name of its recipe."""
+    """Return the lye solutions of one product by the name of its recipe."""
     return [_solution(lye) for lye in plan.weighing.solutions_of(recipe)]
 
 

@@ -24,7 +24,7 @@ class StepRun:
 
     @property
     def steps(self) -> tuple[tuple[str, str], ...]:
-        """Give each step with its name: `B5`, or `5` in a part without a letter."""
+        """Return each step with its name: `B5`, or `5` in a part without a letter."""
         return tuple((f"{self.letter}{number}", html) for number, html in enumerate(self.html, start=self.start))
 
 

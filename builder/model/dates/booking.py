@@ -22,13 +22,13 @@ class Venue:
 
     @property
     def lines(self) -> tuple[str, ...]:
-        """Give it as a visitor reads it: what it is called, the street, and the town with what stands behind it."""
+        """Return it as a visitor reads it: what it is called, the street, and the town with what stands behind it."""
         behind = " ".join(part for part in (self.state, self.postcode) if part)
         return tuple(line for line in (self.name, self.street, ", ".join(part for part in (self.town, behind) if part)) if line)
 
     @property
     def in_a_line(self) -> str:
-        """Give it as one line, as a calendar shows it."""
+        """Return it as one line, as a calendar shows it."""
         return ", ".join((*self.lines, self.country))
 
 
@@ -48,7 +48,7 @@ class Booking:
     refunds: str = ""
 
     def over(self, other: "Booking") -> "Booking":
-        """Give this, and what it leaves out from another."""
+        """Return this, and what it leaves out from another."""
         return replace(other, **{field.name: value for field in fields(self) if (value := getattr(self, field.name))})
 
 

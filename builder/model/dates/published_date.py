@@ -24,5 +24,5 @@ class PublishedDate:
 
     @property
     def id(self) -> str:
-        """Give the name under which it is known through all its changes."""
+        """Return the name under which it is known through all its changes."""
         return f"{self.class_key}/{self.first_set.isoformat(timespec='minutes')}"

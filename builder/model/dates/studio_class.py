@@ -26,7 +26,7 @@ class Format(StrEnum):
 
     @property
     def key(self) -> str:
-        """Give its name for styles."""
+        """Return its name for styles."""
         return self.name.lower()
 
 
@@ -69,7 +69,7 @@ class Make:
     place: Place = field(default=NOWHERE, compare=False)
 
     def to_fill(self, own: Fill) -> tuple[ToFill, ...]:
-        """Give every kind of container that is to be filled, the recipe's own first."""
+        """Return every kind of container that is to be filled, the recipe's own first."""
         return (ToFill(own, self.each_student, self.spare), *self.also)
 
 
@@ -99,17 +99,17 @@ class ClassDate(Placed):
 
     @property
     def takes_place(self) -> bool:
-        """Say whether it is still to be held: only then is anything made, bought or printed for it."""
+        """Tell whether it is still to be held: only then is anything made, bought or printed for it."""
         return self.cancelled is None
 
     @property
     def first_set(self) -> datetime:
-        """Give the time at which it was first to be. It never changes, so a date is known by it through all its moves."""
+        """Return the time at which it was first to be. It never changes, so a date is known by it through all its moves."""
         return self.moved_from[0] if self.moved_from else self.on
 
     @property
     def changes(self) -> int:
-        """Give how many changes the file tells of: each move, and that it was cancelled."""
+        """Return how many changes the file tells of: each move, and that it was cancelled."""
         return len(self.moved_from) + (not self.takes_place)
 
 
@@ -154,23 +154,23 @@ class StudioClass(Placed):
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
 
     def without_lesson(self) -> "StudioClass":
-        """Give the class with nothing in its lesson but the title."""
+        """Return the class with nothing in its lesson but the title."""
         return replace(self, lesson=replace(self.lesson, introduction=(), parts=(), title_says=()))
 
     @property
     def recipe_keys(self) -> tuple[str, ...]:
-        """Give the keys of the recipes that it makes, in the order of the file."""
+        """Return the keys of the recipes that it makes, in the order of the file."""
         return tuple(make.recipe.text for make in self.makes)
 
     @property
     def dates_held(self) -> tuple[ClassDate, ...]:
-        """Give the dates that take place, in the order of the file."""
+        """Return the dates that take place, in the order of the file."""
         return tuple(date for date in self.dates if date.takes_place)
 
     def has_room_on(self, date: ClassDate) -> bool:
-        """Say whether a seat is free on a date."""
+        """Tell whether a seat is free on a date."""
         return date.enrolled < self.seats
 
     def staff_on(self, date: ClassDate | None) -> tuple[int, int]:
-        """Give the teachers and assistants of a date, or of the class where the date names none."""
+        """Return the teachers and assistants of a date, or of the class where the date names none."""
         return date.staff if date and date.staff else (self.teachers, self.assistants)

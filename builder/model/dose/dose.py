@@ -44,22 +44,22 @@ class MostOf:
 
     @property
     def by_drops(self) -> Mass:
-        """Give what the most drops weigh at most."""
+        """Return what the most drops weigh at most."""
         return self.drop.mass * self.drops if self.drop and self.drops else NO_MASS
 
     @property
     def mass(self) -> Mass:
-        """Give the most that gets into a portion, whether it is weighed or counted in drops."""
+        """Return the most that gets into a portion, whether it is weighed or counted in drops."""
         return max(self.weight, self.by_drops)
 
     @property
     def to_have_ready(self) -> Mass:
-        """Give what to have ready for one portion."""
+        """Return what to have ready for one portion."""
         return self.weight or self.by_drops
 
     @property
     def is_offered(self) -> bool:
-        """Say whether one division or one drop at least may be added."""
+        """Tell whether one division or one drop at least may be added."""
         return bool(self.weight) or bool(self.drops)
 
 
@@ -89,11 +89,11 @@ class Dose:
 
     @property
     def at_most(self) -> Mass:
-        """Give the most weight of whichever option may take most."""
+        """Return the most weight of whichever option may take most."""
         return max((one.weight for one in self.each), default=NO_MASS)
 
     @property
     def offered(self) -> tuple[str | None, ...]:
-        """Give the options that can be offered, leaving it out included."""
+        """Return the options that can be offered, leaving it out included."""
         held_back = {one.option for one in self.each if not one.is_offered}
         return tuple(option for option in self.options if option not in held_back)

@@ -92,22 +92,22 @@ class Limit:
 
     @property
     def is_total_of_scent(self) -> bool:
-        """Say whether it limits all scent of a product together."""
+        """Tell whether it limits all scent of a product together."""
         return not self.names and self.role in SCENT_ROLES and self.most is not None and not self.parts
 
     @property
     def counts_what_is_held(self) -> bool:
-        """Say whether it counts what an oil is published to hold of its names: a ban means the thing itself, unless it is law."""
+        """Tell whether it counts what an oil is published to hold of its names: a ban means the thing itself, unless it is law."""
         return self.role != AS_STATED and (self.most != 0 or self.weight is LimitWeight.LAW)
 
     @property
     def sums_up(self) -> bool:
-        """Say whether it lets all ingredients of one hazard take up their own limits only together."""
+        """Tell whether it lets all ingredients of one hazard take up their own limits only together."""
         return bool(self.hazard) and not self.names and self.most is None
 
     @cached_property
     def speaks_of(self) -> frozenset[str]:
-        """Give the words of which a card must have one to count towards it (see `Ingredient.speaks_of`)."""
+        """Return the words of which a card must have one to count towards it (see `Ingredient.speaks_of`)."""
         if self.parts:
             return frozenset().union(*(part.speaks_of for part in self.parts))
         if self.is_total_of_scent:
@@ -117,7 +117,7 @@ class Limit:
         return frozenset(self.names or ([ALUMINIUM] if self.counted_as == ALUMINIUM else []))
 
     def is_judged(self, youngest: int | None = None, used_on: Collection[str] = ()) -> bool:
-        """Say whether a program can judge it: it sets a maximum for what is known here, and restates no other row.
+        """Tell whether a program can judge it: it sets a maximum for what is known here, and restates no other row.
 
         `youngest` is the age in years of the youngest who use the product, None where nobody knows; `used_on` are the parts of the body.
         """
@@ -130,7 +130,7 @@ class Limit:
         return self.most is not None and self.factor is None and is_meant
 
     def is_for(self, product: Product) -> bool:
-        """Say whether it is meant for a kind of product."""
+        """Tell whether it is meant for a kind of product."""
         if self.products:
             return product.is_any_of(self.products)
         return "all" in self.contact or product.contact in self.contact
@@ -168,7 +168,7 @@ class FieldRule:
     place: Place = field(default=NOWHERE, compare=False)
 
     def allows(self, product: Product, *, on_eyes: bool) -> bool:
-        """Say whether it may be in a kind of product, which goes on the eyes or not; what is no colourant but an ingredient may."""
+        """Tell whether it may be in a kind of product, which goes on the eyes or not; what is no colourant but an ingredient may."""
         match self.allowed_for:
             case Field.NOT_LISTED:
                 return False
@@ -211,21 +211,21 @@ class ColourRule:
 
     @property
     def at(self) -> str:
-        """Give the section in which it stands, and what was read of it; what is remembered is marked by `known`."""
+        """Return the section in which it stands, and what was read of it; what is remembered is marked by `known`."""
         return f"21 CFR {self.section}" if self.known is Known.MEMORY else f"21 CFR {self.section}, {self.how_known}"
 
     def allows(self, product: Product) -> bool:
-        """Say whether it is listed for a kind of product."""
+        """Tell whether it is listed for a kind of product."""
         return product.is_any_of(self.products) or product.contact in self.contact
 
 
 def names_of(card: Ingredient) -> tuple[str, ...]:
-    """Give the folded names that an ingredient list declares for a card, in their order."""
+    """Return the folded names that an ingredient list declares for a card, in their order."""
     return tuple(fold(without_brackets(name)) for name in card.label_name.inci) if card.label_name else ()
 
 
 def held_of(card: Ingredient, limit: Limit) -> tuple[Held, ...]:
-    """Give what a card holds, without declaring it, of the names of a limit: what its supplier states, or else what is published."""
+    """Return what a card holds, without declaring it, of the names of a limit: what its supplier states, or else what is published."""
     declared = names_of(card)
     holds = card.holds if limit.counts_what_is_held else ()
     by_name = {name: one for held in (*holds, card.stated) for name, one in held.items()}
@@ -247,7 +247,7 @@ class Rules:
     used_on: tuple[str, ...] = ()
 
     def for_use(self, used_on: tuple[str, ...], youngest: int | None) -> "Rules":
-        """Give the same for a product whose recipe says where it is used, and who uses it (None: those who come)."""
+        """Return the same for a product whose recipe says where it is used, and who uses it (None: those who come)."""
         return replace(self, used_on=used_on, youngest=self.youngest if youngest is None else youngest)
 
 
@@ -259,12 +259,12 @@ def rules_for(
     field_rules: tuple[FieldRule, ...],
     youngest: int | None,
 ) -> Rules:
-    """Give what a product is judged by: one value for the same tables and age, so that what has been worked out from it is known."""
+    """Return what a product is judged by: one value for the same tables and age, so that what has been worked out from it is known."""
     return Rules(region, limits, colour_rules, field_rules, youngest)
 
 
 def is_own_law(limit: Limit, region: Region, limits: Sequence[Limit]) -> bool:
-    """Say whether a limit is law in a region; law that it has kept of another gives way to rows of its own."""
+    """Tell whether a limit is law in a region; law that it has kept of another gives way to rows of its own."""
     if limit.weight is not LimitWeight.LAW:
         return False
     if region.has_kept(limit.region):

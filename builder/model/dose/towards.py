@@ -33,10 +33,10 @@ class TowardsLimit:
 
     @property
     def least(self) -> Fraction:
-        """Give what counts for certain."""
+        """Return what counts for certain."""
         return sum((one.least for one in self.counted), Fraction(0))
 
     @property
     def most(self) -> Fraction:
-        """Give what may count."""
+        """Return what may count."""
         return sum((one.most for one in self.counted), Fraction(0))

@@ -13,7 +13,7 @@ class Durability:
     days: int
 
     def after(self, day: date) -> date:
-        """Give the day on which it is over; a month that is too short ends on its last day."""
+        """Return the day on which it is over; a month that is too short ends on its last day."""
         years, month = divmod(day.month - 1 + self.months, 12)
         year = day.year + years
         last = calendar.monthrange(year, month + 1)[1]

@@ -32,19 +32,19 @@ class Polytope:
 
     @property
     def is_possible(self) -> bool:
-        """Say whether shares that add up to the whole fit into it."""
+        """Tell whether shares that add up to the whole fit into it."""
         fits = all(low <= high for low, high in zip(self.low, self.high, strict=True))
         return fits and sum(self.low) <= WHOLE <= sum(self.high)
 
     def with_share(self, part: int, share: Fraction) -> "Polytope":
-        """Give the polytope once the share of one part is known."""
+        """Return the polytope once the share of one part is known."""
         low, high = list(self.low), list(self.high)
         low[part], high[part] = max(low[part], share), min(high[part], share)
         return _tightened(replace(self, plain=False), low, high)
 
 
 def polytopes_of(count: int, below: int | None, shares: Mapping[int, Range], colours: Sequence[int] = ()) -> tuple[Polytope, ...]:
-    """Give the polytopes of a list of `count` parts; `below` is the first part below one per cent, None where that is not known.
+    """Return the polytopes of a list of `count` parts; `below` is the first part below one per cent, None where that is not known.
 
     `shares` are the supplier's figures. There is no polytope where the figures contradict the order or each other.
     """
@@ -67,7 +67,7 @@ def _polytopes(count: int, below: int | None, shares: Mapping[int, Range], colou
 
 
 def _tightened(polytope: Polytope, low: list[Fraction], high: list[Fraction]) -> Polytope:
-    """Give a polytope its bounds, so drawn in that along the chain they do not rise."""
+    """Return a polytope its bounds, so drawn in that along the chain they do not rise."""
     for before, after in pairwise(polytope.chain):
         high[after] = min(high[before], high[after])
     for before, after in reversed(list(pairwise(polytope.chain))):

@@ -66,7 +66,7 @@ class IngredientList:
 
     @property
     def is_proven(self) -> bool:
-        """Say whether the order of the entries is proven, and whether all that goes in is among them."""
+        """Tell whether the order of the entries is proven, and whether all that goes in is among them."""
         return not self.open_pairs and not self.nameless
 
 

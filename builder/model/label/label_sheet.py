@@ -36,11 +36,11 @@ class LabelSheet:
 
     @property
     def positions(self) -> int:
-        """Give the number of positions of a sheet."""
+        """Return the number of positions of a sheet."""
         return self.columns * self.rows
 
     def position(self, number: int) -> tuple[float, float]:
-        """Give the left and top edge of a position in millimetres from those of the page; positions are counted from 0, row by row."""
+        """Return the left and top edge of a position in millimetres from those of the page; positions are counted from 0, row by row."""
         row, column = divmod(number, self.columns)
         x = self.left.millimetres + column * (self.width.millimetres + self.across.millimetres)
         y = self.top.millimetres + row * (self.height.millimetres + self.down.millimetres)

@@ -43,7 +43,7 @@ class WarningRule:
     place: Place = field(default=NOWHERE, compare=False)
 
     def is_said_in(self, texts: Iterable[str]) -> bool:
-        """Say whether the recipe's own words already warn of it. Wording that a law prescribes is only said by itself."""
+        """Tell whether the recipe's own words already warn of it. Wording that a law prescribes is only said by itself."""
         said = fold(" ".join(texts))
         if self.because is Because.LAW:
             return fold(self.wording) in said

@@ -31,7 +31,7 @@ class Allergen:
     known: Known
 
     def unnamed_up_to(self, contact: Contact) -> Fraction:
-        """Give the share up to which it need not be named. What goes into a bath is washed off; what is on lips stays."""
+        """Return the share up to which it need not be named. What goes into a bath is washed off; what is on lips stays."""
         return self.rinse_off if contact in (Contact.RINSE_OFF, Contact.BATH) else self.leave_on
 
 
@@ -44,12 +44,12 @@ class Labelling:
     allergens: tuple[Allergen, ...] = ()
 
     def named(self, key: str) -> Region:
-        """Give the region of a name."""
+        """Return the region of a name."""
         return next((one for one in self.regions if one.name == key), Region(key))
 
     @property
     def to_name(self) -> tuple[Allergen, ...]:
-        """Give the allergens that the region asks to be named."""
+        """Return the allergens that the region asks to be named."""
         which = self.region.says("allergens")
         if which not in ("original list", "extended list"):
             return ()
@@ -57,12 +57,12 @@ class Labelling:
 
     @property
     def covers(self) -> tuple[str, ...]:
-        """Give the lists of allergens of which a supplier's statement has to cover one; none where the region asks for none."""
+        """Return the lists of allergens of which a supplier's statement has to cover one; none where the region asks for none."""
         which = self.region.says("allergens")
         return {"original list": ("original list", "extended list"), "extended list": ("extended list",)}.get(which, ())
 
     def common_name(self, name: str) -> str:
-        """Give one key for all words of all regions for water, scent and flavour, for isomers, and for any other name its folded form.
+        """Return one key for all words of all regions for water, scent and flavour, for isomers, and for any other name its folded form.
 
         What stands in brackets is no part of a name: Helianthus Annuus (Sunflower) Seed Oil.
         """
@@ -81,5 +81,5 @@ ANY_REGION = Labelling()
 
 @remembered(16)
 def labelling_by(region: Region, regions: Mapping[str, Region], allergens: tuple[Allergen, ...]) -> Labelling:
-    """Give what lists are made by in a region: one value for the same tables, so that what has been worked out from it is known."""
+    """Return what lists are made by in a region: one value for the same tables, so that what has been worked out from it is known."""
     return Labelling(region, tuple(regions.values()), allergens)

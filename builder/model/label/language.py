@@ -29,12 +29,12 @@ class Language:
 
     @property
     def is_own(self) -> bool:
-        """Say whether it is the language in which everything is written."""
+        """Tell whether it is the language in which everything is written."""
         return self.name == OWN
 
     @property
     def file(self) -> str:
-        """Give the name of its file in a folder of languages."""
+        """Return the name of its file in a folder of languages."""
         return f"{self.name.casefold().replace(' ', '-')}.po"
 
     def on_label(self, message: str) -> str:
@@ -42,7 +42,7 @@ class Language:
         return self.messages.pgettext(LABEL, message)
 
     def text(self, english: str) -> str:
-        """Give a text of the stock in this language; empty where it has none."""
+        """Return a text of the stock in this language; empty where it has none."""
         return self.messages.gettext(english) if self.is_own else self.texts.get(fold(english), "")
 
 
@@ -59,7 +59,7 @@ class Translation:
 
     @property
     def texts(self) -> tuple[str, ...]:
-        """Give everything that it says."""
+        """Return everything that it says."""
         return (self.name, self.directions, self.storage, self.keeps, *self.label_cautions, *self.options.values())
 
 

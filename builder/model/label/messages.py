@@ -23,19 +23,19 @@ class AmericanEnglish(Untranslated):
     """Messages as they are written, in American spelling; the names in their braces, and marks of HTML, stay."""
 
     def gettext(self, message: str) -> str:
-        """Give a message."""
+        """Return a message."""
         return american_around(message)
 
     def pgettext(self, context: str, message: str) -> str:
-        """Give a message of a context."""
+        """Return a message of a context."""
         return american_around(super().pgettext(context, message))
 
     def ngettext(self, msgid1: str, msgid2: str, n: int) -> str:
-        """Give the form of a message for a number of things."""
+        """Return the form of a message for a number of things."""
         return american_around(super().ngettext(msgid1, msgid2, n))
 
     def npgettext(self, context: str, msgid1: str, msgid2: str, n: int) -> str:
-        """Give the form of a message of a context for a number of things."""
+        """Return the form of a message of a context for a number of things."""
         return american_around(super().npgettext(context, msgid1, msgid2, n))
 
 
@@ -50,11 +50,11 @@ class Messages(GNUTranslations):
             self.add_fallback(others)
 
     def before(self, others: NullTranslations) -> Messages:
-        """Give these messages, and others for what they lack."""
+        """Return these messages, and others for what they lack."""
         return Messages(self._made_of[0], others)
 
     def __reduce__(self) -> tuple[type[Messages], tuple[Any, ...]]:
-        """Give what they are made of, since the rule by which a language counts is a function."""
+        """Return what they are made of, since the rule by which a language counts is a function."""
         return Messages, self._made_of
 
     def __eq__(self, other: object) -> bool:

@@ -30,7 +30,7 @@ class EnglishNames:
     whole: Mapping[str, str] = field(default_factory=dict)
 
     def of(self, inci: str) -> str:
-        """Give the English form of a name; nothing where it is not known."""
+        """Return the English form of a name; nothing where it is not known."""
         key = fold(inci)
         if key in self.whole or "(" in inci:
             return self.whole.get(key, inci)
@@ -56,19 +56,19 @@ class Region:
     english: EnglishNames | None = None
 
     def says(self, key: str) -> str:
-        """Give what a rule says; nothing where the region has no such rule."""
+        """Return what a rule says; nothing where the region has no such rule."""
         return self.rules[key].says if key in self.rules else ""
 
     def rule(self, key: str) -> RegionRule | None:
-        """Give a rule with where it stands; None where the region has no such rule."""
+        """Return a rule with where it stands; None where the region has no such rule."""
         return self.rules.get(key)
 
     def has_as_law(self, name: str) -> bool:
-        """Say whether what is law in a region of that name is law in this one: its own, that of every region, or one that it has kept."""
+        """Tell whether what is law in a region of that name is law in this one: its own, that of every region, or one that it has kept."""
         return name in (self.name, ANY_REGIONS) or self.has_kept(name)
 
     def has_kept(self, name: str) -> bool:
-        """Say whether this region has kept the law of another as its own."""
+        """Tell whether this region has kept the law of another as its own."""
         return bool(name) and name == self.says("keeps the law of")
 
     def has_not_kept(self, since: int | None) -> bool:
@@ -78,22 +78,22 @@ class Region:
 
     @property
     def colours(self) -> tuple[str, bool]:
-        """Give the list by which colours are judged (`us`, `eu`, or `none`), and whether it is that of another region, kept."""
+        """Return the list by which colours are judged (`us`, `eu`, or `none`), and whether it is that of another region, kept."""
         return self.says("colours that are allowed"), "keeps the law of" in self.rules
 
     @property
     def with_ounces(self) -> bool:
-        """Say whether net contents stand in ounces and in metric units, or in metric units alone."""
+        """Tell whether net contents stand in ounces and in metric units, or in metric units alone."""
         return self.says("net contents") == "ounces and metric"
 
     @property
     def open_jar_above(self) -> int | None:
-        """Give the months above which the time after opening stands in place of a date; None where a label needs neither."""
+        """Return the months above which the time after opening stands in place of a date; None where a label needs neither."""
         return int(self.says("open jar above").split()[0]) if "open jar above" in self.rules else None
 
     @property
     def languages(self) -> tuple[str, ...]:
-        """Give the names of the languages that a label carries, in order."""
+        """Return the names of the languages that a label carries, in order."""
         return tuple((self.says("languages") or OWN).split(" and "))
 
     @property
@@ -104,16 +104,16 @@ class Region:
 
     @property
     def free_at_one(self) -> bool:
-        """Say whether an ingredient of exactly one per cent may stand in any order."""
+        """Tell whether an ingredient of exactly one per cent may stand in any order."""
         return self.says("exactly one per cent") == "any order"
 
     @property
     def scent_may_be_last(self) -> bool:
-        """Say whether scent and flavour may stand last whatever their amount."""
+        """Tell whether scent and flavour may stand last whatever their amount."""
         return self.says("fragrance last") == "yes"
 
     def collective(self, declared_as: DeclaredAs) -> str:
-        """Give the word under which scents or flavours are declared together; nothing for what is declared by its own name."""
+        """Return the word under which scents or flavours are declared together; nothing for what is declared by its own name."""
         return self.says(declared_as) if declared_as in (DeclaredAs.FRAGRANCE, DeclaredAs.FLAVOUR) else ""
 
 

@@ -40,7 +40,7 @@ class HeightRule:
     place: Place = field(default=NOWHERE, compare=False)
 
     def holds(self, area: Fraction, contents: Fraction) -> bool:
-        """Say whether the row is the one for a panel, or a surface, of that area (mm2) and those contents (g or mL)."""
+        """Tell whether the row is the one for a panel, or a surface, of that area (mm2) and those contents (g or mL)."""
         if not self.by:
             return True
         if self.by == "surface":
@@ -50,5 +50,5 @@ class HeightRule:
 
 
 def rules_for(rules: Iterable[HeightRule], region: str, statement: Statement, area: Fraction, contents: Fraction) -> tuple[HeightRule, ...]:
-    """Give the rows that hold for one statement of one label."""
+    """Return the rows that hold for one statement of one label."""
     return tuple(rule for rule in rules if rule.region == region and rule.statement is statement and rule.holds(area, contents))

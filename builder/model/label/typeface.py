@@ -31,17 +31,17 @@ class Typeface:
 
     @cached_property
     def widest(self) -> float:
-        """Give the width of the widest letter, for letters that the face does not have: a finding tells of those."""
+        """Return the width of the widest letter, for letters that the face does not have: a finding tells of those."""
         return max(self.widths.values())
 
     def width(self, text: str, points: float) -> float:
-        """Give the width of a text in millimetres."""
+        """Return the width of a text in millimetres."""
         wide = sum(self.widths.get(ord(letter), self.widest) for letter in text)
         if self.kerning:
             wide += sum(self.kerning.get((ord(one), ord(other)), 0.0) for one, other in pairwise(text))
         return wide * points * POINT
 
     def size_for(self, text: str, millimetres: float, measured_on: MeasuredOn) -> float:
-        """Give the type size in points at which a text is as high as that."""
+        """Return the type size in points at which a text is as high as that."""
         letters = self.small_o if any(letter.islower() for letter in text) else self.capital
         return millimetres / POINT / (self.figure if measured_on is MeasuredOn.FIGURES else letters)

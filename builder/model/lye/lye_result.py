@@ -24,7 +24,7 @@ class Purity:
 
     @property
     def hydroxide(self) -> tuple[Fraction, Fraction, Fraction]:
-        """Give the hydroxide by weight in what is bought, as parts of one: the least, as counted, the most."""
+        """Return the hydroxide by weight in what is bought, as parts of one: the least, as counted, the most."""
         low, typical, high = (one * (self.strength or 1) for one in (self.low, self.typical, self.high))
         return low, typical, high
 
@@ -84,5 +84,5 @@ class LyeResult:
 
     @property
     def moved_by_rounding(self) -> Fraction:
-        """Give how much rounding to the scales has added to the superfat."""
+        """Return how much rounding to the scales has added to the superfat."""
         return self.superfat - self.asked

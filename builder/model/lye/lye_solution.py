@@ -40,10 +40,10 @@ class LyeSolution:
 
     @property
     def solution(self) -> Mass:
-        """Give the weight of one mixing."""
+        """Return the weight of one mixing."""
         return sum_masses(mass for _, mass in (*self.alkalis, *self.liquids))
 
     @property
     def alkali(self) -> Mass:
-        """Give the weight of the alkali as bought in one mixing."""
+        """Return the weight of the alkali as bought in one mixing."""
         return sum_masses(mass for _, mass in self.alkalis)

@@ -40,7 +40,7 @@ class Line:
 
     @property
     def name(self) -> str:
-        """Give the name of what is weighed: the ingredient, or the solution of it, which must never be taken for the solid."""
+        """Return the name of what is weighed: the ingredient, or the solution of it, which must never be taken for the solid."""
         if self.strength is None:
             return self.ingredient.name
         return solution_name(self.ingredient.name, self.strength)

@@ -20,7 +20,7 @@ class Outside:
 
     @property
     def measured(self) -> tuple[tuple[str, Length], ...]:
-        """Give what has been measured, each with the key that it has in a file."""
+        """Return what has been measured, each with the key that it has in a file."""
         lengths = (("height", self.height), ("around", self.around), ("width", self.width), ("lid", self.lid))
         return tuple((name, length) for name, length in lengths if length is not None)
 
@@ -62,11 +62,11 @@ class Container:
     place: Place = field(default=NOWHERE, compare=False)
 
     def takes_by_custom(self, weight: Mass, product: Product) -> bool:
-        """Say whether the trade fills it with so much of a kind of product."""
+        """Tell whether the trade fills it with so much of a kind of product."""
         is_meant = not self.fill_weight_of or product.is_any_of(self.fill_weight_of)
         return is_meant and self.fill_weight is not None and weight <= self.fill_weight
 
     @property
     def is_mould(self) -> bool:
-        """Say whether it is a mould, which the studio keeps and uses again."""
+        """Tell whether it is a mould, which the studio keeps and uses again."""
         return self.shape in (ContainerForm.CAVITY, ContainerForm.RECTANGLE)

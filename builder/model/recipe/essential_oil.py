@@ -40,7 +40,7 @@ class Held:
 
 
 def span_of(rows: Iterable[Constituent]) -> dict[str, Held]:
-    """Give the widest span of each constituent, by its name.
+    """Return the widest span of each constituent, by its name.
 
     One measured sample (equal ends) says how much there can be. How little, it does not say: the next bottle is another one.
     """

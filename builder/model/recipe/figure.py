@@ -53,12 +53,12 @@ class Figure:
 
     @property
     def typical(self) -> Fraction:
-        """Give the value, or the middle of the range."""
+        """Return the value, or the middle of the range."""
         return self.low if self.high is None else (self.low + self.high) / 2
 
     @property
     def highest(self) -> Fraction:
-        """Give the upper end, or the only value there is."""
+        """Return the upper end, or the only value there is."""
         return self.low if self.high is None else self.high
 
 
@@ -71,5 +71,5 @@ class Figures:
 
     @property
     def all(self) -> tuple[Figure, ...]:
-        """Give every entry, the one in use first."""
+        """Return every entry, the one in use first."""
         return (self.in_use, *self.others)

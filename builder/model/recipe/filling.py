@@ -66,10 +66,10 @@ class Filling:
 
     @property
     def read(self) -> Reading:
-        """Give what scales in grams show."""
+        """Return what scales in grams show."""
         return self.readings[0]
 
     @property
     def read_in_ounces(self) -> Reading | None:
-        """Give what scales in ounces show, where the place has some."""
+        """Return what scales in ounces show, where the place has some."""
         return next((one for one in self.readings if one.unit == "oz"), None)

@@ -25,7 +25,7 @@ _BRACKETS = re.compile(r"\s*\([^()]*\)")
 
 
 def without_brackets(inci: str) -> str:
-    """Give an INCI name without what stands in brackets, which is English and no part of it: Olea Europaea (Olive) Fruit Oil."""
+    """Return an INCI name without what stands in brackets, which is English and no part of it: Olea Europaea (Olive) Fruit Oil."""
     return " ".join(_BRACKETS.sub(" ", inci).split()) or inci
 
 
@@ -44,7 +44,7 @@ class CountsAs(StrEnum):
 
     @property
     def is_oil(self) -> bool:
-        """Say whether it belongs to the oils of which a soap recipe gives percentages."""
+        """Tell whether it belongs to the oils of which a soap recipe gives percentages."""
         return self in (CountsAs.FAT, CountsAs.WAX, CountsAs.FATTY_ACID)
 
 
@@ -70,7 +70,7 @@ def solution_name(name: str, strength: Fraction) -> str:
 
 
 def blend_of(names: tuple[str, ...]) -> str:
-    """Give the one name of a blend of names, whatever their order; of a single name it is that name."""
+    """Return the one name of a blend of names, whatever their order; of a single name it is that name."""
     return " + ".join(sorted(names))
 
 
@@ -92,7 +92,7 @@ class LabelName:
 
     @cached_property
     def polytopes(self) -> tuple[Polytope, ...]:
-        """Give what the list allows."""
+        """Return what the list allows."""
         return polytopes_of(len(self.inci), self.below, self.shares, sorted(self.colours))
 
 
@@ -133,7 +133,7 @@ class DropMass:
 
     @property
     def one(self) -> Mass:
-        """Give the mass of one drop."""
+        """Return the mass of one drop."""
         return self.weigh / self.drops
 
 
@@ -206,7 +206,7 @@ class Ingredient:
 
     @cached_property
     def speaks_of(self) -> frozenset[str]:
-        """Give everything by which a limit can count it: its names, what it holds, and what it is (see `Limit.speaks_of`)."""
+        """Return everything by which a limit can count it: its names, what it holds, and what it is (see `Limit.speaks_of`)."""
         names = tuple(fold(name) for name in self.label_name.inci) if self.label_name else ()
         held = (one.name for part in (*self.holds, self.stated) for one in part.values() if one.high)
         kinds = [SCENT] if self.declared_as in SCENTS else []
@@ -218,37 +218,37 @@ class Ingredient:
         return frozenset((*names, blend_of(names), *held, *kinds, *colours, *oils))
 
     def figure(self, name: str) -> Figure | None:
-        """Give the figure in use of that name, if the card holds one."""
+        """Return the figure in use of that name, if the card holds one."""
         figures = self.figures.get(name)
         return figures.in_use if figures else None
 
     def figure_of_any_pack(self, name: str) -> Figure | None:
-        """Give the figure in use of that name for a pack that others buy: what the studio knows of its own pack alone does not count."""
+        """Return the figure in use of that name for a pack that others buy: what the studio knows of its own pack alone does not count."""
         own = self.figure(name)
         if self.replaces is not None and (own is None or own.known in OF_ONE_PACK):
             return self.replaces.figure(name) or own
         return own
 
     def solution(self, strength: Fraction) -> "Ingredient":
-        """Give a solution of it as something that is bought; `strength` is by weight, of one. No figure of the solid is one of it."""
+        """Return a solution of it as something that is bought; `strength` is by weight, of one. No figure of the solid is one of it."""
         called = tuple(solution_name(name, strength) for name in self.also_called)
         return replace(self, name=solution_name(self.name, strength), also_called=called, figures={}, replaces=None, drop_mass=None)
 
     @property
     def is_oily(self) -> bool:
-        """Say whether it is oil, butter or wax, also one that lye does not take (mineral oil)."""
+        """Tell whether it is oil, butter or wax, also one that lye does not take (mineral oil)."""
         return self.counts_as.is_oil or self.kind in (IngredientKind.OIL, IngredientKind.BUTTER, IngredientKind.WAX)
 
     @property
     def eu_colour_names(self) -> tuple[str, ...]:
-        """Give the names under which EU law lists it as a colour, or else the names that a list of ingredients declares."""
+        """Return the names under which EU law lists it as a colour, or else the names that a list of ingredients declares."""
         if "eu" in self.colour_name:
             return tuple(self.colour_name["eu"].split(", "))
         return self.label_name.inci if self.label_name else ()
 
     @property
     def us_colour_names(self) -> tuple[str, ...]:
-        """Give the names under which US law lists it as a colour, or else the names that a list of ingredients declares."""
+        """Return the names under which US law lists it as a colour, or else the names that a list of ingredients declares."""
         if "us" in self.colour_name:
             return tuple(self.colour_name["us"].split(", "))
         return self.label_name.inci if self.label_name else ()

@@ -20,7 +20,7 @@ class Contact(StrEnum):
 
     @property
     def stays_on(self) -> bool:
-        """Say whether the product stays on the skin or the lips."""
+        """Tell whether the product stays on the skin or the lips."""
         return self in (Contact.LEAVE_ON, Contact.LIPS)
 
 
@@ -60,13 +60,13 @@ class Product:
     place: Place = field(default=NOWHERE, compare=False)
 
     def is_any_of(self, kinds: Iterable[str]) -> bool:
-        """Say whether what is meant for some kinds is meant for it."""
+        """Tell whether what is meant for some kinds is meant for it."""
         return any(kind == self.name or kind in self.like for kind in kinds)
 
     def identity_in(self, language: Language) -> str:
-        """Give what a label calls it in one language; empty where nobody has written it."""
+        """Return what a label calls it in one language; empty where nobody has written it."""
         return self.translations.get(language.name, "") or language.text(self.identity)
 
     def by_volume(self, region: Region) -> bool:
-        """Say whether net contents are stated by volume in a region."""
+        """Tell whether net contents are stated by volume in a region."""
         return self.declared_by_in.get(region.name, self.declared_by) == DeclaredBy.VOLUME

@@ -72,7 +72,7 @@ class Density:
     grams_per_millilitre: Fraction
 
     def mass_of(self, volume: Volume) -> Mass:
-        """Give the mass of a volume."""
+        """Return the mass of a volume."""
         return Mass(volume.millilitres * self.grams_per_millilitre)
 
 
@@ -139,7 +139,7 @@ class Box:
 
     @property
     def volume(self) -> Volume:
-        """Give the volume; 1 mL is 1000 cubic millimetres."""
+        """Return the volume; 1 mL is 1000 cubic millimetres."""
         a, b, c = (edge.millimetres for edge in self.edges)
         return Volume(a * b * c / 1000)
 

@@ -248,7 +248,7 @@ class Recipe(Placed):
 
     @property
     def letters(self) -> str:
-        """Give the letters that begin its batch codes: its own, or the first letters of the words of its key, without I and O."""
+        """Return the letters that begin its batch codes: its own, or the first letters of the words of its key, without I and O."""
         if self.code:
             return self.code
         words = self.key.upper().split("-")
@@ -256,25 +256,25 @@ class Recipe(Placed):
         return "".join(letter for letter in first if letter in CODE_LETTERS)[:4] or "X"
 
     def goes_on(self, usual: tuple[str, ...]) -> tuple[str, ...]:
-        """Give the parts of the body on which its product is used: as it says, by its name, or as is `usual` for its kind."""
+        """Return the parts of the body on which its product is used: as it says, by its name, or as is `usual` for its kind."""
         named = (NAMES_OF_PARTS[word] for word in fold(self.name).replace("-", " ").split() if word in NAMES_OF_PARTS)
         return self.used_on or tuple(dict.fromkeys(named)) or usual
 
     @property
     def lines(self) -> tuple[RecipeLine, ...]:
-        """Give the lines of all phases in order."""
+        """Return the lines of all phases in order."""
         return tuple(line for phase in self.phases for line in phase.lines)
 
     @property
     def names(self) -> tuple[Name, ...]:
-        """Give every ingredient name that it writes: of its lines, its lye, and its choices."""
+        """Return every ingredient name that it writes: of its lines, its lye, and its choices."""
         of_lines = [line.ingredient for line in self.lines]
         alkalis = [alkali.name for alkali in self.lye.alkalis] if self.lye else []
         liquids = [liquid.name for liquid in self.lye.liquids] if self.lye else []
         return (*of_lines, *alkalis, *liquids, *(option for choice in self.choices for option in choice.options if option))
 
     def told_in(self, language: str) -> Translation:
-        """Give what a label takes from it, in one language; empty where the studio has not written it."""
+        """Return what a label takes from it, in one language; empty where the studio has not written it."""
         if language == OWN:
             return Translation(self.name, self.directions, self.storage, self.keeps, self.label_cautions)
         return self.translations.get(language, Translation())

@@ -73,7 +73,7 @@ class PeopleSize:
 
     @property
     def counts(self) -> tuple[tuple[ToFill, int], ...]:
-        """Give each kind of container with how many of it the batch fills."""
+        """Return each kind of container with how many of it the batch fills."""
         return tuple((one, self.people * one.each_student + self.with_spare * one.spare) for one in self.to_fill)
 
 

@@ -50,25 +50,25 @@ class WorkedBatch:
 
     @property
     def cures(self) -> bool:
-        """Say whether it is soap that cures for a time that its recipe gives."""
+        """Tell whether it is soap that cures for a time that its recipe gives."""
         return self.grams.lye is not None and not self.product.cooked and self.recipe.cure is not None
 
     def cards_in(self, cards: Mapping[str, Ingredient]) -> tuple[Ingredient, ...]:
-        """Give every card of it, and of what its students may choose; `cards` are the studio's."""
+        """Return every card of it, and of what its students may choose; `cards` are the studio's."""
         chosen = (cards[option.key] for choice in self.recipe.choices for option in choice.options if option is not None)
         return tuple({card.key: card for card in (*(line.ingredient for line in self.lines), *chosen)}.values())
 
     @property
     def own(self) -> Filling:
-        """Give the filling of the recipe's own container."""
+        """Return the filling of the recipe's own container."""
         return self.fillings[0]
 
     @property
     def grams(self) -> Column:
-        """Give the column in grams."""
+        """Return the column in grams."""
         return self.columns[0]
 
     @property
     def rows(self) -> tuple[tuple[Weighed, ...], ...]:
-        """Give each line with its weighing in every column."""
+        """Return each line with its weighing in every column."""
         return tuple(zip(*(column.weighed for column in self.columns), strict=True))

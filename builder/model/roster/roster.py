@@ -23,7 +23,7 @@ PEOPLE = ("name", "date", "age", "allergies", "settled", "waiting", "design", OW
 
 
 def is_roster(file: str) -> bool:
-    """Say whether a file of a studio lists people."""
+    """Tell whether a file of a studio lists people."""
     return file.endswith((f"/{ROSTER_TABLE}", f"/{ROSTER_WORKBOOK}"))
 
 
@@ -83,19 +83,19 @@ class Guest:
 
     @property
     def is_settled(self) -> bool:
-        """Say whether what was settled is written so that others can follow it."""
+        """Tell whether what was settled is written so that others can follow it."""
         return is_reason(self.settled)
 
 
 def choices_meant(column: Name, recipes: Sequence[Recipe]) -> tuple[tuple[Recipe, Choice], ...]:
-    """Give the choices that a column can mean: `scent`, or `meadow-lotion scent` and `Meadow lotion scent`, of one recipe of several."""
+    """Return the choices that a column can mean: `scent`, or `meadow-lotion scent` and `Meadow lotion scent`, of one recipe of several."""
     offered = [(recipe, choice) for recipe in recipes for choice in recipe.choices]
     full = [(r, c) for r, c in offered if column.key in (fold(f"{r.key} {c.what}"), fold(f"{r.name} {c.what}"))]
     return tuple(full or [(recipe, choice) for recipe, choice in offered if fold(choice.what) == column.key])
 
 
 def options_meant(cell: Name, choice: Choice, cards: Mapping[str, Ingredient]) -> tuple[str | None, ...]:
-    """Give the option of a choice that a cell means, by any name of its card, or by a short name that only one of them can have.
+    """Return the option of a choice that a cell means, by any name of its card, or by a short name that only one of them can have.
 
     None where it means none of them.
     """
@@ -109,12 +109,12 @@ def options_meant(cell: Name, choice: Choice, cards: Mapping[str, Ingredient]) -
 
 
 def _shortly(name: str) -> frozenset[str]:
-    """Give the words of a name without those that only say what kind of thing it is: `lavender` for lavender essential oil."""
+    """Return the words of a name without those that only say what kind of thing it is: `lavender` for lavender essential oil."""
     return frozenset(fold(name).split()) - _KIND_WORDS
 
 
 def dates_meant(row: RosterRow, studio_class: StudioClass) -> tuple[ClassDate, ...]:
-    """Give the dates of a class that a row can mean: the only one, or those of its day, and of its hour where it states one."""
+    """Return the dates of a class that a row can mean: the only one, or those of its day, and of its hour where it states one."""
     if row.date is None:
         return studio_class.dates
     day = [date for date in studio_class.dates if date.on.date() == row.date.date()]
@@ -124,7 +124,7 @@ def dates_meant(row: RosterRow, studio_class: StudioClass) -> tuple[ClassDate, .
 
 
 def rows_of(roster: Roster, studio_class: StudioClass, date: ClassDate | None, *, waiting: bool = False) -> Iterator[RosterRow]:
-    """Give the rows of one date, of those who come or of those who wait for a seat; of all rows where a class has no dates."""
+    """Yield the rows of one date, of those who come or of those who wait for a seat; of all rows where a class has no dates."""
     for row in roster.rows:
         if row.waiting == waiting and dates_meant(row, studio_class) == ((date,) if date else ()) and (date or not studio_class.dates):
             yield row

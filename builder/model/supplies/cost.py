@@ -29,7 +29,7 @@ class Purchase:
     proven: bool = True
 
     def worth(self, quantity: Fraction) -> Fraction:
-        """Give what a part of these packs is worth, by its share of what they hold."""
+        """Return what a part of these packs is worth, by its share of what they hold."""
         return self.price * quantity / self.holds
 
 
@@ -48,17 +48,17 @@ class Need:
 
     @property
     def quantity(self) -> Fraction:
-        """Give what has to be there."""
+        """Return what has to be there."""
         return self.used + self.if_chosen
 
     @property
     def value(self) -> Fraction:
-        """Give what the certain part of it costs, 0 where no price is known."""
+        """Return what the certain part of it costs, 0 where no price is known."""
         return self.purchase.worth(self.used) if self.purchase else Fraction(0)
 
     @property
     def left_value(self) -> Fraction:
-        """Give what is left in the packs in money."""
+        """Return what is left in the packs in money."""
         return self.purchase.worth(self.purchase.left) if self.purchase else Fraction(0)
 
 
@@ -84,27 +84,27 @@ class Cost:
     students: int | None = None
 
     def of(self, kind: SupplyKind) -> Fraction:
-        """Give what one kind of thing costs, as far as it is used for certain."""
+        """Return what one kind of thing costs, as far as it is used for certain."""
         return sum((need.value for need in self.needs if need.kind is kind), Fraction(0))
 
     @property
     def total(self) -> Fraction:
-        """Give what all of it costs."""
+        """Return what all of it costs."""
         return sum((need.value for need in self.needs), self.choices)
 
     @property
     def each_student(self) -> Fraction | None:
-        """Give what it costs for each student."""
+        """Return what it costs for each student."""
         return self.total / self.students if self.students else None
 
     @property
     def till(self) -> Fraction:
-        """Give what the whole packs cost at the till."""
+        """Return what the whole packs cost at the till."""
         return sum((need.purchase.price for need in self.needs if need.purchase), Fraction(0))
 
     @property
     def left_value(self) -> Fraction:
-        """Give what is left in the packs in money, if every choice was made by everybody."""
+        """Return what is left in the packs in money, if every choice was made by everybody."""
         return sum((need.left_value for need in self.needs), Fraction(0))
 
     @property
@@ -132,7 +132,7 @@ class Jug:
 
     @property
     def left_share(self) -> Fraction:
-        """Give what is left as a share of one pack."""
+        """Return what is left as a share of one pack."""
         return self.left / self.holds
 
 

@@ -19,7 +19,7 @@ class Period:
     classes: frozenset[str] = frozenset()
 
     def holds(self, class_key: str, on: datetime) -> bool:
-        """Say whether a date of a class lies within."""
+        """Tell whether a date of a class lies within."""
         in_time = self.first <= on.date() and (self.until is None or on.date() <= self.until)
         return in_time and (not self.classes or class_key in self.classes)
 
@@ -53,29 +53,29 @@ class Wanted:
 
     @property
     def needed(self) -> Fraction:
-        """Give what all dates need together."""
+        """Return what all dates need together."""
         return sum((quantity for _, quantity in self.on_days), Fraction(0))
 
     @property
     def short(self) -> Fraction:
-        """Give what the stock leaves to be bought."""
+        """Return what the stock leaves to be bought."""
         return max(self.needed - self.have, Fraction(0))
 
     @property
     def too_late(self) -> tuple[date, ...]:
-        """Give the days that come after what is bought for the first day no longer keeps."""
+        """Return the days that come after what is bought for the first day no longer keeps."""
         keeps = [pack.supply.keeps for pack in self.purchase.packs if pack.supply.keeps] if self.purchase else []
         last = min((one.after(self.on_days[0][0]) for one in keeps), default=None)
         return tuple(day for day, _ in self.on_days if last and day > last)
 
     @property
     def unpriced(self) -> bool:
-        """Say whether it has to be bought and no price is known."""
+        """Tell whether it has to be bought and no price is known."""
         return bool(self.short) and self.purchase is None
 
     @property
     def left(self) -> Fraction | None:
-        """Give what is left of stock and packs after the last date; None where nobody knows what will be bought."""
+        """Return what is left of stock and packs after the last date; None where nobody knows what will be bought."""
         if self.unpriced:
             return None
         return self.have + (self.purchase.holds if self.purchase else 0) - self.needed
@@ -100,10 +100,10 @@ class Shopping:
 
     @property
     def total(self) -> Fraction:
-        """Give what all packs cost."""
+        """Return what all packs cost."""
         return price_of(self.wanted)
 
 
 def price_of(wanted: Iterable[Wanted]) -> Fraction:
-    """Give what the packs of some things cost together."""
+    """Return what the packs of some things cost together."""
     return sum((one.purchase.price for one in wanted if one.purchase), Fraction(0))

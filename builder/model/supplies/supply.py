@@ -39,7 +39,7 @@ class Use:
 
 
 def density_on_card(card: Ingredient) -> Density | None:
-    """Give the density through which a volume of an ingredient becomes a weight, of a powder that in bulk; None where none is known."""
+    """Return the density through which a volume of an ingredient becomes a weight, of a powder that in bulk; None where none is known."""
     figure = card.figure("bulk density") or card.figure("density")
     return Density(figure.typical) if figure else None
 
@@ -64,17 +64,17 @@ class Supply(Placed):
     keeps: Durability | None = None
 
     def density(self, card: Ingredient) -> Density | None:
-        """Give the density through which a volume of it becomes a weight: the pack's own, or the card's."""
+        """Return the density through which a volume of it becomes a weight: the pack's own, or the card's."""
         if isinstance(self.size, Volume) and self.weighs is not None:
             return Density(self.weighs.grams / self.size.millilitres)
         return density_on_card(card)
 
     def weight(self, card: Ingredient) -> Mass | None:
-        """Give what a pack of this ingredient weighs; None for a volume whose density nobody knows, and for pieces."""
+        """Return what a pack of this ingredient weighs; None for a volume whose density nobody knows, and for pieces."""
         return self.weighs or self._mass_of(self.size, card)
 
     def stroke(self, card: Ingredient) -> Mass | None:
-        """Give what one stroke of the pump weighs; None without a pump, or where it is a volume of unknown density."""
+        """Return what one stroke of the pump weighs; None without a pump, or where it is a volume of unknown density."""
         return self._mass_of(self.pump.stroke, card) if self.pump else None
 
     def _mass_of(self, size: Mass | Volume | int, card: Ingredient) -> Mass | None:

@@ -26,7 +26,7 @@ class Claim:
     known: Known
 
     def weight_in(self, region: str) -> Weight | None:
-        """Give its weight in a region, without a region the strictest; None where the words are fine."""
+        """Return its weight in a region, without a region the strictest; None where the words are fine."""
         if region in self.stops_in or (not region and self.stops_in):
             return Weight.STOP
         return Weight.CAUTION if region in self.cautions_in or (not region and self.cautions_in) else None

@@ -109,12 +109,12 @@ class MadeProduct:
 
     @property
     def batch(self) -> WorkedBatch:
-        """Give the batch that the lesson speaks of: the class's, the group's or the student's own."""
+        """Return the batch that the lesson speaks of: the class's, the group's or the student's own."""
         return self.batches[0].sheet
 
     @property
     def filled(self) -> tuple[Filling, ...]:
-        """Give the filling of each kind of container of which there is any; the recipe's own where there is none."""
+        """Return the filling of each kind of container of which there is any; the recipe's own where there is none."""
         return tuple(one.filling for one in self.containers if one.in_all) or (self.batch.own,)
 
 
@@ -149,55 +149,55 @@ class ClassPlan:
 
     @property
     def has_roster(self) -> bool:
-        """Say whether anybody is listed for the date, or waits for it."""
+        """Tell whether anybody is listed for the date, or waits for it."""
         return self.was_listed or bool(self.guests or self.waiting)
 
     @property
     def subject(self) -> WholeClass | OneDate:
-        """Give what a finding about this sheet alone is about: its date, or the class where it has none."""
+        """Return what a finding about this sheet alone is about: its date, or the class where it has none."""
         return OneDate(self.studio_class.key, self.date.on) if self.date else WholeClass(self.studio_class.key)
 
     @property
     def format(self) -> Format:
-        """Give the format that the parts come to, which is the one that is published."""
+        """Return the format that the parts come to, which is the one that is published."""
         return self.teaching.format
 
     def comes_from_before(self, product: Product) -> bool:
-        """Say whether students take home an earlier batch of it: after a demonstration of soap, so that it has had time to cure."""
+        """Tell whether students take home an earlier batch of it: after a demonstration of soap, so that it has had time to cure."""
         return product.made_with_lye and self.format is Format.DEMO
 
     @property
     def chosen(self) -> tuple[MadeProduct, ...]:
-        """Give the products to which students add something of their choice; none where nobody comes or all is shown."""
+        """Return the products to which students add something of their choice; none where nobody comes or all is shown."""
         if not self.students or self.format is Format.DEMO:
             return ()
         return tuple(one for one in self.made if any(dose.each for dose in one.batch.own.doses))
 
     @property
     def staff(self) -> tuple[int, int]:
-        """Give the teachers and the assistants of this date."""
+        """Return the teachers and the assistants of this date."""
         return self.studio_class.staff_on(self.date)
 
     def unclaimed(self, each_student: int) -> int:
-        """Give how many containers the batch of the last group fills beyond its people: every group makes the batch of a whole one."""
+        """Return how many containers the batch of the last group fills beyond its people: every group makes the batch of a whole one."""
         return (self.studio_class.group_size - self.last_group) * each_student if self.groups else 0
 
     def group_that_does(self, part: Part) -> int | None:
-        """Give the number of the group that does a part for all; None where no single one does."""
+        """Return the number of the group that does a part for all; None where no single one does."""
         return group_that_does(part, self.groups)
 
     def jars_of(self, guest: Guest) -> tuple[Jar, ...]:
-        """Give everything that one guest takes home with a label: what is printed to label it again."""
+        """Return everything that one guest takes home with a label: what is printed to label it again."""
         return tuple(jar for made in self.made for one in made.containers for jar in one.jars if jar.guest is guest)
 
     def without_names(self) -> "ClassPlan":
-        """Give the sheet as it may be published: without those who come, and without those who wait."""
+        """Return the sheet as it may be published: without those who come, and without those who wait."""
         return _without_names(self)
 
 
 @remembered(128)
 def _without_names(plan: ClassPlan) -> ClassPlan:
-    """Give the same value for the same sheet, so that what has been worked out from it is known."""
+    """Return the same value for the same sheet, so that what has been worked out from it is known."""
     return replace(plan, guests=(), waiting=(), was_listed=plan.has_roster, made=tuple(_nameless(one) for one in plan.made))
 
 

@@ -44,5 +44,5 @@ class Jar:
 
 
 def pot_of_each_student(pots: Iterable[Pot]) -> tuple[Pot, ...]:
-    """Give the pot from which each student fills, in the order of the roster."""
+    """Return the pot from which each student fills, in the order of the roster."""
     return tuple(pot for pot in pots for _ in range(pot.people))

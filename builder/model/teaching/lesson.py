@@ -80,7 +80,7 @@ class Step:
 
     @property
     def mentions(self) -> tuple[Mention, ...]:
-        """Give the amounts that the step names."""
+        """Return the amounts that the step names."""
         return tuple(piece for piece in self.pieces if isinstance(piece, Mention))
 
 
@@ -102,7 +102,7 @@ Block = Prose | Steps | CautionHere
 
 
 def mentions_in(blocks: tuple[Block, ...]) -> tuple[Mention, ...]:
-    """Give every amount that some blocks name, in order."""
+    """Return every amount that some blocks name, in order."""
     found: list[Mention] = []
     for block in blocks:
         if isinstance(block, Prose):
@@ -114,13 +114,13 @@ def mentions_in(blocks: tuple[Block, ...]) -> tuple[Mention, ...]:
 
 
 def drawings_in(blocks: tuple[Block, ...]) -> tuple[DrawingHole, ...]:
-    """Give every drawing that some blocks call for, in order."""
+    """Return every drawing that some blocks call for, in order."""
     runs = (run for block in blocks for run in ([block] if isinstance(block, Prose) else block.steps if isinstance(block, Steps) else ()))
     return tuple(piece for run in runs for piece in run.pieces if isinstance(piece, DrawingHole))
 
 
 def sentences_in(blocks: tuple[Block, ...]) -> tuple[Sentence, ...]:
-    """Give everything that some blocks say, in order."""
+    """Return everything that some blocks say, in order."""
     found: list[Sentence] = []
     for block in blocks:
         if isinstance(block, Steps):
@@ -158,27 +158,27 @@ class Part:
 
     @property
     def sentences(self) -> tuple[Sentence, ...]:
-        """Give what it says, its heading first."""
+        """Return what it says, its heading first."""
         return (*self.title_says, *sentences_in(self.blocks))
 
     @property
     def steps(self) -> tuple[Step, ...]:
-        """Give its steps, in order."""
+        """Return its steps, in order."""
         return tuple(step for block in self.blocks if isinstance(block, Steps) for step in block.steps)
 
     @property
     def by_hand(self) -> bool:
-        """Say whether students work with their own hands in it."""
+        """Tell whether students work with their own hands in it."""
         return self.who in (Who.STUDENTS, Who.TOGETHER)
 
     @property
     def in_class_time(self) -> bool:
-        """Say whether its minutes count towards the length of the class."""
+        """Tell whether its minutes count towards the length of the class."""
         return self.who not in (Who.AHEAD, Who.AFTER) and self.where is not Where.HOME_ONLY
 
     @property
     def mentions(self) -> tuple[Mention, ...]:
-        """Give every amount that the part names, in order."""
+        """Return every amount that the part names, in order."""
         return mentions_in(self.blocks)
 
 

@@ -20,7 +20,7 @@ class RunningText:
     places: tuple[Place, ...]
 
     def place(self, begin: int, end: int) -> Place:
-        """Give the place of a piece of the text, as far as it stands in one line."""
+        """Return the place of a piece of the text, as far as it stands in one line."""
         line = bisect_right(self.begins, begin) - 1
         stop = self.begins[line + 1] - 1 if line + 1 < len(self.begins) else len(self.content)
         start = self.places[line]
@@ -28,12 +28,12 @@ class RunningText:
 
     @property
     def whole(self) -> Place:
-        """Give the place of the first line."""
+        """Return the place of the first line."""
         return self.place(0, len(self.content))
 
 
 def value_as_text(value: str, place: Place) -> RunningText:
-    """Give a value of a YAML file as running text. Its words stand where the value begins, since folded lines keep no columns."""
+    """Return a value of a YAML file as running text. Its words stand where the value begins, since folded lines keep no columns."""
     return RunningText(value, (0,), (place,))
 
 
@@ -47,11 +47,11 @@ class Sentence:
 
     @property
     def is_question(self) -> bool:
-        """Say whether it asks."""
+        """Tell whether it asks."""
         return self.words.rstrip(" \"'”’)").endswith("?")
 
     def place(self, begin: int, end: int) -> Place:
-        """Give the place of a piece of it; of a value of a YAML file the place of the value."""
+        """Return the place of a piece of it; of a value of a YAML file the place of the value."""
         if len(self.written.begins) == 1 and "\n" not in self.written.content and self.written.places[0].width > 1:
             return self.written.places[0]
         return self.written.place(self.begin + begin, self.begin + end)
@@ -90,6 +90,6 @@ def sentences_of(written: RunningText) -> tuple[Sentence, ...]:
 
 
 def _is_abbreviated(text: str, end: re.Match[str]) -> bool:
-    """Say whether a full stop belongs to a shortened word and the sentence goes on in small letters."""
+    """Tell whether a full stop belongs to a shortened word and the sentence goes on in small letters."""
     after = text[end.end() :].lstrip()
     return end[0] == "." and bool(_ABBREVIATED.search(text[max(0, end.start() - 7) : end.end()])) and (not after or not after[0].isupper())

@@ -69,11 +69,11 @@ class WatchRule:
     place: Place = field(default=NOWHERE, compare=False)
 
     def stops_for(self, age: int) -> bool:
-        """Say whether it holds back a class that is open from an age and breaks it."""
+        """Tell whether it holds back a class that is open from an age and breaks it."""
         return self.stops or (self.stops_minors and age < ADULT)
 
     def to_one(self, age: int) -> int | None:
-        """Give how many students of an age one adult watches, those below all bands like the youngest; None where no number is set."""
+        """Return how many students of an age one adult watches, those below all bands like the youngest; None where no number is set."""
         if not self.bands:
             return None
         fitting = [band for band in self.bands if band.from_age <= age]
@@ -126,10 +126,10 @@ class Supervision:
 
     @property
     def staff(self) -> int:
-        """Give how many adults watch."""
+        """Return how many adults watch."""
         return len(self.watchers)
 
     @property
     def rules(self) -> tuple[WatchRule, ...]:
-        """Give every rule that holds in a part that students do, each once."""
+        """Return every rule that holds in a part that students do, each once."""
         return tuple(dict.fromkeys(rule for part in self.parts if part.by_hand for rule in part.rules))

@@ -59,10 +59,10 @@ class Teaching:
 
     @property
     def speaks_for(self) -> tuple[FormatAdvice, ...]:
-        """Give the advice that the format follows."""
+        """Return the advice that the format follows."""
         return tuple(advice for advice in self.advice if self.format in advice.suits)
 
     @property
     def speaks_against(self) -> tuple[FormatAdvice, ...]:
-        """Give the advice that the format does not follow."""
+        """Return the advice that the format does not follow."""
         return tuple(advice for advice in self.advice if self.format not in advice.suits)

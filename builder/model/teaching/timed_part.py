@@ -20,7 +20,7 @@ class TimedPart:
 
     @property
     def alone(self) -> int:
-        """Give the minutes that are nobody else's: a wait counts only as far as no part is laid into it."""
+        """Return the minutes that are nobody else's: a wait counts only as far as no part is laid into it."""
         return self.left if self.part.who is Who.WAITING else self.ends - self.begins
 
 

@@ -35,5 +35,5 @@ class UnsafeStep:
     known: Known
 
     def stops_where(self, region: str) -> bool:
-        """Say whether it stops in a region."""
+        """Tell whether it stops in a region."""
         return self.stops_in.get(region, self.stops)

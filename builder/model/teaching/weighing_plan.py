@@ -51,17 +51,17 @@ class WeighingTask:
 
     @property
     def ingredient(self) -> str:
-        """Give the name of what is weighed."""
+        """Return the name of what is weighed."""
         return self.weighed.line.name
 
     @property
     def each(self) -> Mass:
-        """Give what the scale shows for one pot."""
+        """Return what the scale shows for one pot."""
         return self.weighed.mass
 
     @property
     def caustic(self) -> bool:
-        """Say whether it is an alkali, dry or dissolved."""
+        """Tell whether it is an alkali, dry or dissolved."""
         return self.weighed.line.role is Role.ALKALI
 
 
@@ -106,19 +106,19 @@ class WeighingPlan:
     mistaken: tuple[LyeNamed, ...] = ()
 
     def of(self, recipe: str, purpose: PotFor) -> tuple[WeighingTask, ...]:
-        """Give the weighings of one planned batch, in the order of its recipe."""
+        """Return the weighings of one planned batch, in the order of its recipe."""
         return tuple(task for task in self.tasks if (task.recipe, task.purpose) == (recipe, purpose))
 
     def in_part(self, part: Part) -> tuple[WeighingTask, ...]:
-        """Give what is weighed in a part."""
+        """Return what is weighed in a part."""
         return tuple(task for task in self.tasks if task.part is part)
 
     def solutions_of(self, recipe: str) -> tuple[LyeSolution, ...]:
-        """Give the lye solutions of one recipe."""
+        """Return the lye solutions of one recipe."""
         return tuple(one for one in self.solutions if one.recipe == recipe)
 
     def groups_that_weigh_for_all(self) -> tuple[int, ...]:
-        """Give the numbers of the groups that weigh something for everybody, in order."""
+        """Return the numbers of the groups that weigh something for everybody, in order."""
         return _in_order(task.group for task in self.tasks if task.group is not None)
 
 

@@ -45,11 +45,11 @@ class Stems:
 
     @cached_property
     def begin_words(self) -> bool:
-        """Say whether each is the plain beginning of a word: a phrase begins with a word, so that it stands where one begins."""
+        """Tell whether each is the plain beginning of a word: a phrase begins with a word, so that it stands where one begins."""
         return all(map(_BEGINNING.fullmatch, self.any_of))
 
     def __reduce__(self) -> tuple[Callable[..., Stems], tuple[tuple[str, ...]]]:
-        """Give what it is made of, so that it is the same one in every process."""
+        """Return what it is made of, so that it is the same one in every process."""
         return stems_of, (self.any_of,)
 
 
@@ -68,17 +68,17 @@ class Words:
 
     @cached_property
     def small(self) -> str:
-        """Give it in small letters, with one kind of space."""
+        """Return it in small letters, with one kind of space."""
         return in_small_letters(self.text.replace("-", " "))
 
     @cached_property
     def beginnings(self) -> frozenset[str]:
-        """Give every beginning of every word in it, but none longer than a stem by which patterns are sorted."""
+        """Return every beginning of every word in it, but none longer than a stem by which patterns are sorted."""
         words = {word[:_LONGEST] for word in _WORD.findall(self.small)}
         return frozenset(word[:end] for word in words for end in range(1, len(word) + 1))
 
     def has_any(self, stems: Stems) -> bool:
-        """Say whether one of some stems stands in it."""
+        """Tell whether one of some stems stands in it."""
         known = self.known.get(stems)
         if known is None:
             begins = stems.begin_words
@@ -109,7 +109,7 @@ class WordPattern:
         return self.regex.finditer(words.text) if self.may_stand_in(words) else iter(())
 
     def may_stand_in(self, words: Words) -> bool:
-        """Say whether a text holds a stem of each of its words."""
+        """Tell whether a text holds a stem of each of its words."""
         return all(map(words.has_any, self.needs))
 
 
@@ -131,14 +131,14 @@ class PatternIndex:
                 self._by_beginning.setdefault(stem, []).append(stems)
 
     def possible(self, words: Words) -> list[int]:
-        """Give the numbers of the rows of which a pattern may stand in a text, in order: all of which one does, and few others."""
+        """Return the numbers of the rows of which a pattern may stand in a text, in order: all of which one does, and few others."""
         found = {stems for one in words.beginnings & self._by_beginning.keys() for stems in self._by_beginning[one]}
         looked_at = chain(self._always, *(self._by_stems[stems] for stems in found))
         return sorted({number for number, pattern in looked_at if pattern.may_stand_in(words)})
 
 
 def possible_in(patterns: tuple[WordPattern, ...], words: Words) -> Iterable[WordPattern]:
-    """Give those of some patterns that may stand in a text, in their order."""
+    """Return those of some patterns that may stand in a text, in their order."""
     if len(patterns) < _MANY:
         return patterns
     return (patterns[number] for number in _index_of(patterns).possible(words))
@@ -154,7 +154,7 @@ def _index_of(patterns: tuple[WordPattern, ...]) -> PatternIndex:
 
 
 def any_in(patterns: tuple[WordPattern, ...], words: Words) -> bool:
-    """Say whether one of some patterns is found in a text."""
+    """Tell whether one of some patterns is found in a text."""
     return any(pattern.search(words) for pattern in possible_in(patterns, words))
 
 
@@ -182,13 +182,13 @@ def compile_pattern(written: str, groups: Groups) -> WordPattern:
 
 @cache
 def _any_of(phrases: tuple[str, ...]) -> tuple[str, Stems]:
-    """Give the expression that finds one of some phrases, the longest first, and the stems of which one must be there."""
+    """Return the expression that finds one of some phrases, the longest first, and the stems of which one must be there."""
     expression = "(?:" + "|".join(map(_phrase, sorted(phrases, key=len, reverse=True))) + ")"
     return expression, stems_of(tuple(dict.fromkeys(map(_stem, phrases))))
 
 
 def _phrases(token: str, groups: Groups) -> Iterator[str]:
-    """Give the phrases that a token stands for, in both spellings, those of groups within groups too."""
+    """Yield the phrases that a token stands for, in both spellings, those of groups within groups too."""
     if not token.startswith("<"):
         yield from dict.fromkeys((token, american(token), british(token)))
         return
@@ -210,7 +210,7 @@ def _parts(phrase: str) -> list[str]:
 
 
 def _stem(phrase: str) -> str:
-    """Give the longest beginning that all forms of the first word of a phrase share."""
+    """Return the longest beginning that all forms of the first word of a phrase share."""
     first = _parts(phrase.removesuffix("!"))[0]
     return first[:-1] if first.endswith("*") else first[:-2] if first.endswith(("~", "y")) else first.replace("’", "'").partition("'")[0]
 

@@ -50,7 +50,7 @@ def _constituent(row: Row, place: Place, known: Known) -> Constituent:
 def with_constituents(
     cards: Mapping[str, Ingredient], table: tuple[Constituent, ...], allergens: tuple[Allergen, ...]
 ) -> dict[str, Ingredient]:
-    """Give every card with what each part of it can hold, and with what its supplier states of it as a whole."""
+    """Return every card with what each part of it can hold, and with what its supplier states of it as a whole."""
     return {key: _with_constituents(card, table, allergens) for key, card in cards.items()}
 
 
@@ -68,7 +68,7 @@ def _with_constituents(card: Ingredient, table: tuple[Constituent, ...], allerge
 
 @remembered(4)
 def _sorted(table: tuple[Constituent, ...]) -> tuple[dict[str, list[Constituent]], dict[str, list[Constituent]]]:
-    """Give the rows of each oil, and of each INCI name."""
+    """Return the rows of each oil, and of each INCI name."""
     by_oil: dict[str, list[Constituent]] = {}
     by_inci: dict[str, list[Constituent]] = {}
     for row in table:
@@ -79,7 +79,7 @@ def _sorted(table: tuple[Constituent, ...]) -> tuple[dict[str, list[Constituent]
 
 
 def _stated(card: Ingredient, allergens: tuple[Allergen, ...]) -> dict[str, Held]:
-    """Give what the supplier states, isomers together. Of the list that a statement covers what it does not name is not in the scent."""
+    """Return what the supplier states, isomers together. Of the list that a statement covers what it does not name is not in the scent."""
     found: dict[str, Held] = {}
     if certificate := card.certificate:
         work = (f"{certificate.source.title}, {certificate.at}",)

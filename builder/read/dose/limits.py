@@ -93,7 +93,7 @@ def _limit(row: Row, place: Place, known: Known) -> Limit:
 
 
 def _below_age(narrower: str) -> int | None:
-    """Give the age in years below which people are meant, in whole years; None where a row is narrower in another way, or not at all."""
+    """Return the age in years below which people are meant, in whole years; None where a row is narrower in another way, or not at all."""
     match = _CHILDREN.fullmatch(narrower)
     if not match:
         return None
@@ -103,7 +103,7 @@ def _below_age(narrower: str) -> int | None:
 
 
 def _parts_of_body(narrower: str) -> tuple[str, ...]:
-    """Give the parts of the body that a row is meant for; none where it is narrower in another way, or not at all."""
+    """Return the parts of the body that a row is meant for; none where it is narrower in another way, or not at all."""
     words = tuple(word.strip() for word in narrower.split(";"))
     return words if all(word in USED_ON for word in words) else ()
 

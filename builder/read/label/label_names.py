@@ -27,7 +27,7 @@ def read_label_names(folder: TextFolder, name: str, known: Known) -> EnglishName
 
 
 def with_english(regions: dict[str, Region], names: EnglishNames) -> dict[str, Region]:
-    """Give the names to the regions that ask for English beside INCI."""
+    """Return the names to the regions that ask for English beside INCI."""
     return {key: replace(one, english=names) if one.says("names") == ENGLISH else one for key, one in regions.items()}
 
 

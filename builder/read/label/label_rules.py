@@ -53,7 +53,7 @@ def _height(row: Row, place: Place, known: Known) -> HeightRule:
 
 
 def _end(cell: str, unit: str) -> Fraction | None:
-    """Give an end in mm2, or in grams or millilitres."""
+    """Return an end in mm2, or in grams or millilitres."""
     if not cell:
         return None
     edge = _SQUARES.get(unit)

@@ -47,7 +47,7 @@ def read_languages(folder: TextFolder, at: str) -> dict[str, Language]:
 
 
 def over(ours: Mapping[str, Language], own: Mapping[str, Language]) -> dict[str, Language]:
-    """Give all languages; what the studio's own file lacks, ours of that language says."""
+    """Return all languages; what the studio's own file lacks, ours of that language says."""
     return {**ours, **{name: _over(ours[name], language) if name in ours else language for name, language in own.items()}}
 
 
@@ -57,12 +57,12 @@ def _over(ours: Language, own: Language) -> Language:
 
 
 def spelled_in(region: Region) -> Language:
-    """Give English as the region spells it."""
+    """Return English as the region spells it."""
     return AMERICAN if region.locale == AMERICAN.locale else ENGLISH
 
 
 def spoken(profile: Profile, languages: Mapping[str, Language], stock: TextFolder, findings: list[Finding]) -> Language:
-    """Give the language of pages and sheets; while it lacks a message English as the region spells it, with a finding."""
+    """Return the language of pages and sheets; while it lacks a message English as the region spells it, with a finding."""
     own = languages[OWN]
     language = languages.get(profile.language, own)
     every = read_catalog(stock, "languages/messages.pot") if not language.is_own else None

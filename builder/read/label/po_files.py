@@ -50,7 +50,7 @@ def read_catalog(folder: TextFolder, file: str) -> Catalog | None:
 
 
 def new_file(stock: TextFolder, file: str, code: str) -> str | None:
-    """Give the text of a file with every message, and the translations of the one that ships; None where no language has this code."""
+    """Return the text of a file with every message, and the translations of the one that ships; None where no language has this code."""
     try:
         made = Catalog(Locale.parse(code), charset="utf-8")
     except (ValueError, UnknownLocaleError):
@@ -71,7 +71,7 @@ def refuse(folder: TextFolder, file: str, wrong: str, remedy: str, line: int = 0
 
 
 def on_line(folder: TextFolder, file: str, line: int) -> Place:
-    """Give the place of one line, or of the file as a whole."""
+    """Return the place of one line, or of the file as a whole."""
     lines = (folder.text(file) or "").split("\n")
     return Place(folder.place(file).file, line, 1, max(len(lines[line - 1]), 1)) if 0 < line <= len(lines) else folder.place(file)
 

@@ -20,7 +20,7 @@ _NEARLY_ALL = Fraction(95, 100)
 
 
 def acid_share(inci: Sequence[str], stated: Mapping[int, Range], purity: Range) -> dict[int, Range]:
-    """Give the share of the acid by the number of its part, where nothing is stated and it is the only part beside water.
+    """Return the share of the acid by the number of its part, where nothing is stated and it is the only part beside water.
 
     Errors: a solution of which the acid alone is named.
     """

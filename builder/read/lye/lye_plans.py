@@ -44,7 +44,7 @@ def _alkalis(shape: LyeShape, usual: str, placed: PlacedYaml) -> Iterator[Alkali
 
 
 def _place_in(key: str, name: str, placed: PlacedYaml) -> Place:
-    """Give the place of a name that stands alone, or as a key with its share."""
+    """Return the place of a name that stands alone, or as a key with its share."""
     alone = key not in placed.at("lye") or not isinstance(placed.at("lye", key), dict)
     return placed.place("lye", key) if alone else placed.key_place("lye", key, name)
 
@@ -56,7 +56,7 @@ def _liquids(key: str, shares: Mapping[str, Share], placed: PlacedYaml) -> tuple
 
 
 def _water(shape: LyeWaterShape, placed: PlacedYaml) -> LyeWater:
-    """Give the one way in which the water is stated."""
+    """Return the one way in which the water is stated."""
     if shape.concentration is not None:
         by, value = WaterBy.CONCENTRATION, shape.concentration.fraction
     elif shape.ratio is not None:

@@ -38,7 +38,7 @@ class NotebookAmount:
 
 
 def decimal_mark(cells: Iterable[str]) -> str:
-    """Give `.` or `,` by all amounts of a table. Raises ValueError where they contradict each other, or can mean two things."""
+    """Return `.` or `,` by all amounts of a table. Raises ValueError where they contradict each other, or can mean two things."""
     told, open_ones = set(), []
     for cell in cells:
         for figures in _FIGURES.findall(cell):
@@ -54,7 +54,7 @@ def decimal_mark(cells: Iterable[str]) -> str:
 
 
 def _mark_of(figures: str) -> str:
-    """Give the decimal mark that figures prove; `?` where it is open, nothing where they have no mark."""
+    """Return the decimal mark that figures prove; `?` where it is open, nothing where they have no mark."""
     points, commas = figures.count("."), figures.count(",")
     if points and commas:
         return "." if figures.rfind(".") > figures.rfind(",") else ","

@@ -51,7 +51,7 @@ def columns_of(table: Table, column: str | None) -> Columns:
 
 
 def _unit_of(head: str) -> str | None:
-    """Give the unit of a column by its head; empty where the cells have it, None where it is no column of amounts."""
+    """Return the unit of a column by its head; empty where the cells have it, None where it is no column of amounts."""
     words = re.findall(r"[a-z]+|%", fold(head))
     if _OF_ELSE.intersection(words) or any(sign in head for sign in _SIGNS_OF_ELSE):
         return None

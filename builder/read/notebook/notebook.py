@@ -39,7 +39,7 @@ class Notebook:
 
     @property
     def in_percent(self) -> bool:
-        """Say whether its amounts are percentages."""
+        """Tell whether its amounts are percentages."""
         return any(entry.amount.unit == PERCENT for entry in self.entries)
 
 

@@ -97,7 +97,7 @@ def _of_cells(filled: Sequence[Any], row: Sequence[Any], written: Any, has_dates
 
 
 def _text_of(cell: Any) -> str:
-    """Give a cell as it is shown: a percentage with its sign, and the unit that its format writes."""
+    """Return a cell as it is shown: a percentage with its sign, and the unit that its format writes."""
     value = cell.value
     if value is None:
         return ""

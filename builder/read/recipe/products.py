@@ -42,13 +42,13 @@ def read_usual_ph(placed: PlacedYaml, known: Known, findings: list[Finding]) -> 
 
 
 def with_own(stock: dict[str, Product], own: dict[str, Product]) -> dict[str, Product]:
-    """Give the kinds of the stock and the studio's own, which take the place of those of the same name."""
+    """Return the kinds of the stock and the studio's own, which take the place of those of the same name."""
     taken = {fold(name) for name in own}
     return {**{name: product for name, product in stock.items() if fold(name) not in taken}, **own}
 
 
 def _stand_in(name: str, data: object, place: Place) -> Product:
-    """Give a kind of product with what of it can be told, the stricter where it cannot."""
+    """Return a kind of product with what of it can be told, the stricter where it cannot."""
     said = data if isinstance(data, dict) else {}
     contact = said.get("contact")
     made_with_lye = str(said.get("made with lye")).casefold() == "yes"
@@ -82,14 +82,14 @@ def _own(name: str, shape: OwnProductShape, place: Place, known: Known) -> Produ
 
 
 def _ph_by_name(name: str, known: Known) -> Figure | None:
-    """Give the usual pH of products whose name stands in a name as whole words, the longest first."""
+    """Return the usual pH of products whose name stands in a name as whole words, the longest first."""
     words = f" {fold(name)} "
     met = [one for one in known.usual_ph if f" {one} " in words]
     return known.usual_ph[max(met, key=len)] if met else None
 
 
 def _ph_of_its_like(shape: OwnProductShape) -> Figure | None:
-    """Give what the kinds that a kind is like usually have: from the lowest to the highest of them."""
+    """Return what the kinds that a kind is like usually have: from the lowest to the highest of them."""
     figures = {one.name: one.usual_ph for one in shape.like if one.usual_ph}
     if not figures:
         return None

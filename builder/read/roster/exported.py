@@ -12,15 +12,15 @@ _SIGNS = (",", ";", "\t")
 
 
 def sign_between(head: str) -> str:
-    """Give the sign that stands between the cells of a table, by its first line; a comma where no sign makes a column `name`."""
+    """Return the sign that stands between the cells of a table, by its first line; a comma where no sign makes a column `name`."""
     return next((sign for sign in _SIGNS if "name" in (fold(cell) for cell in cells_of(head, sign))), ",")
 
 
 def cells_of(line: str, sign: str) -> list[str]:
-    """Give the cells of a line. Raises csv.Error where a quotation mark is not closed."""
+    """Return the cells of a line. Raises csv.Error where a quotation mark is not closed."""
     return next(csv.reader([line], strict=True, delimiter=sign))
 
 
 def says_nothing(line: str) -> bool:
-    """Say whether a line holds nothing but signs between empty cells, as below the last row, or the sign itself, as `sep=;` above."""
+    """Tell whether a line holds nothing but signs between empty cells, as below the last row, or the sign itself, as `sep=;` above."""
     return not line.strip(" \t,;\r") or line.strip() in ("sep=,", "sep=;", "sep=")

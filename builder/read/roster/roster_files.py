@@ -41,7 +41,7 @@ def _roster_of(text: str, file: str, locale: str) -> tuple[Roster | None, tuple[
 
 
 def _text_of_workbook(studio: TextFolder, name: str) -> str | None:
-    """Give the sheet of a workbook as a table in text, each line where it was; no finding repeats what stands in it."""
+    """Return the sheet of a workbook as a table in text, each line where it was; no finding repeats what stands in it."""
     # Loaded where somebody has a workbook: it takes longer than to read a roster.
     from builder.read.notebook.workbook import read_workbook
 

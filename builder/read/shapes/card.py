@@ -241,7 +241,7 @@ class CardShape(Shape):
 
     @property
     def label_shares(self) -> dict[int, Range]:
-        """Give what is known of the shares of the parts that the label names: as stated, or by the strength of an acid."""
+        """Return what is known of the shares of the parts that the label names: as stated, or by the strength of an acid."""
         stated = self.label_name.ranges if self.label_name else {}
         purity = in_use(self.figures.purity)
         if self.label_name is None or purity is None or self.counts_as is not CountsAs.ACID:

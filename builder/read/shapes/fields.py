@@ -46,7 +46,7 @@ def _look_up(find: Callable[[str, Any], T], given: object, info: ValidationInfo)
 
 
 def parser_of(validator: object) -> Callable[..., Any] | None:
-    """Give the function with which a validator reads or looks up the text of a field; None for any other validator."""
+    """Return the function with which a validator reads or looks up the text of a field; None for any other validator."""
     func = validator.func if isinstance(validator, PlainValidator) else None
     return func.args[0] if isinstance(func, partial) else None
 

@@ -76,12 +76,12 @@ class FigureShape(Shape):
 
     @property
     def is_minimum(self) -> bool:
-        """Say whether only a minimum was published."""
+        """Tell whether only a minimum was published."""
         return self.value is None and self.high is None
 
     @property
     def ends(self) -> tuple[Fraction, Fraction]:
-        """Give the low and the high end, both the value itself where a single one or a minimum was published."""
+        """Return the low and the high end, both the value itself where a single one or a minimum was published."""
         low = self.low if self.value is None else self.value
         assert low is not None
         return low, low if self.high is None else self.high
@@ -120,7 +120,7 @@ def judge_bounds(entries: Entries, figure: str, bounds: Bounds, *at: Step) -> En
 
 
 def in_use(entries: Entries) -> FigureShape | None:
-    """Give the entry in use, if there is any."""
+    """Return the entry in use, if there is any."""
     return next((entry for entry in entries if entry.in_use), entries[0] if entries else None)
 
 

@@ -69,16 +69,16 @@ class LabelNameShape(Shape):
 
     @property
     def ranges(self) -> dict[int, Range]:
-        """Give the supplier's figures by the number of the part."""
+        """Return the supplier's figures by the number of the part."""
         return {self._place(name): share for name, share in self.shares.items()}
 
     @property
     def first_below(self) -> int | None:
-        """Give the number of the first part below one per cent."""
+        """Return the number of the first part below one per cent."""
         return None if self.below is None else self._place(self.below)
 
     def numbers(self, names: Texts) -> frozenset[int]:
-        """Give the numbers of some parts."""
+        """Return the numbers of some parts."""
         return frozenset(self._place(name) for name in names)
 
     def _place(self, name: str, *at: str | int, at_key: bool = False) -> int:

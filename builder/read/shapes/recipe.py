@@ -50,7 +50,7 @@ FINDS = (
 
 
 def _alone(given: object) -> object:
-    """Give one name as a mapping in which it is the whole."""
+    """Return one name as a mapping in which it is the whole."""
     return {given.strip(): "100 %"} if isinstance(given, str) and given.strip() else given
 
 
@@ -63,7 +63,7 @@ def parse_code(text: str) -> str:
 
 
 def _of_the_only_one(given: object) -> object:
-    """Give a purity or a weight that names no alkali under an empty name."""
+    """Return a purity or a weight that names no alkali under an empty name."""
     return {"": given} if isinstance(given, str) else given
 
 
@@ -96,7 +96,7 @@ class PhaseShape(Shape):
 
 
 def _weight_of_water(given: object) -> object:
-    """Give a bare amount of water as its weight."""
+    """Return a bare amount of water as its weight."""
     return {"weight": given} if isinstance(given, str) else given
 
 
@@ -140,7 +140,7 @@ class ReadyMixedShape(Shape):
 
 
 def _of_a_strength(given: object) -> object:
-    """Give a bare strength as that of a lye that staff mix."""
+    """Return a bare strength as that of a lye that staff mix."""
     return {"strength": given} if isinstance(given, str) else given
 
 
@@ -175,7 +175,7 @@ class LyeShape(Shape):
 
     @property
     def names(self) -> tuple[str, ...]:
-        """Give the names of the alkalis; the empty one stands for what the recipe does not name."""
+        """Return the names of the alkalis; the empty one stands for what the recipe does not name."""
         return tuple(self.alkali or self.weigh or ())
 
     @model_validator(mode="after")

@@ -37,5 +37,5 @@ def maybe(key: str, default: Any = None, example: str = "") -> Any:
 
 
 def _spellings(key: str) -> str | AliasChoices:
-    """Give the key, or the key in both spellings: `to colour` may be typed `to color`."""
+    """Return the key, or the key in both spellings: `to colour` may be typed `to color`."""
     return key if american(key) == key else AliasChoices(key, american(key))

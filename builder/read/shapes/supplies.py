@@ -39,7 +39,7 @@ class PumpShape(Shape):
 
     @property
     def one(self) -> Mass | Volume:
-        """Give one stroke."""
+        """Return one stroke."""
         if self.stroke is not None:
             return self.stroke
         assert self.weigh is not None and self.strokes is not None

@@ -31,11 +31,11 @@ class Heading:
 
     @property
     def sentences(self) -> tuple[Sentence, ...]:
-        """Give what it says."""
+        """Return what it says."""
         return sentences_of(self.written)
 
     def place_of(self, word: str) -> Place:
-        """Give the place of a word in the brackets at the end of the heading, or of the heading where it is not there as it is."""
+        """Return the place of a word in the brackets at the end of the heading, or of the heading where it is not there as it is."""
         begin = self.written.content.find(word, self.written.content.rfind("(") + 1) if word else -1
         return self.written.place(begin, begin + len(word)) if begin >= 0 else self.place
 
@@ -57,7 +57,7 @@ def read_blocks(text: str, file: str, findings: list[Finding], first_line: int =
 
 
 def as_prose(steps: Steps) -> Prose:
-    """Give an ordered list that is no run of steps as prose."""
+    """Return an ordered list that is no run of steps as prose."""
     pieces: list[Piece] = ["<ol>\n"]
     for step in steps.steps:
         pieces += ["<li>", *step.pieces, "</li>\n"]

@@ -11,14 +11,14 @@ _WITH_COLON = re.compile(r"([^:]*?) ?: ?(.*)")
 
 
 def divide_brace(written: str) -> tuple[str, str]:
-    """Give the word before the colon, small, and the name after it; without a colon the word is empty."""
+    """Return the word before the colon, small, and the name after it; without a colon the word is empty."""
     inside = " ".join(written[1:-1].split())
     match = _WITH_COLON.fullmatch(inside)
     return (match[1].casefold(), match[2]) if match else ("", inside)
 
 
 def standing_alone(inline: Token) -> tuple[str, str] | None:
-    """Give the word and the name of a paragraph that is only `{passage: NAME}` or `{caution: NAME}`."""
+    """Return the word and the name of a paragraph that is only `{passage: NAME}` or `{caution: NAME}`."""
     children = inline.children or []
     if len(children) != 1 or children[0].type != "brace":
         return None
@@ -27,7 +27,7 @@ def standing_alone(inline: Token) -> tuple[str, str] | None:
 
 
 def drawings_alone(inline: Token) -> bool:
-    """Say whether a paragraph holds nothing but drawings."""
+    """Tell whether a paragraph holds nothing but drawings."""
     children = inline.children or []
     braces = [child for child in children if child.type == "brace"]
     others = [child for child in children if child.type not in ("brace", "softbreak") and (child.type != "text" or child.content.strip())]

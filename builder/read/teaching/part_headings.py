@@ -77,7 +77,7 @@ def read_part_heading(heading: Heading, findings: list[Finding]) -> Part | None:
 
 
 def _without_brackets(heading: Heading) -> tuple[Sentence, ...]:
-    """Give what the title says, without who does the part and for how long."""
+    """Return what the title says, without who does the part and for how long."""
     content = heading.written.content
     return sentences_of(replace(heading.written, content=content[: content.rfind("(")]))
 

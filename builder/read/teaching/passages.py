@@ -46,12 +46,12 @@ def read_passage(text: str, file: str, known: Known, findings: list[Finding]) ->
 
 
 def messages_of(passage: str) -> Iterator[str]:
-    """Give what a passage that ships says, line by line, for translators; a paragraph or a step of it is one line."""
+    """Yield what a passage that ships says, line by line, for translators; a paragraph or a step of it is one line."""
     yield from (said for _, said, _ in _lines(passage) if said)
 
 
 def passages_in(language: Language, passages: Passages, ours: TextFolder, studio: TextFolder, known: Known) -> Passages:
-    """Give the passages of a studio in its language: those that ship as the language says them, its own as they are written."""
+    """Return the passages of a studio in its language: those that ship as the language says them, its own as they are written."""
     if language == ENGLISH:
         return passages
     shipped = (f"passages/{key}.md" for key in passages if not studio.has(f"shelf/passages/{key}.md"))
@@ -76,7 +76,7 @@ def _passages_in(language: Language, passages: Passages, known: Known, *texts: s
 def _said_in(
     language: Language, english: tuple[Block, ...], passage: str, file: str, known: Known, findings: list[Finding]
 ) -> tuple[Block, ...]:
-    """Give a passage that ships in another language: it shows that, and is judged by its English, whose words alone the rules know."""
+    """Return a passage that ships in another language: it shows that, and is judged by its English, whose words alone the rules know."""
     said = "\n".join(sign + (language.text(line) if line else "") + drawing for sign, line, drawing in _lines(passage))
     if said == "\n".join(map("".join, _lines(passage))):
         return english
@@ -94,7 +94,7 @@ def _shape(block: Block) -> tuple[type, int]:
 
 
 def _showing(english: Block, other: Block) -> Block:
-    """Give a block that says what the other says, and means what the English means."""
+    """Return a block that says what the other says, and means what the English means."""
     match english, other:
         case Prose(), Prose():
             return replace(other, sentences=english.sentences)

@@ -31,7 +31,7 @@ _INWARD = ("page", "class")
 
 
 def plain_text(inline: Token) -> str:
-    """Give the words of a heading or of a picture's description."""
+    """Return the words of a heading or of a picture's description."""
     shown = ("text", "code_inline", "html_as_text", "brace", "brace_unclosed", "brace_unopened")
     parts = (
         " " if child.type in ("softbreak", "hardbreak") else child.content if child.type in shown else "" for child in inline.children or []
@@ -52,7 +52,7 @@ class PieceWriter:
     drawn: list[DrawingHole] = field(default_factory=list)
 
     def write(self, tokens: list[Token]) -> tuple[Piece, ...]:
-        """Give the pieces of a run of block tokens."""
+        """Return the pieces of a run of block tokens."""
         cell_after: int | None = None
         for index, token in enumerate(tokens):
             if token.type == "inline":
@@ -70,14 +70,14 @@ class PieceWriter:
         return (*self.drawn, *self.pieces)
 
     def drawings(self, run: list[Token]) -> tuple[Piece, ...]:
-        """Give the drawings of a paragraph that holds nothing else."""
+        """Return the drawings of a paragraph that holds nothing else."""
         self.in_step = True
         self.write(run)
         return tuple(self.drawn)
 
     @property
     def sentences(self) -> tuple[Sentence, ...]:
-        """Give what has been written, as sentences."""
+        """Return what has been written, as sentences."""
         return tuple(sentence for text in self.texts for sentence in sentences_of(text))
 
     def refuse_braces(self, inline: Token, where: str) -> None:

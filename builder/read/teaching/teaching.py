@@ -72,7 +72,7 @@ def apply_policy(rules: Mapping[str, WatchRule], policy: Mapping[str, OwnNumbers
 
 
 def _above_the_floor(rule: WatchRule, own: OwnNumbers, findings: list[Finding]) -> OwnNumbers:
-    """Give a studio's numbers with those of the floor where its own are laxer, which is a finding."""
+    """Return a studio's numbers with those of the floor where its own are laxer, which is a finding."""
     floor = rule.floor
     if floor is None:
         return own

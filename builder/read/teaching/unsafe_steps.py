@@ -68,5 +68,5 @@ def read_claims(placed: PlacedYaml, groups: Groups, known: Known, findings: list
 
 
 def _patterns(shape: Shape, groups: Groups, *names: str) -> dict[str, tuple[WordPattern, ...]]:
-    """Give the patterns that stand in some fields of a row, ready to be looked for."""
+    """Return the patterns that stand in some fields of a row, ready to be looked for."""
     return {name: compile_patterns(getattr(shape, name), groups) for name in names}

@@ -10,17 +10,17 @@ _SPELLED_OUT = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "ß": "ss", "�
 
 
 def is_plain_name(stem: str) -> bool:
-    """Say whether a name without its ending can stand in a web address as it is."""
+    """Tell whether a name without its ending can stand in a web address as it is."""
     return bool(_PLAIN.fullmatch(stem))
 
 
 def is_picture_name(stem: str) -> bool:
-    """Say whether the name of a picture without its ending can stand in a web address as it is; no page is called by it."""
+    """Tell whether the name of a picture without its ending can stand in a web address as it is; no page is called by it."""
     return bool(_OF_PICTURE.fullmatch(stem))
 
 
 def plain_name(stem: str) -> str:
-    """Give a plain name that is near to one that is not."""
+    """Return a plain name that is near to one that is not."""
     letters = unicodedata.normalize("NFC", stem).lower().translate(_SPELLED_OUT)
     without_marks = "".join(sign for sign in unicodedata.normalize("NFKD", letters) if not unicodedata.combining(sign))
     return "-".join(re.findall(r"[a-z0-9]+", without_marks)) or "another-name"

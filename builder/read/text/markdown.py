@@ -20,12 +20,12 @@ _Rule = Callable[[StateInline, bool], bool]
 
 
 def parse_markdown(text: str) -> list[Token]:
-    """Give the tokens of a text."""
+    """Return the tokens of a text."""
     return _parser().parse(text)
 
 
 def render_token(tokens: list[Token], index: int) -> str:
-    """Give the HTML of one token, with a view of its neighbours."""
+    """Return the HTML of one token, with a view of its neighbours."""
     parser = _parser()
     renderer = parser.renderer
     assert isinstance(renderer, RendererHTML)
@@ -36,7 +36,7 @@ def render_token(tokens: list[Token], index: int) -> str:
 
 
 def render_page(text: str) -> str:
-    """Give the HTML of a text of ours that speaks of no batch, so that braces in it are braces."""
+    """Return the HTML of a text of ours that speaks of no batch, so that braces in it are braces."""
     return str(MarkdownIt("commonmark", {"html": False, "xhtmlOut": False}).enable("table").render(text))
 
 

@@ -15,7 +15,7 @@ class SourceLines:
         self._read = cache(self._lines)
 
     def at(self, place: Place) -> str | None:
-        """Give the line at a place without its ending, or None where there is none to show."""
+        """Return the line at a place without its ending, or None where there is none to show."""
         if not place.line:
             return None
         lines = self._read(place.file)

@@ -56,17 +56,17 @@ def _wrong(wrong: str, remedy: str) -> TextError:
 
 
 def words_in(cell: str) -> tuple[str, ...]:
-    """Give the words of a cell, which are separated by semicolons."""
+    """Return the words of a cell, which are separated by semicolons."""
     return tuple(word.strip() for word in cell.split(";") if word.strip())
 
 
 def products_in(cell: str, known: Known) -> tuple[str, ...]:
-    """Give the kinds of product that a cell names."""
+    """Return the kinds of product that a cell names."""
     return tuple(find_product(word, known).name for word in words_in(cell))
 
 
 def share_in(cell: str) -> Fraction | None:
-    """Give a percentage as a share of one; None for an empty cell."""
+    """Return a percentage as a share of one; None for an empty cell."""
     if not cell:
         return None
     percent = parse_number(cell)

@@ -19,6 +19,6 @@ class AmountError(TextError):
 
 
 def quoted(text: str, longest: int = 60) -> str:
-    """Give a piece of the studio's text in quotation marks, cut where it is very long."""
+    """Return a piece of the studio's text in quotation marks, cut where it is very long."""
     flat = " ".join(text.split())
     return f'"{flat}"' if len(flat) <= longest else f'"{flat[: longest - 1]}…"'

@@ -41,32 +41,32 @@ class TextFolder:
     met: dict[str, bool] = field(default_factory=dict)
 
     def files(self, folder: str, *endings: str) -> Iterator[str]:
-        """Give the files of one folder that have one of the endings, in order, relative to the root."""
+        """Yield the files of one folder that have one of the endings, in order, relative to the root."""
         names = (name for name in self._entries(folder) if name.endswith(endings) and not _leads_to(self.root / name, Path.is_dir))
         yield from (name for name in names if self.is_sound(name))
 
     def folders(self, folder: str) -> Iterator[str]:
-        """Give the folders in a folder, in order, relative to the root."""
+        """Yield the folders in a folder, in order, relative to the root."""
         yield from (name for name in self._entries(folder) if _leads_to(self.root / name, Path.is_dir) and self.is_sound(name))
 
     def walk(self) -> Iterator[str]:
-        """Give every file below the root, in order, without hidden files and without following links to folders."""
+        """Yield every file below the root, in order, without hidden files and without following links to folders."""
         for folder, folders, files in os.walk(self.root):
             folders[:] = sorted(name for name in folders if not name.startswith("."))
             here = Path(folder).relative_to(self.root)
             yield from ((here / name).as_posix() for name in sorted(files) if not name.startswith("."))
 
     def has(self, name: str) -> bool:
-        """Say whether there is such a file, or something that stands in its place."""
+        """Tell whether there is such a file, or something that stands in its place."""
         path = self.root / name
         return _leads_to(path, Path.is_file) or (os.path.lexists(path) and not _leads_to(path, Path.is_dir))
 
     def holds(self, name: str) -> bool:
-        """Say whether there is anything of that name."""
+        """Tell whether there is anything of that name."""
         return os.path.lexists(self.root / name)
 
     def place(self, name: str) -> Place:
-        """Give the place of a file as a whole."""
+        """Return the place of a file as a whole."""
         return Place(self.shown_as + name)
 
     def text(self, name: str, *, is_table: bool = False) -> str | None:
@@ -93,7 +93,7 @@ class TextFolder:
         return data
 
     def is_sound(self, name: str) -> bool:
-        """Say whether a file or folder can be used, and find a name that cannot stand in a web address as it is."""
+        """Tell whether a file or folder can be used, and find a name that cannot stand in a web address as it is."""
         stem = Path(name).name.rsplit(".", 1)[0]
         if not is_plain_name(stem):
             wrong = f'The name "{stem}" has signs that cannot stand in a web address.'
@@ -102,7 +102,7 @@ class TextFolder:
         return self._can_be_opened(name)
 
     def is_sound_picture(self, name: str) -> bool:
-        """Say whether a picture can be used: as cameras name them, `IMG_2041.JPG` is fine."""
+        """Tell whether a picture can be used: as cameras name them, `IMG_2041.JPG` is fine."""
         stem = Path(name).stem
         if not is_picture_name(stem):
             wrong = f'The name "{stem}" has signs that cannot stand in a web address.'
@@ -153,7 +153,7 @@ class TextFolder:
         return [f"{folder}/{name}" for name in names if not name.startswith(".")]
 
     def _can_be_opened(self, name: str) -> bool:
-        """Say whether a name is that of a plain file or a folder that lies inside; whatever else could be endless or anything at all."""
+        """Tell whether a name is that of a plain file or a folder that lies inside; whatever else could be endless or anything at all."""
         if name not in self.met:
             self.met[name] = self._judge(name)
         return self.met[name]
@@ -175,7 +175,7 @@ class TextFolder:
 
 
 def _leads_to(path: Path, kind: Callable[[Path], bool]) -> bool:
-    """Say whether a path is that of a file or folder; a link to a name longer than any file's leads nowhere."""
+    """Tell whether a path is that of a file or folder; a link to a name longer than any file's leads nowhere."""
     try:
         return kind(path)
     except OSError as error:
@@ -185,5 +185,5 @@ def _leads_to(path: Path, kind: Callable[[Path], bool]) -> bool:
 
 
 def _with_plain_ends(text: str) -> str:
-    """Give a text whose lines all end alike. No other sign ends a line, not even those that part lines or pages elsewhere."""
+    """Return a text whose lines all end alike. No other sign ends a line, not even those that part lines or pages elsewhere."""
     return text.replace("\r\n", "\n").replace("\r", "\n")

@@ -16,7 +16,7 @@ class TextLines:
     first: int = 1
 
     def of_block(self, token: Token) -> Place:
-        """Give the place of the first line of a block."""
+        """Return the place of the first line of a block."""
         line = token.map[0] if token.map else 0
         text = self._line(line)
         return Place(self.file, line + self.first, len(text) - len(text.lstrip()) + 1, max(1, len(text.strip())))
@@ -43,7 +43,7 @@ class TextLines:
 
 
 def _column(line: str, shown: str) -> int:
-    """Give the column at which a line of running text begins in its line of the file."""
+    """Return the column at which a line of running text begins in its line of the file."""
     tail, shown = line.rstrip(), shown.rstrip()
     if tail.endswith(shown):
         return len(tail) - len(shown)

@@ -34,7 +34,7 @@ class Bounds:
     instead: str = ""
 
     def hold(self, number: Fraction) -> bool:
-        """Say whether a number lies within."""
+        """Tell whether a number lies within."""
         enough = number > self.least if self.above else number >= self.least
         return enough and number <= self.most and (not self.whole or number.denominator == 1)
 

@@ -71,7 +71,7 @@ _SAME_SIGN = str.maketrans({"º": "°", "˚": "°", "℃": "°c", "℉": "°f"})
 
 
 def find_unit(written: str, wanted: tuple[Kind, ...]) -> str:
-    """Give the unit that answers to a text, folded, or say which unit is near."""
+    """Return the unit that answers to a text, folded, or say which unit is near."""
     unit = _FULL_STOP.sub("", fold(written.translate(_SAME_SIGN)))
     if unit not in KIND_OF_UNIT and Kind.COUNT in wanted:
         unit = _thing(unit)
@@ -83,14 +83,14 @@ def find_unit(written: str, wanted: tuple[Kind, ...]) -> str:
 
 
 def _thing(words: str) -> str:
-    """Give the thing that is counted in `bath bombs`; where a unit stands before it (`fl oz jars`) the number is that of the unit."""
+    """Return the thing that is counted in `bath bombs`; where a unit stands before it (`fl oz jars`) the number is that of the unit."""
     first, last = words.split()[:-1], words.rpartition(" ")[2]
     counted = KIND_OF_UNIT.get(last) is Kind.COUNT and not any(word in KIND_OF_UNIT or not word.isalpha() for word in first)
     return last if counted else words
 
 
 def examples_of(kinds: tuple[Kind, ...]) -> str:
-    """Give examples of amounts of one kind, or one of each of several."""
+    """Return examples of amounts of one kind, or one of each of several."""
     if len(kinds) == 1:
         return EXAMPLES[kinds[0]]
     *others, last = (EXAMPLES[kind].partition(" or ")[0] for kind in kinds)
@@ -98,12 +98,12 @@ def examples_of(kinds: tuple[Kind, ...]) -> str:
 
 
 def shown(unit: str) -> str:
-    """Give a folded unit as people write it."""
+    """Return a folded unit as people write it."""
     return _SHOWN.get(unit, unit)
 
 
 def in_base_unit(number: Fraction, unit: str) -> Fraction:
-    """Give grams, millilitres, millimetres, minutes, degrees Celsius, a share of one, or the number itself."""
+    """Return grams, millilitres, millimetres, minutes, degrees Celsius, a share of one, or the number itself."""
     match KIND_OF_UNIT[unit]:
         case Kind.WEIGHT:
             return number * units.grams_in(unit)

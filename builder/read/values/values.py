@@ -35,7 +35,7 @@ YEARS = range(1900, 3000)
 
 
 def text_of(given: object) -> str:
-    """Give the text of a field, which must not be empty."""
+    """Return the text of a field, which must not be empty."""
     if not isinstance(given, str):
         what = "a list" if isinstance(given, list) else "a set of named values"
         raise TextError("wrong-kind-of-value", f"A single text is wanted here, and {what} stands here.", "Write one text after the colon.")
@@ -45,7 +45,7 @@ def text_of(given: object) -> str:
 
 
 def find_source(key: str, known: Any) -> Source:
-    """Give the source that a text names."""
+    """Return the source that a text names."""
     if known.unread_sources & {fold(key), ANY}:
         return Source(key, key, "unread")
     if key not in known.sources:
@@ -56,7 +56,7 @@ def find_source(key: str, known: Any) -> Source:
 
 
 def find_product(text: str, known: Any) -> Product:
-    """Give the kind of product that a text names, without regard to case."""
+    """Return the kind of product that a text names, without regard to case."""
     by_key = {fold(name): kind for name, kind in known.products.items()}
     product: Product | None = by_key.get(fold(text)) or by_key.get(fold(known.kinds_meant.get(fold(text), "")))
     if product is None:
@@ -68,17 +68,17 @@ def find_product(text: str, known: Any) -> Product:
 
 
 def find_region(text: str, known: Any) -> str:
-    """Give the name of a region as `regions.yaml` has it, without regard to case."""
+    """Return the name of a region as `regions.yaml` has it, without regard to case."""
     return word_of(*known.regions)(text)
 
 
 def find_language(text: str, known: Any) -> str:
-    """Give the name of a language: English, or one of which there is a file."""
+    """Return the name of a language: English, or one of which there is a file."""
     return word_of(OWN, *known.languages)(text)
 
 
 def find_oil(text: str, known: Any) -> str:
-    """Give the name of an oil as the table of constituents has it."""
+    """Return the name of an oil as the table of constituents has it."""
     if fold(text) not in known.oils:
         remedy = f"`stillroom list oils` shows the names; or leave this line out.{did_you_mean(text, known.oils.values())}"
         raise TextError("word-unknown", f"{quoted(text)} is not an oil in the table of constituents.", remedy)
@@ -94,7 +94,7 @@ class WordOf:
         self._known = {fold(word): word for word in words}
 
     def __call__(self, text: str) -> str:
-        """Give the word as the list has it."""
+        """Return the word as the list has it."""
         if fold(text) not in self._known:
             remedy = f"Write one of these: {', '.join(self.words)}.{did_you_mean(text, self.words)}"
             raise TextError("word-unknown", f"{quoted(text)} is not one of the words that may stand here.", remedy)
@@ -110,7 +110,7 @@ class MemberOf(Generic[E]):
         self._members, self._word = members, WordOf(*self.words)
 
     def __call__(self, text: str) -> E:
-        """Give the member."""
+        """Return the member."""
         return self._members(self._word(text))
 
 

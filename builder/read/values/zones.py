@@ -16,7 +16,7 @@ _NO_COUNTRY = {"UK": "GB", "EU": "the country itself, for example IE"}
 
 @cache
 def _zones() -> dict[str, str]:
-    """Give the zones of places by their folded names."""
+    """Return the zones of places by their folded names."""
     return {fold(name): name for name in sorted(available_timezones()) if "/" in name and not name.startswith(_NO_PLACE)}
 
 

@@ -35,7 +35,7 @@ def explain_faults(faults: Sequence[ErrorDetails], shape: type[Shape], placed: P
 
 
 def _meant(unknown: _Path, faults: Sequence[ErrorDetails]) -> Iterator[_Path]:
-    """Give the missing key that is near to an unknown one beside it."""
+    """Yield the missing key that is near to an unknown one beside it."""
     missing = [str(fault["loc"][-1]) for fault in faults if fault["type"] == "missing" and fault["loc"][:-1] == unknown[:-1]]
     yield from ((*unknown[:-1], key) for key in nearest(str(unknown[-1]), missing, most=1))
 
@@ -80,7 +80,7 @@ def _kind_of(given: object) -> str:
 
 
 def _walk(shape: type[Shape], path: _Path) -> tuple[FieldInfo | None, Any]:
-    """Give the field at a path, where it is one, and the type of what stands there."""
+    """Return the field at a path, where it is one, and the type of what stands there."""
     found: FieldInfo | None = None
     inside: Any = shape
     for step in path:

@@ -34,11 +34,11 @@ class PlacedYaml:
     in_part: bool = False
 
     def place(self, *path: Step) -> Place:
-        """Give the place of the value at a path, or of the nearest value around it."""
+        """Return the place of the value at a path, or of the nearest value around it."""
         return self._mark(path).value
 
     def key_place(self, *path: Step) -> Place:
-        """Give the place of the key at a path, or of the nearest one around it."""
+        """Return the place of the key at a path, or of the nearest one around it."""
         return self._mark(path).key
 
     def places(self, *path: Step) -> dict[str, Place]:
@@ -48,7 +48,7 @@ class PlacedYaml:
         return {key: self.place(*path, key) if isinstance(value, str) else self.key_place(*path, key) for key, value in keys.items()}
 
     def at(self, *path: Step) -> Data:
-        """Give the value at a path that is known to be there."""
+        """Return the value at a path that is known to be there."""
         data = self.data
         for step in path:
             data = data[step]  # type: ignore[index]

@@ -48,7 +48,7 @@ class Construction:
         self.overflow: Finding | None = None
 
     def build(self, node: yaml.Node, path: Path, key: Place | None) -> Data:
-        """Give the data of a node and mark its place."""
+        """Return the data of a node and mark its place."""
         place = self._place(node)
         self.marks.setdefault(path, Mark(key or place, place))
         self.nodes += 1

@@ -107,7 +107,7 @@ def _unprintable(text: str) -> _Spot:
 
 
 def _tab(text: str, end: yaml.Mark) -> _Spot | None:
-    """Give the spot of a tab among the spaces that begin a line, or where the parser gave up."""
+    """Return the spot of a tab among the spaces that begin a line, or where the parser gave up."""
     line = text.split("\n")[end.line]
     if line[end.column : end.column + 1] == "\t":
         return end.line, end.column
@@ -116,7 +116,7 @@ def _tab(text: str, end: yaml.Mark) -> _Spot | None:
 
 
 def _quotation_over_lines(text: str, end: yaml.Mark, loader: type) -> _Spot | None:
-    """Give the beginning of a quotation that runs over several lines into the one where the parser gave up."""
+    """Return the beginning of a quotation that runs over several lines into the one where the parser gave up."""
     last = None
     try:
         for token in yaml.scan(text, Loader=loader):

@@ -33,7 +33,7 @@ Cards = Mapping[str, Ingredient]
 
 
 def reckon_towards(batch: WorkedBatch, filling: Filling, cards: Cards, rules: Rules) -> tuple[TowardsLimit, ...]:
-    """Give every limit that something of a filled batch counts towards, choices included: by the first weighings that pass it."""
+    """Return every limit that something of a filled batch counts towards, choices included: by the first weighings that pass it."""
     factors, meant = factors_in(rules.limits), _as_meant(batch.grams)
     found = []
     for limit in limits_for(batch.product, rules, batch.cards_in(cards)):
@@ -46,7 +46,7 @@ def reckon_towards(batch: WorkedBatch, filling: Filling, cards: Cards, rules: Ru
 
 
 def _as_meant(column: Column) -> Column:
-    """Give a column as if each line could be weighed exactly."""
+    """Return a column as if each line could be weighed exactly."""
     weighed = tuple(replace(one, mass=one.line.exact) for one in column.weighed)
     more = [(one.line.exact - one.mass, one.line.ingredient.counts_as.is_oil) for one in column.weighed]
     total = sum((mass for mass, _ in more), column.total)
@@ -59,7 +59,7 @@ def _first_that_passes(limit: Limit, found: Sequence[TowardsLimit]) -> TowardsLi
 
 
 def reckon_asked(batch: WorkedBatch, filling: Filling, cards: Cards, rules: Rules) -> tuple[TowardsLimit, ...]:
-    """Give the rows, whether they set a maximum or not, that ask for a pH or a label and that something of a batch counts towards."""
+    """Return the rows, whether they set a maximum or not, that ask for a pH or a label and that something of a batch counts towards."""
     factors, words = factors_in(rules.limits), frozenset().union(*(card.speaks_of for card in batch.cards_in(cards)))
     rows = [
         one
@@ -71,7 +71,7 @@ def reckon_asked(batch: WorkedBatch, filling: Filling, cards: Cards, rules: Rule
 
 
 def scents_without_limit(batch: WorkedBatch, cards: Cards, rules: Rules) -> tuple[Ingredient, ...]:
-    """Give the scents, those to choose from included, of which no limit for this use speaks but those on all scent together."""
+    """Return the scents, those to choose from included, of which no limit for this use speaks but those on all scent together."""
     factors, scents = factors_in(rules.limits), [card for card in batch.cards_in(cards) if card.declared_as in SCENTS]
     limits = [one for one in limits_for(batch.product, rules, scents) if not one.is_total_of_scent] if scents else []
     return tuple(card for card in scents if not any(share_counting(card, limit, factors)[1] for limit in limits))
@@ -79,12 +79,12 @@ def scents_without_limit(batch: WorkedBatch, cards: Cards, rules: Rules) -> tupl
 
 @remembered(8)
 def factors_in(limits: Sequence[Limit]) -> Factors:
-    """Give what one part of an acid weighs as its salt, by the names of both, from the rows that restate another."""
+    """Return what one part of an acid weighs as its salt, by the names of both, from the rows that restate another."""
     return {(name, fold(limit.counted_as)): limit.factor for limit in limits if limit.factor for name in limit.names}
 
 
 def count_towards(limit: Limit, filling: Filling, column: Column, cards: Cards, factors: Factors) -> tuple[Counted, ...]:
-    """Give what each ingredient of a batch as weighed in one unit, and of the students' choices, adds towards a limit; the most first."""
+    """Return what each ingredient of a batch as weighed in one unit, and of the students' choices, adds towards a limit; the most first."""
     found = list(count_batch(limit, column, factors))
     basis, added = basis_of(limit, column), Fraction(0)
     for dose in filling.doses if basis else ():
@@ -100,7 +100,7 @@ def count_towards(limit: Limit, filling: Filling, column: Column, cards: Cards, 
 
 
 def count_batch(limit: Limit, column: Column, factors: Factors) -> tuple[Counted, ...]:
-    """Give what each ingredient of a batch adds towards a limit before students add anything."""
+    """Return what each ingredient of a batch adds towards a limit before students add anything."""
     basis = basis_of(limit, column)
     if not basis:
         return ()
@@ -114,14 +114,14 @@ def count_batch(limit: Limit, column: Column, factors: Factors) -> tuple[Counted
 
 
 def basis_of(limit: Limit, column: Column) -> Fraction:
-    """Give the share of a batch of which a limit is a percentage: all of it, or its oils; nothing of an empty one."""
+    """Return the share of a batch of which a limit is a percentage: all of it, or its oils; nothing of an empty one."""
     if not column.total:
         return Fraction(0)
     return column.oils / column.total if limit.percent_of is PercentOf.OILS else Fraction(1)
 
 
 def _worst_options(dose: Dose, limit: Limit, cards: Cards, factors: Factors) -> list[tuple[Ingredient, Mass]]:
-    """Give what of a choice counts most towards a limit, by what is certain and, where nothing is, by what may be."""
+    """Return what of a choice counts most towards a limit, by what is certain and, where nothing is, by what may be."""
     options = {one.option: cards[fold(one.option)] for one in dose.each}
     counting = {name: share_counting(card, limit, factors) for name, card in options.items()}
     diluted = (limit.most or Fraction(0)) if limit.percent_of is PercentOf.PRODUCT else Fraction(0)

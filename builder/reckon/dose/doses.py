@@ -47,12 +47,12 @@ class _Wish:
         return tuple(dict.fromkeys(name for name in self.options if name is not None))
 
     def takes(self, room: Room) -> Fraction:
-        """Give what it would take of a limit at its most."""
+        """Return what it would take of a limit at its most."""
         return max((room.takes[name] for name in self.names), default=Fraction(0)) * self.most.grams
 
 
 def reckon_doses(batch: WorkedBatch, container: Fill, here: Workplace) -> tuple[tuple[Dose, ...], tuple[Working, ...]]:
-    """Give the dose of each choice for a container of a batch as weighed, in any of its units, and how those came about that are
+    """Return the dose of each choice for a container of a batch as weighed, in any of its units, and how those came about that are
     estimated or lowered.
     """
     cards, scales, fill = here.cards, here.grams, container.weight
@@ -78,13 +78,13 @@ def reckon_doses(batch: WorkedBatch, container: Fill, here: Workplace) -> tuple[
 
 
 def _fair_caps(wish: _Wish, wishes: Sequence[_Wish], rooms: Sequence[Room]) -> Caps:
-    """Give the caps of a choice where each choice gets of every limit in proportion to what it would take."""
+    """Return the caps of a choice where each choice gets of every limit in proportion to what it would take."""
     totals = [(room, sum((other.takes(room) for other in wishes), Fraction(0))) for room in rooms]
     return _caps(wish, [(room, room.room * wish.takes(room) / total) for room, total in totals if total > room.room])
 
 
 def _caps(wish: _Wish, rests: Sequence[tuple[Room, Fraction]]) -> Caps:
-    """Give the exact most of each option under what is left of every limit, and the limit that binds it, if one does."""
+    """Return the exact most of each option under what is left of every limit, and the limit that binds it, if one does."""
     caps: dict[str, tuple[Mass, Room | None]] = {}
     for name in wish.names:
         caps[name] = (wish.most, None)
@@ -110,7 +110,7 @@ def _most_of(name: str, cap: Mass, room: Room | None, wish: Mass, drop: Drop | N
 
 
 def _left(room: Room, doses: Sequence[Dose], number: int) -> Fraction:
-    """Give what the other choices leave of a limit at their worst."""
+    """Return what the other choices leave of a limit at their worst."""
     return room.room - sum((_taken(room, dose) for other, dose in enumerate(doses) if other != number), Fraction(0))
 
 

@@ -31,7 +31,7 @@ DRIPS = (
 
 
 def reckon_drop(card: Ingredient, constants: Mapping[str, Figure]) -> tuple[Drop | None, tuple[Working, ...]]:
-    """Give the mass of one drop and how an estimate came about; None for what does not drip."""
+    """Return the mass of one drop and how an estimate came about; None for what does not drip."""
     if card.drop_mass:
         return Drop(card.drop_mass.one, measured=True), ()
     if card.kind not in DRIPS:

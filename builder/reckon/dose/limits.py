@@ -24,7 +24,7 @@ LIST_ROLES = ("colour",)  # What lists of colours say is judged by the law's own
 
 
 def limits_for(product: Product, rules: Rules, cards: Collection[Ingredient] | None = None) -> tuple[Limit, ...]:
-    """Give the limits that a kind of product is judged by.
+    """Return the limits that a kind of product is judged by.
 
     `cards` are all that can be in it: a limit that speaks of none of them is left out, and the certificates of their suppliers come before
     standards, handbooks and custom.
@@ -48,7 +48,7 @@ def limits_for(product: Product, rules: Rules, cards: Collection[Ingredient] | N
 
 
 def speaking_of(limits: tuple[Limit, ...], words: frozenset[str]) -> list[Limit]:
-    """Give the limits that one of some words counts towards, and those that sum others up, in their order."""
+    """Return the limits that one of some words counts towards, and those that sum others up, in their order."""
     by_word = _by_word(limits)
     return [limits[number] for number in sorted({number for word in (SUMS_UP, *(words & by_word.keys())) for number in by_word[word]})]
 
@@ -70,7 +70,7 @@ def _by_word(limits: tuple[Limit, ...]) -> dict[str, list[int]]:
 def _of_colours(
     colour_rules: tuple[ColourRule, ...], field_rules: tuple[FieldRule, ...], region: Region, product: Product
 ) -> tuple[Limit | None, ...]:
-    """Give the limits that the law of a region sets on colours in a kind of product."""
+    """Return the limits that the law of a region sets on colours in a kind of product."""
     which, kept = region.colours
     law_of = region.says("keeps the law of") or region.name
     if which == "us":
@@ -79,13 +79,13 @@ def _of_colours(
 
 
 def _together(limit: Limit, judged: list[Limit]) -> Limit | None:
-    """Give the limit of all oils of one hazard together; its parts are their own limits."""
+    """Return the limit of all oils of one hazard together; its parts are their own limits."""
     parts = tuple(one for one in judged if one.hazard == limit.hazard and one.most and one.percent_of is PercentOf.PRODUCT)
     return replace(limit, most=Fraction(1), parts=parts) if parts else None
 
 
 def _of_certificate(card: Ingredient, product: Product) -> Limit:
-    """Give the limit that the certificate of a supplier sets on a card in a kind of product."""
+    """Return the limit that the certificate of a supplier sets on a card in a kind of product."""
     assert card.certificate is not None
     return Limit(
         ingredient=card.name,
@@ -110,12 +110,12 @@ def _of_certificate(card: Ingredient, product: Product) -> Limit:
 
 
 def _of_colour(rule: ColourRule, product: Product, law_of: str) -> Limit | None:
-    """Give the limit that the list of colour additives sets on a colour additive in a kind of product, if any."""
+    """Return the limit that the list of colour additives sets on a colour additive in a kind of product, if any."""
     return _most_of(rule, product, rule.name, (fold(rule.label_name),), law_of)
 
 
 def _of_field(rule: FieldRule, product: Product, law_of: str) -> Limit | None:
-    """Give the limit that the list of colourants sets on one in a kind of product, if any."""
+    """Return the limit that the list of colourants sets on one in a kind of product, if any."""
     return _most_of(rule, product, rule.common_name, rule.names, law_of)
 
 

@@ -13,7 +13,7 @@ Rest = tuple[Mapping[str, Fraction], Fraction]
 
 
 def reckon_mixed(dose: Dose, wish: Mass, division: Mass, rests: Sequence[Rest]) -> Mixed | None:
-    """Give the most of several options together; None where fewer than two may be added.
+    """Return the most of several options together; None where fewer than two may be added.
 
     `wish` is what the recipe itself allows. Each rest is what one gram of each option takes of a limit, and what is left of it.
     """
@@ -32,7 +32,7 @@ def reckon_mixed(dose: Dose, wish: Mass, division: Mass, rests: Sequence[Rest]) 
 
 
 def _most(steps: int, holds: Callable[[int], bool]) -> int:
-    """Give the last number from 0 to `steps` for which it holds, as for all below it."""
+    """Return the last number from 0 to `steps` for which it holds, as for all below it."""
     return bisect_left(range(1, steps + 1), True, key=lambda step: not holds(step))
 
 

@@ -39,7 +39,7 @@ class Room:
 
 
 def rooms_under_limits(batch: WorkedBatch, portion: Mass, column: Column, cards: Cards, rules: Rules) -> Iterator[Room]:
-    """Give the room in a portion, of a batch as weighed in one unit, under each limit that some option takes of.
+    """Yield the room in a portion, of a batch as weighed in one unit, under each limit that some option takes of.
 
     A ban is no question of how much. A limit that is no law of the region does not bind where the recipe accepts that it is passed. What a
     blend or an oil may hold binds like what is certain where law, an opinion or a standard says so and the batch itself is within; what an
@@ -70,10 +70,10 @@ def rooms_under_limits(batch: WorkedBatch, portion: Mass, column: Column, cards:
 
 
 def _is_ban(limit: Limit) -> bool:
-    """Say whether it bans something by name; of no scent at all, as for small children, there is simply no room."""
+    """Tell whether it bans something by name; of no scent at all, as for small children, there is simply no room."""
     return limit.most == 0 and not limit.is_total_of_scent
 
 
 def _passing(limit: Limit) -> str:
-    """Give the name of the finding that a limit is passed."""
+    """Return the name of the finding that a limit is passed."""
     return "scent-over-usual" if limit.is_total_of_scent else "over-usual-limit"

@@ -8,7 +8,7 @@ from builder.model.recipe.quantity import Mass
 
 
 def worst_mix(dose: Dose, takes: Mapping[str, Fraction]) -> dict[str, Mass]:
-    """Give the mass of each option in the worst of what a student may add; `takes` is what one gram of each takes of the limit.
+    """Return the mass of each option in the worst of what a student may add; `takes` is what one gram of each takes of the limit.
 
     Students weigh, or count drops: one option up to its most, or several up to their most and to the most of them together.
     """
@@ -28,7 +28,7 @@ def worst_mix(dose: Dose, takes: Mapping[str, Fraction]) -> dict[str, Mass]:
 
 
 def fill_greedily(most_of: Sequence[tuple[str, Fraction]], takes: Mapping[str, Fraction], together: Fraction) -> dict[str, Fraction]:
-    """Give how much of each option makes the worst mix: first of what takes most, up to its most, until all together are reached."""
+    """Return how much of each option makes the worst mix: first of what takes most, up to its most, until all together are reached."""
     taken: dict[str, Fraction] = {}
     for option, most in sorted(most_of, key=lambda one: -takes[one[0]]):
         amount = min(most, together)

@@ -63,7 +63,7 @@ def reckon_emulsion(lines: Sequence[Line]) -> Emulsion | None:
 
 
 def _soap_of(lines: Sequence[Line]) -> CreamSoap | None:
-    """Give the soap that an alkali which is no lye makes of free acids; None where one of the two is missing."""
+    """Return the soap that an alkali which is no lye makes of free acids; None where one of the two is missing."""
     acids = [(line, figure) for line in lines if (figure := _free_acid(line))]
     alkalis = [(line, figure) for line in lines if (figure := line.ingredient.figure("neutralises"))]
     if not acids or not alkalis:
@@ -79,7 +79,7 @@ def _soap_of(lines: Sequence[Line]) -> CreamSoap | None:
 
 
 def _free_acid(line: Line) -> Figure | None:
-    """Give the free acid of a line as mg of KOH to the g: of a fatty acid all that it takes, of a wax its acid value."""
+    """Return the free acid of a line as mg of KOH to the g: of a fatty acid all that it takes, of a wax its acid value."""
     card = line.ingredient
     return card.figure("saponification" if card.counts_as is CountsAs.FATTY_ACID else "acid value")
 
@@ -109,7 +109,7 @@ def _is_fat(line: Line) -> bool:
 
 
 def _is_of_oil_phase(line: Line) -> bool:
-    """Say whether a line is of the oil phase: fats, waxes, fatty acids, and the fatty alcohols of which a required HLB is known."""
+    """Tell whether a line is of the oil phase: fats, waxes, fatty acids, and the fatty alcohols of which a required HLB is known."""
     return _is_fat(line) or (line.ingredient.kind is not IngredientKind.EMULSIFIER and line.ingredient.figure(REQUIRED) is not None)
 
 

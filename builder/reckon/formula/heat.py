@@ -42,34 +42,34 @@ Constants = Mapping[str, Figure]
 
 
 def mixed(parts: Sequence[Warm]) -> Fraction:
-    """Give the temperature in degC at which they meet. Nothing melts, sets or dissolves."""
+    """Return the temperature in degC at which they meet. Nothing melts, sets or dissolves."""
     held = sum((one.grams * one.specific_heat for one in parts), Fraction(0))
     return sum((one.grams * one.specific_heat * one.celsius for one in parts), Fraction(0)) / held
 
 
 def warmed_by_setting(parts: Sequence[Warm], grams: Fraction, heat_of_fusion: Fraction) -> Fraction:
-    """Give what the mixture comes to at the most, if so many grams in it set and give back their heat of fusion (J/g)."""
+    """Return what the mixture comes to at the most, if so many grams in it set and give back their heat of fusion (J/g)."""
     held = sum((one.grams * one.specific_heat for one in parts), Fraction(0))
     return mixed(parts) + grams * heat_of_fusion / held
 
 
 def rise_of_dissolving(strength: Fraction, heat: Fraction, specific_heat: Fraction) -> Fraction:
-    """Give by how many degrees a solution warms that holds such a share of hydroxide, which frees `heat` J/g; nothing is lost."""
+    """Return by how many degrees a solution warms that holds such a share of hydroxide, which frees `heat` J/g; nothing is lost."""
     return strength * heat / specific_heat
 
 
 def rate(grams: float, specific_heat: float, area: float, given_off: float) -> float:
-    """Give Newton's k in 1/min of a vessel: `area` in m2, `given_off` in W/(m2 K)."""
+    """Return Newton's k in 1/min of a vessel: `area` in m2, `given_off` in W/(m2 K)."""
     return given_off * area / (grams * specific_heat) * 60
 
 
 def minutes_to_cool(begins: float, ends: float, room: float, k: float) -> float:
-    """Give the minutes from one temperature to another in a room (degC); 0 where it is there already."""
+    """Return the minutes from one temperature to another in a room (degC); 0 where it is there already."""
     return log((begins - room) / (ends - room)) / k if begins > ends else 0.0
 
 
 def surface(millilitres: float, depth: float) -> float:
-    """Give the wall that is wetted and the open top, in m2, of a round vessel in which a liquid stands so deep (1 = as its width)."""
+    """Return the wall that is wetted and the open top, in m2, of a round vessel in which a liquid stands so deep (1 = as its width)."""
     width = float((4 * millilitres * 1e-6 / (pi * depth)) ** (1 / 3))
     return pi * width * width * (depth + 0.25)
 
@@ -77,7 +77,7 @@ def surface(millilitres: float, depth: float) -> float:
 def cooling(
     mass: Mass, specific_heat: Fraction, begins: tuple[Fraction, Fraction], ends: Fraction, constants: Constants, *, in_water: bool = False
 ) -> Cooling | None:
-    """Give the bounds of the time in which a mass cools from a temperature that lies between two ends (degC).
+    """Return the bounds of the time in which a mass cools from a temperature that lies between two ends (degC).
 
     The least is the coolest beginning in a wide pot that gives off most, the most the hottest in a jug that gives off least. None where
     it never gets there: the room is as warm. A millilitre is taken for a gram.
@@ -95,7 +95,7 @@ def cooling(
 
 
 def dissolving(column: Column, constants: Constants) -> Dissolving | None:
-    """Give what the lye of a column comes to as its solid dissolves; None where nothing solid does, or its heat is not known."""
+    """Return what the lye of a column comes to as its solid dissolves; None where nothing solid does, or its heat is not known."""
     solids = [w for w in column.weighed if w.line.role is Role.ALKALI]
     heats = [constants.get(f"heat of dissolving {w.line.ingredient.key}") for w in solids]
     if column.lye is None or not solids or None in heats or any(w.line.strength is not None for w in solids):
@@ -112,7 +112,7 @@ def dissolving(column: Column, constants: Constants) -> Dissolving | None:
 
 
 def reckon_cooling(recipe: Recipe, column: Column, constants: Constants) -> tuple[CoolsTo, ...]:
-    """Give how long the lye takes to the heat of the oils, and a heated batch to that below which something is added to it.
+    """Return how long the lye takes to the heat of the oils, and a heated batch to that below which something is added to it.
 
     A batch without water sets on the way, and stands still while it does: of it nothing is said.
     """

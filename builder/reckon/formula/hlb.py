@@ -13,7 +13,7 @@ Part = tuple[Fraction, Figure | None]
 
 
 def mixture_of(parts: Sequence[Part]) -> Fraction | None:
-    """Give the weighted middle of some figures; None where one of them is not known, for a guess would stand in for it."""
+    """Return the weighted middle of some figures; None where one of them is not known, for a guess would stand in for it."""
     whole = sum((share for share, _ in parts), Fraction(0))
     if not whole or any(figure is None for _, figure in parts):
         return None
@@ -21,5 +21,5 @@ def mixture_of(parts: Sequence[Part]) -> Fraction | None:
 
 
 def share_of_high(wanted: Fraction, high: Fraction, low: Fraction) -> Fraction | None:
-    """Give the share of the emulsifier of high HLB in a pair that comes to what is wanted; None where no share does."""
+    """Return the share of the emulsifier of high HLB in a pair that comes to what is wanted; None where no share does."""
     return (wanted - low) / (high - low) if low <= wanted <= high and low < high else None

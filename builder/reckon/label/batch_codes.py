@@ -14,7 +14,7 @@ TEACHER = "T"
 
 
 def batch_code(studio: Studio, class_key: str, on: datetime, recipe: str, pot: str) -> str:
-    """Give the code of one pot of a recipe that a class makes at a time; `pot` is empty where there is but one."""
+    """Return the code of one pot of a recipe that a class makes at a time; `pot` is empty where there is but one."""
     making = studio.classes_by_recipe.get(recipe, ())
     same_day = [(at.on, one.key) for one in making for at in one.dates_held if at.on.date() == on.date()]
     if (on, class_key) not in same_day:

@@ -74,7 +74,7 @@ class _Product:
 
 
 def declared_where(card: Ingredient, contact: Contact, labelling: Labelling) -> DeclaredAs:
-    """Give what a card is declared as in a product that goes there.
+    """Return what a card is declared as in a product that goes there.
 
     A flavour that is not for the lips is there for its scent. An oil on the lips flavours and scents, and where the region wants such a
     thing declared by both or by its name, it goes by its name.
@@ -91,7 +91,7 @@ def declared_where(card: Ingredient, contact: Contact, labelling: Labelling) -> 
 
 
 def list_ingredients(weighed: Sequence[Weighed], labelling: Labelling = ANY_REGION, contact: Contact = Contact.LEAVE_ON) -> IngredientList:
-    """Give the list for a product made of `(card, least, most)`, the parts of it that each card can make up.
+    """Return the list for a product made of `(card, least, most)`, the parts of it that each card can make up.
 
     `contact` is where the product goes, which decides on the thresholds of allergens. Cards without a label name (a base whose
     declaration was not copied) are named in `nameless`. Errors: none; what is not proven is in `open_pairs`.
@@ -121,7 +121,7 @@ def _with_range(entry: Declared, ends: tuple[Fraction, Fraction]) -> Declared:
 
 
 def _blocks(entries: Mapping[str, Declared], labelling: Labelling) -> tuple[list[str], list[str]]:
-    """Give the keys that stand in order of weight, by the most they can be, and those that stand last: colours, then scent if it may."""
+    """Return the keys that stand in order of weight, by the most they can be, and those that stand last: colours, then scent if it may."""
     by_most = sorted(entries, key=lambda key: (-(entries[key].least + entries[key].most), entries[key].inci))
     colours = [key for key in by_most if entries[key].declared_as is DeclaredAs.COLOUR]
     scents = [key for key in by_most if entries[key].declared_as in COLLECTIVE] if labelling.region.scent_may_be_last else []

@@ -23,7 +23,7 @@ _Unfinished = tuple[Pot, int | None, Guest | None, int]
 
 
 def reckon_jars(recipe: Recipe, filling: Filling, pots: Sequence[Pot], guests: Sequence[Guest]) -> tuple[Jar, ...]:
-    """Give each container or package of one kind: those of each student in the order of the roster, then of students without a row, then
+    """Return each container or package of one kind: those of each student in the order of the roster, then of students without a row, then
     spare ones, which are filled from the last pot.
 
     A guest's choice is that of all of their containers. What is open falls evenly on what is offered, each choice by itself, so that no
@@ -47,7 +47,7 @@ def reckon_jars(recipe: Recipe, filling: Filling, pots: Sequence[Pot], guests: S
 
 
 def _packed(filling: Filling, pots: Sequence[Pot], guests: Sequence[Guest]) -> Iterator[_Unfinished]:
-    """Give what bears a label, not yet finished.
+    """Yield what bears a label, not yet finished.
 
     Packages are filled whole by one student, or from what is spare; what is left of a package is labelled by itself.
     """
@@ -63,6 +63,6 @@ def _units(filling: Filling, containers: int) -> list[int]:
 
 
 def _known(recipe: Recipe, filling: Filling, guest: Guest) -> Mapping[str, str | None]:
-    """Give what a guest has chosen of what is offered in these containers; an option that is not offered leaves the choice open."""
+    """Return what a guest has chosen of what is offered in these containers; an option that is not offered leaves the choice open."""
     known = [dose for dose in filling.doses if (recipe.key, dose.what) in guest.chosen]
     return {dose.what: option for dose in known if (option := guest.chosen[recipe.key, dose.what]) in dose.offered}

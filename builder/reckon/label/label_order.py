@@ -44,7 +44,7 @@ class Source:
 
 
 def _most_of_name(source: Source, name: str, sign: int) -> Fraction:
-    """Give the most of sign * share that the parts of a name can have in a source together."""
+    """Return the most of sign * share that the parts of a name can have in a source together."""
     if source.names.count(name) == 1:
         return most_of_one(source.polytopes, source.names.index(name), sign)
     weights = [_WORTH[sign] if one == name else NOTHING for one in source.names]
@@ -61,7 +61,7 @@ class _Part:
     second: tuple[Fraction, ...]
 
     def vertex(self, multiplier: Fraction | None) -> tuple[Fraction, Fraction]:
-        """Give difference and excess over one per cent where difference + multiplier * excess is at its most (None: only the excess)."""
+        """Return difference and excess over one per cent where difference + multiplier * excess is at its most (None: only the excess)."""
         weights = (
             self.second if multiplier is None else [more + multiplier * over for more, over in zip(self.more, self.second, strict=True)]
         )
@@ -88,13 +88,13 @@ class Order:
         self._ranges: dict[str, tuple[Fraction, Fraction]] = {}
 
     def range_of(self, name: str) -> tuple[Fraction, Fraction]:
-        """Give the least and the most that a name can be, as shares of the product."""
+        """Return the least and the most that a name can be, as shares of the product."""
         if name not in self._ranges:
             self._ranges[name] = (-max(self._shares(name, -1)), max(self._shares(name, 1)))
         return self._ranges[name]
 
     def may_precede(self, first: str, second: str) -> bool:
-        """Say whether it is proven that the first may stand before the second. If so for a and b, and b and c, then for a and c."""
+        """Tell whether it is proven that the first may stand before the second. If so for a and b, and b and c, then for a and c."""
         pair = (first, second)
         if pair not in self._proofs:
             most = self.range_of(second)[1]
@@ -105,7 +105,7 @@ class Order:
         return self._proofs[pair]
 
     def _is_declared(self, first: str, second: str) -> bool:
-        """Say whether the two stand so in the list of the one source that holds either: the long way round would come to the same."""
+        """Tell whether the two stand so in the list of the one source that holds either: the long way round would come to the same."""
         holding = [source for source in self.sources if first in source.names or second in source.names]
         if len(holding) > 1 or not holding[0].counts or len(set(holding[0].names)) < len(holding[0].names):
             return False
@@ -115,7 +115,7 @@ class Order:
         )
 
     def _shares(self, name: str, sign: int) -> Iterator[Fraction]:
-        """Give sign * share where it may be at its most: each source as it holds most of the name, and each amount at one of its ends."""
+        """Yield sign * share where it may be at its most: each source as it holds most of the name, and each amount at one of its ends."""
         held, total = NOTHING, self._fixed
         others = [source for source in self._open if name not in source.names]
         amounts = [(source.least, source.most) for source in others]
@@ -169,7 +169,7 @@ class Order:
 
     @staticmethod
     def _is_below_a_line(parts: Sequence[Sequence[_Part]]) -> bool:
-        """Say whether some of the second stands below the line of a blend, where it comes near to one per cent and never reaches it."""
+        """Tell whether some of the second stands below the line of a blend, where it comes near to one per cent and never reaches it."""
         return any(
             of and part.source.most and number in part.polytope.tail and part.polytope.high[number] == ONE_PER_CENT
             for polytopes in parts
@@ -204,7 +204,7 @@ def sort_names(order: Order, names: Sequence[str]) -> Sorted:
 
 
 def pairs_open(order: Order, names: Sequence[str]) -> Iterator[tuple[str, str]]:
-    """Give each pair of which nothing proves which comes first."""
+    """Yield each pair of which nothing proves which comes first."""
     for at, one in enumerate(names):
         for other in names[at + 1 :]:
             if not order.may_precede(one, other) and not order.may_precede(other, one):

@@ -16,7 +16,7 @@ MOST_PAIRS = 8
 
 
 def find_question(order: Order, pairs: Pairs, words: Mapping[str, str]) -> Question | None:
-    """Give the figure that settles most open pairs if it turns out in the middle of what it can be; None if no blend has a say.
+    """Return the figure that settles most open pairs if it turns out in the middle of what it can be; None if no blend has a say.
 
     `words` are what the names are called.
     """
@@ -37,7 +37,7 @@ def find_question(order: Order, pairs: Pairs, words: Mapping[str, str]) -> Quest
 
 
 def _answers(source: Source) -> Iterator[tuple[int | None, tuple[Polytope, ...]]]:
-    """Give what is left of the polytopes once a figure is known: the share of each part in turn, then the place of the line."""
+    """Yield what is left of the polytopes once a figure is known: the share of each part in turn, then the place of the line."""
     for part in range(len(source.names)):
         weights = [Fraction(number == part) for number in range(len(source.names))]
         high = max(shares_at_most(polytope, weights)[part] for polytope in source.polytopes)

@@ -19,7 +19,7 @@ _ALONE = polytopes_of(1, None, {})
 
 
 def allergen_sources(weighed: Iterable[Weighed], labelling: Labelling) -> Iterator[tuple[Allergen, Source]]:
-    """Give what each scent, or ready-made base with a statement, brings of each allergen that the region wants named, isomers together.
+    """Yield what each scent, or ready-made base with a statement, brings of each allergen that the region wants named, isomers together.
 
     A whole oil that is a scent and an allergen itself counts as it is. All are parts of what is weighed, and add no weight of their own;
     what a base declares in its list is named anyway.
@@ -54,7 +54,7 @@ def without_statement(weighed: Iterable[Weighed], labelling: Labelling, contact:
 
 
 def may_hold(weighed: Iterable[Weighed], labelling: Labelling, contact: Contact) -> tuple[MayHold, ...]:
-    """Give what is published of the scents `without_statement`: the allergens of which there can be more than need not be named."""
+    """Return what is published of the scents `without_statement`: the allergens of which there can be more than need not be named."""
     weighed = tuple(weighed)
     unstated = without_statement(weighed, labelling, contact)
     found = {}
@@ -67,7 +67,7 @@ def may_hold(weighed: Iterable[Weighed], labelling: Labelling, contact: Contact)
 
 
 def _most_held(card: Ingredient, allergen: Allergen) -> Fraction:
-    """Give the most that is published of an allergen in a card, its isomers together. An oil that is one itself is named anyway."""
+    """Return the most that is published of an allergen in a card, its isomers together. An oil that is one itself is named anyway."""
     of_parts = (sum((part[name].high for name in allergen.counts if name in part), NOTHING) for part in card.holds)
     return min(max(of_parts, default=NOTHING), WHOLE)
 
@@ -77,5 +77,5 @@ def _is_scented(card: Ingredient, labelling: Labelling) -> bool:
 
 
 def _keys(card: Ingredient, labelling: Labelling) -> set[str]:
-    """Give the keys under which the parts of a declared list are entered."""
+    """Return the keys under which the parts of a declared list are entered."""
     return {labelling.common_name(name) for name in card.label_name.inci} if card.label_name else set()

@@ -24,7 +24,7 @@ _NOTHING, _WHOLE = (Fraction(0), Fraction(0)), (Fraction(1), Fraction(1))
 
 @remembered(8192)
 def share_counting(card: Ingredient, limit: Limit, factors: Factors) -> Range:
-    """Give the share of a card that counts towards a limit, at least and at most."""
+    """Return the share of a card that counts towards a limit, at least and at most."""
     if card.speaks_of.isdisjoint(limit.speaks_of) or card.key in limit.besides:
         return _NOTHING
     if limit.parts:
@@ -45,7 +45,7 @@ def share_counting(card: Ingredient, limit: Limit, factors: Factors) -> Range:
 
 
 def _may_bring(card: Ingredient, hazard: str) -> bool:
-    """Say whether a card brings a hazard; of one that does not say which oil it is, its own names decide."""
+    """Tell whether a card brings a hazard; of one that does not say which oil it is, its own names decide."""
     return hazard in card.hazards or not card.oil
 
 
@@ -62,7 +62,7 @@ def _of_names(card: Ingredient, limit: Limit, factors: Factors) -> Range:
 
 
 def _of_part(name: str, number: int, card: Ingredient, limit: Limit, factors: Factors) -> Range:
-    """Give what one part counts: a salt whose factor the table does not have counts as at most itself."""
+    """Return what one part counts: a salt whose factor the table does not have counts as at most itself."""
     if name not in limit.names:
         if card.oils and any(OIL + fold(oil) in limit.names for oil in card.oils[number]):
             return _WHOLE

@@ -47,36 +47,36 @@ def walk_to_the_constraint(left: Vertex, right: Vertex, most: Callable[[Fraction
 
 
 def optimum_at(left: Vertex, right: Vertex) -> Fraction:
-    """Give the objective where the way from one vertex to the other crosses zero."""
+    """Return the objective where the way from one vertex to the other crosses zero."""
     if left.constraint == right.constraint:
         return max(left.objective, right.objective)
     return (left.objective * right.constraint - right.objective * left.constraint) / (right.constraint - left.constraint)
 
 
 def shares_at_most(polytope: Polytope, weights: Weights) -> tuple[Fraction, ...]:
-    """Give shares of a polytope, adding up to one, at which their weighted sum is at its most."""
+    """Return shares of a polytope, adding up to one, at which their weighted sum is at its most."""
     return _in_plain_polytope(polytope, weights) if polytope.plain else _in_polytope(polytope, weights)
 
 
 def weigh(shares: Sequence[Fraction], weights: Weights) -> Fraction:
-    """Give a weighted sum."""
+    """Return a weighted sum."""
     return sum((share * weight for share, weight in zip(shares, weights, strict=True) if weight), NOTHING)
 
 
 def most_of(polytopes: Sequence[Polytope], weights: Weights) -> Fraction:
-    """Give the most that a weighted sum of the shares can be in any of the polytopes that a declared list allows."""
+    """Return the most that a weighted sum of the shares can be in any of the polytopes that a declared list allows."""
     return max(weigh(shares_at_most(polytope, weights), weights) for polytope in polytopes) if any(weights) else NOTHING
 
 
 @remembered(4096)
 def most_of_one(polytopes: tuple[Polytope, ...], part: int, sign: int) -> Fraction:
-    """Give the most that the share of one part can be (`sign` 1), or that it takes away (-1): asked for often."""
+    """Return the most that the share of one part can be (`sign` 1), or that it takes away (-1): asked for often."""
     weights = [Fraction(sign) if one == part else NOTHING for one in range(len(polytopes[0].low))]
     return max(weigh(shares_at_most(polytope, weights), weights) for polytope in polytopes)
 
 
 def least_of(polytopes: Sequence[Polytope], weights: Weights) -> Fraction:
-    """Give the least that it can be."""
+    """Return the least that it can be."""
     return -most_of(polytopes, [-weight for weight in weights])
 
 
@@ -114,7 +114,7 @@ def _in_polytope(polytope: Polytope, weights: Weights) -> tuple[Fraction, ...]:
 
 
 def _in_bounds(polytope: Polytope, weights: Weights) -> tuple[Fraction, ...]:
-    """Give the best shares within the bounds and the order, whatever they add up to."""
+    """Return the best shares within the bounds and the order, whatever they add up to."""
     shares = [high if weight > 0 else low for low, high, weight in zip(polytope.low, polytope.high, weights, strict=True)]
     values = sorted({bound[part] for bound in (polytope.low, polytope.high) for part in polytope.chain})
     # For the parts from one on, and each value that the one before it has: the most they can bring, and the value that the first takes.

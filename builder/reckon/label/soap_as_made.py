@@ -30,7 +30,7 @@ Named = tuple[LabelName, Fraction]
 
 
 def soap_as_made(made: SoapMade, column: Column, product: Product, cards: Cards, drop: Fraction | None) -> tuple[Weighed, ...]:
-    """Give the parts of a soap as shares of what went into the pot; `drop` is the share of its weight that a bar loses in its cure.
+    """Return the parts of a soap as shares of what went into the pot; `drop` is the share of its weight that a bar loses in its cure.
 
     A fat or an acid whose card does not say what its salt is called comes without a label name.
     """
@@ -65,7 +65,7 @@ def soap_as_made(made: SoapMade, column: Column, product: Product, cards: Cards,
 
 
 def _free_fat(made: SoapMade, superfat: Fraction, lowest: Fraction, highest: Fraction) -> Sequence[Weighed]:
-    """Give the fat that stays free; where none is meant to, what may, in the proportions of the soaps."""
+    """Return the fat that stays free; where none is meant to, what may, in the proportions of the soaps."""
     named = [(soap.ingredient.label_name, soap) for soap in made.soaps if soap.ingredient.label_name]
     if superfat <= 0:
         return _blend("Fat left free", [(name, soap.soap / made.total) for name, soap in named], NOTHING, highest)
@@ -73,7 +73,7 @@ def _free_fat(made: SoapMade, superfat: Fraction, lowest: Fraction, highest: Fra
 
 
 def _metal(alkali: Ingredient) -> str:
-    """Give the first word of the name of its soaps."""
+    """Return the first word of the name of its soaps."""
     return alkali.name.split()[0].title()
 
 

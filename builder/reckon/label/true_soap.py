@@ -30,7 +30,7 @@ _HALF, _NOTHING = Fraction(1, 2), Fraction(0)
 
 
 def is_true_soap(product: Product, column: Column, soap: SoapMade | None, cards: Cards) -> bool:
-    """Say whether a batch as weighed is proven to be nothing but soap."""
+    """Tell whether a batch as weighed is proven to be nothing but soap."""
     used = [weighed for weighed in column.weighed if weighed.mass]
     if any(weighed.line.ingredient.kind is IngredientKind.SURFACTANT for weighed in used):
         return False
@@ -45,7 +45,7 @@ def is_true_soap(product: Product, column: Column, soap: SoapMade | None, cards:
 
 
 def _worths(cards: Cards) -> dict[str, Fraction]:
-    """Give what one part of each known name is worth for the proof; no detergent is among them."""
+    """Return what one part of each known name is worth for the proof; no detergent is among them."""
     named = [(card, [fold(without_brackets(name)) for name in card.label_name.inci]) for card in cards.values() if card.label_name]
     detergents = {name for card, names in named if card.kind is IngredientKind.SURFACTANT for name in names} - set(_IN_EVERYTHING)
     others = {name for card, names in named if card.counts_as is not CountsAs.BASE for name in names} - detergents
@@ -56,7 +56,7 @@ def _worths(cards: Cards) -> dict[str, Fraction]:
 
 
 def _least_worth(card: Ingredient, known: Mapping[str, Fraction]) -> Fraction | None:
-    """Give the least that one part of a card is worth; None where its list has a name that is not known to be no detergent."""
+    """Return the least that one part of a card is worth; None where its list has a name that is not known to be no detergent."""
     names = [fold(without_brackets(name)) for name in card.label_name.inci] if card.label_name else []
     if card.label_name is None or any(name not in known for name in names):
         return None

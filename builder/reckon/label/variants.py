@@ -20,7 +20,7 @@ Weighed = tuple[Ingredient, Fraction, Fraction]
 
 
 def reckon_variants(batch: WorkedBatch, fill: Fill, doses: tuple[Dose, ...], here: Workplace) -> tuple[Variant, ...]:
-    """Give the variants; a dose can be anything up to its most. A batch in which everything rounds to nothing has none."""
+    """Return the variants; a dose can be anything up to its most. A batch in which everything rounds to nothing has none."""
     recipe, column, cards = batch.recipe, batch.grams, here.cards
     if not column.total:
         return ()
@@ -38,7 +38,7 @@ def reckon_variants(batch: WorkedBatch, fill: Fill, doses: tuple[Dose, ...], her
 
 
 def _as_weighed(column: Column, cards: Cards) -> tuple[Weighed, ...]:
-    """Give what was put in as shares of the batch; a ready-mixed lye is alkali and water."""
+    """Return what was put in as shares of the batch; a ready-mixed lye is alkali and water."""
     base = []
     for w in column.weighed:
         share = w.mass / column.total

@@ -16,35 +16,35 @@ OTHER_END: dict[End, End] = {"low": "high", "typical": "typical", "high": "low"}
 
 
 def figure_of(card: Ingredient, name: str) -> Figure:
-    """Give a figure that a check has made sure of."""
+    """Return a figure that a check has made sure of."""
     figure = card.figure(name)
     assert figure is not None, f"{card.name} has no {name}: a check should have held it back"
     return figure
 
 
 def at_end(figure: Figure, end: End) -> Fraction:
-    """Give a figure at one end of its range, or its typical value."""
+    """Return a figure at one end of its range, or its typical value."""
     return {"low": figure.low, "typical": figure.typical, "high": figure.highest}[end]
 
 
 def molar_mass(card: Ingredient) -> Fraction:
-    """Give the molar mass of an alkali or acid in g/mol."""
+    """Return the molar mass of an alkali or acid in g/mol."""
     return figure_of(card, "molar mass").typical
 
 
 def fat_equivalents(mass: Mass, card: Ingredient, koh: Fraction, end: End = "typical") -> Fraction:
-    """Give the mol of alkali that a fat, wax or fatty acid takes up. `koh` is the molar mass of KOH in g/mol."""
+    """Return the mol of alkali that a fat, wax or fatty acid takes up. `koh` is the molar mass of KOH in g/mol."""
     return mass.grams * at_end(figure_of(card, "saponification"), end) / 1000 / koh
 
 
 def acid_equivalents(mass: Mass, card: Ingredient, end: End = "typical") -> Fraction:
-    """Give the mol of alkali that an acid takes up: mass by assay, times its protons."""
+    """Return the mol of alkali that an acid takes up: mass by assay, times its protons."""
     strength = min(at_end(figure_of(card, "purity"), end) / 100, Fraction(1))
     return mass.grams * strength * figure_of(card, "protons").typical / molar_mass(card)
 
 
 def water_in(card: Ingredient) -> Fraction:
-    """Give the share of an ingredient that is water: all of pure water, the card's figure for a milk, a juice or an acid, else none."""
+    """Return the share of an ingredient that is water: all of pure water, the card's figure for a milk, a juice or an acid, else none."""
     figure = card.figure("water content")
     if figure is not None:
         return min(figure.typical / 100, Fraction(1))

@@ -65,7 +65,7 @@ class LyeNeed:
 
 
 def purity_of(card: Ingredient, stated: AlkaliShare, *, any_pack: bool = False) -> Purity:
-    """Give the hydroxide by weight: the recipe's own figure, or the card's with its range.
+    """Return the hydroxide by weight: the recipe's own figure, or the card's with its range.
 
     A figure of the stock is an assumption, and is printed as one; a certificate or a measurement on the studio's own card is not.
     `any_pack`: others buy the pack, so that the range of what is sold counts, and no certificate of the studio's; a pack such as the
@@ -85,7 +85,7 @@ def purity_of(card: Ingredient, stated: AlkaliShare, *, any_pack: bool = False) 
 
 
 def _of_bottle(card: Ingredient, bought: StatedPurity) -> Purity:
-    """Give the range of a solution that is bought, around the strength that it is counted for. No solid has a part in it."""
+    """Return the range of a solution that is bought, around the strength that it is counted for. No solid has a part in it."""
     low, high = bought.low / bought.typical, bought.high / bought.typical
     return Purity(card.name, low, Fraction(1), high, "", assumed=False, strength=bought.typical)
 
@@ -112,7 +112,7 @@ def need_lye(
     acids: Sequence[tuple[Ingredient, Mass]],
     basis: LyeBasis,
 ) -> LyeNeed:
-    """Give the alkali and water for these oils and acids. Errors: none that the checks have not held back."""
+    """Return the alkali and water for these oils and acids. Errors: none that the checks have not held back."""
     weight = sum_masses(mass for _, mass in oils)
     fats = [fat_working(card, mass, basis.koh) for card, mass in oils]
     sour = [acid_working(card, mass) for card, mass in acids]
@@ -133,7 +133,7 @@ def _sum(workings: Sequence[Working]) -> Fraction:
 
 
 def _with_sour_liquids(wanted: Fraction, oils: Mass, basis: LyeBasis) -> Fraction:
-    """Give the mol of alkali needed once the liquids of the lye have taken theirs.
+    """Return the mol of alkali needed once the liquids of the lye have taken theirs.
 
     How much liquid there is follows from the lye in a straight line, so what it takes is found from two points of it. A check has made
     sure that it takes less than there is.
@@ -153,7 +153,7 @@ def _sour_liquids(need: LyeNeed, basis: LyeBasis) -> list[tuple[Ingredient, Mass
 
 
 def _as_stated(oils: Mass, basis: LyeBasis) -> LyeNeed:
-    """Give the alkali and the liquids that the recipe states by weight, for so much oil."""
+    """Return the alkali and the liquids that the recipe states by weight, for so much oil."""
     workings, solids = [], []
     for alkali in basis.alkalis:
         assert alkali.weighs is not None
@@ -166,7 +166,7 @@ def _as_stated(oils: Mass, basis: LyeBasis) -> LyeNeed:
 
 
 def _mix(wanted: Fraction, oils: Mass, basis: LyeBasis) -> LyeNeed:
-    """Give the alkali as it is weighed and the liquids for so many mol of it."""
+    """Return the alkali as it is weighed and the liquids for so many mol of it."""
     plan, alkalis = basis.plan, basis.alkalis
     workings = []
     solids = _divide(wanted, alkalis, plan.divided_by)
@@ -235,7 +235,7 @@ def _water(lye: Mass, oils: Mass, basis: LyeBasis) -> tuple[Mass, Working]:
 
 
 def _ready_mixed(strength: Fraction, alkalis: Sequence[Alkali], solids: Sequence[Mass], workings: list[Working]) -> tuple[list[Mass], Mass]:
-    """Give the solutions in place of the solids, and the water that they bring."""
+    """Return the solutions in place of the solids, and the water that they bring."""
     solutions, brought = [], NO_MASS
     for alkali, solid in zip(alkalis, solids, strict=True):
         solution = solid * alkali.purity.typical / strength

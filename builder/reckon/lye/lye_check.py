@@ -27,18 +27,18 @@ _ROUNDED: tuple[_Way, ...] = ("raised", "lowered")
 
 
 def can_be_checked(weighed: Sequence[Weighed]) -> bool:
-    """Say whether there is a lye to check: all weights are above nothing, and the scales leave some fat that is there from the start."""
+    """Tell whether there is a lye to check: all weights are above nothing, and the scales leave some fat that is there from the start."""
     certain = (_off(w, "low") for w in weighed if w.line.role is Role.OIL and _is_in_the_pot(w) and not _is_wax(w))
     return all(w.mass > NO_MASS for w in weighed) and any(certain)
 
 
 def rounding_may_move(weighed: Sequence[Weighed], basis: LyeBasis) -> Fraction:
-    """Give the most by which rounding may move the superfat of a batch of this size."""
+    """Return the most by which rounding may move the superfat of a batch of this size."""
     return _sums(weighed, basis).most_by_rounding()
 
 
 def check_lye(weighed: Iterable[Weighed], basis: LyeBasis) -> LyeResult:
-    """Give the lye of one column, of which `can_be_checked` holds."""
+    """Return the lye of one column, of which `can_be_checked` holds."""
     parts = tuple(weighed)
     sums = _sums(parts, basis)
     typical = sums.superfat()
@@ -73,7 +73,7 @@ def _sums(weighed: Sequence[Weighed], basis: LyeBasis) -> "_Sums":
 
 
 def _causes(sums: "_Sums", typical: Fraction) -> tuple[Cause, ...]:
-    """Give what each ingredient's own range takes from the superfat in the worst case, the most first."""
+    """Return what each ingredient's own range takes from the superfat in the worst case, the most first."""
     names = dict.fromkeys(w.line.name for w in sums.weighed)
     causes = [Cause(name, typical - sums.superfat("low", only=name)) for name in names]
     return tuple(sorted((cause for cause in causes if cause.takes > 0), key=lambda cause: (-cause.takes, cause.ingredient)))
@@ -84,7 +84,7 @@ def _is_wax(weighed: Weighed) -> bool:
 
 
 def _is_in_the_pot(weighed: Weighed) -> bool:
-    """Say whether it is there while the soap cooks."""
+    """Tell whether it is there while the soap cooks."""
     return not weighed.line.after_the_cook
 
 
@@ -104,7 +104,7 @@ class _Sums:
     def superfat(
         self, end: End = "typical", *, late: bool = True, waxes: bool = True, only: str | None = None, weighed: _Way | None = None
     ) -> Fraction:
-        """Give the superfat; `low` is the case with the most alkali for the least fat.
+        """Return the superfat; `low` is the case with the most alkali for the least fat.
 
         `late` and `waxes` say which of those count. `only` names the one ingredient whose figures go to the end; the empty name means the
         scales alone. `weighed` takes other weights than those of the column.
@@ -131,7 +131,7 @@ class _Sums:
         return max(abs(self.superfat(weighed=way) - asked) for way in _ROUNDED)
 
     def parts(self) -> tuple[AlkaliPart, ...]:
-        """Give the alkalis with their shares of the equivalents and of the weight."""
+        """Return the alkalis with their shares of the equivalents and of the weight."""
         found = [
             (w, w.mass.grams * self._strength(w, "typical") / molar_mass(w.line.ingredient))
             for w in self.weighed
@@ -141,13 +141,13 @@ class _Sums:
         return tuple(AlkaliPart(w.line.name, w.line.ingredient, equivalents / all_of_them, w.mass / weight) for w, equivalents in found)
 
     def _strength(self, weighed: Weighed, end: End) -> Fraction:
-        """Give the hydroxide by weight. A solution that the studio mixes is as uncertain as the solid that it is mixed from."""
+        """Return the hydroxide by weight. A solution that the studio mixes is as uncertain as the solid that it is mixed from."""
         purity = self.alkalis[weighed.line.ingredient.name].purity
         at = {"low": purity.low, "typical": purity.typical, "high": purity.high}[end]
         return at if weighed.line.strength is None else weighed.line.strength * at / purity.typical
 
     def solid_liquid_water(self) -> tuple[Mass, Mass, Mass]:
-        """Give the alkali as solid of its purity, the liquid of the lye by weight, and the water in that liquid."""
+        """Return the alkali as solid of its purity, the liquid of the lye by weight, and the water in that liquid."""
         solid = liquid = water = NO_MASS
         for w in self.weighed:
             if w.line.role is Role.ALKALI:
@@ -161,7 +161,7 @@ class _Sums:
 
 
 def _off(weighed: Weighed, end: End) -> Mass:
-    """Give a weighing that is as far off towards one end as its scale may be; nothing weighs less than nothing."""
+    """Return a weighing that is as far off towards one end as its scale may be; nothing weighs less than nothing."""
     off = weighed.scale.off
     return {"low": max(weighed.mass - off, NO_MASS), "typical": weighed.mass, "high": weighed.mass + off}[end]
 

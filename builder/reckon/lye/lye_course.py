@@ -33,12 +33,12 @@ class LyeCourse:
 
     @property
     def by_staff(self) -> bool:
-        """Say whether staff dissolve it, so that students meet a solution."""
+        """Tell whether staff dissolve it, so that students meet a solution."""
         return self.who in STAFF
 
 
 def parts_in_order(lesson: Lesson) -> tuple[Part, ...]:
-    """Give the parts that are done for or in a class in the order of doing, without waits: ahead, in the class, after it."""
+    """Return the parts that are done for or in a class in the order of doing, without waits: ahead, in the class, after it."""
     here = [part for part in lesson.parts if part.where is not Where.HOME_ONLY and part.who is not Who.WAITING]
     order = (Who.AHEAD, None, Who.AFTER)
     return tuple(part for kind in order for part in here if (part.who if part.who in order else None) is kind)
@@ -66,25 +66,25 @@ def _dissolving(studio: Studio, one: MadeProduct, parts: tuple[Part, ...], *, in
 
 
 def _named(studio: Studio, one: MadeProduct, part: Part, *, in_steps: bool) -> set[Role]:
-    """Give which of alkali and liquid a part names as such; a solution that is made ahead names both."""
+    """Return which of alkali and liquid a part names as such; a solution that is made ahead names both."""
     mentions = mentions_in_steps(part) if in_steps else part.mentions
     return roles_named(studio, one, mentions, solution=part.who is Who.AHEAD)
 
 
 def roles_named(studio: Studio, one: MadeProduct, mentions: Iterable[Mention], *, solution: bool = False) -> set[Role]:
-    """Give which of alkali and liquid some names in braces mean as such; `solution`: also where they name the two together."""
+    """Return which of alkali and liquid some names in braces mean as such; `solution`: also where they name the two together."""
     named = (meant for meant in meant_in(studio, one.batch, mentions) if solution or not is_solution(meant))
     weighed = (w for meant in named for w in weighings(one.batch.grams, meant))
     return {w.line.role for w in weighed if is_of_lye(w)}
 
 
 def is_of_lye(w: Weighed) -> bool:
-    """Say whether a weighing is dissolved to lye: solid alkali, or the liquid in which it is."""
+    """Tell whether a weighing is dissolved to lye: solid alkali, or the liquid in which it is."""
     return w.line.role in (Role.ALKALI, Role.LYE_WATER) and w.line.strength is None
 
 
 def parts_with_dry_lye(studio: Studio, lesson: Lesson, made: tuple[MadeProduct, ...]) -> tuple[Part, ...]:
-    """Give the parts in which somebody has solid alkali before them: they name it, its liquid or both before it is a solution."""
+    """Return the parts in which somebody has solid alkali before them: they name it, its liquid or both before it is a solution."""
     found = []
     for one in made:
         course = lye_course(studio, lesson, made, one)

@@ -45,7 +45,7 @@ def mistaken_names(
 
 
 def _are_one_solution(meant: Meaning, part: Part, alkalis: Sequence[Weighed]) -> bool:
-    """Say whether two alkalis are named as what they make together: at home always, in class where they are mixed from the solid."""
+    """Tell whether two alkalis are named as what they make together: at home always, in class where they are mixed from the solid."""
     return is_solution(meant) and (part.where is Where.HOME_ONLY or all(w.line.strength is None for w in alkalis))
 
 

@@ -24,7 +24,7 @@ from builder.reckon.recipe.rounding import pick_scale, round_down, round_near
 def ready_mixed_solutions(
     recipe: Recipe, cards: Mapping[str, Ingredient], batches: Sequence[PlannedBatch], scales: Sequence[Scale], spare: Fraction
 ) -> tuple[LyeSolution, ...]:
-    """Give one solution for each alkali of a recipe with ready-mixed lye, enough for all of its batches and `spare` more (of 1).
+    """Return one solution for each alkali of a recipe with ready-mixed lye, enough for all of its batches and `spare` more (of 1).
 
     The solid is rounded down to the scale, so that the solution is never stronger than stated; of what is bought nothing is weighed but
     the solution. Errors: none.
@@ -58,5 +58,5 @@ def _ready_mixed(
 
 
 def _taken(planned: PlannedBatch, alkali: Ingredient) -> Mass:
-    """Give what one pot of a planned batch takes of the solution of an alkali."""
+    """Return what one pot of a planned batch takes of the solution of an alkali."""
     return sum_masses(w.mass for w in planned.sheet.grams.weighed if w.line.role is Role.ALKALI and w.line.ingredient.key == alkali.key)

@@ -57,7 +57,7 @@ def reckon_soap(column: Column, lye: LyeBasis, constants: Mapping[str, Figure]) 
 
 
 def _alkali(weighed: Sequence[Weighed], pure: dict[str, Fraction]) -> tuple[Fraction, Fraction, Mass, Fraction]:
-    """Give the grams and the mol of hydroxide, what the alkali holds beside it, and the grams of water in ready-mixed lye."""
+    """Return the grams and the mol of hydroxide, what the alkali holds beside it, and the grams of water in ready-mixed lye."""
     grams = mol = water = Fraction(0)
     rest = NO_MASS
     for w in weighed:
@@ -75,7 +75,7 @@ def _alkali(weighed: Sequence[Weighed], pure: dict[str, Fraction]) -> tuple[Frac
 def _soaps(
     weighed: Sequence[Weighed], alkali: Fraction, per_mol: Fraction, koh: Fraction, glycerol_molar: Fraction, water_molar: Fraction
 ) -> tuple[tuple[SoapOf, ...], Mass, Fraction, Fraction]:
-    """Give the soap of each oil, the glycerol, the grams of water that come out of the oils, and the mol of alkali that is left.
+    """Return the soap of each oil, the glycerol, the grams of water that come out of the oils, and the mol of alkali that is left.
 
     Fats after the cook take only what the others leave.
     """

@@ -44,7 +44,7 @@ def reckon_batch(recipe: Recipe, kind: Product, size: Size, place: Workplace) ->
 
 @lru_cache(maxsize=512)
 def _same(size: Size, fills: tuple[int, ...]) -> Size:  # noqa: ARG001  fills with other places in the file are others
-    """Give one value for all sizes that are equal and fill the very same containers."""
+    """Return one value for all sizes that are equal and fill the very same containers."""
     return size
 
 

@@ -18,7 +18,7 @@ CUP = "what a weighing cup weighs"
 
 
 def reckon_lines(formula: Formula, total: Mass) -> tuple[Line, ...]:
-    """Give the exact lines of a batch of this weight."""
+    """Return the exact lines of a batch of this weight."""
     return tuple(
         Line(
             line.ingredient, line.phase, line.role, total * line.share, line.share, line.after_the_cook, line.strength, line.place
@@ -50,7 +50,7 @@ def reckon_column(lines: Sequence[Line], formula: Formula, scales: Sequence[Scal
 
 
 def weigh_lines(lines: Sequence[Line], scales: Sequence[Scale], cup: Mass) -> tuple[Weighed, ...]:
-    """Give each exact line as it will be weighed."""
+    """Return each exact line as it will be weighed."""
     return tuple(_weigh(line, scales, cup) for line in lines)
 
 

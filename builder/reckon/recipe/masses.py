@@ -15,7 +15,7 @@ def density_figure(card: Ingredient) -> str:
 
 
 def weight_of(line: RecipeLine, card: Ingredient) -> tuple[Fraction, Working]:
-    """Give the grams (or the parts) of a line, and how they came to be.
+    """Return the grams (or the parts) of a line, and how they came to be.
 
     The checks have made sure that a density or a drop's mass is there where it is needed.
     """

@@ -15,7 +15,7 @@ from builder.model.recipe.size import ContainersSize, Lost, OilsSize, PeopleSize
 
 
 def reckon_portions(total: Mass, fill: Fill, size: Size) -> tuple[tuple[ToFill, Portions], ...]:
-    """Give for each kind of container how many whole ones a batch yields, and what is left once all are filled.
+    """Return for each kind of container how many whole ones a batch yields, and what is left once all are filled.
 
     `fill` is that of the recipe's own, which comes first; others follow in the order in which the size asks for them, from what the ones
     before leave. What is kept to show and what stays in the pot fills no container and is not part of what is left.
@@ -43,13 +43,13 @@ def reckon_portions(total: Mass, fill: Fill, size: Size) -> tuple[tuple[ToFill, 
 
 
 def people_weight(size: PeopleSize) -> Mass:
-    """Give the weight of a batch for people: its containers with what sticks to the cups, what is shown and what stays in the pot."""
+    """Return the weight of a batch for people: its containers with what sticks to the cups, what is shown and what stays in the pot."""
     filled = sum_masses((one.fill.weight + size.left_in_each_cup) * count for one, count in size.counts)
     return filled + size.demo + size.left_in_the_pot
 
 
 def lost_at_home(lost: Lost, in_class: Mass, at_home: Mass) -> Lost:
-    """Give what is lost of a home batch, from what the studio loses of the batch of a full class.
+    """Return what is lost of a home batch, from what the studio loses of the batch of a full class.
 
     What stays in a pot is a film on it, and surfaces grow with the two-thirds power of the volume: half the batch leaves more than half
     the film. It is rounded up to whole grams. What sticks to a cup is the same in any kitchen.

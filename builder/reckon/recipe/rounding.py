@@ -12,22 +12,22 @@ from builder.model.studio import Scale
 
 
 def round_down(mass: Mass, division: Mass) -> Mass:
-    """Give the most whole divisions that the mass holds. Lye and doses are rounded this way, never up."""
+    """Return the most whole divisions that the mass holds. Lye and doses are rounded this way, never up."""
     return division * floor(mass / division)
 
 
 def round_up(mass: Mass, division: Mass) -> Mass:
-    """Give the fewest whole divisions that hold the mass."""
+    """Return the fewest whole divisions that hold the mass."""
     return division * ceil(mass / division)
 
 
 def round_near(mass: Mass, division: Mass) -> Mass:
-    """Give the nearest whole division; a half goes up."""
+    """Return the nearest whole division; a half goes up."""
     return division * floor(mass / division + Fraction(1, 2))
 
 
 def pick_scale(mass: Mass, scales: Sequence[Scale], cup: Mass = NO_MASS) -> tuple[Scale, bool]:
-    """Give the finest scale that can hold the mass in its cup, and whether one can; if none can, the one that holds most."""
+    """Return the finest scale that can hold the mass in its cup, and whether one can; if none can, the one that holds most."""
     able = [scale for scale in scales if scale.up_to >= mass + cup]
     if able:
         return min(able, key=lambda scale: (scale.division, scale.up_to)), True

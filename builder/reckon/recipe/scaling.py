@@ -11,7 +11,7 @@ from builder.reckon.recipe.portions import people_weight
 
 
 def reckon_total(recipe: Recipe, formula: Formula, size: Size) -> tuple[Mass, Working]:
-    """Give the weight of a batch of this size, and how it came to be.
+    """Return the weight of a batch of this size, and how it came to be.
 
     A mould needs the recipe's measured density, oils need a recipe with oils: the checks on a size have made sure of both.
     """
@@ -55,5 +55,5 @@ def _fills(fill: Fill, containers: int, *, is_own: bool) -> tuple[Given, Given]:
 
 
 def asks_for_containers(size: Size) -> bool:
-    """Say whether a size asks for containers, so that rounding must not leave the last one short."""
+    """Tell whether a size asks for containers, so that rounding must not leave the last one short."""
     return isinstance(size, ContainersSize | PeopleSize)

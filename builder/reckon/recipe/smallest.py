@@ -19,7 +19,7 @@ MOST_MOVED = "most that rounding may move the superfat"
 
 @remembered(256)
 def smallest_batch(formula: Formula, columns: Sequence[Sequence[Scale]], constants: Mapping[str, Figure]) -> Mass | None:
-    """Give the smallest round weight that serves on the scales of every column; None where no candidate does."""
+    """Return the smallest round weight that serves on the scales of every column; None where no candidate does."""
     found = [_smallest(formula, scales, constants) for scales in columns]
     return max((mass for mass in found if mass), default=None) if all(found) else None
 

@@ -10,7 +10,7 @@ from builder.reckon.lye.equivalents import water_in
 
 
 def reckon_top_ups(recipe: Recipe, column: Column) -> tuple[TopUp, ...]:
-    """Give the phases of a column that hold water and are heated; a soap made with lye is not topped up."""
+    """Return the phases of a column that hold water and are heated; a soap made with lye is not topped up."""
     if recipe.lye is not None:
         return ()
     return tuple(_top_up(phase, column) for phase in recipe.phases if _is_topped_up(phase, column))

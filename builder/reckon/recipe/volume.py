@@ -10,7 +10,7 @@ FRESH_SOAP = "density of fresh soap"
 
 
 def reckon_volume(recipe: Recipe, total: Mass, constants: Mapping[str, Figure]) -> Volume | None:
-    """Give it by the density that the studio measured; of soap made with lye without one, at the least density of fresh soap.
+    """Return it by the density that the studio measured; of soap made with lye without one, at the least density of fresh soap.
 
     None for anything else: the density of a mixture is not the mean of its parts.
     """

@@ -18,13 +18,13 @@ from builder.reckon.recipe.workplace import Workplace
 
 @remembered(256)
 def weighable_recipe(recipe: Recipe, place: Workplace) -> Recipe:
-    """Give a recipe whose portion a scale of this place can show."""
+    """Return a recipe whose portion a scale of this place can show."""
     fill = _fill(recipe.fill, place)
     return recipe if fill is recipe.fill else replace(recipe, fill=fill)
 
 
 def weighable_size(size: Size, place: Workplace) -> Size:
-    """Give a size whose portions, and what is lost and shown beside them, a scale of this place can show."""
+    """Return a size whose portions, and what is lost and shown beside them, a scale of this place can show."""
     match size:
         case PeopleSize():
             return replace(
@@ -40,7 +40,7 @@ def weighable_size(size: Size, place: Workplace) -> Size:
 
 
 def readings_of(portions: Portions, finished: Mass, place: Workplace) -> tuple[Reading, ...]:
-    """Give what the scales of each unit show of a batch that weighs `finished`, and of its portions."""
+    """Return what the scales of each unit show of a batch that weighs `finished`, and of its portions."""
     return tuple(_reading(portions, finished, scales, place) for scales in place.columns)
 
 

@@ -32,18 +32,18 @@ class Workplace:
 
     @property
     def grams(self) -> tuple[Scale, ...]:
-        """Give the scales that read in grams."""
+        """Return the scales that read in grams."""
         return self.columns[0]
 
     def making(self, recipe: Recipe, kind: Product) -> "Workplace":
-        """Give the same with the limits for the use of a recipe, and with the cards as the recipe uses them."""
+        """Return the same with the limits for the use of a recipe, and with the cards as the recipe uses them."""
         return replace(
             self, cards=_as_used(recipe, self.cards), rules=self.rules.for_use(recipe.goes_on(kind.used_on), recipe.youngest_user)
         )
 
 
 def workplace(studio: Studio, scales: Sequence[Scale], *, youngest: int | None = None, from_solid: bool = False) -> Workplace:
-    """Give a place with some scales and all that a studio knows, its limits for people from `youngest` years on."""
+    """Return a place with some scales and all that a studio knows, its limits for people from `youngest` years on."""
     return _workplace(studio.ingredients, studio.constants, studio.rules(youngest), studio.labelling, from_solid, *scales)
 
 
@@ -56,7 +56,7 @@ def _workplace(
     from_solid: bool,
     *scales: Scale,
 ) -> Workplace:
-    """Give the same place for the same studio, so that what has been worked out in it is known."""
+    """Return the same place for the same studio, so that what has been worked out in it is known."""
     return Workplace(cards, by_unit(scales), constants, rules, labelling, from_solid=from_solid)
 
 
@@ -68,7 +68,7 @@ def by_unit(scales: Sequence[Scale]) -> tuple[tuple[Scale, ...], ...]:
 
 @remembered(256)
 def _as_used(recipe: Recipe, cards: Cards) -> Cards:
-    """Give the cards as the recipe uses them: a colour that is there for something else is declared as what it is."""
+    """Return the cards as the recipe uses them: a colour that is there for something else is declared as what it is."""
     others = {cards[name.key].key for name in recipe.not_for_colour if name.key in cards}
     if not others:
         return cards

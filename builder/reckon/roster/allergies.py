@@ -36,7 +36,7 @@ def _compare(studio: Studio, recipes: list[Recipe], term: Term, chosen: Chosen) 
 
 
 def _cards(studio: Studio, recipe: Recipe) -> Iterator[tuple[Ingredient, str, str]]:
-    """Give every card of a recipe, with its phase or its choice."""
+    """Yield every card of a recipe, with its phase or its choice."""
     lines = [(line.ingredient, phase.name.text, "") for phase in recipe.phases for line in phase.lines]
     if recipe.lye:
         lines += [(alkali.name, "lye", "") for alkali in recipe.lye.alkalis]
@@ -46,7 +46,7 @@ def _cards(studio: Studio, recipe: Recipe) -> Iterator[tuple[Ingredient, str, st
 
 
 def _meets(card: Ingredient, term: Term) -> Iterator[tuple[By, str]]:
-    """Give how a term meets a card, the surest first."""
+    """Yield how a term meets a card, the surest first."""
     own = (card.name, *card.also_called)
     parts = (*card.label_name.inci, *card.label_name.plain) if card.label_name else ()
     yield from ((By.FAMILY, family) for family in term.families if family in card.allergens)

@@ -51,7 +51,7 @@ class Vocabulary:
         self.runs = {run for text in texts for _, run in runs_of(words_of(text))}
 
     def terms(self, text: str) -> Iterator[Term]:
-        """Give what a person wrote, thing by thing; nothing where they wrote that there is nothing."""
+        """Yield what a person wrote, thing by thing; nothing where they wrote that there is nothing."""
         if words_of(text) in self.none:
             return
         for part in _BETWEEN.split(text):
@@ -93,7 +93,7 @@ class Vocabulary:
 
 
 def names_of(card: Ingredient) -> tuple[str, ...]:
-    """Give every name of an ingredient: its own, those it is also called by, and those of its parts."""
+    """Return every name of an ingredient: its own, those it is also called by, and those of its parts."""
     parts = (*card.label_name.inci, *card.label_name.plain) if card.label_name else ()
     stated = tuple(card.allergen_statement.contains) if card.allergen_statement else ()
     return (card.name, *card.also_called, *parts, *stated)

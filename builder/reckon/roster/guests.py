@@ -16,7 +16,7 @@ from builder.reckon.roster.allergy_terms import Vocabulary
 
 
 def reckon_guests(studio: Studio, studio_class: StudioClass, date: ClassDate | None, *, waiting: bool = False) -> tuple[Guest, ...]:
-    """Give the people of a date, or those who wait for a seat, in the order of the roster; none where the class has no roster."""
+    """Return the people of a date, or those who wait for a seat, in the order of the roster; none where the class has no roster."""
     roster = studio.rosters.get(studio_class.key)
     if roster is None:
         return ()
@@ -43,7 +43,7 @@ def _chosen(studio: Studio, studio_class: StudioClass, roster: Roster, row: Rost
 
 
 def reckon_choices(recipe: Recipe, containers: Sequence[Containers]) -> tuple[ChoiceTotal, ...]:
-    """Give for each choice what all portions can need of each option, whatever containers the batch fills.
+    """Return for each choice what all portions can need of each option, whatever containers the batch fills.
 
     A guest's choice is that of all of their portions. What nobody has chosen yet, spare portions included, is expected to fall evenly on
     what is offered, leaving it out among it, and whole portions, or packages of several, are counted upwards.

@@ -10,7 +10,7 @@ _WITH_ES = ("sses", "xes", "ches", "shes")
 
 
 def words_of(text: str) -> Words:
-    """Give the words of a text in the form in which they are compared; a sign alone is a word too."""
+    """Return the words of a text in the form in which they are compared; a sign alone is a word too."""
     found = re.findall(r"[^\W_]+", re.sub(r"['\u2019]s\b", "", text.casefold()))
     return tuple(_singular(word) for word in found) or tuple(text.split())
 
@@ -26,12 +26,12 @@ def _singular(word: str) -> str:
 
 
 def runs_of(words: Words) -> Iterator[tuple[int, Words]]:
-    """Give every run of neighbouring words with where it begins, the longest first."""
+    """Yield every run of neighbouring words with where it begins, the longest first."""
     for length in range(len(words), 0, -1):
         for begin in range(len(words) - length + 1):
             yield begin, words[begin : begin + length]
 
 
 def holds(words: Words, run: Words) -> bool:
-    """Say whether some words stand one after the other in others."""
+    """Tell whether some words stand one after the other in others."""
     return any(words[begin : begin + len(run)] == run for begin in range(len(words) - len(run) + 1))

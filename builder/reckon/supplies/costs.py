@@ -30,12 +30,12 @@ Amounts = Sequence[tuple[Ingredient, Mass]]
 
 
 def cost_of_batch(studio: Studio, batch: WorkedBatch) -> Cost:
-    """Give what a batch costs with the containers that it fills."""
+    """Return what a batch costs with the containers that it fills."""
     return _cost(studio, [_Product(batch.recipe.name, batch.own, _weighed(studio, batch, 1), batch.own.portions.yields)], {}, None)
 
 
 def cost_of_class(studio: Studio, plan: ClassPlan) -> Cost:
-    """Give what a class costs: all its batches, what everybody may add, containers, and what is used up."""
+    """Return what a class costs: all its batches, what everybody may add, containers, and what is used up."""
     products = [product for made in plan.made for product in _fillings(studio, made)]
     return _cost(studio, products, _items(studio, plan), plan.students)
 
@@ -51,7 +51,7 @@ class _Product:
 
 
 def _fillings(studio: Studio, made: MadeProduct) -> Iterable[_Product]:
-    """Give one product for each kind of container; each bears its share, by filled weight, of what all batches take."""
+    """Yield one product for each kind of container; each bears its share, by filled weight, of what all batches take."""
     amounts = _in_all(studio, made)
     own, name = made.batch.own, made.batch.recipe.name
     filled = sum_masses(one.filling.fill.weight * one.in_all for one in made.containers)
@@ -123,13 +123,13 @@ def _worth(needs: dict[Key, Need], key: Key, quantity: Fraction) -> Fraction:
 
 
 def _dearest(studio: Studio, dose: Dose, needs: dict[Key, Need]) -> Fraction:
-    """Give what the dearest option of a choice costs for one portion, at its most."""
+    """Return what the dearest option of a choice costs for one portion, at its most."""
     worth = (_worth(needs, ingredient_key(card), most.grams) for card, most in _options(studio, dose))
     return max(worth, default=Fraction(0))
 
 
 def _options(studio: Studio, dose: Dose) -> Iterable[tuple[Ingredient, Mass]]:
-    """Give each option with its most for one portion."""
+    """Return each option with its most for one portion."""
     found = ((studio.ingredient(one.option), one.to_have_ready) for one in dose.each)
     return ((card, most) for card, most in found if card is not None)
 
@@ -146,13 +146,13 @@ def _counts(studio: Studio, shelf: Shelf, product: _Product, key: Key) -> bool:
 
 
 def _in_all(studio: Studio, made: MadeProduct) -> Amounts:
-    """Give what all batches of a product take, the lye as the studio mixes it ahead."""
+    """Return what all batches of a product take, the lye as the studio mixes it ahead."""
     amounts = [one for planned in made.batches for one in _weighed(studio, planned.sheet, planned.copies, mixed=not made.ready_mixed)]
     return [*amounts, *(one for lye in made.ready_mixed for one in _of_solution(studio, lye))]
 
 
 def _of_solution(studio: Studio, lye: LyeSolution) -> Amounts:
-    """Give what a ready-mixed lye takes: what staff stir together, or the solution itself where it is bought."""
+    """Return what a ready-mixed lye takes: what staff stir together, or the solution itself where it is bought."""
     if not lye.bought:
         return _cards(studio, (*lye.alkalis, *lye.liquids))
     ((alkali, _),) = lye.alkalis

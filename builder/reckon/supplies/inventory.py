@@ -17,7 +17,7 @@ Counted = tuple[Fraction, date]
 
 
 def reckon_inventory(studio: Studio) -> dict[Key, Counted]:
-    """Give what there is of each thing and when that was counted; of what stands there twice the first counts."""
+    """Return what there is of each thing and when that was counted; of what stands there twice the first counts."""
     found: dict[Key, Counted] = {}
     for one in studio.inventory:
         card = studio.stocked(one.name) if one.kind is SupplyKind.INGREDIENT else None

@@ -26,7 +26,7 @@ def jugs_of_batch(studio: Studio, batch: WorkedBatch) -> tuple[Jug, ...]:
 
 
 def jugs_of_class(studio: Studio, made: MadeProduct, group_size: int) -> tuple[Jug, ...]:
-    """Give the same for a product of a class, by students."""
+    """Return the same for a product of a class, by students."""
     found = []
     for line in _bases(made.batch):
         used = sum_masses(_used(planned.sheet, line) * planned.copies for planned in made.batches)
@@ -38,7 +38,7 @@ def jugs_of_class(studio: Studio, made: MadeProduct, group_size: int) -> tuple[J
 
 
 def _students(made: MadeProduct, line: Line, holds: Mass, group_size: int) -> int:
-    """Give how many students a pack serves. A batch for each of them or of their groups is weighed again and again as it is."""
+    """Return how many students a pack serves. A batch for each of them or of their groups is weighed again and again as it is."""
     make = made.make
     if make.batch_for is BatchFor.CLASS:
         fixed, with_one = (people_weight(people_size(make, made.batch.recipe.fill, people, spare=True)) * line.share for people in (0, 1))

@@ -28,7 +28,7 @@ class Pack:
 
 
 def cheapest_packs(needed: Fraction, packs: Sequence[Pack]) -> tuple[tuple[int, ...], bool]:
-    """Give how many of each pack to buy, and whether every combination that could be cheaper has been tried.
+    """Return how many of each pack to buy, and whether every combination that could be cheaper has been tried.
 
     Of combinations that cost the same the one with the fewest packs counts. Of one size and price the first pack counts.
     """
@@ -40,7 +40,7 @@ def cheapest_packs(needed: Fraction, packs: Sequence[Pack]) -> tuple[tuple[int, 
 
 
 def _worth_trying(packs: Sequence[Pack]) -> list[int]:
-    """Give the packs, best value first, without those that hold no more than a cheaper one."""
+    """Return the packs, best value first, without those that hold no more than a cheaper one."""
     kept: list[int] = []
     least: Fraction | None = None
     for index in sorted(range(len(packs)), key=lambda index: (-packs[index].size, packs[index].price)):
@@ -67,7 +67,7 @@ def _search(needed: Fraction, packs: Sequence[Pack]) -> tuple[_Counts, bool]:
 
 
 def _grow(branch: _Branch, packs: Sequence[Pack], best: Fraction) -> tuple[list[_Branch], bool]:
-    """Give the branch with each number of the next pack that can still pay, the greatest last, and whether these are all of them."""
+    """Return the branch with each number of the next pack that can still pay, the greatest last, and whether these are all of them."""
     counts, rest, cost = branch
     pack, *others = packs[len(counts) :]
     enough = ceil(rest / pack.size)
@@ -83,7 +83,7 @@ def _grow(branch: _Branch, packs: Sequence[Pack], best: Fraction) -> tuple[list[
 
 
 def _at_least(branch: _Branch, packs: Sequence[Pack]) -> tuple[Fraction, int]:
-    """Give a cost and a number of packs below which no combination of this branch can come."""
+    """Return a cost and a number of packs below which no combination of this branch can come."""
     counts, rest, cost = branch
     left = packs[len(counts) :]
     return cost + rest * left[0].price / left[0].size, sum(counts) + ceil(rest / max(pack.size for pack in left))

@@ -16,7 +16,7 @@ MANY = 10
 
 
 def strokes_of(mass: Mass, one: Mass) -> Fraction:
-    """Give the strokes that come nearest to a mass; a half goes up."""
+    """Return the strokes that come nearest to a mass; a half goes up."""
     step = Fraction(1) if mass / one >= MANY else Fraction(1, 2)
     return floor(mass / one / step + Fraction(1, 2)) * step
 
@@ -33,7 +33,7 @@ def pumped(studio: Studio) -> dict[str, tuple[Supply, Mass]]:
 
 
 def reckon_strokes(studio: Studio, batch: WorkedBatch) -> tuple[PumpStrokes, ...]:
-    """Give the strokes for each ingredient of a batch that has a pump, from the amount as weighed."""
+    """Return the strokes for each ingredient of a batch that has a pump, from the amount as weighed."""
     made = []
     pumps = pumped(studio)
     cards = {w.line.ingredient.key: w.line.ingredient for w in batch.grams.weighed}

@@ -20,7 +20,7 @@ class Shelf:
     packs: dict[Key, list[tuple[Supply, Fraction]]]
 
     def need(self, key: Key, name: str, used: Fraction, if_chosen: Fraction = Fraction(0)) -> Need:
-        """Give a need with the packs that cover it."""
+        """Return a need with the packs that cover it."""
         return Need(key[0], name, used, if_chosen, self._buy(used + if_chosen, self.packs.get(key, [])))
 
     def _buy(self, needed: Fraction, packs: Sequence[tuple[Supply, Fraction]]) -> Purchase | None:
@@ -35,7 +35,7 @@ class Shelf:
 
 
 def ingredient_key(card: Ingredient) -> Key:
-    """Give the key under which the packs of an ingredient stand, whichever of its names they are written with."""
+    """Return the key under which the packs of an ingredient stand, whichever of its names they are written with."""
     return SupplyKind.INGREDIENT, card.key
 
 

@@ -63,7 +63,7 @@ def _occasion(studio_class: StudioClass, when: ClassDate, students: int) -> Occa
 
 
 def _needs(studio: Studio, plan: ClassPlan) -> Iterator[tuple[Key, str, Fraction]]:
-    """Give what one date needs: what is used for certain, and of each option what is expected."""
+    """Yield what one date needs: what is used for certain, and of each option what is expected."""
     cost = plan.cost or cost_of_class(studio, plan)
     for need in cost.needs:
         yield (need.kind, fold(need.name)), need.name, need.used
@@ -95,7 +95,7 @@ def _nobody_yet(studio: Studio, period: Period, today: date) -> Iterator[Occasio
 
 
 def _held_since(studio: Studio, counted: date, today: date) -> Iterator[Occasion]:
-    """Give the dates that have been held since a count: what they used may no longer be there."""
+    """Yield the dates that have been held since a count: what they used may no longer be there."""
     for studio_class in studio.classes.values():
         for when in studio_class.dates_held:
             if when.enrolled and counted <= when.on.date() < today:

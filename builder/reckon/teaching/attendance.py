@@ -24,12 +24,12 @@ class Attendance:
 
     @property
     def groups(self) -> int:
-        """Give how many groups there are."""
+        """Return how many groups there are."""
         return len(self.group_sizes)
 
 
 def reckon_attendance(studio: Studio, studio_class: StudioClass, date: ClassDate | None) -> Attendance:
-    """Give who comes: those enrolled, in as few groups as hold them."""
+    """Return who comes: those enrolled, in as few groups as hold them."""
     students, size = date.enrolled if date else studio_class.seats, studio_class.group_size
     groups = ceil(students / size)
     last = students - (groups - 1) * size

@@ -41,7 +41,7 @@ class Bench:
     lye_stands: bool = False
 
     def work(self, part: Part, *, is_cold: bool) -> tuple[str, ...]:
-        """Give what a part brings by its words and by what is there already, and remember what it leaves."""
+        """Return what a part brings by its words and by what is there already, and remember what it leaves."""
         self._cool(part)
         if not is_done(part):
             return ()
@@ -57,7 +57,7 @@ class Bench:
         return tuple(dict.fromkeys((*said, *left, *self._scents(part))))
 
     def _scents(self, part: Part) -> tuple[str, ...]:
-        """Give the hazard of scent oil that was weighed in an earlier part, where a step speaks of it by its name."""
+        """Return the hazard of scent oil that was weighed in an earlier part, where a step speaks of it by its name."""
         names = "|".join(map(re.escape, self.scents))
         words = re.compile(_SCENT.format(names), re.IGNORECASE) if names else None
         spoken = words is not None and any(words.search(one.words) for step in part.steps for one in step.sentences)
@@ -72,7 +72,7 @@ class Bench:
         self.day, self.cooling = day, self.cooling or part.who is Who.WAITING
 
     def _said(self, part: Part) -> tuple[str, ...]:
-        """Give what the words of a part bring of lye and raw soap."""
+        """Return what the words of a part bring of lye and raw soap."""
         lye = [Hazard.CAUSTIC] if Hazard.CAUSTIC in lye_said(self.studio, part, self.batch) else []
         raw = self.batch.recipe.lye is not None and Hazard.RAW_SOAP in hazards_said(part, self.studio.lye_words)
         return (*lye, *([Hazard.RAW_SOAP] if raw else []))
@@ -83,7 +83,7 @@ class Bench:
         return self.batch.recipe.lye is not None and lye and not part.no_raw_soap and not weighs_fat
 
     def _makes_soap(self, part: Part, said: Sequence[str]) -> bool:
-        """Say whether lye is in the fat once a part is over: it speaks of raw soap, or of lye that it neither weighs nor dissolves."""
+        """Tell whether lye is in the fat once a part is over: it speaks of raw soap, or of lye that it neither weighs nor dissolves."""
         placed = (self.studio.cautions.get(block.name.text) for block in part.blocks if isinstance(block, CautionHere))
         raw = Hazard.RAW_SOAP in said or any(one is not None and one.hazard == Hazard.RAW_SOAP for one in placed)
         dissolves = Hazard.DRY_LYE in hazards_said(part, self.studio.lye_words) or self._weighs(part, Role.ALKALI)

@@ -42,12 +42,12 @@ class ClassBatches:
         self._at_home: dict[str, tuple[HomeBatch, ...]] = {}
 
     def for_people(self, make: Make, students: int, groups: int) -> tuple[PlannedBatch, ...]:
-        """Give what is made of one recipe for those who come."""
+        """Return what is made of one recipe for those who come."""
         own = self._studio.recipes[make.recipe.text].fill
         return tuple(self._planned(make, *plan) for plan in _plan(make, own, students, groups, self._group_size))
 
     def at_home(self, make: Make) -> tuple[HomeBatch, ...]:
-        """Give what is made of one recipe at home, on the scales that people have there."""
+        """Return what is made of one recipe at home, on the scales that people have there."""
         key = make.recipe.text
         if key not in self._at_home:
             sizes = [(size, self._with_what_is_lost(make, _at_home(size))) for size in make.at_home]
@@ -59,12 +59,12 @@ class ClassBatches:
         return HomeBatch(size, batch, met_at_home(self._studio, home_parts(self._class, key), batch))
 
     def ready_mixed(self, make: Make, planned: tuple[PlannedBatch, ...]) -> tuple[LyeSolution, ...]:
-        """Give the ready-mixed lyes that are made before class, one for each alkali, where a recipe has such."""
+        """Return the ready-mixed lyes that are made before class, one for each alkali, where a recipe has such."""
         studio, spare = self._studio, self._studio.constants[SPARE].typical / 100
         return ready_mixed_solutions(studio.recipes[make.recipe.text], studio.ingredients, planned, self._here.grams, spare)
 
     def _with_what_is_lost(self, make: Make, size: _AtHome) -> _AtHome:
-        """Give a home size with what stays in the pot and in the cups there, by what the studio loses of the batch of a full class."""
+        """Return a home size with what stays in the pot and in the cups there, by what the studio loses of the batch of a full class."""
         recipe = self._studio.recipes[make.recipe.text]
         people = {BatchFor.CLASS: self._seats, BatchFor.GROUP: self._group_size, BatchFor.STUDENT: 1}[make.batch_for]
         full = people_weight(people_size(make, recipe.fill, people, spare=make.batch_for is BatchFor.CLASS))
@@ -83,7 +83,7 @@ class ClassBatches:
 
 
 def people_size(make: Make, own: Fill, people: int, *, spare: bool) -> PeopleSize:
-    """Give the batch of so many students, or with none of them the teacher's, with what is spare and what is shown; `own` is the
+    """Return the batch of so many students, or with none of them the teacher's, with what is spare and what is shown; `own` is the
     recipe's own container.
     """
     shown = make.demo if spare else NO_MASS
@@ -104,7 +104,7 @@ def _plan(make: Make, own: Fill, students: int, groups: int, group_size: int) ->
 
 
 def _at_home(size: HomeSize) -> _AtHome:
-    """Give the size that a home size asks for."""
+    """Return the size that a home size asks for."""
     if size.total is not None:
         return TotalSize(size.total)
     if size.oils is not None:

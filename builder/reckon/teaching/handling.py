@@ -41,17 +41,17 @@ class Handled:
 
     @property
     def mixes(self) -> bool:
-        """Say whether the batch itself is worked on in it."""
+        """Tell whether the batch itself is worked on in it."""
         return bool(self.weighed) or self.raw_soap
 
     @property
     def makes(self) -> bool:
-        """Say whether something is made in it, and not only filled or talked about."""
+        """Tell whether something is made in it, and not only filled or talked about."""
         return self.mixes or bool(self.chosen)
 
 
 def batch_of(made: tuple[MadeProduct, ...], part: Part) -> WorkedBatch:
-    """Give the batch that people are taken to work on in a part."""
+    """Return the batch that people are taken to work on in a part."""
     batches = {one.make.recipe.text: one.batch for one in made}
     return batches[recipe_in_hand(part, tuple(batches), {key for key, batch in batches.items() if batch.recipe.lye})]
 
@@ -68,18 +68,18 @@ def handled_in(studio: Studio, part: Part, batch: WorkedBatch) -> Handled:
 
 
 def has_steps(part: Part) -> bool:
-    """Say whether something is done in a part, and not only said."""
+    """Tell whether something is done in a part, and not only said."""
     return bool(part.steps)
 
 
 def handled_in_blocks(part: Part) -> tuple[Mention, ...]:
-    """Give every name in braces of a part, without what its steps only tell of the beginning, in order."""
+    """Return every name in braces of a part, without what its steps only tell of the beginning, in order."""
     told = [one for step in part.steps for one in step.mentions if one not in handled_mentions(step)]
     return tuple(one for one in part.mentions if not any(one is other for other in told))
 
 
 def in_steps(part: Part) -> tuple[Mention, ...]:
-    """Give every name in braces that the steps of a part hold, in order."""
+    """Return every name in braces that the steps of a part hold, in order."""
     return tuple(mention for step in part.steps for mention in step.mentions)
 
 
@@ -92,17 +92,17 @@ def works_on_raw_soap(part: Part, batch: WorkedBatch) -> bool:
 
 
 def meant_in(studio: Studio, batch: WorkedBatch, mentions: Iterable[Mention]) -> tuple[Meaning, ...]:
-    """Give what some names in braces mean for a batch, in order."""
+    """Return what some names in braces mean for a batch, in order."""
     return tuple(meaning_of(mention.name, batch.recipe, studio) for mention in mentions)
 
 
 def weighed_as(studio: Studio, batch: WorkedBatch, mentions: Iterable[Mention]) -> tuple[Weighed, ...]:
-    """Give the weighings that some names in braces mean one by one."""
+    """Return the weighings that some names in braces mean one by one."""
     return tuple(w for meant in meant_in(studio, batch, mentions) for w in weighings(batch.grams, meant))
 
 
 def lye_said(studio: Studio, part: Part, batch: WorkedBatch) -> list[str]:
-    """Give what the words of a part say of lye in somebody's hands.
+    """Return what the words of a part say of lye in somebody's hands.
 
     Ready-mixed lye is never dry, and where braces name lye they tell whether it is (`with_dry_lye`).
     """
@@ -113,7 +113,7 @@ def lye_said(studio: Studio, part: Part, batch: WorkedBatch) -> list[str]:
 
 
 def handles_lye(studio: Studio, part: Part, batch: WorkedBatch) -> bool:
-    """Say whether somebody has lye in the hands in a part: by an amount that it names, or by its words."""
+    """Tell whether somebody has lye in the hands in a part: by an amount that it names, or by its words."""
     return _names_lye(studio, part, batch) or bool(lye_said(studio, part, batch))
 
 

@@ -33,7 +33,7 @@ _SAME = re.compile(r"[\s/(,]*(?:or)?\s*")
 
 
 def lye_that_meets_oils(studio: Studio, batch: WorkedBatch, part: Part) -> Iterator[MixedTooWarm]:
-    """Give what the steps of a part promise of lye in oils that is cooler than it can be."""
+    """Yield what the steps of a part promise of lye in oils that is cooler than it can be."""
     lye: Fraction | None = None
     oils: Fraction | None = None
     poured = False
@@ -56,7 +56,7 @@ def lye_that_meets_oils(studio: Studio, batch: WorkedBatch, part: Part) -> Itera
 
 
 def _named(sentence: Sentence) -> tuple[Degrees, ...]:
-    """Give the temperatures of a sentence, those that are written in both scales once."""
+    """Return the temperatures of a sentence, those that are written in both scales once."""
     found = all_degrees_in(sentence)
     again = [two for one, two in pairwise(found) if _SAME.fullmatch(sentence.words[one.end : two.begin])]
     return tuple(one for one in found if one not in again)
@@ -65,7 +65,7 @@ def _named(sentence: Sentence) -> tuple[Degrees, ...]:
 def _warmths(
     sentence: Sentence, named: Sequence[Degrees], lye: Fraction | None, oils: Fraction | None
 ) -> tuple[Fraction | None, Fraction | None]:
-    """Give the least at which lye and oils are after a sentence, in degC; None where that is not known."""
+    """Return the least at which lye and oils are after a sentence, in degC; None where that is not known."""
     of_lye, of_oils = _LYE.search(sentence.words), _OILS.search(sentence.words)
     if not named or not (of_lye or of_oils):
         return lye, oils

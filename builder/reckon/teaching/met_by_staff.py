@@ -33,7 +33,7 @@ def with_met(
     timeline: tuple[TimedPart, ...],
     after: tuple[StaffPart, ...],
 ) -> tuple[tuple[StaffPart, ...], tuple[TimedPart, ...], tuple[StaffPart, ...]]:
-    """Give the parts ahead, on the clock and after the class, each with the hazards that whoever does it meets in it."""
+    """Return the parts ahead, on the clock and after the class, each with the hazards that whoever does it meets in it."""
     met: Met = {}
     for one in made:
         batch = one.batch

@@ -33,7 +33,7 @@ def reckon_preparation(studio_class: StudioClass, made: tuple[MadeProduct, ...],
 
 
 def _tools(made: Iterable[MadeProduct]) -> tuple[str, ...]:
-    """Give the tools of some recipes, without what people wear."""
+    """Return the tools of some recipes, without what people wear."""
     tools = (tool for one in made for tool in one.batch.recipe.tools)
     return tuple(dict.fromkeys(tool for tool in tools if not any(word in GEAR for word in tool.split())))
 
@@ -55,6 +55,6 @@ def _gear(rule: WatchRule, working: int, everybody: int) -> Iterable[tuple[str, 
 
 
 def _weaker(item: str, people: int, counts: dict[str, int]) -> bool:
-    """Say whether everybody who needs an item wears a stronger one of its kind: chemical splash goggles stand for goggles."""
+    """Tell whether everybody who needs an item wears a stronger one of its kind: chemical splash goggles stand for goggles."""
     stronger = {"goggles": "chemical splash goggles", "nitrile gloves": "lye-resistant gloves"}.get(item)
     return stronger is not None and counts.get(stronger, 0) >= people

@@ -37,7 +37,7 @@ def reckon_product(studio: Studio, studio_class: StudioClass, batches: ClassBatc
 
 
 def _pots(studio: Studio, studio_class: StudioClass, make: Make, planned: Sequence[PlannedBatch], come: Attendance) -> tuple[Pot, ...]:
-    """Give the pots of the students in their order, then the teacher's where there is one beside them."""
+    """Return the pots of the students in their order, then the teacher's where there is one beside them."""
     first, *teacher = planned
 
     def pot(purpose: PotFor, number: int, people: int, name: str) -> Pot:

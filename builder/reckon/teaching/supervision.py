@@ -111,7 +111,7 @@ class _Lingering:
         self.hot[recipe] = tuple(hazard for hazard in HEAT if hazard in (*hazards, *self.hot.get(recipe, ())))
 
     def with_what_lingers(self, recipe: str, hazards: tuple[str, ...]) -> tuple[str, ...]:
-        """Give the hazards of work by hand with those that are still there, and remember those that it leaves."""
+        """Return the hazards of work by hand with those that are still there, and remember those that it leaves."""
         found = (*hazards, *([Hazard.RAW_SOAP] if recipe in self.raw else []), *self.hot.get(recipe, ()))
         if any(hazard in LINGERS for hazard in found):
             self.raw.add(recipe)
@@ -120,19 +120,19 @@ class _Lingering:
 
 
 def _cards_of(studio: Studio, part: Part, batch: WorkedBatch) -> tuple[Ingredient, ...]:
-    """Give the ingredients that a part names, those to choose from included."""
+    """Return the ingredients that a part names, those to choose from included."""
     handled = handled_in(studio, part, batch)
     return tuple({card.key: card for card in (*(one.line.ingredient for one in handled.weighed), *handled.chosen)}.values())
 
 
 def _named_ahead(studio: Studio, studio_class: StudioClass, made: tuple[MadeProduct, ...]) -> set[tuple[str, str]]:
-    """Give what staff have in hand before the class, by the key of the recipe and of the card: it comes to the bench in cups."""
+    """Return what staff have in hand before the class, by the key of the recipe and of the card: it comes to the bench in cups."""
     parts = [part for part in studio_class.lesson.parts if part.who is Who.AHEAD]
     return {(sheet.recipe.key, card.key) for part in parts for sheet in [batch_of(made, part)] for card in _cards_of(studio, part, sheet)}
 
 
 def _melted_ahead(studio: Studio, studio_class: StudioClass, made: tuple[MadeProduct, ...]) -> dict[str, tuple[str, ...]]:
-    """Give what is made hot before the class on its day, by the key of the recipe."""
+    """Return what is made hot before the class on its day, by the key of the recipe."""
     melted: dict[str, tuple[str, ...]] = {}
     for part in (part for part in studio_class.lesson.parts if part.who is Who.AHEAD and not part.days_before):
         sheet = batch_of(made, part)
@@ -142,12 +142,12 @@ def _melted_ahead(studio: Studio, studio_class: StudioClass, made: tuple[MadePro
 
 
 def rules_for(rules: Iterable[WatchRule], hazards: tuple[str, ...], *, by_hand: bool) -> Iterable[WatchRule]:
-    """Give the rules that speak of some hazards, and for work of the students' hands those that always hold."""
+    """Return the rules that speak of some hazards, and for work of the students' hands those that always hold."""
     return (rule for rule in rules if (by_hand and not rule.hazards) or any(hazard in rule.hazards for hazard in hazards))
 
 
 def carry(rules: Iterable[WatchRule], staff: int, age: int) -> int | None:
-    """Give the most students of an age that so many adults may watch under all of some rules; None where none sets a number."""
+    """Return the most students of an age that so many adults may watch under all of some rules; None where none sets a number."""
     limits = []
     for rule in rules:
         to_one = rule.to_one(age)
@@ -157,7 +157,7 @@ def carry(rules: Iterable[WatchRule], staff: int, age: int) -> int | None:
 
 
 def share_out(groups: int, adults: tuple[int, int]) -> tuple[Watcher, ...]:
-    """Give each of the teachers and the assistants groups that lie side by side, as evenly as can be; those with one more come first."""
+    """Return each of the teachers and the assistants groups that lie side by side, as evenly as can be; those with one more come first."""
     watchers: list[Watcher] = []
     first, (teachers, assistants) = 1, adults
     for of_kind, is_teacher in ((teachers, True), (assistants, False)):

@@ -35,7 +35,7 @@ def with_teaching(studio: Studio, studio_class: StudioClass, made: tuple[MadePro
 
 
 def format_of(parts: list[tuple[Part, Handled]]) -> Format:
-    """Give the format that the parts in class come to."""
+    """Return the format that the parts in class come to."""
     making = [part for part, what in parts if what.makes]
     making = making or [part for part, _ in parts if has_steps(part)]
     if not any(part.by_hand for part in making):

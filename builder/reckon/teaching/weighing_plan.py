@@ -41,7 +41,7 @@ def reckon_weighing(studio: Studio, studio_class: StudioClass, made: tuple[MadeP
 
 
 def _unsettled(studio: Studio, one: MadeProduct, parts: tuple[Part, ...], groups: int) -> Iterator[Unsettled]:
-    """Give the parts in which each of several groups would be told to weigh what is weighed once for all."""
+    """Yield the parts in which each of several groups would be told to weigh what is weighed once for all."""
     if one.make.batch_for is not BatchFor.CLASS or groups < 2:
         return
     for part in (part for part in parts if part.who is Who.STUDENTS and part.group is None):
@@ -108,7 +108,7 @@ def _found_as(w: Weighed, weigher: Weigher, *, dissolved: bool) -> FoundAs:
 
 
 def _dissolved(one: MadeProduct, planned: PlannedBatch, course: LyeCourse) -> LyeSolution:
-    """Give the solution that staff make for each pot of a planned batch, from the amounts as weighed."""
+    """Return the solution that staff make for each pot of a planned batch, from the amounts as weighed."""
     lye = [w for w in planned.sheet.grams.weighed if is_of_lye(w)]
     alkalis = tuple((w.line.name, w.mass) for w in lye if w.line.role is Role.ALKALI)
     liquids = tuple((w.line.name, w.mass) for w in lye if w.line.role is Role.LYE_WATER)

@@ -27,7 +27,7 @@ class Undialled(Enum):
 
 
 def dialled(studio: Studio, number: str) -> str | Undialled:
-    """Give a number with + and the code of its country, figures alone; or why that cannot be told."""
+    """Return a number with + and the code of its country, figures alone; or why that cannot be told."""
     if not _NUMBER.fullmatch(number.strip()):
         return Undialled.NOT_A_NUMBER
     home = home_code(studio)
@@ -43,7 +43,7 @@ def dialled(studio: Studio, number: str) -> str | Undialled:
 
 
 def home_code(studio: Studio) -> CallingCode | None:
-    """Give the row of the country where classes are held; without a place, that of a region of one country."""
+    """Return the row of the country where classes are held; without a place, that of a region of one country."""
     country, region = studio.profile.venue.country if studio.profile.venue else "", studio.profile.region
     found = (one for one in studio.calling_codes if (one.country == country if country else one.region == region))
     return next(found, None)

@@ -19,7 +19,7 @@ _HANDS = re.compile(
 
 
 def is_done(part: Part) -> bool:
-    """Say whether hands do something in a part."""
+    """Tell whether hands do something in a part."""
     if part.who is Who.WAITING:
         return False
     return bool(part.steps) or any(is_bare_order(one) and _HANDS.search(one.words) for one in part.sentences if one not in part.title_says)

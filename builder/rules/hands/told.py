@@ -14,7 +14,7 @@ _BEGINNING = re.compile(
 
 
 def handled_mentions(step: Step) -> tuple[Mention, ...]:
-    """Give the amounts of a step that whoever does it has in hand: all but those that a sentence only tells of the beginning."""
+    """Return the amounts of a step that whoever does it has in hand: all but those that a sentence only tells of the beginning."""
     told = [one for one in step.sentences if _tells(one)]
     return tuple(mention for mention in step.mentions if not any(_in(mention, one) for one in told))
 

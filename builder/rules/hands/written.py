@@ -10,6 +10,6 @@ _WRITES = re.compile(r"\b(?:write|note)\s+(?:[\w'’]+\s+){0,4}?down\b", re.IGNO
 
 
 def writes_down(step: Step) -> bool:
-    """Say whether a step orders that something is written down."""
+    """Tell whether a step orders that something is written down."""
     clauses = (clause for sentence in step.sentences for clause in clauses_of(sentence))
     return any(stands(clause, match) for clause in clauses for match in _WRITES.finditer(clause.words))

@@ -12,18 +12,18 @@ _STEPS = 200
 
 
 def contrast(one: str, other: str) -> float:
-    """Give the contrast ratio of two colours, from 1 to 21."""
+    """Return the contrast ratio of two colours, from 1 to 21."""
     low, high = sorted((_luminance(one), _luminance(other)))
     return (high + 0.05) / (low + 0.05)
 
 
 def lowest_contrast(colour: str, grounds: Iterable[str]) -> float:
-    """Give the contrast of a colour on that of several grounds on which it is the hardest to read."""
+    """Return the contrast of a colour on that of several grounds on which it is the hardest to read."""
     return min(contrast(colour, ground) for ground in grounds)
 
 
 def readable(colour: str, grounds: tuple[str, ...], least: float, *, darker: bool) -> str:
-    """Give the nearest shade of a colour, darker or lighter, that reaches a contrast on every ground; itself where it does."""
+    """Return the nearest shade of a colour, darker or lighter, that reaches a contrast on every ground; itself where it does."""
     hue, light, strong = rgb_to_hls(*_parts(colour))
     end = 0.0 if darker else 1.0
     shades = (_colour(hls_to_rgb(hue, light + (end - light) * step / _STEPS, strong)) for step in range(_STEPS + 1))
@@ -35,12 +35,12 @@ def readable(colour: str, grounds: tuple[str, ...], least: float, *, darker: boo
 
 
 def mixed(one: str, other: str, share: float) -> str:
-    """Give the colour between two, with so much of the other in it."""
+    """Return the colour between two, with so much of the other in it."""
     return _colour(tuple(first + (then - first) * share for first, then in zip(_parts(one), _parts(other), strict=True)))
 
 
 def night(colour: str, light: float) -> str:
-    """Give a dark, quiet ground of the hue of a colour; `light` is from 0 (black) to 1."""
+    """Return a dark, quiet ground of the hue of a colour; `light` is from 0 (black) to 1."""
     hue, _, strong = rgb_to_hls(*_parts(colour))
     return _colour(hls_to_rgb(hue, light, min(strong, 0.35)))
 

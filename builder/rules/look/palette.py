@@ -24,7 +24,7 @@ class Palette:
 
 
 def palette(look: Look) -> Palette:
-    """Give the colours; nothing where the studio names none."""
+    """Return the colours; nothing where the studio names none."""
     if not (look.accent or look.paper):
         return Palette({}, {})
     accent, paper = look.accent or ACCENT, paper_of(look)
@@ -45,11 +45,11 @@ def palette(look: Look) -> Palette:
 
 
 def paper_of(look: Look) -> str:
-    """Give the paper on which the ink can be read: that of the studio, or a lighter shade of it."""
+    """Return the paper on which the ink can be read: that of the studio, or a lighter shade of it."""
     return readable(look.paper, (INK,), HIGH, darker=False) if look.paper else PAPER
 
 
 def accent_of(look: Look) -> str:
-    """Give the accent that can be read on every ground by day: that of the studio, or a darker shade of it."""
+    """Return the accent that can be read on every ground by day: that of the studio, or a darker shade of it."""
     accent, paper = look.accent or ACCENT, paper_of(look)
     return readable(accent, (paper, WHITE, mixed(paper, accent, 0.08)), LEAST, darker=True)

@@ -87,7 +87,7 @@ def _name_and_kind(options: argparse.Namespace, studio: Studio) -> tuple[str, st
 
 
 def _code_of(key: str, studio: Studio) -> str:
-    """Give letters for batch codes where another recipe has those of this name; empty where none has."""
+    """Return letters for batch codes where another recipe has those of this name; empty where none has."""
     taken = {recipe.letters for recipe in studio.recipes.values()}
     if not studio.recipes:
         return ""
@@ -109,7 +109,7 @@ def _class(options: argparse.Namespace, folder: Path, studio: Studio) -> tuple[s
 
 
 def _stopped(folder: Path) -> set[str]:
-    """Give the recipes of a studio that a stop is about."""
+    """Return the recipes of a studio that a stop is about."""
     found = pipeline.check(folder, on=date.today()).held.subjects  # noqa: DTZ011 (the studio's own day)
     return {one.key for one in found if isinstance(one, WholeRecipe)}
 
