@@ -92,7 +92,6 @@ def test_fat_that_is_not_meant_to_stay_free_may_do_so() -> None:
 
 
 def test_the_water_of_a_bar_that_was_never_weighed_is_open() -> None:
-    bar = STUDIO.recipes["kitchen-garden-bar"]
-    assert bar.cure is None
+    bar = replace(STUDIO.recipes["kitchen-garden-bar"], cure=None)
     listed = sheet(replace(bar, listed=ListedAs.MADE), "EU").own.variants[0].ingredients
     assert ("water", "glycerin") in listed.open_pairs or ("glycerin", "water") in listed.open_pairs

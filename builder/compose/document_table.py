@@ -88,7 +88,7 @@ def sheets_to_print(edition: Edition, plan: ClassPlan) -> Iterable[Packed]:
         yield from (Packed(kind.place(one.subject or plan), one) for one in kind.copies(edition, plan) if one.name)
         if kind is LABELLED:
             named = ((one, say("Labels, {product}", product=one.title)) for one in labelled(edition, plan))
-            yield from (Packed(kind.place(one), ToPrint("", name, on_stock=True)) for one, name in named)
+            yield from (Packed(kind.place(one), ToPrint("", name, in_own_file=True)) for one, name in named)
 
 
 def _with_links(name: str, compose: Composer[S]) -> Composer[S]:

@@ -77,7 +77,7 @@ def test_the_catalogue_answers_five_questions(document: Callable[[str], str]) ->
     page = words(document("site/classes.html"))
     for text in ("The first class", "Salts and a bar.", "How Watch and make , 1 hour", "Yours A jar and a bar.", "Price $48"):
         assert text in page
-    assert "Who from 16 years , beginners" in page
+    assert "Who from 16 years ; beginners" in page
     assert "Next Sat Feb 6 , 10:00 – 11:00 AM 2 seats left" in page
 
 

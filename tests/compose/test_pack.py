@@ -78,11 +78,12 @@ def test_of_several_home_sizes_it_says_that_nobody_knows_which(tmp_path: Path) -
     ]
 
 
-def test_the_page_of_counts_warns_where_a_roster_is_in_the_file(edition: Edition) -> None:
-    plan = edition.sheets[0]
-    warned = "It names people: pass on single pages, never the file."
-    assert warned not in pack_of(edition)[0].html
-    assert warned in sure(PACK.make(edition, replace(plan, was_listed=True))).html
+def test_the_roster_is_counted_and_not_in_the_file(edition: Edition) -> None:
+    plan = replace(edition.sheets[0], was_listed=True)
+    packed = [one for one in sheets_to_print(edition, plan) if one.at.path.endswith("roster.pdf")]
+    assert [(one.printed.name, one.printed.in_own_file) for one in packed] == [("Roster, for the teacher alone", True)]
+    joined = sure(sure(PACK.make(edition, plan)).joined)
+    assert [one.pieces for one in joined.sheets if one.path.endswith("roster.pdf")] == [0]
 
 
 def test_a_document_of_the_studios_own_is_in_the_pack_and_one_like_the_pack_is_its_page_alone(tmp_path: Path) -> None:

@@ -376,7 +376,7 @@ CLASS = "classes/first-bar/class.yaml"
         (CLASS, "48.00", "48,00", "number-unreadable", 9, "comma"),
         (CLASS, "seats: 12", "seats: 0", "amount-not-positive", 8, "at least 1"),
         (CLASS, "seats: 12", "seats: a dozen", "number-unreadable", 8, "whole number"),
-        (CLASS, "demo with hands-on parts", "hands on", "word-unknown", 2, 'Did you mean "hands-on"?'),
+        (CLASS, "demo with hands-on parts", "hands on", "word-unknown", 2, 'Did you mean "hands-on"'),
         (CLASS, "each student: 2 bars", "each student: 2", "unit-missing", 12, "2 containers"),
         (CLASS, "summary: Soap.", "summary: [Soap.]", "wrong-kind-of-value", 3, "single text"),
         ("studio.yaml", "contact: {email: hello@example.org}", "contact: {}", "field-missing", 3, "email, phone or web"),

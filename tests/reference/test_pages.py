@@ -100,7 +100,13 @@ def test_every_key_of_the_json_is_told(tmp_path: Path, capsys: pytest.CaptureFix
 
 
 def test_every_column_of_a_table_is_told() -> None:
-    columns = (*limits._LIMIT_COLUMNS, *limits._COLOUR_COLUMNS, *limits._FIELD_COLUMNS, *essential_oils._COLUMNS)
+    columns = (
+        *limits._LIMIT_COLUMNS,
+        *limits._LAST_LIMIT_COLUMNS,
+        *limits._COLOUR_COLUMNS,
+        *limits._FIELD_COLUMNS,
+        *essential_oils._COLUMNS,
+    )
     assert [name for name in columns if f"`{name}`" not in PAGES["tables"].text] == []
     words = re.sub(r"\s+", " ", PAGES["tables"].text)
     assert [word for word in (*LimitWeight, *Field) if word not in words] == []

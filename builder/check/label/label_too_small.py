@@ -43,7 +43,7 @@ def find_type_heights_unknown(studio: Studio) -> Iterator[Finding]:
         "type-heights-unknown",
         studio.profile.at("region"),
         f"Nothing says how high the type of a label has to be in this region ({studio.profile.region}), so no product gets a label.",
-        "Write `region:` of a law whose heights are known, or add rows with their source to content/tables/type_heights.csv.",
+        "Write `region:` of a law whose heights are known here. Until then print labels by the text of your own law.",
         about=frozenset[Subject](Labels(recipe.key) for recipe in made),
     )
 

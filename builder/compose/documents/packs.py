@@ -2,6 +2,7 @@
 
 Decided: alike pages are in it once, with their number beside them. Why: a printer prints copies, and a file with each of eighty pages in it
 would hide the one that is wrong. Labels are in files of their own, since they go on other paper.
+Decided: the roster is counted and not in it. Why: a file that is printed in one go is passed on in one go, and the roster names people.
 """
 
 from collections.abc import Iterable, Sequence
@@ -34,8 +35,8 @@ class Packed:
 
     @property
     def pieces(self) -> int:
-        """Return the number of pieces that are printed apart; none is, of what lies on paper of its own."""
-        return 1 if self.printed.on_stock else len(self.printed.copies)
+        """Return the number of pieces that are printed apart; none is, of what lies in a file of its own."""
+        return 1 if self.printed.in_own_file else len(self.printed.copies)
 
 
 class Counted(NamedTuple):
@@ -57,10 +58,10 @@ class Counted(NamedTuple):
 
 
 def compose_pack(edition: Edition, plan: ClassPlan, here: Address, sheets: Iterable[Packed]) -> Composed:
-    """Make the pack of one date of these sheets, of which those on stock are counted alone."""
+    """Make the pack of one date of these sheets, of which those in files of their own are counted alone."""
     every = tuple(sheets)
     whole = [one for one in every if not one.printed.only]
-    inside, beside = ([one for one in whole if one.printed.on_stock is on_stock] for on_stock in (False, True))
+    inside, beside = ([one for one in whole if one.printed.in_own_file is in_own_file] for in_own_file in (False, True))
     title = say("To print: {class_title}", class_title=plan.studio_class.title)
     around = frame(edition, here, title, f"{title}, {when(edition, plan)}")
 
@@ -69,7 +70,7 @@ def compose_pack(edition: Edition, plan: ClassPlan, here: Address, sheets: Itera
         counted = [entry for one, pieces in zip(inside, laid, strict=False) for entry in _counted(one, every, pieces)]
         others = [_beside(one.printed, number) for one, number in zip(beside, pages[len(inside) :], strict=False) if number]
         in_all, rows = _in_all(counted) if counted else "", tuple(map(_row, counted))
-        return PackView(around, title, when(edition, plan), summary(plan), in_all, rows, tuple(others), plan.has_roster)
+        return PackView(around, title, when(edition, plan), summary(plan), in_all, rows, tuple(others))
 
     joined = tuple(JoinedSheet(one.at.folder, one.at.path, one.pieces) for one in inside)
     counted_alone = tuple(JoinedSheet(one.at.folder, one.at.path, 0) for one in beside)

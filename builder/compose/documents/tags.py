@@ -48,7 +48,7 @@ def copies_of_tags(edition: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
     """Say how many tags there are."""
     if plan.students and wished(edition.studio, plan).tags:
         line = say("Tags: {number}, printed on both sides", number=plan.students)
-        yield ToPrint(line, say("Tags"), said=say("both sides"), on_stock=True)
+        yield ToPrint(line, say("Tags"), said=say("both sides"), in_own_file=True)
 
 
 def compose_tags(edition: Edition, plan: ClassPlan, _: Address) -> Composed | None:

@@ -25,7 +25,7 @@ from builder.words.say import say
 def copies_of_roster(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
     """Say that one is printed, where the class keeps a roster."""
     if plan.has_roster:
-        yield ToPrint(say("Roster: 1\u00a0copy, for the teacher alone"), say("Roster, for the teacher alone"))
+        yield ToPrint(say("Roster: 1\u00a0copy, for the teacher alone"), say("Roster, for the teacher alone"), in_own_file=True)
 
 
 def compose_roster(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:

@@ -18,7 +18,7 @@ class PackRow:
 
 @dataclass(frozen=True)
 class PackView:
-    """The page of counts of one date. `in_all` sums it up, and is empty before anything has been laid out; `beside` is on other paper."""
+    """The page of counts of one date. `in_all` sums it up, and is empty before anything has been laid out; `beside` is in own files."""
 
     frame: Frame
     title: str
@@ -27,4 +27,3 @@ class PackView:
     in_all: str
     rows: tuple[PackRow, ...]
     beside: tuple[PackRow, ...]
-    has_roster: bool

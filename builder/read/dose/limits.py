@@ -20,8 +20,10 @@ from builder.words.fold import fold
 
 _LIMIT_COLUMNS = (
     "ingredient", "inci", "inci_names", "role", "most_percent", "percent_of", "counted_as", "counted_as_factor", "product_type", "contact",
-    "products", "narrower", "hazard", "ph_low", "ph_high", "basis", "region", "weight", "source", "at", "known", "note", "since",
+    "products", "narrower", "hazard", "ph_low", "ph_high", "basis", "region", "weight", "source", "at", "known", "note",
 )  # fmt: skip
+# What a studio's own table may do without.
+_LAST_LIMIT_COLUMNS = ("since",)
 _COLOUR_COLUMNS = (
     "colour_additive", "cfr_section", "certification_required", "eye_area", "lips_and_general_use", "external_use", "limits",
     "us_label_name", "eu_ci_number_memory", "listed", "contact", "products", "narrower", "most_percent", "most_percent_on_lips", "source",
@@ -36,7 +38,7 @@ _contact = word_of(*Contact, "all")
 
 def read_limits(folder: TextFolder, name: str, known: Known) -> tuple[Limit, ...]:
     """Read a table of limits; a row that cannot be read is a finding and is left out."""
-    return tuple(rows_of(folder, name, _LIMIT_COLUMNS, lambda row, place: _limit(row, place, known)))
+    return tuple(rows_of(folder, name, _LIMIT_COLUMNS, lambda row, place: _limit(row, place, known), _LAST_LIMIT_COLUMNS))
 
 
 def read_colour_rules(folder: TextFolder, name: str, known: Known) -> tuple[ColourRule, ...]:
@@ -84,7 +86,7 @@ def _limit(row: Row, place: Place, known: Known) -> Limit:
         at=text_of(row["at"]),
         known=member_of(HowKnown)(row["known"]),
         note=row["note"],
-        since=int(parse_positive(row["since"])) if row["since"] else None,
+        since=int(parse_positive(row["since"])) if row.get("since") else None,
         lowest_ph=parse_number(row["ph_low"]) if row["ph_low"] else None,
         place=place,
         below_age=_below_age(row["narrower"]),

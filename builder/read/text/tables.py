@@ -20,14 +20,18 @@ T = TypeVar("T")
 Row = dict[str, str]
 
 
-def rows_of(folder: TextFolder, name: str, columns: tuple[str, ...], make: Callable[[Row, Place], T]) -> Iterator[T]:
-    """Read a table row by row; a row that cannot be read is a finding and is left out."""
+def rows_of(
+    folder: TextFolder, name: str, columns: tuple[str, ...], make: Callable[[Row, Place], T], last: tuple[str, ...] = ()
+) -> Iterator[T]:
+    """Read a table row by row; a row that cannot be read is a finding and is left out. `last` are columns that may be missing."""
     text = folder.text(name) if folder.has(name) else None
     lines = enumerate((text or "").split("\n"), start=1)
     table = [(Place(folder.shown_as + name, number, 1), line) for number, line in lines if line.strip() and not line.startswith("#")]
     for at, (place, line) in enumerate(table):
         try:
             cells = _cells(line)
+            if at == 0 and cells == [*columns, *last]:
+                columns = (*columns, *last)
             if at == 0 and cells != list(columns):
                 raise _wrong("These are not the columns of this table.", f"Write {','.join(columns)}.")
             if len(cells) != len(columns):
