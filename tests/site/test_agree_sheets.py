@@ -67,7 +67,7 @@ def test_a_step_has_one_number_everywhere() -> None:
         paper, at = sheet_text(page.with_suffix(".pdf")), 0
         for name, text in steps:
             # On paper too the number stands before the step; a drawing may stand between.
-            found = re.compile(rf"\b{name} (?:.{{0,120}}?){re.escape(text[:25])}").search(paper, at)
+            found = re.compile(rf"\b{name} (?:.{{0,200}}?){re.escape(text[:25])}").search(paper, at)
             assert found, f"{page.name}: {name} {text[:40]} after {paper[at : at + 60]}"
             at = found.start()
 
