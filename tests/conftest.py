@@ -27,7 +27,22 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
     marks = [item.get_closest_marker("long") for item in items]
     wanted = [bool(mark) if config.option.long else not mark or bool(mark.kwargs.get("sample")) for mark in marks]
     config.hook.pytest_deselected(items=[item for item, is_wanted in zip(items, wanted, strict=True) if not is_wanted])
-    items[:] = [item for item, is_wanted in zip(items, wanted, strict=True) if is_wanted]
+    items[:] = sorted((item for item, is_wanted in zip(items, wanted, strict=True) if is_wanted), key=_turn)
+
+
+# Modules that take long with few tests, the longest first: they come before all others, so that no process waits for them at the end.
+LONGEST = (
+    "test_site_example.py", "test_findings.py", "test_acceptance.py", "site/test_accessible.py", "site/test_printed.py",
+    "test_dates_and_roster.py", "test_roster_names.py", "press/test_take_home_pages.py", "press/test_one_page.py",
+    "press/test_killed.py", "press/test_kept.py", "test_known_runs.py", "test_pictures.py", "test_wheel.py", "test_readme.py",
+    "start/test_start.py", "preview/test_preview.py", "test_hostile_files.py", "read/test_compiled.py", "test_remembered.py",
+)  # fmt: skip
+
+
+def _turn(item: pytest.Item) -> int:
+    """Return the place of the module of a test in the run; those of one place stay as they were collected."""
+    name = item.path.relative_to(Path(__file__).parent).as_posix()
+    return LONGEST.index(name) if name in LONGEST else len(LONGEST)
 
 
 def pytest_configure(config: pytest.Config) -> None:

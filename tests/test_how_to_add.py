@@ -56,6 +56,7 @@ def test_every_entry_is_tried_with_each_number_that_it_states() -> None:
     assert tried == {entry: numbers(entry) for entry in ENTRIES}
 
 
+@pytest.mark.long
 @pytest.mark.parametrize("addition", ADDITIONS, ids=lambda one: f"{one.entry}: {next(iter(one.changes))}")
 def test_an_addition_works(addition: Addition, passed: str) -> None:
     for test in addition.shown_by:

@@ -32,7 +32,7 @@ def published(home: Path, cores: int, **environment: str) -> dict[str, bytes]:
     return {path.relative_to(home / "made").as_posix(): path.read_bytes() for path in (home / "made").rglob("*") if path.is_file()}
 
 
-@pytest.mark.long(sample=True)
+@pytest.mark.long
 def test_folder_time_zone_locale_hashes_and_processes_change_no_byte(tmp_path: Path) -> None:
     other = tmp_path / "another folder, with a longer name (Größe)"
     for folder in (tmp_path / "a", other):

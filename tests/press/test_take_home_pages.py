@@ -35,8 +35,15 @@ DAY = date(2027, 1, 2)
 SOAP, SALTS, TEA = "kitchen-garden-bar--1-kg-of-oils", "still-water-bath-salts--2-containers", "hedgerow-bath-tea--5-containers"
 LAB = "green-lab-bar--500-g-of-oils"
 PAGES = {SOAP: 9, LAB: 10, SALTS: 5, TEA: 3}
-# Pages are read by default of the longest and the shortest of them.
-READ = [LAB, TEA, *(pytest.param(name, marks=pytest.mark.long) for name in (SOAP, SALTS))]
+# By default pages are read of the longest of them, and of the shortest in large print.
+READ = [LAB, *(pytest.param(name, marks=pytest.mark.long) for name in (SOAP, SALTS, TEA))]
+HOME, LARGE = "take-home sheet", "take-home sheet in large print"
+IN_BOTH_SIZES = [
+    pytest.param(kind, name, marks=() if name == by_default else pytest.mark.long)
+    for kind, by_default in ((HOME, LAB), (LARGE, TEA))
+    for name in PAGES
+]
+TYPE = {HOME: (14, 20), LARGE: (18, 25.4)}  # Points of the type, and millimetres of the margin.
 NAME_OF_STEP = re.compile(r"^[A-Z]\d+ ?")
 COLUMN = 9  # Points between two columns at the least.
 FOOT = 40  # Points from the lower edge, beneath which the title and the page stand.
@@ -58,13 +65,13 @@ def pressed(kind: str, name: str) -> bytes:
 
 
 @cache
-def read(name: str, kind: str = "take-home sheet") -> PDF:
+def read(name: str, kind: str = HOME) -> PDF:
     """Return a sheet as it was pressed, read back once for all that is asked of it."""
     return pdfplumber.open(io.BytesIO(pressed(kind, name)))
 
 
 def html(name: str) -> BeautifulSoup:
-    return BeautifulSoup(documents("take-home sheet")[name].html, "html.parser")
+    return BeautifulSoup(documents(HOME)[name].html, "html.parser")
 
 
 def columns(line: list[dict[str, Any]]) -> Iterator[str]:
@@ -92,10 +99,9 @@ def test_it_has_few_pages_and_none_with_a_few_lines_alone(name: str) -> None:
         assert len(lines) >= 5, f"{len(lines)} lines on page {one.page_number}"
 
 
-@pytest.mark.parametrize("name", READ)
-@pytest.mark.parametrize(("kind", "size", "margin"), [("take-home sheet", 14, 20), ("take-home sheet in large print", 18, 25.4)])
-def test_type_is_large_enough_and_lines_are_short_enough(name: str, kind: str, size: int, margin: float) -> None:
-    pdf = read(name, kind)
+@pytest.mark.parametrize(("kind", "name"), IN_BOTH_SIZES)
+def test_type_is_large_enough_and_lines_are_short_enough(kind: str, name: str) -> None:
+    pdf, (size, margin) = read(name, kind), TYPE[kind]
     chars = [char for one in pdf.pages for char in one.chars if char["text"].strip()]
     small = "".join(char["text"] for char in chars if char["size"] < 9.9)
     assert re.fullmatch(r"[\d.g]*", small), small  # Numbers in drawings alone: of the bench's legend, and on a scale.
@@ -165,8 +171,7 @@ def test_the_table_is_in_the_order_of_the_steps() -> None:
     assert names[:5] == ["Water for the lye", "Sodium hydroxide", "Lye together", "Coconut oil", "Cocoa butter"]
 
 
-@pytest.mark.parametrize("name", READ)
-@pytest.mark.parametrize("kind", ["take-home sheet", "take-home sheet in large print"])
-def test_it_passes_the_rules_of_pdf_ua(name: str, kind: str) -> None:
+@pytest.mark.parametrize(("kind", "name"), IN_BOTH_SIZES)
+def test_it_passes_the_rules_of_pdf_ua(kind: str, name: str) -> None:
     report = page.validate_pdf_bytes(pressed(kind, name), profile="ua1")
     assert report.is_compliant, report.failures

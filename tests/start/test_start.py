@@ -119,6 +119,7 @@ def test_questions_are_asked_again_until_they_can_be_read(tmp_path: Path) -> Non
     assert (tmp_path / "loft" / "recipes" / "hedge-lotion.yaml").is_file()
 
 
+@pytest.mark.long
 def test_who_weighs_in_ounces_is_asked_for_a_scale_that_shows_them(tmp_path: Path) -> None:
     answers = ("Loft", "USA", "", "", "oz", "0.1 g up to 5 kg", "0.005 oz up to 11 lb", "", "soap", "6", "")
     status, shown = typed(tmp_path, *answers)
@@ -127,6 +128,7 @@ def test_who_weighs_in_ounces_is_asked_for_a_scale_that_shows_them(tmp_path: Pat
     assert "0.2 oz" in (tmp_path / "loft" / "classes" / "your-first-lip-balm" / "class.yaml").read_text(encoding="utf-8")
 
 
+@pytest.mark.long
 def test_who_has_no_such_scale_weighs_in_grams(tmp_path: Path) -> None:
     status, shown = typed(tmp_path, "Loft", "US", "", "", "ounces", "0.1 g up to 5 kg", "", "lip balm", "")
     assert status == 0, shown
