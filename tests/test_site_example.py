@@ -281,7 +281,7 @@ def test_no_page_of_a_sheet_is_left_to_a_few_lines() -> None:
             assert len(text.split()) > 50, f"{path}, page {number}: {text}"
 
 
-@pytest.mark.long(sample=True)
+@pytest.mark.long
 def test_on_a4_every_sheet_is_a4(tmp_path: Path) -> None:
     studio = tmp_path / "studio"
     shutil.copytree(Path(__file__).parent / "findings" / "_sound", studio)

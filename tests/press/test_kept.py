@@ -78,6 +78,7 @@ def test_each_change_presses_what_it_is_about_and_no_more(desk: Desk) -> None:
     assert desk.publish_both_ways("6").kept == 0
 
 
+@pytest.mark.long
 def test_random_edits(desk: Desk) -> None:
     draws = random.Random(7)
     for number in range(8):
@@ -96,7 +97,7 @@ def test_random_edits(desk: Desk) -> None:
         desk.publish_both_ways(f"edit {number}")
 
 
-@pytest.mark.parametrize("spoil", ["pdf", "note", "gone", "engine"])
+@pytest.mark.parametrize("spoil", ["pdf", *(pytest.param(one, marks=pytest.mark.long) for one in ("note", "gone", "engine"))])
 def test_what_cannot_be_trusted_is_pressed_again(desk: Desk, spoil: str, monkeypatch: pytest.MonkeyPatch) -> None:
     desk.publish_both_ways("0")
     output = desk.home / "again"

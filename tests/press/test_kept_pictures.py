@@ -85,7 +85,10 @@ def test_a_picture_that_was_changed_in_the_output_is_made_again(desk: Desk) -> N
     assert desk.publish_both_ways() == 2
 
 
-@pytest.mark.parametrize("text", ["", "[]", "{", '{"site/a.jpg": 3}', '{"site/a.jpg": ["x"]}', "\udcff"])
+@pytest.mark.parametrize(
+    "text",
+    ["{", '{"site/a.jpg": 3}', *(pytest.param(text, marks=pytest.mark.long) for text in ("", "[]", '{"site/a.jpg": ["x"]}', "\udcff"))],
+)
 def test_notes_that_cannot_be_read_are_none(desk: Desk, text: str) -> None:
     desk.publish_both_ways()
     (desk.home / "again" / kept_pictures.FILE).write_bytes(text.encode("utf-8", "surrogateescape"))
@@ -98,6 +101,7 @@ def test_another_library_makes_all_again(desk: Desk, monkeypatch: pytest.MonkeyP
     assert desk.publish_both_ways() == 4
 
 
+@pytest.mark.long
 def test_random_changes_give_what_a_fresh_publication_gives(desk: Desk) -> None:
     chance = random.Random(5)
     for _ in range(6):
