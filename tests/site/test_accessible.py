@@ -39,18 +39,21 @@ WAYS: dict[str, tuple[tuple[int, int, float], str, dict[str, str], str]] = {
 }
 
 
-@pytest.mark.long(sample=True)
-@pytest.mark.parametrize("way", WAYS)
+# What the other ways change is looked at by tests of its own: width and spacing, and what is seen in forced colours; light is also at 320.
+BY_DEFAULT = ("dark", "320", "print")
+
+
+@pytest.mark.parametrize("way", [pytest.param(way, marks=pytest.mark.long(sample=way in BY_DEFAULT)) for way in WAYS])
 def test_axe_finds_nothing(chromium: Browser, way: str) -> None:
     """All rules of WCAG 2.2 A and AA that axe-core has, and its best practice.
 
-    Without `--long` all of them in one way, and in each other those by which it can differ, on a third of the kinds of page: on another
-    third in the next way. In forced colours axe-core takes the author's ink for that of the reader: there the picture is measured.
+    Without `--long` all of them in one way, and in two others those by which each can differ, on a third of the kinds of page each. In
+    forced colours axe-core takes the author's ink for that of the reader: there the picture is measured.
     """
     size, medium, features, style = WAYS[way]
     chromium.size(*size)
     chromium.look(medium, **features)
-    is_whole, at = way == "320" or LONG in os.environ, list(WAYS).index(way) % 3
+    is_whole, at = way == "320" or LONG in os.environ, (*BY_DEFAULT, *WAYS).index(way) % 3
     rules, pages = (WHOLE, page_of_each_kind()) if is_whole else (SEEN, page_of_each_kind()[at::3])
     found = {}
     for page in pages:
@@ -62,8 +65,7 @@ def test_axe_finds_nothing(chromium: Browser, way: str) -> None:
     assert not any(found.values()), told(found)
 
 
-@pytest.mark.long(sample=True)
-@pytest.mark.parametrize("scheme", ["dark", "light"])
+@pytest.mark.parametrize("scheme", [pytest.param(scheme, marks=pytest.mark.long(sample=scheme == "dark")) for scheme in ("dark", "light")])
 def test_in_forced_colours_every_text_is_seen(chromium: Browser, scheme: str) -> None:
     """SC 1.4.3, of the page as Chromium draws it in the colours of the reader."""
     chromium.look(**{"forced-colors": "active", "prefers_color_scheme": scheme})
@@ -100,8 +102,7 @@ def test_nothing_is_wider_than_a_narrow_phone_or_cut_off(chromium: Browser) -> N
     assert not any(found.values()), told(found)
 
 
-@pytest.mark.long(sample=True)
-@pytest.mark.parametrize("width", [320, 1280])
+@pytest.mark.parametrize("width", [pytest.param(width, marks=pytest.mark.long(sample=width == 320)) for width in (320, 1280)])
 def test_what_can_be_pressed_is_large_enough(chromium: Browser, width: int) -> None:
     chromium.size(width)
     found = {}

@@ -12,6 +12,8 @@ from tests.browser import Browser
 from tests.published import published, soup, squeeze
 
 LETTER, A4 = (8.5, 11.0), (210 / 25.4, 297 / 25.4)
+# By default the paper of the studio, which is the shorter one.
+PAPERS = [pytest.param(LETTER, id="letter"), pytest.param(A4, id="A4", marks=pytest.mark.long)]
 ADDRESS = "https://wrenlow.example/"
 
 
@@ -25,7 +27,7 @@ def printed(chromium: Browser, page: Path, paper: tuple[float, float]) -> list[s
     return [squeeze(sheet.get_textpage().get_text_bounded().replace("\x02", "-")) for sheet in pdf]
 
 
-@pytest.mark.parametrize("paper", [LETTER, A4], ids=["letter", "A4"])
+@pytest.mark.parametrize("paper", PAPERS)
 def test_a_class_is_one_page(chromium: Browser, paper: tuple[float, float]) -> None:
     pages = class_pages()
     assert len(pages) == 8
@@ -41,7 +43,7 @@ def test_a_class_is_one_page(chromium: Browser, paper: tuple[float, float]) -> N
             assert squeeze(risk.get_text()) in sheets[0], f"{page.name} does not print: {risk.get_text()}"
 
 
-@pytest.mark.parametrize("paper", [LETTER, A4], ids=["letter", "A4"])
+@pytest.mark.parametrize("paper", PAPERS)
 def test_the_catalogue_is_a_programme_of_two_pages(chromium: Browser, paper: tuple[float, float]) -> None:
     page = published()[0] / "site/classes.html"
     sheets = printed(chromium, page, paper)
@@ -55,7 +57,9 @@ def test_the_catalogue_is_a_programme_of_two_pages(chromium: Browser, paper: tup
     assert "This page is of January 2, 2027." in sheets[1]
 
 
-@pytest.mark.parametrize("name", ["index", "classes", "dates", "visit", "classes/salts-and-scrub-party"])
+@pytest.mark.parametrize("name", [
+    "index", "classes/salts-and-scrub-party", *(pytest.param(name, marks=pytest.mark.long) for name in ("classes", "dates", "visit")),
+])  # fmt: skip
 def test_nothing_is_printed_small(chromium: Browser, name: str) -> None:
     """TYPE-02 of the project: 10 pt at the least. The text of pages is 12 pt, that of a class 10 pt, so that it is one page."""
     chromium.open(published()[0] / f"site/{name}.html")
