@@ -1,6 +1,6 @@
 """Every finding that may be accepted is accepted once: nothing else falls silent, and all that it held back is made.
 
-Without `--long` every acceptable stop, and each fourth of the cautions by name: how a reason is read and what it frees is the same for all
+Without `--long` every acceptable stop, and each eighth of the cautions by name: how a reason is read and what it frees is the same for all
 of them, and what a finding holds back is its own. That a stop holds something back is tried with its case, in `test_findings.py`.
 """
 
@@ -61,7 +61,7 @@ def acceptable() -> Iterator[ParameterSet]:
         if kind.acceptable and name in ONE_EACH and name not in ("accepted-without-need", "reason-unclear"):
             holds_back = bool(kind.comes_as & ACCEPTABLE_STOP)
             cautions += not holds_back
-            yield pytest.param(name, marks=() if holds_back or cautions % 4 == 0 else pytest.mark.long)
+            yield pytest.param(name, marks=() if holds_back or cautions % 8 == 0 else pytest.mark.long)
 
 
 @pytest.mark.parametrize("name", list(acceptable()))

@@ -142,7 +142,7 @@ def test_many_findings_of_a_kind_are_summed_up_on_a_terminal_only(studio: Path) 
     assert sum(finding.name == "mention-unknown" for finding in pipeline.check(studio, on=date(2027, 1, 1)).findings) == 400
 
 
-@pytest.mark.parametrize("text", ["{ ", "{", "}", "{x} "])
+@pytest.mark.parametrize("text", ["{x} ", *(pytest.param(text, marks=pytest.mark.long) for text in ("{ ", "{", "}"))])
 def test_twenty_thousand_braces_in_a_line(studio: Path, text: str) -> None:
     append(studio / LESSON, "\n" + text * 20_000 + "\n")
     assert len(found(studio)) < 20_000

@@ -7,6 +7,7 @@ and the 0th column is the visual top"), 0x010F maker, 0x8825 the place. What an 
 
 import io
 import re
+import shutil
 from datetime import date
 from pathlib import Path
 from typing import Any
@@ -162,6 +163,7 @@ def test_what_is_published_of_a_studio_tells_nothing(tmp_path: Path) -> None:
     """Pages, sheets and the pictures beside them: none holds the photograph as it came from the camera."""
     studio, output = tmp_path / "studio", tmp_path / "out"
     lay_out(None, studio)
+    shutil.rmtree(studio / "classes/one-bar")
     (studio / "classes/one-lotion/bench.jpg").write_bytes(photograph((800, 600)))
     (studio / "classes/one-lotion/drawn.svg").write_bytes(drawing("<script>steal()</script>"))
     lesson = studio / "classes/one-lotion/lesson.md"
