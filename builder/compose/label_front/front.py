@@ -60,6 +60,11 @@ class Drawing:
         """Tell whether something that the recipe draws is seen: its mark, its petals as a wreath, its shares as a bar."""
         return self.side > 0 or self.design.ornament is Ornament.WREATH or (self.is_rich and self.design.ornament is Ornament.CORNER)
 
+    @property
+    def has_fields(self) -> bool:
+        """Tell whether a front to colour in has fields that a crayon fills: those of what the recipe draws, or of a woven band."""
+        return self.is_marked or (self.is_rich and bool(self.threads))
+
 
 @dataclass(frozen=True)
 class Front:

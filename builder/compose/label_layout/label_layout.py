@@ -51,6 +51,11 @@ class LaidOut:
         """Return how many labels one text takes."""
         return len(self.positions[0]) if self.positions else 1
 
+    @property
+    def has_fields(self) -> bool:
+        """Tell whether each composed front has something to colour in; without composed fronts a label of fields lies beside each."""
+        return all(any(one and one.has_fields for one in drawings) for drawings in self.drawings)
+
     def labels_each(self, *, to_colour: bool) -> int:
         """Return how many labels of the sheet one container takes: where it has no composed front, one more that is coloured in."""
         return self.count + (to_colour and not self.drawings)

@@ -210,6 +210,7 @@ def _fit(studio: Studio, sheet: ClassPlan, plan: LabelPlan) -> LabelFit:
         fits=plan.laid_out is not None,
         # What a package has to say of its contents is too long for any design.
         is_composed=bool(filling.fill.units > 1 or (plan.laid_out and plan.laid_out.drawings)),
+        has_fields=not wished(studio, sheet).to_colour or not plan.laid_out or plan.laid_out.has_fields,
         on=plan.laid_out.stock.name if plan.laid_out else "",
         would_do=would_do,
         on_two=on_two,

@@ -42,7 +42,8 @@ class LabelFit:
     heights of type. `place` is where the sheet is asked for, or the recipe. `over` is None where the labels sit on their container, or
     where it has not been measured. `with_little_room` says what the region lets stand elsewhere, and where that is written. `starts` says
     where the first sheet of a date begins; None for the sheets after it, and where nothing fits. `is_composed` says whether
-    fronts have a design, `on` which sheet the labels lie on.
+    fronts have a design, `on` which sheet the labels lie on, `has_fields` whether
+    every front that is to be coloured in has something to colour in.
     """
 
     name: str
@@ -58,4 +59,5 @@ class LabelFit:
     with_little_room: str = ""
     starts: Start | None = None
     is_composed: bool = True
+    has_fields: bool = True
     on: str = ""
