@@ -15,13 +15,10 @@ from collections.abc import Iterator, Sequence
 from contextlib import ExitStack
 from typing import TYPE_CHECKING, Any
 
-from builder.model.document import Piece, laid_one_after_another
+from builder.model.document import Piece, laid_behind_a_cover
 
 if TYPE_CHECKING:
     from pikepdf import Pdf
-
-# On this page what follows the cover begins: the cover takes a page and its back, or two pages.
-FIRST = 3
 
 
 def pages_of(pdf: bytes) -> int:
@@ -39,7 +36,7 @@ def join(cover: bytes, sheets: Sequence[tuple[bytes, int]]) -> bytes:
     with ExitStack() as opened:
         whole = opened.enter_context(pikepdf.open(io.BytesIO(cover)))
         others = [opened.enter_context(pikepdf.open(io.BytesIO(pdf))) for pdf, _ in sheets]
-        laid = laid_one_after_another([(len(one.pages), pieces) for one, (_, pieces) in zip(others, sheets, strict=True)], FIRST)
+        laid = laid_behind_a_cover([(len(one.pages), pieces) for one, (_, pieces) in zip(others, sheets, strict=True)])
         root = pikepdf.Dictionary(Type=pikepdf.Name.StructElem, S=pikepdf.Name.Document, P=whole.Root.StructTreeRoot, K=pikepdf.Array())
         tree, parents = whole.make_indirect(root), pikepdf.Array()
         _take_tree(whole, whole.Root.StructTreeRoot, tree, parents, 0)

@@ -109,7 +109,9 @@ def check(folder: Path, *, on: date, output: Path | None = None) -> Outcome:
         fits = label_fits(studio, sheets)
     found = [*check_plans(sheets, studio), *check_recipes(nominal, studio), *check_labels(fits)]
     findings = [*examined.findings, *accept_findings(found, studio)]
-    findings += accept_findings(check_layouts(_faulty_layouts(folder, _outcome(findings, studio, sheets), on)), studio)
+    if studio.profile.documents or (folder / OWN_LAYOUTS).is_dir():
+        faulty = _faulty_layouts(folder, studio, _outcome(findings, studio, sheets), on)
+        findings += accept_findings(check_layouts(faulty), studio)
     findings += check_acceptances(findings, studio, _not_worked_out(studio, unsound), finding_kinds())
     return _outcome(findings, studio, sheets)
 
@@ -121,11 +123,8 @@ def _outcome(findings: Iterable[Finding], studio: Studio, sheets: Iterable[Class
     return Outcome(findings, studio, _left_of(sheets, held), held)
 
 
-def _faulty_layouts(folder: Path, outcome: Outcome, on: date) -> tuple[FaultyLayout, ...]:
-    """Try the studio's own templates, if it has any, on all that nothing holds back."""
-    studio = outcome.studio
-    if studio is None or (not studio.profile.documents and not (folder / OWN_LAYOUTS).is_dir()):
-        return ()
+def _faulty_layouts(folder: Path, studio: Studio, outcome: Outcome, on: date) -> tuple[FaultyLayout, ...]:
+    """Try the studio's own templates on all that nothing holds back."""
     from builder.compose.layouts_tried import faulty_layouts
 
     with speaking(studio.speaks.messages):

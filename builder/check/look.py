@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
-from builder.model.own_document import MAIN_PAGES
+from builder.model.own_document import MainPage
 from builder.model.studio import PICTURE_ENDINGS, Studio
 from builder.rules.look.palette import accent_of, paper_of
 from builder.words.nearest import did_you_mean
@@ -31,7 +31,7 @@ def find_look_amiss(studio: Studio) -> Iterator[Finding]:
         endings = ", ".join(PICTURE_ENDINGS)
         wrong = f'There is no picture "{look.logo}" beside studio.yaml.'
         yield stop("logo-missing", look.logo.place, wrong, f"Put it there, or correct the name. A picture ends in {endings}.")
-    known = (*MAIN_PAGES, *(key for key in studio.pages if key != "welcome"))
+    known = (*MainPage, *(key for key in studio.pages if key != "welcome"))
     for name in look.menu or ():
         if name.text not in known:
             wrong = f'The menu cannot lead to "{name}", which is no page.'

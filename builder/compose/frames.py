@@ -16,7 +16,7 @@ from builder.compose.picture_files import logo_address
 from builder.compose.teaching.class_facts import coming_dates
 from builder.compose.views.frame import Alternate, Frame, Link, PageFrame, Sender, Sharing, SheetFrame
 from builder.model.document import Folder
-from builder.model.own_document import MAIN_PAGES
+from builder.model.own_document import MainPage
 from builder.model.studio import Studio
 from builder.rules.dates.telephone import dialled
 from builder.words.outward import outward
@@ -109,38 +109,37 @@ def telephone_link(studio: Studio, number: str) -> str:
     return f"tel:{to}" if isinstance(to, str) else ""
 
 
-def _named_pages(edition: Edition) -> list[tuple[Address, str] | None]:
-    """Return the pages that a menu may name, in the order of `MAIN_PAGES`; None for one that has nothing to show."""
-    shows_pictures = any(one.picture for one, _ in edition.classes)
-    ways, pictures = (addresses.WAYS, say("Ways of teaching")), (addresses.GALLERY, say("Pictures"))
-    return [
-        (addresses.CATALOGUE, say("Classes")), (addresses.DATES, say("Dates")), ways if edition.classes else None,
-        (addresses.VISIT, say("Visit")), pictures if shows_pictures else None,
-    ]  # fmt: skip
-
-
-def _main_pages(edition: Edition) -> list[tuple[Address, str]]:
-    """Return the pages to which everything leads, each with its words."""
-    return [one for one in _named_pages(edition)[:-1] if one]
+def _main_pages(edition: Edition) -> dict[MainPage, tuple[Address, str]]:
+    """Return the pages that every studio has, in order, each with its words; without those that have nothing to show."""
+    shown = {
+        MainPage.CLASSES: (addresses.CATALOGUE, say("Classes")),
+        MainPage.DATES: (addresses.DATES, say("Dates")),
+        MainPage.WAYS: (addresses.WAYS, say("Ways of teaching")),
+        MainPage.VISIT: (addresses.VISIT, say("Visit")),
+        MainPage.PICTURES: (addresses.GALLERY, say("Pictures")),
+    }
+    if not edition.classes:
+        del shown[MainPage.WAYS]
+    if not any(one.picture for one, _ in edition.classes):
+        del shown[MainPage.PICTURES]
+    return shown
 
 
 def _menu(edition: Edition, here: Address) -> tuple[Link, ...]:
     """Return the pages that the studio wants in its menu; else the main pages, and those of its own by which people judge it."""
-    wanted = edition.studio.profile.look.menu
+    wanted, ours = edition.studio.profile.look.menu, _main_pages(edition)
     if wanted is not None:
-        ours = dict(zip(MAIN_PAGES, _named_pages(edition), strict=True))
-        pages = {key: (addresses.text_page(key), page.title) for key, page in edition.studio.pages.items()}
-        return _links([one for name in wanted if (one := ours.get(name.text) or pages.get(name.text))], here)
+        pages = {key: (addresses.text_page(key), page.title) for key, page in edition.studio.pages.items()} | ours
+        return _links([pages[name.text] for name in wanted if name.text in pages], here)
     own = [(addresses.text_page(key), say(words)) for key, words in _OWN_IN_MENU.items() if key in edition.studio.pages]
-    return _links([*_main_pages(edition), *own], here)
+    return _links([*(page for key, page in ours.items() if key is not MainPage.PICTURES), *own], here)
 
 
 def _all_pages(edition: Edition, here: Address) -> tuple[Link, ...]:
     """Return every page that stands by itself: the second way to each."""
-    pictures = [one for one in _named_pages(edition)[-1:] if one]
     pages = (page for key, page in edition.studio.pages.items() if key != addresses.WELCOME)
     own = [(addresses.text_page(page.key), page.title) for page in sorted(pages, key=lambda page: page.title.casefold())]
-    return _links([(addresses.HOME, say("Home")), *_main_pages(edition), *pictures, *own], here)
+    return _links([(addresses.HOME, say("Home")), *_main_pages(edition).values(), *own], here)
 
 
 def _links(entries: Iterable[tuple[Address, str]], here: Address) -> tuple[Link, ...]:

@@ -4,29 +4,22 @@ Decided: the sentences of all cautions are looked for in the finished text. Why:
 be read.
 """
 
-import re
 from collections.abc import Iterator
-from html import unescape
 
 from builder.model.studio import Studio
+from builder.words.html_text import text_in
 from builder.words.spelling import american
-
-_TAG = re.compile(r"<[^>]*>")
 
 
 def dropped(studio: Studio, ours: str, theirs: str) -> str | None:
     """Return the first sentence of a caution that stands in one HTML and not in another; None where there is none."""
-    before, now = _read(ours), _read(theirs)
+    before, now = _plain(text_in(ours)), _plain(text_in(theirs))
     return next((one for one in _sentences(studio) if _plain(one) in before and _plain(one) not in now), None)
 
 
 def _sentences(studio: Studio) -> Iterator[str]:
     for text in studio.cautions.values():
         yield from (text.what, *text.avoid, *text.if_it_happens, text.in_brief or text.what, text.again or text.what)
-
-
-def _read(html: str) -> str:
-    return _plain(unescape(_TAG.sub(" ", html)))
 
 
 def _plain(text: str) -> str:

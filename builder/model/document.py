@@ -99,12 +99,13 @@ class Piece(NamedTuple):
         return self.pages - self.pages // 2
 
 
-def laid_one_after_another(sheets: Sequence[tuple[int, int]], first: int) -> tuple[tuple[Piece, ...], ...]:
-    """Lay sheets from a front page on; each is the number of its pages and of its pieces. Give the pieces of each.
+def laid_behind_a_cover(sheets: Sequence[tuple[int, int]]) -> tuple[tuple[Piece, ...], ...]:
+    """Lay sheets one after another, each from a front page on; each is the number of its pages and of its pieces. Give the pieces of each.
 
     A sheet whose pages are no multiple of its pieces is one piece; one without pages has none.
     """
     laid: list[tuple[Piece, ...]] = []
+    first = 3  # The cover takes a page and its back, or two pages.
     for pages, pieces in sheets:
         each = pages // pieces if pages and pages % pieces == 0 else pages
         here = []

@@ -70,5 +70,13 @@ class Look(Placed):
 
 
 USUAL_LOOK = Look()
-# The pages that every studio has, by what its menu calls them.
-MAIN_PAGES = ("classes", "dates", "ways of teaching", "visit", "pictures")
+
+
+class MainPage(StrEnum):
+    """A page that every studio has, by what its menu calls it."""
+
+    CLASSES = "classes"
+    DATES = "dates"
+    WAYS = "ways of teaching"
+    VISIT = "visit"
+    PICTURES = "pictures"

@@ -21,7 +21,6 @@ from builder.model.own_document import Look
 from builder.model.picture import PictureFile
 from builder.model.place import Place
 from builder.model.recipe.recipe import Recipe
-from builder.model.remembered import remembered
 from builder.model.roster.roster import Roster
 from builder.model.studio import PICTURE_ENDINGS, Profile, Studio
 from builder.model.supplies.inventory import InventoryEntry
@@ -32,6 +31,7 @@ from builder.read.dates.studio_classes import read_class
 from builder.read.label.languages import spelled_in, spoken
 from builder.read.library import DrawnOn, fields_of, read_library
 from builder.read.profiles import read_profile
+from builder.read.read_once import read_once
 from builder.read.recipe.recipes import read_recipe
 from builder.read.roster.roster_files import read_roster_file
 from builder.read.supplies.inventory import read_inventory
@@ -64,6 +64,7 @@ _MEANT = {
     "cards": "shelf/ingredients", "cautions": "shelf/cautions", "passages": "shelf/passages", "templates": "layouts", "shelves": "shelf",
 }  # fmt: skip
 _ALMOST = 0.8
+_SUPPLIES, _INVENTORY = "shelf/supplies.yaml", "inventory.yaml"
 
 
 def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
@@ -78,7 +79,8 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
     drawn_on = read_library(stock, studio)
     recipe_files, page_files = tuple(studio.files("recipes", ".yaml")), tuple(studio.files("pages", ".md"))
     class_folders = tuple(studio.folders("classes"))
-    profile, library, ours = _profile(studio, drawn_on.known), drawn_on.library, TextFolder(stock, findings, "content/")
+    profile = _profile(findings, studio.text("studio.yaml"), drawn_on.known)
+    library, ours = drawn_on.library, TextFolder(stock, findings, "content/")
     region = library.regions.get(profile.region, Region(profile.region))
     library = replace(library, languages={**library.languages, OWN: spelled_in(region)})
     speaks = spoken(profile, library.languages, ours, findings)
@@ -90,7 +92,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
     read = Studio(
         **fields_of(Library, library)
         | {
-            "supervision": _supervision(library.supervision, profile, findings),
+            "supervision": _supervision(findings, library.supervision, profile),
             "unread": replace(
                 library.unread,
                 recipes=_stems(recipe_files) - set(recipes),
@@ -105,8 +107,8 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         pages=pages,
         pictures=pictures,
         other_files=other_files,
-        supplies=_supplies(studio),
-        inventory=_inventory(studio),
+        supplies=_supplies(findings, _text_if_there(studio, _SUPPLIES)),
+        inventory=_inventory(findings, _text_if_there(studio, _INVENTORY)),
         rosters=_rosters(studio, class_folders, region.locale),
     )
     findings.extend(_not_used(studio))
@@ -123,57 +125,31 @@ def _no_studio(studio: TextFolder, stock: Path) -> Studio:
     return Studio(**fields_of(Library, library), profile=read_profile(None, NOTHING_KNOWN, []))
 
 
-def _profile(studio: TextFolder, known: Known) -> Profile:
-    profile, found = _profile_of(studio.text("studio.yaml"), known)
-    studio.findings.extend(found)
-    return profile
-
-
-@remembered(8)
-def _profile_of(text: str | None, known: Known) -> tuple[Profile, tuple[Finding, ...]]:
-    findings: list[Finding] = []
+@read_once(8)
+def _profile(findings: list[Finding], text: str | None, known: Known) -> Profile:
     placed = None if text is None else read_yaml(text, "studio.yaml", findings)
-    return read_profile(placed, known, findings), tuple(findings)
+    return read_profile(placed, known, findings)
 
 
-def _supervision(rules: Mapping[str, WatchRule], profile: Profile, findings: list[Finding]) -> Mapping[str, WatchRule]:
-    made, found = _supervision_by(rules, profile)
-    findings.extend(found)
-    return made
+@read_once(8)
+def _supervision(findings: list[Finding], rules: Mapping[str, WatchRule], profile: Profile) -> Mapping[str, WatchRule]:
+    return apply_policy(rules, profile.teaching_policy, findings)
 
 
-@remembered(8)
-def _supervision_by(rules: Mapping[str, WatchRule], profile: Profile) -> tuple[Mapping[str, WatchRule], tuple[Finding, ...]]:
-    findings: list[Finding] = []
-    return apply_policy(rules, profile.teaching_policy, findings), tuple(findings)
+@read_once(8)
+def _supplies(findings: list[Finding], text: str | None) -> tuple[Supply, ...]:
+    placed = None if text is None else read_yaml(text, _SUPPLIES, findings)
+    return read_supplies(placed, findings) if placed else ()
 
 
-def _supplies(studio: TextFolder) -> tuple[Supply, ...]:
-    file = "shelf/supplies.yaml"
-    supplies, found = _supplies_of(studio.text(file) if studio.has(file) else None, file)
-    studio.findings.extend(found)
-    return supplies
+@read_once(8)
+def _inventory(findings: list[Finding], text: str | None) -> tuple[InventoryEntry, ...]:
+    placed = None if text is None else read_yaml(text, _INVENTORY, findings)
+    return read_inventory(placed, findings) if placed else ()
 
 
-@remembered(8)
-def _supplies_of(text: str | None, file: str) -> tuple[tuple[Supply, ...], tuple[Finding, ...]]:
-    findings: list[Finding] = []
-    placed = None if text is None else read_yaml(text, file, findings)
-    return read_supplies(placed, findings) if placed else (), tuple(findings)
-
-
-def _inventory(studio: TextFolder) -> tuple[InventoryEntry, ...]:
-    file = "inventory.yaml"
-    inventory, found = _inventory_of(studio.text(file) if studio.has(file) else None, file)
-    studio.findings.extend(found)
-    return inventory
-
-
-@remembered(8)
-def _inventory_of(text: str | None, file: str) -> tuple[tuple[InventoryEntry, ...], tuple[Finding, ...]]:
-    findings: list[Finding] = []
-    placed = None if text is None else read_yaml(text, file, findings)
-    return read_inventory(placed, findings) if placed else (), tuple(findings)
+def _text_if_there(studio: TextFolder, file: str) -> str | None:
+    return studio.text(file) if studio.has(file) else None
 
 
 def _recipes(studio: TextFolder, files: tuple[str, ...], drawn_on: DrawnOn) -> dict[str, Recipe]:
@@ -182,18 +158,16 @@ def _recipes(studio: TextFolder, files: tuple[str, ...], drawn_on: DrawnOn) -> d
         text = studio.text(name)
         if text is None:
             continue
-        recipe, found = _recipe_of(text, name, drawn_on.known)
-        studio.findings.extend(found)
+        recipe = _recipe(studio.findings, text, name, drawn_on.known)
         if recipe:
             recipes[recipe.key] = recipe
     return recipes
 
 
-@remembered(256)
-def _recipe_of(text: str, file: str, known: Known) -> tuple[Recipe | None, tuple[Finding, ...]]:
-    findings: list[Finding] = []
+@read_once(256)
+def _recipe(findings: list[Finding], text: str, file: str, known: Known) -> Recipe | None:
     placed = read_yaml(text, file, findings)
-    return read_recipe(placed, known, findings) if placed else None, tuple(findings)
+    return read_recipe(placed, known, findings) if placed else None
 
 
 def _classes(studio: TextFolder, folders: tuple[str, ...], drawn_on: DrawnOn) -> dict[str, StudioClass]:
@@ -210,21 +184,17 @@ def _class(studio: TextFolder, folder: str, drawn_on: DrawnOn) -> StudioClass | 
         if not studio.has(name):
             wrong = f"The folder of this class has no file {PurePosixPath(name).name}, which says {says}."
             studio.findings.append(stop(finding, studio.place(name), wrong, "Write the file, or remove the folder."))
-    taught = studio.text(lesson) if studio.has(lesson) else None
-    told = studio.text(about) if studio.has(about) else None
-    studio_class, found = _class_of(told, about, taught, lesson, drawn_on.passages)
-    studio.findings.extend(found)
-    return studio_class
+    taught, told = _text_if_there(studio, lesson), _text_if_there(studio, about)
+    return _class_of(studio.findings, told, about, taught, lesson, drawn_on.passages)
 
 
-@remembered(256)
+@read_once(256)
 def _class_of(
-    told: str | None, about: str, taught: str | None, lesson: str, passages: Mapping[str, tuple[Block, ...]]
-) -> tuple[StudioClass | None, tuple[Finding, ...]]:
-    findings: list[Finding] = []
+    findings: list[Finding], told: str | None, about: str, taught: str | None, lesson: str, passages: Mapping[str, tuple[Block, ...]]
+) -> StudioClass | None:
     read = read_lesson(taught, lesson, passages, findings) if taught is not None else None
     placed = read_yaml(told, about, findings) if told is not None else None
-    return read_class(placed, read, findings) if placed else None, tuple(findings)
+    return read_class(placed, read, findings) if placed else None
 
 
 def _rosters(studio: TextFolder, folders: tuple[str, ...], locale: str) -> dict[str, Roster]:

@@ -17,7 +17,7 @@ import pytest
 
 from builder.joined import join
 from builder.library import LAYOUTS
-from builder.model.document import Document, Folder, Joined, JoinedSheet, Piece, Publication, laid_one_after_another
+from builder.model.document import Document, Folder, Joined, JoinedSheet, Piece, Publication, laid_behind_a_cover
 from builder.press import PressOutcome, press_publication
 from tests.press.test_press import STYLES, elements, sheet
 
@@ -145,6 +145,6 @@ def test_a_pack_is_made_anew_when_a_sheet_in_it_has_changed(desk: Desk, pack: by
 
 def test_pieces_lie_on_front_pages() -> None:
     # Worked by hand: three pages take 3 to 5, two single cards 7 and 9, what does not come in its pieces is one, what is not there none.
-    laid = laid_one_after_another([(3, 1), (2, 2), (5, 2), (0, 4)], 3)
+    laid = laid_behind_a_cover([(3, 1), (2, 2), (5, 2), (0, 4)])
     assert laid == ((Piece(3, 3),), (Piece(7, 1), Piece(9, 1)), (Piece(11, 5),), ())
     assert [piece.paper for piece in (Piece(3, 1), Piece(3, 2), Piece(3, 5))] == [1, 1, 3]

@@ -6,11 +6,10 @@ finding with its reason. What is denied, asked or said about claims is none.
 
 import re
 from collections.abc import Iterator
-from dataclasses import replace
 
 from builder.check.batches import unite
 from builder.check.rule import STUDIO, rule_on
-from builder.check.teaching.statements import MOST_SAID, Said, Statement, statements_of
+from builder.check.teaching.statements import Said, Statement, judged_once, statements_of
 from builder.model.finding import Finding, Weight, caution, stop
 from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
 from builder.model.remembered import remembered
@@ -40,18 +39,9 @@ def find_claims(studio: Studio) -> Iterator[Finding]:
     yield from unite(finding for finding in found if finding)
 
 
-def claims_in(statement: Statement, rules: ClaimRules) -> tuple[Met, ...]:
-    """Return each claim that a statement makes, whatever its weight, with where in it. What has been said before is not looked through
-    again."""
-    return _claims_in(statement.alone, rules)
-
-
-@remembered(MOST_SAID, Statement)
-def _claims_in(alone: Statement, rules: ClaimRules) -> tuple[Met, ...]:
-    return tuple(_look(replace(alone), rules))  # a copy: what it knows of its words is not kept
-
-
-def _look(statement: Statement, rules: ClaimRules) -> Iterator[Met]:
+@judged_once
+def claims_in(statement: Statement, rules: ClaimRules) -> Iterator[Met]:
+    """Yield each claim that a statement makes, whatever its weight, with where in it."""
     if statement.said is Said.TOOL or statement.sentence.is_question:
         return
     possible = _index(rules).possible(statement.words)

@@ -12,12 +12,10 @@ from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.studio import Studio
-from builder.model.teaching.caution import CautionText
+from builder.model.teaching.caution import SIGNALS, CautionText
 from builder.words.fold import fold
 from builder.words.spelling import american
 
-# The strongest first (ISO 3864-2, ANSI Z535.6).
-SIGNALS = ("danger", "warning", "caution", "notice")
 _END = re.compile(r"(?<=[.!?])\s+")
 
 

@@ -3,10 +3,11 @@
 Lessons with the passages that they take in, classes, recipes and pages. Each sentence keeps its file, line and column.
 """
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, replace
 from enum import StrEnum
-from functools import cached_property
+from functools import cached_property, wraps
+from typing import TypeVar
 
 from builder.model.dates.studio_class import StudioClass
 from builder.model.place import Place
@@ -14,6 +15,7 @@ from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Contact
 from builder.model.recipe.recipe import Recipe
+from builder.model.remembered import remembered
 from builder.model.studio import Studio
 from builder.model.subject import Subject, WholeClass
 from builder.model.teaching.lesson import Block, Part, Prose, Steps
@@ -26,7 +28,10 @@ _CARBONATES = ("sodium bicarbonate", "sodium carbonate")
 _OF_ANIMALS = ("honey", "beeswax", "lanolin", "goat milk", "cow milk", "silk", "tallow", "lard", "wool", "carmine", "shellac")
 
 # So many sentences are known with what was found in them: those of a studio of some hundred classes.
-MOST_SAID = 32_768
+_MOST_SAID = 32_768
+
+Rules = TypeVar("Rules")
+Met = TypeVar("Met")
 
 
 class Said(StrEnum):
@@ -74,6 +79,20 @@ class Statement:
     def part(self) -> Words:
         """Return all words of its part."""
         return Words(self.around)
+
+
+def judged_once(look: Callable[[Statement, Rules], Iterator[Met]]) -> Callable[[Statement, Rules], tuple[Met, ...]]:
+    """Look for what rules meet in a statement, and not again in one that says the same amid the same."""
+
+    @remembered(_MOST_SAID, Statement)
+    def in_words(alone: Statement, rules: Rules) -> tuple[Met, ...]:
+        return tuple(look(replace(alone), rules))  # a copy: what it knows of its words is not kept
+
+    @wraps(look)
+    def judge(statement: Statement, rules: Rules) -> tuple[Met, ...]:
+        return in_words(statement.alone, rules)
+
+    return judge
 
 
 def statements_of(studio: Studio) -> Iterator[Statement]:

@@ -9,11 +9,10 @@ the other a studio may hold a licence or a proof.
 
 import re
 from collections.abc import Iterator
-from dataclasses import replace
 
 from builder.check.batches import unite
 from builder.check.rule import STUDIO, rule_on
-from builder.check.teaching.statements import MOST_SAID, Said, Statement, statements_of
+from builder.check.teaching.statements import Said, Statement, judged_once, statements_of
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.remembered import remembered
@@ -41,17 +40,9 @@ def find_unsafe_steps(studio: Studio) -> Iterator[Finding]:
     )
 
 
-def dangers_in(statement: Statement, dangers: tuple[UnsafeStep, ...]) -> tuple[tuple[UnsafeStep, Met], ...]:
-    """Return each danger that a statement tells people to meet, with where in it. What has been said before is not looked through again."""
-    return _dangers_in(statement.alone, dangers)
-
-
-@remembered(MOST_SAID, Statement)
-def _dangers_in(alone: Statement, dangers: tuple[UnsafeStep, ...]) -> tuple[tuple[UnsafeStep, Met], ...]:
-    return tuple(_look(replace(alone), dangers))  # a copy: what it knows of its words is not kept
-
-
-def _look(statement: Statement, dangers: tuple[UnsafeStep, ...]) -> Iterator[tuple[UnsafeStep, Met]]:
+@judged_once
+def dangers_in(statement: Statement, dangers: tuple[UnsafeStep, ...]) -> Iterator[tuple[UnsafeStep, Met]]:
+    """Yield each danger that a statement tells people to meet, with where in it."""
     if statement.sentence.is_question:
         return
     # Found beforehand, since most sentences speak of none.

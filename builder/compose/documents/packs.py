@@ -18,12 +18,9 @@ from builder.compose.frames import frame
 from builder.compose.teaching.class_plans import when
 from builder.compose.teaching.preparation_words import summary
 from builder.compose.views.pack import PackRow, PackView
-from builder.model.document import JoinedSheet, Piece, laid_one_after_another
+from builder.model.document import JoinedSheet, Piece, laid_behind_a_cover
 from builder.model.teaching.class_plan import ClassPlan
 from builder.words.say import say
-
-# What follows the page of counts begins on the second sheet of paper.
-FIRST = 3
 
 
 @dataclass(frozen=True)
@@ -36,7 +33,7 @@ class Packed:
     @property
     def pieces(self) -> int:
         """Return the number of pieces that are printed apart; none is, of what lies in a file of its own."""
-        return 1 if self.printed.in_own_file else len(self.printed.copies)
+        return 0 if self.printed.in_own_file else len(self.printed.copies)
 
 
 class Counted(NamedTuple):
@@ -66,15 +63,14 @@ def compose_pack(edition: Edition, plan: ClassPlan, here: Address, sheets: Itera
     around = frame(edition, here, title, f"{title}, {when(edition, plan)}")
 
     def view(pages: Sequence[int]) -> PackView:
-        laid = laid_one_after_another([(number, one.pieces) for one, number in zip(inside, pages, strict=False)], FIRST)
+        laid = laid_behind_a_cover([(number, one.pieces) for one, number in zip(inside, pages, strict=False)])
         counted = [entry for one, pieces in zip(inside, laid, strict=False) for entry in _counted(one, every, pieces)]
         others = [_beside(one.printed, number) for one, number in zip(beside, pages[len(inside) :], strict=False) if number]
         in_all, rows = _in_all(counted) if counted else "", tuple(map(_row, counted))
         return PackView(around, title, when(edition, plan), summary(plan), in_all, rows, tuple(others))
 
-    joined = tuple(JoinedSheet(one.at.folder, one.at.path, one.pieces) for one in inside)
-    counted_alone = tuple(JoinedSheet(one.at.folder, one.at.path, 0) for one in beside)
-    return Composed(title, view(()), Joins((*joined, *counted_alone), view))
+    sheets_of_it = tuple(JoinedSheet(one.at.folder, one.at.path, one.pieces) for one in (*inside, *beside))
+    return Composed(title, view(()), Joins(sheets_of_it, view))
 
 
 def _counted(sheet: Packed, every: Iterable[Packed], pieces: Sequence[Piece]) -> list[Counted]:

@@ -1,8 +1,5 @@
 """The studio's own pages of text."""
 
-import re
-from html import unescape
-
 from builder.compose.addresses import Address
 from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
@@ -10,6 +7,7 @@ from builder.compose.frames import frame
 from builder.compose.teaching.pieces import writer_of
 from builder.compose.views.text_page import TextPageView
 from builder.model.teaching.lesson import Page
+from builder.words.html_text import text_in
 
 DESCRIPTION_LENGTH = 160
 PAGES = "pages"
@@ -29,7 +27,7 @@ def page_text(edition: Edition, page: Page, here: Address) -> str:
 
 def _description(html: str) -> str:
     """Return the beginning of a text, without its tags, cut at a word."""
-    plain = " ".join(unescape(re.sub(r"<[^>]*>", " ", html)).split())
+    plain = text_in(html)
     if len(plain) <= DESCRIPTION_LENGTH:
         return plain
     return plain[:DESCRIPTION_LENGTH].rsplit(" ", 1)[0].rstrip(",;:") + " …"

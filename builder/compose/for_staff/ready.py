@@ -8,8 +8,7 @@ from builder.words.say import say
 
 def ready_lines(plan: ClassPlan, locale: str) -> tuple[str, ...]:
     """Give a line for each soap of a date that cures, with the day worked out where there is one; nothing where no recipe says how long."""
-    recipes = (made.batch.recipe for made in plan.made if made.batch.cures)
-    return tuple(_line(plan, recipe.name, recipe.cure.time, locale) for recipe in recipes if recipe.cure is not None)
+    return tuple(_line(plan, made.batch.recipe.name, cure.time, locale) for made in plan.made if (cure := made.batch.cure))
 
 
 def _line(plan: ClassPlan, recipe: str, time: str, locale: str) -> str:

@@ -6,11 +6,9 @@ from dataclasses import replace
 from builder.model.hazard import Hazard
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
-from builder.model.teaching.caution import CautionText
+from builder.model.teaching.caution import SIGNALS, CautionText
 from builder.rules.hazard import hazards_of, hazards_of_card
 from builder.words.say import message, say
-
-SEVERITY = ("danger", "warning", "caution", "notice")
 
 
 def hazards_of_recipe(studio: Studio, batch: WorkedBatch) -> tuple[str, ...]:
@@ -34,12 +32,12 @@ def cautions_for(studio: Studio, hazards: Iterable[str]) -> tuple[CautionText, .
 
 
 # The signal words of cautions, as they are printed.
-SIGNALS = {"danger": message("DANGER"), "warning": message("WARNING"), "caution": message("CAUTION"), "notice": message("NOTICE")}
+_PRINTED = {"danger": message("DANGER"), "warning": message("WARNING"), "caution": message("CAUTION"), "notice": message("NOTICE")}
 
 
 def signal_word(text: CautionText) -> str:
     """Return the signal word of a caution as it is printed."""
-    return say(SIGNALS.get(text.signal, text.signal.upper()))
+    return say(_PRINTED.get(text.signal, text.signal.upper()))
 
 
 def said(text: CautionText) -> CautionText:
@@ -56,4 +54,4 @@ def said(text: CautionText) -> CautionText:
 
 
 def _gravest_first(text: CautionText) -> tuple[int, str]:
-    return (SEVERITY.index(text.signal) if text.signal in SEVERITY else len(SEVERITY), text.key)
+    return (SIGNALS.index(text.signal) if text.signal in SIGNALS else len(SIGNALS), text.key)

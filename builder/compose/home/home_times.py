@@ -20,10 +20,8 @@ def home_times(parts: Sequence[Part], batch: WorkedBatch) -> tuple[str, ...]:
 
 def cured(batch: WorkedBatch) -> tuple[str, ...]:
     """Say after how long bars have cured; nothing of what does not cure, or where the recipe does not say how long."""
-    cure = batch.recipe.cure
-    if cure is None or not batch.cures:
-        return ()
-    return (say("{time} later, after the cure: ready, once it has passed its check.", time=cure.time),)
+    cure = batch.cure
+    return (say("{time} later, after the cure: ready, once it has passed its check.", time=cure.time),) if cure else ()
 
 
 def _of_day(parts: Sequence[Part]) -> str:

@@ -10,19 +10,18 @@ WEEKS_ON_THE_SHEET = 7
 
 def view_record(batch: WorkedBatch) -> RecordView:
     """Return the fields of the record of a batch; for soap that cures, also the weeks in which a marked bar is weighed."""
-    cures = batch.grams.lye is not None and not batch.product.cooked
     fields = [(say("Made on"), ""), (say("Batch"), ""), (say("What came out, weight"), "")]
     if batch.grams.lye is not None:
         fields += [(say("Lye: maker, lot, purity"), ""), (say("Lye when mixed"), "°C / °F"), (say("Oils when mixed"), "°C / °F")]
     else:
         fields += [(say("Hottest, coolest"), "°C / °F"), (say("Poured at"), "°C / °F")]
-    if cures and batch.recipe.cure is not None:
-        fields.append((say("Ready on"), say("made on + {time}, the cure", time=batch.recipe.cure.time)))
-    elif cures:
+    if batch.cure is not None:
+        fields.append((say("Ready on"), say("made on + {time}, the cure", time=batch.cure.time)))
+    elif batch.cures:
         fields.append((say("Ready on"), say("made on + the time of the cure")))
     if batch.grams.lye is not None:
         fields.append((say("pH of the lather"), say("says nothing of free lye")))
     elif ph_words(batch):
         fields.append((say("pH"), ""))
-    weeks = [say("fresh"), *(say("week {number}", number=number) for number in range(1, WEEKS_ON_THE_SHEET + 1))] if cures else []
+    weeks = [say("fresh"), *(say("week {number}", number=number) for number in range(1, WEEKS_ON_THE_SHEET + 1))] if batch.cures else []
     return RecordView(tuple(fields), tuple(weeks))

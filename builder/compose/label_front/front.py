@@ -8,7 +8,7 @@ Decided: a mark or a border may stand beside net contents. Why: the clear space 
 from memory), and an ornament informs of nothing.
 """
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from math import ceil, floor
 
@@ -264,7 +264,7 @@ def _brand(ground: _Ground, space: Space, y: float) -> tuple[Block, ...]:
     high = line_height(points)
     for count in (1, 2):
         x, width = space.across(y, y + count * high)
-        lines = setter.lines_in((Run(words),), points * (1 + TRACKING / 0.5), lambda _, width=width: width)  # type: ignore[misc]
+        lines = setter.lines_in((Run(words),), points * (1 + TRACKING / 0.5), _width_of([width]))
         fitting = lines is not None and len(lines) <= count
         if lines is not None and fitting and all(_tracked(setter, line, points) <= width for line in lines):
             return (Block(x, y, width, points, lines, is_centred=ground.design.is_centred or space.is_round, tracking=TRACKING),)
@@ -368,6 +368,11 @@ def _foot(ground: _Ground, label: Space) -> tuple[Block, ...] | None:
     return None
 
 
+def _width_of(widths: Sequence[float]) -> Callable[[int], float]:
+    """Return how wide each line may be, counted from 0; what comes after the last is as wide as that."""
+    return lambda number: widths[min(number, len(widths) - 1)]
+
+
 def _at_bottom(ground: _Ground, paragraph: Paragraph, points: float, bottom: float) -> Block | None:
     """Set a paragraph so that it ends there, in the fewest lines that are wide enough."""
     space, high = ground.space, line_height(points)
@@ -375,7 +380,7 @@ def _at_bottom(ground: _Ground, paragraph: Paragraph, points: float, bottom: flo
         for count in (1, 2, 3):
             top = bottom - raised - count * high
             widths = [space.across(top + number * high, top + (number + 1) * high)[1] for number in range(count)]
-            lines = ground.setter.lines_in(paragraph, points, lambda number, widths=widths: widths[min(number, len(widths) - 1)])  # type: ignore[misc]
+            lines = ground.setter.lines_in(paragraph, points, _width_of(widths))
             if lines is not None and len(lines) == count:
                 wide = max(widths)
                 centred = ground.design.is_centred or space.is_round

@@ -184,7 +184,7 @@ def text_of(studio: Studio, plan: ClassPlan, batch: WorkedBatch, jar: Jar) -> La
 
 
 def _fit(studio: Studio, sheet: ClassPlan, plan: LabelPlan) -> LabelFit:
-    asked_for, own = wished(studio, sheet).sheet, sheet.studio_class.labels
+    wishes, own = wished(studio, sheet), sheet.studio_class.labels
     batch, filling = plan.made.batch, plan.filling
     would_do: tuple[str, ...] = ()
     on_two: tuple[str, ...] = ()
@@ -201,16 +201,16 @@ def _fit(studio: Studio, sheet: ClassPlan, plan: LabelPlan) -> LabelFit:
         )
         if rows
     ]
-    place = (own.place if own.sheet else studio.profile.labels.place) if asked_for else batch.recipe.place
+    place = (own.place if own.sheet else studio.profile.labels.place) if wishes.sheet else batch.recipe.place
     return LabelFit(
         name=plan.name,
         recipe=batch.recipe.key,
         class_key=sheet.studio_class.key,
-        asked_for=asked_for,
+        asked_for=wishes.sheet,
         fits=plan.laid_out is not None,
         # What a package has to say of its contents is too long for any design.
         is_composed=bool(filling.fill.units > 1 or (plan.laid_out and plan.laid_out.drawings)),
-        has_fields=not wished(studio, sheet).to_colour or not plan.laid_out or plan.laid_out.has_fields,
+        has_fields=not wishes.to_colour or not plan.laid_out or plan.laid_out.has_fields,
         on=plan.laid_out.stock.name if plan.laid_out else "",
         would_do=would_do,
         on_two=on_two,

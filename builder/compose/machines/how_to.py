@@ -6,7 +6,6 @@ hears the warning first.
 
 import re
 from collections.abc import Iterator
-from html import unescape
 
 from builder.compose.addresses import Address
 from builder.compose.edition import Edition
@@ -15,11 +14,11 @@ from builder.compose.machines.json_ld import Node
 from builder.compose.views.caution import CautionView
 from builder.compose.views.lesson import LessonFlow, StepRun
 from builder.compose.views.take_home import TakeHomeView
+from builder.words.html_text import text_in
 from builder.words.say import say
 
 # A drawing shows once more what its step says.
 _DRAWING = re.compile(r"<figure\b.*?</figure>", re.DOTALL)
-_TAG = re.compile(r"<[^>]*>")
 
 
 def how_to_data(edition: Edition, view: TakeHomeView, here: Address) -> list[Node]:
@@ -62,4 +61,4 @@ def _said(caution: CautionView) -> str:
 
 
 def _plain(html: str) -> str:
-    return " ".join(unescape(_TAG.sub("", _DRAWING.sub("", html))).split())
+    return text_in(_DRAWING.sub("", html), for_a_tag="")

@@ -10,6 +10,7 @@ too little for a compiled library and a second kind of whole number beside Pytho
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import overload
@@ -50,9 +51,9 @@ class Mass:
 NO_MASS = Mass(Fraction(0))
 
 
-def sum_masses(masses: object) -> Mass:
+def sum_masses(masses: Iterable[Mass]) -> Mass:
     """Add masses; the sum of none is 0 g."""
-    return sum(masses, start=NO_MASS)  # type: ignore[call-overload,no-any-return]
+    return sum(masses, start=NO_MASS)
 
 
 @dataclass(frozen=True, order=True)

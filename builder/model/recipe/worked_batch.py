@@ -11,7 +11,7 @@ from builder.model.recipe.filling import Filling
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import Mass, Volume
-from builder.model.recipe.recipe import Recipe
+from builder.model.recipe.recipe import Cure, Recipe
 from builder.model.recipe.size import Size
 from builder.model.recipe.working import Working
 from builder.model.supplies.cost import Cost, Jug, PumpStrokes
@@ -50,8 +50,13 @@ class WorkedBatch:
 
     @property
     def cures(self) -> bool:
-        """Tell whether it is soap that cures for a time that its recipe gives."""
-        return self.grams.lye is not None and not self.product.cooked and self.recipe.cure is not None
+        """Tell whether it is soap that has to cure."""
+        return self.grams.lye is not None and not self.product.cooked
+
+    @property
+    def cure(self) -> Cure | None:
+        """Return how such soap cures; None where its recipe does not say, and of what does not cure."""
+        return self.recipe.cure if self.cures else None
 
     def cards_in(self, cards: Mapping[str, Ingredient]) -> tuple[Ingredient, ...]:
         """Return every card of it, and of what its students may choose; `cards` are the studio's."""

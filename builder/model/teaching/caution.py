@@ -5,6 +5,9 @@ from dataclasses import dataclass, field
 
 from builder.model.place import Placed
 
+# The signal words, the gravest first (ISO 3864-2, ANSI Z535.6).
+SIGNALS = ("danger", "warning", "caution", "notice")
+
 
 @dataclass(frozen=True, kw_only=True)
 class CautionText(Placed):

@@ -5,9 +5,9 @@ import io
 
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
-from builder.model.remembered import remembered
 from builder.model.roster.roster import ROSTER_TABLE, ROSTER_WORKBOOK, Roster
 from builder.read.notebook.table import NotebookError, Table
+from builder.read.read_once import read_once
 from builder.read.roster.rosters import read_roster
 from builder.read.text.text_files import TextFolder
 
@@ -29,15 +29,12 @@ def read_roster_file(studio: TextFolder, folder: str, locale: str) -> Roster | N
         text, name = (_text_of_workbook(studio, workbook) if studio.has(workbook) else None), workbook
     if text is None:
         return None
-    roster, found = _roster_of(text, name, locale)
-    studio.findings.extend(found)
-    return roster
+    return _roster(studio.findings, text, name, locale)
 
 
-@remembered(256)
-def _roster_of(text: str, file: str, locale: str) -> tuple[Roster | None, tuple[Finding, ...]]:
-    findings: list[Finding] = []
-    return read_roster(text, file, locale, findings), tuple(findings)
+@read_once(256)
+def _roster(findings: list[Finding], text: str, file: str, locale: str) -> Roster | None:
+    return read_roster(text, file, locale, findings)
 
 
 def _text_of_workbook(studio: TextFolder, name: str) -> str | None:

@@ -7,6 +7,7 @@ from pydantic import ValidationInfo, model_validator
 from builder.model.recipe.container import ContainerForm
 from builder.model.recipe.product import Contact, DeclaredBy
 from builder.model.recipe.recipe import USED_ON
+from builder.model.teaching.caution import SIGNALS
 from builder.read.shapes.fields import (
     NOT_EMPTY,
     Capacity,
@@ -240,7 +241,7 @@ class CautionShape(Shape):
 
     name: Text = needed("name", "Hot fat")
     """The name of the caution, which stands over it."""
-    signal: Annotated[str, reads(word_of("danger", "warning", "caution", "notice"))] = needed("signal", "warning")
+    signal: Annotated[str, reads(word_of(*SIGNALS))] = needed("signal", "warning")
     """The signal word."""
     hazard: Text = needed("hazard", "hot fat")
     """The hazard of ingredients and steps that brings it to a sheet."""

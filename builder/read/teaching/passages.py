@@ -8,8 +8,8 @@ from pathlib import PurePosixPath
 from builder.model.finding import Finding, stop
 from builder.model.label.language import ENGLISH, Language
 from builder.model.place import Place
-from builder.model.remembered import remembered
 from builder.model.teaching.lesson import Block, Prose, Steps
+from builder.read.read_once import read_once
 from builder.read.shapes.library import PassageHeadShape
 from builder.read.teaching.blocks import Heading, PassageHere, read_blocks
 from builder.read.text.text_files import TextFolder
@@ -56,21 +56,18 @@ def passages_in(language: Language, passages: Passages, ours: TextFolder, studio
         return passages
     shipped = (f"passages/{key}.md" for key in passages if not studio.has(f"shelf/passages/{key}.md"))
     texts = tuple(text for file in shipped for text in (ours.shown_as + file, ours.text(file) or ""))
-    said, found = _passages_in(language, passages, known, *texts)
-    studio.findings.extend(found)
-    return said
+    return _passages_in(studio.findings, language, passages, known, *texts)
 
 
-@remembered(4)
-def _passages_in(language: Language, passages: Passages, known: Known, *texts: str) -> tuple[Passages, tuple[Finding, ...]]:
+@read_once(4)
+def _passages_in(findings: list[Finding], language: Language, passages: Passages, known: Known, *texts: str) -> Passages:
     """Read files anew, each given by its name and its text."""
-    findings: list[Finding] = []
     files = zip(texts[::2], texts[1::2], strict=True)
     said = dict(passages)
     for file, text in files:
         key = PurePosixPath(file).stem
         said[key] = _said_in(language, passages[key], text, file, known, findings)
-    return said, tuple(findings)
+    return said
 
 
 def _said_in(

@@ -74,8 +74,9 @@ def has_steps(part: Part) -> bool:
 
 def handled_in_blocks(part: Part) -> tuple[Mention, ...]:
     """Return every name in braces of a part, without what its steps only tell of the beginning, in order."""
-    told = [one for step in part.steps for one in step.mentions if one not in handled_mentions(step)]
-    return tuple(one for one in part.mentions if not any(one is other for other in told))
+    in_hand = ((step, handled_mentions(step)) for step in part.steps)
+    told = {id(one) for step, handled in in_hand for one in step.mentions if one not in handled}
+    return tuple(one for one in part.mentions if id(one) not in told)
 
 
 def in_steps(part: Part) -> tuple[Mention, ...]:

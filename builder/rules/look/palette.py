@@ -28,13 +28,12 @@ def palette(look: Look) -> Palette:
     if not (look.accent or look.paper):
         return Palette({}, {})
     accent, paper = look.accent or ACCENT, paper_of(look)
-    grounds = (paper, WHITE, mixed(paper, accent, 0.08))
-    inked = accent_of(look)
+    pale, inked = _grounds(look)[-1], accent_of(look)
     dark = [night(look.paper or accent, light) for light in (0.075, 0.115, 0.155)]
     lit = readable(accent, tuple(dark), HIGH, darker=False)
     return Palette(
         {
-            "paper": paper, "pale": grounds[2], "line": mixed(paper, INK, 0.2), "strong-line": mixed(paper, INK, 0.65), "accent": inked,
+            "paper": paper, "pale": pale, "line": mixed(paper, INK, 0.2), "strong-line": mixed(paper, INK, 0.65), "accent": inked,
             "on-accent": WHITE, "leaf": inked,
         },
         {
@@ -51,5 +50,10 @@ def paper_of(look: Look) -> str:
 
 def accent_of(look: Look) -> str:
     """Return the accent that can be read on every ground by day: that of the studio, or a darker shade of it."""
-    accent, paper = look.accent or ACCENT, paper_of(look)
-    return readable(accent, (paper, WHITE, mixed(paper, accent, 0.08)), LEAST, darker=True)
+    return readable(look.accent or ACCENT, _grounds(look), LEAST, darker=True)
+
+
+def _grounds(look: Look) -> tuple[str, str, str]:
+    """Return the grounds on which words stand by day: the paper, the sheet, and the paper with a little of the accent."""
+    paper = paper_of(look)
+    return paper, WHITE, mixed(paper, look.accent or ACCENT, 0.08)
