@@ -9,6 +9,7 @@ import pytest
 from builder.compose.label_layout import label_plans
 from builder.guide import files_of
 from builder.guide.making import DAY
+from builder.model.remembered import forget
 from builder.press.new_files import write_new_files
 from builder.preview.built import build
 from tests.guide.doing import text_of
@@ -18,7 +19,8 @@ PAGE = "site/classes/star-party.html"
 
 @pytest.fixture
 def planned(monkeypatch: pytest.MonkeyPatch) -> list[str]:
-    """Hear of which class labels are planned."""
+    """Hear of which class labels are planned, as if none had been in this process."""
+    forget()
     heard: list[str] = []
     plan_labels = label_plans.plan_labels
 
