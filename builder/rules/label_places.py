@@ -51,6 +51,12 @@ def lid_of(container: Container, paper: str) -> LabelSheet | None:
     return next(lids, None)
 
 
+def fronts_for(container: Container, paper: str) -> Iterator[LabelSheet]:
+    """Yield sheets of labels for the front alone, as large as there is room for, then smaller: on the lid, on the side or on a face."""
+    fronts = [sheet for sheet, labels in labels_for(container, paper) if labels == 2]
+    yield from sorted(fronts, key=lambda sheet: (not sheet.is_round, -sheet.width.millimetres * sheet.height.millimetres))
+
+
 def bands_of(container: Container, paper: str) -> Iterator[LabelSheet]:
     """Yield sheets of labels that go all the way around the side of a container, the lower first."""
     yield from (sheet for sheet, labels in labels_for(container, paper) if labels == 1)

@@ -54,16 +54,16 @@ def _largest(container: Container, constants: Mapping[str, Figure], share: Fract
         return None
     outer = container.capacity.millilitres * 1000 * constants["outside of a container to its capacity"].typical
     slender, flattest = constants["most slender container"].typical, constants["flattest round container"].typical
-    side = share * PI * slender * _diameter(outer, slender) ** 2
+    side = share * PI * slender * diameter(outer, slender) ** 2
     if container.shape in (ContainerForm.CYLINDER, ContainerForm.TUBE):
         return side
     if container.shape == ContainerForm.ROUND_LID:
-        return max(share * PI * _diameter(outer, Fraction(1)) ** 2, PI / 4 * _diameter(outer, flattest) ** 2)
+        return max(share * PI * diameter(outer, Fraction(1)) ** 2, PI / 4 * diameter(outer, flattest) ** 2)
     if container.shape == ContainerForm.CAVITY:
         return container.capacity.millilitres * 1000 / constants["thinnest bar"].typical
     return outer / constants["thinnest pouch"].typical if container.shape == ContainerForm.BAG else None
 
 
-def _diameter(cubic_millimetres: Fraction, slenderness: Fraction) -> Fraction:
-    """Return the diameter of a cylinder by its volume and its height divided by its diameter."""
+def diameter(cubic_millimetres: Fraction, slenderness: Fraction) -> Fraction:
+    """Return the diameter of a cylinder in millimetres by its volume and its height divided by its diameter."""
     return Fraction(float(4 * cubic_millimetres / (PI * slenderness)) ** (1 / 3))

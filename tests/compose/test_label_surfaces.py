@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import replace
 from fractions import Fraction
+from math import pi, sqrt
 from pathlib import Path
 from typing import Any
 
@@ -13,11 +14,13 @@ from hypothesis import strategies as st
 from builder.compose.label_layout.label_plans import LabelPlan, plan_labels
 from builder.compose.label_layout.label_sheets import stocks_to_try
 from builder.model.label.label_sheet import LabelSheet
+from builder.model.recipe.figure import Figure
 from builder.model.recipe.quantity import Length, Volume
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
 from builder.rules.label_places import labels_for
 from builder.rules.label_surface import could_sit, sits
+from builder.rules.usual_outside import FLAT, ROUND, with_usual_outside
 from tests.compose.conftest import FILES, read_edition, write_studio
 from tests.compose.test_label_rules import container
 from tests.making import sure
@@ -28,6 +31,11 @@ MEASURES = "source: common-practice, at: measured with a tape, known: measured}\
 @pytest.fixture(scope="module")
 def stocks(tmp_path_factory: pytest.TempPathFactory) -> Mapping[str, LabelSheet]:
     return read_edition(write_studio(tmp_path_factory.mktemp("surfaces"))).studio.label_sheets
+
+
+@pytest.fixture(scope="module")
+def constants(tmp_path_factory: pytest.TempPathFactory) -> Mapping[str, Figure]:
+    return read_edition(write_studio(tmp_path_factory.mktemp("constants"))).studio.constants
 
 
 # Plain geometry: a label of 95.25 mm by 63.5 mm (letter 2 x 4), and circles and squares of 60.96 mm, whose diagonal is 86.2 mm.
@@ -94,13 +102,61 @@ def test_labels_of_the_size_of_the_container_come_first_and_a_tag_bears_what_a_l
     assert len(tried) == len(set(tried)) and names.index(stock.name) < names.index("letter 1 x 2")
 
 
-def test_without_measures_every_sheet_is_tried_in_its_own_order(tmp_path: Path) -> None:
+def test_without_measures_labels_of_the_usual_size_come_first_then_a_tag_and_last_what_sits_on_no_usual_jar(tmp_path: Path) -> None:
     studio, sheet, plan = plans(tmp_path, "")
-    tried = [(one.sheet.name, one.count) for stocks in stocks_to_try(studio, sheet, plan.filling.fill) for one in stocks]
-    assert tried[:3] == [("letter 3 x 6", 1), ("letter 3 x 6", 2), ("letter 2 x 4", 1)]
-    # No jar of 4 fl oz has a place of 190 mm by 127 mm, so that a tag comes before that.
-    names = [name for name, _ in tried]
-    assert names.index("letter tags") < names.index("letter 1 x 2")
+    tried = [
+        (one.sheet.name, one.count, one.back and one.back.name)
+        for stocks in stocks_to_try(studio, sheet, plan.filling.fill)
+        for one in stocks
+    ]
+    assert tried[0] == ("our jar, front and back", 2, None)
+    names = [name for name, _, _ in tried]
+    front_and_tag = tried.index(("our jar, lid and base", 1, "letter tags"))
+    assert front_and_tag < names.index("letter tags") < names.index("letter 3 x 6")
+
+
+def test_a_front_on_the_container_has_its_back_on_a_tag_where_both_find_no_room(tmp_path: Path) -> None:
+    shelf = "our vial: {capacity: 10 mL, shape: cylinder, height: 55 mm, around: 60 mm, " + MEASURES
+    recipe = FILES["recipes/salts.yaml"].replace("4 fl oz jar, weight: 113 g", "our vial, weight: 10 g, measured: one filled")
+    edition = read_edition(write_studio(tmp_path, recipes__salts_yaml=recipe, shelf__containers_yaml=shelf))
+    laid = sure(next(plan_labels(edition.studio, edition.sheets[-1])).laid_out)
+    assert laid.count == 1 and laid.stock.width.millimetres <= 30 and laid.stock.height.millimetres <= 55
+    assert laid.back and laid.back.stock.hole is not None
+
+
+# Plain geometry: a cylinder of that volume whose straight side is so many times as high as it is across; a slab of that face and thickness.
+@given(st.sampled_from(("cylinder", "tube", "round lid")), st.integers(2, 1000), st.integers(0, 20))
+def test_the_least_sides_of_usual_containers_are_on_each_of_them(
+    constants: Mapping[str, Figure], shape: str, millilitres: int, between: int
+) -> None:
+    one = container(shape, Volume(Fraction(millilitres)))
+    figure = constants[ROUND[one.shape]]
+    proportion = float(figure.low + (figure.highest - figure.low) * between / 20)
+    across = (4000 * millilitres / (pi * proportion)) ** (1 / 3)
+    outside = with_usual_outside(one, constants).outside
+    assert sure(outside.around).millimetres <= pi * across + 1e-6
+    assert sure(outside.height).millimetres <= proportion * across + 1e-6
+    assert not outside.lid or outside.lid.millimetres <= across + 1e-6
+
+
+@given(st.sampled_from(("cavity", "bag")), st.integers(20, 1000), st.integers(0, 10), st.integers(0, 10))
+def test_the_least_faces_of_usual_bars_and_pouches_are_on_each_of_them(
+    constants: Mapping[str, Figure], shape: str, millilitres: int, thick: int, between: int
+) -> None:
+    one = container(shape, Volume(Fraction(millilitres)))
+    thickness, proportion = (
+        float(figure.low + (figure.highest - figure.low) * at / 10)
+        for figure, at in zip((constants[name] for name in FLAT[one.shape]), (thick, between), strict=True)
+    )
+    width = sqrt(1000 * millilitres / thickness * proportion)
+    outside = with_usual_outside(one, constants).outside
+    assert sure(outside.width).millimetres <= width + 1e-6 and sure(outside.height).millimetres <= width / proportion + 1e-6
+
+
+def test_what_was_measured_is_taken_as_it_is_and_what_is_unknown_stays_so(constants: Mapping[str, Figure]) -> None:
+    jar = with_usual_outside(container("round lid", Volume(Fraction(120)), lid="70"), constants).outside
+    assert sure(jar.lid).millimetres == 70 and sure(jar.around).millimetres < 170 and sure(jar.height).millimetres < 30
+    assert with_usual_outside(container("bag"), constants).outside == container("bag").outside
 
 
 # 1/2 fl oz are 14.8 mL: the lid of the flattest such tin is 2.3 square inches, and a label of 9.4 square inches sits on none.

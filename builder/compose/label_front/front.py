@@ -281,7 +281,7 @@ def _middle(ground: _Ground, space: Space, top: float, bottom: float) -> _Middle
     if ground.to_fill_in:
         return _title_to_fill_in(space, top, bottom)
     least = _least(ground)
-    low, high = ceil(least / STEP), floor(min(ground.design.most, (bottom - top) / POINT) / STEP)
+    low, high = ceil(least / STEP), floor(min(max(ground.design.most, least + STEP), (bottom - top) / POINT) / STEP)
     best = _named(ground, space, top, bottom, low * STEP) if low <= high else None
     while best and low < high:
         tried = (low + high + 1) // 2

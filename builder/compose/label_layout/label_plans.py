@@ -161,7 +161,7 @@ def _composed(
 
 
 def _ways(studio: Studio, plan: ClassPlan, batch: WorkedBatch, filling: Filling) -> tuple[list[Way], ...]:
-    """Return what is tried in turn: the best sheets, and on a small pack these with a smaller ingredient list; tags; what sits nowhere."""
+    """Return what is tried in turn: the best sheets, and on a small pack these with a smaller ingredient list; then the others."""
     best, *others = stocks_to_try(studio, plan, filling.fill)
     rules = rules_of(studio, batch, filling)
     on_it = [stock for stock in best if stock.sheet.hole is None and label_sits(studio, filling.fill, stock.sheet, stock.count)]

@@ -8,8 +8,9 @@ from builder.model.recipe.container import Container
 from builder.model.recipe.recipe import Fill
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
-from builder.rules.label_places import bands_of, labels_for, lid_of
+from builder.rules.label_places import bands_of, fronts_for, labels_for, lid_of
 from builder.rules.label_surface import could_sit, sits
+from builder.rules.usual_outside import with_usual_outside
 from builder.words.fold import fold
 
 
@@ -59,9 +60,10 @@ class Stock:
 Stocks = list[Stock]
 
 
-def stocks_to_try(studio: Studio, plan: ClassPlan, fill: Fill) -> tuple[Stocks, Stocks, Stocks]:
-    """Return the sheet that is asked for, or in turn those of the container's own size and those of the studio's paper; then tags
-    that hang on the container, and last labels that are known not to sit on it.
+def stocks_to_try(studio: Studio, plan: ClassPlan, fill: Fill) -> tuple[Stocks, ...]:
+    """Return what is tried in turn: the sheet that is asked for, or labels of the container's own size and those of the studio's paper that
+    sit on it; a front on the container with its back on a tag; tags; labels that sit on an unusually large container of its kind; and last
+    those that sit on none.
 
     Each comes with how many labels of it a container has: as many as is asked for, or one before two.
     """
@@ -70,13 +72,18 @@ def stocks_to_try(studio: Studio, plan: ClassPlan, fill: Fill) -> tuple[Stocks, 
         stock = studio.label_sheets.get(fold(wishes.sheet))
         asked_for = _counted([stock] if stock else [], wishes)
         sitting = [one for one in asked_for[1:] if label_sits(studio, fill, one.sheet, one.count) is not False]
-        return [*asked_for[:1], *sitting], [], []
-    container = studio.container(fill.container) if fill.units == 1 else None
-    own_size = _own_size(studio, container, wishes) if container else ()
+        return ([*asked_for[:1], *sitting],)
     known = _counted(known_stocks(studio), wishes)
-    too_large = [one for one in known if label_sits(studio, fill, one.sheet, one.count) is False]
-    sitting = [*own_size, *(one for one in known if one not in too_large)]
-    return sitting, _counted(tag_stocks(studio), wishes) if too_large else [], too_large
+    found = studio.container(fill.container) if fill.units == 1 else None
+    if found is None:
+        return (known,)
+    container = with_usual_outside(found, studio.constants)
+    larger = [one for one in known if sits(container, one.sheet, one.count) is False]
+    sitting = [*_own_size(studio, container, wishes), *(one for one in known if one not in larger)]
+    with_tags = _front_with_tag(studio, container) if 2 in wishes.counts else ()
+    too_large = [one for one in larger if label_sits(studio, fill, one.sheet, one.count) is False]
+    on_large_ones = [one for one in larger if one not in too_large]
+    return sitting, [*with_tags], _counted(tag_stocks(studio), wishes) if larger else [], on_large_ones, too_large
 
 
 def _counted(stocks: Sequence[LabelSheet], wishes: Wished) -> Stocks:
@@ -84,12 +91,17 @@ def _counted(stocks: Sequence[LabelSheet], wishes: Wished) -> Stocks:
 
 
 def _own_size(studio: Studio, container: Container, wishes: Wished) -> Iterator[Stock]:
-    """Yield labels of the container's own size; a lid bears the front where the back goes around the side, or hangs on a tag."""
+    """Yield labels of the container's own size; a lid bears the front where the back goes around the side."""
     paper = studio.profile.paper
     yield from (Stock(sheet, count) for sheet, count in labels_for(container, paper) if count in wishes.counts)
     lid = lid_of(container, paper)
     if lid is not None and 2 in wishes.counts:
-        yield from (Stock(lid, 1, back) for back in (*bands_of(container, paper), *tag_stocks(studio)))
+        yield from (Stock(lid, 1, back) for back in bands_of(container, paper))
+
+
+def _front_with_tag(studio: Studio, container: Container) -> Iterator[Stock]:
+    """Yield fronts of the container's own size, each with its back on a tag."""
+    yield from (Stock(front, 1, tag) for front in fronts_for(container, studio.profile.paper) for tag in tag_stocks(studio))
 
 
 def label_sits(studio: Studio, fill: Fill, stock: LabelSheet, labels: int) -> bool | None:
