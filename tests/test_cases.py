@@ -31,7 +31,7 @@ from builder.reckon.formula.heat import rise_of_dissolving
 from builder.reckon.formula.hlb import share_of_high
 from builder.reckon.lye.equivalents import acid_equivalents
 from builder.rules.durability import durability_in
-from builder.rules.panel import panel_of
+from builder.rules.label.panel import panel_of
 from tests.case_files import CASES, KNOWN, Row, name_of, read_cases
 from tests.making import KOH, NAOH, SOURCE, card, cards, fat, grams, lye, phase, recipe, scale, share, sure, worked
 from tests.regions import region

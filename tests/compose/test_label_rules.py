@@ -32,7 +32,7 @@ from builder.press.typefaces import typefaces_of_labels
 from builder.read.studios import read_studio
 from builder.reckon.label.batch_codes import batch_code
 from builder.rules.durability import durability_in
-from builder.rules.panel import panel_of
+from builder.rules.label.panel import panel_of
 from tests.compose.conftest import FILES, in_region, read_edition, write_studio
 from tests.making import SOURCE, grams, sure
 

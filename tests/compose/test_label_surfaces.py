@@ -18,9 +18,9 @@ from builder.model.recipe.figure import Figure
 from builder.model.recipe.quantity import Length, Volume
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
-from builder.rules.label_places import labels_for
-from builder.rules.label_surface import could_sit, sits
-from builder.rules.usual_outside import FLAT, ROUND, with_usual_outside
+from builder.rules.label.label_places import labels_for
+from builder.rules.label.label_surface import could_sit, sits
+from builder.rules.label.usual_outside import FLAT, ROUND, with_usual_outside
 from tests.compose.conftest import FILES, read_edition, write_studio
 from tests.compose.test_label_rules import container
 from tests.making import sure

@@ -14,7 +14,7 @@ from builder.compose.label_layout.label_layout import lay_out
 from builder.compose.label_layout.label_lines import Setter
 from builder.compose.label_layout.label_plans import plan_labels
 from builder.model.label.type_height import Statement, rules_for
-from builder.rules.label_surface import surface_of
+from builder.rules.label.label_surface import surface_of
 from tests.compose.conftest import FILES, read_edition, write_studio
 from tests.compose.test_label_rules import INCH, container
 from tests.making import Number, sure

@@ -17,8 +17,8 @@ from builder.model.recipe.filling import Filling
 from builder.model.recipe.recipe import Fill
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
-from builder.rules.label_surface import surface_of
-from builder.rules.panel import panel_of
+from builder.rules.label.label_surface import surface_of
+from builder.rules.label.panel import panel_of
 from builder.units import millimetres_in
 
 # The heights of the ingredient list of a small pack to other text that are tried: as little smaller as does.

@@ -8,9 +8,9 @@ from builder.model.recipe.container import Container
 from builder.model.recipe.recipe import Fill
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
-from builder.rules.label_places import bands_of, fronts_for, labels_for, lid_of
-from builder.rules.label_surface import could_sit, sits
-from builder.rules.usual_outside import with_usual_outside
+from builder.rules.label.label_places import bands_of, fronts_for, labels_for, lid_of
+from builder.rules.label.label_surface import could_sit, sits
+from builder.rules.label.usual_outside import with_usual_outside
 from builder.words.fold import fold
 
 

@@ -11,7 +11,7 @@ from math import pi
 from builder.model.label.label_sheet import LabelSheet
 from builder.model.recipe.container import Container, ContainerForm
 from builder.model.recipe.figure import Figure
-from builder.rules.panel import panel_of
+from builder.rules.label.panel import panel_of
 
 FACES = 2
 PI = Fraction(pi)

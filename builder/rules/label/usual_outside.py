@@ -15,7 +15,7 @@ from math import sqrt
 from builder.model.recipe.container import Container, ContainerForm, Outside
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.quantity import Length
-from builder.rules.panel import PI, diameter
+from builder.rules.label.panel import PI, diameter
 
 ROUND = {
     ContainerForm.CYLINDER: "usual height of a bottle to its diameter",
