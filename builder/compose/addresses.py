@@ -27,7 +27,7 @@ PAPER, LARGE_PRINT = ".pdf", "--large-print.pdf"
 # Paths of what others link to; the names in braces are those of its scope.
 CLASS_PAGE, TEXT_PAGE, CLASS_CALENDAR = "classes/{class}.html", "{page}.html", "classes/{class}.ics"
 CLASS_SHARING = "classes/{class}--sharing.png"
-CHOICE_PAGE, CHOICE_CALENDAR = "find/{value}.html", "find/{value}.ics"
+CHOICE_PAGE, CHOICE_CALENDAR, CHOICE_FEED = "find/{value}.html", "find/{value}.ics", "find/{value}.xml"
 PUBLIC_TAKE_HOME = "classes/{class}--take-home-{recipe}--{size}.html"
 
 
@@ -115,6 +115,11 @@ def choice_page(value: str) -> Address:
 def choice_calendar(value: str) -> Address:
     """Return the place of the calendar file of what answers to one value."""
     return address(Folder.SITE, CHOICE_CALENDAR, {"value": value})
+
+
+def choice_feed(value: str) -> Address:
+    """Return the place of the news feed of what answers to one value."""
+    return address(Folder.SITE, CHOICE_FEED, {"value": value})
 
 
 def class_folder(key: str) -> str:

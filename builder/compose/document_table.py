@@ -40,7 +40,7 @@ from builder.compose.for_staff.documents import (
 )
 from builder.compose.label.label_counts import label_totals
 from builder.compose.machines.calendar import compose_calendar, compose_choice_calendar, compose_class_calendar
-from builder.compose.machines.feed import compose_feed
+from builder.compose.machines.feed import compose_choice_feed, compose_feed
 from builder.compose.own_documents import own_kinds
 from builder.compose.recipe.wording import sentence
 from builder.compose.scopes import CHOICE, CLASS, DATE, HOME_SIZE, LABELS, PAGE, STUDIO, labelled
@@ -138,6 +138,7 @@ DOCUMENTS: tuple[AnyKind, ...] = (
         _with_links("page of a choice", compose_choice), PUBLIC,
     ),
     DocumentKind("calendar of a choice", CHOICE, addresses.CHOICE_CALENDAR, str, None, compose_choice_calendar, PUBLIC),
+    DocumentKind("news of a choice", CHOICE, addresses.CHOICE_FEED, str, None, compose_choice_feed, PUBLIC),
     DocumentKind("rules of the filter", STUDIO, addresses.FILTER.path, str, None, compose_rules, PUBLIC),
     DocumentKind("ways of teaching", STUDIO, addresses.WAYS.path, WaysView, "pages/ways.html", compose_ways, PUBLIC),
     DocumentKind("visit", STUDIO, addresses.VISIT.path, VisitView, "pages/visit.html", compose_visit, PUBLIC),

@@ -72,6 +72,11 @@ def _alternates(edition: Edition, here: Address) -> Iterator[Alternate]:
         yield Alternate(here.link_to(addresses.FEED), "application/atom+xml", title)
 
 
+def with_alternates(around: Frame, *own: Alternate) -> Frame:
+    """Put before the calendar and the news of all dates those of a page's own dates."""
+    return replace(around, alternates=(*own, *around.alternates)) if isinstance(around, PageFrame) else around
+
+
 def frame(edition: Edition, here: Address, title: str, description: str) -> Frame:
     """Return the frame of what lies at an address, a sheet or a page."""
     make = sheet_frame if here.is_paper else partial(page_frame, here=here)

@@ -129,6 +129,29 @@ def test_the_feed_has_what_the_standard_asks_for(files: Mapping[str, str]) -> No
     assert len({entry.findtext("a:id", namespaces=ATOM) for entry in feed.findall("a:entry", ATOM)}) == 3
 
 
+def test_each_answer_has_a_feed_and_a_calendar_of_its_own_dates(files: Mapping[str, str]) -> None:
+    """A date has one identifier in all of them; what nothing answers to has neither."""
+    whole = {entry.findtext("a:id", namespaces=ATOM) for entry in ElementTree.fromstring(files["site/dates.xml"]).findall("a:entry", ATOM)}
+    pages = [path.removesuffix(".html") for path in files if path.startswith("site/find/") and path.endswith(".html")]
+    with_dates = [page for page in pages if f"{page}.ics" in files]
+    assert len(pages) > len(with_dates) > 3
+    for page in pages:
+        assert (f"{page}.xml" in files) is (page in with_dates)
+    for page in with_dates:
+        feed = ElementTree.fromstring(files[f"{page}.xml"])
+        entries = feed.findall("a:entry", ATOM)
+        assert {entry.findtext("a:id", namespaces=ATOM) for entry in entries} <= whole
+        assert len(entries) == len(events(files[f"{page}.ics"]))
+        assert feed.findtext("a:id", namespaces=ATOM) == f"https://test.example/soap/{page.removeprefix('site/')}.html"
+        name = page.rpartition("/")[2]
+        for kind, ending in (("application/atom+xml", "xml"), ("text/calendar", "ics")):
+            head, _, body = files[f"{page}.html"].partition("</head>")
+            assert re.search(rf'<link rel="alternate" type="{re.escape(kind)}" title="[^"]+" href="{name}.{ending}">', head)
+            assert f'href="{name}.{ending}"' in body
+    months = [ElementTree.fromstring(files[f"{page}.xml"]) for page in with_dates if "/month-" in page]
+    assert [len(month.findall("a:entry", ATOM)) for month in months] == [1, 1, 1]
+
+
 def test_the_site_map_lists_the_pages_and_no_other_file(files: Mapping[str, str]) -> None:
     """sitemaps.org 0.9: absolute addresses of the canonical pages."""
     space = {"s": "http://www.sitemaps.org/schemas/sitemap/0.9"}

@@ -1,6 +1,9 @@
-"""The dates as a news feed (RFC 4287): one entry for each coming date, new when it is set, moved or cancelled."""
+"""Dates as news feeds (RFC 4287): all of them, and those that answer to one value.
 
-from collections.abc import Iterator
+A feed has one entry for each coming date, new when it is set, moved or cancelled. A date has the same identifier in every feed.
+"""
+
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date as day
 from xml.etree import ElementTree
@@ -13,7 +16,8 @@ from builder.compose.edition import Edition
 from builder.compose.machines.absolute import absolute
 from builder.compose.machines.calendar import uid_of
 from builder.compose.machines.xml import as_text
-from builder.compose.teaching.class_facts import coming_dates, price, view_date
+from builder.compose.site.choices import Offered, Value, offered
+from builder.compose.teaching.class_facts import price, view_date
 from builder.model.dates.published_date import PublishedDate
 from builder.model.dates.studio_class import ClassDate, StudioClass
 from builder.model.studio import Studio
@@ -32,28 +36,35 @@ class _News:
 
 
 def compose_feed(edition: Edition, studio: Studio, here: Address) -> Composed | None:
-    """Return the feed, the newest first; None where the studio has no public address, or no date."""
-    home = absolute(edition, addresses.HOME)
-    found = [_News(studio_class, date, shown(edition, studio_class, date)) for studio_class, date in _all_dates(edition)]
+    """Return the feed of all dates; None where the studio has no public address, or no date."""
+    title = say("Classes at {studio}", studio=studio.profile.name)
+    return _composed(edition, here, title, addresses.HOME, offered(edition))
+
+
+def compose_choice_feed(edition: Edition, value: Value, here: Address) -> Composed | None:
+    """Return the feed of the dates that answer to one value; None where the studio has no public address, or no such date."""
+    title = say("{what}, {studio}", what=value.heading, studio=edition.studio.profile.name)
+    return _composed(edition, here, title, addresses.choice_page(value.key), filter(value.matches, offered(edition)))
+
+
+def _composed(edition: Edition, here: Address, title: str, page: Address, dates: Iterable[Offered]) -> Composed | None:
+    """Make a feed of dates that is told of on a page, the newest first."""
+    home = absolute(edition, page)
+    found = [_News(one.studio_class, one.date, shown(edition, one.studio_class, one.date)) for one in dates if one.date]
     if not home or not found:
         return None
     found.sort(key=lambda news: (news.date.on, news.studio_class.key))
     found.sort(key=lambda news: _told(edition, news), reverse=True)
-    title = say("Classes at {studio}", studio=studio.profile.name)
     feed = ElementTree.Element("feed", {"xmlns": _ATOM, "xml:lang": edition.language})
     _text(feed, "title", title)
     _text(feed, "id", home)
     _text(feed, "updated", _midnight(_told(edition, found[0])))
-    _text(ElementTree.SubElement(feed, "author"), "name", studio.profile.name)
+    _text(ElementTree.SubElement(feed, "author"), "name", edition.studio.profile.name)
     _link(feed, "self", absolute(edition, here), "application/atom+xml")
     _link(feed, "alternate", home, "text/html")
     for news in found:
         _entry(feed, edition, news)
     return Composed(title, as_text(feed))
-
-
-def _all_dates(edition: Edition) -> Iterator[tuple[StudioClass, ClassDate]]:
-    return ((studio_class, date) for studio_class, _ in edition.classes for date in coming_dates(edition, studio_class))
 
 
 def _told(edition: Edition, news: _News) -> day:

@@ -11,6 +11,7 @@ from builder.compose.ornament.portrait import portrait_of
 from builder.compose.ornament.svg import HEAD_MARK, Look, mark
 from builder.compose.site.choices import Offered, questions, tokens_of
 from builder.compose.site.dates_page import question_views
+from builder.compose.site.nearest import near_classes, view_nearest
 from builder.compose.teaching.class_facts import by_next_date, coming_dates, length, price, view_date
 from builder.compose.views.frame import Link
 from builder.compose.views.site.catalogue import CatalogueView, ClassCard
@@ -32,7 +33,8 @@ def compose_catalogue(edition: Edition, studio: Studio, here: Address) -> Compos
         title=title,
         lead=say_count("{count}\u00a0class, by its next date.", "{count}\u00a0classes, by their next dates.", len(edition.classes)),
         cards=tuple(_card(edition, plan, here, tokens_of(asked, Offered(plan, None))) for _, plan in by_next_date(edition)),
-        questions=question_views(edition, asked, here),
+        questions=question_views(edition, asked, here, near_classes(edition)),
+        nearest_ones=view_nearest(edition, near_classes(edition), asked, here),
         all_dates=Link(here.link_to(addresses.DATES), say("Choose by month, weekday and room")),
     )
     return Composed(around.title, view)

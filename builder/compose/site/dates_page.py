@@ -1,17 +1,17 @@
 """The page of all dates, and the pages of what answers to one value."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
-from builder.compose.frames import frame, with_style
+from builder.compose.frames import frame, with_alternates, with_style
 from builder.compose.site.choices import Offered, Question, Value, dates_by_answer, offered, questions
-from builder.compose.site.filter_rules import near_ones
+from builder.compose.site.nearest import near_dates, ruled_out, view_nearest
 from builder.compose.site.rows import by_month, date_row
-from builder.compose.views.frame import Link
-from builder.compose.views.site.dates_page import ChoiceView, DatesView, NearView, OptionView, QuestionView
+from builder.compose.views.frame import Alternate, Link
+from builder.compose.views.site.dates_page import ChoiceView, DatesView, OptionView, QuestionView
 from builder.model.studio import Studio
 from builder.words.say import say, say_count
 
@@ -22,35 +22,32 @@ def compose_dates(edition: Edition, studio: Studio, here: Address) -> Composed:
     """Make the page of all dates."""
     title = say("Dates")
     around = frame(edition, here, title, say("All dates at {studio}, by month.", studio=studio.profile.name))
-    dates, asked = offered(edition), questions(edition)
+    dates, asked, near = offered(edition), questions(edition), near_dates(edition)
     around = with_style(around, here, addresses.FILTER) if asked else around
+    is_public = bool(studio.profile.public_address)
     view = DatesView(
         frame=around,
         title=title,
         lead=_how_many(dates),
         months=by_month(edition, dates, here, asked),
-        questions=question_views(edition, asked, here),
-        near=tuple(_near(edition, number, one, here) for number, one in near_ones(dates)),
+        questions=question_views(edition, asked, here, near),
+        nearest_ones=view_nearest(edition, near, asked, here),
         calendar=Link(here.link_to(addresses.CALENDAR), say("All dates as a calendar file")) if dates else None,
+        news=Link(here.link_to(addresses.FEED), say("All dates as news for a feed reader")) if dates and is_public else None,
     )
     return Composed(around.title, view)
 
 
-def _near(edition: Edition, number: int, one: Offered, here: Address) -> NearView:
-    row = date_row(edition, one, here)
-    page = Link(f"{row.address}#{row.date.fragment}", row.title)
-    return NearView(f"near-{number}", page, say("{day}, {hours}", day=row.date.day, hours=row.date.hours))
-
-
-def question_views(edition: Edition, asked: Iterable[Question], here: Address) -> tuple[QuestionView, ...]:
-    """Return what can be asked, each answer with its own page and how many dates are on it."""
+def question_views(edition: Edition, asked: Iterable[Question], here: Address, near: Sequence[Offered] = ()) -> tuple[QuestionView, ...]:
+    """Return what can be asked, each answer with its own page and how many dates are on it; `near` may come nearest to a choice."""
     counts = dates_by_answer(edition)
-    return tuple(QuestionView(one.key, one.words, tuple(_option(value, counts[value.key], here) for value in one.values)) for one in asked)
 
+    def option(value: Value) -> OptionView:
+        page = addresses.choice_page(value.key)
+        link = Link(here.link_to(page), value.words, page == here)
+        return OptionView(value.key, value.words, link, str(counts[value.key]), ruled_out(value, near))
 
-def _option(value: Value, count: int, here: Address) -> OptionView:
-    page = addresses.choice_page(value.key)
-    return OptionView(value.key, value.words, Link(here.link_to(page), value.words, page == here), str(count))
+    return tuple(QuestionView(one.key, one.words, tuple(map(option, one.values))) for one in asked)
 
 
 def _how_many(dates: Iterable[Offered]) -> str:
@@ -70,7 +67,11 @@ def compose_choice(edition: Edition, value: Value, here: Address) -> Composed:
     found = [one for one in dates if value.matches(one)]
     classes = [plan for _, plan in edition.classes if any(one.plan is plan for one in found) or value.matches(Offered(plan, None))]
     lead = _found(found, len(classes))
-    around = frame(edition, here, value.heading, f"{value.heading}: {lead}")
+    calendar = here.link_to(addresses.choice_calendar(value.key)) if found else ""
+    news = here.link_to(addresses.choice_feed(value.key)) if found and edition.studio.profile.public_address else ""
+    both = ((calendar, "text/calendar"), (news, "application/atom+xml"))
+    own = (Alternate(address, kind, value.heading) for address, kind in both if address)
+    around = with_alternates(frame(edition, here, value.heading, f"{value.heading}: {lead}"), *own)
     links = (Link(here.link_to(addresses.class_page(plan.studio_class.key)), plan.studio_class.title) for plan in classes)
     view = ChoiceView(
         frame=around,
@@ -80,7 +81,8 @@ def compose_choice(edition: Edition, value: Value, here: Address) -> Composed:
         classes=tuple(links),
         nearest=() if any(one.has_room for one in found) else tuple(date_row(edition, one, here) for one in _nearest(value, dates)),
         others=question_views(edition, questions(edition), here),
-        calendar=Link(here.link_to(addresses.choice_calendar(value.key)), say("These dates as a calendar file")) if found else None,
+        calendar=Link(calendar, say("These dates as a calendar file")) if calendar else None,
+        news=Link(news, say("These dates as news for a feed reader")) if news else None,
         all_dates=Link(here.link_to(addresses.DATES), say("All dates, to choose by several things at once")),
     )
     return Composed(around.title, view)

@@ -1,27 +1,19 @@
 """The rules that filter the lists without a program: a stylesheet made from what every date and class answers.
 
 A rule hides what does not give the answer that is chosen. What is left is never counted: for each date and class one rule says when it is
-left, namely while no answer is chosen that it does not give. Where nothing is, a sentence says so, and shows what misses one wish only.
-The file grows with the number of dates, not with that of the answers that can be chosen together.
+left, namely while no answer is chosen that it does not give. Where nothing is, a sentence says so, and what comes nearest is shown
+(`nearest.py`). The file grows with the number of dates, not with that of the answers that can be chosen together.
 """
 
 from collections import defaultdict
 from collections.abc import Iterable, Iterator, Sequence
-from itertools import islice
 
 from builder.compose.addresses import Address
 from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
 from builder.compose.site.choices import Offered, Question, offered, questions
+from builder.compose.site.nearest import near_classes, near_dates, rules_of_nearest
 from builder.model.studio import Studio
-
-# Of how many dates with room, the soonest first, the page says that they miss one wish only: every one makes the file longer.
-MOST_NEAR = 40
-
-
-def near_ones(dates: Iterable[Offered]) -> list[tuple[int, Offered]]:
-    """Return the dates of which the page may say that they miss one wish, each with its number."""
-    return list(enumerate(islice((one for one in dates if one.has_room), MOST_NEAR), start=1))
 
 
 def compose_rules(edition: Edition, studio: Studio, here: Address) -> Composed | None:  # noqa: ARG001
@@ -30,7 +22,9 @@ def compose_rules(edition: Edition, studio: Studio, here: Address) -> Composed |
     classes = [Offered(plan, None) for _, plan in edition.classes]
     if not asked:
         return None
-    rules = [*_hidden(asked), *_nothing_left(asked, dates, classes), *_empty_months(asked, dates), *_misses_one(asked, dates)]
+    most = max(len(near_dates(edition)), len(near_classes(edition)))
+    nearest = rules_of_nearest(asked, most)
+    rules = [*_hidden(asked), *_nothing_left(asked, dates, classes), *_empty_months(asked, dates), *nearest]
     return Composed("Rules of the filter", "\n".join(rules) + "\n")
 
 
@@ -58,12 +52,6 @@ def _empty_months(asked: Sequence[Question], dates: Iterable[Offered]) -> Iterat
         if all(against):
             chain = "".join(f":has({some})" for some in against)
             yield f"main{chain} .in-{month} {{ display: none; }}"
-
-
-def _misses_one(asked: Sequence[Question], dates: Iterable[Offered]) -> Iterator[str]:
-    for number, one in near_ones(dates):
-        for selector in sorted({_left([other for other in asked if other is not question], one) for question in asked}):
-            yield f"{selector} .near-{number} {{ display: list-item; }}"
 
 
 def _left(asked: Iterable[Question], one: Offered) -> str:

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from builder.compose.views.frame import Frame, Link
 from builder.compose.views.site.dates import DateView
-from builder.compose.views.site.dates_page import QuestionView
+from builder.compose.views.site.dates_page import NearestView, QuestionView
 from builder.compose.views.strip import StripView
 
 
@@ -40,5 +40,6 @@ class CatalogueView:
     lead: str
     cards: tuple[ClassCard, ...]
     questions: tuple[QuestionView, ...]
+    nearest_ones: NearestView
     all_dates: Link
     also: tuple[Link, ...] = ()

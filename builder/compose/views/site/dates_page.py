@@ -18,12 +18,16 @@ class MonthView:
 
 @dataclass(frozen=True)
 class OptionView:
-    """One answer to a question: its name in lists, its words, and its own page with how much is on it."""
+    """One answer to a question: its name in lists, its words, and its own page with how much is on it.
+
+    `rules_out` are the numbers of what does not give it, among what may come nearest.
+    """
 
     key: str
     words: str
     page: Link
     count: str
+    rules_out: str = ""
 
 
 @dataclass(frozen=True)
@@ -37,11 +41,23 @@ class QuestionView:
 
 @dataclass(frozen=True)
 class NearView:
-    """A date that misses one wish, when nothing meets all of them; `key` is by what the list of rules knows it."""
+    """A date or a class that comes near when nothing meets all wishes.
 
-    key: str
+    `tokens` are its number and what it answers to; `facts` what it is instead of what was asked, each with its name in the list of rules.
+    """
+
+    tokens: str
     page: Link
     when: str
+    facts: tuple[tuple[str, str], ...]
+
+
+@dataclass(frozen=True)
+class NearestView:
+    """What may come nearest, the soonest first; the first `next` of them where nothing comes near."""
+
+    ones: tuple[NearView, ...]
+    next: int
 
 
 @dataclass(frozen=True)
@@ -53,8 +69,9 @@ class DatesView:
     lead: str
     months: tuple[MonthView, ...]
     questions: tuple[QuestionView, ...]
-    near: tuple[NearView, ...]
+    nearest_ones: NearestView
     calendar: Link | None
+    news: Link | None
     also: tuple[Link, ...] = ()
 
 
@@ -70,5 +87,6 @@ class ChoiceView:
     nearest: tuple[DateRow, ...]
     others: tuple[QuestionView, ...]
     calendar: Link | None
+    news: Link | None
     all_dates: Link
     also: tuple[Link, ...] = ()
