@@ -12,11 +12,11 @@ from pathlib import Path
 
 import pytest
 from bs4 import BeautifulSoup, Tag
-from PIL import Image
+from PIL import Image, features
 
 from builder import cli, pipeline
 from builder.model.picture import PictureFile, Size
-from builder.pictures import picture_at
+from builder.pictures import PictureError, picture_at
 from builder.press.weight import MOST, parts_of
 from tests.test_findings import lay_out
 
@@ -51,7 +51,7 @@ def site(tmp_path_factory: pytest.TempPathFactory) -> Path:
     with (folder / "class.yaml").open("a", encoding="utf-8") as file:
         file.write("\npicture: {file: bench.jpg, alt: The bench & its scales}\n")
     lesson = folder / "lesson.md"
-    words = '![A hedge](hedge.jpg "In June")\n\n![A leaf](leaf.png)\n\n'
+    words = '![A hedge](hedge.jpg "In June")\n\n![A leaf](leaf.png)\n\n![Decorative](leaf.png)\n\n'
     lesson.write_text(words + lesson.read_text(encoding="utf-8"), encoding="utf-8")
     assert cli.main(["publish", str(studio), "--to", str(studio.parent / "out"), "--today", DAY]) == 0
     return studio.parent / "out" / "site"
@@ -69,12 +69,14 @@ def test_each_width_that_a_page_names_is_there_and_is_as_wide(site: Path) -> Non
             assert isinstance(image, Tag)
             ratio = int(str(image["width"])) / int(str(image["height"]))
             sources = picture.find_all("source")
-            assert [source.get("type") for source in sources] == ["image/webp", "image/webp"]
+            assert [source.get("type") for source in sources] == ["image/avif", "image/webp", "image/avif", "image/webp"]
             named = [part.split() for source in sources for part in str(source["srcset"]).split(", ")]
             for name, width in [*named, (str(image["src"]), "")]:
                 with Image.open(page.parent / name) as file:
                     assert not width or f"{file.width}w" == width
-                    assert file.format == ("WEBP" if width else "PNG" if name.endswith(".png") else "JPEG")
+                    assert file.format == {"avif": "AVIF", "webp": "WEBP", "png": "PNG", "jpg": "JPEG"}[name.rpartition(".")[2]]
+                    assert name.endswith((".avif", ".webp")) is bool(width)
+                    assert not file.getexif() and "xmp" not in file.info
                     assert abs(file.width / file.height - ratio) < 0.01
                 seen += 1
             assert all(source["sizes"] for source in sources)
@@ -82,14 +84,15 @@ def test_each_width_that_a_page_names_is_there_and_is_as_wide(site: Path) -> Non
 
 
 def test_a_wide_photograph_has_three_widths_and_a_phone_is_told_of_the_small_ones(site: Path) -> None:
-    first, hedge, leaf = pictures_of(site / "classes/one-lotion.html")
+    first, hedge, leaf, decorative = pictures_of(site / "classes/one-lotion.html")
     widths = [re.findall(r" (\d+)w", str(source["srcset"])) for source in first.find_all("source")]
-    assert widths == [["480", "960"], ["480", "960", "1600"]]
+    assert widths == [["480", "960"]] * 2 + [["480", "960", "1600"]] * 2
     assert first.find_all("source")[0]["media"] == "(max-width: 43.99rem)"
-    assert [re.findall(r" (\d+)w", str(source["srcset"])) for source in leaf.find_all("source")] == [["480", "700"]] * 2
+    assert [re.findall(r" (\d+)w", str(source["srcset"])) for source in leaf.find_all("source")] == [["480", "700"]] * 4
     images = [picture.find("img") for picture in (first, hedge, leaf)]
     assert [image.get("loading") for image in images if isinstance(image, Tag)] == [None, "lazy", "lazy"]
     assert [image.get("title") for image in images if isinstance(image, Tag)] == [None, "In June", None]
+    assert str(decorative).count('alt=""') == 1
     assert [image["alt"] for image in images if isinstance(image, Tag)] == ["The bench & its scales", "A hedge", "A leaf"]
 
 
@@ -97,16 +100,25 @@ def test_in_a_row_a_phone_is_told_of_the_smallest(site: Path) -> None:
     (picture,) = pictures_of(site / "gallery.html")
     assert re.findall(r" (\d+)w", str(picture.find_all("source")[0]["srcset"])) == ["480"]
     parts = parts_of("gallery.html", (site / "gallery.html").read_text(encoding="utf-8"))
-    assert [part for part in parts if "bench" in part] == ["pictures/classes/one-lotion/bench--jpg--480.webp"]
+    bench = "pictures/classes/one-lotion/bench--jpg--480"
+    assert [kinds for kinds in parts if "bench" in kinds[0]] == [(f"{bench}.avif", f"{bench}.webp")]
 
 
 def test_what_is_hard_to_pack_takes_no_more_than_its_width_is_worth() -> None:
     hard, easy = leaves(1200, 900), cloth(1200, 900)
-    assert len(picture_at(hard, ".jpg", 480, ".webp")) < 30_000
-    assert len(picture_at(easy, ".jpg", 480, ".webp")) < 10_000
-    with Image.open(io.BytesIO(picture_at(easy, ".jpg", 480, ".webp"))) as image:
-        assert image.size == (480, 360)
-    assert picture_at(easy, ".jpg", 480, ".webp") == picture_at(easy, ".jpg", 480, ".webp")
+    for kind in (".webp", ".avif"):
+        assert len(picture_at(hard, ".jpg", 480, kind)) < 30_000
+        assert len(picture_at(easy, ".jpg", 480, kind)) < 10_000
+        with Image.open(io.BytesIO(picture_at(easy, ".jpg", 480, kind))) as image:
+            assert image.size == (480, 360)
+        assert picture_at(easy, ".jpg", 480, kind) == picture_at(easy, ".jpg", 480, kind)
+
+
+def test_a_library_without_avif_publishes_nothing_and_says_so(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(features, "check", lambda _: False)
+    with pytest.raises(PictureError, match="without AVIF"):
+        picture_at(cloth(500, 400), ".jpg", 480, ".avif")
+    assert picture_at(cloth(500, 400), ".jpg", 480, ".webp")
 
 
 @pytest.mark.parametrize(("own", "widths"), [(300, (300,)), (480, (480,)), (700, (480, 700)), (960, (480, 960)), (1600, (480, 960, 1600))])
@@ -136,7 +148,7 @@ def test_a_page_that_is_too_heavy_for_a_phone_is_not_published(tmp_path: Path, c
     about = studio / "pages/about.md"
     words = about.read_text(encoding="utf-8")
     for number in range(6):
-        Image.effect_noise((1600, 1200), 90 + number).convert("RGB").save(studio / f"pages/hedge-{number}.jpg", quality=80)
+        Image.effect_noise((960, 720), 90 + number).convert("RGB").save(studio / f"pages/hedge-{number}.jpg", quality=80)
         words += f"\n\n![A hedge](hedge-{number}.jpg)\n"
     about.write_text(words, encoding="utf-8")
     assert cli.main(["publish", str(studio), "--to", str(output), "--today", DAY]) != 0

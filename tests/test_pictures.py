@@ -177,7 +177,7 @@ def test_what_is_published_of_a_studio_tells_nothing(tmp_path: Path) -> None:
     files = [path for path in output.rglob("*") if path.is_file()]
     shown = [path for path in files if path.name.startswith("bench--jpg--")]
     assert {(path.relative_to(output).parts[0], path.name.removeprefix("bench--jpg--")) for path in shown} == {
-        (root, name) for root in ("site", "print") for name in ("480.webp", "600.webp", "600.jpg")
+        (root, name) for root in ("site", "print") for name in ("480.avif", "600.avif", "480.webp", "600.webp", "600.jpg")
     }
     for path in shown:
         with Image.open(path) as image:

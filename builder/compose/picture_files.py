@@ -1,7 +1,7 @@
 """The pictures of pages: which files each is published as, and the element from which a browser takes the one that it needs.
 
-Decided: a photograph is named in three widths of WebP, with a JPEG (PNG where something shows through) for browsers that know no other,
-and a phone is told of the smaller ones alone. Why: what a phone at most loads is then known when the page is made.
+Decided: a photograph is named in three widths of AVIF, then of WebP, with a JPEG (PNG where something shows through) for browsers that know
+neither, and a phone is told of the smaller ones alone. Why: what a phone at most loads is then known when the page is made.
 """
 
 from enum import Enum
@@ -17,6 +17,8 @@ from builder.model.document import CopiedFile, Folder
 from builder.model.picture import ON_A_PHONE, ON_A_PHONE_IN_A_ROW, PictureFile
 from builder.model.studio import Studio
 
+# The kinds in which a photograph is named, the lightest first: a browser takes the first that it knows.
+_MODERN = (".avif", ".webp")
 # The widest window that is a phone's, as `site.css` has it.
 _PHONE = "(max-width: 43.99rem)"
 
@@ -45,13 +47,16 @@ def picture_view(edition: Edition, here: Address, file: str, alt: str, shown: Sh
     image = Markup('<img{} src="{}" alt="{}"{}{}{} decoding="async">').format(look, address, alt, named, size, waits)
     if not picture.widths:
         return PictureView(address, alt, str(image))
-    names = [(here.link_to(_address(here.folder, file, width, ".webp")), width) for width in picture.widths]
-    small = [name for name in names if name[1] <= shown.phone] or names[:1]
+    small = [width for width in picture.widths if width <= shown.phone] or picture.widths[:1]
     sources = Markup("").join(
-        Markup('<source type="image/webp"{} srcset="{}" sizes="{}">').format(
-            Markup(' media="{}"').format(media) if media else "", ", ".join(f"{address} {width}w" for address, width in some), shown.sizes
+        Markup('<source type="image/{}"{} srcset="{}" sizes="{}">').format(
+            ending[1:],
+            Markup(' media="{}"').format(media) if media else "",
+            ", ".join(f"{here.link_to(_address(here.folder, file, width, ending))} {width}w" for width in widths),
+            shown.sizes,
         )
-        for media, some in ((_PHONE, small), ("", names))
+        for media, widths in ((_PHONE, small), ("", picture.widths))
+        for ending in _MODERN
     )
     return PictureView(address, alt, str(Markup("<picture>{}{}</picture>").format(sources, image)))
 
@@ -70,7 +75,8 @@ def files_of(studio: Studio, folder: Folder, file: str) -> tuple[CopiedFile, ...
     """Return the files as which a picture is published."""
     picture = studio.pictures.get(file, PictureFile(None))
     usual = CopiedFile(folder, _usual(folder, file, picture).path, "studio", file, picture.usual_width if picture.widths else 0)
-    sized = (CopiedFile(folder, _address(folder, file, width, ".webp").path, "studio", file, width) for width in picture.widths)
+    kinds = ((width, ending) for width in picture.widths for ending in _MODERN)
+    sized = (CopiedFile(folder, _address(folder, file, width, ending).path, "studio", file, width) for width, ending in kinds)
     return (usual, *sized)
 
 

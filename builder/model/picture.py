@@ -7,6 +7,14 @@ LONGEST = 1600
 # The widths in which a page names a photograph, and the widest that a phone is told of: in a row of pictures, and by itself.
 WIDTHS = (480, 960, LONGEST)
 ON_A_PHONE_IN_A_ROW, ON_A_PHONE = WIDTHS[:2]
+# What a studio writes in place of a description of a picture that says nothing which the text does not: such a picture is passed over in
+# silence. Nothing written is no decision, and a finding.
+DECORATIVE = "decorative"
+
+
+def heard(written: str) -> str:
+    """Return what those hear who do not see a picture, from what the studio wrote of it; nothing of one that is there to please the eye."""
+    return "" if written.strip().casefold() == DECORATIVE else written
 
 
 @dataclass(frozen=True)

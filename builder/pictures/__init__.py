@@ -8,7 +8,7 @@ from functools import lru_cache
 
 from builder.model.picture import LONGEST
 from builder.pictures.drawing import clean_drawing
-from builder.pictures.photograph import FORMATS, clean_photograph, made_with, photograph_at
+from builder.pictures.photograph import AVIF, FORMATS, clean_photograph, made_with, photograph_at
 from builder.pictures.picture import Picture, PictureError
 from builder.pictures.sharing import draw_sharing
 
@@ -25,6 +25,6 @@ def clean_picture(data: bytes, ending: str) -> Picture:
 def picture_at(data: bytes, ending: str, width: int, wanted: str) -> bytes:
     """Make of a picture what a page shows where it is so many points wide, of a kind that an ending says. A drawing fits every width.
 
-    Raises PictureError where it cannot be read.
+    Raises PictureError where it cannot be read, or not be written as such a kind here.
     """
-    return photograph_at(data, width, FORMATS[wanted.lower()]) if width else clean_picture(data, ending).data
+    return photograph_at(data, width, (FORMATS | AVIF)[wanted.lower()]) if width else clean_picture(data, ending).data

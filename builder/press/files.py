@@ -6,7 +6,8 @@ from pathlib import Path
 
 from builder.model.document import CopiedFile, Document, Folder, MadeFile
 from builder.model.sharing import SharingPicture
-from builder.pictures import draw_sharing, picture_at
+from builder.pictures import PictureError, draw_sharing, picture_at
+from builder.press.folder import FolderError
 from builder.press.fonts import font_file
 from builder.press.kept import sum_of_file
 from builder.press.kept_pictures import KeptPictures
@@ -31,7 +32,11 @@ def copy_file(building: Path, copied: CopiedFile, origins: Iterable[Path], pictu
     if copied.origin == "studio":
         data, asked = source.read_bytes(), (source.suffix, copied.width, target.suffix)
         made_of = repr(asked).encode() + data
-        target.write_bytes(pictures.made(f"{copied.folder}/{copied.path}", made_of, lambda: picture_at(data, *asked)))
+        try:
+            target.write_bytes(pictures.made(f"{copied.folder}/{copied.path}", made_of, lambda: picture_at(data, *asked)))
+        except PictureError as error:
+            remedy = "Install Pillow anew from its own packages: `python -m pip install --force-reinstall pillow`."
+            raise FolderError(error.wrong, remedy) from None
     else:
         shutil.copyfile(source, target)
 

@@ -1,7 +1,8 @@
 """What a phone loads for a page of the site, weighed on the files as they were written.
 
-The page itself and its styles count as hosts send them, packed (gzip), and so do drawings; of a photograph the largest file that a phone is
-told of counts, also where it lies further down and may never be scrolled to. PDFs and calendars behind links are no part of a page.
+The page itself and its styles count as hosts send them, packed (gzip), and so do drawings; of a photograph the heaviest file that a phone
+is told of counts, whichever kind its browser knows, also where it lies further down and may never be scrolled to. PDFs and calendars behind
+links are no part of a page.
 
 Decided: a page above the most is not published at all. Why: whoever stands before the studio with a poor connection gives up, and nobody
 tells the teacher. Our own pages stay below it whatever the photographs show: what can exceed it is a text with many pictures.
@@ -36,7 +37,10 @@ def refuse_heavy_pages(folder: Path) -> None:
 
     site = folder / Folder.SITE
     pages = sorted(file.relative_to(site).as_posix() for file in site.rglob("*.html"))
-    loaded = {page: {path: weight(path) for path in (page, *parts_of(page, (site / page).read_text(encoding="utf-8")))} for page in pages}
+    loaded = {}
+    for page in pages:
+        parts = ((page,), *parts_of(page, (site / page).read_text(encoding="utf-8")))
+        loaded[page] = {path: weight(path) for path in (max(kinds, key=weight) for kinds in parts)}
     heavy = {page: parts for page, parts in loaded.items() if sum(parts.values()) > MOST}
     if not heavy:
         return
@@ -46,11 +50,12 @@ def refuse_heavy_pages(folder: Path) -> None:
     raise PageTooHeavyError(wrong, remedy)
 
 
-def parts_of(page: str, html: str) -> tuple[str, ...]:
-    """Return the files beside a page that a phone at most loads for it, by their paths in the site."""
+def parts_of(page: str, html: str) -> tuple[tuple[str, ...], ...]:
+    """Return the files beside a page that a phone at most loads for it, by their paths in the site: of several kinds it loads one."""
     parser = _Parts()
     parser.feed(html)
-    return tuple(dict.fromkeys(normpath(f"{dirname(page)}/{unquote(one)}").lstrip("/") for one in parser.found))
+    paths = (tuple(normpath(f"{dirname(page)}/{unquote(one)}").lstrip("/") for one in kinds) for kinds in parser.found)
+    return tuple(dict.fromkeys(paths))
 
 
 def _heaviest(parts: dict[str, int]) -> Iterator[str]:
@@ -63,20 +68,19 @@ def _kilobytes(weight: int) -> str:
 
 
 class _Parts(HTMLParser):
-    """Collects styles and pictures: of a picture in several widths the last, which is the widest, of its first list: that of a phone."""
+    """Collects styles and pictures: of a picture in several widths the last, which is the widest, of each list for a phone."""
 
     def __init__(self) -> None:
         super().__init__()
-        self.found: list[str] = []
-        self._chosen = False
+        self.found: list[tuple[str, ...]] = []
+        self._for_phones: list[str] = []
 
     def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
         given = {name: value or "" for name, value in attrs}
         if tag == "link" and given.get("rel") == "stylesheet":
-            self.found.append(given["href"])
-        elif tag == "source" and not self._chosen:
-            self.found.append(given["srcset"].rpartition(", ")[2].partition(" ")[0])
-            self._chosen = True
+            self.found.append((given["href"],))
+        elif tag == "source" and given.get("media"):
+            self._for_phones.append(given["srcset"].rpartition(", ")[2].partition(" ")[0])
         elif tag == "img":
-            self.found += [] if self._chosen else [given["src"]]
-            self._chosen = False
+            self.found.append(tuple(self._for_phones) or (given["src"],))
+            self._for_phones = []

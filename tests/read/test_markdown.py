@@ -71,6 +71,7 @@ def names(findings: Sequence[Finding]) -> list[str]:
     ("text", "html"),
     [
         ("Weigh {olive oil} of *olive oil*.", "<p>Weigh «olive oil» of <em>olive oil</em>.</p>\n"),
+        ("![Decorative](a.svg)", "<p>«a.svg, , »</p>\n"),
         ("**{water phase}**", "<p><strong>«water phase»</strong></p>\n"),
         ("Over {water\nphase} two lines.", "<p>Over «water phase» two lines.</p>\n"),
         (r"A \{brace\} and `{code}`.", "<p>A {brace} and <code>{code}</code>.</p>\n"),

@@ -86,13 +86,18 @@ def _page_writer(edition: Edition, here: Address, folder: str, at_home: bool) ->
 
 
 def _paper_writer(edition: Edition, folder: str, at_home: bool) -> TextWriter:
-    """Return the writer of a sheet: pictures by their path in the studio folder, links to the public site or, without one, to the top."""
+    """Return the writer of a sheet: pictures by their path in the studio folder, links to the public site or, without one, to the top.
+
+    A picture that is decorative is not printed: it says nothing, and takes ink and room.
+    """
     public = outward(edition.studio.profile.public_address.rstrip("/"))
 
     def link(hole: LinkHole) -> str:
         return f"{public}/{quote(edition.target(hole).path)}" if public else "#top"
 
     def picture(hole: PictureHole) -> str:
+        if not hole.alt:
+            return ""
         title = f' title="{escape(hole.title)}"' if hole.title else ""
         return f'<img src="{quote(beside(folder, hole))}" alt="{escape(hole.alt)}"{title}>'
 

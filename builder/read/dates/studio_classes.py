@@ -7,6 +7,7 @@ from builder.model.dates.booking import NO_BOOKING, Booking
 from builder.model.dates.studio_class import ClassDate, Make, Picture, StudioClass
 from builder.model.finding import Finding
 from builder.model.label.earlier_batch import EarlierBatch
+from builder.model.picture import heard
 from builder.model.place import Name
 from builder.model.recipe.size import ToFill
 from builder.model.teaching.lesson import Lesson
@@ -32,7 +33,7 @@ def read_class(placed: PlacedYaml, lesson: Lesson | None, findings: list[Finding
         makes=tuple(_make(name, shape, placed) for name in shape.makes),
         lesson=lesson,
         dates=tuple(_date(number, date, placed) for number, date in enumerate(shape.dates)),
-        picture=Picture(Name(picture.file, placed.place("picture", "file")), picture.alt) if picture else None,
+        picture=Picture(Name(picture.file, placed.place("picture", "file")), heard(picture.alt)) if picture else None,
         sheets_are_public=shape.sheets == "public",
         booking=shape.booking.make(Booking) if shape.booking else NO_BOOKING,
         labels=make_label_wishes(shape.labels, placed),

@@ -112,7 +112,7 @@ class PictureShape(Shape):
     file: Text = needed("file", "lotion.svg")
     """The name of a picture beside class.yaml."""
     alt: Text = needed("alt", "what the picture shows")
-    """What it shows, for those who cannot see it."""
+    """What it shows, for those who cannot see it; or `decorative`, where it says nothing that the text does not."""
 
 
 class ClassShape(Shape):

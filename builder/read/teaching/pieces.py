@@ -6,6 +6,7 @@ from html import escape
 
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
+from builder.model.picture import DECORATIVE, heard
 from builder.model.place import Name, Place
 from builder.model.teaching.lesson import DrawingHole, LinkHole, Mention, PictureHole, Piece
 from builder.model.teaching.prose import RunningText, Sentence, sentences_of
@@ -23,7 +24,7 @@ FINDS = (
     FindingKind("html-in-text", CAUTION, "HTML stands in a text, and is shown as it is written."),
     FindingKind("link-unknown-kind", STOP, "A link leads to an address that no page can lead to."),
     FindingKind("picture-from-elsewhere", STOP, "A picture does not lie beside the text that shows it."),
-    FindingKind("picture-without-alt", STOP, "A picture has no description for those who cannot see it."),
+    FindingKind("picture-without-alt", STOP, "A picture has no description for those who cannot see it, and is not said to be decorative."),
 )
 
 _FROM_ELSEWHERE = re.compile(r"[a-z][a-z0-9+.-]*:|//|/", re.IGNORECASE)
@@ -138,13 +139,16 @@ class PieceWriter:
         if any(child.type.startswith("brace") for child in token.children or []):
             self._stop("brace-out-of-place", place, "Braces stand in the description of a picture.", "Describe it without amounts.")
         if not alt:
-            remedy = "Write between the square brackets what the picture shows."
+            remedy = (
+                "Write between the square brackets what the picture shows; "
+                f'or "{DECORATIVE}", where it says nothing that the text does not say.'
+            )
             self._stop("picture-without-alt", place, "This picture has no description for those who cannot see it.", remedy)
         if _FROM_ELSEWHERE.match(source):
             remedy = "Put a copy of the picture beside the lesson and name its file."
             self._stop("picture-from-elsewhere", place, "A picture must lie beside the text that shows it.", remedy)
             return
-        self.pieces.append(PictureHole(Name(source, place), alt, str(token.attrs.get("title", ""))))
+        self.pieces.append(PictureHole(Name(source, place), heard(alt), str(token.attrs.get("title", ""))))
 
     def _link(self, place: Place, token: Token, children: list[Token], number: int) -> None:
         address = str(token.attrs["href"])
