@@ -125,7 +125,7 @@ def _outcome(findings: Iterable[Finding], studio: Studio, sheets: Iterable[Class
 
 def _faulty_layouts(folder: Path, studio: Studio, outcome: Outcome, on: date) -> tuple[FaultyLayout, ...]:
     """Try the studio's own templates on all that nothing holds back."""
-    from builder.compose.layouts_tried import faulty_layouts
+    from builder.compose.tried.layouts_tried import faulty_layouts
 
     with speaking(studio.speaks.messages):
         return faulty_layouts(*_editions(folder, studio, outcome, on))

@@ -12,8 +12,8 @@ import pytest
 from bs4 import BeautifulSoup
 
 from builder import cli
-from builder.compose.layouts_tried import faulty_layouts
 from builder.compose.publication import compose_documents, editions
+from builder.compose.tried.layouts_tried import faulty_layouts
 from builder.library import CONTENT, LAYOUTS
 from builder.model.roster.roster import Guest
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio

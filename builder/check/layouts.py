@@ -23,6 +23,7 @@ NOT_DONE = "What this line asks for cannot be done with what it is given. A temp
     FindingKind("template-broken", STOP, "A template cannot be read, or cannot be filled in."),
     FindingKind("template-name-unknown", STOP, "A template asks for what its view does not hold."),
     FindingKind("template-drops-safety", STOP, "A template leaves out what ours says of a danger or of first aid."),
+    FindingKind("style-hides-safety", STOP, "A style hides what is said of a danger or of first aid."),
     FindingKind("template-not-used", CAUTION, "No document uses this template."),
 )
 def find_faulty_layouts(faults: tuple[FaultyLayout, ...]) -> Iterator[Finding]:
@@ -64,6 +65,10 @@ def _finding(one: FaultyLayout) -> Finding:
             wrong = f'With this template the {one.said} no longer says, as it does with ours: "{written}"'
             remedy = f"Show its cautions as our own template does; you may add to them. `stillroom reference {at.file}` prints ours."
             return stop("template-drops-safety", at, wrong, remedy)
+        case LayoutFault.SAFETY_HIDDEN:
+            wrong = f'With `{one.known[0]}` nobody can read on the {one.said}: "{written}"'
+            remedy = "Cautions may look otherwise, in letters that are large and dark enough. Take this out, or let it be about less."
+            return stop("style-hides-safety", at, wrong, remedy)
         case LayoutFault.NOT_USED:
             wrong = f'No document uses the template "{written}", and none of ours has this name.'
             return caution(

@@ -43,6 +43,7 @@ class LayoutFault(Enum):
     NAME_UNKNOWN = "a template asks for what its view does not hold"
     NOT_USED = "a template is used by no document"
     SAFETY_DROPPED = "a template leaves out what ours says of a danger"
+    SAFETY_HIDDEN = "a style hides what is said of a danger"
 
 
 @dataclass(frozen=True)

@@ -35,13 +35,13 @@ def press_sheets(
 ) -> Iterator[tuple[Document, PressedSheet]]:
     """Make the PDF of each document, in any order, each as soon as it is done."""
     processes = min(_cores(), _held_by_memory(), len(documents) // FEWEST_FOR_A_PROCESS)
-    if processes < 2:
+    pool = _pool(processes, studio_folder, layout_folders) if processes > 1 else None
+    if pool is None:
         engine = Engine(studio_folder, layout_folders)
         for document in documents:
             yield document, engine.press(document)
         return
     longest_first = sorted(documents, key=lambda document: (-len(document.html), document.path))
-    pool = ProcessPoolExecutor(processes, get_context(START), _start, (studio_folder, layout_folders))
     try:
         pending: dict[Future[PressedSheet], Document] = {pool.submit(_press, document): document for document in longest_first}
         for done in as_completed(pending):
@@ -53,6 +53,14 @@ def press_sheets(
             child.kill()
         raise
     pool.shutdown()
+
+
+def _pool(processes: int, studio_folder: Path, layout_folders: tuple[Path, ...]) -> ProcessPoolExecutor | None:
+    """Return the processes; None where the system has nothing by which they could wait for each other, as in a bare container."""
+    try:
+        return ProcessPoolExecutor(processes, get_context(START), _start, (studio_folder, layout_folders))
+    except (OSError, ImportError, NotImplementedError):
+        return None
 
 
 def _start(studio_folder: Path, layout_folders: tuple[Path, ...]) -> None:
