@@ -53,6 +53,11 @@ class Address:
         return self.path.endswith(PAPER)
 
     @property
+    def is_large_print(self) -> bool:
+        """Tell whether a sheet in large print lies here."""
+        return self.path.endswith(LARGE_PRINT)
+
+    @property
     def on_paper(self) -> "Address":
         """Return the place of the sheet that says the same as the page here."""
         return Address(self.folder, posixpath.splitext(self.path)[0] + PAPER)

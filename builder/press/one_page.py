@@ -29,7 +29,8 @@ def set_fit(body: Any, fit: str) -> None:
 def only_the_longest(body: Any) -> Iterator[bool]:
     """Leave of all pieces that want one page only the one with most to say, for as long as this lasts; say whether any was taken out.
 
-    A size in which it does not fit need not be tried for all, which are often one card with other numbers.
+    A size in which it does not fit need not be tried for all, which are often one card with other numbers. Where there is but one other
+    size, nothing is won by that.
     """
     fit = body.get("data-fit")
     pieces = [(parent, child) for parent in body.iter() for child in parent if _wants_one_page(child, fit)]
@@ -40,7 +41,7 @@ def only_the_longest(body: Any) -> Iterator[bool]:
         if child not in inside:
             parent.remove(child)
     try:
-        yield len(pieces) > 1
+        yield len(pieces) > 1 and len(other_fits(body)) > 1
     finally:
         for parent, children in before.items():
             parent[:] = children

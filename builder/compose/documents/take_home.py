@@ -17,8 +17,9 @@ from builder.compose.frames import frame, with_data
 from builder.compose.home.home_table import home_table
 from builder.compose.home.home_times import cured, home_times
 from builder.compose.home.letters import letter_of
+from builder.compose.home.page_groups import page_groups
 from builder.compose.home.record import view_record
-from builder.compose.label.label_words import ingredient_text, net_contents, variant_name
+from builder.compose.label.label_words import ingredient_text, names_of, net_contents
 from builder.compose.lye.lye_words import home_lye, home_purities
 from builder.compose.machines.how_to import how_to_data
 from builder.compose.ornament.portrait import portrait_of
@@ -29,6 +30,7 @@ from builder.compose.roster.allergens import allergens_of, allergens_open_in
 from builder.compose.scopes import AtHome
 from builder.compose.supplies.supply_words import home_cost
 from builder.compose.teaching.drawn import figure_html
+from builder.compose.teaching.joined import joined
 from builder.compose.teaching.lesson_flow import FlowSource, calls_of, compose_flow, view_caution
 from builder.compose.teaching.mentions import home_amount
 from builder.compose.teaching.pieces import writer_of
@@ -38,6 +40,7 @@ from builder.compose.views.caution import CautionView
 from builder.compose.views.take_home import FirstAid, ListedVariant, ScaleSet, TakeHomeView
 from builder.model.dates.studio_class import StudioClass
 from builder.model.hazard import Hazard
+from builder.model.label.ingredient_list import Variant
 from builder.model.label.region import Region
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
@@ -78,6 +81,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         for part, met in zip(parts, home.met, strict=True)
     ]
     writer = writer_of(edition, here, addresses.class_folder(studio_class.key), at_home=True)
+    flow = joined(compose_flow(studio, sources, writer, (sheet,), in_brief=sheet.grams.lye is not None, short_again=True))
     described = say("How to make {recipe} at home: {size}", recipe=sheet.recipe.name, size=home.size.written)
     view = TakeHomeView(
         frame=frame(edition, here, title, described),
@@ -96,7 +100,8 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         lye=home_lye(sheet),
         purities=home_purities(sheet),
         heat=heat_lines(sheet),
-        flow=compose_flow(studio, sources, writer, (sheet,), in_brief=sheet.grams.lye is not None, short_again=True),
+        flow=flow,
+        pages=tuple((part,) for part in flow.parts) if here.is_large_print else page_groups(flow.parts),
         times=home_times(parts, sheet),
         cured=cured(sheet),
         danger=_danger(studio, sheet),
@@ -160,14 +165,17 @@ def _scales(batch: WorkedBatch) -> tuple[ScaleSet, ...]:
 
 
 def _label_lists(batch: WorkedBatch, region: Region) -> tuple[ListedVariant, ...]:
-    """Return the list of each variant that is proven.
+    """Return the list of each variant that is proven, those of the same list together.
 
     Where there are many, that of the plainest, to which the student adds what was chosen.
     """
     variants = tuple(variant for variant in batch.own.variants if variant.ingredients.is_proven)
     if len(variants) > MOST_LISTS:
         variants = (min(variants, key=lambda variant: sum(option is not None for _, option in variant.chosen)),)
-    return tuple(ListedVariant(sentence(variant_name(variant)), ingredient_text(variant.ingredients, region)) for variant in variants)
+    lists: dict[str, list[Variant]] = {}
+    for variant in variants:
+        lists.setdefault(ingredient_text(variant.ingredients, region), []).append(variant)
+    return tuple(ListedVariant(sentence(names_of(of_it)), text) for text, of_it in lists.items())
 
 
 def _label_allergens(batch: WorkedBatch) -> str:

@@ -16,9 +16,10 @@ Decided: net contents are never left out, though a pack below 1/4 oz or 1/8 fl o
 pack (21 CFR 1.24(c), from memory). Why: the builder sees neither card nor outer pack.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
-from math import floor
+from math import floor, prod
 
 from builder.compose.recipe.wording import NBSP, fluid_ounces, in_unit, sentence, shortest, within
 from builder.model.label.ingredient_list import Declared, IngredientList, Variant
@@ -29,6 +30,7 @@ from builder.model.recipe.quantity import Density, Mass
 from builder.model.recipe.recipe import left_out
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.words.fold import fold
+from builder.words.listed import listed
 
 
 @dataclass(frozen=True)
@@ -43,14 +45,22 @@ POUNDS = _Larger((("lb", 16),), 64)
 PINTS = _Larger((("gal", 128), ("qt", 32), ("pt", 16)), 128)
 
 
-def ingredient_text(listed: IngredientList, region: Region) -> str:
+def ingredient_text(list_of_it: IngredientList, region: Region) -> str:
     """Return the ingredient list of a label, in order, by the names that its region wants."""
-    return ", ".join(_declared(entry, region) for entry in listed.entries)
+    return ", ".join(_declared(entry, region) for entry in list_of_it.entries)
 
 
 def variant_name(variant: Variant) -> str:
     """Return what was chosen, in words; empty where a recipe offers no choice."""
     return ", ".join(within(option) for option in chosen_in(variant))
+
+
+def names_of(variants: Sequence[Variant]) -> str:
+    """Return what was chosen in several variants, in words: `lavender oil or no scent, mica`; each in full where that says more."""
+    by_choice = [tuple(dict.fromkeys(options)) for options in zip(*map(chosen_in, variants), strict=True)]
+    if prod(map(len, by_choice)) == len(variants):
+        return ", ".join(listed(map(within, options), "or") for options in by_choice)
+    return "; ".join(map(variant_name, variants))
 
 
 def chosen_in(variant: Variant) -> tuple[str, ...]:

@@ -4,7 +4,6 @@ Decided: each caution comes with the step before which it stands, as a HowToTip 
 hears the warning first.
 """
 
-import re
 from collections.abc import Iterator
 
 from builder.compose.addresses import Address
@@ -14,11 +13,8 @@ from builder.compose.machines.json_ld import Node
 from builder.compose.views.caution import CautionView
 from builder.compose.views.lesson import LessonFlow, StepRun
 from builder.compose.views.take_home import TakeHomeView
-from builder.words.html_text import text_in
+from builder.words.html_text import told_in
 from builder.words.say import say
-
-# A drawing shows once more what its step says.
-_DRAWING = re.compile(r"<figure\b.*?</figure>", re.DOTALL)
 
 
 def how_to_data(edition: Edition, view: TakeHomeView, here: Address) -> list[Node]:
@@ -45,7 +41,7 @@ def _steps(flow: LessonFlow) -> Iterator[Node]:
         elif isinstance(block, StepRun):
             for name, html in block.steps:
                 position += 1
-                text = _plain(html)
+                text = told_in(html)
                 step: Node = {"@type": "HowToStep", "position": position, "name": name, "text": text}
                 if cautions:
                     tips = [{"@type": "HowToTip", "text": _said(caution)} for caution in cautions]
@@ -57,8 +53,5 @@ def _steps(flow: LessonFlow) -> Iterator[Node]:
 def _said(caution: CautionView) -> str:
     """Return a caution as its box says it."""
     happens = (say("If it happens."), *caution.if_it_happens) if caution.if_it_happens else ()
-    return " ".join((caution.word, f"{caution.name}.", caution.what, *caution.avoid, *happens))
-
-
-def _plain(html: str) -> str:
-    return text_in(_DRAWING.sub("", html), for_a_tag="")
+    also = (text for one in caution.also for text in (f"{one.name}.", one.what, *one.avoid))
+    return " ".join((caution.word, f"{caution.name}.", caution.what, *caution.avoid, *also, *happens))

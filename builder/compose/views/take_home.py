@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from builder.compose.views.caution import Call, CautionView
 from builder.compose.views.frame import Frame
-from builder.compose.views.lesson import LessonFlow
+from builder.compose.views.lesson import FlowPart, LessonFlow
 from builder.compose.views.lye import LyeView
 
 
@@ -84,7 +84,8 @@ class TakeHomeView:
 
     `danger` is the gravest caution of all. `first_aid` and `bench_html`, the bench from above, are for lye, empty without it.
     `label_open` says what is in it where no list can be printed yet. `cost` is what the batch costs, empty unless the studio asks for it.
-    `times` say how long it takes, `cured` when soap is ready, which is the last of them. `mark_html` is the drawing of the recipe.
+    `pages` are the parts in groups that share a page. `times` say how long it takes, `cured` when soap is ready, which is the last of
+    them. `mark_html` is the drawing of the recipe.
     """
 
     frame: Frame
@@ -104,6 +105,7 @@ class TakeHomeView:
     purities: tuple[str, ...]
     heat: tuple[str, ...]
     flow: LessonFlow
+    pages: tuple[tuple[FlowPart, ...], ...]
     times: tuple[str, ...]
     cured: tuple[str, ...]
     danger: CautionView | None

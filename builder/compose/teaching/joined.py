@@ -1,0 +1,41 @@
+"""Cautions that stand together before one step, with first aid that they share said once.
+
+Decided: a sentence of first aid is left out only where the box directly above it says the same sentence. Why: wet hands do not turn pages,
+and two boxes of the same words hide the one that differs.
+"""
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from itertools import groupby
+
+from builder.compose.views.caution import CautionView
+from builder.compose.views.lesson import FlowBlock, LessonFlow
+
+_SENTENCE = re.compile(r"(?<=[.!?]) (?=[A-Z])")
+
+
+def joined(flow: LessonFlow) -> LessonFlow:
+    """Return a flow in which cautions of one place share a frame where the second has no first aid of its own."""
+    return replace(flow, parts=tuple(replace(part, blocks=tuple(_joined(part.blocks))) for part in flow.parts))
+
+
+def _joined(blocks: Sequence[FlowBlock]) -> Iterator[FlowBlock]:
+    for are_cautions, run in groupby(blocks, lambda block: isinstance(block, CautionView)):
+        here = tuple(run)
+        yield from _of_one_place([one for one in here if isinstance(one, CautionView)]) if are_cautions else here
+
+
+def _of_one_place(cautions: Sequence[CautionView]) -> list[CautionView]:
+    boxes: list[CautionView] = []
+    said: set[str] = set()
+    for caution in cautions:
+        sentences = [one for line in caution.if_it_happens for one in _SENTENCE.split(line)]
+        own = tuple(one for one in sentences if one not in said)
+        said.update(sentences)
+        here = replace(caution, if_it_happens=own)
+        if own or not boxes or boxes[-1].signal != here.signal:
+            boxes.append(here)
+        else:
+            boxes[-1] = replace(boxes[-1], also=(*boxes[-1].also, here))
+    return boxes
