@@ -6,8 +6,8 @@ the stock, with its source; without it every heated phase counts as hot.
 Decided: undiluted surfactants and strong alkalis harm eyes: goggles, and below 12 years handed over weighed. Why: a fleck of powder is
 enough, and they look like salt.
 
-Decided: only what stands before the first part that speaks of heat in any way counts as cold. Once something has been warm, or where no
-part says so, the caution stays with every amount of what is heated: too often is the safe side.
+Decided: only what stands before the first part that speaks of heat in any way counts as cold, and what is only said heats nothing. Once
+something has been warm, or where no part says so, the caution stays with every amount of what is heated: too often is the safe side.
 
 Decided: what was left hot is one caution: hot fat before hot water, and no fat once it has become soap. Why: two boxes on one burn hide it.
 """
@@ -22,11 +22,19 @@ from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.lesson import Part
 from builder.model.teaching.prose import Sentence
+from builder.rules.hands.done import is_done
 
 HEAT = (Hazard.HOT_FAT, Hazard.HOT)
 BURNS_FROM = "hot enough to burn"
 _OF_HEAT = re.compile(
     r"\b(?:warm|heat|hot|melt|boil|simmer|scald|cook|steam|stove|burner|microwave|oven|bain|double boiler|water bath|flame|mitts?)\w*|°",
+    re.IGNORECASE,
+)
+# Words of heat that heat nothing that is made: what is washed, put out or left cold, and what a vessel can bear.
+_NO_HEAT = re.compile(
+    r"\bheat-?\W?(?:proof|resistant)\b|\bfrom (?:the )?heat\b"
+    r"|\b(?:in|with|under) (?:\w+ (?:and )?)?(?:hot|warm)(?: soapy| running| tap)? water\b"
+    r"|\bput out (?:every|all|any) flames?(?: and (?:every )?hot ?plates?)?\b",
     re.IGNORECASE,
 )
 
@@ -60,8 +68,8 @@ def heat_left(hot: Collection[str], *, is_soap: bool) -> tuple[Hazard, ...]:
 
 
 def is_of_heat(sentence: Sentence) -> bool:
-    """Tell whether a sentence speaks of heat."""
-    return _OF_HEAT.search(sentence.words) is not None
+    """Tell whether a sentence speaks of heat that something is brought to: not of water to wash in, nor of flames that are put out."""
+    return _OF_HEAT.search(_NO_HEAT.sub(" ", sentence.words)) is not None
 
 
 def speaks_of_heat(part: Part) -> bool:
@@ -70,6 +78,6 @@ def speaks_of_heat(part: Part) -> bool:
 
 
 def cold_parts(parts: Sequence[Part]) -> tuple[Part, ...]:
-    """Return the parts that come before the first that speaks of heat; none where no part does."""
-    first = next((place for place, part in enumerate(parts) if speaks_of_heat(part)), 0)
+    """Return the parts that come before the first in which hands work and heat is spoken of; none where there is no such part."""
+    first = next((place for place, part in enumerate(parts) if speaks_of_heat(part) and is_done(part)), 0)
     return tuple(parts[:first])

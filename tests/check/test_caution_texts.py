@@ -45,7 +45,7 @@ def test_what_is_added_is_silent_in_either_spelling(tmp_path: Path) -> None:
         ("signal: notice\n", "weaker"),
         ("hazard: glass\n", "no longer come"),
         ("if it happens: [Wait and see.]\n", "On skin: brush off dry lye"),
-        ("in brief: Rinse.\n", "In eyes: running water"),
+        ("in brief: Rinse.\n", "In eyes: rinse, lids open"),
     ],
 )
 def test_what_is_taken_away_stops_and_cannot_be_accepted(text: str, said: str, tmp_path: Path) -> None:

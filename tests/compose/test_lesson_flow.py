@@ -13,6 +13,7 @@ from builder.model.document import Folder
 from builder.model.place import Name
 from builder.model.teaching.lesson import CautionHere, Mention, Part, Step, Steps, Who
 from builder.model.teaching.prose import Sentence
+from builder.rules.hazard import is_of_heat
 from tests.making import figures
 
 HERE = Address(Folder.PRINT, "steps.pdf")
@@ -81,6 +82,22 @@ def test_heat_is_not_spoken_of_where_cold_things_are_weighed_before_it(edition: 
     assert [salts in names for names in shown] == [False, True, True]
     alone = flow_of(edition, 0, weighing)  # No part says that anything is hot: it is said with the amount.
     assert salts in [caution.name for caution in cautions(alone.parts[0])]
+
+
+def test_within_a_part_too_heat_is_spoken_of_before_the_step_that_heats(edition: Edition) -> None:
+    hot = "Hot water and hot phases scald"
+    warm = Step(("Warm it.",), sentences=(Sentence("Warm it."),))
+    flow = flow_of(edition, 0, part(Steps((step("glycerin"), step("sea salt"), warm, step("glycerin")))))
+    assert [name for name in outline(flow) if name == hot or isinstance(name, int)] == [1, 2, hot, 3, 4]
+    (shown,) = [block for block in flow.parts[0].blocks if isinstance(block, CautionView) and block.name == hot]
+    assert "20 minutes" in " ".join(shown.if_it_happens)
+
+
+def test_washing_and_putting_out_flames_heats_nothing_that_is_made() -> None:
+    for words in ("Wash the jug in hot water.", "Put out every flame and hot plate.", "Use a heatproof jug.", "Keep it from heat."):
+        assert not is_of_heat(Sentence(words)), words
+    for words in ("Put it in hot water, and melt it.", "Turn off the hot plate.", "Pour in the hot water.", "Stir at 60 °C."):
+        assert is_of_heat(Sentence(words)), words
 
 
 def test_what_no_step_names_comes_before_the_first(edition: Edition) -> None:

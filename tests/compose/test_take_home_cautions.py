@@ -46,7 +46,8 @@ MET = {
         "Blend to paste": {LYE, RAW, HOT, BLADE},
         "Cook the paste": {RAW, HOT},
         "The clear test": {RAW, HOT},
-        "Thin, preserve, scent": {RAW, HOT, SCENT},
+        "Thin the paste": {RAW, HOT},
+        "Preserve and scent": {RAW, SCENT},
     },
     "mint-tin-lip-balm": {"Melt the balm": {FAT}, "Flavor and pour": {FAT, SCENT}, "Label and tidy": {FAT}},
     "meadow-lotion": {
@@ -69,7 +70,14 @@ SILENT = {
     "window-bar": ("Unmold, wrap, label",),
 }
 # What was there once and has become something else: what the pot held at the start is told, and nobody has it in hand.
-GONE = {"pump-side-hand-soap": {"Cook the paste": {LYE, FAT}, "The clear test": {LYE, FAT}, "Thin, preserve, scent": {LYE, FAT}}}
+GONE = {
+    "pump-side-hand-soap": {
+        "Cook the paste": {LYE, FAT},
+        "The clear test": {LYE, FAT},
+        "Thin the paste": {LYE, FAT},
+        "Preserve and scent": {LYE, FAT, HOT},
+    }
+}
 
 
 def sheets(edition: Edition) -> Iterator[tuple[str, BeautifulSoup]]:
@@ -92,7 +100,7 @@ def parts(sheet: BeautifulSoup) -> dict[str, Tag]:
 
 
 def said(part: Tag) -> set[str]:
-    return {re.sub(r"^\s*[A-Z]+\s+", "", " ".join(one.get_text(" ").split())) for one in part.select(".caution .signal")}
+    return {re.sub(r"^\s*[A-Z]+\s+", "", " ".join(one.get_text(" ").split())).rstrip(".") for one in part.select(".caution .signal")}
 
 
 @pytest.mark.parametrize("recipe", MET)
@@ -132,9 +140,9 @@ def test_a_caution_is_whole_where_it_first_stands() -> None:
     for path, sheet in example():
         seen: set[str] = set()
         for part in sheet.select("section.part"):
-            for caution in part.select(".caution"):
-                name = sure(caution.select_one(".signal")).get_text()
-                assert name in seen or sure(caution.select_one(".avoid")).get_text(), (path, name)
+            for signal in part.select(".caution .signal"):
+                name = sure(signal.find(string=True, recursive=False)).strip() or signal.get_text()
+                assert name in seen or sure(signal.find_next(class_="avoid")).get_text(), (path, name)
                 seen.add(name)
 
 

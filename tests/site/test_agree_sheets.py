@@ -79,15 +79,17 @@ def test_a_caution_stands_before_its_step_everywhere() -> None:
     for page in public_sheets():
         expected: dict[str, list[str]] = {}
         waiting: list[str] = []
+        apart: set[str] = set()
+        on_its_page: set[tuple[str, str]] = set()  # What stands on paper once for all parts of its page.
         for one in soup(page).select(".part .caution, ol.steps > li"):
             if one.name == "li":
                 if waiting:
                     expected[words(one.select("b.step")[0])] = waiting
-                waiting = []
+                    on_its_page |= {(words(one.select("b.step")[0]), text) for text in apart}
+                waiting, apart = [], set[str]()
             else:
-                signal, what = words(one.select(".signal")[0]), words(one.select(".signal + p")[0])
-                happens = [words(more) for more in one.select(".happens")]
-                waiting.append(" ".join((f"{signal}.", what, *happens)))
+                waiting.append(words(one))
+                apart |= {waiting[-1]} if "when-apart" in one["class"] else set()
         said = {
             step["name"]: [squeeze(tip["text"]) for tip in step["itemListElement"] if tip["@type"] == "HowToTip"]
             for step in how_to(page)["step"]
@@ -98,7 +100,7 @@ def test_a_caution_stands_before_its_step_everywhere() -> None:
         for step, cautions in expected.items():
             for caution in cautions:
                 signal = caution.partition(".")[0]
-                found = paper.find(signal, at)
+                found = paper.rfind(signal.split(" ", 1)[1], 0, at) if (step, caution) in on_its_page else paper.find(signal, at)
                 assert found >= 0, f"{page.name}: {signal} is not on paper after {paper[at : at + 60]}"
                 at = found
                 seen += 1

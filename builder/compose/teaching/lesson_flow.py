@@ -2,6 +2,9 @@
 
 Decided: a part says a caution whole, though an earlier part has said it: each part lies at another place of the bench, and "as above"
 sends wet hands through the pages. Steps are counted anew in each part, which has its letter.
+
+Decided: what is weighed cold has no caution of heat; that stands before the first step that speaks of heat. Why: a box beside the cold
+scale is one that is skipped beside the hot pot.
 """
 
 from collections.abc import Iterable, Sequence
@@ -19,10 +22,11 @@ from builder.model.hazard import Hazard
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.caution import CautionText
-from builder.model.teaching.lesson import Block, CautionHere, Mention, Part, Piece, Prose, Step, Steps
+from builder.model.teaching.lesson import Block, CautionHere, Mention, Part, Piece, Prose, Step, Steps, sentences_in
+from builder.model.teaching.prose import Sentence
 from builder.rules.hands.told import handled_mentions
 from builder.rules.hands.written import writes_down
-from builder.rules.hazard import HEAT, cold_parts, hazards_of
+from builder.rules.hazard import HEAT, cold_parts, hazards_of, is_of_heat
 from builder.words.say import message, say
 
 OF_LYE = (Hazard.CAUSTIC, Hazard.RAW_SOAP)
@@ -64,8 +68,13 @@ def compose_flow(
     """
     flow = _Flow(studio, writer, in_brief, short_again)
     batches = list({id(sheet): sheet for sheet in (*sheets, *(source.sheet for source in sources))}.values())
-    cold = {id(part) for batch in batches for part in cold_parts([one.part for one in sources if one.sheet is batch])}
-    parts = tuple(flow.part(source, is_cold=id(source.part) in cold) for source in sources)
+    cold, warming = set(), set()
+    for batch in batches:
+        mine = [one.part for one in sources if one.sheet is batch]
+        still = cold_parts(mine)
+        cold.update(map(id, still))
+        warming.update(map(id, mine[len(still) : len(still) + 1]))
+    parts = tuple(flow.part(one, is_cold=id(one.part) in cold, warms=id(one.part) in warming) for one in sources)
     hazards = [hazard for sheet in batches for hazard in hazards_of_recipe(studio, sheet)]
     left = [text for text in cautions_for(studio, hazards) if text.key not in flow.shown]
     return LessonFlow(tuple(view_caution(text) for text in left), parts, flow.calls)
@@ -98,13 +107,16 @@ class _Flow:
     steps: int = 0
     letter: str = ""
     is_cold: bool = False
+    is_warm: bool = True
+    held: tuple[CautionText, ...] = ()
 
     @property
     def calls(self) -> tuple[Call, ...]:
         return calls_of(self.studio)
 
-    def part(self, source: FlowSource, *, is_cold: bool) -> FlowPart:
+    def part(self, source: FlowSource, *, is_cold: bool, warms: bool) -> FlowPart:
         self.in_part, self.steps, self.letter, self.is_cold = set(), 0, source.letter, is_cold
+        self.is_warm, self.held = not (warms and any(map(is_of_heat, sentences_in(source.part.blocks)))), ()
         named = (text for step in source.part.steps for text in self._named(handled_mentions(step), source.sheet))
         self.at_steps = {text.key for text in named}
         blocks: list[FlowBlock] = [*self._show(cautions_for(self.studio, source.met))]
@@ -127,7 +139,8 @@ class _Flow:
     def _block(self, block: Block, batch: WorkedBatch) -> Iterable[FlowBlock]:
         match block:
             case Prose(pieces):
-                yield from self._show(text for text in self._named(pieces, batch) if text.key not in self.at_steps)
+                named = (text for text in self._named(pieces, batch) if text.key not in self.at_steps)
+                yield from self._show(self._once_warm(named, sentences_in((block,))))
                 yield ProseView(self.writer.fill(pieces, batch))
             case Steps(steps):
                 yield from self._steps(steps, batch)
@@ -137,7 +150,7 @@ class _Flow:
     def _steps(self, steps: Sequence[Step], batch: WorkedBatch) -> Iterable[FlowBlock]:
         run: list[str] = []
         for step in steps:
-            cautions = self._show(self._named(handled_mentions(step), batch))
+            cautions = self._show(self._once_warm(self._named(handled_mentions(step), batch), step.sentences))
             if cautions and run:
                 yield self._numbered(run)
                 run = []
@@ -155,8 +168,19 @@ class _Flow:
         hazards = [hazard for cards in named for card, phase in cards for hazard in hazards_of(self.studio, card, phase, batch)]
         return cautions_for(self.studio, (one for one in hazards if not (self.is_cold and one in HEAT)))
 
+    def _once_warm(self, texts: Iterable[CautionText], said: Sequence[Sentence]) -> tuple[CautionText, ...]:
+        """Keep back what burns, of amounts that are weighed cold, until the part speaks of heat; then tell it."""
+        if self.is_warm:
+            return tuple(texts)
+        named = tuple(texts)
+        if any(map(is_of_heat, said)):
+            self.is_warm = True
+            return (*self.held, *named)
+        self.held += tuple(text for text in named if text.hazard in HEAT)
+        return tuple(text for text in named if text.hazard not in HEAT)
+
     def _show(self, texts: Iterable[CautionText]) -> list[CautionView]:
-        here = [text for text in texts if text.key not in self.in_part]
+        here = list({text.key: text for text in texts if text.key not in self.in_part}.values())
         said = [self._said(text) for text in here]
         self.in_part |= {text.key for text in here}
         self.shown |= self.in_part
