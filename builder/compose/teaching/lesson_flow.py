@@ -68,7 +68,7 @@ def compose_flow(
     """
     flow = _Flow(studio, writer, in_brief, short_again)
     batches = list({id(sheet): sheet for sheet in (*sheets, *(source.sheet for source in sources))}.values())
-    cold, warming = set(), set()
+    cold, warming = set[int](), set[int]()
     for batch in batches:
         mine = [one.part for one in sources if one.sheet is batch]
         still = cold_parts(mine)
