@@ -1,7 +1,7 @@
 """Cautions of one place in one frame, and parts of one danger on one page."""
 
+from builder.compose.home.joined import joined
 from builder.compose.home.page_groups import page_groups
-from builder.compose.teaching.joined import joined
 from builder.compose.views.caution import CautionView
 from builder.compose.views.lesson import FlowPart, LessonFlow, StepRun
 

@@ -16,6 +16,7 @@ from builder.compose.formula.ph_words import ph_words
 from builder.compose.frames import frame, with_data
 from builder.compose.home.home_table import home_table
 from builder.compose.home.home_times import cured, home_times
+from builder.compose.home.joined import joined
 from builder.compose.home.letters import letter_of
 from builder.compose.home.page_groups import page_groups
 from builder.compose.home.record import view_record
@@ -30,7 +31,6 @@ from builder.compose.roster.allergens import allergens_of, allergens_open_in
 from builder.compose.scopes import AtHome
 from builder.compose.supplies.supply_words import home_cost
 from builder.compose.teaching.drawn import figure_html
-from builder.compose.teaching.joined import joined
 from builder.compose.teaching.lesson_flow import FlowSource, calls_of, compose_flow, view_caution
 from builder.compose.teaching.mentions import home_amount
 from builder.compose.teaching.pieces import writer_of
