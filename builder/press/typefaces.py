@@ -61,4 +61,5 @@ def measure_typeface(file: Path, *, kerned: bool = False) -> Typeface:
             small_o=height("o"),
             figure=min(height(figure) for figure in "0123456789"),
             kerning=kerning_of(font) if kerned else {},
+            bearings={code: advances[name][1] / em for code, name in names.items()} if kerned else {},
         )

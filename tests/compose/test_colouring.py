@@ -18,8 +18,10 @@ from PIL import Image, ImageDraw
 from scipy.ndimage import distance_transform_edt, find_objects, label
 
 from builder.compose.label_front.designs import DESIGNS, Ornament, border_scale
+from builder.compose.label_front.drawing import Drawing
 from builder.compose.label_front.drawn import Ink, drawn
-from builder.compose.label_front.front import GAP, Drawing, front_of
+from builder.compose.label_front.front import front_of
+from builder.compose.label_front.ground import GAP
 from builder.compose.label_front.space import Space
 from builder.compose.label_layout.composed import inside_of, whole_of
 from builder.compose.ornament.colouring import PETALS_FROM, SMALLEST, to_colour
@@ -214,7 +216,7 @@ def test_leaves_of_a_wreath_stay_off_the_words(width: float, height: float, is_r
     whole, design = Space(0.0, 0.0, width, height, is_round), DESIGNS["garland"]
     words = design.border * border_scale(width, height) + GAP
     svg = drawn(Drawing(design, whole), portrait(SHARES["water and traces"], form), whole)
-    outlines = (re.findall(r"(-?[\d.]+) (-?[\d.]+)", d) for d in re.findall(r'<path d="(M[^"]+Z)"', svg))
+    outlines = (re.findall(r"(-?[\d.]+) (-?[\d.]+)", one) for d in re.findall(r'<path d="(M[^"]+Z)"', svg) for one in d.split("Z")[:-1])
     leaves = [[(float(u), float(v)) for u, v in one] for one in outlines]
     assert len(leaves) >= 8
     for x, y in (point for leaf in leaves for point in along(tuple(leaf))):

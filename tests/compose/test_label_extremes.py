@@ -13,7 +13,7 @@ import pytest
 
 from builder.compose.label.label_texts import LabelText, Run
 from builder.compose.label_front.designs import DESIGNS
-from builder.compose.label_front.front import LEAST_NAME
+from builder.compose.label_front.ground import LEAST_NAME
 from builder.compose.label_layout.composed import lay_out_composed, whole_of
 from builder.compose.label_layout.label_heights import rules_of
 from builder.compose.label_layout.label_lines import Setter, hyphenating_setter_of, setter_of

@@ -20,8 +20,9 @@ from builder.compose.label.label_questions import labels_are_held
 from builder.compose.label.label_texts import Paragraph, Run, maker
 from builder.compose.label.qr_codes import qr_side, view_qr
 from builder.compose.label_front.designs import DESIGNS, USUAL, Design, Ornament
+from builder.compose.label_front.drawing import Drawing
 from builder.compose.label_front.drawn import Ink, drawn
-from builder.compose.label_front.front import Drawing, border_to_colour
+from builder.compose.label_front.front import border_to_colour
 from builder.compose.label_layout.composed import whole_of
 from builder.compose.label_layout.label_layout import HOLE_AT
 from builder.compose.label_layout.label_lines import Block, Setter, line_height

@@ -15,17 +15,18 @@ class Ornament(Enum):
 
     ABOVE = "above the name"
     CORNER = "from a corner, cut by the edge"
-    BESIDE_BRAND = "small, in the upper right corner"
-    WREATH = "its petals around the label"
-    ON_GROUND = "on a ground of the accent"
+    ON_CLOTH = "on a patch of a cloth that is woven from the shares"
+    WREATH = "above its petals, which grow around the label"
+    ON_GROUND = "again and again on a ground of the accent"
 
 
 @dataclass(frozen=True)
 class Design:
     """One design. `face` is that of the name, `most` its largest size in points, `leading` the height of its lines to its size.
 
-    `border` is how much of each edge its ornament takes, in millimetres. `stripes` are two threads of the accent, `dashes` a seam of it,
-    `leaves` two of them below the mark.
+    `border` is how much of each edge its ornament takes, in millimetres. `stripes` are two threads of the accent, `dashes` a seam of it
+    with the mark in cross-stitch, `leaves` sprays on both sides of the mark. `kept` is the part of
+    the size that a name has without a mark which it keeps beside one, `variant_face` the face of the variant.
     """
 
     name: str
@@ -39,6 +40,8 @@ class Design:
     stripes: bool = False
     dashes: bool = False
     leaves: bool = False
+    kept: float = 0.62
+    variant_face: str = ""
 
 
 # A label less wide or high than this, in millimetres, has a narrower border.
@@ -53,12 +56,34 @@ def border_scale(width: float, height: float) -> float:
 DESIGNS: dict[str, Design] = {
     one.name: one
     for one in (
-        Design("posy", "label serif", Ornament.ABOVE, is_centred=True, leading=1.02, most=34.0, leaves=True),
-        Design("poster", "label narrow", Ornament.CORNER, is_centred=False, capitals=True, leading=1.2, most=46.0),
-        Design("linen", "label light", Ornament.BESIDE_BRAND, is_centred=False, leading=1.02, most=38.0, stripes=True),
-        Design("garland", "label italic", Ornament.WREATH, is_centred=True, leading=1.05, most=34.0, border=6.0),
-        Design("slate", "label heavy", Ornament.ON_GROUND, is_centred=False, leading=1.0, most=34.0),
-        Design("sampler", "label hand", Ornament.ABOVE, is_centred=True, leading=1.12, most=32.0, border=2.6, dashes=True),
+        Design("posy", "label serif", Ornament.ABOVE, is_centred=True, leading=1.02, most=34.0, leaves=True, variant_face="label italic"),
+        Design("poster", "label narrow", Ornament.CORNER, is_centred=False, capitals=True, leading=1.1, most=46.0, kept=0.62),
+        Design(
+            "linen",
+            "label light",
+            Ornament.ON_CLOTH,
+            is_centred=False,
+            leading=1.02,
+            most=38.0,
+            stripes=True,
+            kept=0.72,
+            variant_face="label light",
+        ),
+        Design(
+            "garland", "label italic", Ornament.WREATH, is_centred=True, leading=1.05, most=34.0, border=5.3, variant_face="label italic"
+        ),
+        Design("slate", "label heavy", Ornament.ON_GROUND, is_centred=False, leading=1.0, most=34.0, kept=0.72),
+        Design(
+            "sampler",
+            "label hand",
+            Ornament.ABOVE,
+            is_centred=True,
+            leading=1.12,
+            most=32.0,
+            border=2.6,
+            dashes=True,
+            variant_face="label hand",
+        ),
     )
 }
 USUAL = DESIGNS["posy"]

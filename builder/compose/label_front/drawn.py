@@ -7,24 +7,27 @@ import re
 from collections.abc import Iterator
 from enum import Enum
 from html import escape
-from math import atan2, cos, pi, sin, sqrt
+from math import pi, sqrt
 
+from builder.compose.label_front.cloth import cloth, disc
 from builder.compose.label_front.designs import USUAL, Ornament, border_scale
-from builder.compose.label_front.front import Drawing
+from builder.compose.label_front.drawing import Drawing
 from builder.compose.label_front.outlines import CLEAR, LEAVES, bar_to_colour, leaves_to_colour, woven_to_colour, wreath_to_colour
 from builder.compose.label_front.space import Space
+from builder.compose.label_front.sprays import garland, leaf, leaf_of, sprays
+from builder.compose.label_front.stitches import stitched
 from builder.compose.ornament.colouring import SMALLEST, to_colour
-from builder.compose.ornament.flower import PetalShape, flower_of, petal_of
 from builder.compose.ornament.portrait import Portrait
 from builder.compose.ornament.svg import INK, OUTLINE, Look, flower_in, line_width, mm
 from builder.compose.ornament.tints import paler, tint_of
 from builder.compose.ornament.words import mark_in_words
 
 THREAD, SEAM, SEAM_AT = 0.7, 0.5, 2.4
-LEAF, STEM_AT, LEAF_EVERY, TURNED = 3.5, 3.3, 2.8, 0.5
-# A mark above two leaves, and these, in parts of the side of its square; the angle at which they rise.
-ABOVE_LEAVES, LEAF_LONG, LEAF_BROAD, LEAF_FOOT, RISING = 0.8, 0.48, 0.22, 0.87, 0.22
-
+# How far sprays reach from the middle of their mark at the most, in parts of its side, and how far they stay off the edge; how large a mark
+# is that has leaves behind it, and how far these reach, in parts of the side of its square; the white around a mark on a cloth.
+REACH, CLEAR_OF_EDGE, BEFORE_LEAVES, BEHIND, PATCH = 1.9, 4.0, 0.84, 0.52, 0.57
+# How far apart marks on a ground stand, in parts of their side.
+APART = 1.04
 SQUARE_IN_CIRCLE = sqrt(0.5)
 
 Point = tuple[float, float]
@@ -49,10 +52,11 @@ def drawn(drawing: Drawing, portrait: Portrait, whole: Space, ink: Ink = Ink.ACC
     right = bleed if on.width >= whole.width else 0.0
     width, height = mm(on.width + bleed + right), mm(on.height + 2 * bleed)
     outlined = ink is Ink.OUTLINES
-    flower = to_colour(portrait, drawing.side - _leaves(drawing)) if outlined and drawing.side else portrait
+    flower = to_colour(portrait, drawing.side - _leaves(drawing)) if outlined and drawing.side >= SMALLEST else portrait
     corner, title = mm(-bleed), escape(mark_in_words(flower))
+    cut = f";border-radius:{mm(on.width / 2 + bleed)}mm" if whole.is_round else ""
     return (
-        f'<svg class="drawn" style="left:{corner}mm;top:{corner}mm" xmlns="http://www.w3.org/2000/svg" width="{width}mm" '
+        f'<svg class="drawn" style="left:{corner}mm;top:{corner}mm{cut}" xmlns="http://www.w3.org/2000/svg" width="{width}mm" '
         f'height="{height}mm" viewBox="{corner} {corner} {width} {height}" role="img"><title>{title}</title>{parts}</svg>'
     )
 
@@ -79,7 +83,9 @@ def _parts(drawing: Drawing, portrait: Portrait, ink: Ink, bleed: float) -> Iter
         yield from _outlines(drawing, portrait)
         return
     tint, design, label = tint_of(portrait), drawing.design, drawing.on
-    if drawing.ground:
+    if drawing.ground and design.ornament is Ornament.ON_CLOTH:
+        yield _cloth(drawing, portrait, bleed)
+    elif drawing.ground:
         yield _ground(drawing.ground, label, tint, bleed)
     for x, y, width in drawing.threads:
         long = width + 2 * bleed
@@ -87,9 +93,69 @@ def _parts(drawing: Drawing, portrait: Portrait, ink: Ink, bleed: float) -> Iter
     if design.dashes:
         yield _seam(label, tint, SEAM, SEAM_AT * border_scale(label.width, label.height))
     if design.ornament is Ornament.WREATH:
-        yield from _wreath(portrait, label)
+        yield garland(portrait, label, border_scale(label.width, label.height), drawing.side)
     if drawing.side:
-        yield _mark(drawing, portrait, Look.LINES if drawing.ground else Look.TINTED)
+        yield from _printed(drawing, portrait)
+
+
+def _printed(drawing: Drawing, portrait: Portrait) -> Iterator[str]:
+    """Draw the mark as its design has it: stitched, again and again on a ground, before sprays or leaves, or alone."""
+    design, side, x, y = drawing.design, drawing.side, drawing.x, drawing.y
+    if design.dashes:
+        yield _at(x, y, stitched(portrait, side))
+    elif design.ornament is Ornament.ON_GROUND:
+        one = flower_in(portrait, side, Look.LINES)
+        yield from (_at(left, y, one) for left in _frieze(drawing))
+    elif design.leaves:
+        yield from _before_leaves(drawing, portrait)
+    else:
+        yield _at(x, y, flower_in(portrait, side, Look.TINTED))
+
+
+def _before_leaves(drawing: Drawing, portrait: Portrait) -> Iterator[str]:
+    """Draw a mark in the middle of a label before sprays, another before leaves that look out behind it."""
+    side, middle = drawing.side, (drawing.x + drawing.side / 2, drawing.y + drawing.side / 2)
+    found = sprays(portrait, (middle[0], middle[1] + 0.06 * side), 0.4 * side, _reach(drawing), side) if _is_centred(drawing) else ""
+    if found:
+        yield found
+        yield _at(drawing.x, drawing.y, flower_in(portrait, side, Look.TINTED))
+        return
+    off = side * (1 - BEFORE_LEAVES) / 2
+    yield _at(drawing.x, drawing.y, _corsage(portrait, side))
+    yield _at(drawing.x + off, drawing.y, flower_in(portrait, side * BEFORE_LEAVES, Look.TINTED))
+
+
+def _is_centred(drawing: Drawing) -> bool:
+    return abs(drawing.x + drawing.side / 2 - drawing.on.middle) < 0.1
+
+
+def _reach(drawing: Drawing) -> float:
+    """Return how far from the middle of a label sprays reach at the height of its mark."""
+    on = drawing.on
+    free = on.across(drawing.y + 0.25 * drawing.side, drawing.y + 0.8 * drawing.side)[1] / 2 - CLEAR_OF_EDGE
+    return min(free, REACH * drawing.side)
+
+
+def _frieze(drawing: Drawing) -> Iterator[float]:
+    """Yield where marks begin: in a row from edge to edge where the upper edge cuts them, else one."""
+    on, step = drawing.on, APART * drawing.side
+    if not _is_centred(drawing):
+        yield drawing.x
+        return
+    count = int((on.width + drawing.side) / 2 / step)
+    yield from (drawing.x + number * step for number in range(-count, count + 1))
+
+
+def _cloth(drawing: Drawing, portrait: Portrait, bleed: float) -> str:
+    """Draw the cloth from the edges of the label, and the white patch of the mark."""
+    x, y, width, height = drawing.ground or (0.0, 0.0, 0.0, 0.0)
+    right = bleed if width >= drawing.on.width else 0.0
+    woven = cloth(portrait, x - bleed, y - bleed, width + bleed + right, height + bleed)
+    return woven + disc(drawing.x + drawing.side / 2, drawing.y + drawing.side / 2, PATCH * drawing.side)
+
+
+def _at(x: float, y: float, drawing: str) -> str:
+    return f'<g transform="translate({mm(x)} {mm(y)})">{drawing}</g>'
 
 
 def _outlines(drawing: Drawing, portrait: Portrait) -> Iterator[str]:
@@ -108,8 +174,8 @@ def _outlines(drawing: Drawing, portrait: Portrait) -> Iterator[str]:
         yield _seam(label, INK, OUTLINE, CLEAR + OUTLINE)
     if design.ornament is Ornament.WREATH:
         yield from wreath_to_colour(portrait, label, drawing.leaves_along)
-    if drawing.side:
-        yield _mark(drawing, portrait, Look.TO_COLOUR_IN)
+    if drawing.side >= SMALLEST:
+        yield _mark_to_colour(drawing, portrait)
 
 
 def _ground(ground: tuple[float, float, float, float], label: Space, tint: str, bleed: float) -> str:
@@ -140,17 +206,12 @@ def _seam(label: Space, colour: str, wide: float, at: float) -> str:
     return f'<rect x="{mm(at)}" y="{mm(at)}" width="{mm(label.width - 2 * at)}" height="{mm(label.height - 2 * at)}" rx="2.5" {line}/>'
 
 
-def _mark(drawing: Drawing, portrait: Portrait, look: Look) -> str:
-    side, leaves = drawing.side, ""
-    if look is Look.TO_COLOUR_IN:
-        side -= _leaves(drawing)
-        leaves = "".join(leaves_to_colour(portrait, drawing.side)) if side < drawing.side else ""
-    elif drawing.design.leaves:
-        side *= ABOVE_LEAVES
-        leaves = _leaves_below(portrait, drawing.side)
+def _mark_to_colour(drawing: Drawing, portrait: Portrait) -> str:
+    side = drawing.side - _leaves(drawing)
+    leaves = "".join(leaves_to_colour(portrait, drawing.side)) if side < drawing.side else ""
     at = f"{mm(drawing.x)} {mm(drawing.y)}"
     right = f' transform="translate({mm((drawing.side - side) / 2)} 0)"' if leaves else ""
-    return f'<g transform="translate({at})">{leaves}<g{right}>{flower_in(portrait, side, look)}</g></g>'
+    return f'<g transform="translate({at})">{leaves}<g{right}>{flower_in(portrait, side, Look.TO_COLOUR_IN)}</g></g>'
 
 
 def _leaves(drawing: Drawing) -> float:
@@ -158,70 +219,8 @@ def _leaves(drawing: Drawing) -> float:
     return LEAVES if drawing.design.leaves and drawing.side - LEAVES >= SMALLEST else 0.0
 
 
-def _leaves_below(portrait: Portrait, side: float) -> str:
-    """Lay two leaves of the form of the petals behind the foot of a mark, rising to its sides."""
-    petal, tint = petal_of(portrait, LEAF_LONG * side, LEAF_BROAD * side), paler(tint_of(portrait), 0.3)
-    foot = side / 2, LEAF_FOOT * side
-    both = "".join(_leaf(petal, foot, angle, 1.0, tint) for angle in (-RISING, pi + RISING))
-    return f'<g stroke="{INK}" stroke-width="{mm(line_width(side))}" stroke-linejoin="round">{both}</g>'
-
-
-def _wreath(portrait: Portrait, label: Space) -> Iterator[str]:
-    """Lay the petals of the mark around the label, on a stem, in their order again and again."""
-    scale = border_scale(label.width, label.height)
-    leaf, every = scale * LEAF, scale * LEAF_EVERY
-    flower, tint = flower_of(portrait, 2 * leaf), tint_of(portrait)
-    petals = sorted(flower.petals, key=lambda one: -one.length)
-    longest = petals[0].length
-    stem = _Stem(label)
-    count = max(8, round(stem.length / every))
-    yield f'<g stroke="{INK}" stroke-width="0.2" stroke-linejoin="round">{stem.path}'
-    for number in range(count):
-        petal, (point, along) = petals[number % len(petals)], stem.at(number / count)
-        turned = along + (TURNED if number % 2 else -TURNED)
-        fill = tint if number % 2 else paler(tint, 0.55)
-        yield _leaf(petal, point, turned, leaf * sqrt(petal.length / longest) / petal.length, fill)
-    yield "</g>"
-
-
-def _leaf(petal: PetalShape, at: Point, angle: float, scale: float, fill: str) -> str:
-    foot, tip = petal.foot, petal.outline[6]
-    turn = angle - atan2(tip[1] - foot[1], tip[0] - foot[0])
-
-    def put(point: Point) -> str:
-        x, y = point[0] - foot[0], point[1] - foot[1]
-        return f"{mm(at[0] + scale * (x * cos(turn) - y * sin(turn)))} {mm(at[1] + scale * (x * sin(turn) + y * cos(turn)))}"
-
-    first, *rest = petal.outline
-    return f'<path d="M{put(first)}C{" ".join(map(put, rest))}Z" fill="{fill}"/>'
-
-
-class _Stem:
-    """The line along which a wreath grows: a rectangle, or a circle."""
-
-    def __init__(self, label: Space) -> None:
-        self._label = label
-        inner = label.inside(STEM_AT * border_scale(label.width, label.height))
-        self._round, self._x, self._y, self._w, self._h = label.is_round, inner.x, inner.y, inner.width, inner.height
-        self.length = pi * self._w if self._round else 2 * (self._w + self._h)
-
-    @property
-    def path(self) -> str:
-        if self._round:
-            return f'<circle cx="{mm(self._x + self._w / 2)}" cy="{mm(self._y + self._h / 2)}" r="{mm(self._w / 2)}" fill="none"/>'
-        return f'<path d="M{mm(self._x)} {mm(self._y)}h{mm(self._w)}v{mm(self._h)}h-{mm(self._w)}z" fill="none"/>'
-
-    def at(self, part: float) -> tuple[Point, float]:
-        """Return a point, and the direction in which the stem runs there."""
-        if self._round:
-            angle = 2 * pi * part - pi / 2
-            radius = self._w / 2
-            return (self._x + radius * (1 + cos(angle)), self._y + radius * (1 + sin(angle))), angle + pi / 2
-        left = part * self.length
-        corners = ((self._w, 0.0, 1, 0), (self._h, pi / 2, 0, 1), (self._w, pi, -1, 0), (self._h, -pi / 2, 0, -1))
-        x, y = self._x, self._y
-        for side, angle, right, down in corners:
-            if left <= side:
-                return (x + right * left, y + down * left), angle
-            x, y, left = x + right * side, y + down * side, left - side
-        return (self._x, self._y), 0.0
+def _corsage(portrait: Portrait, side: float) -> str:
+    """Lay leaves of the form of the petals behind a mark, so that they look out between them."""
+    tint, outline, middle = paler(tint_of(portrait), 0.3), leaf_of(portrait), (side / 2, side / 2)
+    each = "".join(f'<path d="{leaf(outline, middle, angle, BEHIND * side)}" fill="{tint}"/>' for angle in (0.3, 0.95, pi - 0.95, pi - 0.3))
+    return f'<g stroke="{INK}" stroke-width="{mm(line_width(side))}" stroke-linejoin="round">{each}</g>'

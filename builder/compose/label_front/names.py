@@ -9,9 +9,11 @@ from itertools import combinations
 
 from builder.compose.label.label_texts import Run
 from builder.compose.label_layout.label_lines import Block, Setter, line_height
+from builder.model.label.typeface import POINT
 from builder.words.hyphens import breaks_of, broken_at
 
 MOST_LINES, MOST_WORDS, STEP = 4, 9, 0.5
+IN_LINE = 0.3  # How far the outlines of smaller text stand off its left edge, in millimetres.
 
 
 @dataclass(frozen=True)
@@ -81,11 +83,18 @@ def _broken(name: str, count: int) -> Iterator[list[str]]:
         yield [" ".join(words[begin:end]) for begin, end in zip((0, *cuts), (*cuts, len(words)), strict=True)]
 
 
-def block_of_row(row: str, lettering: Lettering, points: float, x: float, y: float, width: float, *, is_centred: bool) -> Block:
-    """Set one row of a name."""
+def block_of_row(
+    setter: Setter, row: str, lettering: Lettering, points: float, x: float, y: float, width: float, *, edge: float, is_centred: bool
+) -> Block:
+    """Set one row of a name. On the left its first letter stands with its outline, not with the space it brings, in line with smaller text.
+
+    `edge` is the least that its left may be, in millimetres.
+    """
+    bearing = setter.faces[lettering.face].bearings.get(ord(row[0]), 0.0) if row and not is_centred else 0.0
+    shift = max(0.0, min(bearing * points * POINT - IN_LINE, x - edge))
     run = Run(row, bold=lettering.face == "bold")
     face = "" if lettering.face == "bold" else lettering.face
-    return Block(x, y, width, points, ((run,),), face, is_centred, leading=lettering.leading)
+    return Block(x - shift, y, width + shift, points, ((run,),), face, is_centred, leading=lettering.leading)
 
 
 def row_height(lettering: Lettering, points: float) -> float:

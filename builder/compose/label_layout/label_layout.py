@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from math import inf
 
 from builder.compose.label.label_texts import LabelText, Paragraph, Run
-from builder.compose.label_front.front import Drawing
+from builder.compose.label_front.drawing import Drawing
 from builder.compose.label_layout.label_lines import Block, Setter, line_height
 from builder.compose.label_layout.rules import Rules, clear_above
 from builder.model.label.label_sheet import LabelSheet

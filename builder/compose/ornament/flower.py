@@ -35,9 +35,9 @@ Point = tuple[float, float]
 class Build:
     """How a flower is built: the least length of a petal, half the width of one at the most, and the heart, all by the longest petal."""
 
-    least: float = 0.52
+    least: float = 0.66
     stout: float = 0.36
-    heart: float = 0.24
+    heart: float = 0.22
 
 
 USUAL = Build()

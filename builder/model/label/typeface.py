@@ -20,7 +20,7 @@ class MeasuredOn(StrEnum):
 class Typeface:
     """One face. Widths and heights are parts of the type size (em), from the font's own outlines; `figure` is the lowest of ten.
 
-    `kerning` is what stands between two letters beyond their widths, where the face is set with it.
+    `kerning` is what stands between two letters beyond their widths, where the face is set with it; `bearings` the space before an outline.
     """
 
     widths: Mapping[int, float]
@@ -28,6 +28,7 @@ class Typeface:
     small_o: float
     figure: float
     kerning: Mapping[tuple[int, int], float] = field(default_factory=dict)
+    bearings: Mapping[int, float] = field(default_factory=dict)
 
     @cached_property
     def widest(self) -> float:
