@@ -1,7 +1,7 @@
 """What stays as it is while tests run is not looked at again for each of them: what ships, and whether a run is known.
 
 A known run answers from the cache. A test that answered so would try the cache, and not what it is about; so every run here works
-everything out, but where `known_runs_are_found` gives that back (`test_known_runs.py`). Studios are read and judged anew each time.
+everything out, but where `test_known_runs.py` and `test_results_kept.py` give that back. Studios are read and judged anew each time.
 """
 
 from collections.abc import Iterator
@@ -10,6 +10,7 @@ from functools import cache
 from pathlib import Path
 from unittest.mock import patch
 
+from builder.cache import results
 from builder.cache.sums import sum_of_files
 from builder.library import CONTENT
 from builder.read import library
@@ -28,8 +29,9 @@ def _sum(folder: Path) -> str | None:
 
 
 def settle() -> None:
-    """Sum what ships once in this process, and know no run."""
+    """Sum what ships once in this process, and know neither a run nor what one has worked out."""
     patch.object(known_runs, "_sum", lambda *_: None).start()
+    patch.object(results, "sum_of_run", lambda *_, **__: None).start()
     patch.object(library, "sum_of_files", _sum).start()
 
 

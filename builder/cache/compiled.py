@@ -9,39 +9,42 @@ import hmac
 import os
 import pickle
 import stat
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
 from hashlib import blake2b
 from secrets import token_hex
 
 from builder.cache.folder import only_ours, open_folder
-from builder.cache.sums import OF_RUNS
+from builder.cache.sums import OF_RESULTS, OF_RUNS
 
-# So many files of either kind are left when one more has been written: a few versions, side by side.
-MOST = 16
+# So many files of each kind are left when one more has been written: a few versions, side by side. What a studio comes to may be large.
+MOST = {OF_RUNS: 16, OF_RESULTS: 4, "": 16}
 _SUM = 32
 
 
-def find(key: str) -> object | None:
+def _dumps(value: object) -> bytes:
+    return pickle.dumps(value, protocol=5)
+
+
+def find(key: str, loads: Callable[[memoryview], object] = pickle.loads) -> object | None:
     """Return the value kept under a sum; None where there is none that can be trusted."""
     with open_folder(make=False) as folder:
         data = _read(folder, key) if folder is not None else None
     if data is None or not hmac.compare_digest(data[:_SUM], _sum(key, data[_SUM:])):
         return None
     with suppress(Exception), _no_collection():
-        value: object = pickle.loads(memoryview(data)[_SUM:])
-        return value
+        return loads(memoryview(data)[_SUM:])
     return None
 
 
-def keep(key: str, value: object) -> None:
+def keep(key: str, value: object, dumps: Callable[[object], bytes] = _dumps) -> None:
     """Keep a value under a sum, where there is a folder for it."""
     with open_folder(make=True) as folder:
         if folder is None:
             return
         written = f"{token_hex(16)}.new"
         try:
-            data = pickle.dumps(value, protocol=5)
+            data = dumps(value)
             _write(folder, written, _sum(key, data) + data)
             os.rename(written, key, src_dir_fd=folder, dst_dir_fd=folder)
             _tidy(folder)
@@ -71,9 +74,12 @@ def _tidy(folder: int) -> None:
     """Remove all but the newest files, those too that a broken run has left; the many of runs do not push out what took longer to make."""
     names = os.listdir(folder)
     newest = sorted(names, key=lambda name: os.stat(name, dir_fd=folder, follow_symlinks=False).st_mtime_ns, reverse=True)
-    of_runs, others = ([name for name in newest if name.startswith(OF_RUNS) is runs] for runs in (True, False))
-    for name in (*of_runs[MOST:], *others[MOST:]):
-        os.unlink(name, dir_fd=folder)
+    left = dict(MOST)
+    for name in newest:
+        kind = next(kind for kind in MOST if name.startswith(kind))
+        left[kind] -= 1
+        if left[kind] < 0:
+            os.unlink(name, dir_fd=folder)
 
 
 def _sum(key: str, data: bytes) -> bytes:

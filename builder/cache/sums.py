@@ -22,6 +22,8 @@ SETTLED = 10
 _BEGUN = time.time()
 # How the sums of runs begin.
 OF_RUNS = "run-"
+# How those of what runs have worked out begin.
+OF_RESULTS = "results-"
 # Where systems have the libraries that set text: a folder changes when a library in it does.
 SYSTEM = ("/lib", "/usr/lib", *map(str, Path("/usr/lib").glob("*-linux-gnu*")), "/usr/local/lib", "/opt/homebrew/lib")
 
@@ -62,6 +64,14 @@ class _UntoldError(Exception):
 
 
 @cache
+def _sum_of_package() -> bytes:
+    """Sum all of our code as it was loaded."""
+    made = blake2b(digest_size=32)
+    _add(made, str(PACKAGE), "", changed_before=_BEGUN - SETTLED)
+    return made.digest()
+
+
+@cache
 def _sum_of_code() -> bytes:
     """Sum the code as it was loaded, with the version of Python and the names of all packages, which hold their versions."""
     made = blake2b(digest_size=32)
@@ -81,7 +91,7 @@ def _packages(folder: str) -> Iterator[str]:
         return  # no folder, such as an archive
 
 
-def sum_of_run(folders: Sequence[Path], without: Collection[Path], words: Sequence[str]) -> str | None:
+def sum_of_run(folders: Sequence[Path], without: Collection[Path], words: Sequence[str], kind: str = OF_RUNS) -> str | None:
     """Return the sum of all that a run depends on, under which its result is known.
 
     That is every file of some folders, but for those `without`; what else was asked for, in `words`; all code, Python and its packages;
@@ -91,14 +101,14 @@ def sum_of_run(folders: Sequence[Path], without: Collection[Path], words: Sequen
     left_out = frozenset(os.path.realpath(path) for path in without)
     try:
         made.update(_sum_of_code())
-        _add(made, str(PACKAGE), "", changed_before=_BEGUN - SETTLED)
+        made.update(_sum_of_package())
         for text in (*words, *map(_changed, (*SYSTEM, *zoneinfo.TZPATH))):
             made.update(f"{len(text)} {text}".encode("utf-8", "surrogateescape"))
         for folder in folders:
             _add(made, os.path.realpath(folder), "", left_out=left_out)
     except (OSError, _UntoldError):
         return None
-    return f"{OF_RUNS}{made.hexdigest()}"
+    return f"{kind}{made.hexdigest()}"
 
 
 def _changed(path: str) -> str:

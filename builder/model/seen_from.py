@@ -4,19 +4,19 @@ Decided: whatever is remembered of a class is handed this and never the whole st
 list that somebody has to keep.
 """
 
-from collections import deque
 from collections.abc import Mapping
 from dataclasses import fields, replace
 from operator import attrgetter
 
 from builder.model.dates.studio_class import StudioClass
 from builder.model.library import Unread
+from builder.model.remembered import values_known
 from builder.model.studio import Studio
 
 # What changes most often stands first, so that two that differ are soon told apart.
 _FIRST = ("classes", "recipes", "rosters", "profile")
 _PARTS = tuple(attrgetter(name) for name in (*_FIRST, *(one.name for one in fields(Studio) if one.name not in _FIRST)))
-_known: deque[Studio] = deque(maxlen=128)
+_known = values_known("studios as classes see them", 128)
 _NOTHING_UNREAD = Unread()
 
 
@@ -36,7 +36,7 @@ def seen_from(studio: Studio, studio_class: StudioClass) -> Studio:
         told={},
         unread=_NOTHING_UNREAD,
     )
-    before = next((one for one in reversed(_known) if _is_same(one, seen)), None)
+    before: Studio | None = next((one for one in reversed(_known) if _is_same(one, seen)), None)
     if before is None:
         _known.append(seen)
     return before or seen

@@ -167,6 +167,11 @@ class Studio(Library):
         return replace(self, classes={key: one.without_lesson() for key, one in self.classes.items()}, pages={})
 
     @property
+    def names_somebody(self) -> bool:
+        """Tell whether it holds what somebody wrote of a person."""
+        return bool(self.rosters)
+
+    @property
     def recipes_made(self) -> tuple[Recipe, ...]:
         """Return the recipes that a class makes; any other has no label."""
         return tuple(recipe for key, recipe in self.recipes.items() if key in self.classes_by_recipe)

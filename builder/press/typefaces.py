@@ -2,11 +2,11 @@
 those of names, as their outlines have them. Heights are those of the outline itself:
 the font's own tables of heights name the flat x, and an o is higher than that."""
 
-from functools import cache
 from pathlib import Path
 
 from builder.cache import made_once
 from builder.model.label.typeface import Typeface
+from builder.model.remembered import remembered
 from builder.press.fonts import DISPLAY, FACES, PACKAGES, display_file, font_file
 from builder.press.kerning import kerning_of
 
@@ -14,7 +14,7 @@ FAMILY = "Fira Sans Condensed"
 CUTS = {"regular": "Regular", "bold": "Bold"}
 
 
-@cache
+@remembered(1)
 def letters_of_fonts() -> frozenset[int]:
     """Return the code points that all faces share."""
     return made_once(frozenset, Path(__file__).parent, _shared)
@@ -31,7 +31,7 @@ def _letters(file: Path) -> frozenset[int]:
         return frozenset(font.getBestCmap())
 
 
-@cache
+@remembered(1)
 def typefaces_of_labels() -> dict[str, Typeface]:
     """Measure the regular and the bold face, and those of names by the names that labels call them."""
     return made_once(dict, Path(__file__).parent, _measured)

@@ -5,7 +5,7 @@ The shelf has the same files as the stock. What it holds under a name takes the 
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, fields, replace
-from functools import lru_cache, partial
+from functools import partial
 from pathlib import Path, PurePosixPath
 from types import MappingProxyType
 from typing import Any, TypeVar
@@ -179,12 +179,12 @@ def _together(first: tuple[T, ...], then: tuple[T, ...]) -> tuple[T, ...]:
 def _shipped(content: Path) -> _Shipped:
     """Return the stock that ships: read once in a process for each state of its files, and once for each version where that can be told."""
     files = sum_of_files(content)
-    return _kept(files, content) if files else _read_shipped(content)
+    return _kept(files, str(content)) if files else _read_shipped(content)
 
 
-@lru_cache(maxsize=4)
-def _kept(files: str, content: Path) -> _Shipped:
-    key = with_code(files)
+@remembered(4)
+def _kept(files: str, folder: str) -> _Shipped:
+    content, key = Path(folder), with_code(files)
     found = find(key) if key else None
     if isinstance(found, _Shipped):
         return found

@@ -20,6 +20,7 @@ def read_once(most: int) -> Callable[[Reader[P, T]], Reader[P, T]]:
 
     def decorate(read: Reader[P, T]) -> Reader[P, T]:
         @remembered(most)
+        @wraps(read)
         def made(*args: P.args, **kwargs: P.kwargs) -> tuple[T, tuple[Finding, ...]]:
             findings: list[Finding] = []
             return read(findings, *args, **kwargs), tuple(findings)

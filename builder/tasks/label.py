@@ -4,6 +4,7 @@ import argparse
 from collections.abc import Iterator
 
 from builder import pipeline
+from builder.cache.results import results_known
 from builder.compose.label_again import Again, NotOnTheSheetError
 from builder.model.label.label_sheet import LabelSheet
 from builder.refusals import CommandError, NotDoneError, no_such
@@ -20,7 +21,8 @@ def label(options: argparse.Namespace) -> int:
     folder, options.for_class = studio_and_name(options.studio, options.for_class)
     options.for_class = name = options.for_class or only(classes_in(folder), "class")
     day = today(options)
-    outcome = pipeline.check(folder, on=day)
+    with results_known(folder):
+        outcome = pipeline.check(folder, on=day)
     studio = outcome.studio
     if studio is None or name in outcome.left_out:
         report(outcome.findings, folder)

@@ -3,6 +3,7 @@
 import argparse
 
 from builder import pipeline
+from builder.cache.results import results_known
 from builder.compose.teaching.plan_text import plan_lines
 from builder.refusals import no_such
 from builder.tasks.place import classes_in, studio_and_name
@@ -13,7 +14,8 @@ def plan(options: argparse.Namespace) -> int:
     """Print the weighing plan of one date of a class."""
     folder, options.for_class = studio_and_name(options.studio, options.for_class)
     options.for_class = options.for_class or only(classes_in(folder), "class")
-    outcome = pipeline.check(folder, on=today(options))
+    with results_known(folder):
+        outcome = pipeline.check(folder, on=today(options))
     studio, name = outcome.studio, options.for_class
     if studio is None or name in outcome.left_out:
         report(outcome.findings, folder)

@@ -21,8 +21,10 @@ def check(options: argparse.Namespace) -> int:
     known = run.find()
     if known is None:
         from builder import pipeline
+        from builder.cache.results import results_known
 
-        outcome = pipeline.check(folder, on=day)
+        with results_known(folder):
+            outcome = pipeline.check(folder, on=day)
         known = KnownRun(outcome.findings, (tally(outcome.findings),))
         run.keep(known, outcome.studio)
     report(known.findings, folder)
@@ -66,12 +68,13 @@ def publish(options: argparse.Namespace) -> int:
     known = run.find()
     if known is None:
         from builder import pipeline
+        from builder.cache.results import results_known
         from builder.press.folder import FolderError
         from builder.terminal.progress import Progress
         from builder.terminal.results import told_lines, unchanged_lines, written_lines
 
         try:
-            with Progress() as progress:
+            with results_known(folder), Progress() as progress:
                 outcome = pipeline.publish(folder, output, on=day, only_sound=options.only_sound, progress=progress)
         except FolderError as error:
             raise NotDoneError(f"{error.wrong} {error.remedy}") from None

@@ -3,6 +3,7 @@
 import argparse
 
 from builder import pipeline
+from builder.cache.results import results_known
 from builder.compose.supplies.shopping_words import shop_list
 from builder.model.supplies.shopping import Period
 from builder.refusals import CommandError, no_such
@@ -18,7 +19,8 @@ def shop(options: argparse.Namespace) -> int:
     if until and until < first:
         raise CommandError(f"--until {until} is before {first}, the first day of the list; past dates need nothing")
     period = Period(first, until, frozenset(options.classes or ()))
-    outcome = pipeline.shop(folder, period, on=day)
+    with results_known(folder):
+        outcome = pipeline.shop(folder, period, on=day)
     studio = outcome.studio
     if studio:
         for name in sorted(period.classes - set(studio.classes) - outcome.left_out):

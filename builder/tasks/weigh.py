@@ -5,6 +5,7 @@ import json
 from pathlib import Path
 
 from builder import pipeline
+from builder.cache.results import results_known
 from builder.compose.recipe.batch_json import batch_json, class_json
 from builder.compose.recipe.weigh_table import WeighTable, batch_table
 from builder.compose.supplies.supply_words import batch_lines, class_lines
@@ -41,7 +42,8 @@ def weigh(options: argparse.Namespace) -> int:
 
 
 def _weigh_class(options: argparse.Namespace, folder: Path) -> int:
-    outcome = pipeline.check(folder, on=today(options))
+    with results_known(folder):
+        outcome = pipeline.check(folder, on=today(options))
     studio = outcome.studio
     if studio is None:
         report(outcome.findings, folder)

@@ -1,10 +1,9 @@
 """The goals: each a ratio of two things that are measured one after the other in the same run.
 
 Two are out of reach for a program that starts anew for each command. `weigh`: to load the modules takes more than the goal allows in all,
-and a third of that is Python making some four hundred frozen dataclasses. `check` with one word changed: loading and reading take two
-thirds of the goal, what is worked out for all classes the rest and more. The nearest: where nothing has changed `check` takes half of
-parsing, and in a process that goes on, such as the preview, only the class whose file has changed is worked out
-(`tests/test_remembered.py`).
+and a third of that is Python making some four hundred frozen dataclasses. `check` with one word changed: to load the modules takes half of
+the goal, what the last run worked out is read back in a fifth, and then the class that changed and those with a roster are worked out, of
+which nothing is kept (`builder/cache/results.py`). Where nothing has changed `check` takes half of parsing.
 """
 
 import re

@@ -10,7 +10,7 @@ from builder.compose.roster.allergy_words import allergy_note, stands_with_the_p
 from builder.model.finding import caution
 from builder.model.roster.roster import Guest
 from builder.reckon.roster.allergies import reckon_allergies
-from builder.reckon.roster.allergy_terms import Vocabulary
+from builder.reckon.roster.allergy_terms import vocabulary_of
 
 
 @pytest.fixture
@@ -19,7 +19,7 @@ def said(edition: Edition) -> Callable[..., list[tuple[str, list[str]]]]:
 
     def say(written: str, chosen: Mapping[tuple[str, str], str] | None = None, *, waiting: bool = False) -> list[tuple[str, list[str]]]:
         chosen = chosen or {}
-        terms = Vocabulary(edition.studio).terms(written)
+        terms = vocabulary_of(edition.studio).terms(written)
         guest = Guest("Ada Loom", None, written, chosen, reckon_allergies(edition.studio, sheet.studio_class, terms, chosen))
         views = view_allergies(replace(sheet, guests=() if waiting else (guest,), waiting=(guest,) if waiting else ()))
         return [(view.who, [line.replace("\u00a0", " ") for line in view.lines]) for view in views]

@@ -12,6 +12,7 @@ from pathlib import Path
 from unittest.mock import patch
 
 from builder import cli
+from builder.cache import results
 from builder.model.finding import Finding
 from builder.model.place import Place
 from builder.press import missing_pdf_engine
@@ -58,6 +59,7 @@ def try_seed(seed: int, folder: Path, *, pdf: bool = False, small: bool = False)
     with (
         patch.object(told, "print_findings", _keeping(kept)),
         patch.object(known_runs, "keep", lambda *_: None),  # the cache is no place of a studio
+        patch.object(results, "sum_of_run", lambda *_, **__: None),
         _without_pdf(pdf),
         patch.object(tempfile, "tempdir", str(output)),
     ):

@@ -19,6 +19,7 @@ import pytest
 
 from builder.cache import compiled, find, folder, keep, sum_of, sums
 from builder.library import CONTENT
+from builder.model.remembered import forget
 from builder.read import library
 from builder.read.library import _Shipped
 from builder.read.studios import read_studio
@@ -54,8 +55,9 @@ def reads(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[list[Path
 
 def another_process() -> None:
     """Forget what this process knows, as another one would not know it."""
-    library._kept.cache_clear()
+    forget()
     sums._sum_of_code.cache_clear()
+    sums._sum_of_package.cache_clear()
 
 
 def shipped(content: Path = CONTENT) -> _Shipped:
@@ -109,7 +111,7 @@ def test_studios_are_the_same_and_have_the_same_findings_with_it(reads: list[Pat
         studios.append(tmp_path / f"unsound-{number}")
     shipped()
     for studio in studios:
-        library._kept.cache_clear()
+        forget()
         from_cache, said = read_studio(studio, CONTENT), findings_of(studio)
         assert reads == [CONTENT]
         with pytest.MonkeyPatch.context() as patched:
@@ -346,10 +348,10 @@ def test_old_versions_do_not_gather(tmp_path: Path, monkeypatch: pytest.MonkeyPa
     monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path))
     keep("0" * 64, 0)
     (tmp_path / folder.NAME / "left.new").write_text("by a run that was killed", encoding="utf-8")
-    for number in range(1, compiled.MOST + 4):
+    for number in range(1, compiled.MOST[""] + 4):
         keep(f"{number:064}", number)
     left = {path.name for path in (tmp_path / folder.NAME).iterdir()}
-    assert left == {f"{number:064}" for number in range(4, compiled.MOST + 4)}
+    assert left == {f"{number:064}" for number in range(4, compiled.MOST[""] + 4)}
 
 
 @pytest.mark.usefixtures("reads")

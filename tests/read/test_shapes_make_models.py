@@ -13,7 +13,7 @@ from typing import Annotated, Any, Union, get_args, get_origin, get_type_hints
 import pytest
 
 from builder.library import CONTENT
-from builder.read.library import _kept
+from builder.model.remembered import forget
 from builder.read.shapes.shape import Shape
 from builder.read.studios import read_studio
 
@@ -46,10 +46,10 @@ def pairs(
     with pytest.MonkeyPatch.context() as patched:
         patched.setattr(Shape, "make", remember)
         patched.setenv("XDG_CACHE_HOME", str(tmp_path_factory.mktemp("empty")))
-        _kept.cache_clear()
+        forget()
         for studio in STUDIOS:
             read_studio(studio, CONTENT)
-    _kept.cache_clear()
+    forget()
     return sorted(found, key=lambda pair: (pair[0].__name__, pair[1].__name__))
 
 

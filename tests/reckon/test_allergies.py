@@ -24,19 +24,19 @@ from builder.model.roster.roster import Roster, RosterRow
 from builder.model.studio import Studio
 from builder.read.studios import read_studio
 from builder.reckon.roster.allergies import reckon_allergies
-from builder.reckon.roster.allergy_terms import Vocabulary
+from builder.reckon.roster.allergy_terms import vocabulary_of
 from builder.reckon.roster.guests import reckon_guests
 from builder.reckon.roster.word_forms import words_of
 
 STUDIO, _ = read_studio(Path(__file__).parent.parent.parent / "site_example", CONTENT)
-WORDS = Vocabulary(STUDIO)
+WORDS = vocabulary_of(STUDIO)
 LOTION, BALM, PARTY = (STUDIO.classes[key] for key in ("lotion-from-scratch", "bath-tea-and-lip-balm", "salts-and-scrub-party"))
 
 
 def compared(
     studio_class: StudioClass, written: str, chosen: Mapping[tuple[str, str], str | None] | None = None, studio: Studio = STUDIO
 ) -> tuple[Allergy, ...]:
-    return reckon_allergies(studio, studio_class, Vocabulary(studio).terms(written), chosen or {})
+    return reckon_allergies(studio, studio_class, vocabulary_of(studio).terms(written), chosen or {})
 
 
 def met(studio_class: StudioClass, written: str) -> set[str]:

@@ -34,7 +34,7 @@ def cheapest_of_all(needed: Fraction, packs: Sequence[Pack]) -> Fraction:
     st.lists(st.builds(Pack, SIZES.filter(lambda size: size >= 4), PRICES), min_size=1, max_size=3),
 )
 def test_packs_cover_the_need_and_no_combination_is_cheaper(needed: Fraction, packs: Sequence[Pack]) -> None:
-    counts, proven = cheapest_packs(needed, packs)
+    counts, proven = cheapest_packs(needed, *packs)
     assert holds(counts, packs) >= needed
     assert all(count >= 0 for count in counts)
     assert proven
@@ -44,7 +44,7 @@ def test_packs_cover_the_need_and_no_combination_is_cheaper(needed: Fraction, pa
 # 250 g at 3.00 and 1 kg at 10.00: up to 750 g the small ones are cheaper, 900 g is dearer in four small ones than in a large one.
 def test_by_hand() -> None:
     packs = [Pack(Fraction(250), Fraction(3)), Pack(Fraction(1000), Fraction(10))]
-    found = {needed: cheapest_packs(Fraction(needed), packs)[0] for needed in (1, 250, 251, 750, 900, 1000, 1001, 1250, 2700)}
+    found = {needed: cheapest_packs(Fraction(needed), *packs)[0] for needed in (1, 250, 251, 750, 900, 1000, 1001, 1250, 2700)}
     assert found == {
         1: (1, 0), 250: (1, 0), 251: (2, 0), 750: (3, 0), 900: (0, 1), 1000: (0, 1), 1001: (1, 1), 1250: (1, 1), 2700: (3, 2),
     }  # fmt: skip
@@ -52,12 +52,12 @@ def test_by_hand() -> None:
 
 def test_of_two_at_the_same_price_the_fewest_packs_count() -> None:
     packs = [Pack(Fraction(250), Fraction(5, 2)), Pack(Fraction(1000), Fraction(10))]
-    assert cheapest_packs(Fraction(900), packs) == ((0, 1), True)
+    assert cheapest_packs(Fraction(900), *packs) == ((0, 1), True)
 
 
 def test_the_search_ends_whatever_is_asked() -> None:
     many = [Pack(Fraction(1000 + 7 * number), Fraction(1000 + 7 * number, 100) + Fraction(number, 1000)) for number in range(12)]
-    counts, proven = cheapest_packs(Fraction(10**12 + 1), many)
+    counts, proven = cheapest_packs(Fraction(10**12 + 1), *many)
     assert holds(counts, many) >= 10**12 + 1
     assert not proven
     assert MOST_STEPS <= 10_000
@@ -65,17 +65,17 @@ def test_the_search_ends_whatever_is_asked() -> None:
 
 def test_free_packs_cost_nothing() -> None:
     packs = [Pack(Fraction(10), Fraction(0)), Pack(Fraction(100), Fraction(5))]
-    counts, _ = cheapest_packs(Fraction(95), packs)
+    counts, _ = cheapest_packs(Fraction(95), *packs)
     assert (price(counts, packs), holds(counts, packs)) == (Fraction(0), Fraction(100))
 
 
 def test_of_very_many_packs_the_best_are_tried() -> None:
     packs = [Pack(Fraction(100 + number), Fraction(100 + number, 7) + Fraction(number * number, 10**5)) for number in range(2000)]
-    counts, proven = cheapest_packs(Fraction(12_345), packs)
+    counts, proven = cheapest_packs(Fraction(12_345), *packs)
     assert holds(counts, packs) >= 12_345
     assert not proven
 
 
 def test_packs_of_one_value_are_settled_however_much_is_needed() -> None:
     packs = [Pack(Fraction(250), Fraction(5)), Pack(Fraction(1000), Fraction(20)), Pack(Fraction(500), Fraction(10))]
-    assert cheapest_packs(Fraction(346_500), packs) == ((0, 346, 1), True)
+    assert cheapest_packs(Fraction(346_500), *packs) == ((0, 346, 1), True)

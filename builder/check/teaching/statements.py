@@ -85,6 +85,7 @@ def judged_once(look: Callable[[Statement, Rules], Iterator[Met]]) -> Callable[[
     """Look for what rules meet in a statement, and not again in one that says the same amid the same."""
 
     @remembered(_MOST_SAID, Statement)
+    @wraps(look)
     def in_words(alone: Statement, rules: Rules) -> tuple[Met, ...]:
         return tuple(look(replace(alone), rules))  # a copy: what it knows of its words is not kept
 

@@ -9,7 +9,7 @@ Art. 19(1)(c)), and students read words.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date
 from itertools import zip_longest
 
@@ -66,7 +66,7 @@ class LabelText:
 
     `lines` are the day, whose it is, and the batch; what is not known is a line to write on. The back begins with the ingredient list.
     `other_names` is the name in the other languages of the region, where it differs; `locales` are those of the name and of these, in turn.
-    `brand` is whose product it is.
+    `brand` is whose product it is. `names_somebody`: its name is what one person calls it.
     """
 
     identity: str
@@ -78,6 +78,7 @@ class LabelText:
     other_names: tuple[str, ...] = ()
     brand: str = ""
     locales: tuple[str, ...] = ()
+    names_somebody: bool = field(default=False, compare=False)
 
     @property
     def named(self) -> tuple[tuple[str, str], ...]:

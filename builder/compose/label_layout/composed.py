@@ -5,7 +5,6 @@ All labels of a product are laid out alike. The text of the back is as large as 
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from functools import lru_cache
 
 from builder.compose.label.label_texts import LabelText, Paragraph, Run
 from builder.compose.label_front.designs import Design
@@ -16,6 +15,7 @@ from builder.compose.label_layout.label_lines import Block, Setter, line_height
 from builder.compose.label_layout.label_sheets import Stock
 from builder.compose.label_layout.rules import Rules
 from builder.model.label.label_sheet import LabelSheet
+from builder.model.remembered import remembered
 
 LARGEST, STEP = 9.5, 0.25
 SHARES = (0.36, 0.4, 0.44, 0.48, 0.52, 0.56)
@@ -114,7 +114,7 @@ class _Faces:
         return other.setter.faces is self.setter.faces and other.setter.hyphenates == self.setter.hyphenates
 
 
-@lru_cache(4096)
+@remembered(4096, LabelText, Space, Rules, _Faces, Design)
 def _front(text: LabelText, space: Space, label: Space, rules: Rules, faces: _Faces, design: Design, to_fill_in: bool) -> Front | None:
     """Compose a front: the same one for every date of a class, since nothing on it is of one day."""
     each = (front_of(text, space, label, rules, setter, design, to_fill_in=to_fill_in) for setter in faces.setter.in_turn)
@@ -166,22 +166,24 @@ def back_of(text: LabelText, space: Space, points: float, rules: Rules, setter: 
 
     At the least size the list may be in capitals, which are as high as small letters of a larger size and take less room.
     """
-    blocks = _back_of(text.back, text, space, points, rules.ingredients, setter)
+    facts = facts_of(text)
+    blocks = _back_of(text.back, facts, space, points, rules.ingredients, setter)
     if blocks is None and points == rules.text and text.back:
         listed = tuple(replace(run, text=run.text.upper()) for run in text.back[0])
         lower = max(setter.faces[face].small_o / setter.faces[face].capital for face in ("regular", "bold"))
-        return _back_of((listed, *text.back[1:]), text, space, points, rules.ingredients * lower, setter)
+        return _back_of((listed, *text.back[1:]), facts, space, points, rules.ingredients * lower, setter)
     return blocks
 
 
+@remembered(4096, tuple, Space, float)
 def _back_of(
-    back: tuple[Paragraph, ...], text: LabelText, space: Space, points: float, of_list: float, setter: Setter
+    back: tuple[Paragraph, ...], facts: tuple[Paragraph, ...], space: Space, points: float, of_list: float, setter: Setter
 ) -> tuple[Block, ...] | None:
     above = [(one, points * (1 if number else of_list)) for number, one in enumerate(back)]
-    facts = [(line, points) for line in facts_of(text)]
+    below = [(line, points) for line in facts]
     if space.is_round:
-        return _round_back([*above, *facts], space, setter)
-    foot = setter.stack(facts, space.x, space.y, space.width, GAP / 2)
+        return _round_back([*above, *below], space, setter)
+    foot = setter.stack(below, space.x, space.y, space.width, GAP / 2)
     blocks = setter.stack(above, space.x, space.y, space.width, GAP)
     if foot is None or blocks is None:
         return None

@@ -94,6 +94,10 @@ class Setter:
     known: dict[Paragraph, _Text] = field(default_factory=dict)
     known_by_identity: dict[int, _Text] = field(default_factory=dict)
 
+    def __reduce__(self) -> tuple[type["Setter"], tuple[Mapping[str, Typeface], bool]]:
+        """Return what it is made of, and nothing that it remembers: that is what stands on labels, and may be somebody's own words."""
+        return type(self), (self.faces, self.hyphenates)
+
     @property
     def in_turn(self) -> tuple["Setter", ...]:
         """Return what is tried: one that breaks no word, before one that does."""

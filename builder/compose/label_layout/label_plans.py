@@ -176,7 +176,7 @@ def text_of(studio: Studio, plan: ClassPlan, batch: WorkedBatch, jar: Jar) -> La
         jar = replace(jar, filling=replace(jar.filling, cured=earlier.weighed))
     text = label_text(studio, plan, batch, jar)
     if jar.own_name:
-        text = replace(text, name=jar.own_name, other_names=(), locales=(studio.speaks.locale,))
+        text = replace(text, name=jar.own_name, other_names=(), locales=(studio.speaks.locale,), names_somebody=True)
     if jar.units == 1:
         return text
     container, languages = container_name(studio, jar.filling.fill), studio.label_languages

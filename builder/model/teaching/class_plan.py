@@ -153,6 +153,11 @@ class ClassPlan:
         return self.was_listed or bool(self.guests or self.waiting)
 
     @property
+    def names_somebody(self) -> bool:
+        """Tell whether it was made from what somebody wrote of a person."""
+        return self.has_roster
+
+    @property
     def subject(self) -> WholeClass | OneDate:
         """Return what a finding about this sheet alone is about: its date, or the class where it has none."""
         return OneDate(self.studio_class.key, self.date.on) if self.date else WholeClass(self.studio_class.key)

@@ -5,14 +5,13 @@ Decided: a batch for people is raised by what rounding would leave short. Why: n
 
 from dataclasses import replace
 from fractions import Fraction
-from functools import lru_cache
 
 from builder.model.recipe.column import Column, Line
 from builder.model.recipe.filling import Filling, Portions
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import NO_MASS, Mass
-from builder.model.recipe.recipe import Recipe
-from builder.model.recipe.size import PeopleSize, Size, ToFill
+from builder.model.recipe.recipe import Fill, Recipe
+from builder.model.recipe.size import ContainersSize, MouldSize, OilsSize, PeopleSize, Size, ToFill, TotalSize
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.recipe.working import Given, Working
 from builder.model.remembered import remembered
@@ -38,12 +37,12 @@ from builder.reckon.recipe.workplace import Workplace
 
 def reckon_batch(recipe: Recipe, kind: Product, size: Size, place: Workplace) -> WorkedBatch:
     """Work out one batch: exact lines, a column of weighings for each unit, what a soap becomes, its fillings, workings."""
-    fills = tuple(id(one.fill) for one in size.to_fill) if isinstance(size, PeopleSize) else ()
-    return _reckon(recipe, kind, _same(size, fills), place)
+    fills = tuple(one.fill for one in size.to_fill) if isinstance(size, PeopleSize) else ()
+    return _reckon(recipe, kind, _same(size, *fills), place)
 
 
-@lru_cache(maxsize=512)
-def _same(size: Size, fills: tuple[int, ...]) -> Size:  # noqa: ARG001  fills with other places in the file are others
+@remembered(512, TotalSize, OilsSize, ContainersSize, MouldSize, PeopleSize)
+def _same(size: Size, *fills: Fill) -> Size:  # noqa: ARG001  fills with other places in the file are others
     """Return one value for all sizes that are equal and fill the very same containers."""
     return size
 

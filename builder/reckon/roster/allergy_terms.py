@@ -8,10 +8,12 @@ would look like nothing found.
 """
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
+from builder.model.label.labelling import Allergen
 from builder.model.recipe.ingredient import Ingredient
+from builder.model.remembered import remembered
 from builder.model.roster.allergy import AllergyWords, Says
 from builder.model.studio import Studio
 from builder.reckon.roster.word_forms import Words, runs_of, words_of
@@ -19,6 +21,16 @@ from builder.reckon.roster.word_forms import Words, runs_of, words_of
 _BETWEEN = re.compile(r"[,;/+&\n]|\b(?:and|or|plus)\b", re.IGNORECASE)
 # Nobody writes so many words of one allergy, and the time that the runs of a text take grows with their square.
 _MOST_WORDS = 40
+
+
+def vocabulary_of(studio: Studio) -> "Vocabulary":
+    """Return all words that are known to a studio, made once."""
+    return _vocabulary(studio.allergy_words, studio.ingredients, studio.allergens)
+
+
+@remembered(4)
+def _vocabulary(known: tuple[AllergyWords, ...], ingredients: Mapping[str, Ingredient], allergens: tuple[Allergen, ...]) -> "Vocabulary":
+    return Vocabulary(known, ingredients, allergens)
 
 
 @dataclass(frozen=True)
@@ -35,19 +47,19 @@ class Term:
 
 
 class Vocabulary:
-    """All words that are known, made once for a studio."""
+    """All words that are known."""
 
-    def __init__(self, studio: Studio) -> None:
+    def __init__(self, known: tuple[AllergyWords, ...], ingredients: Mapping[str, Ingredient], allergens: tuple[Allergen, ...]) -> None:
         """Take in the words of the table, the families and every name."""
-        rows = [(words_of(text), row) for row in studio.allergy_words for text in row.words]
+        rows = [(words_of(text), row) for row in known for text in row.words]
         self.rows = {words: row for words, row in rows if row.says is Says.AN_ALLERGEN}
         self.silent = {word for words, row in rows if row.says is Says.NOTHING for word in words}
         self.too_much = {word for words, row in rows if row.says is Says.TOO_MUCH for word in words}
         self.none = {words for words, row in rows if row.says is Says.NO_ALLERGY}
-        cards = tuple({id(card): card for card in studio.ingredients.values()}.values())
+        cards = tuple({id(card): card for card in ingredients.values()}.values())
         self.families = {words_of(family): family for card in cards for family in card.allergens}
         texts = {text for card in cards for text in names_of(card)}
-        texts |= {name for one in studio.allergens for name in (*one.counts, *one.oils)}
+        texts |= {name for one in allergens for name in (*one.counts, *one.oils)}
         self.runs = {run for text in texts for _, run in runs_of(words_of(text))}
 
     def terms(self, text: str) -> Iterator[Term]:

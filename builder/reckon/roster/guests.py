@@ -12,7 +12,7 @@ from builder.model.roster.roster import Guest, Roster, RosterRow, choices_meant,
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ChoiceTotal, Containers, OptionTotal
 from builder.reckon.roster.allergies import reckon_allergies
-from builder.reckon.roster.allergy_terms import Vocabulary
+from builder.reckon.roster.allergy_terms import vocabulary_of
 
 
 def reckon_guests(studio: Studio, studio_class: StudioClass, date: ClassDate | None, *, waiting: bool = False) -> tuple[Guest, ...]:
@@ -21,7 +21,7 @@ def reckon_guests(studio: Studio, studio_class: StudioClass, date: ClassDate | N
     if roster is None:
         return ()
     rows = tuple(rows_of(roster, studio_class, date, waiting=waiting))
-    words = Vocabulary(studio) if any(row.allergies for row in rows) else None
+    words = vocabulary_of(studio) if any(row.allergies for row in rows) else None
     guests = []
     for row in rows:
         chosen = _chosen(studio, studio_class, roster, row)

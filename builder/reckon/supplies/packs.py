@@ -12,6 +12,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil
 
+from builder.model.remembered import remembered
+
 MOST_STEPS = 5000
 MOST_PACKS = 20
 
@@ -27,7 +29,8 @@ class Pack:
     price: Fraction
 
 
-def cheapest_packs(needed: Fraction, packs: Sequence[Pack]) -> tuple[tuple[int, ...], bool]:
+@remembered(4096, Fraction, Pack)
+def cheapest_packs(needed: Fraction, *packs: Pack) -> tuple[tuple[int, ...], bool]:
     """Return how many of each pack to buy, and whether every combination that could be cheaper has been tried.
 
     Of combinations that cost the same the one with the fewest packs counts. Of one size and price the first pack counts.

@@ -1,0 +1,161 @@
+"""What a run has worked out is known to the next one: what that finds and works out is what it would without, over random edits."""
+
+import shutil
+import time
+from collections.abc import Callable
+from datetime import date
+from pathlib import Path
+from random import Random
+
+import pytest
+
+from builder import pipeline
+from builder.cache import compiled, folder, results, sums
+from builder.cache.constants import UnkeptError, dumps, loads
+from builder.compose.label_layout.label_plans import LabelPlan, labels_planned
+from builder.model import remembered
+from builder.words.say import speaking
+from tests.fuzz.bases import SOUND, Files, choose, read
+from tests.fuzz.spoiling import change_text, lay_out
+from tests.making import sure
+from tests.published import EXAMPLE
+
+STUDIOS, CHANGES = 3, 4
+DAY = date(2027, 1, 1)
+Result = tuple[pipeline.Outcome, list[tuple[LabelPlan, ...]]]
+
+
+@pytest.fixture(autouse=True)
+def _kept_from_the_first(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Begin with an empty cache, take the code for old, and keep the results of every run."""
+    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "cache"))
+    monkeypatch.setattr(sums, "_BEGUN", time.time() + 1000)
+    monkeypatch.setattr(results, "sum_of_run", sums.sum_of_run)
+    monkeypatch.setattr(results, "_AT_LEAST", -1.0)
+    monkeypatch.setattr(results, "_WORTH", 0.0)
+    sums._sum_of_code.cache_clear()
+    sums._sum_of_package.cache_clear()
+
+
+def looked_at(studio: Path) -> Result:
+    outcome = pipeline.check(studio, on=DAY)
+    read = sure(outcome.studio)
+    with speaking(read.speaks.messages):
+        return outcome, [labels_planned(read, sheet) for sheet in outcome.sheets]
+
+
+def next_run(studio: Path) -> Result:
+    """Check as another process would: it knows nothing but what was kept."""
+    remembered.forget()
+    with results.results_known(studio):
+        return looked_at(studio)
+
+
+def anew(studio: Path) -> Result:
+    remembered.forget()
+    return looked_at(studio)
+
+
+def assert_same(one: Result, other: Result) -> None:
+    (found, labels), (found_anew, labels_anew) = one, other
+    # As text, since a place takes no part in equality.
+    assert repr(found.findings) == repr(found_anew.findings)
+    assert (found.sheets, found.held, found.studio, labels) == (found_anew.sheets, found_anew.held, found_anew.studio, labels_anew)
+
+
+def kept_files() -> list[Path]:
+    return list(sure(folder.cache_folder()).glob(f"{sums.OF_RESULTS}*"))
+
+
+def write(files: Files, studio: Path) -> None:
+    shutil.rmtree(studio, ignore_errors=True)
+    lay_out(files, studio)
+
+
+@pytest.mark.parametrize("seed", range(STUDIOS))
+def test_a_run_that_knows_the_last_one_finds_what_it_would_find_without(seed: int, tmp_path: Path) -> None:
+    chance = Random(seed)
+    first = choose(chance)
+    files = dict(first)
+    for _ in range(CHANGES):
+        write(files, tmp_path / "studio")
+        assert_same(next_run(tmp_path / "studio"), anew(tmp_path / "studio"))
+        name = chance.choice(sorted(files))
+        if files[name] != first[name] and chance.random() < 0.5:
+            files[name] = first[name]
+        else:
+            change_text(files, name, chance)
+    assert len(kept_files()) == 1
+
+
+def classes_worked_out(monkeypatch: pytest.MonkeyPatch, run: Callable[[], object]) -> int:
+    """Return how many classes are worked out in a run, and not taken from what was kept."""
+    worked_out: list[str] = []
+    timed = remembered._timed
+
+    def watch(function: Callable[..., object], *args: object, **kwargs: object) -> object:
+        worked_out.append(f"{function.__module__}.{function.__qualname__}")
+        return timed(function, *args, **kwargs)
+
+    with monkeypatch.context() as patched:
+        patched.setattr(remembered, "_timed", watch)
+        run()
+    return worked_out.count("builder.reckon._sheets")
+
+
+def test_what_has_not_changed_is_not_worked_out_again(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    studio = tmp_path / "studio"
+    files = dict(read(SOUND))
+    write(files, studio)
+    every = classes_worked_out(monkeypatch, lambda: next_run(studio))
+    assert every == len([name for name in files if name.endswith("lesson.md")])
+    assert classes_worked_out(monkeypatch, lambda: next_run(studio)) == 0
+    lesson = next(name for name in sorted(files) if name.endswith("lesson.md"))
+    write({**files, lesson: files[lesson] + b"\nOne more word.\n"}, studio)
+    assert classes_worked_out(monkeypatch, lambda: next_run(studio)) == 1
+    monkeypatch.setattr(sums, "_sum_of_package", lambda: b"other code")
+    assert classes_worked_out(monkeypatch, lambda: next_run(studio)) == every
+
+
+def test_no_two_functions_keep_their_results_under_one_name() -> None:
+    assert len({id(memory.known) for memory in remembered._memories.values()}) == len(remembered._memories)
+    assert not any(name.endswith((".made", ".in_words")) for name in remembered._memories)
+
+
+def test_nothing_that_somebody_wrote_of_a_person_is_kept(tmp_path: Path) -> None:
+    studio = tmp_path / "studio"
+    files = {
+        name: data
+        for name, data in read(EXAMPLE).items()
+        if not name.startswith("classes/") or name.startswith(("classes/soap-lab-in-pairs/", "classes/melt-and-pour-soap/"))
+    }
+    words = ("Qwuzzle", "Vrexmoor", "zintleberry", "Plixwort", "quorvish")
+    cells = (f"{words[0]} {words[1]}", "2027-02-13", "47", f"latex; {words[2]}", f"We spoke of {words[3]} on the phone.", f"{words[4]} bar")
+    roster = f"name,date,age,allergies,settled,their name for it\n{','.join(cells)}\n"
+    files["classes/soap-lab-in-pairs/roster.csv"] = roster.encode()
+    files["studio.yaml"] += b"labels: {names of their own: yes}\n"
+    write(files, studio)
+    outcome, labels = next_run(studio)
+    assert any(words[4] in text.name for plans in labels for plan in plans for text in plan.texts)
+    assert any(guest.name.startswith(words[0]) for sheet in outcome.sheets for guest in sheet.guests)
+    (kept,) = kept_files()
+    data = kept.read_bytes().decode("latin-1").casefold()
+    assert "soap-lab-in-pairs" in data
+    assert not [word for word in words if word.casefold() in data]
+    assert_same(next_run(studio), anew(studio))
+
+
+def test_what_holds_a_person_is_never_kept(tmp_path: Path) -> None:
+    with pytest.raises(UnkeptError):
+        dumps([tmp_path], never=(Path,))
+
+
+def test_what_is_broken_is_not_believed(tmp_path: Path) -> None:
+    studio = tmp_path / "studio"
+    write(dict(read(SOUND)), studio)
+    before = next_run(studio)
+    (kept,) = kept_files()
+    data = kept.read_bytes()
+    kept.write_bytes(data[: len(data) // 2])
+    assert compiled.find(kept.name, loads) is None
+    assert_same(next_run(studio), before)
