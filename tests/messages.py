@@ -53,7 +53,7 @@ def messages() -> Catalog:
     """Gather all messages."""
     catalog = Catalog(charset="utf-8")
     for keywords, context in ((KEYWORDS, None), (ON_LABELS, LABEL)):
-        for file, found in _all_found(keywords):
+        for file, found in all_found(keywords):
             for _, texts, comments, own in found:
                 catalog.add(texts, None, [(file, 0)], auto_comments=comments, context=own or context)
     for file, text in _texts_that_ship():
@@ -62,7 +62,8 @@ def messages() -> Catalog:
     return catalog
 
 
-def _all_found(keywords: dict[str, Any]) -> Iterator[tuple[str, Iterator[tuple[int, Any, list[str], str | None]]]]:
+def all_found(keywords: dict[str, Any]) -> Iterator[tuple[str, Iterator[tuple[int, Any, list[str], str | None]]]]:
+    """Yield every message with the file that says it."""
     # Babel asks for more of a method than of one that it has found by name.
     ways: tuple[tuple[Path, str, Any], ...] = ((BUILDER, "*.py", calls_in), (LAYOUTS, "*.html", babel_extract))
     for folder, ending, method in ways:

@@ -24,6 +24,8 @@ STANDS_BEHIND = {
     LimitWeight.HANDBOOK: message("the advice of a handbook"),
     LimitWeight.PRACTICE: message("usual practice"),
 }
+# What choices are usually called, for languages; whatever else a studio calls one is its own word.
+USUAL_CHOICES = (message("scent"), message("colour"), message("flavour"))
 
 
 def view_choice(dose: Dose, *, with_drops: bool = True) -> ChoiceView:

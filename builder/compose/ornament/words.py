@@ -1,9 +1,9 @@
 """A portrait in words: the text alternative of its mark, and the line beneath it that says how to read it."""
 
 from builder.compose.ornament.portrait import Portrait
+from builder.compose.recipe.wording import within
 from builder.words.listed import listed
 from builder.words.say import say, say_count
-from builder.words.within import within
 
 
 def mark_in_words(portrait: Portrait) -> str:

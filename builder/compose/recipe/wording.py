@@ -204,9 +204,12 @@ def counted(count: int, one: str, many: str) -> str:
 
 
 def within(name: str) -> str:
-    """Write a name inside a sentence: as its translation has it, or the English (`builder/words/within.py`)."""
-    said = say(str(name))
-    return within_english(name) if said == name else said
+    """Write a name inside a sentence: as its translation has it, or the English (`builder/words/within.py`).
+
+    A name may stand with a small letter where the translated one, that of a card, has a capital.
+    """
+    found = (said for english in (str(name), sentence(name)) if (said := say(english)) != english)
+    return next(found, "") or within_english(name)
 
 
 def sentence(text: str) -> str:

@@ -31,11 +31,11 @@ def compose_catalogue(edition: Edition, studio: Studio, here: Address) -> Compos
     view = CatalogueView(
         frame=around,
         title=title,
-        lead=say_count("{count}\u00a0class, by its next date.", "{count}\u00a0classes, by their next dates.", len(edition.classes)),
+        lead=say_count("{count}\u00a0class.", "{count}\u00a0classes, the soonest first.", len(edition.classes)),
         cards=tuple(_card(edition, plan, here, tokens_of(asked, Offered(plan, None))) for _, plan in by_next_date(edition)),
         questions=question_views(edition, asked, here, near_classes(edition)),
         nearest_ones=view_nearest(edition, near_classes(edition), asked, here),
-        all_dates=Link(here.link_to(addresses.DATES), say("Choose by month, weekday and room")),
+        all_dates=Link(here.link_to(addresses.DATES), say("All dates, by month, weekday and room")),
     )
     return Composed(around.title, view)
 

@@ -57,8 +57,8 @@ def _how_many(dates: Iterable[Offered]) -> str:
     if not dates:
         return say("No date is set just now.")
     if not room:
-        return say("{dates}; none has room just now.", dates=count)
-    return say_count("{dates}; {count} has room.", "{dates}; {count} have room.", room, dates=count)
+        return say("{dates}, none with room just now.", dates=count)
+    return say_count("{dates}, {count} with room.", "{dates}, {count} with room.", room, dates=count)
 
 
 def compose_choice(edition: Edition, value: Value, here: Address) -> Composed:
@@ -83,7 +83,7 @@ def compose_choice(edition: Edition, value: Value, here: Address) -> Composed:
         others=question_views(edition, questions(edition), here),
         calendar=Link(calendar, say("These dates as a calendar file")) if calendar else None,
         news=Link(news, say("These dates as news for a feed reader")) if news else None,
-        all_dates=Link(here.link_to(addresses.DATES), say("All dates, to choose by several things at once")),
+        all_dates=Link(here.link_to(addresses.DATES), say("All dates, with several choices at once")),
     )
     return Composed(around.title, view)
 
@@ -93,7 +93,7 @@ def _found(found: list[Offered], classes: int) -> str:
         return say("There is no such class just now.")
     many = say_count("{count}\u00a0class", "{count}\u00a0classes", classes)
     return (
-        say("{classes}: {dates}", classes=many, dates=_how_many(found))
+        say("{classes}, {dates}", classes=many, dates=_how_many(found))
         if found
         else say("{classes}; no date is set just now.", classes=many)
     )

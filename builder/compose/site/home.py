@@ -34,7 +34,7 @@ def compose_home(edition: Edition, studio: Studio, here: Address) -> Composed:
     writer = writer_of(edition, here, "pages")
     dates = offered(edition)
     free = [one for one in dates if one.has_room]
-    classes = say_count("{count}\u00a0class", "All {count}\u00a0classes", len(edition.classes))
+    classes = say_count("The {count}\u00a0class", "All {count}\u00a0classes", len(edition.classes))
     room = [Link(here.link_to(addresses.DATES), say("Dates with room"))] if free else []
     drawn = _mark(edition)
     view = HomeView(
