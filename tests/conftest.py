@@ -1,21 +1,23 @@
-"""Settings for all tests: property tests draw the same examples on every run; the example studio is published once for all processes.
+"""Settings for all tests: property tests draw the same examples on every run, with `--long` more; the example studio is
+published once for all processes.
 
 `--long` runs what is marked `long`, and over all there is: what the run without it leaves out, or looks at in a sample (`sample=True`).
 Together they run everything, as `.ci/run` does.
 """
 
 import os
+from collections.abc import Iterator
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
 import pytest
-from hypothesis import HealthCheck, settings
+from hypothesis import HealthCheck, is_hypothesis_test, settings
 
-from tests.published import LONG, SHARED
+from tests.published import LONG, SHARED, only_pages
 from tests.settled import settle
 
-settings.register_profile("steady", derandomize=True, deadline=None, max_examples=60, suppress_health_check=[HealthCheck.too_slow])
-settings.load_profile("steady")
+for name, examples in (("steady", 25), ("long", 60)):
+    settings.register_profile(name, derandomize=True, deadline=None, max_examples=examples, suppress_health_check=[HealthCheck.too_slow])
 
 
 def pytest_addoption(parser: pytest.Parser) -> None:
@@ -24,6 +26,9 @@ def pytest_addoption(parser: pytest.Parser) -> None:
 
 def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
     """Leave out what the other of the two runs tries."""
+    for item in items:
+        if is_hypothesis_test(getattr(item, "obj", None)) and not item.get_closest_marker("long"):
+            item.add_marker(pytest.mark.long(sample=True))
     marks = [item.get_closest_marker("long") for item in items]
     wanted = [bool(mark) if config.option.long else not mark or bool(mark.kwargs.get("sample")) for mark in marks]
     config.hook.pytest_deselected(items=[item for item, is_wanted in zip(items, wanted, strict=True) if not is_wanted])
@@ -45,10 +50,18 @@ def _turn(item: pytest.Item) -> int:
     return LONGEST.index(name) if name in LONGEST else len(LONGEST)
 
 
+@pytest.fixture
+def pages_alone() -> Iterator[None]:
+    """Press no sheet where only pages matter."""
+    with only_pages():
+        yield
+
+
 def pytest_configure(config: pytest.Config) -> None:
     """Make a folder that the processes of this run find by their environment, and settle what stays as it is."""
     config.addinivalue_line("markers", "long(sample=False): runs with --long alone; with sample=True also without it, over less")
     settle()
+    settings.load_profile("long" if config.option.long else "steady")
     if config.option.long:
         os.environ[LONG] = "yes"
     if not hasattr(config, "workerinput"):

@@ -6,13 +6,14 @@ anew: `python -m tests.messages`.
 
 import ast
 from collections.abc import Iterator, Mapping
+from functools import cache
 from io import BytesIO
 from pathlib import Path
 from typing import IO, Any
 
 from babel.messages.catalog import Catalog
 from babel.messages.extract import extract
-from babel.messages.pofile import write_po
+from babel.messages.pofile import read_po, write_po
 from jinja2.ext import babel_extract
 
 from builder.library import CONTENT, LAYOUTS
@@ -41,15 +42,31 @@ def calls_in(
     file: IO[bytes], keywords: Mapping[str, Any], *_: object, **__: object
 ) -> Iterator[tuple[int, str, tuple[str | None, ...], list[str]]]:
     """Find the calls of a module that say something, also those that stand inside of a text."""
-    for node in ast.walk(ast.parse(file.read())):
+    for line, name, texts in _calls(file.read()):
+        if name in keywords:
+            yield line, name, texts, []
+
+
+@cache
+def _calls(module: bytes) -> list[tuple[int, str, tuple[str | None, ...]]]:
+    """Return all calls of a module that hold a text: its line, what is called, and the texts among what it is given."""
+    found = []
+    for node in ast.walk(ast.parse(module)):
         if isinstance(node, ast.Call):
             name = node.func.attr if isinstance(node.func, ast.Attribute) else getattr(node.func, "id", "")
             texts = tuple(one.value if isinstance(one, ast.Constant) and isinstance(one.value, str) else None for one in node.args)
-            if name in keywords and any(texts):
-                yield node.lineno, name, texts, []
+            if any(texts):
+                found.append((node.lineno, name, texts))
+    return found
 
 
 def messages() -> Catalog:
+    """Return all messages as the file holds them, which is current: `test_messages.py`."""
+    with FILE.open("rb") as file:
+        return read_po(file)
+
+
+def _gathered() -> Catalog:
     """Gather all messages."""
     catalog = Catalog(charset="utf-8")
     for keywords, context in ((KEYWORDS, None), (ON_LABELS, LABEL)):
@@ -109,7 +126,7 @@ def _texts_that_ship() -> Iterator[tuple[str, str]]:
 def as_text() -> str:
     """Write all messages as one file."""
     file = BytesIO()
-    write_po(file, messages(), width=0, omit_header=True, sort_by_file=True, include_lineno=False)
+    write_po(file, _gathered(), width=0, omit_header=True, sort_by_file=True, include_lineno=False)
     return HEAD + file.getvalue().decode("utf-8")
 
 

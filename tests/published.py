@@ -1,7 +1,7 @@
 """The example studio, published once for all the tests that read it back.
 
 Every document is composed and every page written, by the command itself. Of the sheets the default run presses one of each kind: the one
-with most to say of those whose text `gold/` keeps (`sample`); with `--long` all are pressed. `sheet_text` reads a sheet that was not
+with least to say of those whose text `gold/` keeps (`sample`); with `--long` all are pressed. `sheet_text` reads a sheet that was not
 pressed from what was composed for it, so that a test of what sheets say is one of all sheets in either run.
 """
 
@@ -13,11 +13,11 @@ import os
 import pickle
 import re
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from contextlib import contextmanager
+from contextlib import AbstractContextManager, contextmanager
 from dataclasses import dataclass, replace
 from datetime import date
 from functools import cache
-from pathlib import Path
+from pathlib import Path, PurePosixPath
 from tempfile import TemporaryDirectory
 from typing import Any
 from unittest.mock import patch
@@ -70,33 +70,45 @@ def kind_of(path: str) -> str:
     return paths[max(found, key=lambda one: len(re.sub(r"{\w+}", "", one)))]
 
 
-def _largest_of_each_kind(sizes: Mapping[str, tuple[bool, int]]) -> set[str]:
+def _first_of_each_kind(worth: Mapping[str, tuple[bool, int]]) -> set[str]:
     """Return of each kind of document the path that is worth most."""
     chosen: dict[str, str] = {}
-    for path in sorted(sizes, key=lambda path: sizes[path]):
+    for path in sorted(worth, key=lambda path: worth[path]):
         chosen[kind_of(path)] = path
     return set(chosen.values())
 
 
 def sample(sheets: Iterable[Document]) -> set[str]:
-    """Return the path of one sheet of each kind: the one with most to say, of those whose text is kept in `gold/` where some are."""
-    return _largest_of_each_kind({one.path: ((GOLD / f"{one.folder}/{one.path}.txt").exists(), len(one.html)) for one in sheets})
+    """Return the path of one sheet of each kind: the one with least to say, of those whose text is kept in `gold/` where some are."""
+    return _first_of_each_kind({one.path: ((GOLD / f"{one.folder}/{one.path}.txt").exists(), -len(one.html)) for one in sheets})
 
 
 def _is_sheet(document: Document) -> bool:
     return document.path.endswith(".pdf")
 
 
+def only_pages() -> AbstractContextManager[object]:
+    """Let a publication press no sheet, for what looks at pages alone."""
+    return patch("builder.press._press_sheets", lambda *_: (None, (), 0))
+
+
+def named(*names: str) -> Callable[[Iterable[Document]], set[str]]:
+    """Return what chooses the sheets whose files have these names."""
+    return lambda sheets: {one.path for one in sheets if PurePosixPath(one.path).name in names}
+
+
 @contextmanager
-def one_sheet_of_each_kind(note: Callable[[Document], object] = lambda _: None) -> Iterator[None]:
-    """Let a publication press a sample of its sheets, with `--long` all. `note` is given each sheet, pressed or not."""
+def sheets_pressed(
+    choose: Callable[[Iterable[Document]], set[str]] = sample, note: Callable[[Document], object] = lambda _: None
+) -> Iterator[None]:
+    """Let a publication press the sheets that are chosen, with `--long` all. `note` is given each sheet, pressed or not."""
 
     def compose(*arguments: Any, **named: Any) -> Publication:
         whole = _compose(*arguments, **named)
         composed = [document for document in whole.documents if _is_sheet(document)]
         for sheet in composed:
             note(sheet)
-        pressed = {sheet.path for sheet in composed} if LONG in os.environ else sample(composed)
+        pressed = {sheet.path for sheet in composed} if LONG in os.environ else choose(composed)
         return replace(whole, documents=tuple(one for one in whole.documents if not _is_sheet(one) or one.path in pressed))
 
     with patch.object(publication, "compose_documents", compose):
@@ -117,7 +129,7 @@ def published() -> tuple[Path, Run]:
     with (kept / "lock").open("w") as lock:
         fcntl.flock(lock, fcntl.LOCK_EX)
         if not said.exists():
-            with one_sheet_of_each_kind(note):
+            with sheets_pressed(note=note):
                 said.write_bytes(pickle.dumps(run("publish", EXAMPLE, "--to", kept / "out", "--today", TODAY)))
     return kept / "out", pickle.loads(said.read_bytes())
 
@@ -131,7 +143,7 @@ def pages() -> list[Path]:
 def page_of_each_kind() -> list[Path]:
     """Return of each kind of page of the site the one with most to say."""
     site = published()[0] / "site"
-    chosen = _largest_of_each_kind({page.relative_to(site).as_posix(): (True, page.stat().st_size) for page in site.rglob("*.html")})
+    chosen = _first_of_each_kind({page.relative_to(site).as_posix(): (True, page.stat().st_size) for page in site.rglob("*.html")})
     return [site / path for path in sorted(chosen)]
 
 

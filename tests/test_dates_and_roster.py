@@ -8,7 +8,8 @@ from typing import Any
 import pytest
 
 from builder import cli
-from tests.published import squeeze
+from builder.model.document import Document
+from tests.published import named, sheets_pressed, squeeze
 from tests.test_readme import FILES, lay_out
 from tests.test_roster_names import layers
 
@@ -36,13 +37,7 @@ def found_in(printed: str) -> list[str]:
     return re.findall(r": ([a-z-]+) \((?:stop|caution|accepted)\)", printed)
 
 
-@pytest.fixture
-def pages_only(monkeypatch: pytest.MonkeyPatch) -> None:
-    """Leave the PDFs out where only pages matter."""
-    monkeypatch.setattr("builder.press._press_sheets", lambda *_: (None, (), 0))
-
-
-@pytest.mark.usefixtures("pages_only")
+@pytest.mark.usefixtures("pages_alone")
 def test_a_date_that_changes_needs_a_higher_revision(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     assert publish(tmp_path, DATE) == 0
     assert [(one["id"], one["status"], one["revision"]) for one in shown(tmp_path)] == [("first-bar/2027-03-06T10:00", "confirmed", 0)]
@@ -60,7 +55,7 @@ def test_a_date_that_changes_needs_a_higher_revision(tmp_path: Path, capsys: pyt
     assert found_in(capsys.readouterr().err) == []
 
 
-@pytest.mark.usefixtures("pages_only")
+@pytest.mark.usefixtures("pages_alone")
 def test_a_cancelled_date_stays_on_the_page_and_nothing_is_prepared_for_it(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     cancelled = "{on: 2027-03-06 10:00, cancelled: the weir is being mended, revision: 1}"
     assert publish(tmp_path, f"{cancelled}\n  - {{on: 2027-04-03 14:00, enrolled: 2}}") == 0
@@ -74,7 +69,7 @@ def test_a_cancelled_date_stays_on_the_page_and_nothing_is_prepared_for_it(tmp_p
     assert "its dates are: 2027-04-03 14:00" in capsys.readouterr().err
 
 
-@pytest.mark.usefixtures("pages_only")
+@pytest.mark.usefixtures("pages_alone")
 def test_what_was_shown_of_a_class_that_is_held_back_stays_known(tmp_path: Path) -> None:
     other = {f"classes/second-bar/{name}": FILES[f"classes/first-bar/{name}"] for name in ("class.yaml", "lesson.md")}
     lay_out(tmp_path / "loft", **other)
@@ -84,9 +79,12 @@ def test_what_was_shown_of_a_class_that_is_held_back_stays_known(tmp_path: Path)
     assert [one["class"] for one in shown(tmp_path)] == ["first-bar", "second-bar"]
 
 
+@pytest.mark.long(sample=True)
 def test_names_and_allergies_stand_on_the_roster_and_nowhere_else(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     studio = str(tmp_path / "loft")
-    assert publish(tmp_path, "{on: 2027-03-06 10:00, enrolled: 8, waiting: 1}", ROSTER) == 0
+    composed: list[Document] = []
+    with sheets_pressed(named("roster.pdf"), composed.append):
+        assert publish(tmp_path, "{on: 2027-03-06 10:00, enrolled: 8, waiting: 1}", ROSTER) == 0
     for command in (
         ["check", studio],
         ["plan", studio, "first-bar"],
@@ -104,3 +102,8 @@ def test_names_and_allergies_stand_on_the_roster_and_nowhere_else(tmp_path: Path
         if found:
             where[path.relative_to(tmp_path / "out").as_posix()] = found
     assert where == {"print/first-bar/2027-03-06/roster.pdf": set(SECRETS)}
+    # Nor in what any other sheet was pressed from, or would be.
+    assert len(composed) > 10
+    assert [one.path for one in composed if any(word.casefold() in one.html.casefold() for word in SECRETS)] == [
+        "first-bar/2027-03-06/roster.pdf"
+    ]

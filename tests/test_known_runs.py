@@ -116,8 +116,8 @@ def test_nothing_is_kept_of_people(studio: Path, looks: list[Path]) -> None:
     assert len(looks) == 2
 
 
-def test_what_has_come_out_twice_alike_is_not_published_again(studio: Path, looks: list[Path], monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("builder.press._press_sheets", lambda *_: (None, (), 0))
+@pytest.mark.usefixtures("pages_alone")
+def test_what_has_come_out_twice_alike_is_not_published_again(studio: Path, looks: list[Path]) -> None:
     publish(studio)
     assert "Wrote" in publish(studio).out
     assert len(looks) == 2

@@ -18,6 +18,7 @@ from builder import cli, pipeline
 from builder.model.picture import PictureFile, Size
 from builder.pictures import PictureError, picture_at
 from builder.press.weight import MOST, parts_of
+from tests.published import only_pages
 from tests.test_findings import lay_out
 
 DAY = "2027-01-01"
@@ -45,15 +46,16 @@ def site(tmp_path_factory: pytest.TempPathFactory) -> Path:
     studio = tmp_path_factory.mktemp("photos") / "studio"
     lay_out(None, studio)
     folder = studio / "classes/one-lotion"
-    (folder / "bench.jpg").write_bytes(cloth(2400, 1800))
-    (folder / "hedge.jpg").write_bytes(leaves(1200, 900))
+    (folder / "bench.jpg").write_bytes(cloth(1640, 1230))
+    (folder / "hedge.jpg").write_bytes(cloth(1000, 750))
     Image.new("RGBA", (700, 700), (0, 90, 0, 120)).save(folder / "leaf.png")
     with (folder / "class.yaml").open("a", encoding="utf-8") as file:
         file.write("\npicture: {file: bench.jpg, alt: The bench & its scales}\n")
     lesson = folder / "lesson.md"
     words = '![A hedge](hedge.jpg "In June")\n\n![A leaf](leaf.png)\n\n![Decorative](leaf.png)\n\n'
     lesson.write_text(words + lesson.read_text(encoding="utf-8"), encoding="utf-8")
-    assert cli.main(["publish", str(studio), "--to", str(studio.parent / "out"), "--today", DAY]) == 0
+    with only_pages():
+        assert cli.main(["publish", str(studio), "--to", str(studio.parent / "out"), "--today", DAY]) == 0
     return studio.parent / "out" / "site"
 
 
@@ -142,13 +144,14 @@ def test_a_drawing_says_how_large_it_is(tmp_path: Path) -> None:
     assert sizes == {"boxed.svg": Size(160, 120), "sized.svg": Size(40, 30), "untold.svg": None, "odd.svg": None}
 
 
+@pytest.mark.usefixtures("pages_alone")
 def test_a_page_that_is_too_heavy_for_a_phone_is_not_published(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     studio, output = tmp_path / "studio", tmp_path / "out"
     lay_out(None, studio)
     about = studio / "pages/about.md"
     words = about.read_text(encoding="utf-8")
-    for number in range(6):
-        Image.effect_noise((960, 720), 90 + number).convert("RGB").save(studio / f"pages/hedge-{number}.jpg", quality=80)
+    for number in range(7):
+        Image.effect_noise((480, 360), 90 + number).convert("RGB").save(studio / f"pages/hedge-{number}.jpg", quality=80)
         words += f"\n\n![A hedge](hedge-{number}.jpg)\n"
     about.write_text(words, encoding="utf-8")
     assert cli.main(["publish", str(studio), "--to", str(output), "--today", DAY]) != 0

@@ -9,6 +9,7 @@ import pytest
 from builder import cli
 from builder.reference import find_page
 from tests.making import sure
+from tests.published import named, sheets_pressed
 
 ROOT = Path(__file__).parent.parent
 README = (ROOT / "README.md").read_text(encoding="utf-8")
@@ -54,9 +55,11 @@ def test_the_studio_by_hand_is_whole() -> None:
     assert set(FILES) == {"studio.yaml", "recipes/orchard-bar.yaml", "classes/first-bar/class.yaml", "classes/first-bar/lesson.md"}
 
 
+@pytest.mark.long(sample=True)
 def test_its_studio_publishes_without_a_finding(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     lay_out(tmp_path / "loft")
-    status = cli.main(["publish", str(tmp_path / "loft"), "--to", str(tmp_path / "out"), "--today", "2027-01-02"])
+    with sheets_pressed(named("checklist.pdf")):
+        status = cli.main(["publish", str(tmp_path / "loft"), "--to", str(tmp_path / "out"), "--today", "2027-01-02"])
     printed = capsys.readouterr()
     assert status == 0
     assert "Nothing found" in printed.out

@@ -17,7 +17,6 @@ from tests.published import (
     EXAMPLE,
     composed_for,
     html_text,
-    one_sheet_of_each_kind,
     pages,
     pdf_fonts,
     pdf_pages,
@@ -27,6 +26,7 @@ from tests.published import (
     run,
     sheet_text,
     sheets,
+    sheets_pressed,
     soup,
     squeeze,
     weighed,
@@ -287,7 +287,7 @@ def test_on_a4_every_sheet_is_a4(tmp_path: Path) -> None:
     shutil.copytree(Path(__file__).parent / "findings" / "_sound", studio)
     profile = studio / "studio.yaml"
     profile.write_text(profile.read_text(encoding="utf-8").replace("paper: letter", "paper: A4"), encoding="utf-8")
-    with one_sheet_of_each_kind():
+    with sheets_pressed():
         assert run("publish", studio, "--to", tmp_path / "out", "--today", "2027-01-02").status == 0
     made = sorted((tmp_path / "out").rglob("*.pdf"))
     assert len(made) >= 7

@@ -6,7 +6,7 @@ from fractions import Fraction
 from math import hypot
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.compose.label.label_texts import LabelText, Paragraph, Run
@@ -177,7 +177,6 @@ def test_a_name_that_cannot_be_the_largest_thing_has_no_composed_front() -> None
     assert lay_out_composed([(long, DESIGNS["posy"])], SHAPES["bottle"], LEAST["large"], SETTER) is None
 
 
-@settings(max_examples=60, deadline=None)
 @given(
     words=st.lists(st.text("abcdefghilmnoprst", min_size=1, max_size=11), min_size=1, max_size=6),
     design=st.sampled_from(list(DESIGNS)),

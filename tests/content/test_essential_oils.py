@@ -5,8 +5,6 @@ from collections.abc import Mapping
 from fractions import Fraction
 from pathlib import Path
 
-import pytest
-
 from builder.library import CONTENT
 from builder.model.recipe.figure import Known
 from builder.read.studios import read_studio
@@ -39,11 +37,17 @@ def test_every_source_of_the_table_stands_in_its_first_lines() -> None:
     assert listed == {row["source"] for row in ROWS}
 
 
-@pytest.mark.parametrize("row", [row for row in ROWS if row["high_percent"]], ids=lambda row: f"{row['oil']}, {row['constituent']}")
-def test_a_card_holds_what_every_work_says_of_its_oil(row: Mapping[str, str]) -> None:
+def is_held(row: Mapping[str, str]) -> bool:
+    """Tell whether the card of an oil holds what a row of the table says of it."""
     card = next(card for card in CARDS.values() if card.oil == row["oil"])
     held = card.holds[0][row["constituent"].casefold()]
-    assert held.low * 100 <= Fraction(row["low_percent"]) <= Fraction(row["high_percent"]) <= held.high * 100 <= 100
+    return held.low * 100 <= Fraction(row["low_percent"]) <= Fraction(row["high_percent"]) <= held.high * 100 <= 100
+
+
+def test_a_card_holds_what_every_work_says_of_its_oil() -> None:
+    stated = [row for row in ROWS if row["high_percent"]]
+    assert len(stated) > 300
+    assert [row for row in stated if not is_held(row)] == []
 
 
 # Molecules 2022, 27, 3216 (read), Table 2: limits of the European Pharmacopoeia, 10th edition, for lavender oil.

@@ -56,10 +56,10 @@ def test_every_source_of_a_table_stands_in_its_first_lines() -> None:
         assert listed == {row["source"] for row in table(name)}
 
 
-@pytest.mark.parametrize("row", ROWS, ids=lambda row: f"{row['ingredient']}, {row['product_type']}")
-def test_the_names_that_are_judged_stand_in_the_published_row(row: Mapping[str, str]) -> None:
-    for name in row["inci_names"].split(";") if row["inci_names"] else ():
-        assert name.replace(" + ", " (AND) ") in row["inci"]
+def test_the_names_that_are_judged_stand_in_the_published_row() -> None:
+    judged = [(row, name) for row in ROWS if row["inci_names"] for name in row["inci_names"].split(";")]
+    assert judged
+    assert [(row, name) for row, name in judged if name.replace(" + ", " (AND) ") not in row["inci"]] == []
 
 
 def test_what_a_row_says_of_its_weight_agrees_with_its_basis() -> None:

@@ -22,6 +22,7 @@ from builder.terminal.findings import print_findings
 from tests.fuzz.bases import SOUND
 from tests.fuzz.spoiling import lay_out, spoilt
 from tests.fuzz.watching import TooSlowError, watched
+from tests.published import only_pages
 
 SECONDS = 5
 _OURS = re.compile(r"Traceback|\bFraction\(|\bDecimal\(|object at 0x|<class '|<function |Error\b.*\bline \d+, in ")
@@ -108,7 +109,7 @@ def _keeping(kept: list[Finding]) -> Callable[[Sequence[Finding], SourceLines], 
 
 
 def _without_pdf(pdf: bool) -> contextlib.AbstractContextManager[object]:
-    return contextlib.nullcontext() if pdf else patch("builder.press._press_sheets", lambda *_: (None, (), 0))
+    return contextlib.nullcontext() if pdf else only_pages()
 
 
 def _wrong_status(trial: Trial) -> Iterator[str]:

@@ -90,7 +90,10 @@ def test_a_sheet_is_a_tagged_pdf_that_passes_its_rules(pressed: Pressing) -> Non
         assert [cell["attributes"]["Scope"] for cell in elements(pdf.structure_tree) if cell["type"] == "TH"] == ["Column"]
 
 
-@pytest.mark.parametrize(("start", "number"), [("fork", 2), pytest.param("fork", 3, marks=pytest.mark.long), ("spawn", 2)])
+WAYS = [("fork", 2), *(pytest.param(*one, marks=pytest.mark.long) for one in (("fork", 3), ("spawn", 2)))]
+
+
+@pytest.mark.parametrize(("start", "number"), WAYS)
 def test_so_many_processes_make_the_same_bytes_as_one(
     pressed: Pressing, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, start: str, number: int
 ) -> None:

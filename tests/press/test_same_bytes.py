@@ -15,9 +15,9 @@ PUBLISH = """
 import sys
 from builder.cli import main
 from builder.press import pool
-from tests.published import one_sheet_of_each_kind
+from tests.published import sheets_pressed
 pool._cores, pool.FEWEST_FOR_A_PROCESS = (lambda: int(sys.argv[1])), 1
-with one_sheet_of_each_kind():
+with sheets_pressed():
     sys.exit(main(["publish", sys.argv[2], "--to", sys.argv[3], "--today", "2027-01-01"]))
 """
 

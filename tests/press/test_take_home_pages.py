@@ -35,12 +35,12 @@ DAY = date(2027, 1, 2)
 SOAP, SALTS, TEA = "kitchen-garden-bar--1-kg-of-oils", "still-water-bath-salts--2-containers", "hedgerow-bath-tea--5-containers"
 LAB = "green-lab-bar--500-g-of-oils"
 PAGES = {SOAP: 8, LAB: 9, SALTS: 5, TEA: 3}
-# By default pages are read of the longest of them, and of the shortest in large print.
-READ = [LAB, *(pytest.param(name, marks=pytest.mark.long) for name in (SOAP, SALTS, TEA))]
+# By default pages are read of one with cautions that is short, and of the shortest in large print.
+READ = [SALTS, *(pytest.param(name, marks=pytest.mark.long) for name in (SOAP, LAB, TEA))]
 HOME, LARGE = "take-home sheet", "take-home sheet in large print"
 IN_BOTH_SIZES = [
     pytest.param(kind, name, marks=() if name == by_default else pytest.mark.long)
-    for kind, by_default in ((HOME, LAB), (LARGE, TEA))
+    for kind, by_default in ((HOME, SALTS), (LARGE, TEA))
     for name in PAGES
 ]
 TYPE = {HOME: (14, 20), LARGE: (18, 25.4)}  # Points of the type, and millimetres of the margin.
@@ -128,7 +128,9 @@ def test_every_step_has_its_tick_and_its_name(name: str) -> None:
 def test_a_caution_stands_on_the_page_of_its_step(name: str) -> None:
     pdf = read(name)
     pages = [squeezed(one.extract_text()) for one in pdf.pages]
-    for caution in html(name).select("section.part .caution"):
+    cautions = html(name).select("section.part .caution")
+    assert cautions
+    for caution in cautions:
         step = sure(caution.find_next(class_="step")).find_parent("li")
         first = squeezed(sure(step).get_text())[:25]
         for signal in caution.select(".signal"):

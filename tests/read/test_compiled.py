@@ -25,6 +25,7 @@ from builder.read.library import _Shipped
 from builder.read.studios import read_studio
 from builder.words.within import Spelled
 from tests.making import sure
+from tests.published import LONG
 from tests.test_usual import STUDIO, UNSOUND, changed, findings_of
 
 ROOT = Path(__file__).parents[2]
@@ -104,8 +105,9 @@ def test_the_library_of_the_cache_is_the_one_that_was_read(reads: list[Path]) ->
     assert len(met) > 5000
 
 
+@pytest.mark.long(sample=True)
 def test_studios_are_the_same_and_have_the_same_findings_with_it(reads: list[Path], tmp_path: Path) -> None:
-    studios = [STUDIO]
+    studios = [STUDIO, ROOT / "site_example"] if LONG in os.environ else []
     for number, case in enumerate(UNSOUND[::40]):
         changed(case, tmp_path / f"unsound-{number}")
         studios.append(tmp_path / f"unsound-{number}")
@@ -118,10 +120,6 @@ def test_studios_are_the_same_and_have_the_same_findings_with_it(reads: list[Pat
             patched.setattr(library, "_shipped", lambda _: anew())
             assert from_cache == read_studio(studio, CONTENT)
             assert said == findings_of(studio)
-    from_cache = read_studio(ROOT / "site_example", CONTENT)
-    with pytest.MonkeyPatch.context() as patched:
-        patched.setattr(library, "_shipped", lambda _: anew())
-        assert from_cache == read_studio(ROOT / "site_example", CONTENT)
 
 
 def test_what_is_wrong_in_it_is_found_again(reads: list[Path], tmp_path: Path) -> None:

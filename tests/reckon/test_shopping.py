@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.library import CONTENT
@@ -110,7 +110,6 @@ def cheapest_of_all(short: Fraction, packs: Sequence[tuple[int, int]]) -> Fracti
     return min(prices)
 
 
-@settings(max_examples=40, deadline=None)
 @given(st.lists(st.integers(1, 12), min_size=1, max_size=4), SIZES, st.fractions(min_value=0, max_value=3000, max_denominator=10))
 def test_what_is_bought_covers_what_is_short_at_the_least_price_and_the_rest_is_left(
     enrolled: Sequence[int], packs: Sequence[tuple[int, int]], have: Fraction
@@ -127,7 +126,6 @@ def test_what_is_bought_covers_what_is_short_at_the_least_price_and_the_rest_is_
         assert base.purchase.price == cheapest_of_all(base.short, packs)
 
 
-@settings(max_examples=20, deadline=None)
 @given(st.lists(st.integers(1, 12), min_size=2, max_size=4), SIZES)
 def test_bought_once_for_all_costs_no_more_than_for_each_date_alone(enrolled: Sequence[int], packs: Sequence[tuple[int, int]]) -> None:
     supplies = [pack("base", grams(size), Fraction(cents, 100)) for size, cents in packs]

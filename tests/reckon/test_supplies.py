@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.library import CONTENT
@@ -122,7 +122,6 @@ def test_what_a_gallon_serves_where_each_makes_a_batch() -> None:
     assert jug.left == jug.holds - grams(118 * 11)
 
 
-@settings(max_examples=25, deadline=None)
 @given(
     st.sampled_from(list(BatchFor)), st.integers(0, 3), st.integers(0, 60), st.integers(0, 9), st.integers(1, 3), st.integers(0, 2),
     st.integers(2, 12),
@@ -146,7 +145,6 @@ def test_a_jug_serves_its_students_and_not_one_more(
             assert (needed <= jug.holds.grams) is fits
 
 
-@settings(max_examples=20, deadline=None)
 @given(st.sampled_from(list(BatchFor)), st.integers(1, 20))
 def test_twice_the_students_need_twice_as_much_before_packs(batch_for: BatchFor, students: int) -> None:
     items = (*STOCK[:3], pack("gloves", 100, "12.50", SupplyKind.ITEM, use=Use(each_student=Fraction(2))))
@@ -171,7 +169,6 @@ def test_a_class_by_hand() -> None:
     assert sure(cost).till == Fraction("49") + Fraction("12.40") + Fraction("21.60") + Fraction("12.50")
 
 
-@settings(max_examples=25, deadline=None)
 @given(
     st.integers(1, 40), st.lists(st.tuples(st.integers(30, 5000), st.integers(1, 9000)), min_size=1, max_size=3, unique_by=lambda p: p[0])
 )

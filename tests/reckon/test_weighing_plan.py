@@ -7,7 +7,7 @@ from fractions import Fraction
 from pathlib import Path
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.library import CONTENT
@@ -67,7 +67,6 @@ def ready_mixed(studio: Studio, koh: int, strength: int, superfat: int, batch_fo
 
 # What is mixed ahead of each alkali, poured into all pots, is the mol of hydroxide that all batches take, with the tenth to spare that the
 # sheet says; weighing rounds the solution to its scale and the solid down, which is all by which it may differ.
-@settings(max_examples=60, deadline=None)
 @given(
     st.integers(1, 99), st.integers(30, 45), st.integers(3, 15), st.sampled_from(list(BatchFor)), st.integers(1, 3), st.integers(0, 3),
     st.integers(1, 12),

@@ -11,6 +11,7 @@ import pytest
 from bs4 import BeautifulSoup
 
 from builder import cli
+from tests.published import named, sheets_pressed
 
 ROOT = Path(__file__).parents[2]
 
@@ -20,13 +21,15 @@ def begin(folder: Path, *options: str) -> Path:
     return folder
 
 
+@pytest.mark.long(sample=True)
 def test_a_studio_that_answers_itself_is_sound_and_publishes(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     studio = begin(tmp_path / "loft", "--product", "bath salts")
     told = capsys.readouterr()
     assert "Nothing found: no stop, no caution." in told.out
     assert "Not yet yours" in told.out and "address" in told.out
     assert told.err == ""
-    assert cli.main(["publish", str(studio), "--today", "2027-01-02"]) == 0
+    with sheets_pressed(named("checklist.pdf")):
+        assert cli.main(["publish", str(studio), "--today", "2027-01-02"]) == 0
     page = BeautifulSoup((studio / "output" / "site" / "index.html").read_text(encoding="utf-8"), "html.parser")
     assert "Your first bath salts" in page.get_text()
     assert not [path for path in (studio / "output").rglob("*") if ".schemas" in path.as_posix()]
