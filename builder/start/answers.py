@@ -54,7 +54,9 @@ def one_of(
         found = by_name.get(fold(text))
         if found is None:
             possible = " Write its number or its name." if listed else f" Possible are: {', '.join(names)}."
-            raise ValueError(f'"{text}" is no {what}.{possible}{did_you_mean(text, names)}{more}')
+            meant = dict.fromkeys(name for word, name in by_name.items() if word in fold(text))
+            near = f' Did you mean "{next(iter(meant))}"?' if len(meant) == 1 else did_you_mean(text, names)
+            raise ValueError(f'"{text}" is no {what}.{possible}{near}{more}')
         return found
 
     return read
@@ -78,7 +80,7 @@ def scales_of(scales: Iterable[ScaleStart], units: str) -> tuple[ScaleStart, ...
         return usual_scales(units)
     if not any(parse_division(one.reads_to)[1] == "g" for one in told):
         wrong = "One scale at least has to read in grams, since every batch is weighed in grams first."
-        raise ValueError(f"{wrong} Most scales switch: what does yours show then?")
+        raise ValueError(f'{wrong} Most scales switch: what does yours show then? Name it as one more, for example "1 g up to 5 kg".')
     if units == "ounces" and not any(parse_division(one.reads_to)[1] == "oz" for one in told):
         raise ValueError('You weigh in ounces: what does a scale of yours show in ounces? For example "0.005 oz up to 11 lb".')
     return tuple(

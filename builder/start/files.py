@@ -3,11 +3,13 @@
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
+from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.recipe import Recipe
 from builder.read.text.file_names import plain_name
 from builder.start.lesson_text import lesson_of
 from builder.start.marks import filled, flow, scalar
 from builder.start.starters import CLASS, LESSON, RECIPE, STUDIO, ScaleStart, region_start, text_of, usual_scales
+from builder.words.listed import listed
 from builder.words.spelling import american
 
 Files = Mapping[str, str]
@@ -75,14 +77,16 @@ def recipe_file(name: str, product: str, shop: Workshop, code: str = "", begins_
     return {f"recipes/{plain_name(name)}.yaml": shop.filled(text, {"name": scalar(name)})}
 
 
-def class_files(title: str, recipe: Recipe, begins_as: str, called: Callable[[str], str], shop: Workshop) -> Files:
+def class_files(
+    title: str, recipe: Recipe, begins_as: str, called: Callable[[str], str], card_of: Callable[[str], Ingredient | None], shop: Workshop
+) -> Files:
     """Return the files of a class that makes a recipe; `begins_as` is the kind of product whose starter serves, `called` gives the name of
-    an ingredient inside a sentence.
+    an ingredient inside a sentence, `card_of` its card.
     """
     kind, folder = plain_name(begins_as), f"classes/{plain_name(title)}"
     alkalis = [alkali.name.text for alkali in (recipe.lye.alkalis if recipe.lye else ())]
-    values = {"title": scalar(title), "recipe": recipe.key, "alkali": called(alkalis[0]) if alkalis else ""}
+    values = {"title": scalar(title), "recipe": recipe.key, "alkali": listed(map(called, alkalis)) if alkalis else ""}
     return {
         f"{folder}/class.yaml": shop.filled(text_of(kind, CLASS), values),
-        f"{folder}/lesson.md": lesson_of(shop.filled(text_of(kind, LESSON), values | {"title": title}), recipe, called),
+        f"{folder}/lesson.md": lesson_of(shop.filled(text_of(kind, LESSON), values | {"title": title}), recipe, called, card_of),
     }

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from builder.model.recipe.ingredient import CountsAs, Ingredient
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Product
 from builder.read.notebook.amounts import PERCENT
 from builder.read.notebook.notebook import Entry, Notebook
@@ -25,6 +26,11 @@ _PLAIN_WATER = "water"
 # What a recipe has from its starter: the rest is the notebook's, or about what is in the starter alone.
 _USUAL = ("fills", "density", "tools", "keeps", "storage", "directions", "label cautions")
 _OF_ONE_KILOGRAM = 10
+# What goes in when all else is mixed, and no longer hot: common practice, no source.
+_AT_LAST = (
+    *(IngredientKind.PRESERVATIVE, IngredientKind.FRAGRANCE, IngredientKind.ESSENTIAL_OIL),
+    *(IngredientKind.COLOURANT, IngredientKind.ANTIOXIDANT, IngredientKind.FLAVOUR),
+)
 
 
 @dataclass(frozen=True)
@@ -124,8 +130,12 @@ def _phases(recipe: NotebookRecipe) -> Iterator[str]:
 
 def _phase_of(line: MeantLine, recipe: NotebookRecipe) -> str:
     if not recipe.product.made_with_lye:
-        return "all of it"
+        return "to finish" if line.card.kind in _AT_LAST and not _all_at_last(recipe) else "all of it"
     return "oils" if line.card.counts_as.is_oil else "additions"
+
+
+def _all_at_last(recipe: NotebookRecipe) -> bool:
+    return all(line.card.kind in _AT_LAST for line in recipe.others)
 
 
 def _amount(line: MeantLine, recipe: NotebookRecipe) -> str:

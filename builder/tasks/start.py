@@ -163,7 +163,7 @@ def class_of(studio: Studio, title: str, recipe_file_name: str, shop: Workshop) 
 
     recipe = studio.recipes[Path(recipe_file_name).stem]
     begins_as = recipe.product if has_starter(recipe.product) else OWN_KIND
-    return class_files(title, recipe, begins_as, called, shop)
+    return class_files(title, recipe, begins_as, called, studio.ingredient, shop)
 
 
 def write(folder: Path, files: Files) -> None:
@@ -174,13 +174,30 @@ def write(folder: Path, files: Files) -> None:
         raise CommandError(f"{error} is there already, and nothing is written over it; choose another name") from None
 
 
-def report(folder: Path) -> Sequence[Finding]:
-    """Check the studio as it is now, and say and give what is found."""
+def report(folder: Path, changed: Sequence[str] = ()) -> Sequence[Finding]:
+    """Check the studio as it is now, and say and give what is found.
+
+    With the files that were changed only what stops, and what is about them and what they make, is said; the rest is counted.
+    """
     outcome = pipeline.check(folder, on=date.today())  # noqa: DTZ011 (the studio's own day)
     found: list[Finding] = [one for one in outcome.findings if one.accepted is None]
-    print_findings(found, SourceLines(folder, CONTENT))
+    shown = [one for one in found if one.stops or _concerned(one, changed, outcome.studio)] if changed else found
+    print_findings(shown, SourceLines(folder, CONTENT))
     print_tally(outcome.findings)
+    if len(shown) < len(found):
+        say(open_console(), f"{len(shown)} of them {'is' if len(shown) == 1 else 'are'} about this; `stillroom check` shows all.")
     return outcome.findings
+
+
+def _concerned(finding: Finding, changed: Sequence[str], studio: Studio | None) -> bool:
+    """Tell whether a finding is in a file that was changed, or in a recipe that a class among them makes."""
+    made = {
+        f"recipes/{make.recipe.text}.yaml"
+        for one in (studio.classes.values() if studio else ())
+        if f"classes/{one.key}/class.yaml" in changed
+        for make in one.makes
+    }
+    return finding.place.file in made.union(changed)
 
 
 def status_of(findings: Sequence[Finding]) -> int:

@@ -14,7 +14,10 @@ from builder.words.fold import fold
 from builder.words.nearest import did_you_mean
 
 # How notebooks head the column of names, and one of amounts without a unit. Common practice, no source.
-_NAMES = {"ingredient", "ingredients", "material", "materials", "raw material", "raw materials", "item", "name", "oil", "oils", "component"}
+_NAMES = {
+    *("ingredient", "ingredients", "material", "materials", "raw material", "raw materials", "item", "name", "oil", "oils", "component"),
+    *("herb", "herbs", "botanical", "botanicals"),
+}
 _AMOUNTS = {"amount", "amounts", "weight", "quantity", "qty", "weigh"}
 # What makes a column with a unit one of something else: what an ounce costs, how much lye a gram takes.
 _OF_ELSE = {"price", "cost", "costs", "per", "sap", "value", "density", "left", "stock"}

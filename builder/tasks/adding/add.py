@@ -50,7 +50,7 @@ def _reported(folder: Path, changed: tuple[str, ...]) -> Sequence[Finding]:
     refresh(folder)
     for name in changed:
         say(open_console(), f"{folder / name}")
-    return report(folder)
+    return report(folder, changed)
 
 
 def _recipe(options: argparse.Namespace, folder: Path, studio: Studio) -> tuple[str, ...]:
