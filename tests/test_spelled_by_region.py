@@ -20,7 +20,7 @@ from tests.test_findings import lay_out
 TODAY = date(2027, 1, 1)
 BRITISH = re.compile(
     r"\b(?:un)?(?:colour|mould|flavour|odour|vapour|aluminium|grey\b|centre|fibre|neutralis|catalogue|labelled|cancelled|practised|millilitre"
-    r"|litres?\b|favour|programme\b|sanitis|sterilis|crystallis|metres\b)\w*",
+    r"|litres?\b|favour|programme\b|sanitis|sterilis|crystallis|metres\b|spilt|learnt|draught|solubilis|moisturis|millimetre|centimetre)\w*",
     re.IGNORECASE,
 )
 AMERICAN = re.compile(

@@ -12,7 +12,8 @@ _PAIRS = {
     "flavour": "flavor", "odour": "odor", "vapour": "vapor", "aluminium": "aluminum",
     "grey": "gray", "centre": "center", "fibre": "fiber", "neutralise": "neutralize", "neutralising": "neutralizing",
     "catalogue": "catalog", "labelled": "labeled", "labelling": "labeling", "cancelled": "canceled", "practised": "practiced",
-    "millilitre": "milliliter", "litre": "liter",
+    "millilitre": "milliliter", "litre": "liter", "millimetre": "millimeter", "centimetre": "centimeter", "spilt": "spilled",
+    "learnt": "learned", "draught": "draft", "solubiliser": "solubilizer", "moisturise": "moisturize",
 }  # fmt: skip
 _BRITISH = {american: british for british, american in _PAIRS.items()}
 _ENDINGS = r"(?=(?:s|d|ed|ing|ant|ants|less|ful)?\b)"

@@ -1,4 +1,4 @@
-"""A class that begins from a recipe of one's own has a lesson that can be done: what is hard is melted first, each alkali goes into the water.
+"""A class that begins from a recipe of one's own has a lesson that can be done: what is hard is melted, each alkali goes into the water.
 
 That cocoa butter and waxes are solid in a room and have to be melted before they can be stirred in is common practice, no source.
 """

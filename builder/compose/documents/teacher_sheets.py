@@ -37,7 +37,7 @@ from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import Part
 from builder.rules.reach import concerns_plan
-from builder.words.say import say, say_count
+from builder.words.say import say, say_count, spoken
 
 
 def copies_of_teacher_sheet(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
@@ -86,7 +86,11 @@ def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> C
         beside=_beside(plan),
         allergies=say("Allergies and choices of each person stand on the roster.") if plan.has_roster else "",
         products=tuple(StaffProduct(view_batches(edition, plan, made), view_pots(plan, made)) for made in plan.made),
-        findings=tuple(FindingView(f.wrong, f.remedy, f.accepted or "") for f in edition.findings if _is_listed(f, plan, edition.studio)),
+        findings=tuple(
+            FindingView(*map(spoken().gettext, (f.wrong, f.remedy)), f.accepted or "")
+            for f in edition.findings
+            if _is_listed(f, plan, edition.studio)
+        ),
         before=whole,
         steps=steps,
         marks=tuple(mark(portrait_of(edition.studio, made.batch), TEACHER_MARK, Look.TINTED) for made in plan.made),
