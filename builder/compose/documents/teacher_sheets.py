@@ -87,7 +87,7 @@ def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> C
         allergies=say("Allergies and choices of each person stand on the roster.") if plan.has_roster else "",
         products=tuple(StaffProduct(view_batches(edition, plan, made), view_pots(plan, made)) for made in plan.made),
         findings=tuple(
-            FindingView(*map(spoken().gettext, (f.wrong, f.remedy)), f.accepted or "")
+            FindingView(spoken().gettext(f.wrong), spoken().gettext(f.remedy), f.accepted or "")
             for f in edition.findings
             if _is_listed(f, plan, edition.studio)
         ),
