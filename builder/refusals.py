@@ -15,5 +15,5 @@ class NotDoneError(Exception):
 
 
 def no_such(kind: str, name: str, names: Iterable[str], where: str = "there is", meanings: Meanings | None = None) -> NoReturn:
-    """Say that nothing of a kind has a name, and which names are near."""
+    """Return in words that nothing of a kind has a name, and which names are near."""
     raise CommandError(f'{where} no {kind} "{name}".{did_you_mean(name, list(names), meanings)}')

@@ -27,7 +27,7 @@ NOT_DONE = "What this line asks for cannot be done with what it is given. A temp
     FindingKind("template-not-used", CAUTION, "No document uses this template."),
 )
 def find_faulty_layouts(faults: tuple[FaultyLayout, ...]) -> Iterator[Finding]:
-    """Say what is wrong, and what to write instead."""
+    """Find what is wrong, and what to write instead."""
     for one in faults:
         yield _finding(one)
 

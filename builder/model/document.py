@@ -100,7 +100,7 @@ class Piece(NamedTuple):
 
 
 def laid_behind_a_cover(sheets: Sequence[tuple[int, int]]) -> tuple[tuple[Piece, ...], ...]:
-    """Lay sheets one after another, each from a front page on; each is the number of its pages and of its pieces. Give the pieces of each.
+    """Lay sheets one after another, each from a front page on; each is its number of pages and of pieces. Returns the pieces of each.
 
     A sheet whose pages are no multiple of its pieces is one piece; one without pages has none.
     """

@@ -126,7 +126,7 @@ class Studio(Library):
 
     @property
     def locale(self) -> str:
-        """Give the locale of dates, numbers and prices on pages and sheets: the region's where they are in English, else the language's."""
+        """Return the locale of dates, numbers and prices on pages and sheets: the region's where those are English, else the language's."""
         return self.region.locale if self.speaks.is_own else self.speaks.locale
 
     @property

@@ -14,7 +14,7 @@ PAIRS, EXTENDED = 2, 9
 
 
 def kerning_of(font: Any) -> dict[tuple[int, int], float]:
-    """Give what stands between two letters more than their widths, by their code points, in parts of the type size; usually less than 0."""
+    """Return what stands between two letters more than their widths, by their code points, in parts of the type size; usually below 0."""
     if "GPOS" not in font:
         return {}
     table, em = font["GPOS"].table, font["head"].unitsPerEm

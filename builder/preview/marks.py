@@ -30,7 +30,7 @@ def flagged(html: str, passages: Sequence[Passage]) -> tuple[str, frozenset[int]
 
 
 def standing(passage: Passage) -> str:
-    """Say how a finding stands: `stop`, `caution` or `accepted`."""
+    """Return how a finding stands: `stop`, `caution` or `accepted`."""
     return "accepted" if passage.finding.accepted is not None else str(passage.finding.weight)
 
 

@@ -62,7 +62,7 @@ def _list_of(built: Built, class_key: str, entries: Sequence[Entry]) -> str:
 
 
 def _entry_by_path(built: Built, path: str) -> Entry | None:
-    """Say what a page is about that is not among the documents now: the class whose name stands in its path."""
+    """Return what a page is about that is not among the documents now: the class whose name stands in its path."""
     words = set(re.split(r"[/.]|--", path))
     known = {key for one in built.passages for key in one.classes} | (set(built.studio.classes) if built.studio else set())
     key = next((key for key in sorted(known, key=len, reverse=True) if key in words), "")

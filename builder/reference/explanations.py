@@ -32,7 +32,7 @@ class Explanation:
 
     @property
     def holds_back(self) -> str:
-        """Say what the finding does."""
+        """Return in words what the finding does."""
         return _WORDS[self.kind.comes_as][0]
 
     @property

@@ -62,7 +62,7 @@ _KEYS = "keys of its own"
 
 
 def value_words(field: FieldInfo) -> str:
-    """Say what may stand after a key."""
+    """Return in words what may stand after a key."""
     return _words(field.annotation, tuple(field.metadata))
 
 

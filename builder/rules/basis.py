@@ -12,10 +12,10 @@ def from_memory(known: Known, before: str = "; ") -> str:
 
 
 def basis(source: Source, at: str, known: Known) -> str:
-    """Say where something stands, or that it is common practice, and that it must be looked up where it is known from memory."""
+    """Return in words where something stands, or that it is common practice, and that it must be looked up where known from memory."""
     return f"{PRACTICE}: {at}" if source.kind == "practice" else f"{source.title}, {at}{from_memory(known)}"
 
 
 def basis_of(figure: Figure) -> str:
-    """Say where a figure stands."""
+    """Return in words where a figure stands."""
     return basis(figure.source, figure.at, figure.known)

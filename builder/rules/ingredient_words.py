@@ -75,7 +75,7 @@ class Call:
 
     @property
     def words(self) -> frozenset[str]:
-        """Give what it shares with others: words of its names, its kind and what that is called, its phases; folded, without a plural s."""
+        """Return what it shares with others: words of its names, its kind and what that is called, its phases; folded, no plural s."""
         of_names = {word for name in self.names for word in re.findall(r"\w{4,}", name) if word not in _COMMON}
         kinds = {kind for kind in (self.card.kind, self.card.counts_as.value) if kind not in _NO_KINDS}
         called = {word for kind in kinds for word in _CALLED.get(kind, ())} | set(_FATS if self.card.counts_as.is_oil else ())

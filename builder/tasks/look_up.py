@@ -36,7 +36,7 @@ def print_reference(options: argparse.Namespace) -> int:
 
 
 def explain_name(options: argparse.Namespace) -> int:
-    """Say what a finding, a word, a figure or the limits of an ingredient mean."""
+    """Return in words what a finding, a word, a figure or the limits of an ingredient mean."""
     name = options.name
     explanation, term = explain(name), find_term(name)
     if explanation is not None:

@@ -1,4 +1,4 @@
-"""Say who weighs how much of what for which pot of a class."""
+"""Print who weighs how much of what for which pot of a class."""
 
 import argparse
 

@@ -65,7 +65,7 @@ def _where(place: Place) -> str:
 
 
 def tally(findings: Sequence[Finding]) -> str:
-    """Say how many findings of each kind there are."""
+    """Return in words how many findings of each kind there are."""
     stops = sum(finding.stops for finding in findings)
     accepted = sum(finding.accepted is not None for finding in findings)
     cautions = sum(finding.weight is Weight.CAUTION and finding.accepted is None for finding in findings)

@@ -10,7 +10,7 @@ from builder.terminal.findings import tally
 
 
 def written_lines(outcome: Outcome, output: Path) -> Iterator[str]:
-    """Say what was written where."""
+    """Return in words what was written where."""
     pressed = outcome.pressed
     if pressed is None:
         yield "Nothing was written: a stop has to be mended first. `--only-sound` writes what no stop is about."
@@ -31,7 +31,7 @@ def unchanged_lines(outcome: Outcome, output: Path) -> Iterator[str]:
 
 
 def told_lines(outcome: Outcome) -> Iterator[str]:
-    """Say what was left out of a publication, and what was found."""
+    """Return in words what was left out of a publication, and what was found."""
     pressed = outcome.pressed
     if pressed:
         if outcome.left_out:
@@ -44,7 +44,7 @@ def told_lines(outcome: Outcome) -> Iterator[str]:
 
 
 def left_out_lines(outcome: Outcome) -> Iterator[str]:
-    """Say what else has not been written of what was published."""
+    """Return in words what else has not been written of what was published."""
     left_out = {WholeClass(key) for key in outcome.left_out}
     parts = [subject for subject in outcome.held.subjects if left_out.isdisjoint(wholes_of(subject))]
     labels: dict[str, list[str]] = {}

@@ -52,7 +52,7 @@ def _of_the_longest_word(key: str, keys: Iterable[str]) -> list[str]:
 
 
 def _with_a_slip(key: str, keys: Iterable[str]) -> list[str]:
-    """Give the names each of which holds every word, of the longer ones one that is spelled much alike, the most alike as a whole first."""
+    """Return the names each of which holds every word, of the longer ones one that is spelled much alike, most alike as a whole first."""
     words = _WORD.findall(key)
     if not any(len(word) >= _LETTERS for word in words):
         return []

@@ -73,7 +73,7 @@ def _judge(batch: Batch, base: Weighed, counts: Counts, figure: str, what: str, 
 
 
 def _added(batch: Batch, base: Weighed, counts: Counts) -> Iterator[tuple[Place, Fraction]]:
-    """Give what counts with its place, in parts of the base: what is weighed for the batch, and of each choice the option with the most."""
+    """Return what counts with its place, in parts of the base: what is weighed for the batch, and of each choice its greatest option."""
     sheet = batch.sheet
     for weighed in sheet.grams.weighed:
         if counts(weighed.line.ingredient):

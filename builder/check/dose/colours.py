@@ -38,10 +38,10 @@ def colours_in(batch: Batch) -> Iterator[tuple[Ingredient, Place]]:
 
 
 def use_a_listed_one(how: str) -> str:
-    """Say what to do about a colour that is not on a list; `how` says where the name of the list goes."""
+    """Return in words what to do about a colour that is not on a list; `how` says where the name of the list goes."""
     return f"Use a listed colour, or look it up in the list in force. If the card names the colour otherwise, write {how}."
 
 
 def for_another_purpose(card: Ingredient) -> str:
-    """Say that a card declares something as an ingredient and not as a colour."""
+    """Return in words that a card declares something as an ingredient and not as a colour."""
     return f"The card declares {card.name} as an ingredient, which it may be for a purpose other than its colour."

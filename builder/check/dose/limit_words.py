@@ -23,7 +23,7 @@ def what_counts(counted: Sequence[Counted]) -> str:
 
 
 def who_says(limit: Limit, labelling: Labelling) -> str:
-    """Say what stands behind a limit, seen from the studio's region."""
+    """Return in words what stands behind a limit, seen from the studio's region."""
     here, there = labelling.region, labelling.named(limit.region)
     law, country = ("the law", "any region") if limit.region == ANY_REGIONS else (there.law, there.in_words)
     match limit.weight:
@@ -64,7 +64,7 @@ def holds_it(counted: Sequence[Counted], limit: Limit) -> bool:
 
 
 def what_is_held(counted: Sequence[Counted], limit: Limit) -> str:
-    """Say what the cards hold of what a limit speaks of, who says so, and that the supplier's certificate comes first."""
+    """Return in words what the cards hold of what a limit speaks of, who says so, and that the supplier's certificate comes first."""
     said = {one.card.key: _held(one.card, limit) for one in counted}
     words = "; ".join(text for text in said.values() if text)
     return f" {words}. The supplier's certificate comes before these figures." if words else ""
@@ -79,14 +79,14 @@ def _held(card: Ingredient, limit: Limit) -> str:
 
 
 def free_of(limit: Limit) -> str:
-    """Say how a card says that its oil does not bring the hazard that a limit is about."""
+    """Return in words how a card says that its oil does not bring the hazard that a limit is about."""
     if limit.hazard is not Hazard.PHOTOTOXIC:
         return ""
     return "If your oil is distilled or free of furocoumarins, say so on a card of its own (`oil:`). "
 
 
 def why_open(counted: Sequence[Counted], limit: Limit) -> str:
-    """Say why it is not known how much counts."""
+    """Return in words why it is not known how much counts."""
     if any(one.card.label_name and one.card.label_name.shares for one in counted):
         return "The shares that are known of a blend leave open how much there is: the supplier's own figure decides."
     if holds_it(counted, limit):
@@ -97,7 +97,7 @@ def why_open(counted: Sequence[Counted], limit: Limit) -> str:
 
 
 def limit_in_words(limit: Limit) -> str:
-    """Say how much a limit allows."""
+    """Return in words how much a limit allows."""
     if limit.parts:
         return "all of them together at most 100 %, each counted in percent of its own limit"
     of = "the product" if limit.percent_of is PercentOf.PRODUCT else "the oils"
@@ -106,5 +106,5 @@ def limit_in_words(limit: Limit) -> str:
 
 
 def where_it_stands(limit: Limit) -> str:
-    """Say where a limit stands, for which products, and that it has to be looked up again where it is known from memory."""
+    """Return in words where a limit stands, for which products, and that it has to be looked up again where it is known from memory."""
     return f"{limit.ingredient}, {limit.product_type}: {limit.at}{from_memory(limit.known)}"

@@ -97,7 +97,7 @@ def _order(towards: TowardsLimit) -> tuple[bool, int]:
 
 
 def _who(limit: Limit, labelling: Labelling) -> str:
-    """Say what stands behind a limit, and of aluminium how its share is known and that the law leaves some colours out."""
+    """Return in words what stands behind a limit, and of aluminium how its share is known and that the law leaves some colours out."""
     if limit.counted_as != ALUMINIUM:
         return who_says(limit, labelling)
     return (

@@ -29,7 +29,7 @@ def measurable(studio: Studio) -> str:
 
 
 def only_low_risk(studio: Studio) -> str:
-    """Say which products need no preservative, and what to do about one of them."""
+    """Return in words which products need no preservative, and what to do about one of them."""
     low, high, filled = (plain_number(studio.constants[key].typical) for key in (_BELOW, _ABOVE, _FILLED))
     return (
         f"Only a product of low risk needs none: pH below {low} or above {high}, {measurable(studio)}, filled above {filled} °C, or free "

@@ -22,7 +22,7 @@ def is_preservative(card: Ingredient) -> bool:
 
 
 def why_not(card: Ingredient) -> str:
-    """Say why what is called a preservative does not count as one; empty where it does."""
+    """Return in words why what is called a preservative does not count as one; empty where it does."""
     names = (card.name, *(card.label_name.inci if card.label_name else ()))
     if card.preserves is None and any(_SEED in fold(name) for name in names):
         return "an extract of seeds does not preserve, or only by what its maker has added"

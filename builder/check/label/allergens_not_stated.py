@@ -52,7 +52,7 @@ def find_allergens_not_stated(batch: Batch) -> Iterator[BatchFinding]:
 
 
 def _to_ask_for(scents: list[MayHold]) -> str:
-    """Say what is published of the scents: what to ask for, and no statement."""
+    """Return in words what is published of the scents: what to ask for, and no statement."""
     told: dict[str, tuple[tuple[str, Fraction], ...]] = {}
     for held in scents:
         if len(held.allergens) > len(told.get(held.scent, ())):

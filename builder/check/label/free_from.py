@@ -22,10 +22,10 @@ class Promise(Protocol):
 
     @property
     def free_from(self) -> tuple[str, ...]:
-        """Give the families."""
+        """Return the families."""
 
     def at(self, key: str) -> Place:
-        """Give the place of a key."""
+        """Return the place of a key."""
 
 
 @rule_on(

@@ -46,7 +46,7 @@ def _alphabetic(pairs: Iterable[tuple[str, str]]) -> frozenset[tuple[str, str]]:
 
 
 def _nameless(name: str, batch: Batch) -> tuple[str, str]:
-    """Say what no list can say of a card, and what to write."""
+    """Return in words what no list can say of a card, and what to write."""
     if batch.sheet.recipe.listed is ListedAs.MADE and any(line.role is Role.OIL and line.name == name for line in batch.sheet.lines):
         wrong = f"The card of {name} does not say what its soap is called, and this recipe lists what came out of the pot."
         return wrong, 'Add it to a card in shelf/ingredients/, as "saponified as: Olivate" is for olive oil, or list what was put in.'

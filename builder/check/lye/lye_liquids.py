@@ -67,7 +67,7 @@ def _too_sour(plan: LyePlan, studio: Studio) -> Iterator[Finding]:
 
 
 def _acid_in(liquid: LyeLiquid, card: Ingredient) -> Fraction:
-    """Give the mol of protons that a liquid brings for each gram of all liquid; none where its card lacks a figure, which is a finding."""
+    """Return the mol of protons that a liquid brings for each gram of all liquid; None where its card lacks a figure: a finding."""
     assay, protons, molar = (card.figure(name) for name in ("purity", "protons", "molar mass"))
     if not (assay and protons and molar):
         return Fraction(0)

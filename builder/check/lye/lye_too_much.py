@@ -58,7 +58,7 @@ def _too_much(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult) -> Ba
 
 
 def _remedy(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult) -> str:
-    """Say what to do: about the batch where only rounding has made it so, else about the recipe."""
+    """Return in words what to do: about the batch where only rounding has made it so, else about the recipe."""
     if lye.asked < 0:
         return f"{less_lye(plan).capitalize()}, and compare each weight and its unit with your notes."
     return f"{_bigger_batch(batch)}, {_finer_scale(column)}, or {less_lye(plan)}."

@@ -90,7 +90,7 @@ def _usual(batch: Batch, column: Column) -> Figure:
 
 
 def _why_not(lye: LyeResult, ceiling: Figure) -> str:
-    """Say why a lye above the ceiling is refused, with the figure's source where the figure is that of this alkali."""
+    """Return in words why a lye above the ceiling is refused, with the figure's source where the figure is that of this alkali."""
     most = plain_number(ceiling.typical)
     if {fold(purity.alkali) for purity in lye.purities} == {_MEASURED}:
         return f"A lye of more than {most} % does not dissolve at room temperature ({ceiling.source.title}: {ceiling.at})."

@@ -79,7 +79,7 @@ def _for_lye(name: Name, card: Ingredient) -> Iterator[Finding]:
 
 
 def strength_missing(place: Place, card: Ingredient, why: str) -> Finding:
-    """Say that nobody can tell how much of an acid is in it; `why` says for what that has to be known."""
+    """Return in words that nobody can tell how much of an acid is in it; `why` says for what that has to be known."""
     return _missing(
         "strength-missing",
         place,

@@ -15,7 +15,7 @@ from builder.words.plain_number import plain_number
 
 
 def of_whole(shares: Fraction) -> str:
-    """Say what shares come to, with as many figures as it takes, and how far that is from the whole."""
+    """Return in words what shares come to, with as many figures as it takes, and how far that is from the whole."""
     gap = f"{plain_number(abs(1 - shares) * 100, 6)} % {'is missing' if shares < 1 else 'is too much'}"
     return f"{percent(shares, 12)}, so that {gap}"
 

@@ -83,7 +83,7 @@ def _finding(plan: ClassPlan, made: MadeProduct, place: Place, names: tuple[str,
 
 
 def _harm(made: MadeProduct, names: tuple[str, ...]) -> str:
-    """Say what comes of it where people can be hurt."""
+    """Return in words what comes of it where people can be hurt."""
     cards = [w.line.ingredient for w in made.batch.grams.weighed if w.line.ingredient.name in names]
     lye = " Then lye can be left over in the soap." if made.batch.recipe.lye and any(card.counts_as.is_oil for card in cards) else ""
     return lye + (

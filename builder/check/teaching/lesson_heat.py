@@ -26,7 +26,7 @@ _WHAT = {"lye": "the lye", "batch": "the batch"}
     FindingKind("cooled-too-soon", CAUTION, "Something is to have cooled in less time than cooling takes."),
 )
 def find_heat_that_cannot_be(plan: ClassPlan) -> Iterator[Finding]:
-    """Say what the steps of a class promise of heat and cannot keep."""
+    """Find what the steps of a class promise of heat and cannot keep."""
     about = frozenset({WholeClass(plan.studio_class.key)})
     for one in plan.heat:
         if isinstance(one, MixedTooCool):

@@ -59,7 +59,7 @@ def find_supervision_wanting(plan: ClassPlan) -> Iterator[Finding]:
 
 
 def _unless_none(plan: ClassPlan, part: WatchedPart, rule: WatchRule) -> str:
-    """Say how to write that a part on a recipe with lye brings no raw soap, where that is what the rule holds for."""
+    """Return in words how to write that a part on a recipe with lye brings no raw soap, where that is what the rule holds for."""
     taken_for_raw = Hazard.RAW_SOAP in rule.hazards and Hazard.RAW_SOAP in part.lingering and not _lesson_part(plan, part).no_raw_soap
     return f' If no raw soap comes into their hands in "{part.title}", write `no raw soap` into its heading.' if taken_for_raw else ""
 
@@ -78,7 +78,7 @@ def _broken(name: str, rule: WatchRule, place: Place, wrong: str, remedy: str, p
 
 
 def basis(rule: WatchRule) -> str:
-    """Say where a rule comes from: the studio's own policy, or the first work that it rests on."""
+    """Return in words where a rule comes from: the studio's own policy, or the first work that it rests on."""
     return "the studio's own policy" if rule.stock else rule.basis[0].source.title
 
 
@@ -200,7 +200,7 @@ def _poured(plan: ClassPlan, part: WatchedPart) -> Iterator[Finding]:
 
 
 def _laxer(plan: ClassPlan) -> Iterator[Finding]:
-    """Say where the studio's own policy on lye asks less than that of the stock."""
+    """Return in words where the studio's own policy on lye asks less than that of the stock."""
     age = plan.studio_class.youngest
     for rule in plan.supervision.rules:
         stock = rule.stock

@@ -54,23 +54,23 @@ class Counted(NamedTuple):
         return self.copies * sum(piece.pages if self.printed.apart else piece.paper for piece in self.pieces)
 
 
-def compose_pack(edition: Edition, plan: ClassPlan, here: Address, sheets: Iterable[Packed]) -> Composed:
-    """Make the pack of one date of these sheets, of which those in files of their own are counted alone."""
-    every = tuple(sheets)
-    whole = [one for one in every if not one.printed.only]
-    inside, beside = ([one for one in whole if one.printed.in_own_file is in_own_file] for in_own_file in (False, True))
+def compose_pack(edition: Edition, plan: ClassPlan, here: Address, listed: Iterable[Packed]) -> Composed:
+    """Make the pack of one date of the sheets that are listed, of which those in files of their own are counted alone."""
+    every = tuple(listed)
+    sheets = sorted((one for one in every if not one.printed.only), key=lambda one: one.printed.in_own_file)
     title = say("To print: {class_title}", class_title=plan.studio_class.title)
     around = frame(edition, here, title, f"{title}, {when(edition, plan)}")
 
     def view(pages: Sequence[int]) -> PackView:
-        laid = laid_behind_a_cover([(number, one.pieces) for one, number in zip(inside, pages, strict=False)])
-        counted = [entry for one, pieces in zip(inside, laid, strict=False) for entry in _counted(one, every, pieces)]
-        others = [_beside(one.printed, number) for one, number in zip(beside, pages[len(inside) :], strict=False) if number]
+        known = tuple(zip(sheets, pages, strict=True)) if pages else ()  # nothing before they are pressed
+        bound = [(one, number) for one, number in known if not one.printed.in_own_file]
+        laid = laid_behind_a_cover([(number, one.pieces) for one, number in bound])
+        counted = [entry for (one, _), pieces in zip(bound, laid, strict=True) for entry in _counted(one, every, pieces)]
+        others = [_beside(one.printed, number) for one, number in known if one.printed.in_own_file and number]
         in_all, rows = _in_all(counted) if counted else "", tuple(map(_row, counted))
         return PackView(around, title, when(edition, plan), summary(plan), in_all, rows, tuple(others))
 
-    sheets_of_it = tuple(JoinedSheet(one.at.folder, one.at.path, one.pieces) for one in (*inside, *beside))
-    return Composed(title, view(()), Joins(sheets_of_it, view))
+    return Composed(title, view(()), Joins(tuple(JoinedSheet(one.at.folder, one.at.path, one.pieces) for one in sheets), view))
 
 
 def _counted(sheet: Packed, every: Iterable[Packed], pieces: Sequence[Piece]) -> list[Counted]:

@@ -164,7 +164,7 @@ def _foot(setter: Setter, address: str, inside: float, height: float) -> tuple[B
 
 
 def _turned(stock: LabelSheet) -> LabelSheet:
-    """Give the other side of a sheet: its tags lie as far from the right edge as they do from the left one, and nothing is cut along it."""
+    """Return the other side of a sheet: its tags lie as far from the right edge as they do from the left one, and nothing is cut on it."""
     across = stock.columns * stock.width.millimetres + (stock.columns - 1) * stock.across.millimetres
     return replace(stock, left=Length(PAPERS[stock.paper][0] - stock.left.millimetres - across), hole=None, is_cut=False)
 

@@ -7,7 +7,7 @@ from builder.words.say import say
 
 
 def ready_lines(plan: ClassPlan, locale: str) -> tuple[str, ...]:
-    """Give a line for each soap of a date that cures, with the day worked out where there is one; nothing where no recipe says how long."""
+    """Return a line for each soap of a date that cures, with the day worked out where there is one; empty where no recipe says how long."""
     return tuple(_line(plan, made.batch.recipe.name, cure.time, locale) for made in plan.made if (cure := made.batch.cure))
 
 

@@ -16,7 +16,7 @@ from builder.words.fold import fold
 
 
 def warnings_of(studio: Studio, batch: WorkedBatch, variant: Variant, language: Language = ENGLISH) -> tuple[str, ...]:
-    """Give the warnings of one variant in a language, the prescribed ones first and each once. What is said already is seen in English."""
+    """Return the warnings of one variant in a language, prescribed ones first and each once. What is said already is seen in English."""
     own = batch.recipe.told_in(language.name).label_cautions
     said = (*batch.recipe.label_cautions, batch.recipe.directions)
     called_for = [rule for rule in studio.label_warnings if _holds(rule, studio, batch, variant) and not rule.is_said_in(said)]

@@ -44,7 +44,7 @@ class Ink(Enum):
 
 
 def drawn(drawing: Drawing, portrait: Portrait, whole: Space, ink: Ink = Ink.ACCENT, bleed: float = 0.0) -> str:
-    """Give the drawing of one label; what reaches its edge goes on for the `bleed` beyond it, so that a cut that is off shows no paper."""
+    """Return the drawing of one label; what reaches its edge goes on for the `bleed` beyond it, so a cut that is off shows no paper."""
     on = drawing.on
     parts = "".join(_parts(drawing, portrait, ink, bleed))
     if ink is Ink.GREY:

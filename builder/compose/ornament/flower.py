@@ -137,7 +137,7 @@ def _veins(half: tuple[tuple[float, ...], ...], forms: dict[Form, float]) -> lis
 
 
 def _dots(scents: tuple[str, ...]) -> list[Dot]:
-    """Give a dot for each letter of the two heaviest scents, a large one for a vowel, clockwise from the top; in a heart of radius one."""
+    """Return a dot for each letter of the two heaviest scents, a large one for a vowel, clockwise from the top; in a heart of radius 1."""
     dots = []
     for ring, scent in zip((_RING, _INNER), scents, strict=False):
         letters = [letter for letter in unicodedata.normalize("NFD", scent.casefold()) if letter.isalpha()]

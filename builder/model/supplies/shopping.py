@@ -89,7 +89,6 @@ class Shopping:
     what is in stock, `held_back` the keys of classes that a stop keeps from being worked out. A count older than `old_after` days is old.
     """
 
-    period: Period
     today: date
     occasions: tuple[Occasion, ...]
     wanted: tuple[Wanted, ...]

@@ -191,10 +191,6 @@ class ClassPlan:
         """Return the number of the group that does a part for all; None where no single one does."""
         return group_that_does(part, self.groups)
 
-    def jars_of(self, guest: Guest) -> tuple[Jar, ...]:
-        """Return everything that one guest takes home with a label: what is printed to label it again."""
-        return tuple(jar for made in self.made for one in made.containers for jar in one.jars if jar.guest is guest)
-
     def without_names(self) -> "ClassPlan":
         """Return the sheet as it may be published: without those who come, and without those who wait."""
         return _without_names(self)

@@ -123,7 +123,7 @@ class WeighingPlan:
 
 
 def group_that_does(part: Part, groups: int) -> int | None:
-    """Give the number of the one group, of so many that come, that does a part for all; where fewer come than it names, they begin anew."""
+    """Return the number of the one group, of so many that come, that does a part for all; if fewer come than it names, they begin anew."""
     return (part.group - 1) % groups + 1 if part.group is not None and groups else None
 
 

@@ -41,5 +41,5 @@ def read_page(text: str, file: str, findings: list[Finding]) -> Page | None:
 
 
 def second_title(place: Place) -> Finding:
-    """Say that a text has two titles."""
+    """Return in words that a text has two titles."""
     return stop("heading-out-of-place", place, "A text has one title, and this is a second one.", 'Begin the heading with "## ".')

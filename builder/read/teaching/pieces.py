@@ -184,7 +184,7 @@ def _title(token: Token) -> str:
 
 
 def _align_by_class(token: Token) -> None:
-    """Say by a class how a cell is aligned; a style inside the page would be refused by its security policy."""
+    """Tell by a class how a cell is aligned; a style inside the page would be refused by its security policy."""
     style = str(token.attrs.pop("style", ""))
     if style.startswith("text-align:"):
         token.attrSet("class", f"align-{style.removeprefix('text-align:')}")

@@ -39,7 +39,7 @@ class Bounds:
         return enough and number <= self.most and (not self.whole or number.denominator == 1)
 
     def remedy(self, number: Fraction) -> str:
-        """Say what to write in place of a number that lies outside: what was meant, where that can be told."""
+        """Return in words what to write in place of a number that lies outside: what was meant, where that can be told."""
         meant = number * self.slip if self.slip else None
         other = number * self.or_slip if self.or_slip else None
         if meant is not None and other is not None and (self.hold(meant) or self.hold(other)):

@@ -96,7 +96,7 @@ class Construction:
 
 
 def too_deep(place: Place) -> Finding:
-    """Say that a text is nested too deeply."""
+    """Return in words that a text is nested too deeply."""
     return stop("yaml-too-deep", place, "Lists and mappings are nested too deeply to be read.", "Write it as in the example studio.")
 
 

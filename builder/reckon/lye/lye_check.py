@@ -167,7 +167,7 @@ def _off(weighed: Weighed, end: End) -> Mass:
 
 
 def _rounded(weighed: Weighed, way: _Way) -> Mass:
-    """Give the exact amount, or as much more or less as rounding may make of one like it: lye loses up to a division and gains nothing."""
+    """Return the exact amount, or as much more or less as rounding may make of one like it: lye loses up to a division, gains nothing."""
     exact, division = weighed.line.exact, weighed.scale.division
     if way == "exact":
         return exact

@@ -25,7 +25,7 @@ def mistaken_names(
     course: LyeCourse | None,
     solutions: Sequence[LyeSolution],
 ) -> Iterator[LyeNamed]:
-    """Give those of the steps about one product. A weight that is stated for both alkalis together, weighed of one, is far too much lye."""
+    """Return those of the steps about one product. A weight that is stated for both alkalis together, weighed of one, is too much lye."""
     if one.batch.recipe.lye is None:
         return
     solution = next((lye for lye in solutions if lye.recipe == one.batch.recipe.name and not lye.ready_mixed), None)

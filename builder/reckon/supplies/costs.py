@@ -160,7 +160,7 @@ def _of_solution(studio: Studio, lye: LyeSolution) -> Amounts:
 
 
 def _weighed(studio: Studio, batch: WorkedBatch, copies: int, *, mixed: bool = True) -> Amounts:
-    """Give what is weighed for a batch; ready-mixed lye as it is bought, or as its solid and its water, or not at all where it is not to be
+    """Return what is weighed for a batch; ready-mixed lye as it is bought, or as solid and water, or not at all where it is not to be
     `mixed` here."""
     amounts = [(w.line.ingredient, w.mass * copies) for w in batch.grams.weighed if w.line.strength is None]
     pure = {purity.alkali: purity.typical for purity in batch.grams.lye.purities} if batch.grams.lye else {}

@@ -43,7 +43,6 @@ def reckon_shopping(studio: Studio, sheets: Iterable[ClassPlan], period: Period,
     shelf, stock = open_shelf(studio), reckon_inventory(studio)
     counts = [counted for key, (_, counted) in stock.items() if key in needs]
     return Shopping(
-        period=period,
         today=today,
         occasions=tuple(occasion for _, occasion in dated),
         wanted=tuple(_wanted(studio, shelf, key, names[key], days, stock.get(key)) for key, days in needs.items() if any(days.values())),

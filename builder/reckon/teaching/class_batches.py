@@ -91,7 +91,7 @@ def people_size(make: Make, own: Fill, people: int, *, spare: bool) -> PeopleSiz
 
 
 def _plan(make: Make, own: Fill, students: int, groups: int, group_size: int) -> list[tuple[PotFor, PeopleSize, int]]:
-    """Say which batches are made, each for whom, how big and how often."""
+    """Return which batches are made, each for whom, how big and how often."""
     if make.batch_for is BatchFor.CLASS:
         return [(PotFor.CLASS, people_size(make, own, students, spare=True), 1)]
     if make.batch_for is BatchFor.GROUP:

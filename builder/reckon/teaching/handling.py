@@ -123,7 +123,7 @@ def _names_lye(studio: Studio, part: Part, batch: WorkedBatch) -> bool:
 
 
 def hazards_in(studio: Studio, part: Part, batch: WorkedBatch, with_dry_lye: Sequence[Part] = ()) -> tuple[str, ...]:
-    """Give the hazards of what a part names, of the heat of its phases, of the cautions that it places, and of lye that its words speak of.
+    """Return the hazards of what a part names, of the heat of its phases, of the cautions that it places, and of lye that its words name.
 
     `with_dry_lye` are the parts of the lesson in which somebody has solid alkali before them.
     """

@@ -39,7 +39,7 @@ HeatSaid = MixedTooCool | MixedTooWarm | CooledTooSoon
 
 
 def reckon_lesson_heat(studio: Studio, batch: WorkedBatch, parts: Iterable[Part], timeline: Iterable[TimedPart]) -> tuple[HeatSaid, ...]:
-    """Give what the parts on one batch say of heat that cannot be. `parts` are all of them, `timeline` those on the clock of the class."""
+    """Return what the parts on one batch say of heat that cannot be. `parts` are all, `timeline` those on the clock of the class."""
     parts = tuple(parts)
     found: list[HeatSaid] = []
     for left_out in (Where.HOME_ONLY, Where.CLASS_ONLY):
@@ -82,7 +82,7 @@ def _mixes(studio: Studio, batch: WorkedBatch, steps: Iterable[Step]) -> Iterato
 
 
 def _melted(fats: list[Weighed], constants: Mapping[str, Figure]) -> tuple[Fraction, Fraction] | None:
-    """Give at what fats are that have just been melted: from what melts the highest of them to a few degrees above. None of liquid oils."""
+    """Return at what fats are that have just been melted: from what melts the highest of them to a few degrees above. None of liquids."""
     melting = [melts for w in fats if (melts := w.line.ingredient.figure("melting point")) and melts.highest > constants[ROOM].typical]
     if not melting:
         return None

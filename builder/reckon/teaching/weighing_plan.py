@@ -85,7 +85,7 @@ def _part_of(studio: Studio, one: MadeProduct, w: Weighed, parts: tuple[Part, ..
 
 
 def _weigher(one: MadeProduct, planned: PlannedBatch, part: Part | None, groups: int) -> tuple[Weigher, int | None]:
-    """Say who weighs for a planned batch what a part names; the group is set where one weighs for all."""
+    """Return who weighs for a planned batch what a part names; the group is set where one weighs for all."""
     if part is None:
         return Weigher.AHEAD, None
     if planned.purpose is PotFor.TEACHER:

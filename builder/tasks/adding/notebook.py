@@ -33,7 +33,7 @@ _LEAVE_OUT = "nothing"
 def recipe_of_notebook(
     options: argparse.Namespace, name: str, product: Product, studio: Studio, shop: Workshop, code: str
 ) -> tuple[Files, NotebookRecipe]:
-    """Give the file of a recipe from a table, and what the table says; what cannot be read or matched is a CommandError with all of it."""
+    """Return the file of a recipe from a table, and what the table says; what cannot be read or matched is one CommandError."""
     path: Path = options.table
     try:
         notebook = read_notebook(path, options.sheet, options.column)
@@ -50,7 +50,7 @@ def recipe_of_notebook(
 
 
 def compare_lye(folder: Path, key: str, recipe: NotebookRecipe) -> None:
-    """Say what the lye of a notebook leaves, and how much it should be."""
+    """Return in words what the lye of a notebook leaves, and how much it should be."""
     if not recipe.alkalis:
         return
     theirs = recipe.notebook.superfat
