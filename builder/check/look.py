@@ -1,4 +1,4 @@
-"""The look of a studio: colours that cannot be read, a logo that is not there, a menu that leads nowhere."""
+"""The look of a studio: colours that cannot be read, a logo or a portrait that is not there, a menu that leads nowhere."""
 
 from collections.abc import Iterator
 
@@ -15,6 +15,7 @@ from builder.words.nearest import did_you_mean
     STUDIO,
     FindingKind("colour-hard-to-read", CAUTION, "A colour of the studio's own cannot be read well where it stands."),
     FindingKind("logo-missing", STOP, "The logo is not there, or is no picture."),
+    FindingKind("portrait-missing", STOP, "The portrait of the teacher is not there, or is no picture."),
     FindingKind("menu-unknown", STOP, "The menu names a page that there is not."),
 )
 def find_look_amiss(studio: Studio) -> Iterator[Finding]:
@@ -27,10 +28,11 @@ def find_look_amiss(studio: Studio) -> Iterator[Finding]:
         if written and written != used:
             wrong = f"{where} cannot be read by everybody: the contrast is too low (WCAG 2.2). Pages show {used} instead."
             yield caution("colour-hard-to-read", look.at(key), wrong, f'Write "{used}", or another shade. By night one that fits is shown.')
-    if look.logo is not None and look.logo.text not in studio.pictures:
-        endings = ", ".join(PICTURE_ENDINGS)
-        wrong = f'There is no picture "{look.logo}" beside studio.yaml.'
-        yield stop("logo-missing", look.logo.place, wrong, f"Put it there, or correct the name. A picture ends in {endings}.")
+    for kind, picture in (("logo-missing", look.logo), ("portrait-missing", look.portrait)):
+        if picture is not None and picture.text not in studio.pictures:
+            endings = ", ".join(PICTURE_ENDINGS)
+            wrong = f'There is no picture "{picture}" beside studio.yaml.'
+            yield stop(kind, picture.place, wrong, f"Put it there, or correct the name. A picture ends in {endings}.")
     known = (*MainPage, *(key for key in studio.pages if key != "welcome"))
     for name in look.menu or ():
         if name.text not in known:

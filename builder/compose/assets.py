@@ -22,7 +22,7 @@ def list_files(edition: Edition, documents: Sequence[Document]) -> tuple[CopiedF
         # A page of the studio's own may show any picture of the site and of a lesson.
         print_pictures += [*site, *(file for studio_class, _ in edition.classes for file in _pictures_of(studio_class, *Where))]
     logo = edition.studio.profile.look.logo
-    site += [logo.text] if logo else []
+    site += [one.text for one in (logo, edition.studio.profile.look.portrait) if one]
     print_pictures += [logo.text] if logo else []
     copies = [*_styles(Folder.SITE), *_pictures(edition, Folder.SITE, site)]
     if any(document.folder is Folder.PRINT and document.path.endswith(".html") for document in documents):

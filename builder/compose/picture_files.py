@@ -28,8 +28,8 @@ class Shown(Enum):
 
     BY_ITSELF = ("(min-width: 44rem) 30rem, calc(100vw - 2rem)", ON_A_PHONE, False)
     IN_TEXT = ("(min-width: 44rem) 40rem, calc(100vw - 2rem)", ON_A_PHONE, True)
-    IN_A_ROW = ("(min-width: 66rem) 22rem, calc(50vw - 1.6rem)", ON_A_PHONE_IN_A_ROW, True)
-    FIRST_IN_A_ROW = ("(min-width: 66rem) 22rem, calc(50vw - 1.6rem)", ON_A_PHONE_IN_A_ROW, False)
+    IN_A_ROW = ("(min-width: 66rem) 18rem, calc(50vw - 1.6rem)", ON_A_PHONE_IN_A_ROW, True)
+    FIRST_IN_A_ROW = ("(min-width: 66rem) 18rem, calc(50vw - 1.6rem)", ON_A_PHONE_IN_A_ROW, False)
 
     def __init__(self, sizes: str, phone: int, waits: bool) -> None:
         """Hold them."""

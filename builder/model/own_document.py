@@ -59,7 +59,8 @@ class FaultyLayout:
 
 @dataclass(frozen=True, kw_only=True)
 class Look(Placed):
-    """Colours as `#` and six digits, empty where ours hold; `logo` is a picture by its path in the studio folder.
+    """Colours as `#` and six digits, empty where ours hold; `logo` and `portrait`, that of the teacher, are pictures by their paths in the
+    studio folder; `portrait_alt` is what the portrait shows, for those who do not see it.
 
     `menu` are the pages at the head of each page, in their order; None where it is the usual ones.
     """
@@ -67,6 +68,8 @@ class Look(Placed):
     accent: str = ""
     paper: str = ""
     logo: Name | None = None
+    portrait: Name | None = None
+    portrait_alt: str = ""
     menu: tuple[Name, ...] | None = None
 
 

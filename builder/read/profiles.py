@@ -20,6 +20,7 @@ from builder.model.dates.booking import NO_BOOKING, Booking, Venue
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.own_document import USUAL_LOOK, Look, OwnDocument
+from builder.model.picture import heard
 from builder.model.place import Name, Place
 from builder.model.studio import Profile, Responsible, Scale
 from builder.model.teaching.supervision import OwnNumbers
@@ -103,8 +104,10 @@ def _look(shape: ProfileShape, placed: PlacedYaml) -> Look:
 
     menu = None if shape.look.menu is None else tuple(name(text, "menu", number) for number, text in enumerate(shape.look.menu))
     logo = None if shape.look.logo is None else name(shape.look.logo, "logo")
+    portrait = None if shape.look.portrait is None else name(shape.look.portrait.file, "portrait", "file")
+    alt = heard(shape.look.portrait.alt) if shape.look.portrait else ""
     places = {key: placed.place("look", key) for key in ("accent", "paper")}
-    return shape.look.make(Look, logo=logo, menu=menu, place=placed.place("look"), places=places)
+    return shape.look.make(Look, logo=logo, portrait=portrait, portrait_alt=alt, menu=menu, place=placed.place("look"), places=places)
 
 
 def _responsible(shape: ProfileShape, placed: PlacedYaml) -> Responsible | None:

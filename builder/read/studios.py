@@ -213,9 +213,9 @@ def _stems(names: Iterable[str]) -> frozenset[str]:
 
 
 def _pictures(studio: TextFolder, look: Look) -> tuple[dict[str, PictureFile], frozenset[str]]:
-    """Return the pictures beside what is read, with the logo, and the files there that are none."""
-    logo = look.logo.text if look.logo else None
-    names = [name for name in studio.walk() if name.partition("/")[0] in _OURS or name == logo]
+    """Return the pictures beside what is read, with the logo and the portrait, and the files there that are none."""
+    of_look = {name.text for name in (look.logo, look.portrait) if name}
+    names = [name for name in studio.walk() if name.partition("/")[0] in _OURS or name in of_look]
     pictures = [name for name in names if name.lower().endswith(PICTURE_ENDINGS) and studio.is_sound_picture(name)]
     return read_pictures(studio, pictures), frozenset(names) - frozenset(pictures)
 

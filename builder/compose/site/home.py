@@ -9,6 +9,7 @@ from builder.compose.frames import frame
 from builder.compose.ornament.portrait import Portrait, portrait_of
 from builder.compose.ornament.svg import PAGE_MARK, Look, mark
 from builder.compose.ornament.words import how_to_read
+from builder.compose.picture_files import Shown, picture_view
 from builder.compose.site.choices import offered
 from builder.compose.site.gallery import shown_pictures
 from builder.compose.site.rows import date_row
@@ -20,13 +21,13 @@ from builder.model.studio import Studio
 from builder.words.say import say, say_count
 
 _NEXT = 5
-_PICTURES = 3
+_PICTURES = 4
 _ABOUT = "about"
 
 
 def compose_home(edition: Edition, studio: Studio, here: Address) -> Composed:
     """Make the start page of the site."""
-    profile, welcome = studio.profile, studio.pages.get(addresses.WELCOME)
+    profile, look, welcome = studio.profile, studio.profile.look, studio.pages.get(addresses.WELCOME)
     around = frame(edition, here, profile.name, profile.tagline or say("Classes at {studio}", studio=profile.name))
     blocks = welcome.blocks if welcome else ()
     # A text of several blocks is opened by its first; one of a single block stands under its own heading.
@@ -52,6 +53,7 @@ def compose_home(edition: Edition, studio: Studio, here: Address) -> Composed:
         rest_heading=welcome.title if welcome else "",
         rest_html=writer.fill_blocks(rest),
         teacher=profile.teacher,
+        portrait=picture_view(edition, here, look.portrait.text, look.portrait_alt, Shown.IN_A_ROW) if look.portrait else None,
         about=Link(here.link_to(addresses.text_page(_ABOUT)), studio.pages[_ABOUT].title) if _ABOUT in studio.pages else None,
         pictures=shown_pictures(edition, here, _PICTURES),
         facts=(*(visit_facts(profile.venue) if profile.venue else ()), *terms_facts(profile.booking)),

@@ -110,6 +110,15 @@ class OwnDocumentShape(Shape):
     """What the check list of a date says of how many to print."""
 
 
+class PortraitShape(Shape):
+    """A picture of the teacher."""
+
+    file: Text = needed("file", "teacher.jpg")
+    """The name of a picture beside studio.yaml."""
+    alt: Text = needed("alt", "The teacher pours soap into a mould")
+    """What it shows, for those who cannot see it; or `decorative`, where it says nothing that the text does not."""
+
+
 class LookShape(Shape):
     """What your pages look like. Whatever is left out is as ours is."""
 
@@ -120,6 +129,8 @@ class LookShape(Shape):
     """The colour behind your pages by day, a light one."""
     logo: Text | None = maybe("logo", example="logo.svg")
     """A picture beside studio.yaml (SVG, PNG, JPEG or WebP), which stands beside your name on pages and take-home sheets."""
+    portrait: PortraitShape | None = maybe("portrait", example="{file: teacher.jpg, alt: The teacher pours soap into a mould}")
+    """A picture of the teacher beside studio.yaml, which stands beside the name of the teacher on the home page."""
     menu: Annotated[Texts, NOT_EMPTY] | None = maybe("menu", example="[dates, classes, visit]")
     """What stands in the menu, in this order: classes, dates, ways of teaching, visit, pictures, and pages of yours by the names of their
     files. What is left out is found at the foot of each page."""

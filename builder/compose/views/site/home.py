@@ -52,6 +52,7 @@ class HomeView:
     rest_heading: str
     rest_html: str
     teacher: str
+    portrait: PictureView | None
     about: Link | None
     pictures: tuple[ShownPicture, ...]
     facts: tuple[tuple[str, str], ...]
