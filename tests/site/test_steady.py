@@ -1,0 +1,49 @@
+"""Nothing on a page moves while it is loaded and read: cumulative layout shift 0 (WEB-20 of the project), as Chromium measures it.
+
+What is measured, and how: Layout Instability API (W3C Community Group draft).
+"""
+
+from pathlib import Path
+
+import pytest
+
+from tests.browser import Browser
+from tests.site.kinds import chosen, site
+
+# Scroll through the page, so that pictures which wait are loaded, and add up what has shifted since it was opened.
+SHIFTED = """(async () => {
+  const drawn = () => new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)));
+  for (let top = 0; top < document.documentElement.scrollHeight; top += innerHeight) { scrollTo(0, top); await drawn(); }
+  await Promise.all([...document.images].map(one => one.complete || new Promise(done => one.onload = one.onerror = done)));
+  await drawn();
+  return await new Promise(done => {
+    let sum = 0;
+    const add = list => list.getEntries().forEach(one => sum += one.value);
+    new PerformanceObserver(add).observe({type: 'layout-shift', buffered: true});
+    setTimeout(() => done(sum), 100);
+  });
+})()"""
+
+
+@pytest.mark.parametrize("width", [390, pytest.param(1280, marks=pytest.mark.long)])
+def test_no_page_shifts(chromium: Browser, width: int) -> None:
+    chromium.size(width, 780)
+    shifted = {}
+    for page in chosen():
+        # A busy machine may draw what is not yet parsed: of two times the steadier one tells of the page.
+        for _ in range(2):
+            chromium.open(page)
+            if not (shift := chromium.evaluate(SHIFTED)):
+                break
+        shifted[page.relative_to(site()).as_posix()] = shift
+    assert len(shifted) > 9
+    assert {page: sum for page, sum in shifted.items() if sum} == {}
+
+
+def test_the_measure_measures(chromium: Browser, tmp_path: Path) -> None:
+    page = tmp_path / "shifts.html"
+    page.write_text('<!DOCTYPE html><body><div id="above"></div><p style="font-size: 3rem">Text that is pushed down', encoding="utf-8")
+    chromium.open(page)
+    chromium.evaluate("new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))")
+    chromium.evaluate("void (document.getElementById('above').style.height = '300px')")
+    assert chromium.evaluate(SHIFTED) > 0.05
