@@ -9,6 +9,7 @@ on every machine.
 """
 
 import os
+import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
 from importlib.resources import files
@@ -47,19 +48,25 @@ def font_faces() -> str:
 
 @contextmanager
 def only_our_fonts(folder: Path) -> Iterator[None]:
-    """Let fontconfig, which reads its file once when it is first used, know of no other font. Its files go into a folder of the run's."""
+    """Let fontconfig, which reads its file once when it is first used, know of no other font. Its files, and all that is put aside while
+    sheets are pressed, go into a folder of the run's: a process that presses may be ended before it has tidied up.
+    """
     config = folder / "fonts.conf"
     folders = "".join(f"<dir>{path}</dir>" for path in font_folders())
     config.write_text(f"<?xml version='1.0'?><fontconfig>{folders}<cachedir>{folder}</cachedir></fontconfig>", encoding="utf-8")
-    before = os.environ.get("FONTCONFIG_FILE")
-    os.environ["FONTCONFIG_FILE"] = str(config)
+    ours = {"FONTCONFIG_FILE": str(config), "TMPDIR": str(folder)}
+    before, aside = {name: os.environ.get(name) for name in ours}, tempfile.tempdir
+    os.environ.update(ours)
+    tempfile.tempdir = str(folder)
     try:
         yield
     finally:
-        if before is None:
-            del os.environ["FONTCONFIG_FILE"]
-        else:
-            os.environ["FONTCONFIG_FILE"] = before
+        tempfile.tempdir = aside
+        for name, value in before.items():
+            if value is None:
+                del os.environ[name]
+            else:
+                os.environ[name] = value
 
 
 def font_file(family: str, cut: str) -> Path:

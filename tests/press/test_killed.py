@@ -7,6 +7,7 @@ import os
 import random
 import signal
 import sys
+import tempfile
 import time
 from pathlib import Path
 
@@ -40,6 +41,9 @@ def published(home: Path) -> dict[str, bytes]:
 def test_killed_at_any_moment(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(pool, "_cores", lambda: 2)
     monkeypatch.setattr(pool, "FEWEST_FOR_A_PROCESS", 1)
+    aside = tmp_path / "aside"
+    aside.mkdir()
+    monkeypatch.setattr(tempfile, "tempdir", str(aside))
     made = []
     for number in range(2):
         begun = time.monotonic()
@@ -66,4 +70,5 @@ def test_killed_at_any_moment(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -
         publish(tmp_path, last)
         assert published(tmp_path) == made[last] | {"site/mine.txt": b"mine"}
         # The lock stays, so that no second one is made beside it.
-        assert {path.name for path in tmp_path.iterdir()} == {"output", ".output.lock"}
+        assert {path.name for path in tmp_path.iterdir()} == {"output", ".output.lock", "aside"}
+        assert not list(aside.iterdir()), "what is put aside goes with the run"
