@@ -26,8 +26,8 @@ THREAD, SEAM, SEAM_AT = 0.7, 0.5, 2.4
 # How far sprays reach from the middle of their mark at the most, in parts of its side, and how far they stay off the edge; how large a mark
 # is that has leaves behind it, and how far these reach, in parts of the side of its square; the white around a mark on a cloth.
 REACH, CLEAR_OF_EDGE, BEFORE_LEAVES, BEHIND, PATCH = 1.9, 4.0, 0.84, 0.52, 0.57
-# How far apart marks on a ground stand, in parts of their side.
-APART = 1.04
+# How far apart marks on a ground stand at the least, in parts of their side.
+APART = 1.7
 SQUARE_IN_CIRCLE = sqrt(0.5)
 
 Point = tuple[float, float]
@@ -104,8 +104,9 @@ def _printed(drawing: Drawing, portrait: Portrait) -> Iterator[str]:
     if design.dashes:
         yield _at(x, y, stitched(portrait, side))
     elif design.ornament is Ornament.ON_GROUND:
-        one = flower_in(portrait, side, Look.LINES)
-        yield from (_at(left, y, one) for left in _frieze(drawing))
+        yield _at(x, y, flower_in(portrait, side, Look.LINES))
+        beside = flower_in(portrait, side, Look.LINES, has_veins=False)
+        yield from (_at(left, y, beside) for left in _frieze(drawing))
     elif design.leaves:
         yield from _before_leaves(drawing, portrait)
     else:
@@ -137,13 +138,13 @@ def _reach(drawing: Drawing) -> float:
 
 
 def _frieze(drawing: Drawing) -> Iterator[float]:
-    """Yield where marks begin: in a row from edge to edge where the upper edge cuts them, else one."""
-    on, step = drawing.on, APART * drawing.side
+    """Yield where marks begin to the left and right of one in the middle, the last ones halved by the edges; none where it stands aside."""
+    half = drawing.on.width / 2
     if not _is_centred(drawing):
-        yield drawing.x
         return
-    count = int((on.width + drawing.side) / 2 / step)
-    yield from (drawing.x + number * step for number in range(-count, count + 1))
+    step = max(drawing.side * 0.96, half / max(1, int(half / (APART * drawing.side))))
+    count = int((half + drawing.side * 0.45) / step)
+    yield from (drawing.x + number * step for number in range(-count, count + 1) if number)
 
 
 def _cloth(drawing: Drawing, portrait: Portrait, bleed: float) -> str:

@@ -1,5 +1,6 @@
 """A flower to SVG: black lines, tinted petals, or outlines to colour in. Widths of lines in millimetres, whatever the size of the mark."""
 
+from dataclasses import replace
 from enum import Enum
 from html import escape
 
@@ -31,10 +32,12 @@ def mark(portrait: Portrait, side: float, look: Look = Look.LINES) -> str:
     )
 
 
-def flower_in(portrait: Portrait, side: float, look: Look) -> str:
+def flower_in(portrait: Portrait, side: float, look: Look, *, has_veins: bool = True) -> str:
     """Return what is drawn in the square of a mark, without the element around it."""
     colouring = look is Look.TO_COLOUR_IN
     flower, line = (flower_to_colour(portrait, side), OUTLINE) if colouring else (flower_of(portrait, side), line_width(side))
+    if not has_veins:
+        flower = replace(flower, petals=tuple(replace(petal, veins=()) for petal in flower.petals))
     petals, dots = "".join(petal_paths(flower, portrait, look)), "".join(f"<circle {_round(dot)}/>" for dot in flower.dots)
     return (
         f'<g stroke="{INK}" stroke-width="{mm(line)}" stroke-linejoin="round" stroke-linecap="round">{petals}'
