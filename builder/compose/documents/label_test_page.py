@@ -1,12 +1,15 @@
-"""A page that shows how far a printer is off: the outlines of the label sheet, and rulers that begin at the edges of the paper."""
+"""Pages that show how far a printer is off: what to do, then for each label sheet its outlines, and rulers from the edges of the paper.
+
+Decided: the words have a page of their own. Why: beside each other they hid the outlines of six labels, which are what is compared.
+"""
 
 from builder.compose.addresses import Address
 from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
 from builder.compose.frames import sheet_frame
 from builder.compose.label.label_texts import Paragraph, Run
-from builder.compose.label_layout.label_layout import LaidOut
-from builder.compose.label_layout.label_lines import Setter
+from builder.compose.label_layout.label_layout import LaidOut, box_of
+from builder.compose.label_layout.label_lines import Block, Setter
 from builder.compose.label_layout.label_pages import labels_view, place, position_of, shift_of
 from builder.compose.label_layout.label_sheets import known_stocks
 from builder.compose.scopes import LABELS
@@ -20,7 +23,7 @@ from builder.words.say import say, say_count
 # All in millimetres: rulers of 100 mm whose zero lies on the edge of the paper, and where they lie.
 LONG, ACROSS_AT, DOWN_AT = 100, 130.0, 40.0
 HAIR = 0.1
-TEXT_AT, TEXT_WIDE, POINTS = (55.0, 40.0), 100.0, 9.0
+TEXT_AT, TEXT_WIDE, WORDS, POINTS = (25.0, 25.0), 150.0, 12.0, 9.0
 
 
 def compose_test_page(edition: Edition, studio: Studio, _: Address) -> Composed | None:
@@ -34,10 +37,10 @@ def compose_test_page(edition: Edition, studio: Studio, _: Address) -> Composed 
         return None
     names = listed([f'"{stock.name}"' for stock in stocks])
     title = say_count("Test page for the label sheet {sheet}", "Test pages for the label sheets {sheet}", len(stocks), sheet=names)
-    pages = []
+    pages: list[tuple[PositionView, ...]] = [(_instructions(edition),)]
     for stock in stocks:
         outlines = labels_view(edition, title, stock, [PositionView(art="outline")] * stock.positions)
-        pages.append((*outlines.pages[0], _rulers(edition, stock)))
+        pages.append((*outlines.pages[0], _rulers(edition), _name(edition, stock)))
     return Composed(title, LabelsView(sheet_frame(edition, title, title), title, tuple(pages)))
 
 
@@ -52,17 +55,33 @@ def _sheets_of(laid: LaidOut) -> tuple[LabelSheet, ...]:
     return (laid.stock, laid.back.stock) if laid.back else (laid.stock,)
 
 
-def _rulers(edition: Edition, stock: LabelSheet) -> PositionView:
-    """Draw the rulers, moved like the labels, and say what to do with them."""
+def _instructions(edition: Edition) -> PositionView:
+    """Say what to do with the pages that follow, on a page without outlines."""
     right, down = shift_of(edition.studio.profile.labels)
-    marks = [MarkView("paper", place(TEXT_AT[0] - 2, TEXT_AT[1] - 2, TEXT_WIDE + 4, 54.0))]
-    marks += [MarkView("tick", place(right, ACROSS_AT + down, LONG, HAIR)), MarkView("tick", place(DOWN_AT + right, down, HAIR, LONG))]
+    return position_of(
+        Setter(edition.studio.typefaces).stack([(line, WORDS) for line in _words(right, down)], *TEXT_AT, TEXT_WIDE, 2.0) or ()
+    )
+
+
+def _name(edition: Edition, stock: LabelSheet) -> PositionView:
+    """Name a sheet in its last label, where neither a ruler nor an outline is crossed."""
+    box, (x, y) = box_of(stock, 3.0), stock.position(stock.positions - 1)
+    right, down = shift_of(edition.studio.profile.labels)
+    setter = Setter(edition.studio.typefaces)
+    at = x + right + box.x, y + down + box.y
+    return position_of(setter.stack([((Run(_sheet(stock), bold=True),), POINTS)], *at, box.width, 0, at[1] + box.height) or ())
+
+
+def _rulers(edition: Edition) -> PositionView:
+    """Draw the rulers, moved like the labels."""
+    right, down = shift_of(edition.studio.profile.labels)
+    marks = [MarkView("tick", place(right, ACROSS_AT + down, LONG, HAIR)), MarkView("tick", place(DOWN_AT + right, down, HAIR, LONG))]
     for at in range(5, LONG + 1):
         long = 6 if at % 10 == 0 else 4 if at % 5 == 0 else 2
         marks.append(MarkView("tick", place(at + right - HAIR / 2, ACROSS_AT + down - long, HAIR, long)))
         marks.append(MarkView("tick", place(DOWN_AT + right - long, at + down - HAIR / 2, long, HAIR)))
     setter = Setter(edition.studio.typefaces)
-    blocks = list(setter.stack([(line, POINTS) for line in _words(stock, right, down)], *TEXT_AT, TEXT_WIDE, 1.5) or ())
+    blocks: list[Block] = []
     for at in range(10, LONG + 1, 10):
         figure: Paragraph = (Run(str(at)),)
         blocks += setter.stack([(figure, 7)], at + right - 1.5, ACROSS_AT + down + 0.6, 8.0, 0) or ()
@@ -70,10 +89,9 @@ def _rulers(edition: Edition, stock: LabelSheet) -> PositionView:
     return position_of(blocks, marks=tuple(marks))
 
 
-def _words(stock: LabelSheet, right: float, down: float) -> tuple[Paragraph, ...]:
+def _words(right: float, down: float) -> tuple[Paragraph, ...]:
     return (
-        (Run(_sheet(stock), bold=True),),
-        (Run(say("1. Print this page at its actual size (100 %) on plain paper.")),),
+        (Run(say("1. Print the pages that follow at their actual size (100 %) on plain paper.")),),
         (Run(say("2. Lay a real ruler with its zero on the edge of the paper. Where each printed ruler says 50, read yours.")),),
         (Run(say("3. If yours reads 51 along the top, print 1 mm further left: add -1 mm to what right says. So with down at the side.")),),
         (Run(say("4. If 50 printed millimetres are not 50 mm long, the printer has scaled the page: look for its setting.")),),
@@ -81,7 +99,7 @@ def _words(stock: LabelSheet, right: float, down: float) -> tuple[Paragraph, ...
         (
             Run(
                 say(
-                    "This page was moved by right: {right} mm, down: {down} mm (studio.yaml, under labels).",
+                    "These pages were moved by right: {right} mm, down: {down} mm (studio.yaml, under labels).",
                     right=f"{right:g}",
                     down=f"{down:g}",
                 )
