@@ -85,7 +85,7 @@ def test_the_dates_stand_under_their_months_with_what_to_do(document: Callable[[
     page = words(document("site/dates.html"))
     assert "February 2027 Sat Feb 6 10:00 – 11:00 AM The first class Watch and make from 16 years $48 2 seats left Ask for a seat" in page
     assert "March 2027 Sat Mar 6 10:00 – 11:00 AM The first class Watch and make from 16 years $48 full Join the waiting list" in page
-    assert "2 dates; 1 has room." in page
+    assert "2 dates, 1 with room." in page
     assert "Jan 10" not in page
 
 
