@@ -24,6 +24,7 @@ from builder.library import CONTENT, LAYOUTS
 from builder.model.document import Document
 from builder.model.finding import Finding
 from builder.model.held_back import NOTHING_HELD, HeldBack
+from builder.model.label.own_font import OWN_TITLES
 from builder.model.own_document import FaultyLayout
 from builder.model.recipe.quantity import Share
 from builder.model.recipe.recipe import AmountsAs, DividedBy, Recipe
@@ -33,7 +34,7 @@ from builder.model.studio import Studio
 from builder.model.subject import HomeSheet, OneDate, ShoppingList, TextPage, WholeClass, WholeRecipe, WholeStudio
 from builder.model.supplies.shopping import Period, Shopping
 from builder.model.teaching.class_plan import ClassPlan
-from builder.press.typefaces import letters_of_fonts, typefaces_of_labels
+from builder.press.typefaces import letters_of_fonts, own_font, typefaces_of_labels
 from builder.read.dates.published_dates import read_published_dates
 from builder.read.studios import read_studio
 from builder.reckon import reckon_classes, reckon_nominal, reckon_recipe, reckon_shopping, weight_as_written
@@ -153,7 +154,10 @@ def _examine(folder: Path, on: date, output: Path | None = None, *, lessons: boo
     """
     studio, damage = read_studio(folder, CONTENT)
     published, unreadable = read_published_dates(output or folder / "output", on)
-    studio = replace(studio, letters=letters_of_fonts(), typefaces=typefaces_of_labels(), published=published)
+    named = studio.profile.look.title_font
+    font = own_font(folder, named.text) if named else None
+    typefaces = typefaces_of_labels() | ({OWN_TITLES: font.typeface} if font and font.typeface and font.prints else {})
+    studio = replace(studio, letters=letters_of_fonts(), typefaces=typefaces, title_font=font, published=published)
     judged = studio if lessons else studio.without_lessons()
     before = accept_findings([*damage, *check_before_the_sums(judged)], studio)
     beside = accept_findings([*unreadable, *check_studio(judged, on)], studio)

@@ -137,6 +137,11 @@ def style(folder: Folder, name: str) -> Address:
     return Address(folder, f"styles/{name}")
 
 
+def title_font(folder: Folder, ending: str) -> Address:
+    """Return the place of the font of the studio's own."""
+    return Address(folder, f"styles/titles{ending}")
+
+
 def icon(folder: Folder) -> Address:
     """Return the place of the little picture that browsers show beside a title."""
     return Address(folder, "styles/icon.svg")

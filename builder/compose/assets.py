@@ -24,9 +24,9 @@ def list_files(edition: Edition, documents: Sequence[Document]) -> tuple[CopiedF
     logo = edition.studio.profile.look.logo
     site += [one.text for one in (logo, edition.studio.profile.look.portrait) if one]
     print_pictures += [logo.text] if logo else []
-    copies = [*_styles(Folder.SITE), *_pictures(edition, Folder.SITE, site)]
+    copies = [*_styles(Folder.SITE), *_fonts(edition, Folder.SITE), *_pictures(edition, Folder.SITE, site)]
     if any(document.folder is Folder.PRINT and document.path.endswith(".html") for document in documents):
-        copies += [*_styles(Folder.PRINT), *_pictures(edition, Folder.PRINT, print_pictures)]
+        copies += [*_styles(Folder.PRINT), *_fonts(edition, Folder.PRINT), *_pictures(edition, Folder.PRINT, print_pictures)]
     return tuple(copies)
 
 
@@ -34,6 +34,12 @@ def _styles(folder: Folder) -> Iterable[CopiedFile]:
     yield CopiedFile(folder, addresses.icon(folder).path, "layouts", "styles/icon.svg")
     for name in SCREEN_STYLES:
         yield CopiedFile(folder, addresses.style(folder, name).path, "layouts", f"styles/{name}")
+
+
+def _fonts(edition: Edition, folder: Folder) -> Iterable[CopiedFile]:
+    font = edition.studio.title_font
+    if font and font.shows:
+        yield CopiedFile(folder, addresses.title_font(folder, font.ending).path, "fonts", font.path)
 
 
 def _pictures(edition: Edition, folder: Folder, files: Iterable[str]) -> Iterable[CopiedFile]:

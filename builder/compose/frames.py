@@ -8,7 +8,7 @@ from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.dates.dates import plain_date
 from builder.compose.edition import Edition
-from builder.compose.look import look_css, own_style
+from builder.compose.look import look_css, own_style, title_css
 from builder.compose.machines.absolute import absolute
 from builder.compose.machines.json_ld import Node, as_script
 from builder.compose.machines.sharing import with_sharing
@@ -56,7 +56,7 @@ def page_frame(edition: Edition, here: Address, title: str, description: str) ->
         _all_pages(edition, here) if is_public else (),
         say("This page is of {day}.", day=plain_date(edition.today, edition.locale)) if is_public else "",
         sharing=sharing,
-        style=own_style(css) if (css := look_css(edition)) else None,
+        style=own_style(css) if (css := look_css(edition, here)) else None,
         logo=logo_address(edition.studio, here),
     )
     return with_sharing(edition, around)
@@ -87,7 +87,9 @@ def sheet_frame(edition: Edition, title: str, description: str) -> SheetFrame:
     """Return the frame of a sheet."""
     paper = edition.studio.profile.paper.casefold()
     logo = edition.studio.profile.look.logo
-    return SheetFrame(edition.language, title, description, paper, sender(edition), logo.text if logo else "")
+    font = edition.studio.title_font
+    titles = title_css(font.path) if font and font.prints else ""
+    return SheetFrame(edition.language, title, description, paper, sender(edition), logo.text if logo else "", titles)
 
 
 def with_data(around: Frame, nodes: list[Node]) -> Frame:

@@ -51,7 +51,8 @@ class Document:
 
 @dataclass(frozen=True)
 class CopiedFile:
-    """A file to copy into the output. `origin` is `studio` or `layouts`, `source` relative to it.
+    """A file to copy into the output. `origin` is `studio` (a picture, made anew), `fonts` (of the studio's own, as they
+    are) or `layouts`, `source` relative to it.
 
     `width` is that of a photograph in points, which is made anew; 0 where a file keeps its size.
     """

@@ -60,7 +60,8 @@ class FaultyLayout:
 @dataclass(frozen=True, kw_only=True)
 class Look(Placed):
     """Colours as `#` and six digits, empty where ours hold; `logo` and `portrait`, that of the teacher, are pictures by their paths in the
-    studio folder; `portrait_alt` is what the portrait shows, for those who do not see it.
+    studio folder; `portrait_alt` is what the portrait shows, for those who do not see it; `title_font` is a font
+    file there.
 
     `menu` are the pages at the head of each page, in their order; None where it is the usual ones.
     """
@@ -70,6 +71,7 @@ class Look(Placed):
     logo: Name | None = None
     portrait: Name | None = None
     portrait_alt: str = ""
+    title_font: Name | None = None
     menu: tuple[Name, ...] | None = None
 
 

@@ -14,6 +14,7 @@ from builder.model.finding import Acceptance
 from builder.model.label.label_sheet import NO_WISHES, LabelWishes
 from builder.model.label.labelling import Labelling, labelling_by
 from builder.model.label.language import ENGLISH, OWN, Language
+from builder.model.label.own_font import OwnFont
 from builder.model.label.region import Region
 from builder.model.label.type_height import Statement
 from builder.model.label.typeface import Typeface
@@ -106,7 +107,7 @@ class Studio(Library):
     points that every font of the printed sheets has, `typefaces` the two of the labels, `regular` and `bold`. `supplies` are the packs
     that the studio buys, `inventory` what it has counted on its shelf. `published` are the dates that the last publication showed.
     `told` says when each state of a date was first shown. `rosters` are by the key of their class. `speaks` is the language of pages and
-    sheets.
+    sheets. `title_font` is what was made of the font of its own.
     """
 
     profile: Profile
@@ -123,6 +124,7 @@ class Studio(Library):
     told: Mapping[PublishedDate, date] = field(default_factory=dict)
     typefaces: Mapping[str, Typeface] = field(default_factory=dict)
     speaks: Language = ENGLISH
+    title_font: OwnFont | None = None
 
     @property
     def locale(self) -> str:

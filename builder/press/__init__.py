@@ -45,7 +45,7 @@ def press_publication(
     """
     pages = [document for document in publication.documents if not document.path.endswith(".pdf")]
     sheets = [document for document in publication.documents if document.path.endswith(".pdf")]
-    origins = {"studio": (studio_folder,), "layouts": layout_folders}
+    origins = {"studio": (studio_folder,), "fonts": (studio_folder,), "layouts": layout_folders}
     with replaced(output, waits) as building:
         pictures = KeptPictures(building.last)
         for document in pages:

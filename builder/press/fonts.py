@@ -4,8 +4,8 @@ on labels have display faces of their own (OFL 1.1 as well), and nothing else is
 A private fontconfig file lists only their folders. Without it a letter that they lack would be taken from whatever font the machine has,
 so that two machines would make different sheets.
 
-Decided: web pages use the reader's own fonts, printed sheets only ours. Why: no request, no licence question on the web; the same paper
-on every machine.
+Decided: web pages use the reader's own fonts, printed sheets only ours, but for titles in a font that a studio names. Why: no request, no
+licence question on the web; the same paper on every machine.
 """
 
 import os

@@ -16,6 +16,7 @@ from typing import Any
 from urllib.request import url2pathname
 
 from builder.model.document import Document
+from builder.model.label.own_font import FONT_ENDINGS
 from builder.pictures import clean_picture
 from builder.press.drawn_once import draw_once
 from builder.press.fonts import font_faces, font_folders
@@ -133,7 +134,7 @@ def _local_fetcher(roots: dict[str, Path], opened: dict[str, str]) -> Any:
             if not url.startswith("file:") or not names:
                 raise ValueError("only files of the studio folder can be shown")
             opened[names[0]] = sum_of_file(path)
-            if names[0].startswith("studio/"):
+            if names[0].startswith("studio/") and path.suffix.lower() not in FONT_ENDINGS:
                 # An address of a file would be opened once more by the engine, and go into the sheet as the camera wrote it.
                 return URLFetcherResponse(f"picture:{names[0]}", clean_picture(path.read_bytes(), path.suffix).data)
             return super().fetch(url, headers)

@@ -1,16 +1,27 @@
 """What is known of the fonts: the letters that all faces of the printed sheets have, and the faces of the labels, the two of all text and
 those of names, as their outlines have them. Heights are those of the outline itself:
-the font's own tables of heights name the flat x, and an o is higher than that."""
+the font's own tables of heights name the flat x, and an o is higher than that. And a font of the studio's own: whether it can be read,
+what its maker allows, and how its outlines measure.
 
+Decided: the bits of OS/2 fsType are taken at their word (OpenType 1.9, OS/2): a font with restricted licence, or of which only bitmaps may
+be embedded, or no part, is not printed; only an installable one lies on the web. Why: what the maker of a font has written into it is all
+that a program can know of its licence.
+"""
+
+import logging
 from pathlib import Path
 
 from builder.cache import made_once
+from builder.model.label.own_font import FONT_ENDINGS, OwnFont
 from builder.model.label.typeface import Typeface
 from builder.model.remembered import remembered
 from builder.press.fonts import DISPLAY, FACES, PACKAGES, display_file, font_file
 from builder.press.kerning import kerning_of
 
 FAMILY = "Fira Sans Condensed"
+# Bits of OS/2 fsType.
+_RESTRICTED, _PREVIEW, _EDITABLE, _NO_PARTS, _BITMAPS = 0x0002, 0x0004, 0x0008, 0x0100, 0x0200
+_CAPITALS = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz"
 CUTS = {"regular": "Regular", "bold": "Bold"}
 
 
@@ -43,7 +54,11 @@ def _measured() -> dict[str, Typeface]:
 
 
 def measure_typeface(file: Path, *, kerned: bool = False) -> Typeface:
-    """Measure one font file; with its kerning, if it is set with it."""
+    """Measure one font file; with its kerning, if it is set with it.
+
+    What a face for names alone lacks is as high as its capitals. Raises what the library does for a file that is no font, and StopIteration
+    for a font without a Latin letter.
+    """
     from fontTools.pens.boundsPen import BoundsPen
     from fontTools.ttLib import TTFont
 
@@ -55,11 +70,35 @@ def measure_typeface(file: Path, *, kerned: bool = False) -> Typeface:
             glyphs[names[ord(letter)]].draw(pen)
             return float(pen.bounds[3] - pen.bounds[1]) / float(em)
 
+        capital = "H" if ord("H") in names else next(letter for letter in _CAPITALS if ord(letter) in names)
         return Typeface(
             widths={code: advances[name][0] / em for code, name in names.items()},
-            capital=height("H"),
-            small_o=height("o"),
-            figure=min(height(figure) for figure in "0123456789"),
+            capital=height(capital),
+            small_o=height("o" if ord("o") in names else capital),
+            figure=min(height(figure) for figure in "0123456789" if ord(figure) in names) if ord("0") in names else height(capital),
             kerning=kerning_of(font) if kerned else {},
             bearings={code: advances[name][1] / em for code, name in names.items()} if kerned else {},
         )
+
+
+def own_font(folder: Path, name: str) -> OwnFont:
+    """Look at a font file by its path in the studio folder; one that cannot be read has no typeface."""
+    from fontTools.ttLib import TTFont
+
+    file = (folder / name).resolve()
+    if not file.is_relative_to(folder.resolve()) or file.suffix.lower() not in FONT_ENDINGS or not file.is_file():
+        return OwnFont(name)
+    # It tells of every oddity of a file on the terminal, in words for those who make fonts.
+    logging.getLogger("fontTools").setLevel(logging.CRITICAL)
+    try:
+        with file.open("rb") as opened, TTFont(opened, lazy=True) as font:
+            bits = int(font["OS/2"].fsType) if "OS/2" in font else 0
+            letters = frozenset(font.getBestCmap() or ())
+        typeface = measure_typeface(file, kerned=True)
+    except Exception:
+        # The library raises whatever a broken table leads it to.
+        return OwnFont(name)
+    usage = bits & (_RESTRICTED | _PREVIEW | _EDITABLE)
+    # Of several of these bits the least restrictive holds (OpenType 1.9).
+    may_print = usage != _RESTRICTED and not bits & (_NO_PARTS | _BITMAPS)
+    return OwnFont(name, typeface, may_print, may_print and usage == 0, letters)

@@ -81,7 +81,7 @@ class Built:
 
     def source_of(self, file: CopiedFile) -> Path | None:
         """Return where such a file is copied from."""
-        return _first((self.folder,) if file.origin == "studio" else self.layouts, file.source)
+        return _first(self.layouts if file.origin == "layouts" else (self.folder,), file.source)
 
 
 def _first(roots: tuple[Path, ...], name: str) -> Path | None:

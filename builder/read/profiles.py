@@ -106,8 +106,11 @@ def _look(shape: ProfileShape, placed: PlacedYaml) -> Look:
     logo = None if shape.look.logo is None else name(shape.look.logo, "logo")
     portrait = None if shape.look.portrait is None else name(shape.look.portrait.file, "portrait", "file")
     alt = heard(shape.look.portrait.alt) if shape.look.portrait else ""
+    font = None if shape.look.title_font is None else name(shape.look.title_font, "title font")
     places = {key: placed.place("look", key) for key in ("accent", "paper")}
-    return shape.look.make(Look, logo=logo, portrait=portrait, portrait_alt=alt, menu=menu, place=placed.place("look"), places=places)
+    return shape.look.make(
+        Look, logo=logo, portrait=portrait, portrait_alt=alt, title_font=font, menu=menu, place=placed.place("look"), places=places
+    )
 
 
 def _responsible(shape: ProfileShape, placed: PlacedYaml) -> Responsible | None:

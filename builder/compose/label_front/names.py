@@ -1,6 +1,7 @@
 """A name as large as fits: every break between words into few lines is tried, the evenest is taken; letters are never squeezed.
 
-A face that lacks a letter of the name gives way to the bold face of all text, so that no letter comes from elsewhere.
+A face that lacks a letter of the name gives way to the bold face of all text, so that no letter comes from elsewhere. A
+font of the studio's own takes the place of the design's.
 """
 
 from collections.abc import Callable, Iterator
@@ -9,10 +10,13 @@ from itertools import combinations
 
 from builder.compose.label.label_texts import Run
 from builder.compose.label_layout.label_lines import Block, Setter, line_height
+from builder.model.label.own_font import OWN_TITLES
 from builder.model.label.typeface import POINT
 from builder.words.hyphens import breaks_of, broken_at
 
 MOST_LINES, MOST_WORDS, STEP = 4, 9, 0.5
+# The height of lines to the size in a font of which nobody has tried how high it stands.
+_OWN_LEADING = 1.15
 IN_LINE = 0.3  # How far the outlines of smaller text stand off its left edge, in millimetres.
 
 
@@ -32,6 +36,8 @@ class Lettering:
 def lettering_for(setter: Setter, name: str, face: str, leading: float, *, capitals: bool) -> Lettering:
     """Return the face that has every letter of a name."""
     shown = name.upper() if capitals else name
+    if OWN_TITLES in setter.faces:
+        face, leading = OWN_TITLES, max(leading, _OWN_LEADING)
     known = setter.faces.get(face)
     if known is not None and all(ord(letter) in known.widths for letter in shown if letter != "\u00a0"):
         return Lettering(face, capitals, leading)

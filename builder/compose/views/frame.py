@@ -81,7 +81,10 @@ class OwnStyle:
 
 @dataclass(frozen=True)
 class SheetFrame:
-    """The frame of a sheet of paper. `paper` is `letter` or `a4`, `logo` a picture by its path in the studio folder."""
+    """The frame of a sheet of paper. `paper` is `letter` or `a4`, `logo` a picture by its path in the studio folder.
+
+    `title_style` is the style of titles in a font of the studio's own.
+    """
 
     language: str
     title: str
@@ -89,6 +92,7 @@ class SheetFrame:
     paper: str
     sender: Sender
     logo: str = ""
+    title_style: str = ""
 
 
 Frame = PageFrame | SheetFrame

@@ -131,6 +131,9 @@ class LookShape(Shape):
     """A picture beside studio.yaml (SVG, PNG, JPEG or WebP), which stands beside your name on pages and take-home sheets."""
     portrait: PortraitShape | None = maybe("portrait", example="{file: teacher.jpg, alt: The teacher pours soap into a mould}")
     """A picture of the teacher beside studio.yaml, which stands beside the name of the teacher on the home page."""
+    title_font: Text | None = maybe("title font", example="our-hand.ttf")
+    """A font file beside studio.yaml (TTF or OTF) for the titles of pages and sheets, and for names on labels. Amounts, steps, cautions and
+    what the law asks for keep the type of ours."""
     menu: Annotated[Texts, NOT_EMPTY] | None = maybe("menu", example="[dates, classes, visit]")
     """What stands in the menu, in this order: classes, dates, ways of teaching, visit, pictures, and pages of yours by the names of their
     files. What is left out is found at the foot of each page."""
