@@ -1,13 +1,18 @@
 """A font file of the studio's own: what its maker allows (OS/2 fsType of OpenType 1.9), how it measures, what cannot be read."""
 
+from datetime import date
 from pathlib import Path
 
 import pytest
 
+from builder import pipeline
+from builder.model.label.own_font import OWN_TITLES
 from builder.model.label.typeface import POINT, MeasuredOn
 from builder.press.typefaces import own_font
+from builder.words.say import speaking
 from tests.making import sure
 from tests.own_fonts import CAPITAL, EM, SMALL, WIDE, write_font
+from tests.test_findings import lay_out
 
 
 # OpenType 1.9, OS/2 fsType: 0 installable; 2 restricted licence; 4 preview and print; 8 editable; of several of these the least restrictive
@@ -47,3 +52,18 @@ def test_what_is_no_font_has_no_typeface(tmp_path: Path) -> None:
     (studio / "ours.zip").write_bytes((tmp_path / "outside.ttf").read_bytes())
     for name in ("half.ttf", "words.ttf", "ours.zip", "gone.ttf", "../outside.ttf", "."):
         assert own_font(studio, name).typeface is None, name
+
+
+def test_a_sound_font_is_met_in_silence_and_sets_titles_and_the_names_on_labels(tmp_path: Path) -> None:
+    studio = tmp_path / "studio"
+    lay_out(None, studio)
+    write_font(studio / "ours.ttf")
+    with (studio / "studio.yaml").open("a", encoding="utf-8") as file:
+        file.write("look: {title font: ours.ttf}\n")
+    outcome, listed = pipeline.preview(studio, on=date(2027, 1, 1))
+    assert outcome.findings == () and listed is not None
+    with speaking(sure(outcome.studio).speaks.messages):
+        labels = next(entry for path, entry in listed.entries.items() if "/labels-" in path)
+        page = next(entry for path, entry in listed.entries.items() if path == "site/classes/one-bar.html")
+        assert f"font-family:{OWN_TITLES!r}".replace("'", '"') in sure(page.make()).html
+        assert OWN_TITLES in sure(labels.make()).html
