@@ -133,6 +133,24 @@ def test_what_has_come_out_twice_alike_is_not_published_again(studio: Path, look
     assert (studio / OUTPUT).exists()
 
 
+@pytest.mark.usefixtures("looks")
+def test_a_folder_that_is_no_output_is_not_read(studio: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    summed: list[str] = []
+    add_file = sums._add_file
+
+    def add(made: sums._Sum, path: str, shown: str, changed_before: float | None) -> None:
+        summed.append(path)
+        add_file(made, path, shown, changed_before)
+
+    monkeypatch.setattr(sums, "_add_file", add)
+    append(tmp_path / "letters" / "private.txt", "not ours")
+    done = run("publish", studio, "--to", tmp_path / "letters", "--today", "2027-01-01")
+    assert (done.status, "letters" in done.err) == (3, True)
+    assert summed and not [path for path in summed if path.endswith("private.txt")]
+    done = run("publish", studio, "--to", "/", "--today", "2027-01-01")
+    assert (done.status, "is a whole disk" in done.err) == (3, True)
+
+
 def test_runs_do_not_push_out_what_took_long_to_make(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path))
     compiled.keep("library", 1)

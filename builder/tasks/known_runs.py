@@ -66,8 +66,9 @@ class Run:
 
 
 def _sum(words: tuple[str, ...], folder: Path, output: Path) -> str | None:
-    beside = tuple(output.with_name(f".{output.name}.{end}") for end in ("lock", "work"))
-    outputs = (output,) if output.is_dir() else ()
+    beside = tuple(output.with_name(f".{output.name}.{end}") for end in ("lock", "work")) if output.name else ()
+    # What is no output of ours is not read: it may be a whole disk, and is refused.
+    outputs = (output,) if (output / "site").is_dir() else ()
     return sum_of_run((CONTENT, LAYOUTS, *outputs, folder), (*beside, output, folder / ".git"), words)
 
 
