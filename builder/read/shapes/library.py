@@ -115,7 +115,8 @@ class ProductShape(Shape):
     identity: Text = needed("identity", "Hand lotion")
     """What a label calls it."""
     contact: Annotated[Contact, reads(member_of(Contact))] = needed("contact", "leave-on")
-    """How it meets the body; which limits and colours hold follows from it."""
+    """How it meets the body: leave-on, rinse-off, bath or lips; which limits and colours hold follows from it. What lies on the floor of a
+    shower and runs over the feet, such as a steamer, counts as bath: scent is limited no less there, and the floor gets slippery."""
     made_with_lye: YesOrNo = needed("made with lye", "no")
     """Whether its recipes have a `lye:` block."""
     declared_by: Annotated[DeclaredBy, reads(member_of(DeclaredBy))] = needed("declared by", "weight")
