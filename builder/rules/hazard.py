@@ -33,7 +33,7 @@ _OF_HEAT = re.compile(
 # Words of heat that heat nothing that is made: what is washed, put out or left cold, and what a vessel can bear.
 _NO_HEAT = re.compile(
     r"\bheat-?\W?(?:proof|resistant)\b|\bfrom (?:the )?heat\b"
-    r"|\b(?:in|with|under) (?:\w+ (?:and )?)?(?:hot|warm)(?: soapy| running| tap)? water\b"
+    r"|\b(?:wash|rinse|clean|scrub)\w*\b[^.;:]*?\b(?:hot|warm)(?: soapy| running| tap)? water\b"
     r"|\bput out (?:every|all|any) flames?(?: and (?:every )?hot ?plates?)?\b",
     re.IGNORECASE,
 )

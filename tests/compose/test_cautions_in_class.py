@@ -17,7 +17,7 @@ from tests.making import sure
 BENCHES: dict[str, dict[str, set[str]]] = {
     "soap-lab-in-pairs": {
         "Take your lye": {LYE, RAW}, "Blend to trace": {RAW}, "Stir in clay and scent": {RAW}, "Pour your mold": {RAW},
-        "Clean up in gloves": {RAW}, "Weigh and melt the oils": set(), "Wet the clay": set(),
+        "Clean up in gloves": {RAW}, "Weigh and melt the oils": {HOT}, "Wet the clay": set(),
     },
     "bath-tea-and-lip-balm": {
         "Melt the balm": {FAT}, "Flavor and pour": {FAT}, "Label and tidy": {FAT}, "Blend the tea": set(), "Fill and tie the bags": set(),
@@ -29,7 +29,7 @@ STAFF: dict[str, dict[str, set[str]]] = {
         "Mix the lye for the class": {LYE}, "Set the benches": set(), "Put away what was caustic": {LYE, RAW}, "Cut the bars": {RAW},
     },
     "first-cold-process-bar": {
-        "Get ready": set(), "Set up": set(), "Make the lye": {LYE}, "Weigh and melt the oils": set(), "Young bars and old bars": {RAW},
+        "Get ready": set(), "Set up": set(), "Make the lye": {LYE}, "Weigh and melt the oils": {HOT}, "Young bars and old bars": {RAW},
         "Lye into the oils": {LYE, RAW}, "Blend to trace": {RAW}, "Pour and cover": {RAW}, "Wrap a cured bar": set(), "Questions": set(),
         "Unmold, cut and cure": {RAW},
     },

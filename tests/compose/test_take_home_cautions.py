@@ -24,7 +24,7 @@ FLAME = "Vapour catches fire"
 MET = {
     "kitchen-garden-bar": {
         "Make the lye": {LYE},
-        "Weigh and melt the oils": {SCENT, DUST},
+        "Weigh and melt the oils": {HOT, SCENT, DUST},
         "Lye into the oils": {LYE, RAW},
         "Blend to trace": {RAW, BLADE},
         "Pour and cover": {RAW, SCENT},
@@ -32,7 +32,7 @@ MET = {
     },
     "green-lab-bar": {
         "Make the lye at home": {LYE},
-        "Weigh and melt the oils": {SCENT},
+        "Weigh and melt the oils": {HOT, SCENT},
         "Wet the clay and add the lye at home": {LYE, RAW, DUST},
         "Blend to trace": {RAW, BLADE},
         "Stir in clay and scent": {RAW, BLADE, SCENT},

@@ -27,6 +27,7 @@ from builder.model.teaching.prose import Sentence
 from builder.rules.hands.told import handled_mentions
 from builder.rules.hands.written import writes_down
 from builder.rules.hazard import HEAT, cold_parts, hazards_of, is_of_heat
+from builder.rules.over_heat import puts_over_heat
 from builder.words.say import message, say
 
 OF_LYE = (Hazard.CAUSTIC, Hazard.RAW_SOAP)
@@ -150,7 +151,8 @@ class _Flow:
     def _steps(self, steps: Sequence[Step], batch: WorkedBatch) -> Iterable[FlowBlock]:
         run: list[str] = []
         for step in steps:
-            cautions = self._show(self._once_warm(self._named(handled_mentions(step), batch), step.sentences))
+            texts = self._once_warm(self._named(handled_mentions(step), batch), step.sentences)
+            cautions = self._show((*texts, *self._scalds(texts, step.sentences)))
             if cautions and run:
                 yield self._numbered(run)
                 run = []
@@ -167,6 +169,13 @@ class _Flow:
         named = [ingredients_named(self.studio, batch, piece.name) for piece in pieces if isinstance(piece, Mention)]
         hazards = [hazard for cards in named for card, phase in cards for hazard in hazards_of(self.studio, card, phase, batch)]
         return cautions_for(self.studio, (one for one in hazards if not (self.is_cold and one in HEAT)))
+
+    def _scalds(self, texts: Iterable[CautionText], said: Sequence[Sentence]) -> tuple[CautionText, ...]:
+        """Return the caution of what scalds where words put something over heat, and none of heat has been said in the part."""
+        told = {text.hazard for text in texts} | {text.hazard for text in self.studio.cautions.values() if text.key in self.in_part}
+        if told & set(HEAT) or not puts_over_heat(said, self.studio.flame_words):
+            return ()
+        return cautions_for(self.studio, [Hazard.HOT])
 
     def _once_warm(self, texts: Iterable[CautionText], said: Sequence[Sentence]) -> tuple[CautionText, ...]:
         """Keep back what burns, of amounts that are weighed cold, until the part speaks of heat; then tell it."""

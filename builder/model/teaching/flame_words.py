@@ -1,11 +1,11 @@
-"""How fire in the room is spoken of, as the rows of `content/tables/flame_words.yaml` tell."""
+"""How fire and heat in the room are spoken of, as the rows of `content/tables/flame_words.yaml` tell."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass
 
 from builder.model.teaching.word_pattern import WordPattern
 
-BURNS, PUT_OUT = "burns", "put out"
+BURNS, PUT_OUT, OVER_HEAT = "burns", "put out", "over heat"
 
 
 @dataclass(frozen=True)

@@ -25,6 +25,7 @@ from builder.model.teaching.timed_part import TimedPart
 from builder.reckon.lye.lye_course import parts_with_dry_lye
 from builder.reckon.teaching.handling import batch_of, handled_in, has_steps, hazards_in
 from builder.rules.hazard import HEAT
+from builder.rules.over_heat import heat_said
 from builder.rules.pouring import pours_in
 
 LINGERS = (Hazard.CAUSTIC, Hazard.DRY_LYE, Hazard.RAW_SOAP)
@@ -57,6 +58,8 @@ def reckon_supervision(
             hazards = lingering.with_what_lingers(sheet.recipe.key, met)
         elif has_steps(timed.part):
             lingering.heat(sheet.recipe.key, own)
+        said = heat_said(timed.part, studio.flame_words, hazards)
+        hazards, own = (*hazards, *said), (*own, *said)
         not_ahead: tuple[tuple[str, tuple[str, ...]], ...] = ()
         if timed.part.by_hand:
             cards = _cards_of(studio, timed.part, sheet)

@@ -1,0 +1,31 @@
+"""Whether hands put something over heat, or into water that scalds, by the words of a lesson.
+
+Decided: a water bath scalds, whatever its batch is brought to. Why: oils for soap are warmed to 40 °C in water that may boil, and the
+temperature of the phase tells nothing of the pan.
+"""
+
+from collections.abc import Iterable
+
+from builder.model.hazard import Hazard
+from builder.model.teaching.flame_words import OVER_HEAT, FlameWords
+from builder.model.teaching.lesson import Part
+from builder.model.teaching.prose import Sentence
+from builder.model.teaching.word_pattern import Words, any_in
+from builder.rules.clauses import clauses_of, first_meant, is_order
+from builder.rules.hazard import HEAT
+
+
+def puts_over_heat(sentences: Iterable[Sentence], flame_words: FlameWords) -> bool:
+    """Tell whether one of some sentences orders something over heat or into scalding water."""
+    words = flame_words.get(OVER_HEAT)
+    return words is not None and any(
+        is_order(one) and not any_in(words.unless, Words(one.words)) and first_meant(one, clauses_of(one), words.says) is not None
+        for one in sentences
+    )
+
+
+def heat_said(part: Part, flame_words: FlameWords, hazards: Iterable[str]) -> tuple[Hazard, ...]:
+    """Return the hazard of heat that the words of a part bring beside those that are known; none where one of heat is among them."""
+    if any(hazard in HEAT for hazard in hazards) or not puts_over_heat(part.sentences, flame_words):
+        return ()
+    return (Hazard.HOT,)
