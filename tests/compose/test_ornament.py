@@ -263,3 +263,10 @@ def test_tints_are_light_enough_for_black_and_dark_enough_for_grey() -> None:
         )
         == 3
     )
+
+
+def test_a_flower_from_which_all_choices_are_left_out_has_eight_petals_too() -> None:
+    studio, batches, _ = example()
+    for name, batch in batches.items():
+        bare = portrait_of(studio, batch, dict.fromkeys((dose.what for dose in batch.own.doses), None))
+        assert len(bare.parts) * bare.rounds >= 8, name

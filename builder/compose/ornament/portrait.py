@@ -16,6 +16,8 @@ from builder.words.scent import plain_scent
 
 MOST_PETALS = 12  # Of one round. What comes after the eleven largest is one petal, so that each can still be coloured in.
 
+LEAST_PETALS = 8
+
 
 class Form(Enum):
     """The shapes of petal between which a flower lies, by what the recipe holds."""
@@ -89,7 +91,8 @@ def portrait_of(studio: Studio, batch: WorkedBatch, chosen: Mapping[str, str | N
         recipe=batch.recipe.name,
         parts=tuple(kept),
         forms=forms,
-        rounds=_rounds(count),
+        # What is left out takes its petals along: those that stay are never fewer than eight.
+        rounds=max(_rounds(count), -(-LEAST_PETALS // len(kept))),
         scents=tuple(_scents(cards)),
         together=len(rest),
         choices=len(batch.own.doses) if chosen is None else 0,
