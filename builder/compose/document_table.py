@@ -114,7 +114,7 @@ def _checklist(edition: Edition, plan: ClassPlan, here: Address) -> Composed:
 
 
 PUBLIC, STUDENTS, STAFF, STAFF_WITH_NAMES = Readers
-LABEL, LOOKED_UP = ("labels.css",), ("teacher.css", "looked-up.css")
+LABEL, LOOKED_UP = ("labels.css",), ("looked-up.css",)
 DATED = "{class}/{date}/"
 HOME = "{class}/take-home-{recipe}--{size}.html"
 HOME_ON_PAPER, PUBLIC_ON_PAPER = (path.replace(".html", addresses.PAPER) for path in (HOME, addresses.PUBLIC_TAKE_HOME))
@@ -157,7 +157,7 @@ DOCUMENTS: tuple[AnyKind, ...] = (
     ),
     DocumentKind(
         "teacher's sheet", DATE, DATED + "teacher.pdf", TeacherView, "sheets/teacher.html", compose_teacher_sheet, STAFF,
-        ("teacher.css",), copies_of_teacher_sheet,
+        ("class-steps.css", "teacher.css"), copies_of_teacher_sheet,
     ),
     DocumentKind(
         "bench cards", DATE, DATED + "bench-cards.pdf", BenchCardsView, "sheets/bench-cards.html", compose_bench_cards, STUDENTS,
@@ -165,7 +165,7 @@ DOCUMENTS: tuple[AnyKind, ...] = (
     ),
     DocumentKind(
         "steps at the bench", DATE, DATED + "bench-steps.pdf", BenchStepsView, "sheets/bench-steps.html", compose_bench_steps, STUDENTS,
-        ("bench-steps.css",), copies_of_steps,
+        ("class-steps.css", "bench-steps.css"), copies_of_steps,
     ),
     DocumentKind(
         "batch cards", DATE, DATED + "batch-cards.pdf", BatchCardsView, "sheets/batch-cards.html", compose_batch_cards, STUDENTS,

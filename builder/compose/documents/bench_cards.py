@@ -63,8 +63,16 @@ def copies_of_cards(edition: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
 def copies_of_steps(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
     """Say how often to print the steps."""
     if _has_benches(plan):
-        line = say_count("Steps at the bench: {count}\u00a0copy", "Steps at the bench: {count}\u00a0copies", plan.groups)
-        yield ToPrint(line, say("Steps at the bench"), (plan.groups,))
+        count = _copies_of_steps(plan)
+        line = say_count("Steps at the bench: {count}\u00a0copy", "Steps at the bench: {count}\u00a0copies", count)
+        yield ToPrint(line, say("Steps at the bench"), (count,))
+
+
+def _copies_of_steps(plan: ClassPlan) -> int:
+    """Return how many are printed: one for each group, one between two neighbours who work alone; with lye nobody reads over a shoulder."""
+    if in_groups(plan) or any(made.batch.product.made_with_lye for made in plan.made):
+        return plan.groups
+    return -(-plan.groups // 2)
 
 
 def compose_bench_cards(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:
@@ -101,11 +109,17 @@ def compose_bench_steps(edition: Edition, plan: ClassPlan, here: Address) -> Com
         if timed.part.by_hand
     ]
     writer = writer_of(edition, here, addresses.class_folder(plan.studio_class.key))
-    flow = compose_flow(edition.studio, sources, writer, short_again=True)
-    copies = say_count(
-        "The same for every group: print {count}\u00a0copy.", "The same for every group: print {count}\u00a0copies.", plan.groups
-    )
-    return Composed(title, BenchStepsView(frame(edition, here, title, title), title, when(edition, plan), copies, _numbers(edition), flow))
+    flow = compose_flow(edition.studio, sources, writer, short_again=True, aid_at_foot=True)
+    count = _copies_of_steps(plan)
+    if count == plan.groups:
+        copies = say_count(
+            "The same for every group: print {count}\u00a0copy.", "The same for every group: print {count}\u00a0copies.", count
+        )
+    else:
+        copies = say_count(
+            "One lies between two places: print {count}\u00a0copy.", "One lies between two places: print {count}\u00a0copies.", count
+        )
+    return Composed(title, BenchStepsView(frame(edition, here, title, title), title, when(edition, plan), copies, flow))
 
 
 def _cards(studio: Studio, plan: ClassPlan) -> tuple[SharedCard, ...]:

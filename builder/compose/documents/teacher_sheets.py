@@ -9,29 +9,25 @@ from itertools import islice
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
-from builder.compose.dates.time_words import FORMAT_NAMES, STAFF_WORDS, Clock, clock_from, run_rows
+from builder.compose.dates.time_words import STAFF_WORDS, Clock, clock_from, run_rows
 from builder.compose.document_kind import Composed, ToPrint
 from builder.compose.edition import Edition
 from builder.compose.for_staff.clock import clock_group
 from builder.compose.for_staff.met_in_class import met_after_class, met_in_class
-from builder.compose.for_staff.ready import ready_lines
-from builder.compose.for_staff.weighings import view_pots
+from builder.compose.for_staff.run_sheet import run_sheet
+from builder.compose.for_staff.weighings import scales_used, view_pots
 from builder.compose.frames import frame
 from builder.compose.home.letters import letter_of
-from builder.compose.ornament.portrait import portrait_of
-from builder.compose.ornament.svg import TEACHER_MARK, Look, mark
 from builder.compose.recipe.batch_words import view_batches
-from builder.compose.recipe.wording import duration, listed, whole_minutes
+from builder.compose.recipe.wording import duration
 from builder.compose.roster.allergy_words import stands_with_the_people
-from builder.compose.teaching.class_facts import staff
 from builder.compose.teaching.class_plans import part_sheet, when
 from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
 from builder.compose.teaching.pieces import writer_of
-from builder.compose.teaching.running import view_running
 from builder.compose.teaching.staff_words import when_done
 from builder.compose.teaching.weighing_words import pots_note
 from builder.compose.views.for_staff import StaffProduct, StepsGroup, TeacherView
-from builder.compose.views.teacher import Fact, FindingView
+from builder.compose.views.teacher import FindingView
 from builder.model.finding import Finding
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
@@ -65,6 +61,7 @@ def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> C
         writer_of(edition, here, addresses.class_folder(studio_class.key)),
         [made.batch for made in plan.made],
         short_again=True,
+        aid_at_foot=True,
     )
     parts = iter(whole.parts)
     steps = tuple(StepsGroup(one.title, tuple(islice(parts, len(one.sources)))) for one in stretches if one.sources)
@@ -76,15 +73,8 @@ def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> C
     title = say("Teacher's sheet: {class_title}", class_title=studio_class.title)
     view = TeacherView(
         frame=frame(edition, here, title, f"{title}, {when(edition, plan)}"),
-        title=title,
-        when=when(edition, plan),
-        facts=_facts(plan),
-        calls=whole.calls,
-        clock=tuple(clock),
-        ready=ready_lines(plan, edition.locale),
-        running=view_running(edition.studio, plan),
-        beside=_beside(plan),
-        allergies=say("Allergies and choices of each person stand on the roster.") if plan.has_roster else "",
+        run=run_sheet(edition, plan, title, tuple(clock), whole.calls),
+        scales=scales_used(plan),
         products=tuple(StaffProduct(view_batches(edition, plan, made), view_pots(plan, made)) for made in plan.made),
         findings=tuple(
             FindingView(spoken().gettext(f.wrong), spoken().gettext(f.remedy), f.accepted or "")
@@ -93,7 +83,6 @@ def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> C
         ),
         before=whole,
         steps=steps,
-        marks=tuple(mark(portrait_of(edition.studio, made.batch), TEACHER_MARK, Look.TINTED) for made in plan.made),
     )
     return Composed(title, view)
 
@@ -124,45 +113,6 @@ def _stretches(edition: Edition, plan: ClassPlan, read_clock: Clock) -> tuple[_S
             say("After the class"),
             tuple(source(one.part, when_done(plan, one, edition.locale), met_after_class(plan, one)) for one in plan.after),
         ),
-    )
-
-
-def _beside(plan: ClassPlan) -> str:
-    """Name the documents that hold what is not on this sheet."""
-    names = [say("the check list")]
-    names += [say("the roster with choices and allergies")] if plan.has_roster else []
-    names += [say("costs and buying")] if plan.cost is not None else []
-    names += [say("why this format, and the rules with their sources"), say("the workings")]
-    return say("In documents of their own: {names}.", names=listed(names))
-
-
-def _facts(plan: ClassPlan) -> tuple[Fact, ...]:
-    studio_class = plan.studio_class
-    waiting = [Fact(say("On the waiting list"), str(plan.date.waiting))] if plan.date and plan.date.waiting else []
-    facts = [
-        Fact(say("Format"), say(FORMAT_NAMES[plan.format])),
-        Fact(say("Students"), str(plan.students)),
-        *waiting,
-        Fact(say("Staff"), staff(*plan.staff)),
-    ]
-    if studio_class.group_size > 1:
-        facts.append(Fact(say("Groups"), _groups(plan)))
-    facts.append(Fact(say("Length"), duration(whole_minutes(studio_class.length))))
-    return (*facts, Fact(say("Youngest"), say_count("{count}\u00a0year", "{count}\u00a0years", studio_class.youngest)))
-
-
-def _groups(plan: ClassPlan) -> str:
-    size = plan.studio_class.group_size
-    if plan.last_group == size:
-        return say_count("{count}\u00a0group of {size}", "{count}\u00a0groups of {size}", plan.groups, size=size)
-    if plan.groups == 1:
-        return say("1 group of {size}", size=plan.last_group)
-    return say_count(
-        "{count}\u00a0group of {size} and one of {last}",
-        "{count}\u00a0groups of {size} and one of {last}",
-        plan.groups - 1,
-        size=size,
-        last=plan.last_group,
     )
 
 

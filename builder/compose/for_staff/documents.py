@@ -8,9 +8,10 @@ from collections.abc import Iterator
 
 from builder.compose.addresses import Address
 from builder.compose.document_kind import Composed, ToPrint
-from builder.compose.dose.choice_totals import view_guests
+from builder.compose.dose.choice_totals import view_guests, view_totals
 from builder.compose.edition import Edition
 from builder.compose.frames import frame
+from builder.compose.label.label_counts import label_counts
 from builder.compose.recipe.batch_words import sums_of, view_worked
 from builder.compose.recipe.sums import view_sums
 from builder.compose.roster.allergy_words import allergy_note, view_allergies
@@ -18,7 +19,8 @@ from builder.compose.supplies.supply_words import view_supplies
 from builder.compose.teaching.class_plans import when
 from builder.compose.teaching.running import view_running
 from builder.compose.views.for_staff import CostsView, ReasonsView, RosterView, WorkedProduct, WorkingsView
-from builder.model.teaching.class_plan import ClassPlan
+from builder.model.studio import Studio
+from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.words.say import say
 
 
@@ -77,10 +79,15 @@ def compose_workings(edition: Edition, plan: ClassPlan, here: Address) -> Compos
         frame=frame(edition, here, title, f"{title}, {when(edition, plan)}"),
         title=title,
         when=when(edition, plan),
-        products=tuple(WorkedProduct(made.batch.recipe.name, view_worked(edition.studio, plan, made)) for made in plan.made),
+        products=tuple(_worked(edition.studio, plan, made) for made in plan.made),
         sums=tuple(sums for made in plan.made for sums in sums_of(made)),
     )
     return Composed(title, view)
+
+
+def _worked(studio: Studio, plan: ClassPlan, made: MadeProduct) -> WorkedProduct:
+    totals = view_totals(studio, made, has_roster=plan.has_roster)
+    return WorkedProduct(made.batch.recipe.name, label_counts(studio, made), view_worked(studio, plan, made), totals)
 
 
 def compose_home_workings(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:

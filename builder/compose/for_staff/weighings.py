@@ -2,12 +2,13 @@
 
 from builder.compose.recipe.batch_words import batch_title
 from builder.compose.recipe.ingredient_tables import staff_table
-from builder.compose.recipe.wording import weighed
+from builder.compose.recipe.wording import listed, reading, weighed
 from builder.compose.teaching.weighing_words import who_weighs
 from builder.compose.views.for_staff import PotView, WeighGroup, WeighRow
 from builder.compose.views.ingredient_table import PhaseTable
 from builder.model.recipe.column import Role, Weighed
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct, PlannedBatch
+from builder.words.say import say
 
 
 def view_pots(plan: ClassPlan, made: MadeProduct) -> tuple[PotView, ...]:
@@ -27,17 +28,28 @@ def _pot(plan: ClassPlan, planned: PlannedBatch) -> PotView:
     return PotView(batch_title(planned), tuple(groups), table.total.cells[WEIGHED])
 
 
-# Where the columns of the staff's table have what the scale shows, and the scale.
-WEIGHED, SCALE = 2, 3
+# Where the columns of the staff's table have what the scale shows.
+WEIGHED = 2
+
+
+def scales_used(plan: ClassPlan) -> str:
+    """Say once how each scale of a date reads, the coarser first."""
+    scales = {w.scale for made in plan.made for planned in made.batches for row in planned.sheet.rows for w in row[:1]}
+    named = (f"{say(scale.name)} {reading(scale)}" for scale in sorted(scales, key=lambda one: (-one.division.grams, one.name)))
+    return listed(list(dict.fromkeys(named)))
 
 
 def _group(printed: PhaseTable, mine: list[Weighed], who: dict[int, str]) -> WeighGroup:
     whose = [who.get(id(w.line), "") for w in mine]
-    common = whose[0] if len(set(whose)) == 1 else ""
+    common = max(whose, key=whose.count) if all(whose) else ""  # Of the first that is named most often.
     rows = tuple(
-        WeighRow(row.name, weighed(w, "g"), row.cells[SCALE], "" if common else one)
+        WeighRow(row.name, weighed(w, "g"), _scale(w), "" if one == common else one)
         for w, row, one in zip(mine, printed.rows, whose, strict=True)
     )
     together = printed.total.cells[WEIGHED] if len(rows) > 1 else ""
     caustic = any(w.line.role is Role.ALKALI for w in mine)
     return WeighGroup(printed.title, printed.treatment, common, rows, together, printed.note, caustic)
+
+
+def _scale(w: Weighed) -> str:
+    return say(w.scale.name) if w.fits else say("no scale holds this: weigh it in parts")

@@ -1,12 +1,10 @@
 """The batches of a product for the teacher's sheet: weighings, portions, lye, and the sums behind them."""
 
-from builder.compose.dose.choice_totals import view_totals
 from builder.compose.dose.dose_words import view_choices
 from builder.compose.edition import Edition
 from builder.compose.formula.heat_words import heat_lines
 from builder.compose.formula.ph_words import ph_words
 from builder.compose.label.code_words import code_words
-from builder.compose.label.label_counts import label_counts
 from builder.compose.label.label_questions import labels_are_held, no_labels
 from builder.compose.lye.lye_words import staff_lye
 from builder.compose.lye.soap_words import soap_facts
@@ -40,9 +38,8 @@ def view_batches(edition: Edition, plan: ClassPlan, made: MadeProduct) -> Produc
         left_over=_left_over(studio, plan, made),
         batches=view_worked(studio, plan, made),
         choices=view_choices(studio, made.filled),
-        totals=view_totals(studio, made, has_roster=plan.has_roster),
         codes=code_words(plan, made, labelled=not labels_are_held(edition, plan, made)),
-        labels=no_labels(edition, plan, made) or label_counts(studio, made),
+        labels=no_labels(edition, plan, made),
     )
 
 
@@ -87,7 +84,8 @@ def _batch(studio: Studio, plan: ClassPlan, planned: PlannedBatch) -> BatchView:
     return BatchView(
         batch_title(planned),
         staff_table(sheet),
-        tuple(_portions(studio, planned)),
+        tuple(_at_the_table(studio, sheet)),
+        tuple(_portions(studio, sheet)),
         staff_lye(sheet, _solutions(plan, planned), f"{sheet.recipe.key}-{planned.purpose}"),
         soap_facts(sheet),
         heat_lines(sheet),
@@ -100,26 +98,29 @@ def _solutions(plan: ClassPlan, planned: PlannedBatch) -> tuple[LyeSolution, ...
     return tuple(lye for lye in solutions if lye.bottles and lye.bottles[0].purpose == planned.purpose)
 
 
-def _portions(studio: Studio, planned: PlannedBatch) -> list[Fact]:
-    sheet = planned.sheet
+def _at_the_table(studio: Studio, sheet: WorkedBatch) -> list[Fact]:
+    """Return what is read off a scale or a strip while a batch is made and filled."""
     portions = sheet.own.portions
     facts = [fact for one in sheet.fillings for fact in _filling(studio, one)]
-    if isinstance(sheet.size, PeopleSize):
-        facts += [Fact(say("To show"), grams(sheet.size.demo))] if sheet.size.demo else []
-        facts += [Fact(say("Stays in the pot"), grams(sheet.size.left_in_the_pot))] if sheet.size.left_in_the_pot else []
-    facts += (
-        [Fact(say("Smallest sensible batch on these scales"), say("about {weight}", weight=grams(sheet.smallest)))]
-        if sheet.smallest
-        else []
-    )
+    if isinstance(sheet.size, PeopleSize) and sheet.size.demo:
+        facts.append(Fact(say("To show"), grams(sheet.size.demo)))
     if portions.all_from is not None and portions.wanted:
         went_in, least = grams(sheet.own.read.finished), grams(sheet.own.read.all_from or sheet.own.read.finished)
         said = say("{went_in} went in; all containers are filled from {least}", went_in=went_in, least=least)
         facts.append(Fact(say("Weigh the finished batch"), said))
-    facts.append(Fact(say("Left over"), grams(sheet.own.read.left)))
     facts += _unlimited(sheet)
-    said = ph_words(sheet)
-    return [*facts, Fact(say("pH"), said)] if said else facts
+    ph = ph_words(sheet)
+    return [*facts, Fact(say("pH"), ph)] if ph else facts
+
+
+def _portions(studio: Studio, sheet: WorkedBatch) -> list[Fact]:
+    """Return how a batch divides."""
+    facts = [Fact(say("Containers filled"), containers_of(one.portions.yields, container_name(studio, one.fill))) for one in sheet.fillings]
+    if isinstance(sheet.size, PeopleSize) and sheet.size.left_in_the_pot:
+        facts.append(Fact(say("Stays in the pot"), grams(sheet.size.left_in_the_pot)))
+    if sheet.smallest:
+        facts.append(Fact(say("Smallest sensible batch on these scales"), say("about {weight}", weight=grams(sheet.smallest))))
+    return [*facts, Fact(say("Left over"), grams(sheet.own.read.left))]
 
 
 def _unlimited(batch: WorkedBatch) -> list[Fact]:
@@ -132,8 +133,8 @@ def _unlimited(batch: WorkedBatch) -> list[Fact]:
 
 
 def _filling(studio: Studio, filling: Filling) -> list[Fact]:
-    """Return what the scale reads for one kind of container, and how many there are of it."""
-    portions, read, name = filling.portions, filling.read, container_name(studio, filling.fill)
+    """Return what the scale reads for one kind of container."""
+    read, name = filling.read, container_name(studio, filling.fill)
     facts = []
     if read.poured != read.fill:
         facts.append(
@@ -148,5 +149,4 @@ def _filling(studio: Studio, filling: Filling) -> list[Fact]:
             say("{weight} in each {container}", weight=read_both_ways(filling, lambda one: one.fill), container=name),
         )
     )
-    facts.append(Fact(say("Containers filled"), containers_of(portions.yields, name)))
     return facts

@@ -7,21 +7,22 @@ Decided: what is weighed cold has no caution of heat; that stands before the fir
 scale is one that is skipped beside the hot pot.
 """
 
+import re
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from builder.compose.dates.time_words import STAFF_WORDS
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe, said, signal_word
 from builder.compose.recipe.portion_words import numbers_to_call
-from builder.compose.recipe.wording import duration
+from builder.compose.recipe.wording import duration, short_duration
 from builder.compose.teaching.mentions import ingredients_named
 from builder.compose.teaching.pieces import TextWriter
 from builder.compose.views.caution import Call, CautionView
-from builder.compose.views.lesson import FlowBlock, FlowPart, LessonFlow, ProseView, StepRun
+from builder.compose.views.lesson import AidAtFoot, FlowBlock, FlowPart, LessonFlow, ProseView, StepRun
 from builder.model.hazard import Hazard
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
-from builder.model.teaching.caution import CautionText
+from builder.model.teaching.caution import SIGNALS, CautionText
 from builder.model.teaching.lesson import Block, CautionHere, Mention, Part, Piece, Prose, Step, Steps, sentences_in
 from builder.model.teaching.prose import Sentence
 from builder.rules.hands.told import handled_mentions
@@ -33,6 +34,8 @@ from builder.words.say import message, say
 OF_LYE = (Hazard.CAUSTIC, Hazard.RAW_SOAP)
 # A line to write on, at the end of a step that has something written down.
 WRITE_HERE = ' <span class="write-here"></span>'
+# Between two sentences of first aid, of which each begins with what has happened: "On skin: ... In eyes: ...".
+_AID = re.compile(r"(?<=[.!]) (?=[^.:]{2,30}: )")
 # The last line of many cautions; each part of a document says it once.
 RULES_FIRST = message("Local rules and the supplier's safety data sheet come first.")
 
@@ -61,13 +64,15 @@ def compose_flow(
     *,
     in_brief: bool = False,
     short_again: bool = False,
+    aid_at_foot: bool = False,
 ) -> LessonFlow:
     """Lay out some parts. Hazards of `sheets` (and of the parts' own batches) that no step names are spoken of before the first step.
 
     With `in_brief`, which is for a sheet that says all of the first aid for lye on a page before, its cautions on lye say that in brief.
     With `short_again` a caution that an earlier part has said whole is said in a breath in a later one: hazard, gear and first aid, still.
+    With `aid_at_foot`, for a sheet that shows it at the foot of each page, first aid of dangers stands in their first caution and there.
     """
-    flow = _Flow(studio, writer, in_brief, short_again)
+    flow = _Flow(studio, writer, in_brief, short_again, aid_at_foot)
     batches = list({id(sheet): sheet for sheet in (*sheets, *(source.sheet for source in sources))}.values())
     cold, warming = set[int](), set[int]()
     for batch in batches:
@@ -78,7 +83,9 @@ def compose_flow(
     parts = tuple(flow.part(one, is_cold=id(one.part) in cold, warms=id(one.part) in warming) for one in sources)
     hazards = [hazard for sheet in batches for hazard in hazards_of_recipe(studio, sheet)]
     left = [text for text in cautions_for(studio, hazards) if text.key not in flow.shown]
-    return LessonFlow(tuple(view_caution(text) for text in left), parts, flow.calls)
+    before = tuple(flow.view(text) for text in left)
+    at_foot = first_aid_of(text for text in flow.texts.values() if flow.is_at_foot(text))
+    return LessonFlow(before, parts, flow.calls, at_foot, first_aid_of(flow.texts.values()))
 
 
 def view_caution(text: CautionText, *, in_brief: bool = False, again: bool = False) -> CautionView:
@@ -89,9 +96,30 @@ def view_caution(text: CautionText, *, in_brief: bool = False, again: bool = Fal
     return CautionView(text.signal, signal_word(text), text.name, what, avoid, happens)
 
 
+def first_aid_of(texts: Iterable[CautionText]) -> tuple[AidAtFoot, ...]:
+    """Return what to do after an accident with any of these; a sentence that several of them share is said once, for them together."""
+    of: dict[str, list[str]] = {}
+    for text in texts:
+        for sentence in _AID.split(text.in_brief or " ".join(line for line in text.if_it_happens if line != say(RULES_FIRST))):
+            of.setdefault(sentence, []).append(text.name)
+    together: dict[tuple[str, ...], list[str]] = {}
+    for sentence, names in of.items():
+        together.setdefault(tuple(names), []).append(sentence)
+    return tuple(AidAtFoot(names, " ".join(sentences)) for names, sentences in together.items() if any(sentences))
+
+
 def calls_of(studio: Studio) -> tuple[Call, ...]:
     """Return the numbers to call."""
     return tuple(Call(whose, number) for whose, number in numbers_to_call(studio.profile.emergency))
+
+
+def _warnings(blocks: Iterable[FlowBlock]) -> Iterable[str]:
+    """Name the cautions of a part, each signal word once."""
+    names: dict[str, dict[str, None]] = {}
+    for block in blocks:
+        if isinstance(block, CautionView):
+            names.setdefault(block.word, {})[f"{block.name}."] = None
+    return (" ".join((word, *named)) for word, named in names.items())
 
 
 @dataclass
@@ -102,6 +130,8 @@ class _Flow:
     writer: TextWriter
     in_brief: bool = False
     short_again: bool = False
+    aid_at_foot: bool = False
+    texts: dict[str, CautionText] = field(default_factory=dict)
     shown: set[str] = field(default_factory=set)
     in_part: set[str] = field(default_factory=set)
     at_steps: set[str] = field(default_factory=set)
@@ -124,6 +154,7 @@ class _Flow:
         blocks += [made for block in source.part.blocks for made in self._block(block, source.sheet)]
         part, time = source.part, duration(source.part.minutes)
         calls = self.calls if self.in_part else ()
+        goes_on = say("{part} goes on.", part=f"{source.letter} {part.title}".strip())
         return FlowPart(
             part.title,
             str(part.who),
@@ -135,6 +166,8 @@ class _Flow:
             source.letter,
             calls,
             bool(self.in_part),
+            " ".join((goes_on, *_warnings(blocks))) if blocks else "",
+            short_duration(part.minutes),
         )
 
     def _block(self, block: Block, batch: WorkedBatch) -> Iterable[FlowBlock]:
@@ -197,4 +230,17 @@ class _Flow:
 
     def _said(self, text: CautionText) -> CautionView:
         again = self.short_again and text.key in self.shown
-        return view_caution(text, in_brief=again or (self.in_brief and text.hazard in OF_LYE), again=again)
+        return self.view(text, in_brief=again or (self.in_brief and text.hazard in OF_LYE), again=again)
+
+    def view(self, text: CautionText, *, in_brief: bool = False, again: bool = False) -> CautionView:
+        """Return a caution as this document shows it: once with the first aid that stands at its foot as well, and later without it."""
+        had = text.key in self.texts
+        self.texts[text.key] = text
+        shown = view_caution(text, in_brief=in_brief or self.is_at_foot(text), again=again)
+        if self.is_at_foot(text):
+            return replace(shown, if_it_happens=()) if had else shown
+        return replace(shown, in_few_words=f"{text.again} {text.in_brief}") if self.aid_at_foot and text.again and text.in_brief else shown
+
+    def is_at_foot(self, text: CautionText) -> bool:
+        """Tell whether the first aid of a caution stands at the foot of each page."""
+        return self.aid_at_foot and text.signal == SIGNALS[0]

@@ -76,7 +76,6 @@ class BenchStepsView:
     title: str
     when: str
     copies: str
-    emergency: tuple[str, ...]
     flow: LessonFlow
 
 

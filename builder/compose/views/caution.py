@@ -8,7 +8,7 @@ class CautionView:
     """A caution. `signal` chooses its look, `word` is the signal word that is printed.
 
     `also` are cautions of the same signal that share its frame, and its first aid. With `when_apart` it says what stands before on the same
-    page, and is left out there.
+    page, and is left out there. `in_few_words` stands for all but its name where a sheet has no room; empty for what is never shortened.
     """
 
     signal: str
@@ -20,6 +20,7 @@ class CautionView:
     also: tuple["CautionView", ...] = ()
     when_apart: bool = False
     kind: str = "caution"
+    in_few_words: str = ""
 
     @property
     def names(self) -> tuple[str, ...]:

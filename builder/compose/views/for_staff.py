@@ -3,10 +3,10 @@
 from dataclasses import dataclass
 
 from builder.compose.views.caution import Call
-from builder.compose.views.doses import GuestTable
+from builder.compose.views.doses import GuestTable, TotalTable
 from builder.compose.views.frame import Frame
 from builder.compose.views.lesson import FlowPart, LessonFlow
-from builder.compose.views.running import RunningView
+from builder.compose.views.running import RunningView, WatchRow
 from builder.compose.views.teacher import AllergyView, BatchView, Fact, FindingView, ProductBatches, SumsView, SuppliesView
 
 
@@ -48,7 +48,7 @@ class WeighRow:
 class WeighGroup:
     """The weighings of one phase of a batch, what they come to (empty for one alone), what is done with it, and what follows.
 
-    `who` does all of them; it is empty where that differs from row to row, or nobody is named.
+    `who` does all of them but those whose rows name somebody else; it is empty where nobody is named.
 
     `caustic` frames what is lye.
     """
@@ -88,27 +88,36 @@ class StaffProduct:
 
 
 @dataclass(frozen=True)
-class TeacherView:
-    """The teacher's sheet of one date; `marks` are the drawings of what is made, as HTML, `beside` names the other documents.
+class RunSheet:
+    """Page 1 of what staff have in hand: the run by the clock, who watches whom, the numbers to call.
 
-    `ready` says when soap that is made has cured.
+    `marks` are the drawings of what is made, as HTML. `ready` says when soap that is made has cured.
     """
 
-    frame: Frame
     title: str
     when: str
     facts: tuple[Fact, ...]
     calls: tuple[Call, ...]
     clock: tuple[ClockGroup, ...]
     ready: tuple[str, ...]
-    running: RunningView
-    beside: str
+    watch: tuple[WatchRow, ...]
+    carried: str
+    policy: str
     allergies: str
+    marks: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class TeacherView:
+    """The teacher's sheet of one date: page 1, all weighings, and the steps. `scales` says how each scale reads."""
+
+    frame: Frame
+    run: RunSheet
+    scales: str
     products: tuple[StaffProduct, ...]
     findings: tuple[FindingView, ...]
     before: LessonFlow
     steps: tuple[StepsGroup, ...]
-    marks: tuple[str, ...]
 
 
 @dataclass(frozen=True)
@@ -145,10 +154,15 @@ class ReasonsView:
 
 @dataclass(frozen=True)
 class WorkedProduct:
-    """The batches of one product as they were worked out: exact amounts beside what is weighed, lye, what the soap becomes."""
+    """The batches of one product as they were worked out: exact amounts beside what is weighed, lye, what the soap becomes.
+
+    `totals` are of what students may add, `labels` counts the labels.
+    """
 
     name: str
+    labels: tuple[str, ...]
     batches: tuple[BatchView, ...]
+    totals: tuple[TotalTable, ...]
 
 
 @dataclass(frozen=True)

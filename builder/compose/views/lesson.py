@@ -4,6 +4,9 @@ from dataclasses import dataclass
 
 from builder.compose.views.caution import Call, CautionView
 
+# How many letters of first aid a foot of each height holds beside the numbers to call, in type of 11 pt.
+FEET = {"low": 240, "middle": 480}
+
 
 @dataclass(frozen=True)
 class ProseView:
@@ -36,7 +39,8 @@ class FlowPart:
     """A part of the lesson: who does it, as our key and in words, how long it takes, when (empty where it has no time), and its blocks.
 
     `note` says for which pot its amounts are, where that needs saying. `letter` is empty for what is done in class alone.
-    `calls` are the numbers to call, where it shows a caution.
+    `calls` are the numbers to call, where it shows a caution. `goes_on` names it and its cautions at the head of a page onto which it runs.
+    `length` is `minutes` in few letters.
     """
 
     title: str
@@ -49,12 +53,33 @@ class FlowPart:
     letter: str = ""
     calls: tuple[Call, ...] = ()
     has_cautions: bool = False
+    goes_on: str = ""
+    length: str = ""
+
+
+@dataclass(frozen=True)
+class AidAtFoot:
+    """What to do after an accident with each of what is named, for the foot of a page."""
+
+    names: tuple[str, ...]
+    what: str
 
 
 @dataclass(frozen=True)
 class LessonFlow:
-    """The parts of one document, the cautions that come before all of them, and the numbers to call."""
+    """The parts of one document, the cautions that come before all of them, the numbers to call, and first aid.
+
+    That at the foot of its pages is of dangers alone, `first_aid` of all its cautions.
+    """
 
     before: tuple[CautionView, ...]
     parts: tuple[FlowPart, ...]
     calls: tuple[Call, ...] = ()
+    at_foot: tuple[AidAtFoot, ...] = ()
+    first_aid: tuple[AidAtFoot, ...] = ()
+
+    @property
+    def foot(self) -> str:
+        """Return how high the foot has to be for its first aid: a name of `layouts/styles/teacher.css`."""
+        letters = sum(len(name) + 2 for aid in self.at_foot for name in aid.names) + sum(len(aid.what) for aid in self.at_foot)
+        return next((name for name, most in FEET.items() if letters <= most), "high")

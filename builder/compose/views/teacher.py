@@ -2,7 +2,6 @@
 
 from dataclasses import dataclass
 
-from builder.compose.views.doses import TotalTable
 from builder.compose.views.ingredient_table import IngredientTable
 from builder.compose.views.lye import LyeView
 from builder.compose.views.take_home import ChoiceView
@@ -18,10 +17,14 @@ class Fact:
 
 @dataclass(frozen=True)
 class BatchView:
-    """One planned batch: whose it is and how often it is made, its weighings, its portions, its lye, what the soap becomes, its heat."""
+    """One planned batch: whose it is and how often it is made, its weighings, its lye, what the soap becomes, its heat.
+
+    `at_the_table` is read while it is made and filled, `portions` say how it divides.
+    """
 
     title: str
     table: IngredientTable
+    at_the_table: tuple[Fact, ...]
     portions: tuple[Fact, ...]
     lye: LyeView | None
     becomes: tuple[Fact, ...]
@@ -70,7 +73,6 @@ class ProductBatches:
     batches: tuple[BatchView, ...]
     choices: tuple[ChoiceView, ...]
     codes: str
-    totals: tuple[TotalTable, ...]
     labels: tuple[str, ...]
 
 
