@@ -4,8 +4,8 @@ from dataclasses import dataclass
 
 from builder.compose.views.caution import Call, CautionView
 
-# How many letters of first aid a foot of each height holds beside the numbers to call, in type of 11 pt.
-FEET = {"low": 240, "middle": 480}
+# How many letters of first aid a foot of each height holds beside the numbers to call, in type of 10.5 pt.
+FEET = {"low": 240, "middle": 380}
 
 
 @dataclass(frozen=True)
