@@ -62,7 +62,7 @@ def test_the_teachers_sheet_says_why_and_who_watches_whom(document: Callable[[st
         return " ".join(BeautifulSoup(document(f"print/first/2027-03-06/{name}.pdf"), "html.parser").get_text(" ").split())
 
     text = text_of("teacher")
-    for words in ("Teacher: groups 1 and 2. Assistant: group 3.", "9:45 AM 15 min D Get ready"):
+    for words in ("Teacher: groups 1 and 2. Assistant: group 3.", "9:45 AM D Get ready ahead, 15 min"):
         assert words in text
     text = text_of("why-this-format")
     for words in (
@@ -211,8 +211,8 @@ def test_what_comes_after_is_for_staff_and_for_home_and_for_nobody_at_the_bench(
     made = compose_documents(after.studio, after.sheets, (), (LAYOUTS,), TODAY).documents
     texts = {document.path: page(document) for document in made}
     teacher = texts["first/2027-02-06/teacher.pdf"]
-    assert "Wash up 11:00 AM, after, 20 minutes" in teacher
-    assert "2 days later, Monday, February 8, 2027, after, 30 minutes" in teacher
+    assert "Wash up 11:00 AM, after, 20 min" in teacher
+    assert "2 days later, Monday, February 8, 2027, after, 30 min" in teacher
     telling = {path for path, text in texts.items() if "Turn it out" in text}
     assert {path.rpartition("/")[2].partition("-")[0].partition(".")[0] for path in telling} == {"teacher", "checklist", "take"}
     home = next(text for path, text in texts.items() if path.endswith("take-home-bar--500-g-of-oils.pdf"))
