@@ -96,7 +96,7 @@ def test_the_most_that_may_be_added_stands_beside_each_kind(documents: Mapping[s
         page = documents[f"{DATE}/{name}.pdf"]
         kinds = page.partition("Scent in the 4 fl oz jar")[2].partition("Scent in the 2 fl oz jar")
         assert all(words in part.replace("At most", "at most") for words, part in zip(most, (kinds[0], kinds[2]), strict=True)), name
-    assert "4 fl oz jar: 1.1 g, about 16 drops; 2 fl oz jar: 0.5 g, about 7 drops" in documents[f"{DATE}/teacher.pdf"]
+    assert "4 fl oz jar: 1.1 g, about 16 drops; 2 fl oz jar: 0.5 g, about 7 drops" in documents[f"{DATE}/workings.pdf"]
     planned = next(one for one in edition.sheets if one.students == 3).made[0].batches[0]
     notes = " ".join(batch_table(planned.sheet, "").notes).replace("\u00a0", " ")
     assert "Scent in the 2 fl oz jar: lavender essential oil (about 7 drops) or no scent: at most 0.5 g" in notes

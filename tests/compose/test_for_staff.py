@@ -24,7 +24,9 @@ def plain(words: str) -> str:
 
 def test_page_1_ticks_every_part_in_the_order_of_the_clock(sheet: BeautifulSoup, edition: Edition) -> None:
     plan = edition.sheets[0]
-    rows = [row for row in sheet.select(".first.one-page table.clock tbody tr") if not {"kind", "weighed-in-it"} & set(row.get("class") or [])]
+    rows = [
+        row for row in sheet.select(".first.one-page table.clock tbody tr") if not {"kind", "weighed-in-it"} & set(row.get("class") or [])
+    ]
     titles = [*(one.part.title for one in plan.ahead), *(one.part.title for one in plan.timeline), *(one.part.title for one in plan.after)]
     assert len(rows) == len(titles)
     for row, title in zip(rows, titles, strict=True):
