@@ -64,7 +64,8 @@ def test_every_document_has_its_place(publication: Publication) -> None:
                     "workings",
                     "checklist",
                     "pack",
-                    "labels-salts--and-others",
+                    "labels-salts",
+                    "labels-bar",
                 )
             ),
             "print/first/workings-at-home.pdf",
@@ -180,7 +181,7 @@ def label_pairs(html: str, name: str) -> list[str]:
 
 
 def test_labels_are_as_many_as_containers_and_share_the_variants_equally(document: Callable[[str], str]) -> None:
-    labels = label_pairs(document(f"{DATE}/labels-salts--and-others.pdf"), "Plain salts")
+    labels = label_pairs(document(f"{DATE}/labels-salts.pdf"), "Plain salts")
     assert ["Lavender" in label for label in labels] == [True, False] * 3
     assert ["No scent" in label for label in labels] == [False, True] * 3
     for part in (
@@ -203,7 +204,7 @@ def test_a_jar_is_traced_to_its_batch(document: Callable[[str], str]) -> None:
     sheet = words(document(f"{DATE}/teacher.pdf"))
     assert "Batch code: SALT-270206." in sheet
     assert "Batch code: BAR-270206-1 to BAR-270206-2 (2 pots)" in sheet
-    bars = label_pairs(document(f"{DATE}/labels-salts--and-others.pdf"), "Plain bar")
+    bars = label_pairs(document(f"{DATE}/labels-bar.pdf"), "Plain bar")
     assert [f"BAR-270206-{pot}" in bar for pot, bar in zip((1, 1, 2), bars, strict=True)] == [True] * 3
 
 
