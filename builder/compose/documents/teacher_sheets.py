@@ -15,7 +15,7 @@ from builder.compose.edition import Edition
 from builder.compose.for_staff.clock import clock_group
 from builder.compose.for_staff.met_in_class import met_after_class, met_in_class
 from builder.compose.for_staff.run_sheet import run_sheet
-from builder.compose.for_staff.weighings import scales_used, view_pots
+from builder.compose.for_staff.weighings import scales_used, view_mixed, view_pots
 from builder.compose.frames import frame
 from builder.compose.home.letters import letter_of
 from builder.compose.recipe.batch_words import view_batches
@@ -75,7 +75,9 @@ def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> C
         frame=frame(edition, here, title, f"{title}, {when(edition, plan)}"),
         run=run_sheet(edition, plan, title, tuple(clock), whole.calls),
         scales=scales_used(plan),
-        products=tuple(StaffProduct(view_batches(edition, plan, made), view_pots(plan, made)) for made in plan.made),
+        products=tuple(
+            StaffProduct(view_batches(edition, plan, made), (*view_mixed(plan, made), *view_pots(plan, made))) for made in plan.made
+        ),
         findings=tuple(
             FindingView(spoken().gettext(f.wrong), spoken().gettext(f.remedy), f.accepted or "")
             for f in edition.findings

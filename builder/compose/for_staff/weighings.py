@@ -1,9 +1,11 @@
 """All weighings of a date in one table, in the order of its batches: lye stands in a frame."""
 
+from collections.abc import Iterator
+
 from builder.compose.recipe.batch_words import batch_title
 from builder.compose.recipe.ingredient_tables import staff_table
-from builder.compose.recipe.wording import listed, reading, weighed
-from builder.compose.teaching.weighing_words import who_weighs
+from builder.compose.recipe.wording import grams, listed, reading, sentence, weighed
+from builder.compose.teaching.weighing_words import solution_name, who_weighs
 from builder.compose.views.for_staff import PotView, WeighGroup, WeighRow
 from builder.compose.views.ingredient_table import PhaseTable
 from builder.model.recipe.column import Role, Weighed
@@ -14,6 +16,15 @@ from builder.words.say import say
 def view_pots(plan: ClassPlan, made: MadeProduct) -> tuple[PotView, ...]:
     """Return the weighings of each planned batch of a product."""
     return tuple(_pot(plan, planned) for planned in made.batches)
+
+
+def view_mixed(plan: ClassPlan, made: MadeProduct) -> Iterator[PotView]:
+    """Yield the weighings of each solution that is mixed for all pots, alkali first."""
+    for lye in plan.weighing.solutions:
+        if lye.ready_mixed and not lye.bought and lye.recipe == made.batch.recipe.name:
+            rows = tuple(WeighRow(say(name), grams(mass), "", "") for name, mass in (*lye.alkalis, *lye.liquids))
+            title = say("Lye, mixed once for all batches")
+            yield PotView(title, (WeighGroup(sentence(solution_name(lye)), "", "", rows, grams(lye.solution), "", caustic=True),), "")
 
 
 def _pot(plan: ClassPlan, planned: PlannedBatch) -> PotView:

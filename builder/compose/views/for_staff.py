@@ -64,7 +64,7 @@ class WeighGroup:
 
 @dataclass(frozen=True)
 class PotView:
-    """All weighings of one planned batch: whose it is and how often it is made, what it weighs in all."""
+    """All weighings of one planned batch: whose it is and how often it is made, what it weighs in all (empty for lye alone)."""
 
     title: str
     groups: tuple[WeighGroup, ...]
@@ -81,7 +81,7 @@ class StepsGroup:
 
 @dataclass(frozen=True)
 class StaffProduct:
-    """One product on the teacher's sheet: its batches, and all their weighings."""
+    """One product on the teacher's sheet: its batches, and all their weighings, lye that is mixed for all of them first."""
 
     made: ProductBatches
     pots: tuple[PotView, ...]
