@@ -80,8 +80,8 @@ def test_a_package_has_one_label_and_what_is_left_its_own(tmp_path: Path) -> Non
     page = next(text for path, text in pages.items() if "2027-02-06" in path and "labels-salts" in path)
     assert len(re.findall(r"2 jars, Net Wt 3\.98 oz \(113 g\) each, Total Net Wt 7\.97 oz \(226 g\)", page)) == 3 * 2 + 1
     assert len(re.findall("Batch: ", page)) == 3 * 2 + 2
-    teacher = next(text for path, text in pages.items() if "2027-02-06/teacher" in path)
-    assert "Labels (one for a package of 2): 4 lavender essential oil, 4 no scent." in teacher
+    workings = next(text for path, text in pages.items() if "2027-02-06/workings" in path)
+    assert "Labels (one for a package of 2): 4 lavender essential oil, 4 no scent." in workings
     sheet = next(one for one in edition.sheets if one.students == 3)
     product = product_json(sheet, "salts")
     assert [(one["chosen"]["scent"], one["units"], one["labels"], one["open"]) for one in product["labels"]] == [
