@@ -221,6 +221,11 @@ def test_every_amount_that_was_composed_stands_on_the_sheet_as_pressed() -> None
     assert {name: amounts for name, amounts in lost.items() if amounts} == {}
 
 
+def test_nothing_is_said_of_a_sheet_by_the_library_that_presses_it() -> None:
+    _, publication = published()
+    assert [line for line in publication.err.splitlines() if ".pdf: " in line] == []
+
+
 def test_every_date_has_its_documents() -> None:
     folder, _ = published()
     for key, recipe, date in DATED:
