@@ -7,8 +7,9 @@ from builder.model.remembered import remembered
 from builder.model.teaching.lesson import Part
 from builder.model.teaching.lye_words import LyeWords
 from builder.model.teaching.prose import Sentence
-from builder.model.teaching.word_pattern import WordPattern, Words, any_in
-from builder.rules.clauses import clauses_of, explains, first_meant, is_bare_order, is_order
+from builder.model.teaching.word_pattern import WordPattern
+from builder.rules.clauses import clauses_of, explains, is_bare_order, is_order
+from builder.rules.spoken import spoken_of
 
 
 @remembered(1024)
@@ -32,7 +33,5 @@ def hazards_said(part: Part, lye_words: LyeWords) -> Mapping[str, Place]:
 
 
 def _where(sentence: Sentence, patterns: tuple[WordPattern, ...], unless: tuple[WordPattern, ...]) -> Place | None:
-    if sentence.is_question or any_in(unless, Words(sentence.words)):
-        return None
     clauses = (clause for clause in clauses_of(sentence) if not explains(clause) or is_bare_order(sentence))
-    return first_meant(sentence, clauses, patterns)
+    return spoken_of(sentence, patterns, unless, clauses)

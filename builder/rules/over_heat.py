@@ -10,18 +10,15 @@ from builder.model.hazard import Hazard
 from builder.model.teaching.flame_words import OVER_HEAT, FlameWords
 from builder.model.teaching.lesson import Part
 from builder.model.teaching.prose import Sentence
-from builder.model.teaching.word_pattern import Words, any_in
-from builder.rules.clauses import clauses_of, first_meant, is_order
+from builder.rules.clauses import is_order
 from builder.rules.hazard import HEAT
+from builder.rules.spoken import spoken_of
 
 
 def puts_over_heat(sentences: Iterable[Sentence], flame_words: FlameWords) -> bool:
     """Tell whether one of some sentences orders something over heat or into scalding water."""
     words = flame_words.get(OVER_HEAT)
-    return words is not None and any(
-        is_order(one) and not any_in(words.unless, Words(one.words)) and first_meant(one, clauses_of(one), words.says) is not None
-        for one in sentences
-    )
+    return words is not None and any(is_order(one) and spoken_of(one, words.says, words.unless) is not None for one in sentences)
 
 
 def heat_said(part: Part, flame_words: FlameWords, hazards: Iterable[str]) -> tuple[Hazard, ...]:

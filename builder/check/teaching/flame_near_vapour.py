@@ -23,13 +23,12 @@ from builder.model.studio import Studio
 from builder.model.subject import WholeClass
 from builder.model.teaching.flame_words import BURNS, PUT_OUT, SpokenOf
 from builder.model.teaching.lesson import Part
-from builder.model.teaching.prose import Sentence
-from builder.model.teaching.word_pattern import Words, any_in
 from builder.rules.basis import basis_of
-from builder.rules.clauses import clauses_of, first_meant, is_order
+from builder.rules.clauses import is_order
 from builder.rules.degrees import degrees_in
 from builder.rules.naming import IngredientNamed, PhaseNamed, meaning_of, options_of
 from builder.rules.part_recipe import recipe_about
+from builder.rules.spoken import spoken_of
 from builder.words.plain_number import plain_number
 
 
@@ -111,10 +110,4 @@ def _cards(name: Name, recipe: Recipe, studio: Studio) -> tuple[Ingredient, ...]
 def _spoken_of_in(part: Part, words: SpokenOf) -> tuple[tuple[int, Place], ...]:
     """Return the numbers of the sentences in the steps of a part that speak of something, and where."""
     sentences = [sentence for step in part.steps for sentence in step.sentences]
-    return tuple((number, place) for number, one in enumerate(sentences) if (place := _spoken_of(one, words)))
-
-
-def _spoken_of(sentence: Sentence, words: SpokenOf) -> Place | None:
-    if sentence.is_question or any_in(words.unless, Words(sentence.words)):
-        return None
-    return first_meant(sentence, clauses_of(sentence), words.says)
+    return tuple((number, place) for number, one in enumerate(sentences) if (place := spoken_of(one, words.says, words.unless)))

@@ -4,15 +4,13 @@ Decided: a sentence of first aid is left out only where the box directly above i
 and two boxes of the same words hide the one that differs.
 """
 
-import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import groupby
 
+from builder.compose.formula.first_aid import aid_sentences
 from builder.compose.views.caution import CautionView
 from builder.compose.views.lesson import FlowBlock, LessonFlow
-
-_SENTENCE = re.compile(r"(?<=[.!?]) (?=[A-Z])")
 
 
 def joined(flow: LessonFlow) -> LessonFlow:
@@ -30,7 +28,7 @@ def _of_one_place(cautions: Sequence[CautionView]) -> list[CautionView]:
     boxes: list[CautionView] = []
     said: set[str] = set()
     for caution in cautions:
-        sentences = [one for line in caution.if_it_happens for one in _SENTENCE.split(line)]
+        sentences = [one for line in caution.if_it_happens for one in aid_sentences(line)]
         own = tuple(one for one in sentences if one not in said)
         said.update(sentences)
         here = replace(caution, if_it_happens=own)

@@ -56,7 +56,8 @@ def _lines_of(block: FlowBlock) -> float:
         case StepRun():
             return sum(_of_step(html) for html in block.html)
         case CautionView():
-            return 0.0 if block.when_apart else FRAME + CAUTION_LINE * sum(math.ceil(len(text) / OF_CAUTION) for text in block.paragraphs)
+            said = (*(f"{block.word} {danger}" for danger in block.dangers), " ".join(block.if_it_happens))
+            return 0.0 if block.when_apart else FRAME + CAUTION_LINE * sum(math.ceil(len(text) / OF_CAUTION) for text in said)
 
 
 def _of_step(html: str) -> float:

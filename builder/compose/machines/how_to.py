@@ -53,5 +53,4 @@ def _steps(flow: LessonFlow) -> Iterator[Node]:
 def _said(caution: CautionView) -> str:
     """Return a caution as its box says it."""
     happens = (say("If it happens."), *caution.if_it_happens) if caution.if_it_happens else ()
-    also = (text for one in caution.also for text in (f"{one.name}.", one.what, *one.avoid))
-    return " ".join((caution.word, f"{caution.name}.", caution.what, *caution.avoid, *also, *happens))
+    return " ".join((caution.word, *caution.dangers, *happens))

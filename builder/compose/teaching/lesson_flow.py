@@ -7,11 +7,11 @@ Decided: what is weighed cold has no caution of heat; that stands before the fir
 scale is one that is skipped beside the hot pot.
 """
 
-import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
 
 from builder.compose.dates.time_words import STAFF_WORDS
+from builder.compose.formula.first_aid import aid_sentences
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe, said, signal_word
 from builder.compose.recipe.portion_words import numbers_to_call
 from builder.compose.recipe.wording import duration, short_duration
@@ -34,8 +34,6 @@ from builder.words.say import message, say
 OF_LYE = (Hazard.CAUSTIC, Hazard.RAW_SOAP)
 # A line to write on, at the end of a step that has something written down.
 WRITE_HERE = ' <span class="write-here"></span>'
-# Between two sentences of first aid, of which each begins with what has happened: "On skin: ... In eyes: ...".
-_AID = re.compile(r"(?<=[.!]) (?=[^.:]{2,30}: )")
 # The last line of many cautions; each part of a document says it once.
 RULES_FIRST = message("Local rules and the supplier's safety data sheet come first.")
 
@@ -100,7 +98,7 @@ def first_aid_of(texts: Iterable[CautionText]) -> tuple[AidAtFoot, ...]:
     """Return what to do after an accident with any of these; a sentence that several of them share is said once, for them together."""
     of: dict[str, list[str]] = {}
     for text in texts:
-        for sentence in _AID.split(text.in_brief or " ".join(line for line in text.if_it_happens if line != say(RULES_FIRST))):
+        for sentence in aid_sentences(text.in_brief or " ".join(line for line in text.if_it_happens if line != say(RULES_FIRST))):
             of.setdefault(sentence, []).append(text.name)
     together: dict[tuple[str, ...], list[str]] = {}
     for sentence, names in of.items():

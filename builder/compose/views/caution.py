@@ -28,10 +28,9 @@ class CautionView:
         return (self.name, *(other.name for other in self.also))
 
     @property
-    def paragraphs(self) -> tuple[str, ...]:
-        """Return its paragraphs without what the template adds: each danger, and what to do if it happens."""
-        dangers = (" ".join((one.word, f"{one.name}.", one.what, *one.avoid)) for one in (self, *self.also))
-        return (*dangers, " ".join(self.if_it_happens))
+    def dangers(self) -> tuple[str, ...]:
+        """Return what it says of each danger: its name, what harms, and how to keep clear of it."""
+        return tuple(" ".join((f"{one.name}.", one.what, *one.avoid)) for one in (self, *self.also))
 
 
 @dataclass(frozen=True)
