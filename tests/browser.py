@@ -23,6 +23,8 @@ FLAGS = (
     *("--disable-dev-shm-usage", "--remote-debugging-pipe"),
 )
 PATIENCE = 120
+# What is answered by a page that is being left: its end, or no context to run a script in.
+BETWEEN_PAGES = ("navigated or closed", "context was destroyed", "Cannot find context", "Cannot find default execution context")
 
 
 def axe_source() -> str:
@@ -94,6 +96,15 @@ class Browser:
         if "exceptionDetails" in done:
             raise AssertionError(done["exceptionDetails"])
         return done["result"].get("value")
+
+    def evaluate_between_pages(self, script: str) -> Any:
+        """Return what a script comes to, and None where the page gives way to another in the meantime."""
+        try:
+            return self.evaluate(script)
+        except AssertionError as gone:
+            if any(words in str(gone) for words in BETWEEN_PAGES):
+                return None
+            raise
 
     def size(self, width: int, height: int = 900, scale: float = 1) -> None:
         """Make the window so many CSS pixels wide and high; `scale` is the zoom, or the density of the screen."""

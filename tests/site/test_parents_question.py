@@ -50,23 +50,28 @@ class Stopwatch:
         self.chromium, self.taps, self.slowest = chromium, 0, 0.0
 
     def tap(self, found_by: str) -> None:
-        """Tap in the middle of an element that a script finds."""
+        """Tap in the middle of an element that a script finds, and wait until what follows is drawn on the same page."""
+        begun = self._press(found_by)
+        self.chromium.evaluate("new Promise(drawn => requestAnimationFrame(() => requestAnimationFrame(drawn)))")
+        self.slowest = max(self.slowest, time.perf_counter() - begun)
+
+    def follow(self, found_by: str, to: str) -> None:
+        """Tap on a link, and wait for the page that it leads to; while one page gives way to another, neither answers."""
+        begun = self._press(found_by)
+        there = f"location.pathname.endsWith({json.dumps(to)}) && document.readyState === 'complete'"
+        while not self.chromium.evaluate_between_pages(there):
+            assert time.perf_counter() < begun + 20 * PATIENCE, f"{to} is not reached"
+        self.slowest = max(self.slowest, time.perf_counter() - begun)
+
+    def _press(self, found_by: str) -> float:
         begun = time.perf_counter()
         middle = f"(box => [box.x + box.width / 2, box.y + box.height / 2])(({found_by}).getBoundingClientRect())"
         self.chromium.evaluate(f"({found_by}).scrollIntoView({{block: 'nearest'}})")
         x, y = self.chromium.evaluate(middle)
         for kind in ("mousePressed", "mouseReleased"):
             self.chromium.send("Input.dispatchMouseEvent", type=kind, x=x, y=y, button="left", clickCount=1)
-        self.chromium.evaluate("new Promise(drawn => requestAnimationFrame(() => requestAnimationFrame(drawn)))")
-        self.taps, self.slowest = self.taps + 1, max(self.slowest, time.perf_counter() - begun)
-
-    def follow(self, found_by: str, to: str) -> None:
-        """Tap on a link, and wait for the page that it leads to."""
-        self.tap(found_by)
-        until = time.perf_counter() + 20 * PATIENCE
-        there = f"location.pathname.endsWith({json.dumps(to)}) && document.readyState === 'complete'"
-        while not self.chromium.evaluate(there):
-            assert time.perf_counter() < until, f"{to} is not reached"
+        self.taps += 1
+        return begun
 
 
 def link(words: str) -> str:
