@@ -39,9 +39,8 @@ class Joins(NamedTuple):
 
 
 class Composed(NamedTuple):
-    """What one document is to show: its title for whoever waits for it, and its view, or its text where it has no template."""
+    """What one document is to show: its view, or its text where it has no template."""
 
-    title: str
     view: object
     joins: Joins | None = None
 
@@ -116,7 +115,7 @@ class DocumentKind(Generic[S]):
         here_and_now = copy_context()
         joined = Joined(joins.sheets, lambda pages: here_and_now.run(lambda: self._html(edition, joins.view(pages)))) if joins else None
         html = self._html(edition, composed.view)
-        return Document(here.folder, here.path, composed.title, html, self._styles_in(edition) if here.is_paper else (), joined)
+        return Document(here.folder, here.path, html, self._styles_in(edition) if here.is_paper else (), joined)
 
     def _html(self, edition: Edition, view: object) -> str:
         return str(view) if self.template is None else edition.templates.render(self.template, view)

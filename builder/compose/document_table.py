@@ -100,7 +100,7 @@ def _with_links(name: str, compose: Composer[S]) -> Composer[S]:
         links = ((kind, kind.place(subject)) for kind in own)
         also = tuple(Link(here.link_to(at), sentence(kind.name)) for kind, at in links if edition.with_pdf or not at.is_paper)
         view: Any = made.view if made else None
-        return Composed(made.title, replace(view, also=also)) if made else None
+        return Composed(replace(view, also=also)) if made else None
 
     return composed
 

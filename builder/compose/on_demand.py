@@ -38,7 +38,7 @@ def documents_on_demand(edition: Edition, by_name: Edition) -> OnDemand:
     """List every document of a run without making it; the arguments are what `editions` gives."""
     kinds = kinds_with_editions(edition, by_name)
     entries = {entry.path: entry for kind, seen in kinds for entry in _entries(kind, seen)}
-    placed = [Document(Folder(path.split("/")[0]), path, "", "") for path in entries]
+    placed = [Document(Folder(path.split("/")[0]), path, "") for path in entries]
     files = {f"{one.folder}/{one.path}": one for one in list_files(edition, placed)}
     return OnDemand(entries, files)
 

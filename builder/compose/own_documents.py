@@ -86,7 +86,7 @@ def _kind(own: OwnDocument, like: AnyKind) -> AnyKind:
         title = ": ".join(filter(None, (sentence(own.name.text), like.scope.title(subject))))
         view: Any = composed.view
         around = frame(edition, here, title, title)
-        return Composed(title, replace(view, frame=replace(view.frame, title=around.title, description=around.description)))
+        return Composed(replace(view, frame=replace(view.frame, title=around.title, description=around.description)))
 
     def copies(edition: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
         is_made = like.copies is none_to_print or any(like.copies(edition, plan))

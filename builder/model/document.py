@@ -38,15 +38,19 @@ class Document:
     """One finished document. `path` is relative to its root, with forward slashes and its ending.
 
     A path that ends in `.pdf` is pressed to PDF with `styles` (names in `layouts/styles/`); any other is written as it is.
-    `title` is for the progress line. Pictures in a PDF are addressed relative to the studio folder. `joined` is what follows in the file.
+    Pictures in a PDF are addressed relative to the studio folder. `joined` is what follows in the file.
     """
 
     folder: Folder
     path: str
-    title: str
     html: str
     styles: tuple[str, ...] = ()
     joined: Joined | None = None
+
+    @property
+    def place(self) -> str:
+        """Return where it lies in the output."""
+        return f"{self.folder}/{self.path}"
 
 
 @dataclass(frozen=True)

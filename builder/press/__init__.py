@@ -41,7 +41,7 @@ def press_publication(
 ) -> PressOutcome:
     """Write a publication to an output folder, which is replaced as a whole.
 
-    `progress` hears the title of each document; `waits` is called where another run is writing to the same folder. Raises FolderError.
+    `progress` hears where each document lies; `waits` is called where another run is writing to the same folder. Raises FolderError.
     """
     pages = [document for document in publication.documents if not document.path.endswith(".pdf")]
     sheets = [document for document in publication.documents if document.path.endswith(".pdf")]
@@ -50,7 +50,7 @@ def press_publication(
         pictures = KeptPictures(building.last)
         for document in pages:
             write_document(building.folder, document, document.html)
-            progress(document.title)
+            progress(document.place)
         for copied in publication.files:
             copy_file(building.folder, copied, origins[copied.origin], pictures)
         for made_file in publication.made:
@@ -138,6 +138,6 @@ def _press_sheets(
             write_document(building.folder, document, pressed.pdf)
             warnings += pressed.warnings
             as_before += is_kept
-            progress(document.title)
+            progress(document.place)
         kept.write(building.folder)
     return None, tuple(sorted(warnings)), as_before

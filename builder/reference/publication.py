@@ -49,4 +49,4 @@ def _document(templates: Templates, page: Page, home: Link, more: tuple[Link, ..
         icon=addresses.icon(Folder.SITE).path,
     )
     view = TextPageView(frame, heading.removeprefix("# "), render_page(text))
-    return Document(Folder.SITE, address, title, templates.render("pages/text.html", view))
+    return Document(Folder.SITE, address, templates.render("pages/text.html", view))

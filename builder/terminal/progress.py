@@ -9,6 +9,8 @@ from rich.progress import Progress as Bar
 
 from builder.terminal.consoles import open_console, plain, say
 
+_WIDEST = 48
+
 
 class Progress:
     """Hears how many documents there will be, and of each that is written."""
@@ -32,13 +34,13 @@ class Progress:
             self._bar.start()
             self._task = self._bar.add_task("writing", total=total)
 
-    def step(self, title: str) -> None:
-        """Show that one more is written."""
+    def step(self, place: str) -> None:
+        """Show that one more is written, by its place in the output, the end of which tells most."""
         self._done += 1
         if self._bar is not None and self._task is not None:
-            self._bar.update(self._task, advance=1, description=plain(title[:48]))
+            self._bar.update(self._task, advance=1, description=plain(place if len(place) <= _WIDEST else f"…{place[1 - _WIDEST :]}"))
         else:
-            say(self._console, f"[{self._done}/{self._total}] {title}")
+            say(self._console, f"[{self._done}/{self._total}] {place}")
 
     def wait(self) -> None:
         """Show that another run is writing to the same folder."""

@@ -42,7 +42,7 @@ def test_sizes_and_containers_that_are_written_alike_are_told_apart() -> None:
 
 def test_two_documents_with_one_address_are_never_made(edition: Edition, monkeypatch: pytest.MonkeyPatch) -> None:
     # Where capital letters do not tell files apart, they are one file.
-    kinds = (replace(DOCUMENTS[0], path=path, template=None, compose=lambda *_: Composed("", "")) for path in ("same.html", "Same.html"))
+    kinds = (replace(DOCUMENTS[0], path=path, template=None, compose=lambda *_: Composed("")) for path in ("same.html", "Same.html"))
     monkeypatch.setattr(document_table, "DOCUMENTS", tuple(kinds))
     with pytest.raises(ValueError, match=r"one address: site/same\.html"):
         compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), date(2027, 1, 1))

@@ -36,7 +36,7 @@ def extremes(grey: Image) -> tuple[float, float]:
 
 def press(folder: Path, fonts: Path, number: int) -> PressedSheet:
     cells = "".join(CELL.format(f"{border}.svg", grams) for border in ("leaves", "stars") for grams in range(number))
-    document = Document(Folder.PRINT, "a.pdf", "A", HTML.format(cells), ("tokens.css", "paper.css"))
+    document = Document(Folder.PRINT, "a.pdf", HTML.format(cells), ("tokens.css", "paper.css"))
     with only_our_fonts(fonts):
         return Engine(folder, (LAYOUTS,)).press(document)
 

@@ -10,7 +10,7 @@ from builder.press.kept_pictures import KeptPictures
 
 
 def test_a_page_is_written_as_it_is(tmp_path: Path) -> None:
-    write_document(tmp_path, Document(Folder.SITE, "a/b.html", "B", ""), "é\n")
+    write_document(tmp_path, Document(Folder.SITE, "a/b.html", ""), "é\n")
     assert (tmp_path / "site" / "a" / "b.html").read_bytes() == "é\n".encode()
 
 
@@ -32,7 +32,7 @@ def test_no_path_leads_out(tmp_path: Path, path: str) -> None:
     nothing = KeptPictures(tmp_path / "none")
     (tmp_path / "outside.html").touch()
     with pytest.raises(ValueError, match="leads out"):
-        write_document(tmp_path / "output", Document(Folder.SITE, path, "", ""), "")
+        write_document(tmp_path / "output", Document(Folder.SITE, path, ""), "")
     with pytest.raises(ValueError, match="leads out"):
         copy_file(tmp_path / "output", CopiedFile(Folder.SITE, "a.svg", "studio", path), (tmp_path / "studio",), nothing)
 

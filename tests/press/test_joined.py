@@ -40,7 +40,7 @@ class Desk:
         self.joined = Joined(tuple(JoinedSheet(Folder.PRINT, path, pieces) for path, pieces in named), cover_of)
 
     def publish(self) -> tuple[PressOutcome, bytes]:
-        pack = Document(Folder.PRINT, "pack.pdf", "Pack", cover_of(()), STYLES, self.joined)
+        pack = Document(Folder.PRINT, "pack.pdf", cover_of(()), STYLES, self.joined)
         cards, labels = TABLE.format("Card") + NEXT_PAGE.format("Another card."), "<h1>Labels</h1>"
         bodies = {"long.pdf": self.long, "cards.pdf": cards, "labels.pdf": labels}
         documents = (pack, *(sheet(path, body) for path, body in bodies.items()))

@@ -36,7 +36,6 @@ class Desk:
             Document(
                 Folder.PRINT,
                 path,
-                path,
                 f'<!DOCTYPE html><html lang="en"><head><title>{path}</title></head><body class="a4" data-title="A">'
                 f'<p>{words}</p><p><img src="{int(path[0]) % 4}.svg" alt="a square"></p></body></html>',
                 STYLES,

@@ -23,8 +23,8 @@ HTML = '<!DOCTYPE html><html lang="en"><head><title>A</title></head><body class=
 
 
 def publish(home: Path, number: int) -> None:
-    page = Document(Folder.SITE, "page.html", "A", f"{number}", ())
-    sheets = [Document(Folder.PRINT, f"{name}.pdf", "A", HTML.format(f"{name} {number}"), ("tokens.css", "paper.css")) for name in "ab"]
+    page = Document(Folder.SITE, "page.html", f"{number}", ())
+    sheets = [Document(Folder.PRINT, f"{name}.pdf", HTML.format(f"{name} {number}"), ("tokens.css", "paper.css")) for name in "ab"]
     press_publication(
         Publication((page, *sheets), ()), studio_folder=home, layout_folders=(LAYOUTS,), output=home / "output", progress=lambda _: None
     )

@@ -54,7 +54,7 @@ def wishing(edition: Edition, **wishes: Any) -> Edition:
 def press(engine: Engine, edition: Edition, stock: LabelSheet, cells: Sequence[PositionView], first: int = 1) -> PressedSheet:
     view = labels_view(edition, "Labels", stock, cells, first)
     html = edition.templates.render("sheets/labels.html", view)
-    return engine.press(Document(Folder.PRINT, "labels.pdf", "Labels", html, styles("labels")))
+    return engine.press(Document(Folder.PRINT, "labels.pdf", html, styles("labels")))
 
 
 def corners(sheet: PressedSheet) -> list[list[tuple[float, ...]]]:

@@ -33,7 +33,7 @@ def card(lines: int) -> str:
 def press(engine: Engine, body: str, styles: tuple[str, ...], cards: int) -> list[tuple[str, list[float]]]:
     pieces = "".join(f'<article class="card one-page">{body}</article>' for _ in range(cards))
     html = f'<html lang="en"><head><title>One</title></head><body class="letter" data-title="One" {FITS}>{pieces}</body></html>'
-    pdf = engine.press(Document(Folder.PRINT, "one.pdf", "One", html, styles)).pdf
+    pdf = engine.press(Document(Folder.PRINT, "one.pdf", html, styles)).pdf
     with pdfplumber.open(io.BytesIO(pdf)) as opened:
         return [(page.extract_text(), sorted({round(char["size"], 1) for char in page.chars}, reverse=True)) for page in opened.pages]
 
@@ -66,7 +66,7 @@ def two_up(engine: Engine, lines: int) -> list[str]:
     body = f'<div class="page one-page" data-in="half-small">{article * 2}</div>'
     fits = 'data-fit="half-small" data-fits="half-small large two-pages"'
     html = f'<html lang="en"><head><title>One</title></head><body class="letter" data-title="One" {fits}>{body}</body></html>'
-    pdf = engine.press(Document(Folder.PRINT, "one.pdf", "One", html, STYLES)).pdf
+    pdf = engine.press(Document(Folder.PRINT, "one.pdf", html, STYLES)).pdf
     with pdfplumber.open(io.BytesIO(pdf)) as opened:
         return [page.extract_text() for page in opened.pages]
 
@@ -86,7 +86,7 @@ def test_a_sheet_that_wants_so_many_pages_gets_smaller_type_until_it_has_no_more
         html = (
             f'<html lang="en"><head><title>S</title></head><body class="letter" data-title="S" {fits}><h1>S</h1>{paragraphs}</body></html>'
         )
-        pdf = engine.press(Document(Folder.PRINT, "s.pdf", "S", html, styles("steps at the bench"))).pdf
+        pdf = engine.press(Document(Folder.PRINT, "s.pdf", html, styles("steps at the bench"))).pdf
         with pdfplumber.open(io.BytesIO(pdf)) as opened:
             return [page.extract_text() for page in opened.pages]
 

@@ -24,7 +24,7 @@ from builder.library import LAYOUTS
 signal.signal(signal.SIGINT, signal.default_int_handler)
 body = "<table>" + "<tr><td>Weigh it.</td></tr>" * 40000 + "</table>"
 html = f'<!DOCTYPE html><html lang="en"><head><title>A</title></head><body>{body}</body></html>'
-documents = [Document(Folder.PRINT, f"{number}.pdf", "A", html, ("tokens.css",)) for number in range(4)]
+documents = [Document(Folder.PRINT, f"{number}.pdf", html, ("tokens.css",)) for number in range(4)]
 pool.FEWEST_FOR_A_PROCESS, pool._cores = 2, lambda: 2
 submit, begun = pool.ProcessPoolExecutor.submit, []
 

@@ -27,7 +27,7 @@ BODY = """<h1>A sheet</h1>
 def sheet(path: str = "sheet.pdf", body: str = BODY, paper: str = "letter", styles: tuple[str, ...] = STYLES) -> Document:
     head = f'<!DOCTYPE html><html lang="en-US"><head><title>{path}</title></head>'
     html = f'{head}<body id="top" class="{paper}" data-title="A sheet">{body}</body></html>'
-    return Document(Folder.PRINT, path, f"The {path}", html, styles)
+    return Document(Folder.PRINT, path, html, styles)
 
 
 Pressing = Callable[..., tuple[PressOutcome, dict[str, bytes]]]
@@ -48,7 +48,7 @@ def pressed(tmp_path: Path) -> Pressing:
             output=output or tmp_path / "output",
             progress=told.append,
         )
-        assert sorted(told) == sorted(document.title for document in documents if outcome.pdf_missing is None or "pdf" not in document.path)
+        assert sorted(told) == sorted(document.place for document in documents if outcome.pdf_missing is None or "pdf" not in document.path)
         written = {path: ((output or tmp_path / "output") / folder / path).read_bytes() for folder, path in outcome.written}
         return outcome, written
 
@@ -150,7 +150,7 @@ def test_only_pictures_of_the_studio_are_shown(pressed: Pressing, tmp_path: Path
 
 def test_without_the_engine_everything_else_is_written(pressed: Pressing, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(sheets, "missing_engine", lambda: "No PDF was written: install the engine.")
-    outcome, written = pressed(Document(Folder.SITE, "index.html", "Start", "<p>x</p>"), sheet())
+    outcome, written = pressed(Document(Folder.SITE, "index.html", "<p>x</p>"), sheet())
     assert outcome.pdf_missing == "No PDF was written: install the engine."
     assert set(written) == {"index.html"}
 

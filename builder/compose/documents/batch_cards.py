@@ -40,7 +40,7 @@ def compose_batch_cards(edition: Edition, plan: ClassPlan, here: Address) -> Com
         return None
     title = say("Batch cards: {class_title}", class_title=plan.studio_class.title)
     pages = tuple(tuple(cards[at : at + TO_A_PAGE]) for at in range(0, len(cards), TO_A_PAGE))
-    return Composed(title, BatchCardsView(frame(edition, here, title, title), title, when(edition, plan), pages))
+    return Composed(BatchCardsView(frame(edition, here, title, title), title, when(edition, plan), pages))
 
 
 def _cards(plan: ClassPlan, made: MadeProduct) -> Iterable[BatchCard]:

@@ -85,7 +85,7 @@ def compose_bench_cards(edition: Edition, plan: ClassPlan, here: Address) -> Com
         for copies, cards in two_to_a_page(_cards(edition.studio, plan))
     )
     view = BenchCardsView(frame(edition, here, title, title), title, when(edition, plan), _numbers(edition), pages)
-    return Composed(title, view)
+    return Composed(view)
 
 
 def _view_card(plan: ClassPlan, card: SharedCard) -> BenchCard:
@@ -119,7 +119,7 @@ def compose_bench_steps(edition: Edition, plan: ClassPlan, here: Address) -> Com
         copies = say_count(
             "One lies between two places: print {count}\u00a0copy.", "One lies between two places: print {count}\u00a0copies.", count
         )
-    return Composed(title, BenchStepsView(frame(edition, here, title, title), title, when(edition, plan), copies, flow))
+    return Composed(BenchStepsView(frame(edition, here, title, title), title, when(edition, plan), copies, flow))
 
 
 def _cards(studio: Studio, plan: ClassPlan) -> tuple[SharedCard, ...]:

@@ -30,4 +30,4 @@ def compose_checklist(edition: Edition, plan: ClassPlan, here: Address, printing
         emergency=emergency_lines(edition.studio.profile.emergency),
         groups=check_groups(edition, plan, printing),
     )
-    return Composed(title, view)
+    return Composed(view)

@@ -51,7 +51,7 @@ def compose_dose_cards(edition: Edition, plan: ClassPlan, here: Address) -> Comp
         emergency=emergency_lines(profile.emergency),
         cards=cards,
     )
-    return Composed(title, view)
+    return Composed(view)
 
 
 def _ask(teacher: str) -> str:

@@ -63,7 +63,7 @@ def compose_portfolio(edition: Edition, studio: Studio, _: Address) -> Composed 
     width, height = PAPERS[studio.profile.paper]
     page = float(width), float(height)
     pages = [page_of for sheet, plan, laid in found for page_of in _flow(_groups(edition, sheet, plan, laid, page), page)]
-    return Composed(title, LabelsView(sheet_frame(edition, title, title), title, tuple(pages)))
+    return Composed(LabelsView(sheet_frame(edition, title, title), title, tuple(pages)))
 
 
 def _first_of_each(edition: Edition) -> Iterator[tuple[ClassPlan, LabelPlan, LaidOut]]:

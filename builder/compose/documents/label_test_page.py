@@ -41,7 +41,7 @@ def compose_test_page(edition: Edition, studio: Studio, _: Address) -> Composed 
     for stock in stocks:
         outlines = labels_view(edition, title, stock, [PositionView(art="outline")] * stock.positions)
         pages.append((*outlines.pages[0], _rulers(edition), _name(edition, stock)))
-    return Composed(title, LabelsView(sheet_frame(edition, title, title), title, tuple(pages)))
+    return Composed(LabelsView(sheet_frame(edition, title, title), title, tuple(pages)))
 
 
 def _asked_for(studio: Studio) -> list[LabelSheet]:

@@ -39,7 +39,7 @@ def compose_labels(edition: Edition, labelled: Labelled, _: Address) -> Composed
         stock = backs[0][0]
         behind = labels_view(edition, title, stock, [position_of(blocks, marks=hole_of(stock)) for _, blocks in backs], labelled.first_back)
         view = replace(view, pages=(*view.pages, *behind.pages))
-    return Composed(title, view)
+    return Composed(view)
 
 
 def _one(edition: Edition, label: OneLabel, *, to_colour: bool) -> Iterator[PositionView]:

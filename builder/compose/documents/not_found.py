@@ -32,7 +32,7 @@ def compose_not_found(edition: Edition, studio: Studio, here: Address) -> Compos
         Markup("").join(Markup("<li><a href='{}'>{}</a></li>").format(at.link_to(there), words) for there, words in links),
     )
     around = replace(page_frame(edition, at, title, title), styles=(), style=_style(edition), icon=_icon(edition))
-    return Composed(title, TextPageView(around, title, str(text)))
+    return Composed(TextPageView(around, title, str(text)))
 
 
 def _icon(edition: Edition) -> str:

@@ -70,7 +70,7 @@ def compose_pack(edition: Edition, plan: ClassPlan, here: Address, listed: Itera
         in_all, rows = _in_all(counted) if counted else "", tuple(map(_row, counted))
         return PackView(around, title, when(edition, plan), summary(plan), in_all, rows, tuple(others))
 
-    return Composed(title, view(()), Joins(tuple(JoinedSheet(one.at.folder, one.at.path, one.pieces) for one in sheets), view))
+    return Composed(view(()), Joins(tuple(JoinedSheet(one.at.folder, one.at.path, one.pieces) for one in sheets), view))
 
 
 def _counted(sheet: Packed, every: Iterable[Packed], pieces: Sequence[Piece]) -> list[Counted]:

@@ -16,7 +16,7 @@ def compose_published_dates(edition: Edition, studio: Studio, _: Address) -> Com
     dates = [shown(edition, studio_class, date) for studio_class, _ in edition.classes for date in studio_class.dates]
     entries = [_entry(date, edition.today) for date in sorted((*studio.published, *dates), key=lambda one: one.id)]
     text = json.dumps({"format": FORMAT, "version": VERSION, "dates": entries}, indent=2, ensure_ascii=False)
-    return Composed("Dates", f"{text}\n")
+    return Composed(f"{text}\n")
 
 
 def _entry(date: PublishedDate, today: day) -> dict[str, object]:

@@ -17,4 +17,4 @@ def compose_shopping(edition: Edition, studio: Studio, here: Address) -> Compose
     listed = shop_list(studio, edition.shopping)
     title = say("Shopping list")
     around = frame(edition, here, title, say("What to buy. {scope}", scope=listed.scope))
-    return Composed(title, ShoppingView(around, edition.pdf_of(here), title, listed))
+    return Composed(ShoppingView(around, edition.pdf_of(here), title, listed))

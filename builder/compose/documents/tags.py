@@ -66,7 +66,7 @@ def compose_tags(edition: Edition, plan: ClassPlan, _: Address) -> Composed | No
     view = labels_view(edition, title, stock, fronts)
     behind = labels_view(edition, title, _turned(stock), list(_mirrored([back] * plan.students, stock)))
     pages = [page for both in zip(view.pages, behind.pages, strict=True) for page in both]
-    return Composed(title, replace(view, pages=tuple(pages)))
+    return Composed(replace(view, pages=tuple(pages)))
 
 
 def _dresses(edition: Edition, plan: ClassPlan) -> Iterator[tuple[Design, Portrait]]:

@@ -127,7 +127,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         printed=plain_date(edition.today, edition.locale),
         mark_html=mark(portrait_of(studio, sheet), HEAD_MARK, Look.TINTED),
     )
-    return Composed(title, _with_instructions(edition, at, view, here))
+    return Composed(_with_instructions(edition, at, view, here))
 
 
 def _with_instructions(edition: Edition, at: AtHome, view: TakeHomeView, here: Address) -> TakeHomeView:

@@ -86,7 +86,7 @@ def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> C
         before=whole,
         steps=steps,
     )
-    return Composed(title, view)
+    return Composed(view)
 
 
 @dataclass(frozen=True)

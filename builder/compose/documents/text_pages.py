@@ -17,7 +17,7 @@ def compose_page(edition: Edition, page: Page, here: Address) -> Composed:
     """Make a page."""
     text = page_text(edition, page, here)
     around = frame(edition, here, page.title, _description(text) or page.title)
-    return Composed(around.title, TextPageView(around, page.title, text))
+    return Composed(TextPageView(around, page.title, text))
 
 
 def page_text(edition: Edition, page: Page, here: Address) -> str:

@@ -37,7 +37,7 @@ def compose_roster(edition: Edition, plan: ClassPlan, here: Address) -> Composed
     title = say("Roster: {class_title}", class_title=plan.studio_class.title)
     head = frame(edition, here, title, f"{title}, {when(edition, plan)}")
     view = RosterView(head, title, when(edition, plan), view_guests(plan), view_allergies(plan), allergy_note(edition.studio, plan))
-    return Composed(title, view)
+    return Composed(view)
 
 
 def copies_of_costs(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
@@ -52,7 +52,7 @@ def compose_costs(edition: Edition, plan: ClassPlan, here: Address) -> Composed 
     if supplies is None:
         return None
     title = say("Costs and buying: {class_title}", class_title=plan.studio_class.title)
-    return Composed(title, CostsView(frame(edition, here, title, f"{title}, {when(edition, plan)}"), title, when(edition, plan), supplies))
+    return Composed(CostsView(frame(edition, here, title, f"{title}, {when(edition, plan)}"), title, when(edition, plan), supplies))
 
 
 def copies_of_reasons(_: Edition, __: ClassPlan) -> Iterator[ToPrint]:
@@ -64,7 +64,7 @@ def compose_reasons(edition: Edition, plan: ClassPlan, here: Address) -> Compose
     """Make the sheet that says why a class is taught as it is, and on what its rules rest."""
     title = say("Why this format, and the rules: {class_title}", class_title=plan.studio_class.title)
     head = frame(edition, here, title, f"{title}, {when(edition, plan)}")
-    return Composed(title, ReasonsView(head, title, when(edition, plan), view_running(edition.studio, plan)))
+    return Composed(ReasonsView(head, title, when(edition, plan), view_running(edition.studio, plan)))
 
 
 def copies_of_workings(_: Edition, __: ClassPlan) -> Iterator[ToPrint]:
@@ -82,7 +82,7 @@ def compose_workings(edition: Edition, plan: ClassPlan, here: Address) -> Compos
         products=tuple(_worked(edition.studio, plan, made) for made in plan.made),
         sums=tuple(sums for made in plan.made for sums in sums_of(made)),
     )
-    return Composed(title, view)
+    return Composed(view)
 
 
 def _worked(studio: Studio, plan: ClassPlan, made: MadeProduct) -> WorkedProduct:
@@ -96,4 +96,4 @@ def compose_home_workings(edition: Edition, plan: ClassPlan, here: Address) -> C
     if not sums:
         return None
     title = say("Workings of the home sizes: {class_title}", class_title=plan.studio_class.title)
-    return Composed(title, WorkingsView(frame(edition, here, title, title), title, "", (), sums))
+    return Composed(WorkingsView(frame(edition, here, title, title), title, "", (), sums))

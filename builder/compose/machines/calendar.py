@@ -81,7 +81,7 @@ def _composed(edition: Edition, here: Address, name: str, page: str, events: Ite
         calendar.add_component(event)
     days = [event.DTSTART.date() for event in in_order]
     calendar.add_missing_timezones(min(days) - timedelta(days=1), max(days) + timedelta(days=1))
-    return Composed(name, calendar.to_ical().decode())
+    return Composed(calendar.to_ical().decode())
 
 
 def _events(edition: Edition, studio_class: StudioClass, plan: ClassPlan) -> list[Event]:

@@ -64,7 +64,7 @@ def _composed(edition: Edition, here: Address, title: str, page: Address, dates:
     _link(feed, "alternate", home, "text/html")
     for news in found:
         _entry(feed, edition, news)
-    return Composed(title, as_text(feed))
+    return Composed(as_text(feed))
 
 
 def _told(edition: Edition, news: _News) -> day:

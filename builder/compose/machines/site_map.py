@@ -23,4 +23,4 @@ def site_map(edition: Edition, documents: Iterable[Document]) -> Document | None
     for path in sorted(path for path in pages if path != addresses.NOT_FOUND.path):
         address = absolute(edition, Address(Folder.SITE, path))
         ElementTree.SubElement(ElementTree.SubElement(root, "url"), "loc").text = address
-    return Document(Folder.SITE, _MAP, "Site map", as_text(root))
+    return Document(Folder.SITE, _MAP, as_text(root))

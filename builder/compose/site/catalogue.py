@@ -37,7 +37,7 @@ def compose_catalogue(edition: Edition, studio: Studio, here: Address) -> Compos
         nearest_ones=view_nearest(edition, near_classes(edition), asked, here),
         all_dates=Link(here.link_to(addresses.DATES), say("All dates, by month, weekday and room")),
     )
-    return Composed(around.title, view)
+    return Composed(view)
 
 
 def _card(edition: Edition, plan: ClassPlan, here: Address, tokens: tuple[str, ...]) -> ClassCard:

@@ -68,7 +68,7 @@ def compose_class_page(edition: Edition, plan: ClassPlan, here: Address) -> Comp
         all_classes=Link(here.link_to(addresses.CATALOGUE), say("All classes")),
         related=related_to(edition, plan, here),
     )
-    return Composed(around.title, view)
+    return Composed(view)
 
 
 def _product(edition: Edition, studio_class: StudioClass, made: MadeProduct, here: Address) -> ProductView:

@@ -35,7 +35,7 @@ def compose_dates(edition: Edition, studio: Studio, here: Address) -> Composed:
         calendar=Link(here.link_to(addresses.CALENDAR), say("All dates as a calendar file")) if dates else None,
         news=Link(here.link_to(addresses.FEED), say("All dates as news for a feed reader")) if dates and is_public else None,
     )
-    return Composed(around.title, view)
+    return Composed(view)
 
 
 def question_views(edition: Edition, asked: Iterable[Question], here: Address, near: Sequence[Offered] = ()) -> tuple[QuestionView, ...]:
@@ -85,7 +85,7 @@ def compose_choice(edition: Edition, value: Value, here: Address) -> Composed:
         news=Link(news, say("These dates as news for a feed reader")) if news else None,
         all_dates=Link(here.link_to(addresses.DATES), say("All dates, with several choices at once")),
     )
-    return Composed(around.title, view)
+    return Composed(view)
 
 
 def _found(found: list[Offered], classes: int) -> str:

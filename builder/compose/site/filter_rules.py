@@ -25,7 +25,7 @@ def compose_rules(edition: Edition, studio: Studio, here: Address) -> Composed |
     most = max(len(near_dates(edition)), len(near_classes(edition)))
     nearest = rules_of_nearest(asked, most)
     rules = [*_hidden(asked), *_nothing_left(asked, dates, classes), *_empty_months(asked, dates), *nearest]
-    return Composed("Rules of the filter", "\n".join(rules) + "\n")
+    return Composed("\n".join(rules) + "\n")
 
 
 def _hidden(asked: Sequence[Question]) -> Iterator[str]:

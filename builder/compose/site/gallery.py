@@ -39,4 +39,4 @@ def compose_gallery(edition: Edition, studio: Studio, here: Address) -> Composed
         return None
     title = say("Pictures")
     around = frame(edition, here, title, say("What is made in classes at {studio}, in pictures.", studio=studio.profile.name))
-    return Composed(around.title, GalleryView(around, title, pictures))
+    return Composed(GalleryView(around, title, pictures))

@@ -59,7 +59,7 @@ def compose_home(edition: Edition, studio: Studio, here: Address) -> Composed:
         facts=(*(visit_facts(profile.venue) if profile.venue else ()), *terms_facts(profile.booking)),
         visit=Link(here.link_to(addresses.VISIT), say("How to find us, and how to book")),
     )
-    return Composed(around.title, view)
+    return Composed(view)
 
 
 def _mark(edition: Edition) -> Portrait | None:

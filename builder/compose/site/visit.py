@@ -27,4 +27,4 @@ def compose_visit(edition: Edition, studio: Studio, here: Address) -> Composed:
         terms=terms_facts(profile.booking),
         links=(Link(here.link_to(addresses.DATES), say("All dates")), Link(here.link_to(addresses.CATALOGUE), say("All classes"))),
     )
-    return Composed(around.title, view)
+    return Composed(view)

@@ -33,7 +33,7 @@ def compose_ways(edition: Edition, studio: Studio, here: Address) -> Composed | 
     title = say("Ways of teaching")
     lead = say("What the teacher does and what you do, in each kind of class. The bar shows how the time of one class is spent.")
     around = frame(edition, here, title, say("How classes at {studio} are taught, side by side.", studio=studio.profile.name))
-    return Composed(around.title, WaysView(around, title, lead, ways))
+    return Composed(WaysView(around, title, lead, ways))
 
 
 def _ways(edition: Edition, here: Address) -> Iterator[WayView]:
