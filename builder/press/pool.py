@@ -2,22 +2,26 @@
 
 Forked processes pay from a few sheets on. Where processes are spawned (macOS, Windows) each imports everything anew: six take-home sheets
 took 9.3 s in one process, 6.3 s in two forked ones and 14.8 s in two spawned ones on two busy cores. There are no more processes than half
-the memory of the machine holds, where the system tells how much that is. A process ends by itself when the one that started it is gone, and
-is ended when the run is stopped.
+the memory of the machine holds, where the system tells how much that is. A process ends by itself when the one that started it is gone.
+
+Decided: each process has a pipe of its own, and nothing is shared: no queue, no lock, no thread of this process. Why: whenever the run is
+stopped they are killed in the midst of what they do, and nothing is left that anybody waits for.
 """
 
-import atexit
 import gc
 import os
 import signal
 import sys
 import threading
+import traceback
 from collections.abc import Iterator, Sequence
-from concurrent.futures import Future, ProcessPoolExecutor, as_completed
-from multiprocessing import active_children, get_all_start_methods, get_context, parent_process
+from contextlib import contextmanager
+from multiprocessing import Pipe, get_all_start_methods, get_context, parent_process
+from multiprocessing.connection import Connection, wait
 from pathlib import Path
 
 from builder.model.document import Document
+from builder.press.folder import FolderError
 from builder.press.kept import PressedSheet
 from builder.press.sheets import Engine
 
@@ -26,60 +30,90 @@ FEWEST_FOR_A_PROCESS = 2 if START == "fork" else 16
 # Bytes that a process may come to need: those of the example need 220 MB.
 MEMORY_OF_A_PROCESS = 300_000_000
 
-# The engine of this process, where it is one of a pool.
-_engine: Engine | None = None
-
 
 def press_sheets(
     documents: Sequence[Document], studio_folder: Path, layout_folders: tuple[Path, ...]
 ) -> Iterator[tuple[Document, PressedSheet]]:
-    """Make the PDF of each document, in any order, each as soon as it is done."""
+    """Make the PDF of each document, in any order, each as soon as it is done. Raises FolderError where a process ends before its sheet."""
     processes = min(_cores(), _held_by_memory(), len(documents) // FEWEST_FOR_A_PROCESS)
-    pool = _pool(processes, studio_folder, layout_folders) if processes > 1 else None
-    if pool is None:
+    if processes > 1:
+        longest_first = sorted(documents, key=lambda document: (-len(document.html), document.path))
+        with _started(processes, studio_folder, layout_folders) as presses:
+            yield from _shared_out(longest_first, presses)
+    else:
         engine = Engine(studio_folder, layout_folders)
         for document in documents:
             yield document, engine.press(document)
-        return
-    longest_first = sorted(documents, key=lambda document: (-len(document.html), document.path))
+
+
+@contextmanager
+def _started(number: int, studio_folder: Path, layout_folders: tuple[Path, ...]) -> Iterator[list[Connection]]:
+    """Start processes that press, and give our end of the pipe of each; in the end they are killed, whatever they are at."""
+    process_of = get_context("fork").Process if START == "fork" else get_context("spawn").Process
+    processes, presses = [], []
     try:
-        pending: dict[Future[PressedSheet], Document] = {pool.submit(_press, document): document for document in longest_first}
-        for done in as_completed(pending):
-            yield pending[done], done.result()
-    except BaseException:
-        # Whoever stops the run does not wait for the sheets that are in the press.
-        pool.shutdown(wait=False, cancel_futures=True)
-        for child in active_children():
-            child.kill()
-        raise
-    pool.shutdown()
+        for _ in range(number):
+            ours, theirs = Pipe()
+            process = process_of(target=_press_what_comes, args=(theirs, studio_folder, layout_folders), daemon=True)
+            process.start()
+            processes.append(process)
+            presses.append(ours)
+            theirs.close()
+        yield presses
+    finally:
+        for process in processes:
+            process.kill()
+        for process in processes:
+            process.join()
+        for press in presses:
+            press.close()
 
 
-def _pool(processes: int, studio_folder: Path, layout_folders: tuple[Path, ...]) -> ProcessPoolExecutor | None:
-    """Return the processes; None where the system has nothing by which they could wait for each other, as in a bare container."""
+def _shared_out(documents: Sequence[Document], presses: Sequence[Connection]) -> Iterator[tuple[Document, PressedSheet]]:
+    left, idle, pressing = iter(documents), list(presses), dict[Connection, Document]()
+    done: list[tuple[Document, PressedSheet]] = []
     try:
-        return ProcessPoolExecutor(processes, get_context(START), _start, (studio_folder, layout_folders))
-    except (OSError, ImportError, NotImplementedError):
-        return None
+        while True:
+            for press, document in zip(idle, left, strict=False):
+                press.send(document)
+                pressing[press] = document
+            yield from done
+            if not pressing:
+                return
+            ready = wait(list(pressing))
+            idle = [press for press in pressing if press in ready]
+            done = [(pressing.pop(press), _sheet_of(press.recv())) for press in idle]
+    except (EOFError, ConnectionError) as error:
+        raise FolderError("A process that presses sheets has ended before its sheet was done.", ENDED) from error
 
 
-def _start(studio_folder: Path, layout_folders: tuple[Path, ...]) -> None:
-    global _engine
+def _sheet_of(answer: PressedSheet | Exception) -> PressedSheet:
+    if isinstance(answer, Exception):
+        raise answer
+    return answer
+
+
+ENDED = "Most often the machine had no memory left: close what else runs, and publish again."
+
+
+def _press_what_comes(documents: Connection, studio_folder: Path, layout_folders: tuple[Path, ...]) -> None:
+    """Answer each document with its sheet, or with the error that kept it from being made."""
     # The terminal tells every process of a stop; the one that started this one decides.
     signal.signal(signal.SIGINT, signal.SIG_IGN)
     threading.Thread(target=_end_with_the_parent, daemon=True).start()
     # What is here stays to the end: the collector need not look at it again and again.
     gc.freeze()
     gc.set_threshold(50_000, 20, 20)
-    _engine = Engine(studio_folder, layout_folders)
-    atexit.register(_put_away)
-
-
-def _put_away() -> None:
-    """Let go of the engine while what it needs for that is still there."""
-    global _engine
-    _engine = None
-    gc.collect()
+    engine = Engine(studio_folder, layout_folders)
+    while True:
+        document = documents.recv()
+        answer: PressedSheet | Exception
+        try:
+            answer = engine.press(document)
+        except Exception as error:
+            error.add_note(f"{document.path}: {traceback.format_exc()}")
+            answer = error
+        documents.send(answer)
 
 
 def _end_with_the_parent() -> None:
@@ -87,11 +121,6 @@ def _end_with_the_parent() -> None:
     if parent is not None:
         parent.join()
         os._exit(1)
-
-
-def _press(document: Document) -> PressedSheet:
-    assert _engine is not None
-    return _engine.press(document)
 
 
 def _cores() -> int:

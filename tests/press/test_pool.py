@@ -5,10 +5,19 @@ import signal
 import subprocess
 import sys
 import time
+from collections.abc import Callable
+from multiprocessing import get_all_start_methods
 from pathlib import Path
 from signal import Signals
 
 import pytest
+
+from builder.library import LAYOUTS
+from builder.model.document import Document, Folder
+from builder.press import pool
+from builder.press.folder import FolderError
+from builder.press.kept import PressedSheet
+from builder.press.sheets import Engine
 
 # Four sheets, each of which would keep its process busy for minutes.
 LONG_RUN = """
@@ -26,19 +35,18 @@ body = "<table>" + "<tr><td>Weigh it.</td></tr>" * 40000 + "</table>"
 html = f'<!DOCTYPE html><html lang="en"><head><title>A</title></head><body>{body}</body></html>'
 documents = [Document(Folder.PRINT, f"{number}.pdf", html, ("tokens.css",)) for number in range(4)]
 pool.FEWEST_FOR_A_PROCESS, pool._cores = 2, lambda: 2
-submit, begun = pool.ProcessPoolExecutor.submit, []
+wait = pool.wait
 
-def tell(self, *task):
-    made = submit(self, *task)
-    begun.append(made)
-    if len(begun) == len(documents):
-        print(*(child.pid for child in active_children()), flush=True)
-    return made
+def tell(presses):
+    print(*(child.pid for child in active_children()), flush=True)
+    return wait(presses)
 
-pool.ProcessPoolExecutor.submit = tell
+pool.wait = tell
 if __name__ == "__main__":
     list(pool.press_sheets(documents, Path(sys.argv[1]), (LAYOUTS,)))
 """
+DOCUMENTS = [Document(Folder.PRINT, f"{number}.pdf", str(number)) for number in range(5)]
+NEEDS_FORK = pytest.mark.skipif("fork" not in get_all_start_methods(), reason="a process that is spawned knows of no patch")
 
 
 def is_running(pid: int) -> bool:
@@ -69,3 +77,46 @@ def test_no_process_outlives_its_run(tmp_path: Path, stopped_by: Signals) -> Non
     while any(map(is_running, workers)) and time.monotonic() < until:
         time.sleep(0.05)
     assert not any(map(is_running, workers))
+
+
+Pressing = Callable[[Callable[[], None]], list[PressedSheet]]
+
+
+@pytest.fixture
+def pressed_by_two(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Pressing:
+    """Return what presses some documents in two processes, and does something at one of them."""
+    settings = {"START": "fork", "FEWEST_FOR_A_PROCESS": 2, "_cores": lambda: 2, "_held_by_memory": lambda: 2}
+    for name, value in settings.items():
+        monkeypatch.setattr(pool, name, value)
+
+    def pressed(at_one: Callable[[], None]) -> list[PressedSheet]:
+        def press(_: Engine, document: Document) -> PressedSheet:
+            if document.html == "3":
+                at_one()
+            return PressedSheet(document.html.encode(), (), {})
+
+        monkeypatch.setattr(Engine, "press", press)
+        return [sheet for _, sheet in pool.press_sheets(DOCUMENTS, tmp_path, (LAYOUTS,))]
+
+    return pressed
+
+
+@NEEDS_FORK
+def test_each_document_is_pressed_once(pressed_by_two: Pressing) -> None:
+    assert sorted(sheet.pdf for sheet in pressed_by_two(lambda: None)) == [b"0", b"1", b"2", b"3", b"4"]
+
+
+@NEEDS_FORK
+def test_an_error_of_a_sheet_comes_as_it_was_and_says_of_which(pressed_by_two: Pressing) -> None:
+    def refused() -> None:
+        raise PermissionError(13, "not yours", "picture.png")
+
+    with pytest.raises(PermissionError, match="not yours") as error:
+        pressed_by_two(refused)
+    assert error.value.filename == "picture.png" and error.value.__notes__[0].startswith("3.pdf: Traceback")
+
+
+@NEEDS_FORK
+def test_a_process_that_is_killed_is_a_sentence(pressed_by_two: Pressing) -> None:
+    with pytest.raises(FolderError, match=r"has ended before its sheet was done\. .*no memory left.* publish again"):
+        pressed_by_two(lambda: os.kill(os.getpid(), signal.SIGKILL))

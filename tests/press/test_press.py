@@ -3,8 +3,9 @@
 import io
 import os
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from concurrent.futures import ProcessPoolExecutor
+from contextlib import AbstractContextManager
 from multiprocessing import get_all_start_methods
+from multiprocessing.connection import Connection
 from pathlib import Path
 from typing import Any
 
@@ -101,12 +102,13 @@ def test_so_many_processes_make_the_same_bytes_as_one(
         pytest.skip("this system cannot fork")
     documents = [sheet(f"{place}.pdf", f"<h1>Number {place}</h1><p>{'Weigh it. ' * place}</p>") for place in range(6)]
     made: list[int] = []
+    started = pool._started
 
-    def executor(workers: int, *more: Any) -> ProcessPoolExecutor:
-        made.append(workers)
-        return ProcessPoolExecutor(workers, *more)
+    def note(processes: int, *more: Any) -> AbstractContextManager[list[Connection]]:
+        made.append(processes)
+        return started(processes, *more)
 
-    monkeypatch.setattr(pool, "ProcessPoolExecutor", executor)
+    monkeypatch.setattr(pool, "_started", note)
     monkeypatch.setattr(pool, "START", start)
     monkeypatch.setattr(pool, "FEWEST_FOR_A_PROCESS", 2)
     monkeypatch.setattr(pool, "_held_by_memory", lambda: 8)
