@@ -12,7 +12,7 @@ SCENT = CautionView("warning", "WARNING", "Scent poisons", "It poisons.", (), (S
 
 
 def part(*cautions: CautionView, steps: int = 3, words: str = "Stir.") -> FlowPart:
-    return FlowPart("A part", "students", "you", "5 min", "", (*cautions, StepRun(1, (words,) * steps)), has_cautions=bool(cautions))
+    return FlowPart("A part", "students", "you", "5 min", "", (*cautions, StepRun(1, (words,) * steps)))
 
 
 def shown(*cautions: CautionView) -> list[CautionView]:

@@ -9,7 +9,7 @@ from builder.compose.recipe.wording import duration, listed, sentence, short_dur
 from builder.compose.views.strip import StripRow, StripSegment, StripTotal, StripView
 from builder.model.dates.studio_class import Format
 from builder.model.teaching.class_plan import ClassPlan
-from builder.model.teaching.lesson import Who
+from builder.model.teaching.lesson import Part, Who
 from builder.model.teaching.timed_part import TimedPart
 from builder.rules.clock import ends_at
 from builder.words.say import message, say, say_count
@@ -129,14 +129,17 @@ def time_strip(plan: ClassPlan, read_clock: Clock) -> StripView | None:
 def run_rows(plan: ClassPlan, read_clock: Clock, words: Mapping[Who, str]) -> tuple[StripRow, ...]:
     """Return the run of a class, each part with the time at which it begins."""
     return tuple(
-        StripRow(str(timed.part.who), _who(timed, words), timed.part.title, short_duration(timed.part.minutes), read_clock(timed.begins))
+        StripRow(
+            str(timed.part.who), who_does(timed.part, words), timed.part.title, short_duration(timed.part.minutes), read_clock(timed.begins)
+        )
         for timed in plan.timeline
     )
 
 
-def _who(timed: TimedPart, words: Mapping[Who, str]) -> str:
-    who = say(words[timed.part.who])
-    return say("{who}, in the wait", who=who) if timed.part.in_the_wait else who
+def who_does(part: Part, words: Mapping[Who, str]) -> str:
+    """Say who does a part, and whether it fills the wait of another."""
+    who = say(words[part.who])
+    return say("{who}, in the wait", who=who) if part.in_the_wait else who
 
 
 def _segments(timeline: Iterable[TimedPart], whole: int) -> Iterable[StripSegment]:

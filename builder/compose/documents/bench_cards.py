@@ -14,18 +14,16 @@ from builder.compose.document_kind import Composed, ToPrint
 from builder.compose.documents.card_copies import SharedCard, heading, on_the_check_list, on_the_page, people, shared, two_to_a_page
 from builder.compose.dose.dose_words import view_choices
 from builder.compose.edition import Edition
-from builder.compose.for_staff.met_in_class import met_in_class
 from builder.compose.formula.hazards import cautions_for, hazards_of_choices, hazards_of_recipe
 from builder.compose.frames import frame
-from builder.compose.home.letters import letter_of
 from builder.compose.recipe.portion_words import container_name, containers_of, emergency_lines, left_over
 from builder.compose.recipe.wording import grams, listed, sentence, weighed
 from builder.compose.supplies.supply_words import strokes_and_weight
-from builder.compose.teaching.class_plans import part_sheet, when
-from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
+from builder.compose.teaching.class_plans import flow_source, when
+from builder.compose.teaching.lesson_flow import compose_flow
 from builder.compose.teaching.pieces import writer_of
 from builder.compose.teaching.supervision_words import in_groups
-from builder.compose.teaching.weighing_words import at_the_bench, pots_note, solution_at_the_bench
+from builder.compose.teaching.weighing_words import at_the_bench, solution_at_the_bench
 from builder.compose.views.bench_cards import BenchAmount, BenchCard, BenchCardsView, BenchPhase, BenchProduct, BenchStepsView, CardPage
 from builder.model.dates.studio_class import BatchFor, Format
 from builder.model.recipe.column import Weighed
@@ -97,17 +95,7 @@ def compose_bench_steps(edition: Edition, plan: ClassPlan, here: Address) -> Com
     if not _has_benches(plan):
         return None
     title = say("Steps at the bench: {class_title}", class_title=plan.studio_class.title)
-    sources = [
-        FlowSource(
-            timed.part,
-            part_sheet(plan, timed.part),
-            note=pots_note(plan, timed.part, for_staff=False),
-            letter=letter_of(plan.studio_class, timed.part),
-            met=met_in_class(plan, timed),
-        )
-        for timed in plan.timeline
-        if timed.part.by_hand
-    ]
+    sources = [flow_source(plan, timed) for timed in plan.timeline if timed.part.by_hand]
     writer = writer_of(edition, here, addresses.class_folder(plan.studio_class.key))
     flow = compose_flow(edition.studio, sources, writer, short_again=True, aid_at_foot=True)
     count = _copies_of_steps(plan)

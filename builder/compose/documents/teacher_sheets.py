@@ -4,34 +4,28 @@ What is looked up and not carried to the table lies in documents of its own (`co
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import islice
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
-from builder.compose.dates.time_words import STAFF_WORDS, Clock, clock_from, run_rows
+from builder.compose.dates.time_words import clock_from
 from builder.compose.document_kind import Composed, ToPrint
 from builder.compose.edition import Edition
-from builder.compose.for_staff.clock import clock_group
-from builder.compose.for_staff.met_in_class import met_after_class, met_in_class
 from builder.compose.for_staff.run_sheet import run_sheet
 from builder.compose.for_staff.weighings import scales_used, view_mixed, view_pots
 from builder.compose.frames import frame
-from builder.compose.home.letters import letter_of
 from builder.compose.recipe.batch_words import view_batches
 from builder.compose.recipe.wording import duration
 from builder.compose.roster.allergy_words import stands_with_the_people
-from builder.compose.teaching.class_plans import part_sheet, when
+from builder.compose.teaching.class_plans import flow_source, when
 from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
 from builder.compose.teaching.pieces import writer_of
 from builder.compose.teaching.staff_words import when_done
-from builder.compose.teaching.weighing_words import pots_note
 from builder.compose.views.for_staff import StaffProduct, StepsGroup, TeacherView
 from builder.compose.views.teacher import FindingView
 from builder.model.finding import Finding
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
-from builder.model.teaching.lesson import Part
 from builder.rules.reach import concerns_plan
 from builder.words.say import say, say_count, spoken
 
@@ -53,27 +47,20 @@ def copies_of_teacher_sheet(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
 def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> Composed:
     """Make the teacher's sheet of one date."""
     studio_class = plan.studio_class
-    read_clock = clock_from(plan.date.on if plan.date else None, edition.locale)
-    stretches = _stretches(edition, plan, read_clock)
+    stretches = [(title, sources) for title, sources in _stretches(edition, plan) if sources]
     whole = compose_flow(
         edition.studio,
-        [source for one in stretches for source in one.sources],
+        [source for _, sources in stretches for source in sources],
         writer_of(edition, here, addresses.class_folder(studio_class.key)),
         [made.batch for made in plan.made],
         short_again=True,
         aid_at_foot=True,
     )
     parts = iter(whole.parts)
-    steps = tuple(StepsGroup(one.title, tuple(islice(parts, len(one.sources)))) for one in stretches if one.sources)
-    words = {id(timed.part): row.word for timed, row in zip(plan.timeline, run_rows(plan, read_clock, STAFF_WORDS), strict=True)}
-    clock = (
-        clock_group(plan, shown.title, [source.part for source in one.sources], shown, words)
-        for one, shown in zip([one for one in stretches if one.sources], steps, strict=True)
-    )
     title = say("Teacher's sheet: {class_title}", class_title=studio_class.title)
     view = TeacherView(
         frame=frame(edition, here, title, f"{title}, {when(edition, plan)}"),
-        run=run_sheet(edition, plan, title, tuple(clock), whole.calls),
+        run=run_sheet(edition, plan, title, whole.calls),
         scales=scales_used(plan),
         products=tuple(
             StaffProduct(view_batches(edition, plan, made), (*view_mixed(plan, made), *view_pots(plan, made))) for made in plan.made
@@ -84,38 +71,26 @@ def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> C
             if _is_listed(f, plan, edition.studio)
         ),
         before=whole,
-        steps=steps,
+        steps=tuple(StepsGroup(title, tuple(islice(parts, len(sources)))) for title, sources in stretches),
     )
     return Composed(view)
 
 
-@dataclass(frozen=True)
-class _Stretch:
-    """What is done before the class, in it, or after it."""
-
-    title: str
-    sources: tuple[FlowSource, ...]
-
-
-def _stretches(edition: Edition, plan: ClassPlan, read_clock: Clock) -> tuple[_Stretch, ...]:
-    """Return what is done ahead, in class and after it, in order, each part with its time."""
-
-    def source(part: Part, time: str, met: tuple[str, ...] = ()) -> FlowSource:
-        note, letter = pots_note(plan, part, for_staff=True), letter_of(plan.studio_class, part)
-        return FlowSource(part, part_sheet(plan, part), time, note, letter, met)
-
-    minutes = sum(one.part.minutes for one in plan.ahead)
-    ahead = say("Before the class: {time}", time=duration(minutes)) if minutes else say("Before the class")
-    return (
-        _Stretch(ahead, tuple(source(one.part, when_done(plan, one, edition.locale), one.met) for one in plan.ahead)),
-        _Stretch(
-            say("The class"), tuple(source(timed.part, read_clock(timed.begins), met_in_class(plan, timed)) for timed in plan.timeline)
-        ),
-        _Stretch(
-            say("After the class"),
-            tuple(source(one.part, when_done(plan, one, edition.locale), met_after_class(plan, one)) for one in plan.after),
-        ),
+def _stretches(edition: Edition, plan: ClassPlan) -> Iterator[tuple[str, tuple[FlowSource, ...]]]:
+    """Yield what is done ahead, in class and after it, each with its title; its parts in order, with their times."""
+    minutes, locale = sum(one.part.minutes for one in plan.ahead), edition.locale
+    read_clock = clock_from(plan.date.on if plan.date else None, locale)
+    ahead, in_class, after = (
+        tuple(flow_source(plan, one, time, for_staff=True) for one, time in timed)
+        for timed in (
+            [(one, when_done(plan, one, locale)) for one in plan.ahead],
+            [(one, read_clock(one.begins)) for one in plan.timeline],
+            [(one, when_done(plan, one, locale)) for one in plan.after],
+        )
     )
+    yield say("Before the class: {time}", time=duration(minutes)) if minutes else say("Before the class"), ahead
+    yield say("The class"), in_class
+    yield say("After the class"), after
 
 
 def _is_listed(finding: Finding, plan: ClassPlan, studio: Studio) -> bool:

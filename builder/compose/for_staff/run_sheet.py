@@ -1,6 +1,4 @@
-"""Page 1 of what staff have in hand: who comes, the run by the clock, the numbers to call, who watches whom."""
-
-from collections.abc import Sequence
+"""Page 1 of what staff have in hand, beside the run by the clock: who comes, the numbers to call, who watches whom."""
 
 from builder.compose.dates.time_words import FORMAT_NAMES
 from builder.compose.edition import Edition
@@ -12,21 +10,20 @@ from builder.compose.teaching.class_facts import staff
 from builder.compose.teaching.class_plans import when
 from builder.compose.teaching.running import view_running
 from builder.compose.views.caution import Call
-from builder.compose.views.for_staff import ClockGroup, RunSheet
+from builder.compose.views.for_staff import RunSheet
 from builder.compose.views.teacher import Fact
 from builder.model.teaching.class_plan import ClassPlan
 from builder.words.say import say, say_count
 
 
-def run_sheet(edition: Edition, plan: ClassPlan, title: str, clock: Sequence[ClockGroup], calls: tuple[Call, ...]) -> RunSheet:
-    """Return page 1 with the clock of a date."""
+def run_sheet(edition: Edition, plan: ClassPlan, title: str, calls: tuple[Call, ...]) -> RunSheet:
+    """Return page 1 of a date."""
     running = view_running(edition.studio, plan)
     return RunSheet(
         title=title,
         when=when(edition, plan),
         facts=_facts(plan),
         calls=calls,
-        clock=tuple(clock),
         ready=ready_lines(plan, edition.locale),
         watch=running.watch,
         carried=running.carried,

@@ -10,7 +10,7 @@ scale is one that is skipped beside the hot pot.
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
 
-from builder.compose.dates.time_words import STAFF_WORDS
+from builder.compose.dates.time_words import STAFF_WORDS, who_does
 from builder.compose.formula.first_aid import aid_sentences
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe, said, signal_word
 from builder.compose.recipe.portion_words import numbers_to_call
@@ -42,8 +42,8 @@ RULES_FIRST = message("Local rules and the supplier's safety data sheet come fir
 class FlowSource:
     """A part with the batch that it speaks of.
 
-    `clock` is its time in words, `note` says for which pot it is, `letter` is its letter; each empty where there is none. `met` are hazards
-    that it brings beyond those of its amounts and placed cautions (`reckon/teaching/met_at_home.py`).
+    `clock` is its time in words, `note` says for which pot it is, `letter` is its letter, `weighed` what is weighed in it; each empty where
+    there is none. `met` are hazards that it brings beyond those of its amounts and placed cautions (`reckon/teaching/met_at_home.py`).
     """
 
     part: Part
@@ -52,6 +52,7 @@ class FlowSource:
     note: str = ""
     letter: str = ""
     met: tuple[str, ...] = ()
+    weighed: tuple[str, ...] = ()
 
 
 def compose_flow(
@@ -111,12 +112,11 @@ def calls_of(studio: Studio) -> tuple[Call, ...]:
     return tuple(Call(whose, number) for whose, number in numbers_to_call(studio.profile.emergency))
 
 
-def _warnings(blocks: Iterable[FlowBlock]) -> Iterable[str]:
+def _warnings(warns: Iterable[tuple[str, str]]) -> Iterable[str]:
     """Name the cautions of a part, each signal word once."""
-    names: dict[str, dict[str, None]] = {}
-    for block in blocks:
-        if isinstance(block, CautionView):
-            names.setdefault(block.word, {})[f"{block.name}."] = None
+    names: dict[str, list[str]] = {}
+    for word, name in warns:
+        names.setdefault(word, []).append(f"{name}.")
     return (" ".join((word, *named)) for word, named in names.items())
 
 
@@ -150,23 +150,23 @@ class _Flow:
         self.at_steps = {text.key for text in named}
         blocks: list[FlowBlock] = [*self._show(cautions_for(self.studio, source.met))]
         blocks += [made for block in source.part.blocks for made in self._block(block, source.sheet)]
-        part, time = source.part, duration(source.part.minutes)
-        calls = self.calls if self.in_part else ()
-        goes_on = say("{part} goes on.", part=f"{source.letter} {part.title}".strip())
-        return FlowPart(
-            part.title,
-            str(part.who),
-            say(STAFF_WORDS[part.who]),
-            time,
-            source.clock,
-            tuple(blocks),
-            source.note,
-            source.letter,
-            calls,
-            bool(self.in_part),
-            " ".join((goes_on, *_warnings(blocks))) if blocks else "",
-            short_duration(part.minutes),
+        part = source.part
+        shown = FlowPart(
+            title=part.title,
+            who=str(part.who),
+            who_in_words=say(STAFF_WORDS[part.who]),
+            minutes=duration(part.minutes),
+            clock=source.clock,
+            blocks=tuple(blocks),
+            note=source.note,
+            letter=source.letter,
+            calls=self.calls,
+            by_the_clock=who_does(part, STAFF_WORDS),
+            weighed=source.weighed,
+            length=short_duration(part.minutes),
         )
+        goes_on = say("{part} goes on.", part=f"{source.letter} {part.title}".strip())
+        return replace(shown, goes_on=" ".join((goes_on, *_warnings(shown.warns)))) if blocks else shown
 
     def _block(self, block: Block, batch: WorkedBatch) -> Iterable[FlowBlock]:
         match block:

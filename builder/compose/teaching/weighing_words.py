@@ -114,6 +114,16 @@ def pots_note(plan: ClassPlan, part: Part, *, for_staff: bool) -> str:
     return say_count("For {count} pot: the amounts are for one of them.", "For {count} pots: the amounts are for one of them.", pots)
 
 
+def weighed_in(plan: ClassPlan, part: Part) -> Iterator[str]:
+    """Say what is weighed in a part, what is weighed equally often together."""
+    by_pots: dict[int, list[str]] = {}
+    for task in plan.weighing.in_part(part):
+        by_pots.setdefault(task.pots, []).append(f"{say(task.ingredient)} {grams(task.each)}")
+    for pots, amounts in by_pots.items():
+        what = ", ".join(amounts)
+        yield what if pots == 1 else say_count("{count}\u00a0time: {what}", "{count}\u00a0times: {what}", pots, what=what)
+
+
 def mixing_lines(plan: ClassPlan) -> Iterator[str]:
     """Say for the check list which lye is mixed ahead, and into which marked bottles it goes."""
     for lye in (one for one in plan.weighing.solutions if one.ahead):

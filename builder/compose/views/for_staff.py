@@ -11,30 +11,6 @@ from builder.compose.views.teacher import AllergyView, BatchView, Fact, FindingV
 
 
 @dataclass(frozen=True)
-class ClockRow:
-    """One part by the clock: when it begins, how long it takes, its letter, what it is, who does it.
-
-    `amounts` are what is weighed in it, `warns` the cautions that stand at its steps, each as its signal word and what it is of.
-    """
-
-    when: str
-    minutes: str
-    letter: str
-    title: str
-    who: str
-    amounts: tuple[str, ...]
-    warns: tuple[tuple[str, str], ...]
-
-
-@dataclass(frozen=True)
-class ClockGroup:
-    """What is done before the class, in it, or after it."""
-
-    title: str
-    rows: tuple[ClockRow, ...]
-
-
-@dataclass(frozen=True)
 class WeighRow:
     """One weighing: what, how much, on which scale, and who does it in which part."""
 
@@ -73,7 +49,7 @@ class PotView:
 
 @dataclass(frozen=True)
 class StepsGroup:
-    """The steps of what is done before the class, in it, or after it."""
+    """The parts of what is done before the class, in it, or after it, for the run by the clock and with their steps."""
 
     title: str
     parts: tuple[FlowPart, ...]
@@ -89,7 +65,7 @@ class StaffProduct:
 
 @dataclass(frozen=True)
 class RunSheet:
-    """Page 1 of what staff have in hand: the run by the clock, who watches whom, the numbers to call.
+    """Page 1 of what staff have in hand, beside the run by the clock: who watches whom, the numbers to call.
 
     `marks` are the drawings of what is made, as HTML. `ready` says when soap that is made has cured.
     """
@@ -98,7 +74,6 @@ class RunSheet:
     when: str
     facts: tuple[Fact, ...]
     calls: tuple[Call, ...]
-    clock: tuple[ClockGroup, ...]
     ready: tuple[str, ...]
     watch: tuple[WatchRow, ...]
     carried: str

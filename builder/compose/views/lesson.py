@@ -38,9 +38,10 @@ FlowBlock = ProseView | StepRun | CautionView
 class FlowPart:
     """A part of the lesson: who does it, as our key and in words, how long it takes, when (empty where it has no time), and its blocks.
 
-    `note` says for which pot its amounts are, where that needs saying. `letter` is empty for what is done in class alone.
-    `calls` are the numbers to call, where it shows a caution. `goes_on` names it and its cautions at the head of a page onto which it runs.
-    `length` is `minutes` in few letters.
+    `by_the_clock` says who does it, and whether it fills the wait of another. `note` says for which pot its amounts are, where that needs
+    saying, `weighed` what is weighed in it. `letter` is empty for what is done in class alone. `calls` are the numbers to
+    call, for where it shows a caution. `goes_on` names it and its cautions at the head of a page onto which it runs. `length` is
+    `minutes` in few letters.
     """
 
     title: str
@@ -52,9 +53,15 @@ class FlowPart:
     note: str = ""
     letter: str = ""
     calls: tuple[Call, ...] = ()
-    has_cautions: bool = False
+    by_the_clock: str = ""
+    weighed: tuple[str, ...] = ()
     goes_on: str = ""
     length: str = ""
+
+    @property
+    def warns(self) -> tuple[tuple[str, str], ...]:
+        """Return the cautions that stand in it, each once, as its signal word and what it is of."""
+        return tuple(dict.fromkeys((block.word, block.name) for block in self.blocks if isinstance(block, CautionView)))
 
 
 @dataclass(frozen=True)

@@ -8,7 +8,7 @@ from builder.model.teaching.lesson import Part, Who
 @dataclass(frozen=True)
 class TimedPart:
     """A part of the lesson with the minutes after the start at which it begins and ends. `left` is what of a wait no part fills,
-    `met` are the hazards of its words and of what earlier parts have left, for staff who do it.
+    `met` are the hazards that whoever does it meets beyond those of its amounts (`reckon/teaching/met.py`).
     """
 
     part: Part
@@ -28,7 +28,7 @@ class TimedPart:
 class StaffPart:
     """What staff do ahead or after. Minutes count from the start of the class, below zero before it; None where it is on another day.
 
-    `met` are the hazards of its words and of what earlier parts have left.
+    `met` are the hazards that they meet beyond those of its amounts.
     """
 
     part: Part

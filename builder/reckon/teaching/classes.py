@@ -13,7 +13,7 @@ from builder.reckon.teaching.attendance import reckon_attendance
 from builder.reckon.teaching.class_batches import ClassBatches
 from builder.reckon.teaching.handling import batch_of
 from builder.reckon.teaching.lesson_heat import HeatSaid, reckon_lesson_heat
-from builder.reckon.teaching.met_by_staff import with_met
+from builder.reckon.teaching.met import with_met
 from builder.reckon.teaching.preparation import reckon_preparation
 from builder.reckon.teaching.products import reckon_product
 from builder.reckon.teaching.supervision import reckon_supervision
@@ -35,8 +35,9 @@ def _on_date(studio: Studio, studio_class: StudioClass, batches: ClassBatches, d
         studio, studio_class, tuple(reckon_product(studio, studio_class, batches, make, come) for make in studio_class.makes)
     )
     length = int(studio_class.length.minutes)
-    ahead, timeline, after = with_met(studio, made, ahead_of(lesson), on_the_clock(lesson), after_of(lesson, length))
-    supervision = reckon_supervision(studio, studio_class, made, timeline, studio_class.staff_on(date), come.groups)
+    clock = on_the_clock(lesson)
+    supervision = reckon_supervision(studio, studio_class, made, clock, studio_class.staff_on(date), come.groups)
+    ahead, timeline, after = with_met(studio, made, supervision, ahead_of(lesson), clock, after_of(lesson, length))
     return ClassPlan(
         studio_class=studio_class,
         date=date,
