@@ -12,10 +12,8 @@ from builder.compose.for_staff.weighings import view_pots
 from builder.compose.frames import frame
 from builder.compose.teaching.class_plans import when
 from builder.compose.teaching.supervision_words import group_word, people_of
-from builder.compose.views.bench_cards import BatchCard, BatchCardsView, BatchLine
+from builder.compose.views.bench_cards import BatchCard, BatchCardsView
 from builder.compose.views.for_staff import PotView
-from builder.model.recipe.column import Role
-from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.model.teaching.jar import Pot
 from builder.model.teaching.pot_for import PotFor
@@ -44,19 +42,12 @@ def compose_batch_cards(edition: Edition, plan: ClassPlan, here: Address) -> Com
 
 
 def _cards(plan: ClassPlan, made: MadeProduct) -> Iterable[BatchCard]:
-    weighed = {planned.purpose: (pot, planned.sheet) for planned, pot in zip(made.batches, view_pots(plan, made), strict=True)}
+    weighed = {planned.purpose: pot for planned, pot in zip(made.batches, view_pots(plan, made), strict=True)}
     for pot in made.pots:
-        amounts, sheet = weighed[pot.purpose]
-        rows = [row for group in amounts.groups for row in group.rows]
-        lines = tuple(BatchLine(row.name, row.weight, is_lye) for row, is_lye in zip(rows, _lye_in(sheet), strict=True))
+        amounts = weighed[pot.purpose]
+        lines = tuple(row for group in amounts.groups for row in group.rows)
         blanks = tuple(_blanks(amounts, with_lye=made.batch.product.made_with_lye))
         yield BatchCard(made.batch.recipe.name, _whose(plan, pot), pot.code, lines, amounts.total, blanks)
-
-
-def _lye_in(sheet: WorkedBatch) -> list[bool]:
-    """Say of each weighing, phase by phase as they are shown, whether it is lye."""
-    phases = dict.fromkeys(row[0].line.phase for row in sheet.rows)
-    return [row[0].line.role is Role.ALKALI for phase in phases for row in sheet.rows if row[0].line.phase == phase]
 
 
 def _whose(plan: ClassPlan, pot: Pot) -> str:

@@ -3,11 +3,10 @@
 from collections.abc import Iterator
 
 from builder.compose.recipe.batch_words import batch_title
-from builder.compose.recipe.ingredient_tables import staff_table
-from builder.compose.recipe.wording import grams, listed, reading, sentence, weighed
+from builder.compose.recipe.ingredient_tables import PhaseRows, phases_of, row_name
+from builder.compose.recipe.wording import grams, listed, reading, sentence, weighed, weighed_together
 from builder.compose.teaching.weighing_words import solution_name, who_weighs
 from builder.compose.views.for_staff import PotView, WeighGroup, WeighRow
-from builder.compose.views.ingredient_table import PhaseTable
 from builder.model.recipe.column import Role, Weighed
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct, PlannedBatch
 from builder.words.say import say
@@ -22,25 +21,17 @@ def view_mixed(plan: ClassPlan, made: MadeProduct) -> Iterator[PotView]:
     """Yield the weighings of each solution that is mixed for all pots, alkali first."""
     for lye in plan.weighing.solutions:
         if lye.ready_mixed and not lye.bought and lye.recipe == made.batch.recipe.name:
-            rows = tuple(WeighRow(say(name), grams(mass), "", "") for name, mass in (*lye.alkalis, *lye.liquids))
+            mixed = [*((one, True) for one in lye.alkalis), *((one, False) for one in lye.liquids)]
+            rows = tuple(WeighRow(say(name), grams(mass), "", "", is_lye=is_lye) for (name, mass), is_lye in mixed)
             title = say("Lye, mixed once for all batches")
-            yield PotView(title, (WeighGroup(sentence(solution_name(lye)), "", "", rows, grams(lye.solution), "", caustic=True),), "")
+            yield PotView(title, (WeighGroup(sentence(solution_name(lye)), "", "", rows, grams(lye.solution), ""),), "")
 
 
 def _pot(plan: ClassPlan, planned: PlannedBatch) -> PotView:
     sheet = planned.sheet
-    table = staff_table(sheet)
     who = {id(task.weighed.line): who_weighs(plan, task) for task in plan.weighing.of(sheet.recipe.name, planned.purpose)}
-    phases = dict.fromkeys(row[0].line.phase for row in sheet.rows)
-    groups = (
-        _group(printed, [row[0] for row in sheet.rows if row[0].line.phase == phase], who)
-        for phase, printed in zip(phases, table.phases, strict=True)
-    )
-    return PotView(batch_title(planned), tuple(groups), table.total.cells[WEIGHED])
-
-
-# Where the columns of the staff's table have what the scale shows.
-WEIGHED = 2
+    groups = tuple(_group(phase, who) for phase in phases_of(sheet))
+    return PotView(batch_title(planned), groups, weighed_together(sheet.grams.weighed, "g"))
 
 
 def scales_used(plan: ClassPlan) -> str:
@@ -50,16 +41,16 @@ def scales_used(plan: ClassPlan) -> str:
     return listed(list(dict.fromkeys(named)))
 
 
-def _group(printed: PhaseTable, mine: list[Weighed], who: dict[int, str]) -> WeighGroup:
+def _group(phase: PhaseRows, who: dict[int, str]) -> WeighGroup:
+    mine = [row[0] for row in phase.rows]
     whose = [who.get(id(w.line), "") for w in mine]
     common = max(whose, key=whose.count) if all(whose) else ""  # Of the first that is named most often.
     rows = tuple(
-        WeighRow(row.name, weighed(w, "g"), _scale(w), "" if one == common else one)
-        for w, row, one in zip(mine, printed.rows, whose, strict=True)
+        WeighRow(row_name(w), weighed(w, "g"), _scale(w), "" if one == common else one, is_lye=w.line.role is Role.ALKALI)
+        for w, one in zip(mine, whose, strict=True)
     )
-    together = printed.total.cells[WEIGHED] if len(rows) > 1 else ""
-    caustic = any(w.line.role is Role.ALKALI for w in mine)
-    return WeighGroup(printed.title, printed.treatment, common, rows, together, printed.note, caustic)
+    together = weighed_together(mine, "g") if len(rows) > 1 else ""
+    return WeighGroup(phase.title, phase.treatment, common, rows, together, phase.note)
 
 
 def _scale(w: Weighed) -> str:

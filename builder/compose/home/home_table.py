@@ -2,44 +2,47 @@
 
 from collections.abc import Sequence
 
-from builder.compose.recipe.ingredient_tables import weighing_table
-from builder.compose.recipe.wording import sentence
+from builder.compose.recipe.ingredient_tables import Row, phases_of, row_name
+from builder.compose.recipe.wording import sentence, weighed, weighed_together
 from builder.compose.views.take_home import HomeGroup, HomeTable, HomeWeighing
 from builder.model.recipe.column import Weighed
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.lesson import Part
 from builder.rules.naming import meaning_of, weighings
-from builder.words.say import say
+from builder.words.say import message, say
+
+COLUMN_NAMES = {"g": message("grams"), "oz": message("ounces")}
 
 
 def home_table(studio: Studio, batch: WorkedBatch, parts: Sequence[Part]) -> HomeTable:
     """Return the table of a batch, its groups and rows in the order in which the steps of some parts name them."""
-    table = weighing_table(batch)
-    order = _order(studio, batch, parts)
-    phases = list(dict.fromkeys(w.line.phase for w in batch.grams.weighed))
+    units, order = [column.unit for column in batch.columns], _order(studio, batch, parts)
+
+    def together(rows: Sequence[Row]) -> tuple[str, ...]:
+        return tuple(weighed_together(column, unit) for column, unit in zip(zip(*rows, strict=True), units, strict=True))
+
+    def row_of(row: Row) -> HomeWeighing:
+        return HomeWeighing(row_name(row[0]), _scale(row[0]), tuple(weighed(w, unit) for w, unit in zip(row, units, strict=True)))
+
     groups: list[tuple[int, HomeGroup]] = []
-    for phase, printed in zip(phases, table.phases, strict=True):
-        mine = [(place, w) for place, w in enumerate(batch.grams.weighed) if w.line.phase == phase]
-        rows = [(order[place], HomeWeighing(row.name, _scale(w), row.cells)) for (place, w), row in zip(mine, printed.rows, strict=True)]
-        rows.sort(key=lambda one: one[0])
-        together = printed.total.cells if len(rows) > 1 else ()
-        group = HomeGroup(printed.title, printed.treatment, tuple(row for _, row in rows), together, printed.note)
-        groups.append((rows[0][0], group))
+    for phase in phases_of(batch):
+        rows = sorted(phase.rows, key=lambda row: order[id(row[0])])
+        total = together(rows) if len(rows) > 1 else ()
+        groups.append((order[id(rows[0][0])], HomeGroup(phase.title, phase.treatment, tuple(map(row_of, rows)), total, phase.note)))
     groups.sort(key=lambda one: one[0])
-    return HomeTable(table.columns, tuple(group for _, group in groups), table.total.cells)
+    return HomeTable(tuple(say(COLUMN_NAMES[unit]) for unit in units), tuple(group for _, group in groups), together(batch.rows))
 
 
-def _order(studio: Studio, batch: WorkedBatch, parts: Sequence[Part]) -> list[int]:
-    """Say for each weighing of a batch when the steps come to it; what none names keeps its place, after what they name."""
-    named = [
-        {id(w) for w in weighings(batch.grams, meaning_of(mention.name, batch.recipe, studio))}
-        for part in parts
-        for step in part.steps
-        for mention in step.mentions
-    ]
-    late = len(named)
-    return [next((when for when, these in enumerate(named) if id(w) in these), late + place) for place, w in enumerate(batch.grams.weighed)]
+def _order(studio: Studio, batch: WorkedBatch, parts: Sequence[Part]) -> dict[int, int]:
+    """Say for each weighing of a batch, by its identity, when the steps come to it; what none names keeps its place, after all of these."""
+    mentions = (mention for part in parts for step in part.steps for mention in step.mentions)
+    named = [weighings(batch.grams, meaning_of(mention.name, batch.recipe, studio)) for mention in mentions]
+    order: dict[int, int] = {}
+    for when, these in enumerate((*named, *((w,) for w in batch.grams.weighed))):
+        for w in these:
+            order.setdefault(id(w), when)
+    return order
 
 
 def _scale(weighing: Weighed) -> str:

@@ -1,7 +1,8 @@
-"""A batch to tables of weighings, one for each phase, in the order in which the batch lists them."""
+"""A batch to its phases with their weighings in every unit, and to the table of all of them for staff."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
+from typing import NamedTuple
 
 from builder.compose.recipe.wording import (
     NBSP,
@@ -21,59 +22,48 @@ from builder.model.recipe.column import Role, Weighed
 from builder.model.recipe.quantity import sum_masses
 from builder.model.recipe.recipe import Phase
 from builder.model.recipe.worked_batch import WorkedBatch
-from builder.words.say import message, say, say_in
-
-COLUMN_NAMES = {"g": message("grams"), "oz": message("ounces")}
+from builder.words.say import say, say_in
 
 Row = tuple[Weighed, ...]
 
 
-def weighing_table(batch: WorkedBatch) -> IngredientTable:
-    """Return the table of a take-home sheet: one column for each unit."""
-    columns = tuple(say(COLUMN_NAMES[column.unit]) for column in batch.columns)
-    units = [column.unit for column in batch.columns]
+class PhaseRows(NamedTuple):
+    """One phase of a batch: its heading, what is done with it in words (empty where nothing is), its rows, what follows below it."""
 
-    def cells(row: Row) -> tuple[str, ...]:
-        return tuple(weighed(w, unit) for w, unit in zip(row, units, strict=True))
+    title: str
+    treatment: str
+    rows: tuple[Row, ...]
+    note: str
 
-    def total(rows: Sequence[Row]) -> tuple[str, ...]:
-        return tuple(weighed_together(column, unit) for column, unit in zip(zip(*rows, strict=True), units, strict=True))
 
-    return _table(batch, columns, cells, total)
+def phases_of(batch: WorkedBatch) -> Iterator[PhaseRows]:
+    """Yield the phases of a batch, in the order in which it lists them."""
+    phases = {phase.name.text: phase for phase in batch.recipe.phases}
+    for name in dict.fromkeys(row[0].line.phase for row in batch.rows):
+        mine = tuple(row for row in batch.rows if row[0].line.phase == name)
+        yield PhaseRows(sentence(say(name)), _treatment(phases.get(name)), mine, _top_up(batch, name))
 
 
 def staff_table(batch: WorkedBatch) -> IngredientTable:
-    """Return the table of a teacher's sheet: share of the batch, exact amount, amount to weigh, scale."""
-
-    def cells(row: Row) -> tuple[str, ...]:
-        w = row[0]
-        scale = f"{w.scale.name}, {reading(w.scale)}" if w.fits else say("no scale holds this: weigh it in parts")
-        return (percent(w.line.share, 3), number(w.line.exact.grams, 3), weighed(w, "g"), scale)
-
-    def total(rows: Sequence[Row]) -> tuple[str, ...]:
-        share = sum((row[0].line.share for row in rows), Fraction(0))
-        exact = sum_masses(row[0].line.exact for row in rows)
-        return (percent(share, 3), number(exact.grams, 3), weighed_together([row[0] for row in rows], "g"), "")
-
-    return _table(batch, (say("share"), say("exact (g)"), say_in("a column of a table", "weigh"), say("scale")), cells, total)
+    """Return the table of the workings: share of the batch, exact amount, amount to weigh, scale."""
+    columns = (say("share"), say("exact (g)"), say_in("a column of a table", "weigh"), say("scale"))
+    phases = (
+        PhaseTable(one.title, one.treatment, tuple(map(_staff_row, one.rows)), _together(say("Together"), one.rows), one.note)
+        for one in phases_of(batch)
+    )
+    return IngredientTable(columns, tuple(phases), _together(say("Whole batch"), batch.rows))
 
 
-def _table(
-    batch: WorkedBatch,
-    columns: tuple[str, ...],
-    cells: Callable[[Row], tuple[str, ...]],
-    total: Callable[[Sequence[Row]], tuple[str, ...]],
-) -> IngredientTable:
-    rows = batch.rows
-    names = dict.fromkeys(row[0].line.phase for row in rows)
-    phases = {phase.name.text: phase for phase in batch.recipe.phases}
-    tables = []
-    for name in names:
-        mine = [row for row in rows if row[0].line.phase == name]
-        printed = tuple(IngredientRow(_row_name(row[0]), cells(row)) for row in mine)
-        together = IngredientRow(say("Together"), total(mine))
-        tables.append(PhaseTable(sentence(say(name)), _treatment(phases.get(name)), printed, together, _top_up(batch, name)))
-    return IngredientTable(columns, tuple(tables), IngredientRow(say("Whole batch"), total(rows)))
+def _staff_row(row: Row) -> IngredientRow:
+    w = row[0]
+    scale = f"{w.scale.name}, {reading(w.scale)}" if w.fits else say("no scale holds this: weigh it in parts")
+    return IngredientRow(row_name(w), (percent(w.line.share, 3), number(w.line.exact.grams, 3), weighed(w, "g"), scale))
+
+
+def _together(name: str, rows: Sequence[Row]) -> IngredientRow:
+    mine = [row[0] for row in rows]
+    share, exact = sum((w.line.share for w in mine), Fraction(0)), sum_masses(w.line.exact for w in mine)
+    return IngredientRow(name, (percent(share, 3), number(exact.grams, 3), weighed_together(mine, "g"), ""))
 
 
 def _top_up(batch: WorkedBatch, phase: str) -> str:
@@ -95,7 +85,8 @@ def _top_up(batch: WorkedBatch, phase: str) -> str:
     return said
 
 
-def _row_name(weighing: Weighed) -> str:
+def row_name(weighing: Weighed) -> str:
+    """Name what is weighed; a liquid for the lye, as what it is there for."""
     line = weighing.line
     name = sentence(say(str(line.name)))
     return say("{liquid} for the lye", liquid=name) if line.role is Role.LYE_WATER and line.phase == "lye" else name

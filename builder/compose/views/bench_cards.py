@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from builder.compose.views.for_staff import WeighRow
 from builder.compose.views.frame import Frame
 from builder.compose.views.lesson import LessonFlow
 from builder.compose.views.take_home import ChoiceView
@@ -80,22 +81,13 @@ class BenchStepsView:
 
 
 @dataclass(frozen=True)
-class BatchLine:
-    """An ingredient of a pot, its weight, and whether it is lye."""
-
-    name: str
-    weight: str
-    is_lye: bool
-
-
-@dataclass(frozen=True)
 class BatchCard:
     """What is kept of one pot: whose it is, its batch code (empty without a date), what goes in, `blanks` to write in."""
 
     title: str
     pot: str
     code: str
-    lines: tuple[BatchLine, ...]
+    lines: tuple[WeighRow, ...]
     total: str
     blanks: tuple[str, ...]
 

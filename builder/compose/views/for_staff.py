@@ -12,12 +12,13 @@ from builder.compose.views.teacher import AllergyView, BatchView, Fact, FindingV
 
 @dataclass(frozen=True)
 class WeighRow:
-    """One weighing: what, how much, on which scale, and who does it in which part."""
+    """One weighing: what, how much, on which scale, who does it in which part, and whether it is lye."""
 
     name: str
     weight: str
     scale: str
     who: str
+    is_lye: bool
 
 
 @dataclass(frozen=True)
@@ -25,8 +26,6 @@ class WeighGroup:
     """The weighings of one phase of a batch, what they come to (empty for one alone), what is done with it, and what follows.
 
     `who` does all of them but those whose rows name somebody else; it is empty where nobody is named.
-
-    `caustic` frames what is lye.
     """
 
     title: str
@@ -35,7 +34,11 @@ class WeighGroup:
     rows: tuple[WeighRow, ...]
     together: str
     note: str
-    caustic: bool
+
+    @property
+    def caustic(self) -> bool:
+        """Tell whether there is lye in it."""
+        return any(row.is_lye for row in self.rows)
 
 
 @dataclass(frozen=True)

@@ -24,7 +24,7 @@ class Role(StrEnum):
 
 @dataclass(frozen=True)
 class Line:
-    """One ingredient of a batch before rounding; `share` is its part of the whole batch.
+    """One ingredient of a batch before rounding; `share` is its part of the whole batch, 0 while that is not known.
 
     `strength` is set for an alkali that is weighed as a ready-mixed solution: its hydroxide by weight, as a fraction of one.
     """
@@ -33,7 +33,7 @@ class Line:
     phase: str
     role: Role
     exact: Mass
-    share: Fraction
+    share: Fraction = Fraction(0)
     after_the_cook: bool = False
     strength: Fraction | None = None
     place: Place = field(default=NOWHERE, compare=False)

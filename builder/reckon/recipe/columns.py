@@ -5,6 +5,7 @@ weighing, and is checked as one.
 """
 
 from collections.abc import Sequence
+from dataclasses import replace
 from fractions import Fraction
 
 from builder.model.recipe.column import Column, Line, Role, Weighed
@@ -19,12 +20,7 @@ CUP = "what a weighing cup weighs"
 
 def reckon_lines(formula: Formula, total: Mass) -> tuple[Line, ...]:
     """Return the exact lines of a batch of this weight."""
-    return tuple(
-        Line(
-            line.ingredient, line.phase, line.role, total * line.share, line.share, line.after_the_cook, line.strength, line.place
-        )
-        for line in formula.lines
-    )  # fmt: skip
+    return tuple(replace(line, exact=total * line.share) for line in formula.lines)
 
 
 def reckon_column(lines: Sequence[Line], formula: Formula, scales: Sequence[Scale], cup: Mass) -> Column:

@@ -4,8 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from builder.model.place import Place
-from builder.model.recipe.column import Role
+from builder.model.recipe.column import Line, Role
 from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.recipe.quantity import Mass, Rest, Share, sum_masses
 from builder.model.recipe.recipe import AmountsAs, Recipe
@@ -20,26 +19,13 @@ LATER_PHASE = "after the lye"
 
 
 @dataclass(frozen=True)
-class FormulaLine:
-    """One ingredient and its share of the whole batch."""
-
-    ingredient: Ingredient
-    phase: str
-    role: Role
-    share: Fraction
-    place: Place
-    after_the_cook: bool = False
-    strength: Fraction | None = None
-
-
-@dataclass(frozen=True)
 class Formula:
     """A recipe for a batch of weight one. `oils` is the share that is oil; `lye` is None where there is no lye.
 
-    `whole` is what its amounts come to as they are written: grams where they are weights, else only a number.
+    `exact` of a line is its amount as it is written, `whole` what all of them come to: grams where they are weights, else only a number.
     """
 
-    lines: tuple[FormulaLine, ...]
+    lines: tuple[Line, ...]
     oils: Fraction
     lye: LyeBasis | None
     workings: tuple[Working, ...]
@@ -58,18 +44,18 @@ def reckon_formula(recipe: Recipe, cards: Mapping[str, Ingredient], *, from_soli
     lye = None
     if recipe.lye is not None:
         plan = replace(recipe.lye, ready_mixed=None, bought=None) if from_solid else recipe.lye
-        oils = sum_masses(Mass(line.share) for line in bare if line.role is Role.OIL)
+        oils = sum_masses(line.exact for line in bare if line.role is Role.OIL)
         lye = lye_basis(plan, cards, cooked=cooked, any_pack=from_solid, oils=oils)
         bare += _lye_lines(bare, lye, cards)
-    whole = sum((line.share for line in bare), Fraction(0))
-    lines = tuple(replace(line, share=line.share / whole) for line in bare)
+    whole = sum_masses(line.exact for line in bare)
+    lines = tuple(replace(line, share=line.exact / whole) for line in bare)
     for line in lines:
-        workings.append(Working("share of total", line.ingredient.name, (Given("part", line.share * whole, ""),), line.share, "of 1"))
+        workings.append(Working("share of total", line.ingredient.name, (Given("part", line.exact.grams, ""),), line.share, "of 1"))
     of_oils = sum((line.share for line in lines if line.role is Role.OIL), Fraction(0))
-    return Formula(lines, of_oils, lye, tuple(workings), Mass(whole))
+    return Formula(lines, of_oils, lye, tuple(workings), whole)
 
 
-def _recipe_lines(recipe: Recipe, cards: Mapping[str, Ingredient], workings: list[Working]) -> list[FormulaLine]:
+def _recipe_lines(recipe: Recipe, cards: Mapping[str, Ingredient], workings: list[Working]) -> list[Line]:
     stated = sum((line.amount.fraction for line in recipe.lines if isinstance(line.amount, Share)), Fraction(0))
     found = []
     for phase in recipe.phases:
@@ -83,20 +69,20 @@ def _recipe_lines(recipe: Recipe, cards: Mapping[str, Ingredient], workings: lis
                 if recipe.amounts_as is not AmountsAs.PERCENT_OF_TOTAL:
                     workings.append(working)
             role = Role.OIL if card.counts_as.is_oil else Role.OTHER
-            found.append(FormulaLine(card, phase.name.text, role, share, line.place, phase.after_the_cook))
+            found.append(Line(card, phase.name.text, role, Mass(share), after_the_cook=phase.after_the_cook, place=line.place))
     return found
 
 
-def _lye_lines(lines: list[FormulaLine], lye: LyeBasis, cards: Mapping[str, Ingredient]) -> list[FormulaLine]:
-    oils = [(line.ingredient, Mass(line.share)) for line in lines if line.role is Role.OIL]
-    acids = [(line.ingredient, Mass(line.share)) for line in lines if line.ingredient.counts_as is CountsAs.ACID]
+def _lye_lines(lines: list[Line], lye: LyeBasis, cards: Mapping[str, Ingredient]) -> list[Line]:
+    oils = [(line.ingredient, line.exact) for line in lines if line.role is Role.OIL]
+    acids = [(line.ingredient, line.exact) for line in lines if line.ingredient.counts_as is CountsAs.ACID]
     plan, need = lye.plan, need_lye(oils, acids, lye)
     strength = plan.ready_mixed.fraction if plan.ready_mixed else None
-    found = [FormulaLine(alkali.card, LYE_PHASE, Role.ALKALI, mass.grams, plan.place, strength=strength) for alkali, mass in need.alkali]
+    found = [Line(alkali.card, LYE_PHASE, Role.ALKALI, mass, strength=strength, place=plan.place) for alkali, mass in need.alkali]
     # Water that a ready-mixed lye leaves to be added is never poured into the lye.
     beside = BESIDE_PHASE if plan.ready_mixed else LYE_PHASE
     for liquid, mass in need.liquids:
         if mass:
             phase, role = (LATER_PHASE, Role.LATER_LIQUID) if liquid.later else (beside, Role.LYE_WATER)
-            found.append(FormulaLine(cards[liquid.name.key], phase, role, mass.grams, plan.place))
+            found.append(Line(cards[liquid.name.key], phase, role, mass, place=plan.place))
     return found
