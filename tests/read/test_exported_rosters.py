@@ -41,7 +41,7 @@ def read(folder: Path, data: bytes, region: str = "US") -> tuple[Roster | None, 
     (folder / "roster.csv").write_bytes(data)
     findings: list[Finding] = []
     text = TextFolder(folder, findings).text("roster.csv", is_table=True)
-    return read_roster(sure(text), "roster.csv", _locale(region), findings), findings
+    return read_roster(findings, sure(text), "roster.csv", _locale(region)), findings
 
 
 @pytest.mark.parametrize("form", FORMS)

@@ -113,8 +113,22 @@ def lay_out_dressed(
     *,
     to_fill_in: bool,
 ) -> LaidOut | None:
-    """Lay out labels of one kind of container, each in its design, in the best way that its date allows; None where they do not fit."""
-    return _best(dressed, _ways(studio, plan, batch, filling), setter_of(studio.typefaces), to_fill_in=to_fill_in)
+    """Lay out labels of one kind of container, each in its design; None where they do not fit in any way that its date allows.
+
+    The first way is taken in which every front has its mark, else the first with a composed front, else the first in which all stands. What
+    is known not to sit on the container, the last of the ways, is tried where nothing stands on anything else. Words are broken only where
+    nothing is composed, or nothing stands, without.
+    """
+    *sitting, too_large = _ways(studio, plan, batch, filling)
+    texts, setter = [text for text, _ in dressed], setter_of(studio.typefaces)
+    setters = (setter, hyphenating_setter_of(setter.faces))
+    for tried in (sitting, [too_large]):
+        composed = (_composed(dressed, tried, one, to_fill_in=to_fill_in) for one in setters)
+        each = [(stock, rules) for way in tried for stock, rules in way if stock.back is None]
+        packed = (lay_out(texts, stock.sheet, stock.count, rules, one) for one in setters for stock, rules in each)
+        if laid := next((one for one in chain(composed, packed) if one), None):
+            return laid
+    return None
 
 
 def design_of(studio: Studio, plan: ClassPlan, recipe: Recipe, jar: Jar) -> Design:
@@ -124,25 +138,6 @@ def design_of(studio: Studio, plan: ClassPlan, recipe: Recipe, jar: Jar) -> Desi
 
 
 Way = tuple[Stock, Rules]
-
-
-def _best(
-    dressed: Sequence[tuple[LabelText, Design]], ways: Iterable[Sequence[Way]], setter: Setter, *, to_fill_in: bool
-) -> LaidOut | None:
-    """Return the first way in which every front has its mark, else the first with a composed front, else the first in which all stands.
-
-    What is known not to sit on the container, the last of the ways, is tried where nothing stands on anything else. Words are broken only
-    where nothing is composed, or nothing stands, without.
-    """
-    *sitting, too_large = ways
-    texts, setters = [text for text, _ in dressed], (setter, hyphenating_setter_of(setter.faces))
-    for tried in (sitting, [too_large]):
-        composed = (_composed(dressed, tried, one, to_fill_in=to_fill_in) for one in setters)
-        each = [(stock, rules) for way in tried for stock, rules in way if stock.back is None]
-        packed = (lay_out(texts, stock.sheet, stock.count, rules, one) for one in setters for stock, rules in each)
-        if laid := next((one for one in chain(composed, packed) if one), None):
-            return laid
-    return None
 
 
 def _composed(

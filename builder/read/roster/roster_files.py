@@ -3,11 +3,10 @@
 import csv
 import io
 
-from builder.model.finding import Finding, stop
+from builder.model.finding import stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.roster.roster import ROSTER_TABLE, ROSTER_WORKBOOK, Roster
 from builder.read.notebook.table import NotebookError, Table
-from builder.read.read_once import read_once
 from builder.read.roster.rosters import read_roster
 from builder.read.text.text_files import TextFolder
 
@@ -29,12 +28,7 @@ def read_roster_file(studio: TextFolder, folder: str, locale: str) -> Roster | N
         text, name = (_text_of_workbook(studio, workbook) if studio.has(workbook) else None), workbook
     if text is None:
         return None
-    return _roster(studio.findings, text, name, locale)
-
-
-@read_once(256)
-def _roster(findings: list[Finding], text: str, file: str, locale: str) -> Roster | None:
-    return read_roster(text, file, locale, findings)
+    return read_roster(studio.findings, text, name, locale)
 
 
 def _text_of_workbook(studio: TextFolder, name: str) -> str | None:

@@ -13,6 +13,7 @@ from builder.model.finding_kind import ROSTER_COLUMN_UNCLEAR, STOP, FindingKind
 from builder.model.label.design_names import DESIGN_NAMES
 from builder.model.place import Name, Place
 from builder.model.roster.roster import OWN_NAME, PEOPLE, Roster, RosterRow
+from builder.read.read_once import read_once
 from builder.read.roster.exported import cells_of, says_nothing, sign_between
 from builder.read.roster.roster_dates import parse_roster_date
 from builder.read.text.text_error import TextError, quoted
@@ -38,7 +39,8 @@ class _Line:
     cells: tuple[Name, ...]
 
 
-def read_roster(text: str, file: str, locale: str, findings: list[Finding]) -> Roster | None:
+@read_once(256)
+def read_roster(findings: list[Finding], text: str, file: str, locale: str) -> Roster | None:
     """Read a roster; a row that cannot be read is a finding and is left out. None where not even its columns can be read.
 
     `locale` says how days are written where it comes from.
