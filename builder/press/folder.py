@@ -13,6 +13,7 @@ import json
 import os
 import shutil
 import stat
+import tempfile
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass
@@ -86,17 +87,17 @@ def _alone(output: Path, waits: Callable[[], None]) -> Iterator[None]:
 
 
 def _begin(output: Path, work: Path) -> Building:
-    building = Building(work / "new", work / "scratch", output)
     try:
         _recover(output, work / "old")
         _refuse_what_is_not_ours(output)
         _clear(work)
-        building.folder.mkdir(parents=True)
-        building.scratch.mkdir()
+        (work / "new").mkdir(parents=True)
+        # Of a name of its own: processes of a run that was killed a moment ago may still write into theirs.
+        scratch = Path(tempfile.mkdtemp(prefix="scratch-", dir=work))
     except OSError as error:
         wrong = f"{work} is left from a run that was cut short, and cannot be put away: {error.strerror}."
         raise FolderError(wrong, "Remove that folder, and publish again.") from error
-    return building
+    return Building(work / "new", scratch, output)
 
 
 def _finish(output: Path, building: Building, work: Path) -> None:

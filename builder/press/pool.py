@@ -15,7 +15,7 @@ import sys
 import threading
 import traceback
 from collections.abc import Iterator, Sequence
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from multiprocessing import Pipe, get_all_start_methods, get_context, parent_process
 from multiprocessing.connection import Connection, wait
 from pathlib import Path
@@ -97,7 +97,7 @@ ENDED = "Most often the machine had no memory left: close what else runs, and pu
 
 
 def _press_what_comes(documents: Connection, studio_folder: Path, layout_folders: tuple[Path, ...]) -> None:
-    """Answer each document with its sheet, or with the error that kept it from being made."""
+    """Answer each document with its sheet, or with the error that kept it from being made, for as long as somebody asks."""
     # The terminal tells every process of a stop; the one that started this one decides.
     signal.signal(signal.SIGINT, signal.SIG_IGN)
     threading.Thread(target=_end_with_the_parent, daemon=True).start()
@@ -105,15 +105,17 @@ def _press_what_comes(documents: Connection, studio_folder: Path, layout_folders
     gc.freeze()
     gc.set_threshold(50_000, 20, 20)
     engine = Engine(studio_folder, layout_folders)
-    while True:
-        document = documents.recv()
-        answer: PressedSheet | Exception
-        try:
-            answer = engine.press(document)
-        except Exception as error:
-            error.add_note(f"{document.path}: {traceback.format_exc()}")
-            answer = error
-        documents.send(answer)
+    with suppress(EOFError, ConnectionError):
+        while True:
+            documents.send(_answer(engine, documents.recv()))
+
+
+def _answer(engine: Engine, document: Document) -> PressedSheet | Exception:
+    try:
+        return engine.press(document)
+    except Exception as error:
+        error.add_note(f"{document.path}: {traceback.format_exc()}")
+        return error
 
 
 def _end_with_the_parent() -> None:

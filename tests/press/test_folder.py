@@ -130,6 +130,24 @@ def test_a_run_that_is_cut_short_anywhere_loses_nothing(tmp_path: Path) -> None:
     assert number > 25 and seen == {"one", "two"}
 
 
+def test_a_process_of_a_killed_run_that_still_writes_is_in_nobodys_way(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    with replaced(tmp_path / "output") as building:
+        scratch = building.scratch
+    scratch.mkdir(parents=True)
+    remove = shutil.rmtree
+
+    def removed_while_it_writes(folder: Path, *, ignore_errors: bool) -> None:
+        remove(folder, ignore_errors=ignore_errors)
+        scratch.mkdir(parents=True)
+
+    with monkeypatch.context() as patch:
+        patch.setattr(shutil, "rmtree", removed_while_it_writes)
+        write(tmp_path / "output", "one")
+    assert (tmp_path / "output" / "page.html").read_text(encoding="utf-8") == "one"
+    write(tmp_path / "output", "two")
+    assert names(tmp_path) == ["output"]
+
+
 def test_a_second_run_waits_for_the_first(tmp_path: Path) -> None:
     output, begun, waits, order = tmp_path / "output", threading.Event(), threading.Event(), []
 
