@@ -14,12 +14,14 @@ from builder.compose.label_layout.label_layout import GAP, GUTTER, LaidOut, box_
 from builder.compose.label_layout.label_lines import Block, Setter, line_height
 from builder.compose.label_layout.label_sheets import Stock
 from builder.compose.label_layout.rules import Rules
+from builder.compose.recipe.wording import NBSP
 from builder.model.label.label_sheet import LabelSheet
 from builder.model.remembered import remembered
 
 LARGEST, STEP = 9.5, 0.25
 SHARES = (0.36, 0.4, 0.44, 0.48, 0.52, 0.56)
 BESIDE = 2.5  # From what a front draws to its edge to the words of the back beside it, in millimetres.
+LONGEST_TO_SIGN = 48.0  # How long a line to sign is at the most, in millimetres.
 NAME_COUNTS = 0.12  # How much a point of the name is worth beside a point of the text on the back.
 
 Dressed = tuple[LabelText, Design]
@@ -152,27 +154,30 @@ def _with_backs(
 def _backs(
     texts: dict[LabelText, None], space: Space, points: float, rules: Rules, setter: Setter
 ) -> dict[LabelText, tuple[Block, ...]] | None:
-    backs = {}
-    for text in texts:
-        back = back_of(text, space, points, rules, setter)
-        if back is None:
-            return None
-        backs[text] = back
-    return backs
+    """Set all backs alike: where one of them needs its ingredient list in capitals at the least size, they all have it so."""
+    for in_capitals in (False, True) if points == rules.text else (False,):
+        backs = {}
+        for text in texts:
+            back = _back(text, space, points, rules, setter, in_capitals=in_capitals)
+            if back is None:
+                break
+            backs[text] = back
+        else:
+            return backs
+    return None
 
 
-def back_of(text: LabelText, space: Space, points: float, rules: Rules, setter: Setter) -> tuple[Block, ...] | None:
-    """Set the back: the ingredient list and all that follows from the top, the facts at the foot; None where it is too much.
+def _back(text: LabelText, space: Space, points: float, rules: Rules, setter: Setter, *, in_capitals: bool) -> tuple[Block, ...] | None:
+    """Set a back: the ingredient list and all that follows from the top, the facts at the foot; None where it is too much.
 
-    At the least size the list may be in capitals, which are as high as small letters of a larger size and take less room.
+    A list in capitals is as high as one in small letters of a larger size, and takes less room.
     """
-    facts = facts_of(text)
-    blocks = _back_of(text.back, facts, space, points, rules.ingredients, setter)
-    if blocks is None and points == rules.text and text.back:
-        listed = tuple(replace(run, text=run.text.upper()) for run in text.back[0])
-        lower = max(setter.faces[face].small_o / setter.faces[face].capital for face in ("regular", "bold"))
-        return _back_of((listed, *text.back[1:]), facts, space, points, rules.ingredients * lower, setter)
-    return blocks
+    facts = _facts(text, space, points, setter)
+    if not in_capitals or not text.back:
+        return _back_of(text.back, facts, space, points, rules.ingredients, setter)
+    listed = tuple(replace(run, text=run.text.upper()) for run in text.back[0])
+    lower = max(setter.faces[face].small_o / setter.faces[face].capital for face in ("regular", "bold"))
+    return _back_of((listed, *text.back[1:]), facts, space, points, rules.ingredients * lower, setter)
 
 
 @remembered(4096, tuple, Space, float)
@@ -194,12 +199,18 @@ def _back_of(
     return (*blocks, *(Block(one.x, one.y + down, one.width, one.points, one.lines) for one in foot))
 
 
-def facts_of(text: LabelText) -> tuple[Paragraph, ...]:
-    """Return the day with the batch, and the line to sign."""
+def _facts(text: LabelText, space: Space, points: float, setter: Setter) -> tuple[Paragraph, ...]:
+    """Return the day with the batch, in one line where both have room in it, and a line to sign that is as long as it may be."""
     if len(text.lines) != 3:
         return text.lines
     on, by, batch = text.lines
-    return ((*on, Run("   "), *batch), by)
+    together = (*on, Run(f"{NBSP}{NBSP} "), *batch)
+    if space.is_round:
+        return (together, by)
+    taken = sum(setter.width(run.text, run.bold, points) for run in by)
+    by = tuple(replace(run, blank=max(run.blank, min(LONGEST_TO_SIGN, space.width - taken - 0.5))) if run.blank else run for run in by)
+    lines = setter.lines(together, points, space.width)
+    return (together, by) if lines and len(lines) == 1 else (on, batch, by)
 
 
 def _round_back(paragraphs: Sequence[tuple[Paragraph, float]], space: Space, setter: Setter) -> tuple[Block, ...] | None:

@@ -189,7 +189,7 @@ def _net(text: LabelText, box: Box, beside: Box, rules: Rules, setter: Setter) -
     clear = rules.clear_beside * setter.width("N", True, rules.net)
     right = beside.x - clear if beside.x > box.x else box.x + box.width
     width = min(right - box.x, box.width)
-    lines = setter.lines(text.net, rules.net, width)
+    lines = setter.lines_in(text.net, rules.net, lambda _: width)
     if lines is None:
         return None
     height = len(lines) * line_height(rules.net)

@@ -12,6 +12,8 @@ from builder.model.remembered import remembered
 from builder.words.hyphens import breaks_of, broken_at
 
 LEADING = 1.09
+# How wide a word is, in parts of its line, that does not stand alone in the last line.
+ALONE = 0.3
 # How many paragraphs are remembered: those of some hundred labels.
 MOST_KNOWN = 2_000
 # A sum of widths taken in another order may differ by less than this.
@@ -144,8 +146,17 @@ class Setter:
         """Return for each line the number of words that stand in it and before it."""
         key = (points, width)
         if key not in text.ends:
-            text.ends[key] = self._broken(text.words, points, lambda _: width)
+            ends = self._broken(text.words, points, lambda _: width)
+            text.ends[key] = self._in_company(text.words, ends, points, width) if ends else ends
         return text.ends[key]
+
+    def _in_company(self, words: tuple[_Word, ...], ends: tuple[int, ...], points: float, width: float) -> tuple[int, ...]:
+        """Let the last word of the line before stand beside a short word that is alone in the last line."""
+        *above, last, end = (0, 0, *ends)
+        if end - last != 1 or last - above[-1] < 3 or words[last].width(points) > ALONE * width:
+            return ends
+        both = words[last - 1].width(points) + self._spaces[words[last - 1].runs[-1].bold] * points * POINT + words[last].width(points)
+        return (*ends[:-2], last - 1, end) if both <= width else ends
 
     def _broken(self, words: tuple[_Word, ...], points: float, width_of: Callable[[int], float]) -> tuple[int, ...] | None:
         ends: list[int] = []

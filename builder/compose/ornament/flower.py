@@ -33,11 +33,15 @@ Point = tuple[float, float]
 
 @dataclass(frozen=True)
 class Build:
-    """How a flower is built: the least length of a petal, half the width of one at the most, and the heart, all by the longest petal."""
+    """How a flower is built: the least length of a petal, half the width of one at the most, and the heart, all by the longest petal.
+
+    `even` is how far each petal is turned from where the golden angle has it to where even angles would: 0 not at all, 1 all the way.
+    """
 
     least: float = 0.66
     stout: float = 0.36
     heart: float = 0.22
+    even: float = 0.0
 
 
 USUAL = Build()
@@ -84,11 +88,20 @@ class Flower:
 def flower_of(portrait: Portrait, side: float, build: Build = USUAL) -> Flower:
     """Draw a portrait into a square of a side in millimetres."""
     outline, forms = _form_of(portrait)
-    shares = [float(part.share) for part in portrait.parts for _ in range(portrait.rounds)]
+    shares = [float(part.share) for part in portrait.petals]
     stout = min(build.stout, sin(min(pi / 2, _SPREAD * pi / len(shares))))
     lengths = [build.least + (1 - build.least) * (share / shares[0]) ** _GROWTH for share in shares]
-    petals = [_petal(outline, forms, length, stout, number * GOLDEN - pi / 2) for number, length in enumerate(lengths)]
+    angles = _angles(len(shares), build.even)
+    petals = [_petal(outline, forms, length, stout, angle - pi / 2) for length, angle in zip(lengths, angles, strict=True)]
     return _fitted(petals, _dots(portrait.scents), side, build.heart)
+
+
+def _angles(count: int, even: float) -> list[float]:
+    """Return where each of so many petals stands, clockwise from the first, which stands at 0."""
+    golden = [number * GOLDEN % (2 * pi) for number in range(count)]
+    around = sorted(range(count), key=golden.__getitem__)
+    evenly = {number: 2 * pi * rank / count for rank, number in enumerate(around)}
+    return [angle + even * (evenly[number] - angle) for number, angle in enumerate(golden)]
 
 
 def petal_of(portrait: Portrait, length: float, width: float) -> PetalShape:

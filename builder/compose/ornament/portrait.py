@@ -49,7 +49,8 @@ class Portion:
 class Portrait:
     """What a mark is drawn from. `parts` stand largest first; `forms` are shares of the batch by the form that their kind has.
 
-    `together` counts the ingredients that the last part stands for (0 where it is one of them). `rounds` is how many petals each part has.
+    `together` counts the ingredients that the last part stands for (0 where it is one of them). `rounds` is how many petals each part has,
+    `more` how many of the parts, from the largest on, have one petal more.
     `choices` counts the parts that students still choose. `scents` are names without "essential oil", the heaviest first. `cards` are those
     that give the mark its colour.
     """
@@ -62,6 +63,12 @@ class Portrait:
     together: int = 0
     choices: int = 0
     cards: tuple[Ingredient, ...] = ()
+    more: int = 0
+
+    @property
+    def petals(self) -> tuple[Portion, ...]:
+        """Return for each petal, from the back to the front, the part that it stands for."""
+        return tuple(part for number, part in enumerate(self.parts) for _ in range(self.rounds + (number < self.more)))
 
 
 def portrait_of(studio: Studio, batch: WorkedBatch, chosen: Mapping[str, str | None] | None = None) -> Portrait:

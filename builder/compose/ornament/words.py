@@ -8,7 +8,7 @@ from builder.words.say import say, say_count
 
 def mark_in_words(portrait: Portrait) -> str:
     """Say what the mark shows, for those who do not see it."""
-    petals = len(portrait.parts) * portrait.rounds
+    petals = len(portrait.petals)
     count = len(portrait.parts) + max(0, portrait.together - 1) - portrait.choices
     shown = {"recipe": portrait.recipe, "petals": petals, "largest": within(portrait.parts[0].name) or say("the small ones together")}
     if portrait.choices:
