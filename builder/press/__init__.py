@@ -6,12 +6,13 @@ from functools import partial
 from pathlib import Path, PurePosixPath
 from tempfile import TemporaryDirectory
 
-from builder.model.document import CopiedFile, Document, Folder, Publication
+from builder.model.document import Document, Folder, Publication
 from builder.press.files import copy_file, write_document, write_picture
 from builder.press.folder import Building, replaced
 from builder.press.fonts import only_our_fonts
 from builder.press.kept import Kept, PressedSheet, engine_sum
 from builder.press.kept_pictures import KeptPictures
+from builder.press.twins import with_twins, write_twins
 from builder.press.weight import refuse_heavy_pages
 
 __all__ = ["PressOutcome", "missing_pdf_engine", "press_one", "press_publication", "press_some", "press_to_folder"]
@@ -58,9 +59,10 @@ def press_publication(
         refuse_heavy_pages(building.folder)
         for drawn in publication.drawn:
             write_picture(building.folder, drawn, pictures)
+        twins = tuple(write_twins(building.folder, with_twins(publication.documents), studio_folder, layout_folders, pictures))
         pictures.write(building.folder)
         pdf_missing, warnings, kept = _press_sheets(building, sheets, studio_folder, layout_folders, progress)
-    made: list[Document | CopiedFile] = [*pages, *publication.files, *(sheets if pdf_missing is None else ())]
+    made = [*pages, *publication.files, *twins, *(sheets if pdf_missing is None else ())]
     written = [*((one.folder, one.path) for one in made), *((Folder.SITE, drawn.path) for drawn in publication.drawn)]
     return PressOutcome(tuple(written), pdf_missing, warnings, kept)
 

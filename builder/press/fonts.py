@@ -10,7 +10,7 @@ licence question on the web; the same paper on every machine.
 
 import os
 import tempfile
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from importlib.resources import files
 from pathlib import Path
@@ -34,15 +34,20 @@ def font_folders() -> tuple[Path, ...]:
     return tuple(map(_folder_of, packages))
 
 
-def font_faces() -> str:
-    """Return the style rules that name each font by its file."""
+def all_files() -> tuple[Path, ...]:
+    """Return the file of every face; raises FileNotFoundError where a package is broken."""
+    return (*(font_file(family, cut) for family in PACKAGES for cut, _, _ in FACES), *map(display_file, DISPLAY))
+
+
+def font_faces(address: Callable[[Path], str] = Path.as_uri) -> str:
+    """Return the style rules that name each font by the address of its file."""
     text = (
         f'@font-face {{ font-family: "{family}"; font-weight: {weight}; font-style: {style}; '
-        f'src: url("{font_file(family, cut).as_uri()}"); }}'
+        f'src: url("{address(font_file(family, cut))}"); }}'
         for family in PACKAGES
         for cut, weight, style in FACES
     )
-    names = (f'@font-face {{ font-family: "{face}"; src: url("{display_file(face).as_uri()}"); }}' for face in DISPLAY)
+    names = (f'@font-face {{ font-family: "{face}"; src: url("{address(display_file(face))}"); }}' for face in DISPLAY)
     return "\n".join((*text, *names))
 
 

@@ -22,7 +22,7 @@ from pathlib import Path
 
 from builder import joined, pictures
 from builder.model.document import Document
-from builder.press.fonts import DISPLAY, FACES, PACKAGES, display_file, font_file
+from builder.press.fonts import all_files
 
 FILE = ".pressed.json"
 ENGINES = ("weasyprint", "pikepdf")
@@ -126,8 +126,7 @@ def engine_sum(libraries: tuple[str, ...]) -> str:
 
     That is this stage, what cleans pictures and joins sheets, the engines and what they require, Python, fonts, and the system's libraries.
     """
-    files = (*(font_file(family, cut) for family in PACKAGES for cut, _, _ in FACES), *map(display_file, DISPLAY))
-    fonts = map(sum_of_file, files)
+    fonts = map(sum_of_file, all_files())
     made_of = (sys.version, zlib.ZLIB_RUNTIME_VERSION, *libraries, *sorted(versions(*ENGINES)), *sum_of_code(), *fonts)
     return sum_of("\n".join(made_of).encode())
 

@@ -19,14 +19,14 @@ from builder.model.document import Document
 from builder.model.label.own_font import FONT_ENDINGS
 from builder.pictures import clean_picture
 from builder.press.drawn_once import draw_once
+from builder.press.fitting import only_the_longest, other_fits, overfull, runs_on, set_fit
 from builder.press.fonts import font_faces, font_folders
 from builder.press.kept import PressedSheet, style_file, sum_of_file
-from builder.press.one_page import only_the_longest, other_fits, runs_on, set_fit
-from builder.press.overfull import overfull
 from builder.press.private_names import boxes_of, set_scope
 
 MISSING = (
-    "No PDF was written: the PDF engine does not start ({}). On Debian or Ubuntu this installs what it needs: "
+    "No PDF was written: the PDF engine does not start ({}). Every sheet is in the output as a page, which a browser prints. "
+    "On Debian or Ubuntu this installs what the engine needs: "
     "apt-get install --no-install-recommends libpangoft2-1.0-0 libharfbuzz-subset0"
 )
 

@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from builder.preview.running import Preview
 
 _OURS = Path(__file__).parent
-_OWN_FILES = ("refresh.js", "preview.css", "paper.css")
+_OWN_FILES = ("refresh.js", "preview.css")
 _FONT = re.compile(r"[\w-]+\.[a-z0-9]+\Z")
 _DRAWING = re.compile(r"[\w-]+\.svg\Z")
 # The folders of layouts from which a sheet is dressed, with the names of files that are given out.
@@ -154,10 +154,8 @@ class Answering(BaseHTTPRequestHandler):
 
 def _faces() -> str:
     """Return the style rules that name each font, each with its address here."""
-    rules = font_faces()
-    for number, folder in enumerate(font_folders()):
-        rules = rules.replace(f"{folder.as_uri()}/", f"/_preview/fonts/{number}/")
-    return rules
+    numbers = {folder: number for number, folder in enumerate(font_folders())}
+    return font_faces(lambda file: f"/_preview/fonts/{numbers[file.parent]}/{file.name}")
 
 
 def _font(address: str) -> Path | None:

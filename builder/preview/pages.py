@@ -12,11 +12,11 @@ from urllib.parse import quote
 from builder.compose.on_demand import Entry
 from builder.model.document import Document
 from builder.model.place import Place
+from builder.press.twins import ON_SCREEN, with_pictures_at
 from builder.preview.built import Built, Passage, sum_of
 from builder.preview.marks import flagged, standing
 
 _OWN_POLICY = re.compile(r'<meta http-equiv="Content-Security-Policy"[^>]*>')
-_RELATIVE_PICTURE = re.compile(r'(<img[^>]*\ssrc=")(?![a-z]+:|/)')
 _HERE = "/_preview"
 
 
@@ -26,7 +26,7 @@ def page_of(built: Built, path: str, document: Document, last_sound: bool) -> st
     html, found = flagged(_OWN_POLICY.sub("", document.html), passages)
     paper = path.endswith(".pdf")
     if paper:
-        html = _RELATIVE_PICTURE.sub(rf"\g<1>{_HERE}/studio/", html)
+        html = with_pictures_at(html, f"{_HERE}/studio/")
     note = "This is how it was when it was last sound: what stands below holds it back now." if last_sound else ""
     return _with_head(html, built, path, passages, found, note, document.styles, paper=paper)
 
@@ -85,9 +85,7 @@ def _with_head(
     said = "".join(f'<p class="preview-note">{escape(one)}</p>' for one in (note, _trouble(built)) if one)
     listed = "".join(_finding(number, one, number in found) for number, one in enumerate(passages))
     head = f'<aside class="preview-head" aria-label="Preview">{links}{said}<ol>{listed}</ol></aside>'
-    own = f'{_styles(styles)}{_fonts() if paper else ""}<link rel="stylesheet" href="{_HERE}/preview.css">'
-    if paper:
-        own += f'<link rel="stylesheet" href="{_HERE}/paper.css">'
+    own = f'{_styles(styles)}{f"{_fonts()}{_styles([ON_SCREEN])}" if paper else ""}<link rel="stylesheet" href="{_HERE}/preview.css">'
     own += f'<script defer src="{_HERE}/refresh.js" data-at="{escape(path)}" data-seen="{sum_of(html + head)}"></script>'
     html = html.replace("</head>", f"{own}</head>", 1)
     return re.sub(r"(<body[^>]*>)", lambda body: body[1] + head, html, count=1)

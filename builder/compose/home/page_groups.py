@@ -1,7 +1,7 @@
 """Which parts of a take-home sheet stand together on one page: neighbours that speak of the same danger, where both fit.
 
 On a page that they share, the later ones do not say again what the first has said; where it turns out that they do not fit, the sheet is
-laid out with each part apart and every caution in its place (`press/one_page.py`).
+laid out with each part apart and every caution in its place (`press/fitting.py`).
 
 Decided: heights are estimated, and what was estimated is tried in the pressing. Why: the type decides what fits, and a caution that has
 been left out where its page has been turned would be missed by wet hands.

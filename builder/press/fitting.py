@@ -1,8 +1,11 @@
-"""Sheets that ask for one page: the size of type that they get, so that each such piece stays on one page where it can.
+"""What has to fit: pieces that ask for one page, by the size of type that they get, and boxes that have to hold their text, as those of
+a label.
 
 A document that offers several sizes names them in `data-fits` on its body, the largest first, and the one in use in `data-fit`; its styles
 do the rest. A piece that wants one page has the class `one-page`; one that wants it in some sizes alone names those in `data-in`. A body
 may name the most pages that it wants in `data-most`. Nothing is ever cut off: what fits in no size runs on.
+A box that has to hold its text has a width of its own and the class `holds`. The library tells of no overflow, so that each is compared
+with what it holds.
 
 Decided: a piece that wants one page (`one-page`) gets smaller type until it fits, and no height: a box of fixed height drops what runs
 over. Why: an amount that is missing is worse than a second page.
@@ -13,6 +16,8 @@ from contextlib import contextmanager
 from typing import Any
 
 from builder.press.private_names import boxes_of
+
+TOLERANCE = 0.01
 
 
 def other_fits(body: Any) -> tuple[str, ...]:
@@ -62,3 +67,32 @@ def runs_on(rendered: Any, body: Any) -> bool:
 def _wants_one_page(element: Any, fit: str | None) -> bool:
     sizes = (element.get("data-in") or "").split()
     return "one-page" in (element.get("class") or "").split() and (not sizes or fit in sizes)
+
+
+def overfull(rendered: Any) -> list[str]:
+    """Return the boxes that hold text, by page and place on it, whose text runs over an edge; boxes placed by themselves count too."""
+    found = []
+    for number, page in enumerate(rendered.pages, start=1):
+        # The first box of an element is its own; the ones inside are its lines.
+        holders = {box.element: box for box in reversed(list(boxes_of(page, placeholders=True))) if _holds(box)}
+        found += [f"page {number}, box {place}" for place, box in enumerate(reversed(holders.values()), start=1) if _runs_over(box)]
+    return found
+
+
+def _holds(box: Any) -> bool:
+    return box.element is not None and box.element_tag == box.element.tag and "holds" in box.element.get("class", "").split()
+
+
+def _runs_over(holder: Any) -> bool:
+    right = holder.content_box_x() + holder.width + TOLERANCE
+    bottom = holder.content_box_y() + holder.height + TOLERANCE
+    return any(_edge(box, "y") > bottom or _edge(box, "x") > right for box in holder.descendants() if box is not holder)
+
+
+def _edge(box: Any, axis: str) -> float:
+    """Return the far edge of a box; a box without a size of its own has none."""
+    size = getattr(box, "height" if axis == "y" else "width", None)
+    if not isinstance(size, (int, float)):
+        return 0.0
+    start = box.position_y if axis == "y" else box.position_x
+    return float(start + (box.margin_height() if axis == "y" else box.margin_width()))

@@ -1,0 +1,60 @@
+"""The page beside each sheet in Chromium: it asks for nothing from elsewhere, fits a phone, and prints all that the sheet says."""
+
+import io
+import re
+from pathlib import Path
+
+import pdfplumber
+import pytest
+
+from tests.browser import Browser
+from tests.published import published, soup
+
+_NOT_FOUND = "Array.from(document.images).filter(one => !one.naturalWidth).length"
+
+
+def twins() -> list[Path]:
+    """Return the page beside each sheet that was pressed; those of labels have places in millimetres, and are not read on a phone."""
+    sheets = sorted((published()[0] / "print").rglob("*.pdf"))
+    return [page for page in (sheet.with_suffix(".html") for sheet in sheets) if page.exists() and "faces.css" in page.read_text("utf-8")]
+
+
+def letters(text: str) -> str:
+    return re.sub(r"\W", "", text)
+
+
+def test_every_sheet_but_the_pack_has_a_page() -> None:
+    sheets = [sheet for sheet in (published()[0] / "print").rglob("*.pdf") if sheet.name != "pack.pdf"]
+    assert len(sheets) > 12
+    assert [sheet.name for sheet in sheets if not sheet.with_suffix(".html").exists()] == []
+
+
+@pytest.mark.parametrize("name", ["teacher", "roster", "checklist", "bench-steps"])
+def test_a_page_prints_what_its_sheet_says_on_the_same_paper(chromium: Browser, name: str) -> None:
+    page = next(one for one in twins() if one.stem == name)
+    chromium.open(page)
+    assert chromium.complaints == []
+    assert all(address.startswith(("file:", "data:")) for address in chromium.asked_for)
+    assert chromium.evaluate("document.fonts.ready.then(() => document.fonts.check('12px \"Fira Sans\"'))") is True
+    assert chromium.evaluate(_NOT_FOUND) == 0
+    with pdfplumber.open(io.BytesIO(chromium.pdf(8.5, 11))) as pdf:
+        printed = letters("".join(one.extract_text() for one in pdf.pages))
+    shown = soup(page)
+    for drawing in shown.select("svg, .drawing"):
+        drawing.decompose()
+    words = {word for item in shown.select("h1, h2, li, th, td") for word in map(letters, item.get_text(" ").split()) if len(word) > 2}
+    assert len(words) > 30 and [word for word in words if word not in printed] == []
+
+
+def test_no_page_is_wider_than_a_phone(chromium: Browser) -> None:
+    wide = []
+    chromium.size(390)
+    for page in twins():
+        if page.stem.startswith(("labels", "label-", "tags")):
+            continue
+        chromium.open(page)
+        width = chromium.evaluate("document.documentElement.scrollWidth")
+        if width > 390:
+            wide.append(f"{page.name}: {width}")
+    chromium.size(1000)
+    assert wide == []
