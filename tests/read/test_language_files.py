@@ -2,10 +2,13 @@
 
 import shutil
 from collections.abc import Sequence
+from datetime import datetime, time, tzinfo
 from gettext import NullTranslations
 from pathlib import Path
+from types import SimpleNamespace
 
 import pytest
+from babel.messages import catalog
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -54,6 +57,19 @@ def test_forms_contexts_and_texts(tmp_path: Path) -> None:
     assert sure(language).on_label("Batch") == "Partia" and sure(language).messages.gettext("Batch") == "Batch"
     assert sure(language).text("OLIVE oil") == "oliwa" and sure(language).text("Batch") == ""
     assert sure(language).holds == {("", "{count} jar"), ("label", "Batch"), ("", "Olive oil")}
+
+
+def test_the_same_file_is_the_same_language_whenever_it_is_read(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    class OnAnotherDay(datetime):
+        @classmethod
+        def now(cls, tz: tzinfo | None = None) -> "OnAnotherDay":
+            return cls(2031, 5, 6, 7, 8, tzinfo=tz)
+
+    text = FRENCH + 'msgid "Olive oil"\nmsgstr "huile d’olive"\n'
+    language, _ = read(tmp_path, text)
+    monkeypatch.setattr(catalog, "datetime", SimpleNamespace(datetime=OnAnotherDay, time=time))
+    assert str(catalog.Catalog().creation_date).startswith("2031-05-06")
+    assert read(tmp_path, text)[0] == language
 
 
 @pytest.mark.parametrize(

@@ -11,6 +11,7 @@ at its dangers is worse than one in English.
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
+from datetime import UTC, datetime
 from io import BytesIO
 from pathlib import PurePosixPath
 
@@ -105,6 +106,8 @@ def _read_language(folder: TextFolder, file: str) -> Language | None:
 
 def _language(name: str, catalog: Catalog) -> Language:
     compiled = BytesIO()
+    # Where a file bears no date, the library writes the minute in which it is read: two readings would be two values.
+    catalog.creation_date = datetime(2000, 1, 1, tzinfo=UTC)
     write_mo(compiled, catalog)
     done = [message for message in catalog if message.id and _is_translated(message, catalog.num_plurals)]
     texts = {fold(message.id): _forms(message.string)[0] for message in done if isinstance(message.id, str) and not message.context}
