@@ -69,11 +69,10 @@ def _hyphenated(name: str, locale: str) -> Iterator[str]:
 def _fitting(
     setter: Setter, names: list[str], lettering: Lettering, points: float, width_of: Callable[[int, int], float]
 ) -> list[str] | None:
-    face = setter.faces[lettering.face]
     for count in range(1, MOST_LINES + 1):
         fitting = []
-        for rows in (rows for name in names for rows in _broken(name, count)):
-            widths = [face.width(row, points) for row in rows]
+        for rows, ems in (one for name in names for one in _broken(setter, lettering.face, name, count)):
+            widths = [em * points * POINT for em in ems]
             if all(wide <= width_of(number, count) for number, wide in enumerate(widths)):
                 fitting.append((max(widths) - min(widths), rows))
         if fitting:
@@ -81,7 +80,15 @@ def _fitting(
     return None
 
 
-def _broken(name: str, count: int) -> Iterator[list[str]]:
+def _broken(setter: Setter, face: str, name: str, count: int) -> list[tuple[list[str], list[float]]]:
+    """Return every way to break a name into so many rows, with the width of each row in em: worked out once for all sizes that are tried."""
+    key = (face, name, count)
+    if key not in setter.broken:
+        setter.broken[key] = [(rows, [setter.faces[face].ems(row) for row in rows]) for rows in _ways_to_break(name, count)]
+    return setter.broken[key]
+
+
+def _ways_to_break(name: str, count: int) -> Iterator[list[str]]:
     words = name.split(" ")
     if count > len(words) or len(words) > MOST_WORDS:
         return

@@ -88,13 +88,14 @@ class _Text:
 class Setter:
     """Sets text in the two faces of the labels; remembers the words of each paragraph, and its lines at a size and width.
 
-    `hyphenates`: a word that alone is wider than its line is broken.
+    `hyphenates`: a word that alone is wider than its line is broken. `broken`: the ways to break a name in a face into so many rows.
     """
 
     faces: Mapping[str, Typeface]
     hyphenates: bool = False
     known: dict[Paragraph, _Text] = field(default_factory=dict)
     known_by_identity: dict[int, _Text] = field(default_factory=dict)
+    broken: dict[tuple[str, str, int], list[tuple[list[str], list[float]]]] = field(default_factory=dict)
 
     def __reduce__(self) -> tuple[type["Setter"], tuple[Mapping[str, Typeface], bool]]:
         """Return what it is made of, and nothing that it remembers: that is what stands on labels, and may be somebody's own words."""
@@ -188,6 +189,7 @@ class Setter:
         if len(self.known) >= MOST_KNOWN:
             self.known.clear()
             self.known_by_identity.clear()
+            self.broken.clear()
         if paragraph not in self.known:
             self.known[paragraph] = _Text(
                 paragraph,

@@ -35,12 +35,16 @@ class Typeface:
         """Return the width of the widest letter, for letters that the face does not have: a finding tells of those."""
         return max(self.widths.values())
 
-    def width(self, text: str, points: float) -> float:
-        """Return the width of a text in millimetres."""
+    def ems(self, text: str) -> float:
+        """Return the width of a text as a part of the type size."""
         wide = sum(self.widths.get(ord(letter), self.widest) for letter in text)
         if self.kerning:
             wide += sum(self.kerning.get((ord(one), ord(other)), 0.0) for one, other in pairwise(text))
-        return wide * points * POINT
+        return wide
+
+    def width(self, text: str, points: float) -> float:
+        """Return the width of a text in millimetres."""
+        return self.ems(text) * points * POINT
 
     def size_for(self, text: str, millimetres: float, measured_on: MeasuredOn) -> float:
         """Return the type size in points at which a text is as high as that."""
