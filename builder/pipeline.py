@@ -20,6 +20,7 @@ from builder.check import (
     check_studio,
 )
 from builder.check.batches import batch_of
+from builder.fonts.typefaces import letters_of_fonts, own_font, typefaces_of_labels
 from builder.library import CONTENT, LAYOUTS
 from builder.model.document import Document
 from builder.model.finding import Finding
@@ -34,7 +35,6 @@ from builder.model.studio import Studio
 from builder.model.subject import HomeSheet, OneDate, ShoppingList, TextPage, WholeClass, WholeRecipe, WholeStudio
 from builder.model.supplies.shopping import Period, Shopping
 from builder.model.teaching.class_plan import ClassPlan
-from builder.press.typefaces import letters_of_fonts, own_font, typefaces_of_labels
 from builder.read.dates.published_dates import read_published_dates
 from builder.read.studios import read_studio
 from builder.reckon import reckon_classes, reckon_nominal, reckon_recipe, reckon_shopping, weight_as_written

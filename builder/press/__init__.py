@@ -6,10 +6,10 @@ from functools import partial
 from pathlib import Path, PurePosixPath
 from tempfile import TemporaryDirectory
 
+from builder.fonts.files import only_our_fonts
 from builder.model.document import Document, Folder, Publication
 from builder.press.files import copy_file, write_document, write_picture
 from builder.press.folder import Building, replaced
-from builder.press.fonts import only_our_fonts
 from builder.press.kept import Kept, PressedSheet, engine_sum
 from builder.press.kept_pictures import KeptPictures
 from builder.press.twins import with_twins, write_twins

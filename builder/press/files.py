@@ -4,11 +4,11 @@ import shutil
 from collections.abc import Iterable
 from pathlib import Path
 
+from builder.fonts.files import font_file
 from builder.model.document import CopiedFile, Document, Folder, MadeFile
 from builder.model.sharing import SharingPicture
 from builder.pictures import PictureError, draw_sharing, picture_at
 from builder.press.folder import FolderError
-from builder.press.fonts import font_file
 from builder.press.kept import sum_of_file
 from builder.press.kept_pictures import KeptPictures
 

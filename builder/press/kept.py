@@ -20,9 +20,9 @@ from importlib import metadata
 from itertools import chain
 from pathlib import Path
 
-from builder import joined, pictures
+from builder import fonts, joined, pictures
+from builder.fonts.files import all_files
 from builder.model.document import Document
-from builder.press.fonts import all_files
 
 FILE = ".pressed.json"
 ENGINES = ("weasyprint", "pikepdf")
@@ -126,15 +126,21 @@ def engine_sum(libraries: tuple[str, ...]) -> str:
 
     That is this stage, what cleans pictures and joins sheets, the engines and what they require, Python, fonts, and the system's libraries.
     """
-    fonts = map(sum_of_file, all_files())
-    made_of = (sys.version, zlib.ZLIB_RUNTIME_VERSION, *libraries, *sorted(versions(*ENGINES)), *sum_of_code(), *fonts)
+    made_of = (
+        sys.version,
+        zlib.ZLIB_RUNTIME_VERSION,
+        *libraries,
+        *sorted(versions(*ENGINES)),
+        *sum_of_code(),
+        *map(sum_of_file, all_files()),
+    )
     return sum_of("\n".join(made_of).encode())
 
 
 @cache
 def sum_of_code() -> tuple[str, ...]:
-    """Return the sums of the files of this stage, of what makes pictures, and of what joins sheets."""
-    folders = (Path(one).parent for one in (pictures.__file__, __file__))
+    """Return the sums of the files of this stage, of what makes pictures, of what knows the fonts, and of what joins sheets."""
+    folders = (Path(one).parent for one in (pictures.__file__, fonts.__file__, __file__))
     files = (*chain.from_iterable(sorted(folder.glob("*.py")) for folder in folders), Path(joined.__file__))
     return tuple(map(sum_of_file, files))
 

@@ -15,12 +15,12 @@ from pathlib import Path
 from typing import Any
 from urllib.request import url2pathname
 
+from builder.fonts.files import font_faces, font_folders
 from builder.model.document import Document
 from builder.model.label.own_font import FONT_ENDINGS
 from builder.pictures import clean_picture
 from builder.press.drawn_once import draw_once
 from builder.press.fitting import only_the_longest, other_fits, overfull, runs_on, set_fit
-from builder.press.fonts import font_faces, font_folders
 from builder.press.kept import PressedSheet, style_file, sum_of_file
 from builder.press.private_names import boxes_of, set_scope
 

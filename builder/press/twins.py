@@ -12,9 +12,9 @@ from pathlib import Path, PurePosixPath
 from posixpath import relpath
 from urllib.parse import quote, unquote
 
+from builder.fonts.files import all_files, font_faces, font_folders
 from builder.model.document import CopiedFile, Document, Folder, MadeFile
 from builder.press.files import copy_file, write_document
-from builder.press.fonts import all_files, font_faces, font_folders
 from builder.press.kept import style_file
 from builder.press.kept_pictures import KeptPictures
 

@@ -11,8 +11,8 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 from urllib.parse import parse_qs, unquote, urlsplit
 
+from builder.fonts.files import font_faces, font_folders
 from builder.pictures import clean_picture, picture_at
-from builder.press.fonts import font_faces, font_folders
 
 if TYPE_CHECKING:
     from builder.preview.running import Preview

@@ -62,8 +62,8 @@ def without(studio: Path, output: Path) -> None:
 def plain(studio: Path, output: Path) -> None:
     from weasyprint import CSS, HTML
 
+    from builder.fonts.files import font_faces, only_our_fonts
     from builder.library import LAYOUTS
-    from builder.press.fonts import font_faces, only_our_fonts
     from builder.press.kept import style_file
 
     sheets = pickle.loads(output.with_suffix(".sheets").read_bytes())

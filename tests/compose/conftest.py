@@ -10,9 +10,9 @@ import pytest
 from builder.compose.edition import Edition
 from builder.compose.publication import compose_documents
 from builder.compose.templates import Templates
+from builder.fonts.typefaces import typefaces_of_labels
 from builder.library import CONTENT, LAYOUTS
 from builder.model.document import Publication
-from builder.press.typefaces import typefaces_of_labels
 from builder.read.studios import read_studio
 from builder.reckon import reckon_classes
 

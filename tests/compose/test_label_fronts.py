@@ -18,11 +18,11 @@ from builder.compose.label_layout.label_lines import Block, Setter
 from builder.compose.label_layout.label_sheets import Stock
 from builder.compose.label_layout.rules import Rules
 from builder.compose.ornament.portrait import Portrait, portrait_of
+from builder.fonts.typefaces import typefaces_of_labels
 from builder.model.label.design_names import DESIGN_NAMES
 from builder.model.label.label_sheet import LabelSheet
 from builder.model.label.typeface import POINT
 from builder.model.recipe.quantity import Length
-from builder.press.typefaces import typefaces_of_labels
 from tests.compose.conftest import read_edition, write_studio
 from tests.making import sure
 

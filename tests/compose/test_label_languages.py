@@ -16,9 +16,9 @@ from builder.compose.label.label_languages import day, glued, in_figures, joined
 from builder.compose.label.label_questions import no_labels
 from builder.compose.label.label_texts import LabelText
 from builder.compose.label_layout.label_plans import plan_labels
+from builder.fonts.typefaces import typefaces_of_labels
 from builder.model.label.language import Language
 from builder.pipeline import Outcome
-from builder.press.typefaces import typefaces_of_labels
 from builder.rules.reach import what_is_held
 from builder.rules.untranslated import is_translated, said_alone, untranslated
 from tests.compose.conftest import in_region, read_edition, write_studio

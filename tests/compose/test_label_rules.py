@@ -20,6 +20,7 @@ from builder.compose.label_layout.label_layout import box_of, lay_out
 from builder.compose.label_layout.label_lines import Setter, line_height
 from builder.compose.label_layout.label_plans import plan_labels
 from builder.compose.label_layout.rules import Rules
+from builder.fonts.typefaces import typefaces_of_labels
 from builder.library import CONTENT
 from builder.model.dates.studio_class import Format
 from builder.model.label.type_height import Statement, rules_for
@@ -28,7 +29,6 @@ from builder.model.recipe.figure import Known
 from builder.model.recipe.quantity import Density, Length, Volume
 from builder.model.recipe.recipe import MeasuredDensity
 from builder.model.studio import Studio
-from builder.press.typefaces import typefaces_of_labels
 from builder.read.studios import read_studio
 from builder.reckon.label.batch_codes import batch_code
 from builder.rules.durability import durability_in

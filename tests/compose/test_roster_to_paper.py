@@ -19,6 +19,7 @@ from builder.compose.teaching.supervision_words import adult
 from builder.compose.templates import Templates
 from builder.compose.views.bench_cards import BenchCardsView
 from builder.compose.views.labels import LabelsView, PositionView
+from builder.fonts.typefaces import typefaces_of_labels
 from builder.library import LAYOUTS
 from builder.model.dates.studio_class import ClassDate
 from builder.model.document import Folder
@@ -27,7 +28,6 @@ from builder.model.recipe.recipe import Fill
 from builder.model.recipe.size import ToFill
 from builder.model.roster.roster import Guest
 from builder.model.teaching.class_plan import ClassPlan
-from builder.press.typefaces import typefaces_of_labels
 from builder.reckon.teaching.classes import reckon_class
 from builder.reckon.teaching.preparation import reckon_preparation
 from tests.making import grams, share, sure

@@ -14,11 +14,11 @@ from PIL import Image
 
 from builder.compose.edition import Edition
 from builder.compose.publication import compose_documents
+from builder.fonts.files import font_file
 from builder.library import LAYOUTS
 from builder.model.document import Publication
 from builder.model.sharing import Shape, SharingPicture
 from builder.pictures import draw_sharing
-from builder.press.fonts import font_file
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
 from tests.compose.test_machines import PLACE
 

@@ -5,10 +5,10 @@ from pathlib import Path
 
 import pytest
 
+from builder.fonts.typefaces import letters_of_fonts
 from builder.library import CONTENT
 from builder.model.label.language import LABEL
 from builder.model.label.region import Region
-from builder.press.typefaces import letters_of_fonts
 from builder.read.studios import read_studio
 from builder.words.fold import fold
 from tests.messages import messages

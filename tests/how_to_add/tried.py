@@ -17,13 +17,13 @@ from builder.compose.recipe.batch_json import batch_json
 from builder.compose.recipe.wording import rule_words
 from builder.compose.supplies.shopping_words import shop_list
 from builder.compose.templates import Templates
+from builder.fonts.typefaces import typefaces_of_labels
 from builder.library import CONTENT, LAYOUTS
 from builder.model.label.type_height import Statement, rules_for
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.supplies.shopping import Period
 from builder.model.teaching.class_plan import ClassPlan
-from builder.press.typefaces import typefaces_of_labels
 from builder.read.studios import read_studio
 from builder.reckon import reckon_classes, reckon_shopping
 from builder.reference.pages import find_page, pages

@@ -8,10 +8,10 @@ import pytest
 from PIL import ImageChops
 from PIL.Image import Image
 
+from builder.fonts.files import only_our_fonts
 from builder.library import LAYOUTS
 from builder.model.document import Document, Folder
 from builder.press import sheets
-from builder.press.fonts import only_our_fonts
 from builder.press.kept import PressedSheet
 from builder.press.sheets import Engine
 

@@ -21,11 +21,11 @@ from builder.compose.label_front.designs import DESIGNS
 from builder.compose.label_layout.label_lines import Block, line_height
 from builder.compose.publication import editions
 from builder.compose.scopes import LABELS, Labelled
+from builder.fonts.typefaces import typefaces_of_labels
 from builder.library import LAYOUTS
 from builder.model.document import Document
 from builder.model.teaching.class_plan import MadeProduct
 from builder.press import press_one
-from builder.press.typefaces import typefaces_of_labels
 from tests import published
 from tests.composing import KINDS
 from tests.making import sure

@@ -19,15 +19,15 @@ from builder.compose.label.label_texts import Run
 from builder.compose.label_layout.label_lines import Block, Setter
 from builder.compose.label_layout.label_pages import labels_view, position_of
 from builder.compose.views.labels import PositionView
+from builder.fonts.files import only_our_fonts
+from builder.fonts.typefaces import typefaces_of_labels
 from builder.library import LAYOUTS
 from builder.model.document import Document, Folder
 from builder.model.label.label_sheet import LabelSheet, LabelWishes
 from builder.model.label.typeface import MeasuredOn
 from builder.model.recipe.quantity import Length
-from builder.press.fonts import only_our_fonts
 from builder.press.kept import PressedSheet
 from builder.press.sheets import Engine
-from builder.press.typefaces import typefaces_of_labels
 from tests.compose.conftest import read_edition, write_studio
 from tests.composing import composed, styles
 

@@ -7,9 +7,9 @@ from functools import cache
 import pdfplumber
 import pytest
 
+from builder.fonts.files import only_our_fonts
 from builder.library import LAYOUTS
 from builder.model.document import Document, Folder
-from builder.press.fonts import only_our_fonts
 from builder.press.sheets import Engine
 from tests.composing import styles
 

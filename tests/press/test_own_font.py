@@ -6,9 +6,9 @@ from pathlib import Path
 import pytest
 
 from builder import pipeline
+from builder.fonts.typefaces import own_font
 from builder.model.label.own_font import OWN_TITLES
 from builder.model.label.typeface import POINT, MeasuredOn
-from builder.press.typefaces import own_font
 from builder.words.say import speaking
 from tests.making import sure
 from tests.own_fonts import CAPITAL, EM, SMALL, WIDE, write_font

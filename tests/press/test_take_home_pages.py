@@ -23,9 +23,9 @@ import pytest
 from bs4 import BeautifulSoup
 from pdfplumber.pdf import PDF
 
+from builder.fonts.files import only_our_fonts
 from builder.library import LAYOUTS
 from builder.model.document import Document
-from builder.press.fonts import only_our_fonts
 from builder.press.pool import press_sheets
 from tests.composing import composed
 from tests.making import sure

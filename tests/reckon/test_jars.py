@@ -10,10 +10,10 @@ from hypothesis import strategies as st
 
 from builder.compose.label.label_counts import MIXED, label_counts, label_order
 from builder.compose.label_layout.label_plans import plan_labels
+from builder.fonts.typefaces import typefaces_of_labels
 from builder.model.roster.roster import Guest
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.jar import Jar
-from builder.press.typefaces import typefaces_of_labels
 from builder.words.fold import fold
 from tests.making import sure
 from tests.reckon.test_guests import LOTION, PARTY, QUICK, STUDIO, at, no_spare, people

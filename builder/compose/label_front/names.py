@@ -81,7 +81,7 @@ def _fitting(
 
 
 def _broken(setter: Setter, face: str, name: str, count: int) -> list[tuple[list[str], list[float]]]:
-    """Return every way to break a name into so many rows, with the width of each row in em: worked out once for all sizes that are tried."""
+    """Return every way to break a name into so many rows, with the width of each row in em: worked out once for all sizes."""
     key = (face, name, count)
     if key not in setter.broken:
         setter.broken[key] = [(rows, [setter.faces[face].ems(row) for row in rows]) for rows in _ways_to_break(name, count)]

@@ -12,11 +12,11 @@ import logging
 from pathlib import Path
 
 from builder.cache import made_once
+from builder.fonts.files import DISPLAY, FACES, PACKAGES, display_file, font_file
+from builder.fonts.kerning import kerning_of
 from builder.model.label.own_font import FONT_ENDINGS, OwnFont
 from builder.model.label.typeface import Typeface
 from builder.model.remembered import remembered
-from builder.press.fonts import DISPLAY, FACES, PACKAGES, display_file, font_file
-from builder.press.kerning import kerning_of
 
 FAMILY = "Fira Sans Condensed"
 # Bits of OS/2 fsType.
