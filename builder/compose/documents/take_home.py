@@ -17,7 +17,7 @@ from builder.compose.frames import frame, with_data
 from builder.compose.home.home_table import home_table
 from builder.compose.home.home_times import cured, home_times
 from builder.compose.home.joined import joined
-from builder.compose.home.letters import letter_of
+from builder.compose.home.letters import letter_of, letters_of_others
 from builder.compose.home.page_groups import page_groups
 from builder.compose.home.record import view_record
 from builder.compose.label.label_words import ingredient_text, names_of, net_contents
@@ -101,6 +101,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         purities=home_purities(sheet),
         heat=heat_lines(sheet),
         flow=flow,
+        letters_of_others=letters_of_others(studio, studio_class, sheet.recipe.key),
         pages=tuple((part,) for part in flow.parts) if here.is_large_print else page_groups(flow.parts),
         times=home_times(parts, sheet),
         cured=cured(sheet),

@@ -8,8 +8,13 @@ have one letter: the sheet of a second recipe begins where that of the first end
 from itertools import chain, product
 from string import ascii_uppercase
 
+from builder.compose.recipe.wording import within
 from builder.model.dates.studio_class import StudioClass
+from builder.model.studio import Studio
 from builder.model.teaching.lesson import Part, Where
+from builder.rules.part_recipe import home_parts
+from builder.words.listed import listed
+from builder.words.say import say, say_count
 
 LETTERS = (*ascii_uppercase, *map("".join, product(ascii_uppercase, repeat=2)))
 
@@ -20,3 +25,29 @@ def letter_of(studio_class: StudioClass, part: Part) -> str:
     at_home = (one for one in parts if one.where is not Where.CLASS_ONLY)
     in_class = (one for one in parts if one.where is Where.CLASS_ONLY and one.steps)
     return next((letter for letter, one in zip(LETTERS, chain(at_home, in_class), strict=False) if one is part), "")
+
+
+def letters_of_others(studio: Studio, studio_class: StudioClass, recipe: str) -> tuple[str, ...]:
+    """Say of each other recipe of a class which of its letters come before the last one of this recipe, so that nobody looks for them."""
+    own = [letter_of(studio_class, part) for part in home_parts(studio_class, recipe)]
+    before = set(LETTERS[: LETTERS.index(own[-1])] if own else ())
+    lines = []
+    for other in studio_class.recipe_keys:
+        letters = [letter for part in home_parts(studio_class, other) if (letter := letter_of(studio_class, part)) in before]
+        if other != recipe and letters:
+            line = say_count(
+                "Not on this sheet: part {letters}, for {recipe}.",
+                "Not on this sheet: parts {letters}, for {recipe}.",
+                len(letters),
+                letters=_in_a_row(letters),
+                recipe=within(studio.recipes[other].name),
+            )
+            lines.append(line)
+    return tuple(lines)
+
+
+def _in_a_row(letters: list[str]) -> str:
+    places = [LETTERS.index(letter) for letter in letters]
+    if len(letters) > 2 and places[-1] - places[0] == len(letters) - 1:
+        return say("{first} to {last}", first=letters[0], last=letters[-1])
+    return listed(letters)

@@ -84,8 +84,8 @@ class TakeHomeView:
 
     `danger` is the gravest caution of all. `first_aid` and `bench_html`, the bench from above, are for lye, empty without it.
     `label_open` says what is in it where no list can be printed yet. `cost` is what the batch costs, empty unless the studio asks for it.
-    `pages` are the parts in groups that share a page. `times` say how long it takes, `cured` when soap is ready, which is the last of
-    them. `mark_html` is the drawing of the recipe.
+    `letters_of_others` say which parts of the class are not on it. `pages` are the parts in groups that share a page. `times` say how long
+    it takes, `cured` when soap is ready, which is the last of them. `mark_html` is the drawing of the recipe.
     """
 
     frame: Frame
@@ -105,6 +105,7 @@ class TakeHomeView:
     purities: tuple[str, ...]
     heat: tuple[str, ...]
     flow: LessonFlow
+    letters_of_others: tuple[str, ...]
     pages: tuple[tuple[FlowPart, ...], ...]
     times: tuple[str, ...]
     cured: tuple[str, ...]

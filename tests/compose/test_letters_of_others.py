@@ -1,0 +1,40 @@
+"""The letters on a take-home sheet have no gap that nobody explains: what is not on it is named, with the recipe that it is for."""
+
+import re
+from string import ascii_uppercase
+
+import pytest
+from bs4 import BeautifulSoup
+
+from builder.model.document import Document
+from tests.composing import composed
+from tests.published import edition
+
+SHEETS = sorted((one for one in composed("take-home sheet", edition()) if "large-print" not in one.path), key=lambda one: one.path)
+
+
+def spelled_out(said: str) -> set[str]:
+    """Return the letters that "B", "A and B" or "B to H" stand for."""
+    if run := re.fullmatch(r"([A-Z]) to ([A-Z])", said):
+        return set(ascii_uppercase[ascii_uppercase.index(run[1]) : ascii_uppercase.index(run[2]) + 1])
+    return set(re.findall(r"\b[A-Z]\b", said))
+
+
+@pytest.mark.parametrize("sheet", SHEETS, ids=lambda one: one.path.rpartition("/")[2])
+def test_every_letter_up_to_the_last_is_on_the_sheet_or_named(sheet: Document) -> None:
+    soup = BeautifulSoup(sheet.html, "html.parser")
+    own = {mark.get_text() for mark in soup.select(".part-letter")}
+    named: set[str] = set()
+    for line in soup.select(".letters"):
+        said = re.fullmatch(r"Not on this sheet: parts? (.+), for (.+)\.", line.get_text())
+        assert said and said[2].lower() not in str(soup.h1).lower()
+        assert not named & spelled_out(said[1])
+        named |= spelled_out(said[1])
+    assert own and not own & named
+    assert sorted(own | named) == list(ascii_uppercase[: len(own | named)])
+
+
+def test_some_sheets_name_others_and_most_have_nothing_to_name() -> None:
+    with_others = [one.path for one in SHEETS if 'class="letters"' in one.html]
+    assert 0 < len(with_others) < len(SHEETS)
+    assert any("Not on this sheet: parts B to H, for meadow lotion." in one.html for one in SHEETS)
