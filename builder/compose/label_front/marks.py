@@ -99,7 +99,7 @@ def _stacked(ground: Ground, *, is_branded: bool) -> Iterator[Tried]:
         return
     bottom = _above(ground, foot)
     for side in _sides(ground):
-        if ground.design.ornament is Ornament.WREATH and side:
+        if ground.design.ornament is Ornament.WREATH and side and not ground.to_fill_in:
             return
         drawing, brand, top = _head(ground, side, is_branded=is_branded)
         if 0 < drawing.side < ground.least_mark and not ground.crown:

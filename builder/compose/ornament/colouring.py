@@ -3,7 +3,7 @@
 Decided: a mark to colour in has as many petals as its side lets be filled, and stands for the small ingredients with one; it has no dots.
 Why: in a small mark of twelve petals some fields are slivers, and a child paints over them.
 
-Decided: it has all the petals that its side lets be filled, and these stand half as unevenly as those of the mark. Why: of three to six
+Decided: it has all the petals that its side lets be filled, and these stand less unevenly than those of the mark. Why: of three to six
 petals at the golden angle one seemed to have fallen off; they still never stand evenly.
 """
 
@@ -13,7 +13,7 @@ from fractions import Fraction
 from builder.compose.ornament.flower import Build, Flower, flower_of
 from builder.compose.ornament.portrait import Portion, Portrait
 
-TO_COLOUR = Build(least=0.8, stout=0.28, heart=0.3, even=0.5)
+TO_COLOUR = Build(least=0.8, stout=0.28, heart=0.3, even=0.7)
 # From which side, in millimetres, a mark may have so many petals: every field then holds a disc of 4 mm, whatever the shares and forms are
 # (tests/compose/test_colouring.py measures it).
 PETALS_FROM = ((32.0, 8), (28.5, 6), (23.0, 5), (21.0, 4))
