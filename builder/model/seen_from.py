@@ -24,11 +24,12 @@ def seen_from(studio: Studio, studio_class: StudioClass) -> Studio:
     """Return what a class sees of its studio: all but pages, pictures, other rosters, what was published, and classes that make nothing of
     what it makes. It is the same value as before where each part is the same value as before.
     """
-    made = set(studio_class.recipe_keys)
+    key = studio_class.key
+    beside = {one.key for made in studio_class.recipe_keys for one in studio.classes_by_recipe.get(made, ())}
     seen = replace(
         studio,
-        classes={key: one for key, one in studio.classes.items() if key == studio_class.key or made & set(one.recipe_keys)},
-        rosters={key: one for key, one in studio.rosters.items() if key == studio_class.key},
+        classes={one: studio.classes[one] for one in sorted({key, *beside} & studio.classes.keys(), key=[*studio.classes].index)},
+        rosters={key: studio.rosters[key]} if key in studio.rosters else {},
         pages={},
         pictures={},
         other_files=frozenset(),

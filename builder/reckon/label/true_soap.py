@@ -19,6 +19,7 @@ from builder.model.recipe.ingredient import CountsAs, Ingredient, without_bracke
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import NO_MASS
+from builder.model.remembered import remembered
 from builder.reckon.label.shares import least_of
 from builder.words.fold import fold
 
@@ -44,6 +45,7 @@ def is_true_soap(product: Product, column: Column, soap: SoapMade | None, cards:
     return all(worth is not None for _, worth in worths) and sum(grams * (worth or _NOTHING) for grams, worth in worths) >= 0
 
 
+@remembered(2)
 def _worths(cards: Cards) -> dict[str, Fraction]:
     """Return what one part of each known name is worth for the proof; no detergent is among them."""
     named = [(card, [fold(without_brackets(name)) for name in card.label_name.inci]) for card in cards.values() if card.label_name]
