@@ -68,4 +68,7 @@ def pytest_configure(config: pytest.Config) -> None:
         folder = TemporaryDirectory(prefix="published-")
         os.environ[SHARED] = folder.name
         os.environ["XDG_CACHE_HOME"] = str(Path(folder.name, "cache"))  # not the user's own
+        # Code is compiled once for all processes of this run and the commands that they start, as where it is installed.
+        os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
+        os.environ.setdefault("PYTHONPYCACHEPREFIX", str(Path(folder.name, "compiled")))
         config.add_cleanup(folder.cleanup)
