@@ -90,12 +90,15 @@ def _begin(output: Path, work: Path) -> Building:
     try:
         _recover(output, work / "old")
         _refuse_what_is_not_ours(output)
+        _refuse_what_cannot_be_removed(output)
         _clear(work)
+        if (work / "old").exists():
+            raise OSError("not all in it can be removed")
         (work / "new").mkdir(parents=True)
         # Of a name of its own: processes of a run that was killed a moment ago may still write into theirs.
         scratch = Path(tempfile.mkdtemp(prefix="scratch-", dir=work))
     except OSError as error:
-        wrong = f"{work} is left from a run that was cut short, and cannot be put away: {error.strerror}."
+        wrong = f"{work} is left from a run that was cut short, and cannot be put away: {error.strerror or error}."
         raise FolderError(wrong, "Remove that folder, and publish again.") from error
     return Building(work / "new", scratch, output)
 
@@ -155,13 +158,18 @@ def _move(source: Path, target: Path) -> None:
         source.rename(target)
 
 
-def _others(folder: Path) -> list[Path]:
-    """Yield what somebody else has put into an output: files, and folders as a whole that hold nothing of ours."""
+def _ours(folder: Path) -> set[Path]:
+    """Return the files that we have written into an output, by what is listed there."""
     try:
         listed = json.loads((folder / MARK).read_text(encoding="utf-8"))["files"]
+        return {Path(MARK), *(Path(name) for name in listed)}
     except (OSError, ValueError, KeyError, TypeError):
-        return []
-    ours = {Path(MARK), *(Path(name) for name in listed)}
+        return set()
+
+
+def _others(folder: Path) -> list[Path]:
+    """Return what somebody else has put into an output: files, and folders as a whole that hold nothing of ours."""
+    ours = _ours(folder)
     folders = {parent for path in ours for parent in path.parents}
 
     def within(at: Path) -> Iterator[Path]:
@@ -172,7 +180,7 @@ def _others(folder: Path) -> list[Path]:
             elif path not in ours:
                 yield path
 
-    return list(within(Path()))
+    return list(within(Path())) if ours else []
 
 
 def _clear(work: Path) -> None:
@@ -211,3 +219,12 @@ def _refuse_what_is_not_ours(folder: Path) -> None:
             f"{folder} holds files that were not written by this program, and the output replaces its folder as a whole.",
             "Choose an empty folder or a new name.",
         )
+
+
+def _refuse_what_cannot_be_removed(output: Path) -> None:
+    """Refuse an output in which a folder is another user's: it could be put aside, and never be removed."""
+    for folder in sorted({output / parent for path in _ours(output) for parent in path.parents}):
+        is_there, may_change = os.access(folder, os.F_OK), os.access(folder, os.W_OK | os.X_OK)
+        if is_there and not may_change and folder.stat().st_uid != os.geteuid():
+            wrong = f"{folder} belongs to another user of this machine, so that it cannot be replaced."
+            raise FolderError(wrong, f"Make it yours or remove it, or choose another folder than {output} for the output.")

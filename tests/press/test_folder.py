@@ -285,6 +285,36 @@ def test_where_rights_are_missing_a_sentence_says_so_and_later_runs_go_on(open_t
     assert (output / "page.html").read_text(encoding="utf-8") == "two"
 
 
+def test_an_output_with_a_folder_of_another_user_is_refused_before_anything_is_made(open_to_all: Path) -> None:
+    output, writes = open_to_all / "output", os.access
+    assert without_rights(output) == ""
+    (output / "site").mkdir()
+    (output / MARK).write_text('{"files": ["page.html", "site/page.html"]}', encoding="utf-8")
+    with pytest.MonkeyPatch.context() as patch:
+        if os.geteuid() != 0:
+            patch.setattr(os, "access", lambda path, mode: mode == os.F_OK or (Path(path).name != "site" and writes(path, mode)))
+            patch.setattr(os, "geteuid", lambda: -1)
+        said = without_rights(output)
+    assert said.startswith(
+        f"{output}/site belongs to another user of this machine, so that it cannot be replaced. Make it yours or remove it"
+    )
+    assert names(open_to_all) == ["output"] and (output / "page.html").read_text(encoding="utf-8") == "two"
+
+
+def test_an_old_output_that_nobody_could_remove_is_told(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    output, work = tmp_path / "output", tmp_path / ".output.work"
+    write(output, "one")
+    with monkeypatch.context() as patch:
+        patch.setattr(shutil, "rmtree", lambda *_, **__: None)
+        write(output, "two")
+        with pytest.raises(FolderError) as error:
+            write(output, "three")
+    assert error.value.wrong == f"{work} is left from a run that was cut short, and cannot be put away: not all in it can be removed."
+    assert error.value.remedy == "Remove that folder, and publish again."
+    write(output, "four")
+    assert (output / "page.html").read_text(encoding="utf-8") == "four" and names(tmp_path) == ["output"]
+
+
 def test_where_nothing_can_be_written_the_error_says_so(tmp_path: Path) -> None:
     (tmp_path / "a").write_text("a file", encoding="utf-8")
     with pytest.raises(FolderError, match="Nothing can be written"), replaced(tmp_path / "a" / "output"):
