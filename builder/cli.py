@@ -14,6 +14,7 @@ from builder.arguments import parse
 from builder.refusals import CommandError, NotDoneError
 
 WRONG_COMMAND, NOT_DONE = 2, 3
+MEND = "Mend that (rights, room on the disk), and give the command again."
 
 
 def _complete() -> None:
@@ -45,7 +46,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
         return NOT_DONE
     except OSError as error:
         at = f"{error.filename}: " if error.filename else ""
-        print(f"stillroom: {at}{error.strerror or error}; nothing was changed", file=sys.stderr)
+        print(f"stillroom: {at}{error.strerror or error}; nothing was changed. {MEND}", file=sys.stderr)
         return NOT_DONE
     except KeyboardInterrupt:
         print("stillroom: stopped; the output folder is as it was", file=sys.stderr)

@@ -333,7 +333,8 @@ def test_a_studio_that_may_not_be_looked_into_is_a_sentence_and_no_stop(studio: 
     monkeypatch.setattr(Path, "is_file", refuse)
     status, out, err = check(studio)
     assert (status, out) == (3, "")
-    assert err == f"stillroom: {studio / 'studio.yaml'}: Permission denied; nothing was changed\n"
+    wrong = f"stillroom: {studio / 'studio.yaml'}: Permission denied; nothing was changed."
+    assert err == f"{wrong} Mend that (rights, room on the disk), and give the command again.\n"
 
 
 # Found by `python -m tests.fuzz`

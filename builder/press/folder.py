@@ -200,9 +200,12 @@ def _clear(work: Path) -> None:
 def _refuse_what_cannot_be_replaced(output: Path) -> None:
     if output.parent == output:
         raise FolderError(f"{output} is a whole disk.", "Name a folder for the output.")
-    if output.is_mount():
-        raise FolderError(f"{output} is the top of a disk or of a shared folder, and cannot be replaced.", "Name a folder in it.")
-    _refuse_what_is_not_ours(output)
+    try:
+        if output.is_mount():
+            raise FolderError(f"{output} is the top of a disk or of a shared folder, and cannot be replaced.", "Name a folder in it.")
+        _refuse_what_is_not_ours(output)
+    except OSError as error:
+        raise FolderError(f"{output} cannot be looked into: {error.strerror}.", "Choose a folder that you may write to.") from error
 
 
 def _refuse_what_is_not_ours(folder: Path) -> None:
@@ -210,11 +213,7 @@ def _refuse_what_is_not_ours(folder: Path) -> None:
         return
     if not folder.is_dir():
         raise FolderError(f"{folder} is a file, so it cannot become the output folder.", "Choose another name for the output folder.")
-    try:
-        is_other = any(folder.iterdir()) and not (folder / MARK).is_file()
-    except OSError as error:
-        raise FolderError(f"{folder} cannot be looked into: {error.strerror}.", "Choose a folder that you may write to.") from error
-    if is_other:
+    if any(folder.iterdir()) and not (folder / MARK).is_file():
         raise FolderError(
             f"{folder} holds files that were not written by this program, and the output replaces its folder as a whole.",
             "Choose an empty folder or a new name.",

@@ -11,6 +11,7 @@ Decided: nothing is kept of what names somebody on a roster. Why: the cache lies
 
 from __future__ import annotations
 
+import os
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
@@ -68,7 +69,7 @@ class Run:
 def _sum(words: tuple[str, ...], folder: Path, output: Path) -> str | None:
     beside = tuple(output.with_name(f".{output.name}.{end}") for end in ("lock", "work")) if output.name else ()
     # What is no output of ours is not read: it may be a whole disk, and is refused.
-    outputs = (output,) if (output / "site").is_dir() else ()
+    outputs = (output,) if os.path.isdir(output / "site") else ()  # noqa: PTH112  nor what may not be looked into
     return sum_of_run((CONTENT, LAYOUTS, *outputs, folder), (*beside, output, folder / ".git"), words)
 
 
