@@ -4,6 +4,7 @@ import os
 import signal
 import subprocess
 import sys
+import tempfile
 import time
 from collections.abc import Callable
 from multiprocessing import get_all_start_methods
@@ -23,12 +24,14 @@ from builder.press.sheets import Engine
 LONG_RUN = """
 import signal
 import sys
+import tempfile
 from multiprocessing import active_children
 from pathlib import Path
 from builder.model.document import Document, Folder
 from builder.press import pool
 from builder.library import LAYOUTS
 
+tempfile.tempdir = sys.argv[1]
 # A run in the background of a shell would not hear it.
 signal.signal(signal.SIGINT, signal.default_int_handler)
 body = "<table>" + "<tr><td>Weigh it.</td></tr>" * 40000 + "</table>"
@@ -86,6 +89,7 @@ Pressing = Callable[[Callable[[], None]], list[PressedSheet]]
 def pressed_by_two(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Pressing:
     """Return what presses some documents in two processes, and does something at one of them."""
     settings = {"START": "fork", "FEWEST_FOR_A_PROCESS": 2, "_cores": lambda: 2, "_held_by_memory": lambda: 2}
+    monkeypatch.setattr(tempfile, "tempdir", str(tmp_path))
     for name, value in settings.items():
         monkeypatch.setattr(pool, name, value)
 
