@@ -46,7 +46,7 @@ def page_frame(edition: Edition, here: Address, title: str, description: str) ->
         edition.language,
         full_title,
         description,
-        sender(edition),
+        _at_home(sender(edition), public) if is_public else sender(edition),
         home,
         menu,
         styles,
@@ -54,7 +54,7 @@ def page_frame(edition: Edition, here: Address, title: str, description: str) ->
         canonical,
         alternates,
         _all_pages(edition, here) if is_public else (),
-        say("This page is of {day}.", day=plain_date(edition.today, edition.locale)) if is_public else "",
+        say("This page was made on {day}.", day=plain_date(edition.today, edition.locale)) if is_public else "",
         sharing=sharing,
         style=own_style(css) if (css := look_css(edition, here)) else None,
         logo=logo_address(edition.studio, here),
@@ -108,6 +108,11 @@ def sender(edition: Edition) -> Sender:
     links: dict[str, Callable[[str], str]] = {"email": "mailto:{}".format, "phone": partial(telephone_link, edition.studio), "web": str}
     contacts = tuple(Link(outward(links[kind](text)), text) for kind, text in profile.contact.items() if kind in links)
     return Sender(profile.name, profile.tagline, profile.address, contacts)
+
+
+def _at_home(whose: Sender, site: str) -> Sender:
+    """Return a sender for pages of its own site, which do not tell where the site is."""
+    return replace(whose, contacts=tuple(one for one in whose.contacts if one.address.rstrip("/") != site))
 
 
 def telephone_link(studio: Studio, number: str) -> str:

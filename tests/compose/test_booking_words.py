@@ -59,7 +59,7 @@ def test_what_is_said_of_children_stands_where_children_may_come(tmp_path: Path)
 
 
 @pytest.mark.parametrize(
-    ("age", "expected"), [("18", "from 16 years, under 18 with an adult"), ("16", "from 16 years"), ("12", "from 16 years")]
+    ("age", "expected"), [("18", "Ages 16 and up, under 18 with an adult"), ("16", "Ages 16 and up"), ("12", "Ages 16 and up")]
 )
 def test_who_comes_with_an_adult_is_said_beside_the_least_age(age: str, expected: str, tmp_path: Path) -> None:
     terms = TERMS.replace("until: 2 days", f"until: 2 days, with an adult under: {age}")

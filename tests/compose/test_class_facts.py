@@ -16,14 +16,14 @@ ON = datetime(2027, 3, 6, 10)
     ("date", "seats", "state", "note"),
     [
         (ClassDate(ON, 7), "1 seat left", "free", ""),
-        (ClassDate(ON, 8), "full", "full", ""),
-        (ClassDate(ON, 8, waiting=3), "full, 3 on the waiting list", "full", ""),
+        (ClassDate(ON, 8), "Full", "full", ""),
+        (ClassDate(ON, 8, waiting=3), "Full, 3 on the waiting list", "full", ""),
         (ClassDate(ON, 7, waiting=1), "1 seat left, 1 on the waiting list", "free", ""),
-        (ClassDate(ON, 0, cancelled=""), "cancelled", "cancelled", ""),
-        (ClassDate(ON, 0, cancelled="the oven is cold"), "cancelled", "cancelled", "The oven is cold"),
-        (ClassDate(ON, 8, moved_from=(datetime(2027, 2, 27, 9, 30),)), "full", "full", "Moved from Saturday, February 27, 2027, 9:30 AM"),
-        (ClassDate(ON, 8, moved_from=(datetime(2027, 2, 27, 10), datetime(2027, 3, 6, 9))), "full", "full", "Moved from 9:00 AM"),
-        (ClassDate(ON, 8, moved_from=(datetime(2027, 2, 27, 10),), cancelled=""), "cancelled", "cancelled", ""),
+        (ClassDate(ON, 0, cancelled=""), "Cancelled", "cancelled", ""),
+        (ClassDate(ON, 0, cancelled="the oven is cold"), "Cancelled", "cancelled", "The oven is cold"),
+        (ClassDate(ON, 8, moved_from=(datetime(2027, 2, 27, 9, 30),)), "Full", "full", "Moved from Saturday, February 27, 2027, 9:30 AM"),
+        (ClassDate(ON, 8, moved_from=(datetime(2027, 2, 27, 10), datetime(2027, 3, 6, 9))), "Full", "full", "Moved from 9:00 AM"),
+        (ClassDate(ON, 8, moved_from=(datetime(2027, 2, 27, 10),), cancelled=""), "Cancelled", "cancelled", ""),
     ],
 )
 def test_what_a_date_says(edition: Edition, date: ClassDate, seats: str, state: str, note: str) -> None:

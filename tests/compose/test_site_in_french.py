@@ -115,9 +115,9 @@ def test_plurals_are_those_of_french(page: Tag) -> None:
     assert [squeeze(one.get_text()) for one in page.select(".seats")] == [
         "1 place libre",
         "2 places libres",
-        "complet, 1 personne en attente",
+        "Complet, 1 personne en attente",
     ]
-    assert "dès 16 ans, avec un adulte avant 18 ans" in squeeze(page.get_text(" "))
+    assert "Dès 16 ans, avec un adulte avant 18 ans" in squeeze(page.get_text(" "))
 
 
 def test_days_hours_and_prices_are_written_as_in_french(page: Tag) -> None:

@@ -159,7 +159,7 @@ def test_a_date_says_its_day_age_and_dangers_alike_on_page_and_sheet(key: str, d
     teacher = sheet_text(published()[0] / "print" / key / day / "teacher.pdf")
     assert f"{on:%A}, {on:%B} {on.day}, {on.year}" in teacher
     assert f"Youngest: {of_studio(key)['youngest'].split()[0]} years" in teacher
-    dangers = [words(one).rstrip(".") for one in page_of(key).select("#safety + .risks b:first-child")]
+    dangers = [words(one).rstrip(".") for one in page_of(key).select(".safety .risks b:first-child")]
     assert dangers
     for danger in dangers:
         assert danger.casefold() in teacher.casefold(), danger

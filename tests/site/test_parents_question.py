@@ -112,11 +112,11 @@ def test_six_wishes_at_once_give_what_comes_nearest(chromium: Browser, site: Pat
         watch.tap(answer(wish))
     shown = chromium.evaluate(LISTED)
     assert {one["what"]: one["but"] for one in shown if one["when"].startswith("Sat Mar")} == {
-        "A lotion from scratch": ["Watch and make", "from 14 years"],
-        "Your first bar of cold-process soap": ["Watch", "from 14 years"],
+        "A lotion from scratch": ["Watch and make", "ages 14 and up"],
+        "Your first bar of cold-process soap": ["Watch", "ages 14 and up"],
     }
     assert shown[0] == {
-        "what": "Bath salts and sugar scrub party", "when": "Sat Jan 16, 2:00 – 3:30 PM", "but": ["from 12 years", "January 2027"],
+        "what": "Bath salts and sugar scrub party", "when": "Sat Jan 16, 2:00 – 3:30 PM", "but": ["ages 12 and up", "January 2027"],
     }  # fmt: skip
     assert all(len(one["but"]) == 2 for one in shown)
     assert "No date fits all of that." in chromium.evaluate("document.querySelector('.none-left').innerText")

@@ -34,7 +34,7 @@ def test_a_class_is_one_page(chromium: Browser, paper: tuple[float, float]) -> N
     for page in pages:
         sheets = printed(chromium, page, paper)
         assert len(sheets) == 1, page.name
-        assert "This page is of January 2, 2027." in sheets[0]
+        assert "This page was made on January 2, 2027." in sheets[0]
         assert f"{ADDRESS}classes/{page.name}" in sheets[0]
         shown = soup(page)
         price = shown.select_one(".quick .price")
@@ -54,7 +54,7 @@ def test_the_catalogue_is_a_programme_of_two_pages(chromium: Browser, paper: tup
         assert title and squeeze(title.get_text()) in whole
         assert price and price in whole
     assert f"{ADDRESS}classes.html" in sheets[1]
-    assert "This page is of January 2, 2027." in sheets[1]
+    assert "This page was made on January 2, 2027." in sheets[1]
 
 
 @pytest.mark.parametrize("name", [

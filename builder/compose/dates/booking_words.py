@@ -8,6 +8,7 @@ from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.dates.dates import long_date, plain_date
 from builder.compose.edition import Edition
+from builder.compose.recipe.wording import sentence
 from builder.compose.teaching.class_facts import coming_dates, view_date, youngest
 from builder.compose.views.frame import Link
 from builder.compose.views.site.class_page import BookingView
@@ -70,7 +71,7 @@ def terms_facts(terms: Booking) -> tuple[tuple[str, str], ...]:
 def who_may_come(edition: Edition, studio_class: StudioClass) -> str:
     """Say from what age a class may be taken, and below which with an adult; not that where all who may come are older."""
     age = terms_of(edition, studio_class).with_an_adult_under
-    alone = youngest(studio_class)
+    alone = sentence(youngest(studio_class))
     if age is None or age <= studio_class.youngest:
         return alone
     return say("{from_age}, under {age} with an adult", from_age=alone, age=age)

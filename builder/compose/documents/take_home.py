@@ -37,8 +37,10 @@ from builder.compose.teaching.pieces import writer_of
 from builder.compose.teaching.staff_words import days_later
 from builder.compose.teaching.tool_words import tool_words
 from builder.compose.views.caution import CautionView
+from builder.compose.views.frame import Link
 from builder.compose.views.take_home import FirstAid, ListedVariant, ScaleSet, TakeHomeView
 from builder.model.dates.studio_class import StudioClass
+from builder.model.document import Folder
 from builder.model.hazard import Hazard
 from builder.model.label.ingredient_list import Variant
 from builder.model.label.region import Region
@@ -87,6 +89,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         frame=frame(edition, here, title, described),
         pdf=edition.pdf_of(here),
         large=edition.large_print_of(here),
+        class_page=_class_page(studio_class, here),
         class_title=studio_class.title,
         recipe=sheet.recipe.name,
         identity=say(sheet.product.identity),
@@ -129,6 +132,13 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         mark_html=mark(portrait_of(studio, sheet), HEAD_MARK, Look.TINTED),
     )
     return Composed(_with_instructions(edition, at, view, here))
+
+
+def _class_page(studio_class: StudioClass, here: Address) -> Link | None:
+    """Return the way back to the class from a page of the site."""
+    if here.is_paper or here.folder is not Folder.SITE:
+        return None
+    return Link(here.link_to(addresses.class_page(studio_class.key)), studio_class.title)
 
 
 def _with_instructions(edition: Edition, at: AtHome, view: TakeHomeView, here: Address) -> TakeHomeView:

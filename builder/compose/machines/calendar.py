@@ -125,6 +125,6 @@ def _described(edition: Edition, studio_class: StudioClass, plan: ClassPlan, on:
     lines += [
         studio_class.summary,
         f"{format_words(plan.format)}.",
-        f"{sentence(who_may_come(edition, studio_class))}. {price(edition, studio_class)}.",
+        f"{who_may_come(edition, studio_class)}. {price(edition, studio_class)}.",
     ]
     return "\n".join(lines)

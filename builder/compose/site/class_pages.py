@@ -60,7 +60,7 @@ def compose_class_page(edition: Edition, plan: ClassPlan, here: Address) -> Comp
         for_whom=sentence(studio_class.for_whom),
         youngest=who_may_come(edition, studio_class),
         length=length(studio_class),
-        seats=say_count("{count}\u00a0seat", "{count}\u00a0seats", studio_class.seats),
+        people=say_count("{count}\u00a0student", "{count}\u00a0students", studio_class.seats),
         staff=staff(*plan.staff),
         price=price(edition, studio_class),
         dates=dates_to_book(edition, studio_class),
@@ -128,7 +128,7 @@ def _members(batch: WorkedBatch, declared_as: DeclaredAs) -> str:
 
 def _choice(what: str, options: tuple[str | None, ...]) -> str:
     words = [within(option) if option is not None else none_of(what) for option in options]
-    return say("{choice} of your choice: {options}", choice=sentence(say(what)), options=listed(words, "or"))
+    return say("{choice}: {options}", choice=sentence(say(what)), options=listed(words, "or"))
 
 
 def _sheets(studio_class: StudioClass, made: MadeProduct, here: Address) -> tuple[Link, ...]:

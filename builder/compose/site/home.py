@@ -1,5 +1,7 @@
 """The home page: the promise, the next dates with room, the ways in, the teacher, pictures, what to know before one comes."""
 
+from dataclasses import replace
+
 from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.dates.booking_words import as_of, terms_facts, visit_facts
@@ -49,7 +51,7 @@ def compose_home(edition: Edition, studio: Studio, here: Address) -> Composed:
         next=tuple(date_row(edition, one, here) for one in free[:_NEXT]),
         as_of=as_of(edition) if free else "",
         all_dates=Link(here.link_to(addresses.DATES), say_count("{count}\u00a0date in all", "All {count}\u00a0dates", len(dates))),
-        ways=ways_of_teaching(edition, here),
+        ways=tuple(replace(way, facts=()) for way in ways_of_teaching(edition, here)),
         rest_heading=welcome.title if welcome else "",
         rest_html=writer.fill_blocks(rest),
         teacher=profile.teacher,

@@ -22,10 +22,8 @@ def related_to(edition: Edition, plan: ClassPlan, here: Address) -> tuple[Relate
         for _, other in by_next_date(edition)
         if other.studio_class != plan.studio_class
     ]
-    alike = [
-        (other, say("It makes {what} too.", what=listed([within(say(kind)) for kind in shared]))) for other, shared in others if shared
-    ]
-    alike += [(other, say("It is taught the same way.")) for other, shared in others if not shared and other.format is plan.format]
+    alike = [(other, say("Also about {what}", what=listed([within(say(kind)) for kind in shared]))) for other, shared in others if shared]
+    alike += [(other, say("Taught the same way")) for other, shared in others if not shared and other.format is plan.format]
     return tuple(
         Related(Link(here.link_to(addresses.class_page(other.studio_class.key)), other.studio_class.title), why)
         for other, why in alike[:_MOST]

@@ -1,4 +1,4 @@
-"""The cautions of a class in short: each hazard with what it does and who works with it.
+"""The cautions of a class in short: who works with what is hazardous, and what each hazard does.
 
 Decided: a class page says every hazard in a line and shows no box. Why: whoever books asks what her part is; the box belongs before the
 step, where a hand is about to move. What nobody meets in class is said of home: where nothing is heated, a warning of flames would
@@ -9,7 +9,7 @@ from collections.abc import Collection
 
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
 from builder.compose.teaching.format_words import LYE, lye_sentence
-from builder.compose.views.site.safety import Risk, SafetyView
+from builder.compose.views.site.safety import Risk, RiskGroup
 from builder.model.hazard import Hazard
 from builder.model.studio import Studio
 from builder.model.teaching.caution import CautionText
@@ -30,8 +30,8 @@ _OF_THE_PRODUCT = (
 _HOT = frozenset({Hazard.HOT, Hazard.HOT_FAT, Hazard.MICROWAVE})
 
 
-def view_safety(studio: Studio, plan: ClassPlan) -> SafetyView:
-    """Return what the recipes call for and what the lesson itself places in class, the gravest first."""
+def view_safety(studio: Studio, plan: ClassPlan) -> tuple[RiskGroup, ...]:
+    """Return what the recipes call for and what the lesson itself places in class, the gravest first, and last what concerns the home."""
     hazards = [hazard for made in plan.made for hazard in hazards_of_recipe(studio, made.batch)]
     parts = (part for part in plan.studio_class.lesson.parts if part.where is not Where.HOME_ONLY)
     placed = {block.name.text for part in parts for block in part.blocks if isinstance(block, CautionHere)}
@@ -39,10 +39,12 @@ def view_safety(studio: Studio, plan: ClassPlan) -> SafetyView:
     met = {hazard for part in plan.supervision.parts for hazard in part.hazards}
     texts = cautions_for(studio, [*hazards, *met])
     at_home = [text for text in texts if text.key not in placed and _is_for_home(text, {*met, *hazards})]
-    return SafetyView(
-        in_class=tuple(Risk(text.name, text.what, _who(plan, text)) for text in texts if text not in at_home),
-        at_home=tuple(Risk(text.name, text.what) for text in at_home),
-    )
+    nobody, home = say("Also in this class"), say("With what you take home")
+    headed = [(home if text in at_home else _who(plan, text).rstrip(".") or nobody, text) for text in texts]
+    groups: dict[str, list[Risk]] = {}
+    for heading, text in sorted(headed, key=lambda one: (one[0] == home, one[0] == nobody)):
+        groups.setdefault(heading, []).append(Risk(text.name, text.what))
+    return tuple(RiskGroup(heading, tuple(risks)) for heading, risks in groups.items())
 
 
 def _is_for_home(text: CautionText, brought: Collection[str]) -> bool:
@@ -60,5 +62,5 @@ def _who(plan: ClassPlan, text: CautionText) -> str:
     if text.hazard in _OF_THE_PRODUCT:
         return ""
     if any(by_hand):
-        return say("You work with it yourself.")
-    return say("In class the teacher works with it.") if by_hand else ""
+        return say("What you work with yourself")
+    return say("What the teacher works with") if by_hand else ""

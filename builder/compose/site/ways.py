@@ -9,9 +9,9 @@ from builder.compose.dates.time_words import WAYS, clock_from, common_start, for
 from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
 from builder.compose.frames import frame
-from builder.compose.recipe.wording import duration, whole_minutes
+from builder.compose.recipe.wording import duration, sentence, whole_minutes
 from builder.compose.site.choices import key_of_way, values
-from builder.compose.teaching.class_facts import by_next_date
+from builder.compose.teaching.class_facts import ages_from, by_next_date
 from builder.compose.views.frame import Link
 from builder.compose.views.site.home import WaysView, WayView
 from builder.model.dates.studio_class import Format
@@ -64,7 +64,7 @@ def _facts(edition: Edition, plans: list[ClassPlan]) -> tuple[tuple[str, str], .
     currency, locale = edition.studio.profile.currency, edition.locale
     youngest = min(one.youngest for one in classes)
     return (
-        (say("Age"), say_count("from {count}\u00a0year", "from {count}\u00a0years", youngest)),
+        (say("Age"), sentence(ages_from(youngest))),
         (say("Length"), _span([duration(minutes) for minutes in lengths])),
         (say("Price"), _span([dates.price(price, currency, locale) for price in prices])),
     )

@@ -44,7 +44,7 @@ def view_date(edition: Edition, studio_class: StudioClass, date: ClassDate) -> D
         machine=_machine(date.on),
         day=dates.long_date(day, locale),
         time=dates.clock(date.on, locale),
-        seats=", ".join(seats),
+        seats=sentence(", ".join(seats)),
         state=state,
         note=note,
         weekday=dates.weekday(day, locale, short=True),
@@ -98,7 +98,12 @@ def picture_file(studio_class: StudioClass) -> str:
 
 def youngest(studio_class: StudioClass) -> str:
     """Say from what age a class may be taken."""
-    return say_count("from {count}\u00a0year", "from {count}\u00a0years", studio_class.youngest)
+    return ages_from(studio_class.youngest)
+
+
+def ages_from(least: int) -> str:
+    """Say from what age on something is."""
+    return say_count("ages {count}\u00a0and\u00a0up", "ages {count}\u00a0and\u00a0up", least)
 
 
 def length(studio_class: StudioClass) -> str:

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from builder.compose.views.caution import Call, CautionView
-from builder.compose.views.frame import Frame
+from builder.compose.views.frame import Frame, Link
 from builder.compose.views.lesson import FlowPart, LessonFlow
 from builder.compose.views.lye import LyeView
 
@@ -82,15 +82,17 @@ class HomeTable:
 class TakeHomeView:
     """A take-home sheet. `pdf` and `large` are the addresses of the same sheet as PDF and in large print, empty on paper.
 
-    `danger` is the gravest caution of all. `first_aid` and `bench_html`, the bench from above, are for lye, empty without it.
-    `label_open` says what is in it where no list can be printed yet. `cost` is what the batch costs, empty unless the studio asks for it.
-    `letters_of_others` say which parts of the class are not on it. `pages` are the parts in groups that share a page. `times` say how long
-    it takes, `cured` when soap is ready, which is the last of them. `mark_html` is the drawing of the recipe.
+    `class_page` leads from a page of the site to its class. `danger` is the gravest caution of all. `first_aid` and `bench_html`, the bench
+    from above, are for lye, empty without it. `label_open` says what is in it where no list can be printed yet. `cost` is what the batch
+    costs, empty unless the studio asks for it. `letters_of_others` say which parts of the class are not on it. `pages` are the parts in
+    groups that share a page. `times` say how long it takes, `cured` when soap is ready, which is the last of them. `mark_html` is the
+    drawing of the recipe.
     """
 
     frame: Frame
     pdf: str
     large: str
+    class_page: Link | None
     class_title: str
     recipe: str
     identity: str

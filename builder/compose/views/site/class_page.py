@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from builder.compose.views.frame import Frame, Link
 from builder.compose.views.site.dates import DateView
 from builder.compose.views.site.picture import PictureView
-from builder.compose.views.site.safety import SafetyView
+from builder.compose.views.site.safety import RiskGroup
 from builder.compose.views.strip import StripView
 
 
@@ -67,14 +67,14 @@ class ClassPageView:
     products: tuple[ProductView, ...]
     take_home: str
     wear: tuple[str, ...]
-    safety: SafetyView
+    safety: tuple[RiskGroup, ...]
     allergens: str
     allergens_open: str
     free_from: str
     for_whom: str
     youngest: str
     length: str
-    seats: str
+    people: str
     staff: str
     price: str
     dates: tuple[DateView, ...]

@@ -5,16 +5,15 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True)
 class Risk:
-    """One hazard: its name, what it does, and who works with it, as far as the lesson proves it (else empty)."""
+    """One hazard: its name, and what it does."""
 
     name: str
     what: str
-    who: str = ""
 
 
 @dataclass(frozen=True)
-class SafetyView:
-    """What is hazardous in class, the gravest first, and what to know of the product at home."""
+class RiskGroup:
+    """What is hazardous to the same people: who works with it, as far as the lesson proves it, and the hazards, the gravest first."""
 
-    in_class: tuple[Risk, ...]
-    at_home: tuple[Risk, ...]
+    heading: str
+    risks: tuple[Risk, ...]
