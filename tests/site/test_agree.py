@@ -101,15 +101,15 @@ def test_what_it_costs_and_who_may_come(key: str) -> None:
     assert offers and {(offer["price"], offer["priceCurrency"]) for offer in offers} == {(price, "USD")}
     assert course["typicalAgeRange"] == f"{youngest}-"
     quick = squeeze(page_of(key).select_one(".quick").get_text(" "))
-    assert f"${price}" in quick and f"from {youngest} years{below} " in quick
+    assert f"${price}" in quick and f"Ages {youngest} and up{below} " in quick
     (card,) = (one for one in soup(published()[0] / "site/classes.html").select(".card") if words_of(one, "h2") == said["title"])
-    assert f"${price}" in words_of(card) and f"from {youngest} years{below} ;" in words_of(card)
+    assert f"${price}" in words_of(card) and f"Ages {youngest} and up{below} ;" in words_of(card)
     for row in soup(published()[0] / "site/dates.html").select(".rows li"):
         if words_of(row, ".what") == said["title"]:
             assert words_of(row, ".price") == f"${price}"
-            assert words_of(row, ".age") == f"from {youngest} years"
+            assert words_of(row, ".age") == f"ages {youngest} and up"
     for event in events_of(published()[0] / "site/dates.ics", said["title"]):
-        assert f"From {youngest} years{below}. ${price}." in squeeze(str(event["DESCRIPTION"]))
+        assert f"Ages {youngest} and up{below}. ${price}." in squeeze(str(event["DESCRIPTION"]))
 
 
 @pytest.mark.parametrize("key", CLASSES)
@@ -136,4 +136,4 @@ def test_seats_are_counted_once() -> None:
             row = page_of(key).find(id=one["@id"].partition("#")[2])
             assert row is not None, one["@id"]
             text = squeeze(row.get_text(" "))
-            assert ("full" in text) if free[on] <= 0 else (f"{free[on]} seat" in text), text
+            assert ("Full" in text) if free[on] <= 0 else (f"{free[on]} seat" in text), text
