@@ -21,6 +21,8 @@ MASS_UNITS = {
     "mg": "milligram", "kg": "kilogram", "kilo": "kilogram", "kilos": "kilogram", "kilogram": "kilogram", "kilograms": "kilogram",
     "oz": "ounce", "ounce": "ounce", "ounces": "ounce", "lb": "pound", "lbs": "pound", "pound": "pound", "pounds": "pound",
 }  # fmt: skip
+# The word by which each of them is known, the first of its words above.
+MASS_UNIT_OF = {word: next(first for first, other in MASS_UNITS.items() if other == unit) for word, unit in MASS_UNITS.items()}
 VOLUME_UNITS = {
     "ml": "milliliter", "millilitre": "milliliter", "millilitres": "milliliter", "milliliter": "milliliter", "milliliters": "milliliter",
     "cl": "centiliter", "l": "liter", "litre": "liter", "litres": "liter", "liter": "liter", "liters": "liter",
@@ -66,6 +68,11 @@ def _factors() -> dict[str, Fraction]:
 def grams_in(unit: str) -> Fraction:
     """Return the grams in one of a unit of mass, such as `oz`: 28.349523125."""
     return _factors()[MASS_UNITS[unit]]
+
+
+def is_metric(unit: str) -> bool:
+    """Tell whether a unit of mass is one of the gram's family."""
+    return MASS_UNITS[unit].endswith("gram")
 
 
 def millilitres_in(unit: str) -> Fraction:

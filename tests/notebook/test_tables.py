@@ -7,6 +7,7 @@ from typing import Any
 
 import pytest
 
+from builder import units
 from builder.read.notebook.amounts import decimal_mark, read_amount
 from builder.read.notebook.notebook import Notebook, read_notebook
 from builder.read.notebook.table import NotebookError
@@ -89,6 +90,13 @@ def test_what_can_mean_two_amounts_is_not_guessed(cells: list[str]) -> None:
 ])  # fmt: skip
 def test_weights_are_read_in_ounces_and_grams(cell: str, unit: str, mark: str, grams: Fraction) -> None:
     assert read_amount(cell, unit, mark).value == grams
+
+
+@pytest.mark.parametrize("unit", units.MASS_UNITS)
+def test_a_notebook_has_every_unit_of_weight_that_a_recipe_may_have(tmp_path: Path, unit: str) -> None:
+    heads = grams(read(tmp_path, f"ingredient,weight ({unit})\nolive oil,2\n".encode()))
+    cells = grams(read(tmp_path, f"ingredient,weight\nolive oil,2 {unit}\n".encode()))
+    assert heads == cells == {"olive oil": 2 * units.grams_in(unit)}
 
 
 @pytest.mark.parametrize(("rows", "says"), [

@@ -12,17 +12,11 @@ from builder.model.recipe.quantity import Mass
 from builder.read.text.text_error import AmountError
 from builder.read.values.amounts import parse_mass
 from builder.read.values.numbers import parse_number, tidy
+from builder.units import MASS_UNIT_OF
 
 PERCENT = "%"
 # As the heads of columns and the cells beside them have them. Common practice, no source.
-_WORDS = {
-    "g": "g gr gram grams gramme grammes",
-    "kg": "kg kilo kilos kilogram kilograms",
-    "oz": "oz ounce ounces",
-    "lb": "lb lbs pound pounds",
-    PERCENT: "% percent percentage pct",
-}
-UNITS = {word: unit for unit, words in _WORDS.items() for word in words.split()}
+UNITS = {**MASS_UNIT_OF, "gr": "g", **dict.fromkeys((PERCENT, "percent", "percentage", "pct"), PERCENT)}
 _FIGURES = re.compile(r"\d[\d.,'’\u00a0\u202f ]*\d|\d")
 _MARKED = re.compile(r"^(\d+)([.,])(\d+)$")
 

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from builder.read.notebook.amounts import PERCENT, UNITS
 from builder.read.notebook.table import NotebookError, Table
+from builder.units import MASS_UNIT_OF
 from builder.words.fold import fold
 from builder.words.nearest import did_you_mean
 
@@ -22,7 +23,7 @@ _AMOUNTS = {"amount", "amounts", "weight", "quantity", "qty", "weigh"}
 # What makes a column with a unit one of something else: what an ounce costs, how much lye a gram takes.
 _OF_ELSE = {"price", "cost", "costs", "per", "sap", "value", "density", "left", "stock"}
 _SIGNS_OF_ELSE = "$€£/"
-_BEFORE = ("g", "kg", "oz", "lb", "", PERCENT)
+_BEFORE = (*dict.fromkeys(MASS_UNIT_OF.values()), "", PERCENT)
 
 
 @dataclass(frozen=True)

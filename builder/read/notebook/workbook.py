@@ -19,11 +19,12 @@ from warnings import catch_warnings, simplefilter
 import openpyxl
 
 from builder.read.notebook.table import NotebookError, Table, without_empty
+from builder.units import MASS_UNIT_OF
 
 _MOST_BYTES_UNPACKED = 30_000_000
 _MOST_LINES, _MOST_CELLS = 2_000, 100
 _TWELVE = Context(prec=12)
-_UNIT = compile(r'["\s](g|kg|oz|lb)"?\s*$', IGNORECASE)
+_UNIT = compile(rf'["\s]({"|".join(dict.fromkeys(MASS_UNIT_OF.values()))})"?\s*$', IGNORECASE)
 
 
 def read_workbook(data: bytes, sheet: str | None, choose: str, *, has_dates: bool = False) -> Table:

@@ -27,6 +27,7 @@ from builder.read.values.bounds import HEAT
 from builder.read.values.kinds import EXAMPLES, Kind
 from builder.read.values.measures import measure
 from builder.read.values.numbers import NUMBER_RUN, parse_number, parse_whole_above_zero, tidy
+from builder.units import is_metric
 from builder.words.fold import fold
 
 FINDS = (
@@ -90,7 +91,7 @@ def parse_pieces_left(text: str) -> Fraction:
 def parse_division(text: str) -> tuple[Mass, str]:
     """Read a weight, and say whether its unit is of the gram's family (`g`) or the ounce's (`oz`)."""
     measured = measure(text, Kind.WEIGHT)
-    return Mass(measured.number), "oz" if measured.unit.startswith(("oz", "ounce", "lb", "pound")) else "g"
+    return Mass(measured.number), "g" if is_metric(measured.unit) else "oz"
 
 
 def parse_volume(text: str) -> Volume:
