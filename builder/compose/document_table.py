@@ -78,7 +78,7 @@ def documents_of(studio: Studio) -> tuple[AnyKind, ...]:
 
 
 def copies_to_print(edition: Edition, plan: ClassPlan) -> Iterable[str]:
-    """Say on the check list how many to print for a date, a line for each document."""
+    """Return the lines of the check list that say how many to print for a date, one for each document."""
     return (one.line for kind in documents_of(edition.studio) for one in kind.copies(edition, plan) if one.line)
 
 

@@ -68,7 +68,7 @@ def press_publication(
 
 
 def missing_pdf_engine() -> str | None:
-    """Say in one line what keeps PDFs from being made on this machine; None where nothing does."""
+    """Return in one line what keeps PDFs from being made on this machine; None where nothing does."""
     from builder.press.sheets import missing_engine
 
     with TemporaryDirectory(prefix="fonts-") as folder, only_our_fonts(Path(folder)):

@@ -32,7 +32,7 @@ MISSING = (
 
 
 def missing_engine() -> str | None:
-    """Say in one line what keeps PDFs from being made; None where nothing does."""
+    """Return in one line what keeps PDFs from being made; None where nothing does."""
     try:
         with contextlib.redirect_stdout(io.StringIO()), contextlib.redirect_stderr(io.StringIO()):
             import weasyprint  # noqa: F401

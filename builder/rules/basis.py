@@ -7,7 +7,7 @@ FROM_MEMORY = "from memory, to be looked up again"
 
 
 def from_memory(known: Known, before: str = "; ") -> str:
-    """Say of what is known from memory that it has to be looked up again; of anything else nothing."""
+    """Return for what is known from memory that it has to be looked up again; empty for anything else."""
     return f"{before}{FROM_MEMORY}" if known is Known.MEMORY else ""
 
 

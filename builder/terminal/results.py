@@ -23,7 +23,7 @@ def written_lines(outcome: Outcome, output: Path) -> Iterator[str]:
 
 
 def unchanged_lines(outcome: Outcome, output: Path) -> Iterator[str]:
-    """Say the same where the publication is known to be as it was."""
+    """Yield the same where the publication is known to be as it was."""
     if outcome.pressed is None:
         yield from written_lines(outcome, output)
     else:

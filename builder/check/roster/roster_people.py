@@ -58,7 +58,7 @@ def _of_row(row: RosterRow, studio_class: StudioClass) -> Iterator[Finding]:
 
 
 def _moved(row: RosterRow, studio_class: StudioClass) -> str:
-    """Say to when the date of a row was moved."""
+    """Return in words to when the date of a row was moved."""
     day = row.date.date() if row.date else None
     moved = [date for date in studio_class.dates if any(before.date() == day for before in date.moved_from)]
     return f" any more: it was moved to {moved[0].on:%Y-%m-%d %H:%M}" if moved else ""

@@ -69,7 +69,7 @@ def terms_facts(terms: Booking) -> tuple[tuple[str, str], ...]:
 
 
 def who_may_come(edition: Edition, studio_class: StudioClass) -> str:
-    """Say from what age a class may be taken, and below which with an adult; not that where all who may come are older."""
+    """Return in words from what age a class may be taken, and below which with an adult; not that where all who may come are older."""
     age = terms_of(edition, studio_class).with_an_adult_under
     alone = sentence(youngest(studio_class))
     if age is None or age <= studio_class.youngest:
@@ -78,7 +78,7 @@ def who_may_come(edition: Edition, studio_class: StudioClass) -> str:
 
 
 def as_of(edition: Edition) -> str:
-    """Say of which day the seats are."""
+    """Return in words of which day the seats are."""
     return say("Seats as of {day}.", day=plain_date(edition.today, edition.locale))
 
 

@@ -63,7 +63,7 @@ Clock = Callable[[int], str]
 
 
 def format_words(format: Format) -> str:
-    """Say what a format is to those who come."""
+    """Return in words what a format is to those who come."""
     return say(FORMATS[format])
 
 
@@ -73,7 +73,7 @@ def minutes_by(plan: ClassPlan) -> dict[Who, int]:
 
 
 def format_sentence(plan: ClassPlan) -> str:
-    """Say what the format means in minutes: `You watch for 35 minutes and work with your own hands for 55 of the 2 hours.`"""
+    """Return in words what the format means in minutes: `You watch for 35 minutes and work with your own hands for 55 of the 2 hours.`"""
     spent = minutes_by(plan)
     said = [say(phrase, time=duration(spent[who])) for who, phrase in SPENT.items() if spent[who]]
     if not said:
@@ -85,7 +85,7 @@ def format_sentence(plan: ClassPlan) -> str:
 
 
 def time_left(plan: ClassPlan) -> str:
-    """Say what the minutes are for that no part takes; empty where there are none."""
+    """Return in words what the minutes are for that no part takes; empty where there are none."""
     over = whole_minutes(plan.studio_class.length) - ends_at(plan.timeline)
     return _for_arriving(over) if plan.timeline and over > 0 else ""
 
@@ -137,7 +137,7 @@ def run_rows(plan: ClassPlan, read_clock: Clock, words: Mapping[Who, str]) -> tu
 
 
 def who_does(part: Part, words: Mapping[Who, str]) -> str:
-    """Say who does a part, and whether it fills the wait of another."""
+    """Return in words who does a part, and whether it fills the wait of another."""
     who = say(words[part.who])
     return say("{who}, in the wait", who=who) if part.in_the_wait else who
 

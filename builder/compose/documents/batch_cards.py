@@ -24,7 +24,7 @@ TO_A_PAGE = 2
 
 
 def copies_of_batch_cards(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
-    """Say how many there are: a card for each pot."""
+    """Yield how many there are: a card for each pot."""
     cards = sum(len(made.pots) for made in plan.made)
     if cards:
         line = say_count("Batch cards: {count}\u00a0card, for one pot", "Batch cards: {count}\u00a0cards, one for each pot", cards)

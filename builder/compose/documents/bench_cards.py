@@ -51,7 +51,7 @@ def _has_benches(plan: ClassPlan) -> bool:
 
 
 def copies_of_cards(edition: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
-    """Say how often to print which card."""
+    """Yield how often to print which card."""
     if _has_benches(plan):
         cards = _cards(edition.studio, plan)
         copies = tuple(number for number, _ in two_to_a_page(cards))
@@ -59,7 +59,7 @@ def copies_of_cards(edition: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
 
 
 def copies_of_steps(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
-    """Say how often to print the steps."""
+    """Yield how often to print the steps."""
     if _has_benches(plan):
         count = _copies_of_steps(plan)
         line = say_count("Steps at the bench: {count}\u00a0copy", "Steps at the bench: {count}\u00a0copies", count)

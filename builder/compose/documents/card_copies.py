@@ -41,7 +41,7 @@ def heading(card: SharedCard, of: int, *, in_groups: bool) -> str:
 
 
 def people(card: SharedCard) -> str:
-    """Say how many people are at each bench of a card."""
+    """Return in words how many people are at each bench of a card."""
     if len(card.groups) == 1:
         return people_of(card.people)
     return say_count("{count}\xa0person each", "{count}\xa0people each", card.people)
@@ -65,12 +65,12 @@ def two_to_a_page(cards: Sequence[SharedCard]) -> tuple[tuple[int, tuple[SharedC
 
 
 def on_the_page(copies: int) -> str:
-    """Say beside a page of cards how often to print it; nothing where that is once."""
+    """Return in words how often to print a page of cards; empty where that is once."""
     return say("Print this page {count} times.", count=copies) if copies > 1 else ""
 
 
 def on_the_check_list(cards: Sequence[SharedCard], *, in_groups: bool) -> str:
-    """Say for the check list how often to print which card."""
+    """Return for the check list how often to print which card."""
     if len(cards) == 1:
         return say_count("Bench cards: {count}\xa0copy", "Bench cards: {count}\xa0copies of one card", len(cards[0].groups))
     if all(len(card.groups) == 1 for card in cards):

@@ -15,7 +15,7 @@ from builder.words.say import say
 
 
 def copies_of_checklist(_: Edition, __: ClassPlan) -> Iterator[ToPrint]:
-    """Say that one is printed, which it need not say itself."""
+    """Yield one copy, which it need not name on itself."""
     yield ToPrint("", say("Check list"))
 
 

@@ -25,7 +25,7 @@ _NUMBER_WITHIN = re.compile(r"(\d+)")
 
 
 def copies_of_dose_cards(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
-    """Say how many sets to print."""
+    """Yield how many sets to print."""
     if plan.chosen:
         line = say("Scent and colour, cards for the table: 1 set for each table")
         yield ToPrint(line, say("Scent and colour, cards for the table"), said=say("1 for each table"), apart=True)

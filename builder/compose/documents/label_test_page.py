@@ -56,7 +56,7 @@ def _sheets_of(laid: LaidOut) -> tuple[LabelSheet, ...]:
 
 
 def _instructions(edition: Edition) -> PositionView:
-    """Say what to do with the pages that follow, on a page without outlines."""
+    """Return a page without outlines that says what to do with those that follow."""
     right, down = shift_of(edition.studio.profile.labels)
     return position_of(
         Setter(edition.studio.typefaces).stack([(line, WORDS) for line in _words(right, down)], *TEXT_AT, TEXT_WIDE, 2.0) or ()

@@ -23,7 +23,7 @@ from builder.words.say import say
 
 
 def compose_not_found(edition: Edition, studio: Studio, here: Address) -> Composed:
-    """Say that nothing is here, and lead back. Hosts show it at any depth, so its links begin at the root of the host."""
+    """Return the page that says that nothing is here. Hosts show it at any depth, so its links begin at the root of the host."""
     at = Rooted(here.folder, here.path, urlsplit(studio.profile.public_address).path.rstrip("/"))
     title = say("Page not found")
     links = ((addresses.HOME, say("Home")), (addresses.CATALOGUE, say("All classes")), (addresses.DATES, say("All dates")))

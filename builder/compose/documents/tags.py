@@ -46,7 +46,7 @@ BY_HAND, LINE = 13.0, 10.0  # The size of the words before a line to write on, i
 
 
 def copies_of_tags(edition: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
-    """Say how many tags there are."""
+    """Yield how many tags there are."""
     if plan.students and wished(edition.studio, plan).tags:
         line = say("Tags: {number}, printed on both sides", number=plan.students)
         yield ToPrint(line, say("Tags"), said=say("both sides"), in_own_file=True)

@@ -55,7 +55,7 @@ BENCH = "bench from above"  # The drawing of the bench before lye is opened.
 
 
 def copies_of_take_home(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
-    """Say how many to print of the sheet of each recipe that has one. Where it has several sizes nothing says who takes which."""
+    """Yield how many to print of the sheet of each recipe that has one. Where it has several sizes nothing says who takes which."""
     for made in (made for made in plan.made if made.home):
         recipe, sizes = within(made.batch.recipe.name), listed([home.size.written for home in made.home], "or")
         line = say_count(
@@ -149,7 +149,7 @@ def _with_instructions(edition: Edition, at: AtHome, view: TakeHomeView, here: A
 
 
 def _cost(studio: Studio, studio_class: StudioClass, batch: WorkedBatch) -> str:
-    """Say what the batch costs where the studio asks for it, and never on a sheet that goes to the web site."""
+    """Return in words what the batch costs where the studio asks for it, and never on a sheet that goes to the web site."""
     return home_cost(studio, batch) if studio.profile.costs_on_sheets and not studio_class.sheets_are_public else ""
 
 
@@ -205,7 +205,7 @@ def _label_allergens(batch: WorkedBatch) -> str:
 
 
 def _label_open(batch: WorkedBatch) -> str:
-    """Say what is in a product whose list is not proven for every choice, by name alone; empty where it is."""
+    """Return in words what is in a product whose list is not proven for every choice, by name alone; empty where it is."""
     if all(variant.ingredients.is_proven for variant in batch.own.variants):
         return ""
     names = {entry.plain for variant in batch.own.variants for entry in variant.ingredients.entries}

@@ -31,7 +31,7 @@ from builder.words.say import say, say_count, spoken
 
 
 def copies_of_teacher_sheet(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
-    """Say how many to print: all of it for each teacher, the first page and the weighings for each assistant."""
+    """Yield how many to print: all of it for each teacher, the first page and the weighings for each assistant."""
     teachers, assistants = plan.staff
     line = say_count("Teacher's sheet: {count}\u00a0copy", "Teacher's sheet: {count}\u00a0copies", teachers)
     yield ToPrint(line, say("Teacher's sheet"), (teachers,))

@@ -113,7 +113,7 @@ def dose_in_all(dose: Dose, containers: int) -> Dose:
 
 
 def why_less(lowered: Lowered) -> str:
-    """Say which limit leaves less of an option than the recipe would allow, and what stands behind it."""
+    """Return in words which limit leaves less of an option than the recipe would allow, and what stands behind it."""
     limit = lowered.limit
     assert limit.most is not None
     if limit.parts:
@@ -134,7 +134,7 @@ def why_less(lowered: Lowered) -> str:
 
 
 def reasons(doses: Sequence[Dose]) -> tuple[str, ...]:
-    """Say of which options less may be added than the recipe would allow, or nothing, and why; those with the same reason together."""
+    """Return in words the options of which less may be added than the recipe would allow, and why; those with the same reason together."""
     found: dict[tuple[bool, str], list[str]] = {}
     for one in (one for dose in doses for one in dose.each):
         if one.lowered:

@@ -25,7 +25,7 @@ from builder.words.say import say
 
 
 def copies_of_roster(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
-    """Say that one is printed, where the class keeps a roster."""
+    """Yield one copy, where the class keeps a roster."""
     if plan.has_roster:
         yield ToPrint(say("Roster: 1\u00a0copy, for the teacher alone"), say("Roster, for the teacher alone"), in_own_file=True)
 
@@ -41,7 +41,7 @@ def compose_roster(edition: Edition, plan: ClassPlan, here: Address) -> Composed
 
 
 def copies_of_costs(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
-    """Say that one is printed, where the studio lists supplies."""
+    """Yield one copy, where the studio lists supplies."""
     if plan.cost is not None:
         yield ToPrint(say("Costs and buying: 1\u00a0copy"), say("Costs and buying"))
 
@@ -56,7 +56,7 @@ def compose_costs(edition: Edition, plan: ClassPlan, here: Address) -> Composed 
 
 
 def copies_of_reasons(_: Edition, __: ClassPlan) -> Iterator[ToPrint]:
-    """Say that one is printed."""
+    """Yield one copy."""
     yield ToPrint(say("Why this format, and the rules: 1\u00a0copy"), say("Why this format, and the rules"))
 
 
@@ -68,7 +68,7 @@ def compose_reasons(edition: Edition, plan: ClassPlan, here: Address) -> Compose
 
 
 def copies_of_workings(_: Edition, __: ClassPlan) -> Iterator[ToPrint]:
-    """Say that one is printed."""
+    """Yield one copy."""
     yield ToPrint(say("Workings: 1\u00a0copy"), say("Workings"))
 
 

@@ -27,7 +27,7 @@ class Explained:
 
 
 def reading_lines(html: str, words: Sequence[Explained], *, in_english: bool) -> Iterator[str]:
-    """Say how a sheet reads, line by line; nothing of a sheet without steps and cautions."""
+    """Yield in words how a sheet reads, line by line; nothing of a sheet without steps and cautions."""
     said = said_on(html)
     if not said:
         return
@@ -69,7 +69,7 @@ def _unexplained(said: Sequence[Said], words: Sequence[Explained]) -> Iterator[s
 
 
 def notes(*, in_english: bool) -> tuple[str, ...]:
-    """Say what the report is worth."""
+    """Return in words what the report is worth."""
     if not in_english:
         return ("Lengths are counted in words between stops. They say nothing of sense, order or what is missing.",)
     return (

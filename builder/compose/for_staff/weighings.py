@@ -35,7 +35,7 @@ def _pot(plan: ClassPlan, planned: PlannedBatch) -> PotView:
 
 
 def scales_used(plan: ClassPlan) -> str:
-    """Say once how each scale of a date reads, the coarser first."""
+    """Return in words how each scale of a date reads, the coarser first."""
     scales = {w.scale for made in plan.made for planned in made.batches for row in planned.sheet.rows for w in row[:1]}
     named = (f"{say(scale.name)} {reading(scale)}" for scale in sorted(scales, key=lambda one: (-one.division.grams, one.name)))
     return listed(list(dict.fromkeys(named)))

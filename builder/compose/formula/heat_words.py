@@ -11,7 +11,7 @@ from builder.words.say import say
 
 
 def heat_lines(batch: WorkedBatch) -> tuple[str, ...]:
-    """Say how hot the lye of a batch can get, and how long what is hot takes to be cool enough for the next step."""
+    """Return in words how hot the lye of a batch can get, and how long what is hot takes to be cool enough for the next step."""
     freed = [_freed(batch.dissolving)] if batch.dissolving else []
     return (*freed, *(_cools(one) for one in batch.cools))
 

@@ -14,7 +14,7 @@ BASES = {Known.MEMORY: message("from memory"), Known.PRACTICE: message("common p
 
 
 def ph_words(batch: WorkedBatch, *, at_home: bool = False) -> str:
-    """Say what the pH is or should be; nothing where it was not measured and no preservative depends on it."""
+    """Return in words what the pH is or should be; nothing where it was not measured and no preservative depends on it."""
     measured = batch.recipe.ph
     windows = list(_windows(batch))
     if measured is None and not windows:

@@ -35,7 +35,7 @@ def home_table(studio: Studio, batch: WorkedBatch, parts: Sequence[Part]) -> Hom
 
 
 def _order(studio: Studio, batch: WorkedBatch, parts: Sequence[Part]) -> dict[int, int]:
-    """Say for each weighing of a batch, by its identity, when the steps come to it; what none names keeps its place, after all of these."""
+    """Return when the steps come to each weighing of a batch, by its identity; what none names keeps its place, after all of these."""
     mentions = (mention for part in parts for step in part.steps for mention in step.mentions)
     named = [weighings(batch.grams, meaning_of(mention.name, batch.recipe, studio)) for mention in mentions]
     order: dict[int, int] = {}

@@ -12,14 +12,14 @@ from builder.words.say import say
 
 
 def home_times(parts: Sequence[Part], batch: WorkedBatch) -> tuple[str, ...]:
-    """Say how long the work takes on each day, apart from it how long one waits and how long lye cools, and when soap has cured."""
+    """Return in words how long the work takes on each day, how long one waits and how long lye cools, and when soap has cured."""
     days = [tuple(mine) for _, mine in groupby(parts, key=lambda part: part.days_later)]
     cools = [say("Until the lye has cooled: {time}.", time=between(one.in_air)) for one in batch.cools if one.what == "lye"]
     return (*map(_of_day, days[:1]), *cools, *map(_of_day, days[1:]), *cured(batch))
 
 
 def cured(batch: WorkedBatch) -> tuple[str, ...]:
-    """Say after how long bars have cured; nothing of what does not cure, or where the recipe does not say how long."""
+    """Return in words after how long bars have cured; nothing of what does not cure, or where the recipe does not say how long."""
     cure = batch.cure
     return (say("{time} later, after the cure: ready, once it has passed its check.", time=cure.time),) if cure else ()
 

@@ -75,7 +75,7 @@ def label_totals(edition: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
 
 
 def label_order(plan: ClassPlan) -> str:
-    """Say in which order labels lie on their sheets; empty where nobody is listed."""
+    """Return in words the order in which labels lie on their sheets; empty where nobody is listed."""
     if not plan.guests:
         return ""
     left = plan.students - len(plan.guests)

@@ -28,12 +28,12 @@ def joined(texts: Iterable[str]) -> str:
 
 
 def said(languages: Sequence[Language], message: str) -> str:
-    """Say a word of the labels in each language."""
+    """Return a word of the labels in each language."""
     return joined(language.on_label(message) for language in languages)
 
 
 def not_for_sale(languages: Sequence[Language]) -> str:
-    """Say in each language, one after the other, that nothing was tested for sale."""
+    """Return in each language, one after the other, that nothing was tested for sale."""
     return " ".join(dict.fromkeys(language.on_label("Made by hand in a class. Not tested for sale.") for language in languages))
 
 

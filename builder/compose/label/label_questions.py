@@ -23,7 +23,7 @@ def label_questions(edition: Edition, plan: ClassPlan, made: MadeProduct) -> tup
 
 
 def no_labels(edition: Edition, plan: ClassPlan, made: MadeProduct) -> tuple[str, ...]:
-    """Say on the teacher's sheet that a product gets no labels, and where it says why; nothing where it gets them."""
+    """Return for the teacher's sheet that a product gets no labels, and where it says why; nothing where it gets them."""
     if not labels_are_held(edition, plan, made):
         return ()
     return (say('No labels are printed for this product, and what is packed goes home without one: see "{where}"', where=say(WHERE)),)

@@ -86,7 +86,7 @@ class LabelText:
         return tuple(zip_longest((self.name, *self.other_names), self.locales, fillvalue=""))
 
     def blanks(self) -> tuple[str, ...]:
-        """Say what is left to be written by hand on it, beside whose it is."""
+        """Return in words what is left to be written by hand on it, beside whose it is."""
         parts = (
             (self.lines[0], say("the day on which it was made")),
             (self.lines[-1], say("its batch")),
@@ -188,7 +188,7 @@ def _ingredients(studio: Studio, variant: Variant, languages: Sequence[Language]
 
 
 def _using(studio: Studio, filled: WorkedBatch, variant: Variant, language: Language) -> Paragraph:
-    """Say how to use it and what to beware of; where a label has several languages, also how to store it."""
+    """Return in words how to use it and what to beware of; where a label has several languages, also how to store it."""
     told, word = filled.recipe.told_in(language.name), f"{language.on_label('Use')}{colon_of((language,))} "
     one = (language,)
     uses = (_told(word, one, bold=True), _told(f"{glued(told.directions, language)} ", one)) if told.directions else ()
@@ -198,7 +198,7 @@ def _using(studio: Studio, filled: WorkedBatch, variant: Variant, language: Lang
 
 
 def _keeping(studio: Studio, filled: WorkedBatch, made_on: date | None, locale: str) -> Paragraph:
-    """Say until when it is good and, in one language, how to store it.
+    """Return in words until when it is good and, in one language, how to store it.
 
     Above 30 months the European Union asks for the time after opening, behind its sign, and no date (Regulation 1223/2009 Art. 19(1)(c),
     read).

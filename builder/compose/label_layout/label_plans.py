@@ -58,7 +58,7 @@ class LabelPlan:
 
 
 def label_fits(studio: Studio, sheets: Iterable[ClassPlan]) -> list[LabelFit]:
-    """Say for each product of each class whether its labels fit, and where the first sheet of each date begins.
+    """Return for each product of each class whether its labels fit, and where the first sheet of each date begins.
 
     Nothing is said of a class that asks for a sheet which nobody has described; that is a finding of its own.
     """
@@ -217,13 +217,13 @@ def _fit(studio: Studio, sheet: ClassPlan, plan: LabelPlan) -> LabelFit:
 
 
 def _little_room(studio: Studio) -> str:
-    """Say what the region lets stand elsewhere than on the label; empty where nothing is known of it."""
+    """Return in words what the region lets stand elsewhere than on the label; empty where nothing is known of it."""
     rule = studio.labelling.region.rules.get("with little room")
     return f"On a container that is too small {rule.says} ({rule.source.title}, {rule.at})." if rule else ""
 
 
 def _over_container(studio: Studio, sheet: ClassPlan, plan: LabelPlan) -> OverContainer | None:
-    """Say how labels are larger than the container; None where they sit, or where that is not known."""
+    """Return in words how labels are larger than the container; None where they sit, or where that is not known."""
     wishes, fill, laid = wished(studio, sheet), plan.filling.fill, plan.laid_out
     container = studio.container(fill.container)
     labels = laid.labels_each(to_colour=wishes.to_colour) if laid else 0

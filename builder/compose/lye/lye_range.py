@@ -41,7 +41,7 @@ def ends(lye: LyeResult) -> tuple[str, str]:
 
 
 def range_sentence(lye: LyeResult) -> str:
-    """Say in one sentence how far the superfat may be from what is meant."""
+    """Return in one sentence how far the superfat may be from what is meant."""
     lowest, highest = ends(lye)
     return say(_sentence(lye), lowest=lowest, highest=highest)
 

@@ -25,7 +25,7 @@ def home_lye(batch: WorkedBatch) -> LyeView | None:
 
 
 def home_purities(batch: WorkedBatch) -> tuple[str, ...]:
-    """Say for which purity the lye was worked out, and that the label of the pack counts; nothing without lye."""
+    """Return in words for which purity the lye was worked out, and that the label of the pack counts; nothing without lye."""
     return _purities(batch.grams.lye) if batch.grams.lye else ()
 
 
@@ -60,7 +60,7 @@ def staff_lye(batch: WorkedBatch, solutions: Sequence[LyeSolution], key: str) ->
 
 
 def _smallest(batch: WorkedBatch) -> tuple[str, ...]:
-    """Say how small a batch such scales can weigh, unless this one, which the studio has accepted, is smaller."""
+    """Return in words how small a batch such scales can weigh, unless this one, which the studio has accepted, is smaller."""
     if batch.smallest is None or batch.smallest > batch.grams.total:
         return (say("This is a small batch for such scales: weigh each amount on the finest that holds it."),)
     return (say("On such scales make no batch of less than about {weight}.", weight=grams(batch.smallest)),)
@@ -92,13 +92,13 @@ def _off_at_once(lye: LyeResult) -> str:
 
 
 def _worst_case(lye: LyeResult) -> list[LyeFact]:
-    """Say what pulls the superfat down most: the ranges of figures, named, and the scales."""
+    """Return in words what pulls the superfat down most: the ranges of figures, named, and the scales."""
     takers = [f"{within(cause.ingredient)} {percent(cause.takes, 1)}" for cause in lye.causes[:3]]
     return [LyeFact(say("Taken from it by"), ", ".join([*takers, say("the scales {share}", share=percent(lye.by_scales, 1))]))]
 
 
 def _parts(lye: LyeResult) -> list[LyeFact]:
-    """Say how a mixed lye is divided, both ways."""
+    """Return in words how a mixed lye is divided, both ways."""
     if len(lye.parts) < 2:
         return []
     return [

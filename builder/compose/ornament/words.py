@@ -7,7 +7,7 @@ from builder.words.say import say, say_count
 
 
 def mark_in_words(portrait: Portrait) -> str:
-    """Say what the mark shows, for those who do not see it."""
+    """Return in words what the mark shows, for those who do not see it."""
     petals = len(portrait.petals)
     count = len(portrait.parts) + max(0, portrait.together - 1) - portrait.choices
     shown = {"recipe": portrait.recipe, "petals": petals, "largest": within(portrait.parts[0].name) or say("the small ones together")}
@@ -29,7 +29,7 @@ def mark_in_words(portrait: Portrait) -> str:
 
 
 def how_to_read(portrait: Portrait) -> str:
-    """Say how to read the mark, in one line."""
+    """Return in words how to read the mark, in one line."""
     rounds = portrait.rounds
     if rounds == 1 and portrait.choices:
         lines = [say("Each petal is an ingredient or a choice: the longer it is, the more there is of it.")]

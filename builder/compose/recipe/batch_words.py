@@ -67,7 +67,7 @@ def _in_all(studio: Studio, containers: Containers) -> str:
 
 
 def batch_title(planned: PlannedBatch) -> str:
-    """Say whose batch it is and how often it is made."""
+    """Return in words whose batch it is and how often it is made."""
     title = say(PURPOSES.get(planned.purpose, planned.purpose))
     if planned.copies == 1:
         return title

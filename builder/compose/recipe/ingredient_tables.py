@@ -67,7 +67,7 @@ def _together(name: str, rows: Sequence[Row]) -> IngredientRow:
 
 
 def _top_up(batch: WorkedBatch, phase: str) -> str:
-    """Say to what weight a heated phase is brought back, in every unit, and how much hot water that is likely to take."""
+    """Return in words to what weight a heated phase is brought back, in every unit, and how much hot water that is likely to take."""
     found = [(top_up, column.unit) for column in batch.columns for top_up in column.top_ups if top_up.phase == phase]
     if not found:
         return ""

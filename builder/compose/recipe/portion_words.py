@@ -45,7 +45,7 @@ def read_both_ways(filling: Filling, what: Callable[[Reading], Mass]) -> str:
 
 
 def fills(studio: Studio, batch: WorkedBatch) -> str:
-    """Say what a batch fills, what is counted for the pot, and what is left over.
+    """Return in words what a batch fills, what is counted for the pot, and what is left over.
 
     `Fills 4 bottles (4 fl oz bottle) with 113 g (3.98 oz) each. 20 g are counted for what stays in the pot; 28 g are left over.`
     """
@@ -65,7 +65,7 @@ def fills(studio: Studio, batch: WorkedBatch) -> str:
 
 
 def left_over(studio: Studio, plan: ClassPlan, made: MadeProduct) -> str:
-    """Say what the batch of a smaller last group holds beyond what its people take: `3 bars of 110 g`; empty where there is nothing."""
+    """Return what the batch of a smaller last group holds beyond what its people take: `3 bars of 110 g`; empty where there is nothing."""
     if made.make.batch_for is not BatchFor.GROUP:
         return ""
     kinds = [(one.fill, plan.unclaimed(one.each_student)) for one in made.batch.fillings]

@@ -169,12 +169,12 @@ def temperature(degrees: Temperature) -> str:
 
 
 def reading(scale: Scale) -> str:
-    """Say how fine a scale reads: `reads to 0.1 g`."""
+    """Return in words how fine a scale reads: `reads to 0.1 g`."""
     return say("reads to {weight}", weight=f"{shortest(in_unit(scale.division, scale.unit), 3)}{NBSP}{scale.unit}")
 
 
 def capacity(scale: Scale) -> str:
-    """Say how much a scale holds: `holds 5000 g`."""
+    """Return in words how much a scale holds: `holds 5000 g`."""
     return say("holds {weight}", weight=f"{shortest(in_unit(scale.up_to, scale.unit), 2)}{NBSP}{scale.unit}")
 
 

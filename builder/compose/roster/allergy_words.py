@@ -37,14 +37,14 @@ def view_allergies(plan: ClassPlan) -> tuple[AllergyView, ...]:
 
 
 def allergy_note(studio: Studio, plan: ClassPlan) -> str:
-    """Say what the comparison cannot know."""
+    """Return in words what the comparison cannot know."""
     unknown = allergens_open_in(studio, [made.batch for made in plan.made])
     open_parts = [say("What these hold in full only their supplier can say: {names}.", names=unknown)] if unknown else []
     return " ".join((say(_ASK), *open_parts, say("The cards do not say what gloves and tools are made of.")))
 
 
 def stands_with_the_people(finding: Finding) -> bool:
-    """Say whether a finding is shown beside the person whom it is about, with what was settled; a reason for all stands with the others."""
+    """Tell whether a finding is shown beside the person whom it is about, with what was settled; a reason for all is with the others."""
     return finding.name.startswith("allergy-") and (finding.accepted is None or not finding.acceptable)
 
 

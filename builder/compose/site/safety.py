@@ -53,7 +53,7 @@ def _is_for_home(text: CautionText, brought: Collection[str]) -> bool:
 
 
 def _who(plan: ClassPlan, text: CautionText) -> str:
-    """Say who works with what is hazardous; nothing of what the product does by itself where it is used and kept."""
+    """Return in words who works with what is hazardous; nothing of what the product does by itself where it is used and kept."""
     by_hand = [part.by_hand for part in plan.supervision.parts if text.hazard in part.hazards]
     if text.hazard == Hazard.RAW_SOAP and any(by_hand):
         return say("You work with fresh soap yourself, in goggles and gloves.")

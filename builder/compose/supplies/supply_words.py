@@ -49,7 +49,7 @@ def view_supplies(studio: Studio, plan: ClassPlan) -> SuppliesView | None:
 
 
 def home_cost(studio: Studio, batch: WorkedBatch) -> str:
-    """Say what a home batch costs; nothing where it is not known."""
+    """Return in words what a home batch costs; nothing where it is not known."""
     cost = batch.cost
     if cost is None:
         return ""
@@ -134,7 +134,7 @@ def _serves(studio: Studio, made: MadeProduct, jug: Jug) -> str:
 
 
 def _how_known(studio: Studio, jug: Jug) -> list[str]:
-    """Say how the weight of a pack and that of a stroke are known."""
+    """Return in words how the weight of a pack and that of a stroke are known."""
     supply, card = jug.supply, studio.ingredient(jug.supply.name)
     density = supply.density(card) if card and isinstance(supply.size, Volume) else None
     known = []

@@ -73,7 +73,7 @@ def _machine(moment: datetime) -> str:
 
 
 def _moved(edition: Edition, date: ClassDate) -> str:
-    """Say from when a date was moved; of several moves the last, which is what people still have in mind."""
+    """Return in words from when a date was moved; of several moves the last, which is what people still have in mind."""
     if not date.moved_from:
         return ""
     before = date.moved_from[-1]
@@ -97,27 +97,27 @@ def picture_file(studio_class: StudioClass) -> str:
 
 
 def youngest(studio_class: StudioClass) -> str:
-    """Say from what age a class may be taken."""
+    """Return in words from what age a class may be taken."""
     return ages_from(studio_class.youngest)
 
 
 def ages_from(least: int) -> str:
-    """Say from what age on something is."""
+    """Return in words from what age on something is."""
     return say_count("ages {count}\u00a0and\u00a0up", "ages {count}\u00a0and\u00a0up", least)
 
 
 def length(studio_class: StudioClass) -> str:
-    """Say how long a class is."""
+    """Return in words how long a class is."""
     return duration(whole_minutes(studio_class.length))
 
 
 def price(edition: Edition, studio_class: StudioClass) -> str:
-    """Say what a class costs."""
+    """Return in words what a class costs."""
     return dates.price(studio_class.price, edition.studio.profile.currency, edition.locale)
 
 
 def staff(teachers: int, assistants: int) -> str:
-    """Say who is in the room for the students."""
+    """Return in words who is in the room for the students."""
     people = [say_count("{count}\u00a0teacher", "{count}\u00a0teachers", teachers)] if teachers else []
     people += [say_count("{count}\u00a0assistant", "{count}\u00a0assistants", assistants)] if assistants else []
     return listed(people)

@@ -21,7 +21,7 @@ def flow_source(plan: ClassPlan, timed: TimedPart | StaffPart, time: str = "", *
 
 
 def when(edition: Edition, plan: ClassPlan) -> str:
-    """Say when the class is; without a date it is a full class."""
+    """Return in words when the class is; without a date it is a full class."""
     if plan.date is None:
         return say("Full class, no date set")
     on = plan.date.on

@@ -16,18 +16,18 @@ PAIR = 2
 
 
 def how_it_is_made(studio: Studio, plan: ClassPlan) -> tuple[str, ...]:
-    """Say of each product who makes it, and of all of them who handles lye and what is chosen and filled."""
+    """Return in words who makes each product, and of all of them who handles lye and what is chosen and filled."""
     filled = [one for one in plan.made if one.taught.filled]
     return (*_who_makes_it(plan), *_lye(plan), *_chosen(plan), *_filled(studio, filled))
 
 
 def your_part(plan: ClassPlan) -> tuple[str, ...]:
-    """Say who makes what and what is chosen: for a page that says elsewhere who handles lye, and what is taken home."""
+    """Return in words who makes what and what is chosen: for a page that says elsewhere who handles lye, and what is taken home."""
     return (*_who_makes_it(plan), *_chosen(plan))
 
 
 def lye_sentence(plan: ClassPlan) -> str:
-    """Say who handles lye; empty where there is none, or nothing proves it."""
+    """Return in words who handles lye; empty where there is none, or nothing proves it."""
     return " ".join(_lye(plan))
 
 
@@ -39,7 +39,7 @@ def _who_makes_it(plan: ClassPlan) -> list[str]:
 
 
 def taken_home(plan: ClassPlan) -> str:
-    """Say what is taken home, in the studio's own words."""
+    """Return in words what is taken home, in the studio's own words."""
     return say("You take home {what}", what=within(plan.studio_class.take_home)) if plan.studio_class.take_home else ""
 
 

@@ -110,7 +110,7 @@ def _of_portions(batch: WorkedBatch, meant: OfPortions, write_mass: Callable[[Ca
 
 
 def _chosen(batch: WorkedBatch, meant: ChoiceNamed | OptionNamed) -> str | None:
-    """Say how much of what is chosen one portion may take, or all of them; of one option where it is named."""
+    """Return in words how much of what is chosen one portion may take, or all of them; of one option where it is named."""
     for dose in batch.own.doses:
         if isinstance(meant, ChoiceNamed) and fold(dose.what) == meant.what:
             return dose_in_words(dose_in_all(dose, batch.own.portions.yields) if meant.in_all else dose)

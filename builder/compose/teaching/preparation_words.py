@@ -56,7 +56,7 @@ def check_groups(edition: Edition, plan: ClassPlan, printing: Iterable[str]) -> 
 
 
 def _in_all(plan: ClassPlan) -> Iterable[str]:
-    """Say what all pots of each product take, rounded up: that much has to stand on the table."""
+    """Yield in words what all pots of each product take, rounded up: that much has to stand on the table."""
     for made in plan.made:
         amounts = ", ".join(f"{within(one.ingredient)} {grams_at_least(one.mass)}" for one in made.needed)
         yield say("For {recipe}: {amounts}", recipe=made.batch.recipe.name, amounts=amounts)
@@ -96,7 +96,7 @@ def _all_gone(studio: Studio, plan: ClassPlan) -> Iterable[str]:
 
 
 def summary(plan: ClassPlan) -> tuple[str, ...]:
-    """Say who comes, on one line."""
+    """Return in words who comes, on one line."""
     return (
         say_count("{count}\u00a0student", "{count}\u00a0students", plan.students),
         staff(*plan.staff),

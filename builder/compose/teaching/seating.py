@@ -50,7 +50,7 @@ def _way(plan: ClassPlan) -> str:
 
 
 def _for_all(plan: ClassPlan) -> tuple[str, ...]:
-    """Say which groups weigh for everybody, since their benches need what stands on the demo table."""
+    """Return in words which groups weigh for everybody, since their benches need what stands on the demo table."""
     groups = plan.weighing.groups_that_weigh_for_all() if plan.groups > 1 else ()
     if in_groups(plan):
         return tuple(say("Group {number} weighs for all, at the demo table.", number=number) for number in groups)

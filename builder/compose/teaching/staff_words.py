@@ -28,7 +28,7 @@ def staff_row(plan: ClassPlan, one: StaffPart, locale: str) -> StaffRow:
 
 
 def days_later(part: Part) -> str:
-    """Say how many days after the class a part is done; nothing on the day itself."""
+    """Return in words how many days after the class a part is done; nothing on the day itself."""
     return say_count("{count}\u00a0day later", "{count}\u00a0days later", part.days_later) if part.days_later else ""
 
 
@@ -37,7 +37,7 @@ def _days_before(part: Part) -> str:
 
 
 def when_done(plan: ClassPlan, one: StaffPart, locale: str) -> str:
-    """Say on which day staff do a part, or at which time."""
+    """Return in words the day on which staff do a part, or the time."""
     start: datetime | None = plan.date.on if plan.date else None
     if one.begins is None:
         days = days_later(one.part) or _days_before(one.part)

@@ -49,7 +49,7 @@ def place_kind(plan: ClassPlan) -> Kind:
 
 
 def group_word(plan: ClassPlan) -> str:
-    """Say what a bench card calls a group: a group, or the place of one person."""
+    """Return in words what a bench card calls a group: a group, or the place of one person."""
     return say("group") if in_groups(plan) else say("place")
 
 
@@ -64,7 +64,7 @@ def asks_for_eyewash(plan: ClassPlan) -> bool:
 
 
 def watch_rows(plan: ClassPlan) -> tuple[WatchRow, ...]:
-    """Say who watches which groups."""
+    """Return in words who watches which groups."""
     kind = place_kind(plan)
     return tuple(WatchRow(adult(one), numbers(one.groups, kind)) for one in plan.supervision.watchers)
 
@@ -79,7 +79,7 @@ def numbers(groups: Sequence[int], kind: Kind) -> str:
 
 
 def carried_words(plan: ClassPlan) -> str:
-    """Say how many students the staff of the date can watch, and which rule says so."""
+    """Return in words how many students the staff of the date can watch, and which rule says so."""
     supervision = plan.supervision
     if supervision.carried is None or supervision.limit is None:
         return say_count(
@@ -123,7 +123,7 @@ def _title(part: WatchedPart, rule: WatchRule) -> str:
 
 
 def asks(rule: WatchRule, age: int) -> str:
-    """Say what a rule asks of a class that is open from an age."""
+    """Return in words what a rule asks of a class that is open from an age."""
     to_one = rule.to_one(age)
     said = [say_count("1 adult for {count} student", "1 adult for {count} students", to_one)] if to_one else []
     said += [say("2 adults at least")] if rule.two_adults and age < ADULT else []
@@ -134,7 +134,7 @@ def asks(rule: WatchRule, age: int) -> str:
 
 
 def basis(rule: WatchRule, age: int) -> str:
-    """Say what a rule rests on; of numbers that the studio has set, what those of the stock would ask of a class from an age."""
+    """Return in words what a rule rests on; of numbers that the studio has set, what those of the stock ask of a class from an age."""
     said = [say("the studio's own numbers, in place of: {rules}", rules=asks(rule.stock, age) or say("none"))] if rule.stock else []
     for one in rule.basis:
         title = one.source.title
@@ -143,7 +143,7 @@ def basis(rule: WatchRule, age: int) -> str:
 
 
 def ahead_lines(plan: ClassPlan) -> tuple[str, ...]:
-    """Say what could be done ahead so that students meet less."""
+    """Return in words what could be done ahead so that students meet less."""
     rules = (rule for rule in plan.supervision.rules if rule.ahead and not (_is_on_lye(rule) and _lye_is_ready(plan)))
     return tuple(dict.fromkeys(f"{sentence(say(rule.key))}: {say(rule.ahead)}" for rule in rules))
 

@@ -41,7 +41,7 @@ def solution_name(lye: LyeSolution) -> str:
 
 
 def weighing_rows(plan: ClassPlan) -> tuple[CupRow, ...]:
-    """Say of every weighing who does it in which part, and how often."""
+    """Return for every weighing who does it in which part, and how often."""
     rows: dict[tuple[str, str, str], list[str]] = {}
     for task in plan.weighing.tasks:
         often = say("once") if task.pots == 1 else say_count("{count}\u00a0time", "{count}\u00a0times", task.pots)
@@ -51,7 +51,7 @@ def weighing_rows(plan: ClassPlan) -> tuple[CupRow, ...]:
 
 
 def who_weighs(plan: ClassPlan, task: WeighingTask) -> str:
-    """Say who does one weighing, and in which part."""
+    """Return in words who does one weighing, and in which part."""
     who = say("ahead") if task.part is None else _weigher(plan, task)
     if task.found_as is FoundAs.DISSOLVED:
         who = say("{who}, dissolved", who=who)
@@ -80,7 +80,7 @@ def _weigher(plan: ClassPlan, task: WeighingTask) -> str:
 
 
 def at_the_bench(task: WeighingTask, ingredient: str) -> str:
-    """Say on a bench card what is done there with an ingredient: its name alone where the people weigh it themselves."""
+    """Return for a bench card what is done there with an ingredient: its name alone where the people weigh it themselves."""
     if task.found_as is FoundAs.BOTTLE:
         return say("{ingredient}: out of its marked bottle", ingredient=ingredient)
     if task.found_as is FoundAs.CUP:
@@ -92,7 +92,7 @@ def at_the_bench(task: WeighingTask, ingredient: str) -> str:
 
 
 def solution_at_the_bench(lye: LyeSolution) -> str:
-    """Say the same of a solution that staff make of the solid: it is poured whole, and nobody at the bench weighs dry lye."""
+    """Return the same for a solution that staff make of the solid: it is poured whole, and nobody at the bench weighs dry lye."""
     name = sentence(solution_name(lye))
     if lye.ahead:
         return say("{solution}: all that is in its marked bottle", solution=name)
@@ -100,7 +100,7 @@ def solution_at_the_bench(lye: LyeSolution) -> str:
 
 
 def pots_note(plan: ClassPlan, part: Part, *, for_staff: bool) -> str:
-    """Say of a part, where it is needed, how often its amounts are weighed, and by whom; empty where its heading says enough."""
+    """Return in words how often the amounts of a part are weighed, and by whom; empty where its heading says enough."""
     tasks = plan.weighing.in_part(part)
     group = plan.group_that_does(part)
     if group is not None:
@@ -115,7 +115,7 @@ def pots_note(plan: ClassPlan, part: Part, *, for_staff: bool) -> str:
 
 
 def weighed_in(plan: ClassPlan, part: Part) -> Iterator[str]:
-    """Say what is weighed in a part, what is weighed equally often together."""
+    """Yield in words what is weighed in a part, what is weighed equally often together."""
     by_pots: dict[int, list[str]] = {}
     for task in plan.weighing.in_part(part):
         by_pots.setdefault(task.pots, []).append(f"{say(task.ingredient)} {grams(task.each)}")
@@ -125,7 +125,7 @@ def weighed_in(plan: ClassPlan, part: Part) -> Iterator[str]:
 
 
 def mixing_lines(plan: ClassPlan) -> Iterator[str]:
-    """Say for the check list which lye is mixed ahead, and into which marked bottles it goes."""
+    """Yield for the check list which lye is mixed ahead, and into which marked bottles it goes."""
     for lye in (one for one in plan.weighing.solutions if one.ahead):
         yield mixing_line(lye)
         for bottles in lye.bottles:
@@ -133,7 +133,7 @@ def mixing_lines(plan: ClassPlan) -> Iterator[str]:
 
 
 def mixing_line(lye: LyeSolution) -> str:
-    """Say how one solution is mixed: ready-mixed lye in one vessel for all, other lye in one for each pot; what is bought is got ready."""
+    """Return how one solution is mixed: ready-mixed lye in one vessel for all, other lye in one for each pot; bought lye is got ready."""
     if lye.bought:
         return say(
             "Have {weight} of {solution} ready as it was bought, with its certificate and safety data sheet",
@@ -174,7 +174,7 @@ def _bottles(plan: ClassPlan, lye: LyeSolution, bottles: Bottles) -> str:
 
 
 def whose_bottles(plan: ClassPlan, bottles: Bottles) -> str:
-    """Say for which pots some bottles are."""
+    """Return in words for which pots some bottles are."""
     match bottles.purpose:
         case "group":
             return numbers(range(1, bottles.number + 1), place_kind(plan))
@@ -186,7 +186,7 @@ def whose_bottles(plan: ClassPlan, bottles: Bottles) -> str:
 
 
 def scale_lines(plan: ClassPlan) -> Iterator[str]:
-    """Say for the check list how many scales of each kind stand ready: one where staff or one group weigh, one a bench that weighs."""
+    """Yield for the check list how many scales of each kind stand ready: one where staff or one group weigh, one a bench that weighs."""
     benches: dict[str, int] = {}
     for task in plan.weighing.tasks:
         at = plan.groups if task.weigher is Weigher.EACH_POT and task.purpose in FOR_PEOPLE else 1
@@ -198,7 +198,7 @@ def scale_lines(plan: ClassPlan) -> Iterator[str]:
 
 
 def cup_lines(plan: ClassPlan) -> Iterator[str]:
-    """Say for the check list which cups are weighed ahead.
+    """Yield for the check list which cups are weighed ahead.
 
     One batch that staff make whole is weighed as its part says; cups are for what others find at their place.
     """

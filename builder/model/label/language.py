@@ -38,7 +38,7 @@ class Language:
         return f"{self.name.casefold().replace(' ', '-')}.po"
 
     def on_label(self, message: str) -> str:
-        """Say a fixed word of labels in this language."""
+        """Return a fixed word of labels in this language."""
         return self.messages.pgettext(LABEL, message)
 
     def text(self, english: str) -> str:

@@ -85,7 +85,7 @@ def in_steps(part: Part) -> tuple[Mention, ...]:
 
 
 def works_on_raw_soap(part: Part, batch: WorkedBatch) -> bool:
-    """Say whether students' steps on a recipe with lye are taken for work with raw soap: always, unless the heading says that they are not.
+    """Tell whether students' steps on a recipe with lye are taken for work with raw soap: always, unless the heading denies it.
 
     What the steps themselves say of raw soap counts before the heading (`handled_in`).
     """
