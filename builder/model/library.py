@@ -54,7 +54,7 @@ class Rulebook:
     keyed by their names. `unsafe_steps` are the dangers that words of a step can bring, `lye_words` the words for lye and raw soap in
     somebody's hands, `flame_words` those for fire in the room, `claims` those that make a medicine of a cosmetic. `format_advice` is the
     advice on formats. `synonyms` are what people mean by the words that they type, `drawings` those that
-    lessons can call for, by folded names.
+    lessons can call for, by folded names. `countries` are the codes of countries by the names, folded, with which an address ends.
     """
 
     constants: Mapping[str, Figure] = field(default_factory=dict)
@@ -65,6 +65,7 @@ class Rulebook:
     languages: Mapping[str, Language] = field(default_factory=dict)
     type_heights: tuple[HeightRule, ...] = ()
     calling_codes: tuple[CallingCode, ...] = ()
+    countries: Mapping[str, str] = field(default_factory=dict)
     label_warnings: tuple[WarningRule, ...] = ()
     unsafe_steps: tuple[UnsafeStep, ...] = ()
     lye_words: LyeWords = field(default_factory=dict)

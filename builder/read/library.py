@@ -29,6 +29,7 @@ from builder.read.dates.calling_codes import read_calling_codes
 from builder.read.dose.essential_oils import read_constituents, with_constituents
 from builder.read.dose.limits import read_colour_rules, read_field_rules, read_limits
 from builder.read.label.allergens import read_allergens
+from builder.read.label.countries import read_countries
 from builder.read.label.label_names import read_label_names, with_english
 from builder.read.label.label_rules import read_label_warnings, read_type_heights
 from builder.read.label.label_sheets import read_label_sheets
@@ -226,6 +227,7 @@ def _read_shipped(folder: Path) -> _Shipped:
         allergens=allergens,
         languages={OWN: ENGLISH, **languages},
         calling_codes=read_calling_codes(content, "tables/calling_codes.csv", known),
+        countries=read_countries(content, "tables/countries.csv", known),
         type_heights=read_type_heights(content, "tables/type_heights.csv", known),
         label_warnings=read_label_warnings(content, "tables/label_warnings.csv", known),
         unsafe_steps=tuple(steps.values()),

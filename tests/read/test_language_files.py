@@ -6,6 +6,7 @@ from datetime import datetime, time, tzinfo
 from gettext import NullTranslations
 from pathlib import Path
 from types import SimpleNamespace
+from unittest.mock import patch
 
 import pytest
 from babel.messages import catalog
@@ -152,3 +153,17 @@ def test_a_new_file_holds_every_message_with_the_forms_of_the_language_and_what_
     assert found == [] and sure(french).on_label("Batch") == "Lot" and sure(french).text("olive oil") == "huile d’olive"
     every = {(one.context or "", one.id if isinstance(one.id, str) else one.id[0]) for one in messages() if one.id}
     assert every - sure(french).holds and polish.count("\nmsgid ") == len(every) + 1
+
+
+def test_a_file_is_opened_as_often_whatever_is_found_in_it(tmp_path: Path) -> None:
+    def opened(many: int) -> int:
+        messages = (f'msgid "{{one}} {number}"\nmsgstr "{{other}} {number}"\n\n' for number in range(many))
+        (tmp_path / "languages").mkdir(exist_ok=True)
+        (tmp_path / "languages" / "polish.po").write_text(POLISH + "".join(messages), encoding="utf-8")
+        folder = TextFolder(tmp_path, [])
+        with patch.object(TextFolder, "text", autospec=True, side_effect=TextFolder.text) as text:
+            read_languages(folder, "languages")
+        assert len(folder.findings) == many
+        return text.call_count
+
+    assert opened(40) == opened(2)

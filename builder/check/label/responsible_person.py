@@ -16,7 +16,6 @@ from builder.rules.basis import basis
 from builder.words.fold import fold
 
 NO_LABELS = "Accepted with a reason, no product gets a label sheet."
-_ELSEWHERE = ("usa", "us", "u.s.a.", "united states", "united states of america", "canada", "switzerland", "norway")
 
 
 @rule_on(
@@ -51,7 +50,7 @@ def find_responsible_persons_outside(studio: Studio) -> Iterator[Finding]:
         "Somebody inside the region has to take that on, in writing. Write in studio.yaml "
         "`responsible person: {name: ..., address: [..., COUNTRY]}`."
     )
-    elsewhere = {name for other in studio.regions.values() for name in other.person_within} | set(_ELSEWHERE)
+    elsewhere = {name for other in studio.regions.values() for name in other.person_within} | set(studio.countries)
     beside = studio.regions.get(region.says("person may also be in"))
     tolerated = beside is not None and country in beside.person_within
     if country in elsewhere and not tolerated:

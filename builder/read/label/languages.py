@@ -25,7 +25,7 @@ from builder.model.label.messages import Messages
 from builder.model.label.region import Region
 from builder.model.place import Place
 from builder.model.studio import Profile
-from builder.read.label.po_files import on_line, read_catalog, refuse
+from builder.read.label.po_files import places_in, read_catalog, refuse
 from builder.read.text.text_files import TextFolder
 from builder.words.fold import fold
 from builder.words.listed import listed
@@ -95,7 +95,8 @@ def _read_language(folder: TextFolder, file: str) -> Language | None:
         wrong = "The head of this file does not say which language it is, by its code."
         refuse(folder, file, wrong, 'Write it as in `"Language: fr_CA\\n"`: the code of the language, and that of the country.')
         return None
-    differing = [one for message in catalog if message.id for one in _differing(message, on_line(folder, file, message.lineno or 0))]
+    places = places_in(folder, file)
+    differing = [one for message in catalog if message.id for one in _differing(message, places[message.lineno or 0])]
     folder.findings.extend(differing)
     try:
         return None if differing else _language(name, catalog)

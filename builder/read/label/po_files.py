@@ -67,13 +67,14 @@ def new_file(stock: TextFolder, file: str, code: str) -> str | None:
 
 def refuse(folder: TextFolder, file: str, wrong: str, remedy: str, line: int = 0) -> None:
     """Find that a file cannot be used, for what is wrong in one of its lines or in the whole."""
-    folder.findings.append(stop("language-broken", on_line(folder, file, line), wrong, remedy))
+    places = places_in(folder, file)
+    folder.findings.append(stop("language-broken", places[line] if line < len(places) else places[0], wrong, remedy))
 
 
-def on_line(folder: TextFolder, file: str, line: int) -> Place:
-    """Return the place of one line, or of the file as a whole."""
-    lines = (folder.text(file) or "").split("\n")
-    return Place(folder.place(file).file, line, 1, max(len(lines[line - 1]), 1)) if 0 < line <= len(lines) else folder.place(file)
+def places_in(folder: TextFolder, file: str) -> list[Place]:
+    """Return the place of a file as a whole, and then that of each of its lines, so that a line is found by its number."""
+    whole, lines = folder.place(file), (folder.text(file) or "").split("\n")
+    return [whole, *(Place(whole.file, number, 1, max(len(line), 1)) for number, line in enumerate(lines, start=1))]
 
 
 def _refuse_line(folder: TextFolder, file: str, line: int) -> None:
