@@ -87,6 +87,7 @@ from builder.check.recipe.shares_not_whole import find_shares_not_whole
 from builder.check.recipe.unknown_ingredient import find_unknown_ingredients
 from builder.check.recipe.unknown_recipe import find_unknown_recipes
 from builder.check.roster.allergies import find_allergies_met
+from builder.check.roster.choice_in_no_step import find_choices_in_no_step
 from builder.check.roster.own_names import find_own_names_not_printed
 from builder.check.roster.roster_choices import find_roster_choices_unknown
 from builder.check.roster.roster_people import find_roster_people_out_of_place
@@ -108,7 +109,7 @@ from builder.check.teaching.format_differs import find_formats_that_differ
 from builder.check.teaching.ingredient_in_no_step import find_ingredients_in_no_step
 from builder.check.teaching.lesson_heat import find_heat_that_cannot_be
 from builder.check.teaching.links_broken import find_broken_links
-from builder.check.teaching.lye_in_words import find_lye_that_nobody_handles, find_raw_soap_denied
+from builder.check.teaching.lye_in_words import find_lye_that_nobody_handles, find_lye_that_nobody_makes_at_home, find_raw_soap_denied
 from builder.check.teaching.lye_named import find_lye_mistaken
 from builder.check.teaching.mention_unknown import find_unknown_mentions
 from builder.check.teaching.staff_missing import find_staff_missing
@@ -218,6 +219,7 @@ RULES: tuple[Rule[Any], ...] = (
     find_weighing_unsettled,
     find_lye_mistaken,
     find_lye_that_nobody_handles,
+    find_lye_that_nobody_makes_at_home,
     find_ingredients_in_no_step,
     find_amounts_typed,
     # dates
@@ -228,6 +230,7 @@ RULES: tuple[Rule[Any], ...] = (
     find_numbers_that_cannot_be_dialled,
     find_people_to_tell,
     # roster
+    find_choices_in_no_step,
     find_roster_choices_unknown,
     find_own_names_not_printed,
     find_roster_people_out_of_place,

@@ -15,7 +15,8 @@ from builder.words.nearest import did_you_mean
 T = TypeVar("T")
 UNITS = ("grams", "ounces")
 OTHER_UNITS = {"g": "grams", "gram": "grams", "metric": "grams", "oz": "ounces", "ounce": "ounces", "lb": "ounces", "pounds": "ounces"}
-_SCALE = re.compile(r"(?P<reads>.+?)\s*(?:,|;|\bup to\b|\bto\b)\s*(?P<up>.+)", re.IGNORECASE)
+_SCALE = re.compile(r"(?P<reads>.+?)\s*(?:,|;|-|–|\bup to\b|\bto\b)\s*(?P<up>.+)", re.IGNORECASE)
+_AMOUNT = re.compile(r"\d[\d.]*\s*[a-z]+", re.IGNORECASE)
 
 
 def read_text(text: str) -> str:
@@ -64,18 +65,29 @@ def one_of(
 
 def read_scale(text: str) -> ScaleStart:
     """Read a scale: the least that it shows, and the most that it holds."""
+    if re.search(r"\d,\d", text):
+        raise ValueError(
+            f'Write decimals with a point, as all files of a studio have them: "{re.sub(r"(?<=[0-9]),(?=[0-9])", ".", text)}".'
+        )
+    if len(_AMOUNT.findall(text)) > 2:
+        raise ValueError("These are several scales. Name one; you are asked for the next.")
     match = _SCALE.fullmatch(text.strip())
     if match is None:
         raise ValueError('Write what it shows at the least and what it holds at the most: "0.1 g up to 5 kg".')
     least, most = _read(parse_division, match["reads"])[0], _read(parse_mass, match["up"])
     if least >= most:
         raise ValueError("It cannot hold less than the least that it shows. Write the smaller one first.")
-    return ScaleStart("scale", match["reads"].strip(), match["up"].strip())
+    return ScaleStart("scale", _spaced(match["reads"]), _spaced(match["up"]))
+
+
+def _spaced(amount: str) -> str:
+    """Return an amount with a space before its unit (`0.01g`: 0.01 g)."""
+    return re.sub(r"(?<=\d)(?=[a-z])", " ", amount.strip())
 
 
 def scales_of(scales: Iterable[ScaleStart], units: str) -> tuple[ScaleStart, ...]:
     """Return the scales of a studio under names of their own, or those that are usual where it names none."""
-    told = tuple(scales)
+    told = tuple(dict.fromkeys(scales))
     if not told:
         return usual_scales(units)
     if not any(parse_division(one.reads_to)[1] == "g" for one in told):

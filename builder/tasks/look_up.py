@@ -1,6 +1,7 @@
 """What the commands do that look things up: a page of the reference, lists of names, and what a name means. All give the exit status 0."""
 
 import argparse
+import re
 from pathlib import Path
 
 from builder import pipeline
@@ -16,6 +17,7 @@ from builder.tasks.place import studio_around, studio_folder
 from builder.terminal.lists import print_list, print_told
 from builder.terminal.reference import print_explanation, print_page, print_written
 from builder.words.fold import fold
+from builder.words.nearest import did_you_mean
 
 
 def print_reference(options: argparse.Namespace) -> int:
@@ -23,7 +25,7 @@ def print_reference(options: argparse.Namespace) -> int:
     if options.to is None:
         page = find_page(options.name or pages()[0].key)
         if page is None:
-            no_such("page", options.name, [*(page.key for page in pages()), *layout_names()])
+            no_such("page", options.name, [*(page.key for page in pages()), *layout_names()], meanings=_pages_about())
         print_page(page)
         return 0
     if options.name is not None:
@@ -33,6 +35,15 @@ def print_reference(options: argparse.Namespace) -> int:
     except FolderError as error:
         raise NotDoneError(f"{error.wrong} {error.remedy}") from None
     return 0
+
+
+def _pages_about() -> dict[str, tuple[str, ...]]:
+    """Return the pages whose title has a word, by the folded word."""
+    about: dict[str, tuple[str, ...]] = {}
+    for page in pages():
+        for word in re.findall(r"\w{4,}", fold(page.title)):
+            about[word] = (*about.get(word, ()), page.key)
+    return about
 
 
 def explain_name(options: argparse.Namespace) -> int:
@@ -63,10 +74,15 @@ def explain_name(options: argparse.Namespace) -> int:
 
 def list_names(options: argparse.Namespace) -> int:
     """List what can be named in a file, with what a studio adds."""
-    folder = studio_folder(options.studio) if options.studio else studio_around(Path.cwd())
     what = _ALSO.get(options.what, options.what)
     if what not in LISTINGS:
-        no_such("list", options.what, LISTINGS)
+        near = did_you_mean(options.what, LISTINGS) or f" The lists are: {', '.join(LISTINGS)}."
+        like = f" `stillroom list ingredients --like {options.what.removesuffix('s')}` looks among ingredients."
+        raise CommandError(f'there is no list "{options.what}".{near}{like}')
+    if options.studio and not options.studio.is_dir():
+        like = f'`stillroom list {options.what} --like "{options.studio}"` looks for these words in the list'
+        raise CommandError(f"there is no folder {options.studio}; {like}")
+    folder = studio_folder(options.studio) if options.studio else studio_around(Path.cwd())
     if folder is None and what in ("recipes", "classes"):
         folder = studio_folder(None)
     listing = list_of(what, Shown(drawn_on(folder), studio_in(folder) if folder else None), options.like or "")

@@ -185,7 +185,8 @@ def report(folder: Path, changed: Sequence[str] = ()) -> Sequence[Finding]:
     print_findings(shown, SourceLines(folder, CONTENT))
     print_tally(outcome.findings)
     if len(shown) < len(found):
-        say(open_console(), f"{len(shown)} of them {'is' if len(shown) == 1 else 'are'} about this; `stillroom check` shows all.")
+        of_it = f"{len(shown)} of them {'is' if len(shown) == 1 else 'are'} about this" if shown else "Nothing of it is about this"
+        say(open_console(), f"{of_it}; `stillroom check` shows all.")
     return outcome.findings
 
 

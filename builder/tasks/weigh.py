@@ -23,9 +23,9 @@ from builder.terminal.tables import print_table
 def weigh(options: argparse.Namespace) -> int:
     """Weigh one recipe, and say what was found about it."""
     folder, options.recipe = studio_and_name(options.studio, options.recipe)
-    options.recipe = options.recipe or only(recipes_in(folder), "recipe")
     if options.for_class:
         return _weigh_class(options, folder)
+    options.recipe = options.recipe or only(recipes_in(folder), "recipe")
     if options.date:
         raise CommandError("--date goes with --class")
     outcome = pipeline.weigh(folder, options.recipe, _size(options), on=today(options))
@@ -55,6 +55,7 @@ def _weigh_class(options: argparse.Namespace, folder: Path) -> int:
     sheet = None
     if name in studio.classes and name not in outcome.left_out:
         made = studio.classes[name].recipe_keys
+        options.recipe = options.recipe or only(made, "recipe")
         if options.recipe not in made:
             no_such("recipe", options.recipe, made, f"the class {name} makes")
         report(findings, folder)

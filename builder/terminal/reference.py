@@ -11,6 +11,7 @@ from builder.terminal.consoles import open_console, say
 
 _WIDEST = 100
 _LINK = re.compile(r"\[([^\]]+)\]\([^)]*\)")
+_RULE = re.compile(r"\|(?:\s*:?-+:?\s*\|)+\s*")
 _ITEM = re.compile(r"(?:- |\d+\. |#)")
 
 
@@ -41,13 +42,20 @@ def print_written(pages: int, folder: Path) -> None:
 def plain_lines(markdown: str, width: int) -> Iterator[str]:
     """Yield a text without its marks, its paragraphs and items wrapped; examples stay as they are."""
     waiting: list[str] = []
+    rows: list[str] = []
     in_example = False
     for line in (*markdown.split("\n"), ""):
-        begins = in_example or not line.strip() or line.startswith(("    ", "```")) or _ITEM.match(line)
+        is_row = not in_example and line.startswith("|")
+        if rows and not is_row:
+            yield from _table(rows, width)
+            rows = []
+        begins = is_row or in_example or not line.strip() or line.startswith(("    ", "```")) or _ITEM.match(line)
         if begins and waiting:
             yield from _wrapped(" ".join(waiting), width)
             waiting = []
-        if line.startswith("```"):
+        if is_row:
+            rows.append(line)
+        elif line.startswith("```"):
             in_example = not in_example
         elif in_example:
             yield f"    {line}"
@@ -57,8 +65,23 @@ def plain_lines(markdown: str, width: int) -> Iterator[str]:
             waiting.append(line.strip())
 
 
+def _table(rows: list[str], width: int) -> Iterator[str]:
+    """Yield a table in columns, or where it is too wide each row as a paragraph."""
+    cells = [[" ".join(_plain(cell).split()) for cell in row.strip().strip("|").split("|")] for row in rows if not _RULE.fullmatch(row)]
+    widths = [max(len(row[column]) for row in cells if column < len(row)) for column in range(max(map(len, cells), default=0))]
+    if sum(widths) + 2 * len(widths) <= width:
+        yield from ("  ".join(cell.ljust(space) for cell, space in zip(row, widths, strict=False)).rstrip() for row in cells)
+    else:
+        for row in cells:
+            yield from wrap(" | ".join(cell for cell in row if cell), width, subsequent_indent="  ", break_on_hyphens=False)
+
+
+def _plain(text: str) -> str:
+    return _LINK.sub(r"\1", text).replace("**", "")
+
+
 def _wrapped(text: str, width: int) -> Iterator[str]:
-    shown = _LINK.sub(r"\1", text).replace("**", "")
+    shown = _plain(text)
     if shown.startswith("#"):
         yield from wrap(shown.lstrip("# ").replace("`", "").upper(), width)
         return

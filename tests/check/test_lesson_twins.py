@@ -41,6 +41,22 @@ TWINS = {
         ("Pour one into the other and blend.", "Pour one into the other and blend, with the jug in a basin of cold water."),
         ("Mix and fill (together, 30 min)", "Mix and fill (together, 120 min)"),
     ],
+    "lye-named-dry": [
+        ("and {sodium hydroxide} of sodium hydroxide.", "and the sodium hydroxide by the check list."),
+        ("and {sodium hydroxide} of sodium hydroxide.", "and the sodium hydroxide. Fill {lye} of the lye solution into a bottle."),
+    ],
+    "lye-not-made-at-home": [
+        ("2. Pour the lye into the oils.", "2. Dissolve the sodium hydroxide, and pour the lye into the oils."),
+        ("2. Pour the lye into the oils.", "2. Add the lye to the water.\n3. Pour it into the oils."),
+        ("60 min)\n\n1. Weigh {olive oil}", "60 min, class only)\n\n1. Weigh {olive oil}"),
+        ("(ahead, 40 min, class only)\n\n1. Weigh the water", "(ahead, 40 min)\n\n1. Weigh the water"),
+    ],
+    "choice-in-no-step": [
+        ("when it is cool.", "when it is cool, and at most {scent} of your scent."),
+        ("when it is cool.", "when it is cool, and {lavender essential oil} of it."),
+        ("when it is cool.", "when it is cool, and a few drops of lavender."),
+        ("when it is cool.", "when it is cool, and everything else."),
+    ],
     "typed-fact-differs": [
         ("Fill 12 bottles in all.", "Fill {each student} bottles in all."),
         ("(together, 30 min)\n\n1. Pour", "(together, 30 min, class only)\n\n1. Pour"),

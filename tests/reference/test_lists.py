@@ -72,6 +72,17 @@ def test_words_choose_rows_and_other_words_are_understood(capsys: pytest.Capture
     assert cli.main(["list", "contaners"]) == 2
     assert 'Did you mean "containers"?' in capsys.readouterr().err
     assert cli.main(["list", "ingredients", "--like", "moonseed"]) == 2
+    capsys.readouterr()
+    assert cli.main(["list", "colors"]) == 2
+    assert "The lists are: kinds," in (told := capsys.readouterr().err) and "`stillroom list ingredients --like color`" in told
+    assert "Iron oxide red" in listed(capsys, "ingredients", "--like", "color")
+    assert cli.main(["list", "ingredients", "mica"]) == 2
+    assert '`stillroom list ingredients --like "mica"`' in capsys.readouterr().err
+
+
+def test_a_word_of_a_title_leads_to_its_page(capsys: pytest.CaptureFixture[str]) -> None:
+    assert cli.main(["reference", "roster"]) == 2
+    assert 'Did you mean "choices"' in capsys.readouterr().err
 
 
 @pytest.mark.parametrize("term", terms(), ids=lambda term: term.name)

@@ -185,6 +185,12 @@ def test_the_terminal_shows_no_marks_and_no_line_that_is_too_long() -> None:
         assert max(len(line) for line in wrapped if " " in line.strip("- ")) <= 80
 
 
+def test_the_terminal_shows_a_table_in_columns() -> None:
+    narrow = "| oil | g |\n|---|---|\n| [olive](x.html) | 650 |\n| shea | |\n\nText."
+    assert list(plain_lines(narrow, 80)) == ["oil    g", "olive  650", "shea", "", "Text.", ""]
+    assert list(plain_lines("| a long cell | another cell |", 20)) == ["a long cell |", "  another cell", ""]
+
+
 def test_the_terminal_keeps_examples_as_they_are() -> None:
     assert "    - {item: nitrile gloves, have: 60, counted: 2026-11-21}" in list(plain_lines(PAGES["buying"].text, 80))
 

@@ -51,7 +51,7 @@ def test_options_stand_in_for_the_questions(tmp_path: Path, capsys: pytest.Captu
     )
     text = (tmp_path / "loft" / "studio.yaml").read_text(encoding="utf-8")
     assert 'name: "Loft: north"' in text and "region: UK" in text and "currency: GBP" in text
-    assert "reads to: 0.1 g, up to: 3 kg" in text and "reads to: 1g, up to: 20 kg" in text
+    assert "reads to: 0.1 g, up to: 3 kg" in text and "reads to: 1 g, up to: 20 kg" in text
     assert "Not yet yours" not in capsys.readouterr().out
 
 
@@ -64,6 +64,8 @@ def test_options_stand_in_for_the_questions(tmp_path: Path, capsys: pytest.Captu
         (("--plain", "--scale", "0.1 g"), "0.1 g up to 5 kg"),
         (("--plain", "--scale", "0.1 oz up to 5 lb"), "has to read in grams"),
         (("--plain", "--scale", "5 kg up to 0.1 g"), "smaller one first"),
+        (("--plain", "--scale", "0,1 g - 5 kg"), '"0.1 g - 5 kg"'),
+        (("--plain", "--scale", "0.1 g up to 5 kg; 0.01 g up to 200 g"), "several scales"),
         (("--plain", "--email", "here"), "hello@example.org"),
     ],
 )
@@ -195,6 +197,34 @@ def test_what_cannot_be_added_says_why(studio: Path, words: tuple[str, ...], say
     status, _, err = add(studio, capsys, *words)
     assert status == 2
     assert says in err
+
+
+def test_a_class_that_cannot_be_read_is_not_passed_over(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    folder = begin(tmp_path / "loft", "--product", "bath salts")
+    (written,) = (folder / "classes").glob("*/class.yaml")
+    written.write_text(written.read_text(encoding="utf-8").replace("title: ", "title: Salts: "), encoding="utf-8")
+    status, _, err = add(folder, capsys, "date", "2031-03-06 10:00")
+    assert status == 2 and "your-first-bath-salts cannot be read as it stands; `stillroom check`" in err
+    status, _, err = add(folder, capsys, "recipe", "Fine balm", "--product", "balm")
+    assert "yaml-broken" in err
+
+
+def test_what_is_found_elsewhere_is_counted_alone(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    folder = begin(tmp_path / "loft", "--product", "bath salts")
+    (written,) = (folder / "classes").glob("*/class.yaml")
+    written.write_text(written.read_text(encoding="utf-8").replace("\nlength: ", "\nlength: 3 h # "), encoding="utf-8")
+    _, out, err = add(folder, capsys, "recipe", "Fine balm", "--product", "balm")
+    assert "Nothing of it is about this" in out and err == ""
+
+
+def test_a_scale_that_is_named_twice_is_one(tmp_path: Path) -> None:
+    begin(tmp_path / "loft", "--product", "bath salts", "--units", "grams", "--scale", "0.1g - 5kg", "--scale", "0.1 g up to 5 kg")
+    assert (tmp_path / "loft" / "studio.yaml").read_text(encoding="utf-8").count("reads to: 0.1 g, up to: 5 kg") == 1
+
+
+def test_the_only_recipe_of_a_class_is_weighed(studio: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert cli.main(["weigh", str(studio), "--class", "an-evening-of-balm"]) == 0
+    assert "Fine balm" in capsys.readouterr().out
 
 
 def test_inside_a_studio_no_studio_is_named(studio: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch) -> None:

@@ -67,7 +67,7 @@ def _stains(formula: Formula) -> Iterator[Finding]:
             part.place,
             f"{formula.recipe.name} holds {inside(part.card)}, whose colour stains the tub and light towels, and its label does not say "
             f"so ({PRACTICE}).",
-            "Add to `label cautions:` a line such as “Rinse the tub after use: it can stain.”",
+            "Add to `label cautions:` a line such as “Rinse the tub after use, as it can stain.”",
         )
 
 

@@ -71,7 +71,8 @@ def _of_column(column: Name, roster: Roster, recipes: Sequence[Recipe], studio: 
         health = " What people write of their health goes into `allergies`." if _may_be_about_people(column) else ""
         remedy = f"These may stand here: {', '.join(known)}.{did_you_mean(column.text, known)}{health}"
         yield stop("roster-column-unknown", column.place, wrong, remedy)
-    else:
+    # An option that no card answers to is a finding of its own; what the cells mean is known once it is named right.
+    elif all(option is None or studio.ingredient(option) for option in meant[0][1].options):
         for row in roster.rows:
             cell = row.choices[column.key]
             if cell.text and not options_meant(cell, meant[0][1], studio.ingredients):

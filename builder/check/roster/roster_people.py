@@ -28,15 +28,27 @@ def find_roster_people_out_of_place(studio: Studio) -> Iterator[Finding]:
     for key, roster in studio.rosters.items():
         studio_class = studio.classes.get(key)
         if studio_class is not None:
+            if any(row.date_place == row.place and studio_class.dates and len(dates_meant(row, studio_class)) != 1 for row in roster.rows):
+                yield _no_dates(roster, studio_class)
             for row in roster.rows:
                 yield from _of_row(row, studio_class)
             for date in studio_class.dates or (None,):
                 yield from _of_date(roster, studio_class, date)
 
 
+def _no_dates(roster: Roster, studio_class: StudioClass) -> Finding:
+    days = ", ".join(f"{date.on:%Y-%m-%d %H:%M}" for date in studio_class.dates)
+    return stop(
+        "roster-date-unknown",
+        roster.place,
+        f"The class has {len(studio_class.dates)} dates, and the roster does not say who comes to which.",
+        f"Add a column `date`, and write into it one of: {days}.",
+    )
+
+
 def _of_row(row: RosterRow, studio_class: StudioClass) -> Iterator[Finding]:
     meant = dates_meant(row, studio_class)
-    if (studio_class.dates and len(meant) != 1) or (row.date and not meant):
+    if row.date_place != row.place and ((studio_class.dates and len(meant) != 1) or (row.date and not meant)):
         days = ", ".join(f"{date.on:%Y-%m-%d %H:%M}" for date in studio_class.dates)
         if row.date is None:
             wrong = "This row does not say for which date of the class it is."

@@ -1,15 +1,20 @@
-"""Lye that no part handles, and a heading that says `no raw soap` over steps that say otherwise."""
+"""Lye that no part handles, lye that no step makes at home, and a heading that says `no raw soap` over steps that say otherwise."""
 
+import re
 from collections.abc import Iterator
 
-from builder.check.rule import CLASS, STUDIO, rule_on
+from builder.check.rule import CLASS, CLASS_IN_STUDIO, STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
+from builder.model.recipe.column import Role
 from builder.model.studio import Studio
-from builder.model.subject import WholeClass
+from builder.model.subject import HomeSheet, WholeClass
 from builder.model.teaching.class_plan import ClassPlan
+from builder.model.teaching.lesson import Where
 from builder.rules.lye_words import hazards_said
+from builder.rules.naming import meaning_of, weighings
 from builder.rules.part_recipe import recipe_about
+from builder.words.fold import fold
 from builder.words.listed import listed
 
 
@@ -28,6 +33,41 @@ def find_lye_that_nobody_handles(plan: ClassPlan) -> Iterator[Finding]:
                 f"Write the step that weighs or pours it, with {{{recipe.lye.alkalis[0].name}}} in braces, into the part of those who do "
                 "it.",
                 about=frozenset({WholeClass(plan.studio_class.key)}),
+            )
+
+
+# What a sentence has to say, beside a word for the alkali, to make lye out of it.
+_MADE = re.compile(r"\b(?:dissol\w+|mak(?:e|ing)|mix\w*|prepar\w+|weigh\w*|water|ice|milk)\b", re.IGNORECASE)
+
+
+@rule_on(
+    CLASS_IN_STUDIO,
+    FindingKind("lye-not-made-at-home", STOP, "A take-home sheet has lye in its table, and no step of it makes that lye."),
+)
+def find_lye_that_nobody_makes_at_home(plan: ClassPlan, studio: Studio) -> Iterator[Finding]:
+    """Look in the parts that are done at home for a step that weighs or dissolves the alkali. A sheet without amounts is passed over."""
+    for one in plan.made:
+        recipe = one.batch.recipe
+        about = [part for part in plan.studio_class.lesson.parts if recipe_about(part, plan.studio_class.recipe_keys) == recipe.key]
+        parts = [part for part in about if part.where is not Where.CLASS_ONLY]
+        # Lye that nobody handles in class is a stop of its own.
+        for home in one.home if recipe.lye and one.taught.lye_by else ():
+            named = [
+                w for part in parts for one in part.mentions for w in weighings(home.sheet.grams, meaning_of(one.name, recipe, studio))
+            ]
+            alkalis = [w.line.ingredient for w in home.sheet.grams.weighed if w.line.role is Role.ALKALI]
+            called = re.compile("|".join(map(re.escape, ("lye", *(fold(name) for a in alkalis for name in (a.name, *a.also_called))))))
+            in_words = (fold(sentence.words) for part in parts for sentence in part.sentences)
+            if not named or any(w.line.role is Role.ALKALI for w in named) or any(called.search(s) and _MADE.search(s) for s in in_words):
+                continue
+            yield stop(
+                "lye-not-made-at-home",
+                parts[0].place,
+                f"{recipe.name}: the take-home sheet lists {listed([fold(a.name) for a in alkalis])} and water, and none of its steps "
+                "makes lye of them. Whoever is alone with the sheet has to guess how, and lye burns.",
+                f'Add a part such as "## Make the lye at home (students, 30 min, home only)" with {{lye water}} and '
+                f"{{{fold(alkalis[0].name)}}} in its steps; `stillroom guide soap-lab` shows one.",
+                about=frozenset({HomeSheet(plan.studio_class.key, one.make.recipe.text, home.size.written)}),
             )
 
 

@@ -20,6 +20,9 @@ from builder.words.listed import listed
         "A step names the dry lye at a time when it has long been dissolved, so that its weight would be taken for that of the solution.",
     ),
     FindingKind("alkalis-not-told-apart", STOP, "A step names two alkalis by their sum, though each is weighed by itself."),
+    FindingKind(
+        "lye-named-dry", STOP, "A step names a ready-mixed lye by the alkali alone, so that its weight would be taken of the solid."
+    ),
     FindingKind("lye-dry-at-home", STOP, "A step is for class and home, and the lye in it is a solution in the one and dry in the other."),
 )
 def find_lye_mistaken(plan: ClassPlan) -> Iterator[Finding]:
@@ -33,6 +36,8 @@ def find_lye_mistaken(plan: ClassPlan) -> Iterator[Finding]:
                 yield stop("alkalis-not-told-apart", one.name.place, *_two(one), about=about)
             case LyeMistaken.DRY_AT_HOME:
                 yield stop("lye-dry-at-home", one.name.place, *_dry_at_home(one), about=about)
+            case LyeMistaken.READY_MIXED:
+                yield stop("lye-named-dry", one.name.place, *_named_dry(one), about=about)
 
 
 def _dry_at_home(one: LyeNamed) -> tuple[str, str]:
@@ -40,6 +45,15 @@ def _dry_at_home(one: LyeNamed) -> tuple[str, str]:
         f'"{one.part.title}" is done in class and at home, and "{{{one.name.text}}}" in it is the weight of a ready-mixed solution in '
         f"class and of dry {_listed(one.ingredients)} at home. One of the two sheets would name the wrong thing.",
         'Make two parts of it: one that is "class only" and takes the solution, and one that is "home only" and mixes it from the solid.',
+    )
+
+
+def _named_dry(one: LyeNamed) -> tuple[str, str]:
+    return (
+        f'"{{{one.name.text}}}" in "{one.part.title}" is the weight of the ready-mixed solution for one pot. Who weighs that much dry '
+        f"{_listed(one.ingredients)} makes a lye that is far too strong.",
+        "Where the lye comes out of its bottle write {lye} of the lye solution. The step that fills the bottles names no amount: what "
+        "goes into them stands on the check list, and under all weighings of the teacher's sheet.",
     )
 
 

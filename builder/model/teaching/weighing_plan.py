@@ -75,11 +75,13 @@ class Unsettled:
 
 
 class LyeMistaken(StrEnum):
-    """How a name in braces can be mistaken: it means what is dissolved by then, two alkalis at once, or what is dry at home alone."""
+    """How a name in braces can be mistaken: it means what is dissolved by then, two alkalis at once, what is dry at home alone, or in class
+    the weight of a solution by the name of what is dissolved in it."""
 
     DISSOLVED = "dissolved"
     TWO_ALKALIS = "two alkalis"
     DRY_AT_HOME = "dry at home"
+    READY_MIXED = "ready-mixed"
 
 
 @dataclass(frozen=True)

@@ -4,7 +4,7 @@ What the columns and the options mean is looked up later, beside the recipes of 
 """
 
 import csv
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import TypeVar
 
@@ -56,7 +56,9 @@ def read_roster(findings: list[Finding], text: str, file: str, locale: str) -> R
     columns = [cell.key for cell in head.cells]
     if not _columns_are_clear(head, columns, findings):
         return None
-    rows = [row for line in rest if (row := _row(line, columns, locale, findings))]
+    whole, broken = _by_their_cells(rest, len(columns), columns[-1])
+    findings += _rows_wrong(broken, len(columns), sign)
+    rows = [row for line in whole if (row := _row(line, columns, locale, findings))]
     unread = len(written) - 1 - len(rows)
     return Roster(tuple(cell for cell in head.cells if cell.key not in PEOPLE), tuple(rows), unread, head.place)
 
@@ -113,13 +115,33 @@ def _no_columns(place: Place) -> Finding:
     return stop("roster-column-missing", place, wrong, remedy)
 
 
-def _row(line: _Line, columns: Sequence[str], locale: str, findings: list[Finding]) -> RosterRow | None:
-    if len(line.cells) != len(columns):
-        wrong = f"This row has {len(line.cells)} cells, and the first line names {len(columns)} columns."
-        findings.append(
-            stop("roster-row-wrong", line.place, wrong, "Put a text with a comma in quotes, and leave a cell empty between two commas.")
+def _by_their_cells(lines: Sequence[_Line], number: int, last: str) -> tuple[list[_Line], list[_Line]]:
+    """Return the rows with as many cells as there are columns, and the others.
+
+    A last cell of `settled` may be left out: a column that is begun for one person is empty for all others.
+    """
+    filled = [
+        replace(line, cells=(*line.cells, Name("", line.place))) if last == "settled" and len(line.cells) == number - 1 else line
+        for line in lines
+    ]
+    return [line for line in filled if len(line.cells) == number], [line for line in filled if len(line.cells) != number]
+
+
+def _rows_wrong(broken: Sequence[_Line], number: int, sign: str) -> Iterator[Finding]:
+    """Say once what is wrong with all rows that have the same number of cells."""
+    marks = {";": "semicolon", "\t": "tab"}.get(sign, "comma")
+    for cells in dict.fromkeys(len(line.cells) for line in broken):
+        first, *others = (line.place for line in broken if len(line.cells) == cells)
+        more = (
+            f" {len(others)} more {'row is' if len(others) == 1 else 'rows are'} like it, the last in line {others[-1].line}."
+            if others
+            else ""
         )
-        return None
+        wrong = f"This row has {cells} cells, and the first line names {number} columns.{more}"
+        yield stop("roster-row-wrong", first, wrong, f"Put a text with a {marks} in quotes, and leave a cell empty between two {marks}s.")
+
+
+def _row(line: _Line, columns: Sequence[str], locale: str, findings: list[Finding]) -> RosterRow | None:
     formulas = [cell for cell in line.cells if len(cell.text) > 1 and cell.text.startswith(_FORMULA)]
     for cell in formulas:
         wrong = "This cell begins like a formula, which a spreadsheet would work out when it opens this file."

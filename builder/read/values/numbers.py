@@ -19,6 +19,7 @@ NUMBER_RUN = re.compile(r"[.,]?[0-9](?:[0-9.,'’_]|\s+(?=[0-9])|\s*/\s*(?=[0-9]
 _FRACTION_SIGN = re.compile("[¼½¾⅐-⅞↉]")
 _DECIMAL = re.compile(r"\d+(?:\.\d+)?", re.ASCII)
 _FRACTION = re.compile(r"(?:(\d+)\s+)?(\d+)\s*/\s*(\d+)", re.ASCII)
+_CURRENCY = re.compile(r"(?:[^\W\d_]{1,4}\.?|[$£€¥])\s*\d|\d[\d.,]*\s*(?:[^\W\d_]{1,4}\.?|[$£€¥])\s*$")
 _MOST_DIGITS = 15
 _NO_MARKS = 'Write the number without marks between thousands and with a decimal point, for example "1500" or "2.5".'
 
@@ -81,6 +82,10 @@ def parse_positive(text: str) -> Fraction:
 
 def parse_price(text: str) -> Fraction:
     """Read a sum of money without its currency; zero is allowed."""
+    if _CURRENCY.match(text):
+        raise AmountError(
+            "number-unreadable", f"{quoted(text)} names a currency, and that of studio.yaml holds for all.", "Write the number alone."
+        )
     price = parse_number(text)
     if price < 0:
         raise AmountError(
@@ -92,8 +97,11 @@ def parse_price(text: str) -> Fraction:
 def parse_whole(text: str) -> int:
     """Read a whole number, zero or above."""
     if not re.fullmatch(r"[0-9]{1,15}", text):
+        words = re.fullmatch(r"([0-9]{1,15})\s*[^\W\d].*", text)
         raise AmountError(
-            "number-unreadable", f"{quoted(text)} is not a whole number.", 'Write a whole number in figures, for example "12".'
+            "number-unreadable",
+            f"{quoted(text)} is not a whole number.",
+            f"Write the number alone: {words[1]}." if words else 'Write a whole number in figures, for example "12".',
         )
     return int(text)
 

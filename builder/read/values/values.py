@@ -38,7 +38,9 @@ def text_of(given: object) -> str:
     """Return the text of a field, which must not be empty."""
     if not isinstance(given, str):
         what = "a list" if isinstance(given, list) else "a set of named values"
-        raise TextError("wrong-kind-of-value", f"A single text is wanted here, and {what} stands here.", "Write one text after the colon.")
+        colon = ", in quotes where it has a colon in it." if isinstance(given, dict) else ""
+        wrong = f"A single text is wanted here, and {what} stands here."
+        raise TextError("wrong-kind-of-value", wrong, f"Write one text{colon or ' after the colon.'}")
     if not given.strip():
         raise TextError("field-missing", "Nothing is written here.", "Write it; what is not needed may be left out.")
     return given.strip()

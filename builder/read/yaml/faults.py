@@ -1,5 +1,6 @@
 """What does not fit a shape becomes findings, in the words of the file and not in those of the shape."""
 
+import re
 from collections.abc import Iterator, Sequence
 from inspect import isclass
 from typing import Any, get_args, get_origin
@@ -40,6 +41,10 @@ def _meant(unknown: _Path, faults: Sequence[ErrorDetails]) -> Iterator[_Path]:
     yield from ((*unknown[:-1], key) for key in nearest(str(unknown[-1]), missing, most=1))
 
 
+# What follows a decimal comma among named values in braces: to YAML a name of its own.
+_DECIMALS = re.compile(r"\d+ ?[^\W\d]*%?")
+
+
 def _explain(fault: ErrorDetails, shape: type[Shape], placed: PlacedYaml, path: _Path) -> Finding:
     inner = fault["loc"]
     spot = (*path, *inner)
@@ -57,6 +62,9 @@ def _explain(fault: ErrorDetails, shape: type[Shape], placed: PlacedYaml, path: 
             remedy = f"Write for example {example}." if example else f'Write "{key}:", and its value behind it.'
             return stop("field-missing", place, f'"{key}" is missing {_inside(around)}.', remedy)
         case "extra_forbidden":
+            if _DECIMALS.fullmatch(key) and not fault["input"]:
+                wrong = f'A comma stands before "{key}", and to a file in YAML it ends the number before it.'
+                return stop("key-unknown", placed.key_place(*spot), wrong, 'Write decimals with a point, for example "0.5 %".')
             keys = [str(info.alias) for info in _walk(shape, inner[:-1])[1].model_fields.values()]
             remedy = f"These may stand here: {', '.join(keys)}.{did_you_mean(key, keys)}"
             return stop("key-unknown", placed.key_place(*spot), f'"{key}" has no meaning here.', remedy)

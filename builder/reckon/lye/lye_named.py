@@ -1,6 +1,7 @@
 """Names of lye in braces that can be mistaken on paper.
 
-They mean what has been dissolved before, or two alkalis as one sum, or what is a ready-mixed solution in class and dry at home.
+They mean what has been dissolved before, or two alkalis as one sum, or what is a ready-mixed solution in class and dry at home. In class
+an alkali by its own name would be the weight of its ready-mixed solution: who weighs that much of the solid has lye of twice the strength.
 """
 
 from collections.abc import Iterator, Sequence
@@ -14,7 +15,7 @@ from builder.model.teaching.lesson import Lesson, Part, Where
 from builder.model.teaching.weighing_plan import LyeMistaken, LyeNamed
 from builder.reckon.lye.lye_course import LyeCourse, is_of_lye
 from builder.reckon.teaching.handling import batch_of, in_steps
-from builder.rules.naming import Meaning, is_solution, meaning_of, weighings
+from builder.rules.naming import IngredientNamed, Meaning, is_solution, meaning_of, weighings
 
 
 def mistaken_names(
@@ -40,6 +41,13 @@ def mistaken_names(
                 yield _named(name, part, LyeMistaken.DISSOLVED, named, solution)
             elif alkalis and one.home and part.where is Where.EVERYWHERE and alkalis[0].line.strength is not None:
                 yield _named(name, part, LyeMistaken.DRY_AT_HOME, alkalis, None)
+            elif (
+                alkalis
+                and isinstance(meant, IngredientNamed)
+                and part.where is not Where.HOME_ONLY
+                and alkalis[0].line.strength is not None
+            ):
+                yield _named(name, part, LyeMistaken.READY_MIXED, alkalis, None)
             elif len(alkalis) > 1 and not _are_one_solution(meant, part, alkalis):
                 yield _named(name, part, LyeMistaken.TWO_ALKALIS, alkalis, None)
 

@@ -2,7 +2,7 @@
 
 import argparse
 import sys
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import replace
 from datetime import date
 from pathlib import Path
@@ -26,7 +26,7 @@ from builder.start.starters import card_kinds, starter_of
 from builder.tasks.adding.notebook import compare_lye, recipe_of_notebook
 from builder.tasks.drafts import studio_in
 from builder.tasks.editor import refresh
-from builder.tasks.place import studio_folder
+from builder.tasks.place import classes_in, recipes_in, studio_folder
 from builder.tasks.start import class_of, read_option, report, status_of, workshop, write
 from builder.terminal.consoles import open_console, say
 from builder.terminal.questions import ask
@@ -97,9 +97,7 @@ def _code_of(key: str, studio: Studio) -> str:
 
 
 def _class(options: argparse.Namespace, folder: Path, studio: Studio) -> tuple[str, ...]:
-    recipe = options.recipe or _only("recipe", studio.recipes, "--recipe")
-    if recipe not in studio.recipes:
-        no_such("recipe", recipe, studio.recipes)
+    recipe = _named("recipe", options.recipe, studio.recipes, recipes_in(folder))
     if recipe in _stopped(folder):
         raise CommandError(f"a lesson names what is in the recipe: mend {recipe} first, `stillroom check` says what stops it")
     title = _answer(options, "name", "TITLE", "What is the class called?", answers.read_text)
@@ -115,9 +113,7 @@ def _stopped(folder: Path) -> set[str]:
 
 
 def _date(options: argparse.Namespace, folder: Path, studio: Studio) -> tuple[str, ...]:
-    name = options.for_class or _only("class", studio.classes, "--class")
-    if name not in studio.classes:
-        no_such("class", name, studio.classes)
+    name = _named("class", options.for_class, studio.classes, classes_in(folder))
     when = _answer(options, "when", "WHEN", "When is it? Day and time, such as 2027-03-06 10:00", answers.read_date)
     if any(one.on == when.on for one in studio.classes[name].dates):
         raise CommandError(f"{name} has this date already")
@@ -186,12 +182,18 @@ def _answer(options: argparse.Namespace, key: str, option: str, question: str, r
     return ask(question, read)
 
 
-def _only(what: str, there: Mapping[str, object], option: str) -> str:
-    if len(there) == 1:
-        return next(iter(there))
+def _named(what: str, named: str | None, read: Collection[str], there: Sequence[str]) -> str:
+    """Return the recipe or class that is named, or the only one; `there` are also those that cannot be read now."""
+    if named is None and len(there) > 1:
+        raise CommandError(f"there is more than one {what}; say which with --{what}: {', '.join(there)}")
     if not there:
         raise CommandError(f"there is no {what} in this studio yet; `stillroom add {what}` begins one")
-    raise CommandError(f"there is more than one {what}; say which with {option}: {', '.join(sorted(there))}")
+    name = named or there[0]
+    if name not in there:
+        no_such(what, name, there)
+    if name not in read:
+        raise CommandError(f"the {what} {name} cannot be read as it stands; `stillroom check` says what is wrong in it")
+    return name
 
 
 _THINGS: Mapping[str, Callable[[argparse.Namespace, Path, Studio], tuple[str, ...]]] = {
