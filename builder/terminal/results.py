@@ -1,7 +1,7 @@
 """What was published, what was left out, and what was found."""
 
 from collections.abc import Iterator
-from pathlib import Path
+from pathlib import Path, PurePath
 
 from builder.model.document import Folder
 from builder.model.subject import HomeSheet, Labels, OneDate, ShoppingList, TextPage, WholeClass, wholes_of
@@ -18,6 +18,10 @@ def written_lines(outcome: Outcome, output: Path) -> Iterator[str]:
     for folder, what in ((Folder.SITE, "to upload"), (Folder.PRINT, "for the studio only")):
         count = sum(where is folder for where, _ in pressed.written)
         yield f"Wrote {count} files to {output / folder.value}/ ({what})."
+    packs = sorted(place for where, place in pressed.written if where is Folder.PRINT and PurePath(place).name == "pack.pdf")
+    yield f"Open {output / Folder.SITE.value / 'index.html'} in a browser." + (
+        f" All that a date prints is in one file, such as {output / Folder.PRINT.value / packs[0]}." if packs else ""
+    )
     if pressed.kept:
         yield f"{pressed.kept} sheets are as they were, and were not pressed again."
 

@@ -70,8 +70,17 @@ def test_what_is_there_is_not_bought_and_what_has_no_price_is_named(shopped: tup
     assert (soda.packs, soda.price, soda.buys) == ("nothing", "", False)
     assert alkali.packs.endswith(" g short")
     assert alkali.price == "no price known"
-    assert {group.title: group.price for group in listed.groups}["Alkali"] == "at least $0.00"
+    assert {group.title: group.price for group in listed.groups}["Alkali"] == "no price known"
     assert [note for note in listed.notes if note.startswith("No price known: ") and "sodium hydroxide" in note]
+
+
+def test_where_no_price_is_known_at_all_the_list_says_so_once(tmp_path: Path) -> None:
+    edition = read_edition(write_studio(tmp_path))
+    shopping = reckon_shopping(edition.studio, edition.sheets, Period(TODAY), today=TODAY)
+    listed = plainly(shop_list(edition.studio, shopping))
+    assert {listed.total, *(group.price for group in listed.groups)} == {"no price known"}
+    assert not [note for note in listed.notes if note.startswith("No price known: ")]
+    assert [note for note in listed.notes if "shelf/supplies.yaml" in note]
 
 
 def test_groups_add_up_to_the_till(shopped: tuple[Edition, Shopping, ShopList]) -> None:

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from fractions import Fraction
+from math import ceil
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.rule import BATCH, rule_on
@@ -36,7 +37,7 @@ def find_too_strong_lye(batch: Batch) -> Iterator[BatchFinding]:
             "water-below-zero",
             plan.water.place,
             "The ready-mixed lye alone brings more water than the recipe asks for.",
-            "Ask for a weaker lye, or use a stronger ready-mixed solution.",
+            f"Ask for a weaker lye, or use a stronger ready-mixed solution{_least(plan, column)}.",
             batch.name,
         )
         return
@@ -63,6 +64,14 @@ def find_too_strong_lye(batch: Batch) -> Iterator[BatchFinding]:
             f"{range_} Change the water, or accept this finding with your reason.",
             case,
         )
+
+
+def _least(plan: LyePlan, column: Column) -> str:
+    """Say how strong it has to be, hydroxide by weight, so that it brings no more water than the recipe has; in whole percent."""
+    whole = column.alkali.grams + column.lye_water.grams
+    if plan.ready_mixed is None or whole <= 0:
+        return ""
+    return f": of {ceil(plan.ready_mixed.fraction * column.alkali.grams / whole * 100)} % at least"
 
 
 def _solution(batch: Batch, plan: LyePlan, lye: LyeResult) -> Iterator[BatchFinding]:

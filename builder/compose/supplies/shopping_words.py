@@ -90,6 +90,8 @@ class _Words:
             yield ShopGroup(title, tuple(self._row(one) for one in wanted), self.price(wanted))
 
     def price(self, wanted: Sequence[Wanted]) -> str:
+        if wanted and all(one.unpriced for one in wanted):
+            return say("no price known")
         price = self._money(price_of(wanted))
         return say("at least {price}", price=price) if any(one.unpriced for one in wanted) else price
 
@@ -101,7 +103,9 @@ class _Words:
         if any(one.purchase and not one.purchase.proven for one in shopping.wanted):
             yield say(SEARCH_ENDED)
         unpriced = [within(one.name) for one in shopping.wanted if one.unpriced]
-        if unpriced:
+        if unpriced and len(unpriced) == len(shopping.wanted):
+            yield say("No price is known yet. Write into shelf/supplies.yaml what you buy, by the pack.")
+        elif unpriced:
             yield say("No price known: {names}. Buy what is short; the sums are the least that it can be.", names=listed(unpriced))
         yield from self._old_counts()
         if shopping.held_since:
