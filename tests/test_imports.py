@@ -144,8 +144,9 @@ def test_stages_share_their_topics() -> None:
             "views",
         },  # what a document is made of, for people and for programs
     }
-    rooms = {stage: {path.name for path in (BUILDER / stage).iterdir() if path.is_dir() and path.name != "__pycache__"} for stage in STAGES}
-    topics = set().union(*rooms.values(), {path.name for path in (BUILDER / "model").iterdir() if path.is_dir()})
+    found = {stage: {path.name for path in (BUILDER / stage).iterdir() if path.is_dir()} - {"__pycache__"} for stage in (*STAGES, "model")}
+    topics = set().union(*found.values())
+    rooms = {stage: found[stage] for stage in STAGES}
     for stage, has in rooms.items():
         for topic in has - alone.get(stage, set()):
             others = [room for room in (*STAGES, "model") if room != stage and (BUILDER / room / topic).is_dir()]
