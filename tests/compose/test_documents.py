@@ -106,7 +106,8 @@ def test_the_class_page_says_how_it_is_taught_and_what_is_in_it(document: Callab
         "2 jars, 113 g (3.98 oz) in each",
         "1 bar, poured at 100 g",
         "Scent: lavender essential oil or no scent",
-        "Only the teacher handles lye and fresh soap Lye burns. Lye, dry or dissolved, burns skin and can blind. Fresh soap still burns.",
+        "Only the teacher handles lye and fresh soap Lye burns. Lye (sodium or potassium hydroxide), dry or dissolved, burns skin and can "
+        "blind. Fresh soap still burns.",
     ):
         assert text in page
     assert "take-home" not in document(CLASS)

@@ -10,7 +10,7 @@ from builder.compose.tried.safety_seen import Sight
 from builder.compose.tried.style_rules import Medium, Style
 from builder.library import LAYOUTS
 
-SAID = "Lye, dry or dissolved, burns skin and can blind."
+SAID = "Lye (sodium or potassium hydroxide), dry or dissolved, burns skin and can blind."
 PAGE = f"""<!DOCTYPE html><html><head><title>A</title></head><body class="letter"><main id="main"><h1>Bar</h1>
 <div class="caution is-danger" role="note"><p class="signal"><span class="word">Danger</span> Lye</p>
 <p>{SAID} <span class="avoid">Wear goggles.</span></p></div><p class="note">Come early.</p></main></body></html>"""
