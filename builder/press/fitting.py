@@ -3,7 +3,8 @@ a label.
 
 A document that offers several sizes names them in `data-fits` on its body, the largest first, and the one in use in `data-fit`; its styles
 do the rest. A piece that wants one page has the class `one-page`; one that wants it in some sizes alone names those in `data-in`. A body
-may name the most pages that it wants in `data-most`. Nothing is ever cut off: what fits in no size runs on.
+may name the most pages that it wants in `data-most`: where it takes more, its type is as large as that number of pages allows. Nothing is
+ever cut off: what fits in no size runs on.
 A box that has to hold its text has a width of its own and the class `holds`. The library tells of no overflow, so that each is compared
 with what it holds.
 
@@ -50,6 +51,11 @@ def only_the_longest(body: Any) -> Iterator[bool]:
     finally:
         for parent, children in before.items():
             parent[:] = children
+
+
+def wants_few_pages(body: Any) -> bool:
+    """Tell whether a sheet names the most pages that it wants."""
+    return bool(body.get("data-most"))
 
 
 def runs_on(rendered: Any, body: Any) -> bool:

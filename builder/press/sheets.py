@@ -20,7 +20,7 @@ from builder.model.document import Document
 from builder.model.label.own_font import FONT_ENDINGS
 from builder.pictures import clean_picture
 from builder.press.drawn_once import draw_once
-from builder.press.fitting import only_the_longest, other_fits, overfull, runs_on, set_fit
+from builder.press.fitting import only_the_longest, other_fits, overfull, runs_on, set_fit, wants_few_pages
 from builder.press.kept import PressedSheet, style_file, sum_of_file
 from builder.press.private_names import boxes_of, set_scope
 
@@ -91,17 +91,22 @@ class Engine:
         return PressedSheet(pdf, tuple(f"{document.path}: {message}" for message in dict.fromkeys(told)), opened)
 
     def _fitted(self, sheet: Any, document: Document) -> Any:
-        """Lay a sheet out in the first of its sizes in which every piece that wants one page takes one, or in the last of them."""
+        """Lay a sheet out in the first of its sizes in which every piece that wants one page takes one, or in the last of them.
+
+        One that takes more pages in all than it wants gets the first of its sizes in which it takes no more than in the last.
+        """
         body = sheet.etree_element.find("body")
         left = list(other_fits(body))
         with only_the_longest(body) as is_a_part:
             while left and is_a_part and runs_on(self._render(sheet, document), body):
                 set_fit(body, left.pop(0))
-        rendered = self._render(sheet, document)
-        while left and runs_on(rendered, body):
+        tried = [self._render(sheet, document)]
+        while left and runs_on(tried[-1], body):
             set_fit(body, left.pop(0))
-            rendered = self._render(sheet, document)
-        return rendered
+            tried.append(self._render(sheet, document))
+        if wants_few_pages(body) and runs_on(tried[-1], body):
+            return next(one for one in tried if len(one.pages) == len(tried[-1].pages))
+        return tried[-1]
 
     def _render(self, sheet: Any, document: Document) -> Any:
         styles = [self._faces, *(self._style(name) for name in document.styles)]

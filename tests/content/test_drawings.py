@@ -100,7 +100,7 @@ def test_in_a_step_it_stands_before_its_words_and_ends_with_it() -> None:
     assert "drawing" not in " ".join(sentence.words for step in steps.steps for sentence in step.sentences)
     writer = TextWriter(lambda *_: "20\u00a0g", str, str, lambda name: DRAWINGS[name.key])
     html = writer.fill(steps.steps[0].pieces, ANY_BATCH)
-    assert html.startswith('<div class="whole"><figure class="drawing">') and html.endswith("</div>")
+    assert html.startswith('<div class="beside"><figure class="drawing">') and html.endswith('<div class="below"></div>')
     assert ">20\u00a0g</text>" in html
     assert "<div" not in writer.fill(steps.steps[1].pieces, None)
 

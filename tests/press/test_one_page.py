@@ -94,3 +94,16 @@ def test_a_sheet_that_wants_so_many_pages_gets_smaller_type_until_it_has_no_more
     assert len(plenty) > 4 >= len(few) and len(none) > 1
     for texts in (plenty, few, none):
         assert all(f"Step{number}x." in " ".join(texts) for number in range(40))
+
+
+def test_what_takes_more_pages_than_it_wants_has_the_largest_type_of_that_number(engine: Engine) -> None:
+    style = "<style>body { font-size: 30pt } [data-fit=middle] { font-size: 16pt } [data-fit=small] { font-size: 15pt }</style>"
+    rows = "".join(f"<p>item{number}x</p>" for number in range(50))
+    sizes = {}
+    for most in (1, 9):
+        html = f'<html lang="en"><head><title>One</title>{style}</head><body class="letter" data-title="One" data-fit="large" '
+        html += f'data-fits="large middle small" data-most="{most}"><h1>A</h1>{rows}</body></html>'
+        with pdfplumber.open(io.BytesIO(engine.press(Document(Folder.PRINT, "one.pdf", html, STYLES[:3])).pdf)) as opened:
+            sizes[most] = (len(opened.pages), {round(char["size"]) for page in opened.pages for char in page.chars if char["text"] == "x"})
+    assert sizes[9][1] == {30} and 2 < sizes[9][0] <= 9
+    assert sizes[1][1] == {16} and sizes[1][0] == 3

@@ -38,9 +38,9 @@ class TextWriter:
         weighed = self.amount(named, sheet) if drawings and named is not None and sheet is not None else ""
         drawn = "".join(figure_html(drawing, weighed) for drawing in drawings)
         html = "".join(self._piece(piece, sheet) for piece in pieces if not isinstance(piece, DrawingHole))
-        if any(drawing.shows_reading for drawing in drawings):  # It must not reach into the next step, whose amount is another.
-            return f'<div class="whole">{drawn}{html}</div>'
-        return f'<div class="beside">{drawn}</div>{html}' if drawn and html else drawn + html
+        # What shows an amount must not reach into the next step, whose amount is another.
+        below = '<div class="below"></div>' if any(drawing.shows_reading for drawing in drawings) else ""
+        return f'<div class="beside">{drawn}</div>{html}{below}' if drawn and html else drawn + html
 
     def fill_blocks(self, blocks: Iterable[Block], sheet: WorkedBatch | None = None) -> str:
         """Return running text as finished HTML; its cautions are shown elsewhere."""
