@@ -51,9 +51,8 @@ class ToPrint:
 
     `line` says it on the check list. For the pack: `name` names it (empty where it is in none), `copies` counts each of its pieces in
     order (cards that lie on pages of their own; one number where it is printed as a whole), `said` stands in place of the number,
-    `subject` is what the document is about where that is not the date. `only` so many pages of the sheet before it are printed apart; 0
-    for all of a sheet. `apart`: its pages are cards, so that none is printed on the back of another.
-    `in_own_file`: it is counted in the pack and lies outside of it, since it goes on other paper, or names people.
+    `subject` is what the document is about where that is not the date. `apart`: its pages are cards, so that none is printed on the back of
+    another. `in_own_file`: it is counted in the pack and lies outside of it, since it goes on other paper, names people, or is looked up.
     """
 
     line: str
@@ -61,7 +60,6 @@ class ToPrint:
     copies: tuple[int, ...] = (1,)
     said: str = ""
     subject: Any = None
-    only: int = 0
     apart: bool = False
     in_own_file: bool = False
 

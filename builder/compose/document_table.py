@@ -24,7 +24,12 @@ from builder.compose.documents.published_dates import compose_published_dates
 from builder.compose.documents.shopping import compose_shopping
 from builder.compose.documents.tags import compose_tags, copies_of_tags
 from builder.compose.documents.take_home import compose_take_home, copies_of_take_home
-from builder.compose.documents.teacher_sheets import compose_teacher_sheet, copies_of_teacher_sheet
+from builder.compose.documents.teacher_sheets import (
+    compose_assistants_sheet,
+    compose_teacher_sheet,
+    copies_of_assistants_sheet,
+    copies_of_teacher_sheet,
+)
 from builder.compose.documents.text_pages import compose_page
 from builder.compose.edition import Edition
 from builder.compose.for_staff.documents import (
@@ -158,6 +163,10 @@ DOCUMENTS: tuple[AnyKind, ...] = (
     DocumentKind(
         "teacher's sheet", DATE, DATED + "teacher.pdf", TeacherView, "sheets/teacher.html", compose_teacher_sheet, STAFF,
         ("class-steps.css", "teacher.css"), copies_of_teacher_sheet,
+    ),
+    DocumentKind(
+        "assistants' sheet", DATE, DATED + "assistants.pdf", TeacherView, "sheets/assistants.html", compose_assistants_sheet, STAFF,
+        ("class-steps.css", "teacher.css"), copies_of_assistants_sheet,
     ),
     DocumentKind(
         "bench cards", DATE, DATED + "bench-cards.pdf", BenchCardsView, "sheets/bench-cards.html", compose_bench_cards, STUDENTS,

@@ -60,6 +60,7 @@ def test_every_document_has_its_place(publication: Publication) -> None:
                     "bench-steps",
                     "dose-cards",
                     "teacher",
+                    "assistants",
                     "why-this-format",
                     "workings",
                     "checklist",
@@ -117,7 +118,7 @@ def test_the_take_home_sheet_speaks_of_the_home_batch_in_both_units(document: Ca
     page = words(document("print/first/take-home-salts--500-g.html"))
     assert "Weigh 300 g (10.60 oz) of sea salt and 150 g (5.30 oz) of baking soda" in page
     assert "Check that the batch weighs 500 g (17.65 oz)" in page
-    assert "Fills 4 jars (4 fl oz jar) with 113 g (4 oz) each. 48 g are left over." in page
+    assert "Fills 4 jars (4 fl oz jar) with 113 g (4 oz) each. 48 g are left, too little to fill one more." in page
     assert "Printed January 15, 2027" in page
     assert "on the table" not in page
     assert "Watch the lye" not in page

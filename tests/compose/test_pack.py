@@ -14,7 +14,7 @@ from tests.making import sure
 (PACK,) = [kind for kind in DOCUMENTS if kind.name == "pack to print"]
 # So many pages each sheet of the first date of the small studio is said to have, by the end of its path.
 PAGES = {
-    "checklist": 1, "teacher": 6, "bench-cards": 2, "bench-steps": 3, "batch-cards": 2, "dose-cards": 1, "salts--500-g": 4,
+    "checklist": 1, "teacher": 6, "assistants": 2, "bench-cards": 2, "bench-steps": 3, "batch-cards": 2, "dose-cards": 1, "salts--500-g": 4,
     "bar--500-g-of-oils": 6, "why-this-format": 2, "workings": 3, "labels-salts": 2, "labels-bar": 2,
 }  # fmt: skip
 
@@ -40,20 +40,20 @@ def test_the_page_of_counts_says_how_often_each_page_is_printed(edition: Edition
     html = counted(joined, PAGES)
     said = {row[-1]: row[:-1] for row in rows(html)}
     assert said["Teacher's sheet"] == ["5 to 10", "1", "both sides", "3"]
-    assert said["Its pages 1 and 2, for the assistants"] == ["5 to 6", "1", "both sides", "1"]
+    assert said["Assistants' sheet"] == ["11 to 12", "1", "both sides", "1"]
     # The cards of both groups lie on one page; here they were too long for that, and take a page each.
-    assert said["Bench cards"] == ["11 to 12", "1", "one side", "2"]
-    assert said["Steps at the bench"] == ["13 to 15", "2", "both sides", "4"]
+    assert said["Bench cards"] == ["13 to 14", "1", "one side", "2"]
+    assert said["Steps at the bench"] == ["15 to 17", "2", "both sides", "4"]
     # A pot of salts for the class, a pot of the bar for each of two groups: two cards to a page, each page on a front page.
-    assert said["Batch cards"] == ["17 to 19", "1", "one side", "2"]
-    assert said["Scent and colour, cards for the table"][0:2] == ["21", "1 for each table"]
-    assert said["Take-home sheet, plain salts: 500 g"] == ["23 to 26", "3", "both sides", "6"]
-    assert said["Take-home sheet, plain bar: 500 g of oils"] == ["27 to 32", "3", "both sides", "9"]
+    assert said["Batch cards"] == ["19 to 21", "1", "one side", "2"]
+    assert said["Scent and colour, cards for the table"][0:2] == ["23", "1 for each table"]
+    assert said["Take-home sheet, plain salts: 500 g"] == ["25 to 28", "3", "both sides", "6"]
+    assert said["Take-home sheet, plain bar: 500 g of oils"] == ["29 to 34", "3", "both sides", "9"]
+    assert said["Workings"] == ["to look up; print it only if you want it on paper", "3"]
     assert said["Labels, Plain salts"] == said["Labels, Plain bar"] == ["one side", "2"]
-    # Pages: 1 cover, 1 list, 6 + 2 of the teacher's, 2 of cards, 2 × 3 steps, 2 of batch cards, 1 of doses, 3 × 4 and 3 × 6 at home,
-    # 2 and 3 to look up.
-    # Paper: 1, 1, 3 + 1, 2 of cards, 2 × 2, 2, 1, 3 × 2 and 3 × 3, 1 and 2.
-    assert "In all 56 printed pages on 33 sheets of paper." in " ".join(html.split())
+    # Pages: 1 cover, 1 list, 6 of the teacher's and 2 of the assistant's, 2 of cards, 2 × 3 steps, 2 of batch cards, 1 of doses, 3 × 4 and 3 × 6 at home.
+    # Paper: 1, 1, 3 + 1, 2 of cards, 2 × 2, 2, 1, 3 × 2 and 3 × 3.
+    assert "In all 51 printed pages on 30 sheets of paper." in " ".join(html.split())
 
 
 def test_every_sheet_of_the_pack_is_made_once_and_the_pack_lies_with_the_staff(edition: Edition, publication: Publication) -> None:

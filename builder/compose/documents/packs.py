@@ -3,6 +3,7 @@
 Decided: alike pages are in it once, with their number beside them. Why: a printer prints copies, and a file with each of eighty pages in it
 would hide the one that is wrong. Labels are in files of their own, since they go on other paper.
 Decided: the roster is counted and not in it. Why: a file that is printed in one go is passed on in one go, and the roster names people.
+Decided: costs, reasons and workings are not in it. Why: they are looked up at a desk, and would be seven pages of each pack.
 """
 
 from collections.abc import Iterable, Sequence
@@ -56,8 +57,7 @@ class Counted(NamedTuple):
 
 def compose_pack(edition: Edition, plan: ClassPlan, here: Address, listed: Iterable[Packed]) -> Composed:
     """Make the pack of one date of the sheets that are listed, of which those in files of their own are counted alone."""
-    every = tuple(listed)
-    sheets = sorted((one for one in every if not one.printed.only), key=lambda one: one.printed.in_own_file)
+    sheets = sorted(listed, key=lambda one: one.printed.in_own_file)
     title = say("To print: {class_title}", class_title=plan.studio_class.title)
     around = frame(edition, here, title, f"{title}, {when(edition, plan)}")
 
@@ -65,7 +65,7 @@ def compose_pack(edition: Edition, plan: ClassPlan, here: Address, listed: Itera
         known = tuple(zip(sheets, pages, strict=True)) if pages else ()  # nothing before they are pressed
         bound = [(one, number) for one, number in known if not one.printed.in_own_file]
         laid = laid_behind_a_cover([(number, one.pieces) for one, number in bound])
-        counted = [entry for (one, _), pieces in zip(bound, laid, strict=True) for entry in _counted(one, every, pieces)]
+        counted = [entry for (one, _), pieces in zip(bound, laid, strict=True) for entry in _counted(one, pieces)]
         others = [_beside(one.printed, number) for one, number in known if one.printed.in_own_file and number]
         in_all, rows = _in_all(counted) if counted else "", tuple(map(_row, counted))
         return PackView(around, title, when(edition, plan), summary(plan), in_all, rows, tuple(others))
@@ -73,19 +73,15 @@ def compose_pack(edition: Edition, plan: ClassPlan, here: Address, listed: Itera
     return Composed(view(()), Joins(tuple(JoinedSheet(one.at.folder, one.at.path, one.pieces) for one in sheets), view))
 
 
-def _counted(sheet: Packed, every: Iterable[Packed], pieces: Sequence[Piece]) -> list[Counted]:
-    """Return how often each piece of a sheet is printed, and then its first pages alone.
+def _counted(sheet: Packed, pieces: Sequence[Piece]) -> list[Counted]:
+    """Return how often each piece of a sheet is printed.
 
     A sheet that did not come in its pieces is printed as a whole, as often as any of them.
     """
     printed = sheet.printed
     copies = printed.copies if len(printed.copies) == len(pieces) else (max(printed.copies, default=0),) * len(pieces)
-    alone = (one.printed for one in every if one.at == sheet.at and one.printed.only)
     runs = groupby(zip(copies, pieces, strict=True), key=itemgetter(0))
-    return [
-        *(Counted(printed, number, tuple(piece for _, piece in run)) for number, run in runs),
-        *(Counted(one, one.copies[0], (Piece(piece.first, min(one.only, piece.pages)),)) for one in alone for piece in pieces[:1]),
-    ]
+    return [Counted(printed, number, tuple(piece for _, piece in run)) for number, run in runs]
 
 
 def _row(one: Counted) -> PackRow:

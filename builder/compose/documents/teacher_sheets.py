@@ -1,4 +1,5 @@
-"""The teacher's sheet of one date: page 1 the run by the clock, then all weighings, what stands or was accepted, and the steps.
+"""The teacher's sheet of one date: page 1 the run by the clock, then all weighings, what stands or was accepted, and the steps. The
+assistants' sheet is its first page and the weighings.
 
 What is looked up and not carried to the table lies in documents of its own (`compose/for_staff/documents.py`).
 """
@@ -31,21 +32,33 @@ from builder.words.say import say, say_count, spoken
 
 
 def copies_of_teacher_sheet(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
-    """Yield how many to print: all of it for each teacher, the first page and the weighings for each assistant."""
-    teachers, assistants = plan.staff
+    """Yield how many to print: one for each teacher."""
+    teachers, _ = plan.staff
     line = say_count("Teacher's sheet: {count}\u00a0copy", "Teacher's sheet: {count}\u00a0copies", teachers)
     yield ToPrint(line, say("Teacher's sheet"), (teachers,))
+
+
+def copies_of_assistants_sheet(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
+    """Yield how many to print: one for each assistant."""
+    _, assistants = plan.staff
     if assistants:
-        line = say_count(
-            "Pages 1 and 2 of the teacher's sheet for the assistants: {count}\u00a0copy",
-            "Pages 1 and 2 of the teacher's sheet for the assistants: {count}\u00a0copies",
-            assistants,
-        )
-        yield ToPrint(line, say("Its pages 1 and 2, for the assistants"), (assistants,), only=2)
+        line = say_count("Assistants' sheet: {count}\u00a0copy", "Assistants' sheet: {count}\u00a0copies", assistants)
+        yield ToPrint(line, say("Assistants' sheet"), (assistants,))
 
 
 def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> Composed:
     """Make the teacher's sheet of one date."""
+    return Composed(_view(edition, plan, here, say("Teacher's sheet: {class_title}", class_title=plan.studio_class.title)))
+
+
+def compose_assistants_sheet(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:
+    """Make the sheet of the assistants of one date, the run by the clock and all weighings; none where nobody assists."""
+    if not plan.staff[1]:
+        return None
+    return Composed(_view(edition, plan, here, say("Assistants' sheet: {class_title}", class_title=plan.studio_class.title)))
+
+
+def _view(edition: Edition, plan: ClassPlan, here: Address, title: str) -> TeacherView:
     studio_class = plan.studio_class
     stretches = [(title, sources) for title, sources in _stretches(edition, plan) if sources]
     whole = compose_flow(
@@ -57,8 +70,7 @@ def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> C
         aid_at_foot=True,
     )
     parts = iter(whole.parts)
-    title = say("Teacher's sheet: {class_title}", class_title=studio_class.title)
-    view = TeacherView(
+    return TeacherView(
         frame=frame(edition, here, title, f"{title}, {when(edition, plan)}"),
         run=run_sheet(edition, plan, title, whole.calls),
         scales=scales_used(plan),
@@ -73,7 +85,6 @@ def compose_teacher_sheet(edition: Edition, plan: ClassPlan, here: Address) -> C
         before=whole,
         steps=tuple(StepsGroup(title, tuple(islice(parts, len(sources)))) for title, sources in stretches),
     )
-    return Composed(view)
 
 
 def _stretches(edition: Edition, plan: ClassPlan) -> Iterator[tuple[str, tuple[FlowSource, ...]]]:

@@ -40,10 +40,15 @@ def compose_roster(edition: Edition, plan: ClassPlan, here: Address) -> Composed
     return Composed(view)
 
 
+def _looked_up(name: str) -> ToPrint:
+    """Return a document that needs no paper."""
+    return ToPrint("", name, said=say("to look up; print it only if you want it on paper"), in_own_file=True)
+
+
 def copies_of_costs(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
-    """Yield one copy, where the studio lists supplies."""
+    """Yield the one to look up, where the studio lists supplies."""
     if plan.cost is not None:
-        yield ToPrint(say("Costs and buying: 1\u00a0copy"), say("Costs and buying"))
+        yield _looked_up(say("Costs and buying"))
 
 
 def compose_costs(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:
@@ -56,8 +61,8 @@ def compose_costs(edition: Edition, plan: ClassPlan, here: Address) -> Composed 
 
 
 def copies_of_reasons(_: Edition, __: ClassPlan) -> Iterator[ToPrint]:
-    """Yield one copy."""
-    yield ToPrint(say("Why this format, and the rules: 1\u00a0copy"), say("Why this format, and the rules"))
+    """Yield the one to look up."""
+    yield _looked_up(say("Why this format, and the rules"))
 
 
 def compose_reasons(edition: Edition, plan: ClassPlan, here: Address) -> Composed:
@@ -68,8 +73,8 @@ def compose_reasons(edition: Edition, plan: ClassPlan, here: Address) -> Compose
 
 
 def copies_of_workings(_: Edition, __: ClassPlan) -> Iterator[ToPrint]:
-    """Yield one copy."""
-    yield ToPrint(say("Workings: 1\u00a0copy"), say("Workings"))
+    """Yield the one to look up."""
+    yield _looked_up(say("Workings"))
 
 
 def compose_workings(edition: Edition, plan: ClassPlan, here: Address) -> Composed:

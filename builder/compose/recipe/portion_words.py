@@ -47,17 +47,17 @@ def read_both_ways(filling: Filling, what: Callable[[Reading], Mass]) -> str:
 def fills(studio: Studio, batch: WorkedBatch) -> str:
     """Return in words what a batch fills, what is counted for the pot, and what is left over.
 
-    `Fills 4 bottles (4 fl oz bottle) with 113 g (3.98 oz) each. 20 g are counted for what stays in the pot; 28 g are left over.`
+    `Fills 4 bottles (4 fl oz bottle) with 113 g (3.98 oz) each. 20 g are counted for what stays in the pot; 28 g are left, too little to fill one more.`
     """
     portions, read = batch.own.portions, batch.own.read
     name = container_name(studio, batch.own.fill)
     pot, left = grams(read.in_the_pot), grams(read.left)
     if portions.in_the_pot and read.left and portions.wanted is None:
-        rest = say("{pot} are counted for what stays in the pot and on the tools; {left} are left over.", pot=pot, left=left)
+        rest = say("{pot} are counted for what stays in the pot and on the tools; {left} are left, too little to fill one more.", pot=pot, left=left)
     elif portions.in_the_pot:
         rest = say("{pot} are counted for what stays in the pot and on the tools.", pot=pot)
     elif read.left and portions.wanted is None:
-        rest = say("{left} are left over.", left=left)
+        rest = say("{left} are left, too little to fill one more.", left=left)
     else:
         rest = say("What sticks to bowls and tools is missing from the last one.")
     count, each = containers_of(portions.yields, name), read_both_ways(batch.own, lambda one: one.fill)

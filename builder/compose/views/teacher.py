@@ -75,6 +75,11 @@ class ProductBatches:
     codes: str
     labels: tuple[str, ...]
 
+    @property
+    def told(self) -> tuple[tuple[tuple[Fact, ...], tuple[str, ...]], ...]:
+        """Return what is read at the table and assumed of the lye, for batches of which the same is told once."""
+        return tuple(dict.fromkeys((one.at_the_table, one.lye.assumptions if one.lye else ()) for one in self.batches))
+
 
 @dataclass(frozen=True)
 class BuyRow:
