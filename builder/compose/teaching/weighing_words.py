@@ -115,13 +115,21 @@ def pots_note(plan: ClassPlan, part: Part, *, for_staff: bool) -> str:
 
 
 def weighed_in(plan: ClassPlan, part: Part) -> Iterator[str]:
-    """Yield in words what is weighed in a part, what is weighed equally often together."""
-    by_pots: dict[int, list[str]] = {}
+    """Yield in words what is weighed in a part: once for all pots that take the same, and apart from them for the teacher's own pot."""
+    whose: dict[tuple[PotFor, int], list[str]] = {}
     for task in plan.weighing.in_part(part):
-        by_pots.setdefault(task.pots, []).append(f"{say(task.ingredient)} {grams(task.each)}")
-    for pots, amounts in by_pots.items():
-        what = ", ".join(amounts)
-        yield what if pots == 1 else say_count("{count}\u00a0time: {what}", "{count}\u00a0times: {what}", pots, what=what)
+        whose.setdefault((task.purpose, task.pots), []).append(f"{say(task.ingredient)} {grams(task.each)}")
+    pots_of: dict[str, list[tuple[PotFor, int]]] = {}
+    for pots, amounts in whose.items():
+        pots_of.setdefault(", ".join(amounts), []).append(pots)
+    for what, taking in pots_of.items():
+        count = sum(pots for _, pots in taking)
+        if count > 1:
+            yield say_count("{count}\u00a0time: {what}", "{count}\u00a0times: {what}", count, what=what)
+        elif taking[0][0] is PotFor.TEACHER and len(pots_of) > 1:
+            yield say("For the teacher's pot: {what}", what=what)
+        else:
+            yield what
 
 
 def mixing_lines(plan: ClassPlan) -> Iterator[str]:
