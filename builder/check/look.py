@@ -17,6 +17,7 @@ from builder.words.nearest import did_you_mean
     STUDIO,
     FindingKind("colour-hard-to-read", CAUTION, "A colour of the studio's own cannot be read well where it stands."),
     FindingKind("logo-missing", STOP, "The logo is not there, or is no picture."),
+    FindingKind("logo-not-drawn", CAUTION, "The logo is asked for where it cannot be drawn."),
     FindingKind("portrait-missing", STOP, "The portrait of the teacher is not there, or is no picture."),
     FindingKind("font-missing", STOP, "The font file of the studio's own is not there, or cannot be read."),
     FindingKind("font-not-to-embed", STOP, "The maker of a font does not allow that it goes into a PDF."),
@@ -39,6 +40,7 @@ def find_look_amiss(studio: Studio) -> Iterator[Finding]:
             endings = ", ".join(PICTURE_ENDINGS)
             wrong = f'There is no picture "{picture}" beside studio.yaml.'
             yield stop(kind, picture.place, wrong, f"Put it there, or correct the name. A picture ends in {endings}.")
+    yield from _logo_not_drawn(studio)
     if look.title_font is not None and studio.title_font is not None:
         yield from _of_font(look.title_font, studio.title_font, studio)
     known = (*MainPage, *(key for key in studio.pages if key != "welcome"))
@@ -46,6 +48,22 @@ def find_look_amiss(studio: Studio) -> Iterator[Finding]:
         if name.text not in known:
             wrong = f'The menu cannot lead to "{name}", which is no page.'
             yield stop("menu-unknown", name.place, wrong, f"Write some of these: {', '.join(known)}.{did_you_mean(name.text, known)}")
+
+
+def _logo_not_drawn(studio: Studio) -> Iterator[Finding]:
+    labels, logo = studio.profile.labels, studio.profile.look.logo
+    if logo is None:
+        if labels.logo:
+            wrong = "Labels are to bear your logo, and studio.yaml names none, so that your name stands on them."
+            remedy = "Name a picture beside studio.yaml, `look: {logo: logo.svg}`; or take out `logo: yes`."
+            yield caution("logo-not-drawn", labels.place, wrong, remedy)
+        return
+    is_drawing = logo.text.lower().endswith(".svg")
+    picture = studio.pictures.get(logo.text)
+    if is_drawing and picture and picture.size is None and (labels.logo or studio.profile.public_address):
+        wrong = f'"{logo}" does not say how wide it is to its height. Your name alone stands on labels, and in the pictures of your pages.'
+        remedy = 'Save the drawing with a `viewBox`, for example `<svg viewBox="0 0 260 80" ...>`.'
+        yield caution("logo-not-drawn", logo.place, wrong, remedy)
 
 
 def _of_font(named: Name, font: OwnFont, studio: Studio) -> Iterator[Finding]:

@@ -21,17 +21,17 @@ _NOTHING_UNREAD = Unread()
 
 
 def seen_from(studio: Studio, studio_class: StudioClass) -> Studio:
-    """Return what a class sees of its studio: all but pages, pictures, other rosters, what was published, and classes that make nothing of
-    what it makes. It is the same value as before where each part is the same value as before.
+    """Return what a class sees of its studio: all but pages, pictures beside the logo, other rosters, what was published, and classes that
+    make nothing of what it makes. It is the same value as before where each part is the same value as before.
     """
-    key = studio_class.key
+    key, logo = studio_class.key, studio.profile.look.logo
     beside = {one.key for made in studio_class.recipe_keys for one in studio.classes_by_recipe.get(made, ())}
     seen = replace(
         studio,
         classes={one: studio.classes[one] for one in sorted({key, *beside} & studio.classes.keys(), key=[*studio.classes].index)},
         rosters={key: studio.rosters[key]} if key in studio.rosters else {},
         pages={},
-        pictures={},
+        pictures={logo.text: studio.pictures[logo.text]} if logo and logo.text in studio.pictures else {},
         other_files=frozenset(),
         published=(),
         told={},

@@ -2,6 +2,8 @@
 
 from dataclasses import dataclass
 
+from builder.model.label.logo import Logo
+
 # Points. Those who show such pictures cut them to about this form.
 WIDTH, HEIGHT = 1200, 630
 
@@ -18,7 +20,8 @@ class Shape:
 class SharingPicture:
     """What is drawn, at a path of the site: the studio's name and tagline, the title of a class, the mark of a recipe.
 
-    The title is empty where the picture stands for the studio itself; `heart` is the middle of the mark and its radius.
+    The title is empty where the picture stands for the studio itself; `heart` is the middle of the mark and its radius. The `logo` stands
+    above them.
     """
 
     path: str
@@ -27,3 +30,4 @@ class SharingPicture:
     title: str
     mark: tuple[Shape, ...] = ()
     heart: tuple[float, float, float] | None = None
+    logo: Logo | None = None

@@ -20,30 +20,44 @@ _LARGER = 2
 _EDGE, _TEXT, _MARK, _SIGN = 64, 640, 400, 84
 _SIZES = range(88, 39, -4)
 _MOST_LINES, _MOST_NOTES = 3, 3
+_LEADING, _NOTE = 1.12, 46
+_LOGO_WIDE, _LOGO_HIGH, _LOGO_AT = 420, 96, 44  # The most that a logo takes, and where it begins.
 
 
-def draw_sharing(picture: SharingPicture, regular: Path, bold: Path) -> bytes:
-    """Draw a picture as a PNG; `regular` and `bold` are files of fonts."""
+def draw_sharing(picture: SharingPicture, regular: Path, bold: Path, logo: bytes = b"") -> bytes:
+    """Draw a picture as a PNG; `regular` and `bold` are files of fonts, `logo` is a photograph of the logo, where there is one."""
     image = Image.new("RGB", (WIDTH * _LARGER, HEIGHT * _LARGER), PAPER)
     pen = ImageDraw.Draw(image)
     _draw_mark(pen, picture)
     _draw_sign(pen)
+    begin = _draw_logo(image, logo) if logo else 0.0
     heading, below = (picture.title, picture.studio) if picture.title else (picture.studio, picture.tagline)
-    size, lines = _fitted(bold, heading)
     small = _font(regular, 36)
     notes = list(islice(_lines(small, below), _MOST_NOTES))
-    top = (HEIGHT - _SIGN - len(lines) * size * 1.12 - len(notes) * 46 - 20) / 2
+    room = HEIGHT - _SIGN - begin - len(notes) * _NOTE - 20
+    size, lines = _fitted(bold, heading, room)
+    top = begin + (room - len(lines) * size * _LEADING) / 2
     for line in lines:
         pen.text((_EDGE * _LARGER, round(top * _LARGER)), line, fill=INK, font=_font(bold, size))
-        top += size * 1.12
+        top += size * _LEADING
     top += 20
     for line in notes:
         pen.text((_EDGE * _LARGER, round(top * _LARGER)), line, fill=SOFT, font=small)
-        top += 46
+        top += _NOTE
     written = io.BytesIO()
     shown = image.reduce(_LARGER)
     shown.quantize(128, Image.Quantize.MEDIANCUT, dither=Image.Dither.NONE).save(written, "PNG", compress_level=6)
     return written.getvalue()
+
+
+def _draw_logo(image: Image.Image, logo: bytes) -> float:
+    """Draw a logo above the words, and return where it ends."""
+    with Image.open(io.BytesIO(logo)) as opened:
+        shown = opened.convert("RGBA")
+    scale = min(_LOGO_WIDE / shown.width, _LOGO_HIGH / shown.height) * _LARGER
+    shown = shown.resize((max(1, round(shown.width * scale)), max(1, round(shown.height * scale))), Image.Resampling.LANCZOS)
+    image.paste(shown, (_EDGE * _LARGER, _LOGO_AT * _LARGER), shown)
+    return _LOGO_AT + shown.height / _LARGER
 
 
 def _draw_mark(pen: ImageDraw.ImageDraw, picture: SharingPicture) -> None:
@@ -77,11 +91,12 @@ def _draw_sign(pen: ImageDraw.ImageDraw) -> None:
     pen.line([(0, top), (WIDTH * _LARGER, top)], fill=INK, width=3 * _LARGER)
 
 
-def _fitted(bold: Path, text: str) -> tuple[int, list[str]]:
-    """Return the largest size at which a text takes few lines, and its lines; at the smallest the rest is left out."""
+def _fitted(bold: Path, text: str, room: float) -> tuple[int, list[str]]:
+    """Return the largest size at which a text takes few lines and no more than the room, and its lines; at the smallest the rest is left
+    out."""
     for size in _SIZES:
         lines = list(islice(_lines(_font(bold, size), text), _MOST_LINES + 1))
-        if len(lines) <= _MOST_LINES:
+        if len(lines) <= _MOST_LINES and len(lines) * size * _LEADING <= room:
             return size, lines
     return size, lines[:_MOST_LINES]
 

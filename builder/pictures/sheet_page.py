@@ -18,3 +18,16 @@ def draw_sheet_page(pdf: bytes, number: int, width: int) -> bytes:
         return packed.getvalue()
     finally:
         document.close()
+
+
+def draw_page_without_paper(pdf: bytes, width: int) -> bytes:
+    """Draw the first page of a PDF as PNG, so many points wide; where nothing is printed, what is behind it shows."""
+    document = pypdfium2.PdfDocument(pdf)
+    try:
+        page = document[0]
+        image = page.render(scale=width / page.get_width(), fill_color=(255, 255, 255, 0), may_draw_forms=False).to_pil()
+        packed = io.BytesIO()
+        image.convert("RGBA").save(packed, "PNG")
+        return packed.getvalue()
+    finally:
+        document.close()

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
-from functools import partial
+from functools import cache, partial
 from pathlib import Path, PurePosixPath
 from tempfile import TemporaryDirectory
 
@@ -12,6 +12,7 @@ from builder.press.files import copy_file, write_document, write_picture
 from builder.press.folder import Building, replaced
 from builder.press.kept import Kept, PressedSheet, engine_sum
 from builder.press.kept_pictures import KeptPictures
+from builder.press.logo import logo_as_photograph
 from builder.press.twins import with_twins, write_twins
 from builder.press.weight import refuse_heavy_pages
 
@@ -57,14 +58,25 @@ def press_publication(
         for made_file in publication.made:
             write_document(building.folder, made_file, made_file.content)
         refuse_heavy_pages(building.folder)
-        for drawn in publication.drawn:
-            write_picture(building.folder, drawn, pictures)
         twins = tuple(write_twins(building.folder, with_twins(publication.documents), studio_folder, layout_folders, pictures))
-        pictures.write(building.folder)
         pdf_missing, warnings, kept = _press_sheets(building, sheets, studio_folder, layout_folders, progress)
+        with only_our_fonts(building.scratch):
+            _draw_pictures(building, publication, studio_folder, layout_folders, pictures)
+        pictures.write(building.folder)
     made = [*pages, *publication.files, *twins, *(sheets if pdf_missing is None else ())]
     written = [*((one.folder, one.path) for one in made), *((Folder.SITE, drawn.path) for drawn in publication.drawn)]
     return PressOutcome(tuple(written), pdf_missing, warnings, kept)
+
+
+def _draw_pictures(
+    building: Building, publication: Publication, studio_folder: Path, layout_folders: tuple[Path, ...], pictures: KeptPictures
+) -> None:
+    """Draw the pictures that stand for pages. The logo is made a photograph once, and only where one of them is drawn anew."""
+    logo = next((drawn.logo for drawn in publication.drawn if drawn.logo), None)
+    photograph = cache(lambda: logo_as_photograph(logo, studio_folder, layout_folders) if logo else b"")
+    of_logo = (studio_folder / logo.file).read_bytes() if logo else b""
+    for drawn in publication.drawn:
+        write_picture(building.folder, drawn, pictures, of_logo, photograph)
 
 
 def missing_pdf_engine() -> str | None:

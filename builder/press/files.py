@@ -1,7 +1,7 @@
 """Pages to files, and files to copies. No path leaves the folder that it belongs to."""
 
 import shutil
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from pathlib import Path
 
 from builder.fonts.files import font_file
@@ -41,13 +41,13 @@ def copy_file(building: Path, copied: CopiedFile, origins: Iterable[Path], pictu
         shutil.copyfile(source, target)
 
 
-def write_picture(building: Path, picture: SharingPicture, pictures: KeptPictures) -> None:
-    """Draw the picture that stands for a page where somebody passes it on."""
+def write_picture(building: Path, picture: SharingPicture, pictures: KeptPictures, of_logo: bytes, logo: Callable[[], bytes]) -> None:
+    """Draw the picture that stands for a page where somebody passes it on; `logo` makes a photograph of the logo `of_logo`."""
     fonts = font_file("Fira Sans", "Regular"), font_file("Fira Sans", "Bold")
-    made_of = "\n".join((repr(picture), *map(sum_of_file, fonts))).encode()
+    made_of = "\n".join((repr(picture), *map(sum_of_file, fonts))).encode() + of_logo
     target = _inside(building, Path(Folder.SITE, picture.path))
     target.parent.mkdir(parents=True, exist_ok=True)
-    target.write_bytes(pictures.made(f"{Folder.SITE}/{picture.path}", made_of, lambda: draw_sharing(picture, *fonts)))
+    target.write_bytes(pictures.made(f"{Folder.SITE}/{picture.path}", made_of, lambda: draw_sharing(picture, *fonts, logo())))
 
 
 def _inside(folder: Path, path: Path) -> Path:

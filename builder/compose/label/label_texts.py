@@ -21,6 +21,7 @@ from builder.model.keeping.durability import Durability
 from builder.model.label.earlier_batch import EarlierBatch
 from builder.model.label.ingredient_list import Variant
 from builder.model.label.language import ENGLISH, Language
+from builder.model.label.logo import Logo
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Product
 from builder.model.recipe.worked_batch import WorkedBatch
@@ -28,6 +29,7 @@ from builder.model.studio import Profile, Studio
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.jar import Jar
 from builder.rules.durability import durability_in
+from builder.rules.look.logo import logo_on_labels
 from builder.words.fold import fold
 from builder.words.invented import is_invented_address, is_invented_contact
 from builder.words.say import say
@@ -66,7 +68,7 @@ class LabelText:
 
     `lines` are the day, whose it is, and the batch; what is not known is a line to write on. The back begins with the ingredient list.
     `other_names` is the name in the other languages of the region, where it differs; `locales` are those of the name and of these, in turn.
-    `brand` is whose product it is. `names_somebody`: its name is what one person calls it.
+    `brand` is whose product it is, which a `logo` may say in its place. `names_somebody`: its name is what one person calls it.
     """
 
     identity: str
@@ -77,6 +79,7 @@ class LabelText:
     back: tuple[Paragraph, ...]
     other_names: tuple[str, ...] = ()
     brand: str = ""
+    logo: Logo | None = None
     locales: tuple[str, ...] = ()
     names_somebody: bool = field(default=False, compare=False)
 
@@ -118,6 +121,7 @@ def label_text(studio: Studio, plan: ClassPlan, filled: WorkedBatch, jar: Jar) -
         other_names=tuple(other_names),
         locales=tuple(spoken.values()),
         brand=profile.name,
+        logo=logo_on_labels(studio),
         variant=joined(_variant(studio, filled, variant, language) for language in languages),
         lines=(
             (on,) if made_on else (on, Run("", blank=18)),

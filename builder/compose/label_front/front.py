@@ -23,11 +23,12 @@ AIR = 1.2  # How much more paper than it must have a label without a border leav
 
 @dataclass(frozen=True)
 class Front:
-    """A front laid out; `name` is the size of its name in points."""
+    """A front laid out; `name` is the size of its name in points; `is_branded`: whose it is stands on it."""
 
     blocks: tuple[Block, ...]
     drawing: Drawing
     name: float
+    is_branded: bool = False
 
 
 def front_of(
@@ -38,6 +39,10 @@ def front_of(
     `label` is all of the label that the front has, to its edges. `to_fill_in`: a line to write a title on stands in place of the name.
     """
     front = _first_marked(text, space, label, rules, setter, design, to_fill_in=to_fill_in)
+    if text.logo and front and not front.is_branded:
+        # A name in capitals takes less room than a logo.
+        named = _first_marked(replace(text, logo=None), space, label, rules, setter, design, to_fill_in=to_fill_in)
+        front = named if named and named.is_branded else front
     if not to_fill_in or front is None or front.drawing.has_fields:
         return front
     # Too little room for a mark with fields in this design: leaves along an edge need less, and so does a mark without a seam.
@@ -57,7 +62,8 @@ def _first_marked(
         found = best_of(ground)
         if found is None:
             continue
-        front = Front((*found.brand, *found.middle.blocks, *found.foot), dressed(ground, found), found.middle.points)
+        blocks = (*found.brand, *found.middle.blocks, *found.foot)
+        front = Front(blocks, dressed(ground, found), found.middle.points, is_branded=bool(found.brand))
         if front.drawing.is_marked:
             return front
         bare = bare or front

@@ -12,6 +12,7 @@ from builder.compose.label_front.designs import Ornament
 from builder.compose.label_front.drawing import Drawing
 from builder.compose.label_front.foot import foot_of, width_of
 from builder.compose.label_front.ground import CROWN_AT, GAP, Ground
+from builder.compose.label_front.logo import logo_block
 from builder.compose.label_front.middle import Middle, middle_of
 from builder.compose.label_front.outlines import WOVEN
 from builder.compose.label_front.space import Space
@@ -212,10 +213,12 @@ def _drawn_beside(ground: Ground, side: float, bottom: float) -> Drawing:
 
 
 def _brand(ground: Ground, space: Space, y: float, *, is_branded: bool = True) -> tuple[Block, ...]:
-    """Set the brand line in capitals as high as other text has to be; nothing where it does not fit in two lines."""
+    """Set the logo, or the brand line in capitals as high as other text has to be; nothing where it does not fit in two lines."""
     setter, words = ground.setter, ground.text.brand.upper()
     if not words or space.width <= 0 or not is_branded:
         return ()
+    if logo := logo_block(ground, space, y):
+        return (logo,)
     regular = setter.faces["regular"]
     points = max(ground.rules.text * regular.small_o / regular.capital, LEAST_BRAND)
     high = line_height(points)

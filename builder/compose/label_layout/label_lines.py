@@ -25,6 +25,7 @@ class Block:
     """A paragraph in its place: left and top edge and the width it may take, in millimetres, its type size in points, its lines.
 
     `face` is the typeface where it is none of the two of all text; `tracking` is what is added after each letter, in parts of the size.
+    `picture` is shown in place of its words, by its path in the studio folder, and is `high` millimetres.
     """
 
     x: float
@@ -36,11 +37,13 @@ class Block:
     is_centred: bool = False
     tracking: float = 0.0
     leading: float = LEADING
+    picture: str = ""
+    high: float = 0.0
 
     @property
     def height(self) -> float:
         """Return its height in millimetres."""
-        return len(self.lines) * line_height(self.points, self.leading)
+        return self.high or len(self.lines) * line_height(self.points, self.leading)
 
     @property
     def below(self) -> float:

@@ -75,6 +75,8 @@ def _corners(width: float, height: float) -> Iterator[MarkView]:
 
 
 def _block(block: Block) -> BlockView:
+    if block.picture:
+        return BlockView(place(block.x, block.y, block.width, block.high), tuple(map(_line, block.lines)), block.picture)
     style = (
         f"left:{block.x:.4f}mm;top:{block.y:.4f}mm;width:{block.width:.4f}mm;font-size:{block.points:.2f}pt;line-height:{block.leading:g}"
     )

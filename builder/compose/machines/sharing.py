@@ -18,6 +18,7 @@ from builder.compose.ornament.tints import paler, tint_of
 from builder.compose.views.frame import PageFrame, SheetFrame
 from builder.model.dates.studio_class import StudioClass
 from builder.model.sharing import Shape, SharingPicture
+from builder.rules.look.logo import logo_of
 from builder.words.say import say
 
 F = TypeVar("F", PageFrame, PageFrame | SheetFrame)
@@ -28,7 +29,7 @@ def sharing_pictures(edition: Edition) -> tuple[SharingPicture, ...]:
     """Return the pictures of the studio and of each class, as far as they can be drawn."""
     if not edition.studio.profile.public_address or not edition.classes:
         return ()
-    profile = edition.studio.profile
+    profile, logo = edition.studio.profile, logo_of(edition.studio)
     marks = {studio_class.key: portrait_of(edition.studio, plan.made[0].batch) for studio_class, plan in edition.classes if plan.made}
     grandest = max(marks.values(), key=lambda one: (len(one.parts), one.recipe), default=None)
     home = SharingPicture(addresses.SHARING.path, profile.name, profile.tagline, "", *_shapes(grandest))
@@ -36,7 +37,7 @@ def sharing_pictures(edition: Edition) -> tuple[SharingPicture, ...]:
         SharingPicture(addresses.class_sharing(key).path, profile.name, "", edition.studio.classes[key].title, *_shapes(marks.get(key)))
         for key in (studio_class.key for studio_class, _ in edition.classes)
     )
-    return tuple(one for one in (home, *of_classes) if _can_be_drawn(edition, one.title, one.studio, one.tagline))
+    return tuple(replace(one, logo=logo) for one in (home, *of_classes) if _can_be_drawn(edition, one.title, one.studio, one.tagline))
 
 
 def with_sharing(edition: Edition, around: F, studio_class: StudioClass | None = None) -> F:

@@ -17,10 +17,11 @@ class RunView:
 
 @dataclass(frozen=True)
 class BlockView:
-    """A paragraph in its place: its style, its lines."""
+    """A paragraph in its place: its style, its lines; or a `picture` that says what they say, by its path in the studio folder."""
 
     style: str
     lines: tuple[tuple[RunView, ...], ...]
+    picture: str = ""
 
 
 @dataclass(frozen=True)

@@ -50,7 +50,7 @@ class LabelSheet:
 @dataclass(frozen=True)
 class LabelWishes:
     """What a studio, or a class of its own, asks of its labels: a sheet by name, text on one label or on two, a label to colour in, tags,
-    a design by name, names that students give to what they have made, a page of all designs, spare labels of each product.
+    a design by name, names that students give to what they have made, a page of all designs, spare labels of each product, the logo.
 
     None means: not said. `right` and `down` move everything on the page, since a printer may be off.
     """
@@ -65,6 +65,7 @@ class LabelWishes:
     own_names: bool = False
     portfolio: bool = False
     spare: int | None = None
+    logo: bool = False
     place: Place = field(default=NOWHERE, compare=False)
 
 

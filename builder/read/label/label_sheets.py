@@ -21,9 +21,10 @@ def make_label_wishes(shape: LabelWishesShape | None, placed: PlacedYaml) -> Lab
     if shape is None:
         return NO_WISHES
     right, down = (shape.right, shape.down) if isinstance(shape, StudioLabelsShape) else (None, None)
-    own_names = isinstance(shape, StudioLabelsShape) and shape.own_names
-    portfolio = isinstance(shape, StudioLabelsShape) and shape.portfolio
+    own_names, portfolio, logo = (
+        (shape.own_names, shape.portfolio, shape.logo) if isinstance(shape, StudioLabelsShape) else (False, False, False)
+    )
     place = placed.place("labels", "sheet") if shape.sheet else placed.key_place("labels")
     return LabelWishes(
-        shape.sheet, shape.panels, shape.to_colour, shape.tags, right, down, shape.design, own_names, portfolio, shape.spare, place
+        shape.sheet, shape.panels, shape.to_colour, shape.tags, right, down, shape.design, own_names, portfolio, shape.spare, logo, place
     )

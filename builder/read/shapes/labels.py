@@ -107,6 +107,8 @@ class StudioLabelsShape(LabelWishesShape):
     own_names: YesOrNo = maybe("names of their own", False, example="yes")
     """Whether a label bears what its student calls it, from the column `their name for it` of the roster, in place of the product's name.
     It stands on labels only; what it is and everything else stays."""
+    logo: YesOrNo = maybe("logo", False, example="yes")
+    """Whether your logo (`look: {logo: ...}`) stands on the fronts in place of your name, where there is room for it."""
     portfolio: YesOrNo = maybe("portfolio", False, example="yes")
     """Whether `print/label-portfolio.pdf` shows your labels in all designs, in colour and in grey, beside their containers."""
     right: Shift | None = maybe("right", example="0.5 mm")

@@ -1,8 +1,10 @@
 """picture-unreadable, picture-in-part: pictures of which nothing, or not everything, can be published."""
 
+from functools import cache
+
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
-from builder.model.picture import PictureFile
+from builder.model.picture import PictureFile, Size
 from builder.model.place import Place
 from builder.pictures import PictureError, clean_picture
 from builder.read.text.text_files import TextFolder
@@ -38,7 +40,13 @@ def _look(folder: TextFolder, name: str) -> PictureFile:
         return UNREAD
     if picture.left_out:
         folder.findings.append(_in_part(place, picture.left_out))
-    return PictureFile(picture.size, path.suffix.lower() != ".svg", picture.see_through)
+    return _file_of(picture.size, path.suffix.lower() != ".svg", picture.see_through)
+
+
+@cache
+def _file_of(size: Size | None, is_photograph: bool, see_through: bool) -> PictureFile:
+    """Return the same value as before for a picture that is as it was, so that nothing is worked out anew for it."""
+    return PictureFile(size, is_photograph, see_through)
 
 
 def _in_part(place: Place, left_out: tuple[str, ...]) -> Finding:
