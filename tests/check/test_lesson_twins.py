@@ -73,3 +73,17 @@ def test_the_mended_lesson_is_silent(name: str, old: str, new: str, tmp_path: Pa
     for recipe in (studio / "recipes").iterdir():
         recipe.write_text(recipe.read_text(encoding="utf-8").replace("about 0.5 L", "{volume}"), encoding="utf-8")
     assert name.split("--")[0] not in check(studio)[2]
+
+
+def test_what_only_words_can_say_stops_no_lesson_in_another_language(tmp_path: Path) -> None:
+    studio = tmp_path / "studio"
+    lay_out(FINDINGS / "lye-not-made-at-home", studio)
+    assert "lye-not-made-at-home" in check(studio)[2]
+    (lesson,) = studio.rglob("one-bar/lesson.md")
+    steps = lesson.read_text(encoding="utf-8").replace(
+        "Pour the lye into the oils", "Dissoudre la soude dans l'eau, verser dans les huiles"
+    )
+    lesson.write_text(steps, encoding="utf-8")
+    with (studio / "studio.yaml").open("a", encoding="utf-8") as settings:
+        settings.write("language: French\n")
+    assert "lye-not-made-at-home" not in check(studio)[2]

@@ -214,7 +214,12 @@ def test_what_comes_after_is_for_staff_and_for_home_and_for_nobody_at_the_bench(
     assert "Wash up 11:00 AM, after, 20 min" in teacher
     assert "2 days later, Monday, February 8, 2027, after, 30 min" in teacher
     telling = {path for path, text in texts.items() if "Turn it out" in text}
-    assert {path.rpartition("/")[2].partition("-")[0].partition(".")[0] for path in telling} == {"teacher", "assistants", "checklist", "take"}
+    assert {path.rpartition("/")[2].partition("-")[0].partition(".")[0] for path in telling} == {
+        "teacher",
+        "assistants",
+        "checklist",
+        "take",
+    }
     home = next(text for path, text in texts.items() if path.endswith("take-home-bar--500-g-of-oils.pdf"))
     assert "Turn it out 2 days later, about 30 minutes" in home
     assert "Wash up" not in home

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from builder.check.rule import CLASS, CLASS_IN_STUDIO, STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
+from builder.model.label.language import OWN
 from builder.model.recipe.column import Role
 from builder.model.studio import Studio
 from builder.model.subject import HomeSheet, WholeClass
@@ -45,13 +46,15 @@ _MADE = re.compile(r"\b(?:dissol\w+|mak(?:e|ing)|mix\w*|prepar\w+|weigh\w*|water
     FindingKind("lye-not-made-at-home", STOP, "A take-home sheet has lye in its table, and no step of it makes that lye."),
 )
 def find_lye_that_nobody_makes_at_home(plan: ClassPlan, studio: Studio) -> Iterator[Finding]:
-    """Look in the parts that are done at home for a step that weighs or dissolves the alkali. A sheet without amounts is passed over."""
+    """Look in the parts that are done at home for a step that weighs or dissolves the alkali. A sheet without amounts is passed over, and so
+    is a lesson in another language, whose words nobody reads here.
+    """
     for one in plan.made:
         recipe = one.batch.recipe
         about = [part for part in plan.studio_class.lesson.parts if recipe_about(part, plan.studio_class.recipe_keys) == recipe.key]
         parts = [part for part in about if part.where is not Where.CLASS_ONLY]
         # Lye that nobody handles in class is a stop of its own.
-        for home in one.home if recipe.lye and one.taught.lye_by else ():
+        for home in one.home if recipe.lye and one.taught.lye_by and studio.profile.language == OWN else ():
             named = [
                 w for part in parts for one in part.mentions for w in weighings(home.sheet.grams, meaning_of(one.name, recipe, studio))
             ]

@@ -53,7 +53,11 @@ def fills(studio: Studio, batch: WorkedBatch) -> str:
     name = container_name(studio, batch.own.fill)
     pot, left = grams(read.in_the_pot), grams(read.left)
     if portions.in_the_pot and read.left and portions.wanted is None:
-        rest = say("{pot} are counted for what stays in the pot and on the tools; {left} are left, too little to fill one more.", pot=pot, left=left)
+        rest = say(
+            "{pot} are counted for what stays in the pot and on the tools; {left} are left, too little to fill one more.",
+            pot=pot,
+            left=left,
+        )
     elif portions.in_the_pot:
         rest = say("{pot} are counted for what stays in the pot and on the tools.", pot=pot)
     elif read.left and portions.wanted is None:
