@@ -51,7 +51,8 @@ def test_the_page_of_counts_says_how_often_each_page_is_printed(edition: Edition
     assert said["Take-home sheet, plain bar: 500 g of oils"] == ["29 to 34", "3", "both sides", "9"]
     assert said["Workings"] == ["to look up; print it only if you want it on paper", "3"]
     assert said["Labels, Plain salts"] == said["Labels, Plain bar"] == ["one side", "2"]
-    # Pages: 1 cover, 1 list, 6 of the teacher's and 2 of the assistant's, 2 of cards, 2 × 3 steps, 2 of batch cards, 1 of doses, 3 × 4 and 3 × 6 at home.
+    # Pages: 1 cover, 1 list, 6 of the teacher's and 2 of the assistant's, 2 of cards, 2 × 3 steps, 2 of batch cards, 1 of doses, 3 × 4 and
+    # 3 × 6 at home.
     # Paper: 1, 1, 3 + 1, 2 of cards, 2 × 2, 2, 1, 3 × 2 and 3 × 3.
     assert "In all 51 printed pages on 30 sheets of paper." in " ".join(html.split())
 

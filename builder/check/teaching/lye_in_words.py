@@ -46,8 +46,9 @@ _MADE = re.compile(r"\b(?:dissol\w+|mak(?:e|ing)|mix\w*|prepar\w+|weigh\w*|water
     FindingKind("lye-not-made-at-home", STOP, "A take-home sheet has lye in its table, and no step of it makes that lye."),
 )
 def find_lye_that_nobody_makes_at_home(plan: ClassPlan, studio: Studio) -> Iterator[Finding]:
-    """Look in the parts that are done at home for a step that weighs or dissolves the alkali. A sheet without amounts is passed over, and so
-    is a lesson in another language, whose words nobody reads here.
+    """Look in the parts that are done at home for a step that weighs or dissolves the alkali.
+
+    A sheet without amounts is passed over, and so is a lesson in another language, whose words nobody reads here.
     """
     for one in plan.made:
         recipe = one.batch.recipe

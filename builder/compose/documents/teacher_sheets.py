@@ -33,14 +33,14 @@ from builder.words.say import say, say_count, spoken
 
 def copies_of_teacher_sheet(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
     """Yield how many to print: one for each teacher."""
-    teachers, _ = plan.staff
+    teachers = plan.staff[0]
     line = say_count("Teacher's sheet: {count}\u00a0copy", "Teacher's sheet: {count}\u00a0copies", teachers)
     yield ToPrint(line, say("Teacher's sheet"), (teachers,))
 
 
 def copies_of_assistants_sheet(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
     """Yield how many to print: one for each assistant."""
-    _, assistants = plan.staff
+    assistants = plan.staff[1]
     if assistants:
         line = say_count("Assistants' sheet: {count}\u00a0copy", "Assistants' sheet: {count}\u00a0copies", assistants)
         yield ToPrint(line, say("Assistants' sheet"), (assistants,))

@@ -47,7 +47,8 @@ def read_both_ways(filling: Filling, what: Callable[[Reading], Mass]) -> str:
 def fills(studio: Studio, batch: WorkedBatch) -> str:
     """Return in words what a batch fills, what is counted for the pot, and what is left over.
 
-    `Fills 4 bottles (4 fl oz bottle) with 113 g (3.98 oz) each. 20 g are counted for what stays in the pot; 28 g are left, too little to fill one more.`
+    `Fills 4 bottles (4 fl oz bottle) with 113 g (3.98 oz) each. 20 g are counted for what stays in the pot; 28 g are left, too little
+    to fill one more.`
     """
     portions, read = batch.own.portions, batch.own.read
     name = container_name(studio, batch.own.fill)
