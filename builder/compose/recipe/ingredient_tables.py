@@ -76,7 +76,8 @@ def _top_up(batch: WorkedBatch, phase: str) -> str:
     weight = " ".join((first, *(f"({text})" for text in others)))
     top_up = found[0][0]
     said = say(
-        "Weigh the empty pot first. What steams away is water: after heating, bring what is in the pot back to {weight} with hot water.",
+        "What steams away is water. Weigh the pot with all that is in it before you heat it, and again after: make up with hot water, so "
+        "that it holds {weight} again.",
         weight=weight,
     )
     if top_up.lost and len(batch.columns) == 1:  # The studio has measured its own jugs; at home others stand on the stove.
