@@ -15,6 +15,14 @@ _ITEM = re.compile(r"^([ \t]*)- ")
 SHELF_CONTAINERS = "shelf/containers.yaml"
 
 
+# What a label in the EU, the UK and Canada needs to know of a scent.
+_STATEMENT = """\
+# The supplier's allergen statement; without it nothing that holds this scent has a label in the EU, the UK and Canada. `source` is the
+# short name of the supplier in shelf/sources.yaml, such as `our-supplier: {title: Scents of Weir, kind: trade}`.
+# allergen statement: {covers: extended list, contains: {Linalool: 1 to 2 %}, source: our-supplier, at: lot 12, known: supplier}
+"""
+
+
 def card_file(name: str, kind: str) -> dict[str, str]:
     """Return the file of a card of a kind of ingredient."""
     start = card_start(kind)
@@ -25,6 +33,7 @@ def card_file(name: str, kind: str) -> dict[str, str]:
         "kind": kind,
         "counts as": start.counts_as,
         "mixes with": start.mixes_with,
+        "scent": _STATEMENT if start.declared_as in ("fragrance", "flavour") else "",
         "more": "\n".join(more) or "# hazards: [dust]                # what can hurt in it; cautions and gear follow from it",
     }
     return {f"shelf/ingredients/{plain_name(name)}.yaml": filled(text_of("card.yaml"), values, in_ounces=False)}

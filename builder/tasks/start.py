@@ -159,7 +159,8 @@ def class_of(studio: Studio, title: str, recipe_file_name: str, shop: Workshop) 
 
     def called(name: str) -> str:
         card = studio.ingredient(name)
-        return within(card.name) if card else name
+        # "Soap base, clear" is for a list; in a sentence it is called "clear soap base".
+        return within(next((one for one in (card.name, *card.also_called) if "," not in one), card.name)) if card else name
 
     recipe = studio.recipes[Path(recipe_file_name).stem]
     begins_as = recipe.product if has_starter(recipe.product) else OWN_KIND
@@ -185,8 +186,8 @@ def report(folder: Path, changed: Sequence[str] = ()) -> Sequence[Finding]:
     print_findings(shown, SourceLines(folder, CONTENT))
     print_tally(outcome.findings)
     if len(shown) < len(found):
-        of_it = f"{len(shown)} of them {'is' if len(shown) == 1 else 'are'} about this" if shown else "Nothing of it is about this"
-        say(open_console(), f"{of_it}; `stillroom check` shows all.")
+        more = len(found) - len(shown)
+        say(open_console(), f"{more} {'caution is' if more == 1 else 'cautions are'} about something else; `stillroom check` shows all.")
     return outcome.findings
 
 

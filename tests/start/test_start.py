@@ -214,7 +214,7 @@ def test_what_is_found_elsewhere_is_counted_alone(tmp_path: Path, capsys: pytest
     (written,) = (folder / "classes").glob("*/class.yaml")
     written.write_text(written.read_text(encoding="utf-8").replace("\nlength: ", "\nlength: 3 h # "), encoding="utf-8")
     _, out, err = add(folder, capsys, "recipe", "Fine balm", "--product", "balm")
-    assert "Nothing of it is about this" in out and err == ""
+    assert "1 caution is about something else; `stillroom check` shows all." in out and err == ""
 
 
 def test_a_scale_that_is_named_twice_is_one(tmp_path: Path) -> None:
@@ -225,6 +225,18 @@ def test_a_scale_that_is_named_twice_is_one(tmp_path: Path) -> None:
 def test_the_only_recipe_of_a_class_is_weighed(studio: Path, capsys: pytest.CaptureFixture[str]) -> None:
     assert cli.main(["weigh", str(studio), "--class", "an-evening-of-balm"]) == 0
     assert "Fine balm" in capsys.readouterr().out
+
+
+def test_a_lesson_calls_a_base_as_people_say_it(tmp_path: Path) -> None:
+    (lesson,) = begin(tmp_path / "loft", "--product", "melt-and-pour soap").glob("classes/*/lesson.md")
+    assert "Weigh {clear soap base} of clear soap base into" in lesson.read_text(encoding="utf-8")
+
+
+def test_the_card_of_a_scent_says_what_its_label_needs(studio: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    add(studio, capsys, "card", "Weir rose", "--kind", "fragrance")
+    add(studio, capsys, "card", "Weir silt", "--kind", "clay")
+    rose, silt = ((studio / "shelf" / "ingredients" / f"weir-{one}.yaml").read_text(encoding="utf-8") for one in ("rose", "silt"))
+    assert "\n# allergen statement: {covers: extended list" in rose and "allergen" not in silt and "\n\n" not in silt
 
 
 def test_inside_a_studio_no_studio_is_named(studio: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch) -> None:

@@ -30,7 +30,10 @@ def find_open_label_orders(batch: Batch) -> Iterator[BatchFinding]:
     """Look at the ingredient lists of all variants; each name or pair is reported once, of many pairs the first."""
     for name in sorted({name for variant in batch.filling.variants for name in variant.ingredients.nameless}):
         yield batch.label_stop("label-name-missing", _place_of(name, batch), *_nameless(name, batch), "")
-    open_lists = [variant.ingredients for variant in batch.filling.variants if variant.ingredients.open_pairs]
+    # What is in a product of which a name is missing, and so how the others stand in it, is not known yet.
+    open_lists = [
+        variant.ingredients for variant in batch.filling.variants if variant.ingredients.open_pairs and not variant.ingredients.nameless
+    ]
     told: Counter[str] = Counter()
     for pair in sorted({pair for listed in open_lists for pair in _alphabetic(listed.open_pairs)}):
         questions = [listed.question for listed in open_lists if listed.question and pair in _alphabetic(listed.open_pairs)]

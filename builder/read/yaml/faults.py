@@ -66,7 +66,13 @@ def _explain(fault: ErrorDetails, shape: type[Shape], placed: PlacedYaml, path: 
                 wrong = f'A comma stands before "{key}", and to a file in YAML it ends the number before it.'
                 return stop("key-unknown", placed.key_place(*spot), wrong, 'Write decimals with a point, for example "0.5 %".')
             keys = [str(info.alias) for info in _walk(shape, inner[:-1])[1].model_fields.values()]
-            remedy = f"These may stand here: {', '.join(keys)}.{did_you_mean(key, keys)}"
+            near = did_you_mean(key, keys)
+            comma = (
+                ""
+                if near or fault["input"]
+                else " If it belongs to the text before it, put that text in quotes: in braces a comma ends it."
+            )
+            remedy = f"These may stand here: {', '.join(keys)}.{near}{comma}"
             return stop("key-unknown", placed.key_place(*spot), f'"{key}" has no meaning here.', remedy)
         case kind:
             wanted = "a list" if kind in ("tuple_type", "list_type") else "a set of named values"
