@@ -13,7 +13,7 @@ from builder.compose.dates.time_words import clock_from
 from builder.compose.document_kind import Composed, ToPrint
 from builder.compose.edition import Edition
 from builder.compose.for_staff.run_sheet import run_sheet
-from builder.compose.for_staff.weighings import scales_used, view_mixed, view_pots
+from builder.compose.for_staff.weighings import pots_told_once, scales_used, view_mixed
 from builder.compose.frames import frame
 from builder.compose.recipe.batch_words import view_batches
 from builder.compose.recipe.wording import duration
@@ -75,7 +75,7 @@ def _view(edition: Edition, plan: ClassPlan, here: Address, title: str) -> Teach
         run=run_sheet(edition, plan, title, whole.calls),
         scales=scales_used(plan),
         products=tuple(
-            StaffProduct(view_batches(edition, plan, made), (*view_mixed(plan, made), *view_pots(plan, made))) for made in plan.made
+            StaffProduct(view_batches(edition, plan, made), (*view_mixed(plan, made), *pots_told_once(plan, made))) for made in plan.made
         ),
         findings=tuple(
             FindingView(spoken().gettext(f.wrong), spoken().gettext(f.remedy), f.accepted or "")

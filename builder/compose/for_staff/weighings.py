@@ -1,6 +1,7 @@
 """All weighings of a date in one table, in the order of its batches: lye stands in a frame."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from builder.compose.recipe.batch_words import batch_title
 from builder.compose.recipe.ingredient_tables import PhaseRows, phases_of, row_name
@@ -15,6 +16,19 @@ from builder.words.say import say
 def view_pots(plan: ClassPlan, made: MadeProduct) -> tuple[PotView, ...]:
     """Return the weighings of each planned batch of a product."""
     return tuple(_pot(plan, planned) for planned in made.batches)
+
+
+def pots_told_once(plan: ClassPlan, made: MadeProduct) -> Iterator[PotView]:
+    """Yield the same, where a later batch weighs what the first does told with it: they differ in who weighs alone."""
+    first, *others = view_pots(plan, made)
+    alike = [pot for pot in others if _amounts(pot) == _amounts(first)]
+    titles = [first.title, *(say("{title}: the same", title=pot.title) for pot in alike)]
+    yield replace(first, title=". ".join(titles))
+    yield from (pot for pot in others if pot not in alike)
+
+
+def _amounts(pot: PotView) -> list[tuple[str, str]]:
+    return [(row.name, row.weight) for group in pot.groups for row in group.rows]
 
 
 def view_mixed(plan: ClassPlan, made: MadeProduct) -> Iterator[PotView]:
