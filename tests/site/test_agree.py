@@ -117,7 +117,7 @@ def test_how_it_is_taught(key: str) -> None:
     words = FORMATS[of_studio(key)["format"]]
     assert page_of(key).select_one(".quick .way").get_text().startswith(words)
     assert data_of(key)["hasCourseInstance"][0]["courseMode"] == "onsite"
-    assert data_of(key)["teaches"].startswith(words)
+    assert data_of(key)["learningResourceType"].startswith(words)
     for event in events_of(published()[0] / "site/dates.ics", of_studio(key)["title"]):
         assert words in squeeze(str(event["DESCRIPTION"]))
     for sheet in (path for path in sheets() if path.match(f"print/{key}/2027-*/teacher.pdf")):

@@ -1,6 +1,7 @@
 """How a seat is booked: what to do for each date, on what terms, and where it is."""
 
 from dataclasses import replace
+from datetime import date as day
 from datetime import timedelta
 from urllib.parse import quote
 
@@ -87,12 +88,17 @@ def terms_of(edition: Edition, studio_class: StudioClass) -> Booking:
     return studio_class.booking.over(edition.studio.profile.booking)
 
 
-def _until(edition: Edition, studio_class: StudioClass, date: ClassDate) -> str:
+def last_day_to_book(edition: Edition, studio_class: StudioClass, date: ClassDate) -> day | None:
+    """Return until when a seat can be booked; None where there is none to book, or nothing is said of it."""
     ends = terms_of(edition, studio_class).until
     if ends is None or not date.takes_place or not studio_class.has_room_on(date):
-        return ""
-    last = date.on - timedelta(minutes=float(ends.minutes))
-    return say("Book until {day}", day=long_date(last.date(), edition.locale))
+        return None
+    return (date.on - timedelta(minutes=float(ends.minutes))).date()
+
+
+def _until(edition: Edition, studio_class: StudioClass, date: ClassDate) -> str:
+    last = last_day_to_book(edition, studio_class, date)
+    return say("Book until {day}", day=long_date(last, edition.locale)) if last else ""
 
 
 def _action(edition: Edition, studio_class: StudioClass, date: ClassDate, view: DateView) -> Link | None:

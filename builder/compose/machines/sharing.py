@@ -53,6 +53,12 @@ def with_sharing(edition: Edition, around: F, studio_class: StudioClass | None =
     return replace(around, sharing=replace(around.sharing, picture=absolute(edition, at), picture_text=words))
 
 
+def class_picture(edition: Edition, studio_class: StudioClass) -> str:
+    """Return the whole address of the picture of a class; empty where there is none."""
+    drawn = _can_be_drawn(edition, studio_class.title, edition.studio.profile.name)
+    return absolute(edition, addresses.class_sharing(studio_class.key)) if drawn else ""
+
+
 def _can_be_drawn(edition: Edition, *texts: str) -> bool:
     letters = edition.studio.letters
     return not letters or all(ord(letter) in letters for text in texts for letter in text)

@@ -10,11 +10,13 @@ from fractions import Fraction
 from typing import Any
 
 from builder.compose import addresses
+from builder.compose.dates.booking_words import last_day_to_book
 from builder.compose.dates.time_words import format_words
 from builder.compose.edition import Edition
 from builder.compose.machines.absolute import absolute
 from builder.compose.machines.calendar import in_zone
 from builder.compose.machines.json_ld import SCHEMA, Node
+from builder.compose.machines.sharing import class_picture
 from builder.compose.teaching.class_facts import coming_dates, date_fragment, ends
 from builder.model.dates.studio_class import ClassDate, StudioClass
 from builder.model.studio import Studio
@@ -58,7 +60,8 @@ def _course(edition: Edition, plan: ClassPlan, page: str) -> Node:
             "timeRequired": f"PT{round(studio_class.length.minutes)}M",
             "isAccessibleForFree": not studio_class.price,
             "typicalAgeRange": f"{studio_class.youngest}-",
-            "teaches": format_words(plan.format),
+            "learningResourceType": format_words(plan.format),
+            "image": class_picture(edition, studio_class),
             "provider": {"@id": f"{absolute(edition, addresses.HOME)}#studio"},
             "hasCourseInstance": [_instance(edition, studio_class, date, page) for date in dates],
         }
@@ -84,20 +87,24 @@ def _instance(edition: Edition, studio_class: StudioClass, date: ClassDate, page
             "organizer": {"@id": f"{absolute(edition, addresses.HOME)}#studio"},
             "maximumAttendeeCapacity": studio_class.seats if date.takes_place else None,
             "remainingAttendeeCapacity": free if date.takes_place else None,
-            "offers": _offer(edition, studio_class, free, page) if date.takes_place else None,
+            "offers": _offer(edition, studio_class, date, page) if date.takes_place else None,
         }
     )
 
 
-def _offer(edition: Edition, studio_class: StudioClass, free: int, page: str) -> Node:
-    availability = "SoldOut" if not free else "LimitedAvailability" if free < _FEW else "InStock"
-    return {
-        "@type": "Offer",
-        "price": _price(studio_class.price),
-        "priceCurrency": edition.studio.profile.currency,
-        "availability": f"{SCHEMA}/{availability}",
-        "url": page,
-    }
+def _offer(edition: Edition, studio_class: StudioClass, date: ClassDate, page: str) -> Node:
+    free, last = studio_class.seats - date.enrolled, last_day_to_book(edition, studio_class, date)
+    availability = "SoldOut" if free <= 0 else "LimitedAvailability" if free < _FEW else "InStock"
+    return _without_nothing(
+        {
+            "@type": "Offer",
+            "price": _price(studio_class.price),
+            "priceCurrency": edition.studio.profile.currency,
+            "availability": f"{SCHEMA}/{availability}",
+            "validThrough": last.isoformat() if last else None,
+            "url": page,
+        }
+    )
 
 
 def _place(edition: Edition) -> Node:
