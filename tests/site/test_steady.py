@@ -3,12 +3,14 @@
 What is measured, and how: Layout Instability API (W3C Community Group draft).
 """
 
+import shutil
 from pathlib import Path
 
 import pytest
 
 from tests.browser import Browser
 from tests.site.kinds import chosen, site
+from tests.site.serving import served
 
 # Scroll through the page, so that pictures which wait are loaded, and add up what has shifted since it was opened.
 SHIFTED = """(async () => {
@@ -30,14 +32,36 @@ def test_no_page_shifts(chromium: Browser, width: int) -> None:
     chromium.size(width, 780)
     shifted = {}
     for page in chosen():
-        # A busy machine may draw what is not yet parsed: of two times the steadier one tells of the page.
-        for _ in range(2):
-            chromium.open(page)
-            if not (shift := chromium.evaluate(SHIFTED)):
-                break
-        shifted[page.relative_to(site()).as_posix()] = shift
+        chromium.open(page)
+        shifted[page.relative_to(site()).as_posix()] = chromium.evaluate(SHIFTED)
     assert len(shifted) > 9
     assert {page: sum for page, sum in shifted.items() if sum} == {}
+
+
+@pytest.mark.parametrize("width", [390, pytest.param(1280, marks=pytest.mark.long)])
+def test_nothing_moves_while_a_page_comes_in_pieces(chromium: Browser, width: int) -> None:
+    chromium.size(width, 780)
+    with served(site(), in_pieces=True) as base:
+        shifted = {}
+        for page in chosen():
+            name = page.relative_to(site()).as_posix()
+            chromium.open(f"{base}{name}")
+            shifted[name] = chromium.evaluate(SHIFTED)
+            assert chromium.evaluate("getComputedStyle(document.body).visibility") == "visible", name
+    assert len(shifted) > 9
+    assert {page: sum for page, sum in shifted.items() if sum} == {}
+
+
+def test_a_page_whose_end_does_not_come_is_shown(chromium: Browser, tmp_path: Path) -> None:
+    shutil.copytree(site(), tmp_path / "site")
+    page = tmp_path / "site/visit.html"
+    html = page.read_text(encoding="utf-8")
+    page.write_text(html[: html.index("<footer")], encoding="utf-8")
+    chromium.open(page)
+    seen = "getComputedStyle(document.querySelector('h1')).visibility"
+    assert chromium.evaluate(seen) == "hidden"
+    chromium.evaluate("new Promise(done => setTimeout(done, 1800))")
+    assert chromium.evaluate(seen) == "visible"
 
 
 def test_the_measure_measures(chromium: Browser, tmp_path: Path) -> None:

@@ -1,6 +1,7 @@
 """Every name that pages say to search engines is one of the vocabulary of schema.org, of a type that has it.
 
-The table, `tests/authorities/schema_org.csv`, holds what pages use and no more, so that a name which is new to a page is looked up before it is published.
+The table, `tests/authorities/schema_org.csv`, holds what pages use and no more, so that a name which is new to a page is looked up before
+it is published.
 """
 
 import csv
