@@ -46,6 +46,7 @@ from builder.check.label.batch_codes_alike import find_batch_codes_alike
 from builder.check.label.claims import find_claims
 from builder.check.label.contents_by_weight import find_contents_by_weight
 from builder.check.label.earlier_batch import find_earlier_batches_amiss
+from builder.check.label.earlier_weight import find_earlier_weights_amiss
 from builder.check.label.free_from import find_broken_promises
 from builder.check.label.label_name_small import find_fronts_without_fields, find_names_too_small
 from builder.check.label.label_order import find_open_label_orders
@@ -201,6 +202,7 @@ RULES: tuple[Rule[Any], ...] = (
     find_first_labels_off_the_sheet,
     find_labels_too_small,
     find_earlier_batches_amiss,
+    find_earlier_weights_amiss,
     find_names_too_small,
     find_fronts_without_fields,
     find_labels_untranslated,
