@@ -27,9 +27,10 @@ class NotOnTheSheetError(ValueError):
 
 @dataclass(frozen=True)
 class Again:
-    """One sheet: of what its labels are, how many there are, on which sheet they lie, and with which of its labels they begin, from 1.
+    """One sheet: of what its labels are, how many lie on it, on which sheet they lie, and with which of its labels they begin, from 1.
 
-    `begins_behind` is where the backs begin, if they have a sheet of their own (`behind`).
+    Front and back are counted as two where they lie apart on it. `begins_behind` is where the backs begin, if they have a sheet of their own
+    (`behind`).
     """
 
     document: Document
@@ -52,7 +53,8 @@ def labels_again(edition: Edition, place: int, first: int | None) -> Iterator[Ag
         own = tuple(one for one in labelled.labels if one.jar.student == place)
         if own:
             to_colour = wished(edition.studio, labelled.plan).to_colour
-            yield _again(edition, kind, _placed(labelled, replace(labelled, labels=own), first, to_colour=to_colour), place)
+            placed = _placed(labelled, replace(labelled, labels=own), first, to_colour=to_colour)
+            yield _again(edition, kind, placed, place, sum(one.laid_out.labels_each(to_colour=to_colour) for one in own))
 
 
 def _placed(whole: Labelled, own: Labelled, first: int | None, *, to_colour: bool) -> Labelled:
@@ -70,11 +72,11 @@ def _next_free(sheet: LabelSheet, taken: int) -> int:
     return 1 if sheet.is_cut else taken % sheet.positions + 1
 
 
-def _again(edition: Edition, kind: DocumentKind[Labelled], labelled: Labelled, place: int) -> Again:
+def _again(edition: Edition, kind: DocumentKind[Labelled], labelled: Labelled, place: int, count: int) -> Again:
     made = kind.make(edition, labelled)
     assert made is not None
     laid: LaidOut = labelled.labels[0].laid_out
     names = LABELS.names(labelled)
     path = f"{names['class']}--{names['date']}--place-{place}--{names['filling']}.pdf"
     behind = laid.back.stock if laid.back else None
-    return Again(replace(made, path=path), labelled.title, len(labelled.labels), laid.stock, labelled.first, behind, labelled.first_back)
+    return Again(replace(made, path=path), labelled.title, count, laid.stock, labelled.first, behind, labelled.first_back)

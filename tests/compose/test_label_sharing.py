@@ -107,7 +107,11 @@ def test_one_students_labels_again_begin_where_those_of_the_date_ended(edition: 
     seen = replace(edition, sheets=edition.sheets[-1:])
     (again,) = labels_again(seen, 2, None)
     taken = EACH * len(shared.labels)
-    assert again.count == 3 and again.begins == taken % CELLS + 1 and again.of == "Plain salts and Plain bar"
+    assert (
+        again.count == 3 * EACH == len(labels_of(again.document.html))
+        and again.begins == taken % CELLS + 1
+        and again.of == "Plain salts and Plain bar"
+    )
     first = labels_of(again.document.html)[0]
     assert first == pytest.approx(again.sheet.position(again.begins - 1), abs=0.01)
     (whole,) = composed("labels", edition, edition.sheets[-1])
