@@ -29,8 +29,8 @@ class NotOnTheSheetError(ValueError):
 class Again:
     """One sheet: of what its labels are, how many lie on it, on which sheet they lie, and with which of its labels they begin, from 1.
 
-    Front and back are counted as two where they lie apart on it. `begins_behind` is where the backs begin, if they have a sheet of their own
-    (`behind`).
+    Front and back are counted as two where they lie apart on it. `begins_behind` is where the backs begin, if they lie on a sheet of their
+    own (`behind`).
     """
 
     document: Document

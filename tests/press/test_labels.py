@@ -25,9 +25,12 @@ from builder.library import LAYOUTS
 from builder.model.document import Document, Folder
 from builder.model.label.label_sheet import LabelSheet, LabelWishes
 from builder.model.label.typeface import MeasuredOn
+from builder.model.recipe.container import Container, ContainerForm
 from builder.model.recipe.quantity import Length
 from builder.press.kept import PressedSheet
 from builder.press.sheets import Engine
+from builder.rules.label.label_places import labels_for
+from builder.rules.label.usual_outside import with_usual_outside
 from tests.compose.conftest import read_edition, write_studio
 from tests.composing import composed, styles
 
@@ -84,6 +87,51 @@ def test_every_cell_lies_within_a_tenth_of_a_millimetre(engine: Engine, edition:
             y = stock.top.millimetres + row * (stock.height.millimetres + stock.down.millimetres) + down
             expected = (float(x), float(y), float(x + stock.width.millimetres), float(y + stock.height.millimetres))
             assert (x0, top, x1, bottom) == pytest.approx(expected, abs=0.1)
+
+
+def own_sizes(edition: Edition, paper: str) -> list[tuple[Container, LabelSheet, int]]:
+    """Give the largest labels of each place of each container that ships, with how many of them lie on one container."""
+    found: dict[str, tuple[Container, LabelSheet, int]] = {}
+    for one in edition.studio.containers.values():
+        usual = with_usual_outside(one, edition.studio.constants)
+        found |= {sheet.name: (usual, sheet, labels) for sheet, labels in labels_for(usual, paper)}
+    return list(found.values())
+
+
+# Papers: letter, 8.5 by 11 in, and A4, 210 by 297 mm (ISO 216). What a printer leaves: 6.35 mm, common practice, no source.
+@pytest.mark.parametrize(("paper", "wide", "high"), [("letter", 215.9, 279.4), ("A4", 210.0, 297.0)])
+def test_labels_of_every_container_are_printed_to_a_tenth_of_a_millimetre_and_sit_on_it(
+    engine: Engine, edition: Edition, paper: str, wide: float, high: float
+) -> None:
+    sizes = own_sizes(edition, paper)
+    assert {container.shape for container, _, _ in sizes} == {one.shape for one in edition.studio.containers.values()} == set(ContainerForm)
+    views = [
+        labels_view(edition, "Labels", replace(sheet, is_cut=False), [PositionView(art="tick")] * sheet.positions) for _, sheet, _ in sizes
+    ]
+    view = replace(views[0], pages=tuple(page for one in views for page in one.pages))
+    html = edition.templates.render("sheets/labels.html", view)
+    pages = corners(engine.press(Document(Folder.PRINT, "labels.pdf", html, styles("labels"))))
+    assert len(pages) == len(sizes)
+    for (container, sheet, labels), found in zip(sizes, pages, strict=True):
+        assert len(found) == sheet.positions
+        rows: dict[int, list[tuple[float, ...]]] = {}
+        for edges in found:
+            rows.setdefault(round(edges[1]), []).append(edges)
+        for row in rows.values():
+            lefts, rights = sorted(edges[0] for edges in row), sorted(edges[2] for edges in row)
+            assert lefts[0] == pytest.approx(wide - rights[-1], abs=0.1) and lefts[0] >= 6.35, "in the middle of the paper"
+            assert all(after - before >= 6 - 0.1 for before, after in zip(rights, lefts[1:], strict=False)), "paper between two labels"
+        assert min(edges[1] for edges in found) >= 6.35 and max(edges[3] for edges in found) <= high - 6.35
+        outside = {name: float(length.millimetres) for name, length in container.outside.measured}
+        for x0, top, x1, bottom in found:
+            width, height = x1 - x0, bottom - top
+            assert (width, height) == pytest.approx((float(sheet.width.millimetres), float(sheet.height.millimetres)), abs=0.1)
+            if sheet.is_round:
+                assert width == pytest.approx(height, abs=0.1) and width <= outside["lid"]
+            elif "around" in outside:
+                assert labels * width <= outside["around"] and height <= outside["height"]
+            else:
+                assert width <= outside["width"] and height <= outside["height"]
 
 
 def test_a_sheet_that_has_been_begun_is_used_up(engine: Engine, edition: Edition) -> None:
