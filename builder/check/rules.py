@@ -45,8 +45,7 @@ from builder.check.label.allergens_not_stated import find_allergens_not_stated
 from builder.check.label.batch_codes_alike import find_batch_codes_alike
 from builder.check.label.claims import find_claims
 from builder.check.label.contents_by_weight import find_contents_by_weight
-from builder.check.label.earlier_batch import find_earlier_batches_amiss
-from builder.check.label.earlier_weight import find_earlier_weights_amiss
+from builder.check.label.earlier_batch import find_earlier_batches_amiss, find_earlier_weights_amiss
 from builder.check.label.free_from import find_broken_promises
 from builder.check.label.label_name_small import find_fronts_without_fields, find_names_too_small
 from builder.check.label.label_order import find_open_label_orders

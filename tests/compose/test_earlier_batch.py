@@ -7,8 +7,7 @@ from typing import Any
 
 import pytest
 
-from builder.check.label.earlier_batch import find_earlier_batches_amiss
-from builder.check.label.earlier_weight import find_earlier_weights_amiss
+from builder.check.label.earlier_batch import find_earlier_batches_amiss, find_earlier_weights_amiss
 from builder.compose.edition import Edition
 from builder.compose.label.code_words import code_words
 from builder.compose.label_layout.label_plans import plan_labels, text_of
