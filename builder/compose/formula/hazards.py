@@ -32,7 +32,8 @@ def cautions_for(studio: Studio, hazards: Iterable[str]) -> tuple[CautionText, .
 
 
 # The signal words of cautions, as they are printed.
-_PRINTED = {"danger": message("DANGER"), "warning": message("WARNING"), "caution": message("CAUTION"), "notice": message("NOTICE")}
+DANGER = message("DANGER")
+_PRINTED = {"danger": DANGER, "warning": message("WARNING"), "caution": message("CAUTION"), "notice": message("NOTICE")}
 
 
 def signal_word(text: CautionText) -> str:

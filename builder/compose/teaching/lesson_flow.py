@@ -13,6 +13,7 @@ from dataclasses import dataclass, field, replace
 from builder.compose.dates.time_words import STAFF_WORDS, who_does
 from builder.compose.formula.first_aid import aid_sentences
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe, said, signal_word
+from builder.compose.formula.page_head import at_the_head
 from builder.compose.recipe.portion_words import numbers_to_call
 from builder.compose.recipe.wording import duration, short_duration
 from builder.compose.teaching.mentions import ingredients_named
@@ -112,14 +113,6 @@ def calls_of(studio: Studio) -> tuple[Call, ...]:
     return tuple(Call(whose, number) for whose, number in numbers_to_call(studio.profile.emergency))
 
 
-def _warnings(warns: Iterable[tuple[str, str]]) -> Iterable[str]:
-    """Name the cautions of a part, each signal word once."""
-    names: dict[str, list[str]] = {}
-    for word, name in warns:
-        names.setdefault(word, []).append(f"{name}.")
-    return (" ".join((word, *named)) for word, named in names.items())
-
-
 @dataclass
 class _Flow:
     """The run of one document: which cautions it and the part at hand have shown, which that part shows at steps, how many it has."""
@@ -166,7 +159,7 @@ class _Flow:
             length=short_duration(part.minutes),
         )
         goes_on = say("{part} goes on.", part=f"{source.letter} {part.title}".strip())
-        return replace(shown, goes_on=" ".join((goes_on, *_warnings(shown.warns)))) if blocks else shown
+        return replace(shown, goes_on=at_the_head(goes_on, shown.warns)) if blocks else shown
 
     def _block(self, block: Block, batch: WorkedBatch) -> Iterable[FlowBlock]:
         match block:

@@ -1,0 +1,25 @@
+"""The head of a page onto which a part runs: two lines of the take-home sheet, three in large print, hold 160 letters."""
+
+from builder.compose.formula.page_head import at_the_head
+
+GOES_ON = "A Melt and pour goes on."
+WARNS = [
+    ("WARNING", "Hot water and hot phases scald"),
+    ("WARNING", "Dust harms lungs and eyes"),
+    ("WARNING", "Vapour catches fire"),
+    ("DANGER", "Lye burns"),
+    ("WARNING", "Neat scent oils burn and poison"),
+    ("CAUTION", "Colour stains"),
+]
+
+
+def test_what_fits_is_said_whole() -> None:
+    assert at_the_head(GOES_ON, WARNS[:2]) == f"{GOES_ON} WARNING Hot water and hot phases scald. Dust harms lungs and eyes."
+    assert at_the_head(GOES_ON, []) == GOES_ON
+
+
+def test_what_does_not_fit_is_counted_and_a_danger_never_is() -> None:
+    said = at_the_head(GOES_ON, WARNS).replace("\u00a0", " ")
+    assert "DANGER Lye burns." in said and said.endswith("more cautions stand at its beginning.") and len(said) <= 160
+    names = sum(f"{name}." in said for _, name in WARNS)
+    assert f" {len(WARNS) - names} more cautions" in said and names >= 2
