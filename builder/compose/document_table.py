@@ -23,7 +23,7 @@ from builder.compose.documents.packs import Packed, compose_pack
 from builder.compose.documents.published_dates import compose_published_dates
 from builder.compose.documents.shopping import compose_shopping
 from builder.compose.documents.tags import compose_tags, copies_of_tags
-from builder.compose.documents.take_home import compose_take_home, copies_of_take_home
+from builder.compose.documents.take_home import compose_take_home
 from builder.compose.documents.teacher_sheets import (
     compose_assistants_sheet,
     compose_teacher_sheet,
@@ -43,6 +43,7 @@ from builder.compose.for_staff.documents import (
     copies_of_roster,
     copies_of_workings,
 )
+from builder.compose.home.home_copies import copies_of_take_home
 from builder.compose.label.label_counts import label_totals
 from builder.compose.machines.calendar import compose_calendar, compose_choice_calendar, compose_class_calendar
 from builder.compose.machines.feed import compose_choice_feed, compose_feed

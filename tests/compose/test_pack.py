@@ -79,6 +79,23 @@ def test_of_several_home_sizes_it_says_that_nobody_knows_which(tmp_path: Path) -
     ]
 
 
+def test_where_everybody_on_the_roster_has_chosen_a_home_size_each_is_counted(tmp_path: Path) -> None:
+    two_sizes = FILES["classes/first/class.yaml"].replace("at home: [500 g]", "at home: [500 g, 1 kg]")
+    rows = ("name,date,at home", "Ann,2027-02-06,1 kg", "Bo,2027-02-06,500 g", "Cy,2027-02-06,1 KG", "Di,2027-03-06,1 kg")
+    roster = "\n".join((*rows, ""))
+    studio = write_studio(tmp_path, classes__first__class_yaml=two_sizes)
+    (studio / "classes/first/roster.csv").write_text(roster, encoding="utf-8")
+    edition = read_edition(studio)
+    first, second = ([one.printed for one in sheets_to_print(edition, sheet) if "salts--" in one.at.path] for sheet in edition.sheets)
+    assert [(one.name, one.copies, one.said, one.line) for one in first] == [
+        ("Take-home sheet, plain salts: 500 g", (1,), "", "Take-home sheet, plain salts: 1 of 500 g and 2 of 1 kg"),
+        ("Take-home sheet, plain salts: 1 kg", (2,), "", ""),
+    ]
+    assert {one.said for one in second} == {f"{edition.sheets[1].students} in all, by size as asked for"}
+    # The counts stay on a plan without names, from which everything but the roster is made.
+    assert edition.sheets[0].without_names().sizes_at_home == ("1 KG", "1 kg", "500 g")
+
+
 def test_the_roster_is_counted_and_not_in_the_file(edition: Edition) -> None:
     plan = replace(edition.sheets[0], was_listed=True)
     packed = [one for one in sheets_to_print(edition, plan) if one.at.path.endswith("roster.pdf")]

@@ -9,6 +9,7 @@ from builder.model.place import Name
 from builder.model.recipe.recipe import Choice, Recipe
 from builder.model.roster.roster import PEOPLE, Roster, choices_meant, options_meant
 from builder.model.studio import Studio
+from builder.words.fold import fold
 from builder.words.listed import listed
 from builder.words.nearest import did_you_mean, nearest
 
@@ -39,6 +40,19 @@ def find_roster_choices_unknown(studio: Studio) -> Iterator[Finding]:
                 yield _ignored(foreign)
             for column in (one for one in roster.columns if one not in foreign):
                 yield from _of_column(column, roster, recipes, studio)
+            yield from _sizes_unknown(
+                roster, [size.written for make in studio_class.makes for size in make.at_home] if studio_class else []
+            )
+
+
+def _sizes_unknown(roster: Roster, sizes: Sequence[str]) -> Iterator[Finding]:
+    """Look up each size of a take-home sheet that somebody wants among those that the class has."""
+    known = list(dict.fromkeys(sizes))
+    for cell in (row.at_home for row in roster.rows):
+        if cell.text and cell.key not in map(fold, known):
+            wrong = f'This class has no take-home sheet of the size "{cell}".'
+            there = f"Write one of these, or leave the cell empty: {', '.join(known)}." if known else "Leave the cell empty."
+            yield stop("roster-option-unknown", cell.place, wrong, f"{there}{did_you_mean(cell.text, known)}")
 
 
 def _is_foreign(column: Name, recipes: Sequence[Recipe]) -> bool:

@@ -1,13 +1,12 @@
 """The take-home sheet: one recipe at one home size, complete enough to make it alone, as a page and as a PDF."""
 
-from collections.abc import Iterator
 from dataclasses import replace
 from functools import partial
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.dates.dates import plain_date
-from builder.compose.document_kind import Composed, ToPrint
+from builder.compose.document_kind import Composed
 from builder.compose.dose.dose_words import view_choice
 from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
@@ -46,30 +45,11 @@ from builder.model.label.ingredient_list import Variant
 from builder.model.label.region import Region
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
-from builder.model.teaching.class_plan import ClassPlan
 from builder.rules.part_recipe import home_parts
-from builder.words.say import say, say_count
+from builder.words.say import say
 
 MOST_LISTS = 6
 BENCH = "bench from above"  # The drawing of the bench before lye is opened.
-
-
-def copies_of_take_home(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
-    """Yield how many to print of the sheet of each recipe that has one. Where it has several sizes nothing says who takes which."""
-    for made in (made for made in plan.made if made.home):
-        recipe, sizes = within(made.batch.recipe.name), listed([home.size.written for home in made.home], "or")
-        line = say_count(
-            "Take-home sheet, {recipe}: {count}\u00a0copy ({sizes})",
-            "Take-home sheet, {recipe}: {count}\u00a0copies ({sizes})",
-            plan.students,
-            recipe=recipe,
-            sizes=sizes,
-        )
-        said = say("{count} in all, by size as asked for", count=plan.students) if len(made.home) > 1 else ""
-        for number, home in enumerate(made.home):
-            name = say("Take-home sheet, {recipe}: {size}", recipe=recipe, size=home.size.written)
-            # Sizes of one recipe have as many pages: the first stands for all of them where pages are counted.
-            yield ToPrint("" if number else line, name, (0 if number else plan.students,), said, AtHome(plan, home))
 
 
 def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:

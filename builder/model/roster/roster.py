@@ -19,7 +19,7 @@ NO_NAME = Name("", NOWHERE)
 OWN_NAME = "their name for it"
 _KIND_WORDS = frozenset({"essential", "fragrance", "oil", "absolute", "mica", "clay", "powder", "colour", "color"})
 # The columns about people; every other one is a choice.
-PEOPLE = ("name", "date", "age", "allergies", "settled", "waiting", "design", OWN_NAME)
+PEOPLE = ("name", "date", "age", "allergies", "settled", "waiting", "at home", "design", OWN_NAME)
 
 
 def is_roster(file: str) -> bool:
@@ -32,7 +32,8 @@ class RosterRow:
     """One person as written. `choices` are the cells of the columns for choices by the key of the column; empty: not chosen yet.
 
     `settled`: what the studio has settled with the person about their allergies. `waiting`: there is no seat for them yet. `design` and
-    `own_name` are of their labels: how these look, and what they call what they have made.
+    `own_name` are of their labels: how these look, and what they call what they have made. `at_home` is the size of
+    the take-home sheet that they want.
     """
 
     name: Name
@@ -44,6 +45,7 @@ class RosterRow:
     waiting: bool = False
     design: str = ""
     own_name: Name = NO_NAME
+    at_home: Name = NO_NAME
     place: Place = field(default=NOWHERE, compare=False)
     date_place: Place = field(default=NOWHERE, compare=False)
     age_place: Place = field(default=NOWHERE, compare=False)
@@ -67,7 +69,7 @@ class Guest:
 
     `compared` are the allergies of the person, each beside what the class uses and offers; `settled` is what
     the studio has settled with them about it, which counts if it `is_settled`. `place` is where they stand on the roster. `design` and
-    `own_name` are of their labels.
+    `own_name` are of their labels, `at_home` is the size of their take-home sheet.
     """
 
     name: str
@@ -80,6 +82,7 @@ class Guest:
     settled_place: Place = field(default=NOWHERE, compare=False)
     design: str = ""
     own_name: str = ""
+    at_home: str = ""
 
     @property
     def is_settled(self) -> bool:

@@ -125,7 +125,7 @@ class ClassPlan:
     `cost` is None where the studio lists no supplies.
     `guests` are those on its roster, `waiting` those of it who wait for a seat. Only what stays in the studio may see them
     (`without_names`). `after` is what the staff do when the students have gone, `heat` what steps say of
-    it that cannot be. `was_listed` says of a sheet without names that there is a roster.
+    it that cannot be. `was_listed` says of a sheet without names that there is a roster, `asked_at_home` which home sizes are wanted on it.
     """
 
     studio_class: StudioClass
@@ -146,6 +146,12 @@ class ClassPlan:
     after: tuple[StaffPart, ...] = ()
     heat: tuple[MixedTooCool | MixedTooWarm | CooledTooSoon, ...] = ()
     was_listed: bool = False
+    asked_at_home: tuple[str, ...] = ()
+
+    @property
+    def sizes_at_home(self) -> tuple[str, ...]:
+        """Return the home sizes that those on the roster want, each as often as it is wanted, in no order of people."""
+        return self.asked_at_home or tuple(sorted(one.at_home for one in self.guests if one.at_home))
 
     @property
     def has_roster(self) -> bool:
@@ -199,7 +205,8 @@ class ClassPlan:
 @remembered(128)
 def _without_names(plan: ClassPlan) -> ClassPlan:
     """Return the same value for the same sheet, so that what has been worked out from it is known."""
-    return replace(plan, guests=(), waiting=(), was_listed=plan.has_roster, made=tuple(_nameless(one) for one in plan.made))
+    made = tuple(_nameless(one) for one in plan.made)
+    return replace(plan, guests=(), waiting=(), was_listed=plan.has_roster, asked_at_home=plan.sizes_at_home, made=made)
 
 
 def _nameless(made: MadeProduct) -> MadeProduct:

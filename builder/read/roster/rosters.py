@@ -167,6 +167,7 @@ def _row(line: _Line, columns: Sequence[str], locale: str, findings: list[Findin
         choices={column: cell for column, cell in by_column.items() if column not in PEOPLE},
         design=design or "",
         own_name=by_column.get(OWN_NAME, Name("", line.place)),
+        at_home=by_column.get("at home", Name("", line.place)),
         place=line.place,
         date_place=by_column["date"].place if "date" in by_column else line.place,
         age_place=by_column["age"].place if "age" in by_column else line.place,

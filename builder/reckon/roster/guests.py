@@ -28,7 +28,8 @@ def reckon_guests(studio: Studio, studio_class: StudioClass, date: ClassDate | N
         compared = reckon_allergies(studio, studio_class, words.terms(row.allergies), chosen) if words and row.allergies else ()
         places = (row.allergies_place, row.settled_place)
         own_name = row.own_name.text if studio.profile.labels.own_names else ""
-        guests.append(Guest(row.name.text, row.age, row.allergies, chosen, compared, row.settled, *places, row.design, own_name))
+        told = (row.design, own_name, row.at_home.text)
+        guests.append(Guest(row.name.text, row.age, row.allergies, chosen, compared, row.settled, *places, *told))
     return tuple(guests)
 
 
