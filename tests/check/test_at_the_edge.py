@@ -13,7 +13,9 @@ from builder.check.batches import Batch, BatchFinding
 from builder.check.dose.base_overloaded import find_overloaded_bases
 from builder.check.formula.alkali_on_skin import find_alkali_on_the_skin
 from builder.check.keeping.preservatives import called_so, is_preservative, why_not
+from builder.check.lye.saponification_far_off import find_saponification_far_off
 from builder.check.lye.superfat_out_of_range import find_superfat_out_of_range
+from builder.check.recipe.shares_not_whole import of_whole
 from builder.model.finding import Finding
 from builder.model.hazard import Hazard
 from builder.model.recipe.ingredient import CountsAs, Ingredient
@@ -22,7 +24,7 @@ from builder.model.recipe.quantity import Share
 from builder.model.recipe.recipe import AmountsAs, MeasuredPh, Recipe
 from builder.model.recipe.size import TotalSize
 from builder.model.subject import WholeRecipe
-from tests.making import card, grams, lye, phase, recipe, scale, share, soap, worked
+from tests.making import card, figures, grams, lye, phase, recipe, scale, share, soap, worked
 from tests.reckon.test_guests import STUDIO
 
 
@@ -166,3 +168,30 @@ def test_the_first_that_is_called_so_and_is_none_is_named() -> None:
 
 def seeds_of(silent: Ingredient) -> Ingredient:
     return replace(silent, name="grapefruit seed extract")
+
+
+# Olive oil is published with 184 to 196 mg/g; 5 % beside that are 174.8 and 205.8 (content/ingredients/olive-oil.yaml, constants.yaml).
+@pytest.mark.parametrize(
+    ("low", "high", "is_far"),
+    [("174.8", "190", False), ("174.79", "190", True), ("190", "205.8", False), ("190", "205.81", True), ("184", "196", False)],
+)
+def test_an_own_saponification_value_is_far_off_beyond_the_share_beside_what_is_published(low: str, high: str, is_far: bool) -> None:
+    olive = card_of("olive oil")
+    own = replace(olive, figures={**olive.figures, "saponification": figures(low, high)}, replaces=olive)
+    shelf = {name: own if one is olive else one for name, one in STUDIO.ingredients.items()}
+    found = list(find_saponification_far_off(replace(STUDIO, ingredients=shelf)))
+    assert levels(found) == (["saponification-far-off stop"] if is_far else [])
+
+
+# A third of a per cent has no end: as many figures as are shown are six (by hand).
+@pytest.mark.parametrize(
+    ("shares", "said"),
+    [
+        (Fraction("0.998"), "99.8 %, so that 0.2 % is missing"),
+        (Fraction("1.002"), "100.2 %, so that 0.2 % is too much"),
+        (Fraction(2, 3), "66.6666666667 %, so that 33.3333 % is missing"),
+        (Fraction("1.5"), "150 %, so that 50 % is too much"),
+    ],
+)
+def test_what_is_missing_to_the_whole_is_told_with_six_figures(shares: Fraction, said: str) -> None:
+    assert of_whole(shares) == said

@@ -21,6 +21,7 @@ from pathlib import Path
 from types import FunctionType, ModuleType
 
 import pytest
+from pytest import ExitCode
 
 from builder.check.rule import Rule
 from builder.model.remembered import forget
@@ -50,7 +51,7 @@ def main() -> None:
 
 
 def _notices(file: Path, tree: ast.Module) -> bool:
-    """Tell whether a test fails, or no longer ends, with the change; in a process of its own."""
+    """Tell whether a test fails, or no longer ends, with the change; in a process of its own. Without a test nothing is noticed."""
     child = os.fork()
     if child == 0:
         resource.setrlimit(resource.RLIMIT_CPU, (SECONDS, SECONDS))
@@ -60,9 +61,13 @@ def _notices(file: Path, tree: ast.Module) -> bool:
             if function.__qualname__ in codes:
                 function.__code__ = codes[function.__qualname__]
         forget()
-        failed = _run(["-x", *_tests_of(file)])
-        os._exit(1 if failed else 0)
-    return os.waitpid(child, 0)[1] != 0
+        cases = _cases_of(file)
+        # Of a kind of finding every case counts, also those that a long run alone tries.
+        os._exit(_run(["-x", *cases, *_tests_of(file)]) or _run(["-x", "--long", *cases]))
+    ended = os.waitstatus_to_exitcode(os.waitpid(child, 0)[1])
+    if ended in (ExitCode.INTERNAL_ERROR, ExitCode.USAGE_ERROR):
+        raise RuntimeError(f"the tests of {file} cannot be run")
+    return ended not in (ExitCode.OK, ExitCode.NO_TESTS_COLLECTED)
 
 
 def _functions_of(module: ModuleType) -> Iterator[FunctionType]:
@@ -82,24 +87,28 @@ def _functions_of(module: ModuleType) -> Iterator[FunctionType]:
 
 
 def _tests_of(file: Path) -> list[str]:
-    """Return the tests that speak of a module or of a function of it, and the cases of what it finds."""
+    """Return the tests that speak of a module or of a function of it."""
     text = file.read_text(encoding="utf-8")
     names = [".".join(file.relative_to(ROOT).with_suffix("").parts), *re.findall(r"^def ([a-z]\w+)", text, re.MULTILINE)]
     speaks = re.compile("|".join(rf"\b{re.escape(name)}\b" for name in names))
     tests = [one for folder in ("", "check/", "reckon/", "usual/", "authorities/") for one in ROOT.glob(f"tests/{folder}test_*.py")]
     found = [str(one) for one in sorted(tests) if speaks.search(one.read_text(encoding="utf-8"))]
-    kinds = re.findall(r'FindingKind\(\s*"([a-z0-9-]+)"', text)
+    return found if "check" in file.parts else [*found, "tests/test_cases.py", "tests/reckon"]
+
+
+def _cases_of(file: Path) -> list[str]:
+    """Return the sound studio, and the cases of what a module finds."""
+    kinds = re.findall(r'FindingKind\(\s*"([a-z0-9-]+)"', file.read_text(encoding="utf-8"))
     cases = [one.name for one in sorted((ROOT / "tests/findings").iterdir()) if one.name.partition("--")[0] in kinds]
-    of_all = [] if "check" in file.parts else ["tests/test_cases.py", "tests/reckon"]
-    return [*found, *(f"tests/test_findings.py::test_finding[{name}]" for name in cases), *of_all, "tests/test_findings.py::" + SOUND]
+    return [SOUND, *(f"tests/test_findings.py::test_finding[{name}]" for name in cases)]
 
 
-SOUND = "test_nothing_is_found_in_the_sound_studio"
+SOUND = "tests/test_findings.py::test_nothing_is_found_in_the_sound_studio"
 
 
-def _run(arguments: list[str]) -> bool:
+def _run(arguments: list[str]) -> int:
     with contextlib.redirect_stdout(io.StringIO()), contextlib.redirect_stderr(io.StringIO()):
-        return pytest.main(["-n", "0", "-q", "-p", "no:cacheprovider", *arguments]) != 0
+        return int(pytest.main(["-n", "0", "-q", "-p", "no:cacheprovider", *arguments]))
 
 
 if __name__ == "__main__":
