@@ -34,6 +34,8 @@ TWINS = {
     ],
     "cooled-too-soon": [
         ("Let it cool to 35 °C.", "Stand the jug in cold water, and let it cool to 35 °C."),
+        ("Let it cool to 35 °C.", "Stand the jug in cold water.\n3. Let it cool to 35 °C."),
+        ("Let it cool to 35 °C.", "Let it cool in the sink to 35 °C."),
         ("Let it cool to 35 °C.", "Let it cool."),
         ("(teacher, 5 min)", "(teacher, 45 min)"),
     ],
@@ -87,3 +89,12 @@ def test_what_only_words_can_say_stops_no_lesson_in_another_language(tmp_path: P
     with (studio / "studio.yaml").open("a", encoding="utf-8") as settings:
         settings.write("language: French\n")
     assert "lye-not-made-at-home" not in check(studio)[2]
+
+
+def test_cold_water_after_the_lye_has_been_used_has_cooled_nothing(tmp_path: Path) -> None:
+    studio = tmp_path / "studio"
+    lay_out(FINDINGS / "cooled-too-soon", studio)
+    (lesson,) = (path for path in studio.rglob("lesson.md") if "Let it cool to 35" in path.read_text(encoding="utf-8"))
+    with lesson.open("a", encoding="utf-8") as file:
+        file.write("\n## Wash up (teacher, 10 min)\n\n1. Stand the jugs in cold water.\n")
+    assert "20 minutes. So much of it takes 27 minutes in the open at the very least" in check(studio)[2]
