@@ -3,7 +3,7 @@
 import os
 import shutil
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from datetime import date
 from pathlib import Path
 from random import Random
@@ -27,16 +27,28 @@ DAY = date(2027, 1, 1)
 Result = tuple[pipeline.Outcome, list[tuple[LabelPlan, ...]]]
 
 
+@pytest.fixture(scope="module")
+def stocked(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Path]:
+    """Yield a cache that holds what ships and nothing of a studio; the code is taken for old, and the results of every run are kept."""
+    cache = tmp_path_factory.mktemp("stocked")
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setenv("XDG_CACHE_HOME", str(cache))
+        patch.setattr(sums, "_BEGUN", time.time() + 1000)
+        patch.setattr(results, "sum_of_run", sums.sum_of_run)
+        patch.setattr(results, "_AT_LEAST", -1.0)
+        patch.setattr(results, "_WORTH", 0.0)
+        sums._sum_of_code.cache_clear()
+        sums._sum_of_package.cache_clear()
+        anew(SOUND)
+        yield cache
+
+
 @pytest.fixture(autouse=True)
-def _kept_from_the_first(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    """Begin with an empty cache, take the code for old, and keep the results of every run."""
+def _kept_from_the_first(stocked: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Begin each test without a result that is kept; what ships need not be read again for each."""
+    shutil.copytree(stocked, tmp_path / "cache")
     monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "cache"))
-    monkeypatch.setattr(sums, "_BEGUN", time.time() + 1000)
-    monkeypatch.setattr(results, "sum_of_run", sums.sum_of_run)
-    monkeypatch.setattr(results, "_AT_LEAST", -1.0)
-    monkeypatch.setattr(results, "_WORTH", 0.0)
-    sums._sum_of_code.cache_clear()
-    sums._sum_of_package.cache_clear()
+    assert kept_files() == []
 
 
 def looked_at(studio: Path) -> Result:
