@@ -5,24 +5,21 @@ from collections.abc import Iterable, Sequence
 from builder.compose.formula.hazards import DANGER
 from builder.words.say import say, say_count
 
-# So many letters fit into the head of every sheet, in large print too: more would be cut off by the edge of the paper.
-_HEAD = 160
+# So many letters fit: in one line of the take-home sheet (two in large print), and in two lines of the sheets for staff and bench. More
+# would come nearer to the edge of the paper than printers reach.
+AT_HOME, IN_CLASS = 110, 160
 
 
-def at_the_head(goes_on: str, warns: Sequence[tuple[str, str]]) -> str:
-    """Say which part goes on, with its cautions, each signal word once. Of what does not fit the number is told; dangers come first."""
+def at_the_head(goes_on: str, warns: Sequence[tuple[str, str]], most: int) -> str:
+    """Say which part goes on, with its cautions, each signal word once. What goes beyond `most` letters is counted, dangers last."""
     dangers = [one for one in warns if one[0] == say(DANGER)]
     by_weight = [*dangers, *(one for one in warns if one not in dangers)]
     for named in range(len(warns), 0, -1):
         told = [one for one in warns if one in by_weight[:named]]
         left = len(warns) - named
-        more = (
-            say_count("{count} more caution stands at its beginning.", "{count} more cautions stand at its beginning.", left)
-            if left
-            else ""
-        )
+        more = say_count("{count} more caution belongs to it.", "{count} more cautions belong to it.", left) if left else ""
         line = " ".join((goes_on, *_warnings(told), *([more] if more else ())))
-        if len(line) <= _HEAD:
+        if len(line) <= most:
             return line
     return goes_on
 

@@ -13,7 +13,7 @@ from dataclasses import dataclass, field, replace
 from builder.compose.dates.time_words import STAFF_WORDS, who_does
 from builder.compose.formula.first_aid import aid_sentences
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe, said, signal_word
-from builder.compose.formula.page_head import at_the_head
+from builder.compose.formula.page_head import AT_HOME, IN_CLASS, at_the_head
 from builder.compose.recipe.portion_words import numbers_to_call
 from builder.compose.recipe.wording import duration, short_duration
 from builder.compose.teaching.mentions import ingredients_named
@@ -159,7 +159,7 @@ class _Flow:
             length=short_duration(part.minutes),
         )
         goes_on = say("{part} goes on.", part=f"{source.letter} {part.title}".strip())
-        return replace(shown, goes_on=at_the_head(goes_on, shown.warns)) if blocks else shown
+        return replace(shown, goes_on=at_the_head(goes_on, shown.warns, IN_CLASS if self.aid_at_foot else AT_HOME)) if blocks else shown
 
     def _block(self, block: Block, batch: WorkedBatch) -> Iterable[FlowBlock]:
         match block:
