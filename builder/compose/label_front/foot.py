@@ -3,8 +3,8 @@
 Decided: a mark or a border may stand beside net contents. Why: the clear space is one from other printed information (21 CFR 701.13(f),
 from memory), and an ornament informs of nothing.
 
-Decided: what it is stands in nearly half the size of the least name, where there is room. Why: its size is to be reasonably related to the
-most prominent print (21 CFR 701.11, from memory), and on a lid it was the smallest thing.
+Decided: what it is stands in nearly half the size of the least name, larger on a wide label, where there is room. Why: its size is to be
+reasonably related to the most prominent print (21 CFR 701.11, from memory), and on a lid or a tag it was the smallest thing.
 """
 
 from collections.abc import Callable, Sequence
@@ -15,6 +15,7 @@ from builder.compose.label_layout.label_lines import Block, line_height
 from builder.compose.label_layout.rules import clear_above
 
 OF_NAME, OF_NAME_AT_LEAST, MOST_IDENTITY, ROOMIER = 0.48, 0.4, 13.0, 1.2
+OF_WIDTH = 0.17  # Points of what it is, where there is room, to a millimetre of the width: the wider a label is, the larger is its name.
 
 
 def foot_of(ground: Ground) -> tuple[Block, ...] | None:
@@ -26,7 +27,8 @@ def foot_of(ground: Ground) -> tuple[Block, ...] | None:
     if net is None or (rules.net_part is not None and net.y < ground.label.below - rules.net_part * ground.label.height):
         return None
     least = ROOMIER * rules.text if ground.is_roomy else rules.text
-    size = max(least, min((OF_NAME if ground.is_roomy else OF_NAME_AT_LEAST) * ground.least_name, MOST_IDENTITY))
+    wanted = max(OF_NAME * ground.least_name, OF_WIDTH * ground.space.width) if ground.is_roomy else OF_NAME_AT_LEAST * ground.least_name
+    size = max(least, min(wanted, MOST_IDENTITY))
     if not ground.text.identity:
         return (net,)
     for points in (size, rules.text):
