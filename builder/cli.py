@@ -8,10 +8,14 @@ from __future__ import annotations
 
 import os
 import sys
+import zoneinfo
 from collections.abc import Sequence
 
 from builder.arguments import parse
 from builder.refusals import CommandError, NotDoneError
+
+# Hours are those of the package tzdata: what a machine itself knows of time zones is another's, and of another day.
+zoneinfo.reset_tzpath(to=())
 
 WRONG_COMMAND, NOT_DONE = 2, 3
 MEND = "Mend that (rights, room on the disk), and give the command again."

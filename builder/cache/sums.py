@@ -7,7 +7,6 @@ must not be missed.
 import os
 import sys
 import time
-import zoneinfo
 from collections.abc import Collection, Iterator, Sequence
 from functools import cache
 from hashlib import blake2b
@@ -95,14 +94,14 @@ def sum_of_run(folders: Sequence[Path], without: Collection[Path], words: Sequen
     """Return the sum of all that a run depends on, under which its result is known.
 
     That is every file of some folders, but for those `without`; what else was asked for, in `words`; all code, Python and its packages;
-    and when the system's own libraries and time zones were last changed. None where one of them cannot be told.
+    and when the system's own libraries were last changed. None where one of them cannot be told.
     """
     made = blake2b(digest_size=28)
     left_out = frozenset(os.path.realpath(path) for path in without)
     try:
         made.update(_sum_of_code())
         made.update(_sum_of_package())
-        for text in (*words, *map(_changed, (*SYSTEM, *zoneinfo.TZPATH))):
+        for text in (*words, *map(_changed, SYSTEM)):
             made.update(f"{len(text)} {text}".encode("utf-8", "surrogateescape"))
         for folder in folders:
             _add(made, os.path.realpath(folder), "", left_out=left_out)

@@ -4,6 +4,7 @@ import os
 import shutil
 import subprocess
 import sys
+from importlib import resources
 from pathlib import Path
 
 import pytest
@@ -47,8 +48,20 @@ def test_folder_time_zone_locale_hashes_and_processes_change_no_byte(tmp_path: P
     other = tmp_path / "another folder, with a longer name (Größe)"
     for folder in (tmp_path / "a", other):
         folder.mkdir()
+    # A machine that has a zone wrong.
+    (tmp_path / "zones/America").mkdir(parents=True)
+    tokyo = resources.files("tzdata.zoneinfo") / "Asia/Tokyo"
+    (tmp_path / "zones/America/New_York").write_bytes(tokyo.read_bytes())
     one = published(tmp_path / "a", cores[0], TZ="America/Los_Angeles", LC_ALL="C.UTF-8", PYTHONHASHSEED="1")
-    two = published(other, cores[1], TZ="Pacific/Kiritimati", LC_ALL="de_DE.UTF-8", LANGUAGE="de", PYTHONHASHSEED="4711")
+    two = published(
+        other,
+        cores[1],
+        TZ="Pacific/Kiritimati",
+        PYTHONTZPATH=str(tmp_path / "zones"),
+        LC_ALL="de_DE.UTF-8",
+        LANGUAGE="de",
+        PYTHONHASHSEED="4711",
+    )
     assert {Path(name).suffix for name in one if name.startswith("site/")} == OF_THE_SITE
     assert (sum(name.endswith(".pdf") for name in one) > 5) is (cores[0] > 0)
     assert sorted(one) == sorted(two)
