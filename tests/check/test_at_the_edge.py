@@ -5,10 +5,13 @@ The figures of the edges are those of content/constants.yaml and of the cards, w
 
 from collections.abc import Iterable
 from dataclasses import replace
+from datetime import date
 from fractions import Fraction
+from pathlib import Path
 
 import pytest
 
+from builder import pipeline
 from builder.check.batches import Batch, BatchFinding
 from builder.check.dose.base_overloaded import find_overloaded_bases
 from builder.check.formula.alkali_on_skin import find_alkali_on_the_skin
@@ -16,6 +19,7 @@ from builder.check.keeping.preservatives import called_so, is_preservative, why_
 from builder.check.lye.saponification_far_off import find_saponification_far_off
 from builder.check.lye.superfat_out_of_range import find_superfat_out_of_range
 from builder.check.recipe.shares_not_whole import of_whole
+from builder.check.supplies.price_below_materials import find_prices_below_materials
 from builder.model.finding import Finding
 from builder.model.hazard import Hazard
 from builder.model.recipe.ingredient import CountsAs, Ingredient
@@ -24,8 +28,9 @@ from builder.model.recipe.quantity import Share
 from builder.model.recipe.recipe import AmountsAs, MeasuredPh, Recipe
 from builder.model.recipe.size import TotalSize
 from builder.model.subject import WholeRecipe
-from tests.making import card, figures, grams, lye, phase, recipe, scale, share, soap, worked
+from tests.making import card, figures, grams, lye, phase, recipe, scale, share, soap, sure, worked
 from tests.reckon.test_guests import STUDIO
+from tests.test_findings import CASES, lay_out
 
 
 def of_kind(contact: Contact) -> Product:
@@ -195,3 +200,13 @@ def test_an_own_saponification_value_is_far_off_beyond_the_share_beside_what_is_
 )
 def test_what_is_missing_to_the_whole_is_told_with_six_figures(shares: Fraction, said: str) -> None:
     assert of_whole(shares) == said
+
+
+def test_a_price_that_just_pays_for_the_materials_is_met_in_silence(tmp_path: Path) -> None:
+    lay_out(next(case for case in CASES if case.name == "price-below-materials"), tmp_path / "studio")
+    outcome = pipeline.check(tmp_path / "studio", on=date(2027, 1, 1))
+    plan = next(sheet for sheet in outcome.sheets if sheet.cost)
+    pays = sure(plan.cost).total / plan.students
+    for price, found in ((pays, []), (pays - Fraction(1, 100), ["price-below-materials caution"])):
+        asked = replace(plan, studio_class=replace(plan.studio_class, price=price))
+        assert levels(find_prices_below_materials(asked, sure(outcome.studio))) == found

@@ -34,3 +34,26 @@ def test_only_a_list_that_has_begun_can_be_too_short(tmp_path: Path, roster: str
     (folder / "roster.csv").write_text(roster, encoding="utf-8")
     _, _, err = check(tmp_path / "studio")
     assert ("roster-below-enrolled" in err) is found
+
+
+OWN_NAME = next(case for case in CASES if case.name == "own-name-not-printed")
+
+
+def test_of_a_class_that_cannot_be_read_its_roster_says_nothing(tmp_path: Path) -> None:
+    """What keeps the class from being read is the finding; who comes to it, and what for, is not known."""
+    lay_out(SHORT, tmp_path / "studio")
+    (tmp_path / "studio/classes/one-lotion/class.yaml").write_text("makes: [", encoding="utf-8")
+    (tmp_path / "studio/classes/one-lotion/roster.csv").write_text(
+        f"colour,{SIX.splitlines()[0]}\npink,Person A,2031-03-06\n", encoding="utf-8"
+    )
+    status, _, err = check(tmp_path / "studio")
+    assert status == 1 and "classes/one-lotion/class.yaml:1" in err and "roster" not in err
+
+
+@pytest.mark.parametrize("printed", [False, True])
+def test_names_of_their_own_are_told_where_they_are_not_printed(tmp_path: Path, *, printed: bool) -> None:
+    lay_out(OWN_NAME, tmp_path / "studio")
+    with (tmp_path / "studio/studio.yaml").open("a", encoding="utf-8") as profile:
+        profile.write(f"labels: {{names of their own: {'yes' if printed else 'no'}}}\n")
+    _, _, err = check(tmp_path / "studio")
+    assert ("own-name-not-printed" in err) is not printed

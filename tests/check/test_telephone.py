@@ -5,6 +5,7 @@ in Ireland (their regulators' ranges for drama), all from memory; others are inv
 """
 
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 
@@ -12,7 +13,7 @@ from builder.library import CONTENT
 from builder.model.dates.booking import Venue
 from builder.read.studios import read_studio
 from builder.rules.dates.telephone import Undialled, dialled
-from tests.test_findings import FINDINGS
+from tests.test_findings import FINDINGS, check, lay_out
 
 STUDIO, _ = read_studio(FINDINGS / "_sound", CONTENT)
 
@@ -76,3 +77,21 @@ def test_every_country_of_a_region_has_a_row() -> None:
     assert len(countries) == len(set(countries)) == 27 + 3
     assert {row.region for row in STUDIO.calling_codes if row.region} == set(STUDIO.regions) - {"EU"}
     assert all(row.known.value == "memory" and row.source.key == "itu-t-e-164" for row in STUDIO.calling_codes)
+
+
+@pytest.mark.parametrize(
+    ("number", "said"),
+    [
+        ("802 555 0142, evenings", '"802 555 0142, evenings" is more than a telephone number.'),
+        ("+1 555 0142", '"+1 555 0142" has too few or too many figures for its country.'),
+        ("555-0142", '"555-0142" is no whole number of the country US: one has 10 figures'),
+        ("802-555-0142", ""),
+    ],
+)
+def test_a_number_without_a_link_says_why(tmp_path: Path, number: str, said: str) -> None:
+    lay_out(None, tmp_path / "studio")
+    profile = tmp_path / "studio/studio.yaml"
+    text = profile.read_text(encoding="utf-8")
+    profile.write_text(text.replace("email: teacher@test.example", f'email: teacher@test.example, phone: "{number}"'), encoding="utf-8")
+    _, _, err = check(tmp_path / "studio")
+    assert said in err and ("phone-not-dialled" in err) is bool(said)

@@ -178,3 +178,13 @@ def test_those_who_wait_are_compared_too_and_counted_with_nobody() -> None:
     (waits,) = reckon_guests(studio, a_class, when, waiting=True)
     assert waits.name == "B"
     assert waits.compared[0].found
+
+
+# English grammar: after a hissing sound the plural ends in -es, and -y after a consonant becomes -ies; -ss, -us and -is are no plurals.
+@pytest.mark.parametrize(
+    ("several", "one"),
+    [("peaches", "peach"), ("radishes", "radish"), ("boxes", "box"), ("grasses", "grass"), ("berries", "berry"), ("nuts", "nut"),
+     ("citrus", "citrus"), ("oasis", "oasis"), ("gas", "gas"), ("Brazil nut's", "brazil nut")],
+)  # fmt: skip
+def test_a_plural_is_the_word_that_it_is_of(several: str, one: str) -> None:
+    assert words_of(several) == tuple(one.split())
