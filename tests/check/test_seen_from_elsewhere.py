@@ -1,0 +1,37 @@
+"""What a rule finds in a recipe it also finds where a student may choose it, and where another region has kept the law."""
+
+from pathlib import Path
+
+import pytest
+
+from tests.test_findings import CASES, check, lay_out
+
+
+def studio_of(case: str, folder: Path, file: str, *changes: tuple[str, str]) -> Path:
+    """Lay out the studio of a finding with one of its files changed."""
+    studio = folder / "studio"
+    lay_out(next(one for one in CASES if one.name == case), studio)
+    text = (studio / file).read_text(encoding="utf-8")
+    for before, after in changes:
+        assert before in text
+        text = text.replace(before, after)
+    (studio / file).write_text(text, encoding="utf-8")
+    return studio
+
+
+CHOSEN = "choices:\n  scent: {from: [copaiba essential oil, no scent], at most: 0.6 %}\nfills:"
+
+
+def test_a_scent_of_which_nothing_is_known_is_found_where_students_choose_it(tmp_path: Path) -> None:
+    changes = (("      copaiba essential oil: 0.6 %\n", ""), ("fills:", CHOSEN))
+    _, _, err = check(studio_of("scent-without-limit", tmp_path, "recipes/plain-lotion.yaml", *changes))
+    at = err.index("scent-without-limit (caution)")
+    assert "from: [copaiba essential oil" in err[at : at + 120] and "Copaiba essential oil is in no table here" in err[at:]
+
+
+# The United Kingdom kept the Cosmetics Regulation as it stood (Schedule 34 of SI 2019/696, from memory). Annex IV of it lists CI 15800.
+@pytest.mark.parametrize(("region", "kept"), [("EU", False), ("UK", True)])
+def test_a_list_that_a_region_has_kept_is_its_law(tmp_path: Path, region: str, *, kept: bool) -> None:
+    _, _, err = check(studio_of("colour-not-for-lips--eu", tmp_path, "studio.yaml", ("region: EU", f"region: {region}")))
+    assert "colour-not-for-lips (stop)" in err
+    assert ("EU law, which the UK has kept as its own" in " ".join(err.split())) is kept
