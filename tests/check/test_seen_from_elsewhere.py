@@ -35,3 +35,26 @@ def test_a_list_that_a_region_has_kept_is_its_law(tmp_path: Path, region: str, *
     _, _, err = check(studio_of("colour-not-for-lips--eu", tmp_path, "studio.yaml", ("region: EU", f"region: {region}")))
     assert "colour-not-for-lips (stop)" in err
     assert ("EU law, which the UK has kept as its own" in " ".join(err.split())) is kept
+
+
+# The batch for home takes up 752 mL and the one of the lotion fills 2 bottles, as the finding of tools and figures says.
+@pytest.mark.parametrize(
+    ("lesson", "before", "step", "found"),
+    [
+        ("one-bar", "3. Stir in everything else.", "3. Pour it into a mould that holds 500 mL.", '"500 mL" is too small'),
+        ("one-bar", "3. Stir in everything else.", "3. Pour it into a mould that holds 1 L.", ""),
+        ("one-lotion", "Fill 12 bottles in all.", "Fill twelve bottles in all.", '"twelve bottles" goes to the sheets for home'),
+        ("one-lotion", "Fill 12 bottles in all.", "Fill two bottles in all.", ""),
+        ("one-lotion", "Fill 12 bottles in all.", "Fill the second bottle.", ""),
+    ],
+)
+def test_volumes_and_counts_are_compared_in_steps_and_in_words(tmp_path: Path, lesson: str, before: str, step: str, found: str) -> None:
+    file = f"classes/{lesson}/lesson.md"
+    _, _, err = check(studio_of("typed-fact-differs", tmp_path, file, (before, step)))
+    assert found in err and (f"{file}:" in err) is bool(found)
+
+
+def test_a_name_in_braces_that_nobody_knows_is_found_in_tools(tmp_path: Path) -> None:
+    changes = (("about 0.5 L", "{the mould}"),)
+    _, _, err = check(studio_of("typed-fact-differs", tmp_path, "recipes/plain-bar.yaml", *changes))
+    assert "recipes/plain-bar.yaml:14:1: mention-unknown" in err
