@@ -43,11 +43,11 @@ def too_fine(html: str, finest: Mapping[str, Fraction]) -> list[str]:
 
 
 def in_ounces(folder: Path) -> None:
-    """Write the amounts of a studio's recipes and classes anew in ounces, to a hundredth."""
-    for path in (*folder.glob("recipes/*.yaml"), *folder.glob("classes/*/class.yaml")):
+    """Write the amounts of a studio's recipes and classes anew in ounces, to a hundredth, and the home sizes on its rosters."""
+    for path in (*folder.glob("recipes/*.yaml"), *folder.glob("classes/*/class.yaml"), *folder.glob("classes/*/roster.csv")):
         lines = path.read_text().splitlines()
         for number, line in enumerate(lines):
-            if re.search(r"fills:|weight:|left in|at home:|to show", line) and "measured" not in line:
+            if path.suffix == ".csv" or (re.search(r"fills:|weight:|left in|at home:|to show", line) and "measured" not in line):
                 lines[number] = WRITTEN.sub(lambda found: f"{float(Fraction(found[1]) * IN_GRAMS[found[2]] / OUNCE):.2f} oz", line)
         path.write_text("\n".join(lines))
 

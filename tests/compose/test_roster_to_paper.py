@@ -68,6 +68,15 @@ def test_groups_are_counted_on_the_list_of_guests() -> None:
     assert [row[table.columns.index("Group")] for row in table.rows] == ["1", "1", "2", "2", "3"]
 
 
+def test_the_size_of_a_take_home_sheet_stands_beside_who_wants_it() -> None:
+    plan = at(PARTY, 3, THREE)
+    (table,) = view_guests(plan)
+    assert "Take-home sheet" not in table.columns
+    first, *others = plan.guests
+    (table,) = view_guests(replace(plan, guests=(replace(first, at_home="4 containers"), *others)))
+    assert [row[table.columns.index("Take-home sheet")] for row in table.rows] == ["4 containers", "", ""]
+
+
 def test_who_waits_is_listed_apart_and_has_no_pot() -> None:
     plan = replace(at(PARTY, 3, THREE), waiting=(Guest("Wanda", None, "", {}),))
     come, wait = view_guests(plan)

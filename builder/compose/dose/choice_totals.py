@@ -55,14 +55,17 @@ def _guests(plan: ClassPlan, guests: Sequence[Guest], listed: str, pots: Mapping
     several = len({key for key, _, _ in choices}) > 1
     heads = [f"{name}: {say(dose.what)}" if several else sentence(say(dose.what)) for _, name, dose in choices]
     has_age, has_allergies = any(one.age is not None for one in guests), any(one.allergies for one in guests)
+    has_size = any(one.at_home for one in guests)
     rows = []
     for number, guest in enumerate(guests):
         cells = [guest.name, *(str(one[number].number) if number < len(one) else "" for one in pots.values())]
         cells += [str(guest.age) if guest.age is not None else ""] if has_age else []
         cells += [_chosen(guest, key, dose) for key, _, dose in choices]
+        cells += [guest.at_home] if has_size else []
         cells += [guest.allergies] if has_allergies else []
         rows.append(tuple(cells))
-    columns = (say("Name"), *pots, *([say("Age")] if has_age else []), *heads, *([say("Allergies")] if has_allergies else []))
+    told = (*([say("Take-home sheet")] if has_size else []), *([say("Allergies")] if has_allergies else []))
+    columns = (say("Name"), *pots, *([say("Age")] if has_age else []), *heads, *told)
     return GuestTable(listed, columns, tuple(rows))
 
 
