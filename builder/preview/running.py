@@ -96,7 +96,7 @@ class Preview:
             except Exception as error:
                 return 200, page_without(built, path, path, f"This page cannot be made: {error}")
             if document is None:
-                return 200, page_without(built, path, path, "There is nothing on this sheet.")
+                return 200, page_without(built, path, path, "There is nothing on this sheet now, and so it is not printed.")
             return 200, page_of(built, path, document, last_sound=False)
 
     def _as_it_was(self, built: Built, path: str) -> tuple[int, str]:

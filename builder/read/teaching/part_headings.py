@@ -25,6 +25,12 @@ FINDS = (
     FindingKind("who-unknown", STOP, "The heading of a part names somebody who is none of those who do things here."),
 )
 
+# What people call those who do a part, and which of ours it is.
+_MEANT = dict.fromkeys(("pairs", "pair", "groups", "group", "guests", "participants", "children", "kids"), (Who.STUDENTS.value,))
+_MEANT |= dict.fromkeys(("everybody", "everyone", "all", "both", "whole class"), (Who.TOGETHER.value,))
+_MEANT |= dict.fromkeys(("instructor", "me", "demo", "studio", "assistant", "assistants", "staff"), (Who.TEACHER.value,))
+_MEANT |= dict.fromkeys(("wait", "break", "nobody"), (Who.WAITING.value,))
+
 _HEADING = re.compile(r"(.*?)\s*\(([^()]*)\)")
 _RECIPE = re.compile(r"[a-z0-9]+(?:-[a-z0-9]+)*")
 _DAYS_BEFORE = re.compile(r"(\d{1,3}) days? before", re.ASCII | re.IGNORECASE)
@@ -137,7 +143,7 @@ def _who(word: str, heading: Heading, findings: list[Finding]) -> Who | None:
     who = _parse_who(word)
     if who is None:
         wrong = f'"{word}" does not say who does this part.' if word else "The heading does not say who does this part."
-        remedy = f"Write one of these: {', '.join(Who)}.{did_you_mean(word, list(Who))}"
+        remedy = f"Write one of these: {', '.join(Who)}.{did_you_mean(word, list(Who), _MEANT)}"
         findings.append(stop("who-unknown", heading.place_of(word), wrong, remedy))
     return who
 
