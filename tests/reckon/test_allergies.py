@@ -84,6 +84,14 @@ def test_an_ingredient_is_met_by_family_kind_name_and_part() -> None:
     assert {("Shea butter", By.FAMILY), ("Lavender essential oil", By.KIND), ("Sunflower oil", By.NAME), ("Emulsifying wax", By.PART)} <= by
 
 
+@pytest.mark.parametrize(("name", "found"), [("Goat milk powder", True), ("Coconut milk powder", False)])
+def test_a_name_that_only_sounds_so_is_not_met(name: str, *, found: bool) -> None:
+    """Coconut milk is no milk (common practice, no source)."""
+    card = replace(STUDIO.ingredients["sunflower oil"], name=name, also_called=(), label_name=None, allergens=())
+    studio = replace(STUDIO, ingredients={**STUDIO.ingredients, "sunflower oil": card})
+    assert any(one.ingredient == name for allergy in compared(LOTION, "milk", studio=studio) for one in allergy.found) is found
+
+
 def test_the_latin_name_is_as_good_as_the_plain_one() -> None:
     assert met(LOTION, "Lavandula") == met(LOTION, "lavender") == {"Lavender essential oil"}
 
