@@ -134,10 +134,15 @@ def published() -> tuple[Path, Run]:
     return kept / "out", pickle.loads(said.read_bytes())
 
 
+def is_beside_a_sheet(page: Path) -> bool:
+    """Tell whether a file is a sheet once more, for a browser: it alone has the fonts of the sheets."""
+    return "styles/faces.css" in page.read_text(encoding="utf-8")
+
+
 def pages() -> list[Path]:
-    """Return every HTML file of the output."""
+    """Return every page of the output, without what lies beside a sheet and says the same."""
     folder, _ = published()
-    return sorted(folder.rglob("*.html"))
+    return sorted(page for page in folder.rglob("*.html") if not is_beside_a_sheet(page))
 
 
 def page_of_each_kind() -> list[Path]:

@@ -8,7 +8,7 @@ import pdfplumber
 import pytest
 
 from tests.browser import Browser
-from tests.published import published, soup
+from tests.published import is_beside_a_sheet, published, soup
 
 _NOT_FOUND = "Array.from(document.images).filter(one => !one.naturalWidth).length"
 
@@ -16,7 +16,7 @@ _NOT_FOUND = "Array.from(document.images).filter(one => !one.naturalWidth).lengt
 def twins() -> list[Path]:
     """Return the page beside each sheet that was pressed; those of labels have places in millimetres, and are not read on a phone."""
     sheets = sorted((published()[0] / "print").rglob("*.pdf"))
-    return [page for page in (sheet.with_suffix(".html") for sheet in sheets) if page.exists() and "faces.css" in page.read_text("utf-8")]
+    return [page for page in (sheet.with_suffix(".html") for sheet in sheets) if page.exists() and is_beside_a_sheet(page)]
 
 
 def letters(text: str) -> str:
