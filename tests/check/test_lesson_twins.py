@@ -47,6 +47,10 @@ TWINS = {
         ("and {sodium hydroxide} of sodium hydroxide.", "and the sodium hydroxide by the check list."),
         ("and {sodium hydroxide} of sodium hydroxide.", "and the sodium hydroxide. Fill {lye} of the lye solution into a bottle."),
     ],
+    "lye-named-dry--by-its-words": [
+        ("{lye} of dry sodium hydroxide.", "the sodium hydroxide. Fill {lye} of sodium hydroxide solution into a bottle."),
+        ("{lye} of dry sodium hydroxide.", "the sodium hydroxide. Fill {lye} of the lye into a bottle."),
+    ],
     "lye-not-made-at-home": [
         ("2. Pour the lye into the oils.", "2. Dissolve the sodium hydroxide, and pour the lye into the oils."),
         ("2. Pour the lye into the oils.", "2. Add the lye to the water.\n3. Pour it into the oils."),

@@ -4,18 +4,21 @@ They mean what has been dissolved before, or two alkalis as one sum, or what is 
 an alkali by its own name would be the weight of its ready-mixed solution: who weighs that much of the solid has lye of twice the strength.
 """
 
+import re
 from collections.abc import Iterator, Sequence
+from itertools import pairwise
 
 from builder.model.lye.lye_solution import LyeSolution
 from builder.model.place import Name
 from builder.model.recipe.column import Role, Weighed
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import MadeProduct
-from builder.model.teaching.lesson import Lesson, Part, Where
+from builder.model.teaching.lesson import Lesson, Mention, Part, Where
 from builder.model.teaching.weighing_plan import LyeMistaken, LyeNamed
 from builder.reckon.lye.lye_course import LyeCourse, is_of_lye
 from builder.reckon.teaching.handling import batch_of, in_steps
 from builder.rules.naming import IngredientNamed, Meaning, is_solution, meaning_of, weighings
+from builder.words.fold import fold
 
 
 def mistaken_names(
@@ -41,15 +44,23 @@ def mistaken_names(
                 yield _named(name, part, LyeMistaken.DISSOLVED, named, solution)
             elif alkalis and one.home and part.where is Where.EVERYWHERE and alkalis[0].line.strength is not None:
                 yield _named(name, part, LyeMistaken.DRY_AT_HOME, alkalis, None)
-            elif (
-                alkalis
-                and isinstance(meant, IngredientNamed)
-                and part.where is not Where.HOME_ONLY
-                and alkalis[0].line.strength is not None
-            ):
+            elif _is_ready_mixed(alkalis, part) and (isinstance(meant, IngredientNamed) or _is_called_dry(mention, part, alkalis)):
                 yield _named(name, part, LyeMistaken.READY_MIXED, alkalis, None)
             elif len(alkalis) > 1 and not _are_one_solution(meant, part, alkalis):
                 yield _named(name, part, LyeMistaken.TWO_ALKALIS, alkalis, None)
+
+
+def _is_ready_mixed(alkalis: Sequence[Weighed], part: Part) -> bool:
+    """Tell whether what a part names of alkalis comes out of a bottle."""
+    return bool(alkalis) and alkalis[0].line.strength is not None and part.where is not Where.HOME_ONLY
+
+
+def _is_called_dry(mention: Mention, part: Part, alkalis: Sequence[Weighed]) -> bool:
+    """Tell whether the words behind a name call it the alkali itself (`{lye} of sodium hydroxide`), and no solution of it."""
+    names = {fold(name) for w in alkalis for name in (w.line.ingredient.name, *w.line.ingredient.also_called)} - {"lye"}
+    called = re.compile(rf" of (?:(?:the|your|dry|solid) )*(?:{'|'.join(map(re.escape, sorted(names)))})\b(?! solution)")
+    behind = (after for step in part.steps for one, after in pairwise(step.pieces) if one is mention and isinstance(after, str))
+    return any(called.match(f" {fold(after)}") for after in behind)
 
 
 def _are_one_solution(meant: Meaning, part: Part, alkalis: Sequence[Weighed]) -> bool:
