@@ -132,14 +132,14 @@ def _faulty_layouts(folder: Path, studio: Studio, outcome: Outcome, on: date) ->
         return faulty_layouts(*_editions(folder, studio, outcome, on))
 
 
-def _editions(folder: Path, studio: Studio, outcome: Outcome, on: date) -> tuple[Edition, Edition]:
+def _editions(folder: Path, studio: Studio, outcome: Outcome, on: date, *, with_pdf: bool = True) -> tuple[Edition, Edition]:
     """Return what documents are composed from, of all that nothing holds back: without the names of people, and with them."""
     from builder.compose.publication import editions
 
     left, held = _left_of_studio(studio, outcome), outcome.held
     nothing_to_buy = held.holds(ShoppingList())
     shopping = None if nothing_to_buy else reckon_shopping(left, outcome.sheets, Period(on), today=on, held_back=outcome.left_out)
-    return editions(left, outcome.sheets, outcome.findings, layouts_of(folder), on, shopping=shopping, held=held)
+    return editions(left, outcome.sheets, outcome.findings, layouts_of(folder), on, with_pdf, shopping, held)
 
 
 def layouts_of(folder: Path) -> tuple[Path, ...]:
@@ -215,18 +215,11 @@ def publish(folder: Path, output: Path, *, on: date, only_sound: bool, progress:
     writes = studio is not None and (not outcome.stops or held.only_labels or (only_sound and outcome.sheets and not held.everything))
     if studio is None or not writes:
         return outcome
-    studio = _left_of_studio(studio, outcome)
-    layouts = layouts_of(folder)
-    shopping = (
-        None if held.holds(ShoppingList()) else reckon_shopping(studio, outcome.sheets, Period(on), today=on, held_back=outcome.left_out)
-    )
     with speaking(studio.speaks.messages):
-        publication = compose_documents(
-            studio, outcome.sheets, outcome.findings, layouts, today=on, with_pdf=missing_pdf_engine() is None, shopping=shopping, held=held
-        )
+        publication = compose_documents(*_editions(folder, studio, outcome, on, with_pdf=missing_pdf_engine() is None))
     progress.start(len(publication.documents))
     pressed = press_publication(
-        publication, studio_folder=folder, layout_folders=layouts, output=output, progress=progress.step, waits=progress.wait
+        publication, studio_folder=folder, layout_folders=layouts_of(folder), output=output, progress=progress.step, waits=progress.wait
     )
     return replace(outcome, pressed=pressed)
 

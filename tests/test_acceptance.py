@@ -15,7 +15,7 @@ import pytest
 from _pytest.mark.structures import ParameterSet
 
 from builder import cli, pipeline
-from builder.compose.publication import compose_documents
+from builder.compose.publication import compose_documents, editions
 from builder.finding_kinds import finding_kinds
 from builder.library import LAYOUTS
 from builder.model.document import Folder
@@ -51,7 +51,9 @@ def told(outcome: Outcome, name: str) -> set[tuple[str, str, str, str]]:
 
 
 def documents_of(outcome: Outcome) -> set[str]:
-    made = compose_documents(sure(outcome.studio), outcome.sheets, outcome.findings, (LAYOUTS,), today=TODAY, held=outcome.held).documents
+    made = compose_documents(
+        *editions(sure(outcome.studio), outcome.sheets, outcome.findings, (LAYOUTS,), today=TODAY, held=outcome.held)
+    ).documents
     return {f"{one.folder}/{one.path}" for one in made}
 
 

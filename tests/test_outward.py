@@ -13,7 +13,7 @@ import pytest
 from bs4 import BeautifulSoup
 
 from builder import pipeline
-from builder.compose.publication import compose_documents
+from builder.compose.publication import compose_documents, editions
 from builder.library import LAYOUTS
 from builder.model.document import Document
 from builder.words.outward import UnsafeAddressError, is_outward, outward
@@ -67,7 +67,7 @@ def test_no_page_links_anywhere_else(tmp_path: Path) -> None:
         (studio / name).write_text((studio / name).read_text(encoding="utf-8") + links, encoding="utf-8")
     outcome = pipeline.check(studio, on=date(2027, 1, 1))
     assert [one.name for one in outcome.findings] == ["phone-not-dialled"]
-    made = compose_documents(sure(outcome.studio), outcome.sheets, (), (LAYOUTS,), today=date(2027, 1, 1)).documents
+    made = compose_documents(*editions(sure(outcome.studio), outcome.sheets, (), (LAYOUTS,), today=date(2027, 1, 1))).documents
     seen = set()
     for document in made:
         for attributes in attributes_in(document):

@@ -61,7 +61,7 @@ def words(html: str) -> str:
 def test_each_is_made_for_whatever_the_one_is_made_that_it_is_like(folder: Path) -> None:
     edition, layouts = read_edition(folder), write_templates(folder)
     listed = tuple(replace(sheet, guests=(Guest("Somebody Who Comes", None, "", {}),)) for sheet in edition.sheets)
-    made = compose_documents(edition.studio, listed, (), layouts, TODAY)
+    made = compose_documents(*editions(edition.studio, listed, (), layouts, TODAY))
     at = {f"{one.folder}/{one.path}": one for one in made.documents}
     for day in ("2027-02-06", "2027-03-06"):
         assert words(at[f"print/first/{day}/packing-list.pdf"].html).startswith("Packing list: The first class To pack, Saturday,")

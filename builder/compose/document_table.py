@@ -1,7 +1,7 @@
 """The documents, one row each, in the order in which they are made and, on the check list, printed.
 
 A new document is a view, a template, a composer and a row. A row says who may see it, and with that whether its composer is given a plan
-with the names of those who come (`compose_documents`).
+with the names of those who come (`editions`).
 """
 
 from collections.abc import Iterable

@@ -21,23 +21,8 @@ from builder.model.supplies.shopping import Shopping
 from builder.model.teaching.class_plan import ClassPlan
 
 
-def compose_documents(
-    studio: Studio,
-    sheets: tuple[ClassPlan, ...],
-    findings: Sequence[Finding],
-    layout_folders: tuple[Path, ...],
-    today: date,
-    with_pdf: bool = True,
-    shopping: Shopping | None = None,
-    held: HeldBack = NOTHING_HELD,
-) -> Publication:
-    """Compose every document of a run.
-
-    `sheets` holds one class sheet for each date of each class to publish, or one without a date. `findings` are those that were accepted
-    and the cautions that stand. Of `layout_folders` the first that has a template counts. Without PDFs no page links to one.
-    `shopping` is what to buy for all dates. `held` says which labels are not to be made.
-    """
-    edition, by_name = editions(studio, sheets, findings, layout_folders, today, with_pdf, shopping, held)
+def compose_documents(edition: Edition, by_name: Edition) -> Publication:
+    """Compose every document of a run; the arguments are what `editions` gives."""
     made = (kind.make(seen, subject) for kind, seen in kinds_with_editions(edition, by_name) for subject in kind.scope.all(seen))
     documents = tuple(document for document in made if document is not None)
     whole = site_map(edition, documents)
@@ -58,7 +43,12 @@ def editions(
     shopping: Shopping | None = None,
     held: HeldBack = NOTHING_HELD,
 ) -> tuple[Edition, Edition]:
-    """Return what documents are composed from, without the names of people and, for the sheets of the staff alone, with them."""
+    """Return what documents are composed from, without the names of people and, for the sheets of the staff alone, with them.
+
+    `sheets` holds one class sheet for each date of each class to publish, or one without a date. `findings` are those that were accepted
+    and the cautions that stand. Of `layout_folders` the first that has a template counts. Without PDFs no page links to one.
+    `shopping` is what to buy for all dates. `held` says which labels are not to be made.
+    """
     public = tuple(sheet.without_names() for sheet in sheets)
     edition = Edition(studio.without_names(), public, findings, Templates(layout_folders), today, with_pdf, held, shopping)
     return edition, replace(edition, sheets=sheets)

@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from builder.compose.edition import Edition
-from builder.compose.publication import compose_documents
+from builder.compose.publication import compose_documents, editions
 from builder.compose.templates import Templates
 from builder.fonts.typefaces import typefaces_of_labels
 from builder.library import CONTENT, LAYOUTS
@@ -167,7 +167,7 @@ def edition(tmp_path_factory: pytest.TempPathFactory) -> Edition:
 
 @pytest.fixture(scope="session")
 def publication(edition: Edition) -> Publication:
-    return compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)
+    return compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY))
 
 
 @pytest.fixture(scope="session")

@@ -13,7 +13,7 @@ from tempfile import TemporaryDirectory
 import pytest
 
 from builder import pipeline
-from builder.compose.publication import compose_documents
+from builder.compose.publication import compose_documents, editions
 from builder.library import LAYOUTS
 from builder.model.supplies.shopping import Period
 from builder.reckon import reckon_shopping
@@ -69,7 +69,9 @@ def documents(unit: str) -> tuple[tuple[str, str], ...]:
         layouts = (Path(folder, "layouts"), LAYOUTS)
         first = {one.studio_class.key: one for one in reversed(outcome.sheets)}
         plans = outcome.sheets if LONG in os.environ else tuple(first[key] for key in BY_DEFAULT)
-        made = compose_documents(studio, plans, outcome.findings, layouts, today=TODAY, with_pdf=True, shopping=shopping, held=outcome.held)
+        made = compose_documents(
+            *editions(studio, plans, outcome.findings, layouts, today=TODAY, with_pdf=True, shopping=shopping, held=outcome.held)
+        )
         return tuple((one.path, one.html) for one in made.documents if one.path.endswith((".html", ".pdf")))
 
 

@@ -16,7 +16,7 @@ from babel.messages.pofile import write_po
 from bs4 import BeautifulSoup
 
 from builder import pipeline
-from builder.compose.publication import compose_documents
+from builder.compose.publication import compose_documents, editions
 from builder.library import CONTENT, LAYOUTS
 from builder.model.document import Document, Publication
 from builder.model.studio import Studio
@@ -68,7 +68,9 @@ def spoken(tmp_path_factory: pytest.TempPathFactory) -> Spoken:
     assert found.studio is not None and found.studio.speaks.name == "Made up"
     with speaking(found.studio.speaks.messages):
         shopping = reckon_shopping(found.studio, found.sheets, Period(TODAY), today=TODAY)
-        made = compose_documents(found.studio, found.sheets, found.findings, (LAYOUTS,), TODAY, shopping=shopping, held=found.held)
+        made = compose_documents(
+            *editions(found.studio, found.sheets, found.findings, (LAYOUTS,), TODAY, shopping=shopping, held=found.held)
+        )
     return folder, found.studio, made
 
 

@@ -14,7 +14,7 @@ from builder.compose.document_kind import DocumentKind, Readers
 from builder.compose.document_table import DOCUMENTS, copies_to_print
 from builder.compose.edition import Edition
 from builder.compose.frames import SCREEN_STYLES
-from builder.compose.publication import compose_documents
+from builder.compose.publication import compose_documents, editions
 from builder.library import LAYOUTS
 from builder.model.document import Folder
 from builder.model.roster.roster import Guest
@@ -57,7 +57,7 @@ def test_only_the_staff_see_who_comes(edition: Edition) -> None:
     """Whatever a composer is given, names of people are in no plan but that of a row that says so."""
     comes, waits = (Guest(name, None, "", {}) for name in ("Somebody Who Comes", "Somebody Who Waits"))
     listed = tuple(replace(sheet, guests=(comes,), waiting=(waits,)) for sheet in edition.sheets)
-    made = compose_documents(edition.studio, listed, (), (LAYOUTS,), TODAY)
+    made = compose_documents(*editions(edition.studio, listed, (), (LAYOUTS,), TODAY))
     with_names = {document.path for document in made.documents if "Somebody Who" in document.html}
     (row,) = [kind for kind in DOCUMENTS if kind.readers is Readers.STAFF_WITH_NAMES]
     assert with_names == {row.place(sheet).path for sheet in listed}

@@ -11,7 +11,7 @@ import pytest
 from bs4 import BeautifulSoup
 
 from builder.compose.edition import Edition
-from builder.compose.publication import compose_documents
+from builder.compose.publication import compose_documents, editions
 from builder.library import LAYOUTS
 from builder.model.document import Publication
 from builder.model.finding import Finding, Weight, caution
@@ -216,7 +216,7 @@ def test_findings_that_were_accepted_or_stand_are_on_the_teachers_sheet(edition:
         caution("two", Place("classes/first/class.yaml"), "Another thing.", "Mend that."),
         caution("three", Place("classes/second/class.yaml"), "Elsewhere.", ""),
     )
-    made = compose_documents(edition.studio, edition.sheets, findings, (LAYOUTS,), TODAY)
+    made = compose_documents(*editions(edition.studio, edition.sheets, findings, (LAYOUTS,), TODAY))
     sheet = words(next(document.html for document in made.documents if document.path.endswith("teacher.pdf")))
     assert "One thing. Accepted: It is meant." in sheet
     assert "Another thing. Mend that." in sheet
@@ -224,7 +224,7 @@ def test_findings_that_were_accepted_or_stand_are_on_the_teachers_sheet(edition:
 
 
 def test_the_same_text_on_the_same_day_makes_the_same_documents(edition: Edition, publication: Publication) -> None:
-    assert compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY) == publication
+    assert compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)) == publication
 
 
 def test_every_link_and_picture_leads_to_something_that_is_written(publication: Publication) -> None:
@@ -266,14 +266,14 @@ def test_no_amount_can_part_from_its_unit(publication: Publication) -> None:
 
 def test_the_studios_own_words_are_escaped(tmp_path: Path) -> None:
     edition = read_edition(write_studio(tmp_path, pages__welcome_md="# Come & see\n\nText.\n"))
-    made = compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)
+    made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY))
     assert ">Come &amp; see</h2>" in made.documents[0].html
 
 
 def test_public_sheets_lie_on_the_site_and_are_linked(tmp_path: Path) -> None:
     text = FILES["classes/first/class.yaml"] + "take-home sheets: public\n"
     edition = read_edition(write_studio(tmp_path, classes__first__class_yaml=text))
-    made = compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)
+    made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY))
     page = next(document.html for document in made.documents if document.path == "classes/first.html")
     assert 'href="first--take-home-salts--500-g.html"' in page
     assert not [one for one in made.files if one.folder == "print"]
@@ -283,7 +283,7 @@ def test_the_shopping_page_has_its_styles_beside_it_also_where_all_take_home_she
     text = FILES["classes/first/class.yaml"] + "take-home sheets: public\n"
     edition = read_edition(write_studio(tmp_path, classes__first__class_yaml=text))
     shopping = reckon_shopping(edition.studio, edition.sheets, Period(TODAY), today=TODAY)
-    made = compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY, shopping=shopping)
+    made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY, shopping=shopping))
     page = next(BeautifulSoup(one.html, "html.parser") for one in made.documents if one.path == "shopping.html")
     linked = {f"print/{link['href']}" for link in page.find_all("link")}
     assert linked <= {f"{one.folder}/{one.path}" for one in made.files} and len(linked) == 5
@@ -292,5 +292,5 @@ def test_the_shopping_page_has_its_styles_beside_it_also_where_all_take_home_she
 def test_a_studios_own_template_counts_before_ours(edition: Edition, tmp_path: Path) -> None:
     (tmp_path / "pages").mkdir()
     (tmp_path / "pages" / "text.html").write_text("{{ view.title }} in my own way", encoding="utf-8")
-    made = compose_documents(edition.studio, edition.sheets, (), (tmp_path, LAYOUTS), TODAY)
+    made = compose_documents(*editions(edition.studio, edition.sheets, (), (tmp_path, LAYOUTS), TODAY))
     assert next(document.html for document in made.documents if document.path == "about.html") == "About us in my own way"

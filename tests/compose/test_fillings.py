@@ -8,7 +8,7 @@ import pytest
 from bs4 import BeautifulSoup
 
 from builder.compose.edition import Edition
-from builder.compose.publication import compose_documents
+from builder.compose.publication import compose_documents, editions
 from builder.compose.recipe.json_number import number
 from builder.compose.recipe.weigh_table import batch_table
 from builder.library import LAYOUTS
@@ -34,7 +34,7 @@ def edition(tmp_path_factory: pytest.TempPathFactory) -> Edition:
 
 @pytest.fixture(scope="module")
 def documents(edition: Edition) -> dict[str, str]:
-    made = compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY).documents
+    made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)).documents
     return {f"{one.folder}/{one.path}": " ".join(BeautifulSoup(one.html, "html.parser").get_text(" ").split()) for one in made}
 
 

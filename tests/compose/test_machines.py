@@ -18,7 +18,7 @@ from icalendar.cal.event import Event
 
 from builder.compose.edition import Edition
 from builder.compose.machines.json_ld import as_script
-from builder.compose.publication import compose_documents
+from builder.compose.publication import compose_documents, editions
 from builder.library import LAYOUTS
 from builder.model.dates.published_date import PublishedDate
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
@@ -52,7 +52,7 @@ def placed(tmp_path_factory: pytest.TempPathFactory) -> Edition:
 
 
 def files_of(edition: Edition) -> dict[str, str]:
-    made = compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), edition.today)
+    made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), edition.today))
     return {f"{one.folder}/{one.path}": one.html for one in made.documents}
 
 

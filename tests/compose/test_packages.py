@@ -15,7 +15,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.compose.label.package_words import package_contents
-from builder.compose.publication import compose_documents
+from builder.compose.publication import compose_documents, editions
 from builder.library import LAYOUTS
 from builder.model.dates.studio_class import ClassDate
 from builder.model.label.language import Language
@@ -75,7 +75,7 @@ def test_a_package_has_one_label_and_what_is_left_its_own(tmp_path: Path) -> Non
     in_all = "salts: {each student: 4 containers, spare: 3 containers,"
     a_class = FILES["classes/first/class.yaml"].replace("salts: {each student: 2 containers,", in_all)
     edition = read_edition(write_studio(tmp_path, recipes__salts_yaml=recipe, classes__first__class_yaml=a_class))
-    made = compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY).documents
+    made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)).documents
     pages = {one.path: " ".join(BeautifulSoup(one.html, "html.parser").get_text(" ").split()) for one in made}
     page = next(text for path, text in pages.items() if "2027-02-06" in path and "labels-salts" in path)
     assert len(re.findall(r"2 jars, Net Wt 3\.98 oz \(113 g\) each, Total Net Wt 7\.97 oz \(226 g\)", page)) == 3 * 2 + 1

@@ -14,7 +14,7 @@ from builder.compose.addresses import Address
 from builder.compose.dates.time_words import clock_from, time_strip
 from builder.compose.document_table import copies_to_print
 from builder.compose.edition import Edition
-from builder.compose.publication import compose_documents
+from builder.compose.publication import compose_documents, editions
 from builder.compose.teaching.format_words import how_it_is_made, taken_home
 from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
 from builder.compose.teaching.pieces import writer_of
@@ -208,7 +208,7 @@ def test_what_staff_do_after_the_class_has_its_time_or_its_day(after: Edition) -
 
 
 def test_what_comes_after_is_for_staff_and_for_home_and_for_nobody_at_the_bench(after: Edition) -> None:
-    made = compose_documents(after.studio, after.sheets, (), (LAYOUTS,), TODAY).documents
+    made = compose_documents(*editions(after.studio, after.sheets, (), (LAYOUTS,), TODAY)).documents
     texts = {document.path: page(document) for document in made}
     teacher = texts["first/2027-02-06/teacher.pdf"]
     assert "Wash up 11:00 AM, after, 20 min" in teacher

@@ -10,7 +10,7 @@ import pytest
 
 from builder import cli
 from builder.compose.edition import Edition
-from builder.compose.publication import compose_documents
+from builder.compose.publication import compose_documents, editions
 from builder.compose.supplies.shopping_words import GROUPS, shop_list
 from builder.compose.views.shopping import ShopList, ShopRow
 from builder.library import LAYOUTS
@@ -106,7 +106,7 @@ def test_what_does_not_keep_is_bought_later(shopped: tuple[Edition, Shopping, Sh
 
 def test_the_list_and_the_stock_stay_in_the_studio(shopped: tuple[Edition, Shopping, ShopList]) -> None:
     edition, shopping, _ = shopped
-    made = compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY, shopping=shopping).documents
+    made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY, shopping=shopping)).documents
     assert {document.path for document in made if document.path.startswith("shopping")} == {"shopping.html", "shopping.pdf"}
     telling = [document for document in made if "4,321.09" in document.html or "777" in document.html or "In stock" in document.html]
     assert telling
@@ -116,7 +116,7 @@ def test_the_list_and_the_stock_stay_in_the_studio(shopped: tuple[Edition, Shopp
 def test_without_a_date_to_shop_for_there_is_no_document(shopped: tuple[Edition, Shopping, ShopList]) -> None:
     edition, _, _ = shopped
     never = reckon_shopping(edition.studio, edition.sheets, Period(date(2028, 1, 1)), today=TODAY)
-    made = compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY, shopping=never).documents
+    made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY, shopping=never)).documents
     assert not [document for document in made if "shopping" in document.path]
 
 

@@ -15,7 +15,7 @@ from babel.messages.pofile import read_po, write_po
 from bs4 import BeautifulSoup, Tag
 
 from builder.compose.edition import Edition
-from builder.compose.publication import compose_documents
+from builder.compose.publication import compose_documents, editions
 from builder.library import CONTENT, LAYOUTS
 from builder.model.document import Document, Folder
 from builder.words.say import speaking
@@ -67,7 +67,7 @@ def edition(tmp_path_factory: pytest.TempPathFactory) -> Edition:
 @pytest.fixture(scope="module")
 def documents(edition: Edition) -> list[Document]:
     with speaking(edition.studio.speaks.messages):
-        made = compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)
+        made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY))
     return [one for one in made.documents if one.folder is Folder.SITE and not one.path.endswith((".pdf", ".css"))]
 
 

@@ -12,7 +12,7 @@ import pytest
 
 from builder.compose.dates.dates import money
 from builder.compose.edition import Edition
-from builder.compose.publication import compose_documents
+from builder.compose.publication import compose_documents, editions
 from builder.compose.supplies.supply_json import cost_json
 from builder.compose.teaching.mentions import class_amount, home_amount
 from builder.library import LAYOUTS
@@ -37,7 +37,7 @@ COST_WORDS = ("To buy", "What it costs", "Materials", "no price", "by the amount
 
 def compose(folder: Path, **changed: Any) -> tuple[Edition, dict[str, str]]:
     edition = read_edition(write_studio(folder, shelf__supplies_yaml=SUPPLIES, **changed))
-    made = compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)
+    made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY))
     return edition, {f"{document.folder}/{document.path}": document.html.replace("\u00a0", " ") for document in made.documents}
 
 

@@ -11,7 +11,7 @@ import icalendar
 import pytest
 from bs4 import BeautifulSoup
 
-from builder.compose.publication import compose_documents
+from builder.compose.publication import compose_documents, editions
 from builder.library import LAYOUTS
 from builder.model.document import Document, Folder
 from tests.browser import Browser
@@ -44,7 +44,7 @@ def documents(tmp_path_factory: pytest.TempPathFactory) -> list[Document]:
         "pages__about_md": f"# About {LONG}\n\nWe say `</script>` and ]]> and {LONG}{LONG}.\n",
     }
     edition = read_edition(write_studio(tmp_path_factory.mktemp("hostile"), **changed))
-    made = compose_documents(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)
+    made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY))
     return [one for one in made.documents if one.folder is Folder.SITE and not one.path.endswith(".pdf")]
 
 
