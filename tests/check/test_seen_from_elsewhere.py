@@ -58,3 +58,11 @@ def test_a_name_in_braces_that_nobody_knows_is_found_in_tools(tmp_path: Path) ->
     changes = (("about 0.5 L", "{the mould}"),)
     _, _, err = check(studio_of("typed-fact-differs", tmp_path, "recipes/plain-bar.yaml", *changes))
     assert "recipes/plain-bar.yaml:14:1: mention-unknown" in err
+
+
+# Soap is an anionic surfactant, and a quaternary ammonium salt a cationic one (general chemistry).
+def test_a_cationic_ingredient_is_opposed_to_raw_soap_too(tmp_path: Path) -> None:
+    at_trace = "  - name: at trace\n    ingredients: {behentrimonium methosulfate blend: 2 %}\nlye:\n"
+    _, _, err = check(studio_of("charges-opposed", tmp_path, "recipes/plain-bar.yaml", ("lye:\n", at_trace)))
+    bar = err[err.index("recipes/plain-bar.yaml") :]
+    assert "charges-opposed (caution)" in bar and "is cationic and the soap is anionic" in bar
