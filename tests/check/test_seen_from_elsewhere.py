@@ -1,9 +1,12 @@
 """What a rule finds in a recipe it also finds where a student may choose it, and where another region has kept the law."""
 
+from datetime import date
 from pathlib import Path
 
 import pytest
 
+from builder import pipeline
+from builder.model.subject import Subject, UnusedCard, WholeRecipe
 from tests.test_findings import CASES, check, lay_out
 
 
@@ -66,3 +69,12 @@ def test_a_cationic_ingredient_is_opposed_to_raw_soap_too(tmp_path: Path) -> Non
     _, _, err = check(studio_of("charges-opposed", tmp_path, "recipes/plain-bar.yaml", ("lye:\n", at_trace)))
     bar = err[err.index("recipes/plain-bar.yaml") :]
     assert "charges-opposed (caution)" in bar and "is cationic and the soap is anionic" in bar
+
+
+@pytest.mark.parametrize(
+    ("product", "about"), [("dish bar", WholeRecipe("plain-bar")), ("cold-process soap", UnusedCard("shelf/products.yaml"))]
+)
+def test_a_kind_of_product_holds_back_the_recipes_of_it_and_no_other(tmp_path: Path, product: str, about: Subject) -> None:
+    changes = (("product: cold-process soap", f"product: {product}"),)
+    outcome = pipeline.check(studio_of("kind-unlike", tmp_path, "recipes/plain-bar.yaml", *changes), on=date(2027, 1, 1))
+    assert [one.about for one in outcome.findings if one.name == "kind-unlike"] == [frozenset({about})]
