@@ -78,3 +78,20 @@ def test_a_kind_of_product_holds_back_the_recipes_of_it_and_no_other(tmp_path: P
     changes = (("product: cold-process soap", f"product: {product}"),)
     outcome = pipeline.check(studio_of("kind-unlike", tmp_path, "recipes/plain-bar.yaml", *changes), on=date(2027, 1, 1))
     assert [one.about for one in outcome.findings if one.name == "kind-unlike"] == [frozenset({about})]
+
+
+# What is used at once is not kept over night; water without a preservative keeps 7 days in the cold (common practice, no source).
+@pytest.mark.parametrize(
+    ("case", "changes", "found"),
+    [
+        ("keeps-unsupported--single-use", (("keeps: 3 months", "keeps: 1 day"),), False),
+        ("keeps-unsupported--single-use", (("keeps: 3 months", "keeps: 2 days"),), True),
+        ("no-preservative--accepted", (("accepts:", "keeps: 7 days\naccepts:"),), False),
+        ("no-preservative--accepted", (("accepts:", "keeps: 8 days\naccepts:"),), True),
+    ],
+)
+def test_what_is_said_to_keep_a_day_too_long_is_found(
+    tmp_path: Path, case: str, changes: tuple[tuple[str, str], ...], *, found: bool
+) -> None:
+    _, _, err = check(studio_of(case, tmp_path, "recipes/plain-lotion.yaml", *changes))
+    assert ("keeps-unsupported (caution)" in err) is found
