@@ -121,6 +121,7 @@ def test_ready_mixed_lye_for_all_batches_is_mixed_from_solid() -> None:
     (ahead,) = made.ready_mixed
     ((_, solid),), ((_, water),) = ahead.alkalis, ahead.liquids
     solution = sum_masses(w.mass * one.copies for one in made.batches for w in one.sheet.grams.weighed if w.line.role is Role.ALKALI)
+    assert ahead.times == 1  # One vessel for all batches.
     assert ahead.solution == solid + water
     assert abs(ahead.solution.grams - solution.grams * Fraction("1.1")) <= Fraction("0.05")
     solution = ahead.solution

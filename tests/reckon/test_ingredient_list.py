@@ -210,6 +210,13 @@ def test_what_is_published_of_a_scent_without_a_statement_is_what_to_ask_for() -
     asked = {held.scent: dict(held.allergens) for held in list_ingredients([water, exactly(lavender, "0.5")], labelling("EU")).may_hold}
     assert asked["Lavender essential oil"]["Linalool"] == Fraction("0.45")
     assert "Linalyl Acetate" in asked["Lavender essential oil"]
+    # What there can be most of stands first, of equal shares what comes first by its name.
+    shares = list(asked["Lavender essential oil"].items())
+    assert shares == sorted(shares, key=lambda one: (-one[1], one[0]))
+    (alike,) = ({**part, **{name: replace(part["linalool"], name=name) for name in ("limonene", "geraniol")}} for part in lavender.holds)
+    equal = list_ingredients([water, exactly(replace(lavender, holds=(alike,)), "0.5")], labelling("EU")).may_hold[0].allergens
+    names = [name for name, share in equal if share == Fraction("0.45")]
+    assert names == sorted(names) and {"Geraniol", "Limonene", "Linalool"} <= set(names)
     original = list_ingredients([water, exactly(lavender, "0.5")], labelling("UK")).may_hold
     assert "Linalool" in dict(original[0].allergens)
     assert "Linalyl Acetate" not in dict(original[0].allergens)

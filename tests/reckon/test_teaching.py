@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.library import CONTENT
-from builder.model.dates.studio_class import Format
+from builder.model.dates.studio_class import BatchFor, Format
 from builder.model.finding import Finding
 from builder.model.recipe.quantity import NO_MASS
 from builder.model.teaching.class_plan import ClassPlan
@@ -172,3 +172,16 @@ def test_every_gram_that_is_needed_is_weighed_by_somebody(key: str) -> None:
             (top_up.lost.grams * one.copies for one in made.batches for top_up in one.sheet.grams.top_ups if top_up.lost), Fraction(0)
         )
         assert in_all.grams + steam == sum(need.mass.grams for need in made.needed)
+
+
+# As the keys of class.yaml say: without a list of its own a class has there the tools of what is made there.
+def test_tools_of_recipes_stand_where_the_class_lists_nothing() -> None:
+    plain = replace(LOTION, on_each_bench=(), on_the_demo_table=(), makes=(replace(LOTION.makes[0], batch_for=BatchFor.STUDENT),))
+    recipe = replace(STUDIO.recipes["plain-lotion"], tools=("jug", "scale"))
+    studio = replace(STUDIO, recipes={**STUDIO.recipes, "plain-lotion": recipe})
+    listed = replace(plain, on_each_bench=("a cup",), on_the_demo_table=("a pot",))
+    assert reckon_class(studio, plain)[0].preparation.at_benches == ("jug", "scale")
+    assert reckon_class(studio, listed)[0].preparation.at_benches == ("a cup",)
+    shown = taught(("teacher", WEIGH)).studio_class
+    for own, there in (((), ("jug", "scale")), (("a pot",), ("a pot",))):
+        assert reckon_class(studio, replace(shown, on_the_demo_table=own))[0].preparation.at_demo == there

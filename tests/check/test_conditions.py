@@ -1,0 +1,28 @@
+"""Which sentences about what fizzes are tried on a recipe: common knowledge of what fizzes in water, no source."""
+
+from dataclasses import replace
+
+import pytest
+
+from builder.check.teaching.statements import conditions_of
+from tests.making import lye, phase, recipe, share
+from tests.reckon.test_guests import STUDIO
+
+SODA, ACID = "sodium bicarbonate", "citric acid"
+
+
+@pytest.mark.parametrize(
+    ("product", "names", "with_lye", "fizzes"),
+    [
+        ("bath bomb", ("cornstarch",), False, True),
+        ("bath salts", (SODA, ACID), False, True),
+        ("bath salts", (SODA,), False, False),
+        ("bath salts", (ACID,), False, False),
+        ("cold-process soap", (SODA, ACID), True, False),
+    ],
+)
+def test_what_holds_a_carbonate_and_an_acid_fizzes_and_so_does_every_bath_bomb(
+    product: str, names: tuple[str, ...], with_lye: bool, fizzes: bool
+) -> None:
+    one = recipe(phase("all", {name: share("10") for name in names}), lye=lye() if with_lye else None)
+    assert ("fizz" in conditions_of(replace(one, product=product), STUDIO)) is fizzes
