@@ -153,10 +153,12 @@ def test_a_panel_to_colour_in_bears_the_mark_of_what_is_in_its_jar() -> None:
         jars = [(each.plan.name, each.jar.variant.chosen) for each in one.labels]
         assert len(set(jars)) > 1
         assert len({drawing for drawing, jar in zip(drawn, jars, strict=True) if jar == jars[0]}) == 1
-        # A petal for each ingredient, and for each option that was taken.
-        petals = [int(sure(re.search(r"(\d+) petals", drawing))[1]) for drawing in drawn]
+        # It stands for each ingredient and each option that was taken, with a petal or two for each.
+        said = [[int(number) for number in sure(re.search(r"(\d+) petals for (\d+) ingredients", drawing)).groups()] for drawing in drawn]
         taken = [sum(option is not None for _, option in each.jar.variant.chosen) for each in one.labels]
-        assert petals == [len(each.plan.made.batch.recipe.lines) + more for each, more in zip(one.labels, taken, strict=True)]
+        told = [len(each.plan.made.batch.recipe.lines) + more for each, more in zip(one.labels, taken, strict=True)]
+        assert [ingredients for _, ingredients in said] == told
+        assert all(ingredients <= petals <= 2 * ingredients for petals, ingredients in said)
         assert len(set(taken)) > 1
 
 
