@@ -95,3 +95,11 @@ def test_what_is_said_to_keep_a_day_too_long_is_found(
 ) -> None:
     _, _, err = check(studio_of(case, tmp_path, "recipes/plain-lotion.yaml", *changes))
     assert ("keeps-unsupported (caution)" in err) is found
+
+
+# Orange oil catches fire from 43 degC on, as its card has it (suppliers' safety data sheets).
+@pytest.mark.parametrize(("heat", "found"), [("42", False), ("43", True)])
+def test_a_scent_is_told_of_from_its_flash_point_on(tmp_path: Path, heat: str, *, found: bool) -> None:
+    changes = (("heat to: 60 degC", f"heat to: {heat} degC"),)
+    _, _, err = check(studio_of("heated-to-flash-point--choice", tmp_path, "recipes/plain-lotion.yaml", *changes))
+    assert ("heated-to-flash-point (caution)" in err) is found
