@@ -68,11 +68,13 @@ def test_teachers_read_the_cup_and_the_container(documents: Mapping[str, str]) -
 
 def test_a_heated_phase_says_its_weight_again(documents: Mapping[str, str]) -> None:
     page = documents[f"{DATE}/teacher.pdf"]
-    weight = re.search(r"back to ([\d.]+) g with hot water\. This is likely to take about 5 g \(three times\)", page)
+    weight = re.search(
+        r"make up with hot water, so that it holds ([\d.]+) g again\. This is likely to take about 5 g \(three times\)", page
+    )
     assert weight
     assert weight[1] == "93.9"  # a tenth of 939 g
     home = documents["print/first/take-home-salts--500-g.pdf"]
-    assert "back to 50 g (1.75 oz) with hot water." in home
+    assert "make up with hot water, so that it holds 50 g (1.75 oz) again." in home
     assert "likely" not in home
 
 

@@ -59,7 +59,7 @@ READY = """
 ## Make soap (students, 60 min, class only)
 
 1. Weigh {{olive oil}} of olive oil and {{coconut oil}} of coconut oil.
-2. Pour {{sodium hydroxide}} of the one lye and {{potassium hydroxide}} of the other into a jug with {{lye water}} of water.
+2. Pour {{sodium hydroxide}} of the one lye and {{potassium hydroxide}} of the other lye into a jug with {{lye water}} of water.
 """
 # Name of the class: recipe, batch, lesson.
 MADE_UP = {

@@ -52,8 +52,9 @@ def _named_dry(one: LyeNamed) -> tuple[str, str]:
     return (
         f'"{{{one.name.text}}}" in "{one.part.title}" is the weight of the ready-mixed solution for one pot. Who weighs that much dry '
         f"{_listed(one.ingredients)} makes a lye that is far too strong.",
-        "Where the lye comes out of its bottle write {lye} of the lye solution. The step that fills the bottles names no amount: what "
-        "goes into them stands on the check list, and under all weighings of the teacher's sheet.",
+        f"Where the lye comes out of its bottle write {{lye}} of the lye solution; of two that go into one pot, "
+        f"{{{fold(one.ingredients[0])}}} of its solution. The step that fills the bottles names no amount: what goes into them stands on the check list, and under all "
+        "weighings of the teacher's sheet.",
     )
 
 

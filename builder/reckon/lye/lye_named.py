@@ -20,6 +20,8 @@ from builder.reckon.teaching.handling import batch_of, in_steps
 from builder.rules.naming import IngredientNamed, Meaning, is_solution, meaning_of, weighings
 from builder.words.fold import fold
 
+_IS_WET = re.compile(r" of [^.,;]*?\b(?:lye|solution)\b")
+
 
 def mistaken_names(
     studio: Studio,
@@ -44,7 +46,7 @@ def mistaken_names(
                 yield _named(name, part, LyeMistaken.DISSOLVED, named, solution)
             elif alkalis and one.home and part.where is Where.EVERYWHERE and alkalis[0].line.strength is not None:
                 yield _named(name, part, LyeMistaken.DRY_AT_HOME, alkalis, None)
-            elif _is_ready_mixed(alkalis, part) and (isinstance(meant, IngredientNamed) or _is_called_dry(mention, part, alkalis)):
+            elif _is_ready_mixed(alkalis, part) and _is_taken_for_dry(mention, meant, part, alkalis):
                 yield _named(name, part, LyeMistaken.READY_MIXED, alkalis, None)
             elif len(alkalis) > 1 and not _are_one_solution(meant, part, alkalis):
                 yield _named(name, part, LyeMistaken.TWO_ALKALIS, alkalis, None)
@@ -55,12 +57,17 @@ def _is_ready_mixed(alkalis: Sequence[Weighed], part: Part) -> bool:
     return bool(alkalis) and alkalis[0].line.strength is not None and part.where is not Where.HOME_ONLY
 
 
-def _is_called_dry(mention: Mention, part: Part, alkalis: Sequence[Weighed]) -> bool:
-    """Tell whether the words behind a name call it the alkali itself (`{lye} of sodium hydroxide`), and no solution of it."""
+def _is_taken_for_dry(mention: Mention, meant: Meaning, part: Part, alkalis: Sequence[Weighed]) -> bool:
+    """Tell whether the words behind a name call it the alkali itself (`{lye} of sodium hydroxide`), and no solution of it.
+
+    An alkali by its own name is taken for dry unless they call it lye or a solution, as those of two alkalis have to.
+    """
     names = {fold(name) for w in alkalis for name in (w.line.ingredient.name, *w.line.ingredient.also_called)} - {"lye"}
     called = re.compile(rf" of (?:(?:the|your|dry|solid) )*(?:{'|'.join(map(re.escape, sorted(names)))})\b(?! solution)")
-    behind = (after for step in part.steps for one, after in pairwise(step.pieces) if one is mention and isinstance(after, str))
-    return any(called.match(f" {fold(after)}") for after in behind)
+    behind = [f" {fold(after)}" for step in part.steps for one, after in pairwise(step.pieces) if one is mention and isinstance(after, str)]
+    if isinstance(meant, IngredientNamed):
+        return any(called.match(words) for words in behind) or not any(_IS_WET.match(words) for words in behind)
+    return any(called.match(words) for words in behind)
 
 
 def _are_one_solution(meant: Meaning, part: Part, alkalis: Sequence[Weighed]) -> bool:
