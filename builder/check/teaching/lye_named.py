@@ -53,8 +53,8 @@ def _named_dry(one: LyeNamed) -> tuple[str, str]:
         f'"{{{one.name.text}}}" in "{one.part.title}" is the weight of the ready-mixed solution for one pot. Who weighs that much dry '
         f"{_listed(one.ingredients)} makes a lye that is far too strong.",
         f"Where the lye comes out of its bottle write {{lye}} of the lye solution; of two that go into one pot, "
-        f"{{{fold(one.ingredients[0])}}} of its solution. The step that fills the bottles names no amount: what goes into them stands on the "
-        "check list, and under all weighings of the teacher's sheet.",
+        f"{{{fold(one.ingredients[0])}}} of its solution. The step that fills the bottles names no amount: what goes into them stands on "
+        "the check list, and under all weighings of the teacher's sheet.",
     )
 
 
