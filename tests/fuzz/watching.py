@@ -42,7 +42,8 @@ class Watch:
             return
         folder = Path(f"/proc/self/fd/{within}").readlink() if within >= 0 else Path()
         where = os.path.realpath(folder / os.fsdecode(path))
-        if where != os.devnull and "__pycache__" not in where and not where.startswith(self.allowed):
+        is_compiled = "__pycache__" in where or (sys.pycache_prefix is not None and where.startswith(sys.pycache_prefix))
+        if where != os.devnull and not is_compiled and not where.startswith(self.allowed):
             self.breaches.append(f"{event} {where}")
 
 

@@ -81,7 +81,7 @@ from builder.words.say import say
 def compose_moon_card(edition: Edition, studio: Studio, _: Address) -> Composed:
     """Make the card."""
     title = say("Moon card")
-    return Composed(title, MoonCardView(sheet_frame(edition, title, title), title, say("Classes: {number}", number=len(studio.classes))))
+    return Composed(MoonCardView(sheet_frame(edition, title, title), title, say("Classes: {number}", number=len(studio.classes))))
 '''
 TEMPLATE = """
 {# Takes: MoonCardView #}

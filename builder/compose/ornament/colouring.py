@@ -16,7 +16,7 @@ from builder.compose.ornament.portrait import Portion, Portrait
 TO_COLOUR = Build(least=0.8, stout=0.28, heart=0.3, even=0.7)
 # From which side, in millimetres, a mark may have so many petals: every field then holds a disc of 4 mm, whatever the shares and forms are
 # (tests/compose/test_colouring.py measures it).
-PETALS_FROM = ((32.0, 8), (28.5, 6), (23.0, 5), (21.0, 4))
+PETALS_FROM = ((32.0, 8), (28.5, 6), (23.0, 5), (21.3, 4))
 SMALLEST = PETALS_FROM[-1][0]
 
 
