@@ -58,3 +58,13 @@ def test_no_page_is_wider_than_a_phone(chromium: Browser) -> None:
             wide.append(f"{page.name}: {width}")
     chromium.size(1000)
     assert wide == []
+
+
+def test_on_a_screen_the_steps_stand_below_one_another_and_no_page_is_counted(chromium: Browser) -> None:
+    page = next(one for one in twins() if one.stem == "teacher")
+    chromium.size(1000)
+    chromium.open(page)
+    tops = chromium.evaluate("[...document.querySelectorAll('.part-head')].map(one => one.getBoundingClientRect().top)")
+    assert len(tops) > 4 and tops == sorted(tops)
+    assert "page 0" not in chromium.evaluate("document.body.innerText")
+    assert chromium.evaluate("[...document.querySelectorAll('.sheet-page')].every(one => !one.getBoundingClientRect().height)")
