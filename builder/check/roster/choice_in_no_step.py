@@ -18,7 +18,7 @@ from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import Part, Where
 from builder.rules.ingredient_words import Instructions
 from builder.rules.naming import ChoiceNamed, OptionNamed, Unknown, meaning_of
-from builder.rules.part_recipe import recipe_about
+from builder.rules.part_recipe import home_parts, recipe_about
 from builder.words.fold import fold
 from builder.words.listed import listed
 
@@ -40,7 +40,7 @@ def find_choices_in_no_step(plan: ClassPlan, studio: Studio) -> Iterator[Finding
         recipe, lesson = made.batch.recipe, plan.studio_class.lesson
         about = [part for part in lesson.parts if recipe_about(part, plan.studio_class.recipe_keys) == recipe.key]
         in_class = [part for part in about if part.where is not Where.HOME_ONLY]
-        at_home = [part for part in about if part.where is not Where.CLASS_ONLY] if made.home else []
+        at_home = home_parts(plan.studio_class, recipe.key) if made.home else ()
         for choice in recipe.choices:
             documents = [("in class", in_class), ("on the take-home sheet", at_home)]
             without = [name for name, parts in documents if not _put_in(choice, parts, recipe, studio)]

@@ -11,10 +11,9 @@ from builder.model.recipe.column import Role
 from builder.model.studio import Studio
 from builder.model.subject import HomeSheet, WholeClass
 from builder.model.teaching.class_plan import ClassPlan
-from builder.model.teaching.lesson import Where
 from builder.rules.lye_words import hazards_said
 from builder.rules.naming import meaning_of, weighings
-from builder.rules.part_recipe import recipe_about
+from builder.rules.part_recipe import home_parts, recipe_about
 from builder.words.fold import fold
 from builder.words.listed import listed
 
@@ -52,8 +51,7 @@ def find_lye_that_nobody_makes_at_home(plan: ClassPlan, studio: Studio) -> Itera
     """
     for one in plan.made:
         recipe = one.batch.recipe
-        about = [part for part in plan.studio_class.lesson.parts if recipe_about(part, plan.studio_class.recipe_keys) == recipe.key]
-        parts = [part for part in about if part.where is not Where.CLASS_ONLY]
+        parts = home_parts(plan.studio_class, recipe.key)
         # Lye that nobody handles in class is a stop of its own.
         for home in one.home if recipe.lye and one.taught.lye_by and studio.profile.language == OWN else ():
             named = [
