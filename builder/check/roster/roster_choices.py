@@ -2,22 +2,18 @@
 
 from collections.abc import Iterator, Sequence
 
+from builder.check.roster.roster_columns import are_passed_over, is_unknown, meant_for_ours, tells_of_allergies, tells_of_health
 from builder.check.rule import STUDIO, rule_on
-from builder.model.finding import Finding, caution, stop
+from builder.model.finding import Finding, stop
 from builder.model.finding_kind import CAUTION, ROSTER_COLUMN_UNCLEAR, STOP, FindingKind
 from builder.model.place import Name
 from builder.model.recipe.recipe import Choice, Recipe
-from builder.model.roster.roster import PEOPLE, Roster, choices_meant, options_meant
+from builder.model.roster.column_twice import column_stands_twice
+from builder.model.roster.roster import Roster, choices_meant, options_meant
 from builder.model.studio import Studio
 from builder.words.fold import fold
 from builder.words.listed import listed
-from builder.words.nearest import did_you_mean, nearest
-
-# Parts of words by which a column may be about what somebody must not touch; such a column is never passed over.
-_ABOUT_HEALTH = (
-    *("allerg", "sensitiv", "intoler", "health", "medic", "diet", "skin", "asthma", "pregnan", "condition", "react", "avoid", "restrict"),
-    *("special", "note", "comment", "remark", "need", "birth"),
-)
+from builder.words.nearest import did_you_mean
 
 
 @rule_on(
@@ -35,11 +31,7 @@ def find_roster_choices_unknown(studio: Studio) -> Iterator[Finding]:
         # What cannot be read, or is missing, is a finding of its own; nobody knows what choices it offers.
         if made and all(name in studio.recipes for name in made):
             recipes = [studio.recipes[name] for name in made]
-            foreign = [column for column in roster.columns if _is_foreign(column, recipes)]
-            if foreign:
-                yield _ignored(foreign)
-            for column in (one for one in roster.columns if one not in foreign):
-                yield from _of_column(column, roster, recipes, studio)
+            yield from _of_columns(roster, recipes, studio)
             yield from _sizes_unknown(
                 roster, [size.written for make in studio_class.makes for size in make.at_home] if studio_class else []
             )
@@ -55,49 +47,33 @@ def _sizes_unknown(roster: Roster, sizes: Sequence[str]) -> Iterator[Finding]:
             yield stop("roster-option-unknown", cell.place, wrong, f"{there}{did_you_mean(cell.text, known)}")
 
 
-def _is_foreign(column: Name, recipes: Sequence[Recipe]) -> bool:
-    """Tell whether a column is of something else: no slip of the pen for one of ours, and nothing that could be about somebody's health."""
-    if choices_meant(column, recipes) or nearest(column.text, [*PEOPLE, *_column_names(recipes)]):
-        return False
-    return not _may_be_about_people(column)
+def _of_columns(roster: Roster, recipes: Sequence[Recipe], studio: Studio) -> Iterator[Finding]:
+    passed_over = []
+    for at, column in enumerate(roster.columns):
+        if meant := choices_meant(column, recipes):
+            yield from _of_choice(column, meant, roster, studio)
+            if column.key in [other.key for other in roster.columns[:at]]:
+                yield column_stands_twice(column)
+        elif ours := meant_for_ours(column, roster, recipes, studio.ingredients):
+            yield is_unknown(column, ours, recipes)
+        elif tells_of_allergies(column, roster, studio.allergy_words):
+            yield tells_of_health(column)
+        else:
+            passed_over.append(column)
+    yield from are_passed_over(passed_over, roster)
 
 
-def _may_be_about_people(column: Name) -> bool:
-    return any(part in column.key for part in _ABOUT_HEALTH) or "age" in column.key.split()
-
-
-def _ignored(columns: Sequence[Name]) -> Finding:
-    names = listed([f'"{column}"' for column in columns])
-    wrong = f"Nothing here makes use of {names}; what stands there is read by nobody and printed nowhere."
-    remedy = "Take such columns out before you keep the file: what is not there cannot get lost. Or accept this with a reason."
-    return caution("roster-columns-ignored", columns[0].place, wrong, remedy)
-
-
-def _of_column(column: Name, roster: Roster, recipes: Sequence[Recipe], studio: Studio) -> Iterator[Finding]:
-    meant = choices_meant(column, recipes)
+def _of_choice(column: Name, meant: Sequence[tuple[Recipe, Choice]], roster: Roster, studio: Studio) -> Iterator[Finding]:
     if len(meant) > 1:
         names = listed((f'"{recipe.key} {choice.what}"' for recipe, choice in meant), "or")
         wrong = f'"{column}" is a choice of several products of this class, so nobody can tell which is meant.'
         yield stop("roster-column-unclear", column.place, wrong, f"Name the recipe too: {names}.")
-    elif not meant:
-        known = [*PEOPLE, *_column_names(recipes)]
-        wrong = f'"{column}" is neither a column about people nor a choice of what this class makes.'
-        health = " What people write of their health goes into `allergies`." if _may_be_about_people(column) else ""
-        remedy = f"These may stand here: {', '.join(known)}.{did_you_mean(column.text, known)}{health}"
-        yield stop("roster-column-unknown", column.place, wrong, remedy)
     # An option that no card answers to is a finding of its own; what the cells mean is known once it is named right.
     elif all(option is None or studio.ingredient(option) for option in meant[0][1].options):
         for row in roster.rows:
             cell = row.choices[column.key]
             if cell.text and not options_meant(cell, meant[0][1], studio.ingredients):
                 yield _option_unknown(cell, *meant[0])
-
-
-def _column_names(recipes: Sequence[Recipe]) -> list[str]:
-    """Return the columns that may stand there, the short form where only one product has the choice."""
-    offered = [(recipe, choice.what) for recipe in recipes for choice in recipe.choices]
-    whats = [what for _, what in offered]
-    return [what if whats.count(what) == 1 else f"{recipe.key} {what}" for recipe, what in offered]
 
 
 def _option_unknown(cell: Name, recipe: Recipe, choice: Choice) -> Finding:

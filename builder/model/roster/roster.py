@@ -55,11 +55,15 @@ class RosterRow:
 
 @dataclass(frozen=True)
 class Roster:
-    """The list of a class: the columns for choices, and a row for each person. `unread` counts the lines that could not be read."""
+    """The list of a class: its columns that are not about people, and a row for each person.
+
+    `unread` counts the lines that could not be read; `about_people` are the columns of `PEOPLE` that it has.
+    """
 
     columns: tuple[Name, ...]
     rows: tuple[RosterRow, ...]
     unread: int = 0
+    about_people: tuple[str, ...] = ()
     place: Place = field(default=NOWHERE, compare=False)
 
 

@@ -8,17 +8,20 @@ import csv
 
 from builder.words.fold import fold
 
-_SIGNS = (",", ";", "\t")
+SIGNS = (",", ";", "\t")
 
 
-def sign_between(head: str) -> str:
-    """Return the sign that stands between the cells of a table, by its first line; a comma where no sign makes a column `name`."""
-    return next((sign for sign in _SIGNS if "name" in (fold(cell) for cell in cells_of(head, sign))), ",")
+def sign_between(head: str) -> str | None:
+    """Return the sign that stands between the cells of a table, by the line of its columns; None where no sign makes a column `name`."""
+    try:
+        return next((sign for sign in SIGNS if "name" in (fold(cell) for cell in cells_of(head, sign))), None)
+    except csv.Error:
+        return None
 
 
-def cells_of(line: str, sign: str) -> list[str]:
-    """Return the cells of a line. Raises csv.Error where a quotation mark is not closed."""
-    return next(csv.reader([line], strict=True, delimiter=sign))
+def cells_of(row: str, sign: str) -> list[str]:
+    """Return the cells of a row, which may run over lines. Raises csv.Error where a quotation mark is not closed."""
+    return next(csv.reader([row], strict=True, delimiter=sign))
 
 
 def says_nothing(line: str) -> bool:

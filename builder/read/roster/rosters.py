@@ -3,22 +3,24 @@
 What the columns and the options mean is looked up later, beside the recipes of the class.
 """
 
-import csv
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import TypeVar
 
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import ROSTER_COLUMN_UNCLEAR, STOP, FindingKind
 from builder.model.label.design_names import DESIGN_NAMES
 from builder.model.place import Name, Place
+from builder.model.roster.column_twice import column_stands_twice
 from builder.model.roster.roster import OWN_NAME, PEOPLE, Roster, RosterRow
 from builder.read.read_once import read_once
-from builder.read.roster.exported import cells_of, says_nothing, sign_between
 from builder.read.roster.roster_dates import parse_roster_date
+from builder.read.roster.roster_lines import Line, lines_of
 from builder.read.text.text_error import TextError, quoted
 from builder.read.values.numbers import parse_whole
 from builder.read.values.values import parse_yes_or_no, word_of
+from builder.words.fold import fold
+from builder.words.listed import listed
 
 FINDS = (
     FindingKind("roster-column-missing", STOP, "A roster lacks a column that it needs."),
@@ -33,89 +35,51 @@ OLDEST = 120
 _FORMULA = ("=", "+", "-", "@")
 
 
-@dataclass(frozen=True)
-class _Line:
-    place: Place
-    cells: tuple[Name, ...]
-
-
 @read_once(256)
 def read_roster(findings: list[Finding], text: str, file: str, locale: str) -> Roster | None:
     """Read a roster; a row that cannot be read is a finding and is left out. None where not even its columns can be read.
 
     `locale` says how days are written where it comes from.
     """
-    written = [(number, shown) for number, shown in enumerate(text.split("\n"), start=1) if not says_nothing(shown)]
-    sign = _sign(written)
-    lines = [line for number, shown in written if (line := _line(shown, sign, file, number, findings))]
+    lines, written, sign = lines_of(text, file, findings)
     if not lines:
-        if not text.strip():
+        if not written:
             findings.append(_no_columns(Place(file)))
         return None
-    head, *rest = _without_empty_columns(lines)
+    head, *rest = lines
     columns = [cell.key for cell in head.cells]
     if not _columns_are_clear(head, columns, findings):
         return None
     whole, broken = _by_their_cells(rest, len(columns), columns[-1])
     findings += _rows_wrong(broken, len(columns), sign)
     rows = [row for line in whole if (row := _row(line, columns, locale, findings))]
-    unread = len(written) - 1 - len(rows)
-    return Roster(tuple(cell for cell in head.cells if cell.key not in PEOPLE), tuple(rows), unread, head.place)
+    unread = written - 1 - len(rows)
+    about_people = tuple(column for column in PEOPLE if column in columns)
+    return Roster(tuple(cell for cell in head.cells if cell.key not in PEOPLE), tuple(rows), unread, about_people, head.place)
 
 
-def _sign(written: Sequence[tuple[int, str]]) -> str:
-    try:
-        return sign_between(written[0][1]) if written else ","
-    except csv.Error:
-        return ","
-
-
-def _without_empty_columns(lines: Sequence[_Line]) -> list[_Line]:
-    """Take away the columns at the end that have neither a name nor anything in them."""
-    named = max((number for number, cell in enumerate(lines[0].cells, 1) if cell.text), default=0)
-    used = max((number for line in lines for number, cell in enumerate(line.cells, 1) if cell.text), default=0)
-    kept = max(named, used)
-    return [replace(line, cells=line.cells[:kept]) for line in lines]
-
-
-def _line(shown: str, sign: str, file: str, number: int, findings: list[Finding]) -> _Line | None:
-    whole = Place(file, number, 1, max(1, len(shown.rstrip())))
-    try:
-        cells = cells_of(shown, sign)
-    except csv.Error:
-        wrong = "A quotation mark is not closed in its line, so nobody can tell where a cell ends."
-        findings.append(stop("roster-row-wrong", whole, wrong, "Close it; a roster has one person a line."))
-        return None
-    found, after = [], 0
-    for cell in cells:
-        begin = max(shown.find(cell.strip(), after), after)
-        found.append(Name(" ".join(cell.split()), Place(file, number, begin + 1, max(1, len(cell.strip())))))
-        after = begin + len(cell.strip())
-    return _Line(whole, tuple(found))
-
-
-def _columns_are_clear(head: _Line, columns: Sequence[str], findings: list[Finding]) -> bool:
+def _columns_are_clear(head: Line, columns: Sequence[str], findings: list[Finding]) -> bool:
     if "name" not in columns:
-        findings.append(_no_columns(head.place))
+        findings.append(_no_columns(head.place, [cell.text for cell in head.cells]))
         return False
-    twice = [cell for number, cell in enumerate(head.cells) if cell.key in columns[:number]]
+    twice = [cell for number, cell in enumerate(head.cells) if cell.key in PEOPLE and cell.key in columns[:number]]
     empty = [cell for cell in head.cells if not cell.text]
-    for cell in twice:
-        wrong = f"The column {quoted(cell.text)} stands twice, so nobody can tell which of the two counts."
-        findings.append(stop("roster-column-unclear", cell.place, wrong, "Remove one of them."))
+    findings += map(column_stands_twice, twice)
     for cell in empty[:1]:
         wrong = "A column has no name, so nobody can tell what stands in it."
         findings.append(stop("roster-column-unclear", cell.place, wrong, "Name it in the first line, or remove it with its commas."))
     return not twice and not empty
 
 
-def _no_columns(place: Place) -> Finding:
+def _no_columns(place: Place, heads: Sequence[str] = ()) -> Finding:
     wrong = "The first line of a roster names its columns, and there is no column `name`."
     remedy = "Begin with a line like: name,date,age,allergies,scent. Commas, semicolons or tabs go between the cells."
+    if len(heads) > 1 and (meant := [f'"{head}"' for head in heads if "name" in fold(head).split()]):
+        remedy = f"Call the column `name` that has the name of each person; in this file it may be {listed(meant, 'or')}."
     return stop("roster-column-missing", place, wrong, remedy)
 
 
-def _by_their_cells(lines: Sequence[_Line], number: int, last: str) -> tuple[list[_Line], list[_Line]]:
+def _by_their_cells(lines: Sequence[Line], number: int, last: str) -> tuple[list[Line], list[Line]]:
     """Return the rows with as many cells as there are columns, and the others.
 
     A last cell of `settled` may be left out: a column that is begun for one person is empty for all others.
@@ -127,7 +91,7 @@ def _by_their_cells(lines: Sequence[_Line], number: int, last: str) -> tuple[lis
     return [line for line in filled if len(line.cells) == number], [line for line in filled if len(line.cells) != number]
 
 
-def _rows_wrong(broken: Sequence[_Line], number: int, sign: str) -> Iterator[Finding]:
+def _rows_wrong(broken: Sequence[Line], number: int, sign: str) -> Iterator[Finding]:
     """Say once what is wrong with all rows that have the same number of cells."""
     marks = {";": "semicolon", "\t": "tab"}.get(sign, "comma")
     for cells in dict.fromkeys(len(line.cells) for line in broken):
@@ -141,12 +105,13 @@ def _rows_wrong(broken: Sequence[_Line], number: int, sign: str) -> Iterator[Fin
         yield stop("roster-row-wrong", first, wrong, f"Put a text with a {marks} in quotes, and leave a cell empty between two {marks}s.")
 
 
-def _row(line: _Line, columns: Sequence[str], locale: str, findings: list[Finding]) -> RosterRow | None:
-    formulas = [cell for cell in line.cells if len(cell.text) > 1 and cell.text.startswith(_FORMULA)]
+def _row(line: Line, columns: Sequence[str], locale: str, findings: list[Finding]) -> RosterRow | None:
+    by_column = dict(zip(columns, line.cells, strict=True))
+    # What stands in other columns is a choice, and is looked up among those that there are, or it is printed nowhere.
+    formulas = [cell for key, cell in by_column.items() if key in PEOPLE and len(cell.text) > 1 and cell.text.startswith(_FORMULA)]
     for cell in formulas:
         wrong = "This cell begins like a formula, which a spreadsheet would work out when it opens this file."
         findings.append(stop("roster-formula", cell.place, wrong, "Write the text without the sign before it."))
-    by_column = dict(zip(columns, line.cells, strict=True))
     if not by_column["name"].text:
         wrong = "This row has no name, so that nobody knows whose choices these are."
         findings.append(stop("roster-name-missing", line.place, wrong, "Write the name, or remove the row."))
