@@ -20,12 +20,11 @@ from builder.check import (
     check_studio,
 )
 from builder.check.batches import batch_of
-from builder.fonts.typefaces import letters_of_fonts, own_font, typefaces_of_labels
+from builder.fonts.typefaces import letters_of_fonts, own_font, typefaces_with
 from builder.library import CONTENT, LAYOUTS
 from builder.model.document import Document
 from builder.model.finding import Finding
 from builder.model.held_back import NOTHING_HELD, HeldBack
-from builder.model.label.own_font import OWN_TITLES
 from builder.model.own_document import FaultyLayout
 from builder.model.recipe.quantity import Share
 from builder.model.recipe.recipe import AmountsAs, DividedBy, Recipe
@@ -156,8 +155,7 @@ def _examine(folder: Path, on: date, output: Path | None = None, *, lessons: boo
     published, unreadable = read_published_dates(output or folder / "output", on)
     named = studio.profile.look.title_font
     font = own_font(folder, named.text) if named else None
-    typefaces = typefaces_of_labels() | ({OWN_TITLES: font.typeface} if font and font.typeface and font.prints else {})
-    studio = replace(studio, letters=letters_of_fonts(), typefaces=typefaces, title_font=font, published=published)
+    studio = replace(studio, letters=letters_of_fonts(), typefaces=typefaces_with(font), title_font=font, published=published)
     judged = studio if lessons else studio.without_lessons()
     before = accept_findings([*damage, *check_before_the_sums(judged)], studio)
     beside = accept_findings([*unreadable, *check_studio(judged, on)], studio)

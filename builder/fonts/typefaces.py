@@ -9,12 +9,14 @@ that a program can know of its licence.
 """
 
 import logging
+from collections.abc import Mapping
+from io import BytesIO
 from pathlib import Path
 
 from builder.cache import made_once
 from builder.fonts.files import DISPLAY, FACES, PACKAGES, display_file, font_file
 from builder.fonts.kerning import kerning_of
-from builder.model.label.own_font import FONT_ENDINGS, OwnFont
+from builder.model.label.own_font import FONT_ENDINGS, OWN_TITLES, OwnFont
 from builder.model.label.typeface import Typeface
 from builder.model.remembered import remembered
 
@@ -53,8 +55,15 @@ def _measured() -> dict[str, Typeface]:
     return text | {name: measure_typeface(display_file(name), kerned=True) for name in DISPLAY}
 
 
-def measure_typeface(file: Path, *, kerned: bool = False) -> Typeface:
-    """Measure one font file; with its kerning, if it is set with it.
+@remembered(4)
+def typefaces_with(own: OwnFont | None) -> Mapping[str, Typeface]:
+    """Return the faces of labels, with the studio's own for titles where it may be printed: the same faces for all who ask."""
+    faces = typefaces_of_labels()
+    return faces | {OWN_TITLES: own.typeface} if own and own.typeface and own.prints else faces
+
+
+def measure_typeface(file: Path | BytesIO, *, kerned: bool = False) -> Typeface:
+    """Measure one font; with its kerning, if it is set with it.
 
     What a face for names alone lacks is as high as its capitals. Raises what the library does for a file that is no font, and StopIteration
     for a font without a Latin letter.
@@ -83,18 +92,27 @@ def measure_typeface(file: Path, *, kerned: bool = False) -> Typeface:
 
 def own_font(folder: Path, name: str) -> OwnFont:
     """Look at a font file by its path in the studio folder; one that cannot be read has no typeface."""
-    from fontTools.ttLib import TTFont
-
     file = (folder / name).resolve()
     if not file.is_relative_to(folder.resolve()) or file.suffix.lower() not in FONT_ENDINGS or not file.is_file():
         return OwnFont(name)
+    try:
+        return _own_font(name, file.read_bytes())
+    except OSError:
+        return OwnFont(name)
+
+
+@remembered(4, bytes)
+def _own_font(name: str, data: bytes) -> OwnFont:
+    """Measure a font of the studio's own, once for as long as its file stays as it is."""
+    from fontTools.ttLib import TTFont
+
     # It tells of every oddity of a file on the terminal, in words for those who make fonts.
     logging.getLogger("fontTools").setLevel(logging.CRITICAL)
     try:
-        with file.open("rb") as opened, TTFont(opened, lazy=True) as font:
+        with TTFont(BytesIO(data), lazy=True) as font:
             bits = int(font["OS/2"].fsType) if "OS/2" in font else 0
             letters = frozenset(font.getBestCmap() or ())
-        typeface = measure_typeface(file, kerned=True)
+        typeface = measure_typeface(BytesIO(data), kerned=True)
     except Exception:
         # The library raises whatever a broken table leads it to.
         return OwnFont(name)

@@ -1,5 +1,6 @@
 """Looking through a text for many patterns at once misses none that looking for each by itself finds."""
 
+import pickle
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -77,3 +78,13 @@ def test_among_many_others_a_pattern_is_possible_where_it_stands(written: str, t
     others = tuple(compile_pattern(f"word{number}", {}) for number in range(20))
     found = [one for one in possible_in((*others, pattern), Words(text)) if one.search(Words(text))]
     assert found == ([pattern] if pattern.search(Words(text)) else [])
+
+
+def test_a_pattern_is_handed_on_without_its_expression_made() -> None:
+    pattern = compile_pattern("<pour> ... <water>", {"pour": ("pour", "tip"), "water": ("water",)})
+    assert pattern.search(Words("Pour in the cold water."))
+    handed_on = pickle.loads(pickle.dumps(pattern))
+    assert "regex" in vars(pattern)
+    assert "regex" not in vars(handed_on)
+    assert handed_on == pattern
+    assert handed_on.search(Words("Tip the water out."))

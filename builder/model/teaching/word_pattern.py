@@ -100,6 +100,10 @@ class WordPattern:
         """Compile the expression; most are never needed."""
         return re.compile(self.expression, re.IGNORECASE)
 
+    def __reduce__(self) -> tuple[Callable[..., WordPattern], tuple[str, str, tuple[Stems, ...]]]:
+        """Return what it is made of: a process that takes it over compiles it where it needs it, and not on reading it."""
+        return WordPattern, (self.written, self.expression, self.needs)
+
     def search(self, words: Words) -> re.Match[str] | None:
         """Find it in a text."""
         return self.regex.search(words.text) if self.may_stand_in(words) else None
