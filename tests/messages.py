@@ -124,9 +124,11 @@ def _texts_that_ship() -> Iterator[tuple[str, str]]:
 
 
 def as_text() -> str:
-    """Write all messages as one file."""
-    file = BytesIO()
-    write_po(file, _gathered(), width=0, omit_header=True, sort_by_file=True, include_lineno=False)
+    """Write all messages as one file; none is a format of the percent sign, which an editor would check."""
+    file, gathered = BytesIO(), _gathered()
+    for message in gathered:
+        message.flags.discard("python-format")
+    write_po(file, gathered, width=0, omit_header=True, sort_by_file=True, include_lineno=False)
     return HEAD + file.getvalue().decode("utf-8")
 
 

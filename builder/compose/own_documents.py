@@ -12,6 +12,7 @@ from builder.compose.addresses import PAPER, Address, plain_name
 from builder.compose.document_kind import AnyKind, Composed, Readers, ToPrint, none_to_print
 from builder.compose.edition import Edition
 from builder.compose.frames import frame
+from builder.compose.punctuation import labelled
 from builder.compose.recipe.wording import sentence
 from builder.compose.scopes import CHOICE, CLASS, DATE, HOME_SIZE, LABELS, PAGE, STUDIO
 from builder.compose.views.frame import Frame
@@ -83,7 +84,8 @@ def _kind(own: OwnDocument, like: AnyKind) -> AnyKind:
         composed = like.compose(edition, subject, here)
         if composed is None:
             return None
-        title = ": ".join(filter(None, (sentence(own.name.text), like.scope.title(subject))))
+        name = sentence(own.name.text)
+        title = labelled(name, of_what) if (of_what := like.scope.title(subject)) else name
         view: Any = composed.view
         around = frame(edition, here, title, title)
         return Composed(replace(view, frame=replace(view.frame, title=around.title, description=around.description)))
@@ -91,7 +93,7 @@ def _kind(own: OwnDocument, like: AnyKind) -> AnyKind:
     def copies(edition: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
         is_made = like.copies is none_to_print or any(like.copies(edition, plan))
         if own.copies and is_made and like.scope not in (STUDIO, PAGE):
-            yield ToPrint(f"{own.name}: {own.copies}", own.name.text if like.scope is DATE and own.on_paper else "", said=own.copies)
+            yield ToPrint(labelled(own.name, own.copies), own.name.text if like.scope is DATE and own.on_paper else "", said=own.copies)
 
     return replace(
         like,

@@ -9,6 +9,7 @@ from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.dates.dates import long_date, plain_date
 from builder.compose.edition import Edition
+from builder.compose.punctuation import labelled
 from builder.compose.recipe.wording import sentence
 from builder.compose.teaching.class_facts import coming_dates, view_date, youngest
 from builder.compose.views.frame import Link
@@ -113,7 +114,7 @@ def _action(edition: Edition, studio_class: StudioClass, date: ClassDate, view: 
     if not mail:
         return None
     words = say("Ask for a seat") if has_room else say("Join the waiting list")
-    subject = f"{words}: {studio_class.title}, {view.day}, {view.time}".replace("\u00a0", " ")
+    subject = labelled(words, f"{studio_class.title}, {view.day}, {view.time}").replace("\u00a0", " ")
     return Link(outward(f"mailto:{mail}?subject={quote(subject, safe='')}"), words)
 
 

@@ -5,6 +5,7 @@ from datetime import datetime, timedelta
 from fractions import Fraction
 
 from builder.compose.dates.dates import clock
+from builder.compose.punctuation import labelled
 from builder.compose.recipe.wording import duration, listed, sentence, short_duration, shortest, whole_minutes
 from builder.compose.views.strip import StripRow, StripSegment, StripTotal, StripView
 from builder.model.dates.studio_class import Format
@@ -120,7 +121,7 @@ def time_strip(plan: ClassPlan, read_clock: Clock) -> StripView | None:
     spent = minutes_by(plan)
     said = [say(WORDS_WITH_TIME[who], time=duration(minutes)) for who, minutes in spent.items() if minutes]
     title = say("How the time of {class_title} is spent", class_title=plan.studio_class.title)
-    order = "; ".join(f"{row.word}: {row.title}, {row.minutes}" for row in rows)
+    order = "; ".join(labelled(row.word, f"{row.title}, {row.minutes}") for row in rows)
     description = say("{spent}. In order: {order}.", spent=sentence(listed(said)), order=order)
     totals = tuple(StripTotal(str(who), say(WORDS[who]), short_duration(minutes)) for who, minutes in spent.items() if minutes)
     return StripView(plan.studio_class.key, title, description, tuple(_segments(plan.timeline, whole)), totals, rows)

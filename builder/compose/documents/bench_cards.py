@@ -128,7 +128,7 @@ def _numbers(edition: Edition) -> tuple[str, ...]:
 def _product(studio: Studio, plan: ClassPlan, made: MadeProduct, group: int) -> BenchProduct:
     sheet, batch_for = made.batch, made.make.batch_for
     own = [one for one in sheet.fillings if one.each_student]
-    many = listed([containers_of(one.each_student, container_name(studio, one.fill)) for one in own])
+    many = listed([containers_of(studio, one.fill, one.each_student) for one in own])
     phases = _phases(sheet, plan.weighing, made.batches[0].purpose, group)
     whose = say(WHOSE_FOR_ALL if phases and batch_for is BatchFor.CLASS else WHOSE[batch_for])
     return BenchProduct(

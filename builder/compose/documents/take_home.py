@@ -96,14 +96,14 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         directions=sheet.recipe.directions,
         label_lists=_label_lists(sheet, studio.labelling.region),
         label_open=_label_open(sheet),
-        label_rest=len(sheet.own.variants) > MOST_LISTS,
+        label_rest=studio.labelling.region.says("fragrance") if len(sheet.own.variants) > MOST_LISTS else "",
         label_allergens=_label_allergens(sheet),
         label_note=say(studio.labelling.region.says("soap")) if sheet.is_true_soap else "",
         label_cautions=sheet.recipe.label_cautions,
         net_contents=net_contents(sheet, sheet.own, studio.region),
         allergens=allergens_of(studio, [sheet]),
         allergens_open=allergens_open_in(studio, [sheet]),
-        free_from=listed(sheet.recipe.free_from),
+        free_from=listed([say(family) for family in sheet.recipe.free_from]),
         first_aid=_first_aid(studio, sheet),
         bench_html=figure_html(studio.drawings[BENCH]) if sheet.grams.lye else "",
         calls=calls_of(studio),
@@ -143,7 +143,7 @@ def _first_aid(studio: Studio, batch: WorkedBatch) -> tuple[FirstAid, ...]:
     """Return what to do after an accident with lye: one field for each way in which it harms; empty without lye."""
     hazards = [hazard for hazard in hazards_of_recipe(studio, batch) if hazard == Hazard.CAUSTIC]
     lines = [line.partition(": ") for text in cautions_for(studio, hazards) for line in text.if_it_happens]
-    return tuple(FirstAid(where, sentence(what)) for where, _, what in lines if what)
+    return tuple(FirstAid(where.rstrip(), sentence(what)) for where, _, what in lines if what)
 
 
 def _scales(batch: WorkedBatch) -> tuple[ScaleSet, ...]:

@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 
 from builder.compose.dose.dose_words import drops_in_words, none_of, reasons
 from builder.compose.label.label_counts import label_order
+from builder.compose.punctuation import labelled
 from builder.compose.recipe.portion_words import container_name
 from builder.compose.recipe.wording import grams, sentence, within
 from builder.compose.teaching.supervision_words import group_word
@@ -20,7 +21,7 @@ from builder.words.say import say, say_count
 def view_totals(studio: Studio, made: MadeProduct, *, has_roster: bool) -> tuple[TotalTable, ...]:
     """Return a table for each choice: the most in a portion of each kind of container, and what all portions need of each option."""
     filled = made.filled
-    doses = [(f"{container_name(studio, one.fill)}: " if len(filled) > 1 else "", dose) for one in filled for dose in one.doses]
+    doses = [(labelled(container_name(studio, one.fill), "") if len(filled) > 1 else "", dose) for one in filled for dose in one.doses]
     return tuple(
         _table([(where, dose) for where, dose in doses if dose.what == total.what], total, has_roster)
         for total in made.choices

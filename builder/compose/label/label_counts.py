@@ -9,6 +9,7 @@ from builder.compose.label.label_questions import label_tasks, labels_are_held
 from builder.compose.label.label_words import variant_name
 from builder.compose.label_layout.label_plans import text_of
 from builder.compose.label_layout.label_sheets import wished
+from builder.compose.punctuation import labelled
 from builder.compose.recipe.portion_words import container_name
 from builder.compose.recipe.wording import within
 from builder.model.recipe.recipe import Fill
@@ -25,8 +26,8 @@ MIXED = message(
 
 def label_counts(studio: Studio, made: MadeProduct) -> tuple[str, ...]:
     """Return a line for each kind of container: `Labels: 4 lavender essential oil, 3 no scent`, with how many are a guess."""
-    labelled = [one for one in made.containers if one.jars]
-    lines = tuple(f"{_labels(studio, one.filling.fill, len(labelled) > 1)}: {_of_each(one.jars)}" for one in labelled)
+    with_jars = [one for one in made.containers if one.jars]
+    lines = tuple(labelled(_labels(studio, one.filling.fill, len(with_jars) > 1), _of_each(one.jars)) for one in with_jars)
     return (*lines, say(MIXED)) if lines and any(dose.mixed for dose in made.batch.own.doses) else lines
 
 

@@ -1,7 +1,6 @@
 """The languages of a label side by side: words joined by a stroke, each once, and each text set as its language sets it.
 
-A space before a colon, a percent sign or a closing guillemet, and after an opening one, does not break (usage of French in Canada, from
-memory). A day is written in figures, year first (ISO 8601), where more than one language has to read it.
+A day is written in figures, year first (ISO 8601), where more than one language has to read it.
 
 Decided: INCI names, name and address stand once. Why: the law excepts INCI names (s. 18); C2 asks for no second language of name and place
 (C.R.C. c. 417 ss. 12-13).
@@ -10,7 +9,6 @@ Decided: a day is written year first where a label has two languages; "Best befo
 date is asked for on a cosmetic, and the words are those of food (common practice, no source).
 """
 
-import re
 from collections.abc import Iterable, Sequence
 from datetime import date
 
@@ -18,8 +16,7 @@ from builder.compose.dates.dates import decimal_sign, length_in_words, plain_dat
 from builder.compose.recipe.wording import NBSP, keep_together
 from builder.model.label.language import Language
 from builder.rules.durability import plain_length_in
-
-_GLUED = re.compile("(?<=«) | (?=[:%»])")
+from builder.words.glued import glued as glued_signs
 
 
 def joined(texts: Iterable[str]) -> str:
@@ -44,7 +41,7 @@ def colon_of(languages: Sequence[Language]) -> str:
 
 def glued(text: str, language: Language) -> str:
     """Set a text as its language sets it."""
-    return text if language.is_own else keep_together(_GLUED.sub(NBSP, text))
+    return text if language.is_own else keep_together(glued_signs(text))
 
 
 def day(on: date, languages: Sequence[Language], locale: str) -> str:

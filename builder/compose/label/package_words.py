@@ -12,12 +12,13 @@ from collections.abc import Sequence
 from builder.compose.label.label_languages import in_figures
 from builder.compose.label.label_texts import Paragraph, Run
 from builder.compose.label.label_words import net_contents
-from builder.compose.recipe.portion_words import containers_of
+from builder.compose.recipe.portion_words import nouns_of
 from builder.compose.recipe.wording import NBSP
 from builder.model.label.language import Language
 from builder.model.label.region import Region
 from builder.model.recipe.filling import Filling
 from builder.model.recipe.worked_batch import WorkedBatch
+from builder.words.say import fill
 
 BLANK = 14.0
 
@@ -33,7 +34,8 @@ def package_contents(
         if each:
             return (Run(in_figures(f"{times}{each} ({total})", languages), bold=True),)
         return (Run(times, bold=True), blank, Run(" = ", bold=True), blank)
-    number = containers_of(units, container)
+    one, many = nouns_of(container)
+    number = fill(one if units == 1 else many, {"count": units})
     if each:
         return (Run(f"{number}, {each} each, Total {total}", bold=True),)
     return (Run(f"{number}, Net Wt ", bold=True), blank, Run(" each, Total Net Wt ", bold=True), blank)

@@ -22,7 +22,7 @@ from builder.compose.label_layout.label_sheets import (
 )
 from builder.compose.label_layout.rules import Rules
 from builder.compose.label_layout.sharing import spare_labels
-from builder.compose.recipe.portion_words import container_name
+from builder.compose.recipe.portion_words import container_name, written_name
 from builder.compose.recipe.wording import shortest
 from builder.model.label.label_fit import LabelFit, OverContainer, Start
 from builder.model.label.type_height import Statement
@@ -174,7 +174,7 @@ def text_of(studio: Studio, plan: ClassPlan, batch: WorkedBatch, jar: Jar) -> La
         text = replace(text, name=jar.own_name, other_names=(), locales=(studio.speaks.locale,), names_somebody=True)
     if jar.units == 1:
         return text
-    container, languages = container_name(studio, jar.filling.fill), studio.label_languages
+    container, languages = written_name(studio, jar.filling.fill), studio.label_languages
     return replace(text, net=package_contents(batch, jar.filling, studio.region, jar.units, container, languages))
 
 

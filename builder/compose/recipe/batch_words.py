@@ -8,6 +8,7 @@ from builder.compose.label.code_words import code_words
 from builder.compose.label.label_questions import labels_are_held, no_labels
 from builder.compose.lye.lye_words import staff_lye
 from builder.compose.lye.soap_words import soap_facts
+from builder.compose.punctuation import labelled
 from builder.compose.recipe.ingredient_tables import staff_table
 from builder.compose.recipe.portion_words import container_name, containers_of, left_over, read_both_ways
 from builder.compose.recipe.sums import view_sums
@@ -63,7 +64,7 @@ def _left_over(studio: Studio, plan: ClassPlan, made: MadeProduct) -> str:
 
 def _in_all(studio: Studio, containers: Containers) -> str:
     name = container_name(studio, containers.filling.fill)
-    return f"{containers_of(containers.in_all, name)} ({name})"
+    return f"{containers_of(studio, containers.filling.fill, containers.in_all)} ({name})"
 
 
 def batch_title(planned: PlannedBatch) -> str:
@@ -76,7 +77,7 @@ def batch_title(planned: PlannedBatch) -> str:
 
 def sums_of(made: MadeProduct) -> tuple[SumsView, ...]:
     """Return the sums of each batch of a product."""
-    return tuple(view_sums(f"{planned.sheet.recipe.name}: {batch_title(planned)}", planned.sheet) for planned in made.batches)
+    return tuple(view_sums(labelled(planned.sheet.recipe.name, batch_title(planned)), planned.sheet) for planned in made.batches)
 
 
 def _batch(studio: Studio, plan: ClassPlan, planned: PlannedBatch) -> BatchView:
@@ -115,7 +116,7 @@ def _at_the_table(studio: Studio, sheet: WorkedBatch) -> list[Fact]:
 
 def _portions(studio: Studio, sheet: WorkedBatch) -> list[Fact]:
     """Return how a batch divides."""
-    facts = [Fact(say("Containers filled"), containers_of(one.portions.yields, container_name(studio, one.fill))) for one in sheet.fillings]
+    facts = [Fact(say("Containers filled"), containers_of(studio, one.fill, one.portions.yields)) for one in sheet.fillings]
     if isinstance(sheet.size, PeopleSize) and sheet.size.left_in_the_pot:
         facts.append(Fact(say("Stays in the pot"), grams(sheet.size.left_in_the_pot)))
     if sheet.smallest:

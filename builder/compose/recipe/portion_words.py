@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Mapping
 
+from builder.compose.punctuation import labelled
 from builder.compose.recipe.wording import grams, grams_and_ounces, listed, sentence, within
 from builder.model.dates.studio_class import BatchFor
 from builder.model.recipe.filling import Filling, Reading
@@ -15,8 +16,13 @@ from builder.words.say import message, messages, say, say_count
 
 def container_name(studio: Studio, fill: Fill) -> str:
     """Return the name of a container that is filled."""
+    return within(written_name(studio, fill)) if studio.container(fill.container) else fill.container.text
+
+
+def written_name(studio: Studio, fill: Fill) -> str:
+    """Return the name of a container that is filled, as the library or the studio has written it."""
     container = studio.container(fill.container)
-    return within(container.name) if container else fill.container.text
+    return container.name if container else fill.container.text
 
 
 NOUNS = {
@@ -32,10 +38,15 @@ NOUNS = {
 }
 
 
-def containers_of(count: int, name: str) -> str:
-    """Count containers by the noun that their name ends in: `4 bottles`, `6 bars`; others are containers."""
-    noun = next((noun for noun in NOUNS if noun in str(name).casefold().split()), "container")
-    return say_count(*NOUNS[noun], count)
+def containers_of(studio: Studio, fill: Fill, count: int) -> str:
+    """Count containers by the noun in their name: `4 bottles`, `6 bars`; others are containers."""
+    return say_count(*nouns_of(written_name(studio, fill)), count)
+
+
+def nouns_of(name: str) -> tuple[str, str]:
+    """Return the messages that count what has a name, as it is written and not as a language says it."""
+    words = name.casefold().split()
+    return NOUNS[next((noun for noun in NOUNS if noun in words), "container")]
 
 
 def read_both_ways(filling: Filling, what: Callable[[Reading], Mass]) -> str:
@@ -65,7 +76,7 @@ def fills(studio: Studio, batch: WorkedBatch) -> str:
         rest = say("{left} are left, too little to fill one more.", left=left)
     else:
         rest = say("What sticks to bowls and tools is missing from the last one.")
-    count, each = containers_of(portions.yields, name), read_both_ways(batch.own, lambda one: one.fill)
+    count, each = containers_of(studio, batch.own.fill, portions.yields), read_both_ways(batch.own, lambda one: one.fill)
     return f"{say('Fills {containers} ({name}) with {weight} each.', containers=count, name=name, weight=each)} {rest}"
 
 
@@ -78,7 +89,7 @@ def left_over(studio: Studio, plan: ClassPlan, made: MadeProduct) -> str:
 
 
 def _of_weight(studio: Studio, fill: Fill, count: int) -> str:
-    return say("{containers} of {weight}", containers=containers_of(count, container_name(studio, fill)), weight=grams(fill.weight))
+    return say("{containers} of {weight}", containers=containers_of(studio, fill, count), weight=grams(fill.weight))
 
 
 def numbers_to_call(numbers: Mapping[str, str]) -> tuple[tuple[str, str], ...]:
@@ -89,4 +100,4 @@ def numbers_to_call(numbers: Mapping[str, str]) -> tuple[tuple[str, str], ...]:
 
 def emergency_lines(numbers: Mapping[str, str]) -> tuple[str, ...]:
     """Return the numbers to call, each with what it is."""
-    return tuple(f"{whose}: {number}" for whose, number in numbers_to_call(numbers))
+    return tuple(labelled(whose, number) for whose, number in numbers_to_call(numbers))

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 
+from builder.compose.punctuation import labelled, quoted
 from builder.compose.recipe.wording import listed, sentence, within
 from builder.compose.roster.allergens import allergens_open_in
 from builder.compose.views.teacher import AllergyView
@@ -32,7 +33,7 @@ def view_allergies(plan: ClassPlan) -> tuple[AllergyView, ...]:
     coming = [(guest, guest.name) for guest in plan.guests]
     waiting = [(guest, say("{name}, on the waiting list", name=guest.name)) for guest in plan.waiting]
     return tuple(
-        AllergyView(f"{who}: {guest.allergies}", tuple(_lines(guest, plan))) for guest, who in (*coming, *waiting) if guest.compared
+        AllergyView(labelled(who, guest.allergies), tuple(_lines(guest, plan))) for guest, who in (*coming, *waiting) if guest.compared
     )
 
 
@@ -56,7 +57,7 @@ def _lines(guest: Guest, plan: ClassPlan) -> Iterator[str]:
 
 
 def _of_one(allergy: Allergy, plan: ClassPlan) -> Iterator[str]:
-    said = f"\u201c{allergy.written}\u201d"
+    said = quoted(allergy.written)
     inside = [one for one in allergy.found if not one.choice]
     options = [one for one in allergy.found if one.choice]
     if inside:
@@ -71,9 +72,9 @@ def _of_one(allergy: Allergy, plan: ClassPlan) -> Iterator[str]:
     if allergy.unstated:
         names = listed([within(name) for name in allergy.unstated])
         yield say("{allergy} may be in these scents, of which no allergen statement is known here: {names}.", allergy=said, names=names)
-    yield from (f"{said}: {mind}" for mind in allergy.minds)
+    yield from (labelled(said, mind) for mind in allergy.minds)
     if allergy.unclear:
-        words = ", ".join(f"\u201c{word}\u201d" for word in allergy.unclear)
+        words = ", ".join(quoted(word) for word in allergy.unclear)
         text = message("{allergy} is not understood here ({words}). Ask what is meant, and look through the lists of ingredients yourself.")
         if words.casefold() == said.casefold():
             text = message("{allergy} is not understood here. Ask what is meant, and look through the lists of ingredients yourself.")

@@ -14,7 +14,7 @@ from builder.compose.ornament.portrait import portrait_of
 from builder.compose.ornament.svg import PAGE_MARK, Look, mark
 from builder.compose.ornament.words import how_to_read
 from builder.compose.picture_files import Shown
-from builder.compose.recipe.portion_words import container_name, containers_of
+from builder.compose.recipe.portion_words import containers_of
 from builder.compose.recipe.wording import grams_and_ounces, listed, sentence, within
 from builder.compose.roster.allergens import allergens_of, allergens_open_in
 from builder.compose.site.related import related_to
@@ -56,7 +56,7 @@ def compose_class_page(edition: Edition, plan: ClassPlan, here: Address) -> Comp
         safety=view_safety(edition.studio, plan),
         allergens=allergens_of(edition.studio, [made.batch for made in plan.made]),
         allergens_open=allergens_open_in(edition.studio, [made.batch for made in plan.made]),
-        free_from=listed(studio_class.free_from),
+        free_from=listed([say(family) for family in studio_class.free_from]),
         for_whom=sentence(studio_class.for_whom),
         youngest=who_may_come(edition, studio_class),
         length=length(studio_class),
@@ -89,7 +89,7 @@ def _product(edition: Edition, studio_class: StudioClass, made: MadeProduct, her
 
 
 def _share(studio: Studio, product: Product, filling: Filling) -> str:
-    containers = containers_of(filling.each_student, container_name(studio, filling.fill))
+    containers = containers_of(studio, filling.fill, filling.each_student)
     is_bar = product.made_with_lye and product.declared_by == DeclaredBy.WEIGHT
     if is_bar and filling.each_student == 1:
         share = message("{containers}, poured at {weight}, lighter once cured")

@@ -7,6 +7,7 @@ from builder.compose.addresses import Address
 from builder.compose.document_kind import Composed
 from builder.compose.edition import Edition
 from builder.compose.frames import frame, with_alternates, with_style
+from builder.compose.punctuation import labelled
 from builder.compose.site.choices import Offered, Question, Value, dates_by_answer, offered, questions
 from builder.compose.site.nearest import near_dates, ruled_out, view_nearest
 from builder.compose.site.rows import by_month, date_row
@@ -71,7 +72,7 @@ def compose_choice(edition: Edition, value: Value, here: Address) -> Composed:
     news = here.link_to(addresses.choice_feed(value.key)) if found and edition.studio.profile.public_address else ""
     both = ((calendar, "text/calendar"), (news, "application/atom+xml"))
     own = (Alternate(address, kind, value.heading) for address, kind in both if address)
-    around = with_alternates(frame(edition, here, value.heading, f"{value.heading}: {lead}"), *own)
+    around = with_alternates(frame(edition, here, value.heading, labelled(value.heading, lead)), *own)
     links = (Link(here.link_to(addresses.class_page(plan.studio_class.key)), plan.studio_class.title) for plan in classes)
     view = ChoiceView(
         frame=around,

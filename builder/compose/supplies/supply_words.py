@@ -6,10 +6,10 @@ nothing of cost on the web site by construction; a test reads the imports.
 
 from collections.abc import Sequence
 from fractions import Fraction
-from math import ceil
+from math import floor
 
 from builder.compose.dates.dates import money
-from builder.compose.recipe.portion_words import container_name, containers_of
+from builder.compose.recipe.portion_words import containers_of
 from builder.compose.recipe.wording import NBSP, listed, percent, sentence, shortest, within
 from builder.compose.supplies.pack_words import packs_in_words, quantity, rough
 from builder.compose.views.teacher import BuyGroup, BuyRow, Fact, SuppliesView
@@ -19,7 +19,7 @@ from builder.model.studio import Studio
 from builder.model.supplies.cost import Cost, Jug, Need, PumpStrokes
 from builder.model.supplies.supply import SupplyKind
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
-from builder.words.say import message, say, say_count
+from builder.words.say import message, messages, say, say_count
 
 TITLES = {
     SupplyKind.INGREDIENT: message("Ingredients"),
@@ -30,6 +30,9 @@ ROUNDED = message("Each sum is rounded to the cent by itself; the totals are tho
 ALONE = message(
     "The packs are the cheapest that cover this class alone, with nothing in stock. What to buy for all dates is on the shopping list."
 )
+_STROKES = messages("{strokes}\u00a0stroke (about {weight})", "{strokes}\u00a0strokes (about {weight})")
+# In English a number with a half is never one of a thing.
+_HALF_STROKES = messages("{strokes}\u00a0strokes (about {weight})", "{strokes}\u00a0strokes (about {weight})")
 CHOICES = message("What may be chosen is needed as if everybody chose it, at its most. The costs count the dearest at its most.")
 
 
@@ -63,10 +66,10 @@ def batch_lines(studio: Studio, batch: WorkedBatch) -> list[str]:
     """Return the lines on supplies that `weigh` prints beneath a batch."""
     if batch.cost is None:
         return []
-    name = container_name(studio, batch.own.fill)
     lines = [
-        f"One {jug.supply.written} of {within(jug.ingredient)} ({rough(jug.holds)}) fills {containers_of(jug.containers, name)};"
-        f" this batch takes {jug.number} and leaves {rough(jug.left)} ({percent(jug.left_share, 0)} of one)."
+        f"One {jug.supply.written} of {within(jug.ingredient)} ({rough(jug.holds)}) fills "
+        f"{containers_of(studio, batch.own.fill, jug.containers)}; this batch takes {jug.number} and leaves {rough(jug.left)} "
+        f"({percent(jug.left_share, 0)} of one)."
         for jug in batch.jugs
     ]
     lines += [f"{sentence(one.ingredient)}: {strokes_and_weight(one)} of the pump; the scale decides." for one in batch.strokes]
@@ -86,15 +89,9 @@ def class_lines(studio: Studio, plan: ClassPlan, made: MadeProduct) -> list[str]
 
 
 def strokes_and_weight(one: PumpStrokes) -> str:
-    """Write strokes and what they weigh: `29 strokes (about 227 g)`."""
-    halves, weight = shortest(one.strokes, 1), rough(one.weigh)
-    return say_count(
-        "{strokes}\u00a0stroke (about {weight})",
-        "{strokes}\u00a0strokes (about {weight})",
-        1 if one.strokes == 1 else max(ceil(one.strokes), 2),
-        strokes=halves,
-        weight=weight,
-    )
+    """Write strokes and what they weigh: `29 strokes (about 227 g)`; of a number with a half, its whole part decides about the form."""
+    forms = _STROKES if one.strokes.denominator == 1 else _HALF_STROKES
+    return say_count(*forms, floor(one.strokes), strokes=shortest(one.strokes, 1), weight=rough(one.weigh))
 
 
 def _groups(studio: Studio, cost: Cost) -> list[BuyGroup]:
@@ -117,12 +114,11 @@ def _jug_name(jug: Jug) -> str:
 
 
 def _serves(studio: Studio, made: MadeProduct, jug: Jug) -> str:
-    name = container_name(studio, made.batch.own.fill)
     serves = say_count(
         "Serves {count}\u00a0student, {containers} with the spare ones.",
         "Serves {count}\u00a0students, {containers} with the spare ones.",
         jug.students or 0,
-        containers=containers_of(jug.containers, name),
+        containers=containers_of(studio, made.batch.own.fill, jug.containers),
     )
     takes = say(
         "This class takes {number} and leaves {weight}, {share} of one.",

@@ -1,7 +1,7 @@
 """How a class is taught, in sentences made from its parts: what you watch, what you do, what you fill and take home."""
 
 from builder.compose.dates.time_words import FORMAT_NAMES
-from builder.compose.recipe.portion_words import container_name, containers_of
+from builder.compose.recipe.portion_words import containers_of
 from builder.compose.recipe.wording import listed, sentence, within
 from builder.model.dates.studio_class import BatchFor
 from builder.model.hazard import Hazard
@@ -101,9 +101,7 @@ def _chosen(plan: ClassPlan) -> tuple[str, ...]:
 
 
 def _filled(studio: Studio, made: list[MadeProduct]) -> tuple[str, ...]:
-    counts = [
-        (one, containers_of(one.make.each_student, container_name(studio, one.batch.own.fill))) for one in made if one.make.each_student
-    ]
+    counts = [(one, containers_of(studio, one.batch.own.fill, one.make.each_student)) for one in made if one.make.each_student]
     if len(counts) == 1:
         return (say("You fill {containers} of your own.", containers=counts[0][1]),)
     filled = [say("{containers} of {product}", containers=many, product=within(one.batch.recipe.name)) for one, many in counts]
@@ -113,4 +111,10 @@ def _filled(studio: Studio, made: list[MadeProduct]) -> tuple[str, ...]:
 def advice_line(advice: FormatAdvice) -> str:
     """Return a piece of advice with where it comes from."""
     suits = listed([say(FORMAT_NAMES[one]) for one in advice.suits], "or")
-    return f"{sentence(say(advice.key))}: {say(advice.because)} ({suits}; {advice.source.title})"
+    return say(
+        "{what}: {because} ({formats}; {source})",
+        what=sentence(say(advice.key)),
+        because=say(advice.because),
+        formats=suits,
+        source=advice.source.title,
+    )

@@ -6,6 +6,7 @@ from functools import partial
 from builder.compose.dates.time_words import FORMAT_NAMES
 from builder.compose.edition import Edition
 from builder.compose.formula.hazards import hazards_of_recipe
+from builder.compose.punctuation import labelled
 from builder.compose.recipe.wording import grams_at_least, keep_together, listed, sentence, within
 from builder.compose.teaching.class_facts import staff
 from builder.compose.teaching.mentions import class_amount
@@ -67,7 +68,7 @@ def _tools(studio: Studio, plan: ClassPlan, tools: Iterable[str]) -> tuple[str, 
 
 
 def _staff_line(row: StaffRow) -> str:
-    return f"{row.when}: {row.title}, {row.minutes}"
+    return labelled(row.when, f"{row.title}, {row.minutes}")
 
 
 def _benches(plan: ClassPlan) -> str:
@@ -75,7 +76,7 @@ def _benches(plan: ClassPlan) -> str:
 
 
 def _doors(plan: ClassPlan) -> Iterable[str]:
-    watching = "; ".join(f"{within(row.who)}: {row.watches}" for row in watch_rows(plan)) if plan.groups else ""
+    watching = "; ".join(labelled(within(row.who), row.watches) for row in watch_rows(plan)) if plan.groups else ""
     if watching:
         yield say("Everybody knows whom they watch ({watching})", watching=watching)
     else:

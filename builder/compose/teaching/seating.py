@@ -5,6 +5,7 @@ An eyewash is drawn only where a rule of the class asks for one: nobody is to ru
 
 from collections.abc import Iterable
 
+from builder.compose.punctuation import labelled
 from builder.compose.recipe.wording import sentence
 from builder.compose.teaching.supervision_words import adult, asks_for_eyewash, in_groups, numbers, people_of, place_kind, watch_rows
 from builder.compose.views.running import PlanBox, PlanText, SeatingView
@@ -32,7 +33,7 @@ def view_seating(plan: ClassPlan) -> SeatingView | None:
         row, column = divmod(index, columns)
         box = PlanBox(column * (width + GAP), FRONT + GAP * 2 + row * (ROW + GAP), width, ROW, False)
         tables.append((box, _lines(plan, index + 1)))
-    said = "; ".join(f"{row.who}: {row.watches}" for row in watch_rows(plan))
+    said = "; ".join(labelled(row.who, row.watches) for row in watch_rows(plan))
     bottom = max(box.y + box.height for box, _ in tables)
     return SeatingView(
         key=f"{plan.studio_class.key}-plan",
@@ -66,6 +67,6 @@ def _texts(box: PlanBox, lines: tuple[str, ...]) -> Iterable[PlanText]:
 def _lines(plan: ClassPlan, number: int) -> tuple[str, ...]:
     people = plan.last_group if number == plan.groups else plan.studio_class.group_size
     name = sentence(numbers((number,), place_kind(plan)))
-    first = f"{name}: {people_of(people)}" if in_groups(plan) else name
+    first = labelled(name, people_of(people)) if in_groups(plan) else name
     watching = [adult(one) for one in plan.supervision.watchers if number in one.groups]
     return (first, watching[0] if watching else say("nobody"))

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Iterator
 
+from builder.compose.punctuation import labelled
 from builder.compose.recipe.wording import NBSP, grams, listed, sentence, shortest, within
 from builder.compose.teaching.supervision_words import group_word, numbers, place_kind
 from builder.compose.views.running import CupRow
@@ -59,7 +60,7 @@ def who_weighs(plan: ClassPlan, task: WeighingTask) -> str:
         who = say("{who}, out of its marked bottle", who=who)
     if task.part is None:
         return say("{who}: no part of the lesson names it", who=who)
-    return f"{who}: {task.part.title}"
+    return labelled(who, task.part.title)
 
 
 def _weigher(plan: ClassPlan, task: WeighingTask) -> str:

@@ -83,10 +83,10 @@ class TakeHomeView:
     """A take-home sheet. `pdf` and `large` are the addresses of the same sheet as PDF and in large print, empty on paper.
 
     `class_page` leads from a page of the site to its class. `danger` is the gravest caution of all. `first_aid` and `bench_html`, the bench
-    from above, are for lye, empty without it. `label_open` says what is in it where no list can be printed yet. `cost` is what the batch
-    costs, empty unless the studio asks for it. `letters_of_others` say which parts of the class are not on it. `pages` are the parts in
-    groups that share a page. `times` say how long it takes, `cured` when soap is ready, which is the last of them. `mark_html` is the
-    drawing of the recipe.
+    from above, are for lye, empty without it. `label_open` says what is in it where no list can be printed yet; `label_rest` is the word of
+    the region for scents where people add theirs to the list by hand, empty elsewhere. `cost` is what the batch costs, empty unless the
+    studio asks for it. `letters_of_others` say which parts of the class are not on it. `pages` are the parts in groups that share a page.
+    `times` say how long it takes, `cured` when soap is ready, which is the last of them. `mark_html` is the drawing of the recipe.
     """
 
     frame: Frame
@@ -119,7 +119,7 @@ class TakeHomeView:
     directions: str
     label_lists: tuple[ListedVariant, ...]
     label_open: str
-    label_rest: bool
+    label_rest: str
     label_note: str
     label_allergens: str
     label_cautions: tuple[str, ...]

@@ -28,6 +28,7 @@ from builder.model.studio import Profile
 from builder.read.label.po_files import places_in, read_catalog, refuse
 from builder.read.text.text_files import TextFolder
 from builder.words.fold import fold
+from builder.words.glued import glued
 from builder.words.listed import listed
 from builder.words.say import HOLE
 
@@ -107,6 +108,9 @@ def _read_language(folder: TextFolder, file: str) -> Language | None:
 
 def _language(name: str, catalog: Catalog) -> Language:
     compiled = BytesIO()
+    for message in catalog:
+        forms = tuple(map(glued, _forms(message.string)))
+        message.string = forms if isinstance(message.id, tuple) else "".join(forms)
     # Where a file bears no date, the library writes the minute in which it is read: two readings would be two values.
     catalog.creation_date = datetime(2000, 1, 1, tzinfo=UTC)
     write_mo(compiled, catalog)
