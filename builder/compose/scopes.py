@@ -6,6 +6,7 @@ from typing import Generic, TypeVar
 
 from builder.compose import addresses
 from builder.compose.edition import Edition
+from builder.compose.home.size_words import size_words
 from builder.compose.label.label_questions import labels_are_held
 from builder.compose.label_layout.label_plans import LabelPlan, labels_planned
 from builder.compose.label_layout.sharing import OneLabel, on_shared_sheets
@@ -94,7 +95,7 @@ def _names_labelled(one: Labelled) -> Mapping[str, str]:
 
 
 def _title_at_home(at: AtHome) -> str:
-    return f"{at.home.sheet.recipe.name}, {at.home.size.written}"
+    return f"{at.home.sheet.recipe.name}, {size_words(at.home.size)}"
 
 
 def _class_title(plan: ClassPlan) -> str:

@@ -31,8 +31,11 @@ def spoken() -> NullTranslations:
 
 
 def say(message: str, /, **values: object) -> str:
-    """Return a message in the language that is spoken, `{name}` in it filled with the value of that name."""
-    return fill(spoken().gettext(message), values)
+    """Return a message in the language that is spoken, `{name}` in it filled with the value of that name.
+
+    What is empty stays empty: under nothing gettext keeps the head of its file.
+    """
+    return fill(spoken().gettext(message) if message else "", values)
 
 
 def say_in(context: str, message: str, /, **values: object) -> str:

@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from builder.compose.dates.dates import clock
 from builder.compose.punctuation import labelled
-from builder.compose.recipe.wording import duration, listed, sentence, short_duration, shortest, whole_minutes
+from builder.compose.recipe.wording import duration, listed, sentence, short_duration, shortest_digits, whole_minutes
 from builder.compose.views.strip import StripRow, StripSegment, StripTotal, StripView
 from builder.model.dates.studio_class import Format
 from builder.model.teaching.class_plan import ClassPlan
@@ -155,4 +155,4 @@ def _segments(timeline: Iterable[TimedPart], whole: int) -> Iterable[StripSegmen
 
 
 def _place(share: Fraction) -> str:
-    return f"{shortest(share * 100, 3)}%"
+    return f"{shortest_digits(share * 100, 3)}%"

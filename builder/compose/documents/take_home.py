@@ -6,6 +6,7 @@ from functools import partial
 from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.dates.dates import plain_date
+from builder.compose.dates.length_words import length_words
 from builder.compose.document_kind import Composed
 from builder.compose.dose.dose_words import view_choice
 from builder.compose.edition import Edition
@@ -19,11 +20,13 @@ from builder.compose.home.joined import joined
 from builder.compose.home.letters import letter_of, letters_of_others
 from builder.compose.home.page_groups import page_groups
 from builder.compose.home.record import view_record
+from builder.compose.home.size_words import size_words
 from builder.compose.label.label_words import ingredient_text, names_of, net_contents
 from builder.compose.lye.lye_words import home_lye, home_purities
 from builder.compose.machines.how_to import how_to_data
 from builder.compose.ornament.portrait import portrait_of
 from builder.compose.ornament.svg import HEAD_MARK, Look, mark
+from builder.compose.punctuation import decimals_spoken
 from builder.compose.recipe.portion_words import fills
 from builder.compose.recipe.wording import capacity, listed, reading, sentence, within
 from builder.compose.roster.allergens import allergens_of, allergens_open_in
@@ -56,7 +59,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
     """Make the take-home sheet of one recipe and home size."""
     studio_class, home = at.plan.studio_class, at.home
     studio, sheet = edition.studio, home.sheet
-    title = f"{sheet.recipe.name}, {home.size.written}"
+    title = f"{sheet.recipe.name}, {size_words(home.size)}"
     parts = home_parts(studio_class, sheet.recipe.key)
     sources = [
         FlowSource(part, sheet, days_later(part), letter=letter_of(studio_class, part), met=met)
@@ -64,7 +67,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
     ]
     writer = writer_of(edition, here, addresses.class_folder(studio_class.key), at_home=True)
     flow = joined(compose_flow(studio, sources, writer, (sheet,), in_brief=sheet.grams.lye is not None, short_again=True))
-    described = say("How to make {recipe} at home: {size}", recipe=sheet.recipe.name, size=home.size.written)
+    described = say("How to make {recipe} at home: {size}", recipe=sheet.recipe.name, size=size_words(home.size))
     view = TakeHomeView(
         frame=frame(edition, here, title, described),
         pdf=edition.pdf_of(here),
@@ -73,7 +76,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         class_title=studio_class.title,
         recipe=sheet.recipe.name,
         identity=say(sheet.product.identity),
-        size=home.size.written,
+        size=size_words(home.size),
         about=sheet.recipe.about,
         fills=fills(studio, sheet),
         scales=_scales(sheet),
@@ -90,7 +93,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         cured=cured(sheet),
         danger=_danger(studio, sheet),
         storage=sheet.recipe.storage,
-        keeps=sheet.recipe.keeps,
+        keeps=length_words(sheet.recipe.keeps),
         ph=ph_words(sheet, at_home=True),
         cost=_cost(studio, studio_class, sheet),
         directions=sheet.recipe.directions,
@@ -100,7 +103,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         label_allergens=_label_allergens(sheet),
         label_note=say(studio.labelling.region.says("soap")) if sheet.is_true_soap else "",
         label_cautions=sheet.recipe.label_cautions,
-        net_contents=net_contents(sheet, sheet.own, studio.region),
+        net_contents=decimals_spoken(net_contents(sheet, sheet.own, studio.region)),
         allergens=allergens_of(studio, [sheet]),
         allergens_open=allergens_open_in(studio, [sheet]),
         free_from=listed([say(family) for family in sheet.recipe.free_from]),

@@ -11,6 +11,7 @@ from builder.compose.document_kind import Composed, ToPrint
 from builder.compose.dose.choice_totals import view_guests, view_totals
 from builder.compose.edition import Edition
 from builder.compose.frames import frame
+from builder.compose.home.size_words import size_words
 from builder.compose.label.label_counts import label_counts
 from builder.compose.recipe.batch_words import sums_of, view_worked
 from builder.compose.recipe.sums import view_sums
@@ -97,7 +98,7 @@ def _worked(studio: Studio, plan: ClassPlan, made: MadeProduct) -> WorkedProduct
 
 def compose_home_workings(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:
     """Make the sums of the home sizes of a class; none where it has no home sizes."""
-    sums = tuple(view_sums(f"{home.sheet.recipe.name}, {home.size.written}", home.sheet) for made in plan.made for home in made.home)
+    sums = tuple(view_sums(f"{home.sheet.recipe.name}, {size_words(home.size)}", home.sheet) for made in plan.made for home in made.home)
     if not sums:
         return None
     title = say("Workings of the home sizes: {class_title}", class_title=plan.studio_class.title)

@@ -5,6 +5,7 @@ from collections.abc import Iterator, Sequence
 
 from builder.compose.document_kind import ToPrint
 from builder.compose.edition import Edition
+from builder.compose.home.size_words import size_words
 from builder.compose.recipe.wording import listed, within
 from builder.compose.scopes import AtHome
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
@@ -20,7 +21,7 @@ def copies_of_take_home(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
         if len(made.home) > 1 and sum(counts) == plan.students:
             yield from _copies_of_sizes(plan, made, counts)
             continue
-        recipe, sizes = within(made.batch.recipe.name), listed([home.size.written for home in made.home], "or")
+        recipe, sizes = within(made.batch.recipe.name), listed([size_words(home.size) for home in made.home], "or")
         line = say_count(
             "Take-home sheet, {recipe}: {count}\u00a0copy ({sizes})",
             "Take-home sheet, {recipe}: {count}\u00a0copies ({sizes})",
@@ -30,7 +31,7 @@ def copies_of_take_home(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
         )
         said = say("{count} in all, by size as asked for", count=plan.students) if len(made.home) > 1 else ""
         for number, home in enumerate(made.home):
-            name = say("Take-home sheet, {recipe}: {size}", recipe=recipe, size=home.size.written)
+            name = say("Take-home sheet, {recipe}: {size}", recipe=recipe, size=size_words(home.size))
             # Sizes of one recipe have as many pages: the first stands for all of them where pages are counted.
             yield ToPrint("" if number else line, name, (0 if number else plan.students,), said, AtHome(plan, home))
 
@@ -38,10 +39,12 @@ def copies_of_take_home(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
 def _copies_of_sizes(plan: ClassPlan, made: MadeProduct, counts: Sequence[int]) -> Iterator[ToPrint]:
     """Yield how many to print of each size of a recipe, where everybody on the roster has chosen one."""
     recipe = within(made.batch.recipe.name)
-    each = [say("{count} of {size}", count=count, size=home.size.written) for count, home in zip(counts, made.home, strict=True) if count]
+    each = [
+        say("{count} of {size}", count=count, size=size_words(home.size)) for count, home in zip(counts, made.home, strict=True) if count
+    ]
     line = say("Take-home sheet, {recipe}: {sizes}", recipe=recipe, sizes=listed(each))
     for count, home in zip(counts, made.home, strict=True):
         if count:
-            name = say("Take-home sheet, {recipe}: {size}", recipe=recipe, size=home.size.written)
+            name = say("Take-home sheet, {recipe}: {size}", recipe=recipe, size=size_words(home.size))
             yield ToPrint(line, name, (count,), subject=AtHome(plan, home))
             line = ""

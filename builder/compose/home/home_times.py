@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from itertools import groupby
 
+from builder.compose.dates.length_words import length_words
 from builder.compose.formula.heat_words import between
 from builder.compose.recipe.wording import duration
 from builder.compose.teaching.staff_words import days_later
@@ -21,7 +22,7 @@ def home_times(parts: Sequence[Part], batch: WorkedBatch) -> tuple[str, ...]:
 def cured(batch: WorkedBatch) -> tuple[str, ...]:
     """Return in words after how long bars have cured; nothing of what does not cure, or where the recipe does not say how long."""
     cure = batch.cure
-    return (say("{time} later, after the cure: ready, once it has passed its check.", time=cure.time),) if cure else ()
+    return (say("{time} later, after the cure: ready, once it has passed its check.", time=length_words(cure.time)),) if cure else ()
 
 
 def _of_day(parts: Sequence[Part]) -> str:

@@ -1,5 +1,6 @@
 """What the maker of a batch writes down at home, so that the next batch can be compared with it."""
 
+from builder.compose.dates.length_words import length_words
 from builder.compose.formula.ph_words import ph_words
 from builder.compose.views.take_home import RecordView
 from builder.model.recipe.worked_batch import WorkedBatch
@@ -16,7 +17,7 @@ def view_record(batch: WorkedBatch) -> RecordView:
     else:
         fields += [(say("Hottest, coolest"), "°C / °F"), (say("Poured at"), "°C / °F")]
     if batch.cure is not None:
-        fields.append((say("Ready on"), say("made on + {time}, the cure", time=batch.cure.time)))
+        fields.append((say("Ready on"), say("made on + {time}, the cure", time=length_words(batch.cure.time))))
     elif batch.cures:
         fields.append((say("Ready on"), say("made on + the time of the cure")))
     if batch.grams.lye is not None:

@@ -21,7 +21,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import floor, prod
 
-from builder.compose.recipe.wording import NBSP, fluid_ounces, in_unit, sentence, shortest, within
+from builder.compose.recipe.wording import NBSP, fluid_ounces, in_unit, sentence, shortest_digits, within
 from builder.model.label.ingredient_list import Declared, IngredientList, Variant
 from builder.model.label.region import Region
 from builder.model.recipe.filling import Filling
@@ -118,10 +118,10 @@ def _both(value: Fraction, ounce: str, larger: _Larger, metric: str) -> str:
     for unit, size in larger.units:
         whole, rest = divmod(rest, size)
         parts += [f"{whole}{NBSP}{unit}"] * bool(whole)
-    parts += [f"{shortest(rest, 2)}{NBSP}{ounce}"] * bool(rest or not parts)
+    parts += [f"{shortest_digits(rest, 2)}{NBSP}{ounce}"] * bool(rest or not parts)
     divided = " ".join(parts)
     if 16 <= ounces < larger.alone_from:
-        return f"{shortest(ounces, 2)}{NBSP}{ounce} ({divided}) {metric}"
+        return f"{shortest_digits(ounces, 2)}{NBSP}{ounce} ({divided}) {metric}"
     return f"{divided} ({metric})"
 
 
@@ -135,4 +135,4 @@ def _in_figures(value: Fraction, unit: str, thousand: str, region: Region) -> st
 
 
 def _cut(value: Fraction, places: int) -> str:
-    return shortest(Fraction(floor(value * 10**places), 10**places), places)
+    return shortest_digits(Fraction(floor(value * 10**places), 10**places), places)

@@ -3,7 +3,7 @@
 from fractions import Fraction
 from math import ceil, floor
 
-from builder.compose.recipe.wording import number, percent, shortest
+from builder.compose.recipe.wording import number, percent, percentage, shortest_digits
 from builder.compose.views.lye import RangeTick, RangeView
 from builder.model.lye.lye_result import LyeResult
 from builder.words.say import message, say
@@ -19,14 +19,14 @@ def view_range(lye: LyeResult, key: str) -> RangeView:
     last = max(ceil(lye.highest / STEP), 1) * STEP
 
     def place(share: Fraction) -> str:
-        return f"{shortest(LEFT + (share - first) / (last - first) * WIDTH, 2)}%"
+        return f"{shortest_digits(LEFT + (share - first) / (last - first) * WIDTH, 2)}%"
 
     marks = [first + STEP * step for step in range(int((last - first) / STEP) + 1)]
     return RangeView(
         key=key,
         description=range_sentence(lye),
         span_left=place(lye.lowest),
-        span_width=f"{shortest((lye.highest - lye.lowest) / (last - first) * WIDTH, 2)}%",
+        span_width=f"{shortest_digits((lye.highest - lye.lowest) / (last - first) * WIDTH, 2)}%",
         typical_left=place(lye.superfat),
         typical=percent(lye.superfat, 1),
         lowest=ends(lye)[0],
@@ -37,7 +37,8 @@ def view_range(lye: LyeResult, key: str) -> RangeView:
 
 def ends(lye: LyeResult) -> tuple[str, str]:
     """Write both ends with one decimal, each rounded outwards, so that the span is never shown narrower than it is."""
-    return f"{number(Fraction(floor(lye.lowest * 1000), 10), 1)}%", f"{number(Fraction(ceil(lye.highest * 1000), 10), 1)}%"
+    lowest, highest = Fraction(floor(lye.lowest * 1000), 10), Fraction(ceil(lye.highest * 1000), 10)
+    return percentage(number(lowest, 1)), percentage(number(highest, 1))
 
 
 def range_sentence(lye: LyeResult) -> str:

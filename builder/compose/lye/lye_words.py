@@ -174,7 +174,7 @@ def _purities(lye: LyeResult) -> tuple[str, ...]:
 
 def _purity(purity: Purity) -> str:
     low, typical, high = purity.hydroxide
-    said = {"alkali": sentence(say(purity.alkali)), "share": percent(typical), "basis": purity.source}
+    said = {"alkali": sentence(say(purity.alkali)), "share": percent(typical), "basis": say(purity.source)}
     said["span"] = say("{low} to {high}", low=percent(low), high=percent(high)) if low != high else percent(low)
     if purity.strength:
         return say(_BOUGHT_BETWEEN if low != high else _BOUGHT, **said)

@@ -1,5 +1,6 @@
 """What a batch of soap becomes, in words: soap of each fat, glycerol, water, what stays fat. The parts add to the batch."""
 
+from builder.compose.dates.length_words import length_words
 from builder.compose.recipe.wording import NBSP, number, within
 from builder.compose.views.teacher import Fact
 from builder.model.recipe.quantity import Mass, sum_masses
@@ -26,7 +27,10 @@ def soap_facts(batch: WorkedBatch) -> tuple[Fact, ...]:
     if batch.own.cured is not None and batch.recipe.cure is not None:
         bar, cured = _grams(batch.own.fill.weight), _grams(batch.own.cured)
         facts.append(
-            Fact(say("One bar of {weight} after {time}", weight=bar, time=batch.recipe.cure.time), say("about {weight}", weight=cured))
+            Fact(
+                say("One bar of {weight} after {time}", weight=bar, time=length_words(batch.recipe.cure.time)),
+                say("about {weight}", weight=cured),
+            )
         )
     return tuple(facts)
 

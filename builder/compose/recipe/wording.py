@@ -10,12 +10,12 @@ from collections.abc import Iterable, Sequence
 from fractions import Fraction
 from math import ceil, floor
 
+from builder.compose.punctuation import decimals_spoken
 from builder.model.recipe.column import Weighed
 from builder.model.recipe.quantity import Duration, Mass, Temperature, Volume, sum_masses
 from builder.model.studio import Scale
 from builder.units import fahrenheit, grams_in, millilitres_in
 from builder.words.listed import listed as listed
-from builder.words.percent import written_percent
 from builder.words.say import message, say, say_count
 from builder.words.within import within as within_english
 
@@ -76,17 +76,26 @@ def rule_words(rule: str) -> str:
 
 def number(value: Fraction, places: int) -> str:
     """Write a number with exactly so many decimals, a half rounded away from zero."""
+    return decimals_spoken(_in_digits(value, places))
+
+
+def shortest(value: Fraction, places: int) -> str:
+    """Write a number with at most so many decimals, zeros at the end left out."""
+    return decimals_spoken(shortest_digits(value, places))
+
+
+def shortest_digits(value: Fraction, places: int) -> str:
+    """Write the same with a decimal point, whatever is spoken: for labels, which have their own languages, and for programs."""
+    text = _in_digits(value, places)
+    return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+def _in_digits(value: Fraction, places: int) -> str:
     scaled = floor(abs(value) * 10**places + Fraction(1, 2))
     whole, rest = divmod(scaled, 10**places)
     digits = f"{whole:,}".replace(",", NBSP) if whole >= 10_000 else str(whole)
     sign = MINUS if value < 0 and scaled else ""
     return f"{sign}{digits}.{rest:0{places}d}" if places else f"{sign}{digits}"
-
-
-def shortest(value: Fraction, places: int) -> str:
-    """Write a number with at most so many decimals, zeros at the end left out."""
-    text = number(value, places)
-    return text.rstrip("0").rstrip(".") if "." in text else text
 
 
 def decimals_of(division: Fraction) -> int:
@@ -159,7 +168,12 @@ def volume_at_most(volume: Volume) -> str:
 
 def percent(share: Fraction, places: int = 2) -> str:
     """Write a share with at most so many decimals: `0.5%`."""
-    return written_percent(share, lambda number: shortest(number, places), "")
+    return percentage(shortest(share * 100, places))
+
+
+def percentage(number: str) -> str:
+    """Write the sign of percent behind a number."""
+    return say("{number}%", number=number)
 
 
 def temperature(degrees: Temperature) -> str:

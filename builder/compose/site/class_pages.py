@@ -8,6 +8,7 @@ from builder.compose.document_kind import Composed
 from builder.compose.dose.dose_words import none_of
 from builder.compose.edition import Edition
 from builder.compose.frames import frame, with_data
+from builder.compose.home.size_words import size_words
 from builder.compose.machines.sharing import with_sharing
 from builder.compose.machines.structured import class_data
 from builder.compose.ornament.portrait import portrait_of
@@ -134,6 +135,6 @@ def _choice(what: str, options: tuple[str | None, ...]) -> str:
 def _sheets(studio_class: StudioClass, made: MadeProduct, here: Address) -> tuple[Link, ...]:
     name = made.batch.recipe.name
     return tuple(
-        Link(here.link_to(addresses.public_take_home(studio_class, made.batch.recipe.key, home.size)), f"{name}, {home.size.written}")
+        Link(here.link_to(addresses.public_take_home(studio_class, made.batch.recipe.key, home.size)), f"{name}, {size_words(home.size)}")
         for home in made.home
     )

@@ -9,6 +9,7 @@ from fractions import Fraction
 from math import floor
 
 from builder.compose.dates.dates import money
+from builder.compose.home.size_words import size_words
 from builder.compose.recipe.portion_words import containers_of
 from builder.compose.recipe.wording import NBSP, listed, percent, sentence, shortest, within
 from builder.compose.supplies.pack_words import packs_in_words, quantity, rough
@@ -165,7 +166,7 @@ def _costs(studio: Studio, plan: ClassPlan, cost: Cost) -> list[Fact]:
     homes = [(made, home) for made in plan.made for home in made.home]
     facts += [
         Fact(
-            say("At home: {name}, {size}", name=within(made.batch.recipe.name), size=home.size.written),
+            say("At home: {name}, {size}", name=within(made.batch.recipe.name), size=size_words(home.size)),
             home_cost(studio, home.sheet),
         )
         for made, home in homes

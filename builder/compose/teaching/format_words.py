@@ -116,5 +116,5 @@ def advice_line(advice: FormatAdvice) -> str:
         what=sentence(say(advice.key)),
         because=say(advice.because),
         formats=suits,
-        source=advice.source.title,
+        source=say(advice.source.title),
     )

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from typing import Literal
 
+from builder.compose.punctuation import labelled
 from builder.compose.recipe.wording import sentence
 from builder.compose.views.running import RuleRow, WatchRow
 from builder.model.hazard import Hazard
@@ -137,7 +138,7 @@ def basis(rule: WatchRule, age: int) -> str:
     """Return in words what a rule rests on; of numbers that the studio has set, what those of the stock ask of a class from an age."""
     said = [say("the studio's own numbers, in place of: {rules}", rules=asks(rule.stock, age) or say("none"))] if rule.stock else []
     for one in rule.basis:
-        title = one.source.title
+        title = say(one.source.title)
         said.append(say("{source}, from memory", source=title) if one.known is Known.MEMORY else title)
     return "; ".join(dict.fromkeys(said))
 
@@ -145,7 +146,7 @@ def basis(rule: WatchRule, age: int) -> str:
 def ahead_lines(plan: ClassPlan) -> tuple[str, ...]:
     """Return in words what could be done ahead so that students meet less."""
     rules = (rule for rule in plan.supervision.rules if rule.ahead and not (_is_on_lye(rule) and _lye_is_ready(plan)))
-    return tuple(dict.fromkeys(f"{sentence(say(rule.key))}: {say(rule.ahead)}" for rule in rules))
+    return tuple(dict.fromkeys(labelled(sentence(say(rule.key)), say(rule.ahead)) for rule in rules))
 
 
 def _is_on_lye(rule: WatchRule) -> bool:
