@@ -196,6 +196,59 @@ def test_what_a_workbook_hides_is_told(tmp_path: Path, fill: Any, says: str) -> 
     assert says in refused(tmp_path, workbook(fill), "n.xlsx")
 
 
+def test_what_nobody_reads_may_be_as_it_is(tmp_path: Path) -> None:
+    def fill(sheet: Any) -> None:
+        soap_sheet(sheet)
+        sheet["B1"] = date(2019, 5, 4)
+        for column, cells in (("C", ("=B3/10", "#N/A")), ("D", ("from the mill", date(2027, 3, 4)))):
+            for line, cell in enumerate(cells, 3):
+                sheet[f"{column}{line}"] = cell
+        sheet.merge_cells("D5:D6")
+        sheet.merge_cells("A1:D1")
+        sheet.row_dimensions[1].hidden = True
+        for line, row in enumerate((("Notes", None), ("Next time", "more clay"), (None, date(2027, 3, 4))), 10):
+            sheet.cell(line, 1, row[0])
+            sheet.cell(line, 2, row[1])
+        hidden = sheet.parent.create_sheet("lists")
+        hidden["A1"], hidden.sheet_state = "olive oil", "hidden"
+
+    notebook = read(tmp_path, workbook(fill), "n.xlsx")
+    assert grams(notebook) == {name: Fraction(text) for name, text in GRAMS.items()}
+    assert notebook.not_read == ('"Crème bar"', 'the column "%"', '"Notes"', '"Next time more clay"', '"2027-03-04"')
+
+
+def test_an_amount_that_is_none_is_no_note(tmp_path: Path) -> None:
+    rows = [*ROWS, ("Lavender essential oil", "a pinch", "")]
+    assert 'the amount "a pinch"' in refused(tmp_path, parted(";", ".", rows).encode())
+    assert 'the amount "5 drops"' in refused(tmp_path, parted(";", ".", [*ROWS, ("", "", ""), ("Lavender", "5 drops", "")]).encode())
+
+
+def test_a_hidden_column_is_not_read_and_a_text_keeps_its_own_decimal_mark(tmp_path: Path) -> None:
+    def fill(sheet: Any) -> None:
+        for row in (("Ingredient", "Weight (g)", "Weight (oz)"), ("Olive oil", 650, 22.5), ("Water", 300, "10,5")):
+            sheet.append(row)
+        sheet.column_dimensions["B"].hidden = True
+
+    notebook = read(tmp_path, workbook(fill), "n.xlsx")
+    assert grams(notebook) == {"Olive oil": Fraction("22.5") * OUNCE, "Water": Fraction("10.5") * OUNCE}
+    assert notebook.not_read == ('the hidden column "Weight (g)"',)
+
+    def with_thousands(sheet: Any) -> None:
+        fill(sheet)
+        sheet["C3"] = "1,234"
+
+    assert "can mean thousands or three decimals" in refused(tmp_path, workbook(with_thousands), "n.xlsx")
+
+
+def test_a_head_over_each_part_is_a_heading_and_shares_of_one_are_no_percentages(tmp_path: Path) -> None:
+    rows = [("Oils", "Weight (g)"), ("Olive oil", "650"), ("", ""), ("Lye solution", "Weight (g)"), ("Water", "300")]
+    assert [(entry.name, entry.heading) for entry in read(tmp_path, parted(";", ".", rows).encode()).entries] == [
+        ("Olive oil", ""), ("Water", "Lye solution"),
+    ]  # fmt: skip
+    shares = [("Ingredient", "%"), ("Water", "0.8"), ("Sunflower oil", "0.2")]
+    assert "as shares of one do" in refused(tmp_path, parted(";", ".", shares).encode())
+
+
 def test_a_sheet_can_be_named(tmp_path: Path) -> None:
     assert len(read(tmp_path, workbook(_second_sheet), "n.xlsx", sheet="two").entries) == 5
     assert "there are: one, two" in refused(tmp_path, workbook(_second_sheet), "n.xlsx", sheet="three")

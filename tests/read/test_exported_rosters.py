@@ -61,10 +61,20 @@ def test_the_same_people_are_read_from_a_workbook_with_its_own_dates(tmp_path: P
         sheet.append(["Zoë Brémond", datetime(2027, 3, 6, 10), 34, "nuts, sesame", None, None])
         sheet.append(["Bo\nFenn", date(2027, 3, 6), None, None, "=1+1", None])
 
-    (tmp_path / "roster.xlsx").write_bytes(workbook(fill))
+    def with_an_age_that_has_no_result(sheet: Any) -> None:
+        fill(sheet)
+        sheet["C4"] = "=2027-1990"
+
+    (tmp_path / "roster.xlsx").write_bytes(workbook(with_an_age_that_has_no_result))
     findings: list[Finding] = []
     assert read_roster_file(TextFolder(tmp_path, findings), ".", _locale("Canada")) is None
-    assert [(finding.name, "E4" in finding.wrong) for finding in findings] == [("roster-workbook-unread", True)]
+    assert [(finding.name, "C4" in finding.wrong) for finding in findings] == [("roster-workbook-unread", True)]
+
+    # Of another column nobody knows yet whether it is a choice: where it is one, this is no option of it.
+    (tmp_path / "roster.xlsx").write_bytes(workbook(fill))
+    findings = []
+    unclear = sure(read_roster_file(TextFolder(tmp_path, findings), ".", _locale("Canada")))
+    assert (findings, [row.choices["scent"].text for row in unclear.rows]) == ([], ["", "a cell that cannot be read"])
 
     def with_a_choice(sheet: Any) -> None:
         fill(sheet)

@@ -69,7 +69,10 @@ def read_amount(cell: str, unit: str, mark: str) -> NotebookAmount:
     own_unit = UNITS.get(own.casefold()) if own else unit
     try:
         if not own_unit:
-            raise ValueError("no unit that a scale shows" if own else "no unit")
+            there = (
+                "no unit of weight: weigh it, or clear this cell" if own else "no unit: write it, or put it over the column, as weight (g)"
+            )
+            raise ValueError(there)
         number = re.sub(r"(?<!\d)\.(?=\d)", "0.", number)
         number = re.sub(r"(?<=\d) (?=\d{3}\b(?!\s*/))", "", tidy(number))
         if own_unit == PERCENT:

@@ -30,27 +30,31 @@ _BEFORE = (*dict.fromkeys(MASS_UNIT_OF.values()), "", PERCENT)
 class Columns:
     """Where names and amounts stand (from 0), in which unit these are (empty: in each cell), and after which line of the file they begin.
 
-    `not_read` are the heads of the other columns.
+    `not_read` says which columns are not read.
     """
 
     names: int
     amounts: int
     unit: str
     head: int
+    head_of_amounts: str
     not_read: tuple[str, ...]
 
 
 def columns_of(table: Table, column: str | None) -> Columns:
     """Find the columns by the first line that heads them; `column` is the one for amounts, where somebody said so. Raises NotebookError."""
     for number, cells in table.lines:
-        names = [at for at, cell in enumerate(cells) if fold(cell) in _NAMES]
-        amounts = {at: unit for at, cell in enumerate(cells) if at not in names and (unit := _unit_of(cell)) is not None}
+        seen = [(at, cell) for at, cell in enumerate(cells) if at not in table.hidden]
+        names = [at for at, cell in seen if fold(cell) in _NAMES]
+        amounts = {at: unit for at, cell in seen if at not in names and (unit := _unit_of(cell)) is not None}
         if names and (amounts or column):
             at, unit = _named(column, cells) if column else _first(amounts, cells)
-            others = tuple(cell for here, cell in enumerate(cells) if cell and here not in (names[0], at))
-            return Columns(names[0], at, unit, number, others)
+            others = [here for here, cell in enumerate(cells) if cell and here not in (names[0], at)]
+            told = tuple(f'the {"hidden " if here in table.hidden else ""}column "{cells[here]}"' for here in others)
+            return Columns(names[0], at, unit, number, fold(cells[at]), told)
+    hidden = "; hidden columns are not read" if table.hidden else ""
     raise NotebookError(
-        ['no line heads the columns: write "ingredient" over the names, and "weight (g)", "weight (oz)" or "%" over the amounts']
+        [f'no line heads the columns: write "ingredient" over the names, and "weight (g)", "weight (oz)" or "%" over the amounts{hidden}']
     )
 
 

@@ -1,6 +1,6 @@
 """The lines of a notebook: what stands in them under which heading, the superfat that it tells, and sums that are compared and left out."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from fractions import Fraction
 from pathlib import Path
@@ -8,6 +8,7 @@ from pathlib import Path
 from builder.read.notebook.amounts import PERCENT, NotebookAmount, decimal_mark, read_amount
 from builder.read.notebook.columns import Columns, columns_of
 from builder.read.notebook.exported import read_exported
+from builder.read.notebook.rows import Row, rows_of
 from builder.read.notebook.table import NotebookError, Table
 from builder.words.fold import fold
 from builder.words.plain_number import plain_number
@@ -47,6 +48,7 @@ class Notebook:
 class _Reading:
     mark: str
     unit: str
+    head: str
     entries: list[Entry] = field(default_factory=list)
     headings: list[tuple[int, str]] = field(default_factory=list)
     superfat: Fraction | None = None
@@ -58,21 +60,24 @@ def read_notebook(path: Path, sheet: str | None, column: str | None) -> Notebook
     """Read a recipe from a file. Raises NotebookError with everything that keeps it from being read."""
     table = _table(path, sheet)
     columns = columns_of(table, column)
-    rows = [(number, _cell(cells, columns.names), _cell(cells, columns.amounts)) for number, cells in table.lines if number > columns.head]
+    rows, notes = rows_of(table, columns)
     try:
-        mark = "." if table.has_points else decimal_mark(amount for _, name, amount in rows if name)
+        mark = decimal_mark(row.amount for row in rows if row.name and not row.is_number)
     except ValueError as error:
         raise NotebookError([str(error)]) from None
-    reading = _Reading(mark, columns.unit)
-    for number, name, amount in rows:
-        _take(reading, number, name, amount)
+    reading = _Reading(mark, columns.unit, columns.head_of_amounts)
+    for row in rows:
+        _take(reading, row)
     kinds = {entry.amount.unit for entry in reading.entries}
     if len(kinds) > 1:
         reading.problems.append("some amounts are weights and some are percentages: write all of them in one way")
+    if kinds == {PERCENT} and max(entry.amount.value for entry in reading.entries) < 1 and _total(reading.entries) > Fraction(9, 10):
+        reading.problems.append("the percentages come to 1 %, as shares of one do: show the column as percent in your spreadsheet")
     if not reading.entries and not reading.problems:
         reading.problems.append("below the heads of the columns stands no ingredient with an amount")
     if reading.problems:
-        raise NotebookError(reading.problems)
+        raise NotebookError(dict.fromkeys(reading.problems))
+    reading.not_read += [f'"{" ".join(filter(None, (row.name, row.amount)))}"' for row in notes if row.name or row.amount]
     return Notebook(tuple(reading.entries), reading.superfat, tuple(reading.headings), tuple(_not_read(table, columns, reading)))
 
 
@@ -91,29 +96,35 @@ def _table(path: Path, sheet: str | None) -> Table:
     return read_exported(data)
 
 
-def _cell(cells: Sequence[str], at: int) -> str:
-    return cells[at] if at < len(cells) else ""
+def _take(reading: _Reading, row: Row) -> None:
+    name, cell = row.name, row.amount
+    if row.unclear:
+        reading.problems += row.unclear
+    elif cell and fold(cell) == reading.head:
+        # The head stands once more over a part of its own.
+        reading.headings.append((row.line, name))
+    elif cell:
+        _take_amount(reading, row)
+    elif name:
+        reading.headings.append((row.line, name))
 
 
-def _take(reading: _Reading, number: int, name: str, cell: str) -> None:
-    if not name and not cell:
-        return
-    if not cell:
-        reading.headings.append((number, name))
-        return
+def _take_amount(reading: _Reading, row: Row) -> None:
+    name = row.name
     try:
-        amount = read_amount(cell, PERCENT if fold(name) in _SUPERFATS else reading.unit, reading.mark)
+        amount = read_amount(row.amount, PERCENT if fold(name) in _SUPERFATS else reading.unit, "." if row.is_number else reading.mark)
     except ValueError as error:
-        reading.problems.append(f'line {number}: the amount "{cell}" of {name or "an ingredient without a name"} cannot be read: {error}')
+        of = name or "an ingredient without a name"
+        reading.problems.append(f'line {row.line}: the amount "{row.amount}" of {of} cannot be read: {error}')
         return
     if fold(name) in _SUPERFATS:
         reading.superfat = amount.value
     elif not name or fold(name).startswith(_SUMS):
-        reading.problems += _sum_is_wrong(reading, number, amount)
+        reading.problems += _sum_is_wrong(reading, row.line, amount)
     elif not amount.value:
         reading.not_read.append(f"{name} (nothing of it)")
     else:
-        reading.entries.append(Entry(number, name, amount, reading.headings[-1][1] if reading.headings else ""))
+        reading.entries.append(Entry(row.line, name, amount, reading.headings[-1][1] if reading.headings else ""))
 
 
 def _sum_is_wrong(reading: _Reading, number: int, told: NotebookAmount) -> Iterator[str]:
@@ -136,7 +147,7 @@ def _total(entries: Iterable[Entry]) -> Fraction:
 
 def _not_read(table: Table, columns: Columns, reading: _Reading) -> Iterator[str]:
     yield from (f'"{" ".join(filter(None, cells))}"' for number, cells in table.lines if number < columns.head)
-    yield from (f'the column "{head}"' for head in columns.not_read)
+    yield from columns.not_read
     used = {entry.heading for entry in reading.entries}
     yield from (f'"{heading}"' for _, heading in reading.headings if heading not in used)
     yield from reading.not_read

@@ -14,11 +14,26 @@ class NotebookError(Exception):
 
 
 @dataclass(frozen=True)
+class Unclear:
+    """What in a table is not as its author sees it: its line, from 1, its column, from 0 (None: the whole line), and what to do."""
+
+    line: int
+    column: int | None
+    text: str
+
+
+@dataclass(frozen=True)
 class Table:
-    """The lines of a table, each with its number in the file, from 1. `has_points`: its decimal mark is a point for sure."""
+    """The lines of a table, each with its number in the file, from 1.
+
+    `numbers` are the cells, by line and column, that hold a number and no text: their decimal mark is a point. `hidden` are columns that
+    its author does not see. `unclear` counts only where somebody reads.
+    """
 
     lines: tuple[tuple[int, tuple[str, ...]], ...]
-    has_points: bool = False
+    numbers: frozenset[tuple[int, int]] = frozenset()
+    hidden: frozenset[int] = frozenset()
+    unclear: tuple[Unclear, ...] = ()
 
 
 def without_empty(lines: Iterable[tuple[int, Iterable[str]]]) -> tuple[tuple[int, tuple[str, ...]], ...]:

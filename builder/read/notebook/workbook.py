@@ -1,4 +1,4 @@
-"""A sheet of a workbook (.xlsx) becomes a table as its author sees it: what is hidden, merged, a date or without a result is told.
+"""A sheet of a workbook (.xlsx) becomes a table as its author sees it: what is hidden, merged, a date or without a result is told by cell.
 
 Decided: a number is taken with 12 digits that count. Why: a spreadsheet keeps binary fractions, and 0.1 + 0.2 stands there as
 0.30000000000000004; no scale shows 12 digits.
@@ -9,7 +9,7 @@ the file may come from anybody.
 
 import io
 import zipfile
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from datetime import date, datetime, time, timedelta
 from decimal import Context, Decimal
 from re import IGNORECASE, compile
@@ -18,7 +18,7 @@ from warnings import catch_warnings, simplefilter
 
 import openpyxl
 
-from builder.read.notebook.table import NotebookError, Table, without_empty
+from builder.read.notebook.table import NotebookError, Table, Unclear, without_empty
 from builder.units import MASS_UNIT_OF
 
 _MOST_BYTES_UNPACKED = 30_000_000
@@ -42,10 +42,17 @@ def read_workbook(data: bytes, sheet: str | None, choose: str, *, has_dates: boo
     except Exception as error:  # openpyxl raises whatever it meets in a file that is broken
         raise NotebookError([f"this workbook cannot be opened ({type(error).__name__}): save it anew as .xlsx, or as CSV UTF-8"]) from None
     name = _sheet_meant(results, sheet, choose)
-    problems = list(_not_as_seen(results[name], written[name], has_dates))
-    if problems:
-        raise NotebookError(problems)
-    return Table(without_empty((number, map(_text_of, cells)) for number, cells in enumerate(results[name].iter_rows(), 1)), True)
+    sheet_read, formulas = results[name], written[name]
+    if sheet_read.max_row > _MOST_LINES or sheet_read.max_column > _MOST_CELLS:
+        size = f"{sheet_read.max_row} lines and {sheet_read.max_column} columns"
+        raise NotebookError([f"the sheet has {size}: copy the table into a sheet of its own"])
+    rows = list(enumerate(sheet_read.iter_rows(), 1))
+    return Table(
+        without_empty((number, map(_text_of, cells)) for number, cells in rows),
+        frozenset((number, at) for number, cells in rows for at, cell in enumerate(cells) if _is_number(cell.value)),
+        frozenset(_hidden_columns(sheet_read)),
+        tuple(_not_as_seen(sheet_read, formulas, has_dates)),
+    )
 
 
 def _refuse_what_swells(data: bytes) -> None:
@@ -55,7 +62,7 @@ def _refuse_what_swells(data: bytes) -> None:
     except zipfile.BadZipFile:
         raise NotebookError(["this is no workbook of the kind .xlsx: save it anew as .xlsx, or as CSV UTF-8"]) from None
     if swollen:
-        raise NotebookError(["this workbook unpacks to far more than a recipe: copy the recipe into a workbook of its own"])
+        raise NotebookError(["this workbook unpacks to far more than a table: copy the table into a workbook of its own"])
 
 
 def _sheet_meant(book: Any, sheet: str | None, choose: str) -> str:
@@ -64,37 +71,46 @@ def _sheet_meant(book: Any, sheet: str | None, choose: str) -> str:
         if sheet not in sheets:
             raise NotebookError([f'there is no sheet "{sheet}"; there are: {", ".join(sheets)}'])
         return sheet
-    filled = [name for name, one in sheets.items() if any(cell.value is not None for row in one.iter_rows() for cell in row)]
+    shown = {name: one for name, one in sheets.items() if one.sheet_state == "visible"}
+    filled = [name for name, one in shown.items() if any(cell.value is not None for row in one.iter_rows() for cell in row)]
     if len(filled) != 1:
         several = f"several sheets have something in them ({', '.join(filled)}): {choose}"
         raise NotebookError([several if filled else "no sheet has anything in it"])
     return filled[0]
 
 
-def _not_as_seen(sheet: Any, written: Any, has_dates: bool) -> Iterator[str]:
-    if sheet.max_row > _MOST_LINES or sheet.max_column > _MOST_CELLS:
-        yield f"the sheet has {sheet.max_row} lines and {sheet.max_column} columns: copy the recipe into a sheet of its own"
-        return
+def _hidden_columns(sheet: Any) -> Iterator[int]:
+    """Yield the columns that are hidden, from 0; those of a group stand beneath the first of them."""
+    for dimension in sheet.column_dimensions.values():
+        if dimension.hidden:
+            yield from range((dimension.min or 1) - 1, min(dimension.max or 0, _MOST_CELLS))
+
+
+def _not_as_seen(sheet: Any, written: Any, has_dates: bool) -> Iterator[Unclear]:
     for merged in sheet.merged_cells.ranges:
         if merged.max_row > merged.min_row:
-            yield f"{merged.coord}: these cells are merged over several lines, and nobody can tell for which the text holds: part them"
-    for row in sheet.iter_rows():
-        filled = [cell for cell in row if cell.value is not None]
-        if filled and sheet.row_dimensions[row[0].row].hidden:
-            yield f"line {row[0].row}: this line is hidden: show it, or remove it"
-        yield from _of_cells(filled, row, written, has_dates)
+            text = f"{merged.coord}: these cells are merged over several lines, and nobody can tell for which the text holds: part them"
+            for line in range(merged.min_row, merged.max_row + 1):
+                yield from (Unclear(line, column - 1, text) for column in range(merged.min_col, merged.max_col + 1))
+    for number, row in enumerate(sheet.iter_rows(), 1):
+        if sheet.row_dimensions[number].hidden and any(cell.value is not None for cell in row):
+            yield Unclear(number, None, f"line {number}: this line is hidden: show it, or remove it")
+        for at, cell in enumerate(row):
+            if text := _not_as_shown(cell, written[cell.coordinate].value, has_dates):
+                yield Unclear(number, at, f"{cell.coordinate}: {text}")
 
 
-def _of_cells(filled: Sequence[Any], row: Sequence[Any], written: Any, has_dates: bool) -> Iterator[str]:
-    for cell in row:
-        source = written[cell.coordinate].value
-        if cell.value is None and isinstance(source, str) and source.startswith("="):
-            yield f"{cell.coordinate}: a formula whose result is not in the file: open it in your spreadsheet and save it"
-    for cell in filled:
-        if not has_dates and isinstance(cell.value, date | time | timedelta):
-            yield f"{cell.coordinate}: a date stands here, as spreadsheets make of amounts like 3/4: write it anew as a number"
-        elif cell.data_type == "e":
-            yield f"{cell.coordinate}: {cell.value} is an error of the spreadsheet: correct it"
+def _not_as_shown(cell: Any, source: object, has_dates: bool) -> str:
+    if cell.value is None:
+        is_formula = isinstance(source, str) and source.startswith("=")
+        return "a formula whose result is not in the file: open it in your spreadsheet and save it" if is_formula else ""
+    if not has_dates and isinstance(cell.value, date | time | timedelta):
+        return "a date stands here, as spreadsheets make of amounts like 3/4: write it anew as a number"
+    return f"{cell.value} is an error of the spreadsheet: correct it" if cell.data_type == "e" else ""
+
+
+def _is_number(value: object) -> bool:
+    return isinstance(value, int | float) and not isinstance(value, bool)
 
 
 def _text_of(cell: Any) -> str:
@@ -104,7 +120,7 @@ def _text_of(cell: Any) -> str:
         return ""
     if isinstance(value, datetime):
         return f"{value:%Y-%m-%d}" if value.time() == time() else f"{value:%Y-%m-%d %H:%M}"
-    if isinstance(value, bool) or not isinstance(value, int | float):
+    if not _is_number(value):
         return str(value)
     shown = cell.number_format or ""
     number = _TWELVE.create_decimal(Decimal(repr(value))) * (100 if "%" in shown else 1)

@@ -5,11 +5,13 @@ import io
 
 from builder.model.finding import stop
 from builder.model.finding_kind import STOP, FindingKind
-from builder.model.roster.roster import ROSTER_TABLE, ROSTER_WORKBOOK, Roster
+from builder.model.roster.roster import PEOPLE, ROSTER_TABLE, ROSTER_WORKBOOK, Roster
 from builder.read.notebook.table import NotebookError, Table
 from builder.read.roster.rosters import read_roster
 from builder.read.text.text_files import TextFolder
+from builder.words.fold import fold
 
+_UNCLEAR = "a cell that cannot be read"
 FINDS = (
     FindingKind("roster-twice", STOP, "A class has two rosters, a table and a workbook."),
     FindingKind("roster-workbook-unread", STOP, "A roster is a workbook that cannot be read as it is."),
@@ -40,17 +42,30 @@ def _text_of_workbook(studio: TextFolder, name: str) -> str | None:
     if data is None:
         return None
     try:
-        return _as_text(read_workbook(data, None, "keep the list alone in its workbook", has_dates=True))
+        table = read_workbook(data, None, "keep the list alone in its workbook", has_dates=True)
+        _refuse_what_is_unclear(table)
     except NotebookError as error:
         for problem in error.problems:
             wrong = f"This workbook cannot be read as it is: {problem}."
             remedy = f"Change it in your spreadsheet, or save the list as {ROSTER_TABLE} in its place."
             studio.findings.append(stop("roster-workbook-unread", studio.place(name), wrong, remedy))
         return None
+    return _as_text(table)
+
+
+def _refuse_what_is_unclear(table: Table) -> None:
+    """Raise NotebookError where a line of people is hidden, or a cell about them is unclear."""
+    head, cells = next(((number, cells) for number, cells in table.lines if "name" in map(fold, cells)), (0, ()))
+    about_people = {None, *(at for at, cell in enumerate(cells) if fold(cell) in PEOPLE)}
+    problems = dict.fromkeys(one.text for one in table.unclear if one.line > head and one.column in about_people)
+    if problems:
+        raise NotebookError(problems)
 
 
 def _as_text(table: Table) -> str:
-    cells = dict(table.lines)
+    """Return a table as text. An unclear cell of another column is no option of a choice, and is found where it is one."""
+    unclear = {(one.line, one.column) for one in table.unclear}
+    cells = {number: [_UNCLEAR if (number, at) in unclear else cell for at, cell in enumerate(line)] for number, line in table.lines}
     text = io.StringIO()
     writer = csv.writer(text, lineterminator="\n")
     for number in range(1, max(cells, default=0) + 1):
