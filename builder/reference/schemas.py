@@ -11,6 +11,7 @@ import json
 import re
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
+from fractions import Fraction
 from inspect import isclass
 from pathlib import PurePosixPath
 from types import UnionType
@@ -20,6 +21,8 @@ from pydantic import BeforeValidator
 from pydantic.fields import FieldInfo
 
 from builder.model.library import Library
+from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.quantity import Amount, Count, Density, Duration, Length, Mass, Share, Temperature, Volume
 from builder.model.studio import Studio
 from builder.read.shapes.fields import parser_of
 from builder.read.shapes.shape import Shape
@@ -36,6 +39,9 @@ _DRAFT = "https://json-schema.org/draft/2020-12/schema"
 Schema = dict[str, Any]
 _SCALAR: Schema = {"type": ["string", "number"]}
 _MOST = 200
+# What has a unit is a text in which a figure stands; a number alone lacks its unit, and no unit is guessed.
+_WITH_UNITS = (Mass, Volume, Temperature, Duration, Share, Length, Density, Count)
+_FIGURE = "[0-9\u00bc-\u00be\u2150-\u215e]"
 
 
 @dataclass(frozen=True)
@@ -59,6 +65,7 @@ def names_in(library: Library, recipes: Iterable[str] = (), findings: Mapping[st
             "regions": dict.fromkeys(library.regions, ""),
             "containers": {one.name: "" for one in library.containers.values()},
             "ingredients": {within(name): about for name, about in sorted(cards.items())},
+            "alkalis": {within(card.name): card.about for card in library.ingredients.values() if card.counts_as is CountsAs.ALKALI},
             "sheets": dict.fromkeys(library.label_sheets, ""),
             "sources": {key: source.title for key, source in library.sources.items()},
             "recipes": dict.fromkeys(recipes, ""),
@@ -70,9 +77,9 @@ def names_in(library: Library, recipes: Iterable[str] = (), findings: Mapping[st
 # Under which keys a name of a list stands: as the value, or as the keys within.
 _NAMED = {
     "container": "containers", "ingredient": "ingredients", "from": "ingredients", "not for colour": "ingredients", "sheet": "sheets",
-    "alkali": "ingredients",
+    "alkali": "alkalis",
 }  # fmt: skip
-_KEYED = {"ingredients": "ingredients", "makes": "recipes", "accepts": "findings", "later": "ingredients"}
+_KEYED = {"ingredients": "ingredients", "makes": "recipes", "accepts": "findings", "later": "ingredients", "alkali": "alkalis"}
 
 
 def editor_files(studio: Studio) -> dict[str, str]:
@@ -128,8 +135,20 @@ def _shape(shape: type[Shape], names: Names, defs: dict[str, Schema]) -> Schema:
 def _described(shape: type[Shape], name: str, one: FieldInfo, names: Names, defs: dict[str, Schema]) -> Schema:
     key = str(one.alias)
     example = f"\n\nExample: {key}: {one.examples[0]}" if one.examples else ""
-    told = f"{about_field(shape, name)}\n\n{value_words(one)[:_MOST].capitalize()}{', needed' if one.is_required() else ''}.{example}"
-    return {"description": told, **_value(key, one.annotation, tuple(one.metadata), names, defs)}
+    words = value_words(one)[:_MOST]
+    told = f"{about_field(shape, name)}\n\n{_begun(words)}{', needed' if one.is_required() else ''}.{example}"
+    value = _value(key, one.annotation, tuple(one.metadata), names, defs)
+    if _FIGURE in value.get("pattern", ""):
+        # A word of this schema's own for editors that show it in place of the pattern; others pass it over.
+        unit = ", with its unit" if value["type"] == "string" else ""
+        shown = f', as in "{key}: {one.examples[0]}"' if one.examples else ""
+        needed = f"Here stands {words}{unit}{shown}."
+        value = {**value, "errorMessage": needed, "patternErrorMessage": needed}
+    return {"description": told, **value}
+
+
+def _begun(words: str) -> str:
+    return words[:1].upper() + words[1:]
 
 
 def _value(key: str, annotation: Any, metadata: tuple[Any, ...], names: Names, defs: dict[str, Schema]) -> Schema:
@@ -182,7 +201,14 @@ def _read_by(parser: Any, key: str, annotation: Any, names: Names) -> Schema:
     if parser is values.find_source:
         return _offered(names.of("sources"))
     if annotation is int:
-        return {"type": ["integer", "string"]}
+        return {"type": ["integer", "string"], "pattern": _FIGURE}
+    if annotation in _WITH_UNITS:
+        return {"type": "string", "pattern": _FIGURE}
+    if annotation is Fraction:
+        return _SCALAR | {"pattern": _FIGURE}
+    if annotation is Amount:
+        needed = "Here stands an amount, as in 65 %, 12 g, 2 parts or rest."
+        return _SCALAR | {"pattern": f"{_FIGURE}|^\\s*[Rr][Ee][Ss][Tt]\\s*$", "errorMessage": needed, "patternErrorMessage": needed}
     return _named(key, names)
 
 

@@ -104,6 +104,11 @@ def test_every_schema_is_one(schemas: Mapping[str, str]) -> None:
         ("recipes/orchard-bar.yaml", "name: Orchard bar", "nam: Orchard bar", "name"),
         ("classes/first-bar/class.yaml", "format: demo", "format: show", "format"),
         ("classes/first-bar/class.yaml", "seats: 8", "seats: [8]", "seats"),
+        ("classes/first-bar/class.yaml", "seats: 8", "seats: eight", "seats"),
+        ("recipes/orchard-bar.yaml", "heat to: 40 degC", "heat to: 40", "heat to"),
+        ("recipes/orchard-bar.yaml", "heat to: 40 degC", "heat to: warm", "heat to"),
+        ("recipes/orchard-bar.yaml", "olive oil: 65 %", "olive oil: most of it", "olive oil"),
+        ("recipes/orchard-bar.yaml", "superfat: 8 %", "superfat: 8", "superfat"),
         ("studio.yaml", "region: US", "region: USA", "region"),
         ("studio.yaml", "paper: letter", "paper: legal", "paper"),
     ],
@@ -124,6 +129,9 @@ def test_a_slip_is_underlined(name: str, old: str, new: str, where: str, schemas
         ("product: cold-process soap", "product: CP soap"),
         ("fills: {container: bar mould cavity", "not for color: [zinc oxide]\nfills: {container: bar mold cavity"),
         ("olive oil: 65 %", "Our Own Olive Oil: 65 %"),
+        ("olive oil: 65 %", "olive oil: \u00bd"),
+        ("olive oil: 65 %", "olive oil: 65"),
+        ("olive oil: 65 %", "olive oil: Rest"),
     ],
 )
 def test_what_the_program_reads_is_not_underlined(old: str, new: str, schemas: Mapping[str, str]) -> None:
@@ -141,6 +149,9 @@ def test_names_are_offered_and_keys_explained() -> None:
     fill, phase = recipe["$defs"]["Fill"]["properties"], recipe["$defs"]["Phase"]["properties"]
     assert {"weir tin", "bar mould cavity"} <= set(fill["container"]["anyOf"][0]["enum"])
     assert {"olive oil", "kaolin clay"} <= set(phase["ingredients"]["properties"])
+    alkali = recipe["$defs"]["Lye"]["properties"]["alkali"]["anyOf"]
+    assert alkali[0]["anyOf"][0]["enum"] == list(alkali[1]["properties"])
+    assert set(alkali[1]["properties"]) == {"sodium hydroxide", "potassium hydroxide"}
     keys = recipe["$defs"]["Recipe"]["properties"]
     assert set(keys) - {"not for color"} == {str(one.alias) for one in RecipeShape.model_fields.values()}
     assert "cold-process soap" in keys["product"]["anyOf"][0]["enum"]
