@@ -27,7 +27,7 @@ BODY = """<h1>A sheet</h1>
 
 def sheet(path: str = "sheet.pdf", body: str = BODY, paper: str = "letter", styles: tuple[str, ...] = STYLES) -> Document:
     head = f'<!DOCTYPE html><html lang="en-US"><head><title>{path}</title></head>'
-    html = f'{head}<body id="top" class="{paper}" data-title="A sheet">{body}</body></html>'
+    html = f'{head}<body id="top" class="{paper}" data-title="A sheet" data-page="page" data-of="of">{body}</body></html>'
     return Document(Folder.PRINT, path, html, styles)
 
 

@@ -130,7 +130,14 @@ def why_less(lowered: Lowered) -> str:
     at = limit.at
     if limit.known is Known.MEMORY:
         at = say("{place}; from memory, to be looked up again", place=limit.at)
-    return f"{say(limit.ingredient)}, {say(limit.product_type)}: {most}; {stands}: {at}"
+    return say(
+        "{ingredient}, {product}: {most}; {basis}: {place}",
+        ingredient=say(limit.ingredient),
+        product=say(limit.product_type),
+        most=most,
+        basis=stands,
+        place=at,
+    )
 
 
 def reasons(doses: Sequence[Dose]) -> tuple[str, ...]:
