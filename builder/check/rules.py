@@ -23,6 +23,7 @@ from builder.check.dose.over_limit import find_amounts_over_limits
 from builder.check.dose.phototoxic import find_phototoxic_oils
 from builder.check.dose.scent_left_in import find_scent_left_in
 from builder.check.dose.scent_without_limit import find_scents_without_limit
+from builder.check.formula.acid_left_over import find_acid_left_over
 from builder.check.formula.acids_on_skin import find_acids_on_the_skin
 from builder.check.formula.alkali_on_skin import find_alkali_on_the_skin
 from builder.check.formula.charges_opposed import find_opposed_charges
@@ -74,6 +75,7 @@ from builder.check.lye.saponification_far_off import find_saponification_far_off
 from builder.check.lye.soap_additions import find_too_much_in_soap, find_what_disturbs_lye
 from builder.check.lye.superfat_as_answer import find_unusual_superfat
 from builder.check.lye.superfat_out_of_range import find_superfat_out_of_range
+from builder.check.recipe.alkali_unusual import find_unusual_alkali
 from builder.check.recipe.amount_for_scale import find_amounts_scales_cannot_weigh
 from builder.check.recipe.amounts_of_another_kind import find_amounts_of_another_kind
 from builder.check.recipe.figures_missing import find_figures_missing
@@ -139,6 +141,7 @@ RULES: tuple[Rule[Any], ...] = (
     find_lye_without_fat,
     find_lye_weights_out_of_place,
     find_alkalis_among_ingredients,
+    find_unusual_alkali,
     find_purities_of_solutions,
     find_saponification_far_off,
     find_superfat_out_of_range,
@@ -174,6 +177,7 @@ RULES: tuple[Rule[Any], ...] = (
     find_grains_too_rough,
     find_dust_unsaid,
     find_weak_emulsions,
+    find_acid_left_over,
     find_acids_on_the_skin,
     find_alkali_on_the_skin,
     # keeping

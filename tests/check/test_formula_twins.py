@@ -14,7 +14,7 @@ CHECK = Path(__file__).parent.parent.parent / "builder" / "check"
 MODULES = [
     next(CHECK.rglob(f"{name}.py"))
     for name in (
-        "acids_on_skin", "alkali_on_skin", "keeping", "ph_by_kind",
+        "acid_left_over", "acids_on_skin", "alkali_on_skin", "keeping", "ph_by_kind",
         "base_overloaded", "charges_opposed", "dust_unsaid", "emulsion", "fizz_and_water", "free_from", "heat",
         "label_unsaid", "oil_on_bath", "phototoxic", "plants", "preservative_amount", "preservative_fit", "preservative_ph",
         "soap_additions", "too_rough",
@@ -60,7 +60,8 @@ TWINS = {
     "too-rough": {"walnut shell powder: 10 %": "jojoba beads: 10 %"},
     "dust-unsaid": {"fills:": "label cautions: [Do not breathe the powder in.]\nfills:"},
     "charges-opposed": {"xanthan gum": "hydroxyethylcellulose"},
-    "fizz-and-water": {"cornstarch: 8 %": "cornstarch: 10 %", "      witch hazel: 2 %\n": "", "accepts: {no-preservative": "#"},
+    "fizz-and-water": {"cornstarch: 8 %": "cornstarch: 10 %", "      witch hazel: 2 %\n": ""},
+    "acid-left-over": {"bicarbonate: 45 %": "bicarbonate: 55 %", "citric acid: 45 %": "citric acid: 35 %"},
     "oil-floats-on-bath": {"epsom salt: 90 %": "epsom salt: 86 %\n      polysorbate 80: 4 %"},
     "oil-floats-on-bath--scent": {"epsom salt: 60 %": "epsom salt: 57 %\n      polysorbate 20: 3 %"},
     "slippery-unsaid": {"fills:": "label cautions: [The floor can be slippery.]\nfills:"},

@@ -22,6 +22,7 @@ TWINS = {
     },
     "fats-all-late": {"    after the cook: yes\n": ""},
     "fats-all-waxes": {"beeswax: 70 %": "beeswax: 3 %", "jojoba oil: 30 %": "olive oil: 97 %", "superfat: 8 %": "superfat: 10 %"},
+    "alkali-unusual": {"alkali: potassium hydroxide": "alkali: {sodium hydroxide: 60 %, potassium hydroxide: 40 %}"},
     "alkali-assumed": {"lye: {": "lye: {alkali: sodium hydroxide, "},
     "lye-stated-twice": {"superfat: 5 %, ": ""},
     "lye-stated-twice--ready-mixed": {"ready-mixed: 50 %, ": ""},

@@ -1,6 +1,8 @@
 """More oil, liquid or powder in a ready-made base than it takes up, with what students may add.
 
 A base of the studio's own whose card says nothing of that is judged by what such bases usually take.
+
+Decided: a base in a scrub is not looked at. Why: it only binds the grains and makes them rinse off, and nobody lathers with it.
 """
 
 from collections.abc import Callable, Iterator
@@ -29,12 +31,15 @@ _POWDERS = (
     IngredientKind.MILK,
 )
 _BASES = (IngredientKind.SOAP_BASE, IngredientKind.LOTION_BASE)
+_SCRUB = "scrub"
 Counts = Callable[[Ingredient], bool]
 
 
 @rule_on(BATCH, FindingKind("base-overloaded", CAUTION, "A ready-made base is given more oil, liquid or powder than it takes up."))
 def find_overloaded_bases(batch: Batch) -> Iterator[BatchFinding]:
     """Compare the oils, liquids and powders of a batch, and the most that students may add of them, with what its base takes."""
+    if batch.sheet.product.is_any_of((_SCRUB,)):
+        return
     for base in batch.sheet.grams.weighed:
         if base.line.ingredient.kind in _BASES and base.mass:
             soap = base.line.ingredient.kind is IngredientKind.SOAP_BASE

@@ -1,6 +1,7 @@
 """Acids that peel the skin, by the rows of the table of limits that name a pH.
 
-Decided: acids beside lye are not looked at as peels. Why: lye makes salts of them before it takes the fat.
+Decided: acids beside lye, or beside bicarbonate that takes all of them, are not looked at as peels. Why: lye makes salts of them before it
+takes the fat, and so does bicarbonate as soon as both are wet.
 """
 
 from collections.abc import Iterator
@@ -13,6 +14,7 @@ from builder.model.dose.limit import Limit
 from builder.model.dose.towards import TowardsLimit
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.label.region import Region
+from builder.rules.fizz import acid_left
 from builder.words.fold import fold
 from builder.words.percent import percent
 from builder.words.plain_number import plain_number
@@ -38,9 +40,9 @@ _SUNBURN = (
 def find_acids_on_the_skin(batch: Batch) -> Iterator[BatchFinding]:
     """Compare the pH with the least that a row asks for, the studio's own region first, and look for the caution about the sun.
 
-    Where there is lye, it has made salts of all acids: nothing of them is left to peel.
+    Where there is lye, it has made salts of all acids, and what fizzes does so in water: nothing of them is left to peel.
     """
-    if batch.sheet.recipe.lye:
+    if batch.sheet.recipe.lye or acid_left(batch.sheet.lines) == 0:
         return
     of_ph = [one for one in batch.filling.asked if one.limit.lowest_ph is not None]
     if of_ph:

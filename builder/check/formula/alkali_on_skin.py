@@ -1,14 +1,21 @@
-"""A salt whose solution is alkaline, bicarbonate or soda, in what stays on the skin."""
+"""A salt whose solution is alkaline, bicarbonate or soda, in what stays on the skin.
+
+Decided: a label that says to stop where it stings or reddens is enough for bicarbonate in what holds no water.
+Why: deodorants are usually made with it; where there is water, its pH can be measured.
+"""
 
 from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.figure_words import inside, range_of
 from builder.check.formula.acids_on_skin import MORE_THAN_A_DROP
+from builder.check.formula.formulas import WATERY
 from builder.check.formula.ph_by_kind import HIGHEST
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
+from builder.model.recipe.worked_batch import WorkedBatch
 from builder.rules.basis import basis_of
+from builder.words.fold import fold
 from builder.words.percent import percent
 
 NEUTRAL = "pH above which what stays on dries the skin"
@@ -30,12 +37,19 @@ def find_alkali_on_the_skin(batch: Batch) -> Iterator[BatchFinding]:
         )
         if figure.low > batch.constants[HIGHEST].typical:
             yield batch.stop("alkali-on-skin", line.place, wrong, f"Leave {inside(line.ingredient)} out.", "")
-        elif figure.highest > batch.constants[NEUTRAL].typical:
+        elif figure.highest > batch.constants[NEUTRAL].typical and not _is_said(sheet):
             yield batch.caution(
                 "alkali-on-skin",
                 line.place,
                 wrong,
-                "Use less of it, or magnesium hydroxide or a starch in its place; or say on the label to stop where it stings, "
-                "and accept this. Where the product holds water, measure its pH and write it.",
+                "Use less of it, or magnesium hydroxide or a starch in its place; or say on the label of what holds no water to stop where "
+                "it stings. Where the product holds water, measure its pH and write it.",
                 "",
             )
+
+
+def _is_said(sheet: WorkedBatch) -> bool:
+    """Tell whether label or directions say of a product without water that it can sting or redden."""
+    said = fold(" ".join((*sheet.recipe.label_cautions, sheet.recipe.directions)))
+    dry = not any(line.ingredient.counts_as in WATERY for line in sheet.lines)
+    return dry and any(word in said for word in ("sting", "redden", "irritat"))

@@ -5,13 +5,11 @@ from collections.abc import Iterator
 from builder.check.figure_words import inside
 from builder.check.formula.formulas import WATERY, formulas_of
 from builder.check.rule import STUDIO, rule_on
-from builder.model.dose.limit import names_of
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
 from builder.rules.basis import PRACTICE
-
-_CARBONATES = {"sodium bicarbonate", "sodium carbonate", "potassium bicarbonate"}
+from builder.rules.fizz import carbonate
 
 
 @rule_on(
@@ -23,13 +21,14 @@ _CARBONATES = {"sodium bicarbonate", "sodium carbonate", "potassium bicarbonate"
 def find_fizz_and_water(studio: Studio) -> Iterator[Finding]:
     """Look for all three in what is not made with lye."""
     for formula in formulas_of(studio):
-        fizz = next((part for part in formula.parts if _CARBONATES & set(names_of(part.card))), None)
+        fizz = next((part for part in formula.parts if carbonate(part.card)), None)
         acid, water = formula.of_kind("acid"), formula.first(*WATERY)
         if fizz and acid and water and not formula.with_lye:
             yield caution(
                 "fizz-and-water",
                 water.place,
-                f"{fizz.card.name} and {inside(acid[0].card)} stand together with {inside(water.card)}: they fizz at once, the product "
-                f"swells and is spent before it is used, and gas in a closed jar can burst it ({PRACTICE}).",
-                "Leave the water out and bind with oil or a spray of alcohol; keep the first days with the lid loose, and store it dry.",
+                f"{fizz.card.name} and {inside(acid[0].card)} stand together with {inside(water.card)}: they fizz at once. More of it than "
+                f"a fine spray makes the product swell and spends it before it is used, and gas in a closed jar can burst it ({PRACTICE}).",
+                "Bind with oil or a spray of alcohol, or with no more than a fine spray of this; let it dry in the open for a day, keep "
+                "the lid loose in the first days, and store it dry.",
             )

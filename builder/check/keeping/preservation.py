@@ -1,13 +1,13 @@
 """Whether what holds water has a preservative, and what holds oil something that keeps the oil from going rancid.
 
-A product of low risk (`low_risk.py`) needs none. Known here is that a product is free of water, is soap made with lye, or has
-such a pH where the recipe states what was measured.
+A product of low risk (`low_risk.py`) needs none. Known here is that it is free of water, soap made with lye, or of such a pH as measured.
 
-Decided: a product with water and oil wants an antioxidant only where it is to keep for more than three months. Why: what is used up
-sooner is gone before its oils go stale.
+Decided: a product with water and oil wants an antioxidant only where it is to keep for over three months: sooner its oils go not stale.
 
 Decided: a fat with at most 12 % of polyunsaturated fatty acids wants no antioxidant; one whose figure is not known does. Why: coconut
 oil, cocoa butter and shea keep for years; a false alarm on every balm would cost the trust in the others.
+
+Decided: what fizzes is not looked at for water. Why: a spray that binds it dries in a day, and water beside fizz is a finding of its own.
 
 Decided: fresh food is told by the words of a name and by its kind. Why: own cards say no more; what is dry or preserved is named so, and
 the stop can be accepted.
@@ -30,6 +30,7 @@ from builder.model.recipe.recipe import Recipe
 from builder.model.studio import Studio
 from builder.rules.basis import PRACTICE, basis_of
 from builder.rules.durability import durability_in
+from builder.rules.fizz import carbonate
 from builder.words.plain_number import plain_number
 
 OIL_IN_WATER = "months that oil in water keeps by itself"
@@ -69,7 +70,8 @@ def find_products_that_do_not_keep(studio: Studio) -> Iterator[Finding]:
         fat = next((one for one in cards if one[0].counts_as is CountsAs.FAT and not _keeps_by_itself(one[0], studio)), None)
         if recipe.single_use:
             continue
-        if water and not preserved and not has_extreme_ph(recipe, studio):
+        fizzes = IngredientKind.ACID in kinds and any(carbonate(card) for card in always if card)
+        if water and not preserved and not fizzes and not has_extreme_ph(recipe, studio):
             yield _no_preservative(recipe, water, product.contact in _STAYS_ON, called_so(card for card in always if card), studio)
         elif product.meets_water and not preserved and not kinds & {IngredientKind.SOAP_BASE, IngredientKind.LOTION_BASE} and not water:
             yield from _water_gets_in(recipe, [(card, place) for card, place in cards if card in always], studio)

@@ -23,8 +23,10 @@ from builder.model.studio import Studio
 from builder.rules.basis import FROM_MEMORY, PRACTICE
 
 _FOAMS = (IngredientKind.SURFACTANT, IngredientKind.SOAP_BASE)
+_AT_THE_BASIN = frozenset({"face", "eye", "hand"})  # Rinsed off there, and not in tub or shower.
 _IN_WATER = (Contact.BATH, Contact.RINSE_OFF)
-_GONE_IN_LYE = (IngredientKind.SUGAR, IngredientKind.MILK)  # They leave neither look nor smell in soap.
+# They leave neither look nor smell of food in soap; of grains there are specks.
+_GONE_IN_LYE = (IngredientKind.SUGAR, IngredientKind.MILK, IngredientKind.GRAIN, IngredientKind.STARCH)
 _PRACTICE = "common practice; the EU has it in the safety assessment under Regulation (EU) 2023/988"
 
 
@@ -49,7 +51,8 @@ def find_what_labels_leave_unsaid(studio: Studio) -> Iterator[Finding]:
 def _slippery(formula: Formula) -> Iterator[Finding]:
     part = next((part for part in formula.all if Hazard.SLIPPERY in part.card.hazards), None)
     is_soap = formula.with_lye or any(part.card.kind is IngredientKind.SOAP_BASE for part in formula.all)
-    if part and not is_soap and "slip" not in formula.label_text:
+    at_the_basin = _AT_THE_BASIN.issuperset(formula.recipe.goes_on(formula.product.used_on) or ("body",))
+    if part and not is_soap and not at_the_basin and "slip" not in formula.label_text:
         yield caution(
             "slippery-unsaid",
             part.place,

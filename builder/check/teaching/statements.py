@@ -21,9 +21,8 @@ from builder.model.subject import Subject, WholeClass
 from builder.model.teaching.lesson import Block, Part, Prose, Steps
 from builder.model.teaching.prose import Sentence, sentences_of, value_as_text
 from builder.model.teaching.word_pattern import Words
+from builder.rules.fizz import carbonate
 from builder.rules.part_recipe import recipe_about
-
-_CARBONATES = ("sodium bicarbonate", "sodium carbonate")
 
 _OF_ANIMALS = ("honey", "beeswax", "lanolin", "goat milk", "cow milk", "silk", "tallow", "lard", "wool", "carmine", "shellac")
 
@@ -192,12 +191,12 @@ def conditions_of(recipe: Recipe, studio: Studio) -> frozenset[str]:
     watery = any(card.counts_as in (CountsAs.WATER, CountsAs.LIQUID) for card in cards)
     fat = any(card.counts_as is CountsAs.FAT for card in cards)
     wet = product.contact in (Contact.RINSE_OFF, Contact.BATH)
-    carbonate = any(card.key in _CARBONATES for card in cards)
+    fizzing = any(map(carbonate, cards))
     said = {
         "lye": lye,
         "no lye": not lye,
         "unpreserved": watery and not base and not lye,
-        "fizz": product.name == "bath bomb" or (carbonate and "acid" in kinds and not lye),
+        "fizz": product.name == "bath bomb" or (fizzing and "acid" in kinds and not lye),
         "wet": wet,
         "bath": product.contact == Contact.BATH,
         "scrub": product.name == "scrub",

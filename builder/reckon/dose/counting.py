@@ -7,6 +7,9 @@ Decided: aluminium is counted from the ideal formula of a clay. Why: suppliers s
 Decided: furocoumarins count where a supplier states them; otherwise the limits on whole oils and their combination rule hold. Why:
 published spans differ a hundredfold, and nearly every pressed oil would be suspect.
 
+Decided: a limit that names the least pH of an acid counts the acid, and none where lye or bicarbonate has made a salt of all of it. Why:
+it is there for the acid that peels.
+
 Decided: a ban by opinion or custom means the ingredient itself, a ban by law what it holds too. Why: lavender holds traces of camphor.
 """
 
@@ -26,17 +29,22 @@ from builder.model.remembered import remembered
 from builder.reckon.dose.limits import limits_for, speaking_of
 from builder.reckon.dose.worst_mix import worst_mix
 from builder.reckon.label.share_counting import Factors, share_counting
+from builder.rules.fizz import acid_left
 from builder.words.fold import fold
 
-ASKING_ROLES = ("acid", "labelling")
+ACID = "acid"
+ASKING_ROLES = (ACID, "labelling")
 Cards = Mapping[str, Ingredient]
 
 
 def reckon_towards(batch: WorkedBatch, filling: Filling, cards: Cards, rules: Rules) -> tuple[TowardsLimit, ...]:
     """Return every limit that something of a filled batch counts towards, choices included: by the first weighings that pass it."""
     factors, meant = factors_in(rules.limits), _as_meant(batch.grams)
-    found = []
+    found, lye = [], batch.grams.lye
+    spent = acid_left(batch.lines) == 0 if lye is None else lye.asked < 1
     for limit in limits_for(batch.product, rules, batch.cards_in(cards)):
+        if spent and limit.role == ACID and limit.lowest_ph is not None:
+            continue
         own = is_own_law(limit, rules.region, rules.limits)
         # Rounding alone is no reason to call a sound recipe unusual, so that custom is judged by what the recipe means.
         columns = (meant,) if limit.weight in CUSTOM else batch.columns

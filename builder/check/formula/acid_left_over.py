@@ -1,0 +1,35 @@
+"""More acid in what fizzes than its bicarbonate takes up.
+
+Decided: some acid over is silent, the twentieth part. Why: scales and purities leave that much open, and it is weaker than lemonade.
+"""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from builder.check.batches import Batch, BatchFinding
+from builder.check.rule import BATCH, rule_on
+from builder.model.finding_kind import CAUTION, FindingKind
+from builder.model.recipe.product import Contact
+from builder.rules.fizz import acid_left
+from builder.words.percent import percent
+
+_OPEN = Fraction(1, 20)
+
+
+@rule_on(BATCH, FindingKind("acid-left-over", CAUTION, "More acid is in what fizzes than its bicarbonate takes up, and it stings."))
+def find_acid_left_over(batch: Batch) -> Iterator[BatchFinding]:
+    """Look at what goes into water: what is left of the acid is then in the bath."""
+    sheet = batch.sheet
+    left = acid_left(sheet.lines)
+    if sheet.recipe.lye or sheet.product.contact not in (Contact.BATH, Contact.RINSE_OFF) or left is None or left <= _OPEN:
+        return
+    acid = max((line for line in sheet.lines if line.ingredient.kind == "acid"), key=lambda line: line.share)
+    yield batch.caution(
+        "acid-left-over",
+        acid.place,
+        f"There is more acid than the bicarbonate takes up: {percent(left)} of it is left over when the fizz has ended. Acid "
+        "stings eyes and tender skin, that of children first (worked out from molar masses: 1 g of citric acid takes 1.31 g of "
+        "sodium bicarbonate).",
+        "Use less of the acid; twice as much bicarbonate as citric acid, by weight, is usual (common practice, no source).",
+        "",
+    )
