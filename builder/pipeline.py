@@ -8,6 +8,7 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Protocol
 
+from builder.cache.uncollected import uncollected
 from builder.check import (
     accept_findings,
     check_acceptances,
@@ -90,6 +91,7 @@ class Examined:
     unsound: HeldBack
 
 
+@uncollected()
 def check(folder: Path, *, on: date, output: Path | None = None) -> Outcome:
     """Read a studio, check it, work it out, check the results and how the labels fit. Nothing is written.
 
@@ -285,6 +287,7 @@ def _left_of_studio(studio: Studio, outcome: Outcome) -> Studio:
     return replace(studio, classes=left, pages=pages, published=kept, told=told)
 
 
+@uncollected()
 def weigh(folder: Path, recipe_key: str, size: Size | None, *, on: date) -> Outcome:
     """Work out one recipe at one size, or without one as it is written.
 

@@ -4,18 +4,18 @@ A file is the sum of its bytes under the name that it bears, then the value. It 
 that of two that write at once each finds a whole one.
 """
 
-import gc
 import hmac
 import os
 import pickle
 import stat
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager, suppress
+from collections.abc import Callable
+from contextlib import suppress
 from hashlib import blake2b
 from secrets import token_hex
 
 from builder.cache.folder import only_ours, open_folder
 from builder.cache.sums import OF_RESULTS, OF_RUNS
+from builder.cache.uncollected import uncollected
 
 # So many files of each kind are left when one more has been written: a few versions, side by side. What a studio comes to may be large.
 MOST = {OF_RUNS: 16, OF_RESULTS: 4, "": 16}
@@ -32,7 +32,7 @@ def find(key: str, loads: Callable[[memoryview], object] = pickle.loads) -> obje
         data = _read(folder, key) if folder is not None else None
     if data is None or not hmac.compare_digest(data[:_SUM], _sum(key, data[_SUM:])):
         return None
-    with suppress(Exception), _no_collection():
+    with suppress(Exception), uncollected():
         return loads(memoryview(data)[_SUM:])
     return None
 
@@ -84,15 +84,3 @@ def _tidy(folder: int) -> None:
 
 def _sum(key: str, data: bytes) -> bytes:
     return blake2b(data, digest_size=_SUM, key=key.encode()[:64]).digest()
-
-
-@contextmanager
-def _no_collection() -> Iterator[None]:
-    """Look for no rubbish while thousands of values are made that all stay: it would take as long again."""
-    was_on = gc.isenabled()
-    gc.disable()
-    try:
-        yield
-    finally:
-        if was_on:
-            gc.enable()

@@ -1,6 +1,9 @@
 """The shape of `classes/NAME/class.yaml`."""
 
-from typing import Annotated
+from collections.abc import Iterable, Iterator
+from typing import Annotated, Self
+
+from pydantic import model_validator
 
 from builder.model.dates.studio_class import BatchFor, Format, HomeSize
 from builder.model.recipe.quantity import NO_MASS, Count
@@ -27,7 +30,12 @@ from builder.read.shapes.fields import (
 from builder.read.shapes.labels import LabelWishesShape
 from builder.read.shapes.recipe import FillShape
 from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.text.text_error import TextError
 from builder.read.values.values import member_of, parse_cancelled, word_of
+
+# More is a slip of the keyboard, and every container would be labelled. Our own bounds, far above any class of a studio.
+MOST_PEOPLE, MOST_CONTAINERS = 500, 5_000
+At = tuple[str | int, ...]
 
 
 class StaffShape(Shape):
@@ -166,3 +174,26 @@ class ClassShape(Shape):
     """The dates."""
     accepts: dict[str, Text] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")
     """Findings on this class that you accept, by name, each with its reason in a sentence."""
+
+    @model_validator(mode="after")
+    def _has_room(self) -> Self:
+        booked: Iterable[tuple[At, int]] = ((("dates", number, "enrolled"), one.enrolled) for number, one in enumerate(self.dates))
+        people: tuple[tuple[At, int], ...] = ((("seats",), self.seats), *booked)
+        for at, number in people:
+            if number > MOST_PEOPLE:
+                wrong = f"{number} people are more than one class holds."
+                raise TextError("figure-out-of-range", wrong, f"Write at most {MOST_PEOPLE}, or two dates.", at=at)
+        most = max(number for _, number in people)
+        for at, number in self._containers(most):
+            if number > MOST_CONTAINERS:
+                wrong = f"With {most} people these are {number} containers on one date, more than one class fills."
+                raise TextError("figure-out-of-range", wrong, f"Write so many that they come to at most {MOST_CONTAINERS}.", at=at)
+        return self
+
+    def _containers(self, people: int) -> Iterator[tuple[At, int]]:
+        for name, make in self.makes.items():
+            filled: list[tuple[At, MakeShape | AlsoFillShape]] = [(("makes", name), make)]
+            filled += [(("makes", name, "also fills", number), one) for number, one in enumerate(make.also_fills)]
+            for at, one in filled:
+                yield (*at, "each student"), people * one.each_student.number
+                yield (*at, "spare"), one.spare.number
