@@ -31,7 +31,7 @@ MAY_IMPORT = {
     "finding_kinds": {"read", "check"},
     "reference": {"read", "compose", "finding_kinds", "library"},
     "guide": {"pipeline", "compose", "press", "library", "pictures", "reference"},
-    "pipeline": {*STAGES, "finding_kinds", "fonts", "library", "reference"},
+    "pipeline": {*STAGES, "cache", "finding_kinds", "fonts", "library", "reference"},
     "preview": {"pipeline", "compose", "fonts", "press", "read", "library", "pictures"},
     "terminal": {"compose", "read", "pipeline", "reference", "refusals"},
     "refusals": set(),
