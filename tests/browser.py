@@ -123,8 +123,9 @@ class Browser:
         self.send("Input.dispatchKeyEvent", type="keyUp", key=key, code=key, windowsVirtualKeyCode=code)
 
     def pdf(self, width: float = 8.5, height: float = 11) -> bytes:
-        """Print the page, on paper of a size in inches."""
-        done = self.send("Page.printToPDF", paperWidth=width, paperHeight=height, preferCSSPageSize=False, printBackground=False)
+        """Print the page, on paper of a size in inches; without tags, which say nothing of what is printed and take half the time."""
+        how = {"preferCSSPageSize": False, "printBackground": False, "generateTaggedPDF": False}
+        done = self.send("Page.printToPDF", paperWidth=width, paperHeight=height, **how)
         return base64.b64decode(done["data"])
 
     def picture(self, *, whole: bool = True) -> bytes:

@@ -6,6 +6,7 @@ Together they run everything, as `.ci/run` does.
 """
 
 import os
+import sys
 from collections.abc import Iterator
 from pathlib import Path
 from tempfile import TemporaryDirectory
@@ -35,12 +36,16 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
     items[:] = sorted((item for item, is_wanted in zip(items, wanted, strict=True) if is_wanted), key=_turn)
 
 
-# Modules that take long with few tests, the longest first: they come before all others, so that no process waits for them at the end.
+# Modules that take more than about four seconds, the longest first: they come before all others, so that no process waits for them at the
+# end. The first one publishes the example, for which others wait.
 LONGEST = (
-    "test_site_example.py", "test_findings.py", "test_acceptance.py", "site/test_accessible.py", "site/test_printed.py",
-    "test_dates_and_roster.py", "test_roster_names.py", "press/test_take_home_pages.py", "press/test_one_page.py",
-    "press/test_killed.py", "press/test_kept.py", "test_known_runs.py", "test_pictures.py", "test_wheel.py", "test_readme.py",
-    "start/test_start.py", "preview/test_preview.py", "test_hostile_files.py", "read/test_compiled.py", "test_remembered.py",
+    "test_site_example.py", "test_findings.py", "site/test_accessible.py", "test_results_kept.py", "press/test_labels.py",
+    "press/test_same_bytes.py", "site/test_steady.py", "start/test_start.py", "press/test_one_page.py", "site/test_printed.py",
+    "read/test_compiled.py", "test_acceptance.py", "compose/test_safety_seen.py", "compose/test_label_languages.py",
+    "test_own_documents.py", "site/test_served.py", "compose/test_amounts_shown.py", "preview/test_preview.py", "site/test_html_valid.py",
+    "press/test_fronts_read_back.py", "press/test_take_home_pages.py", "site/test_longer_language.py", "test_known_runs.py",
+    "press/test_kept.py", "check/test_formula_twins.py", "notebook/test_from.py", "test_dates_and_roster.py", "site/test_hostile.py",
+    "test_hostile_files.py",
 )  # fmt: skip
 
 
@@ -68,7 +73,7 @@ def pytest_configure(config: pytest.Config) -> None:
         folder = TemporaryDirectory(prefix="published-")
         os.environ[SHARED] = folder.name
         os.environ["XDG_CACHE_HOME"] = str(Path(folder.name, "cache"))  # not the user's own
-        # Code is compiled once for all processes of this run and the commands that they start, as where it is installed.
+        # Code is compiled once, beside itself, for all processes of a run, the commands that they start, and later runs.
         os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
-        os.environ.setdefault("PYTHONPYCACHEPREFIX", str(Path(folder.name, "compiled")))
+        sys.dont_write_bytecode = False
         config.add_cleanup(folder.cleanup)

@@ -18,9 +18,8 @@ from jinja2.ext import babel_extract
 
 from builder.library import CONTENT, LAYOUTS
 from builder.model.label.language import LABEL
-from builder.read.studios import read_studio
 from builder.read.teaching.passages import messages_of
-from tests.findings_studio import SOUND
+from tests.studios import sound_studio
 
 BUILDER = Path(__file__).parent.parent / "builder"
 FILE = CONTENT / "languages" / "messages.pot"
@@ -92,7 +91,7 @@ def all_found(keywords: dict[str, Any]) -> Iterator[tuple[str, Iterator[tuple[in
 
 def _texts_that_ship() -> Iterator[tuple[str, str]]:
     """Yield the texts of `content/` that documents show, each with its file. What laws and rules are called stays as it is."""
-    library, findings = read_studio(SOUND, CONTENT)
+    library, findings = sound_studio()
     assert findings == []
     for caution in library.cautions.values():
         file = f"cautions/{caution.key}.yaml"

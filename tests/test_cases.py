@@ -13,7 +13,6 @@ import pytest
 
 from builder import units
 from builder.compose.label.label_words import net_contents
-from builder.library import CONTENT
 from builder.model.dose.limit import LimitWeight, Rules
 from builder.model.label.type_height import Statement, rules_for
 from builder.model.place import Name
@@ -25,7 +24,6 @@ from builder.model.recipe.quantity import Density, Length
 from builder.model.recipe.recipe import AmountsAs, Fill, LyePlan, MeasuredDensity, WaterBy
 from builder.model.recipe.size import TotalSize
 from builder.model.recipe.worked_batch import WorkedBatch
-from builder.read.studios import read_studio
 from builder.read.values.amounts import parse_duration, parse_mass, parse_temperature, parse_volume
 from builder.reckon.formula.heat import rise_of_dissolving
 from builder.reckon.formula.hlb import share_of_high
@@ -35,8 +33,9 @@ from builder.rules.label.panel import panel_of
 from tests.case_files import CASES, KNOWN, Row, name_of, read_cases
 from tests.making import KOH, NAOH, SOURCE, card, cards, fat, grams, lye, phase, recipe, scale, share, sure, worked
 from tests.regions import region
+from tests.studios import sound_studio
 
-STUDIO, _ = read_studio(Path(__file__).parent / "findings" / "_sound", CONTENT)
+STUDIO, _ = sound_studio()
 BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, DeclaredBy.WEIGHT)
 MOLAR = {"sodium hydroxide": NAOH, "potassium hydroxide": KOH}
 # The specific heat of water in J/(g K), 4.184 by the definition of the thermochemical calorie.

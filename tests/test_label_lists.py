@@ -2,22 +2,20 @@
 
 from dataclasses import replace
 from fractions import Fraction
-from pathlib import Path
 
 import pytest
 
 from builder.compose.label.label_words import ingredient_text
-from builder.library import CONTENT
 from builder.model.recipe.quantity import Mass
 from builder.model.recipe.recipe import ListedAs, Recipe
 from builder.model.recipe.size import TotalSize
 from builder.model.recipe.worked_batch import WorkedBatch
-from builder.read.studios import read_studio
 from builder.reckon import reckon_recipe
 from builder.reckon.label.soap_as_made import soap_as_made
 from tests.making import sure
+from tests.studios import example_studio
 
-STUDIO, _ = read_studio(Path(__file__).parent.parent / "site_example", CONTENT)
+STUDIO, _ = example_studio()
 SIZE = TotalSize(Mass(Fraction(2000)))
 
 

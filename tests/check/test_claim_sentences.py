@@ -9,13 +9,12 @@ import yaml
 
 from builder.check.label.claims import claims_in
 from builder.check.teaching.statements import Said, Statement
-from builder.library import CONTENT
 from builder.model.place import Place
 from builder.model.teaching.claim import Claim
 from builder.model.teaching.prose import sentences_of, value_as_text
-from builder.read.studios import read_studio
+from tests.studios import sound_studio
 
-STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+STUDIO, _ = sound_studio()
 ROWS = yaml.safe_load((Path(__file__).parent / "claim_sentences.yaml").read_text(encoding="utf-8"))
 REGIONS = ("US", "EU", "UK", "Canada")
 

@@ -7,15 +7,14 @@ import pytest
 
 from builder.check.batches import Batch
 from builder.check.dose import colour_fields
-from builder.library import CONTENT
 from builder.model.dose.limit import Field
 from builder.model.place import NOWHERE
 from builder.model.recipe.product import Product
-from builder.read.studios import read_studio
+from tests.studios import sound_studio
 from tests.test_findings import CASES, check, lay_out
 
 CASE = next(case for case in CASES if case.name == "colour-unknown-here")
-STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+STUDIO, _ = sound_studio()
 
 
 def found(tmp_path: Path, colour: str) -> list[str]:

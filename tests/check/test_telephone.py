@@ -9,13 +9,12 @@ from pathlib import Path
 
 import pytest
 
-from builder.library import CONTENT
 from builder.model.dates.booking import Venue
-from builder.read.studios import read_studio
 from builder.rules.dates.telephone import Undialled, dialled
-from tests.test_findings import FINDINGS, check, lay_out
+from tests.studios import sound_studio
+from tests.test_findings import check, lay_out
 
-STUDIO, _ = read_studio(FINDINGS / "_sound", CONTENT)
+STUDIO, _ = sound_studio()
 
 
 def turned(number: str, region: str, country: str = "") -> str | Undialled:

@@ -11,12 +11,11 @@ import yaml
 
 from builder.check.teaching.statements import Said, Statement
 from builder.check.teaching.unsafe_steps import dangers_in
-from builder.library import CONTENT
 from builder.model.place import Place
 from builder.model.teaching.prose import sentences_of, value_as_text
-from builder.read.studios import read_studio
+from tests.studios import sound_studio
 
-STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+STUDIO, _ = sound_studio()
 ROWS = yaml.safe_load((Path(__file__).parent / "unsafe_sentences.yaml").read_text(encoding="utf-8"))
 HOLDS = {
     "lye": {"lye", "wet", "uncured"},

@@ -3,18 +3,16 @@
 from dataclasses import replace
 from datetime import datetime
 from fractions import Fraction
-from pathlib import Path
 
 from builder.compose.lye.lye_words import staff_lye
 from builder.compose.teaching.weighing_words import mixing_lines
-from builder.library import CONTENT
 from builder.model.dates.studio_class import ClassDate
 from builder.model.recipe.recipe import StatedPurity
-from builder.read.studios import read_studio
 from builder.reckon.teaching.classes import reckon_class
 from tests.making import share, sure
+from tests.studios import sound_studio
 
-STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+STUDIO, _ = sound_studio()
 
 
 def words(bought: bool) -> str:

@@ -1,18 +1,16 @@
 """What a new studio has in place of its own address is printed on no label, and addresses that are somebody's are."""
 
 from dataclasses import replace
-from pathlib import Path
 
 import pytest
 
 from builder.compose.label.label_texts import NOT_YET, maker
-from builder.library import CONTENT
-from builder.read.studios import read_studio
 from builder.start.starters import region_start
 from builder.tasks.start import _MAIL
 from builder.words.invented import is_invented_address, is_invented_contact
+from tests.studios import sound_studio
 
-PROFILE = read_studio(Path(__file__).parents[1] / "findings/_sound", CONTENT)[0].profile
+PROFILE = sound_studio()[0].profile
 
 
 @pytest.mark.parametrize("region", ["US", "EU", "UK", "Canada"])

@@ -2,13 +2,11 @@
 
 from dataclasses import dataclass, replace
 from fractions import Fraction
-from pathlib import Path
 from typing import cast
 
 import pytest
 
 from builder.compose.label.label_words import ingredient_text, net_contents, variant_name
-from builder.library import CONTENT
 from builder.model.label.ingredient_list import Declared, IngredientList, Variant
 from builder.model.place import Name
 from builder.model.recipe.filling import Filling, Portions
@@ -17,9 +15,9 @@ from builder.model.recipe.product import Contact, DeclaredBy, Product
 from builder.model.recipe.quantity import NO_MASS, Density, Mass
 from builder.model.recipe.recipe import Fill, MeasuredDensity, Recipe
 from builder.model.recipe.worked_batch import WorkedBatch
-from builder.read.studios import read_studio
 from tests.making import Number, recipe
 from tests.regions import region as region_of
+from tests.studios import sound_studio
 
 WATER = MeasuredDensity(Density(Fraction(1)), "water at 4 °C")
 
@@ -92,7 +90,7 @@ LIST = IngredientList(
     )
 )
 
-STOCK = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)[0]
+STOCK = sound_studio()[0]
 REGIONS = STOCK.regions
 
 

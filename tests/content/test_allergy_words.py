@@ -1,16 +1,14 @@
 """The rows of `content/allergy_words.yaml`: each word says one thing, and what it means is known to the cards."""
 
 from collections import Counter
-from pathlib import Path
 
-from builder.library import CONTENT
 from builder.model.recipe.figure import Known
 from builder.model.roster.allergy import Says
 from builder.read.shapes.fields import ALLERGENS
-from builder.read.studios import read_studio
 from builder.reckon.roster.word_forms import words_of
+from tests.studios import sound_studio
 
-STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+STUDIO, _ = sound_studio()
 ROWS = STUDIO.allergy_words
 
 

@@ -1,17 +1,15 @@
 """What the text of a card warns of is data too: a hazard with its caution, a family of allergens, a line of the label."""
 
 import re
-from pathlib import Path
 
 import pytest
 
-from builder.library import CONTENT
 from builder.model.recipe.ingredient import Ingredient
-from builder.read.studios import read_studio
 from builder.words.fold import fold
 from tests.making import sure
+from tests.studios import sound_studio
 
-STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+STUDIO, _ = sound_studio()
 CARDS = {card.key: card for card in STUDIO.ingredients.values()}.values()
 
 # What the words of a card say, and what of its data a rule or a document reads.

@@ -3,13 +3,12 @@
 import csv
 from collections.abc import Mapping
 from fractions import Fraction
-from pathlib import Path
 
 from builder.library import CONTENT
 from builder.model.recipe.figure import Known
-from builder.read.studios import read_studio
+from tests.studios import sound_studio
 
-STUDIO, FINDINGS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+STUDIO, FINDINGS = sound_studio()
 CARDS = {card.key: card for card in STUDIO.ingredients.values()}
 TEXT = (CONTENT / "tables" / "essential_oils.csv").read_text(encoding="utf-8")
 ROWS = list(csv.DictReader(line for line in TEXT.splitlines() if not line.startswith("#")))

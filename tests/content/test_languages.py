@@ -1,7 +1,6 @@
 """Every text of the stock that can reach a label has its words in each language that a region asks for."""
 
 from collections.abc import Iterator
-from pathlib import Path
 
 import pytest
 
@@ -9,11 +8,11 @@ from builder.fonts.typefaces import letters_of_fonts
 from builder.library import CONTENT
 from builder.model.label.language import LABEL
 from builder.model.label.region import Region
-from builder.read.studios import read_studio
 from builder.words.fold import fold
 from tests.messages import messages
+from tests.studios import sound_studio
 
-STUDIO, FINDINGS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+STUDIO, FINDINGS = sound_studio()
 ASKED_FOR = [(region, name) for region in STUDIO.regions.values() for name in region.languages if name != "English"]
 # A choice of which nothing is taken is named after the choice, which is the studio's word; these are the usual ones.
 LEFT_OUT = ("no scent", "no colour", "no color", "no flavour", "no flavor")

@@ -12,14 +12,14 @@ from builder.library import CONTENT
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.read.recipe.shelf import read_shelf
-from builder.read.studios import read_studio
 from tests.making import sure
+from tests.studios import sound_studio
 
 CARDS, FINDINGS = read_shelf(None, CONTENT)
 UNIQUE = {card.key: card for card in CARDS.values()}.values()
 BY_NAME = {card.name: card for card in UNIQUE}
 AUTHORITIES = Path(__file__).parent.parent / "authorities"
-STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+STUDIO, _ = sound_studio()
 
 
 def read_csv(name: str) -> list[dict[str, str]]:

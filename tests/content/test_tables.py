@@ -4,7 +4,6 @@ import csv
 from collections.abc import Mapping
 from dataclasses import replace
 from fractions import Fraction
-from pathlib import Path
 
 import pytest
 
@@ -12,11 +11,11 @@ from builder.library import CONTENT
 from builder.model.dose.limit import Limit, LimitWeight, PercentOf, names_of
 from builder.model.recipe.ingredient import blend_of
 from builder.read.shapes.library import RegionShape
-from builder.read.studios import read_studio
 from builder.words.fold import fold
 from tests.making import sure
+from tests.studios import sound_studio
 
-STUDIO, FINDINGS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+STUDIO, FINDINGS = sound_studio()
 LIMITS, COLOURS = STUDIO.limits, STUDIO.colour_rules
 CARDS = {card.key: card for card in STUDIO.ingredients.values()}.values()
 DECLARED = {name for card in CARDS for name in (*names_of(card), blend_of(names_of(card)))}

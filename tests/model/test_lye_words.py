@@ -1,17 +1,15 @@
 """What the words of a part say of lye and raw soap in the hands of those who do it; sentences as usual lessons have them."""
 
 from collections.abc import Set as AbstractSet
-from pathlib import Path
 
 import pytest
 
-from builder.library import CONTENT
-from builder.read.studios import read_studio
 from builder.read.teaching.lessons import read_lesson
 from builder.rules.lye_words import hazards_said
 from tests.making import sure
+from tests.studios import sound_studio
 
-STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+STUDIO, _ = sound_studio()
 DRY, CAUSTIC, RAW = "dry lye", "caustic", "raw soap"
 
 

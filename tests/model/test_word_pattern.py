@@ -7,12 +7,11 @@ from pathlib import Path
 import pytest
 import yaml
 
-from builder.library import CONTENT
 from builder.model.teaching.word_pattern import PatternIndex, Words, compile_pattern, possible_in
-from builder.read.studios import read_studio
+from tests.studios import sound_studio
 
 HERE = Path(__file__).parent.parent
-STUDIO, _ = read_studio(HERE / "findings" / "_sound", CONTENT)
+STUDIO, _ = sound_studio()
 TABLES = {
     "steps": [danger.says for danger in STUDIO.unsafe_steps],
     "tools": [danger.in_tools for danger in STUDIO.unsafe_steps],

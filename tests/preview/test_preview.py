@@ -78,7 +78,15 @@ def folder(tmp_path: Path) -> Path:
 
 @pytest.fixture
 def shown(folder: Path) -> Iterator[Shown]:
+    """Yield a preview of a studio that a test changes."""
     with showing(folder) as one:
+        yield one
+
+
+@pytest.fixture(scope="module")
+def unchanged(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Shown]:
+    """Yield a preview of a studio that stays as it is, for all who ask alone."""
+    with showing(Path(shutil.copytree(FINDINGS / "_sound", tmp_path_factory.mktemp("unchanged") / "studio"))) as one:
         yield one
 
 
@@ -89,47 +97,47 @@ def a_class(shown: Shown) -> tuple[str, Path]:
     return f"/{entry.path}", shown.folder / "recipes" / f"{recipe}.yaml"
 
 
-def test_pages_and_sheets_are_shown_and_only_those_of_the_preview_have_a_script(shown: Shown) -> None:
-    path, _ = a_class(shown)
-    status, html, headers = shown.ask(path)
+def test_pages_and_sheets_are_shown_and_only_those_of_the_preview_have_a_script(unchanged: Shown) -> None:
+    path, _ = a_class(unchanged)
+    status, html, headers = unchanged.ask(path)
     assert status == 200
     assert re.findall(r'<script[^>]*src="([^"]*)"', html) == ["/_preview/refresh.js"]
     assert "script-src 'self'" in headers["Content-Security-Policy"]
     assert "http-equiv" not in html
     for address in re.findall(r'<link rel="(?:stylesheet|icon)"[^>]*href="([^"]*)"', html):
-        assert shown.ask(address if address.startswith("/") else f"/site/{address.removeprefix('../')}")[0] == 200, address
-    overview = shown.page("/")
+        assert unchanged.ask(address if address.startswith("/") else f"/site/{address.removeprefix('../')}")[0] == 200, address
+    overview = unchanged.page("/")
     sheets = re.findall(r'href="(/print/[^"]*teacher\.pdf)"', overview)
     assert sheets
-    sheet = shown.page(sheets[0])
-    fonts = re.findall(r'url\("([^"]*)"\)', shown.page("/_preview/fonts.css"))
+    sheet = unchanged.page(sheets[0])
+    fonts = re.findall(r'url\("([^"]*)"\)', unchanged.page("/_preview/fonts.css"))
     assert fonts
     assert all(address.startswith("/_preview/fonts/") for address in fonts)
-    assert shown.ask(fonts[0])[0] == shown.ask(fonts[-1])[0] == 200
+    assert unchanged.ask(fonts[0])[0] == unchanged.ask(fonts[-1])[0] == 200
     assert "<!DOCTYPE html>" in sheet
     assert f'href="{sheets[0]}?pdf"' in sheet
     # What the composer makes, and so what is published, holds no script of the preview.
-    assert all("_preview" not in document.html for document in shown.preview.built.made.values() if document)
+    assert all("_preview" not in document.html for document in unchanged.preview.built.made.values() if document)
 
 
-def test_a_sheet_is_pressed_when_it_is_asked_for(shown: Shown) -> None:
-    sheet = next(path for path in shown.preview.built.listed.entries if path.endswith("checklist.pdf"))
-    status, body, headers = shown.ask(f"/{sheet}?pdf")
+def test_a_sheet_is_pressed_when_it_is_asked_for(unchanged: Shown) -> None:
+    sheet = next(path for path in unchanged.preview.built.listed.entries if path.endswith("checklist.pdf"))
+    status, body, headers = unchanged.ask(f"/{sheet}?pdf")
     assert (status, headers["Content-Type"], body[:5]) == (200, "application/pdf", "%PDF-")
-    assert not list(shown.folder.rglob("*.pdf"))
+    assert not list(unchanged.folder.rglob("*.pdf"))
 
 
 @pytest.mark.parametrize("host", ["", "127.0.0.1", "studio.example", "127.0.0.1.studio.example:8250", "0.0.0.0:8250"])
-def test_who_asks_under_another_name_is_told_nothing(shown: Shown, host: str) -> None:
+def test_who_asks_under_another_name_is_told_nothing(unchanged: Shown, host: str) -> None:
     for path in ("/", "/site/index.html", "/_preview/refresh.js", "/_preview/events?at=&seen="):
-        status, body, _ = shown.ask(path, host)
+        status, body, _ = unchanged.ask(path, host)
         assert status == 403
-        assert shown.preview.built.name not in body
-    assert shown.ask("/", f"localhost:{shown.preview.port}")[0] == 200
+        assert unchanged.preview.built.name not in body
+    assert unchanged.ask("/", f"localhost:{unchanged.preview.port}")[0] == 200
 
 
-def test_only_this_machine_is_listened_to(shown: Shown) -> None:
-    assert shown.preview._server.server_address[0] == "127.0.0.1"
+def test_only_this_machine_is_listened_to(unchanged: Shown) -> None:
+    assert unchanged.preview._server.server_address[0] == "127.0.0.1"
 
 
 @pytest.mark.parametrize(
@@ -141,8 +149,8 @@ def test_only_this_machine_is_listened_to(shown: Shown) -> None:
         "/_preview/fonts/99/x.ttf", "/_preview/fonts/0/",
     ],
 )  # fmt: skip
-def test_no_path_leads_to_a_file_of_the_disk(shown: Shown, path: str) -> None:
-    status, body, _ = shown.ask(path)
+def test_no_path_leads_to_a_file_of_the_disk(unchanged: Shown, path: str) -> None:
+    status, body, _ = unchanged.ask(path)
     assert status == 404
     assert "name:" not in body
 

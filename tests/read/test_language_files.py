@@ -23,6 +23,7 @@ from builder.start.language_file import language_file
 from tests.findings_studio import SOUND
 from tests.making import sure
 from tests.messages import messages
+from tests.studios import sound_studio
 
 HEAD = """msgid ""
 msgstr ""
@@ -122,7 +123,7 @@ def test_a_file_of_the_studio_stands_over_ours_and_leaves_ours_as_it_is(tmp_path
     assert found == []
     assert (french.on_label("Batch"), french.on_label("Made at")) == ("No de lot", "Fabriqué chez")
     assert (french.text("olive oil"), french.text("coconut oil")) == ("huile d’olives", "huile de coco")
-    ours = read_studio(SOUND, CONTENT)[0].languages["French"]
+    ours = sound_studio()[0].languages["French"]
     assert (ours.on_label("Batch"), ours.text("olive oil")) == ("Lot", "huile d’olive")
 
 

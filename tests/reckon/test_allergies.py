@@ -8,13 +8,11 @@ from collections.abc import Set as AbstractSet
 from dataclasses import replace
 from datetime import datetime
 from fractions import Fraction
-from pathlib import Path
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.library import CONTENT
 from builder.model.dates.studio_class import ClassDate, StudioClass
 from builder.model.place import Name
 from builder.model.recipe.figure import Known, Source
@@ -22,13 +20,13 @@ from builder.model.recipe.ingredient import AllergenStatement
 from builder.model.roster.allergy import Allergy, By
 from builder.model.roster.roster import Roster, RosterRow
 from builder.model.studio import Studio
-from builder.read.studios import read_studio
 from builder.reckon.roster.allergies import reckon_allergies
 from builder.reckon.roster.allergy_terms import vocabulary_of
 from builder.reckon.roster.guests import reckon_guests
 from builder.reckon.roster.word_forms import words_of
+from tests.studios import example_studio
 
-STUDIO, _ = read_studio(Path(__file__).parent.parent.parent / "site_example", CONTENT)
+STUDIO, _ = example_studio()
 WORDS = vocabulary_of(STUDIO)
 LOTION, BALM, PARTY = (STUDIO.classes[key] for key in ("lotion-from-scratch", "bath-tea-and-lip-balm", "salts-and-scrub-party"))
 

@@ -4,23 +4,21 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, datetime
 from fractions import Fraction
-from pathlib import Path
 from typing import Any
 
 import pytest
 
-from builder.library import CONTENT
 from builder.model.dates.studio_class import BatchFor, ClassDate
 from builder.model.recipe.column import Role
 from builder.model.recipe.quantity import sum_masses
 from builder.model.recipe.size import ContainersSize, PeopleSize
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct, PlannedBatch
-from builder.read.studios import read_studio
 from builder.reckon import dates_to_prepare, reckon_classes, reckon_recipe
 from builder.reckon.teaching.classes import reckon_class
 from tests.making import grams, share, sure
+from tests.studios import sound_studio
 
-STUDIO, FINDINGS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+STUDIO, FINDINGS = sound_studio()
 LOTION = STUDIO.classes["one-lotion"]
 
 

@@ -7,14 +7,12 @@ from datetime import date
 from fractions import Fraction
 from functools import cache
 from itertools import permutations, product
-from pathlib import Path
 from typing import Any
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.library import CONTENT
 from builder.model.dose.dose import Dose, MostOf
 from builder.model.dose.limit import Limit, LimitWeight, PercentOf, Rules
 from builder.model.finding import Acceptance
@@ -28,7 +26,6 @@ from builder.model.recipe.recipe import Choice
 from builder.model.recipe.size import TotalSize
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
-from builder.read.studios import read_studio
 from builder.reckon import reckon_classes
 from builder.reckon.dose.counting import factors_in
 from builder.reckon.dose.drops import reckon_drop
@@ -37,9 +34,9 @@ from builder.reckon.label.share_counting import share_counting
 from builder.words.fold import fold
 from tests.making import CONSTANTS, SOURCE, Number, card, cards, fat, grams, phase, recipe, scale, share, sure, worked
 from tests.regions import region as region_of
+from tests.studios import example_studio
 
 LOTION = Product("lotion", "Lotion", Contact.LEAVE_ON, False, DeclaredBy.WEIGHT)
-EXAMPLE = Path(__file__).parent.parent.parent / "site_example"
 
 
 def limit(*names: str, most: str = "1", **named: Any) -> Limit:
@@ -261,7 +258,7 @@ def is_maximal(sheet: WorkedBatch, judge: Judge, wish: Mapping[str, Fraction]) -
 
 @cache
 def example() -> tuple[Studio, list[tuple[WorkedBatch, Rules]]]:
-    studio, _ = read_studio(EXAMPLE, CONTENT)
+    studio, _ = example_studio()
     found = {}
     for sheet in reckon_classes(studio, studio.classes.values(), on=date(2027, 1, 2)):
         for batch in (*(p.sheet for made in sheet.made for p in made.batches), *(h.sheet for made in sheet.made for h in made.home)):

@@ -4,24 +4,22 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, datetime
 from fractions import Fraction
-from pathlib import Path
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.library import CONTENT
 from builder.model.dates.studio_class import ClassDate, StudioClass
 from builder.model.place import Name
 from builder.model.recipe.quantity import NO_MASS
 from builder.model.roster.roster import Roster, RosterRow
 from builder.model.teaching.class_plan import ClassPlan
-from builder.read.studios import read_studio
 from builder.reckon import reckon_classes
 from builder.reckon.teaching.classes import reckon_class
 from builder.words.fold import fold
+from tests.studios import example_studio
 
-STUDIO, _ = read_studio(Path(__file__).parent.parent.parent / "site_example", CONTENT)
+STUDIO, _ = example_studio()
 LOTION, PARTY = STUDIO.classes["lotion-from-scratch"], STUDIO.classes["salts-and-scrub-party"]
 # Nothing but the lotion of that class, in class: quick to work out again and again.
 QUICK = replace(LOTION, makes=(replace(LOTION.makes[0], at_home=()),))

@@ -6,24 +6,22 @@ The rules are read from the texts named in `content/regions.yaml` and the table 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from fractions import Fraction
-from pathlib import Path
 from typing import Any
 
 import pytest
 
-from builder.library import CONTENT
 from builder.model.label.ingredient_list import IngredientList
 from builder.model.label.labelling import Labelling
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import AllergenStatement, CountsAs, DeclaredAs, Ingredient, LabelName
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Contact
-from builder.read.studios import read_studio
 from builder.reckon.label.ingredient_list import list_ingredients
 from builder.words.fold import fold
 from tests.making import SOURCE, Number, card
+from tests.studios import sound_studio
 
-STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+STUDIO, _ = sound_studio()
 
 
 def labelling(region: str) -> Labelling:

@@ -4,12 +4,10 @@ from collections.abc import Mapping
 from dataclasses import replace
 from datetime import datetime
 from fractions import Fraction
-from pathlib import Path
 from typing import Any
 
 import pytest
 
-from builder.library import CONTENT
 from builder.model.dates.studio_class import ClassDate
 from builder.model.place import NOWHERE, Name
 from builder.model.recipe.ingredient import CountsAs, Ingredient
@@ -20,10 +18,10 @@ from builder.model.recipe.size import OilsSize
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.supplies.supply import Supply, SupplyKind
-from builder.read.studios import read_studio
 from builder.reckon.supplies.costs import cost_of_batch, cost_of_class
 from builder.reckon.teaching.classes import reckon_class
 from tests.making import KOH, NAOH, card, cards, fat, grams, lye, scale, share, soap, sure, worked
+from tests.studios import sound_studio
 
 BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, DeclaredBy.WEIGHT)
 HERE = [scale("0.000001")]
@@ -32,7 +30,7 @@ BARE = {
     "sodium hydroxide": card("sodium hydroxide", CountsAs.ALKALI, molar_mass=NAOH),
     "potassium hydroxide": card("potassium hydroxide", CountsAs.ALKALI, molar_mass=KOH),
 }
-STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+STUDIO, _ = sound_studio()
 
 
 def bought(

@@ -6,14 +6,12 @@ from datetime import date, datetime, timedelta
 from fractions import Fraction
 from itertools import product
 from math import ceil
-from pathlib import Path
 from typing import Any
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.library import CONTENT
 from builder.model.dates.studio_class import ClassDate
 from builder.model.keeping.durability import Durability
 from builder.model.place import Name
@@ -24,11 +22,11 @@ from builder.model.studio import Studio
 from builder.model.supplies.inventory import InventoryEntry
 from builder.model.supplies.shopping import Period, Shopping, Wanted
 from builder.model.supplies.supply import Supply, SupplyKind, Use
-from builder.read.studios import read_studio
 from builder.reckon import reckon_classes, reckon_shopping
 from tests.making import Number, card, grams, parts, phase, recipe, sure
+from tests.studios import sound_studio
 
-SOUND, FINDINGS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+SOUND, FINDINGS = sound_studio()
 TODAY = date(2027, 1, 2)
 BASE = card("base", CountsAs.BASE, density="0.98")
 LAVENDER = "Lavender essential oil"

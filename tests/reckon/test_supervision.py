@@ -4,7 +4,6 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from datetime import date, datetime
 from itertools import chain
-from pathlib import Path
 from typing import Any
 
 import pytest
@@ -12,19 +11,18 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.check.teaching.supervision import find_supervision_wanting
-from builder.library import CONTENT
 from builder.model.dates.studio_class import BatchFor, ClassDate, StudioClass
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import CautionHere, Part, Prose, Step, Steps, Who
 from builder.model.teaching.supervision import WatchedPart
-from builder.read.studios import read_studio
 from builder.reckon import reckon_classes
 from builder.reckon.teaching.classes import reckon_class
 from builder.reckon.teaching.supervision import carry, share_out
 from tests.making import only_findings, sure
+from tests.studios import example_studio, sound_studio
 
-EXAMPLE, _ = read_studio(Path(__file__).parent.parent.parent / "site_example", CONTENT)
-SOUND, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+EXAMPLE, _ = example_studio()
+SOUND, _ = sound_studio()
 RULES = SOUND.supervision
 LAB = EXAMPLE.classes["soap-lab-in-pairs"]
 

@@ -4,14 +4,12 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import datetime
 from fractions import Fraction
-from pathlib import Path
 from typing import Any
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.library import CONTENT
 from builder.model.dates.studio_class import BatchFor, ClassDate
 from builder.model.place import Name
 from builder.model.recipe.ingredient import CountsAs
@@ -22,7 +20,6 @@ from builder.model.studio import Studio
 from builder.model.supplies.cost import Need
 from builder.model.supplies.supply import Pump, Supply, SupplyKind, Use
 from builder.model.teaching.class_plan import ClassPlan
-from builder.read.studios import read_studio
 from builder.read.values.amounts import parse_pack
 from builder.reckon import reckon_recipe
 from builder.reckon.supplies.jugs import jugs_of_class
@@ -30,8 +27,9 @@ from builder.reckon.supplies.pumps import strokes_of
 from builder.reckon.supplies.supplies import supply_class
 from builder.reckon.teaching.classes import reckon_class
 from tests.making import Number, card, grams, parts, phase, recipe, sure
+from tests.studios import sound_studio
 
-SOUND, FINDINGS = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+SOUND, FINDINGS = sound_studio()
 BASE = card("base", CountsAs.BASE, density="0.98")
 
 

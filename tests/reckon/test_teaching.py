@@ -3,26 +3,24 @@
 from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
-from pathlib import Path
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.library import CONTENT
 from builder.model.dates.studio_class import BatchFor, Format
 from builder.model.finding import Finding
 from builder.model.recipe.quantity import NO_MASS
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import Lesson, Part, Where, Who
-from builder.read.studios import read_studio
 from builder.read.teaching.lessons import read_lesson
 from builder.reckon.teaching.classes import reckon_class
 from builder.rules.clock import after_of, ahead_of, ends_at, on_the_clock
 from tests.making import sure
+from tests.studios import example_studio, sound_studio
 
-EXAMPLE, _ = read_studio(Path(__file__).parent.parent.parent / "site_example", CONTENT)
-STUDIO, _ = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)
+EXAMPLE, _ = example_studio()
+STUDIO, _ = sound_studio()
 LOTION = STUDIO.classes["one-lotion"]
 TALK, WEIGH, PREPARE, FILL, SCENT = (
     "Say why.",

@@ -4,20 +4,18 @@ cleaning comes from it. The examples are worked out by hand: the share of soap i
 from collections.abc import Mapping
 from dataclasses import replace
 from fractions import Fraction
-from pathlib import Path
 
 import pytest
 
-from builder.library import CONTENT
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, Ingredient, LabelName
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Contact, DeclaredBy, Product
 from builder.model.recipe.size import TotalSize
-from builder.read.studios import read_studio
 from tests.making import card, grams, lye, phase, recipe, scale, share, soap, worked
+from tests.studios import sound_studio
 
-STOCK = read_studio(Path(__file__).parent.parent / "findings" / "_sound", CONTENT)[0].ingredients
+STOCK = sound_studio()[0].ingredients
 MELTED, BOILED = (
     Product("melt-and-pour soap", "Soap", Contact.RINSE_OFF, False, DeclaredBy.WEIGHT),
     Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, DeclaredBy.WEIGHT),

@@ -27,8 +27,10 @@ SHIFTED = """(async () => {
 })()"""
 
 
-@pytest.mark.parametrize("width", [390, pytest.param(1280, marks=pytest.mark.long)])
+@pytest.mark.long
+@pytest.mark.parametrize("width", [390, 1280])
 def test_no_page_shifts(chromium: Browser, width: int) -> None:
+    """Loaded at once, which is the easier way: without `--long` the same is measured of each page as it comes in pieces."""
     chromium.size(width, 780)
     shifted = {}
     for page in chosen():
