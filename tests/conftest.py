@@ -12,13 +12,11 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 
 import pytest
-from hypothesis import HealthCheck, is_hypothesis_test, settings
 
-from tests.published import LONG, SHARED, only_pages
-from tests.settled import settle
+from tests.whole_run import LONG, SHARED
 
-for name, examples in (("steady", 25), ("long", 60)):
-    settings.register_profile(name, derandomize=True, deadline=None, max_examples=examples, suppress_health_check=[HealthCheck.too_slow])
+# How many examples a property test draws, without and with `--long`.
+EXAMPLES = (25, 60)
 
 
 def pytest_addoption(parser: pytest.Parser) -> None:
@@ -27,6 +25,8 @@ def pytest_addoption(parser: pytest.Parser) -> None:
 
 def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
     """Leave out what the other of the two runs tries."""
+    from hypothesis import is_hypothesis_test
+
     for item in items:
         if is_hypothesis_test(getattr(item, "obj", None)) and not item.get_closest_marker("long"):
             item.add_marker(pytest.mark.long(sample=True))
@@ -58,15 +58,15 @@ def _turn(item: pytest.Item) -> int:
 @pytest.fixture
 def pages_alone() -> Iterator[None]:
     """Press no sheet where only pages matter."""
+    from tests.published import only_pages
+
     with only_pages():
         yield
 
 
 def pytest_configure(config: pytest.Config) -> None:
-    """Make a folder that the processes of this run find by their environment, and settle what stays as it is."""
+    """Make a folder that the processes of this run find by their environment, and where tests run settle what stays as it is."""
     config.addinivalue_line("markers", "long(sample=False): runs with --long alone; with sample=True also without it, over less")
-    settle()
-    settings.load_profile("long" if config.option.long else "steady")
     if config.option.long:
         os.environ[LONG] = "yes"
     if not hasattr(config, "workerinput"):
@@ -77,3 +77,17 @@ def pytest_configure(config: pytest.Config) -> None:
         os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
         sys.dont_write_bytecode = False
         config.add_cleanup(folder.cleanup)
+    if config.option.dist == "no" or hasattr(config, "workerinput"):
+        _settle(config.option.long)
+
+
+def _settle(is_long: bool) -> None:
+    """Settle what is the same for all tests. A process that hands out tests to others has no need of what is loaded for it."""
+    from hypothesis import HealthCheck, settings
+
+    from tests.settled import settle
+
+    settle()
+    too_slow = [HealthCheck.too_slow]
+    settings.register_profile("ours", derandomize=True, deadline=None, max_examples=EXAMPLES[is_long], suppress_health_check=too_slow)
+    settings.load_profile("ours")

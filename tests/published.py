@@ -35,6 +35,7 @@ from builder.library import LAYOUTS
 from builder.model.document import Document, Publication
 from tests.making import sure
 from tests.page_text import text_of
+from tests.whole_run import LONG, SHARED
 
 EXAMPLE = Path(__file__).parent.parent / "site_example"
 GOLD = Path(__file__).parent / "gold"
@@ -57,8 +58,6 @@ def run(*arguments: object) -> Run:
     return Run(status, out.getvalue(), err.getvalue())
 
 
-SHARED = "PUBLISHED_FOR_TESTS"
-LONG = "PUBLISHED_AS_A_WHOLE"
 _OWN = TemporaryDirectory(prefix="published-")
 _compose = publication.compose_documents
 

@@ -15,7 +15,8 @@ from textwrap import fill
 import pytest
 
 from tests.page_text import text_of
-from tests.published import EXAMPLE, LONG, composed_for, pdf_pages, published, sheets, soup, squeeze
+from tests.published import EXAMPLE, composed_for, pdf_pages, published, sheets, soup, squeeze
+from tests.whole_run import LONG
 
 GOLD = Path(__file__).parent / "gold"
 

@@ -16,7 +16,7 @@ from builder.words.say import speaking
 from tests.fuzz.bases import SOUND, Files, choose, read
 from tests.fuzz.spoiling import change_text, lay_out
 from tests.making import sure
-from tests.published import LONG
+from tests.whole_run import LONG
 
 STUDIOS, CHANGES = (4, 6) if LONG in os.environ else (1, 5)
 Result = tuple[pipeline.Outcome, list[tuple[LabelPlan, ...]]]

@@ -20,7 +20,8 @@ from builder.words.say import speaking
 from tests.fuzz.bases import SOUND, Files, choose, read
 from tests.fuzz.spoiling import change_text, lay_out
 from tests.making import sure
-from tests.published import EXAMPLE, LONG
+from tests.published import EXAMPLE
+from tests.whole_run import LONG
 
 # So many studios, and changes to each, without and with `--long`.
 STUDIOS, CHANGES = ((2, 3), (20, 6))[LONG in os.environ]

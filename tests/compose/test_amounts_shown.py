@@ -19,7 +19,8 @@ from builder.model.supplies.shopping import Period
 from builder.reckon import reckon_shopping
 from tests.making import sure
 from tests.page_text import text_of
-from tests.published import EXAMPLE, LONG, composed_for, pages, sheets
+from tests.published import EXAMPLE, composed_for, pages, sheets
+from tests.whole_run import LONG
 
 TODAY = date(2027, 1, 2)
 BY_DEFAULT = ("first-cold-process-bar", "lotion-from-scratch")

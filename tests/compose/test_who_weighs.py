@@ -24,7 +24,7 @@ from tests.compose.conftest import TODAY
 from tests.composing import composed
 from tests.findings_studio import write_class
 from tests.making import sure
-from tests.published import LONG
+from tests.whole_run import LONG
 
 HERE = Path(__file__).parent.parent.parent
 SCRUB = """

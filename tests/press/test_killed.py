@@ -16,7 +16,7 @@ import pytest
 from builder.library import LAYOUTS
 from builder.model.document import Document, Folder, Publication
 from builder.press import pool, press_publication
-from tests.published import LONG
+from tests.whole_run import LONG
 
 KILLS = int(os.environ.get("KILLS", "10" if LONG in os.environ else "3"))
 HTML = '<!DOCTYPE html><html lang="en"><head><title>A</title></head><body class="a4" data-title="A"><h1>{}</h1></body></html>'

@@ -25,8 +25,8 @@ from builder.read.library import _Shipped
 from builder.read.studios import read_studio
 from builder.words.within import Spelled
 from tests.making import sure
-from tests.published import LONG
 from tests.test_usual import STUDIO, UNSOUND, changed, findings_of
+from tests.whole_run import LONG
 
 ROOT = Path(__file__).parents[2]
 READ = library._read_shipped

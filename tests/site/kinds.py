@@ -3,7 +3,8 @@
 import os
 from pathlib import Path
 
-from tests.published import LONG, page_of_each_kind, published
+from tests.published import page_of_each_kind, published
+from tests.whole_run import LONG
 
 
 def site() -> Path:

@@ -13,9 +13,10 @@ import pytest
 from bs4 import BeautifulSoup, Tag
 
 from tests.browser import Browser
-from tests.published import LONG, page_of_each_kind, soup
+from tests.published import page_of_each_kind, soup
 from tests.site.kinds import chosen, every_page, site
 from tests.site.looks import FOCUSED, SEEN, SMALL_TARGETS, SPACED, TOO_WIDE, WHOLE, add_style, axe, pale_texts
+from tests.whole_run import LONG
 
 
 def told(found: dict[str, list[str]]) -> str:
