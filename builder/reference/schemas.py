@@ -208,7 +208,7 @@ def _read_by(parser: Any, key: str, annotation: Any, names: Names) -> Schema:
         return _SCALAR | {"pattern": _FIGURE}
     if annotation is Amount:
         needed = "Here stands an amount, as in 65 %, 12 g, 2 parts or rest."
-        return _SCALAR | {"pattern": f"{_FIGURE}|^\\s*[Rr][Ee][Ss][Tt]\\s*$", "errorMessage": needed, "patternErrorMessage": needed}
+        return {"type": "string", "pattern": f"{_FIGURE}|^\\s*[Rr][Ee][Ss][Tt]\\s*$", "errorMessage": needed, "patternErrorMessage": needed}
     return _named(key, names)
 
 
