@@ -8,18 +8,16 @@ Decided: what is there but cannot be read is not found missing elsewhere (`Studi
 
 from collections.abc import Iterable, Mapping
 from dataclasses import replace
-from difflib import get_close_matches
 from pathlib import Path, PurePosixPath
 
 from builder.model.dates.studio_class import StudioClass
-from builder.model.finding import Finding, caution, stop
-from builder.model.finding_kind import CAUTION, STOP, FindingKind
+from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.label.language import OWN
 from builder.model.label.region import Region
 from builder.model.library import Library
 from builder.model.own_document import Look
 from builder.model.picture import PictureFile
-from builder.model.place import Place
 from builder.model.recipe.recipe import Recipe
 from builder.model.roster.roster import Roster
 from builder.model.studio import PICTURE_ENDINGS, Profile, Studio
@@ -30,6 +28,7 @@ from builder.model.teaching.supervision import WatchRule
 from builder.read.dates.studio_classes import read_class
 from builder.read.label.languages import spelled_in, spoken
 from builder.read.library import DrawnOn, fields_of, read_library
+from builder.read.not_used import OURS, not_used
 from builder.read.profiles import read_profile
 from builder.read.read_once import read_once
 from builder.read.recipe.recipes import read_recipe
@@ -44,26 +43,13 @@ from builder.read.text.pictures import read_pictures
 from builder.read.text.text_files import TextFolder
 from builder.read.yaml.fit import NOTHING_KNOWN, Known
 from builder.read.yaml.placed_yaml import read_yaml
-from builder.words.fold import fold
 
 FINDS = (
     FindingKind("class-missing", STOP, "The folder of a class has no class.yaml."),
-    FindingKind("file-not-used", CAUTION, "A file lies in the studio that nothing reads."),
-    FindingKind("folder-not-used", CAUTION, "A folder has almost the name of one that is read, and nothing reads it."),
     FindingKind("lesson-missing", STOP, "The folder of a class has no lesson.md."),
     FindingKind("studio-missing", STOP, "The folder has no studio.yaml, so that it is no studio."),
 )
 
-_OURS = ("recipes", "classes", "shelf", "pages")
-_LAYOUTS = "layouts"
-_TEXTS = (".yaml", ".yml", ".md", ".csv", ".html", ".css")
-# Other words for our folders; of those that are merely spelled alike, only what is a slip of one or two letters.
-_MEANT = {
-    "formulas": "recipes", "formulae": "recipes", "lessons": "classes", "courses": "classes", "workshops": "classes",
-    "ingredients": "shelf/ingredients",
-    "cards": "shelf/ingredients", "cautions": "shelf/cautions", "passages": "shelf/passages", "templates": "layouts", "shelves": "shelf",
-}  # fmt: skip
-_ALMOST = 0.8
 _SUPPLIES, _INVENTORY = "shelf/supplies.yaml", "inventory.yaml"
 
 
@@ -111,8 +97,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
         inventory=_inventory(findings, _text_if_there(studio, _INVENTORY)),
         rosters=_rosters(studio, class_folders, region.locale),
     )
-    findings.extend(_not_used(studio))
-    findings.extend(_folders_not_used(studio))
+    findings.extend(not_used(studio))
     return read, findings
 
 
@@ -215,44 +200,6 @@ def _stems(names: Iterable[str]) -> frozenset[str]:
 def _pictures(studio: TextFolder, look: Look) -> tuple[dict[str, PictureFile], frozenset[str]]:
     """Return the pictures beside what is read, with the logo and the portrait, and the files there that are none."""
     of_look = {name.text for name in (look.logo, look.portrait) if name}
-    names = [name for name in studio.walk() if name.partition("/")[0] in _OURS or name in of_look]
+    names = [name for name in studio.walk() if name.partition("/")[0] in OURS or name in of_look]
     pictures = [name for name in names if name.lower().endswith(PICTURE_ENDINGS) and studio.is_sound_picture(name)]
     return read_pictures(studio, pictures), frozenset(names) - frozenset(pictures)
-
-
-def _not_used(studio: TextFolder) -> list[Finding]:
-    """Find the files that look as if they were meant to be read, in places where nothing is read."""
-    names = (name for name in studio.walk() if name.endswith((".yaml", ".yml")) and name.partition("/")[0] in _OURS)
-    return [caution("file-not-used", Place(name), *_why_not(name)) for name in names if name not in studio.met]
-
-
-def _folders_not_used(studio: TextFolder) -> list[Finding]:
-    """Find the folders beside `studio.yaml` that have almost the name of one of ours, with something to read in them."""
-    below = [name for name in studio.walk() if "/" in name]
-    holding = dict.fromkeys(name.partition("/")[0] for name in below if name.endswith(_TEXTS))
-    yamls = {name.partition("/")[0] for name in below if name.endswith(".yaml")}
-    meant = ((name, _folder_meant(name, name in yamls)) for name in holding if name not in (*_OURS, _LAYOUTS))
-    return [
-        caution(
-            "folder-not-used",
-            Place(name),
-            f'Nothing is read from a folder of the name "{name}", so that what lies in it counts for nothing.',
-            f"Call it {ours}, or move what is in it there.",
-        )
-        for name, ours in meant
-        if ours
-    ]
-
-
-def _folder_meant(name: str, has_yaml: bool) -> str:
-    """Return the folder that is meant; of another word for it only where files lie there that could be read."""
-    meant = _MEANT.get(fold(name), "") if has_yaml else ""
-    close = get_close_matches(fold(name), (*_OURS, _LAYOUTS), n=1, cutoff=_ALMOST) if name.isalpha() else []
-    return meant or "".join(close)
-
-
-def _why_not(name: str) -> tuple[str, str]:
-    if name.endswith(".yml"):
-        return "Nothing is read from a file whose name ends in .yml.", f'Call it "{PurePosixPath(name).stem}.yaml".'
-    remedy = "A recipe is recipes/NAME.yaml, a class is classes/NAME/class.yaml, a card is shelf/ingredients/NAME.yaml."
-    return "Nothing is read from a file in this place.", remedy
