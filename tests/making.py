@@ -59,6 +59,11 @@ def only_findings(found: Iterable[Finding | BatchFinding]) -> list[Finding]:
     return [one for one in findings if isinstance(one, Finding)]
 
 
+def told(found: Iterable[Finding | BatchFinding]) -> list[Finding]:
+    """Return what a rule has found, whether it is about a single batch or not."""
+    return [one.finding if isinstance(one, BatchFinding) else one for one in found]
+
+
 def worked(
     recipe: Recipe,
     kind: Product,

@@ -69,7 +69,8 @@ def _finding(one: FaultyLayout) -> Finding:
             wrong = f'With `{one.known[0]}` nobody can read on the {one.said}: "{written}"'
             remedy = "Cautions may look otherwise, in letters that are large and dark enough. Take this out, or let it be about less."
             return stop("style-hides-safety", at, wrong, remedy)
-        case LayoutFault.NOT_USED:
+        case _:
+            assert one.fault is LayoutFault.NOT_USED
             wrong = f'No document uses the template "{written}", and none of ours has this name.'
             return caution(
                 "template-not-used",

@@ -28,7 +28,7 @@ from builder.model.recipe.quantity import Share
 from builder.model.recipe.recipe import AmountsAs, MeasuredPh, Recipe
 from builder.model.recipe.size import TotalSize
 from builder.model.subject import WholeRecipe
-from tests.making import card, figures, grams, lye, phase, recipe, scale, share, soap, sure, worked
+from tests.making import card, figures, grams, lye, phase, recipe, scale, share, soap, sure, told, worked
 from tests.reckon.test_guests import STUDIO
 from tests.test_findings import CASES, lay_out
 
@@ -56,9 +56,8 @@ def mixed(**percent: str) -> Recipe:
     return recipe(phase("all", {**lines, "sunflower oil": share(rest)} if rest else lines), amounts_as=AmountsAs.PERCENT_OF_TOTAL)
 
 
-def levels(found: Iterable[object]) -> list[str]:
-    findings = [one.finding if isinstance(one, BatchFinding) else one for one in found]
-    return [f"{one.name} {'stop' if one.stops else 'caution'}" for one in findings if isinstance(one, Finding)]
+def levels(found: Iterable[Finding | BatchFinding]) -> list[str]:
+    return [f"{one.name} {'stop' if one.stops else 'caution'}" for one in told(found)]
 
 
 # Bicarbonate has pH 8.2 to 8.5: above 8, where skin dries, and not above 9, which no cream reaches. Washing soda has 10.5 to 11.5.

@@ -43,14 +43,12 @@ def who_says(limit: Limit, labelling: Labelling) -> str:
             return "what the supplier's certificate allows"
         case LimitWeight.STANDARD:
             return "a standard of the trade, which is no law"
-        case LimitWeight.PRACTICE if limit.source.key == "common-practice":
-            return PRACTICE
         case LimitWeight.HANDBOOK:
             return "the advice of a handbook, which is no law"
-        case LimitWeight.PRACTICE if limit.source.kind == "handbook":
-            return "usual practice in a handbook, which is no law"
-        case LimitWeight.PRACTICE:
-            return "usual practice, which is no law"
+    assert limit.weight is LimitWeight.PRACTICE
+    if limit.source.key == "common-practice":
+        return PRACTICE
+    return f"usual practice{' in a handbook' if limit.source.kind == 'handbook' else ''}, which is no law"
 
 
 def span_in_words(least: Fraction, most: Fraction) -> str:

@@ -5,15 +5,14 @@ takes the fat, and so does bicarbonate as soon as both are wet.
 """
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.dose.limit_words import DEFER, what_counts, where_it_stands, who_says
 from builder.check.places import place_of_counted
 from builder.check.rule import BATCH, rule_on
-from builder.model.dose.limit import Limit
 from builder.model.dose.towards import TowardsLimit
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
-from builder.model.label.region import Region
 from builder.rules.fizz import acid_left
 from builder.words.fold import fold
 from builder.words.percent import percent
@@ -38,7 +37,7 @@ _SUNBURN = (
     FindingKind("sun-caution-missing", CAUTION, "An acid makes skin burn more easily in the sun, and the label does not say so."),
 )
 def find_acids_on_the_skin(batch: Batch) -> Iterator[BatchFinding]:
-    """Compare the pH with the least that a row asks for, the studio's own region first, and look for the caution about the sun.
+    """Compare the pH with the least that a row asks for, the law of the studio's own region first, and look for the caution about the sun.
 
     Where there is lye, it has made salts of all acids, and what fizzes does so in water: nothing of them is left to peel.
     """
@@ -46,14 +45,17 @@ def find_acids_on_the_skin(batch: Batch) -> Iterator[BatchFinding]:
         return
     of_ph = [one for one in batch.filling.asked if one.limit.lowest_ph is not None]
     if of_ph:
-        yield from _judge_ph(batch, max(of_ph, key=lambda one: (_is_near(one.limit, batch.region), one.limit.lowest_ph)))
+        yield from _judge_ph(batch, max(of_ph, key=lambda one: _weight(batch, one)))
     for one in batch.filling.asked:
         if one.limit.role == "labelling" and one.limit.names and _is_more_than_a_drop(batch, one):
             yield from _judge_label(batch, one)
 
 
-def _is_near(row: Limit, region: Region) -> bool:
-    return region.has_as_law(row.region)
+def _weight(batch: Batch, asked: TowardsLimit) -> tuple[bool, bool, Fraction]:
+    """Return what tells which row is shown of several: the law that is broken, else what is said in the region, else the mildest pH."""
+    ph, least = batch.sheet.recipe.ph, asked.limit.lowest_ph
+    assert least is not None
+    return asked.own_law and ph is not None and ph.low < least, batch.region.has_as_law(asked.limit.region), least
 
 
 def _is_more_than_a_drop(batch: Batch, asked: TowardsLimit) -> bool:

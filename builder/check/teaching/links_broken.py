@@ -9,7 +9,7 @@ from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Name
 from builder.model.studio import PICTURE_ENDINGS, Studio
 from builder.model.subject import Subject, WholeClass
-from builder.model.teaching.lesson import Block, CautionHere, DrawingHole, LinkHole, PictureHole, Piece, Prose, Steps
+from builder.model.teaching.lesson import Block, CautionHere, DrawingHole, LinkHole, PictureHole, Piece, Prose
 from builder.words.nearest import did_you_mean
 
 _About = frozenset[Subject]
@@ -41,8 +41,8 @@ def _follow(blocks: tuple[Block, ...], folder: str, about: _About, studio: Studi
                 yield from _caution(name, about, studio)
             case Prose(pieces):
                 yield from _holes(pieces, folder, about, studio)
-            case Steps(steps):
-                for step in steps:
+            case _:
+                for step in block.steps:
                     yield from _holes(step.pieces, folder, about, studio)
 
 

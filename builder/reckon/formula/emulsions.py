@@ -123,11 +123,9 @@ def _working(name: str, lines: Sequence[Line], result: Fraction | None) -> tuple
         return ()
     whole = sum((line.share for line in lines), Fraction(0))
     given: list[Given] = []
-    for line in lines:
-        figure = line.ingredient.figure(name)
-        if figure:
-            given.append(Given("share", line.share / whole, "of 1", of=line.ingredient.name))
-            source, is_remembered = f"{figure.source.title}, {figure.at}", figure.known is Known.MEMORY
-            given.append(Given(name, figure.typical, "", source, from_memory=is_remembered))
+    for line, figure in ((line, figure) for line in lines if (figure := line.ingredient.figure(name))):
+        given.append(Given("share", line.share / whole, "of 1", of=line.ingredient.name))
+        source, is_remembered = f"{figure.source.title}, {figure.at}", figure.known is Known.MEMORY
+        given.append(Given(name, figure.typical, "", source, from_memory=is_remembered))
     of = message("the oil phase") if name == REQUIRED else message("the emulsifiers")
     return (Working(f"{name} of a mixture", of, tuple(given), result, ""),)

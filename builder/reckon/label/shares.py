@@ -37,19 +37,16 @@ def walk_to_the_constraint(left: Vertex, right: Vertex, most: Callable[[Fraction
     `left` lies below zero, `right` at zero or above, each at the most of its side; `most` gives a vertex at which
     objective + multiplier * constraint is at its most. Errors: none; it ends, since each step finds a vertex that was not met before.
     """
-    while left.constraint < right.constraint:
+    while True:
         multiplier = (left.objective - right.objective) / (right.constraint - left.constraint)
         new = most(multiplier)
         if new.objective + multiplier * new.constraint == left.objective + multiplier * left.constraint:
-            break
+            return left, right
         left, right = (new, right) if new.constraint < 0 else (left, new)
-    return left, right
 
 
 def optimum_at(left: Vertex, right: Vertex) -> Fraction:
     """Return the objective where the way from one vertex to the other crosses zero."""
-    if left.constraint == right.constraint:
-        return max(left.objective, right.objective)
     return (left.objective * right.constraint - right.objective * left.constraint) / (right.constraint - left.constraint)
 
 
@@ -104,11 +101,9 @@ def _in_polytope(polytope: Polytope, weights: Weights) -> tuple[Fraction, ...]:
     def most(multiplier: Fraction) -> Vertex:
         return vertex(_in_bounds(polytope, [weight + multiplier for weight in weights]))
 
-    if polytope.low == polytope.high:
+    if sum(polytope.low) == WHOLE:
         return polytope.low
     left, right = walk_to_the_constraint(vertex(polytope.low), vertex(polytope.high), most)
-    if left.constraint == right.constraint:
-        return left.shares
     part = right.constraint / (right.constraint - left.constraint)
     return tuple(one * part + other * (1 - part) for one, other in zip(left.shares, right.shares, strict=True))
 

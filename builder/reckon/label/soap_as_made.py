@@ -35,8 +35,7 @@ def soap_as_made(made: SoapMade, column: Column, product: Product, cards: Cards,
     A fat or an acid whose card does not say what its salt is called comes without a label name.
     """
     whole, lye = made.total, column.lye
-    if lye is None:
-        return ()
+    assert lye is not None
     nameless = [soap.ingredient for soap in made.soaps if not soap.ingredient.saponified_as or not soap.ingredient.label_name]
     acids = [(cards[fold(name)], mass / whole) for name, mass in made.salts]
     nameless += [card for card, _ in acids if not card.saponified_as]
@@ -89,8 +88,6 @@ def _card(name: str, label: LabelName) -> Ingredient:
 def _blend(name: str, parts: Sequence[Named], least: Fraction, most: Fraction) -> Sequence[Weighed]:
     """Make one thing of parts in fixed proportions, of which there is from `least` to `most` times as much."""
     total = sum((share for _, share in parts), NOTHING)
-    if not total:
-        return ()
     ordered = sorted(parts, key=lambda part: -part[1])
     label = LabelName(
         inci=tuple(part.inci[0] for part, _ in ordered),

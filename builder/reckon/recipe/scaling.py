@@ -38,13 +38,13 @@ def reckon_total(recipe: Recipe, formula: Formula, size: Size) -> tuple[Mass, Wo
                 Given("volume", volume.millilitres, "mL"),
                 Given("density", recipe.density.density.grams_per_millilitre, "g/mL", recipe.density.measured),
             )
-        case PeopleSize(demo=demo, left_in_the_pot=pot, left_in_each_cup=cup):
+        case _:
             rule, total = "batch for people", people_weight(size)
             given = (
                 *(part for one, count in size.counts for part in _fills(one.fill, count, is_own=one is size.to_fill[0])),
-                *([Given("left in each cup", cup.grams, "g")] if cup else []),
-                Given("to show", demo.grams, "g"),
-                Given("left in the pot", pot.grams, "g"),
+                *([Given("left in each cup", size.left_in_each_cup.grams, "g")] if size.left_in_each_cup else []),
+                Given("to show", size.demo.grams, "g"),
+                Given("left in the pot", size.left_in_the_pot.grams, "g"),
             )
     return total, Working(rule, recipe.name, given, total.grams, "g")
 

@@ -55,12 +55,10 @@ def _fillings(studio: Studio, made: MadeProduct) -> Iterable[_Product]:
     amounts = _in_all(studio, made)
     own, name = made.batch.own, made.batch.recipe.name
     filled = sum_masses(one.filling.fill.weight * one.in_all for one in made.containers)
-    for one in made.containers if filled else ():
+    for one in made.containers:
         filling, share = one.filling, one.filling.fill.weight * one.in_all / filled
         called = name if filling is own else f"{name}, {filling.fill.container}"
         yield _Product(called, filling, [(card, mass * share) for card, mass in amounts], one.in_all)
-    if not filled:
-        yield _Product(name, own, amounts, 0)
 
 
 @dataclass

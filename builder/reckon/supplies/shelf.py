@@ -43,13 +43,13 @@ def open_shelf(studio: Studio) -> Shelf:
     """Sort the packs; those whose content cannot be told are left out, and a finding says so."""
     packs: dict[Key, list[tuple[Supply, Fraction]]] = {}
     for supply in studio.supplies:
-        key, holds = (supply.kind, supply.name.key), None
+        key = (supply.kind, supply.name.key)
         if supply.kind is SupplyKind.INGREDIENT:
             card = studio.stocked(supply.name)
             weight = supply.weight(card) if card else None
             key, holds = (supply.kind, card.key if card else ""), weight.grams if weight else None
-        elif isinstance(supply.size, int):
-            holds = Fraction(supply.size)
+        else:
+            holds = Fraction(supply.size) if isinstance(supply.size, int) else None
         if holds is not None:
             packs.setdefault(key, []).append((supply, holds))
     return Shelf(packs)

@@ -67,9 +67,8 @@ def _needs(studio: Studio, plan: ClassPlan) -> Iterator[tuple[Key, str, Fraction
     for need in cost.needs:
         yield (need.kind, fold(need.name)), need.name, need.used
     for option in (option for made in plan.made for choice in made.choices for option in choice.options):
-        card = studio.ingredient(option.option)
-        if card:
-            yield ingredient_key(card), card.name, option.expected.grams
+        card = studio.ingredients[fold(option.option)]
+        yield ingredient_key(card), card.name, option.expected.grams
 
 
 def _wanted(studio: Studio, shelf: Shelf, key: Key, name: str, days: dict[date, Fraction], stock: Counted | None) -> Wanted:

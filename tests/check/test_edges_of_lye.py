@@ -1,0 +1,99 @@
+"""The rule on too much lye at its edges: superfat is the share of the fat that no lye takes, and below zero lye is left over (design).
+
+That a wax may leave as much as 1 % is a caution, and more a stop: common practice, no source (content/constants.yaml).
+"""
+
+from dataclasses import replace
+from fractions import Fraction
+from typing import Any
+
+import pytest
+
+from builder.check.batches import Batch
+from builder.check.lye.lye_too_much import find_too_much_lye
+from builder.model.lye.lye_result import Cause
+from builder.model.recipe.product import Contact, DeclaredBy, Product
+from builder.model.recipe.size import OilsSize
+from builder.model.subject import WholeRecipe
+from tests.check.test_at_the_edge import levels
+from tests.making import Number, grams, lye, scale, soap, sure, told, worked
+from tests.reckon.test_guests import STUDIO
+
+BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, DeclaredBy.WEIGHT)
+COOKED = replace(BAR, name="hot-process soap", cooked=True)
+OILS = {"olive oil": 70, "coconut oil": 22, "beeswax": 8}
+
+
+def seen(product: Product = BAR, *, smallest: Number | None = None, division: str = "0.01", **values: Any) -> Batch:
+    """Return a batch of 500 g of oils whose lye comes to these values; what is not given is far from every edge."""
+    bar = soap(OILS, lye(superfat=5))
+    made = worked(bar, product, OilsSize(grams(500)), STUDIO.ingredients, [scale(division)], STUDIO.constants)
+    plain: dict[str, Any] = {"superfat": Fraction("0.05"), "lowest": Fraction("0.02"), "without_waxes": Fraction("0.03"), "causes": ()}
+    found = replace(sure(made.grams.lye), **plain | values)
+    columns = tuple(replace(column, lye=found) for column in made.columns)
+    made = replace(made, columns=columns, smallest=None if smallest is None else grams(smallest))
+    return Batch("a batch", WholeRecipe("test"), made, made.own, STUDIO.constants)
+
+
+def remedy(one: Batch) -> str:
+    (found,) = told(find_too_much_lye(one))
+    return found.remedy
+
+
+@pytest.mark.parametrize(
+    ("values", "cold", "cooked"),
+    [
+        ({}, [], []),
+        ({"superfat": "0", "lowest": "0", "without_waxes": "0"}, [], []),
+        ({"superfat": "-0.0001"}, ["lye-too-much stop"], ["lye-too-much stop"]),
+        ({"lowest": "-0.0001"}, ["lye-range-below-zero caution"], ["lye-range-below-zero caution"]),
+        ({"without_waxes": "-0.01"}, [], ["wax-may-leave-lye caution"]),
+        ({"without_waxes": "-0.0101"}, ["lye-left-by-wax stop"], ["wax-may-leave-lye caution"]),
+        ({"without_waxes": None}, [], []),
+        ({"superfat": "-0.02", "without_waxes": "-0.03"}, ["lye-too-much stop"], ["lye-too-much stop"]),
+        ({"superfat": "0", "without_waxes": "-0.001"}, [], ["wax-may-leave-lye caution"]),
+    ],
+)
+def test_lye_is_too_much_below_a_superfat_of_zero(values: dict[str, str | None], cold: list[str], cooked: list[str]) -> None:
+    given: dict[str, Any] = {name: value and Fraction(value) for name, value in values.items()}
+    assert levels(find_too_much_lye(seen(**given))) == cold
+    assert levels(find_too_much_lye(seen(COOKED, **given))) == cooked
+
+
+# What is asked for below zero is too much in every batch; zero asked for and less as weighed is what rounding has made.
+def test_the_recipe_is_to_be_changed_where_it_asks_for_too_much_and_the_batch_where_rounding_did_it() -> None:
+    below: dict[str, Any] = {"superfat": Fraction("-0.001")}
+    assert "compare each weight and its unit" in remedy(seen(asked=Fraction("-0.001"), **below))
+    assert "Make a bigger batch, weigh " in remedy(seen(asked=Fraction(0), **below))
+
+
+def test_the_smallest_batch_is_named_where_this_one_is_smaller() -> None:
+    one = seen(superfat=Fraction("-0.001"), asked=Fraction(0))
+    total = one.sheet.grams.total.grams
+    for smallest, said in ((total + 1, "Make a batch of"), (total, "Make a bigger batch"), (total - 1, "Make a bigger batch")):
+        assert said in remedy(seen(superfat=Fraction("-0.001"), asked=Fraction(0), smallest=smallest))
+
+
+# By hand: of 500 g of oils 70 % are 350 g, 22 % are 110 g and 8 % are 40 g; a scale of 60 g steps shows 360 (or 300), 120 and 60 (or 0).
+def test_the_fat_that_rounding_takes_most_of_is_named() -> None:
+    one = seen(division="60", superfat=Fraction("-0.001"), asked=Fraction(0))
+    lost = {w.line.name: w.line.exact.grams - w.mass.grams for w in one.sheet.grams.weighed if w.line.name.lower() in OILS}
+    most = max(lost, key=lambda name: lost[name])
+    assert f"weigh {most} on a scale that reads finer than 60 g" in remedy(one)
+
+
+# Whoever takes the most of a worst case is what the remedy is about: the scales, a wax in the cold, an alkali, or a fat.
+@pytest.mark.parametrize(
+    ("causes", "by_scales", "product", "said"),
+    [
+        ((), "0", BAR, "The scales take the most of it"),
+        ((Cause("Olive oil", Fraction("0.02")),), "0.02", BAR, "The scales take the most of it"),
+        ((Cause("Olive oil", Fraction("0.02")),), "0.0199", BAR, "The range of Olive oil takes the most of it"),
+        ((Cause("Olive oil", Fraction("0.02")),), "0.0199", BAR, "a single value has no range"),
+        ((Cause("Beeswax", Fraction("0.02")),), "0", BAR, "a wax takes up little or no lye in cold process"),
+        ((Cause("Beeswax", Fraction("0.02")),), "0", COOKED, "a single value has no range"),
+        ((Cause("Sodium hydroxide", Fraction("0.02")),), "0", BAR, "a purity from its certificate"),
+    ],
+)
+def test_the_remedy_is_about_what_takes_the_most(causes: tuple[Cause, ...], by_scales: str, product: Product, said: str) -> None:
+    assert said in remedy(seen(product, lowest=Fraction("-0.001"), causes=causes, by_scales=Fraction(by_scales)))

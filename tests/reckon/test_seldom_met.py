@@ -1,0 +1,90 @@
+"""What is seldom met in a batch or on a label: each worked out by hand."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from fractions import Fraction
+
+import pytest
+
+from builder.model.label.declaration import polytopes_of
+from builder.model.recipe.figure import Known
+from builder.model.recipe.ingredient import DeclaredAs, DropMass, LabelName
+from builder.model.recipe.product import Contact, DeclaredBy, Product
+from builder.model.recipe.quantity import Drops
+from builder.model.recipe.recipe import AmountsAs
+from builder.model.recipe.size import TotalSize
+from builder.model.supplies.supply import SupplyKind
+from builder.reckon import reckon_nominal, weight_as_written
+from builder.reckon.label.ingredient_list import list_ingredients
+from builder.reckon.label.label_order import Order, Source
+from builder.reckon.label.shares import most_of
+from builder.reckon.supplies.shelf import open_shelf
+from tests.making import card, grams, phase, recipe, scale, share, worked
+from tests.reckon.test_guests import STUDIO
+from tests.reckon.test_ingredient_list import exactly, labelling
+from tests.reckon.test_supplies import pack
+
+LOTION = Product("lotion", "A lotion", Contact.LEAVE_ON, False, DeclaredBy.WEIGHT)
+
+
+def test_drops_weigh_what_was_weighed_of_them() -> None:
+    # 40 drops were weighed at 1.2 g, so that 20 are 0.6 g.
+    scent = replace(card("scent"), drop_mass=DropMass(40, grams("1.2"), "on the pocket scale"))
+    of = recipe(phase("all", {"oil": grams("59.4"), "scent": Drops(Fraction(20))}), amounts_as=AmountsAs.WEIGHTS)
+    made = worked(of, LOTION, TotalSize(grams(60)), {"scent": scent, "oil": card("oil")}, [scale("0.01")])
+    assert [w.mass.grams for w in made.grams.weighed] == [Fraction("59.4"), Fraction("0.6")]
+
+
+def test_a_recipe_by_weight_comes_to_what_is_written_with_its_lye_and_water() -> None:
+    of = recipe(phase("all", {"olive oil": grams(500), "glycerin": grams("12.5")}), amounts_as=AmountsAs.WEIGHTS)
+    assert weight_as_written(STUDIO, of).grams == Fraction("512.5")
+
+
+def test_a_nominal_batch_is_never_less_than_the_scales_can_weigh() -> None:
+    # Of 0.001 % in a kilogram there is 0.01 g, less than any scale of the studio weighs sensibly: it takes more of the batch.
+    of = recipe(phase("all", {"sunflower oil": share("99.999"), "vitamin E": share("0.001")}), fill="10")
+    one = reckon_nominal(STUDIO, of)
+    assert one.smallest is not None and one.grams.total >= one.smallest
+    least = min(w.mass.grams / w.scale.division.grams for w in one.grams.weighed)
+    assert least >= STUDIO.constants["fewest divisions of a weighing"].typical
+
+
+# Regulation (EC) 1223/2009 Art. 19(1)(g): colours may stand last in any order, by their colour index number where there is one.
+@pytest.mark.parametrize("colour_first", [True, False])
+def test_what_is_there_as_a_colour_too_is_listed_as_a_colour(*, colour_first: bool) -> None:
+    name = LabelName(("Titanium Dioxide",), ("titanium dioxide",), Known.MEMORY)
+    white = replace(card("white"), label_name=name, declared_as=DeclaredAs.COLOUR, colour_name={"eu": "CI 77891"})
+    filter_of_light = replace(card("filter"), label_name=replace(name, inci=("CI 77891",)))
+    two = [exactly(white, 3), exactly(filter_of_light, 5)]
+    listed = list_ingredients([exactly(card("water"), 92), *(two if colour_first else reversed(two))], labelling("EU"))
+    assert [entry.declared_as for entry in listed.entries] == [DeclaredAs.INGREDIENT, DeclaredAs.COLOUR]
+
+
+def of_one(name: str, names: Sequence[str], amount: str, **shares: tuple[str, str]) -> Source:
+    stated = {names.index(of): (Fraction(low) / 100, Fraction(high) / 100) for of, (low, high) in shares.items()}
+    return Source(name, tuple(names), Fraction(amount), Fraction(amount), polytopes_of(len(names), None, stated))
+
+
+def test_a_name_that_a_blend_declares_twice_is_added_up() -> None:
+    # 50 to 60 of water first; of the other 40 at the most half is water again, since there is at least as much of glycerin before it.
+    source = of_one("blend", ("water", "glycerin", "water"), "1", water=("50", "60"))
+    least, most = Order([source], free_at_one=True).range_of("water")
+    assert (least, most) == (Fraction(1, 2), Fraction(4, 5))
+
+
+def test_what_heads_every_blend_comes_first_whatever_else_they_hold() -> None:
+    # Of 90 g of the one at most 45 g are glycerin, and then as much is water, with a third or more of the 10 g of the other.
+    order = Order([of_one("one", ("water", "glycerin", "x"), "90"), of_one("two", ("water", "betaine", "y"), "10")], free_at_one=True)
+    assert order.range_of("glycerin")[1] > order.range_of("water")[0]
+    assert order.may_precede("water", "glycerin") and not order.may_precede("glycerin", "water")
+
+
+def test_figures_whose_least_adds_up_to_the_whole_leave_nothing_open() -> None:
+    (polytope, *_) = polytopes_of(2, None, {0: (Fraction(7, 10), Fraction(9, 10)), 1: (Fraction(3, 10), Fraction(4, 10))})
+    assert most_of([polytope], [Fraction(1), Fraction(0)]) == Fraction(7, 10)
+    assert most_of([polytope], [Fraction(0), Fraction(1)]) == Fraction(3, 10)
+
+
+def test_a_pack_of_containers_by_weight_tells_no_number() -> None:
+    jars = pack("4 fl oz jar", grams(500), "12.00", SupplyKind.CONTAINER)
+    assert open_shelf(replace(STUDIO, supplies=(jars,))).packs == {}
