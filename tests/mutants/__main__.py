@@ -1,8 +1,10 @@
-"""Change functions of `check` and `reckon` at random, each in a process of its own, and see whether the tests that speak of them fail.
+"""Change functions of `check` and `reckon` at random, each in a process of its own, and see whether the tests that run them fail.
 
-    python -m tests.mutants --many 200 --seed 1
+    python -m tests.mutants --many 200 --seed 1 [--of builder/check]
+    python -m tests.mutants --of builder/reckon/dose/limits.py:134
 
-The code of the functions is put in place where they are, so that nothing is loaded again. Constants of modules are left as they are.
+Sums and comparisons are drawn three times as often as other changes. The code of the functions is put in place where they are, so that
+nothing is loaded again; constants of modules are left as they are. Which tests run what is seen once before (`trials.py`).
 """
 
 import argparse
@@ -12,62 +14,91 @@ import functools
 import importlib
 import inspect
 import io
-import os
 import random
-import re
-import resource
-from collections.abc import Iterator
+import sys
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
 from pathlib import Path
 from types import FunctionType, ModuleType
+from typing import TextIO
 
 import pytest
-from pytest import ExitCode
 
 from builder.check.rule import Rule
-from builder.model.remembered import forget
-from tests.mutants.changes import changes_of, codes_of
+from tests.mutants.changes import Change, changes_of, codes_of
+from tests.mutants.trials import ROOT, TESTS, Trials
 
-ROOT = Path(__file__).parents[2]
-SECONDS = 120  # of processor time: what takes longer does not end
+WEIGHT = 3  # of a sum or a comparison; other changes weigh 1
+
+
+@dataclass(frozen=True)
+class Place:
+    """A change, as the so-manieth of a file."""
+
+    file: Path
+    number: int
+    change: Change
 
 
 def main() -> None:
-    ask = argparse.ArgumentParser(prog="python -m tests.mutants", description=__doc__)
+    ask = argparse.ArgumentParser(prog="python -m tests.mutants", description=__doc__, formatter_class=argparse.RawTextHelpFormatter)
     ask.add_argument("--many", type=int, default=200)
     ask.add_argument("--seed", type=int, default=1)
+    ask.add_argument("--of", nargs="+", default=["builder/check", "builder/reckon"], help="folders, files, or lines of files")
+    ask.add_argument("--known", type=Path, help="a file that keeps which test runs what, for the next time")
     options = ask.parse_args()
-    files = sorted(one for stage in ("check", "reckon") for one in (ROOT / "builder" / stage).rglob("*.py") if one.name != "__init__.py")
-    every = [(file, number) for file in files for number, _ in enumerate(changes_of(ast.parse(file.read_text(encoding="utf-8"))))]
-    chosen = random.Random(options.seed).sample(every, options.many)
-    _run(["tests/check", "tests/reckon", "tests/test_cases.py", "tests/test_findings.py", "--collect-only"])
+    asked = [one for name in options.of for one in _asked(*name.split(":"))]
+    chosen = _drawn(asked, options.many, options.seed)
+    out = sys.stdout
+    with contextlib.redirect_stdout(io.StringIO()):
+        pytest.main(
+            ["-n", "0", "-p", "no:cacheprovider", *TESTS], plugins=[Trials(lambda trials: _try(trials, chosen, out), options.known)]
+        )
+
+
+def _asked(name: str, line: str = "") -> Iterator[Place]:
+    where = ROOT / name
+    for file in sorted(where.rglob("*.py")) if where.is_dir() else [where]:
+        changes = changes_of(ast.parse(file.read_text(encoding="utf-8")))
+        yield from (Place(file, number, one) for number, one in enumerate(changes) if line in ("", str(one.line)))
+
+
+def _drawn(every: Sequence[Place], many: int, seed: int) -> list[Place]:
+    """Draw changes without replacement, each by its weight (Efraimidis and Spirakis 2006: the greatest of u ** (1 / weight))."""
+    draws = random.Random(seed)
+    keyed = [(draws.random() ** (1 / (WEIGHT if one.change.is_sum else 1)), number) for number, one in enumerate(every)]
+    return [every[number] for _, number in sorted(keyed, reverse=True)[:many]]
+
+
+def _try(trials: Trials, chosen: Sequence[Place], out: TextIO) -> None:
     noticed = 0
-    for count, (file, number) in enumerate(chosen, start=1):
-        tree = ast.parse(file.read_text(encoding="utf-8"))
-        line, what, change = list(changes_of(tree))[number]
-        change()
-        seen = _notices(file, ast.fix_missing_locations(tree))
+    for count, one in enumerate(chosen, start=1):
+        module = importlib.import_module(".".join(one.file.relative_to(ROOT).with_suffix("").parts))
+        name, put = _put(module, one)
+        tests = trials.tests_of(module, one.file, name)
+        seen = trials.notices(tests, put)
         noticed += seen
-        print(f"{noticed}/{count} {'' if seen else 'LIVES '}{file.relative_to(ROOT)}:{line} {what}", flush=True)
+        where = f"{one.file.relative_to(ROOT)}:{one.change.line} {one.change.what}"
+        print(f"{noticed}/{count} {'' if seen else 'LIVES '}{where} ({len(tests)} tests)", file=out, flush=True)
 
 
-def _notices(file: Path, tree: ast.Module) -> bool:
-    """Tell whether a test fails, or no longer ends, with the change; in a process of its own. Without a test nothing is noticed."""
-    child = os.fork()
-    if child == 0:
-        resource.setrlimit(resource.RLIMIT_CPU, (SECONDS, SECONDS))
-        module = importlib.import_module(".".join(file.relative_to(ROOT).with_suffix("").parts))
-        codes = codes_of(compile(tree, str(file), "exec"))
-        for function in _functions_of(module):
-            if function.__qualname__ in codes:
-                function.__code__ = codes[function.__qualname__]
-        forget()
-        cases = _cases_of(file)
-        # Of a kind of finding every case counts, also those that a long run alone tries.
-        os._exit(_run(["-x", *cases, *_tests_of(file)]) or _run(["-x", "--long", *cases]))
-    ended = os.waitstatus_to_exitcode(os.waitpid(child, 0)[1])
-    if ended in (ExitCode.INTERNAL_ERROR, ExitCode.USAGE_ERROR):
-        raise RuntimeError(f"the tests of {file} cannot be run")
-    return ended not in (ExitCode.OK, ExitCode.NO_TESTS_COLLECTED)
+def _put(module: ModuleType, place: Place) -> tuple[str, Callable[[], None]]:
+    """Return the function that a change is in, and what puts the changed code in place."""
+    file = place.file
+    tree = ast.parse(file.read_text(encoding="utf-8"))
+    before = codes_of(compile(tree, str(file), "exec"))
+    changes_of(tree)[place.number].make()
+    after = codes_of(compile(ast.fix_missing_locations(tree), str(file), "exec"))
+    changed = {name for name, code in after.items() if code != before[name] and "<locals>" not in name and "<lambda>" not in name}
+    functions = [one for one in _functions_of(module) if one.__qualname__ in changed]
+    if not functions:
+        raise LookupError(f"{file}:{place.change.line}: no function of {changed} is found in its module")
+
+    def put() -> None:
+        for function in functions:
+            function.__code__ = after[function.__qualname__]
+
+    return functions[0].__qualname__, put
 
 
 def _functions_of(module: ModuleType) -> Iterator[FunctionType]:
@@ -84,32 +115,6 @@ def _functions_of(module: ModuleType) -> Iterator[FunctionType]:
             held.append(one.__func__)
         elif inspect.isclass(one) and one.__module__ == module.__name__:
             held += vars(one).values()
-
-
-def _tests_of(file: Path) -> list[str]:
-    """Return the tests that speak of a module or of a function of it."""
-    text = file.read_text(encoding="utf-8")
-    names = [".".join(file.relative_to(ROOT).with_suffix("").parts), *re.findall(r"^def ([a-z]\w+)", text, re.MULTILINE)]
-    speaks = re.compile("|".join(rf"\b{re.escape(name)}\b" for name in names))
-    tests = [one for folder in ("", "check/", "reckon/", "usual/", "authorities/") for one in ROOT.glob(f"tests/{folder}test_*.py")]
-    found = [str(one) for one in sorted(tests) if speaks.search(one.read_text(encoding="utf-8"))]
-    return found if "check" in file.parts else [*found, "tests/test_cases.py", "tests/reckon"]
-
-
-def _cases_of(file: Path) -> list[str]:
-    """Return the sound studio, and the cases of what the rules of a module find."""
-    module = importlib.import_module(".".join(file.relative_to(ROOT).with_suffix("").parts))
-    kinds = {kind.name for one in vars(module).values() if isinstance(one, Rule) for kind in one.finds}
-    cases = [one.name for one in sorted((ROOT / "tests/findings").iterdir()) if one.name.partition("--")[0] in kinds]
-    return [SOUND, *(f"tests/test_findings.py::test_finding[{name}]" for name in cases)]
-
-
-SOUND = "tests/test_findings.py::test_nothing_is_found_in_the_sound_studio"
-
-
-def _run(arguments: list[str]) -> int:
-    with contextlib.redirect_stdout(io.StringIO()), contextlib.redirect_stderr(io.StringIO()):
-        return int(pytest.main(["-n", "0", "-q", "-p", "no:cacheprovider", *arguments]))
 
 
 if __name__ == "__main__":

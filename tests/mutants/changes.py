@@ -2,6 +2,7 @@
 
 import ast
 from collections.abc import Callable, Iterator
+from dataclasses import dataclass
 from types import CodeType
 
 _OTHER: dict[type[ast.AST], type[ast.AST]] = {
@@ -9,29 +10,43 @@ _OTHER: dict[type[ast.AST], type[ast.AST]] = {
     ast.NotIn: ast.In, ast.Is: ast.IsNot, ast.IsNot: ast.Is, ast.Add: ast.Sub, ast.Sub: ast.Add, ast.Mult: ast.Div, ast.Div: ast.Mult,
     ast.And: ast.Or, ast.Or: ast.And,
 }  # fmt: skip
+_SUMS = ("Lt", "LtE", "Gt", "GtE", "Add", "Sub", "Mult", "Div")
 
 
-def changes_of(tree: ast.Module) -> Iterator[tuple[int, str, Callable[[], None]]]:
-    """Yield each change that can be made in the functions of a module: its line, what it is, and what makes it in the tree."""
-    for function in ast.walk(tree):
-        if isinstance(function, ast.FunctionDef):
-            for node in (one for statement in function.body for one in ast.walk(statement)):
-                yield from _of(node)
+@dataclass(frozen=True)
+class Change:
+    """The line of a change, what is there, and what makes it in the tree that it was found in."""
+
+    line: int
+    what: str
+    make: Callable[[], None]
+
+    @property
+    def is_sum(self) -> bool:
+        """Tell whether it changes arithmetic, or which of two is more."""
+        return self.what in _SUMS or self.what.isdecimal()
 
 
-def _of(node: ast.AST) -> Iterator[tuple[int, str, Callable[[], None]]]:
+def changes_of(tree: ast.Module) -> list[Change]:
+    """Return each change that can be made in the functions of a module, once."""
+    functions = [one for one in ast.walk(tree) if isinstance(one, ast.FunctionDef)]
+    nodes = {id(node): node for function in functions for statement in function.body for node in ast.walk(statement)}
+    return [change for node in nodes.values() for change in _of(node)]
+
+
+def _of(node: ast.AST) -> Iterator[Change]:
     match node:
         case ast.Compare(ops=[op]) if type(op) in _OTHER:
-            yield node.lineno, type(op).__name__, lambda: setattr(node, "ops", [_OTHER[type(op)]()])
+            yield Change(node.lineno, type(op).__name__, lambda: setattr(node, "ops", [_OTHER[type(op)]()]))
         case ast.BoolOp(op=op) | ast.BinOp(op=op) if type(op) in _OTHER:
-            yield node.lineno, type(op).__name__, lambda: setattr(node, "op", _OTHER[type(op)]())
+            yield Change(node.lineno, type(op).__name__, lambda: setattr(node, "op", _OTHER[type(op)]()))
         case ast.UnaryOp(op=ast.Not()):
             # Twice: what was denied is asked.
-            yield node.lineno, "Not", lambda: setattr(node, "operand", ast.UnaryOp(ast.Not(), node.operand))
+            yield Change(node.lineno, "Not", lambda: setattr(node, "operand", ast.UnaryOp(ast.Not(), node.operand)))
         case ast.Constant(value=bool() as value):
-            yield node.lineno, f"{value}", lambda: setattr(node, "value", not value)
+            yield Change(node.lineno, f"{value}", lambda: setattr(node, "value", not value))
         case ast.Constant(value=int() as number):
-            yield node.lineno, f"{number}", lambda: setattr(node, "value", number + 1)
+            yield Change(node.lineno, f"{number}", lambda: setattr(node, "value", number + 1))
 
 
 def codes_of(code: CodeType) -> dict[str, CodeType]:

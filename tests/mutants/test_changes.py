@@ -14,11 +14,11 @@ def is_small(one, two):
 
 def test_each_place_in_a_function_is_changed_once() -> None:
     made = set()
-    for number, (line, what, _) in enumerate(changes_of(ast.parse(SOURCE))):
-        assert line == 5
+    for number, change in enumerate(changes_of(ast.parse(SOURCE))):
+        assert change.line == 5
         tree = ast.parse(SOURCE)
-        list(changes_of(tree))[number][2]()
-        made.add((what, ast.unparse(tree).rpartition("return ")[2]))
+        changes_of(tree)[number].make()
+        made.add((change.what, ast.unparse(tree).rpartition("return ")[2]))
     assert made == {
         ("And", "one < 5 or not two + 1 == 0"),
         ("Lt", "one <= 5 and (not two + 1 == 0)"),
@@ -37,6 +37,6 @@ def test_a_function_does_what_its_new_code_says() -> None:
     function = names["is_small"]
     assert callable(function) and function(5, 0) is False
     tree = ast.parse(SOURCE)
-    next(make for _, what, make in changes_of(tree) if what == "Lt")()
+    next(one for one in changes_of(tree) if one.what == "Lt").make()
     function.__code__ = codes_of(compile(ast.fix_missing_locations(tree), "x", "exec"))["is_small"]  # type: ignore[attr-defined]
     assert function(5, 0) is True
