@@ -29,8 +29,16 @@ def find_lye_mistaken(plan: ClassPlan) -> Iterator[Finding]:
     """Stop a class with steps that ask for dry lye after it has been dissolved, or for two alkalis by their sum."""
     about = frozenset({WholeClass(plan.studio_class.key)})
     for one in plan.weighing.mistaken:
-        kind, said = _SAID[one.how]
-        yield stop(kind, one.name.place, *said(one), about=about)
+        match one.how:
+            case LyeMistaken.DISSOLVED:
+                yield stop("lye-already-dissolved", one.name.place, *_dissolved(one), about=about)
+            case LyeMistaken.TWO_ALKALIS:
+                yield stop("alkalis-not-told-apart", one.name.place, *_two(one), about=about)
+            case LyeMistaken.DRY_AT_HOME:
+                yield stop("lye-dry-at-home", one.name.place, *_dry_at_home(one), about=about)
+            case _:
+                assert one.how is LyeMistaken.READY_MIXED
+                yield stop("lye-named-dry", one.name.place, *_named_dry(one), about=about)
 
 
 def _dry_at_home(one: LyeNamed) -> tuple[str, str]:
@@ -73,11 +81,3 @@ def _two(one: LyeNamed) -> tuple[str, str]:
 
 def _listed(names: tuple[str, ...]) -> str:
     return listed(map(fold, names))
-
-
-_SAID = {
-    LyeMistaken.DISSOLVED: ("lye-already-dissolved", _dissolved),
-    LyeMistaken.TWO_ALKALIS: ("alkalis-not-told-apart", _two),
-    LyeMistaken.DRY_AT_HOME: ("lye-dry-at-home", _dry_at_home),
-    LyeMistaken.READY_MIXED: ("lye-named-dry", _named_dry),
-}
