@@ -120,7 +120,8 @@ def _of_field(rule: FieldRule, product: Product, law_of: str) -> Limit | None:
 
 
 def _most_of(rule: ColourRule | FieldRule, product: Product, name: str, names: tuple[str, ...], region: str) -> Limit | None:
-    most = rule.most_on_lips if product.contact == Contact.LIPS and rule.most_on_lips is not None else rule.most
+    on_lips = product.contact == Contact.LIPS and rule.most_on_lips is not None
+    most = rule.most_on_lips if on_lips else rule.most
     if most is None:
         return None
     return Limit(
@@ -131,7 +132,7 @@ def _most_of(rule: ColourRule | FieldRule, product: Product, name: str, names: t
         percent_of=PercentOf.PRODUCT,
         counted_as="",
         factor=None,
-        product_type=Contact.LIPS if most == rule.most_on_lips else "cosmetics",
+        product_type=Contact.LIPS if on_lips else "cosmetics",
         contact=("all",),
         products=(),
         narrower="",
