@@ -147,7 +147,7 @@ class ClassShape(Shape):
     staff: StaffShape = needed("staff", "{teachers: 1, assistants: 1}")
     """The teachers and assistants of the class."""
     group_size: WholeAboveZero = maybe("group size", 1, example="2")
-    """How many students share a bench."""
+    """How many students share a bench. A class in which each group makes a batch of its own has to say it."""
     makes: Annotated[dict[str, MakeShape], NOT_EMPTY] = needed("makes", "{juniper-hand-lotion: {each student: 1 container}}")
     """What is made, by the file name of the recipe."""
     wear: Texts = maybe("wear", (), "[an apron, closed shoes]")
@@ -197,3 +197,12 @@ class ClassShape(Shape):
             for at, one in filled:
                 yield (*at, "each student"), people * one.each_student.number
                 yield (*at, "spare"), one.spare.number
+
+    @model_validator(mode="after")
+    def _says_how_many_are_in_a_group(self) -> Self:
+        for name, make in self.makes.items():
+            if make.batch_for is BatchFor.GROUP and "group_size" not in self.model_fields_set:
+                wrong = "Each group makes a batch of its own, and nothing says how many are in one, so that each student would be a group."
+                remedy = 'Write for example "group size: 2" above `makes:`, or "batch: one for each student".'
+                raise TextError("field-missing", wrong, remedy, at=("makes", name, "batch"))
+        return self
