@@ -4,7 +4,8 @@ a label.
 A document that offers several sizes names them in `data-fits` on its body, the largest first, and the one in use in `data-fit`; its styles
 do the rest. A piece that wants one page has the class `one-page`; one that wants it in some sizes alone names those in `data-in`. A body
 may name the most pages that it wants in `data-most`: where it takes more, its type is as large as that number of pages allows. Nothing is
-ever cut off: what fits in no size runs on.
+ever cut off: what fits in no size runs on. A body may say that it can be laid out more closely (`data-closer="may"`): that is tried where
+so much is empty that a page could be saved, and taken (`data-closer="is"`) where one is.
 A box that has to hold its text has a width of its own and the class `holds`. The library tells of no overflow, so that each is compared
 with what it holds.
 
@@ -16,7 +17,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from typing import Any
 
-from builder.press.private_names import boxes_of
+from builder.press.private_names import boxes_of, room_below
 
 TOLERANCE = 0.01
 
@@ -73,6 +74,16 @@ def runs_on(rendered: Any, body: Any) -> bool:
 def _wants_one_page(element: Any, fit: str | None) -> bool:
     sizes = (element.get("data-in") or "").split()
     return "one-page" in (element.get("class") or "").split() and (not sizes or fit in sizes)
+
+
+def may_be_closer(rendered: Any, body: Any) -> bool:
+    """Tell whether a sheet can be laid out more closely, and leaves in all as much empty as a page holds."""
+    return body.get("data-closer") == "may" and sum(map(room_below, rendered.pages)) >= 1
+
+
+def set_closer(body: Any) -> None:
+    """Lay out more closely from now on."""
+    body.set("data-closer", "is")
 
 
 def overfull(rendered: Any) -> list[str]:

@@ -1,7 +1,7 @@
 """The names of the PDF library that are not public and that this stage rests on, apart from those of `drawn_once`.
 
-They are two: `_page_box`, the boxes of a page as they were laid out, and `mark`, what a box has become in the tags of the PDF. No other
-module writes them; `tests/press/test_private_names.py` tells when a version of the library has them otherwise.
+They are two: `_page_box`, the boxes of a page as they were laid out, its text before its margins, and `mark`, what a box has become in the
+tags of the PDF. No other module writes them; `tests/press/test_private_names.py` tells when a version of the library has them otherwise.
 """
 
 from collections.abc import Iterator
@@ -11,6 +11,14 @@ from typing import Any
 def boxes_of(page: Any, *, placeholders: bool = False) -> Iterator[Any]:
     """Yield all boxes of a page that has been laid out; with placeholders also the ones that are placed by themselves."""
     yield from page._page_box.descendants(placeholders=placeholders)
+
+
+def room_below(page: Any) -> float:
+    """Return which share of a page's height is empty beneath its text."""
+    whole = page._page_box
+    pieces = whole.children[0].children[0].children
+    end = pieces[-1].position_y + pieces[-1].margin_height() if pieces else whole.content_box_y()
+    return float(1 - (end - whole.content_box_y()) / whole.height)
 
 
 def set_scope(box: Any, scope: str) -> None:

@@ -20,7 +20,16 @@ from builder.model.document import Document
 from builder.model.label.own_font import FONT_ENDINGS
 from builder.pictures import clean_picture
 from builder.press.drawn_once import draw_once
-from builder.press.fitting import only_the_longest, other_fits, overfull, runs_on, set_fit, wants_few_pages
+from builder.press.fitting import (
+    may_be_closer,
+    only_the_longest,
+    other_fits,
+    overfull,
+    runs_on,
+    set_closer,
+    set_fit,
+    wants_few_pages,
+)
 from builder.press.kept import PressedSheet, style_file, sum_of_file
 from builder.press.private_names import boxes_of, set_scope
 
@@ -79,7 +88,7 @@ class Engine:
         self._opened.clear()
         with _heard() as messages:
             sheet = HTML(string=document.html, base_url=f"{self._studio.as_uri()}/", url_fetcher=self._fetcher)
-            rendered = self._fitted(sheet, document)
+            rendered = self._closest(sheet, document)
             over = overfull(rendered)
             pdf = rendered.write_pdf(pdf_variant="pdf/ua-1", finisher=_polish)
         told = (
@@ -89,6 +98,16 @@ class Engine:
         of_styles = (self._opened_by_styles[name] for name in document.styles)
         opened = dict(sorted({name: found for one in (self._opened, *of_styles) for name, found in one.items()}.items()))
         return PressedSheet(pdf, tuple(f"{document.path}: {message}" for message in dict.fromkeys(told)), opened)
+
+    def _closest(self, sheet: Any, document: Document) -> Any:
+        """Lay a sheet out as its sizes ask, and more closely where that is offered and saves a page."""
+        body = sheet.etree_element.find("body")
+        fitted = self._fitted(sheet, document)
+        if not may_be_closer(fitted, body):
+            return fitted
+        set_closer(body)
+        closer = self._render(sheet, document)
+        return closer if len(closer.pages) < len(fitted.pages) and not runs_on(closer, body) else fitted
 
     def _fitted(self, sheet: Any, document: Document) -> Any:
         """Lay a sheet out in the first of its sizes in which every piece that wants one page takes one, or in the last of them.

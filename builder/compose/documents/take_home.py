@@ -11,14 +11,15 @@ from builder.compose.document_kind import Composed
 from builder.compose.dose.dose_words import view_choice
 from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
-from builder.compose.formula.heat_words import heat_lines
+from builder.compose.formula.heat_words import heat_freed
 from builder.compose.formula.ph_words import ph_words
 from builder.compose.frames import frame, with_data
+from builder.compose.home.cooling import cooling_at_its_step
 from builder.compose.home.home_table import home_table
 from builder.compose.home.home_times import cured, home_times
 from builder.compose.home.joined import joined
 from builder.compose.home.letters import letter_of, letters_of_others
-from builder.compose.home.page_groups import page_groups
+from builder.compose.home.page_groups import can_run_on, page_groups
 from builder.compose.home.record import view_record
 from builder.compose.home.size_words import size_words
 from builder.compose.label.label_words import ingredient_text, names_of, net_contents
@@ -67,6 +68,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
     ]
     writer = writer_of(edition, here, addresses.class_folder(studio_class.key), at_home=True)
     flow = joined(compose_flow(studio, sources, writer, (sheet,), in_brief=sheet.grams.lye is not None, short_again=True))
+    flow = cooling_at_its_step(flow, studio, parts, sheet)
     described = say("How to make {recipe} at home: {size}", recipe=sheet.recipe.name, size=size_words(home.size))
     view = TakeHomeView(
         frame=frame(edition, here, title, described),
@@ -85,10 +87,11 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         choices=tuple(view_choice(dose, with_drops=False) for dose in sheet.own.doses),
         lye=home_lye(sheet),
         purities=home_purities(sheet),
-        heat=heat_lines(sheet),
+        heat=heat_freed(sheet),
         flow=flow,
         letters_of_others=letters_of_others(studio, studio_class, sheet.recipe.key),
         pages=tuple((part,) for part in flow.parts) if here.is_large_print else page_groups(flow.parts),
+        runs_on=not here.is_large_print and any(map(can_run_on, flow.parts)),
         times=home_times(parts, sheet),
         cured=cured(sheet),
         danger=_danger(studio, sheet),

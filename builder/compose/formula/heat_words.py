@@ -12,8 +12,12 @@ from builder.words.say import say
 
 def heat_lines(batch: WorkedBatch) -> tuple[str, ...]:
     """Return in words how hot the lye of a batch can get, and how long what is hot takes to be cool enough for the next step."""
-    freed = [_freed(batch.dissolving)] if batch.dissolving else []
-    return (*freed, *(_cools(one) for one in batch.cools))
+    return (*heat_freed(batch), *map(cools_in, batch.cools))
+
+
+def heat_freed(batch: WorkedBatch) -> tuple[str, ...]:
+    """Return in words how hot the lye of a batch can get; nothing where none is dissolved."""
+    return (_freed(batch.dissolving),) if batch.dissolving else ()
 
 
 def _freed(freed: Dissolving) -> str:
@@ -23,7 +27,8 @@ def _freed(freed: Dissolving) -> str:
     return say("Dissolving the lye frees heat: from cold water the jug comes to {most} at the most, and usually stays below.", most=most)
 
 
-def _cools(one: CoolsTo) -> str:
+def cools_in(one: CoolsTo) -> str:
+    """Return in words how long it takes to be cool enough."""
     ends, time = temperature(Temperature(one.in_air.ends)), between(one.in_air)
     if one.what == "lye":
         return say(

@@ -9,13 +9,15 @@ from builder.compose.recipe.wording import duration
 from builder.compose.teaching.staff_words import days_later
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.teaching.lesson import Part, Who
-from builder.words.say import say
+from builder.words.say import message, say
+
+COOLED = {"lye": message("Until the lye has cooled: {time}."), "batch": message("Until the batch has cooled: {time}.")}
 
 
 def home_times(parts: Sequence[Part], batch: WorkedBatch) -> tuple[str, ...]:
-    """Return in words how long the work takes on each day, how long one waits and how long lye cools, and when soap has cured."""
+    """Return in words how long the work takes on each day, how long one waits and how long lye or batch cools, and when soap has cured."""
     days = [tuple(mine) for _, mine in groupby(parts, key=lambda part: part.days_later)]
-    cools = [say("Until the lye has cooled: {time}.", time=between(one.in_air)) for one in batch.cools if one.what == "lye"]
+    cools = [say(COOLED[one.what], time=between(one.in_air)) for one in batch.cools]
     return (*map(_of_day, days[:1]), *cools, *map(_of_day, days[1:]), *cured(batch))
 
 

@@ -34,6 +34,12 @@ def page_groups(parts: Sequence[FlowPart]) -> tuple[tuple[FlowPart, ...], ...]:
     return tuple(map(tuple, groups))
 
 
+def can_run_on(part: FlowPart) -> bool:
+    """Tell whether a part has a place from which it can run on over a page under cautions of its own: a caution behind steps."""
+    kinds = [type(block) for block in part.blocks]
+    return StepRun in kinds and CautionView in kinds[kinds.index(StepRun) :]
+
+
 def _said_before(part: FlowPart, group: Iterable[FlowPart]) -> FlowPart:
     """Return a part with the cautions marked that stand in the group already; the part itself where none does."""
     said = {name for other in group for block in other.blocks if isinstance(block, CautionView) for name in block.names}
