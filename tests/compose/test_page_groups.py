@@ -1,7 +1,7 @@
 """Cautions of one place in one frame, and parts of one danger on one page."""
 
 from builder.compose.home.joined import joined
-from builder.compose.home.page_groups import page_groups
+from builder.compose.home.page_groups import can_run_on, page_groups
 from builder.compose.views.caution import CautionView
 from builder.compose.views.lesson import FlowPart, LessonFlow, StepRun
 
@@ -50,3 +50,10 @@ def test_parts_without_a_danger_in_common_or_too_long_for_a_page_stand_apart() -
     groups = page_groups((part(RAW), long))
     assert len(groups) == 2
     assert not any(block.when_apart for block in groups[1][0].blocks if isinstance(block, CautionView))
+
+
+def test_a_part_can_run_on_from_a_caution_that_stands_behind_steps() -> None:
+    whole = part(RAW, SCENT)
+    assert not can_run_on(whole)
+    assert can_run_on(FlowPart("A part", "students", "you", "5 min", "", (*whole.blocks, SCENT, StepRun(4, ("Pour.",)))))
+    assert not can_run_on(FlowPart("A part", "students", "you", "5 min", "", (SCENT,)))

@@ -107,3 +107,19 @@ def test_what_takes_more_pages_than_it_wants_has_the_largest_type_of_that_number
             sizes[most] = (len(opened.pages), {round(char["size"]) for page in opened.pages for char in page.chars if char["text"] == "x"})
     assert sizes[9][1] == {30} and 2 < sizes[9][0] <= 9
     assert sizes[1][1] == {16} and sizes[1][0] == 3
+
+
+def closer(engine: Engine, filling: int, height: int) -> int:
+    """Press a piece that stays whole between two others, which may be split more closely; return how many pages it takes."""
+    style = "<style>p { height: 10mm; margin: 0 } div { break-inside: avoid } [data-closer=is] div { break-inside: auto }</style>"
+    pieces = "".join(f"<div>{'<p>x</p>' * rows}</div>" for rows in (filling, height, filling))
+    body = f'<body class="letter" data-title="One" data-closer="may">{pieces}</body>'
+    html = f'<html lang="en"><head><title>One</title>{style}</head>{body}</html>'
+    with pdfplumber.open(io.BytesIO(engine.press(Document(Folder.PRINT, "one.pdf", html, STYLES[:3])).pdf)) as opened:
+        assert sum(one.extract_text().count("x") for one in opened.pages) == 2 * filling + height
+        return len(opened.pages)
+
+
+def test_a_sheet_is_laid_out_more_closely_where_that_saves_a_page(engine: Engine) -> None:
+    assert closer(engine, 15, 12) == 2  # 42 rows of 10 mm: whole pieces would take three pages of 24 rows.
+    assert closer(engine, 20, 12) == 3  # 52 rows are three pages either way.

@@ -33,10 +33,10 @@ from tests.published import EXAMPLE, edition
 
 DAY = date(2027, 1, 2)
 SOAP, SALTS, TEA = "kitchen-garden-bar--1-kg-of-oils", "still-water-bath-salts--2-containers", "hedgerow-bath-tea--5-containers"
-LAB = "green-lab-bar--500-g-of-oils"
-PAGES = {SOAP: 8, LAB: 9, SALTS: 5, TEA: 3}
+LAB, BAR, JUG = "green-lab-bar--500-g-of-oils", "window-bar--500-g", "gallon-jug-lotion--4-containers"
+PAGES = {SOAP: 8, LAB: 9, SALTS: 5, TEA: 3, BAR: 6, JUG: 5}
 # By default pages are read of one with cautions that is short, and of the shortest in large print.
-READ = [SALTS, *(pytest.param(name, marks=pytest.mark.long) for name in (SOAP, LAB, TEA))]
+READ = [SALTS, *(pytest.param(name, marks=pytest.mark.long) for name in (SOAP, LAB, TEA, BAR, JUG))]
 HOME, LARGE = "take-home sheet", "take-home sheet in large print"
 IN_BOTH_SIZES = [
     pytest.param(kind, name, marks=() if name == by_default else pytest.mark.long)
@@ -109,6 +109,12 @@ def test_type_is_large_enough_and_lines_are_short_enough(kind: str, name: str) -
     assert min(char["x0"] for char in chars) >= margin / 25.4 * 72 - 1
     lines = [line["chars"] for one in pdf.pages for line in one.extract_text_lines() if round(line["chars"][0]["size"]) == size]
     assert max(len(NAME_OF_STEP.sub("", one)) for line in lines for one in columns(line)) <= (73 if size == 14 else 75)
+
+
+def test_a_page_onto_which_a_part_runs_names_it_at_its_head() -> None:
+    heads = [one.extract_text_lines()[0]["text"] for one in read(JUG).pages]
+    assert heads[0].startswith("Wrenlow") and heads[1:3] == ["A Reading what is in the jug goes on.", "C Pump and weigh goes on."]
+    assert heads[3].startswith("D Scent and shimmer goes on. WARNING Neat scent oils burn and poison.")
 
 
 @pytest.mark.parametrize("name", PAGES)

@@ -94,12 +94,16 @@ class CheckGroup:
 
 @dataclass(frozen=True)
 class RunningView:
-    """What the teacher's sheet shows between the run of the class and its batches."""
+    """Why a class is taught as it is: its format, who watches whom, the rules on it, who weighs what.
+
+    `heat` says of each recipe to what its phases are heated, where rules and advice speak of heat in words.
+    """
 
     taught: FormatView
     watch: tuple[WatchRow, ...]
     carried: str
     rules: tuple[RuleRow, ...]
+    heat: tuple[str, ...]
     ahead_lines: tuple[str, ...]
     policy: str
     seating: SeatingView | None

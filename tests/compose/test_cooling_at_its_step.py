@@ -1,0 +1,43 @@
+"""How long what is hot takes to cool is said on a take-home sheet where one waits for it, and in the times on its first page."""
+
+import pytest
+from bs4 import BeautifulSoup, Tag
+
+from tests.composing import composed
+from tests.making import sure
+from tests.published import edition
+
+SHEETS = {one.path: BeautifulSoup(one.html, "html.parser") for one in composed("take-home sheet", edition())}
+
+
+def sheet(name: str) -> BeautifulSoup:
+    return next(soup for path, soup in SHEETS.items() if name in path)
+
+
+def said(soup: BeautifulSoup) -> Tag:
+    (only,) = (one for one in soup.select("p") if one.get_text().startswith("Until the") and "it takes" in one.get_text())
+    return only
+
+
+@pytest.mark.parametrize("name", ["meadow-lotion--500-g", "meadow-lotion--1-kg", "winter-hand-cream--500-g"])
+def test_a_batch_cools_before_the_steps_that_add_what_heat_would_spoil(name: str) -> None:
+    line = said(sheet(name))
+    assert sure(line.parent)["class"] == ["part"]
+    assert "of the preservative into a small cup" in sure(line.find_next_sibling()).get_text()
+    assert "Until the batch has cooled: from" in sure(sheet(name).select_one(".fills")).get_text()
+
+
+@pytest.mark.parametrize("name", ["green-lab-bar--500-g", "kitchen-garden-bar--1-kg", "pump-side-hand-soap--300-g"])
+def test_lye_cools_after_the_steps_that_make_it(name: str) -> None:
+    line = said(sheet(name))
+    part = sure(line.parent)
+    assert "Make the lye" in sure(part.h2).get_text()
+    last = part.select(".step")[-1]
+    assert "Let it cool" in sure(last.parent).get_text() and last in line.find_all_previous("b")
+    assert "Until the lye has cooled:" in sure(sheet(name).select_one(".fills")).get_text()
+
+
+def test_what_is_not_hot_has_nothing_to_wait_for() -> None:
+    for name in ("still-water-bath-salts--2", "mint-tin-lip-balm", "window-bar--500"):
+        assert "cooled" not in sure(sheet(name).select_one(".fills")).get_text()
+        assert "it takes, in the open" not in sheet(name).get_text()
