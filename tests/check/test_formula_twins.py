@@ -85,6 +85,7 @@ TWINS = {
     "not-free-from--class": {"      vitamin E: 0.6 %\n": ""},
     "free-from-open": {"fragrance oil": "lavender essential oil"},
     "too-much-in-soap": {"table salt: 12 %": "table salt: 3 %"},
+    "beer-in-lye": {"liquid: {water: 50 %, beer: 50 %}": "later: {beer: 15 %}"},
     "milk-in-lye": {"liquid: {water: 50 %, goat milk: 50 %}": "later: {goat milk: 15 %}"},
     "speeds-trace": {"clove bud essential oil": "lavender essential oil"},
     "base-overloaded": {"clear base: 94 %": "clear base: 98 %", "shea butter: 6 %": "shea butter: 2 %"},

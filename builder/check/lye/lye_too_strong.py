@@ -8,12 +8,14 @@ from builder.check.batches import Batch, BatchFinding
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.lye.lye_result import LyeResult
-from builder.model.recipe.column import Column
+from builder.model.recipe.column import Column, Role
 from builder.model.recipe.figure import Figure
+from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.quantity import NO_MASS
 from builder.model.recipe.recipe import LyePlan
 from builder.rules.basis import PRACTICE
 from builder.words.fold import fold
+from builder.words.listed import listed
 from builder.words.plain_number import plain_number
 
 # The alkali whose solubility the figure is, and the alkali of soft and liquid soap.
@@ -52,7 +54,7 @@ def find_too_strong_lye(batch: Batch) -> Iterator[BatchFinding]:
         yield batch.stop(
             "lye-too-strong",
             plan.water.place,
-            f"{_why_not(column.lye, ceiling)} What stays solid ends up in the soap.",
+            f"{_why_not(column.lye, ceiling)} What stays solid ends up in the soap.{_uncounted(column)}",
             f"Use more water: a lye concentration of at most {plain_number(ceiling.typical)} %. {range_}",
             case,
         )
@@ -64,6 +66,15 @@ def find_too_strong_lye(batch: Batch) -> Iterator[BatchFinding]:
             f"{range_} Change the water, or accept this finding with your reason.",
             case,
         )
+
+
+def _uncounted(column: Column) -> str:
+    """Say of which liquids no water counts, since their cards do not say how much they hold."""
+    in_lye = (one.line.ingredient for one in column.weighed if one.line.role is Role.LYE_WATER)
+    unknown = [card.name for card in in_lye if card.counts_as is CountsAs.LIQUID and not card.figure("water content")]
+    if not unknown:
+        return ""
+    return f" No water of {listed(unknown)} is counted, since the card does not say how much it holds (`figures:`, `water content:`)."
 
 
 def _least(plan: LyePlan, column: Column) -> str:

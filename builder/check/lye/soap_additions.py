@@ -1,4 +1,4 @@
-"""What disturbs a soap with lye: too much of a sugar, salt or clay, milk in the lye, what speeds trace."""
+"""What disturbs a soap with lye: too much of a sugar, salt or clay, milk or beer in the lye, what speeds trace."""
 
 from collections.abc import Iterator
 from fractions import Fraction
@@ -24,6 +24,7 @@ _DOES = {
     IngredientKind.SALT: "salt takes away the lather and makes the bar crumble at the knife",
     IngredientKind.CLAY: "clay thickens the batter, dries it and lets the bar crack",
 }
+_FOAMING = frozenset({"beer", "ale", "lager", "stout", "cider", "wine"})
 
 
 @rule_on(BATCH, FindingKind("too-much-in-soap", CAUTION, "More of an addition is in the soap than it usually bears."))
@@ -64,18 +65,19 @@ def _is_over_by_rounding(exact: Fraction, card: Ingredient) -> bool:
 
 @rule_on(
     STUDIO,
+    FindingKind("beer-in-lye", CAUTION, "Beer, cider or wine goes straight into the lye, which foams over."),
     FindingKind("milk-in-lye", CAUTION, "Milk or another sugary liquid goes straight into the lye, scorches and can boil over."),
     FindingKind("speeds-trace", CAUTION, "Something makes raw soap thicken within moments."),
 )
 def find_what_disturbs_lye(studio: Studio) -> Iterator[Finding]:
-    """Look for milk that goes straight into the lye, and for what makes the batter seize."""
+    """Look for milk or beer that goes straight into the lye, and for what makes the batter seize."""
     for formula in formulas_of(studio):
         lye = formula.recipe.lye
         if lye is None:
             continue
-        for liquid in lye.liquids:
+        for liquid in (one for one in lye.liquids if not one.later):
             card = studio.ingredient(liquid.name)
-            if card and card.kind is IngredientKind.MILK and not liquid.later:
+            if card and card.kind is IngredientKind.MILK:
                 yield caution(
                     "milk-in-lye",
                     liquid.name.place,
@@ -83,6 +85,15 @@ def find_what_disturbs_lye(studio: Studio) -> Iterator[Finding]:
                     f"boil over ({PRACTICE}).",
                     f"Dissolve the lye in water alone and add the milk at trace (`later: {{{inside(card)}: 40 %}}`), or accept this where "
                     "the milk is frozen to slush first and the jug stands in ice.",
+                )
+            elif card and _foams(card):
+                yield caution(
+                    "beer-in-lye",
+                    liquid.name.place,
+                    f"{card.name} goes straight into the lye: its gas and alcohol make the lye foam over, and its sugar heats and scorches "
+                    f"({PRACTICE}).",
+                    f"Dissolve the lye in water alone and add it, flat, at trace (`later: {{{inside(card)}: 40 %}}`), or accept this where "
+                    "it is boiled flat and cooled to slush first, in a jug three times as big that stands in ice.",
                 )
         quick = next((part for part in formula.all if part.card.speeds_trace), None)
         if quick and formula.product.is_any_of(["cold-process soap"]):
@@ -92,3 +103,8 @@ def find_what_disturbs_lye(studio: Studio) -> Iterator[Finding]:
                 f"{quick.card.name} makes raw soap thicken within moments, sometimes to a lump on the blender ({PRACTICE}).",
                 "Stir it in last and by hand, with the mould ready; with students use something gentler, or accept this.",
             )
+
+
+def _foams(card: Ingredient) -> bool:
+    """Tell by the words of its names whether a liquid has gas or alcohol and sugar in it."""
+    return not _FOAMING.isdisjoint(word for name in (card.name, *card.also_called) for word in fold(name).split())
