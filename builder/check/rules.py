@@ -75,6 +75,7 @@ from builder.check.lye.saponification_far_off import find_saponification_far_off
 from builder.check.lye.soap_additions import find_too_much_in_soap, find_what_disturbs_lye
 from builder.check.lye.superfat_as_answer import find_unusual_superfat
 from builder.check.lye.superfat_out_of_range import find_superfat_out_of_range
+from builder.check.prose_not_judged import find_prose_not_judged
 from builder.check.recipe.alkali_unusual import find_unusual_alkali
 from builder.check.recipe.amount_for_scale import find_amounts_scales_cannot_weigh
 from builder.check.recipe.amounts_of_another_kind import find_amounts_of_another_kind
@@ -214,6 +215,7 @@ RULES: tuple[Rule[Any], ...] = (
     find_unsafe_steps,
     find_flames_near_vapour,
     find_raw_soap_denied,
+    find_prose_not_judged,
     find_broken_links,
     find_times_that_do_not_fit,
     find_formats_that_differ,

@@ -71,7 +71,11 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
     library = replace(library, languages={**library.languages, OWN: spelled_in(region)})
     speaks = spoken(profile, library.languages, ours, findings)
     drawn_on = replace(drawn_on, passages=passages_in(speaks, drawn_on.passages, ours, studio, drawn_on.known))
-    recipes = _recipes(studio, recipe_files, drawn_on)
+    # The words of a recipe stand on labels: they are in the studio's language where the region's labels are, and in English elsewhere.
+    written_in = profile.language if profile.language in region.languages else OWN
+    of_labels = tuple(name for name in library.languages if name != written_in)
+    recipes = _recipes(studio, recipe_files, replace(drawn_on, known=replace(drawn_on.known, languages=of_labels)))
+    recipes = {key: replace(recipe, language=written_in) for key, recipe in recipes.items()}
     classes = _classes(studio, class_folders, drawn_on)
     pages = _pages(studio, page_files)
     pictures, other_files = _pictures(studio, profile.look)

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from builder.model.label.language import OWN, Language
+from builder.model.label.language import Language
 from builder.model.recipe.recipe import Recipe, left_out
 from builder.model.studio import Studio
 from builder.rules.durability import plain_length_in
@@ -10,13 +10,13 @@ from builder.words.fold import fold
 
 
 def untranslated(recipe: Recipe, studio: Studio, language: Language) -> tuple[tuple[str, str], ...]:
-    """Return the keys of what is missing, each with what the recipe says in English (for an option, its name under `options`)."""
-    return () if language.is_own else tuple(_missing(recipe, studio, language))
+    """Return the keys of what is missing, each with what the recipe says in its own language (for an option, its name under `options`)."""
+    return () if language.name == recipe.language else tuple(_missing(recipe, studio, language))
 
 
 def said_alone(recipe: Recipe, language: Language) -> tuple[tuple[str, str], ...]:
-    """Return the keys of what a recipe says in another language and not in English, each with that, and names of no option of it."""
-    return () if language.is_own else tuple(_alone(recipe, language))
+    """Return the keys of what a recipe says in another language and not in its own, each with that, and names of no option of it."""
+    return () if language.name == recipe.language else tuple(_alone(recipe, language))
 
 
 def is_translated(recipe: Recipe, studio: Studio) -> bool:
@@ -30,19 +30,21 @@ def is_translated(recipe: Recipe, studio: Studio) -> bool:
 
 def _missing(recipe: Recipe, studio: Studio, language: Language) -> Iterator[tuple[str, str]]:
     told = recipe.told_in(language.name)
-    for key, english, other in _side_by_side(recipe, language):
-        if english and not other and not (key == "keeps" and plain_length_in(english)):
-            yield key, english
+    for key, own, other in _side_by_side(recipe, language):
+        if own and not other and not (key == "keeps" and plain_length_in(own)):
+            yield key, own
     if recipe.label_cautions and len(told.label_cautions) != len(recipe.label_cautions):
         yield "label cautions", " ".join(recipe.label_cautions)
     for option in _options(recipe):
-        if fold(option) not in told.options and not studio.name_in(language, option):
+        # English knows every text by itself: what another language of the stock can say is a text of the stock.
+        known_in = studio.languages[recipe.language] if language.is_own else language
+        if fold(option) not in told.options and not studio.name_in(known_in, option):
             yield "options", option
 
 
 def _alone(recipe: Recipe, language: Language) -> Iterator[tuple[str, str]]:
     told = recipe.told_in(language.name)
-    yield from ((key, other) for key, english, other in _side_by_side(recipe, language) if other and not english)
+    yield from ((key, other) for key, own, other in _side_by_side(recipe, language) if other and not own)
     if told.label_cautions and not recipe.label_cautions:
         yield "label cautions", " ".join(told.label_cautions)
     known = {fold(option) for option in _options(recipe)}
@@ -50,10 +52,10 @@ def _alone(recipe: Recipe, language: Language) -> Iterator[tuple[str, str]]:
 
 
 def _side_by_side(recipe: Recipe, language: Language) -> Iterator[tuple[str, str, str]]:
-    """Yield each single text by its key, in English and in another language."""
-    english, other = recipe.told_in(OWN), recipe.told_in(language.name)
+    """Yield each single text by its key, in the language of the recipe and in another."""
+    own, other = recipe.told_in(recipe.language), recipe.told_in(language.name)
     for key in ("name", "directions", "storage", "keeps"):
-        yield key, getattr(english, key), getattr(other, key)
+        yield key, getattr(own, key), getattr(other, key)
 
 
 def _options(recipe: Recipe) -> tuple[str, ...]:

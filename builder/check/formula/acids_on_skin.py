@@ -13,6 +13,7 @@ from builder.check.places import place_of_counted
 from builder.check.rule import BATCH, rule_on
 from builder.model.dose.towards import TowardsLimit
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
+from builder.model.label.language import OWN
 from builder.rules.fizz import acid_left
 from builder.words.fold import fold
 from builder.words.percent import percent
@@ -91,7 +92,7 @@ def _judge_ph(batch: Batch, asking: TowardsLimit) -> Iterator[BatchFinding]:
 
 def _judge_label(batch: Batch, asking: TowardsLimit) -> Iterator[BatchFinding]:
     row, found = asking.limit, asking.counted
-    if "sun" not in fold(" ".join(batch.sheet.recipe.label_cautions)):
+    if "sun" not in fold(" ".join(batch.sheet.recipe.told_in(OWN).label_cautions)):
         yield batch.caution(
             "sun-caution-missing",
             place_of_counted(found[0], batch.sheet.recipe),

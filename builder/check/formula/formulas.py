@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from builder.model.label.language import OWN
 from builder.model.place import Place
 from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.recipe.product import Product
@@ -56,8 +57,9 @@ class Formula:
 
     @property
     def label_text(self) -> str:
-        """Give, folded, what the label and the sheets tell the user."""
-        return fold(" ".join((*self.recipe.label_cautions, self.recipe.directions)))
+        """Give, folded, what the label tells the user in English."""
+        told = self.recipe.told_in(OWN)
+        return fold(" ".join((*told.label_cautions, told.directions)))
 
 
 def formulas_of(studio: Studio) -> Iterator[Formula]:

@@ -14,6 +14,7 @@ from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
 from builder.model.keeping.durability import Durability
+from builder.model.label.language import OWN
 from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.studio import Studio
@@ -95,7 +96,7 @@ def _single_use(formula: Formula) -> Iterator[Finding]:
             f"{recipe.name} is for a single use, and is said to keep {recipe.keeps}. Both cannot be.",
             "Remove `keeps:`, or remove `single use:` and preserve it.",
         )
-    if not any(word in f"{formula.label_text} {fold(recipe.storage)}" for word in _AT_ONCE):
+    if not any(word in f"{formula.label_text} {fold(recipe.told_in(OWN).storage)}" for word in _AT_ONCE):
         yield caution(
             "single-use-unsaid",
             recipe.at("single use"),

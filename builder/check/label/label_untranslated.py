@@ -12,7 +12,7 @@ from builder.check.batches import NO_LABEL
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import ACCEPTABLE_STOP, FindingKind
-from builder.model.label.language import OWN, Language
+from builder.model.label.language import Language
 from builder.model.recipe.product import Product
 from builder.model.recipe.recipe import Recipe
 from builder.model.studio import Studio
@@ -62,10 +62,12 @@ def _kind_untold(kind: Product, studio: Studio, language: Language, recipes: lis
 
 
 def _untold(recipe: Recipe, studio: Studio, language: Language, missing: tuple[tuple[str, str], ...]) -> Finding:
-    lacks = ", ".join(f'{key} "{english}"' for key, english in missing)
+    lacks = ", ".join(f'{key} "{text}"' for key, text in missing)
     given = len(recipe.told_in(language.name).label_cautions)
     differ = given and "label cautions" in dict(missing)
-    counted = f" There are {len(recipe.label_cautions)} label cautions in {OWN} and {given} in {language.name}." if differ else ""
+    counted = (
+        f" There are {len(recipe.label_cautions)} label cautions in {recipe.language} and {given} in {language.name}." if differ else ""
+    )
     return stop(
         "label-untranslated",
         recipe.at("translations"),
@@ -83,8 +85,8 @@ def _told_alone(recipe: Recipe, studio: Studio, language: Language, alone: tuple
         "label-untranslated",
         recipe.at("translations"),
         f"{recipe.name}: {_asked_for(studio)}, and this stands in {language.name} alone: {told}.",
-        f"Write it in {OWN} too, or take it out of `translations:`; under `options:` stand names of what the recipe lets students choose. "
-        f"{NO_LABEL}",
+        f"Write it in {recipe.language} too, or take it out of `translations:`; under `options:` stand names of what the recipe lets "
+        f"students choose. {NO_LABEL}",
         about=frozenset({Labels(recipe.key)}),
         acceptable=True,
     )

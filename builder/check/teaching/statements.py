@@ -10,6 +10,7 @@ from functools import cached_property, wraps
 from typing import TypeVar
 
 from builder.model.dates.studio_class import StudioClass
+from builder.model.label.language import OWN
 from builder.model.place import Place
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.ingredient_kind import IngredientKind
@@ -166,6 +167,9 @@ def _of_recipe(recipe: Recipe, studio: Studio) -> Iterator[Statement]:
             yield Statement(one, said, f"{recipe.name}. {before}", text, recipe.name, holds, youngest)
             before = one.words
     yield from _of_list(recipe.label_cautions, recipe.at("label cautions"), Said.STEP, holds, youngest)
+    if recipe.language != OWN:
+        english = recipe.told_in(OWN)
+        yield from _of_list(filter(None, english.texts), recipe.at("translations"), Said.STEP, holds, youngest)
     yield from _of_list(recipe.tools, recipe.at("tools"), Said.TOOL, holds, youngest)
 
 

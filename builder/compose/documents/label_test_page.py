@@ -12,6 +12,7 @@ from builder.compose.label_layout.label_layout import LaidOut, box_of
 from builder.compose.label_layout.label_lines import Block, Setter
 from builder.compose.label_layout.label_pages import labels_view, place, position_of, shift_of
 from builder.compose.label_layout.label_sheets import known_stocks
+from builder.compose.recipe.wording import number
 from builder.compose.scopes import LABELS
 from builder.compose.views.labels import LabelsView, MarkView, PositionView
 from builder.model.label.label_sheet import LabelSheet
@@ -109,5 +110,5 @@ def _words(right: float, down: float) -> tuple[Paragraph, ...]:
 
 
 def _sheet(stock: LabelSheet) -> str:
-    width, height = (f"{float(side.millimetres):.1f}" for side in (stock.width, stock.height))
+    width, height = (number(side.millimetres, 1) for side in (stock.width, stock.height))
     return say("Sheet {sheet}: labels of {width} mm by {height} mm.", sheet=stock.name, width=width, height=height)

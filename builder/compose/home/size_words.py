@@ -1,7 +1,6 @@
 """The size of a batch at home, in words: `500 g of oils`, `4 containers`."""
 
-from builder.compose.punctuation import decimals_spoken
-from builder.compose.recipe.wording import keep_together
+from builder.compose.recipe.wording import as_written
 from builder.model.dates.studio_class import HomeSize
 from builder.words.say import say, say_count
 
@@ -11,9 +10,5 @@ def size_words(size: HomeSize) -> str:
     if size.containers is not None:
         return say_count("{count}\u00a0container", "{count}\u00a0containers", size.containers)
     if size.oils is not None:
-        return say("{weight} of oils", weight=_as_written(size.written.partition(" of ")[0]))
-    return _as_written(size.written)
-
-
-def _as_written(weight: str) -> str:
-    return keep_together(decimals_spoken(weight))
+        return say("{weight} of oils", weight=as_written(size.written.partition(" of ")[0]))
+    return as_written(size.written)

@@ -16,7 +16,6 @@ from builder.compose.dates.dates import decimal_sign, length_in_words, plain_dat
 from builder.compose.recipe.wording import NBSP, keep_together
 from builder.model.label.language import Language
 from builder.rules.durability import plain_length_in
-from builder.words.glued import glued as glued_signs
 
 
 def joined(texts: Iterable[str]) -> str:
@@ -41,7 +40,7 @@ def colon_of(languages: Sequence[Language]) -> str:
 
 def glued(text: str, language: Language) -> str:
     """Set a text as its language sets it."""
-    return text if language.is_own else keep_together(glued_signs(text))
+    return text if language.is_own else keep_together(text)
 
 
 def day(on: date, languages: Sequence[Language], locale: str) -> str:
@@ -49,10 +48,10 @@ def day(on: date, languages: Sequence[Language], locale: str) -> str:
     return on.isoformat() if len(languages) > 1 else plain_date(on, locale).replace(" ", NBSP)
 
 
-def length_of_time(english: str, own: str, language: Language) -> str:
-    """Return a length of time in a language: as the studio has written it, or the number with its unit."""
-    length = plain_length_in(english)
-    if own or length is None:
+def length_of_time(written: str, own: str, language: Language) -> str:
+    """Return a length of time in a language: as the studio has written it there, or the number with its unit."""
+    length = plain_length_in(own or written)
+    if length is None or (own and language.is_own):
         return glued(own, language)
     number, unit = length
     return length_in_words(number, unit, language.locale)

@@ -176,7 +176,7 @@ def _variant(studio: Studio, filled: WorkedBatch, variant: Variant, language: La
     taken = [chosen for _, chosen in variant.chosen if chosen is not None]
     scents = [one for one in taken if (card := studio.ingredient(one)) is None or card.kind != IngredientKind.COLOURANT]
     names = scents or chosen_in(variant)[:1]
-    said = (own.get(fold(name)) or plain_scent(studio.name_in(language, name)) for name in names)
+    said = (own.get(fold(name)) or plain_scent(studio.name_in(language, name) or name) for name in names)
     return sentence(", ".join(within(name) for name in said))
 
 

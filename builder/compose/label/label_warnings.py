@@ -8,7 +8,7 @@ from collections.abc import Iterator
 
 from builder.model.label.ingredient_list import Variant
 from builder.model.label.label_warning import Because, WarningRule
-from builder.model.label.language import ENGLISH, Language
+from builder.model.label.language import ENGLISH, OWN, Language
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
@@ -18,7 +18,8 @@ from builder.words.fold import fold
 def warnings_of(studio: Studio, batch: WorkedBatch, variant: Variant, language: Language = ENGLISH) -> tuple[str, ...]:
     """Return the warnings of one variant in a language, prescribed ones first and each once. What is said already is seen in English."""
     own = batch.recipe.told_in(language.name).label_cautions
-    said = (*batch.recipe.label_cautions, batch.recipe.directions)
+    english = batch.recipe.told_in(OWN)
+    said = (*english.label_cautions, english.directions)
     called_for = [rule for rule in studio.label_warnings if _holds(rule, studio, batch, variant) and not rule.is_said_in(said)]
     prescribed = [language.text(rule.wording) for rule in called_for if rule.because is Because.LAW]
     others = [language.text(rule.wording) for rule in called_for if rule.because is not Because.LAW]

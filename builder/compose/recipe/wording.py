@@ -15,6 +15,7 @@ from builder.model.recipe.column import Weighed
 from builder.model.recipe.quantity import Duration, Mass, Temperature, Volume, sum_masses
 from builder.model.studio import Scale
 from builder.units import fahrenheit, grams_in, millilitres_in
+from builder.words.glued import glued
 from builder.words.listed import listed as listed
 from builder.words.say import message, say, say_count
 from builder.words.within import within as within_english
@@ -232,8 +233,13 @@ def sentence(text: str) -> str:
 
 
 def keep_together(html: str) -> str:
-    """Keep each number of a written text with the unit that follows it on one line."""
-    return UNIT_AFTER_NUMBER.sub(NBSP, html)
+    """Keep each number of a written text with the unit that follows it on one line, and each sign with the word beside it."""
+    return glued(UNIT_AFTER_NUMBER.sub(NBSP, html))
+
+
+def as_written(weight: str) -> str:
+    """Write a weight or a volume that the studio has written, `2.5 kg`."""
+    return keep_together(decimals_spoken(weight))
 
 
 def figure(value: Fraction, unit: str) -> str:

@@ -213,7 +213,7 @@ class Recipe(Placed):
     `single_use`: it is used up at once, and what is left is thrown away.
     `free_from` are families of allergens that it promises not to hold. `used_on` are words of USED_ON, `not_for_colour` colours that are
     there for something else. `youngest_user` is the age in years of the youngest whom the product is meant for (None: whoever takes a class
-    that makes it). `translations` are by language.
+    that makes it). `language` is that in which it is written, `translations` are by the others.
     """
 
     key: str
@@ -241,6 +241,7 @@ class Recipe(Placed):
     label_design: str = ""
     after_opening: str = ""
     single_use: bool = False
+    language: str = OWN
     translations: Mapping[str, Translation] = field(default_factory=dict)
     code: str = ""
     accepts: Mapping[str, Acceptance] = field(default_factory=dict)
@@ -275,6 +276,6 @@ class Recipe(Placed):
 
     def told_in(self, language: str) -> Translation:
         """Return what a label takes from it, in one language; empty where the studio has not written it."""
-        if language == OWN:
+        if language == self.language:
             return Translation(self.name, self.directions, self.storage, self.keeps, self.label_cautions)
         return self.translations.get(language, Translation())

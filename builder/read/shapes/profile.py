@@ -170,8 +170,8 @@ class ProfileShape(Shape):
     region: RegionField = needed("region", "US")
     """Whose rules labels and limits follow: US, EU, UK or Canada."""
     language: LanguageField = maybe("language", OWN, "English")
-    """The language of your pages and sheets, if it is not English: one of which there is a file with every message. Labels have the
-    languages of their region, whatever stands here."""
+    """The language of your pages and sheets, and of what you write, if it is not English: one of which there is a file with every message.
+    Labels have the languages of their region, whatever stands here."""
     currency: Currency = needed("currency", "USD")
     """The currency of all prices, by its three letters."""
     paper: Annotated[str, reads(word_of("letter", "A4"))] = needed("paper", "letter")

@@ -365,7 +365,8 @@ class RecipeShape(Shape):
     """How long it is good once opened. In the European Union and the United Kingdom what keeps for more than 30 months bears it in place of
     a date."""
     translations: dict[str, TranslationShape] = maybe("translations", {}, "{French: {name: Lotion pour les mains}}")
-    """What the label says in another language, by the language, where the region wants several (Canada: French)."""
+    """What the label says in another language, by the language, where the region wants several (Canada: French; English where
+    `language:` in studio.yaml is French)."""
     code: Annotated[str, reads(parse_code)] = maybe("code", "", "ML")
     """Two to four capital letters with which its batch codes begin, none of them I or O. Without it, the first letters of the words of the
     file's name."""
