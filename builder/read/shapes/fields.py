@@ -93,6 +93,8 @@ ProductField = Annotated[Product, looks_up(values.find_product)]
 
 Whole = Annotated[int, reads(numbers.parse_whole)]
 WholeAboveZero = Annotated[int, reads(numbers.parse_whole_above_zero)]
+People = Annotated[int, reads(numbers.parse_people)]
+PeopleAboveZero = Annotated[int, reads(numbers.parse_people_above_zero)]
 Number = Annotated[Fraction, reads(numbers.parse_number)]
 PositiveNumber = Annotated[Fraction, reads(numbers.parse_positive)]
 Price = Annotated[Fraction, reads(numbers.parse_price)]

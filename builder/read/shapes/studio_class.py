@@ -1,6 +1,6 @@
 """The shape of `classes/NAME/class.yaml`."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from typing import Annotated, Self
 
 from pydantic import model_validator
@@ -14,6 +14,8 @@ from builder.read.shapes.fields import (
     AllergenFamilies,
     Date,
     DateOrDates,
+    People,
+    PeopleAboveZero,
     Price,
     Text,
     Texts,
@@ -33,17 +35,17 @@ from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text.text_error import TextError
 from builder.read.values.values import member_of, parse_cancelled, word_of
 
-# More is a slip of the keyboard, and every container would be labelled. Our own bounds, far above any class of a studio.
-MOST_PEOPLE, MOST_CONTAINERS = 500, 5_000
+# More is a slip of the keyboard, and every container would be labelled. Our own bound, far above any class of a studio.
+MOST_CONTAINERS = 5_000
 At = tuple[str | int, ...]
 
 
 class StaffShape(Shape):
     """Who teaches."""
 
-    teachers: Whole = needed("teachers", "1")
+    teachers: People = needed("teachers", "1")
     """How many teachers there are."""
-    assistants: Whole = maybe("assistants", 0, example="1")
+    assistants: People = maybe("assistants", 0, example="1")
     """How many assistants there are. They count like teachers for who watches whom."""
 
 
@@ -93,7 +95,7 @@ class DateShape(Shape):
 
     on: Date = needed("on", "2027-03-06 10:00")
     """Day and time at which it begins."""
-    enrolled: Whole = maybe("enrolled", 0, example="9")
+    enrolled: People = maybe("enrolled", 0, example="9")
     """How many people have booked. Batches, sheets and shopping are for so many. A class without anybody enrolled has sheets for a full
     class."""
     staff: StaffShape | None = maybe("staff", example="{teachers: 1, assistants: 3}")
@@ -102,7 +104,7 @@ class DateShape(Shape):
     """The number of the first free label on the sheet in your printer, counted from 1."""
     labels: EarlierBatchShape | None = maybe("labels", example="{made on: 2026-12-05, batch: KGB-261205, weighed: 104 g}")
     """After a demonstration of soap: the earlier batch that is taken home, so that nothing of it is written on labels by hand."""
-    waiting: Whole = maybe("waiting", 0, example="2")
+    waiting: People = maybe("waiting", 0, example="2")
     """How many people wait for a seat. The page says so."""
     moved_from: DateOrDates = maybe("moved from", (), "2027-02-27 10:00")
     """When it was to be before: one time, or a list with the first one first. The page says so."""
@@ -140,13 +142,13 @@ class ClassShape(Shape):
     """The least age in years. Who has to watch, and which limits hold, goes by it."""
     length: Time = needed("length", "2 h")
     """How long the class takes. The parts of the lesson have to fit."""
-    seats: WholeAboveZero = needed("seats", "12")
+    seats: PeopleAboveZero = needed("seats", "12")
     """The most people. The sheets without a date are for a full class."""
     price: Price = needed("price", "48.00")
     """What one seat costs, in the currency of the studio."""
     staff: StaffShape = needed("staff", "{teachers: 1, assistants: 1}")
     """The teachers and assistants of the class."""
-    group_size: WholeAboveZero = maybe("group size", 1, example="2")
+    group_size: PeopleAboveZero = maybe("group size", 1, example="2")
     """How many students share a bench. A class in which each group makes a batch of its own has to say it."""
     makes: Annotated[dict[str, MakeShape], NOT_EMPTY] = needed("makes", "{juniper-hand-lotion: {each student: 1 container}}")
     """What is made, by the file name of the recipe."""
@@ -177,13 +179,7 @@ class ClassShape(Shape):
 
     @model_validator(mode="after")
     def _has_room(self) -> Self:
-        booked: Iterable[tuple[At, int]] = ((("dates", number, "enrolled"), one.enrolled) for number, one in enumerate(self.dates))
-        people: tuple[tuple[At, int], ...] = ((("seats",), self.seats), *booked)
-        for at, number in people:
-            if number > MOST_PEOPLE:
-                wrong = f"{number} people are more than one class holds."
-                raise TextError("figure-out-of-range", wrong, f"Write at most {MOST_PEOPLE}, or two dates.", at=at)
-        most = max(number for _, number in people)
+        most = max(self.seats, *(one.enrolled for one in self.dates), 0)
         for at, number in self._containers(most):
             if number > MOST_CONTAINERS:
                 wrong = f"With {most} people these are {number} containers on one date, more than one class fills."

@@ -21,6 +21,8 @@ _DECIMAL = re.compile(r"\d+(?:\.\d+)?", re.ASCII)
 _FRACTION = re.compile(r"(?:(\d+)\s+)?(\d+)\s*/\s*(\d+)", re.ASCII)
 _CURRENCY = re.compile(r"(?:[^\W\d_]{1,4}\.?|[$£€¥])\s*\d|\d[\d.,]*\s*(?:[^\W\d_]{1,4}\.?|[$£€¥])\s*$")
 _MOST_DIGITS = 15
+# More is a slip of the keyboard. Our own bound, far above any class of a studio.
+MOST_PEOPLE = 500
 _NO_MARKS = 'Write the number without marks between thousands and with a decimal point, for example "1500" or "2.5".'
 
 
@@ -111,4 +113,22 @@ def parse_whole_above_zero(text: str) -> int:
     number = parse_whole(text)
     if not number:
         raise AmountError("amount-not-positive", f"{quoted(text)} is not above zero.", "Write at least 1.")
+    return number
+
+
+def parse_people(text: str) -> int:
+    """Read how many people there are, none or more."""
+    return _people(parse_whole(text))
+
+
+def parse_people_above_zero(text: str) -> int:
+    """Read how many people there are, one or more."""
+    return _people(parse_whole_above_zero(text))
+
+
+def _people(number: int) -> int:
+    if number > MOST_PEOPLE:
+        raise AmountError(
+            "figure-out-of-range", f"{number} people are more than one class holds.", f"Write at most {MOST_PEOPLE}, or two dates."
+        )
     return number
