@@ -6,6 +6,9 @@ the stock, with its source; without it every heated phase counts as hot.
 Decided: undiluted surfactants and strong alkalis harm eyes: goggles, and below 12 years handed over weighed. Why: a fleck of powder is
 enough, and they look like salt.
 
+Decided: milk, honey and oats in a bar made with lye bring no word on spoiling. Why: nothing grows in the lye of soap, a bar dries and wants
+no preservative, and who reads "preserve whatever holds water" beside it looks for one (common practice, no source).
+
 Decided: only what stands before the first part that speaks of heat in any way counts as cold, and what is only said heats nothing. Once
 something has been warm, or where no part says so, the caution stays with every amount of what is heated: too often is the safe side.
 
@@ -17,7 +20,7 @@ from collections.abc import Collection, Sequence
 
 from builder.model.hazard import Hazard
 from builder.model.recipe.ingredient import Ingredient
-from builder.model.recipe.product import Contact
+from builder.model.recipe.product import Contact, DeclaredBy
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.lesson import Part
@@ -46,8 +49,11 @@ def hazards_of(studio: Studio, card: Ingredient, phase: str, batch: WorkedBatch)
 
 def hazards_of_card(card: Ingredient, batch: WorkedBatch) -> tuple[str, ...]:
     """Return the hazards of a card that hold in this product: oil makes a tub slippery only from what stays oil and is used in one."""
-    in_a_tub = batch.product.contact in (Contact.BATH, Contact.RINSE_OFF) and not batch.product.made_with_lye
-    return tuple(hazard for hazard in card.hazards if hazard != Hazard.SLIPPERY or in_a_tub)
+    made_with_lye = batch.product.made_with_lye
+    in_a_tub = batch.product.contact in (Contact.BATH, Contact.RINSE_OFF) and not made_with_lye
+    in_a_bar = made_with_lye and batch.product.declared_by is DeclaredBy.WEIGHT
+    gone = {hazard for hazard, is_gone in ((Hazard.SLIPPERY, not in_a_tub), (Hazard.SPOILS, in_a_bar)) if is_gone}
+    return tuple(hazard for hazard in card.hazards if hazard not in gone)
 
 
 def heat_of(studio: Studio, phase_name: str, batch: WorkedBatch) -> tuple[str, ...]:

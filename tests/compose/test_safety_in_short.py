@@ -2,6 +2,7 @@
 
 from builder.compose.site.safety import view_safety
 from builder.compose.views.site.safety import RiskGroup
+from builder.rules.hazard import hazards_of_card
 from tests.published import edition
 
 
@@ -34,3 +35,13 @@ def test_flames_are_for_home_where_nothing_is_heated() -> None:
     *_, others, home = safety_of("salts-and-scrub-party")
     assert (others.heading, [risk.name for risk in others.risks]) == ("Also in this class", ["Oil makes the bath slippery"])
     assert (home.heading, [risk.name for risk in home.risks]) == ("With what you take home", ["Vapour catches fire", "It can poison pets"])
+
+
+def test_milk_spoils_in_a_lotion_and_in_liquid_soap_and_not_in_a_bar() -> None:
+    # Common practice, no source: bars of soap made with lye hold no preservative and want none.
+    milk = edition().studio.ingredients["goat milk"]
+    batches = {made.batch.recipe.key: made.batch for _, plan in edition().classes for made in plan.made}
+    spoils = {
+        key: "spoils" in hazards_of_card(milk, batches[key]) for key in ("kitchen-garden-bar", "meadow-lotion", "pump-side-hand-soap")
+    }
+    assert spoils == {"kitchen-garden-bar": False, "meadow-lotion": True, "pump-side-hand-soap": True}
