@@ -1,7 +1,9 @@
 """The file from which a language is made holds every message."""
 
+from babel.messages.pofile import read_po
+
 from builder.model.label.language import LABEL
-from tests.messages import FILE, KEYWORDS, ON_LABELS, all_found, as_text
+from tests.messages import FILE, KEYWORDS, ON_LABELS, all_found, as_text, messages
 
 
 def test_no_two_messages_that_are_counted_begin_alike() -> None:
@@ -17,3 +19,14 @@ def test_no_two_messages_that_are_counted_begin_alike() -> None:
 
 def test_the_file_of_messages_is_current() -> None:
     assert FILE.read_text(encoding="utf-8") == as_text(), "write it anew: python -m tests.messages"
+
+
+def test_each_language_that_ships_is_whole() -> None:
+    """A language that lacks one message is spoken by no studio (`language-incomplete`)."""
+    every = {(one.context or "", one.id if isinstance(one.id, str) else one.id[0]) for one in messages() if one.id}
+    for file in FILE.parent.glob("*.po"):
+        with file.open("rb") as opened:
+            said = {
+                (one.context or "", one.id if isinstance(one.id, str) else one.id[0]) for one in read_po(opened) if one.id and one.string
+            }
+        assert sorted(every - said) == [], file.name

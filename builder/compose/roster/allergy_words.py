@@ -88,7 +88,7 @@ def _of_one(allergy: Allergy, plan: ClassPlan) -> Iterator[str]:
 
 
 def _listed(found: Sequence[AllergyFound]) -> str:
-    return "; ".join(f"{one.ingredient} ({one.recipe}, {_where(one)}), {say(_BY[one.by], named=within(one.named))}" for one in found)
+    return "; ".join(f"{say(one.ingredient)} ({one.recipe}, {_where(one)}), {say(_BY[one.by], named=within(one.named))}" for one in found)
 
 
 def _where(one: AllergyFound) -> str:

@@ -55,7 +55,7 @@ class _Words:
 
     def __init__(self, studio: Studio, shopping: Shopping) -> None:
         self._profile, self._shopping = studio.profile, shopping
-        self._locale = studio.region.locale
+        self._locale = studio.locale
         self._with_year = len({one.on.year for one in shopping.occasions}) > 1
 
     def scope(self) -> str:

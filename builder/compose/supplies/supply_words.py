@@ -194,4 +194,4 @@ def _sum(studio: Studio, cost: Cost, value: Fraction) -> str:
 
 
 def _money(studio: Studio, value: Fraction) -> str:
-    return money(value, studio.profile.currency, studio.region.locale)
+    return money(value, studio.profile.currency, studio.locale)

@@ -1,7 +1,8 @@
 """What a person wrote of their allergies, in terms of the cards: families, kinds, words of names, and words that nothing here knows.
 
-The words are those of `content/allergy_words.yaml`, the families of the cards, and every name of an ingredient, of a part of one or of a
-fragrance allergen. Whatever a text holds is taken in; whatever is left over is unclear, so that a `not` or a `but` is asked about.
+The words are those of `content/allergy_words.yaml`, the families of the cards, also in the language of the studio, and every name of an
+ingredient, of a part of one or of a fragrance allergen. Whatever a text holds is taken in; whatever is left over is unclear, so that a
+`not` or a `but` is asked about.
 
 Decided: a word of an allergy that nothing knows is a finding of its own, and `not` and `but` are such words. Why: a word passed over
 would look like nothing found.
@@ -10,6 +11,7 @@ would look like nothing found.
 import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from types import MappingProxyType
 
 from builder.model.label.labelling import Allergen
 from builder.model.recipe.ingredient import Ingredient
@@ -17,20 +19,23 @@ from builder.model.remembered import remembered
 from builder.model.roster.allergy import AllergyWords, Says
 from builder.model.studio import Studio
 from builder.reckon.roster.word_forms import Words, runs_of, words_of
+from builder.words.fold import fold
 
-_BETWEEN = re.compile(r"[,;/+&\n]|\b(?:and|or|plus)\b", re.IGNORECASE)
+_BETWEEN = re.compile(r"[,;/+&\n]|\b(?:and|or|plus|et|ou)\b", re.IGNORECASE)
 # Nobody writes so many words of one allergy, and the time that the runs of a text take grows with their square.
 _MOST_WORDS = 40
 
 
 def vocabulary_of(studio: Studio) -> "Vocabulary":
     """Return all words that are known to a studio, made once."""
-    return _vocabulary(studio.allergy_words, studio.ingredients, studio.allergens)
+    return _vocabulary(studio.allergy_words, studio.ingredients, studio.allergens, studio.speaks.texts)
 
 
 @remembered(4)
-def _vocabulary(known: tuple[AllergyWords, ...], ingredients: Mapping[str, Ingredient], allergens: tuple[Allergen, ...]) -> "Vocabulary":
-    return Vocabulary(known, ingredients, allergens)
+def _vocabulary(
+    known: tuple[AllergyWords, ...], ingredients: Mapping[str, Ingredient], allergens: tuple[Allergen, ...], spoken: Mapping[str, str]
+) -> "Vocabulary":
+    return Vocabulary(known, ingredients, allergens, spoken)
 
 
 @dataclass(frozen=True)
@@ -49,15 +54,24 @@ class Term:
 class Vocabulary:
     """All words that are known."""
 
-    def __init__(self, known: tuple[AllergyWords, ...], ingredients: Mapping[str, Ingredient], allergens: tuple[Allergen, ...]) -> None:
-        """Take in the words of the table, the families and every name."""
+    def __init__(
+        self,
+        known: tuple[AllergyWords, ...],
+        ingredients: Mapping[str, Ingredient],
+        allergens: tuple[Allergen, ...],
+        spoken: Mapping[str, str] = MappingProxyType({}),
+    ) -> None:
+        """Take in the words of the table, the families and every name; `spoken` are texts in another language by their folded English."""
         rows = [(words_of(text), row) for row in known for text in row.words]
         self.rows = {words: row for words, row in rows if row.says is Says.AN_ALLERGEN}
         self.silent = {word for words, row in rows if row.says is Says.NOTHING for word in words}
         self.too_much = {word for words, row in rows if row.says is Says.TOO_MUCH for word in words}
         self.none = {words for words, row in rows if row.says is Says.NO_ALLERGY}
         cards = tuple({id(card): card for card in ingredients.values()}.values())
-        self.families = {words_of(family): family for card in cards for family in card.allergens}
+        families = {family for card in cards for family in card.allergens}
+        self.families = {words_of(spoken.get(fold(family), family)): family for family in families} | {
+            words_of(one): one for one in families
+        }
         texts = {text for card in cards for text in names_of(card)}
         texts |= {name for one in allergens for name in (*one.counts, *one.oils)}
         self.runs = {run for text in texts for _, run in runs_of(words_of(text))}
