@@ -56,6 +56,8 @@ def new_file(stock: TextFolder, file: str, code: str) -> str | None:
     except (ValueError, UnknownLocaleError):
         return None
     every, ours = read_catalog(stock, "languages/messages.pot"), read_catalog(stock, file) if stock.has(file) else None
+    if ours and ours.locale == made.locale:
+        made = ours  # It counts as ours does, in whose forms its messages are.
     for message in every or ():
         if message.id:
             known = ours.get(message.id, message.context) if ours else None
