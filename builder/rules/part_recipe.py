@@ -1,9 +1,24 @@
-"""Which recipe of its class a part of a lesson is about; the recipes of the class are given by their keys, in its order."""
+"""Which recipe of its class a part of a lesson is about, and which parts are followed to make it.
 
-from collections.abc import Container, Sequence
+The recipes of the class are given by their keys, in its order.
+"""
+
+from collections.abc import Container, Iterator, Sequence
+from dataclasses import dataclass
 
 from builder.model.dates.studio_class import StudioClass
+from builder.model.recipe.column import Column
+from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.model.teaching.lesson import Part, Where
+
+
+@dataclass(frozen=True)
+class Followed:
+    """What is followed step by step: where, as a sentence says it, the parts in which its steps stand, and the amounts of its batch."""
+
+    where: str
+    parts: tuple[Part, ...]
+    column: Column
 
 
 def recipe_about(part: Part, made: Sequence[str]) -> str | None:
@@ -24,5 +39,17 @@ def recipe_in_hand(part: Part, made: Sequence[str], with_lye: Container[str]) ->
 
 def home_parts(studio_class: StudioClass, recipe: str | None) -> tuple[Part, ...]:
     """Return the parts of the lesson that are done at home for one recipe, in order."""
-    parts = (part for part in studio_class.lesson.parts if part.where is not Where.CLASS_ONLY)
+    return _parts(studio_class, recipe, without=Where.CLASS_ONLY)
+
+
+def followed(plan: ClassPlan, made: MadeProduct) -> Iterator[Followed]:
+    """Yield what is followed to make one product of a class: the lesson in class, and the take-home sheet where there is one."""
+    studio_class, key = plan.studio_class, made.batch.recipe.key
+    yield Followed("in class", _parts(studio_class, key, without=Where.HOME_ONLY), made.batch.grams)
+    if made.home:
+        yield Followed("on the take-home sheet", home_parts(studio_class, key), made.home[0].sheet.grams)
+
+
+def _parts(studio_class: StudioClass, recipe: str | None, *, without: Where) -> tuple[Part, ...]:
+    parts = (part for part in studio_class.lesson.parts if part.where is not without)
     return tuple(part for part in parts if recipe_about(part, studio_class.recipe_keys) == recipe)

@@ -15,10 +15,10 @@ from builder.model.recipe.recipe import Choice, Recipe
 from builder.model.studio import Studio
 from builder.model.subject import WholeClass
 from builder.model.teaching.class_plan import ClassPlan
-from builder.model.teaching.lesson import Part, Where
+from builder.model.teaching.lesson import Part
 from builder.rules.ingredient_words import Instructions
 from builder.rules.naming import ChoiceNamed, OptionNamed, Unknown, meaning_of
-from builder.rules.part_recipe import home_parts, recipe_about
+from builder.rules.part_recipe import followed
 from builder.words.fold import fold
 from builder.words.listed import listed
 
@@ -38,12 +38,8 @@ def find_choices_in_no_step(plan: ClassPlan, studio: Studio) -> Iterator[Finding
     """Compare what each recipe lets people choose with what the steps of its class, and of its take-home sheet, say of it."""
     for made in plan.made:
         recipe, lesson = made.batch.recipe, plan.studio_class.lesson
-        about = [part for part in lesson.parts if recipe_about(part, plan.studio_class.recipe_keys) == recipe.key]
-        in_class = [part for part in about if part.where is not Where.HOME_ONLY]
-        at_home = home_parts(plan.studio_class, recipe.key) if made.home else ()
         for choice in recipe.choices:
-            documents = [("in class", in_class), ("on the take-home sheet", at_home)]
-            without = [name for name, parts in documents if not _put_in(choice, parts, recipe, studio)]
+            without = [one.where for one in followed(plan, made) if not _put_in(choice, one.parts, recipe, studio)]
             if without:
                 step = f"Weigh at most {{{choice.what}}} of your {choice.what}, and stir it in."
                 yield caution(

@@ -7,8 +7,7 @@ Decided: a lesson that names less than half of its ingredients in braces is not 
 false alarm on each of them costs trust.
 """
 
-from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator, Sequence
 
 from builder.check.rule import CLASS_IN_STUDIO, rule_on
 from builder.model.finding import Finding, caution
@@ -20,27 +19,17 @@ from builder.model.recipe.recipe import Recipe
 from builder.model.studio import Studio
 from builder.model.subject import WholeClass
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
-from builder.model.teaching.lesson import Part, Where
+from builder.model.teaching.lesson import Part
 from builder.rules.ingredient_words import Call, Instructions
 from builder.rules.naming import Unknown, WholeBatch, meaning_of, weighings
-from builder.rules.part_recipe import recipe_about
+from builder.rules.part_recipe import followed
 from builder.words.fold import fold
 from builder.words.listed import listed
 from builder.words.nearest import nearest
 from builder.words.within import within
 
 _ONLY_WITH_BRACES = 2
-_IN_CLASS, _AT_HOME = "in class", "on the take-home sheet"
 _LYE = (Role.ALKALI, Role.LYE_WATER)
-
-
-@dataclass(frozen=True)
-class _Document:
-    """One document that steps are printed on: what it is called, whose parts it does without, and the amounts that stand in it."""
-
-    name: str
-    without: Where
-    column: Column
 
 
 @rule_on(
@@ -50,24 +39,15 @@ class _Document:
 def find_ingredients_in_no_step(plan: ClassPlan, studio: Studio) -> Iterator[Finding]:
     """Compare what each recipe holds with what the steps of its class, and of its take-home sheet, put in."""
     for made in plan.made:
-        recipe, keys = made.batch.recipe, plan.studio_class.recipe_keys
-        about = [part for part in plan.studio_class.lesson.parts if recipe_about(part, keys) == recipe.key]
         # Lye that nobody handles is a stop of its own.
         elsewhere = () if made.taught.lye_by else _LYE
         left: dict[tuple[Place, tuple[str, ...]], list[str]] = {}
-        for document in _documents(made):
-            parts = [part for part in about if part.where is not document.without]
-            last, names = _left_out(parts, document.column, recipe, studio, elsewhere)
+        for one in followed(plan, made):
+            last, names = _left_out(one.parts, one.column, made.batch.recipe, studio, elsewhere)
             if last is not None and names:
-                left.setdefault((last.place, names), []).append(document.name)
+                left.setdefault((last.place, names), []).append(one.where)
         for (place, names), documents in left.items():
             yield _finding(plan, made, place, names, " or ".join(documents))
-
-
-def _documents(made: MadeProduct) -> Iterator[_Document]:
-    yield _Document(_IN_CLASS, Where.HOME_ONLY, made.batch.grams)
-    if made.home:
-        yield _Document(_AT_HOME, Where.CLASS_ONLY, made.home[0].sheet.grams)
 
 
 def _finding(plan: ClassPlan, made: MadeProduct, place: Place, names: tuple[str, ...], where: str) -> Finding:
@@ -92,7 +72,7 @@ def _harm(made: MadeProduct, names: tuple[str, ...]) -> str:
 
 
 def _left_out(
-    parts: list[Part], column: Column, recipe: Recipe, studio: Studio, elsewhere: tuple[Role, ...]
+    parts: Sequence[Part], column: Column, recipe: Recipe, studio: Studio, elsewhere: tuple[Role, ...]
 ) -> tuple[Part | None, tuple[str, ...]]:
     """Return the names of what no step puts in, without the roles that are said elsewhere, and the last part that names any in braces."""
     calls = _calls(column)
