@@ -25,6 +25,7 @@ from builder.model.place import Name
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
 from builder.model.recipe.recipe import Choice, Cure, Fill, ListedAs, MeasuredPh, Recipe
 from builder.model.recipe.size import ToFill, TotalSize
+from builder.model.studio import Scale
 from builder.model.subject import WholeRecipe
 from builder.reckon import reckon_recipe
 from tests.check.test_at_the_edge import batch, card_of, levels, mixed
@@ -37,10 +38,10 @@ from tests.reckon.test_lye_bought import bought
 from tests.test_findings import check
 
 
-def seen_in(region: str, formula: Recipe, *cards: Ingredient) -> Batch:
-    """Return a batch of the example studio, were it in that region."""
+def seen_in(region: str, formula: Recipe, *cards: Ingredient, scales: tuple[Scale, ...] = STUDIO.profile.scales) -> Batch:
+    """Return a batch of a kilogram in the example studio, were it in that region and had these scales."""
     known = {**STUDIO.ingredients, **{one.key: one for one in cards}}
-    studio = replace(STUDIO, profile=replace(STUDIO.profile, region=region), ingredients=known)
+    studio = replace(STUDIO, profile=replace(STUDIO.profile, region=region, scales=scales), ingredients=known)
     return batch_of("a batch", reckon_recipe(studio, formula, TotalSize(grams(1000))), studio, WholeRecipe("test"))
 
 
