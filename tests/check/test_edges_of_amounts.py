@@ -12,6 +12,7 @@ from builder.check.keeping.preservation import find_products_that_do_not_keep
 from builder.check.lye.alkali_purity import find_purities_of_solutions
 from builder.check.lye.lye_liquids import find_unfit_lye_liquids
 from builder.check.recipe.amount_for_scale import find_amounts_scales_cannot_weigh
+from builder.check.recipe.figures_missing import find_figures_missing
 from builder.check.recipe.fill_and_container import find_fills_that_do_not_fit
 from builder.model.dates.studio_class import ClassDate
 from builder.model.dose.limit import LimitWeight
@@ -118,3 +119,22 @@ def test_a_sour_liquid_leaves_half_of_the_lye_to_the_fat(strength: str, water: s
 def test_oil_in_water_keeps_three_months_by_itself(keeps: str, found: list[str]) -> None:
     of = mixed(water="70", phenoxyethanol_and_ethylhexylglycerin_blend="0.9")
     assert levels(find_products_that_do_not_keep(replace(STUDIO, recipes={"one": replace(of, keeps=keeps)}))) == found
+
+
+# What takes up lye is counted by its molar mass, its protons and its strength: each of the three is asked for by itself.
+@pytest.mark.parametrize(
+    ("left_out", "found"),
+    [
+        ((), []),
+        (("molar mass",), ["molar-mass-missing stop"]),
+        (("protons",), ["molar-mass-missing stop"]),
+        (("purity",), ["strength-missing stop"]),
+        (("molar mass", "protons", "purity"), ["molar-mass-missing stop", "strength-missing stop"]),
+    ],
+)
+def test_every_figure_of_an_acid_beside_lye_is_asked_for(left_out: tuple[str, ...], found: list[str]) -> None:
+    card = STUDIO.ingredients["lactic acid"]
+    ours = replace(card, figures={name: figure for name, figure in card.figures.items() if name not in left_out})
+    of = soap({"olive oil": 100}, lye(), {"lactic acid": 1})
+    here = replace(STUDIO, ingredients={**STUDIO.ingredients, "lactic acid": ours}, recipes={"one": of})
+    assert levels(find_figures_missing(here)) == found
