@@ -1,7 +1,6 @@
 """Lye with too much water, too little, or more or less than is usual."""
 
 from collections.abc import Iterator
-from fractions import Fraction
 from math import ceil
 
 from builder.check.batches import Batch, BatchFinding
@@ -89,8 +88,10 @@ def _solution(batch: Batch, plan: LyePlan, lye: LyeResult) -> Iterator[BatchFind
     """Look at the strength of a ready-mixed lye by itself, whatever water is added to it."""
     ceiling = batch.constants["strongest lye from solid"]
     weighed = [w.line.strength for w in batch.sheet.grams.weighed if w.line.strength is not None]
-    strength = plan.bought.low if plan.bought else max(weighed, default=Fraction(0))
-    if not weighed or strength * 100 <= ceiling.typical:
+    if not weighed:
+        return
+    strength = plan.bought.low if plan.bought else max(weighed)
+    if strength * 100 <= ceiling.typical:
         return
     why, written = _why_not(lye, ceiling), plain_number(strength * 100)
     if plan.bought:
