@@ -304,15 +304,3 @@ def test_on_a4_every_sheet_is_a4(tmp_path: Path) -> None:
     assert len(made) >= 7
     for path in made:
         assert {(round(width, 1), round(height, 1)) for (width, height), _ in pdf_pages(path)} == {(595.3, 841.9)}, path
-
-
-@pytest.mark.long
-def test_publishing_twice_gives_the_same_bytes(tmp_path: Path) -> None:
-    sound = Path(__file__).parent / "findings" / "_sound"
-    runs = []
-    for name in ("one", "two"):
-        assert run("publish", sound, "--to", tmp_path / name, "--today", "2027-01-02").status == 0
-        runs.append(
-            {path.relative_to(tmp_path / name): path.read_bytes() for path in sorted((tmp_path / name).rglob("*")) if path.is_file()}
-        )
-    assert runs[0] == runs[1]
