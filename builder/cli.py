@@ -11,8 +11,7 @@ import sys
 import zoneinfo
 from collections.abc import Sequence
 
-from builder.arguments import parse
-from builder.refusals import CommandError, NotDoneError
+from builder.refusals import CommandError, NotDoneError, not_loaded
 
 # Hours are those of the package tzdata: what a machine itself knows of time zones is another's, and of another day.
 zoneinfo.reset_tzpath(to=())
@@ -33,6 +32,9 @@ def main(arguments: Sequence[str] | None = None) -> int:
     if "_ARGCOMPLETE" in os.environ:
         _complete()
     try:
+        # Loaded here, so that what this machine lacks is told in a sentence.
+        from builder.arguments import parse
+
         options = parse(sys.argv[1:] if arguments is None else arguments)
         # Loaded once it is known that there is a command to run: it takes a second, and help needs none of it.
         from builder.commands import RUN
@@ -41,6 +43,9 @@ def main(arguments: Sequence[str] | None = None) -> int:
     except CommandError as error:
         print(f"stillroom: {error}", file=sys.stderr)
         return WRONG_COMMAND
+    except ImportError as error:
+        print(f"stillroom: {not_loaded(error)}", file=sys.stderr)
+        return NOT_DONE
     except NotDoneError as error:
         print(f"stillroom: {error}", file=sys.stderr)
         return NOT_DONE

@@ -1,9 +1,12 @@
 """Why a command was not carried out, in words for the person who typed it."""
 
+import sys
 from collections.abc import Iterable
 from typing import NoReturn
 
 from builder.words.nearest import Meanings, did_you_mean
+
+WHOLE_PYTHON = "Python from python.org, or with all its packages from your system, has it: set up again with that one."
 
 
 class CommandError(Exception):
@@ -17,3 +20,16 @@ class NotDoneError(Exception):
 def no_such(kind: str, name: str, names: Iterable[str], where: str = "there is", meanings: Meanings | None = None) -> NoReturn:
     """Return in words that nothing of a kind has a name, and which names are near."""
     raise CommandError(f'{where} no {kind} "{name}".{did_you_mean(name, list(names), meanings)}')
+
+
+def is_of_python(error: ImportError) -> bool:
+    """Tell whether what cannot be loaded is a module of Python itself, which some are built without."""
+    return (error.name or "").partition(".")[0] in sys.stdlib_module_names
+
+
+def not_loaded(error: ImportError) -> str:
+    """Return in words what this machine lacks for the program to run, and what to do."""
+    if is_of_python(error):
+        return f"this Python was built without `{error.name}`, so that nothing was done. {WHOLE_PYTHON}"
+    what = f"`{error.name.partition('.')[0]}`" if error.name else "something that it needs"
+    return f"{what} cannot be loaded ({error}), so that nothing was done. Set up again, as `content/reference/installing.md` tells."

@@ -32,11 +32,16 @@ from builder.press.fitting import (
 )
 from builder.press.kept import PressedSheet, style_file, sum_of_file
 from builder.press.private_names import boxes_of, set_scope
+from builder.refusals import WHOLE_PYTHON, is_of_python
 
 MISSING = (
     "No PDF was written: the PDF engine does not start ({}). Every sheet is in the output as a page, which a browser prints. "
     "On Debian or Ubuntu this installs what the engine needs: "
     "apt-get install --no-install-recommends libpangoft2-1.0-0 libharfbuzz-subset0"
+)
+WITHOUT = (
+    "No PDF was written: the PDF engine does not start without {}, and this Python was built without it. Every sheet is in the output as a "
+    "page, which a browser prints. {}"
 )
 
 
@@ -44,8 +49,13 @@ def missing_engine() -> str | None:
     """Return in one line what keeps PDFs from being made; None where nothing does."""
     try:
         with contextlib.redirect_stdout(io.StringIO()), contextlib.redirect_stderr(io.StringIO()):
+            # The engine needs it to load nothing, and without it fails by an error that does not name it.
+            import ssl  # noqa: F401
+
             import weasyprint  # noqa: F401
     except (ImportError, OSError) as error:
+        if isinstance(error, ImportError) and is_of_python(error):
+            return WITHOUT.format(f"`{error.name}`", WHOLE_PYTHON)
         return MISSING.format(str(error).splitlines()[0] if str(error) else type(error).__name__)
     return None
 
