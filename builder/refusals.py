@@ -6,8 +6,6 @@ from typing import NoReturn
 
 from builder.words.nearest import Meanings, did_you_mean
 
-WHOLE_PYTHON = "Python from python.org, or with all its packages from your system, has it: set up again with that one."
-
 
 class CommandError(Exception):
     """What is wrong with the command itself, in words for the person who typed it."""
@@ -22,14 +20,10 @@ def no_such(kind: str, name: str, names: Iterable[str], where: str = "there is",
     raise CommandError(f'{where} no {kind} "{name}".{did_you_mean(name, list(names), meanings)}')
 
 
-def is_of_python(error: ImportError) -> bool:
-    """Tell whether what cannot be loaded is a module of Python itself, which some are built without."""
-    return (error.name or "").partition(".")[0] in sys.stdlib_module_names
-
-
 def not_loaded(error: ImportError) -> str:
     """Return in words what this machine lacks for the program to run, and what to do."""
-    if is_of_python(error):
-        return f"this Python was built without `{error.name}`, so that nothing was done. {WHOLE_PYTHON}"
+    if (error.name or "").partition(".")[0] in sys.stdlib_module_names:
+        whole = "Python from python.org, or with all its packages from your system, has it: set up again with that one."
+        return f"this Python was built without `{error.name}`, so that nothing was done. {whole}"
     what = f"`{error.name.partition('.')[0]}`" if error.name else "something that it needs"
     return f"{what} cannot be loaded ({error}), so that nothing was done. Set up again, as `content/reference/installing.md` tells."

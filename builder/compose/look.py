@@ -36,7 +36,7 @@ def look_css(edition: Edition, here: Address | None = None) -> str:
 def title_css(file: str) -> str:
     """Return the style by which titles are set in a font of the studio's own; what it lacks comes from the usual one."""
     face = f'@font-face{{font-family:"{OWN_TITLES}";src:url("{quote(file)}");font-display:swap}}'
-    return f'{face}h1,h2,.studio{{font-family:"{OWN_TITLES}",var(--title-face);font-weight:normal;font-style:normal}}'
+    return f'{face}h1,h2,.studio{{font-family:"{OWN_TITLES}",var(--text-face);font-weight:normal;font-style:normal}}'
 
 
 def _colours(look: Look) -> str:

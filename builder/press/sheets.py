@@ -10,6 +10,7 @@ from __future__ import annotations
 import contextlib
 import io
 import logging
+import sys
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
@@ -32,7 +33,6 @@ from builder.press.fitting import (
 )
 from builder.press.kept import PressedSheet, style_file, sum_of_file
 from builder.press.private_names import boxes_of, set_scope
-from builder.refusals import WHOLE_PYTHON, is_of_python
 
 MISSING = (
     "No PDF was written: the PDF engine does not start ({}). Every sheet is in the output as a page, which a browser prints. "
@@ -41,7 +41,7 @@ MISSING = (
 )
 WITHOUT = (
     "No PDF was written: the PDF engine does not start without {}, and this Python was built without it. Every sheet is in the output as a "
-    "page, which a browser prints. {}"
+    "page, which a browser prints. Python from python.org, or with all its packages from your system, has it."
 )
 
 
@@ -54,8 +54,8 @@ def missing_engine() -> str | None:
 
             import weasyprint  # noqa: F401
     except (ImportError, OSError) as error:
-        if isinstance(error, ImportError) and is_of_python(error):
-            return WITHOUT.format(f"`{error.name}`", WHOLE_PYTHON)
+        if isinstance(error, ImportError) and error.name in sys.stdlib_module_names:
+            return WITHOUT.format(f"`{error.name}`")
         return MISSING.format(str(error).splitlines()[0] if str(error) else type(error).__name__)
     return None
 

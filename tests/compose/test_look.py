@@ -1,5 +1,6 @@
 """The studio's own look: colours that can be read by day and by night whatever is asked for, its logo, its menu."""
 
+import re
 from pathlib import Path
 
 import pytest
@@ -8,6 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder import pipeline
+from builder.compose.look import title_css
 from builder.guide import files_of
 from builder.guide.making import DAY
 from builder.library import LAYOUTS
@@ -51,6 +53,15 @@ def test_whatever_is_asked_for_can_be_read(accent: str, paper: str) -> None:
 def test_a_colour_that_can_be_read_stays_as_it_is_written() -> None:
     assert palette(Look(accent="#7a3b69", paper="#fbf3e6")).day["accent"] == "#7a3b69"
     assert palette(Look()).day == {}
+
+
+def test_titles_in_a_font_of_its_own_name_no_token_that_the_styles_lack() -> None:
+    """A declaration with a variable that stands nowhere is invalid, and all of it falls away (CSS Custom Properties 1, section 3.1)."""
+    named = set(re.findall(r"var\((--[a-z-]+)", title_css("our.ttf")))
+    assert named
+    for style in ("tokens.css", "paper.css"):
+        told = (LAYOUTS / "styles" / style).read_text(encoding="utf-8")
+        assert named <= set(re.findall(r"^\s*(--[a-z-]+):", told, re.MULTILINE))
 
 
 def test_pages_and_sheets_show_it(tmp_path: Path) -> None:
