@@ -9,6 +9,7 @@ from builder.read.text.file_names import plain_name
 from builder.start.lesson_text import lesson_of
 from builder.start.marks import filled, flow, scalar
 from builder.start.starters import CLASS, LESSON, RECIPE, STUDIO, ScaleStart, region_start, text_of, usual_scales
+from builder.start.swapped import swapped
 from builder.words.listed import listed
 from builder.words.spelling import american
 
@@ -17,11 +18,13 @@ Files = Mapping[str, str]
 
 @dataclass(frozen=True)
 class Workshop:
-    """What every file of a studio goes by: whether it weighs in ounces, spells as Americans do, and has to speak French on its labels."""
+    """What every file of a studio goes by: whether it weighs in ounces, spells as Americans do, has to speak French on its labels,
+    and writes in French itself."""
 
     in_ounces: bool = False
     in_american: bool = False
     in_french: bool = False
+    writes_french: bool = False
 
     def filled(self, text: str, values: Mapping[str, str]) -> str:
         """Fill a starter in its units and its spelling; what the studio calls things stays as it is."""
@@ -70,7 +73,9 @@ def recipe_file(name: str, product: str, shop: Workshop, code: str = "", begins_
     text = text_of(plain_name(kind), RECIPE).replace(f"\nproduct: {kind}\n", f"\nproduct: {product}\n")
     if kind != product:
         text = f"# Begun as {kind}, which {product} is like: put your own lines in place of these.\n{text}"
-    text += text_of(plain_name(kind), "french.yaml") if shop.in_french else ""
+    if shop.in_french:
+        french = text_of(plain_name(kind), "french.yaml")
+        text = swapped(text, french) if shop.writes_french else text + french
     text += (
         f"code: {code}                          # the letters of its batch codes; another recipe has those of its name\n" if code else ""
     )

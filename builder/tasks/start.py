@@ -151,6 +151,7 @@ def workshop(studio: Studio) -> Workshop:
         in_ounces=any(scale.unit == "oz" for scale in studio.profile.scales),
         in_american=region_start(studio.profile.region).in_american,
         in_french=any(language.name == "French" for language in studio.label_languages),
+        writes_french=studio.profile.language == "French",
     )
 
 

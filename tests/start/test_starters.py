@@ -27,11 +27,12 @@ TRIED = [pytest.param(key, marks=() if key in ("US", "Canada") else pytest.mark.
 ACCEPTED = {"melt-and-pour soap": {"label-name-missing"}, "liquid soap": {"ph-not-measured"}}
 
 
-def files_of(region: str) -> dict[str, str]:
+def files_of(region: str, language: str = "") -> dict[str, str]:
     """Lay out one studio with a recipe and a class of every kind, under names whose batch codes differ."""
     usual = region_start(region)
     units = "ounces" if usual.in_ounces else "grams"
     files = dict(studio_file(NewStudio("The Drying Loft", usual.address, "hello@loft.example", region, usual_scales(units))))
+    files["studio.yaml"] += language
     shop = workshop(studio_of(files))
     recipes = {}
     for number, kind in enumerate(KINDS):
@@ -44,9 +45,9 @@ def files_of(region: str) -> dict[str, str]:
 
 
 @cache
-def checked(region: str) -> Outcome:
+def checked(region: str, language: str = "") -> Outcome:
     with TemporaryDirectory() as folder:
-        write_new_files(Path(folder), files_of(region))
+        write_new_files(Path(folder), files_of(region, language))
         return pipeline.check(Path(folder), on=date(2027, 1, 1))
 
 
@@ -120,3 +121,12 @@ def test_a_card_of_each_kind_says_no_more_than_the_cards_that_ship() -> None:
         assert any(card.mixes_with == card_start(kind).mixes_with for card in ours), kind
         shared = set.intersection(*(set(card.hazards) for card in ours))
         assert shared <= set(card_start(kind).hazards), kind
+
+
+def test_who_writes_in_french_begins_in_french_and_has_the_english_of_labels() -> None:
+    outcome = checked("Canada", "language: French\n")
+    assert {one.name for one in outcome.findings if one.accepted is None} == {"prose-not-judged"}
+    for recipe in sure(outcome.studio).recipes.values():
+        french, english = recipe.told_in("French"), recipe.told_in("English")
+        assert recipe.language == "French" and recipe.directions == french.directions != english.directions
+        assert len(french.label_cautions) == len(english.label_cautions) > 0

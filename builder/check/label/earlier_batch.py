@@ -18,7 +18,7 @@ from builder.model.label.earlier_batch import EarlierBatch
 from builder.model.studio import Studio
 from builder.model.subject import Labels
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
-from builder.rules.durability import durability_in
+from builder.rules.durability import counts_from_the_cure, durability_in
 from builder.words.plain_number import plain_number
 
 LEAST, MOST = Fraction(1, 2), Fraction(3, 2)
@@ -56,7 +56,7 @@ def find_earlier_batches_amiss(plan: ClassPlan) -> Iterator[Finding]:
             "Write the day on which the batch that is taken home was made.",
             about=about,
         )
-    elif meant[0].batch.recipe.cure is None and "cure" in meant[0].batch.recipe.keeps:
+    elif meant[0].batch.recipe.cure is None and counts_from_the_cure(meant[0].batch.recipe.keeps):
         yield _cure_unknown(plan, meant[0], earlier)
     else:
         yield from _too_young(plan, meant[0], earlier)

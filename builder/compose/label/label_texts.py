@@ -28,7 +28,7 @@ from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Profile, Studio
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.jar import Jar
-from builder.rules.durability import durability_in
+from builder.rules.durability import counts_from_the_cure, durability_in
 from builder.rules.look.logo import logo_on_labels
 from builder.words.fold import fold
 from builder.words.invented import is_invented_address, is_invented_contact
@@ -231,7 +231,7 @@ def _last_day(filled: WorkedBatch, made_on: date | None, keeps: Durability | Non
     """Return the day to which it is good; None where it has to be written by hand. Soap counts from the end of its cure."""
     if made_on is None or keeps is None:
         return None
-    if filled.product.made_with_lye and "cure" in filled.recipe.keeps:
+    if filled.product.made_with_lye and counts_from_the_cure(filled.recipe.keeps):
         cure = durability_in(filled.recipe.cure.time) if filled.recipe.cure else None
         return keeps.after(cure.after(made_on)) if cure else None
     return keeps.after(made_on)
