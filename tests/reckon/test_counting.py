@@ -3,6 +3,7 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from fractions import Fraction
+from itertools import permutations
 from typing import Any
 
 import pytest
@@ -163,6 +164,16 @@ def test_students_add_the_option_that_counts_most_in_each_choice() -> None:
     _, most = count(limit("strong"), {"water": 99, "strong": 1}, strong, mild, choices=choices)
     # Of a portion of 100 g: 1 g in it, 2 g and 1 g added.
     assert most == Fraction("0.04") / Fraction("1.03")
+
+
+@pytest.mark.parametrize("names", list(permutations(("plain", "mild", "strong"))))
+def test_the_worst_option_is_found_wherever_it_stands(names: tuple[str, ...]) -> None:
+    # Of a portion of 100 g: 2 g of the strong one are added, or of the mild one, of which half or more is the same, or of a plain one.
+    mild = replace(blend("Strong", "Other"), name="mild")
+    for options, counts in ((names, 2), (tuple(one for one in names if one != "strong"), 1)):
+        choice = Choice("scent", tuple(map(Name, options)), share(2))
+        least, _ = count(limit("strong"), {"water": 100}, card("strong"), mild, card("plain"), choices=(choice,))
+        assert least == Fraction(counts, 102)
 
 
 def test_percent_of_oils_is_counted_on_the_oils() -> None:

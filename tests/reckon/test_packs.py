@@ -50,6 +50,12 @@ def test_by_hand() -> None:
     }  # fmt: skip
 
 
+# 130 g: the kilogram is the cheapest by weight and costs 10.00; two of 100 g cost 4.00, five of 30 g 3.50, one of each 2.70.
+def test_the_best_value_may_not_be_needed_at_all() -> None:
+    packs = [Pack(Fraction(1000), Fraction(10)), Pack(Fraction(100), Fraction(2)), Pack(Fraction(30), Fraction(7, 10))]
+    assert cheapest_packs(Fraction(130), *packs) == ((0, 1, 1), True)
+
+
 def test_of_two_at_the_same_price_the_fewest_packs_count() -> None:
     packs = [Pack(Fraction(250), Fraction(5, 2)), Pack(Fraction(1000), Fraction(10))]
     assert cheapest_packs(Fraction(900), *packs) == ((0, 1), True)

@@ -11,15 +11,15 @@ from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import DeclaredAs, DropMass, LabelName
 from builder.model.recipe.product import Contact, DeclaredBy, Product
 from builder.model.recipe.quantity import Drops
-from builder.model.recipe.recipe import AmountsAs
+from builder.model.recipe.recipe import AmountsAs, Cure, ListedAs
 from builder.model.recipe.size import TotalSize
 from builder.model.supplies.supply import SupplyKind
-from builder.reckon import reckon_nominal, weight_as_written
+from builder.reckon import reckon_nominal, reckon_recipe, weight_as_written
 from builder.reckon.label.ingredient_list import list_ingredients
 from builder.reckon.label.label_order import Order, Source
 from builder.reckon.label.shares import most_of
 from builder.reckon.supplies.shelf import open_shelf
-from tests.making import card, grams, phase, recipe, scale, share, worked
+from tests.making import card, grams, lye, phase, recipe, scale, share, soap, worked
 from tests.reckon.test_guests import STUDIO
 from tests.reckon.test_ingredient_list import exactly, labelling
 from tests.reckon.test_supplies import pack
@@ -88,3 +88,15 @@ def test_figures_whose_least_adds_up_to_the_whole_leave_nothing_open() -> None:
 def test_a_pack_of_containers_by_weight_tells_no_number() -> None:
     jars = pack("4 fl oz jar", grams(500), "12.00", SupplyKind.CONTAINER)
     assert open_shelf(replace(STUDIO, supplies=(jars,))).packs == {}
+
+
+# By hand: where half of the mol of a lye are potassium hydroxide, half of the lactic acid becomes potassium lactate, C3H5KO3, 128.17 g/mol,
+# and half sodium lactate, C3H5NaO3, 112.06 g/mol (atomic weights of IUPAC): 128.17 / 112.06 = 1.1438 times as much of the first.
+def test_the_salts_of_an_acid_are_divided_by_mol_and_not_by_weight() -> None:
+    alkalis = {"sodium hydroxide": 50, "potassium hydroxide": 50}
+    bar = soap({"olive oil": 70, "coconut oil": 30}, lye(alkalis, superfat=5), {"lactic acid": 2})
+    cure = Cure("6 weeks", share(0), "ten bars weighed")
+    one = reckon_recipe(STUDIO, replace(bar, product="cold-process soap", listed=ListedAs.MADE, cure=cure), TotalSize(grams(100_000)))
+    (variant,) = one.own.variants
+    held = {entry.inci: entry.most for entry in variant.ingredients.entries}
+    assert float(held["Potassium Lactate"] / held["Sodium Lactate"]) == pytest.approx(128.17 / 112.06, rel=0.001)
