@@ -117,6 +117,13 @@ def test_a_page_onto_which_a_part_runs_names_it_at_its_head() -> None:
     assert heads[3].startswith("D Scent and shimmer goes on. WARNING Neat scent oils burn and poison.")
 
 
+def test_in_large_print_all_text_is_large_but_that_of_drawings_and_margins() -> None:
+    for one in read(JUG, LARGE).pages:
+        lines = one.crop((0, 1.5 * FOOT, one.width, one.height - FOOT)).extract_text_lines()
+        small = [line["text"] for line in lines if max(round(char["size"]) for char in line["chars"]) < TYPE[LARGE][0]]
+        assert all(re.fullmatch(r"[\d.g ]*", text) for text in small), small
+
+
 @pytest.mark.parametrize("name", PAGES)
 def test_every_step_has_its_tick_and_its_name(name: str) -> None:
     steps = html(name).select(".steps li")
