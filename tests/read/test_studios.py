@@ -99,6 +99,7 @@ length: 2 h
 seats: 12
 price: 48.00
 staff: {teachers: 1, assistants: 1}
+group size: 2
 makes:
   plain-bar: {batch: one for each group, each student: 2 bars, spare: 0 bars, at home: [250 g, 500 g of oils, 4 containers]}
 picture: {file: bar.svg, alt: a bar}
@@ -228,16 +229,16 @@ def test_a_class_with_its_places(build: Build) -> None:
         12,
         Fraction(48),
     )
-    assert (first.length, first.teachers, first.assistants, first.group_size) == (Duration(Fraction(120)), 1, 1, 1)
+    assert (first.length, first.teachers, first.assistants, first.group_size) == (Duration(Fraction(120)), 1, 1, 2)
     make = first.makes[0]
     assert (make.recipe.text, make.batch_for, make.each_student, make.spare) == ("plain-bar", BatchFor.GROUP, 2, 0)
     total, oils, containers = make.at_home
     assert (total.total, oils.oils, containers.containers) == (Mass(Fraction(250)), Mass(Fraction(500)), 4)
-    assert oils.written == "500 g of oils" and oils.place.line == 12
+    assert oils.written == "500 g of oils" and oils.place.line == 13
     assert [(date.on, date.enrolled) for date in first.dates] == [(datetime(2027, 3, 6, 10), 9), (datetime(2027, 4, 3), 0)]
     assert first.sheets_are_public
     assert first.places["length"] == Place("classes/first-bar/class.yaml", 7, 9, 3)
-    assert first.places["dates"] == Place("classes/first-bar/class.yaml", 15, 1, 5)
+    assert first.places["dates"] == Place("classes/first-bar/class.yaml", 16, 1, 5)
     assert len(first.lesson.parts[0].blocks) == 2
     assert set(studio.pictures) == {"classes/first-bar/bar.svg"}
     assert studio.pages["welcome"].title == "Welcome"
@@ -371,13 +372,13 @@ CLASS = "classes/first-bar/class.yaml"
         (RECIPE, "lye concentration: 1 %", "lye concentration: 1 %, water to lye: 2", "lye-water-unclear", 15, "more than one way"),
         (RECIPE, "water: {lye concentration: 1 %}", "water: {}", "lye-water-unclear", 15, "not stated"),
         (RECIPE, "heat to: 160 degF", "after the cook: true", "yes-or-no", 6, "yes or no"),
-        (CLASS, "2027-04-03", "3 April 2027", "date-unreadable", 17, "2027-03-06 09:30"),
-        (CLASS, "2027-04-03", "2027-02-30", "date-unreadable", 17, "not a day of the calendar"),
+        (CLASS, "2027-04-03", "3 April 2027", "date-unreadable", 18, "2027-03-06 09:30"),
+        (CLASS, "2027-04-03", "2027-02-30", "date-unreadable", 18, "not a day of the calendar"),
         (CLASS, "48.00", "48,00", "number-unreadable", 9, "comma"),
         (CLASS, "seats: 12", "seats: 0", "amount-not-positive", 8, "at least 1"),
         (CLASS, "seats: 12", "seats: a dozen", "number-unreadable", 8, "whole number"),
         (CLASS, "demo with hands-on parts", "hands on", "word-unknown", 2, 'Did you mean "hands-on"'),
-        (CLASS, "each student: 2 bars", "each student: 2", "unit-missing", 12, "2 containers"),
+        (CLASS, "each student: 2 bars", "each student: 2", "unit-missing", 13, "2 containers"),
         (CLASS, "summary: Soap.", "summary: [Soap.]", "wrong-kind-of-value", 3, "single text"),
         ("studio.yaml", "contact: {email: hello@example.org}", "contact: {}", "field-missing", 3, "email, phone or web"),
         ("studio.yaml", "currency: USD", "currency: dollars", "word-unknown", 5, '"USD"'),
