@@ -188,7 +188,26 @@ class Templates:
             return TemplateFault(name, 0, "it is not saved as UTF-8")
         asked = [(line, other) for line, other in _referenced(tree) if not self.has(other)]
         known = (*self.own, *sorted(self.of_library))
-        return next((self._on_line(TemplateFault(name, line, missing=other, known=known), other) for line, other in asked), None)
+        missing = next((self._on_line(TemplateFault(name, line, missing=other, known=known), other) for line, other in asked), None)
+        return missing or self._block_of_nothing(name, tree)
+
+    def _block_of_nothing(self, name: str, tree: nodes.Template) -> TemplateFault | None:
+        """Find a block that what a template extends has not, so that it would be shown nowhere."""
+        known = self._blocks_above(tree)
+        for block in tree.body:
+            if known and isinstance(block, nodes.Block) and block.name not in known:
+                there = f'there is no block "{block.name}" in what it extends, so that nothing would show it; there are: {", ".join(known)}'
+                return self._on_line(TemplateFault(name, block.lineno, there), block.name)
+        return None
+
+    def _blocks_above(self, tree: nodes.Template) -> tuple[str, ...]:
+        """Return the blocks of all that a template extends, the nearest first; none where it extends nothing that can be read."""
+        for extended in tree.find_all(nodes.Extends):
+            above = extended.template.value if isinstance(extended.template, nodes.Const) else ""
+            if self.has(above):
+                parent = self._tree(above)
+                return tuple(dict.fromkeys((*(block.name for block in parent.find_all(nodes.Block)), *self._blocks_above(parent))))
+        return ()
 
     def used_by(self, name: str) -> tuple[str, ...]:
         """Return a template and every other of which something goes into it."""

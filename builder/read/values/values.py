@@ -42,7 +42,9 @@ def text_of(given: object) -> str:
         wrong = f"A single text is wanted here, and {what} stands here."
         raise TextError("wrong-kind-of-value", wrong, f"Write one text{colon or ' after the colon.'}")
     if not given.strip():
-        raise TextError("field-missing", "Nothing is written here.", "Write it; what is not needed may be left out.")
+        raise TextError(
+            "field-missing", "Nothing is written here.", "Write it, in quotes where it begins with #; what is not needed may be left out."
+        )
     return given.strip()
 
 
