@@ -9,6 +9,7 @@ import pytest
 from builder.check.dates.dates_people import find_people_to_tell
 from builder.check.dose.over_limit import find_amounts_over_limits
 from builder.check.keeping.preservation import find_products_that_do_not_keep
+from builder.check.label.label_sheets import find_first_labels_off_the_sheet
 from builder.check.lye.alkali_purity import find_purities_of_solutions
 from builder.check.lye.lye_liquids import find_unfit_lye_liquids
 from builder.check.recipe.amount_for_scale import find_amounts_scales_cannot_weigh
@@ -16,7 +17,8 @@ from builder.check.recipe.figures_missing import find_figures_missing
 from builder.check.recipe.fill_and_container import find_fills_that_do_not_fit
 from builder.model.dates.studio_class import ClassDate
 from builder.model.dose.limit import LimitWeight
-from builder.model.place import Name
+from builder.model.label.label_fit import LabelFit, Start
+from builder.model.place import NOWHERE, Name
 from builder.model.recipe.recipe import Fill, LyeLiquid, WaterBy
 from tests.check.test_at_the_edge import levels, mixed
 from tests.check.test_seldom_met import seen_in
@@ -138,3 +140,9 @@ def test_every_figure_of_an_acid_beside_lye_is_asked_for(left_out: tuple[str, ..
     of = soap({"olive oil": 100}, lye(), {"lactic acid": 1})
     here = replace(STUDIO, ingredients={**STUDIO.ingredients, "lactic acid": ours}, recipes={"one": of})
     assert levels(find_figures_missing(here)) == found
+
+
+@pytest.mark.parametrize(("number", "found"), [(1, 0), (10, 0), (11, 1)])
+def test_the_last_label_of_a_sheet_may_be_the_first_that_is_used(number: int, found: int) -> None:
+    fit = LabelFit("Lotion", "lotion", "one", "", True, (), (), "", NOWHERE, starts=Start(number, "ten to a sheet", 10, NOWHERE))
+    assert levels(find_first_labels_off_the_sheet((fit,))) == ["label-position-off-the-sheet stop"] * found

@@ -13,7 +13,7 @@ from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.product import Contact, DeclaredBy, Product
 from builder.model.recipe.quantity import NO_MASS, Rest, Temperature
 from builder.model.recipe.recipe import Fill, Recipe, SteamsAway
-from builder.model.recipe.size import ContainersSize, PeopleSize, ToFill, TotalSize
+from builder.model.recipe.size import ContainersSize, Lost, PeopleSize, ToFill, TotalSize
 from builder.reckon.recipe.portions import reckon_portions
 from tests.making import Number, card, cards, grams, phase, recipe, scale, share, sure, worked
 
@@ -38,6 +38,14 @@ def test_portions_and_what_is_left_add_to_the_batch(total: Fraction, fill: Fract
     ((_, portions),) = reckon_portions(grams(total), bottle(fill), TotalSize(grams(total)))
     assert portions.fill * portions.yields + portions.left == grams(total)
     assert portions.left < portions.fill
+
+
+# 100 g fill no bottle of 113 g, 113 g fill one and 225 g still one; what stays in a pot of 50 g leaves nothing of 40 g to fill.
+@pytest.mark.parametrize(("total", "pot", "filled", "left"), [(100, 0, 0, 100), (113, 0, 1, 0), (225, 0, 1, 112), (40, 50, 0, -10)])
+def test_only_whole_containers_are_filled(total: int, pot: int, filled: int, left: int) -> None:
+    size = TotalSize(grams(total), Lost(grams(pot), NO_MASS))
+    ((_, portions),) = reckon_portions(grams(total), bottle(Fraction(113)), size)
+    assert (portions.yields, portions.left) == (filled, grams(left))
 
 
 @given(sizes, fills, fills, st.integers(0, 12), st.integers(0, 12), small, small, small)
