@@ -1,12 +1,13 @@
 """What rules let pass and seldom meet, and words that they seldom need: each beside the case of `findings/` that it is a twin of."""
 
 from dataclasses import replace
-from datetime import datetime
+from datetime import date, datetime
 from fractions import Fraction
 from pathlib import Path
 
 import pytest
 
+from builder import pipeline
 from builder.check import check_batch
 from builder.check.batches import Batch, batch_of
 from builder.check.dates.dates_published import find_dates_that_differ
@@ -231,3 +232,13 @@ def test_what_a_phase_holds_is_handled_where_the_phase_is_named(tmp_path: Path) 
     lesson = studio / LESSON
     lesson.write_text(lesson.read_text(encoding="utf-8").replace("{scent} of the scent", "{smell}"), encoding="utf-8")
     assert "flame-near-vapour (stop)" in check(studio)[2]
+
+
+# A name that is misspelt means the one that it is most like: the other oil is in no step all the same.
+def test_a_misspelt_name_means_one_ingredient_and_no_more(tmp_path: Path) -> None:
+    rest = ("stir in everything else", "stir in {phenoxyethanol and ethylhexylglycerin blend}")
+    studio = studio_of("amount-typed-too-high", tmp_path, LESSON, (DROPS, "Stir"), ("{sunflower oil}", "{sunflowr oil}"), rest)
+    text = (studio / LOTION).read_text(encoding="utf-8").replace("sunflower oil: 12 %", "sunflower oil: 7 %\n      safflower oil: 5 %")
+    (studio / LOTION).write_text(text, encoding="utf-8")
+    found = [one for one in pipeline.check(studio, on=date(2027, 1, 1)).findings if one.name == "ingredient-in-no-step"]
+    assert ["the recipe holds safflower oil, and no step" in one.wrong for one in found] == [True]
