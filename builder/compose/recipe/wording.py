@@ -239,7 +239,7 @@ def keep_together(html: str) -> str:
 
 def as_written(weight: str) -> str:
     """Write a weight or a volume that the studio has written, `2.5 kg`."""
-    return keep_together(decimals_spoken(weight))
+    return decimals_spoken(weight)
 
 
 def figure(value: Fraction, unit: str) -> str:
