@@ -1,7 +1,7 @@
 """All that reading can find, each kind declared in the module that gives it."""
 
 from builder.model.finding_kind import FindingKind
-from builder.read import profiles, studios
+from builder.read import not_used, profiles, studios
 from builder.read.dates import published_dates
 from builder.read.label import languages, po_files
 from builder.read.lye import acid_shares, purities
@@ -21,6 +21,7 @@ FINDS: tuple[FindingKind, ...] = (
     *po_files.FINDS,
     *acid_shares.FINDS,
     *purities.FINDS,
+    *not_used.FINDS,
     *profiles.FINDS,
     *ingredients.FINDS,
     *roster_files.FINDS,

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 
 from builder.check.roster.roster_columns import are_passed_over, is_unknown, meant_for_ours, tells_of_allergies, tells_of_health
 from builder.check.rule import STUDIO, rule_on
-from builder.model.finding import Finding, stop
+from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, ROSTER_COLUMN_UNCLEAR, STOP, FindingKind
 from builder.model.place import Name
 from builder.model.recipe.recipe import Choice, Recipe
@@ -55,12 +55,13 @@ def _of_columns(roster: Roster, recipes: Sequence[Recipe], studio: Studio) -> It
             if column.key in [other.key for other in roster.columns[:at]]:
                 yield column_stands_twice(column)
         elif ours := meant_for_ours(column, roster, recipes, studio.ingredients):
-            yield is_unknown(column, ours, recipes)
+            yield stop("roster-column-unknown", column.place, *is_unknown(column, ours, recipes))
         elif tells_of_allergies(column, roster, studio.allergy_words):
-            yield tells_of_health(column)
+            yield stop("roster-column-unknown", column.place, *tells_of_health(column))
         else:
             passed_over.append(column)
-    yield from are_passed_over(passed_over, roster)
+    if passed_over:
+        yield caution("roster-columns-ignored", passed_over[0].place, *are_passed_over(passed_over, roster))
 
 
 def _of_choice(column: Name, meant: Sequence[tuple[Recipe, Choice]], roster: Roster, studio: Studio) -> Iterator[Finding]:

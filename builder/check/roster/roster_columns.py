@@ -5,10 +5,9 @@ may be about health stops, in any words. Why: an allergy in a column that nobody
 """
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from difflib import SequenceMatcher
 
-from builder.model.finding import Finding, caution, stop
 from builder.model.place import Name
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.recipe import Choice, Recipe
@@ -80,8 +79,8 @@ def tells_of_allergies(column: Name, roster: Roster, known: Sequence[AllergyWord
     return any(told.search(row.choices[column.key].key) for row in roster.rows)
 
 
-def is_unknown(column: Name, meant: Sequence[str], recipes: Sequence[Recipe]) -> Finding:
-    """Return what is found of a column that may be one of ours, told by its head alone."""
+def is_unknown(column: Name, meant: Sequence[str], recipes: Sequence[Recipe]) -> tuple[str, str]:
+    """Return what is wrong with a column that may be one of ours, told by its head alone."""
     known = [*PEOPLE, *column_names(recipes)]
     wrong = f'"{column}" is neither a column about people nor a choice of what this class makes, and may be meant for one.'
     if "allergies" in meant:
@@ -91,23 +90,21 @@ def is_unknown(column: Name, meant: Sequence[str], recipes: Sequence[Recipe]) ->
     else:
         near = listed([f'"{name}"' for name in meant], "or")
         remedy = f"Did you mean {near}?"
-    return stop("roster-column-unknown", column.place, wrong, f"{remedy} Else take it out. These may stand here: {', '.join(known)}.")
+    return wrong, f"{remedy} Else take it out. These may stand here: {', '.join(known)}."
 
 
-def tells_of_health(column: Name) -> Finding:
-    """Return what is found of a column in which somebody has written of an allergy."""
+def tells_of_health(column: Name) -> tuple[str, str]:
+    """Return what is wrong with a column in which somebody has written of an allergy."""
     wrong = f'Under "{column}" somebody has written of what they may not touch, and nothing of that column is compared with what is made.'
-    return stop("roster-column-unknown", column.place, wrong, "Call the column `allergies`, or move what it tells there and take it out.")
+    return wrong, "Call the column `allergies`, or move what it tells there and take it out."
 
 
-def are_passed_over(columns: Sequence[Name], roster: Roster) -> Iterator[Finding]:
-    """Yield what is found of all columns of which nothing makes use: once, with their heads and nothing else of them."""
-    if columns:
-        names = listed([f'"{column}"' for column in columns])
-        wrong = f"Nothing here makes use of {names}; what stands there is printed nowhere, and compared with nothing."
-        there = "" if "allergies" in roster.about_people else " No column is called `allergies`: if one of these is about that, call it so."
-        remedy = f"Take such columns out before you keep the file: what is not there cannot get lost. Or accept this with a reason.{there}"
-        yield caution("roster-columns-ignored", columns[0].place, wrong, remedy)
+def are_passed_over(columns: Sequence[Name], roster: Roster) -> tuple[str, str]:
+    """Return what is wrong with all columns of which nothing makes use: once, with their heads and nothing else of them."""
+    names = listed([f'"{column}"' for column in columns])
+    wrong = f"Nothing here makes use of {names}; what stands there is printed nowhere, and compared with nothing."
+    there = "" if "allergies" in roster.about_people else " No column is called `allergies`: if one of these is about that, call it so."
+    return wrong, f"Take such columns out before you keep the file: what is not there cannot get lost. Or accept this with a reason.{there}"
 
 
 def column_names(recipes: Sequence[Recipe]) -> list[str]:
