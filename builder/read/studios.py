@@ -19,6 +19,7 @@ from builder.model.library import Library
 from builder.model.own_document import Look
 from builder.model.picture import PictureFile
 from builder.model.recipe.recipe import Recipe
+from builder.model.remembered import remembered
 from builder.model.roster.roster import Roster
 from builder.model.studio import PICTURE_ENDINGS, Profile, Studio
 from builder.model.supplies.inventory import InventoryEntry
@@ -73,9 +74,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
     drawn_on = replace(drawn_on, passages=passages_in(speaks, drawn_on.passages, ours, studio, drawn_on.known))
     # The words of a recipe stand on labels: they are in the studio's language where the region's labels are, and in English elsewhere.
     written_in = profile.language if profile.language in region.languages else OWN
-    of_labels = tuple(name for name in library.languages if name != written_in)
-    recipes = _recipes(studio, recipe_files, replace(drawn_on, known=replace(drawn_on.known, languages=of_labels)))
-    recipes = {key: replace(recipe, language=written_in) for key, recipe in recipes.items()}
+    recipes = _recipes(studio, recipe_files, _translated_from(written_in, drawn_on.known), written_in)
     classes = _classes(studio, class_folders, drawn_on)
     pages = _pages(studio, page_files)
     pictures, other_files = _pictures(studio, profile.look)
@@ -141,22 +140,29 @@ def _text_if_there(studio: TextFolder, file: str) -> str | None:
     return studio.text(file) if studio.has(file) else None
 
 
-def _recipes(studio: TextFolder, files: tuple[str, ...], drawn_on: DrawnOn) -> dict[str, Recipe]:
+@remembered(8)
+def _translated_from(written_in: str, known: Known) -> Known:
+    """Return the names that a recipe may use, where it may be translated into every language but that in which it is written."""
+    return known if written_in == OWN else replace(known, languages=tuple(name for name in (OWN, *known.languages) if name != written_in))
+
+
+def _recipes(studio: TextFolder, files: tuple[str, ...], known: Known, written_in: str) -> dict[str, Recipe]:
     recipes = {}
     for name in files:
         text = studio.text(name)
         if text is None:
             continue
-        recipe = _recipe(studio.findings, text, name, drawn_on.known)
+        recipe = _recipe(studio.findings, text, name, known, written_in)
         if recipe:
             recipes[recipe.key] = recipe
     return recipes
 
 
 @read_once(256)
-def _recipe(findings: list[Finding], text: str, file: str, known: Known) -> Recipe | None:
+def _recipe(findings: list[Finding], text: str, file: str, known: Known, written_in: str) -> Recipe | None:
     placed = read_yaml(text, file, findings)
-    return read_recipe(placed, known, findings) if placed else None
+    recipe = read_recipe(placed, known, findings) if placed else None
+    return replace(recipe, language=written_in) if recipe else None
 
 
 def _classes(studio: TextFolder, folders: tuple[str, ...], drawn_on: DrawnOn) -> dict[str, StudioClass]:
