@@ -1,7 +1,7 @@
 """Amounts, fillings, seats and strengths at the figure from which on they are found; the figures are those of content/constants.yaml."""
 
 from dataclasses import replace
-from datetime import datetime
+from datetime import date, datetime
 from fractions import Fraction
 
 import pytest
@@ -9,20 +9,24 @@ import pytest
 from builder.check.dates.dates_people import find_people_to_tell
 from builder.check.dose.over_limit import find_amounts_over_limits
 from builder.check.keeping.preservation import find_products_that_do_not_keep
+from builder.check.keeping.preservative_fit import find_preservatives_that_do_not_fit
 from builder.check.label.label_sheets import find_first_labels_off_the_sheet
 from builder.check.lye.alkali_purity import find_purities_of_solutions
 from builder.check.lye.lye_liquids import find_unfit_lye_liquids
 from builder.check.recipe.amount_for_scale import find_amounts_scales_cannot_weigh
 from builder.check.recipe.figures_missing import find_figures_missing
 from builder.check.recipe.fill_and_container import find_fills_that_do_not_fit
+from builder.check.supplies.inventory_unknown import find_unknown_stock
 from builder.model.dates.studio_class import ClassDate
 from builder.model.dose.limit import LimitWeight
 from builder.model.label.label_fit import LabelFit, Start
 from builder.model.place import NOWHERE, Name
 from builder.model.recipe.recipe import Fill, LyeLiquid, WaterBy
+from builder.model.supplies.inventory import InventoryEntry
+from builder.model.supplies.supply import SupplyKind
 from tests.check.test_at_the_edge import levels, mixed
 from tests.check.test_seldom_met import seen_in
-from tests.making import figures, grams, lye, scale, soap, told
+from tests.making import figures, grams, lye, scale, soap, sure, told
 from tests.reckon.test_guests import LOTION, STUDIO
 
 
@@ -146,3 +150,30 @@ def test_every_figure_of_an_acid_beside_lye_is_asked_for(left_out: tuple[str, ..
 def test_the_last_label_of_a_sheet_may_be_the_first_that_is_used(number: int, found: int) -> None:
     fit = LabelFit("Lotion", "lotion", "one", "", True, (), (), "", NOWHERE, starts=Start(number, "ten to a sheet", 10, NOWHERE))
     assert levels(find_first_labels_off_the_sheet((fit,))) == ["label-position-off-the-sheet stop"] * found
+
+
+# What holds water needs both bacteria and fungi held back, by what is meant to stand alone or by several that are not (ISO 11930).
+@pytest.mark.parametrize(
+    ("covers", "alone", "partner", "found"),
+    [
+        (("bacteria", "fungi"), True, False, ""),
+        (("bacteria", "fungi"), False, False, "is a part of a system and too weak alone"),
+        (("bacteria",), True, False, "leaves"),
+        (("bacteria", "fungi"), False, True, ""),
+    ],
+)
+def test_a_preservative_stands_alone_or_has_partners(covers: tuple[str, ...], *, alone: bool, partner: bool, found: str) -> None:
+    known = STUDIO.ingredients["potassium sorbate"]
+    ours = replace(known, preserves=replace(sure(known.preserves), covers=covers, alone=alone))
+    shelf = {key: ours if one is known else one for key, one in STUDIO.ingredients.items()}
+    of = mixed(water="50", potassium_sorbate="0.4", **({"sodium_benzoate": "0.4"} if partner else {}))
+    told_of = told(find_preservatives_that_do_not_fit(replace(STUDIO, ingredients=shelf, recipes={"one": of})))
+    in_part = [one.wrong for one in told_of if one.name == "preservation-in-part"]
+    assert [found in wrong for wrong in in_part] == [True] * bool(found)
+
+
+def test_what_is_in_stock_is_known_by_its_name_or_by_a_file_that_could_not_be_read() -> None:
+    for name, unread, found in (("olive oil", (), 0), ("elbow grease", (), 1), ("elbow grease", ("elbow grease",), 0)):
+        stock = InventoryEntry(SupplyKind.INGREDIENT, Name(name), grams(100), "100 g", date(2027, 1, 1))
+        here = replace(STUDIO, inventory=(stock,), unread=replace(STUDIO.unread, ingredients=frozenset(unread)))
+        assert levels(find_unknown_stock(here)) == ["inventory-unknown caution"] * found

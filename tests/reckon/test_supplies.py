@@ -22,7 +22,7 @@ from builder.model.supplies.supply import Pump, Supply, SupplyKind, Use
 from builder.model.teaching.class_plan import ClassPlan
 from builder.read.values.amounts import parse_pack
 from builder.reckon import reckon_recipe
-from builder.reckon.supplies.jugs import jugs_of_class
+from builder.reckon.supplies.jugs import jugs_of_batch, jugs_of_class
 from builder.reckon.supplies.pumps import strokes_of
 from builder.reckon.supplies.supplies import supply_class
 from builder.reckon.teaching.classes import reckon_class
@@ -104,6 +104,14 @@ def test_what_a_gallon_serves_by_hand() -> None:
     # Two spare bottles and 40 g in the pot: (3709.7 - 266) / 113 = 30.5 students.
     jug = class_of(10, spare=2, left_in_the_pot=grams(40)).made[0].jugs[0]
     assert (jug.students, jug.containers) == (30, 32)
+
+
+# Of a lotion of which 90 % are base 3709.7 g of base fill 3709.7 / (113 x 0.9) = 36.5 bottles.
+def test_what_a_gallon_serves_of_a_lotion_that_is_not_all_base() -> None:
+    here = studio()
+    thinned = replace(here.recipes["plain-lotion"], phases=(phase("base", {"base": parts(9), "glycerin": parts(1)}),))
+    (jug,) = jugs_of_batch(here, reckon_recipe(here, thinned, ContainersSize(10)))
+    assert jug.containers == 36
 
 
 # 5 g stick to each cup, and each student fills a jar of 55 g as well: (3709.7 - 40) / (118 + 60) = 20.6 students.
