@@ -163,11 +163,11 @@ DOCUMENTS: tuple[AnyKind, ...] = (
     ),
     DocumentKind(
         "teacher's sheet", DATE, DATED + "teacher.pdf", TeacherView, "sheets/teacher.html", compose_teacher_sheet, STAFF,
-        ("class-steps.css", "teacher.css"), copies_of_teacher_sheet,
+        ("runs-on.css", "class-steps.css", "teacher.css"), copies_of_teacher_sheet,
     ),
     DocumentKind(
         "assistants' sheet", DATE, DATED + "assistants.pdf", TeacherView, "sheets/assistants.html", compose_assistants_sheet, STAFF,
-        ("class-steps.css", "teacher.css"), copies_of_assistants_sheet,
+        ("runs-on.css", "class-steps.css", "teacher.css"), copies_of_assistants_sheet,
     ),
     DocumentKind(
         "bench cards", DATE, DATED + "bench-cards.pdf", BenchCardsView, "sheets/bench-cards.html", compose_bench_cards, STUDENTS,
@@ -175,7 +175,7 @@ DOCUMENTS: tuple[AnyKind, ...] = (
     ),
     DocumentKind(
         "steps at the bench", DATE, DATED + "bench-steps.pdf", BenchStepsView, "sheets/bench-steps.html", compose_bench_steps, STUDENTS,
-        ("class-steps.css", "bench-steps.css"), copies_of_steps,
+        ("runs-on.css", "class-steps.css", "bench-steps.css"), copies_of_steps,
     ),
     DocumentKind(
         "batch cards", DATE, DATED + "batch-cards.pdf", BatchCardsView, "sheets/batch-cards.html", compose_batch_cards, STUDENTS,
@@ -191,11 +191,11 @@ DOCUMENTS: tuple[AnyKind, ...] = (
     ),
     DocumentKind(
         "take-home sheet", HOME_SIZE, HOME_ON_PAPER, TakeHomeView, "sheets/take-home.html", compose_take_home, STUDENTS,
-        ("take-home.css",), copies_of_take_home, PUBLIC_ON_PAPER,
+        ("runs-on.css", "take-home.css"), copies_of_take_home, PUBLIC_ON_PAPER,
     ),
     DocumentKind(
         "take-home sheet in large print", HOME_SIZE, HOME_LARGE, TakeHomeView, "sheets/take-home.html", compose_take_home, STUDENTS,
-        ("take-home.css", "large-print.css"), public_path=PUBLIC_LARGE,
+        ("runs-on.css", "take-home.css", "large-print.css"), public_path=PUBLIC_LARGE,
     ),
     DocumentKind(
         "roster", DATE, DATED + "roster.pdf", RosterView, "sheets/roster.html", compose_roster, STAFF_WITH_NAMES, LOOKED_UP,
