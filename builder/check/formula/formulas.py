@@ -58,8 +58,13 @@ class Formula:
     @property
     def label_text(self) -> str:
         """Give, folded, what the label tells the user in English."""
-        told = self.recipe.told_in(OWN)
-        return fold(" ".join((*told.label_cautions, told.directions)))
+        return label_text_of(self.recipe)
+
+
+def label_text_of(recipe: Recipe) -> str:
+    """Return, folded, what the label of a recipe tells the user in English."""
+    told = recipe.told_in(OWN)
+    return fold(" ".join((*told.label_cautions, told.directions)))
 
 
 def formulas_of(studio: Studio) -> Iterator[Formula]:

@@ -237,11 +237,6 @@ def keep_together(html: str) -> str:
     return glued(UNIT_AFTER_NUMBER.sub(NBSP, html))
 
 
-def as_written(weight: str) -> str:
-    """Write a weight or a volume that the studio has written, `2.5 kg`."""
-    return decimals_spoken(weight)
-
-
 def figure(value: Fraction, unit: str) -> str:
     """Write a number of the sums, four decimals at most; a share is written as a percentage."""
     if unit == "of 1":

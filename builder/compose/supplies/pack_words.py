@@ -2,7 +2,8 @@
 
 from fractions import Fraction
 
-from builder.compose.recipe.wording import NBSP, as_written, listed, number, shortest
+from builder.compose.punctuation import decimals_spoken
+from builder.compose.recipe.wording import NBSP, listed, number, shortest
 from builder.model.recipe.quantity import Mass
 from builder.model.supplies.cost import Bought, Purchase
 from builder.model.supplies.supply import Supply, SupplyKind
@@ -29,7 +30,7 @@ def _pack(pack: Bought) -> str:
     supply = pack.supply
     if supply.size == 1:
         return str(pack.number)
-    return f"{pack.number}{NBSP}×{NBSP}{as_written(supply.written) if supply.kind is SupplyKind.INGREDIENT else _of_pieces(supply)}"
+    return f"{pack.number}{NBSP}×{NBSP}{decimals_spoken(supply.written) if supply.kind is SupplyKind.INGREDIENT else _of_pieces(supply)}"
 
 
 def _of_pieces(supply: Supply) -> str:

@@ -10,8 +10,9 @@ from math import floor
 
 from builder.compose.dates.dates import money
 from builder.compose.home.size_words import size_words
+from builder.compose.punctuation import decimals_spoken
 from builder.compose.recipe.portion_words import containers_of
-from builder.compose.recipe.wording import NBSP, as_written, listed, percent, sentence, shortest, within
+from builder.compose.recipe.wording import NBSP, listed, percent, sentence, shortest, within
 from builder.compose.supplies.pack_words import packs_in_words, quantity, rough
 from builder.compose.views.teacher import BuyGroup, BuyRow, Fact, SuppliesView
 from builder.model.recipe.quantity import Volume
@@ -111,7 +112,7 @@ def _row(studio: Studio, need: Need) -> BuyRow:
 
 
 def _jug_name(jug: Jug) -> str:
-    return f"{sentence(say(jug.ingredient))}, {as_written(jug.supply.written)} ({rough(jug.holds)})"
+    return f"{sentence(say(jug.ingredient))}, {decimals_spoken(jug.supply.written)} ({rough(jug.holds)})"
 
 
 def _serves(studio: Studio, made: MadeProduct, jug: Jug) -> str:
@@ -139,7 +140,7 @@ def _how_known(studio: Studio, jug: Jug) -> list[str]:
         known.append(say("It was weighed: {how}.", how=supply.measured))
     elif density:
         written = f"{shortest(density.grams_per_millilitre, 3)}{NBSP}g/mL"
-        known.append(say("Its weight is {pack} at {density}.", pack=as_written(supply.written), density=written))
+        known.append(say("Its weight is {pack} at {density}.", pack=decimals_spoken(supply.written), density=written))
     if jug.strokes and jug.stroke:
         known.append(
             say_count(
