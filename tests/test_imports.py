@@ -4,6 +4,7 @@ import ast
 import sys
 from collections.abc import Iterator
 from functools import cache
+from graphlib import TopologicalSorter
 from pathlib import Path
 
 import pytest
@@ -104,6 +105,13 @@ def test_imports_run_one_way() -> None:
             elif first != "builder" and room == "model" and first not in sys.stdlib_module_names:
                 wrong.append(f"{here}:{line}: model imports {name}, which is no part of the standard library")
     assert wrong == []
+
+
+def test_no_module_comes_back_to_itself() -> None:
+    """Also not by what it imports for its types alone: two modules that name each other are one, or a third lies between them."""
+    names = {path: ".".join(path.relative_to(BUILDER.parent).with_suffix("").parts).removesuffix(".__init__") for path in MODULES}
+    known = set(names.values())
+    TopologicalSorter({name: {one for _, one in imports_of(path)} & known - {name} for path, name in names.items()}).prepare()
 
 
 def test_each_library_has_one_door() -> None:

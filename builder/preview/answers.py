@@ -5,17 +5,14 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Mapping
 from functools import partial
-from http.server import BaseHTTPRequestHandler
+from http.server import BaseHTTPRequestHandler, HTTPServer
 from mimetypes import guess_type
 from pathlib import Path
-from typing import TYPE_CHECKING
 from urllib.parse import parse_qs, unquote, urlsplit
 
 from builder.fonts.files import font_faces, font_folders
 from builder.pictures import clean_picture, picture_at
-
-if TYPE_CHECKING:
-    from builder.preview.running import Preview
+from builder.preview.shown import Shown
 
 _OURS = Path(__file__).parent
 _OWN_FILES = ("refresh.js", "preview.css")
@@ -37,9 +34,10 @@ _ALWAYS = {
 
 
 class Answering(BaseHTTPRequestHandler):
-    """One request. `preview` is set by whoever makes the server."""
+    """One request. `shown` is set by whoever makes the server."""
 
-    preview: Preview
+    shown: Shown
+    server: HTTPServer
     server_version, sys_version = "stillroom", ""
     timeout = 60
 
@@ -56,7 +54,7 @@ class Answering(BaseHTTPRequestHandler):
 
     def _answer(self, *, with_body: bool) -> None:
         self._with_body = with_body
-        if self.headers.get("Host", "") not in (f"127.0.0.1:{self.preview.port}", f"localhost:{self.preview.port}"):
+        if self.headers.get("Host", "") not in (f"127.0.0.1:{self.server.server_port}", f"localhost:{self.server.server_port}"):
             self._send(403, b"This preview answers only to the machine on which it runs.\n", "text/plain; charset=utf-8")
             return
         asked = urlsplit(self.path)
@@ -72,24 +70,24 @@ class Answering(BaseHTTPRequestHandler):
 
     def _page(self, path: str) -> None:
         path = f"{path}index.html" if path.endswith("/") else path
-        file = self.preview.built.copied(path)
+        file = self.shown.built.copied(path)
         if file is not None:
             made = partial(picture_at, width=file.width, wanted=f".{path.rpartition('.')[2]}") if file.origin == "studio" else None
-            self._file(self.preview.built.source_of(file), made, path)
+            self._file(self.shown.built.source_of(file), made, path)
             return
         if path and not path.endswith((".html", ".pdf")):
-            text = self.preview.text(path)
+            text = self.shown.text(path)
             if text is None:
                 self._send(404, b"", "text/plain")
             else:
                 self._send(200, text.encode(), f"{guess_type(path)[0] or 'text/plain'}; charset=utf-8")
             return
-        status, html = self.preview.html(path)
+        status, html = self.shown.html(path)
         self._send(status, html.encode(), "text/html; charset=utf-8")
 
     def _pdf(self, path: str) -> None:
         try:
-            pdf = self.preview.pdf(path)
+            pdf = self.shown.pdf(path)
         except OSError as error:
             self._send(503, f"{error}\n".encode(), "text/plain; charset=utf-8")
             return
@@ -103,9 +101,9 @@ class Answering(BaseHTTPRequestHandler):
         if name in _OWN_FILES:
             self._file(_OURS / name)
         elif kind in _OF_LAYOUTS and _OF_LAYOUTS[kind].match(rest):
-            self._file(self.preview.built.of_layouts(f"{kind}/{rest}"))
+            self._file(self.shown.built.of_layouts(f"{kind}/{rest}"))
         elif kind == "studio":
-            self._file(self.preview.built.picture(rest), lambda data, ending: clean_picture(data, ending).data)
+            self._file(self.shown.built.picture(rest), lambda data, ending: clean_picture(data, ending).data)
         elif name == "fonts.css":
             self._send(200, _faces().encode(), "text/css; charset=utf-8")
         elif kind == "fonts":
@@ -130,7 +128,7 @@ class Answering(BaseHTTPRequestHandler):
         self._head(200, "text/event-stream", None)
         self._say(": here\nretry: 1000\n\n")
         at, seen = query.get("at", [""])[0], query.get("seen", [""])[0]
-        changed = self.preview.wait_for_change(at, seen, lambda: self._say(": still here\n\n"))
+        changed = self.shown.wait_for_change(at, seen, lambda: self._say(": still here\n\n"))
         self._say(f"event: {'changed' if changed else 'ended'}\ndata: {at}\n\n")
 
     def _say(self, text: str) -> None:

@@ -12,7 +12,8 @@ from builder import cli
 from builder.compose.edition import Edition
 from builder.compose.label_again import NotOnTheSheetError, labels_again
 from builder.compose.label_layout.label_plans import plan_labels
-from builder.compose.label_layout.sharing import on_shared_sheets, spare_labels
+from builder.compose.label_layout.sharing import on_shared_sheets
+from builder.compose.label_layout.spare import spare_labels
 from builder.compose.publication import editions
 from builder.compose.scopes import LABELS, Labelled
 from builder.library import LAYOUTS

@@ -92,8 +92,8 @@ def unchanged(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Shown]:
 
 def a_class(shown: Shown) -> tuple[str, Path]:
     """Return the path of a page of a class, and the file of a recipe that it makes."""
-    entry = next(one for one in shown.preview.built.listed.entries.values() if one.kind == "class page")
-    recipe = sure(shown.preview.built.studio).classes[entry.class_key].recipe_keys[0]
+    entry = next(one for one in shown.preview.shown.built.listed.entries.values() if one.kind == "class page")
+    recipe = sure(shown.preview.shown.built.studio).classes[entry.class_key].recipe_keys[0]
     return f"/{entry.path}", shown.folder / "recipes" / f"{recipe}.yaml"
 
 
@@ -117,11 +117,11 @@ def test_pages_and_sheets_are_shown_and_only_those_of_the_preview_have_a_script(
     assert "<!DOCTYPE html>" in sheet
     assert f'href="{sheets[0]}?pdf"' in sheet
     # What the composer makes, and so what is published, holds no script of the preview.
-    assert all("_preview" not in document.html for document in unchanged.preview.built.made.values() if document)
+    assert all("_preview" not in document.html for document in unchanged.preview.shown.built.made.values() if document)
 
 
 def test_a_sheet_is_pressed_when_it_is_asked_for(unchanged: Shown) -> None:
-    sheet = next(path for path in unchanged.preview.built.listed.entries if path.endswith("checklist.pdf"))
+    sheet = next(path for path in unchanged.preview.shown.built.listed.entries if path.endswith("checklist.pdf"))
     status, body, headers = unchanged.ask(f"/{sheet}?pdf")
     assert (status, headers["Content-Type"], body[:5]) == (200, "application/pdf", "%PDF-")
     assert not list(unchanged.folder.rglob("*.pdf"))
@@ -132,7 +132,7 @@ def test_who_asks_under_another_name_is_told_nothing(unchanged: Shown, host: str
     for path in ("/", "/site/index.html", "/_preview/refresh.js", "/_preview/events?at=&seen="):
         status, body, _ = unchanged.ask(path, host)
         assert status == 403
-        assert unchanged.preview.built.name not in body
+        assert unchanged.preview.shown.built.name not in body
     assert unchanged.ask("/", f"localhost:{unchanged.preview.port}")[0] == 200
 
 

@@ -21,7 +21,7 @@ from builder.compose.label_layout.label_sheets import (
     wished,
 )
 from builder.compose.label_layout.rules import Rules
-from builder.compose.label_layout.sharing import spare_labels
+from builder.compose.label_layout.spare import spare_labels
 from builder.compose.recipe.portion_words import container_name, written_name
 from builder.compose.recipe.wording import shortest
 from builder.model.label.label_fit import LabelFit, OverContainer, Start

@@ -6,17 +6,14 @@ the bench, and a sheet that two products fill is one sheet less.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from math import inf
-from typing import TYPE_CHECKING
 
+from builder.compose.label_layout.label_layout import LaidOut
+from builder.compose.label_layout.label_plans import LabelPlan
 from builder.model.label.label_sheet import LabelSheet
 from builder.model.teaching.jar import Jar
-
-if TYPE_CHECKING:
-    from builder.compose.label_layout.label_layout import LaidOut
-    from builder.compose.label_layout.label_plans import LabelPlan
 
 
 @dataclass(frozen=True)
@@ -31,18 +28,6 @@ class OneLabel:
     def jar(self) -> Jar:
         """Return what bears it."""
         return self.plan.jars[self.number]
-
-
-def spare_labels(jars: Sequence[Jar], count: int) -> tuple[Jar, ...]:
-    """Return so many labels more, for those that are spoilt: of each kind one, that of most jars first, and then again; nobody's own."""
-    if not count or not jars:
-        return ()
-    alike: dict[object, list[Jar]] = {}
-    for jar in jars:
-        alike.setdefault((jar.pot.code, jar.pot.number, jar.variant.chosen, jar.units), []).append(jar)
-    kinds = [same[0] for same in sorted(alike.values(), key=len, reverse=True)]
-    nobodys = [replace(jar, student=None, guest=None, design="", own_name="") for jar in kinds]
-    return tuple(nobodys[number % len(nobodys)] for number in range(count))
 
 
 def on_shared_sheets(plans: Iterable[LabelPlan]) -> list[tuple[OneLabel, ...]]:
