@@ -187,7 +187,8 @@ def test_of_one_pot_for_all_somebody_weighs_once(tmp_path: Path, sugar: str, stu
     assert sheet.weighing.unsettled == ()
 
 
-def test_every_group_is_never_told_to_weigh_the_whole_batch(tmp_path: Path) -> None:
-    sheet = sheet_of(lesson_of(tmp_path, "scrub", BatchFor.CLASS, SCRUB.format(sugar="students", oil="together")))
+@pytest.mark.parametrize("students", [4, 7])  # two groups, and four
+def test_every_group_is_never_told_to_weigh_the_whole_batch(tmp_path: Path, students: int) -> None:
+    sheet = sheet_of(lesson_of(tmp_path, "scrub", BatchFor.CLASS, SCRUB.format(sugar="students", oil="together")), students)
     (one,) = sheet.weighing.unsettled
     assert (one.part.title, one.ingredients) == ("Weigh the sugar", ("White sugar",))
