@@ -41,7 +41,8 @@ def test_a_figure_in_the_middle_settles_its_own_pair() -> None:
 
 
 # Of 100 g the fourth and fifth of five parts are at most 25 and 20 g, and 1 g each where the line stands before them: less than the wax and
-# the water. The fourth in the middle, 12.5 g, is more than the wax and leaves the fifth open; the fifth, 10 g, leaves 10 to 22.5 g to the fourth.
+# the water. The fourth in the middle, 12.5 g, is more than the wax and leaves the fifth open; the fifth, 10 g, leaves 10 to 22.5 g to the
+# fourth.
 def test_the_line_is_asked_for_where_it_settles_more_than_any_share() -> None:
     order = product({"blend": ("abcde", 100)}, {"wax": 11, "water": 2})
     assert asked(order, "d wax", "e water") == Question("blend", "", 2)

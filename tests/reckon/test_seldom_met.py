@@ -16,7 +16,7 @@ from builder.model.recipe.size import TotalSize
 from builder.model.supplies.supply import SupplyKind
 from builder.reckon import reckon_nominal, reckon_recipe, weight_as_written
 from builder.reckon.label.ingredient_list import list_ingredients
-from builder.reckon.label.label_order import Order, Source
+from builder.reckon.label.label_order import MOST_WAYS, Order, Source
 from builder.reckon.label.shares import most_of
 from builder.reckon.supplies.shelf import open_shelf
 from tests.making import card, grams, lye, phase, recipe, scale, share, soap, worked
@@ -77,6 +77,21 @@ def test_what_heads_every_blend_comes_first_whatever_else_they_hold() -> None:
     order = Order([of_one("one", ("water", "glycerin", "x"), "90"), of_one("two", ("water", "betaine", "y"), "10")], free_at_one=True)
     assert order.range_of("glycerin")[1] > order.range_of("water")[0]
     assert order.may_precede("water", "glycerin") and not order.may_precede("glycerin", "water")
+
+
+# By hand: in each of two blends of eight parts there is as much of the first as of the second, wherever the line stands (8 x 8 ways).
+def test_what_stands_so_in_every_blend_is_proven_of_many_ways_too() -> None:
+    one, two = (of_one(blend, ("a", "b", *(f"{blend} {n}" for n in range(6))), "50") for blend in ("one", "two"))
+    order = Order([one, two], free_at_one=True)
+    assert len(one.polytopes) * len(two.polytopes) > MOST_WAYS and order.range_of("b")[1] > order.range_of("a")[0]
+    assert order.may_precede("a", "b") and not order.may_precede("b", "a")
+
+
+# Of 100 g the one is 1 g, and of the other there is nothing up to 1 g: at exactly one per cent the order is free, or it is not.
+@pytest.mark.parametrize("free", [True, False])
+def test_exactly_one_per_cent_stands_where_the_region_has_it(*, free: bool) -> None:
+    sources = [of_one("water", ("water",), "97"), of_one("one", ("one",), "1"), of_one("blend", ("x", "other"), "2")]
+    assert Order(sources, free_at_one=free).may_precede("other", "one") is free
 
 
 def test_figures_whose_least_adds_up_to_the_whole_leave_nothing_open() -> None:

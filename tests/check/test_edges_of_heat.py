@@ -1,0 +1,103 @@
+"""Heat, flash points and melting points at the very figure, and the time that cooling takes: the worked times are those of test_heat.py."""
+
+from dataclasses import replace
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+
+from builder.check.formula.heat import find_what_is_heated_too_far
+from builder.model.place import Name
+from builder.model.recipe.quantity import Temperature
+from builder.model.recipe.recipe import Choice, Recipe
+from tests.check.test_at_the_edge import levels
+from tests.check.test_seen_from_elsewhere import studio_of
+from tests.making import card, phase, recipe, share
+from tests.reckon.test_guests import STUDIO
+from tests.test_findings import check
+
+HOT, WARM, HARD = card("quick", flash_point=(60, 65)), card("tender", add_below=(40, 45)), card("hard", melting_point=(62, 65))
+BURNT = replace(card("burnt"), figures=card("burnt", **{"heat at most": 70}).figures)
+
+
+def found_of(formula: Recipe) -> list[str]:
+    shelf = {**STUDIO.ingredients, **{one.key: one for one in (HOT, WARM, HARD, BURNT)}}
+    return levels(find_what_is_heated_too_far(replace(STUDIO, ingredients=shelf, recipes={"one": formula})))
+
+
+def heated(name: str, celsius: str, *, beside: str = "sea salt") -> Recipe:
+    return recipe(phase("warm", {beside: share(90), name: share(10)}, heat_to=Temperature(Fraction(celsius))))
+
+
+# At its flash point the vapour burns (the definition of it: the lowest temperature at which it does); what is added below 45 °C bears that.
+@pytest.mark.parametrize(
+    ("name", "celsius", "found"),
+    [
+        ("quick", "59.9", []),
+        ("quick", "60", ["heated-to-flash-point caution"]),
+        ("tender", "45", []),
+        ("tender", "45.1", ["added-too-hot caution"]),
+        ("burnt", "70", []),
+        ("burnt", "70.1", ["heated-too-far caution"]),
+        ("hard", "62", []),
+        ("hard", "61.9", ["not-melted caution"]),
+    ],
+)
+def test_each_figure_of_heat_holds_what_stands_at_it(name: str, celsius: str, found: list[str]) -> None:
+    assert found_of(heated(name, celsius)) == found
+
+
+# Nothing asks for more than 85 °C, but a wax that melts higher, and then for 10 K above that (common practice, no source).
+@pytest.mark.parametrize(
+    ("fat", "name", "celsius", "found"),
+    [
+        ("sunflower oil", "sea salt", "85", []),
+        ("sunflower oil", "sea salt", "85.1", ["heated-too-far caution"]),
+        ("water", "sea salt", "95", []),
+        ("sunflower oil", "wax", "100", []),
+        ("sunflower oil", "wax", "100.1", ["heated-too-far caution"]),
+    ],
+)
+def test_fat_is_heated_to_what_it_needs(fat: str, name: str, celsius: str, found: list[str]) -> None:
+    wax = card("wax", melting_point=(85, 90))
+    shelf = {**STUDIO.ingredients, "wax": wax}
+    here = replace(STUDIO, ingredients=shelf, recipes={"one": heated(name, celsius, beside=fat)})
+    assert levels(find_what_is_heated_too_far(here)) == found
+
+
+@pytest.mark.parametrize(("celsius", "cool", "beside", "found"), [
+    ("59.9", False, "sea salt", 0),
+    ("60", False, "sea salt", 1),
+    ("60", True, "sea salt", 0),
+    ("60", False, "water", 0),  # an emulsion, which is portioned cold
+])  # fmt: skip
+def test_what_students_stir_in_is_as_hot_as_the_coolest_phase(celsius: str, beside: str, found: int, *, cool: bool) -> None:
+    lines = {beside: share(50)}
+    second = phase("second", lines) if cool else phase("second", lines, heat_to=Temperature(Fraction(celsius)))
+    phases = (phase("first", {"sea salt": share(50)}, heat_to=Temperature(Fraction(70))), second)
+    assert found_of(recipe(*phases, choices=(Choice("scent", (Name("quick"),), share(1)),))) == ["heated-to-flash-point caution"] * found
+
+
+# By hand, for 791 g of a lotion from 70 to 40 °C in a room of 21 °C, 3.9 J/(g K), a pot ten times as wide as deep, 20 W/(m2 K): it is
+# 0.216 m wide with a surface of 0.0513 m2, k = 20 x 0.0513 / (791 x 3.9) x 60 = 0.01995 a minute, and ln(49 / 19) / k = 47.5 minutes.
+EMULSION, LESSON, MIXED = "cooled-too-soon--emulsion", "classes/one-lotion/lesson.md", "## Mix and fill (together, 30 min)"
+HEATED, COOL = "3. Heat both to 70 °C, and hold them there.", "2. Wait until it is below 40 °C."
+
+
+@pytest.mark.parametrize(
+    ("changes", "found"),
+    [
+        (((MIXED, "## Mix and fill (together, 47 min)"),), True),
+        (((MIXED, "## Mix and fill (together, 48 min)"),), False),
+        # What is only held back from boiling has not been asked to cool.
+        (((HEATED, f"{HEATED} Keep them below 70 °C."),), True),
+        # Once it has been told of, it is cool.
+        (((COOL, f"{COOL} Keep it below 40 °C."),), True),
+        # In the part that heats, all of that part is there to cool in.
+        (((HEATED, f"{HEATED}\n4. Wait until it is below 40 °C."), ("melt (together, 30 min)", "melt (together, 48 min)")), False),
+        (((HEATED, f"{HEATED}\n4. Wait until it is below 40 °C."), ("melt (together, 30 min)", "melt (together, 47 min)")), True),
+    ],
+)
+def test_a_lotion_has_the_least_time_that_cooling_takes(tmp_path: Path, changes: tuple[tuple[str, str], ...], *, found: bool) -> None:
+    err = check(studio_of(EMULSION, tmp_path, LESSON, *changes))[2]
+    assert err.count("cooled-too-soon (caution)") == found
