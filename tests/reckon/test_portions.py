@@ -14,7 +14,7 @@ from builder.model.recipe.product import Contact, DeclaredBy, Product
 from builder.model.recipe.quantity import NO_MASS, Rest, Temperature
 from builder.model.recipe.recipe import Fill, Recipe, SteamsAway
 from builder.model.recipe.size import ContainersSize, Lost, PeopleSize, ToFill, TotalSize
-from builder.reckon.recipe.portions import reckon_portions
+from builder.reckon.recipe.portions import lost_at_home, reckon_portions
 from tests.making import Number, card, cards, grams, phase, recipe, scale, share, sure, worked
 
 LOTION = Product("lotion", "Lotion", Contact.LEAVE_ON, False, DeclaredBy.WEIGHT)
@@ -80,6 +80,16 @@ def test_a_size_that_is_no_class_fills_one_kind_of_container() -> None:
     sheet = worked(recipe(phase("all", {"water": Rest()})), LOTION, ContainersSize(3), STOCK, FINE)
     assert sheet.fillings == (sheet.own,)
     assert sheet.own.portions.all_from is None
+
+
+# By hand: an eighth of the batch has a quarter of the surface, and a quarter of the film; 0.3 ** (2 / 3) is 0.448, and 8.96 g are 9 g.
+@pytest.mark.parametrize(
+    ("in_class", "at_home", "left", "left_at_home"),
+    [(2000, 250, 40, 10), (1000, 300, 20, 9), (500, 4000, 10, 40), (900, 900, 7, 7), (0, 300, 20, 20), (1000, 300, 0, 0)],
+)
+def test_what_stays_in_a_pot_goes_with_its_surface(in_class: int, at_home: int, left: int, left_at_home: int) -> None:
+    lost = lost_at_home(Lost(grams(left), grams(2)), grams(in_class), grams(at_home))
+    assert (lost.in_the_pot, lost.in_each_cup) == (grams(left_at_home), grams(2))
 
 
 def heated(**named: Any) -> Recipe:

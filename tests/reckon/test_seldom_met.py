@@ -17,7 +17,7 @@ from builder.model.supplies.supply import SupplyKind
 from builder.reckon import reckon_nominal, reckon_recipe, weight_as_written
 from builder.reckon.label.ingredient_list import list_ingredients
 from builder.reckon.label.label_order import MOST_WAYS, Order, Source
-from builder.reckon.label.shares import most_of
+from builder.reckon.label.shares import Vertex, most_of, optimum_at, walk_to_the_constraint
 from builder.reckon.supplies.shelf import open_shelf
 from tests.making import card, grams, lye, phase, recipe, scale, share, soap, worked
 from tests.reckon.test_guests import STUDIO
@@ -92,6 +92,22 @@ def test_what_stands_so_in_every_blend_is_proven_of_many_ways_too() -> None:
 def test_exactly_one_per_cent_stands_where_the_region_has_it(*, free: bool) -> None:
     sources = [of_one("water", ("water",), "97"), of_one("one", ("one",), "1"), of_one("blend", ("x", "other"), "2")]
     assert Order(sources, free_at_one=free).may_precede("other", "one") is free
+
+
+# By hand, three vertices of a concave curve: between (-1, 3) and (1/2, 29/10) it crosses zero a third short of the way, at 44/15.
+def test_the_way_to_the_constraint_ends_beside_it() -> None:
+    left, middle, right = Vertex(Fraction(3), Fraction(-1)), Vertex(Fraction("2.9"), Fraction("0.5")), Vertex(Fraction(1), Fraction(2))
+    tried = []
+
+    def most(multiplier: Fraction) -> Vertex:
+        tried.append(multiplier)
+        assert len(tried) < 4
+        return max((left, middle, right), key=lambda one: one.objective + multiplier * one.constraint)
+
+    beside = walk_to_the_constraint(left, right, most)
+    assert beside == (left, middle) and optimum_at(*beside) == Fraction(44, 15)
+    # The slopes from the first vertex to the last, and to the one between.
+    assert tried == [Fraction(2, 3), Fraction(1, 15)]
 
 
 def test_figures_whose_least_adds_up_to_the_whole_leave_nothing_open() -> None:
