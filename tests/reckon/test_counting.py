@@ -183,6 +183,14 @@ def test_percent_of_oils_is_counted_on_the_oils() -> None:
     assert count(of_oils, {"water": 99, "extract": 1}, card("extract")) == (0, 0)
 
 
+# By hand: 2 g in a portion of 100 g, of which 20 g are oils, are 10 % of the oils; of a blend half or more is its first part.
+def test_a_choice_is_counted_on_the_oils_of_its_portion() -> None:
+    choices = (Choice("scent", (Name("blend"),), share(2)),)
+    of_oils = limit("a", percent_of=PercentOf.OILS)
+    found = count(of_oils, {"water": 80, "oil": 20}, fat("oil", 190), blend("A", "B"), choices=choices)
+    assert found == (Fraction("0.05"), Fraction("0.1"))
+
+
 def test_a_hazard_leaves_out_cards_without_it_that_say_which_oil_they_are() -> None:
     distilled = replace(card("oil"), oil="oil, distilled")
     assert count(limit("oil", hazard=Hazard.PHOTOTOXIC), {"water": 99, "oil": 1}, distilled) == (0, 0)
