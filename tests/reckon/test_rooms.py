@@ -12,7 +12,7 @@ from builder.model.recipe.ingredient import CountsAs, LabelName
 from builder.model.recipe.quantity import Volume
 from builder.model.recipe.recipe import AmountsAs
 from builder.model.recipe.size import TotalSize
-from tests.making import card, cards, fat, grams, phase, recipe, scale, sure, worked
+from tests.making import Number, card, cards, fat, grams, phase, recipe, scale, sure, worked
 from tests.reckon.test_doses import LOTION, choice, limit, made, most_of, scent
 
 MINT = scent("mint")
@@ -21,7 +21,7 @@ ALL_SCENT = limit(most="0")
 
 
 def of_mint(*limits: Limit, accepts: tuple[str, ...] = (), region: str = "EU", oils: str = "") -> MostOf:
-    lines = {"water": 100 - Fraction(oils), "oil": oils} if oils else None
+    lines: dict[str, Number] | None = {"water": 100 - Fraction(oils), "oil": oils} if oils else None
     sheet, _ = made((choice("scent", "mint"),), cards(MINT, fat("oil", 190)), *limits, lines=lines, accepts=accepts, region=region)
     return most_of(sheet, "mint")
 
