@@ -1,5 +1,6 @@
 """Products of low risk, in which nothing grows though nothing preserves them: the criteria of ISO 29621:2017."""
 
+from builder.check.keeping.alcohol import least_alcohol
 from builder.model.recipe.recipe import Recipe
 from builder.model.studio import Studio
 from builder.words.plain_number import plain_number
@@ -16,6 +17,11 @@ def has_extreme_ph(recipe: Recipe, studio: Studio) -> bool:
     """Tell whether the pH that was measured lets nothing grow."""
     low, high = studio.constants[_BELOW].typical, studio.constants[_ABOVE].typical
     return recipe.ph is not None and (recipe.ph.high < low or recipe.ph.low > high)
+
+
+def grows_nothing(recipe: Recipe, studio: Studio) -> bool:
+    """Tell whether its measured pH or its alcohol lets nothing grow. Alcohol is counted by weight, which is stricter than by volume."""
+    return has_extreme_ph(recipe, studio) or 100 * least_alcohol(recipe, studio) > studio.constants[_ALCOHOL].typical
 
 
 def least_activity(studio: Studio) -> str:

@@ -1,6 +1,6 @@
 """Whether what holds water has a preservative, and what holds oil something that keeps the oil from going rancid.
 
-A product of low risk (`low_risk.py`) needs none. Known here is that it is free of water, soap made with lye, or of such a pH as measured.
+A product of low risk (`low_risk.py`) needs none. Known here is: free of water, soap made with lye, of such a pH, of so much alcohol.
 
 Decided: a product with water and oil wants an antioxidant only where it is to keep for over three months: sooner its oils go not stale.
 
@@ -17,7 +17,7 @@ from collections.abc import Iterator
 from datetime import date
 
 from builder.check.figure_words import inside, range_of
-from builder.check.keeping.low_risk import has_extreme_ph, least_activity, only_low_risk
+from builder.check.keeping.low_risk import grows_nothing, least_activity, only_low_risk
 from builder.check.keeping.preservatives import called_so, is_preservative, why_not
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
@@ -71,7 +71,7 @@ def find_products_that_do_not_keep(studio: Studio) -> Iterator[Finding]:
         if recipe.single_use:
             continue
         fizzes = IngredientKind.ACID in kinds and any(carbonate(card) for card in always if card)
-        if water and not preserved and not fizzes and not has_extreme_ph(recipe, studio):
+        if water and not preserved and not fizzes and not grows_nothing(recipe, studio):
             yield _no_preservative(recipe, water, product.contact in _STAYS_ON, called_so(card for card in always if card), studio)
         elif product.meets_water and not preserved and not kinds & {IngredientKind.SOAP_BASE, IngredientKind.LOTION_BASE} and not water:
             yield from _water_gets_in(recipe, [(card, place) for card, place in cards if card in always], studio)
