@@ -29,6 +29,7 @@ from builder.check.formula.alkali_on_skin import find_alkali_on_the_skin
 from builder.check.formula.charges_opposed import find_opposed_charges
 from builder.check.formula.dust_unsaid import find_dust_unsaid
 from builder.check.formula.emulsion import find_weak_emulsions
+from builder.check.formula.fire_unsaid import find_fire_unsaid
 from builder.check.formula.fizz_and_water import find_fizz_and_water
 from builder.check.formula.heat import find_what_is_heated_too_far
 from builder.check.formula.oil_on_bath import find_oil_on_the_bath
@@ -177,6 +178,7 @@ RULES: tuple[Rule[Any], ...] = (
     find_what_is_heated_too_far,
     find_grains_too_rough,
     find_dust_unsaid,
+    find_fire_unsaid,
     find_weak_emulsions,
     find_acid_left_over,
     find_acids_on_the_skin,

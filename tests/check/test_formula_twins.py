@@ -15,7 +15,7 @@ MODULES = [
     next(CHECK.rglob(f"{name}.py"))
     for name in (
         "acid_left_over", "acids_on_skin", "alkali_on_skin", "keeping", "ph_by_kind",
-        "base_overloaded", "charges_opposed", "dust_unsaid", "emulsion", "fizz_and_water", "free_from", "heat",
+        "base_overloaded", "charges_opposed", "dust_unsaid", "emulsion", "fire_unsaid", "fizz_and_water", "free_from", "heat",
         "label_unsaid", "oil_on_bath", "phototoxic", "plants", "preservative_amount", "preservative_fit", "preservative_ph",
         "soap_additions", "too_rough",
     )
@@ -59,6 +59,7 @@ TWINS = {
     "hlb-far-off--water-in-oil": {"sunflower oil: 14 %": "sunflower oil: 44 %, vitamin E: 0.6 %"},
     "too-rough": {"walnut shell powder: 10 %": "jojoba beads: 10 %"},
     "dust-unsaid": {"fills:": "label cautions: [Do not breathe the powder in.]\nfills:"},
+    "fire-unsaid": {"fills:": "label cautions: [Flammable.]\nfills:"},
     "charges-opposed": {"xanthan gum": "hydroxyethylcellulose"},
     "fizz-and-water": {"cornstarch: 8 %": "cornstarch: 10 %", "      witch hazel: 2 %\n": ""},
     "acid-left-over": {"bicarbonate: 45 %": "bicarbonate: 55 %", "citric acid: 45 %": "citric acid: 35 %"},

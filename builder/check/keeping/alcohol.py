@@ -1,5 +1,6 @@
 """The share of alcohol in a recipe as it is written. Alcohol comes with water: what the card says of that is taken off, at its most."""
 
+from collections.abc import Callable
 from fractions import Fraction
 
 from builder.model.dose.limit import names_of
@@ -13,6 +14,11 @@ _ALCOHOL = (("alcohol",), ("alcohol denat.",))
 
 def least_alcohol(recipe: Recipe, studio: Studio) -> Fraction:
     """Return the pure alcohol that a recipe holds at least, as a part of its weight; 0 where its amounts are no shares of one whole."""
+    return share_that(recipe, studio, _purity)
+
+
+def share_that(recipe: Recipe, studio: Studio, counts: Callable[[Ingredient], Fraction]) -> Fraction:
+    """Add up the shares of a recipe as far as each card counts; 0 where its amounts are no shares of one whole."""
     weights = [_weight(line.amount) for line in recipe.lines]
     known = [weight for weight in weights if weight is not None]
     rests = sum(isinstance(line.amount, Rest) for line in recipe.lines)
@@ -20,8 +26,8 @@ def least_alcohol(recipe: Recipe, studio: Studio) -> Fraction:
         return Fraction(0)
     whole = Fraction(1) if rests else sum(known, start=Fraction(0))
     cards = [(studio.ingredient(line.ingredient), weight) for line, weight in zip(recipe.lines, weights, strict=True)]
-    pure = sum((weight * _purity(card) for card, weight in cards if card and weight), start=Fraction(0))
-    return pure / whole if whole else Fraction(0)
+    counted = sum((weight * counts(card) for card, weight in cards if card and weight), start=Fraction(0))
+    return counted / whole if whole else Fraction(0)
 
 
 def _weight(amount: Amount) -> Fraction | None:
