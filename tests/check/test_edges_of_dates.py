@@ -8,10 +8,12 @@ import pytest
 
 from builder.check.dates.dates_changed import find_unclear_changes
 from builder.check.dates.dates_out_of_order import find_dates_out_of_order
+from builder.check.dates.dates_published import find_dates_that_differ
 from builder.check.label.label_sheets import find_unfit_label_sheets
 from builder.check.roster.roster_people import find_roster_people_out_of_place
 from builder.check.supplies.inventory_counted_ahead import find_counts_ahead
 from builder.check.teaching.time_does_not_fit import find_times_that_do_not_fit
+from builder.model.dates.published_date import PublishedDate
 from builder.model.dates.studio_class import ClassDate, StudioClass
 from builder.model.label.label_sheet import LabelWishes
 from builder.model.place import NOWHERE, Name
@@ -47,6 +49,19 @@ def test_a_revision_has_risen_with_each_change(moves: int, cancelled: str | None
     before = tuple(DAY - timedelta(days=days) for days in range(1, moves + 1))
     date = ClassDate(DAY, moved_from=before, cancelled=cancelled, revision=revision)
     assert levels(find_unclear_changes(having(replace(LOTION, dates=(date,))))) == ["revision-too-low stop"] * found
+
+
+# RFC 5545, 3.8.7.4: the sequence number of an event rises with each change, so that a calendar takes the new one.
+@pytest.mark.parametrize(
+    ("hours", "cancelled", "revision", "found"),
+    [(0, None, 3, 0), (0, None, 4, 0), (0, None, 2, 1), (2, None, 4, 0), (2, None, 3, 1), (0, "", 4, 0), (0, "", 3, 1)],
+)
+def test_a_published_date_changes_with_its_revision_alone(hours: int, cancelled: str | None, revision: int, found: int) -> None:
+    shown = PublishedDate("one", DAY, DAY, cancelled=False, revision=3)
+    moved = (DAY,) if hours else ()
+    date = ClassDate(DAY + timedelta(hours=hours), moved_from=moved, cancelled=cancelled, revision=revision)
+    here = replace(having(replace(LOTION, dates=(date,))), published=(shown,))
+    assert levels(find_dates_that_differ(here)) == ["revision-not-raised stop"] * found
 
 
 @pytest.mark.parametrize(("days", "found"), [(0, []), (-1, []), (1, ["inventory-counted-ahead caution"])])

@@ -51,6 +51,13 @@ def test_a_ph_is_one_for_skin_with_both_its_ends(low: str, high: str, stays_on: 
         assert found_of(replace(mixed(water="50"), product=product, ph=measured(low, high))) == said
 
 
+@pytest.mark.parametrize(("product", "known"), [("lotion", True), ("balm", False)])
+def test_what_such_products_usually_have_is_said_where_it_is_known(product: str, *, known: bool) -> None:
+    sour = replace(mixed(water="50"), product=product, ph=measured("3", "3"))
+    (found,) = find_ph_out_of_place(replace(STUDIO, recipes={"one": sour}))
+    assert (f"A {product} usually has pH" in found.remedy) is known
+
+
 # Soap has pH 8.5 to 10.5 in a solution of 1 % (ASTM D2179, read).
 @pytest.mark.parametrize(("low", "high", "found"), [("8.5", "10.5", 0), ("8.4", "10", 1), ("9", "10.6", 1), ("10.5", "10.5", 0)])
 def test_a_finished_soap_has_the_ph_of_soap(low: str, high: str, found: int) -> None:

@@ -72,6 +72,8 @@ def test_a_teacher_and_three_assistants_carry_eight_students_in_pairs_with_lye_m
     [
         (9, 3, {}, [("supervision-too-little", True)]),
         (8, 2, {"seats": 6}, [("supervision-too-little", True)]),
+        (12, 5, {"seats": 12}, []),
+        (13, 6, {"seats": 13}, [("supervision-too-little", True)]),  # twelve at most, however many watch
         (2, 0, {"seats": 2}, []),
         (2, 0, {"seats": 2, "youngest": 16}, [("second-adult-missing", True)]),
         (4, 1, {"seats": 4, "youngest": 16}, []),

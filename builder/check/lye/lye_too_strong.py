@@ -10,7 +10,7 @@ from builder.model.lye.lye_result import LyeResult
 from builder.model.recipe.column import Column, Role
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.ingredient import CountsAs
-from builder.model.recipe.quantity import NO_MASS
+from builder.model.recipe.quantity import NO_MASS, Share
 from builder.model.recipe.recipe import LyePlan
 from builder.rules.basis import PRACTICE
 from builder.words.fold import fold
@@ -33,12 +33,12 @@ def find_too_strong_lye(batch: Batch) -> Iterator[BatchFinding]:
     plan, column = batch.sheet.recipe.lye, batch.sheet.grams
     if plan is None:
         return
-    if column.lye_water < NO_MASS:
+    if plan.ready_mixed is not None and column.lye_water < NO_MASS:
         yield batch.stop(
             "water-below-zero",
             plan.water.place,
             "The ready-mixed lye alone brings more water than the recipe asks for.",
-            f"Ask for a weaker lye, or use a stronger ready-mixed solution{_least(plan, column)}.",
+            f"Ask for a weaker lye, or use a stronger ready-mixed solution: of {_least(plan.ready_mixed, column)} % at least.",
             batch.name,
         )
         return
@@ -76,12 +76,9 @@ def _uncounted(column: Column) -> str:
     return f" No water of {listed(unknown)} is counted, since the card does not say how much it holds (`figures:`, `water content:`)."
 
 
-def _least(plan: LyePlan, column: Column) -> str:
-    """Say how strong it has to be, hydroxide by weight, so that it brings no more water than the recipe has; in whole percent."""
-    whole = column.alkali.grams + column.lye_water.grams
-    if plan.ready_mixed is None or whole <= 0:
-        return ""
-    return f": of {ceil(plan.ready_mixed.fraction * column.alkali.grams / whole * 100)} % at least"
+def _least(strength: Share, column: Column) -> int:
+    """Return how strong a solution has to be, in whole percent of hydroxide, so that it brings no more water than the recipe has."""
+    return ceil(column.alkali / (column.alkali + column.lye_water) * strength.fraction * 100)
 
 
 def _solution(batch: Batch, plan: LyePlan, lye: LyeResult) -> Iterator[BatchFinding]:
