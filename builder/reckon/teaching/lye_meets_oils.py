@@ -42,8 +42,8 @@ def lye_that_meets_oils(studio: Studio, batch: WorkedBatch, part: Part) -> Itera
             return
         for sentence in step.sentences:
             named, pours = _named(sentence), _POURS.search(sentence.words)
-            begins = 0 if poured else pours.end() if pours else len(sentence.words)
-            after = [one for one in named if one.begin >= begins and _PROMISES.search(sentence.words[: one.begin])]
+            later = [one for one in named if poured or (pours and one.begin > pours.end())]
+            after = [one for one in later if _PROMISES.search(sentence.words[: one.begin])]
             if not poured:
                 lye, oils = _warmths(sentence, [one for one in named if one not in after], lye, oils)
             if poured and _CHANGES.search(sentence.words):
