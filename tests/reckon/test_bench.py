@@ -93,6 +93,8 @@ DAYS: Brings = [
     ("Wipe (after, 5 min)", {FAT}),
     ("Wipe again (after, 5 min, 1 day later)", set()),
 ]
+# From the day before to the day after it is two days.
+NIGHTS: Brings = [("Melt (ahead, 20 min, 1 day before)", set()), ("Wipe (after, 5 min, 1 day later)", set())]
 # A scent that stands weighed in a cup is neat until a step stirs it in by its name.
 SCENTED: Brings = [
     ("Scent (teacher, 5 min)", set()),
@@ -102,6 +104,6 @@ SCENTED: Brings = [
 ]
 
 
-@pytest.mark.parametrize("brings", [LYE_FIRST, OILS_FIRST, LATE, WAITS, DAYS, SCENTED])
+@pytest.mark.parametrize("brings", [LYE_FIRST, OILS_FIRST, LATE, WAITS, DAYS, NIGHTS, SCENTED])
 def test_what_is_there_already_is_met_until_it_is_gone(tmp_path: Path, brings: Brings) -> None:
     assert list(zip([head for head, _ in brings], met(tmp_path, [head for head, _ in brings]), strict=True)) == list(brings)
