@@ -122,3 +122,19 @@ def test_lye_and_oils_meet_at_what_is_said_of_each(tmp_path: Path, says: str, fo
     changes = ("Check that the oils and the lye are both at 40 °C / 104 °F.", says)
     err = check(studio_of("mixed-too-warm", tmp_path, "classes/one-bar/lesson.md", changes))[2]
     assert found in err and ("mixed-too-warm" in err) is bool(found)
+
+
+# By hand: 30 parts of coconut oil at T and 70 of olive oil at 21 °C come to 0.3 T + 14.7 °C; 40 °C less 3 K for two thermometers are 37 °C,
+# which takes 74.3 °C.
+@pytest.mark.parametrize(("celsius", "found"), [(74, True), (75, False)])
+def test_what_is_mixed_is_within_two_thermometers_of_what_is_said(tmp_path: Path, celsius: int, *, found: bool) -> None:
+    changes = ("and melt it.", f"and heat it to {celsius} °C.")
+    assert ("mixed-too-cool" in check(studio_of("mixed-too-cool", tmp_path, "classes/one-bar/lesson.md", changes))[2]) is found
+
+
+# By hand: 800 g of soap hold about 240 g of lye of 32 % as hydroxide. It warms to 55 °C at the least, and in the widest pot, 0.145 m wide
+# with 0.0231 m2, k = 20 x 0.0231 / (240 x 3.5) x 60 = 0.033 a minute: about 27 minutes to 35 °C, from where it is made to where it is used.
+@pytest.mark.parametrize(("making", "using", "found"), [(5, 21, True), (5, 24, False), (8, 18, True), (10, 19, False)])
+def test_lye_has_the_least_time_that_cooling_takes(tmp_path: Path, making: int, using: int, *, found: bool) -> None:
+    changes = (("(teacher, 5 min)", f"(teacher, {making} min)"), ("(teacher, 15 min)", f"(teacher, {using} min)"))
+    assert ("cooled-too-soon" in check(studio_of("cooled-too-soon", tmp_path, "classes/one-bar/lesson.md", *changes))[2]) is found
