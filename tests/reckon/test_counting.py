@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 from builder.model.dose.limit import Limit, LimitWeight, PercentOf, Rules, is_own_law
 from builder.model.hazard import Hazard
 from builder.model.place import Name
+from builder.model.recipe.essential_oil import Held
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, Ingredient, LabelName
 from builder.model.recipe.product import Contact, DeclaredBy, Product
@@ -115,6 +116,20 @@ def test_no_blend_that_keeps_its_order_and_its_shares_lies_outside(weights: Sequ
     least, most = count(limit(*(names[number] for number in chosen)), {"water": 90, "blend": 10}, made)
     true = Fraction(sum(weights[number] for number in chosen), whole) / 10
     assert least <= true <= most
+
+
+# What a supplier states of the whole counts beside the parts that are declared: of two parts the first is 50 to 100 %.
+@pytest.mark.parametrize(
+    ("names", "least", "most"), [("c", "0.1", "0.2"), ("bc", "0.1", "0.7"), ("ac", "0.6", "1"), ("cd", "0.13", "0.25"), ("a", "0.5", "1")]
+)
+def test_what_a_supplier_states_counts_beside_the_parts(names: str, least: str, most: str) -> None:
+    stated = {
+        name: Held(name, Fraction(low), Fraction(high), (), Known.SUPPLIER, stated=True)
+        for name, low, high in (("c", "0.1", "0.2"), ("d", "0.03", "0.05"))
+    }
+    made = replace(blend("A", "B"), stated=stated)
+    found = count(limit(*names), {"water": 90, "blend": 10}, made)
+    assert found == (Fraction(least) / 10, Fraction(most) / 10)
 
 
 def test_a_named_blend_counts_whole_and_its_parts_alone_do_not() -> None:

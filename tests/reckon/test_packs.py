@@ -56,6 +56,12 @@ def test_the_best_value_may_not_be_needed_at_all() -> None:
     assert cheapest_packs(Fraction(130), *packs) == ((0, 1, 1), True)
 
 
+# 350 g at one cent a gram in every pack: 250 g and 100 g cost 3.50, four of 100 g 4.00, two of 250 g 5.00, the kilogram 10.00.
+def test_where_all_are_of_the_same_value_the_largest_may_not_be_needed() -> None:
+    packs = [Pack(Fraction(size), Fraction(size, 100)) for size in (1000, 250, 100)]
+    assert cheapest_packs(Fraction(350), *packs) == ((0, 1, 1), True)
+
+
 def test_of_two_at_the_same_price_the_fewest_packs_count() -> None:
     packs = [Pack(Fraction(250), Fraction(5, 2)), Pack(Fraction(1000), Fraction(10))]
     assert cheapest_packs(Fraction(900), *packs) == ((0, 1), True)

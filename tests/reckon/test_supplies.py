@@ -175,6 +175,14 @@ def test_a_class_by_hand() -> None:
     assert sure(cost).till == Fraction("49") + Fraction("12.40") + Fraction("21.60") + Fraction("12.50")
 
 
+# Ten students in four groups fill ten bottles and two spare ones: 20 + 4 x 3 + 1/2 + 12 x 1 of an item at 0.125.
+def test_what_is_used_up_by_hand() -> None:
+    use = Use(each_student=Fraction(2), each_group=Fraction(3), each_class=Fraction(1, 2), each_container=Fraction(1))
+    cost = sure(class_of(10, (pack("wipes", 100, "12.50", SupplyKind.ITEM, use=use),), group_size=3, spare=2).cost)
+    assert cost.of(SupplyKind.ITEM) == Fraction("44.5") * Fraction("0.125")
+    assert cost.containers[0].value == Fraction("0.125")
+
+
 @given(
     st.integers(1, 40), st.lists(st.tuples(st.integers(30, 5000), st.integers(1, 9000)), min_size=1, max_size=3, unique_by=lambda p: p[0])
 )
