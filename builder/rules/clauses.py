@@ -144,6 +144,12 @@ def is_order(sentence: Sentence) -> bool:
     return bool(_BEGINS.match(first)) or (bool(_LEADS_IN.match(first)) and any(map(_BEGINS.match, rest)))
 
 
+def orders(sentence: Sentence, words: re.Pattern[str]) -> bool:
+    """Tell whether a sentence orders what one of some words says, and does not deny or suppose it."""
+    matches = ((clause, match) for clause in clauses_of(sentence) for match in words.finditer(clause.words))
+    return is_order(sentence) and any(stands(clause, match) for clause, match in matches)
+
+
 def is_bare_order(sentence: Sentence) -> bool:
     """Tell whether a sentence begins with the verb of an order."""
     return bool(_BEGINS_ORDER.match(sentence.words))

@@ -206,6 +206,13 @@ def test_a_choice_is_counted_on_the_oils_of_its_portion() -> None:
     assert found == (Fraction("0.05"), Fraction("0.1"))
 
 
+# A row that sets no maximum and asks for a label counts all of it, however little: 2 g in 102 g.
+def test_a_choice_counts_towards_what_sets_no_maximum() -> None:
+    choices = (Choice("scent", (Name("blend"),), share(2)),)
+    found = count(replace(limit("a"), most=None), {"water": 100}, blend("A", "B"), choices=choices)
+    assert found == (Fraction(1, 102), Fraction(2, 102))
+
+
 def test_a_hazard_leaves_out_cards_without_it_that_say_which_oil_they_are() -> None:
     distilled = replace(card("oil"), oil="oil, distilled")
     assert count(limit("oil", hazard=Hazard.PHOTOTOXIC), {"water": 99, "oil": 1}, distilled) == (0, 0)

@@ -12,7 +12,7 @@ from builder.model.subject import WholeClass
 from builder.model.teaching.class_plan import ClassPlan, HomeBatch, MadeProduct
 from builder.model.teaching.lesson import Part, Where
 from builder.model.teaching.prose import Sentence
-from builder.rules.clauses import is_order
+from builder.rules.clauses import orders
 from builder.words.plain_number import plain_number
 
 _VESSEL = re.compile(
@@ -78,7 +78,7 @@ def _volume(match: re.Match[str], home: HomeBatch) -> str:
 
 
 def _counts(sentence: Sentence, part: Part, made: MadeProduct) -> Iterator[tuple[Place, str, str]]:
-    if not part.by_hand or not is_order(sentence) or not _FILLS.search(sentence.words):
+    if not part.by_hand or not orders(sentence, _FILLS):
         return
     for match in _COUNT.finditer(sentence.words):
         count = _number(match["count"].casefold(), match["noun"])

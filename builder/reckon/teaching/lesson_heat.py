@@ -23,7 +23,7 @@ from builder.model.teaching.timed_part import TimedPart
 from builder.reckon.formula.heat import OF_FAT, OF_LOTION, OF_LYE, ROOM, cooling, mixed, warmed_by_setting
 from builder.reckon.teaching.handling import weighed_as
 from builder.reckon.teaching.lye_meets_oils import lye_that_meets_oils
-from builder.rules.clauses import clauses_of, is_order, stands
+from builder.rules.clauses import orders
 from builder.rules.degrees import Degrees, degrees_in
 
 _HEATS = re.compile(r"\b(?:warm|heat|melt)\b", re.IGNORECASE)
@@ -55,11 +55,6 @@ def _sentences(part: Part) -> Iterator[Sentence]:
     return (sentence for step in part.steps for sentence in step.sentences)
 
 
-def _heats(sentence: Sentence) -> bool:
-    matches = ((clause, match) for clause in clauses_of(sentence) for match in _HEATS.finditer(clause.words))
-    return is_order(sentence) and any(stands(clause, match) for clause, match in matches)
-
-
 def _mixes(studio: Studio, batch: WorkedBatch, steps: Iterable[Step]) -> Iterator[MixedTooCool]:
     hot: list[Weighed] = []
     cold: list[Weighed] = []
@@ -71,7 +66,7 @@ def _mixes(studio: Studio, batch: WorkedBatch, steps: Iterable[Step]) -> Iterato
         (cold if warmed else hot).extend(fats)
         for sentence in step.sentences:
             degrees = degrees_in(sentence)
-            if _heats(sentence):
+            if orders(sentence, _HEATS):
                 hot, cold, warmed, poured = [*hot, *cold], [], bool(hot), False
                 heat = (degrees.low, degrees.high) if degrees else _melted(hot, studio.constants)
             elif cold and _POURS.search(sentence.words) and (not fats or _POT.search(sentence.words)):
@@ -154,7 +149,7 @@ def _batch(studio: Studio, batch: WorkedBatch, timed: list[TimedPart]) -> Iterat
         for sentence in _sentences(one.part):
             since.append(sentence)
             degrees = degrees_in(sentence)
-            if _heats(sentence):
+            if orders(sentence, _HEATS):
                 heated, since = one, []
             elif degrees and heated and _BELOW.search(sentence.words) and degrees.high < hottest:
                 begins = heated.ends if heated is not one else heated.begins
