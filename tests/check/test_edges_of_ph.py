@@ -16,7 +16,7 @@ from builder.model.recipe.product import Contact
 from builder.model.recipe.recipe import MeasuredPh, Recipe
 from tests.check.test_at_the_edge import batch, levels, mixed
 from tests.check.test_seldom_met import seen_in
-from tests.making import figures, lye, soap
+from tests.making import figures, lye, soap, told
 from tests.reckon.test_guests import STUDIO
 
 SORBATE = "potassium sorbate"
@@ -54,7 +54,7 @@ def test_a_ph_is_one_for_skin_with_both_its_ends(low: str, high: str, stays_on: 
 @pytest.mark.parametrize(("product", "known"), [("lotion", True), ("balm", False)])
 def test_what_such_products_usually_have_is_said_where_it_is_known(product: str, *, known: bool) -> None:
     sour = replace(mixed(water="50"), product=product, ph=measured("3", "3"))
-    (found,) = find_ph_out_of_place(replace(STUDIO, recipes={"one": sour}))
+    (found,) = told(find_ph_out_of_place(replace(STUDIO, recipes={"one": sour})))
     assert (f"A {product} usually has pH" in found.remedy) is known
 
 
