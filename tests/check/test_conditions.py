@@ -1,10 +1,11 @@
-"""Which sentences about what fizzes are tried on a recipe: common knowledge of what fizzes in water, no source."""
+"""Which sentences are tried on a recipe: what fizzes in water, and what holds nuts (common knowledge, no source)."""
 
 from dataclasses import replace
 
 import pytest
 
 from builder.check.teaching.statements import conditions_of
+from builder.read.shapes.prose_tables import HOLDS
 from tests.making import lye, phase, recipe, share
 from tests.reckon.test_guests import STUDIO
 
@@ -26,3 +27,15 @@ def test_what_holds_a_carbonate_and_an_acid_fizzes_and_so_does_every_bath_bomb(
 ) -> None:
     one = recipe(phase("all", {name: share("10") for name in names}), lye=lye() if with_lye else None)
     assert ("fizz" in conditions_of(replace(one, product=product), STUDIO)) is fizzes
+
+
+@pytest.mark.parametrize(
+    ("name", "families"),
+    [
+        ("sweet almond oil", {"nuts"}), ("peanut oil", {"nuts"}), ("goat milk", {"milk"}), ("wheat germ oil", {"wheat"}),
+        ("vitamin E", {"soy"}), ("sunflower oil", set()), ("coconut oil", set()),
+    ],
+)  # fmt: skip
+def test_promises_about_an_allergen_are_tried_on_what_holds_it(name: str, families: set[str]) -> None:
+    one = replace(recipe(phase("all", {name: share("100")})), product="balm")
+    assert conditions_of(one, STUDIO) & set(HOLDS) == families

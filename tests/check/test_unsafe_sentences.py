@@ -25,6 +25,8 @@ HOLDS = {
     "scrub": {"no lye", "wet", "scrub", "scented", "oily"},
     "bomb": {"no lye", "wet", "bath", "fizz"},
     "balm": {"no lye"},
+    "nuts": {"no lye", "nuts", "soy"},
+    "milk and wheat": {"no lye", "milk", "wheat"},
     "text": set(),
 }
 SAID = {"tools": Said.TOOL, "text": Said.TEXT}

@@ -196,6 +196,7 @@ def conditions_of(recipe: Recipe, studio: Studio) -> frozenset[str]:
     fat = any(card.counts_as is CountsAs.FAT for card in cards)
     wet = product.contact in (Contact.RINSE_OFF, Contact.BATH)
     fizzing = any(map(carbonate, cards))
+    families = {family for card in cards for family in card.allergens}
     said = {
         "lye": lye,
         "no lye": not lye,
@@ -208,5 +209,7 @@ def conditions_of(recipe: Recipe, studio: Studio) -> frozenset[str]:
         "oily": wet and fat and not lye and "soap base" not in kinds,
         "animal": any(word in card.key for card in cards for word in _OF_ANIMALS),
         "uncured": lye and product.name == "cold-process soap",
+        "nuts": bool(families & {"tree nut", "peanut"}),
+        **{family: family in families for family in ("milk", "wheat", "soy")},
     }
     return frozenset(key for key, holds in said.items() if holds)

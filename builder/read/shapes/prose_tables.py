@@ -7,7 +7,8 @@ from builder.read.shapes.figure import KnownField
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.values.values import word_of
 
-CONDITIONS = ("lye", "no lye", "unpreserved", "fizz", "wet", "bath", "scrub", "scented", "oily", "uncured", "animal")
+HOLDS = ("nuts", "milk", "wheat", "soy")
+CONDITIONS = ("lye", "no lye", "unpreserved", "fizz", "wet", "bath", "scrub", "scented", "oily", "uncured", "animal", *HOLDS)
 Kind = Annotated[str, reads(word_of("stop", "caution"))]
 
 
