@@ -79,7 +79,7 @@ def worked(
     return reckon_batch(recipe, kind, size, Workplace(cards, by_unit(tuple(scales)), constants or CONSTANTS, rules, from_solid=from_solid))
 
 
-# The constants that reckon asks for, with the values of content/constants.yaml.
+# The constants that reckon asks for, with the values of content/constants.yaml; a vessel weighs nothing here.
 CONSTANTS = {
     "near boiling": Figure(Fraction(90), Fraction(90), "degC", SOURCE, "here", Known.READ),
     "room": Figure(Fraction("21"), Fraction("21"), "1", SOURCE, "here", Known.READ),
@@ -94,7 +94,8 @@ CONSTANTS = {
     "density of fresh soap": Figure(Fraction("0.95"), Fraction("1.05"), "g/mL", SOURCE, "here", Known.READ),
     "molar mass of glycerol": Figure(Fraction("92.094"), Fraction("92.094"), "g/mol", SOURCE, "here", Known.READ),
     "molar mass of water": Figure(Fraction("18.0153"), Fraction("18.0153"), "g/mol", SOURCE, "here", Known.READ),
-    "what a weighing cup weighs": Figure(Fraction(0), Fraction(0), "g", SOURCE, "here", Known.READ),
+    "lightest weighing cup": Figure(Fraction(0), Fraction(0), "g", SOURCE, "here", Known.READ),
+    "weighing vessel to what it holds": Figure(Fraction(0), Fraction(0), "%", SOURCE, "here", Known.READ),
     "fewest divisions of a weighing": Figure(Fraction(10), Fraction(10), "count", SOURCE, "here", Known.READ),
     "drops of water in a millilitre": Figure(Fraction(18), Fraction(22), "count", SOURCE, "here", Known.READ),
     "density of a liquid whose card states none": Figure(Fraction("1.261"), Fraction("1.261"), "g/mL", SOURCE, "here", Known.READ),

@@ -3,8 +3,12 @@
 import re
 from fractions import Fraction
 
+from builder.compose.home.home_table import home_table
 from builder.compose.recipe.weigh_table import HEADINGS, batch_table
-from tests.reckon.test_guests import LOTION, at
+from builder.compose.recipe.wording import sentence
+from builder.model.recipe.column import Role
+from builder.model.studio import Scale
+from tests.reckon.test_guests import LOTION, STUDIO, at
 
 OUNCE = Fraction("28.349523125")  # NIST Handbook 44, appendix C
 
@@ -28,3 +32,22 @@ def test_ounces_are_those_of_the_scale_and_agree_with_the_grams() -> None:
         off = (in_grams.scale.division.grams + in_ounces.scale.division.grams) / 2
         assert abs(weighed - ounces * OUNCE) <= off
         assert ounces % (in_ounces.scale.division.grams / OUNCE) == 0
+
+
+# The most that a scale holds is with the vessel. More than that at once is told of; half of it leaves room for one.
+def test_what_is_too_much_for_a_scale_at_once_is_weighed_a_cup_each() -> None:
+    told = set()
+    for batch in (home.sheet for made in at(STUDIO.classes["soap-lab-in-pairs"], 8).made for home in made.home):
+        notes = batch_table(batch, "").notes
+        for group in home_table(STUDIO, batch, ()).groups:
+            (phase,) = (one for one in {line.phase for line in batch.lines} if sentence(one) == group.title)
+            on_one: dict[Scale, Fraction] = {}
+            for w in (w for column in batch.columns for w in column.weighed if w.line.phase == phase and w.line.role is not Role.ALKALI):
+                on_one[w.scale] = on_one.get(w.scale, Fraction(0)) + w.mass.grams
+            if any(mass > scale.up_to.grams for scale, mass in on_one.items()):
+                assert group.apart == "a cup each"
+            if all(mass < scale.up_to.grams / 2 for scale, mass in on_one.items()):
+                assert group.apart == ""
+            assert bool(group.apart) == any(note.startswith(f"{group.title}: weigh each in a cup of its own") for note in notes)
+            told.add(group.apart)
+    assert told == {"", "a cup each"}

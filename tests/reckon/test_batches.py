@@ -17,7 +17,8 @@ from builder.model.recipe.recipe import AmountsAs, Choice, Fill, MeasuredDensity
 from builder.model.recipe.size import ContainersSize, MouldSize, OilsSize, PeopleSize, ToFill, TotalSize
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.reckon.label.ingredient_list import list_ingredients
-from builder.reckon.recipe.rounding import pick_scale, round_down, round_near
+from builder.reckon.recipe.rounding import round_down, round_near
+from builder.reckon.recipe.scales import Vessel, pick_scale
 from tests.making import card, cards, grams, parts, phase, recipe, scale, share, worked
 
 LOTION = Product("lotion", "Lotion", Contact.LEAVE_ON, False, DeclaredBy.WEIGHT)
@@ -115,10 +116,13 @@ def test_rounding_leaves_no_container_short() -> None:
 
 def test_each_amount_is_weighed_on_the_finest_scale_that_holds_it() -> None:
     pocket, bench = scale("0.01", "200"), scale("1", "5000")
-    assert pick_scale(grams(200), [bench, pocket]) == (pocket, True)
-    assert pick_scale(grams("200.01"), [bench, pocket]) == (bench, True)
-    assert pick_scale(grams(6000), [pocket, bench]) == (bench, False)
-    assert pick_scale(grams(160), [bench, pocket], grams(50)) == (bench, True)
+    nothing = Vessel(grams(0), Fraction(0))
+    assert pick_scale(grams(200), [bench, pocket], nothing) == (pocket, True)
+    assert pick_scale(grams("200.01"), [bench, pocket], nothing) == (bench, True)
+    assert pick_scale(grams(6000), [pocket, bench], nothing) == (bench, False)
+    assert pick_scale(grams(160), [bench, pocket], Vessel(grams(50), Fraction(0))) == (bench, True)
+    assert pick_scale(grams(160), [bench, pocket], Vessel(grams(0), Fraction("0.25"))) == (pocket, True)
+    assert pick_scale(grams(161), [bench, pocket], Vessel(grams(0), Fraction("0.25"))) == (bench, True)
 
 
 def test_rounding_has_a_direction() -> None:

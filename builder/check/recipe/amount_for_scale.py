@@ -6,6 +6,7 @@ from builder.check.batches import Batch, BatchFinding
 from builder.check.places import place_of_choice, place_of_line
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
+from builder.model.place import Place
 from builder.model.recipe.column import Column, Role, Weighed
 from builder.model.recipe.quantity import NO_MASS, Mass
 from builder.model.studio import Scale
@@ -23,7 +24,7 @@ _BIGGER = "Make a bigger batch, or weigh on a finer scale."
         CAUTION,
         "An amount comes to a few divisions of the scale, so that what is weighed may be far from what is meant.",
     ),
-    FindingKind("amount-over-the-scale", CAUTION, "An amount is more than any scale there can hold."),
+    FindingKind("amount-over-the-scale", CAUTION, "An amount, with the vessel that holds it, is more than any scale there can hold."),
 )
 def find_amounts_scales_cannot_weigh(batch: Batch) -> Iterator[BatchFinding]:
     """Compare each exact amount with the division and the reach of the scale that weighs it."""
@@ -33,6 +34,11 @@ def find_amounts_scales_cannot_weigh(batch: Batch) -> Iterator[BatchFinding]:
             # Water below zero is a finding of its own.
             if weighed.line.exact >= NO_MASS:
                 yield from _one(batch, column, weighed)
+        told = {w.line.phase for w in column.weighed if not w.fits}
+        for top_up in (one for one in column.top_ups if not one.fits and one.phase not in told):
+            place = next(one.name.place for one in batch.sheet.recipe.phases if one.name.text == top_up.phase)
+            what = f"the {top_up.phase}, which is weighed in its pot before and after it is heated,"
+            yield _over(batch, column, place, what, top_up.weight, column.weighed[0].scale, "Make")
     for dose in batch.filling.doses:
         # What a limit leaves too little of is a finding of its own.
         if dose.each and not any(one.is_offered or one.lowered for one in dose.each):
@@ -83,13 +89,19 @@ def _one(batch: Batch, column: Column, weighed: Weighed) -> Iterator[BatchFindin
             f"{where} ({amount} on a scale that reads to {division})",
         )
     elif not weighed.fits:
-        yield batch.caution(
-            "amount-over-the-scale",
-            place,
-            f"{line.name} comes to more than any scale there can hold.",
-            "Make two batches, or list the bigger scale in studio.yaml.",
-            f"{where} ({amount})",
-        )
+        yield _over(batch, column, place, line.name, line.exact, scale, "Weigh it in parts, make")
+
+
+def _over(batch: Batch, column: Column, place: Place, what: str, mass: Mass, scale: Scale, make: str) -> BatchFinding:
+    least, share = batch.constants["lightest weighing cup"].typical, batch.constants["weighing vessel to what it holds"].typical
+    return batch.caution(
+        "amount-over-the-scale",
+        place,
+        f"{what} comes to more than any scale there can hold together with a vessel. What holds it is taken to weigh "
+        f"{plain_number(least)} g, and {plain_number(share)} % of what is in it.",
+        f"{make} two batches, or list the bigger scale in studio.yaml.",
+        f"{batch.weighed_in(column.unit)} ({_show(mass, scale)})",
+    )
 
 
 def _show(mass: Mass, scale: Scale) -> str:

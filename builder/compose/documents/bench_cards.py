@@ -16,6 +16,7 @@ from builder.compose.dose.dose_words import view_choices
 from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for, hazards_of_choices, hazards_of_recipe
 from builder.compose.frames import frame
+from builder.compose.recipe.ingredient_tables import one_at_a_time
 from builder.compose.recipe.portion_words import container_name, containers_of, emergency_lines, left_over
 from builder.compose.recipe.wording import grams, listed, sentence, weighed
 from builder.compose.supplies.supply_words import strokes_and_weight
@@ -166,7 +167,10 @@ def _phases(batch: WorkedBatch, plan: WeighingPlan, purpose: PotFor, group: int)
         lye = (one for one in plan.solutions_of(batch.recipe.name) if any(bottles.purpose == purpose for bottles in one.bottles))
         amounts += [(LYE, BenchAmount(grams(one.solution), solution_at_the_bench(one))) for one in lye]
     names = dict.fromkeys(name for name, _ in amounts)
-    return tuple(BenchPhase(sentence(say(name)), tuple(amount for phase, amount in amounts if phase == name)) for name in names)
+    by_phase = {name: tuple(amount for phase, amount in amounts if phase == name) for name in names}
+    return tuple(
+        BenchPhase(sentence(say(name)), here, one_at_a_time(batch, name) if len(here) > 1 else "") for name, here in by_phase.items()
+    )
 
 
 def _name(w: Weighed, batch: WorkedBatch) -> str:

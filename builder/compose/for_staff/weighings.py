@@ -64,7 +64,7 @@ def _group(phase: PhaseRows, who: dict[int, str]) -> WeighGroup:
         for w, one in zip(mine, whose, strict=True)
     )
     together = weighed_together(mine, "g") if len(rows) > 1 else ""
-    return WeighGroup(phase.title, phase.treatment, common, rows, together, phase.note)
+    return WeighGroup(phase.title, phase.treatment, common, rows, together, phase.note, phase.apart)
 
 
 def _scale(w: Weighed) -> str:

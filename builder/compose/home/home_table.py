@@ -29,7 +29,8 @@ def home_table(studio: Studio, batch: WorkedBatch, parts: Sequence[Part]) -> Hom
     for phase in phases_of(batch):
         rows = sorted(phase.rows, key=lambda row: order[id(row[0])])
         total = together(rows) if len(rows) > 1 else ()
-        groups.append((order[id(rows[0][0])], HomeGroup(phase.title, phase.treatment, tuple(map(row_of, rows)), total, phase.note)))
+        group = HomeGroup(phase.title, phase.treatment, tuple(map(row_of, rows)), total, phase.note, phase.apart)
+        groups.append((order[id(rows[0][0])], group))
     groups.sort(key=lambda one: one[0])
     return HomeTable(tuple(say(COLUMN_NAMES[unit]) for unit in units), tuple(group for _, group in groups), together(batch.rows))
 

@@ -28,12 +28,16 @@ Row = tuple[Weighed, ...]
 
 
 class PhaseRows(NamedTuple):
-    """One phase of a batch: its heading, what is done with it in words (empty where nothing is), its rows, what follows below it."""
+    """One phase of a batch: its heading, what is done with it in words (empty where nothing is), its rows, what follows below it.
+
+    `apart` is how its rows are weighed where a scale does not hold all of them at once, in the column of scales beside their sum.
+    """
 
     title: str
     treatment: str
     rows: tuple[Row, ...]
     note: str
+    apart: str
 
 
 def phases_of(batch: WorkedBatch) -> Iterator[PhaseRows]:
@@ -41,17 +45,23 @@ def phases_of(batch: WorkedBatch) -> Iterator[PhaseRows]:
     phases = {phase.name.text: phase for phase in batch.recipe.phases}
     for name in dict.fromkeys(row[0].line.phase for row in batch.rows):
         mine = tuple(row for row in batch.rows if row[0].line.phase == name)
-        yield PhaseRows(sentence(say(name)), _treatment(phases.get(name)), mine, _top_up(batch, name))
+        yield PhaseRows(sentence(say(name)), _treatment(phases.get(name)), mine, _top_up(batch, name), one_at_a_time(batch, name))
 
 
 def staff_table(batch: WorkedBatch) -> IngredientTable:
     """Return the table of the workings: share of the batch, exact amount, amount to weigh, scale."""
     columns = (say("share"), say("exact (g)"), say_in("a column of a table", "weigh"), say("scale"))
     phases = (
-        PhaseTable(one.title, one.treatment, tuple(map(_staff_row, one.rows)), _together(say("Together"), one.rows), one.note)
+        PhaseTable(one.title, one.treatment, tuple(map(_staff_row, one.rows)), _together(say("Together"), one.rows, one.apart), one.note)
         for one in phases_of(batch)
     )
     return IngredientTable(columns, tuple(phases), _together(say("Whole batch"), batch.rows))
+
+
+def one_at_a_time(batch: WorkedBatch, phase: str) -> str:
+    """Return how a phase is weighed of which a scale does not hold at once all that is weighed on it; empty where all of them do."""
+    told = any(of == phase for column in batch.columns for of, _ in column.one_at_a_time)
+    return say("a cup each") if told else ""
 
 
 def _staff_row(row: Row) -> IngredientRow:
@@ -60,10 +70,10 @@ def _staff_row(row: Row) -> IngredientRow:
     return IngredientRow(row_name(w), (percent(w.line.share, 3), number(w.line.exact.grams, 3), weighed(w, "g"), scale))
 
 
-def _together(name: str, rows: Sequence[Row]) -> IngredientRow:
+def _together(name: str, rows: Sequence[Row], scale: str = "") -> IngredientRow:
     mine = [row[0] for row in rows]
     share, exact = sum((w.line.share for w in mine), Fraction(0)), sum_masses(w.line.exact for w in mine)
-    return IngredientRow(name, (percent(share, 3), number(exact.grams, 3), weighed_together(mine, "g"), ""))
+    return IngredientRow(name, (percent(share, 3), number(exact.grams, 3), weighed_together(mine, "g"), scale))
 
 
 def _top_up(batch: WorkedBatch, phase: str) -> str:

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from builder.compose.dose.dose_words import view_choice
-from builder.compose.recipe.wording import counted, finely_in_ounces, grams, listed, number, percent, reading, weighed
+from builder.compose.recipe.wording import counted, finely_in_ounces, grams, listed, number, percent, reading, sentence, weighed
 from builder.model.recipe.column import Weighed
 from builder.model.recipe.quantity import Mass
 from builder.model.recipe.worked_batch import WorkedBatch
@@ -47,7 +47,15 @@ def batch_table(batch: WorkedBatch, purpose: str, more: Sequence[str] = ()) -> W
         phase = line.phase
     title = f"{batch.recipe.name}, {purpose}" if purpose else batch.recipe.name
     total = ("", "batch", "100%", "", grams(column.total), "", finely_in_ounces(batch.columns[-1].total))
-    return WeighTable(title, tuple(rows), total, (_fills(batch), *_notes(batch), *_doses(batch), *more))
+    return WeighTable(title, tuple(rows), total, (*_one_at_a_time(batch), _fills(batch), *_notes(batch), *_doses(batch), *more))
+
+
+def _one_at_a_time(batch: WorkedBatch) -> list[str]:
+    phases = dict.fromkeys((phase, scale.name) for column in batch.columns for phase, scale in column.one_at_a_time)
+    return [
+        f"{sentence(phase)}: weigh each in a cup of its own; all that is weighed on the {scale} is more than it holds at once."
+        for phase, scale in phases
+    ]
 
 
 def _in_ounces(batch: WorkedBatch, row: tuple[Weighed, ...]) -> str:

@@ -18,10 +18,11 @@ class BenchAmount:
 
 @dataclass(frozen=True)
 class BenchPhase:
-    """A phase and what is weighed for it."""
+    """A phase and what is weighed for it; `apart` is how, where a scale does not hold all of it at once."""
 
     title: str
     amounts: tuple[BenchAmount, ...]
+    apart: str = ""
 
 
 @dataclass(frozen=True)

@@ -25,7 +25,8 @@ class WeighRow:
 class WeighGroup:
     """The weighings of one phase of a batch, what they come to (empty for one alone), what is done with it, and what follows.
 
-    `who` does all of them but those whose rows name somebody else; it is empty where nobody is named.
+    `who` does all of them but those whose rows name somebody else; it is empty where nobody is named. `apart` says that each is weighed by
+    itself, where a scale does not hold all of them at once.
     """
 
     title: str
@@ -34,6 +35,7 @@ class WeighGroup:
     rows: tuple[WeighRow, ...]
     together: str
     note: str
+    apart: str = ""
 
     @property
     def caustic(self) -> bool:

@@ -60,13 +60,17 @@ class HomeWeighing:
 
 @dataclass(frozen=True)
 class HomeGroup:
-    """What is poured together: a heading, its weighings, their sum before they are poured together, and what follows below."""
+    """What is poured together: a heading, its weighings, their sum before they are poured together, and what follows below.
+
+    `apart` says that each is weighed by itself, where a scale does not hold all of them at once.
+    """
 
     title: str
     treatment: str
     rows: tuple[HomeWeighing, ...]
     together: tuple[str, ...]
     note: str = ""
+    apart: str = ""
 
 
 @dataclass(frozen=True)

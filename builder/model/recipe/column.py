@@ -60,20 +60,23 @@ class Weighed:
 class TopUp:
     """A phase with water that is heated: what it weighs before, to which hot water brings it back afterwards.
 
-    `lost` is what is expected to steam away, from the studio's own weighing (`measured`); None where the studio has not weighed it.
+    `lost` is what is expected to steam away, from the studio's own weighing (`measured`); None where the studio has not weighed it. `fits`
+    is False where no scale can hold it in its pot.
     """
 
     phase: str
     weight: Mass
     lost: Mass | None
     measured: str
+    fits: bool
 
 
 @dataclass(frozen=True)
 class Column:
     """One column of weighings, in grams or ounces, with its totals and its lye.
 
-    `unit` is `g` or `oz`. `phase_totals` are by phase name. `lye` is None where the recipe has none.
+    `unit` is `g` or `oz`. `phase_totals` are by phase name. `lye` is None where the recipe has none. `one_at_a_time` are the phases of
+    which a scale does not hold at once all that is weighed on it.
     """
 
     unit: str
@@ -85,3 +88,4 @@ class Column:
     phase_totals: Mapping[str, Mass]
     lye: LyeResult | None
     top_ups: tuple[TopUp, ...] = ()
+    one_at_a_time: tuple[tuple[str, Scale], ...] = ()

@@ -21,12 +21,12 @@ from builder.model.recipe.quantity import Mass
 from builder.model.recipe.recipe import Choice, Fill
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.recipe.working import Given, Working
-from builder.model.studio import Scale
 from builder.reckon.dose.drops import reckon_drop
 from builder.reckon.dose.mixes import reckon_mixed
 from builder.reckon.dose.room import Room, rooms_under_limits
 from builder.reckon.dose.worst_mix import worst_mix
-from builder.reckon.recipe.rounding import pick_scale, round_down
+from builder.reckon.recipe.rounding import round_down
+from builder.reckon.recipe.scales import pick_scale
 from builder.reckon.recipe.workplace import Workplace
 from builder.words.fold import fold
 
@@ -55,7 +55,7 @@ def reckon_doses(batch: WorkedBatch, container: Fill, here: Workplace) -> tuple[
     """Return the dose of each choice for a container of a batch as weighed, in any of its units, and how those came about that are
     estimated or lowered.
     """
-    cards, scales, fill = here.cards, here.grams, container.weight
+    cards, fill = here.cards, container.weight
     rooms = [room for column in batch.columns for room in rooms_under_limits(batch, fill, column, cards, here.rules)]
     wishes = [
         _Wish(choice, tuple(cards[one.key].name if one else None for one in choice.options), fill * choice.at_most.fraction)
@@ -64,15 +64,15 @@ def reckon_doses(batch: WorkedBatch, container: Fill, here: Workplace) -> tuple[
     found = {name: reckon_drop(cards[fold(name)], here.constants) for wish in wishes for name in wish.names}
     drops = {name: drop for name, (drop, _) in found.items()}
     workings = [working for _, estimated in found.values() for working in estimated]
-    doses = [_dose(wish, _fair_caps(wish, wishes, rooms), drops, scales) for wish in wishes]
+    doses = [_dose(wish, _fair_caps(wish, wishes, rooms), drops, here) for wish in wishes]
     for number, wish in enumerate(wishes):
         caps = _caps(wish, [(room, _left(room, doses, number)) for room in rooms])
-        doses[number] = _dose(wish, caps, drops, scales)
+        doses[number] = _dose(wish, caps, drops, here)
         lowered = {one.option for one in doses[number].each if one.lowered}
         workings += [_working(name, *caps[name], fill, doses, number) for name in wish.names if name in lowered]
     for number, wish in enumerate(wishes):
         rests = [(room.takes, _left(room, doses, number)) for room in rooms]
-        division = pick_scale(wish.most, scales)[0].division
+        division = pick_scale(wish.most, here.grams, here.vessel)[0].division
         doses[number] = replace(doses[number], mixed=reckon_mixed(doses[number], wish.most, division, rests))
     return tuple(doses), tuple(workings)
 
@@ -95,14 +95,14 @@ def _caps(wish: _Wish, rests: Sequence[tuple[Room, Fraction]]) -> Caps:
     return caps
 
 
-def _dose(wish: _Wish, caps: Caps, drops: Drops, scales: Sequence[Scale]) -> Dose:
-    each = tuple(_most_of(name, *caps[name], wish.most, drops[name], scales) for name in wish.names)
+def _dose(wish: _Wish, caps: Caps, drops: Drops, here: Workplace) -> Dose:
+    each = tuple(_most_of(name, *caps[name], wish.most, drops[name], here) for name in wish.names)
     return Dose(wish.choice.what, wish.options, wish.choice.at_most.fraction, each)
 
 
-def _most_of(name: str, cap: Mass, room: Room | None, wish: Mass, drop: Drop | None, scales: Sequence[Scale]) -> MostOf:
+def _most_of(name: str, cap: Mass, room: Room | None, wish: Mass, drop: Drop | None, here: Workplace) -> MostOf:
     def most(mass: Mass) -> MostOf:
-        weight = round_down(mass, pick_scale(mass, scales)[0].division)
+        weight = round_down(mass, pick_scale(mass, here.grams, here.vessel)[0].division)
         return MostOf(name, weight, floor(mass / drop.mass) if drop else None, drop)
 
     found = most(cap)

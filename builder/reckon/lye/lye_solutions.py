@@ -7,7 +7,7 @@ Decided: a ready-mixed lye that is bought (`bought: yes`) is counted by its own 
 call it. Why: no solid has a part in it, and solid and solution are never one line of a list.
 """
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from builder.model.lye.lye_solution import Bottles, LyeSolution
@@ -15,15 +15,14 @@ from builder.model.recipe.column import Role
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.quantity import Mass, sum_masses
 from builder.model.recipe.recipe import Recipe
-from builder.model.studio import Scale
 from builder.model.teaching.class_plan import PlannedBatch
 from builder.reckon.lye.lye import lye_basis
-from builder.reckon.recipe.rounding import pick_scale, round_down, round_near
+from builder.reckon.recipe.rounding import round_down, round_near
+from builder.reckon.recipe.scales import pick_scale
+from builder.reckon.recipe.workplace import Workplace
 
 
-def ready_mixed_solutions(
-    recipe: Recipe, cards: Mapping[str, Ingredient], batches: Sequence[PlannedBatch], scales: Sequence[Scale], spare: Fraction
-) -> tuple[LyeSolution, ...]:
+def ready_mixed_solutions(recipe: Recipe, batches: Sequence[PlannedBatch], place: Workplace, spare: Fraction) -> tuple[LyeSolution, ...]:
     """Return one solution for each alkali of a recipe with ready-mixed lye, enough for all of its batches and `spare` more (of 1).
 
     The solid is rounded down to the scale, so that the solution is never stronger than stated; of what is bought nothing is weighed but
@@ -31,20 +30,18 @@ def ready_mixed_solutions(
     """
     if recipe.lye is None or recipe.lye.ready_mixed is None:
         return ()
-    return tuple(_ready_mixed(recipe, cards, batches, scales, spare))
+    return tuple(_ready_mixed(recipe, batches, place, spare))
 
 
-def _ready_mixed(
-    recipe: Recipe, cards: Mapping[str, Ingredient], batches: Sequence[PlannedBatch], scales: Sequence[Scale], spare: Fraction
-) -> Iterator[LyeSolution]:
+def _ready_mixed(recipe: Recipe, batches: Sequence[PlannedBatch], place: Workplace, spare: Fraction) -> Iterator[LyeSolution]:
     assert recipe.lye is not None and recipe.lye.ready_mixed is not None
-    strength, water = recipe.lye.ready_mixed.fraction, cards["water"].name
-    for alkali in lye_basis(recipe.lye, cards).alkalis:
+    strength, water = recipe.lye.ready_mixed.fraction, place.cards["water"].name
+    for alkali in lye_basis(recipe.lye, place.cards).alkalis:
         bottles = tuple(Bottles(planned.purpose, planned.copies, _taken(planned, alkali.card)) for planned in batches)
         asked_for = sum_masses(one.each * one.number for one in bottles) * (1 + spare)
-        solution = round_near(asked_for, pick_scale(asked_for, scales)[0].division)
+        solution = round_near(asked_for, pick_scale(asked_for, place.grams, place.vessel)[0].division)
         exact = solution * strength / alkali.purity.typical
-        solid = exact if recipe.lye.bought else round_down(exact, pick_scale(exact, scales)[0].division)
+        solid = exact if recipe.lye.bought else round_down(exact, pick_scale(exact, place.grams, place.vessel)[0].division)
         yield LyeSolution(
             recipe=recipe.name,
             alkalis=((alkali.card.name, solid),),

@@ -24,7 +24,7 @@ from builder.reckon.label.variants import reckon_variants
 from builder.reckon.lye.lye import LyeBasis
 from builder.reckon.lye.lye_workings import check_workings, need_workings
 from builder.reckon.lye.soap import reckon_soap
-from builder.reckon.recipe.columns import CUP, reckon_column, reckon_lines
+from builder.reckon.recipe.columns import reckon_column, reckon_lines
 from builder.reckon.recipe.formula import Formula, reckon_formula
 from builder.reckon.recipe.portions import reckon_portions
 from builder.reckon.recipe.scaling import asks_for_containers, reckon_total
@@ -56,7 +56,10 @@ def _reckon(recipe: Recipe, kind: Product, size: Size, place: Workplace) -> Work
     total, sizing = reckon_total(recipe, formula, size)
     needed = total if asks_for_containers(size) else NO_MASS
     lines, columns, raised = _weigh(formula, total, needed, here)
-    columns = tuple(replace(column, top_ups=reckon_top_ups(recipe, column)) for column in columns)
+    columns = tuple(
+        replace(column, top_ups=reckon_top_ups(recipe, column, group, here.vessel))
+        for column, group in zip(columns, here.columns, strict=True)
+    )
     divided = reckon_portions(columns[0].total, recipe.fill, size)
     workings = [*formula.workings, sizing]
     if raised:
@@ -111,10 +114,10 @@ def _filling(pot: WorkedBatch, to_fill: ToFill, portions: Portions, here: Workpl
 
 def _weigh(formula: Formula, total: Mass, needed: Mass, here: Workplace) -> tuple[tuple[Line, ...], tuple[Column, ...], Mass]:
     """Weigh out in every unit; where rounding leaves less than the containers need, begin again from a little more."""
-    raised, cup = NO_MASS, Mass(here.constants[CUP].typical)
+    raised = NO_MASS
     while True:
         lines = reckon_lines(formula, total + raised)
-        columns = tuple(reckon_column(lines, formula, group, cup) for group in here.columns)
+        columns = tuple(reckon_column(lines, formula, group, here.vessel) for group in here.columns)
         short = max((needed - column.total for column in columns), default=NO_MASS)
         if short <= NO_MASS:
             return lines, columns, raised

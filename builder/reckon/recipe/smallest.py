@@ -8,9 +8,9 @@ from builder.model.recipe.quantity import Mass
 from builder.model.remembered import remembered
 from builder.model.studio import Scale
 from builder.reckon.lye.lye_check import can_be_checked, rounding_may_move
-from builder.reckon.recipe.columns import CUP, reckon_lines, weigh_lines
+from builder.reckon.recipe.columns import reckon_lines, weigh_lines
 from builder.reckon.recipe.formula import Formula
-from builder.reckon.recipe.rounding import pick_scale
+from builder.reckon.recipe.scales import pick_scale, vessel_by
 
 # Round weights in grams, as a person would choose them.
 CANDIDATES = tuple(Fraction(step * ten) for ten in (1, 10, 100, 1000, 10000) for step in (10, 15, 20, 25, 30, 40, 50, 60, 75))
@@ -27,13 +27,13 @@ def smallest_batch(formula: Formula, columns: Sequence[Sequence[Scale]], constan
 def _smallest(formula: Formula, scales: Sequence[Scale], constants: Mapping[str, Figure]) -> Mass | None:
     fewest = constants["fewest divisions of a weighing"].typical
     most = constants[MOST_MOVED].typical / 100
-    cup = Mass(constants[CUP].typical)
+    vessel = vessel_by(constants)
     for candidate in CANDIDATES:
         lines = reckon_lines(formula, Mass(candidate))
         # Most candidates fail at their first line, so that the others are not weighed.
-        if any(line.exact < pick_scale(line.exact, scales, cup)[0].division * fewest for line in lines):
+        if any(line.exact < pick_scale(line.exact, scales, vessel)[0].division * fewest for line in lines):
             continue
-        weighed = weigh_lines(lines, scales, cup)
+        weighed = weigh_lines(lines, scales, vessel)
         if formula.lye is None or (can_be_checked(weighed) and rounding_may_move(weighed, formula.lye) <= most):
             return Mass(candidate)
     return None

@@ -11,8 +11,8 @@ from builder.model.recipe.recipe import Fill, Recipe
 from builder.model.recipe.size import ContainersSize, Lost, OilsSize, PeopleSize, Size, ToFill, TotalSize
 from builder.model.remembered import remembered
 from builder.model.studio import Scale
-from builder.reckon.recipe.columns import CUP
-from builder.reckon.recipe.rounding import pick_scale, round_down, round_near, round_up
+from builder.reckon.recipe.rounding import round_down, round_near, round_up
+from builder.reckon.recipe.scales import pick_scale
 from builder.reckon.recipe.workplace import Workplace
 
 
@@ -45,7 +45,7 @@ def readings_of(portions: Portions, finished: Mass, place: Workplace) -> tuple[R
 
 
 def _reading(portions: Portions, finished: Mass, scales: tuple[Scale, ...], place: Workplace) -> Reading:
-    whole, _ = pick_scale(finished, scales)
+    whole, _ = pick_scale(finished, scales, place.vessel)
     return Reading(
         unit=scales[0].unit,
         fill=_near(portions.fill, place, scales),
@@ -76,4 +76,4 @@ def _near(mass: Mass, place: Workplace, scales: tuple[Scale, ...]) -> Mass:
 
 
 def _division(mass: Mass, place: Workplace, scales: tuple[Scale, ...]) -> Mass:
-    return pick_scale(mass, scales, Mass(place.constants[CUP].typical))[0].division
+    return pick_scale(mass, scales, place.vessel)[0].division

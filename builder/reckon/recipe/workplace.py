@@ -11,6 +11,7 @@ from builder.model.recipe.product import Product
 from builder.model.recipe.recipe import Recipe
 from builder.model.remembered import remembered
 from builder.model.studio import Scale, Studio
+from builder.reckon.recipe.scales import Vessel, vessel_by
 
 Cards = Mapping[str, Ingredient]
 NO_RULES = Rules()
@@ -34,6 +35,11 @@ class Workplace:
     def grams(self) -> tuple[Scale, ...]:
         """Return the scales that read in grams."""
         return self.columns[0]
+
+    @property
+    def vessel(self) -> Vessel:
+        """Return what stands on a scale beside what is weighed."""
+        return vessel_by(self.constants)
 
     def making(self, recipe: Recipe, kind: Product) -> "Workplace":
         """Return the same with the limits for the use of a recipe, and with the cards as the recipe uses them."""

@@ -60,8 +60,8 @@ class ClassBatches:
 
     def ready_mixed(self, make: Make, planned: tuple[PlannedBatch, ...]) -> tuple[LyeSolution, ...]:
         """Return the ready-mixed lyes that are made before class, one for each alkali, where a recipe has such."""
-        studio, spare = self._studio, self._studio.constants[SPARE].typical / 100
-        return ready_mixed_solutions(studio.recipes[make.recipe.text], studio.ingredients, planned, self._here.grams, spare)
+        spare = self._studio.constants[SPARE].typical / 100
+        return ready_mixed_solutions(self._studio.recipes[make.recipe.text], planned, self._here, spare)
 
     def _with_what_is_lost(self, make: Make, size: _AtHome) -> _AtHome:
         """Return a home size with what stays in the pot and in the cups there, by what the studio loses of the batch of a full class."""
