@@ -37,7 +37,7 @@ def find_amounts_scales_cannot_weigh(batch: Batch) -> Iterator[BatchFinding]:
         told = {w.line.phase for w in column.weighed if not w.fits}
         for top_up in (one for one in column.top_ups if not one.fits and one.phase not in told):
             place = next(one.name.place for one in batch.sheet.recipe.phases if one.name.text == top_up.phase)
-            what = f"the {top_up.phase}, which is weighed in its pot before and after it is heated,"
+            what = f"The {top_up.phase}, which is weighed in its pot before and after it is heated,"
             yield _over(batch, column, place, what, top_up.weight, column.weighed[0].scale, "Make")
     for dose in batch.filling.doses:
         # What a limit leaves too little of is a finding of its own.
