@@ -69,7 +69,7 @@ TWINS = {
     "directions-missing": {"fills:": "directions: Pour a capful under running water.\nfills:"},
     "stain-unsaid": {"fills:": "label cautions: [Rinse the tub after use.]\nfills:"},
     "food-look-alike": {"[Makes": "[Not to be eaten., Makes"},
-    "spoils-in-water": {"      aloe vera juice: 20 %\n": ""},
+    "spoils-in-water": {"      honey: 3 %\n": ""},
     "plants-in-drain": {"fills:": "directions: Hang it in a bag under the tap.\nfills:"},
     "plants-in-oil": {"coconut oil: 77 %": "coconut oil: 79 %", "      calendula petals: 2 %\n": ""},
     "added-too-hot": {

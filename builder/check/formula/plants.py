@@ -1,10 +1,15 @@
-"""Plants, milk and honey that spoil, clog or go stale where they are put."""
+"""Plants, milk and honey that spoil, clog or go stale where they are put.
+
+Decided: bought flower waters and juices are silent in what is preserved in whole. Why: toners and gels are made of them, and how long
+such a product keeps is a rule of its own.
+"""
 
 from collections.abc import Iterator
 
 from builder.check.figure_words import inside
 from builder.check.formula.formulas import WATERY, Formula, Part, formulas_of
 from builder.check.keeping.keeping import is_fresh_food
+from builder.check.keeping.preservatives import is_enough, is_preservative
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
@@ -36,7 +41,10 @@ def find_plants_out_of_place(studio: Studio) -> Iterator[Finding]:
     """Look for what spoils in a lotion, for pieces in the drain, and for pieces in oil that stays on the skin."""
     for formula in formulas_of(studio):
         water = formula.first(*WATERY)
-        spoils = next((part for part in formula.all if _spoils(part) and not is_fresh_food(part.card, formula)), None)
+        preserved = is_enough(part.card for part in formula.parts if is_preservative(part.card))
+        bottled = (IngredientKind.LIQUID,) if preserved else ()
+        spoiling = (part for part in formula.all if _spoils(part) and part.card.kind not in bottled)
+        spoils = next((part for part in spoiling if not is_fresh_food(part.card, formula)), None)
         pieces = next((part for part in formula.all if part.card.kind in _PIECES), None)
         if formula.with_lye or (formula.recipe.single_use and formula.stays_on):
             continue

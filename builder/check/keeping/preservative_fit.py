@@ -10,11 +10,11 @@ from fractions import Fraction
 from builder.check.figure_words import DEFER, inside
 from builder.check.formula.formulas import WATERY, Formula, Part, formulas_of
 from builder.check.formula.usual_ph import usual_ph_of
-from builder.check.keeping.preservatives import is_preservative, why_not
+from builder.check.keeping.preservatives import is_enough, is_preservative, uncovered, why_not
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
-from builder.model.recipe.ingredient import MICROBES, CountsAs, Ingredient
+from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.studio import Studio
 from builder.rules.basis import basis
 from builder.words.listed import listed_once
@@ -79,13 +79,11 @@ def _unknown(part: Part) -> Finding:
 
 
 def _in_part(formula: Formula, found: tuple[Part, ...], studio: Studio) -> Iterator[Finding]:
-    known = [(part, part.card.preserves) for part in found if part.card.preserves]
-    covered = {microbe for _, preserves in known for microbe in preserves.covers}
-    missing = [_GROWS[microbe] for microbe in MICROBES if microbe not in covered]
-    alone = any(preserves.alone for _, preserves in known) or len({part.card.key for part in found}) > 1
-    if not missing and alone:
+    cards = [part.card for part in found]
+    if is_enough(cards):
         return
-    part, preserves = known[0]
+    missing = [_GROWS[microbe] for microbe in uncovered(cards)]
+    part, preserves = next((part, part.card.preserves) for part in found if part.card.preserves)
     what = f"leaves {listed_once(missing)} free to grow" if missing else "is a part of a system and too weak alone"
     names = listed_once([one.card.name for one in found])
     yield caution(

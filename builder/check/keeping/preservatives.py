@@ -6,7 +6,7 @@ known nothing can be relied on.
 
 from collections.abc import Iterable
 
-from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.ingredient import MICROBES, Ingredient
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.words.fold import fold
 from builder.words.listed import listed_once
@@ -34,3 +34,16 @@ def why_not(card: Ingredient) -> str:
 def called_so(cards: Iterable[Ingredient]) -> Ingredient | None:
     """Return the first card that is called a preservative and does not count as one."""
     return next((card for card in cards if card.kind is IngredientKind.PRESERVATIVE and why_not(card)), None)
+
+
+def uncovered(cards: Iterable[Ingredient]) -> tuple[str, ...]:
+    """Return the microbes that none of some preservatives holds back."""
+    covered = {microbe for card in cards if card.preserves for microbe in card.preserves.covers}
+    return tuple(microbe for microbe in MICROBES if microbe not in covered)
+
+
+def is_enough(cards: Iterable[Ingredient]) -> bool:
+    """Tell whether some preservatives hold everything back: each kind of microbe, and no part of a system alone."""
+    found = {card.key: card for card in cards}
+    alone = any(card.preserves and card.preserves.alone for card in found.values()) or len(found) > 1
+    return alone and not uncovered(found.values())
