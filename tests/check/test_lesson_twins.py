@@ -27,6 +27,14 @@ TWINS = {
         ("Let it cool to 55 °C.", "Let it cool to 40 °C."),
         ("Stir in {scent} of the scent.", "Stir in {coconut oil} of the oil."),
     ],
+    "hotter-than-boiling": [
+        ("at 165 °C.", "at 165 °F."),
+        ("at 165 °C.", "at 75 °C."),
+        ("at 165 °C.", "at 100 °C."),
+        ("Melt the wax in the oil at 165 °C.", "Never heat the oil to 165 °C."),
+        ("Melt the wax in the oil at 165 °C.", "Warm the jug in the oven at 110 °C."),
+        ("Melt the wax in the oil at 165 °C.", "The oil smokes at 165 °C."),
+    ],
     "mixed-too-cool": [
         ("The pot is now at 40 °C.", "Warm the pot to 40 °C."),
         ("The pot is now at 40 °C.", "The pot is now at about 25 °C."),

@@ -1,9 +1,10 @@
-"""Steps that promise a warmth that mixing does not give, or a cooling for which the class has no time.
+"""Steps that promise a warmth that mixing does not give, a cooling for which the class has no time, or a heat in which water boils.
 
 Decided: of lye poured into oils only a promise of less warmth than mixing can give is doubted, with the widest specific heats. Why:
 saponifying warms the pot, and nobody knows by how much.
 """
 
+import re
 from collections.abc import Iterator
 from fractions import Fraction
 from math import ceil, floor
@@ -14,8 +15,15 @@ from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.formula.warmth import CooledTooSoon, MixedTooCool, MixedTooWarm
 from builder.model.subject import WholeClass
 from builder.model.teaching.class_plan import ClassPlan
+from builder.model.teaching.prose import Sentence
+from builder.rules.clauses import is_order
+from builder.rules.degrees import Degrees, all_degrees_in
 from builder.words.plain_number import plain_number
 
+_BOILS = 100  # degC, at the level of the sea; what the degrees were once defined by.
+_IN_THE_POT = re.compile(r"\b(?:oils?|fats?|butters?|wax(?:es)?|lye|batter|soap|bases?|phases?|pot|jugs?)\b", re.IGNORECASE)
+_TO_BE = re.compile(r"\b(?:should|must|has to|have to|need to|needs to)\b", re.IGNORECASE)
+_ELSEWHERE = re.compile(r"\b(?:oven|never|not|no|nothing|cannot|below|under|smokes?|flash\w*|burns?|boils?)\b", re.IGNORECASE)
 _WHAT = {"lye": "the lye", "batch": "the batch"}
 
 
@@ -24,6 +32,7 @@ _WHAT = {"lye": "the lye", "batch": "the batch"}
     FindingKind("mixed-too-cool", CAUTION, "What is mixed comes to less warmth than the step promises."),
     FindingKind("mixed-too-warm", CAUTION, "Lye and oils together are warmer than the step promises."),
     FindingKind("cooled-too-soon", CAUTION, "Something is to have cooled in less time than cooling takes."),
+    FindingKind("hotter-than-boiling", CAUTION, "A step makes fat, lye or a base hotter than boiling water, which then spits out of it."),
 )
 def find_heat_that_cannot_be(plan: ClassPlan) -> Iterator[Finding]:
     """Find what the steps of a class promise of heat and cannot keep."""
@@ -35,6 +44,29 @@ def find_heat_that_cannot_be(plan: ClassPlan) -> Iterator[Finding]:
             yield caution("mixed-too-warm", one.place, _lye_in_oils(one), _cooler(one), about=about)
         else:
             yield caution("cooled-too-soon", one.place, _cooled(one), _wait(one), about=about)
+    for part in plan.studio_class.lesson.parts:
+        for step in part.steps:
+            for degrees in (found for sentence in step.sentences for found in _boiling(sentence)):
+                yield caution("hotter-than-boiling", degrees.place, _spits(degrees), _in_fahrenheit(degrees), about=about)
+
+
+def _boiling(sentence: Sentence) -> Iterator[Degrees]:
+    """Yield the degrees above those of boiling water to which a step brings what is in the pot."""
+    ordered = is_order(sentence) or _TO_BE.search(sentence.words)
+    if ordered and _IN_THE_POT.search(sentence.words) and not _ELSEWHERE.search(sentence.words):
+        yield from (found for found in all_degrees_in(sentence) if found.low > _BOILS)
+
+
+def _spits(one: Degrees) -> str:
+    return (
+        f"{ceil(one.low)} °C is hotter than boiling water: lye, water and what holds some of it spit out of such a pot at once, fat so hot "
+        "burns deeper, and no water bath brings anything there."
+    )
+
+
+def _in_fahrenheit(one: Degrees) -> str:
+    meant = round((one.low - 32) * 5 / 9)
+    return f"If °F are meant, write them: {ceil(one.low)} °F are {meant} °C. If not, melt it in a water bath, as far as its fats ask for."
 
 
 def _mixed(one: MixedTooCool) -> str:
