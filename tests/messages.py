@@ -101,6 +101,7 @@ def _texts_that_ship() -> Iterator[tuple[str, str]]:
                 caution.name,
                 caution.what,
                 *caution.avoid,
+                *caution.gear,
                 *caution.if_it_happens,
                 *filter(None, [caution.in_brief, caution.again]),
             )

@@ -214,7 +214,7 @@ def test_tools_of_what_the_teacher_makes_stand_on_the_demo_table() -> None:
     salts, scrub = plan.made
     a_class = replace(PARTY, on_each_bench=(), on_the_demo_table=())
     shown = replace(scrub, taught=replace(scrub.taught, by_students=False, together=False, shown=True))
-    ready = reckon_preparation(a_class, (salts, shown), 3, plan.supervision)
+    ready = reckon_preparation(a_class, (salts, shown), 3, plan.supervision, {})
     assert set(ready.at_benches) <= set(salts.batch.recipe.tools)
     assert set(ready.at_demo) <= set(scrub.batch.recipe.tools)
     assert ready.at_benches and ready.at_demo

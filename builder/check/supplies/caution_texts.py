@@ -52,6 +52,7 @@ def _compared(own: CautionText, ours: CautionText) -> Iterator[Finding]:
     for key, said, before in (
         ("what", (own.what,), (ours.what,)),
         ("avoid", own.avoid, ours.avoid),
+        ("gear", own.gear, ours.gear),
         ("again", (own.again,), (ours.again,)),
     ):
         if gone := _gone(said, before):

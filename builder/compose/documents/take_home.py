@@ -38,7 +38,7 @@ from builder.compose.teaching.lesson_flow import FlowSource, calls_of, compose_f
 from builder.compose.teaching.mentions import home_amount
 from builder.compose.teaching.pieces import writer_of
 from builder.compose.teaching.staff_words import days_later
-from builder.compose.teaching.tool_words import tool_words
+from builder.compose.teaching.tool_words import tool_words, tools_to_set_out
 from builder.compose.views.caution import CautionView
 from builder.compose.views.frame import Link
 from builder.compose.views.take_home import FirstAid, ListedVariant, ScaleSet, TakeHomeView
@@ -82,7 +82,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         about=sheet.recipe.about,
         fills=fills(studio, sheet),
         scales=_scales(sheet),
-        tools=tuple(tool_words(tool, partial(home_amount, studio, sheet)) for tool in sheet.recipe.tools),
+        tools=tuple(tool_words(tool, partial(home_amount, studio, sheet)) for tool in tools_to_set_out(sheet.recipe.tools, flow.gear)),
         table=home_table(studio, sheet, parts),
         choices=tuple(view_choice(dose, with_drops=False) for dose in sheet.own.doses),
         lye=home_lye(sheet),

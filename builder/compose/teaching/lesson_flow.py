@@ -26,6 +26,7 @@ from builder.model.studio import Studio
 from builder.model.teaching.caution import SIGNALS, CautionText
 from builder.model.teaching.lesson import Block, CautionHere, Mention, Part, Piece, Prose, Step, Steps, sentences_in
 from builder.model.teaching.prose import Sentence
+from builder.rules.hands.gear import strongest
 from builder.rules.hands.told import handled_mentions
 from builder.rules.hands.written import writes_down
 from builder.rules.hazard import HEAT, cold_parts, hazards_of, is_of_heat
@@ -85,7 +86,8 @@ def compose_flow(
     left = [text for text in cautions_for(studio, hazards) if text.key not in flow.shown]
     before = tuple(flow.view(text) for text in left)
     at_foot = first_aid_of(text for text in flow.texts.values() if flow.is_at_foot(text))
-    return LessonFlow(before, parts, flow.calls, at_foot, first_aid_of(flow.texts.values()))
+    gear = strongest(piece for text in flow.texts.values() for piece in text.gear)
+    return LessonFlow(before, parts, flow.calls, at_foot, first_aid_of(flow.texts.values()), gear)
 
 
 def view_caution(text: CautionText, *, in_brief: bool = False, again: bool = False) -> CautionView:

@@ -76,7 +76,7 @@ class AidAtFoot:
 class LessonFlow:
     """The parts of one document, the cautions that come before all of them, the numbers to call, and first aid.
 
-    That at the foot of its pages is of dangers alone, `first_aid` of all its cautions.
+    That at the foot of its pages is of dangers alone, `first_aid` of all its cautions, and `gear` what all of them ask people to put on.
     """
 
     before: tuple[CautionView, ...]
@@ -84,6 +84,7 @@ class LessonFlow:
     calls: tuple[Call, ...] = ()
     at_foot: tuple[AidAtFoot, ...] = ()
     first_aid: tuple[AidAtFoot, ...] = ()
+    gear: tuple[str, ...] = ()
 
     @property
     def foot(self) -> str:

@@ -13,8 +13,9 @@ SIGNALS = ("danger", "warning", "caution", "notice")
 class CautionText(Placed):
     """Signal word, hazard, consequence, how to avoid it, and what to do if it happens. `key` is its file's name.
 
-    `in_brief` is what to do for where the whole of it stands on the same sheet; empty where that is never shortened. `again` is hazard,
-    consequence and how to avoid it in a breath, for a later part of a home sheet whose earlier part has said all; empty for always all.
+    `gear` is what people put on against it, each piece as it is set out. `in_brief` is what to do for where the whole of it stands on the
+    same sheet; empty where that is never shortened. `again` is hazard, consequence and how to avoid it in a breath, for a later part of a
+    home sheet whose earlier part has said all; empty for always all.
     `written` is what stands in its file, with what it has of the one of ours that it is in place of, which is `in_place_of`.
     """
 
@@ -26,6 +27,7 @@ class CautionText(Placed):
     avoid: tuple[str, ...]
     if_it_happens: tuple[str, ...]
     reviewed: str
+    gear: tuple[str, ...] = ()
     in_brief: str = ""
     again: str = ""
     written: Mapping[str, object] = field(default_factory=dict, compare=False, repr=False)

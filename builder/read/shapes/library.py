@@ -250,6 +250,8 @@ class CautionShape(Shape):
     """What can happen."""
     avoid: Annotated[Texts, NOT_EMPTY] = needed("avoid", "[Keep water away.]")
     """What to do so that it does not happen, each a sentence."""
+    gear: Texts = maybe("gear", (), "[oven mitts]")
+    """What people put on against it. Take-home sheets list it with the tools, and the check list of a date counts it, unasked."""
     if_it_happens: Annotated[Texts, NOT_EMPTY] = needed("if it happens", "[Cool the burn under running water.]")
     """What to do when it has happened, each a sentence."""
     in_brief: Text = maybe("in brief", "", example='"On skin: running water at once."')

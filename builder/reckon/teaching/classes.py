@@ -14,7 +14,7 @@ from builder.reckon.teaching.class_batches import ClassBatches
 from builder.reckon.teaching.handling import batch_of
 from builder.reckon.teaching.lesson_heat import HeatSaid, reckon_lesson_heat
 from builder.reckon.teaching.met import with_met
-from builder.reckon.teaching.preparation import reckon_preparation
+from builder.reckon.teaching.preparation import gear_by_hazard, reckon_preparation
 from builder.reckon.teaching.products import reckon_product
 from builder.reckon.teaching.supervision import reckon_supervision
 from builder.reckon.teaching.teaching import with_teaching
@@ -52,7 +52,7 @@ def _on_date(studio: Studio, studio_class: StudioClass, batches: ClassBatches, d
         waiting=reckon_guests(studio, studio_class, date, waiting=True),
         teaching=teaching,
         supervision=supervision,
-        preparation=reckon_preparation(studio_class, made, come.students, supervision),
+        preparation=reckon_preparation(studio_class, made, come.students, supervision, gear_by_hazard(studio.cautions.values())),
         weighing=reckon_weighing(studio, studio_class, made, come.groups),
         heat=_heat(studio, studio_class, made, timeline),
     )

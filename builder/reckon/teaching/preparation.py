@@ -6,26 +6,40 @@ caution tells of minutes that are not planned.
 Decided: what is done ahead on the day ends when the class begins. Why: the clock of the morning can be read off backwards.
 """
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping, Sequence
 
 from builder.model.dates.studio_class import BatchFor, StudioClass
+from builder.model.teaching.caution import CautionText
 from builder.model.teaching.class_plan import MadeProduct
 from builder.model.teaching.preparation import Preparation, Worn
-from builder.model.teaching.supervision import Supervision, WatchRule
+from builder.model.teaching.supervision import Supervision, WatchedPart, WatchRule
+from builder.rules.hands.gear import STRONGER, is_gear, kind_of
 
+# What everybody has of their own; of mitts there is a pair at each pot.
 GEAR = ("goggles", "gloves", "apron", "mask")
+MITTS = "mitts"
+MITTS_AT_POTS = "a pair of oven mitts at each pot"
+
+Gear = Mapping[str, Sequence[str]]
 
 
-def reckon_preparation(studio_class: StudioClass, made: tuple[MadeProduct, ...], students: int, supervision: Supervision) -> Preparation:
-    """Work out what has to be ready for so many students."""
+def gear_by_hazard(cautions: Iterable[CautionText]) -> Gear:
+    """Return what cautions ask people to put on, by the hazard of which they speak."""
+    return {text.hazard: text.gear for text in cautions}
+
+
+def reckon_preparation(
+    studio_class: StudioClass, made: tuple[MadeProduct, ...], students: int, supervision: Supervision, gear: Gear
+) -> Preparation:
+    """Work out what has to be ready for so many students; `gear` is what cautions ask for beside the rules, by hazard."""
     # One batch for all is made at the demo table; what people then need at their places is for the class to say.
     by_hand = [one for one in made if one.taught.by_students or one.taught.together]
     hands = [one for one in by_hand if one.make.batch_for is not BatchFor.CLASS]
     demo = [one for one in made if one not in hands]
     every = [rule for part in supervision.parts for rule in part.rules]
     return Preparation(
-        worn=worn_by(supervision, students),
-        kit=tuple(dict.fromkeys(thing for rule in every for thing in rule.kit)),
+        worn=worn_by(supervision, students, gear),
+        kit=tuple(dict.fromkeys((*(thing for rule in every for thing in rule.kit), *_at_pots(supervision, gear)))),
         at_benches=studio_class.on_each_bench or _tools(hands),
         at_demo=studio_class.on_the_demo_table or _tools(demo),
         at_sink=studio_class.at_the_sink,
@@ -35,18 +49,28 @@ def reckon_preparation(studio_class: StudioClass, made: tuple[MadeProduct, ...],
 def _tools(made: Iterable[MadeProduct]) -> tuple[str, ...]:
     """Return the tools of some recipes, without what people wear."""
     tools = (tool for one in made for tool in one.batch.recipe.tools)
-    return tuple(dict.fromkeys(tool for tool in tools if not any(word in GEAR for word in tool.split())))
+    return tuple(dict.fromkeys(tool for tool in tools if not is_gear(tool, GEAR)))
 
 
-def worn_by(supervision: Supervision, students: int) -> tuple[Worn, ...]:
+def worn_by(supervision: Supervision, students: int, gear: Gear) -> tuple[Worn, ...]:
     """Count gear: everybody wears what a part of the students' hands asks for, and what those who watch wear; the staff all of it."""
     everybody = students + supervision.staff
     counts: dict[str, int] = {}
     for part in supervision.parts:
-        for rule in part.rules:
-            for item, people in _gear(rule, everybody if part.by_hand else supervision.staff, everybody):
-                counts[item] = max(counts.get(item, 0), people)
+        working = everybody if part.by_hand else supervision.staff
+        asked = [pair for rule in part.rules for pair in _gear(rule, working, everybody)]
+        asked += [(item, working) for item in _of_cautions(part, gear) if kind_of(item) != MITTS]
+        for item, people in asked:
+            counts[item] = max(counts.get(item, 0), people)
     return tuple(Worn(item, people) for item, people in counts.items() if not _weaker(item, people, counts))
+
+
+def _of_cautions(part: WatchedPart, gear: Gear) -> Iterable[str]:
+    return (item for hazard in part.hazards for item in gear.get(hazard, ()))
+
+
+def _at_pots(supervision: Supervision, gear: Gear) -> Iterable[str]:
+    return (MITTS_AT_POTS for part in supervision.parts for item in _of_cautions(part, gear) if kind_of(item) == MITTS)
 
 
 def _gear(rule: WatchRule, working: int, everybody: int) -> Iterable[tuple[str, int]]:
@@ -56,5 +80,4 @@ def _gear(rule: WatchRule, working: int, everybody: int) -> Iterable[tuple[str, 
 
 def _weaker(item: str, people: int, counts: dict[str, int]) -> bool:
     """Tell whether everybody who needs an item wears a stronger one of its kind: chemical splash goggles stand for goggles."""
-    stronger = {"goggles": "chemical splash goggles", "nitrile gloves": "lye-resistant gloves"}.get(item)
-    return stronger is not None and counts.get(stronger, 0) >= people
+    return any(counts.get(stronger, 0) >= people for stronger in STRONGER.get(item, ()))
