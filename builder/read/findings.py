@@ -10,7 +10,7 @@ from builder.read.roster import roster_files, rosters
 from builder.read.shapes import card, fields, figure, label_name, labels, profile, recipe
 from builder.read.shapes import supplies as packs
 from builder.read.supplies import inventory, supplies
-from builder.read.teaching import blocks, lessons, pages, part_headings, pieces, teaching
+from builder.read.teaching import blocks, cautions, lessons, pages, part_headings, pieces, teaching
 from builder.read.text import pictures, tables, text_files
 from builder.read.values import amounts, colours, kinds, measures, numbers, values
 from builder.read.yaml import faults, placed_yaml, yaml_links, yaml_nodes, yaml_problems
@@ -38,6 +38,7 @@ FINDS: tuple[FindingKind, ...] = (
     *inventory.FINDS,
     *supplies.FINDS,
     *blocks.FINDS,
+    *cautions.FINDS,
     *lessons.FINDS,
     *pages.FINDS,
     *part_headings.FINDS,

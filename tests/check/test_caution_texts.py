@@ -1,5 +1,6 @@
 """A studio says a caution in its own words: what it leaves out stays ours, what it adds is silent, what it takes away is found."""
 
+import re
 from pathlib import Path
 from shutil import copytree
 
@@ -70,3 +71,15 @@ reviewed: 2026-11-25
 """
     own, found = looked_at(tmp_path, "wet-floor", text)
     assert own.in_place_of is None and found == []
+
+
+# One key that is forgotten in a caution of the studio's own is told as that key; a file that says all is silent.
+def test_a_caution_of_the_studios_own_says_all_of_it(tmp_path: Path) -> None:
+    whole = (CONTENT / "cautions" / "slippery.yaml").read_text(encoding="utf-8").replace("hazard: slippery", "hazard: wet floor")
+    own, found = looked_at(tmp_path / "whole", "wet-floor", whole)
+    assert own.in_place_of is None and own.hazard == "wet floor" and found == []
+    (folder := tmp_path / "less").mkdir()
+    copytree(FINDINGS / "_sound", folder, dirs_exist_ok=True)
+    (folder / "shelf" / "cautions").mkdir(parents=True)
+    (folder / "shelf" / "cautions" / "wet-floor.yaml").write_text(re.sub(r"(?m)^signal: .*\n", "", whole), encoding="utf-8")
+    assert [one.name for one in read_studio(folder, CONTENT)[1]] == ["field-missing"]

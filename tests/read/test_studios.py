@@ -17,6 +17,7 @@ from builder.model.recipe.recipe import AmountsAs, DividedBy, StatedPurity, Wate
 from builder.model.studio import Studio
 from builder.model.teaching.lesson import Prose
 from builder.read.studios import read_studio
+from builder.read.text.file_names import plain_name
 from tests.making import sure
 
 RULES_OF_A_REGION = (
@@ -483,3 +484,23 @@ def test_findings_use_no_words_of_the_program(build: Build) -> None:
 def test_pictures_are_called_as_cameras_call_them(build: Build) -> None:
     _, findings = build({"classes/first-bar/IMG_2041.SVG": "<svg xmlns='http://www.w3.org/2000/svg'/>"})
     assert names(findings) == []
+
+
+# Microsoft, "Naming Files, Paths, and Namespaces", from memory: CON, PRN, AUX, NUL, COM0 to COM9 and LPT0 to LPT9, with any ending.
+@pytest.mark.parametrize("name", ["con", "prn", "aux", "nul", "com1", "lpt9"])
+@pytest.mark.parametrize("file", ["recipes/{}.yaml", "pages/{}.md", "classes/first-bar/{}.svg"])
+def test_a_name_that_windows_keeps_for_a_device_is_no_name(name: str, file: str, build: Build) -> None:
+    _, findings = build({file.format(name): "# Page\n"})
+    (told,) = [one for one in findings if one.name == "file-name-not-plain"]
+    assert f'"{name}"' in told.wrong and f'"the-{name}"' in told.remedy
+
+
+def test_a_name_that_only_begins_like_a_device_is_one() -> None:
+    assert [plain_name(name) for name in ("Contact", "Com 10", "Auxiliary", "Null", "Lpt")] == [
+        "contact",
+        "com-10",
+        "auxiliary",
+        "null",
+        "lpt",
+    ]
+    assert plain_name("Con") == "the-con"

@@ -9,12 +9,21 @@ from dataclasses import replace
 from pathlib import PurePosixPath
 from typing import cast
 
-from builder.model.finding import Finding
+from builder.model.finding import Finding, stop
+from builder.model.finding_kind import STOP, FindingKind
 from builder.model.teaching.caution import CautionText
 from builder.read.shapes.library import CautionShape
 from builder.read.yaml.fit import Known, fit
 from builder.read.yaml.placed_yaml import PlacedYaml
 from builder.read.yaml.yaml_nodes import Data
+from builder.words.listed import listed
+from builder.words.nearest import did_you_mean
+
+FINDS = (
+    FindingKind(
+        "caution-in-place-of-none", STOP, "A caution is in place of none of ours, and lacks what one of the studio's own has to say."
+    ),
+)
 
 
 def read_caution(placed: PlacedYaml, known: Known, findings: list[Finding], shipped: Mapping[str, CautionText]) -> CautionText | None:
@@ -23,7 +32,24 @@ def read_caution(placed: PlacedYaml, known: Known, findings: list[Finding], ship
     ours = shipped.get(key)
     if ours is not None and isinstance(placed.data, dict):
         placed = replace(placed, data={**cast("dict[str, Data]", ours.written), **placed.data})
+    elif shipped and isinstance(placed.data, dict) and len(_left_out(placed.data)) > 1:
+        findings.append(_unknown(key, placed, shipped))
+        return None
     shape = fit(CautionShape, placed, findings, known=known)
     if shape is None:
         return None
     return shape.make(CautionText, key=key, place=placed.place("name"), places=placed.places(), written=placed.data, in_place_of=ours)
+
+
+def _left_out(data: Mapping[str, Data]) -> list[str]:
+    """Return the keys that a caution has to have, and this one has not."""
+    fields = CautionShape.model_fields.values()
+    return [str(field.alias) for field in fields if field.is_required() and field.alias not in data]
+
+
+def _unknown(key: str, placed: PlacedYaml, shipped: Mapping[str, CautionText]) -> Finding:
+    missing = listed([f"`{name}:`" for name in _left_out(cast("Mapping[str, Data]", placed.data))])
+    wrong = f'No caution of ours is called "{key}", so that this file is in place of none, and for one of your own it lacks {missing}.'
+    names = listed([f"{name}.yaml" for name in sorted(shipped)])
+    remedy = f"Name the file as one of ours: {names}. Or write what is missing.{did_you_mean(key, shipped)}"
+    return stop("caution-in-place-of-none", placed.place(), wrong, remedy)

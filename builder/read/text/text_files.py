@@ -14,10 +14,10 @@ from pathlib import Path
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.place import Place
-from builder.read.text.file_names import is_picture_name, is_plain_name, plain_name
+from builder.read.text.file_names import is_of_a_device, is_picture_name, is_plain_name, plain_name
 
 FINDS = (
-    FindingKind("file-name-not-plain", STOP, "The name of a file or folder cannot stand in a web address."),
+    FindingKind("file-name-not-plain", STOP, "The name of a file or folder cannot stand in a web address, or on no computer with Windows."),
     FindingKind("file-not-utf-8", STOP, "A file is not text in UTF-8."),
     FindingKind("file-outside-studio", STOP, "A link leads to a file outside of the studio's folder."),
     FindingKind("file-too-large", STOP, "A file is too large to be what it is said to be."),
@@ -99,6 +99,7 @@ class TextFolder:
             wrong = f'The name "{stem}" has signs that cannot stand in a web address.'
             remedy = f'Use small letters, figures and hyphens only, for example "{plain_name(stem)}".'
             self._stop("file-name-not-plain", name, wrong, remedy)
+        self._see_device(name, stem)
         return self._can_be_opened(name)
 
     def is_sound_picture(self, name: str) -> bool:
@@ -108,7 +109,13 @@ class TextFolder:
             wrong = f'The name "{stem}" has signs that cannot stand in a web address.'
             remedy = f'Use letters, figures, hyphens and underscores only, for example "{plain_name(stem)}".'
             self._stop("file-name-not-plain", name, wrong, remedy)
+        self._see_device(name, stem)
         return self._can_be_opened(name)
+
+    def _see_device(self, name: str, stem: str) -> None:
+        if is_of_a_device(stem):
+            wrong = f'Windows keeps the name "{stem}" for a device, so that this can be copied to no computer with Windows.'
+            self._stop("file-name-not-plain", name, wrong, f'Call it, for example, "{plain_name(stem)}".')
 
     def _of_spreadsheet(self, data: bytes, name: str) -> str | None:
         """Read UTF-16, which says of itself what it is, or what can be Windows-1252, of which nothing does; None where it is neither."""
