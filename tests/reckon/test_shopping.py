@@ -157,7 +157,7 @@ def test_past_and_cancelled_dates_and_dates_without_anybody_need_nothing() -> No
     found = shop(studio((), inventory=[stock("base", grams(0))], dates=dates))
     assert [one.on.date() for one in found.occasions] == [date(2027, 1, 23)]
     assert wanted(found)["base"].needed == 3 * 113
-    assert [one.on.date() for one in found.nobody_yet] == [date(2027, 1, 16)]
+    assert [(one.on.date(), one.students) for one in found.nobody_yet] == [(date(2027, 1, 16), 0)]
     # Counted on December 30, and on the 31st a class was held.
     assert [one.on.date() for one in found.held_since] == [date(2026, 12, 31)]
     assert shop(studio((), dates=dates[1:3])).occasions == ()
@@ -229,3 +229,13 @@ def test_what_does_not_keep_until_a_date_is_told() -> None:
     assert wanted(shop(studio((1,) * 5, packs)))["base"].too_late == ()
     # What is in stock is as old as it is: only what is bought is spoken of.
     assert wanted(shop(studio((1,) * 7, packs, [stock("base", grams(5000))])))["base"].too_late == ()
+
+
+# Counted on December 30: what a class used on that day may be gone, what one used on the day before was not there. Today is still to come.
+def test_the_day_of_the_count_counts_and_today_is_to_come() -> None:
+    days = (datetime(2026, 12, 29, 10), datetime(2026, 12, 30, 10), datetime(2027, 1, 1, 10))
+    found = shop(studio((), inventory=[stock("base", grams(0))], dates=tuple(ClassDate(day, enrolled=5) for day in days)))
+    assert [one.on.date() for one in found.held_since] == [date(2026, 12, 30)]
+    assert [one.on.date() for one in found.occasions] == [date(2027, 1, 1)]
+    found = shop(studio((), inventory=[stock("base", grams(0))], dates=tuple(ClassDate(day, enrolled=0) for day in days)))
+    assert [one.on.date() for one in found.nobody_yet] == [date(2027, 1, 1)]
