@@ -234,8 +234,12 @@ def test_what_does_not_keep_until_a_date_is_told() -> None:
 # Counted on December 30: what a class used on that day may be gone, what one used on the day before was not there. Today is still to come.
 def test_the_day_of_the_count_counts_and_today_is_to_come() -> None:
     days = (datetime(2026, 12, 29, 10), datetime(2026, 12, 30, 10), datetime(2027, 1, 1, 10))
-    found = shop(studio((), inventory=[stock("base", grams(0))], dates=tuple(ClassDate(day, enrolled=5) for day in days)))
+    found = shop(
+        studio((), inventory=[stock("base", grams(0))], dates=tuple(ClassDate(day, enrolled=5) for day in days)), today=date(2027, 1, 1)
+    )
     assert [one.on.date() for one in found.held_since] == [date(2026, 12, 30)]
     assert [one.on.date() for one in found.occasions] == [date(2027, 1, 1)]
-    found = shop(studio((), inventory=[stock("base", grams(0))], dates=tuple(ClassDate(day, enrolled=0) for day in days)))
+    found = shop(
+        studio((), inventory=[stock("base", grams(0))], dates=tuple(ClassDate(day, enrolled=0) for day in days)), today=date(2027, 1, 1)
+    )
     assert [one.on.date() for one in found.nobody_yet] == [date(2027, 1, 1)]
