@@ -1,0 +1,45 @@
+"""How much of the lye a sour liquid may take, however the water is stated: at most half (content/constants.yaml, common practice).
+
+By hand: two parts of liquid to one of pure sodium hydroxide, of which p % is acetic acid, bring 2 p / 100 / 60.052 mol of acid to
+1 / 39.997 mol of lye, so that p = 37.54 % takes up half of it.
+"""
+
+from dataclasses import replace
+from fractions import Fraction
+
+import pytest
+
+from builder.check.lye.lye_liquids import find_unfit_lye_liquids
+from builder.model.place import Name
+from builder.model.recipe.recipe import LyeLiquid, LyePlan, WaterBy
+from tests.check.test_at_the_edge import levels
+from tests.making import figures, lye, soap
+from tests.reckon.test_guests import STUDIO
+
+ALL, HALF = (LyeLiquid(Name("vinegar"), Fraction(1)),), tuple(LyeLiquid(Name(one), Fraction(1, 2)) for one in ("vinegar", "water"))
+
+
+def found(plan: LyePlan, strength: str) -> bool:
+    vinegar = STUDIO.ingredients["vinegar"]
+    ours = replace(vinegar, figures={**vinegar.figures, "purity": figures(strength), "water content": figures(80)})
+    here = replace(STUDIO, ingredients={**STUDIO.ingredients, "vinegar": ours}, recipes={"one": soap({"olive oil": 100}, plan)})
+    return levels(find_unfit_lye_liquids(here)) == ["lye-liquid-too-sour stop"]
+
+
+# Potassium hydroxide has 56.106 g to the mol, of 90 % sodium hydroxide 44.441 g bring a mol: with more liquid to the mol less acid in it
+# takes up half: 37.54 % x 39.997 / 56.106 = 26.76 %, and 37.54 % x 0.9 = 33.78 %. Of a lye that is half vinegar it is twice 37.54 %.
+@pytest.mark.parametrize(
+    ("plan", "edge"),
+    [
+        (lye(liquids=ALL, purity=100, water=(WaterBy.RATIO, 2)), "37.54"),
+        (lye(liquids=ALL, purity=100, water=(WaterBy.CONCENTRATION, "1/3")), "37.54"),
+        (lye(liquids=ALL, purity=100, water=(WaterBy.WEIGHT, 120), weighs={"sodium hydroxide": 60}), "37.54"),
+        (lye("potassium hydroxide", liquids=ALL, purity=100, water=(WaterBy.RATIO, 2)), "26.76"),
+        (lye({"sodium hydroxide": 90, "potassium hydroxide": 10}, liquids=ALL, purity=100, water=(WaterBy.RATIO, 2)), "26.76"),
+        (lye(liquids=ALL, purity=90, water=(WaterBy.RATIO, 2)), "33.78"),
+        (lye(liquids=HALF, purity=100, water=(WaterBy.RATIO, 2)), "75.07"),
+    ],
+)
+def test_half_of_the_lye_may_be_taken_and_no_more(plan: LyePlan, edge: str) -> None:
+    assert not found(plan, str(Fraction(edge) - Fraction("0.02")))
+    assert found(plan, str(Fraction(edge) + Fraction("0.02")))
