@@ -78,11 +78,13 @@ def test_a_teacher_and_three_assistants_carry_eight_students_in_pairs_with_lye_m
         (2, 0, {"seats": 2, "youngest": 16}, [("second-adult-missing", True)]),
         (4, 1, {"seats": 4, "youngest": 16}, []),
         (4, 1, {"seats": 4, "youngest": 15}, [("too-young", True)]),
-        (4, 1, {"seats": 4, "group_size": 4}, [("group-too-large", True)]),
+        (4, 1, {"seats": 4, "group_size": 3}, [("group-too-large", True)]),
+        (8, 3, {"seats": 8, "dates": ()}, []),
+        (8, 3, {"seats": 9, "dates": ()}, [("seats-over-supervision", False)]),
     ],
 )
 def test_hands_on_lye_without_enough_supervision_stops(
-    students: int, assistants: int, changed: Mapping[str, int], found: Sequence[tuple[str, bool]]
+    students: int, assistants: int, changed: Mapping[str, Any], found: Sequence[tuple[str, bool]]
 ) -> None:
     assert names(lab(students, assistants, **changed)) == found
 
