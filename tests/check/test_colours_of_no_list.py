@@ -1,5 +1,6 @@
 """Colours where no list of the region is known: the lists of others are the yardstick, and what one of them allows is met in silence."""
 
+from dataclasses import replace
 from pathlib import Path
 from typing import cast
 
@@ -7,9 +8,14 @@ import pytest
 
 from builder.check.batches import Batch
 from builder.check.dose import colour_fields
+from builder.check.dose.colour_unknown_here import find_colours_unknown_here
 from builder.model.dose.limit import Field
 from builder.model.place import NOWHERE
+from builder.model.recipe.ingredient import DeclaredAs
 from builder.model.recipe.product import Product
+from tests.check.test_at_the_edge import levels, mixed
+from tests.check.test_seldom_met import seen_in
+from tests.making import card
 from tests.studios import sound_studio
 from tests.test_findings import CASES, check, lay_out
 
@@ -68,3 +74,22 @@ def test_what_a_field_allows_is_what_is_not_stopped_where_the_list_is_law(field:
     as_much = cast(Batch, _Batch(product, used_on))
     stops = list(colour_fields._judge(as_much, card, NOWHERE, rule.names[0], rule))
     assert rule.allows(product, on_eyes=bool(used_on)) is not bool(stops)
+
+
+# CI 15510 is not for eye products (Annex IV of the EU, entry 21, read), and D&C Orange No. 4 not for the area of the eye (21 CFR 74.2254,
+# read). D&C Red No. 33 is not for it either (74.2333), but the EU has CI 17200 in all products (entry 37).
+@pytest.mark.parametrize(
+    ("name", "eu", "us", "says"),
+    [
+        ("Hand lotion", "CI 15510", "Orange 4", []),
+        ("Eye lotion", "CI 15510", "Orange 4", ["colour-unknown-here caution"]),
+        ("Eye lotion", "CI 17200", "Red 33", []),
+        ("Hand lotion", "CI 15510", "no such colour", []),
+        ("Hand lotion", "CI 99999", "Orange 4", []),
+        ("Hand lotion", "CI 99999", "no such colour", ["colour-unknown-here caution"]),
+    ],
+)
+def test_a_colour_for_the_eye_is_one_that_a_list_has_for_it(name: str, eu: str, us: str, says: list[str]) -> None:
+    bright = replace(card("bright"), declared_as=DeclaredAs.COLOUR, colour_name={"eu": eu, "us": us})
+    of = replace(mixed(bright="0.1"), name=name, product="lotion")
+    assert levels(find_colours_unknown_here(seen_in("Canada", of, bright))) == says
