@@ -43,3 +43,12 @@ def found(plan: LyePlan, strength: str) -> bool:
 def test_half_of_the_lye_may_be_taken_and_no_more(plan: LyePlan, edge: str) -> None:
     assert not found(plan, str(Fraction(edge) - Fraction("0.02")))
     assert found(plan, str(Fraction(edge) + Fraction("0.02")))
+
+
+@pytest.mark.parametrize("lacks", ["molar mass", "purity"])
+def test_an_alkali_of_which_too_little_is_known_is_a_finding_of_its_own(lacks: str) -> None:
+    known = STUDIO.ingredients["sodium hydroxide"]
+    ours = replace(known, figures={name: figure for name, figure in known.figures.items() if name != lacks})
+    here = replace(STUDIO, ingredients={**STUDIO.ingredients, "sodium hydroxide": ours})
+    plan = lye(liquids=ALL, water=(WaterBy.RATIO, 2))
+    assert levels(find_unfit_lye_liquids(replace(here, recipes={"one": soap({"olive oil": 100}, plan)}))) == []
