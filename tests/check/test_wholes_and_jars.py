@@ -5,13 +5,14 @@ from fractions import Fraction
 
 import pytest
 
+from builder.check.keeping.alcohol import least_alcohol
 from builder.check.recipe.fill_and_container import find_fills_that_do_not_fit
 from builder.check.recipe.shares_not_whole import find_shares_not_whole
 from builder.model.place import Name
 from builder.model.recipe.quantity import Density, Rest, Share, Volume
 from builder.model.recipe.recipe import AmountsAs, Fill, MeasuredDensity
 from tests.check.test_at_the_edge import levels, mixed
-from tests.making import grams, phase, recipe, share
+from tests.making import card, grams, phase, recipe, share
 from tests.reckon.test_guests import STUDIO
 
 
@@ -61,3 +62,11 @@ def test_a_jar_holds_what_its_volume_weighs(weight: str, density: str, measured:
     of = replace(mixed(), fill=Fill(Name("our jar"), grams(weight), measured=measured), density=known)
     here = replace(STUDIO, containers={"our jar": ours}, recipes={"one": of}, classes={})
     assert levels(find_fills_that_do_not_fit(here)) == found
+
+
+# Half of it is alcohol with 4 % of water: 48 %, whatever the other half is, and be it nothing that is known.
+@pytest.mark.parametrize("other", ["water", "no such thing"])
+def test_what_has_no_card_holds_no_alcohol(other: str) -> None:
+    here = replace(STUDIO, ingredients={**STUDIO.ingredients, "alcohol": card("alcohol", water_content=4)})
+    assert least_alcohol(recipe(phase("all", {"alcohol": share(50), other: share(50)})), here) == Fraction("0.48")
+    assert least_alcohol(recipe(phase("all", {"alcohol": share(50), other: Rest()})), here) == Fraction("0.48")
