@@ -102,3 +102,18 @@ def test_a_volume_weighs_by_its_density_and_a_powder_by_that_of_its_bulk() -> No
     of = recipe(phase("all", {"oil": half, "clay": half}), amounts_as=AmountsAs.WEIGHTS)
     batch = worked(of, LOTION, TotalSize(grams(71)), stock, (scale("0.01"),))
     assert [w.mass for w in batch.grams.weighed] == [grams(46), grams(25)]
+
+
+# In 100 g with a limit of 0.3 % there is room for 0.3 g, of which a gram takes 1 - 0.003; the other choice has taken some of it.
+def test_the_working_of_a_most_says_what_there_was_and_what_others_took() -> None:
+    both = (choice("scent", "mint", most="0.6"), choice("more", "mint", most="0.3"))
+    sheet, _ = made(both, cards(MINT), limit("Mint", most="0.3"), division="0.001")
+    first = sheet.own.doses[0].each[0].mass.grams
+    one, other = (working for working in sheet.own.workings if working.rule == "most under a limit")
+    for working in (one, other):
+        given = {name.name: name.value for name in working.given}
+        assert given["limit"] == Fraction("0.003") and given["in the batch"] == 0 and given["fill"] == 100
+        assert given["room in a portion"] == Fraction("0.3") and given["what 1 g takes"] == Fraction("0.997")
+        assert working.result == (given["room in a portion"] - given["taken by other choices"]) / Fraction("0.997")
+    # The second is worked out beside what the first has come to.
+    assert {name.name: name.value for name in other.given}["taken by other choices"] == first * Fraction("0.997")

@@ -237,3 +237,12 @@ def test_strokes_of_a_batch() -> None:
     (one,) = class_of(10, (gallon(pump=pump),), batch_for=BatchFor.STUDENT).made[0].batch.strokes
     # 113 g at 8 mL of 0.98 g/mL are 14.4 strokes.
     assert (one.ingredient, one.strokes, one.weigh) == ("base", Fraction(14), grams("109.76"))
+
+
+# 1130 g at 7.84 g a stroke are 144.1 strokes; 4520 g take two gallons of 3709.7 g.
+def test_a_jug_with_a_pump_says_its_strokes_and_how_many_it_takes() -> None:
+    pump = Pump(Volume(Fraction(8)), "label")
+    jug = class_of(10, (gallon(pump=pump),)).made[0].jugs[0]
+    assert (jug.strokes, jug.stroke, jug.number) == (144, grams("7.84"), 1)
+    jug = class_of(40).made[0].jugs[0]
+    assert (jug.strokes, jug.number, jug.left) == (None, 2, 2 * jug.holds - grams(4520))
