@@ -12,7 +12,7 @@ from builder.model.recipe.ingredient import CountsAs, Ingredient, LabelName
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Contact, DeclaredBy, Product
 from builder.model.recipe.size import TotalSize
-from tests.making import card, grams, lye, phase, recipe, scale, share, soap, worked
+from tests.making import card, fat, grams, lye, phase, recipe, scale, share, soap, worked
 from tests.studios import sound_studio
 
 STOCK = sound_studio()[0].ingredients
@@ -78,6 +78,15 @@ def test_what_lye_makes_is_soap_unless_something_else_is_most_of_it() -> None:
     assert made({"activated charcoal": 1})
     assert not made({"table salt": 150})
     assert not made({"sodium lauryl sulfate": 5})
+
+
+# By hand, 100 g of a fat of 190 mg/g: with 13.55 g of sodium hydroxide it gives 10.40 g of glycerol and 103.15 g of soap, which is half of
+# what stays with 92.75 g of salt.
+@pytest.mark.parametrize(("salt", "proven"), [(92, True), (94, False)])
+def test_soap_is_half_of_what_stays_or_more(salt: int, *, proven: bool) -> None:
+    plain = soap({"fat": 100}, lye(superfat=0, purity=100), {"table salt": salt})
+    stock = {**STOCK, "fat": fat("fat", 190)}
+    assert worked(plain, BOILED, TotalSize(grams(1000)), stock, (scale("0.0001"),)).is_true_soap is proven
 
 
 def test_a_lotion_is_no_soap() -> None:
