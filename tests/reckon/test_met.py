@@ -25,7 +25,8 @@ def met(folder: Path, headings: Sequence[str]) -> list[tuple[str, set[str]]]:
     assert findings == []
     (one,) = studio.classes.values()
     plan = reckon_class(studio, one, ClassDate(datetime(2027, 3, 6, 10), 2))[0]
-    found = {part.part.title: set(part.met) for part in (*plan.ahead, *plan.timeline, *plan.after)}
+    found = {part.part.title: set(part.met) for parts in (plan.ahead, plan.after) for part in parts}
+    found |= {part.part.title: set(part.met) for part in plan.timeline}
     return [(one, found[one.split(" (")[0]]) for one in headings]
 
 
