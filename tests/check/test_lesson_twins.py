@@ -110,3 +110,13 @@ def test_cold_water_after_the_lye_has_been_used_has_cooled_nothing(tmp_path: Pat
     with lesson.open("a", encoding="utf-8") as file:
         file.write("\n## Wash up (teacher, 10 min)\n\n1. Stand the jugs in cold water.\n")
     assert "20 minutes. So much of it takes 27 minutes in the open at the very least" in check(studio)[2]
+
+
+@pytest.mark.parametrize("tool", ["0.9 L steel pot", "steel pot of 0.9 L", "0.8 L mould", "two pots of 0.8 L", "0.8 L of water in a pot"])
+def test_a_pot_that_holds_the_batch_of_the_class_is_silent(tool: str, tmp_path: Path) -> None:
+    studio = tmp_path / "studio"
+    lay_out(FINDINGS / "typed-fact-differs--pot-of-the-class", studio)
+    assert "typed-fact-differs" in check(studio)[2]
+    (recipe,) = (path for path in studio.rglob("plain-bar.yaml"))
+    recipe.write_text(recipe.read_text(encoding="utf-8").replace("0.8 L steel pot", tool), encoding="utf-8")
+    assert "typed-fact-differs" not in check(studio)[2]

@@ -1,4 +1,7 @@
-"""A volume or a count that prose or a tool types, and that a home batch contradicts."""
+"""A volume or a count that prose or a tool types, and that a home batch contradicts; of one pot also the batch of the class.
+
+Decided: of moulds the batch of the class says nothing. Why: a class fills several, and a list of tools names one.
+"""
 
 import re
 from collections.abc import Iterator
@@ -9,7 +12,7 @@ from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.place import Place
 from builder.model.subject import WholeClass
-from builder.model.teaching.class_plan import ClassPlan, HomeBatch, MadeProduct
+from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.model.teaching.lesson import Part, Where
 from builder.model.teaching.prose import Sentence
 from builder.rules.clauses import orders
@@ -19,6 +22,12 @@ _VESSEL = re.compile(
     r"\b(?P<vessel>moulds?|molds?|pots?|bowls?|pans?)\b(?:(?!\bmark\b)[^.;\d]){0,60}?(?P<number>\d+(?:\.\d+)?)\s*(?P<unit>L|litres?|liters?|mL)\b",
     re.IGNORECASE,
 )
+_FIRST_ITS_SIZE = re.compile(
+    r"(?<![\d.])(?P<number>\d+(?:\.\d+)?)[\s-]?(?P<unit>L|litres?|liters?|mL)\b(?:[\s-](?!of\b|in\b|into\b|for\b|to\b)\w+){0,2}[\s-]"
+    r"(?P<vessel>moulds?|molds?|pots?|bowls?|pans?)\b",
+    re.IGNORECASE,
+)
+_ONE_POT = ("pot", "bowl", "pan")
 _WORDS = ("two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
 _COUNT = re.compile(
     rf"\b(?P<count>\d{{1,3}}|{'|'.join(_WORDS)}|second)\s+(?:\w+\s+)?(?P<noun>bars?|jars?|bottles?|tins?|tubes?|bags?|pouches)\b",
@@ -29,22 +38,20 @@ _FILLS = re.compile(r"\b(?:fill|make|cut|pour|divide|wrap|unmould|unmold)\b", re
 
 @rule_on(
     CLASS,
-    FindingKind(
-        "typed-fact-differs", CAUTION, "A volume or a count is typed into a text for home, and the home batch comes to another one."
-    ),
+    FindingKind("typed-fact-differs", CAUTION, "A volume or a count is typed into a text, and the batch comes to another one."),
 )
 def find_typed_facts_that_differ(plan: ClassPlan) -> Iterator[Finding]:
-    """Compare what the parts and the tools of a take-home sheet type with each of its sizes."""
+    """Compare what the parts and the tools type with each home size, and with the batch of the class."""
     about = frozenset({WholeClass(plan.studio_class.key)})
     first = plan.made[0].make.recipe.text
     for made in plan.made:
         for tool in made.batch.recipe.tools:
-            match = _VESSEL.search(tool)
-            if match and (small := _too_small(made, match)):
-                yield caution("typed-fact-differs", made.batch.recipe.at("tools"), _volume(match, small), _BRACE_VOLUME, about=about)
+            match = _vessel_in(tool)
+            if match and (wrong := _too_small(made, match)):
+                yield caution("typed-fact-differs", made.batch.recipe.at("tools"), wrong, _BRACE_VOLUME, about=about)
         for part in plan.studio_class.lesson.parts:
             recipe = part.recipe.text if part.recipe else first
-            if part.where is not Where.CLASS_ONLY and recipe == made.make.recipe.text:
+            if recipe == made.make.recipe.text:
                 for name, wrong, remedy in _in_part(part, made):
                     yield caution("typed-fact-differs", name, wrong, remedy, about=about)
 
@@ -57,24 +64,29 @@ _BRACE_COUNT = "Write {containers}, or {each student} where in class each studen
 
 def _in_part(part: Part, made: MadeProduct) -> Iterator[tuple[Place, str, str]]:
     for sentence in part.sentences:
-        match = _VESSEL.search(sentence.words)
-        small = _too_small(made, match) if match else None
-        if match and small:
-            yield sentence.place(match.start(), match.end()), _volume(match, small), _BRACE_VOLUME
-        yield from _counts(sentence, part, made)
+        match = _vessel_in(sentence.words)
+        wrong = _too_small(made, match, part.where) if match else ""
+        if match and wrong:
+            yield sentence.place(match.start(), match.end()), wrong, _BRACE_VOLUME
+        if part.where is not Where.CLASS_ONLY:
+            yield from _counts(sentence, part, made)
 
 
-def _too_small(made: MadeProduct, match: re.Match[str]) -> HomeBatch | None:
-    """Return the first home batch that takes up more than a vessel is said to hold."""
+def _vessel_in(words: str) -> re.Match[str] | None:
+    return _VESSEL.search(words) or _FIRST_ITS_SIZE.search(words)
+
+
+def _too_small(made: MadeProduct, match: re.Match[str], where: Where = Where.EVERYWHERE) -> str:
+    """Say which batch takes up more than a vessel is said to hold; empty where none does."""
     holds = Fraction(match["number"]) * (1 if match["unit"].casefold() == "ml" else 1000)
-    return next((home for home in made.home if home.sheet.volume and home.sheet.volume.millilitres > holds), None)
-
-
-def _volume(match: re.Match[str], home: HomeBatch) -> str:
-    assert home.sheet.volume is not None
-    takes = plain_number(Fraction(round(home.sheet.volume.millilitres)))
-    typed = f'"{match["number"]} {match["unit"]}"'
-    return f"{typed} is too small for the home batch of {home.size.written}, which takes up {takes} mL: it runs over."
+    batches = [(f"the home batch of {home.size.written}", home.sheet.volume) for home in made.home if where is not Where.CLASS_ONLY]
+    if match["vessel"].casefold() in _ONE_POT and where is not Where.HOME_ONLY:
+        batches.append(("what the class makes in one pot", made.batch.volume))
+    for name, volume in batches:
+        if volume and volume.millilitres > holds:
+            takes = plain_number(Fraction(round(volume.millilitres)))
+            return f'"{match["number"]} {match["unit"]}" is too small for {name}, which takes up {takes} mL: it runs over.'
+    return ""
 
 
 def _counts(sentence: Sentence, part: Part, made: MadeProduct) -> Iterator[tuple[Place, str, str]]:
