@@ -5,6 +5,7 @@ published once for all processes.
 Together they run everything, as `.ci/run` does.
 """
 
+import gc
 import os
 import sys
 from collections.abc import Iterator
@@ -16,7 +17,7 @@ import pytest
 from tests.whole_run import LONG, SHARED
 
 # How many examples a property test draws, without and with `--long`.
-EXAMPLES = (25, 60)
+EXAMPLES = (15, 60)
 
 
 def pytest_addoption(parser: pytest.Parser) -> None:
@@ -34,6 +35,11 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
     wanted = [bool(mark) if config.option.long else not mark or bool(mark.kwargs.get("sample")) for mark in marks]
     config.hook.pytest_deselected(items=[item for item, is_wanted in zip(items, wanted, strict=True) if not is_wanted])
     items[:] = sorted((item for item, is_wanted in zip(items, wanted, strict=True) if is_wanted), key=_turn)
+
+
+def pytest_collection_finish() -> None:
+    """Look for no garbage among what was loaded: it stays to the end."""
+    gc.freeze()
 
 
 # Modules that take more than about four seconds, the longest first: they come before all others, so that no process waits for them at the
@@ -82,11 +88,15 @@ def pytest_configure(config: pytest.Config) -> None:
 
 
 def _settle(is_long: bool) -> None:
-    """Settle what is the same for all tests. A process that hands out tests to others has no need of what is loaded for it."""
+    """Settle what is the same for all tests. A process that hands out tests to others has no need of what is loaded for it.
+
+    Garbage is looked for less often than usual: what tests have worked out is kept, and going through it takes an eighth of the time.
+    """
     from hypothesis import HealthCheck, settings
 
     from tests.settled import settle
 
+    gc.set_threshold(100_000, 50, 50)
     settle()
     too_slow = [HealthCheck.too_slow]
     settings.register_profile("ours", derandomize=True, deadline=None, max_examples=EXAMPLES[is_long], suppress_health_check=too_slow)

@@ -2,7 +2,7 @@
 
 import ast
 import re
-from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -18,13 +18,13 @@ EXPECTED = sorted((ROOT / "tests" / "findings").glob("*/expected.txt"))
 STAGES = ("check", "read", "reckon", "compose", "press", "rules", "start", "tasks", "terminal")
 
 
-def sentences(path: Path) -> Iterator[tuple[int, str]]:
-    """Yield every text of a module that holds words with spaces between them, but for what describes the code."""
-    tree = ast.parse(path.read_text(encoding="utf-8"))
-    told = {id(node.value) for node in ast.walk(tree) if isinstance(node, ast.Expr)}
-    for node in ast.walk(tree):
-        if isinstance(node, ast.Constant) and isinstance(node.value, str) and id(node) not in told and " " in node.value.strip():
-            yield node.lineno, node.value
+@cache
+def sentences(path: Path) -> tuple[tuple[int, str], ...]:
+    """Return every text of a module that holds words with spaces between them, but for what describes the code."""
+    nodes = list(ast.walk(ast.parse(path.read_text(encoding="utf-8"))))
+    told = {id(node.value) for node in nodes if isinstance(node, ast.Expr)}
+    texts = ((node.lineno, node.value) for node in nodes if isinstance(node, ast.Constant) and id(node) not in told)
+    return tuple((line, text) for line, text in texts if isinstance(text, str) and " " in text.strip())
 
 
 def test_there_is_much_to_look_through() -> None:

@@ -82,9 +82,9 @@ def test_a_template_can_do_nothing_but_show(folder: Path) -> None:
     """A template that somebody passes on must not run anything on the machine of who uses it."""
     layouts = write_templates(folder)
     reaching = "{{ view.__class__.__mro__ }}", "{{ cycler.__init__.__globals__.os.getcwd() }}"
+    edition = read_edition(folder)
     for text in reaching:
         (layouts[0] / "made.html").write_text(text, encoding="utf-8")
-        edition = read_edition(folder)
         (fault,) = faulty_layouts(*editions(edition.studio, edition.sheets, (), layouts, TODAY))
         assert (fault.place.file, fault.place.line) == ("layouts/made.html", 1)
 
@@ -113,6 +113,7 @@ def test_sound_documents_are_met_in_silence(tmp_path: Path) -> None:
     assert found_in(studio) == (0, "Nothing found")
 
 
+@pytest.mark.long
 def test_templates_are_tried_on_what_nothing_holds_back(tmp_path: Path) -> None:
     studio = tmp_path / "studio"
     shutil.copytree(FINDINGS / "_sound", studio)

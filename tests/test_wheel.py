@@ -31,6 +31,7 @@ def test_the_wheel_holds_every_file_of_the_stock(unpacked: Path) -> None:
         assert packed == ours
 
 
+@pytest.mark.long
 def test_the_command_runs_from_the_wheel_in_any_folder(unpacked: Path, tmp_path: Path) -> None:
     done = subprocess.run(
         [sys.executable, "-m", "builder", "card", "Olive oil"],

@@ -55,13 +55,17 @@ def in_ounces(folder: Path) -> None:
 
 @cache
 def documents(unit: str) -> tuple[tuple[str, str], ...]:
-    """Return every document of the example as it is, or in ounces, without `--long` then those of the first date of two classes."""
+    """Return every document of the example as it is, or in ounces, without `--long` then those of two classes on their first date."""
     if unit == "g":
         files = {page: page for page in pages()} | {sheet: composed_for(sheet) for sheet in sheets()}
         return tuple((path.as_posix(), file.read_text(encoding="utf-8")) for path, file in files.items())
     with TemporaryDirectory() as scratch:
         folder = Path(scratch, "studio")
         shutil.copytree(EXAMPLE, folder, ignore=shutil.ignore_patterns("output"))
+        if LONG not in os.environ:
+            shutil.rmtree(folder / "pages")  # They lead to classes that are not there.
+            for one in {path.name for path in (folder / "classes").iterdir()}.difference(BY_DEFAULT):
+                shutil.rmtree(folder / "classes" / one)
         in_ounces(folder)
         outcome = pipeline.check(folder, on=TODAY)
         assert not outcome.stops

@@ -1,17 +1,24 @@
 """How long what is hot takes to cool is said on a take-home sheet where one waits for it, and in the times on its first page."""
 
+from functools import cache
+
 import pytest
 from bs4 import BeautifulSoup, Tag
 
+from builder.model.document import Document
 from tests.composing import composed
 from tests.making import sure
 from tests.published import edition
 
-SHEETS = {one.path: BeautifulSoup(one.html, "html.parser") for one in composed("take-home sheet", edition())}
+
+@cache
+def sheets() -> list[Document]:
+    return composed("take-home sheet", edition())
 
 
+@cache
 def sheet(name: str) -> BeautifulSoup:
-    return next(soup for path, soup in SHEETS.items() if name in path)
+    return BeautifulSoup(next(one.html for one in sheets() if name in one.path), "html.parser")
 
 
 def said(soup: BeautifulSoup) -> Tag:

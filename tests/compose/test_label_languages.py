@@ -156,6 +156,7 @@ def site_in_canada(tmp_path_factory: pytest.TempPathFactory) -> Outcome:
     return pipeline.check(folder, on=date(2027, 1, 2))
 
 
+@pytest.mark.long
 def test_the_example_studio_could_be_in_canada(site_in_canada: Outcome) -> None:
     found = {(finding.name, finding.place.file) for finding in site_in_canada.findings if finding.accepted is None}
     assert {name for name, _ in found} == {"allergens-not-stated", "label-name-small"}
@@ -163,6 +164,7 @@ def test_the_example_studio_could_be_in_canada(site_in_canada: Outcome) -> None:
     assert [file for name, file in found if name == "label-name-small"] == ["recipes/hedgerow-bath-tea.yaml"]
 
 
+@pytest.mark.long
 def test_nothing_that_a_recipe_says_in_either_language_is_left_out(site_in_canada: Outcome) -> None:
     studio = replace(sure(site_in_canada.studio), typefaces=typefaces_of_labels())
     seen = set()

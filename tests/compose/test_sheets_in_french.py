@@ -5,6 +5,7 @@ of Canada: a comma before decimals, a space before a colon and before the sign o
 from memory). Which numbers a sheet holds does not depend on the language, by plain meaning.
 """
 
+import os
 import re
 import shutil
 from collections import Counter
@@ -24,6 +25,7 @@ from builder.reckon import reckon_shopping
 from builder.words.say import speaking
 from tests.compose.test_another_language import texts_of
 from tests.making import sure
+from tests.whole_run import LONG
 
 TODAY = date(2027, 1, 15)
 IN_FRENCH = Path(__file__).parent / "in_french"
@@ -59,6 +61,16 @@ class Studio:
         self.works = {one.at for one in figures} | {one.title for one in studio.sources.values()}
         self.documents: Mapping[str, str] = {f"{one.folder}/{one.path}": one.html for one in made.documents if "<html" in one.html}
 
+    def looked_at(self) -> Iterator[tuple[str, str]]:
+        """Yield each document that this run looks at: without `--long` one of each name, the one with most to say."""
+        by_size = sorted(self.documents.items(), key=lambda one: len(one[1]))
+        of_each = {name_of(path): (path, html) for path, html in by_size}
+        yield from by_size if LONG in os.environ else of_each.values()
+
+
+def name_of(path: str) -> str:
+    return path.rpartition("/")[2].partition("--")[0].removesuffix(".pdf").removesuffix(".html")
+
 
 @pytest.fixture(scope="module")
 def french(tmp_path_factory: pytest.TempPathFactory) -> Studio:
@@ -73,7 +85,7 @@ def english(tmp_path_factory: pytest.TempPathFactory) -> Studio:
 def said(french: Studio) -> Iterator[tuple[str, str]]:
     """Yield what each document says, but labels, which are in two languages, and works by their names."""
     works = sorted(french.works, key=len, reverse=True)
-    for path, html in french.documents.items():
+    for path, html in french.looked_at():
         for text in texts_of(html) if "/labels" not in path else ():
             for work in works if ENGLISH.search(text) else ():
                 text = text.replace(work, "")
@@ -90,21 +102,24 @@ def test_it_speaks_french_and_says_that_nobody_here_reads_its_words(french: Stud
 
 
 def test_every_kind_of_sheet_is_there(french: Studio) -> None:
-    names = {path.rpartition("/")[2].partition("--")[0].removesuffix(".pdf").removesuffix(".html") for path in french.documents}
+    names = set(map(name_of, french.documents))
     assert {"teacher", "assistants", "bench-steps", "bench-cards", "batch-cards", "dose-cards", "checklist", "costs", "workings"} <= names
     assert {"roster", "shopping", "why-this-format", "pack", "take-home-sels-de-la-greve", "take-home-savon-du-lavoir"} <= names
     assert any("large-print" in path for path in french.documents)
 
 
+@pytest.mark.long(sample=True)
 def test_every_document_is_marked_as_french(french: Studio) -> None:
-    for path, html in french.documents.items():
+    for path, html in french.looked_at():
         assert sure(BeautifulSoup(html, "html.parser").find("html")).get("lang") == "fr-CA", path
 
 
+@pytest.mark.long(sample=True)
 def test_no_sentence_is_english(french: Studio) -> None:
     assert {f"{path}: {text.strip()[:100]}" for path, text in said(french) if ENGLISH.search(text)} == set()
 
 
+@pytest.mark.long(sample=True)
 def test_signs_are_set_as_in_french(french: Studio) -> None:
     texts = list(said(french))
     assert [(path, text) for path, text in texts if re.search(r"[^\s\d\u00a0]: |[^\u00a0] :|«[^\u00a0]|[^\u00a0]»|[“”]", text)] == []
@@ -112,15 +127,17 @@ def test_signs_are_set_as_in_french(french: Studio) -> None:
     assert [(path, text) for path, text in texts if re.search(r"\d\.\d+[\s\u00a0]?(g|oz|kg|%|\$)|\d%", text)] == []
 
 
+@pytest.mark.long(sample=True)
 def test_the_same_is_weighed_in_both_languages(french: Studio, english: Studio) -> None:
     assert french.documents.keys() == english.documents.keys() and len(french.documents) > 60
-    for path in french.documents:
-        assert weights(french.documents[path]) == weights(english.documents[path]), path
+    for path, html in french.looked_at():
+        assert weights(html) == weights(english.documents[path]), path
 
 
+@pytest.mark.long(sample=True)
 def test_the_same_dates_and_cautions_are_in_both_languages(french: Studio, english: Studio) -> None:
-    for path in french.documents:
-        one, other = (BeautifulSoup(whose.documents[path], "html.parser") for whose in (french, english))
+    for path, html in french.looked_at():
+        one, other = (BeautifulSoup(text, "html.parser") for text in (html, english.documents[path]))
         for marks in ("time[datetime]", ".caution", ".steps li", ".tick"):
             assert len(one.select(marks)) == len(other.select(marks)), (path, marks)
         assert [mark["datetime"] for mark in one.select("time[datetime]")] == [mark["datetime"] for mark in other.select("time[datetime]")]

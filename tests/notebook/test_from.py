@@ -4,6 +4,7 @@ import io
 import os
 import pty
 import re
+import shutil
 import subprocess
 import sys
 from collections.abc import Sequence
@@ -23,13 +24,17 @@ LYE = [("Sodium hydroxide", "130"), ("Water", "300")]
 FROM = ("--product", "cold-process soap", "--from")
 
 
-@pytest.fixture
-def studio(tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch) -> Path:
-    folder = tmp_path / "loft"
+@pytest.fixture(scope="module")
+def begun(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    folder = tmp_path_factory.mktemp("begun") / "loft"
     assert cli.main(["start", str(folder), "--plain", "--product", "bath salts"]) == 0
-    capsys.readouterr()
-    monkeypatch.setattr("sys.stdin", io.StringIO())
     return folder
+
+
+@pytest.fixture
+def studio(begun: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    monkeypatch.setattr("sys.stdin", io.StringIO())
+    return shutil.copytree(begun, tmp_path / "loft")
 
 
 def add(studio: Path, rows: Sequence[Sequence[str]] | bytes, *options: str, ending: str = "csv") -> int:

@@ -53,6 +53,7 @@ def pictures(pdf: bytes) -> list[Image]:
         return [page.render(scale=1.5).to_pil().convert("L") for page in read]
 
 
+@pytest.mark.long
 def test_it_looks_as_if_each_were_drawn_anew(
     studio: Path, tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytest.MonkeyPatch
 ) -> None:

@@ -71,9 +71,9 @@ class Letter:
     bottom: float
 
 
-def letters_of(pdf: bytes) -> list[list[Letter]]:
+def letters_of(pdf: bytes) -> list[Letter]:
     with pypdfium2.PdfDocument(pdf) as read:
-        return [list(_letters(page)) for page in read]
+        return list(_letters(read[0]))
 
 
 def _letters(page: pypdfium2.PdfPage) -> Iterator[Letter]:
@@ -97,8 +97,8 @@ def example() -> Edition:
 
 
 @cache
-def labels_of(recipe: str, design: str) -> tuple[Labelled, bytes]:
-    """Return the labels of the first date on which a product is made, and their PDF; with a design, all of them in that one."""
+def labels_of(recipe: str, design: str) -> tuple[Labelled, list[Letter]]:
+    """Return the labels of the first date on which a product is made, and the letters of their first page; with a design, of that one."""
     edition = example()
     sheet = next(one for one in edition.sheets for made in one.made if made.batch.recipe.key == recipe)
     if design:
@@ -108,7 +108,7 @@ def labels_of(recipe: str, design: str) -> tuple[Labelled, bytes]:
     seen = replace(edition, sheets=(sheet,))
     labelled = next(one for one in LABELS.all(seen) if any(plan.made.batch.recipe.key == recipe for plan in one.of))
     document: Document = sure(KINDS["labels"].make(seen, labelled))
-    return labelled, press_one(document, EXAMPLE, (LAYOUTS,))
+    return labelled, letters_of(press_one(document, EXAMPLE, (LAYOUTS,)))
 
 
 def _undesigned(made: MadeProduct) -> MadeProduct:
@@ -159,8 +159,7 @@ CASES = [
 @pytest.mark.parametrize(("recipe", "design"), CASES)
 def test_every_line_is_printed_where_it_was_laid_out(recipe: str, design: str) -> None:
     """To a tenth of a millimetre: the beginning of what stands at the left, the middle of what is centred."""
-    labelled, pdf = labels_of(recipe, design)
-    (page, *_) = letters_of(pdf)
+    labelled, page = labels_of(recipe, design)
     lines = 0
     for block, at, said, x, y in lines_of(labelled):
         words = "".join(said.split())
@@ -182,8 +181,7 @@ def test_every_line_is_printed_where_it_was_laid_out(recipe: str, design: str) -
 
 @pytest.mark.parametrize(("recipe", "design"), CASES)
 def test_letters_are_as_high_as_the_law_asks_for_and_net_contents_stand_at_the_bottom(recipe: str, design: str) -> None:
-    labelled, pdf = labels_of(recipe, design)
-    (page, *_) = letters_of(pdf)
+    labelled, page = labels_of(recipe, design)
     stock = labelled.labels[0].laid_out.stock
     least = EIGHTH if PANELS[recipe] > 5 else SIXTEENTH
     seen = 0
@@ -208,8 +206,7 @@ def test_letters_are_as_high_as_the_law_asks_for_and_net_contents_stand_at_the_b
 
 @pytest.mark.parametrize(("recipe", "design"), CASES)
 def test_a_front_says_what_it_is_and_how_much_and_its_name_is_the_largest(recipe: str, design: str) -> None:
-    labelled, pdf = labels_of(recipe, design)
-    (page, *_) = letters_of(pdf)
+    labelled, page = labels_of(recipe, design)
     name, identity, net = NAMES[recipe]
     said = "".join(one.text for one in page).casefold()
     for text in (name, identity, net):

@@ -87,7 +87,7 @@ def test_a_picture_that_was_changed_in_the_output_is_made_again(desk: Desk) -> N
 
 @pytest.mark.parametrize(
     "text",
-    ["{", '{"site/a.jpg": 3}', *(pytest.param(text, marks=pytest.mark.long) for text in ("", "[]", '{"site/a.jpg": ["x"]}', "\udcff"))],
+    ["{", *(pytest.param(text, marks=pytest.mark.long) for text in ("", "[]", '{"site/a.jpg": 3}', '{"site/a.jpg": ["x"]}', "\udcff"))],
 )
 def test_notes_that_cannot_be_read_are_none(desk: Desk, text: str) -> None:
     desk.publish_both_ways()

@@ -18,7 +18,7 @@ from builder.model.document import Document, Folder, Publication
 from builder.press import pool, press_publication
 from tests.whole_run import LONG
 
-KILLS = int(os.environ.get("KILLS", "10" if LONG in os.environ else "3"))
+KILLS = int(os.environ.get("KILLS", "10" if LONG in os.environ else "2"))
 HTML = '<!DOCTYPE html><html lang="en"><head><title>A</title></head><body class="a4" data-title="A"><h1>{}</h1></body></html>'
 
 

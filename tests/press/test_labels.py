@@ -1,6 +1,7 @@
 """Label sheets: every cell where the stock has it, letters as high as was asked for, and no text over an edge."""
 
 import io
+import os
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
@@ -33,6 +34,7 @@ from builder.rules.label.label_places import labels_for
 from builder.rules.label.usual_outside import with_usual_outside
 from tests.compose.conftest import read_edition, write_studio
 from tests.composing import composed, styles
+from tests.whole_run import LONG
 
 MM = 72 / 25.4
 FACES = typefaces_of_labels()
@@ -90,16 +92,26 @@ def test_every_cell_lies_within_a_tenth_of_a_millimetre(engine: Engine, edition:
 
 
 def own_sizes(edition: Edition, paper: str) -> list[tuple[Container, LabelSheet, int]]:
-    """Give the largest labels of each place of each container that ships, with how many of them lie on one container."""
+    """Give the largest labels of each place of each container that ships, with how many of them lie on one container.
+
+    Without `--long` those of one place of each shape, round ones and others.
+    """
     found: dict[str, tuple[Container, LabelSheet, int]] = {}
     for one in edition.studio.containers.values():
         usual = with_usual_outside(one, edition.studio.constants)
         found |= {sheet.name: (usual, sheet, labels) for sheet, labels in labels_for(usual, paper)}
-    return list(found.values())
+    of_each = {(one[0].shape, one[1].is_round): one for one in found.values()}
+    return list((found if LONG in os.environ else of_each).values())
 
 
 # Papers: letter, 8.5 by 11 in, and A4, 210 by 297 mm (ISO 216). What a printer leaves: 6.35 mm, common practice, no source.
-@pytest.mark.parametrize(("paper", "wide", "high"), [("letter", 215.9, 279.4), ("A4", 210.0, 297.0)])
+PAPERS = [
+    pytest.param("letter", 215.9, 279.4, marks=pytest.mark.long(sample=True)),
+    pytest.param("A4", 210.0, 297.0, marks=pytest.mark.long),
+]
+
+
+@pytest.mark.parametrize(("paper", "wide", "high"), PAPERS)
 def test_labels_of_every_container_are_printed_to_a_tenth_of_a_millimetre_and_sit_on_it(
     engine: Engine, edition: Edition, paper: str, wide: float, high: float
 ) -> None:
@@ -184,8 +196,16 @@ NAMES_TO_MEASURE = (
 )
 
 
-@pytest.mark.parametrize("face", sorted(set(FACES) - {"regular", "bold"}))
-@pytest.mark.parametrize("text", NAMES_TO_MEASURE)
+NAME_FACES = sorted(set(FACES) - {"regular", "bold"})
+# By default each face with one name, and each name.
+SET_IN = [
+    pytest.param(text, face, marks=() if at == number % len(NAMES_TO_MEASURE) else pytest.mark.long)
+    for at, text in enumerate(NAMES_TO_MEASURE)
+    for number, face in enumerate(NAME_FACES)
+]
+
+
+@pytest.mark.parametrize(("text", "face"), SET_IN)
 def test_names_are_set_with_kerning_and_are_as_wide_as_the_layout_believes(engine: Engine, edition: Edition, face: str, text: str) -> None:
     """Held against the PDF: where its engine begins each letter is what the layout has worked out, to a tenth of a millimetre."""
     block = Block(5, 5, 180, 24, ((Run(text),),), face)

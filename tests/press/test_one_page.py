@@ -54,6 +54,7 @@ def test_what_fits_takes_one_page_and_smaller_type_only_where_it_has_to(engine: 
     assert len(longest) > 2 and any(amounts[0] in sizes for _, sizes in longest)
 
 
+@pytest.mark.long
 def test_a_check_list_of_many_lines_keeps_every_one(engine: Engine) -> None:
     rows = "".join(f"<li>line{number}x to tick</li>" for number in range(150))
     body = f'<div class="columns"><section><h2>All</h2><ul class="boxes">{rows}</ul></section></div>'
@@ -78,6 +79,7 @@ def test_two_cards_share_a_page_where_both_fit_and_lose_nothing_where_they_do_no
     assert [sum(text.count(f"item{number}x") for text in texts) for number in range(lines)] == [2] * lines
 
 
+@pytest.mark.long
 def test_a_sheet_that_wants_so_many_pages_gets_smaller_type_until_it_has_no_more(engine: Engine) -> None:
     paragraphs = "".join(f"<p>Step{number}x. {'Weigh and stir. ' * 12}</p>" for number in range(40))
 

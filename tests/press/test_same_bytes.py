@@ -80,6 +80,7 @@ def assert_same(one: dict[str, bytes], two: dict[str, bytes]) -> None:
     assert [name for name in one if one[name] != two[name]] == []
 
 
+@pytest.mark.long
 def test_folder_time_zone_locale_hashes_and_what_is_known_change_no_byte_of_a_page(tmp_path: Path) -> None:
     here, elsewhere, zones = folders(tmp_path)
     one = published_here(here)

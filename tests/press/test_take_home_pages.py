@@ -111,14 +111,16 @@ def test_type_is_large_enough_and_lines_are_short_enough(kind: str, name: str) -
     assert max(len(NAME_OF_STEP.sub("", one)) for line in lines for one in columns(line)) <= (72 if size == 14 else 75)
 
 
+@pytest.mark.long
 def test_a_page_onto_which_a_part_runs_names_it_at_its_head() -> None:
     heads = [one.extract_text_lines()[0]["text"] for one in read(JUG).pages]
     assert heads[0].startswith("Wrenlow") and heads[1:3] == ["A Reading what is in the jug goes on.", "C Pump and weigh goes on."]
     assert heads[3].startswith("D Scent and shimmer goes on. WARNING Neat scent oils burn and poison.")
 
 
-def test_in_large_print_all_text_is_large_but_that_of_drawings_and_margins() -> None:
-    for one in read(JUG, LARGE).pages:
+@pytest.mark.parametrize("name", [TEA, pytest.param(JUG, marks=pytest.mark.long)])
+def test_in_large_print_all_text_is_large_but_that_of_drawings_and_margins(name: str) -> None:
+    for one in read(name, LARGE).pages:
         lines = one.crop((0, 1.5 * FOOT, one.width, one.height - FOOT)).extract_text_lines()
         small = [line["text"] for line in lines if max(round(char["size"]) for char in line["chars"]) < TYPE[LARGE][0]]
         assert all(re.fullmatch(r"[\d.g ]*", text) for text in small), small

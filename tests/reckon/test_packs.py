@@ -1,5 +1,6 @@
 """Packs cover the need, and no other combination is cheaper: every combination is tried beside it."""
 
+import os
 from collections.abc import Sequence
 from fractions import Fraction
 from itertools import product
@@ -9,6 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from builder.reckon.supplies.packs import MOST_STEPS, Pack, cheapest_packs
+from tests.whole_run import LONG
 
 SIZES = st.integers(1, 40).map(Fraction) | st.fractions(min_value=1, max_value=40, max_denominator=7)
 PRICES = st.integers(0, 3000).map(lambda cents: Fraction(cents, 100))
@@ -28,7 +30,7 @@ def cheapest_of_all(needed: Fraction, packs: Sequence[Pack]) -> Fraction:
     return min(price(counts, packs) for counts in product(*ranges) if holds(counts, packs) >= needed)
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=150 if LONG in os.environ else 40, deadline=None)
 @given(
     st.fractions(min_value=Fraction(1, 10), max_value=60, max_denominator=10),
     st.lists(st.builds(Pack, SIZES.filter(lambda size: size >= 4), PRICES), min_size=1, max_size=3),

@@ -17,12 +17,12 @@ LIBRARY = library_of(None)
 WIDEST = 80
 
 
-@pytest.fixture
-def studio(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Path:
-    assert cli.main(["start", str(tmp_path / "loft"), "--plain", "--product", "balm"]) == 0
-    assert cli.main(["add", "container", "Weir tin", "--holds", "45 mL", "--shape", "round lid", "--studio", str(tmp_path / "loft")]) == 0
-    capsys.readouterr()
-    return tmp_path / "loft"
+@pytest.fixture(scope="module")
+def studio(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    folder = tmp_path_factory.mktemp("lists") / "loft"
+    assert cli.main(["start", str(folder), "--plain", "--product", "balm"]) == 0
+    assert cli.main(["add", "container", "Weir tin", "--holds", "45 mL", "--shape", "round lid", "--studio", str(folder)]) == 0
+    return folder
 
 
 def listed(capsys: pytest.CaptureFixture[str], *words: str) -> str:

@@ -4,7 +4,6 @@ axe-core finds some part of what WCAG asks for, by its makers' own word about ha
 mean) was read by people. Forced colours and the medium of print are those that Chromium emulates.
 """
 
-import os
 import re
 from itertools import pairwise
 from pathlib import Path
@@ -13,10 +12,9 @@ import pytest
 from bs4 import BeautifulSoup, Tag
 
 from tests.browser import Browser
-from tests.published import page_of_each_kind, soup
-from tests.site.kinds import chosen, every_page, site
-from tests.site.looks import FOCUSED, SEEN, SMALL_TARGETS, SPACED, TOO_WIDE, WHOLE, add_style, axe, pale_texts
-from tests.whole_run import LONG
+from tests.published import soup
+from tests.site.kinds import chosen, every_page, site, some
+from tests.site.looks import FOCUSED, SMALL_TARGETS, SPACED, TOO_WIDE, WHOLE, add_style, axe, pale_texts
 
 
 def told(found: dict[str, list[str]]) -> str:
@@ -41,28 +39,26 @@ WAYS: dict[str, tuple[tuple[int, int, float], str, dict[str, str], str]] = {
 
 
 # What the other ways change is looked at by tests of its own: width and spacing, and what is seen in forced colours; light is also at 320.
-BY_DEFAULT = ("dark", "320", "print")
+BY_DEFAULT = ("dark", "320")
 
 
 @pytest.mark.parametrize("way", [pytest.param(way, marks=pytest.mark.long(sample=way in BY_DEFAULT)) for way in WAYS])
 def test_axe_finds_nothing(chromium: Browser, way: str) -> None:
     """All rules of WCAG 2.2 A and AA that axe-core has, and its best practice.
 
-    Without `--long` all of them in one way, and in two others those by which each can differ, on a third of the kinds of page each. In
-    forced colours axe-core takes the author's ink for that of the reader: there the picture is measured.
+    Without `--long` each kind of page in one of two ways. In forced colours axe-core takes the author's ink for that of the reader: there
+    the picture is measured.
     """
     size, medium, features, style = WAYS[way]
     chromium.size(*size)
     chromium.look(medium, **features)
-    is_whole, at = way == "320" or LONG in os.environ, (*BY_DEFAULT, *WAYS).index(way) % 3
-    rules, pages = (WHOLE, page_of_each_kind()) if is_whole else (SEEN, page_of_each_kind()[at::3])
     found = {}
-    for page in pages:
+    for page in some(int(way == "320"), of=2):
         chromium.open(page)
         if style:
             add_style(chromium, style)
-        found[name_of(page)] = axe(chromium, rules, but="color-contrast" if "forced-colors" in features else "")
-    assert len(found) > (9 if is_whole else 2)
+        found[name_of(page)] = axe(chromium, WHOLE, but="color-contrast" if "forced-colors" in features else "")
+    assert len(found) > 4
     assert not any(found.values()), told(found)
 
 
@@ -71,7 +67,7 @@ def test_in_forced_colours_every_text_is_seen(chromium: Browser, scheme: str) ->
     """SC 1.4.3, of the page as Chromium draws it in the colours of the reader."""
     chromium.look(**{"forced-colors": "active", "prefers_color_scheme": scheme})
     found = {}
-    for page in chosen():
+    for page in some(0, of=2):
         chromium.size(390, 800)
         chromium.open(page)
         found[name_of(page)] = pale_texts(chromium, 4.5)

@@ -61,6 +61,7 @@ def site(documents: list[Document], tmp_path_factory: pytest.TempPathFactory) ->
     return folder
 
 
+@pytest.mark.long
 def test_the_checker_of_html_finds_nothing(site: Path) -> None:
     assert complaints(site) == []
 

@@ -41,7 +41,9 @@ def status(address: str) -> int:
         return refused.code
 
 
-@pytest.mark.parametrize("under", ["", "/a-folder/of-the-host"])
+@pytest.mark.parametrize("under", [
+    pytest.param("", marks=pytest.mark.long), pytest.param("/a-folder/of-the-host", marks=pytest.mark.long(sample=True)),
+])  # fmt: skip
 def test_every_page_is_whole_wherever_it_is_served(chromium: Browser, under: str) -> None:
     found: dict[str, list[str]] = {}
     with served(site(), under) as base:
@@ -76,7 +78,7 @@ def test_every_fragment_is_there() -> None:
     assert lost == set() and followed > 100
 
 
-@pytest.mark.parametrize("folder", ["", "/soap/studio"])
+@pytest.mark.parametrize("folder", [pytest.param("", marks=pytest.mark.long), "/soap/studio"])
 def test_the_page_for_what_is_not_there_serves_at_any_depth(chromium: Browser, folder: str, tmp_path: Path) -> None:
     """WEB-07: at every depth it has its look and its icon, asks for no file, and leads back."""
     here = edition()

@@ -29,7 +29,9 @@ def test_every_sheet_but_the_pack_has_a_page() -> None:
     assert [sheet.name for sheet in sheets if not sheet.with_suffix(".html").exists()] == []
 
 
-@pytest.mark.parametrize("name", ["teacher", "roster", "checklist", "bench-steps"])
+@pytest.mark.parametrize(
+    "name", ["checklist", "bench-steps", *(pytest.param(one, marks=pytest.mark.long) for one in ("teacher", "roster"))]
+)
 def test_a_page_prints_what_its_sheet_says_on_the_same_paper(chromium: Browser, name: str) -> None:
     page = next(one for one in twins() if one.stem == name)
     chromium.open(page)

@@ -140,6 +140,7 @@ def test_who_has_no_such_scale_weighs_in_grams(tmp_path: Path) -> None:
     assert " oz" not in (tmp_path / "loft" / "classes" / "your-first-lip-balm" / "class.yaml").read_text(encoding="utf-8")
 
 
+@pytest.mark.long
 def test_answers_that_end_too_early_write_nothing(tmp_path: Path) -> None:
     status, shown = typed(tmp_path, "The Loft")
     assert status == 2 and "nothing was written" in shown
