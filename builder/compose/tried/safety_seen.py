@@ -99,11 +99,17 @@ def _in_page(root: Box, styles: Sequence[Style], templates: str) -> Iterator[Sty
 def _cautions(root: Box, sentences: Sequence[str]) -> Iterator[tuple[str, Box]]:
     """Yield the smallest element that holds each sentence, as often as it stands there."""
     texts = {id(box.etree_element): american(" ".join("".join(box.etree_element.itertext()).split())) for box in root.iter_subtree()}
+
+    def smallest(box: Box, sentence: str) -> Iterator[Box]:
+        inside = [child for child in box.iter_children() if sentence in texts[id(child.etree_element)]]
+        for child in inside:
+            yield from smallest(child, sentence)
+        if not inside:
+            yield box
+
     for sentence in map(american, sentences):
-        for box in root.iter_subtree():
-            inside = sentence in texts[id(box.etree_element)]
-            if inside and not any(sentence in texts[id(child.etree_element)] for child in box.iter_children()):
-                yield sentence, box
+        if sentence in texts[id(root.etree_element)]:
+            yield from ((sentence, box) for box in smallest(root, sentence))
 
 
 def _hiding(page: StyledPage, box: Box, medium: Medium, least: float) -> Declared | None:

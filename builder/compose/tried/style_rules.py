@@ -7,6 +7,7 @@ import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from enum import Enum
+from functools import lru_cache
 from itertools import product
 from typing import Any
 
@@ -47,6 +48,10 @@ class Declared:
     column: int = 1
 
 
+# A selector, a medium in which it counts, and a declaration with whether it is important.
+_Rule = tuple[Any, Medium, tuple[Declared, bool]]
+
+
 class StyleRules:
     """The rules of several styles, in order."""
 
@@ -54,8 +59,8 @@ class StyleRules:
         """Read the styles; a rule that cannot be read reaches nothing, as in a browser."""
         self._matchers = {medium: cssselect2.Matcher() for medium in Medium}
         for style in styles:
-            rules = tinycss2.parse_stylesheet(style.text, skip_comments=True, skip_whitespace=True)
-            self._add(style, rules, frozenset(Medium))
+            for selector, medium, declared in _rules_of(style):
+                self._matchers[medium].add_selector(selector, declared)
 
     def matched(self, box: Box, medium: Medium) -> Iterator[tuple[Declared, bool]]:
         """Yield the declarations of the rules that an element meets, the weakest first, each with whether it is important."""
@@ -63,28 +68,35 @@ class StyleRules:
             if pseudo is None:
                 yield payload
 
-    def _add(self, style: Style, rules: Iterable[Any], media: frozenset[Medium], within: str = "") -> None:
-        """Add rules; `within` are the selectors of the rule in which they stand (CSS Nesting 1)."""
-        for rule in rules:
-            if rule.type == "at-rule" and rule.content is not None and rule.lower_at_keyword in _HOLDING_RULES:
-                some = media & _media(tinycss2.serialize(rule.prelude)) if rule.lower_at_keyword == "media" else media
-                self._add_body(style, rule.content, some, within)
-            elif rule.type == "qualified-rule":
-                asked = tinycss2.serialize(rule.prelude).strip()
-                if within:
-                    asked = asked.replace("&", f":is({within})") if "&" in asked else f":is({within}) {asked}"
-                self._add_body(style, rule.content, media, asked)
 
-    def _add_body(self, style: Style, content: Any, media: frozenset[Medium], selectors: str) -> None:
-        inside = tinycss2.parse_blocks_contents(content, skip_comments=True, skip_whitespace=True)
-        declared = list(_declared(inside, style.own))
-        try:
-            compiled = cssselect2.compile_selector_list(selectors) if declared and selectors else []
-        except cssselect2.SelectorError:
-            compiled = []
-        for selector, medium, one in product(compiled, media, declared):
-            self._matchers[medium].add_selector(selector, one)
-        self._add(style, (one for one in inside if one.type != "declaration"), media, selectors)
+@lru_cache(maxsize=64)
+def _rules_of(style: Style) -> tuple[_Rule, ...]:
+    rules = tinycss2.parse_stylesheet(style.text, skip_comments=True, skip_whitespace=True)
+    return tuple(_rules_in(rules, style.own, frozenset(Medium), ""))
+
+
+def _rules_in(rules: Iterable[Any], own: str, media: frozenset[Medium], within: str) -> Iterator[_Rule]:
+    """Yield rules; `within` are the selectors of the rule in which they stand (CSS Nesting 1)."""
+    for rule in rules:
+        if rule.type == "at-rule" and rule.content is not None and rule.lower_at_keyword in _HOLDING_RULES:
+            some = media & _media(tinycss2.serialize(rule.prelude)) if rule.lower_at_keyword == "media" else media
+            yield from _rules_in_body(rule.content, own, some, within)
+        elif rule.type == "qualified-rule":
+            asked = tinycss2.serialize(rule.prelude).strip()
+            if within:
+                asked = asked.replace("&", f":is({within})") if "&" in asked else f":is({within}) {asked}"
+            yield from _rules_in_body(rule.content, own, media, asked)
+
+
+def _rules_in_body(content: Any, own: str, media: frozenset[Medium], selectors: str) -> Iterator[_Rule]:
+    inside = tinycss2.parse_blocks_contents(content, skip_comments=True, skip_whitespace=True)
+    declared = list(_declared(inside, own))
+    try:
+        compiled = cssselect2.compile_selector_list(selectors) if declared and selectors else []
+    except cssselect2.SelectorError:
+        compiled = []
+    yield from product(compiled, media, declared)
+    yield from _rules_in((one for one in inside if one.type != "declaration"), own, media, selectors)
 
 
 class StyledPage:
@@ -103,8 +115,7 @@ class StyledPage:
         found = [one for rules in self._rules for one in rules.matched(box, medium)]
         written = tinycss2.parse_blocks_contents(box.etree_element.get("style", ""), skip_comments=True, skip_whitespace=True)
         found += _declared(written, self._templates)
-        yield from (declared for declared, important in found if not important)
-        yield from (declared for declared, important in found if important)
+        yield from (declared for last in (False, True) for declared, important in found if important is last)
 
     def winning(self, box: Box, medium: Medium) -> dict[str, Declared]:
         """Return by its property the declaration that wins."""
@@ -118,10 +129,8 @@ def _declared(inside: Iterable[Any], own: str) -> Iterator[tuple[Declared, bool]
     for one in inside:
         if one.type == "declaration":
             value = " ".join(tinycss2.serialize(one.value).split()).lower()
-            yield (
-                Declared(one.lower_name if not one.name.startswith("--") else one.name, value, own, one.source_line, one.source_column),
-                one.important,
-            )
+            name = one.name if one.name.startswith("--") else one.lower_name
+            yield Declared(name, value, own, one.source_line, one.source_column), one.important
 
 
 def _media(condition: str) -> frozenset[Medium]:
