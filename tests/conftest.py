@@ -2,7 +2,8 @@
 published once for all processes.
 
 `--long` runs what is marked `long`, and over all there is: what the run without it leaves out, or looks at in a sample (`sample=True`).
-Together they run everything, as `.ci/run` does.
+Together they run everything, as `.ci/run` does. What stops, lye, doses, cautions and names of people are tried without `--long`; what is
+about a machine, a browser or another language is mostly left to it.
 """
 
 import gc
@@ -45,13 +46,12 @@ def pytest_collection_finish() -> None:
 # Modules that take more than about four seconds, the longest first: they come before all others, so that no process waits for them at the
 # end. The first one publishes the example, for which others wait.
 LONGEST = (
-    "test_site_example.py", "test_findings.py", "site/test_accessible.py", "test_results_kept.py", "press/test_labels.py",
-    "press/test_same_bytes.py", "site/test_steady.py", "start/test_start.py", "press/test_one_page.py", "site/test_printed.py",
-    "read/test_compiled.py", "test_acceptance.py", "compose/test_safety_seen.py", "compose/test_label_languages.py",
-    "test_own_documents.py", "site/test_served.py", "compose/test_amounts_shown.py", "preview/test_preview.py", "site/test_html_valid.py",
-    "press/test_fronts_read_back.py", "press/test_take_home_pages.py", "site/test_longer_language.py", "test_known_runs.py",
-    "press/test_kept.py", "check/test_formula_twins.py", "notebook/test_from.py", "test_dates_and_roster.py", "site/test_hostile.py",
-    "test_hostile_files.py",
+    "test_site_example.py", "test_findings.py", "test_results_kept.py", "test_other_machines.py", "site/test_accessible.py",
+    "press/test_fronts_read_back.py", "test_acceptance.py", "press/test_take_home_pages.py", "press/test_labels.py", "start/test_start.py",
+    "press/test_kept.py", "compose/test_sheets_in_french.py", "read/test_compiled.py", "check/test_formula_twins.py",
+    "press/test_one_page.py", "test_hostile_files.py", "site/test_steady.py", "test_known_runs.py", "reckon/test_doses.py",
+    "test_usual.py", "compose/test_amounts_shown.py", "reckon/test_supervision.py", "compose/test_who_weighs.py",
+    "preview/test_preview.py", "site/test_printed.py", "site/test_served.py", "site/test_html_valid.py",
 )  # fmt: skip
 
 

@@ -289,11 +289,11 @@ RUBBISH = (
 
 
 def spoilt() -> Iterator[ParameterSet]:
-    """Give every file of the sound studio cut at each 40th byte, and with each line in turn replaced by rubbish; each fifth is not long."""
+    """Give every file of the sound studio cut at each 40th byte, and with each line in turn replaced by rubbish; each tenth is not long."""
     chance, number = random.Random(1), count()
 
     def spoiling(name: str, data: bytes, how: str) -> ParameterSet:
-        return pytest.param(name, data, id=f"{name} {how}", marks=pytest.mark.long if next(number) % 5 else ())
+        return pytest.param(name, data, id=f"{name} {how}", marks=pytest.mark.long if next(number) % 10 else ())
 
     for name in FILES:
         data = (SOUND / name).read_bytes()

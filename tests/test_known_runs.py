@@ -76,7 +76,10 @@ CHANGES: dict[str, Callable[[Path], object]] = {
 }
 
 
-@pytest.mark.parametrize("change", CHANGES.values(), ids=CHANGES)
+@pytest.mark.parametrize("change", [
+    pytest.param(change, id=name, marks=() if name in ("a word", "a file gone", "a link") else pytest.mark.long)
+    for name, change in CHANGES.items()
+])  # fmt: skip
 def test_any_change_is_looked_at(change: Callable[[Path], object], studio: Path, looks: list[Path]) -> None:
     check(studio)
     change(studio)

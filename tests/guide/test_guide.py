@@ -54,6 +54,7 @@ def test_the_worked_examples_are_sound_and_their_pictures_can_be_drawn(key: str,
     assert {link for link in links if link not in addresses} <= {f"{name}.html" for name in (*REFERENCE, *KEYS)}
 
 
+@pytest.mark.long
 @pytest.mark.skipif(missing_pdf_engine() is not None, reason="no PDF engine here")
 def test_a_page_is_written_with_the_pictures_of_its_sheets_and_its_site() -> None:
     """One example with one picture: each more takes as long again."""
