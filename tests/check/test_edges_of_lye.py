@@ -46,7 +46,15 @@ def remedy(one: Batch) -> str:
         ({}, [], []),
         ({"superfat": "0", "lowest": "0", "without_waxes": "0"}, [], []),
         ({"superfat": "-0.0001"}, ["lye-too-much stop"], ["lye-too-much stop"]),
-        ({"lowest": "-0.0001"}, ["lye-range-below-zero caution"], ["lye-range-below-zero caution"]),
+        ({"lowest": "-0.01"}, [], []),
+        ({"lowest": "-0.0101"}, ["lye-range-below-zero caution"], ["lye-range-below-zero caution"]),
+        ({"lowest": "-0.0001", "asked": "0.0499"}, ["lye-range-below-zero caution"], ["lye-range-below-zero caution"]),
+        ({"lowest": "0", "asked": "0.0499"}, [], []),
+        (
+            {"lowest": "-0.0011", "without_waxes": "-0.001"},
+            ["lye-range-below-zero caution"],
+            ["lye-range-below-zero caution", "wax-may-leave-lye caution"],
+        ),
         ({"without_waxes": "-0.01"}, [], ["wax-may-leave-lye caution"]),
         ({"without_waxes": "-0.0101"}, ["lye-left-by-wax stop"], ["wax-may-leave-lye caution"]),
         ({"without_waxes": None}, [], []),
@@ -96,4 +104,4 @@ def test_the_fat_that_rounding_takes_most_of_is_named() -> None:
     ],
 )
 def test_the_remedy_is_about_what_takes_the_most(causes: tuple[Cause, ...], by_scales: str, product: Product, said: str) -> None:
-    assert said in remedy(seen(product, lowest=Fraction("-0.001"), causes=causes, by_scales=Fraction(by_scales)))
+    assert said in remedy(seen(product, lowest=Fraction("-0.04"), causes=causes, by_scales=Fraction(by_scales)))

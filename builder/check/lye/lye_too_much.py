@@ -2,10 +2,15 @@
 
 Decided: in cold process the low end counts waxes as nothing; without them below -1 % it stops, up to zero it is a caution. Why: a wax
 takes its lye in hours of boiling; its free acids take a little at once.
+
+Decided: where a bar is given at least the superfat that is usual, the worst case is told from -1 % on, and of less superfat from zero on.
+Why: that superfat is there for what figures and scales may be off (common practice, no source). With every one of them at its worst at once
+it may still pass zero by half a percent, in any batch of any size: 0.05 % of free alkali in fresh soap, and part of that goes in the cure.
 """
 
 from collections.abc import Iterator
 from fractions import Fraction
+from math import ceil
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.lye.lye_remedies import less_lye
@@ -14,12 +19,16 @@ from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.lye.lye_result import Cause, LyeResult
 from builder.model.recipe.column import Column, Role, Weighed
 from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.quantity import NO_MASS
 from builder.model.recipe.recipe import LyePlan
 from builder.words.listed import listed
 from builder.words.percent import percent
 from builder.words.plain_number import plain_number
 
 CLEARLY = "superfat that is clearly below zero"
+USUAL = "usual superfat of bars"
+# Batches are named to so many grams.
+_ROUND = 100
 
 
 @rule_on(
@@ -41,10 +50,16 @@ def find_too_much_lye(batch: Batch) -> Iterator[BatchFinding]:
             yield _too_much(batch, plan, column, lye)
         elif unwaxed * 100 < batch.constants[CLEARLY].typical and not cooked:
             yield _left_by_wax(batch, plan, column, unwaxed)
-        elif lye.lowest < 0:
+        elif lye.lowest < _told_below(batch, lye, unwaxed):
             yield _may_be_too_much(batch, plan, column, lye)
         if lye.superfat >= 0 > unwaxed and cooked:
             yield _may_be_left_by_wax(batch, plan, column, unwaxed)
+
+
+def _told_below(batch: Batch, lye: LyeResult, unwaxed: Fraction) -> Fraction:
+    """Return from which worst case on a batch is told of, as a fraction of one."""
+    is_usual = lye.asked * 100 >= batch.constants[USUAL].low and unwaxed >= 0
+    return batch.constants[CLEARLY].typical / 100 if is_usual else Fraction(0)
 
 
 def _too_much(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult) -> BatchFinding:
@@ -88,7 +103,13 @@ def _may_be_left_by_wax(batch: Batch, plan: LyePlan, column: Column, unwaxed: Fr
 
 def _may_be_too_much(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult) -> BatchFinding:
     cause = lye.causes[0] if lye.causes else None
-    if cause is None or lye.by_scales >= cause.takes:
+    floor = batch.constants[CLEARLY].typical / 100
+    bigger = lye.grows_until(floor) if lye.asked * 100 >= batch.constants[USUAL].low else None
+    if bigger is not None:
+        enough = max(column.total * bigger, batch.sheet.smallest or NO_MASS)
+        grams = ceil(enough.grams / _ROUND) * _ROUND
+        remedy = f"Weigh on a finer scale, make a batch of about {grams} g or more, or {less_lye(plan)}."
+    elif cause is None or lye.by_scales >= cause.takes:
         remedy = f"The scales take the most of it. {_bigger_batch(batch)}, weigh on a finer scale, or {less_lye(plan)}."
     elif not batch.sheet.product.cooked and _is_wax(cause, column):
         remedy = (

@@ -52,7 +52,7 @@ def _sentence(lye: LyeResult) -> str:
     if lye.lowest < 0:
         return message(
             "If every figure and every weighing were off to one side at once, between {lowest} and {highest} of the fat would find no lye, "
-            "and below 0% lye is left over: read the caution."
+            "and below 0% lye is left over: use none that has not passed its check."
         )
     if lye.lowest_without_waxes < 0:
         return message(

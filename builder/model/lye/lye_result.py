@@ -86,3 +86,11 @@ class LyeResult:
     def moved_by_rounding(self) -> Fraction:
         """Return how much rounding to the scales has added to the superfat."""
         return self.superfat - self.asked
+
+    def grows_until(self, floor: Fraction) -> Fraction | None:
+        """Return how many times as big a batch is on these scales of which the worst case is at least `floor`, however it is rounded.
+
+        None where no size is big enough.
+        """
+        room = self.lowest + self.by_scales - self.moved_by_rounding - floor
+        return (self.by_scales + self.rounding_may_move) / room if room > 0 else None
