@@ -40,6 +40,15 @@ def test_what_students_add_to_a_soap_counts_with_what_it_holds(percent: str, cho
     assert with_clay(percent, chosen) == ["too-much-in-soap caution"] * found
 
 
+@pytest.mark.parametrize(
+    ("name", "percent", "found"),
+    [("Sea salt bar", "25", 0), ("Sea salt bar", "100", 0), ("Sea salt bar", "24", 1), ("Sea salt bar", "101", 1), ("Sea bar", "50", 1)],
+)
+def test_a_soap_that_is_called_a_salt_bar_may_be_one(name: str, percent: str, found: int) -> None:
+    bar = replace(soap({"coconut oil": 100}, lye(), {"sea salt": percent}), name=name)
+    assert levels(find_too_much_in_soap(batch(bar, Contact.RINSE_OFF))) == ["too-much-in-soap caution"] * found
+
+
 def test_what_is_no_soap_bears_what_it_may() -> None:
     assert levels(find_too_much_in_soap(batch(mixed(our_clay="50"), cards=[CLAY]))) == []
 

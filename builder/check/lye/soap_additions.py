@@ -47,7 +47,7 @@ def find_too_much_in_soap(batch: Batch) -> Iterator[BatchFinding]:
 
 def _judge(batch: Batch, card: Ingredient, place: Place, share: Fraction) -> Iterator[BatchFinding]:
     usual = card.figure("in soap")
-    if usual and share * 100 > usual.highest:
+    if usual and share * 100 > usual.highest and not _is_salt_bar(batch, card, share):
         yield batch.caution(
             "too-much-in-soap",
             place,
@@ -56,6 +56,12 @@ def _judge(batch: Batch, card: Ingredient, place: Place, share: Fraction) -> Ite
             f"Use less of it, or accept this for a soap that is meant so (a salt bar, say) and that you have made before. {DEFER}",
             f"{batch.name} ({percent(share)})",
         )
+
+
+def _is_salt_bar(batch: Batch, card: Ingredient, share: Fraction) -> bool:
+    """Tell whether a soap is named after its salt and holds as much of it as such a bar does."""
+    bar, called = batch.constants["salt in a salt bar"], fold(batch.sheet.recipe.name).split()
+    return card.kind is IngredientKind.SALT and "salt" in called and bar.low <= round(share * 100) <= bar.highest
 
 
 def _is_over_by_rounding(exact: Fraction, card: Ingredient) -> bool:
