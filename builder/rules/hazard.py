@@ -25,6 +25,7 @@ from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.lesson import Part
 from builder.model.teaching.prose import Sentence
+from builder.rules.clauses import is_order
 from builder.rules.hands.done import is_done
 
 HEAT = (Hazard.HOT_FAT, Hazard.HOT)
@@ -85,5 +86,10 @@ def speaks_of_heat(part: Part) -> bool:
 
 def cold_parts(parts: Sequence[Part]) -> tuple[Part, ...]:
     """Return the parts that come before the first in which hands work and heat is spoken of; none where there is no such part."""
-    first = next((place for place, part in enumerate(parts) if speaks_of_heat(part) and is_done(part)), 0)
+    first = next((place for place, part in enumerate(parts) if _heats(part)), 0)
     return tuple(parts[:first])
+
+
+def _heats(part: Part) -> bool:
+    """Tell whether heat comes in with a part that is done: without steps, only what it orders does that, and not what it explains."""
+    return is_done(part) and (speaks_of_heat(part) if part.steps else any(is_order(one) and is_of_heat(one) for one in part.sentences))

@@ -96,9 +96,10 @@ def compose_bench_steps(edition: Edition, plan: ClassPlan, here: Address) -> Com
     if not _has_benches(plan):
         return None
     title = say("Steps at the bench: {class_title}", class_title=plan.studio_class.title)
-    sources = [flow_source(plan, timed) for timed in plan.timeline if timed.part.by_hand]
+    whole = [flow_source(plan, timed) for timed in plan.timeline]
+    sources = [one for one in whole if one.part.by_hand]
     writer = writer_of(edition, here, addresses.class_folder(plan.studio_class.key))
-    flow = compose_flow(edition.studio, sources, writer, short_again=True, aid_at_foot=True)
+    flow = compose_flow(edition.studio, sources, writer, short_again=True, aid_at_foot=True, whole=whole)
     count = _copies_of_steps(plan)
     if count == plan.groups:
         copies = say_count(

@@ -69,6 +69,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
     writer = writer_of(edition, here, addresses.class_folder(studio_class.key), at_home=True)
     flow = joined(compose_flow(studio, sources, writer, (sheet,), in_brief=sheet.grams.lye is not None, short_again=True))
     flow = cooling_at_its_step(flow, studio, parts, sheet)
+    pages = page_groups(flow.parts) if here.is_paper and not here.is_large_print else tuple((part,) for part in flow.parts)
     described = say("How to make {recipe} at home: {size}", recipe=sheet.recipe.name, size=size_words(home.size))
     view = TakeHomeView(
         frame=frame(edition, here, title, described),
@@ -90,8 +91,8 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         heat=heat_freed(sheet),
         flow=flow,
         letters_of_others=letters_of_others(studio, studio_class, sheet.recipe.key),
-        pages=tuple((part,) for part in flow.parts) if here.is_large_print else page_groups(flow.parts),
-        runs_on=not here.is_large_print and any(map(can_run_on, flow.parts)),
+        pages=pages,
+        runs_on=not here.is_large_print and any(can_run_on(part) for group in pages for part in group),
         times=home_times(parts, sheet),
         cured=cured(sheet),
         danger=_danger(studio, sheet),

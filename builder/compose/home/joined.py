@@ -21,10 +21,11 @@ def joined(flow: LessonFlow) -> LessonFlow:
 def _joined(blocks: Sequence[FlowBlock]) -> Iterator[FlowBlock]:
     for are_cautions, run in groupby(blocks, lambda block: isinstance(block, CautionView)):
         here = tuple(run)
-        yield from _of_one_place([one for one in here if isinstance(one, CautionView)]) if are_cautions else here
+        yield from of_one_place([one for one in here if isinstance(one, CautionView)]) if are_cautions else here
 
 
-def _of_one_place(cautions: Sequence[CautionView]) -> list[CautionView]:
+def of_one_place(cautions: Sequence[CautionView]) -> list[CautionView]:
+    """Return the boxes of cautions that stand one beneath the other."""
     boxes: list[CautionView] = []
     said: set[str] = set()
     for caution in cautions:

@@ -66,23 +66,26 @@ def compose_flow(
     in_brief: bool = False,
     short_again: bool = False,
     aid_at_foot: bool = False,
+    whole: Sequence[FlowSource] = (),
 ) -> LessonFlow:
     """Lay out some parts. Hazards of `sheets` (and of the parts' own batches) that no step names are spoken of before the first step.
 
     With `in_brief`, which is for a sheet that says all of the first aid for lye on a page before, its cautions on lye say that in brief.
     With `short_again` a caution that an earlier part has said whole is said in a breath in a later one: hazard, gear and first aid, still.
     With `aid_at_foot`, for a sheet that shows it at the foot of each page, first aid of dangers stands in their first caution and there.
+    `whole` are all parts of the class, where others do some of them: what is weighed before anybody heats it is cold, and of heat that is
+    in no hands but theirs nothing is said.
     """
     flow = _Flow(studio, writer, in_brief, short_again, aid_at_foot)
     batches = list({id(sheet): sheet for sheet in (*sheets, *(source.sheet for source in sources))}.values())
     cold, warming = set[int](), set[int]()
     for batch in batches:
-        mine = [one.part for one in sources if one.sheet is batch]
+        mine = [one.part for one in whole or sources if one.sheet is batch]
         still = cold_parts(mine)
         cold.update(map(id, still))
         warming.update(map(id, mine[len(still) : len(still) + 1]))
     parts = tuple(flow.part(one, is_cold=id(one.part) in cold, warms=id(one.part) in warming) for one in sources)
-    hazards = [hazard for sheet in batches for hazard in hazards_of_recipe(studio, sheet)]
+    hazards = [one for sheet in batches for one in hazards_of_recipe(studio, sheet) if not whole or one not in HEAT]
     left = [text for text in cautions_for(studio, hazards) if text.key not in flow.shown]
     before = tuple(flow.view(text) for text in left)
     at_foot = first_aid_of(text for text in flow.texts.values() if flow.is_at_foot(text))
@@ -232,7 +235,11 @@ class _Flow:
         shown = view_caution(text, in_brief=in_brief or self.is_at_foot(text), again=again)
         if self.is_at_foot(text):
             return replace(shown, if_it_happens=()) if had else shown
-        return replace(shown, in_few_words=f"{text.again} {text.in_brief}") if self.aid_at_foot and text.again and text.in_brief else shown
+        if not (text.again and text.in_brief):
+            return shown
+        if self.aid_at_foot:
+            return replace(shown, in_few_words=f"{text.again} {text.in_brief}")
+        return replace(shown, shorter=view_caution(text, in_brief=True, again=True))
 
     def is_at_foot(self, text: CautionText) -> bool:
         """Tell whether the first aid of a caution stands at the foot of each page."""

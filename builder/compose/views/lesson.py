@@ -41,7 +41,7 @@ class FlowPart:
     `by_the_clock` says who does it, and whether it fills the wait of another. `note` says for which pot its amounts are, where that needs
     saying, `weighed` what is weighed in it. `letter` is empty for what is done in class alone. `calls` are the numbers to
     call, for where it shows a caution. `goes_on` names it and its cautions at the head of a page onto which it runs. `length` is
-    `minutes` in few letters.
+    `minutes` in few letters. With `continues` it is a piece of a part that no page holds, and not its first.
     """
 
     title: str
@@ -57,6 +57,7 @@ class FlowPart:
     weighed: tuple[str, ...] = ()
     goes_on: str = ""
     length: str = ""
+    continues: bool = False
 
     @property
     def warns(self) -> tuple[tuple[str, str], ...]:
