@@ -3,8 +3,8 @@
 On a page that they share, the later ones do not say again what the first has said; where it turns out that they do not fit, the sheet is
 laid out with each part apart and every caution in its place (`press/fitting.py`).
 
-Decided: a part runs on over a page from its first caution alone, and only one whose steps before it need none (`take-home.css`). Why: a
-caution holds to the end of its part, and one that stands on the page before is missed by wet hands.
+Decided: a part runs on over a page before its first caution or from it, and nowhere behind it (`take-home.css`). Why: a caution holds to
+the end of its part, and one that stands on the page before is missed by wet hands.
 
 Decided: heights are estimated, and what was estimated is tried in the pressing. Why: the type decides what fits, and a caution that has
 been left out where its page has been turned would be missed by wet hands.
@@ -14,18 +14,17 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from builder.compose.home.divided import divided
-from builder.compose.home.heights import PAGE, lines, lines_of
+from builder.compose.home.heights import PAGE, lines
 from builder.compose.views.caution import CautionView
 from builder.compose.views.lesson import FlowPart
 
-STANDS_ALONE = 3  # So many lines at the least are left on the page from which a part runs on.
 NEARLY = 6  # By so many lines an estimate may be too high: a part that was divided is tried whole up to there.
 
 
 def page_groups(parts: Sequence[FlowPart]) -> tuple[tuple[FlowPart, ...], ...]:
     """Return the parts, and the pieces of what no page holds, in groups, each of which stands on a page; most are groups of one."""
     groups: list[list[FlowPart]] = []
-    for part in (_marked(piece) for part in parts for piece in divided(part)):
+    for part in (piece for part in parts for piece in divided(part)):
         group = groups[-1] if groups else []
         near = _said_before(part, group)
         if group and near is not part and sum(map(lines, (*group, near))) <= PAGE + (NEARLY if part.continues else 0):
@@ -36,18 +35,8 @@ def page_groups(parts: Sequence[FlowPart]) -> tuple[tuple[FlowPart, ...], ...]:
 
 
 def can_run_on(part: FlowPart) -> bool:
-    """Tell whether a part may run on over a page: one that has no caution, or whose first is marked as a place for that."""
-    return not part.warns or any(isinstance(block, CautionView) and block.begins_a_page for block in part.blocks)
-
-
-def _marked(part: FlowPart) -> FlowPart:
-    """Return a part with its first caution marked as a place from which it may run on, where enough to begin a page stands before it."""
-    first = next((place for place, block in enumerate(part.blocks) if isinstance(block, CautionView)), 0)
-    before, others = part.blocks[:first], part.blocks[first + 1 :]
-    caution = part.blocks[first] if part.blocks else None
-    if not isinstance(caution, CautionView) or sum(map(lines_of, before)) < STANDS_ALONE:
-        return part
-    return replace(part, blocks=(*before, replace(caution, begins_a_page=True), *others))
+    """Tell whether a part may run on over a page: one that has no caution, or that begins with something else."""
+    return not part.warns or not isinstance(part.blocks[0], CautionView)
 
 
 def _said_before(part: FlowPart, group: Iterable[FlowPart]) -> FlowPart:

@@ -8,7 +8,7 @@ class CautionView:
     """A caution. `signal` chooses its look, `word` is the signal word that is printed.
 
     `also` are cautions of the same signal that share its frame, and its first aid. With `when_apart` it says what stands before on the same
-    page, and is left out there; with `begins_a_page` its part may run on over a page from it. `in_few_words` stands for all but its name where a sheet has no room; empty for what is never shortened. `shorter` says it in a
+    page, and is left out there. `in_few_words` stands for all but its name where a sheet has no room; empty for what is never shortened. `shorter` says it in a
     breath where its part goes on upon another page; None where it has no shorter words.
     """
 
@@ -20,7 +20,6 @@ class CautionView:
     if_it_happens: tuple[str, ...]
     also: tuple["CautionView", ...] = ()
     when_apart: bool = False
-    begins_a_page: bool = False
     kind: str = "caution"
     in_few_words: str = ""
     shorter: "CautionView | None" = None
