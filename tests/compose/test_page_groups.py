@@ -1,5 +1,9 @@
 """Cautions of one place in one frame, and parts of one danger on one page."""
 
+from dataclasses import replace
+
+from builder.compose.home.divided import divided
+from builder.compose.home.heights import PAGE, lines
 from builder.compose.home.joined import joined
 from builder.compose.home.page_groups import can_run_on, page_groups
 from builder.compose.views.caution import CautionView
@@ -46,14 +50,54 @@ def test_neighbours_of_one_danger_stand_together_and_say_it_once() -> None:
 
 def test_parts_without_a_danger_in_common_or_too_long_for_a_page_stand_apart() -> None:
     assert len(page_groups((part(RAW), part(SCENT)))) == 2
-    long = part(RAW, steps=30, words="Stir the soap with the spatula until it looks like thin cream. " * 2)
+    long = part(RAW, steps=13, words="Stir the soap with the spatula until it looks like thin cream. " * 2)
     groups = page_groups((part(RAW), long))
     assert len(groups) == 2
     assert not any(block.when_apart for block in groups[1][0].blocks if isinstance(block, CautionView))
 
 
-def test_a_part_can_run_on_from_a_caution_that_stands_behind_steps() -> None:
-    whole = part(RAW, SCENT)
-    assert not can_run_on(whole)
-    assert can_run_on(FlowPart("A part", "students", "you", "5 min", "", (*whole.blocks, SCENT, StepRun(4, ("Pour.",)))))
-    assert not can_run_on(FlowPart("A part", "students", "you", "5 min", "", (SCENT,)))
+def test_a_part_can_run_on_where_something_stands_before_its_first_caution_or_where_it_has_none() -> None:
+    steps = StepRun(1, ("Weigh.", "Stir."))
+    assert not can_run_on(part(RAW, SCENT)) and not can_run_on(FlowPart("A part", "students", "you", "5 min", "", (SCENT,)))
+    assert can_run_on(FlowPart("A part", "students", "you", "5 min", "", (steps, SCENT, StepRun(3, ("Pour.",)))))
+    assert can_run_on(FlowPart("A part", "students", "you", "5 min", "", (steps,)))
+
+
+BRIEF = CautionView("danger", "DANGER", "Fresh soap burns", "It burns.", (), ("On skin: water.",))
+RAW_IN_FULL = replace(RAW, shorter=BRIEF)
+LINE = "Stir the soap with the spatula until it looks like thin cream, and go on."
+
+
+def names(piece: FlowPart) -> list[str]:
+    return [name for block in piece.blocks if isinstance(block, CautionView) for name in block.names]
+
+
+def steps(piece: FlowPart) -> list[int]:
+    return [number for block in piece.blocks if isinstance(block, StepRun) for number in range(block.start, block.start + len(block.html))]
+
+
+def test_what_no_page_holds_is_divided_and_each_piece_says_the_cautions_that_it_goes_on_under() -> None:
+    whole = FlowPart("A part", "students", "you", "5 min", "", (RAW_IN_FULL, StepRun(1, (LINE,) * 14), SCENT, StepRun(15, (LINE,) * 16)))
+    first, second = divided(whole)
+    assert (first.continues, second.continues) == (False, True)
+    assert names(first) == ["Fresh soap burns"] and steps(first) == list(range(1, 15))
+    assert second.blocks[0] == BRIEF and names(second) == ["Fresh soap burns", "Scent poisons"] and steps(second) == list(range(15, 31))
+
+
+def test_a_run_of_steps_under_one_caution_is_divided_between_steps_and_nothing_is_lost() -> None:
+    pieces = divided(FlowPart("A part", "students", "you", "5 min", "", (RAW_IN_FULL, StepRun(1, (LINE,) * 70))))
+    assert len(pieces) > 2 and [number for piece in pieces for number in steps(piece)] == list(range(1, 71))
+    assert all(names(piece) == ["Fresh soap burns"] and steps(piece) for piece in pieces)
+    assert all(lines(piece) <= PAGE for piece in pieces)
+
+
+def test_what_a_page_holds_stays_whole() -> None:
+    whole = part(RAW_IN_FULL, SCENT)
+    assert divided(whole) == (whole,)
+
+
+def test_a_part_that_is_hardly_too_long_is_tried_whole_with_its_cautions_said_once() -> None:
+    whole = FlowPart("A part", "students", "you", "5 min", "", (RAW_IN_FULL, StepRun(1, (LINE,) * 12), SCENT, StepRun(13, (LINE,) * 8)))
+    assert PAGE < lines(whole) < PAGE + 5
+    ((_, second),) = page_groups([whole])
+    assert second.continues and [block.when_apart for block in second.blocks if isinstance(block, CautionView)] == [True, False]

@@ -55,10 +55,18 @@ MET = {
         "Heat and hold": {FAT},
         "Blend": {FAT, BLADE},
         "Preserve": {FAT},
-        "Your own bottle": {SCENT, DUST},
+        "Your own scent": {SCENT},
+        "Your own bottle": {DUST},
     },
-    "winter-hand-cream": {"Make the cream": {FAT, BLADE}},
-    "window-bar": {"Melt the base at home": {HOT}, "Pour your bars": {HOT}, "Wet the color": {DUST, SCENT}},
+    "winter-hand-cream": {
+        "Clean up for the cream": {FLAME},
+        "Heat and blend the cream": {FAT, HOT, BLADE},
+        "Finish the cream": {FAT},
+    },
+    "window-bar": {"Wet the color": {DUST}, "Weigh your scent": {SCENT}, "Melt the base at home": {HOT}, "Pour your bars": {HOT}},
+    "gallon-jug-lotion": {"Scent the lotion": {SCENT}, "Shimmer and stir": {DUST}},
+    "still-water-bath-salts": {"Mix the salts": {DUST}, "Scent the salts": {SCENT}, "Tint the salts": {DUST}},
+    "orchard-sugar-scrub": {"Scent the oil": {SCENT, FLAME}},
 }
 FIRST_AID = ("running water", "20 minutes", "help takes over")
 # What is finished, cooled or only weighed has none of them: a false alarm costs trust.
@@ -66,7 +74,8 @@ SILENT = {
     "kitchen-garden-bar": ("Set up",),
     "green-lab-bar": ("Set up at home",),
     "pump-side-hand-soap": ("Set up", "Fill and label"),
-    "winter-hand-cream": ("Fill the cream and tidy",),
+    "winter-hand-cream": ("Weigh for the cream", "Fill the cream and tidy"),
+    "meadow-lotion": ("Weigh the two phases", "If it splits, and why it keeps", "Your own bottle"),
     "window-bar": ("Unmold, wrap, label",),
 }
 # What was there once and has become something else: what the pot held at the start is told, and nobody has it in hand.

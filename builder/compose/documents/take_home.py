@@ -12,6 +12,7 @@ from builder.compose.dose.dose_words import view_choice
 from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
 from builder.compose.formula.heat_words import heat_freed
+from builder.compose.formula.page_head import AT_HOME, IN_LARGE_PRINT
 from builder.compose.formula.ph_words import ph_words
 from builder.compose.frames import frame, with_data
 from builder.compose.home.cooling import cooling_at_its_step
@@ -67,7 +68,9 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         for part, met in zip(parts, home.met, strict=True)
     ]
     writer = writer_of(edition, here, addresses.class_folder(studio_class.key), at_home=True)
-    flow = joined(compose_flow(studio, sources, writer, (sheet,), in_brief=sheet.grams.lye is not None, short_again=True))
+    at_head = IN_LARGE_PRINT if here.is_large_print else AT_HOME
+    in_brief = sheet.grams.lye is not None
+    flow = joined(compose_flow(studio, sources, writer, (sheet,), in_brief=in_brief, short_again=True, at_head=at_head))
     flow = cooling_at_its_step(flow, studio, parts, sheet)
     pages = page_groups(flow.parts) if here.is_paper and not here.is_large_print else tuple((part,) for part in flow.parts)
     described = say("How to make {recipe} at home: {size}", recipe=sheet.recipe.name, size=size_words(home.size))

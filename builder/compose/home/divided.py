@@ -16,7 +16,8 @@ from builder.compose.views.lesson import FlowBlock, FlowPart, StepRun
 def divided(part: FlowPart) -> tuple[FlowPart, ...]:
     """Return a part as it is where a page holds it, else in pieces, divided before a caution where that leaves no page half empty."""
     units = tuple(_units(part.blocks))
-    ends = [end for end in range(1, len(units)) if _may_end(units[:end]) and HEAD + sum(map(lines_of, units[:end])) <= PAGE]
+    last = max((place for place, unit in enumerate(units) if isinstance(unit, StepRun)), default=0)
+    ends = [end for end in range(1, last + 1) if _may_end(units[:end]) and HEAD + sum(map(lines_of, units[:end])) <= PAGE]
     if lines(part) <= PAGE or not ends:
         return (part,)
     before_cautions = [end for end in ends if isinstance(units[end], CautionView) and sum(map(lines_of, units[:end])) >= PAGE / 2]

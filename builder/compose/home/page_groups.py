@@ -12,6 +12,7 @@ been left out where its page has been turned would be missed by wet hands.
 
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
+from itertools import chain
 
 from builder.compose.home.divided import divided
 from builder.compose.home.heights import PAGE, lines
@@ -24,7 +25,7 @@ NEARLY = 6  # By so many lines an estimate may be too high: a part that was divi
 def page_groups(parts: Sequence[FlowPart]) -> tuple[tuple[FlowPart, ...], ...]:
     """Return the parts, and the pieces of what no page holds, in groups, each of which stands on a page; most are groups of one."""
     groups: list[list[FlowPart]] = []
-    for part in (piece for part in parts for piece in divided(part)):
+    for part in chain.from_iterable(map(divided, parts)):
         group = groups[-1] if groups else []
         near = _said_before(part, group)
         if group and near is not part and sum(map(lines, (*group, near))) <= PAGE + (NEARLY if part.continues else 0):

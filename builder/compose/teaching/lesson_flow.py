@@ -9,6 +9,7 @@ scale is one that is skipped beside the hot pot.
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
+from itertools import product
 
 from builder.compose.dates.time_words import STAFF_WORDS, who_does
 from builder.compose.formula.first_aid import aid_sentences
@@ -24,7 +25,7 @@ from builder.model.hazard import Hazard
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.caution import SIGNALS, CautionText
-from builder.model.teaching.lesson import Block, CautionHere, Mention, Part, Piece, Prose, Step, Steps, sentences_in
+from builder.model.teaching.lesson import Block, CautionHere, Mention, Part, Piece, Prose, Step, Steps, Who, sentences_in
 from builder.model.teaching.prose import Sentence
 from builder.rules.hands.gear import strongest
 from builder.rules.hands.told import handled_mentions
@@ -67,6 +68,7 @@ def compose_flow(
     short_again: bool = False,
     aid_at_foot: bool = False,
     whole: Sequence[FlowSource] = (),
+    at_head: int = AT_HOME,
 ) -> LessonFlow:
     """Lay out some parts. Hazards of `sheets` (and of the parts' own batches) that no step names are spoken of before the first step.
 
@@ -74,13 +76,13 @@ def compose_flow(
     With `short_again` a caution that an earlier part has said whole is said in a breath in a later one: hazard, gear and first aid, still.
     With `aid_at_foot`, for a sheet that shows it at the foot of each page, first aid of dangers stands in their first caution and there.
     `whole` are all parts of the class, where others do some of them: what is weighed before anybody heats it is cold, and of heat that is
-    in no hands but theirs nothing is said.
+    in no hands but theirs nothing is said. `at_head` is how many letters the head of a page holds onto which a part runs.
     """
-    flow = _Flow(studio, writer, in_brief, short_again, aid_at_foot)
+    flow = _Flow(studio, writer, in_brief, short_again, aid_at_foot, IN_CLASS if aid_at_foot else at_head)
     batches = list({id(sheet): sheet for sheet in (*sheets, *(source.sheet for source in sources))}.values())
     cold, warming = set[int](), set[int]()
-    for batch in batches:
-        mine = [one.part for one in whole or sources if one.sheet is batch]
+    for batch, ahead in product(batches, (True, False)):
+        mine = [one.part for one in whole or sources if one.sheet is batch and (one.part.who is Who.AHEAD) is ahead]
         still = cold_parts(mine)
         cold.update(map(id, still))
         warming.update(map(id, mine[len(still) : len(still) + 1]))
@@ -127,6 +129,7 @@ class _Flow:
     in_brief: bool = False
     short_again: bool = False
     aid_at_foot: bool = False
+    at_head: int = AT_HOME
     texts: dict[str, CautionText] = field(default_factory=dict)
     shown: set[str] = field(default_factory=set)
     in_part: set[str] = field(default_factory=set)
@@ -164,7 +167,7 @@ class _Flow:
             length=short_duration(part.minutes),
         )
         goes_on = say("{part} goes on.", part=f"{source.letter} {part.title}".strip())
-        return replace(shown, goes_on=at_the_head(goes_on, shown.warns, IN_CLASS if self.aid_at_foot else AT_HOME)) if blocks else shown
+        return replace(shown, goes_on=at_the_head(goes_on, shown.warns, self.at_head)) if blocks else shown
 
     def _block(self, block: Block, batch: WorkedBatch) -> Iterable[FlowBlock]:
         match block:

@@ -8,8 +8,8 @@ class CautionView:
     """A caution. `signal` chooses its look, `word` is the signal word that is printed.
 
     `also` are cautions of the same signal that share its frame, and its first aid. With `when_apart` it says what stands before on the same
-    page, and is left out there. `in_few_words` stands for all but its name where a sheet has no room; empty for what is never shortened. `shorter` says it in a
-    breath where its part goes on upon another page; None where it has no shorter words.
+    page, and is left out there. `in_few_words` stands for all but its name where a sheet has no room; empty for what is never shortened.
+    `shorter` says it in a breath where its part goes on upon another page; None where it has no shorter words.
     """
 
     signal: str

@@ -1,0 +1,75 @@
+"""Every caution stands on the page of each step that it is about, before it: read in the pressed sheets of the example.
+
+On a take-home sheet that is so without exception. In large print, where a part takes several pages, and on the sheets for staff and bench,
+whose foot has the first aid, the head of a page names each caution of the part that stands on a page before (principle of ANSI Z535.6,
+from memory: a message about a step is placed with the step). A caution is held to be about all that follows it in its part.
+"""
+
+from functools import cache
+from pathlib import Path
+from tempfile import TemporaryDirectory
+
+import pytest
+
+from builder.fonts.files import only_our_fonts
+from builder.library import LAYOUTS
+from builder.model.document import Document
+from builder.press.pool import press_sheets
+from tests.composing import composed
+from tests.press.cautions_read import StepRead, steps_read
+from tests.published import EXAMPLE, edition
+
+HOME, LARGE, BENCH, STAFF = "take-home sheet", "take-home sheet in large print", "steps at the bench", "teacher's sheet"
+HEADS = {HOME: 26, LARGE: 58, BENCH: 36, STAFF: 36}  # Points from the upper edge, above which the head of a page stands.
+# By default the sheets with most to warn of in least room; with `--long` those of every recipe and class, and each home size.
+BY_DEFAULT = {HOME: ("orchard-sugar-scrub--2", "gallon-jug-lotion--4"), LARGE: ("mint-tin",), BENCH: ("bath-tea",), STAFF: ("2027-01-23",)}
+
+
+@cache
+def documents(kind: str) -> dict[str, Document]:
+    return {one.path: one for one in composed(kind, edition())}
+
+
+def named(kind: str, parts: tuple[str, ...]) -> list[Document]:
+    return [one for path, one in documents(kind).items() if any(part in path for part in parts)]
+
+
+def read(kind: str, parts: tuple[str, ...]) -> list[StepRead]:
+    sheets = named(kind, parts)
+    with TemporaryDirectory() as folder, only_our_fonts(Path(folder)):
+        pressed = press_sheets(sheets, EXAMPLE, (LAYOUTS,))
+    found = [step for one, (_, made) in zip(sheets, pressed, strict=True) for step in steps_read(made.pdf, one.html, HEADS[kind])]
+    assert len(found) > 20
+    return found
+
+
+def lacking(steps: list[StepRead]) -> list[str]:
+    return [f"page {step.page}, {step.words}: {', '.join(sorted(step.lacks))}" for step in steps if step.lacks]
+
+
+@pytest.mark.parametrize("parts", [BY_DEFAULT[HOME], pytest.param(("",), marks=pytest.mark.long)])
+def test_on_a_take_home_sheet_each_caution_stands_on_the_page_of_each_step_that_it_is_about(parts: tuple[str, ...]) -> None:
+    assert not lacking(read(HOME, parts))
+
+
+@pytest.mark.parametrize(
+    ("kind", "parts"),
+    [
+        *((kind, BY_DEFAULT[kind]) for kind in (LARGE, BENCH, STAFF)),
+        *(pytest.param(kind, ("",), marks=pytest.mark.long) for kind in (LARGE, BENCH, STAFF)),
+    ],
+)
+def test_elsewhere_the_head_of_a_page_names_each_caution_that_stands_on_a_page_before(kind: str, parts: tuple[str, ...]) -> None:
+    steps = read(kind, parts)
+    unsaid = [step for step in steps if not all(name in step.head for name in step.lacks)]
+    assert not lacking(unsaid)
+
+
+def test_a_caution_that_stands_on_the_page_before_is_seen() -> None:
+    """The reading itself: of a sheet pressed as a part runs on anywhere, it has to tell what its pages lack."""
+    (sheet,) = named(HOME, ("gallon-jug-lotion--4",))
+    split = "<style>.part, .caution { break-inside: auto } .caution + .steps { break-before: page !important }</style></head>"
+    with TemporaryDirectory() as folder, only_our_fonts(Path(folder)):
+        html = sheet.html.replace("</head>", split)
+        ((_, made),) = press_sheets([Document(sheet.folder, sheet.path, html, sheet.styles)], EXAMPLE, (LAYOUTS,))
+    assert lacking(steps_read(made.pdf, html, HEADS[HOME]))
