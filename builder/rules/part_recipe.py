@@ -42,10 +42,15 @@ def home_parts(studio_class: StudioClass, recipe: str | None) -> tuple[Part, ...
     return _parts(studio_class, recipe, without=Where.CLASS_ONLY)
 
 
+def class_parts(studio_class: StudioClass, recipe: str | None) -> tuple[Part, ...]:
+    """Return the parts of the lesson that are done in class for one recipe, in order."""
+    return _parts(studio_class, recipe, without=Where.HOME_ONLY)
+
+
 def followed(plan: ClassPlan, made: MadeProduct) -> Iterator[Followed]:
     """Yield what is followed to make one product of a class: the lesson in class, and the take-home sheet where there is one."""
     studio_class, key = plan.studio_class, made.batch.recipe.key
-    yield Followed("in class", _parts(studio_class, key, without=Where.HOME_ONLY), made.batch.grams)
+    yield Followed("in class", class_parts(studio_class, key), made.batch.grams)
     if made.home:
         yield Followed("on the take-home sheet", home_parts(studio_class, key), made.home[0].sheet.grams)
 

@@ -5,6 +5,11 @@ accepted with a reason.
 
 Decided: what a label must say is looked for by its words in the cautions and directions. Why: the studio writes its own label; what is
 said otherwise is accepted with a reason.
+
+Decided: a bar made with lye is no look-alike of food by what goes into it: coffee grounds, oats or a smell of oranges. Why: what counts
+is that a product is taken for food by its form, smell, colour, look or pack (Directive 87/357/EEC, Article 1(2), which the Food Imitations
+(Safety) Regulations 1989 of the United Kingdom follow; Regulation (EU) 2023/988, Article 6(1)(f); all three from memory), and a bar of
+soap is known for one; that it was poured into the shape of a cake, no recipe says.
 """
 
 from collections.abc import Iterator, Mapping
@@ -18,15 +23,13 @@ from builder.model.hazard import Hazard
 from builder.model.label.region import Region
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient_kind import IngredientKind
-from builder.model.recipe.product import Contact
+from builder.model.recipe.product import Contact, DeclaredBy
 from builder.model.studio import Studio
 from builder.rules.basis import FROM_MEMORY, PRACTICE
 
 _FOAMS = (IngredientKind.SURFACTANT, IngredientKind.SOAP_BASE)
 _AT_THE_BASIN = frozenset({"face", "eye", "hand"})  # Rinsed off there, and not in tub or shower.
 _IN_WATER = (Contact.BATH, Contact.RINSE_OFF)
-# They leave neither look nor smell of food in soap; of grains there are specks.
-_GONE_IN_LYE = (IngredientKind.SUGAR, IngredientKind.MILK, IngredientKind.GRAIN, IngredientKind.STARCH)
 _PRACTICE = "common practice; the EU has it in the safety assessment under Regulation (EU) 2023/988"
 
 
@@ -87,8 +90,8 @@ def _undirected(formula: Formula, region: Region) -> Iterator[Finding]:
 
 
 def _like_food(formula: Formula, region: Region, youngest: int | None) -> Iterator[Finding]:
-    found = (part for part in formula.all if part.card.like_food)
-    part = next((part for part in found if not (formula.with_lye and part.card.kind in _GONE_IN_LYE)), None)
+    is_bar = formula.with_lye and formula.product.declared_by is DeclaredBy.WEIGHT
+    part = next((part for part in formula.all if part.card.like_food and not is_bar), None)
     if part is None or any(word in formula.label_text for word in ("eat", "food", "drunk", "drink", "swallow")):
         return
     young = (

@@ -14,7 +14,9 @@ from builder.model.place import Place
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.studio import Studio
+from builder.model.subject import Subject, WholeClass
 from builder.rules.basis import PRACTICE, basis_of
+from builder.rules.hands.frozen_milk import classes_with_liquid_milk
 from builder.words.fold import fold
 from builder.words.percent import percent
 
@@ -84,13 +86,18 @@ def find_what_disturbs_lye(studio: Studio) -> Iterator[Finding]:
         for liquid in (one for one in lye.liquids if not one.later):
             card = studio.ingredient(liquid.name)
             if card and card.kind is IngredientKind.MILK:
+                made_in = studio.classes_by_recipe.get(formula.recipe.key, ())
+                about = frozenset[Subject](WholeClass(one.key) for one in classes_with_liquid_milk(studio, formula.recipe.key))
+                if made_in and not about:
+                    continue
                 yield caution(
                     "milk-in-lye",
                     liquid.name.place,
                     f"{card.name} goes straight into the lye: its sugar scorches, the lye overheats and smells of ammonia, and it can "
                     f"boil over ({PRACTICE}).",
-                    f"Dissolve the lye in water alone and add the milk at trace (`later: {{{inside(card)}: 40 %}}`), or accept this where "
-                    "the milk is frozen to slush first and the jug stands in ice.",
+                    f"Dissolve the lye in water alone and add the milk at trace (`later: {{{inside(card)}: 40 %}}`). Or say in the "
+                    "lesson, in class and at home, that the milk is frozen to slush first and that the jug stands in ice.",
+                    about=about,
                 )
             elif card and _foams(card):
                 yield caution(

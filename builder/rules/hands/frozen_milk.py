@@ -1,0 +1,33 @@
+"""Whether the hands of a lesson put milk into a lye as it is usually done: frozen, with the jug in ice, so that its sugar does not scorch.
+
+Common practice, no source: milk is frozen to slush or cubes, the lye sprinkled onto it a little at a time, and the jug stands in ice.
+"""
+
+import re
+from collections.abc import Iterator, Sequence
+
+from builder.model.dates.studio_class import StudioClass
+from builder.model.studio import Studio
+from builder.model.teaching.lesson import Part, sentences_in
+from builder.rules.part_recipe import class_parts, home_parts
+
+_FROZEN = re.compile(r"\b(?:frozen|freeze[sr]?|slush\w*)\b", re.IGNORECASE)
+_ICE = re.compile(r"\bice\b(?!\W+cubes? of)", re.IGNORECASE)
+_NOT = re.compile(r"\b(?:not|never|no|without|unless|don['’]t)\b", re.IGNORECASE)
+
+
+def classes_with_liquid_milk(studio: Studio, recipe: str) -> Iterator[StudioClass]:
+    """Yield the classes that make a recipe of which the lesson, or what of it is done at home, does not say that milk goes in frozen.
+
+    A class whose lesson was not read is left out.
+    """
+    for one in studio.classes_by_recipe.get(recipe, ()):
+        at_home = any(make.at_home for make in one.makes if make.recipe.text == recipe)
+        lessons = [class_parts(one, recipe), *([home_parts(one, recipe)] if at_home else [])]
+        if one.lesson.parts and not all(map(_says_so, lessons)):
+            yield one
+
+
+def _says_so(parts: Sequence[Part]) -> bool:
+    said = [sentence.words for part in parts for sentence in sentences_in(part.blocks) if not _NOT.search(sentence.words)]
+    return any(map(_FROZEN.search, said)) and any(map(_ICE.search, said))
