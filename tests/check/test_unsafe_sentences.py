@@ -34,7 +34,7 @@ LEADS_UP = {"lye": "Make the soap with lye.", "kids": "Make the soap.", "bomb": 
 CHILD, ADULT = 8, 18
 
 
-def found_in(text: str, where: str) -> list[str]:
+def found_in(text: str, where: str, youngest: int | None = None) -> list[str]:
     around = f"{LEADS_UP.get(where, '')} {text}"
     found = []
     for sentence in sentences_of(value_as_text(text, Place("lesson.md", 1, 1))):
@@ -45,7 +45,7 @@ def found_in(text: str, where: str) -> list[str]:
             around,
             "",
             frozenset(HOLDS[where]),
-            CHILD if where == "kids" else ADULT,
+            youngest or (CHILD if where == "kids" else ADULT),
         )
         found += [danger.key for danger, _ in dangers_in(statement, STUDIO.unsafe_steps)]
     return found
@@ -73,6 +73,13 @@ def test_what_is_right_stays_silent(where: str, text: str) -> None:
 @pytest.mark.parametrize(("where", "text", "danger"), FOUND)
 def test_what_hurts_is_found(where: str, text: str, danger: str) -> None:
     assert danger in found_in(text, where)
+
+
+# Raw soap and hot liquids are no matter of children under twelve (common practice, no source).
+@pytest.mark.parametrize(("age", "found"), [(11, True), (12, False)])
+@pytest.mark.parametrize("text", ["The children stir the raw soap.", "Let the kids pour the melted base."])
+def test_what_is_not_for_children_is_found_below_their_age(text: str, age: int, *, found: bool) -> None:
+    assert bool(found_in(text, "kids", age)) is found
 
 
 def test_both_lists_are_long_enough() -> None:
