@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 from builder.model.recipe.ingredient import Ingredient
-from builder.model.recipe.quantity import Drops, Mass, Parts, Share, Volume
+from builder.model.recipe.quantity import Drops, Mass, Parts, Rest, Volume
 from builder.model.recipe.recipe import RecipeLine
 from builder.model.recipe.working import Given, Working
 from builder.words.say import message
@@ -19,6 +19,7 @@ def weight_of(line: RecipeLine, card: Ingredient) -> tuple[Fraction, Working]:
 
     The checks have made sure that a density or a drop's mass is there where it is needed.
     """
+    assert not isinstance(line.amount, Rest), "the rest is what all others leave"
     match line.amount:
         case Mass(grams):
             return grams, Working("weights", card.name, (), grams, "g")
@@ -38,7 +39,6 @@ def weight_of(line: RecipeLine, card: Ingredient) -> tuple[Fraction, Working]:
             one = card.drop_mass.one.grams
             given = (Given("drops", number, ""), Given("mass of a drop", one, "g", card.drop_mass.measured))
             return number * one, Working("drops through drop mass", card.name, given, number * one, "g")
-        case Share(fraction):
-            return fraction, Working("share of oils", card.name, (), fraction, "of oils")
         case _:
-            raise TypeError(f"{line.amount!r} has no weight of its own")
+            fraction = line.amount.fraction
+            return fraction, Working("share of oils", card.name, (), fraction, "of oils")
