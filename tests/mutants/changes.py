@@ -1,4 +1,7 @@
-"""One change at a time in the source of a module: a comparison, a number, a sign, `and`, `or`, `not`, `True`."""
+"""One change at a time in the source of a module: a comparison, a number, a sign, `and`, `or`, `not`, `True`.
+
+What a call takes for granted of its arguments (`strict=True`) is left as it is: nothing that comes out shows it.
+"""
 
 import ast
 from collections.abc import Callable, Iterator
@@ -31,7 +34,8 @@ def changes_of(tree: ast.Module) -> list[Change]:
     """Return each change that can be made in the functions of a module, once."""
     functions = [one for one in ast.walk(tree) if isinstance(one, ast.FunctionDef)]
     nodes = {id(node): node for function in functions for statement in function.body for node in ast.walk(statement)}
-    return [change for node in nodes.values() for change in _of(node)]
+    granted = {id(node.value) for node in nodes.values() if isinstance(node, ast.keyword) and node.arg == "strict"}
+    return [change for key, node in nodes.items() if key not in granted for change in _of(node)]
 
 
 def _of(node: ast.AST) -> Iterator[Change]:

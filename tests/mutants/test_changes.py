@@ -31,6 +31,10 @@ def test_each_place_in_a_function_is_changed_once() -> None:
     }
 
 
+def test_what_is_taken_for_granted_is_left_as_it_is() -> None:
+    assert changes_of(ast.parse("def pairs(one, two):\n    return list(zip(one, two, strict=True))\n")) == []
+
+
 def test_a_function_does_what_its_new_code_says() -> None:
     names: dict[str, object] = {}
     exec(SOURCE, names)
