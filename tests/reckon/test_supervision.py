@@ -89,6 +89,14 @@ def test_hands_on_lye_without_enough_supervision_stops(
     assert names(lab(students, assistants, **changed)) == found
 
 
+# Thirteen students and six adults: two to an adult are twelve, and twelve are the most of one class. Each asks for something else.
+def test_both_numbers_that_a_class_passes_are_said_in_one_run() -> None:
+    found = [one.wrong for one in only_findings(find_supervision_wanting(lab(13, 5, seats=13))) if one.name == "supervision-too-little"]
+    of_lye = [wrong for wrong in found if "lye in the students' hands" in wrong]
+    assert len(of_lye) == 2
+    assert "6 adults can watch 12 of the 13" in of_lye[0] and "at most 12 students in one class, and 13 are to come" in of_lye[1]
+
+
 # NSPCC recommended ratios: always at least two adults with children and teenagers. The rule that stops is the one that is said.
 @pytest.mark.parametrize(
     ("key", "youngest", "assistants", "found"),

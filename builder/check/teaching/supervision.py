@@ -48,8 +48,8 @@ def find_supervision_wanting(plan: ClassPlan) -> Iterator[Finding]:
         for rule in part.rules:
             staff = _staff(plan, rule, part) if rule in _tightest(part, plan.studio_class.youngest) else ()
             for finding in (*staff, *_people(plan, rule, part)):
-                if (finding.name, rule.key) not in said:
-                    said.add((finding.name, rule.key))
+                if (finding.name, finding.remedy) not in said:
+                    said.add((finding.name, finding.remedy))
                     yield replace(finding, remedy=finding.remedy + _unless_none(plan, part, rule))
         yield from _lye_ahead(plan, part)
         yield from _weighed_ahead(plan, part)
