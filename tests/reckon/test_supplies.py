@@ -128,6 +128,13 @@ def test_what_a_gallon_serves_where_each_makes_a_batch() -> None:
     assert jug.left == jug.holds - grams(118 * 11)
 
 
+# A batch for each group of three with 5 g left in its pot takes 344 g: (3709.7 - 118) / 344 = 10.4 groups beside the teacher's own bottle.
+def test_what_a_gallon_serves_where_groups_make_a_batch() -> None:
+    jug = class_of(9, group_size=3, batch_for=BatchFor.GROUP, spare=1, left_in_the_pot=grams(5)).made[0].jugs[0]
+    assert (jug.students, jug.containers) == (30, 31)
+    assert jug.left == jug.holds - grams(3 * 344 + 118)
+
+
 @given(
     st.sampled_from(list(BatchFor)), st.integers(0, 3), st.integers(0, 60), st.integers(0, 9), st.integers(1, 3), st.integers(0, 2),
     st.integers(2, 12),
