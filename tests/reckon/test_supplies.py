@@ -26,7 +26,7 @@ from builder.reckon.supplies.jugs import jugs_of_batch, jugs_of_class
 from builder.reckon.supplies.pumps import strokes_of
 from builder.reckon.supplies.supplies import supply_class
 from builder.reckon.teaching.classes import reckon_class
-from tests.making import Number, card, grams, parts, phase, recipe, sure
+from tests.making import Number, card, grams, lye, parts, phase, recipe, share, sure
 from tests.studios import sound_studio
 
 SOUND, FINDINGS = sound_studio()
@@ -253,3 +253,15 @@ def test_a_jug_with_a_pump_says_its_strokes_and_how_many_it_takes() -> None:
     assert (jug.strokes, jug.stroke, jug.number) == (144, grams("7.84"), 1)
     jug = class_of(40).made[0].jugs[0]
     assert (jug.strokes, jug.number, jug.left) == (None, 2, 2 * jug.holds - grams(4520))
+
+
+# Of a solution of 50 % that is mixed from solid of 98 % the solid is 50 / 98 by weight, and the rest is water.
+def test_a_batch_with_ready_mixed_lye_takes_the_solid_and_the_water_of_it() -> None:
+    here = replace(SOUND, supplies=(pack("olive oil", grams(1000), "10.00"),))
+    bar = replace(here.recipes["plain-bar"], lye=lye(purity=98, ready_mixed=share(50)))
+    made = reckon_recipe(here, bar, ContainersSize(5))
+    solution = next(w.mass.grams for w in made.grams.weighed if w.line.strength is not None)
+    water = next(w.mass.grams for w in made.grams.weighed if w.line.ingredient.key == "water")
+    used = {need.name: need.used for need in sure(made.cost).needs}
+    assert used["Sodium hydroxide"] == solution * 50 / 98
+    assert used["Water"] == water + solution * 48 / 98

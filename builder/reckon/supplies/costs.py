@@ -31,7 +31,8 @@ Amounts = Sequence[tuple[Ingredient, Mass]]
 
 def cost_of_batch(studio: Studio, batch: WorkedBatch) -> Cost:
     """Return what a batch costs with the containers that it fills."""
-    return _cost(studio, [_Product(batch.recipe.name, batch.own, _weighed(studio, batch, 1), batch.own.portions.yields)], {}, None)
+    amounts = [*_weighed(batch, 1), *_of_bottles(studio, batch)]
+    return _cost(studio, [_Product(batch.recipe.name, batch.own, amounts, batch.own.portions.yields)], {}, None)
 
 
 def cost_of_class(studio: Studio, plan: ClassPlan) -> Cost:
@@ -145,7 +146,7 @@ def _counts(studio: Studio, shelf: Shelf, product: _Product, key: Key) -> bool:
 
 def _in_all(studio: Studio, made: MadeProduct) -> Amounts:
     """Return what all batches of a product take, the lye as the studio mixes it ahead."""
-    amounts = [one for planned in made.batches for one in _weighed(studio, planned.sheet, planned.copies, mixed=not made.ready_mixed)]
+    amounts = [one for planned in made.batches for one in _weighed(planned.sheet, planned.copies)]
     return [*amounts, *(one for lye in made.ready_mixed for one in _of_solution(studio, lye))]
 
 
@@ -157,18 +158,23 @@ def _of_solution(studio: Studio, lye: LyeSolution) -> Amounts:
     return [(card.solution(lye.strength), lye.solution) for card, _ in _cards(studio, ((alkali, lye.solution),))]
 
 
-def _weighed(studio: Studio, batch: WorkedBatch, copies: int, *, mixed: bool = True) -> Amounts:
-    """Return what is weighed for a batch; ready-mixed lye as it is bought, or as solid and water, or not at all where it is not to be
-    `mixed` here."""
-    amounts = [(w.line.ingredient, w.mass * copies) for w in batch.grams.weighed if w.line.strength is None]
+def _weighed(batch: WorkedBatch, copies: int) -> Amounts:
+    """Return what is weighed for so many copies of a batch, but for ready-mixed lye."""
+    return [(w.line.ingredient, w.mass * copies) for w in batch.grams.weighed if w.line.strength is None]
+
+
+def _of_bottles(studio: Studio, batch: WorkedBatch) -> Amounts:
+    """Return what a batch takes of ready-mixed lye: the solution as it is bought, or the solid and the water of which it is mixed."""
+    amounts: list[tuple[Ingredient, Mass]] = []
     pure = {purity.alkali: purity.typical for purity in batch.grams.lye.purities} if batch.grams.lye else {}
     for w in batch.grams.weighed:
-        if w.line.strength is not None and mixed and batch.recipe.lye and batch.recipe.lye.bought:
-            amounts.append((w.line.ingredient.solution(w.line.strength), w.mass * copies))
-        elif w.line.strength is not None and mixed:
-            alkali = w.line.ingredient.name
-            solid = w.mass * w.line.strength / pure.get(alkali, Fraction(1)) * copies
-            amounts += _cards(studio, ((alkali, solid), ("water", w.mass * copies - solid)))
+        if w.line.strength is None:
+            continue
+        if batch.recipe.lye and batch.recipe.lye.bought:
+            amounts.append((w.line.ingredient.solution(w.line.strength), w.mass))
+        else:
+            solid = w.mass * w.line.strength / pure.get(w.line.ingredient.name, Fraction(1))
+            amounts += _cards(studio, ((w.line.ingredient.name, solid), ("water", w.mass - solid)))
     return amounts
 
 
