@@ -4,6 +4,8 @@ By hand, of 40 g in a pot of class, at home in one of 250 g: of eight bottles of
 16.5 g; with a spare bottle 15.3 g of 1057 g; of a pair's 266 g 38.4 g; of the 153 g of one student 55.5 g. Whole grams up.
 """
 
+from typing import Any
+
 import pytest
 
 from builder.model.dates.studio_class import BatchFor, HomeSize
@@ -25,6 +27,12 @@ AT_HOME = (HomeSize("250 g", total=grams(250)),)
     ],
 )
 def test_what_is_lost_at_home_follows_the_pot_of_class(batch_for: BatchFor, spare: int, left: int) -> None:
-    plan = {"batch_for": batch_for, "spare": spare, "at_home": AT_HOME, "left_in_the_pot": grams(40), "left_in_each_cup": grams(0)}
+    plan: dict[str, Any] = {
+        "batch_for": batch_for,
+        "spare": spare,
+        "at_home": AT_HOME,
+        "left_in_the_pot": grams(40),
+        "left_in_each_cup": grams(0),
+    }
     (home,) = class_of(3, group_size=2, **plan).made[0].home
     assert home.sheet.size == TotalSize(grams(250), Lost(grams(left), grams(0)))
