@@ -246,6 +246,13 @@ def test_strokes_of_a_batch() -> None:
     assert (one.ingredient, one.strokes, one.weigh) == ("base", Fraction(14), grams("109.76"))
 
 
+# Two spare bottles take 226 g, and nothing is left of 50 g or of 226 g for a student; of 339 g one bottle is.
+@pytest.mark.parametrize(("size", "students", "containers"), [(50, 0, 0), (226, 0, 0), (338, 0, 0), (339, 1, 3)])
+def test_a_jug_that_holds_too_little_serves_nobody(size: int, students: int, containers: int) -> None:
+    jug = class_of(4, (pack("base", grams(size), "10.00"),), spare=2).made[0].jugs[0]
+    assert (jug.students, jug.containers) == (students, containers)
+
+
 # 1130 g at 7.84 g a stroke are 144.1 strokes; 4520 g take two gallons of 3709.7 g.
 def test_a_jug_with_a_pump_says_its_strokes_and_how_many_it_takes() -> None:
     pump = Pump(Volume(Fraction(8)), "label")
