@@ -100,6 +100,12 @@ def test_who_wants_every_minute_by_hand_is_pointed_to_a_ready_made_base(key: str
         assert ("every minute by hand" in {one.key for one in advice}) is said
 
 
+@pytest.mark.parametrize(("group_size", "said"), [(1, False), (2, True), (3, False)])
+def test_lye_in_groups_is_for_pairs(group_size: int, *, said: bool) -> None:
+    lab = replace(EXAMPLE.classes["soap-lab-in-pairs"], group_size=group_size)
+    assert ("lye in groups" in {one.key for one in reckon_class(EXAMPLE, lab)[0].teaching.advice}) is said
+
+
 def test_every_piece_of_advice_is_used_and_has_a_source() -> None:
     classes = [*EXAMPLE.classes.values(), replace(EXAMPLE.classes["first-cold-process-bar"], goal="fun")]
     used = {advice.key for one in classes for advice in reckon_class(EXAMPLE, one)[0].teaching.advice}
