@@ -71,7 +71,37 @@ def test_water_is_not_counted_and_fatty_alcohols_are() -> None:
     assert sure(emulsion).oil_share == Fraction("0.15")
     assert sure(emulsion).required == Fraction(29, 3)
     assert sure(emulsion).has == 15
-    assert [working.result for working in sure(emulsion).workings] == [Fraction(29, 3), 15]
+    workings = sure(emulsion).workings
+    assert [working.result for working in workings] == [Fraction(29, 3), 15]
+    # Two thirds of the oil phase are oil, one third is alcohol; the emulsifier is all of its kind.
+    shown = [[(one.of, one.value) for one in working.given if one.name == "share"] for working in workings]
+    assert shown == [[("oil", Fraction(2, 3)), ("alcohol", Fraction(1, 3))], [("tween", ONE)]]
+
+
+def paste(water: int, powder: int) -> list[Line]:
+    return [
+        line("water", water, CountsAs.WATER, IngredientKind.WATER),
+        line("clay", powder, kind=IngredientKind.CLAY),
+        line("oil", 100 - water - powder, CountsAs.FAT, IngredientKind.OIL),
+    ]
+
+
+def test_powder_of_the_weight_of_the_water_makes_a_paste() -> None:
+    assert reckon_emulsion(paste(30, 29)) is not None
+    assert reckon_emulsion(paste(30, 30)) is None
+
+
+# By hand: 10 parts of wool fat take up 150 to 200 % of their weight, 15 parts at the least; one part of an alkali that neutralises 280 to
+# 300 mg/g takes 280 / (2 x 22) to 300 / (2 x 18) times the free acid of two parts of a wax with an acid value of 18 to 22.
+def test_what_takes_up_water_and_the_soap_of_a_wax_are_added_up() -> None:
+    wool = line("wool fat", 10, CountsAs.WAX, takes_up_water=(150, 200))
+    wax = line("wax", 2, CountsAs.WAX, acid_value=(18, 22))
+    borax = line("borax", 1, neutralises=(280, 300))
+    emulsion = sure(reckon_emulsion([line("water", 40, CountsAs.WATER), wool, wax, borax]))
+    assert emulsion.takes_up == Fraction("0.15")
+    assert (sure(emulsion.soap).low, sure(emulsion.soap).high) == (Fraction(280, 44), Fraction(300, 36))
+    assert sure(reckon_emulsion([line("water", 40, CountsAs.WATER), wool, wax])).soap is None
+    assert sure(reckon_emulsion([line("water", 40, CountsAs.WATER), wool, borax])).soap is None
 
 
 @pytest.mark.parametrize("leaves_out", ["water", "oil"])
