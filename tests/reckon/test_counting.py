@@ -206,6 +206,20 @@ def test_a_choice_is_counted_on_the_oils_of_its_portion() -> None:
     assert found == (Fraction("0.05"), Fraction("0.1"))
 
 
+# Of the second part of a blend nothing is certain, and half of it may be that: 1 g in 102 g. A plain option has none.
+@pytest.mark.parametrize("names", [("plain", "maybe"), ("maybe", "plain")])
+def test_where_nothing_is_certain_what_may_be_decides(names: tuple[str, ...]) -> None:
+    maybe = replace(blend("Other", "Strong"), name="maybe")
+    choices = (Choice("scent", tuple(map(Name, names)), share(2)),)
+    assert count(limit("strong"), {"water": 100}, maybe, card("plain"), choices=choices) == (0, Fraction(1, 102))
+
+
+# What holds less than the limit allows thins what the batch holds: a student may leave it out, so that it is not counted.
+def test_what_thins_the_rest_is_left_out() -> None:
+    choices = (Choice("scent", (Name("blend"), None), share(2)),)
+    assert count(limit("b", most=60), {"water": 100}, blend("A", "B"), choices=choices) == (0, 0)
+
+
 # A row that sets no maximum and asks for a label counts all of it, however little: 2 g in 102 g.
 def test_a_choice_counts_towards_what_sets_no_maximum() -> None:
     choices = (Choice("scent", (Name("blend"),), share(2)),)

@@ -95,6 +95,13 @@ def test_nothing_cools_below_the_room() -> None:
     assert cooling(grams(600), LYE, (Fraction(30), Fraction(30)), Fraction(40), CONSTANTS) is None
 
 
+def test_nothing_cools_that_is_cool_or_is_nothing() -> None:
+    assert cooling(grams(600), LYE, (Fraction(30), Fraction(40)), Fraction(40), CONSTANTS) is None
+    assert cooling(grams(0), LYE, (Fraction(85), Fraction(85)), Fraction(40), CONSTANTS) is None
+    # What may be cool enough from the beginning needs no time at the least.
+    assert sure(cooling(grams(600), LYE, (Fraction(30), Fraction(41)), Fraction(40), CONSTANTS)).least == 0
+
+
 WARM = st.builds(warm, st.integers(1, 5000), st.integers(-5, 100), st.sampled_from([2, "3.5", "3.9", "4.184"]))
 
 
