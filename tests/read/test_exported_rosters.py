@@ -21,6 +21,7 @@ from tests.making import card, share, sure
 from tests.notebook.tables import workbook
 
 ROWS = 'name,date,age,allergies,scent\r\nZoë Brémond,2027-03-06,34,"nuts, sesame",\r\nBo Fenn,2027-03-06,,,\r\n'
+NO_RESULT = "a formula whose result is not in the file: open it in your spreadsheet and save it"
 FORMS = {
     "plain": ROWS.encode(),
     "with a mark of UTF-8": ROWS.encode("utf-8-sig"),
@@ -70,11 +71,11 @@ def test_the_same_people_are_read_from_a_workbook_with_its_own_dates(tmp_path: P
     assert read_roster_file(TextFolder(tmp_path, findings), ".", _locale("Canada")) is None
     assert [(finding.name, "C4" in finding.wrong) for finding in findings] == [("roster-workbook-unread", True)]
 
-    # Of another column nobody knows yet whether it is a choice: where it is one, this is no option of it.
+    # Of another column nobody knows yet whether it is a choice: where it is one, what is wrong with the cell is found.
     (tmp_path / "roster.xlsx").write_bytes(workbook(fill))
     findings = []
     unclear = sure(read_roster_file(TextFolder(tmp_path, findings), ".", _locale("Canada")))
-    assert (findings, [row.choices["scent"].text for row in unclear.rows]) == ([], ["", "a cell that cannot be read"])
+    assert (findings, [row.choices["scent"].text for row in unclear.rows]) == ([], ["", f"cannot be read: E4: {NO_RESULT}"])
 
     def with_a_choice(sheet: Any) -> None:
         fill(sheet)

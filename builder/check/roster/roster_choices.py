@@ -9,7 +9,7 @@ from builder.model.finding_kind import CAUTION, ROSTER_COLUMN_UNCLEAR, STOP, Fin
 from builder.model.place import Name
 from builder.model.recipe.recipe import Choice, Recipe
 from builder.model.roster.column_twice import column_stands_twice
-from builder.model.roster.roster import Roster, choices_meant, options_meant
+from builder.model.roster.roster import UNREAD, Roster, choices_meant, options_meant
 from builder.model.studio import Studio
 from builder.words.fold import fold
 from builder.words.listed import listed
@@ -79,6 +79,10 @@ def _of_choice(column: Name, meant: Sequence[tuple[Recipe, Choice]], roster: Ros
 
 def _option_unknown(cell: Name, recipe: Recipe, choice: Choice) -> Finding:
     options = [option.text if option else f"no {choice.what}" for option in choice.options]
+    if cell.text.startswith(UNREAD):
+        wrong = f"What {choice.what} this person has chosen {cell}."
+        remedy = f"Correct that cell in your spreadsheet, or write one of these into it, or leave it empty: {', '.join(options)}."
+        return stop("roster-option-unknown", cell.place, wrong, remedy)
     wrong = f'{recipe.name} offers no {choice.what} called "{cell}".'
     remedy = f"Write one of these, or leave the cell empty: {', '.join(options)}.{did_you_mean(cell.text, options)}"
     return stop("roster-option-unknown", cell.place, wrong, remedy)

@@ -14,6 +14,8 @@ from builder.words.reason import is_reason
 
 # The files of a class that list people, and of which no line is shown anywhere.
 ROSTER_TABLE, ROSTER_WORKBOOK = "roster.csv", "roster.xlsx"
+# What stands in a cell of a workbook that cannot be read, with its place and what to do behind it.
+UNREAD = "cannot be read: "
 NO_NAME = Name("", NOWHERE)
 # What somebody calls what they have made, on their labels alone.
 OWN_NAME = "their name for it"

@@ -5,13 +5,12 @@ import io
 
 from builder.model.finding import stop
 from builder.model.finding_kind import STOP, FindingKind
-from builder.model.roster.roster import PEOPLE, ROSTER_TABLE, ROSTER_WORKBOOK, Roster
+from builder.model.roster.roster import PEOPLE, ROSTER_TABLE, ROSTER_WORKBOOK, UNREAD, Roster
 from builder.read.notebook.table import NotebookError, Table
 from builder.read.roster.rosters import read_roster
 from builder.read.text.text_files import TextFolder
 from builder.words.fold import fold
 
-_UNCLEAR = "a cell that cannot be read"
 FINDS = (
     FindingKind("roster-twice", STOP, "A class has two rosters, a table and a workbook."),
     FindingKind("roster-workbook-unread", STOP, "A roster is a workbook that cannot be read as it is."),
@@ -63,9 +62,9 @@ def _refuse_what_is_unclear(table: Table) -> None:
 
 
 def _as_text(table: Table) -> str:
-    """Return a table as text. An unclear cell of another column is no option of a choice, and is found where it is one."""
-    unclear = {(one.line, one.column) for one in table.unclear}
-    cells = {number: [_UNCLEAR if (number, at) in unclear else cell for at, cell in enumerate(line)] for number, line in table.lines}
+    """Return a table as text. An unclear cell of another column holds what is wrong with it, and is found where that is a choice."""
+    unclear = {(one.line, one.column): f"{UNREAD}{one.text}" for one in table.unclear}
+    cells = {number: [unclear.get((number, at), cell) for at, cell in enumerate(line)] for number, line in table.lines}
     text = io.StringIO()
     writer = csv.writer(text, lineterminator="\n")
     for number in range(1, max(cells, default=0) + 1):
