@@ -39,3 +39,12 @@ def test_what_holds_a_carbonate_and_an_acid_fizzes_and_so_does_every_bath_bomb(
 def test_promises_about_an_allergen_are_tried_on_what_holds_it(name: str, families: set[str]) -> None:
     one = replace(recipe(phase("all", {name: share("100")})), product="balm")
     assert conditions_of(one, STUDIO) & set(HOLDS) == families
+
+
+@pytest.mark.parametrize(
+    ("name", "scented"),
+    [("lavender essential oil", True), ("menthol", True), ("camphor", True), ("lavender buds", False), ("beeswax", False)],
+)
+def test_menthol_and_camphor_count_as_scent(name: str, scented: bool) -> None:
+    one = replace(recipe(phase("all", {name: share("100")})), product="balm")
+    assert ("scented" in conditions_of(one, STUDIO)) is scented

@@ -10,6 +10,7 @@ from functools import cached_property, wraps
 from typing import TypeVar
 
 from builder.model.dates.studio_class import StudioClass
+from builder.model.hazard import Hazard
 from builder.model.label.language import OWN
 from builder.model.place import Place
 from builder.model.recipe.ingredient import CountsAs
@@ -205,7 +206,7 @@ def conditions_of(recipe: Recipe, studio: Studio) -> frozenset[str]:
         "wet": wet,
         "bath": product.contact == Contact.BATH,
         "scrub": product.name == "scrub",
-        "scented": bool(kinds & {"essential oil", "fragrance"}),
+        "scented": bool(kinds & {"essential oil", "fragrance"}) or any(Hazard.NEAT_ESSENTIAL_OIL in card.hazards for card in cards),
         "oily": wet and fat and not lye and "soap base" not in kinds,
         "animal": any(word in card.key for card in cards for word in _OF_ANIMALS),
         "uncured": lye and product.name == "cold-process soap",
