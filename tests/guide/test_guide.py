@@ -97,8 +97,10 @@ def test_the_sum_that_is_done_by_hand_is_right() -> None:
     pure = taken_up * sodium / potassium
     assert f"= {float(pure):.2f} g of sodium hydroxide" in page
     lye = pure * Fraction("0.93") / Fraction("0.975")
-    weighed = Fraction(sure(re.search(r"Sodium hydroxide +[\d.]+% +[\d.]+ g +([\d.]+) g", page))[1])
-    assert f"/ 0.975 = {float(lye):.2f} g" in page and f"{float(weighed):.2f}" == f"{float(lye):.2f}"
+    row = sure(re.search(r"Sodium hydroxide +[\d.]+% +[\d.]+ g +([\d.]+) g +reads to ([\d.]+) g", page))
+    weighed, division = map(Fraction, row.groups())
+    assert f"/ 0.975 = {float(lye):.2f} g" in page and f"reads to {row[2]} g. Lye is always" in page
+    assert weighed == lye // division * division
 
 
 def test_the_walk_begins_with_what_start_writes(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
