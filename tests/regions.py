@@ -5,10 +5,10 @@ from functools import cache
 from builder.library import CONTENT
 from builder.model.finding import Finding
 from builder.model.label.region import Region
+from builder.read.known import Known
 from builder.read.label.regions import read_regions
 from builder.read.recipe.sources import read_sources
 from builder.read.text.text_files import TextFolder
-from builder.read.yaml.fit import Known
 from builder.read.yaml.placed_yaml import read_yaml_file
 from tests.making import sure
 

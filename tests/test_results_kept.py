@@ -7,7 +7,8 @@ import time
 from collections import Counter
 from collections.abc import Callable, Iterator
 from datetime import date
-from pathlib import Path
+from fractions import Fraction
+from pathlib import Path, PurePosixPath
 from random import Random
 
 import pytest
@@ -17,6 +18,8 @@ from builder.cache import compiled, folder, results, sums
 from builder.cache.constants import UnkeptError, dumps, loads
 from builder.compose.label_layout.label_plans import LabelPlan, labels_planned
 from builder.model import remembered
+from builder.model.recipe.quantity import Mass
+from builder.model.recipe.size import TotalSize
 from builder.words.say import speaking
 from tests.fuzz.bases import SOUND, Files, choose, read
 from tests.fuzz.spoiling import change_text, lay_out
@@ -109,6 +112,7 @@ def change_and_check(chance: Random, studio: Path) -> None:
             change_text(files, name, chance)
 
 
+RECIPE, JUDGED = "builder.read.studios._recipe", "builder.check.label.claims.claims_in"
 CLASS, FRONT = "builder.reckon._sheets", "builder.compose.label_layout.composed._front"
 
 
@@ -142,6 +146,33 @@ def test_what_has_not_changed_is_not_worked_out_again(tmp_path: Path, monkeypatc
     assert not worked_out(monkeypatch, lambda: next_run(studio))[CLASS]
     monkeypatch.setattr(sums, "_sum_of_package", lambda: b"other code")
     assert worked_out(monkeypatch, lambda: next_run(studio))[CLASS] == first[CLASS]
+
+
+def test_who_weighs_again_has_nothing_read_or_judged_again_but_what_was_changed(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    studio, size = tmp_path / "studio", TotalSize(Mass(Fraction(900)))
+    files = dict(read(SOUND))
+    recipes = sorted(name for name in files if name.startswith("recipes/"))
+    about = PurePosixPath(recipes[0]).stem
+    weighed: list[pipeline.Outcome] = []
+
+    def weigh() -> None:
+        remembered.forget()
+        with results.results_known(studio, "recipe"):
+            weighed.append(pipeline.weigh(studio, about, size, on=DAY))
+
+    write(files, studio)
+    assert worked_out(monkeypatch, weigh)[RECIPE] == len(recipes)
+    again = worked_out(monkeypatch, weigh)
+    assert not again[RECIPE] and not again[JUDGED]
+    write({**files, recipes[0]: files[recipes[0]] + b'about: "It cures eczema."\n'}, studio)
+    changed = worked_out(monkeypatch, weigh)
+    assert changed[RECIPE] == 1 and changed[JUDGED]
+    first, known, last = weighed
+    assert (repr(known.findings), known.batch) == (repr(first.findings), first.batch)
+    assert "claim-forbidden" in {one.name for one in last.findings} - {one.name for one in first.findings}
+    remembered.forget()
+    without = pipeline.weigh(studio, about, size, on=DAY)
+    assert (repr(last.findings), last.batch) == (repr(without.findings), without.batch)
 
 
 def test_no_two_functions_keep_their_results_under_one_name() -> None:

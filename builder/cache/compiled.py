@@ -18,7 +18,7 @@ from builder.cache.sums import OF_RESULTS, OF_RUNS
 from builder.cache.uncollected import uncollected
 
 # So many files of each kind are left when one more has been written: a few versions, side by side. What a studio comes to may be large.
-MOST = {OF_RUNS: 16, OF_RESULTS: 4, "": 16}
+MOST = {OF_RUNS: 16, OF_RESULTS: 8, "": 16}
 _SUM = 32
 
 

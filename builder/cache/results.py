@@ -36,9 +36,12 @@ class _Results:
 
 
 @contextmanager
-def results_known(folder: Path) -> Iterator[None]:
-    """Know what the last run in a studio has worked out, and keep what this one does. Nothing is wrong where it cannot be kept."""
-    key = sum_of_run((), (), ("results", str(folder.resolve())), kind=OF_RESULTS)
+def results_known(folder: Path, of: str = "studio") -> Iterator[None]:
+    """Know what the last run in a studio has worked out, and keep what this one does. Nothing is wrong where it cannot be kept.
+
+    `of` is what runs look at: those that look at less have results of their own, so that they read no more than they need.
+    """
+    key = sum_of_run((), (), ("results", of, str(folder.resolve())), kind=OF_RESULTS)
     found = find(key, loads) if key else None
     before = found if isinstance(found, _Results) else _Results({}, {}, 0.0)
     take_over(before.made)

@@ -7,7 +7,8 @@ from pathlib import Path
 from builder.fonts.files import font_file
 from builder.model.document import CopiedFile, Document, Folder, MadeFile
 from builder.model.sharing import SharingPicture
-from builder.pictures import PictureError, draw_sharing, picture_at
+from builder.pictures import PictureError, picture_at
+from builder.pictures.sharing import draw_sharing
 from builder.press.folder import FolderError
 from builder.press.kept import sum_of_file
 from builder.press.kept_pictures import KeptPictures

@@ -11,7 +11,7 @@ from collections.abc import Callable, Mapping
 from functools import cache
 from pathlib import Path
 
-from builder.pictures import made_with
+from builder.pictures.photograph import made_with
 from builder.press.kept import sum_of, sum_of_code, versions
 
 FILE = ".pictures.json"

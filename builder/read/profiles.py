@@ -25,9 +25,10 @@ from builder.model.place import Name, Place
 from builder.model.studio import Profile, Responsible, Scale
 from builder.model.teaching.supervision import OwnNumbers
 from builder.read.acceptances import make_acceptances
+from builder.read.known import Known
 from builder.read.label.label_sheets import make_label_wishes
 from builder.read.shapes.profile import OwnDocumentShape, ProfileShape, ScaleShape
-from builder.read.yaml.fit import Known, fit
+from builder.read.yaml.fit import fit
 from builder.read.yaml.placed_yaml import PlacedYaml
 from builder.read.yaml.yaml_nodes import Mark, Step
 from builder.units import grams_in

@@ -3,6 +3,8 @@
 Decided: a file that reads as it did before is the same value as before, within one process. Why: what has been worked out from it is still
 known (`model/remembered.py`).
 
+Decided: the code that reads a kind of file is loaded where one has to be read. Why: `read/library.py`.
+
 Decided: what is there but cannot be read is not found missing elsewhere (`Studio.unread`). Why: one mistake, one finding.
 """
 
@@ -26,24 +28,15 @@ from builder.model.supplies.inventory import InventoryEntry
 from builder.model.supplies.supply import Supply
 from builder.model.teaching.lesson import Block, Page
 from builder.model.teaching.supervision import WatchRule
-from builder.read.dates.studio_classes import read_class
+from builder.read.drawn_on import DrawnOn, fields_of
+from builder.read.known import NOTHING_KNOWN, Known
 from builder.read.label.languages import spelled_in, spoken
-from builder.read.library import DrawnOn, fields_of, read_library
+from builder.read.library import passages_in, read_library
 from builder.read.not_used import OURS, not_used
-from builder.read.profiles import read_profile
 from builder.read.read_once import read_once
-from builder.read.recipe.recipes import read_recipe
 from builder.read.roster.roster_files import read_roster_file
-from builder.read.supplies.inventory import read_inventory
-from builder.read.supplies.supplies import read_supplies
-from builder.read.teaching.lessons import read_lesson
-from builder.read.teaching.pages import read_page
-from builder.read.teaching.passages import passages_in
-from builder.read.teaching.teaching import apply_policy
 from builder.read.text.pictures import read_pictures
 from builder.read.text.text_files import TextFolder
-from builder.read.yaml.fit import NOTHING_KNOWN, Known
-from builder.read.yaml.placed_yaml import read_yaml
 
 FINDS = (
     FindingKind("class-missing", STOP, "The folder of a class has no class.yaml."),
@@ -110,28 +103,39 @@ def _no_studio(studio: TextFolder, stock: Path) -> Studio:
     remedy = "Name the folder that holds studio.yaml, or write that file. Beside it stand the folders recipes, classes and pages."
     studio.findings.append(stop("studio-missing", studio.place("studio.yaml"), wrong, remedy))
     library = read_library(stock, TextFolder(studio.root, [])).library
-    return Studio(**fields_of(Library, library), profile=read_profile(None, NOTHING_KNOWN, []))
+    return Studio(**fields_of(Library, library), profile=_profile([], None, NOTHING_KNOWN))
 
 
 @read_once(8)
 def _profile(findings: list[Finding], text: str | None, known: Known) -> Profile:
+    from builder.read.profiles import read_profile
+    from builder.read.yaml.placed_yaml import read_yaml
+
     placed = None if text is None else read_yaml(text, "studio.yaml", findings)
     return read_profile(placed, known, findings)
 
 
 @read_once(8)
 def _supervision(findings: list[Finding], rules: Mapping[str, WatchRule], profile: Profile) -> Mapping[str, WatchRule]:
+    from builder.read.teaching.teaching import apply_policy
+
     return apply_policy(rules, profile.teaching_policy, findings)
 
 
 @read_once(8)
 def _supplies(findings: list[Finding], text: str | None) -> tuple[Supply, ...]:
+    from builder.read.supplies.supplies import read_supplies
+    from builder.read.yaml.placed_yaml import read_yaml
+
     placed = None if text is None else read_yaml(text, _SUPPLIES, findings)
     return read_supplies(placed, findings) if placed else ()
 
 
 @read_once(8)
 def _inventory(findings: list[Finding], text: str | None) -> tuple[InventoryEntry, ...]:
+    from builder.read.supplies.inventory import read_inventory
+    from builder.read.yaml.placed_yaml import read_yaml
+
     placed = None if text is None else read_yaml(text, _INVENTORY, findings)
     return read_inventory(placed, findings) if placed else ()
 
@@ -160,6 +164,9 @@ def _recipes(studio: TextFolder, files: tuple[str, ...], known: Known, written_i
 
 @read_once(256)
 def _recipe(findings: list[Finding], text: str, file: str, known: Known, written_in: str) -> Recipe | None:
+    from builder.read.recipe.recipes import read_recipe
+    from builder.read.yaml.placed_yaml import read_yaml
+
     placed = read_yaml(text, file, findings)
     recipe = read_recipe(placed, known, findings) if placed else None
     return replace(recipe, language=written_in) if recipe else None
@@ -187,6 +194,10 @@ def _class(studio: TextFolder, folder: str, drawn_on: DrawnOn) -> StudioClass | 
 def _class_of(
     findings: list[Finding], told: str | None, about: str, taught: str | None, lesson: str, passages: Mapping[str, tuple[Block, ...]]
 ) -> StudioClass | None:
+    from builder.read.dates.studio_classes import read_class
+    from builder.read.teaching.lessons import read_lesson
+    from builder.read.yaml.placed_yaml import read_yaml
+
     read = read_lesson(taught, lesson, passages, findings) if taught is not None else None
     placed = read_yaml(told, about, findings) if told is not None else None
     return read_class(placed, read, findings) if placed else None
@@ -199,8 +210,15 @@ def _rosters(studio: TextFolder, folders: tuple[str, ...], locale: str) -> dict[
 
 def _pages(studio: TextFolder, files: tuple[str, ...]) -> dict[str, Page]:
     texts = ((name, studio.text(name)) for name in files)
-    pages = (read_page(text, name, studio.findings) for name, text in texts if text is not None)
+    pages = (_page(studio.findings, text, name) for name, text in texts if text is not None)
     return {page.key: page for page in pages if page}
+
+
+@read_once(64)
+def _page(findings: list[Finding], text: str, file: str) -> Page | None:
+    from builder.read.teaching.pages import read_page
+
+    return read_page(text, file, findings)
 
 
 def _stems(names: Iterable[str]) -> frozenset[str]:

@@ -11,7 +11,7 @@ from builder.model.recipe.container import Container
 from builder.model.recipe.quantity import Length
 from builder.model.studio import Studio
 from builder.model.teaching.lesson import Step, drawings_in, sentences_in
-from builder.read.library import DrawnOn
+from builder.read.drawn_on import DrawnOn
 from builder.reference.figures import value_of
 from builder.reference.layouts import layout_rows, token_rows
 from builder.reference.terms import terms

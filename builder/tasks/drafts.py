@@ -8,7 +8,8 @@ from builder.library import CONTENT
 from builder.model.library import Library
 from builder.model.studio import Studio
 from builder.press.new_files import write_new_files
-from builder.read.library import DrawnOn, read_library
+from builder.read.drawn_on import DrawnOn
+from builder.read.library import read_library
 from builder.read.studios import read_studio
 from builder.read.text.text_files import TextFolder
 

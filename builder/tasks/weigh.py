@@ -6,7 +6,6 @@ from pathlib import Path
 
 from builder import pipeline
 from builder.cache.results import results_known
-from builder.compose.recipe.batch_json import batch_json, class_json
 from builder.compose.recipe.weigh_table import WeighTable, batch_table
 from builder.compose.supplies.supply_words import batch_lines, class_lines
 from builder.model.recipe.size import ContainersSize, MouldSize, OilsSize, Size, TotalSize
@@ -28,13 +27,16 @@ def weigh(options: argparse.Namespace) -> int:
     options.recipe = options.recipe or only(recipes_in(folder), "recipe")
     if options.date:
         raise CommandError("--date goes with --class")
-    outcome = pipeline.weigh(folder, options.recipe, _size(options), on=today(options))
+    with results_known(folder, "recipe"):
+        outcome = pipeline.weigh(folder, options.recipe, _size(options), on=today(options))
     if outcome.studio and options.recipe not in outcome.studio.recipes and not outcome.stops:
         no_such("recipe", options.recipe, outcome.studio.recipes)
     if outcome.refused:
         raise CommandError(outcome.refused)
     report(outcome.findings, folder)
     if options.json:
+        from builder.compose.recipe.batch_json import batch_json
+
         print(json.dumps(batch_json(outcome.batch, outcome.findings, options.recipe), indent=2, ensure_ascii=False))
     elif outcome.batch and outcome.studio:
         print_table(batch_table(outcome.batch, "", batch_lines(outcome.studio, outcome.batch)))
@@ -63,6 +65,8 @@ def _weigh_class(options: argparse.Namespace, folder: Path) -> int:
     else:
         report(findings, folder)
     if options.json:
+        from builder.compose.recipe.batch_json import class_json
+
         print(json.dumps(class_json(sheet, findings, name, options.recipe), indent=2, ensure_ascii=False))
     elif sheet:
         for table in _class_tables(studio, sheet, options.recipe):

@@ -20,7 +20,7 @@ from builder.fonts.files import font_file, only_our_fonts
 from builder.library import LAYOUTS
 from builder.model.label.logo import Logo
 from builder.model.sharing import SharingPicture
-from builder.pictures import draw_sharing
+from builder.pictures.sharing import draw_sharing
 from builder.press import press_one
 from builder.press.logo import logo_as_photograph
 from builder.rules.look.logo import logo_of

@@ -18,7 +18,7 @@ from builder.fonts.files import font_file
 from builder.library import LAYOUTS
 from builder.model.document import Publication
 from builder.model.sharing import Shape, SharingPicture
-from builder.pictures import draw_sharing
+from builder.pictures.sharing import draw_sharing
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
 from tests.compose.test_machines import PLACE
 

@@ -12,7 +12,8 @@ from PIL import Image
 from builder.library import LAYOUTS
 from builder.model.document import CopiedFile, Folder, Publication
 from builder.model.sharing import SharingPicture
-from builder.pictures import draw_sharing, picture_at
+from builder.pictures import picture_at
+from builder.pictures.sharing import draw_sharing
 from builder.press import kept_pictures, press_publication
 
 SHARED = SharingPicture("sharing/index.png", "Test studio", "Soap, slowly", "")

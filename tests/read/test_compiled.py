@@ -22,7 +22,7 @@ from builder.cache import compiled, find, folder, keep, sum_of, sums
 from builder.library import CONTENT
 from builder.model.remembered import forget
 from builder.read import library
-from builder.read.library import _Shipped
+from builder.read.drawn_on import Shipped
 from builder.read.studios import read_studio
 from builder.words.within import Spelled
 from tests.making import sure
@@ -34,7 +34,7 @@ READ = library._read_shipped
 
 
 @cache
-def anew() -> _Shipped:
+def anew() -> Shipped:
     return READ(CONTENT)
 
 
@@ -43,7 +43,7 @@ def reads(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[list[Path
     """Begin with an empty cache; give the list of all that is read anew."""
     made: list[Path] = []
 
-    def read(content: Path) -> _Shipped:
+    def read(content: Path) -> Shipped:
         made.append(content)
         return anew() if content == CONTENT else READ(content)
 
@@ -62,7 +62,7 @@ def another_process() -> None:
     sums._sum_of_package.cache_clear()
 
 
-def shipped(content: Path = CONTENT) -> _Shipped:
+def shipped(content: Path = CONTENT) -> Shipped:
     another_process()
     return library._shipped(content)
 
@@ -383,7 +383,7 @@ def test_a_renamed_file_is_another_version_and_a_link_has_none(tmp_path: Path) -
 
 
 def test_all_code_that_reads_is_summed() -> None:
-    ask = "import sys, builder.read.library; print(*(name for name in sys.modules if name.partition('.')[0] == 'builder'))"
+    ask = "import sys, builder.read.stock; print(*(name for name in sys.modules if name.partition('.')[0] == 'builder'))"
     done = subprocess.run([sys.executable, "-c", ask], capture_output=True, text=True, check=True, cwd=ROOT)
     rooms = {[*name.split("."), "__init__.py"][1].removesuffix(".py") for name in done.stdout.split()}
     assert rooms <= {name.removesuffix(".py") for name in sums.READS}

@@ -10,11 +10,11 @@ from hypothesis import strategies as st
 
 from builder.model.finding import Finding
 from builder.model.teaching.lesson import CautionHere, Lesson, LinkHole, Mention, PictureHole, Piece, Prose, Steps, Where, Who
+from builder.read.known import Known
 from builder.read.teaching.blocks import TextBlock, read_blocks
 from builder.read.teaching.lessons import read_lesson
 from builder.read.teaching.pages import read_page
 from builder.read.teaching.passages import read_passage
-from builder.read.yaml.fit import Known
 from tests.making import sure
 
 EMPTY = ("area", "br", "hr", "img")

@@ -9,8 +9,8 @@ from builder.library import CONTENT
 from builder.model.finding import Finding
 from builder.model.label.language import ENGLISH, Language
 from builder.model.teaching.lesson import Block, Prose, Steps, sentences_in
-from builder.read.library import read_library
-from builder.read.teaching.passages import messages_of, passages_in
+from builder.read.library import passages_in, read_library
+from builder.read.teaching.passages import messages_of
 from builder.read.text.text_files import TextFolder
 from builder.words.fold import fold
 

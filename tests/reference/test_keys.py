@@ -15,11 +15,11 @@ from pytest import ParameterSet
 from builder.library import CONTENT
 from builder.model.finding import Finding
 from builder.model.recipe.figure import Source
+from builder.read.known import Known
 from builder.read.library import read_library
 from builder.read.shapes import shape as shapes
 from builder.read.shapes.shape import Shape
 from builder.read.text.text_files import TextFolder
-from builder.read.yaml.fit import Known
 from builder.reference.descriptions import about_field, about_shape
 from builder.reference.files import SHIPPED_FILES, STUDIO_FILES, StudioFile
 from builder.reference.keys import Key, sections_of

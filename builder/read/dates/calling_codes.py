@@ -5,12 +5,12 @@ import re
 from builder.model.dates.calling_code import CallingCode
 from builder.model.place import Place
 from builder.model.recipe.figure import Known as HowKnown
+from builder.read.known import Known
 from builder.read.text.tables import Row, rows_of
 from builder.read.text.text_error import TextError, quoted
 from builder.read.text.text_files import TextFolder
 from builder.read.values.values import find_region, find_source, member_of, text_of
 from builder.read.values.zones import parse_country
-from builder.read.yaml.fit import Known
 
 _COLUMNS = ("country", "region", "code", "trunk", "abroad", "shortest", "longest", "source", "at", "known")
 

@@ -13,11 +13,11 @@ from builder.model.recipe.essential_oil import Constituent, Held, span_of
 from builder.model.recipe.figure import Known as HowKnown
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.remembered import remembered
+from builder.read.known import Known
 from builder.read.text.tables import Row, rows_of, share_in, words_in
 from builder.read.text.text_error import TextError
 from builder.read.text.text_files import TextFolder
 from builder.read.values.values import find_source, member_of, text_of
-from builder.read.yaml.fit import Known
 from builder.words.fold import fold
 
 _COLUMNS = ("oil", "inci_names", "botanical", "part", "constituent", "low_percent", "high_percent", "source", "at", "known", "note")

@@ -11,11 +11,11 @@ from builder.model.recipe.figure import Known as HowKnown
 from builder.model.recipe.ingredient import blend_of
 from builder.model.recipe.product import Contact
 from builder.model.recipe.recipe import USED_ON
+from builder.read.known import Known
 from builder.read.text.tables import Row, products_in, rows_of, share_in, words_in
 from builder.read.text.text_files import TextFolder
 from builder.read.values.numbers import parse_number, parse_positive
 from builder.read.values.values import find_source, member_of, parse_yes_or_no, text_of, word_of
-from builder.read.yaml.fit import Known
 from builder.words.fold import fold
 
 _LIMIT_COLUMNS = (

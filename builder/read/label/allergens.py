@@ -3,11 +3,11 @@
 from builder.model.label.labelling import Allergen
 from builder.model.place import Place
 from builder.model.recipe.figure import Known as HowKnown
+from builder.read.known import Known
 from builder.read.text.tables import Row, rows_of, share_in, words_in
 from builder.read.text.text_error import TextError
 from builder.read.text.text_files import TextFolder
 from builder.read.values.values import find_source, member_of, parse_yes_or_no, text_of, word_of
-from builder.read.yaml.fit import Known
 from builder.words.fold import fold
 
 _COLUMNS = (

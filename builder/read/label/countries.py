@@ -4,11 +4,11 @@ from collections.abc import Mapping
 
 from builder.model.place import Place
 from builder.model.recipe.figure import Known as HowKnown
+from builder.read.known import Known
 from builder.read.text.tables import Row, rows_of
 from builder.read.text.text_files import TextFolder
 from builder.read.values.values import find_source, member_of, text_of
 from builder.read.values.zones import parse_country
-from builder.read.yaml.fit import Known
 from builder.words.fold import fold
 
 _COLUMNS = ("country", "called", "source", "at", "known")

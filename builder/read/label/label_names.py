@@ -9,10 +9,10 @@ from dataclasses import replace
 from builder.model.label.region import EnglishNames, Region
 from builder.model.place import Place
 from builder.model.recipe.figure import Known as HowKnown
+from builder.read.known import Known
 from builder.read.text.tables import Row, rows_of
 from builder.read.text.text_files import TextFolder
 from builder.read.values.values import find_source, member_of, text_of, word_of
-from builder.read.yaml.fit import Known
 from builder.words.fold import fold
 
 ENGLISH = "English and INCI"

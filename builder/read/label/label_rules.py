@@ -9,12 +9,12 @@ from builder.model.label.typeface import MeasuredOn
 from builder.model.place import Place
 from builder.model.recipe.figure import Known as HowKnown
 from builder.model.recipe.ingredient_kind import IngredientKind
+from builder.read.known import Known
 from builder.read.text.tables import Row, products_in, rows_of, words_in
 from builder.read.text.text_files import TextFolder
 from builder.read.values.amounts import parse_length
 from builder.read.values.numbers import parse_number
 from builder.read.values.values import find_region, find_source, member_of, parse_yes_or_no, text_of, word_of
-from builder.read.yaml.fit import Known
 from builder.units import millimetres_in
 from builder.words.fold import fold
 

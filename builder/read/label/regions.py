@@ -2,8 +2,9 @@
 
 from builder.model.finding import Finding
 from builder.model.label.region import Region, RegionRule
+from builder.read.known import Known
 from builder.read.shapes.library import RegionRuleShape, RegionShape
-from builder.read.yaml.fit import Known, fit_each
+from builder.read.yaml.fit import fit_each
 from builder.read.yaml.placed_yaml import PlacedYaml
 
 

@@ -2,9 +2,10 @@
 
 from builder.model.finding import Finding
 from builder.model.recipe.figure import Figure
+from builder.read.known import Known
 from builder.read.recipe.figures import make_figure
 from builder.read.shapes.figure import FigureShape
-from builder.read.yaml.fit import Known, fit_each
+from builder.read.yaml.fit import fit_each
 from builder.read.yaml.placed_yaml import PlacedYaml
 
 WATER_DENSITY = "water density at 20 degC"

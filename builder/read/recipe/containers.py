@@ -2,8 +2,9 @@
 
 from builder.model.finding import Finding
 from builder.model.recipe.container import Container, Outside
+from builder.read.known import Known
 from builder.read.shapes.library import ContainerShape
-from builder.read.yaml.fit import Known, fit_each
+from builder.read.yaml.fit import fit_each
 from builder.read.yaml.placed_yaml import PlacedYaml
 from builder.words.fold import fold
 

@@ -8,12 +8,13 @@ from builder.model.finding_kind import STOP, FindingKind
 from builder.model.label.declaration import Range
 from builder.model.recipe.figure import Figure, Figures
 from builder.model.recipe.ingredient import AllergenStatement, Certificate, DropMass, Ingredient, LabelName, Preserves
+from builder.read.known import Known
 from builder.read.recipe.constants import WATER_DENSITY
 from builder.read.recipe.figures import make_figures
 from builder.read.shapes.card import CardShape, FiguresShape
 from builder.read.shapes.figure import RELATIVE_DENSITY
 from builder.read.shapes.label_name import CertificateShape, LabelNameShape
-from builder.read.yaml.fit import Known, fit
+from builder.read.yaml.fit import fit
 from builder.read.yaml.placed_yaml import PlacedYaml
 from builder.words.fold import fold
 from builder.words.within import Spelled, spelled

@@ -14,8 +14,9 @@ from builder.model.finding import Finding
 from builder.model.place import Place
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.product import Contact, DeclaredBy, Product
+from builder.read.known import Known
 from builder.read.shapes.library import NamedPhShape, OwnProductShape, ProductShape, UsualPhShape
-from builder.read.yaml.fit import Known, fit_each
+from builder.read.yaml.fit import fit_each
 from builder.read.yaml.placed_yaml import PlacedYaml
 from builder.words.fold import fold
 

@@ -7,9 +7,10 @@ from builder.model.label.language import Translation
 from builder.model.place import Name
 from builder.model.recipe.recipe import Choice, Cure, Fill, MeasuredDensity, MeasuredPh, Phase, Recipe, RecipeLine, SteamsAway
 from builder.read.acceptances import make_acceptances
+from builder.read.known import Known
 from builder.read.lye.lye_plans import make_lye_plan
 from builder.read.shapes.recipe import FillShape, PhaseShape, RecipeShape, TranslationShape
-from builder.read.yaml.fit import Known, fit
+from builder.read.yaml.fit import fit
 from builder.read.yaml.placed_yaml import PlacedYaml
 from builder.read.yaml.yaml_nodes import Step
 from builder.words.fold import fold

@@ -2,8 +2,9 @@
 
 from builder.model.finding import Finding
 from builder.model.roster.allergy import AllergyWords, Says
+from builder.read.known import Known
 from builder.read.shapes.allergy_words import AllergyWordsShape
-from builder.read.yaml.fit import Known, fit_each
+from builder.read.yaml.fit import fit_each
 from builder.read.yaml.placed_yaml import PlacedYaml
 
 

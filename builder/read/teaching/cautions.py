@@ -12,8 +12,9 @@ from typing import cast
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.teaching.caution import CautionText
+from builder.read.known import Known
 from builder.read.shapes.library import CautionShape
-from builder.read.yaml.fit import Known, fit
+from builder.read.yaml.fit import fit
 from builder.read.yaml.placed_yaml import PlacedYaml
 from builder.read.yaml.yaml_nodes import Data
 from builder.words.listed import listed

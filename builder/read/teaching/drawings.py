@@ -2,9 +2,10 @@
 
 from builder.model.drawing import Drawing
 from builder.model.finding import Finding
+from builder.read.known import Known
 from builder.read.shapes.teaching import DrawingShape
 from builder.read.text.text_files import TextFolder
-from builder.read.yaml.fit import Known, fit_each
+from builder.read.yaml.fit import fit_each
 from builder.read.yaml.placed_yaml import PlacedYaml
 from builder.words.fold import fold
 

@@ -6,14 +6,13 @@ from dataclasses import replace
 from pathlib import PurePosixPath
 
 from builder.model.finding import Finding, stop
-from builder.model.label.language import ENGLISH, Language
+from builder.model.label.language import Language
 from builder.model.place import Place
 from builder.model.teaching.lesson import Block, Prose, Steps
-from builder.read.read_once import read_once
+from builder.read.known import Known
 from builder.read.shapes.library import PassageHeadShape
 from builder.read.teaching.blocks import Heading, PassageHere, read_blocks
-from builder.read.text.text_files import TextFolder
-from builder.read.yaml.fit import Known, fit
+from builder.read.yaml.fit import fit
 from builder.read.yaml.placed_yaml import read_yaml
 
 _HEAD = re.compile(r"---\n(.*?\n)---(?:\n|$)", re.DOTALL)
@@ -50,27 +49,7 @@ def messages_of(passage: str) -> Iterator[str]:
     yield from (said for _, said, _ in _lines(passage) if said)
 
 
-def passages_in(language: Language, passages: Passages, ours: TextFolder, studio: TextFolder, known: Known) -> Passages:
-    """Return the passages of a studio in its language: those that ship as the language says them, its own as they are written."""
-    if language == ENGLISH:
-        return passages
-    shipped = (f"passages/{key}.md" for key in passages if not studio.has(f"shelf/passages/{key}.md"))
-    texts = tuple(text for file in shipped for text in (ours.shown_as + file, ours.text(file) or ""))
-    return _passages_in(studio.findings, language, passages, known, *texts)
-
-
-@read_once(4)
-def _passages_in(findings: list[Finding], language: Language, passages: Passages, known: Known, *texts: str) -> Passages:
-    """Read files anew, each given by its name and its text."""
-    files = zip(texts[::2], texts[1::2], strict=True)
-    said = dict(passages)
-    for file, text in files:
-        key = PurePosixPath(file).stem
-        said[key] = _said_in(language, passages[key], text, file, known, findings)
-    return said
-
-
-def _said_in(
+def said_in(
     language: Language, english: tuple[Block, ...], passage: str, file: str, known: Known, findings: list[Finding]
 ) -> tuple[Block, ...]:
     """Return a passage that ships in another language: it shows that, and is judged by its English, whose words alone the rules know."""

@@ -7,8 +7,9 @@ from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.teaching.supervision import Band, Basis, OwnNumbers, WatchRule
 from builder.model.teaching.teaching import FormatAdvice
+from builder.read.known import Known
 from builder.read.shapes.teaching import FormatAdviceShape, WatchRuleShape
-from builder.read.yaml.fit import Known, fit_each
+from builder.read.yaml.fit import fit_each
 from builder.read.yaml.placed_yaml import PlacedYaml
 from builder.words.fold import fold
 from builder.words.nearest import did_you_mean

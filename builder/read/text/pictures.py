@@ -6,7 +6,6 @@ from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.picture import PictureFile, Size
 from builder.model.place import Place
-from builder.pictures import PictureError, clean_picture
 from builder.read.text.text_files import TextFolder
 
 FINDS = (
@@ -25,6 +24,8 @@ def read_pictures(folder: TextFolder, names: list[str]) -> dict[str, PictureFile
 
 
 def _look(folder: TextFolder, name: str) -> PictureFile:
+    from builder.pictures import PictureError, clean_picture
+
     path, place = folder.root / name, Place(folder.shown_as + name)
     try:
         if path.stat().st_size > MOST_BYTES:

@@ -8,11 +8,11 @@ from typing import TypeVar
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
+from builder.read.known import Known
 from builder.read.text.text_error import TextError, quoted
 from builder.read.text.text_files import TextFolder
 from builder.read.values.numbers import parse_number
 from builder.read.values.values import find_product
-from builder.read.yaml.fit import Known
 
 FINDS = (FindingKind("limit-row-wrong", STOP, "A row of a table cannot be read, so that its limit would not hold."),)
 

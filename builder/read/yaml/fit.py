@@ -1,43 +1,18 @@
 """Data of a file becomes a shape, or findings: each with the place of the value that it is about, and none hides another."""
 
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
+from collections.abc import Iterator
 from typing import TypeVar
 
 from pydantic import ValidationError
 
 from builder.model.finding import Finding, stop
-from builder.model.recipe.figure import Figure, Source
-from builder.model.recipe.product import Product
+from builder.read.known import NOTHING_KNOWN, Known
 from builder.read.shapes.shape import Shape
 from builder.read.yaml.faults import explain_faults
 from builder.read.yaml.placed_yaml import PlacedYaml
 from builder.read.yaml.yaml_nodes import Step
 
 S = TypeVar("S", bound=Shape)
-
-
-@dataclass(frozen=True)
-class Known:
-    """What a text may name: the sources and the kinds of product that have been read before it, and the sources that cannot be read.
-
-    `allergens` are the folded names of the substances in the table of fragrance allergens, `languages` those of labels beside English.
-    `oils` are the names of the oils in the table of constituents, by their folded names; `regions` the names of those in `regions.yaml`.
-    `usual_ph` are the figures of `usual_ph.yaml` by the folded names of products, `kinds_meant` kinds of product by other words for them.
-    """
-
-    sources: Mapping[str, Source] = field(default_factory=dict)
-    products: Mapping[str, Product] = field(default_factory=dict)
-    unread_sources: frozenset[str] = frozenset()
-    allergens: frozenset[str] = frozenset()
-    languages: tuple[str, ...] = ()
-    oils: Mapping[str, str] = field(default_factory=dict)
-    regions: tuple[str, ...] = ()
-    usual_ph: Mapping[str, Figure] = field(default_factory=dict)
-    kinds_meant: Mapping[str, str] = field(default_factory=dict)
-
-
-NOTHING_KNOWN = Known()
 
 
 def fit(shape: type[S], placed: PlacedYaml, findings: list[Finding], *path: Step, known: Known = NOTHING_KNOWN) -> S | None:

@@ -1,0 +1,204 @@
+"""The files of the stock, and of the studio's shelf beside it, are read.
+
+The shelf has the same files as the stock. What it holds under a name takes the place of what the stock holds under that name.
+"""
+
+from collections.abc import Callable, Mapping
+from dataclasses import replace
+from functools import partial
+from pathlib import Path, PurePosixPath
+from types import MappingProxyType
+from typing import TypeVar
+
+from builder.model.finding import Finding
+from builder.model.label.language import ENGLISH, OWN
+from builder.model.library import ANY, Library, Rulebook, Unread
+from builder.model.recipe.figure import Figure
+from builder.model.teaching.caution import CautionText
+from builder.model.teaching.claim import ClaimRules
+from builder.model.teaching.lesson import Block
+from builder.read.dates.calling_codes import read_calling_codes
+from builder.read.dose.essential_oils import read_constituents, with_constituents
+from builder.read.dose.limits import read_colour_rules, read_field_rules, read_limits
+from builder.read.drawn_on import DrawnOn, Shelf, Shipped, fields_of
+from builder.read.known import Known
+from builder.read.label.allergens import read_allergens
+from builder.read.label.countries import read_countries
+from builder.read.label.label_names import read_label_names, with_english
+from builder.read.label.label_rules import read_label_warnings, read_type_heights
+from builder.read.label.label_sheets import read_label_sheets
+from builder.read.label.languages import over, read_languages
+from builder.read.label.regions import read_regions
+from builder.read.recipe.constants import read_constants
+from builder.read.recipe.containers import read_containers
+from builder.read.recipe.ingredients import index_ingredients, read_ingredient
+from builder.read.recipe.products import read_own_products, read_products, read_usual_ph, with_own
+from builder.read.recipe.sources import read_sources
+from builder.read.recipe.synonyms import read_synonyms
+from builder.read.roster.allergy_words import read_allergy_words
+from builder.read.teaching.cautions import read_caution
+from builder.read.teaching.drawings import read_drawings
+from builder.read.teaching.passages import read_passage
+from builder.read.teaching.teaching import read_format_advice, read_supervision
+from builder.read.teaching.unsafe_steps import read_claims, read_flame_words, read_lye_words, read_unsafe_steps, read_word_groups
+from builder.read.text.text_files import TextFolder
+from builder.read.yaml.placed_yaml import PlacedYaml, read_yaml_file
+from builder.words.fold import fold
+
+T = TypeVar("T")
+_LIMITS = ("usage_limits", "scent_limits", "limits_by_people")
+_KINDS = ("containers", "cautions", "ingredients", "label_sheets")
+
+
+def read_shipped(folder: Path) -> Shipped:
+    """Read the stock that ships."""
+    findings: list[Finding] = []
+    content = TextFolder(folder, findings, "content/")
+    unread_sources: set[str] = set()
+    sources = _one(content, "sources.yaml", lambda placed: read_sources(placed, findings), unread_sources)
+    cited = Known(sources, {}, frozenset(unread_sources))
+    regions = _one(content, "regions.yaml", lambda placed: read_regions(placed, cited, findings), set())
+    cited = replace(cited, regions=tuple(regions))
+    products = _one(content, "products.yaml", lambda placed: read_products(placed, cited, findings), set())
+    languages = read_languages(content, "languages")
+    usual_ph = _one(content, "usual_ph.yaml", lambda placed: read_usual_ph(placed, cited, findings), set())
+    synonyms = read_synonyms(read_yaml_file(content, "synonyms.yaml") if content.has("synonyms.yaml") else None)
+    known = replace(cited, products=products, languages=tuple(languages), usual_ph=usual_ph, kinds_meant=synonyms.kinds)
+    regions = with_english(regions, read_label_names(content, "tables/label_names_us.csv", known))
+    allergens = read_allergens(content, "tables/fragrance_allergens_eu.csv", known)
+    known = replace(known, allergens=frozenset(name for one in allergens for name in one.counts))
+    groups = _one(content, "tables/word_groups.yaml", read_word_groups, set())
+    steps = _one(content, "tables/unsafe_steps.yaml", lambda placed: read_unsafe_steps(placed, groups, known, findings), set())
+    lye_words = _one(content, "tables/lye_words.yaml", lambda placed: read_lye_words(placed, groups, known, findings), set())
+    flame_words = _one(content, "tables/flame_words.yaml", lambda placed: read_flame_words(placed, groups, known, findings), set())
+    claims = _one(content, "tables/claims.yaml", lambda placed: {"claims": read_claims(placed, groups, known, findings)}, set())
+    constants = _one(content, "constants.yaml", lambda placed: read_constants(placed, known, findings), set())
+    rulebook = Rulebook(
+        constants=constants,
+        supervision=_one(content, "supervision.yaml", lambda placed: read_supervision(placed, known, findings), set()),
+        drawings=_one(content, "drawings.yaml", lambda placed: read_drawings(placed, content, known, findings), set()),
+        format_advice=_one(content, "format_advice.yaml", lambda placed: read_format_advice(placed, known, findings), set()),
+        regions=regions,
+        allergens=allergens,
+        languages={OWN: ENGLISH, **languages},
+        calling_codes=read_calling_codes(content, "tables/calling_codes.csv", known),
+        countries=read_countries(content, "tables/countries.csv", known),
+        type_heights=read_type_heights(content, "tables/type_heights.csv", known),
+        label_warnings=read_label_warnings(content, "tables/label_warnings.csv", known),
+        unsafe_steps=tuple(steps.values()),
+        lye_words=lye_words,
+        flame_words=flame_words,
+        claims=claims.get("claims", ClaimRules()),
+        synonyms=synonyms,
+    )
+    return Shipped(known, rulebook, _read_shelf(content, "", known, constants), tuple(findings))
+
+
+def _read_shelf(
+    folder: TextFolder, at: str, known: Known, constants: Mapping[str, Figure], shipped: Mapping[str, CautionText] = MappingProxyType({})
+) -> Shelf:
+    """Read what both the stock and a studio's shelf may hold; `at` is where in the folder it lies, `shipped` the cautions that ship."""
+    findings = folder.findings
+    unread: dict[str, set[str]] = {kind: set() for kind in _KINDS}
+    read_words = partial(read_allergy_words, known=known, findings=findings)
+    constituents = read_constituents(folder, f"{at}tables/essential_oils.csv", known)
+    known = replace(known, oils={**known.oils, **{fold(one.oil): one.oil for one in constituents}})
+    read_card = partial(read_ingredient, known=known, constants=constants, findings=findings)
+    containers = _one(folder, f"{at}containers.yaml", lambda placed: read_containers(placed, known, findings), unread["containers"])
+    stocks = _one(folder, f"{at}label_sheets.yaml", lambda placed: read_label_sheets(placed, findings), unread["label_sheets"])
+    words = _one(folder, f"{at}allergy_words.yaml", read_words, set())
+    texts = _each(folder, f"{at}cautions", lambda placed: read_caution(placed, known, findings, shipped), unread["cautions"])
+    return Shelf(
+        containers=containers,
+        label_sheets=stocks,
+        allergy_words=words,
+        cautions={text.key: text for text in texts},
+        passages=_passages(folder, f"{at}passages", known, findings),
+        cards=tuple(_each(folder, f"{at}ingredients", read_card, unread["ingredients"])),
+        limits=tuple(limit for name in _LIMITS for limit in read_limits(folder, f"{at}tables/{name}.csv", known)),
+        constituents=constituents,
+        colour_rules=tuple(read_colour_rules(folder, f"{at}tables/colour_additives_us.csv", known)),
+        field_rules=read_field_rules(folder, f"{at}tables/colours_eu.csv", known),
+        unread=unread,
+    )
+
+
+def _one(folder: TextFolder, name: str, read: Callable[[PlacedYaml], dict[str, T]], unread: set[str]) -> dict[str, T]:
+    """Read a file of many things by their names, and note the names of those that cannot be made."""
+    if not folder.has(name):
+        return {}
+    placed = read_yaml_file(folder, name)
+    if placed is None:
+        unread.add(ANY)
+        return {}
+    made = read(placed)
+    unread |= {fold(key) for key in placed.places()} - {fold(key) for key in made}
+    return made
+
+
+def _each(folder: TextFolder, name: str, read: Callable[[PlacedYaml], T | None], unread: set[str]) -> list[T]:
+    """Read the files of a folder, one thing a file, and note the names of those that cannot be made."""
+    made = []
+    for file in folder.files(name, ".yaml"):
+        placed = read_yaml_file(folder, file)
+        one = read(placed) if placed else None
+        if one is None:
+            unread |= _names_of(file, placed)
+        else:
+            made.append(one)
+    return made
+
+
+def _names_of(file: str, placed: PlacedYaml | None) -> set[str]:
+    """Return the names under which others may speak of what a file holds: the file's own, and those that it states."""
+    stem = PurePosixPath(file).stem
+    data = placed.data if placed and isinstance(placed.data, dict) else {}
+    others = data.get("also called", [])
+    stated = (data.get("name"), *(others if isinstance(others, list) else ()))
+    return {stem, stem.replace("-", " "), *(fold(name) for name in stated if isinstance(name, str))}
+
+
+def _passages(folder: TextFolder, name: str, known: Known, findings: list[Finding]) -> dict[str, tuple[Block, ...]]:
+    texts = ((file, folder.text(file)) for file in folder.files(name, ".md"))
+    return {
+        PurePosixPath(file).stem: read_passage(text, folder.shown_as + file, known, findings) for file, text in texts if text is not None
+    }
+
+
+def drawn_on(shipped: Shipped, studio: TextFolder) -> DrawnOn:
+    """Return what a studio draws on: what ships, with its shelf over it."""
+    unread: dict[str, set[str]] = {"sources": set()}
+    sources = _one(studio, "shelf/sources.yaml", lambda placed: read_sources(placed, studio.findings), unread["sources"])
+    kinds = _one(studio, "shelf/products.yaml", lambda placed: read_own_products(placed, shipped.known, studio.findings), set())
+    languages = over(shipped.rulebook.languages, read_languages(studio, "shelf/languages"))
+    known = replace(
+        shipped.known,
+        languages=tuple(name for name in languages if name != OWN),
+        sources={**shipped.known.sources, **sources},
+        products=with_own(dict(shipped.known.products), kinds),
+        oils={fold(one.oil): one.oil for one in shipped.shelf.constituents},
+        unread_sources=shipped.known.unread_sources | frozenset(unread["sources"]),
+    )
+    theirs = shipped.shelf
+    own = _read_shelf(studio, "shelf/", known, shipped.rulebook.constants, theirs.cautions)
+    cards = index_ingredients(theirs.cards, own.cards, studio.findings)
+    library = Library(
+        **fields_of(Rulebook, shipped.rulebook) | {"languages": languages},
+        ingredients=with_constituents(cards, _together(theirs.constituents, own.constituents), shipped.rulebook.allergens),
+        containers={**theirs.containers, **own.containers},
+        products=known.products,
+        sources=known.sources,
+        cautions={**theirs.cautions, **own.cautions},
+        limits=_together(own.limits, theirs.limits),
+        colour_rules=_together(own.colour_rules, theirs.colour_rules),
+        field_rules=_together(own.field_rules, theirs.field_rules),
+        allergy_words=tuple({**theirs.allergy_words, **own.allergy_words}.values()),
+        label_sheets={**theirs.label_sheets, **own.label_sheets},
+        unread=Unread(**{kind: frozenset(theirs.unread[kind] | own.unread[kind]) for kind in _KINDS}),
+    )
+    return DrawnOn(library, {**theirs.passages, **own.passages}, known)
+
+
+def _together(first: tuple[T, ...], then: tuple[T, ...]) -> tuple[T, ...]:
+    """Return the rows of two tables. One without the other stays the same value, so that what is known of it is known of it here too."""
+    return (*first, *then) if first and then else first or then
