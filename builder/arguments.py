@@ -5,7 +5,7 @@ Decided: an option is written whole. Why: `--to`, a folder for one command, woul
 """
 
 import argparse
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from datetime import date
 from functools import cache
 from pathlib import Path
@@ -32,7 +32,8 @@ ANY_SHAPE = ("cylinder", "tube", "round lid", "bag", "cavity", "rectangle")
 
 def parse(arguments: Sequence[str]) -> argparse.Namespace:
     """Read the words of a command. Raises SystemExit for help and for what is no command, and CommandError for a mistyped one."""
-    parser = parser_of_all()
+    # Of a command that is known the others need not be made.
+    parser = _parser_of(arguments[:1]) if arguments and arguments[0] in _COMMANDS else parser_of_all()
     within, what = parser, "command"
     for word in arguments:
         known = _commands(within)
@@ -59,6 +60,10 @@ def _refuse_unknown_options(command: argparse.ArgumentParser, arguments: Sequenc
 @cache
 def parser_of_all() -> argparse.ArgumentParser:
     """Return the parser of all commands."""
+    return _parser_of(_COMMANDS)
+
+
+def _parser_of(names: Iterable[str]) -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
         prog="stillroom",
         description=_ABOUT,
@@ -68,11 +73,8 @@ def parser_of_all() -> argparse.ArgumentParser:
     )
     parser.add_argument("--version", action=_Version, nargs=0, help="say which version this is")
     commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
-    for add in (
-        _start, _add, _check, _preview, _publish, _label, _weigh, _plan, _shop, _list, _card, _explain, _guide, _reference, _editor,
-        _completion,
-    ):  # fmt: skip
-        add(commands)
+    for name in names:
+        _COMMANDS[name](commands)
     return parser
 
 
@@ -326,6 +328,13 @@ def _studio_and(parser: argparse.ArgumentParser, dest: str, metavar: str, meanin
 
 def _today(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--today", type=day_of, default=None, metavar="DATE", help="work as on this day, such as 2027-01-31")
+
+
+_COMMANDS: Mapping[str, Callable[[Any], None]] = {
+    "start": _start, "add": _add, "check": _check, "preview": _preview, "publish": _publish, "label": _label, "weigh": _weigh,
+    "plan": _plan, "shop": _shop, "list": _list, "card": _card, "explain": _explain, "guide": _guide, "reference": _reference,
+    "editor": _editor, "completion": _completion,
+}  # fmt: skip
 
 
 def count_of(text: str) -> int:

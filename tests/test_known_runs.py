@@ -2,7 +2,7 @@
 
 import shutil
 import time
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Collection, Iterator
 from pathlib import Path
 
 import pytest
@@ -91,7 +91,7 @@ def test_another_day_or_another_version_is_looked_at(studio: Path, looks: list[P
     check(studio)
     check(studio, "2027-01-02")
     assert len(looks) == 2
-    monkeypatch.setattr(sums, "_sum_of_code", lambda: b"other code")
+    monkeypatch.setattr(sums, "_sum_of_python", lambda: b"another Python")
     check(studio)
     assert len(looks) == 3
 
@@ -141,9 +141,9 @@ def test_a_folder_that_is_no_output_is_not_read(studio: Path, tmp_path: Path, mo
     summed: list[str] = []
     add_file = sums._add_file
 
-    def add(made: sums._Sum, path: str, shown: str, changed_before: float | None) -> None:
+    def add(made: sums._Sum, path: str, shown: str, changed_before: float | None, left_out: Collection[str]) -> None:
         summed.append(path)
-        add_file(made, path, shown, changed_before)
+        add_file(made, path, shown, changed_before, left_out)
 
     monkeypatch.setattr(sums, "_add_file", add)
     append(tmp_path / "letters" / "private.txt", "not ours")

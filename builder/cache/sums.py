@@ -71,12 +71,18 @@ def _sum_of_package() -> bytes:
 
 
 @cache
-def _sum_of_code() -> bytes:
-    """Sum the code as it was loaded, with the version of Python and the names of all packages, which hold their versions."""
-    made = blake2b(digest_size=32)
-    made.update(sys.version.encode())
+def _sum_of_python() -> bytes:
+    """Sum the version of Python and the names of all packages, which hold their versions."""
+    made = blake2b(sys.version.encode(), digest_size=32)
     for name in sorted(name for folder in sys.path for name in _packages(folder)):
         made.update(name.encode("utf-8", "surrogateescape") + b"\0")
+    return made.digest()
+
+
+@cache
+def _sum_of_code() -> bytes:
+    """Sum the code that reads as it was loaded, and what it runs on."""
+    made = blake2b(_sum_of_python(), digest_size=32)
     for part in READS:
         _add(made, str(PACKAGE / part), part, changed_before=_BEGUN - SETTLED)
     return made.digest()
@@ -99,7 +105,7 @@ def sum_of_run(folders: Sequence[Path], without: Collection[Path], words: Sequen
     made = blake2b(digest_size=28)
     left_out = frozenset(os.path.realpath(path) for path in without)
     try:
-        made.update(_sum_of_code())
+        made.update(_sum_of_python())
         made.update(_sum_of_package())
         for text in (*words, *map(_changed, SYSTEM)):
             made.update(f"{len(text)} {text}".encode("utf-8", "surrogateescape"))
@@ -119,19 +125,22 @@ def _changed(path: str) -> str:
 
 def _add(made: _Sum, path: str, shown: str, changed_before: float | None = None, left_out: Collection[str] = ()) -> None:
     """Add a file, or a folder in the order of names: each path, and of a file its length and bytes."""
-    if not os.path.isdir(path):  # noqa: PTH112  hundreds of them: a Path for each would take twice as long
-        _add_file(made, path, shown, changed_before)
-        return
+    add = _add_folder if os.path.isdir(path) else _add_file  # noqa: PTH112  a Path for each of hundreds would take twice as long
+    add(made, path, shown, changed_before, left_out)
+
+
+def _add_folder(made: _Sum, path: str, shown: str, changed_before: float | None, left_out: Collection[str]) -> None:
     with os.scandir(path) as found:
         entries = sorted((one for one in found if one.name != "__pycache__" and one.path not in left_out), key=lambda one: one.name)
     made.update(f"{len(shown)} {len(entries)} {shown}/".encode("utf-8", "surrogateescape"))
     for entry in entries:
         if entry.is_symlink() or not (entry.is_dir() or entry.is_file()):
             raise _UntoldError
-        _add(made, entry.path, f"{shown}/{entry.name}", changed_before, left_out)
+        add = _add_folder if entry.is_dir() else _add_file
+        add(made, entry.path, f"{shown}/{entry.name}", changed_before, left_out)
 
 
-def _add_file(made: _Sum, path: str, shown: str, changed_before: float | None) -> None:
+def _add_file(made: _Sum, path: str, shown: str, changed_before: float | None, _: Collection[str]) -> None:
     with open(path, "rb", buffering=0) as file:  # noqa: PTH123
         if changed_before is not None and os.fstat(file.fileno()).st_ctime > changed_before:
             raise _UntoldError

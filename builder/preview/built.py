@@ -15,7 +15,7 @@ from builder.compose.on_demand import Entry, OnDemand
 from builder.library import CONTENT
 from builder.model.document import CopiedFile, Document
 from builder.model.finding import Finding
-from builder.model.roster.roster import is_roster
+from builder.model.roster.roster_file import is_roster
 from builder.model.studio import Studio
 from builder.model.subject import TextPage
 from builder.read.text.source_lines import SourceLines

@@ -13,7 +13,7 @@ from rich.console import Console
 
 from builder.model.finding import Finding, Weight
 from builder.model.place import Place
-from builder.model.roster.roster import is_roster
+from builder.model.roster.roster_file import is_roster
 from builder.read.text.source_lines import SourceLines
 from builder.terminal.consoles import open_console, say, styled
 from builder.terminal.excerpt import cut_excerpt

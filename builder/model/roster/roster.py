@@ -12,8 +12,6 @@ from builder.model.roster.allergy import Allergy
 from builder.words.fold import fold
 from builder.words.reason import is_reason
 
-# The files of a class that list people, and of which no line is shown anywhere.
-ROSTER_TABLE, ROSTER_WORKBOOK = "roster.csv", "roster.xlsx"
 # What stands in a cell of a workbook that cannot be read, with its place and what to do behind it.
 UNREAD = "cannot be read: "
 NO_NAME = Name("", NOWHERE)
@@ -22,11 +20,6 @@ OWN_NAME = "their name for it"
 _KIND_WORDS = frozenset({"essential", "fragrance", "oil", "absolute", "mica", "clay", "powder", "colour", "color"})
 # The columns about people; every other one is a choice.
 PEOPLE = ("name", "date", "age", "allergies", "settled", "waiting", "at home", "design", OWN_NAME)
-
-
-def is_roster(file: str) -> bool:
-    """Tell whether a file of a studio lists people."""
-    return file.endswith((f"/{ROSTER_TABLE}", f"/{ROSTER_WORKBOOK}"))
 
 
 @dataclass(frozen=True)

@@ -5,7 +5,8 @@ import io
 
 from builder.model.finding import stop
 from builder.model.finding_kind import STOP, FindingKind
-from builder.model.roster.roster import PEOPLE, ROSTER_TABLE, ROSTER_WORKBOOK, UNREAD, Roster
+from builder.model.roster.roster import PEOPLE, UNREAD, Roster
+from builder.model.roster.roster_file import ROSTER_TABLE, ROSTER_WORKBOOK
 from builder.read.notebook.table import NotebookError, Table
 from builder.read.roster.rosters import read_roster
 from builder.read.text.text_files import TextFolder
