@@ -113,6 +113,7 @@ def change_and_check(chance: Random, studio: Path) -> None:
 
 
 RECIPE, JUDGED = "builder.read.studios._recipe", "builder.check.label.claims.claims_in"
+FOUND = "builder.check._found_in"
 CLASS, FRONT = "builder.reckon._sheets", "builder.compose.label_layout.composed._front"
 
 
@@ -142,6 +143,7 @@ def test_what_has_not_changed_is_not_worked_out_again(tmp_path: Path, monkeypatc
     write({**files, lesson: files[lesson] + b"\nOne more word.\n"}, studio)
     again = worked_out(monkeypatch, lambda: next_run(studio))
     assert again[CLASS] == 1
+    assert 0 < again[FOUND] < first[FOUND]
     assert not again[FRONT], "no label speaks of a lesson"
     assert not worked_out(monkeypatch, lambda: next_run(studio))[CLASS]
     monkeypatch.setattr(sums, "_sum_of_package", lambda: b"other code")
@@ -198,6 +200,19 @@ def test_nothing_that_somebody_wrote_of_a_person_is_kept(tmp_path: Path) -> None
     assert "soap-lab-in-pairs" in data
     assert not [word for word in words if word.casefold() in data]
     assert_same(next_run(studio), anew(studio))
+
+
+def test_the_time_of_what_may_not_be_kept_does_not_count(tmp_path: Path) -> None:
+    studio = tmp_path / "studio"
+    files = dict(read(SOUND))
+    write(files, studio)
+    anew(studio)
+    assert remembered.seconds_spent()[CLASS] > 0
+    for name in [one for one in files if one.endswith("lesson.md")]:
+        files[name.replace("lesson.md", "roster.csv")] = b"name\nQwuzzle Vrexmoor\n"
+    write(files, studio)
+    outcome, _ = anew(studio)
+    assert all(sheet.names_somebody for sheet in outcome.sheets) and CLASS not in remembered.seconds_spent()
 
 
 def test_what_holds_a_person_is_never_kept(tmp_path: Path) -> None:

@@ -18,13 +18,13 @@ from typing import Any
 from builder.cache.compiled import find, keep
 from builder.cache.constants import dumps, loads
 from builder.cache.sums import OF_RESULTS, sum_of_run
-from builder.model.remembered import Made, all_values, made, seconds_spent, take_over
+from builder.model.remembered import Made, all_values, made, names_somebody, seconds_spent, take_over
 from builder.model.roster.roster import Guest, Roster, RosterRow
 
 # Whose results are kept: what is made of a whole publication is made anew each time, and lists of people are read anew.
-_KEPT = ("check", "model", "read", "reckon", "rules", "compose.label_layout", "fonts.typefaces")
+_KEPT = ("check", "finding_kinds", "model", "read", "reckon", "rules", "compose.label_layout", "fonts.typefaces")
 _NOT_KEPT = ("read.roster",)
-# Kept anew where so much of it was made anew, of the seconds that it took to make it all; at first, where it took so many seconds.
+# Kept anew where so much of what can be kept was made anew, of the seconds that it took to make it all; at first, where it took so many.
 _WORTH, _AT_LEAST = 0.25, 0.2
 
 
@@ -48,12 +48,13 @@ def results_known(folder: Path, of: str = "studio") -> Iterator[None]:
     for name, values in before.values.items():
         all_values()[name].extend(values)
     yield
-    if key and seconds_spent() > max(_AT_LEAST, before.seconds * _WORTH):
-        keep(key, _worth_keeping(max(before.seconds, seconds_spent())), partial(dumps, never=(Roster, RosterRow, Guest)))
+    spent = sum(seconds for name, seconds in seconds_spent().items() if _is_kept(name))
+    if key and spent > max(_AT_LEAST, before.seconds * _WORTH):
+        keep(key, _worth_keeping(max(before.seconds, spent)), partial(dumps, never=(Roster, RosterRow, Guest)))
 
 
 def _worth_keeping(seconds: float) -> _Results:
-    kept = {name: [one for one in every if _names_nobody(one)] for name, every in made().items() if _is_kept(name)}
+    kept = {name: [one for one in every if not names_somebody(one.args, one.kwargs)] for name, every in made().items() if _is_kept(name)}
     met = {id(one) for every in kept.values() for result in every for one in result.args}
     return _Results(kept, {name: [one for one in values if id(one) in met] for name, values in all_values().items()}, seconds)
 
@@ -61,7 +62,3 @@ def _worth_keeping(seconds: float) -> _Results:
 def _is_kept(name: str) -> bool:
     within = name.removeprefix("builder.")
     return within.startswith(_KEPT) and not within.startswith(_NOT_KEPT)
-
-
-def _names_nobody(one: Made) -> bool:
-    return not any(getattr(value, "names_somebody", False) for value in (*one.args, *one.kwargs.values()))

@@ -28,6 +28,8 @@ from builder.model.finding import Finding
 from builder.model.label.label_fit import LabelFit
 from builder.model.own_document import FaultyLayout
 from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.remembered import remembered
+from builder.model.seen_from import seen_from
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
 
@@ -63,12 +65,15 @@ def check_batch(batch: Batch) -> list[Finding]:
 def check_plans(plans: Iterable[ClassPlan], studio: Studio) -> list[Finding]:
     """Run every rule on every date of a class, and on its batches."""
     plans = tuple(plans)
-    found: list[Found] = []
-    for plan in plans:
-        found += [*run(CLASS, plan), *run(CLASS_IN_STUDIO, plan, studio)]
-        for batch in batches_of(plan, studio):
-            found += run(BATCH, batch)
+    found = [one for plan in plans for one in _found_in(plan, seen_from(studio, plan.studio_class))]
     return _said_once([*found, *run(ALL_CLASSES, plans, studio)])
+
+
+@remembered(256)
+def _found_in(plan: ClassPlan, seen: Studio) -> tuple[Found, ...]:
+    """Run every rule on one date of a class and on its batches, with what the class sees of its studio."""
+    of_batches = (one for batch in batches_of(plan, seen) for one in run(BATCH, batch))
+    return (*run(CLASS, plan), *run(CLASS_IN_STUDIO, plan, seen), *of_batches)
 
 
 def check_recipes(batches: Iterable[WorkedBatch], studio: Studio) -> list[Finding]:

@@ -8,7 +8,7 @@ Decided: another process takes all results over together, with their arguments, 
 """
 
 import time
-from collections import OrderedDict, deque
+from collections import OrderedDict, defaultdict, deque
 from collections.abc import Callable, Hashable, Iterable, Mapping
 from dataclasses import dataclass, field
 from functools import wraps
@@ -48,9 +48,9 @@ class _Memory:
 
 @dataclass
 class _Clock:
-    """How long this process has been making what was not known, in seconds of processor time."""
+    """How long this process has been making what was not known, in seconds of processor time, by the functions that were asked for it."""
 
-    spent: float = 0.0
+    spent: defaultdict[str, float] = field(default_factory=lambda: defaultdict(float))
     runs: bool = False
 
 
@@ -68,7 +68,7 @@ def forget() -> None:
     for values in _values.values():
         values.clear()
     _waiting.clear()
-    _clock.spent = 0.0
+    _clock.spent.clear()
 
 
 def made() -> dict[str, list[Made]]:
@@ -93,9 +93,14 @@ def all_values() -> dict[str, deque[Any]]:
     return _values
 
 
-def seconds_spent() -> float:
-    """Return how long this process has been making what was not known, in seconds of processor time."""
+def seconds_spent() -> Mapping[str, float]:
+    """Return how long this process has been making what was not known and names nobody, in seconds of processor time, by function."""
     return _clock.spent
+
+
+def names_somebody(args: Iterable[object], kwargs: Mapping[str, object]) -> bool:
+    """Tell whether one of the arguments of a function holds what somebody wrote of a person."""
+    return any(getattr(one, "names_somebody", False) for one in (*args, *kwargs.values()))
 
 
 def remembered(most: int, *by_value: type) -> Callable[[Callable[P, T]], Callable[P, T]]:
@@ -138,4 +143,6 @@ def _timed(function: Callable[P, T], *args: P.args, **kwargs: P.kwargs) -> T:
     try:
         return function(*args, **kwargs)
     finally:
-        _clock.runs, _clock.spent = False, _clock.spent + time.process_time() - begun
+        _clock.runs = False
+        if not names_somebody(args, kwargs):
+            _clock.spent[f"{function.__module__}.{function.__qualname__}"] += time.process_time() - begun
