@@ -54,7 +54,7 @@ def find_choices_in_no_step(plan: ClassPlan, studio: Studio) -> Iterator[Finding
 def _put_in(choice: Choice, parts: Sequence[Part], recipe: Recipe, studio: Studio) -> bool:
     """Tell whether some parts put in what is chosen, in braces or in words; or are too few to tell."""
     meant = [meaning_of(mention.name, recipe, studio) for part in parts for mention in part.mentions]
-    if sum(not isinstance(one, Unknown) for one in meant) < _ONLY_WITH_BRACES or Instructions.of(parts).put_everything_in:
+    if sum(not isinstance(one, Unknown) for one in meant) < _ONLY_WITH_BRACES:
         return True
     cards = [card for option in choice.options if option and (card := studio.ingredient(option))]
     named = any(
@@ -67,4 +67,5 @@ def _put_in(choice: Choice, parts: Sequence[Part], recipe: Recipe, studio: Studi
     names = (fold(name).removesuffix(" essential oil").removesuffix(" oil") for card in cards for name in (card.name, *card.also_called))
     words = sorted({what, *map(fold, called), *names})
     said = re.compile(rf"\b(?:{'|'.join(map(re.escape, words))})(?:s|es|ed)?\b")
-    return named or any(said.search(fold(sentence.words)) for part in parts for sentence in part.sentences)
+    in_words = named or any(said.search(fold(sentence.words)) for part in parts for sentence in part.sentences)
+    return in_words or Instructions.of(parts).put_everything_in
