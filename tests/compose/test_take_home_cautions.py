@@ -261,3 +261,9 @@ def test_an_amount_that_is_only_told_is_in_nobodys_hands_and_any_other_is(tmp_pa
 """,
     )
     assert said(here["Go on"]) & {LYE, RAW} == met
+
+
+@pytest.mark.parametrize(("recipe", "is_heated"), [("still-water-bath-salts", False), ("gallon-jug-lotion", False), ("window-bar", True)])
+def test_the_record_asks_for_temperatures_only_where_something_is_heated(recipe: str, is_heated: bool) -> None:
+    texts = [sheet.get_text(" ") for path, sheet in example() if f"take-home-{recipe}--" in path]
+    assert texts and all(("Hottest, coolest" in text) is is_heated for text in texts)

@@ -37,8 +37,8 @@ def named(kind: str, parts: tuple[str, ...]) -> list[Document]:
 def read(kind: str, parts: tuple[str, ...]) -> list[StepRead]:
     sheets = named(kind, parts)
     with TemporaryDirectory() as folder, only_our_fonts(Path(folder)):
-        pressed = press_sheets(sheets, EXAMPLE, (LAYOUTS,))
-    found = [step for one, (_, made) in zip(sheets, pressed, strict=True) for step in steps_read(made.pdf, one.html, HEADS[kind])]
+        pressed = list(press_sheets(sheets, EXAMPLE, (LAYOUTS,)))
+    found = [step for one, made in pressed for step in steps_read(made.pdf, one.html, HEADS[kind])]
     assert len(found) > 20
     return found
 

@@ -10,11 +10,13 @@ WEEKS_ON_THE_SHEET = 7
 
 
 def view_record(batch: WorkedBatch) -> RecordView:
-    """Return the fields of the record of a batch; for soap that cures, also the weeks in which a marked bar is weighed."""
+    """Return the fields of the record of a batch, of temperatures only where something is heated; for soap that cures, also the weeks in
+    which a marked bar is weighed.
+    """
     fields = [(say("Made on"), ""), (say("Batch"), ""), (say("What came out, weight"), "")]
     if batch.grams.lye is not None:
         fields += [(say("Lye: maker, lot, purity"), ""), (say("Lye when mixed"), "°C / °F"), (say("Oils when mixed"), "°C / °F")]
-    else:
+    elif any(phase.heat_to for phase in batch.recipe.phases):
         fields += [(say("Hottest, coolest"), "°C / °F"), (say("Poured at"), "°C / °F")]
     if batch.cure is not None:
         fields.append((say("Ready on"), say("made on + {time}, the cure", time=length_words(batch.cure.time))))
