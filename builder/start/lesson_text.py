@@ -1,6 +1,6 @@
 """A lesson of a starter becomes the lesson of one recipe: where the starter says `[[weigh ...]]`, each ingredient is weighed in its step.
 
-`[[weigh 1 into the pot]]` weighs the first phase, `[[weigh all ...]]` every phase, `[[weigh rest ...]]` those that no number names, and
+`[[weigh 1 into the jug]]` weighs the first phase, `[[weigh all ...]]` every phase, `[[weigh rest ...]]` those that no number names, and
 `[[weigh lye ...]]` the alkalis. `[[then]]` begins a step that goes with the weighing before it. What a recipe has no phase for is left out,
 and a part with nothing left to do too.
 
