@@ -87,6 +87,14 @@ def test_what_stands_so_in_every_blend_is_proven_of_many_ways_too() -> None:
     assert order.may_precede("a", "b") and not order.may_precede("b", "a")
 
 
+# By hand: the last of 70 parts comes to one per cent of the whole only above the line of its blend, and there is as much of the second.
+def test_one_blend_is_decided_however_long_its_list_is() -> None:
+    parts = tuple(f"part {n}" for n in range(70))
+    order = Order([of_one("blend", parts, "99.5"), of_one("more", ("part 1",), "0.5")], free_at_one=True)
+    assert len(order.sources[0].polytopes) > MOST_WAYS and order.range_of("part 69")[1] > order.range_of("part 1")[0]
+    assert order.may_precede("part 1", "part 69") and not order.may_precede("part 69", "part 1")
+
+
 # Of 100 g the one is 1 g, and of the other there is nothing up to 1 g: at exactly one per cent the order is free, or it is not.
 @pytest.mark.parametrize("free", [True, False])
 def test_exactly_one_per_cent_stands_where_the_region_has_it(*, free: bool) -> None:

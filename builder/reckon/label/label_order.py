@@ -148,7 +148,8 @@ class Order:
         # What does not even hold for the polytopes of each source mixed together holds for none of them.
         if several and not self._can_contradict(touched, untouched, mixed=True):
             return False
-        return ways > MOST_WAYS or any(self._can_contradict([[part] for part in parts], untouched) for parts in product(*touched))
+        too_many = several and ways > MOST_WAYS
+        return too_many or any(self._can_contradict([[part] for part in parts], untouched) for parts in product(*touched))
 
     def _can_contradict(self, parts: Sequence[Sequence[_Part]], untouched: Fraction, *, mixed: bool = False) -> bool:
         def best(multiplier: Fraction | None) -> Vertex:
