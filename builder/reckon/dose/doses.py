@@ -26,7 +26,6 @@ from builder.reckon.dose.mixes import reckon_mixed
 from builder.reckon.dose.room import Room, rooms_under_limits
 from builder.reckon.dose.worst_mix import worst_mix
 from builder.reckon.recipe.rounding import round_down
-from builder.reckon.recipe.scales import pick_scale
 from builder.reckon.recipe.workplace import Workplace
 from builder.words.fold import fold
 
@@ -72,7 +71,7 @@ def reckon_doses(batch: WorkedBatch, container: Fill, here: Workplace) -> tuple[
         workings += [_working(name, *caps[name], fill, doses, number) for name in wish.names if name in lowered]
     for number, wish in enumerate(wishes):
         rests = [(room.takes, _left(room, doses, number)) for room in rooms]
-        division = pick_scale(wish.most, here.grams, here.vessel)[0].division
+        division = here.division_for(wish.most)
         doses[number] = replace(doses[number], mixed=reckon_mixed(doses[number], wish.most, division, rests))
     return tuple(doses), tuple(workings)
 
@@ -102,7 +101,7 @@ def _dose(wish: _Wish, caps: Caps, drops: Drops, here: Workplace) -> Dose:
 
 def _most_of(name: str, cap: Mass, room: Room | None, wish: Mass, drop: Drop | None, here: Workplace) -> MostOf:
     def most(mass: Mass) -> MostOf:
-        weight = round_down(mass, pick_scale(mass, here.grams, here.vessel)[0].division)
+        weight = round_down(mass, here.division_for(mass))
         return MostOf(name, weight, floor(mass / drop.mass) if drop else None, drop)
 
     found = most(cap)

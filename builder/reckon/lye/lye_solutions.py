@@ -18,7 +18,6 @@ from builder.model.recipe.recipe import Recipe
 from builder.model.teaching.class_plan import PlannedBatch
 from builder.reckon.lye.lye import lye_basis
 from builder.reckon.recipe.rounding import round_down, round_near
-from builder.reckon.recipe.scales import pick_scale
 from builder.reckon.recipe.workplace import Workplace
 
 
@@ -39,9 +38,9 @@ def _ready_mixed(recipe: Recipe, batches: Sequence[PlannedBatch], place: Workpla
     for alkali in lye_basis(recipe.lye, place.cards).alkalis:
         bottles = tuple(Bottles(planned.purpose, planned.copies, _taken(planned, alkali.card)) for planned in batches)
         asked_for = sum_masses(one.each * one.number for one in bottles) * (1 + spare)
-        solution = round_near(asked_for, pick_scale(asked_for, place.grams, place.vessel)[0].division)
+        solution = round_near(asked_for, place.division_for(asked_for))
         exact = solution * strength / alkali.purity.typical
-        solid = exact if recipe.lye.bought else round_down(exact, pick_scale(exact, place.grams, place.vessel)[0].division)
+        solid = exact if recipe.lye.bought else round_down(exact, place.division_for(exact))
         yield LyeSolution(
             recipe=recipe.name,
             alkalis=((alkali.card.name, solid),),

@@ -12,7 +12,6 @@ from builder.model.recipe.size import ContainersSize, Lost, OilsSize, PeopleSize
 from builder.model.remembered import remembered
 from builder.model.studio import Scale
 from builder.reckon.recipe.rounding import round_down, round_near, round_up
-from builder.reckon.recipe.scales import pick_scale
 from builder.reckon.recipe.workplace import Workplace
 
 
@@ -45,15 +44,15 @@ def readings_of(portions: Portions, finished: Mass, place: Workplace) -> tuple[R
 
 
 def _reading(portions: Portions, finished: Mass, scales: tuple[Scale, ...], place: Workplace) -> Reading:
-    whole, _ = pick_scale(finished, scales, place.vessel)
+    division = place.division_for(finished, scales)
     return Reading(
         unit=scales[0].unit,
         fill=_near(portions.fill, place, scales),
         poured=_near(portions.poured, place, scales),
-        left=round_down(portions.left, whole.division),
+        left=round_down(portions.left, division),
         in_the_pot=_near(portions.in_the_pot, place, scales),
-        finished=round_near(finished, whole.division),
-        all_from=round_near(portions.all_from, whole.division) if portions.all_from is not None else None,
+        finished=round_near(finished, division),
+        all_from=round_near(portions.all_from, division) if portions.all_from is not None else None,
     )
 
 
@@ -68,12 +67,8 @@ def _fill(fill: Fill, place: Workplace) -> Fill:
 
 
 def _up(mass: Mass, place: Workplace) -> Mass:
-    return round_up(mass, _division(mass, place, place.grams))
+    return round_up(mass, place.division_for(mass))
 
 
 def _near(mass: Mass, place: Workplace, scales: tuple[Scale, ...]) -> Mass:
-    return round_near(mass, _division(mass, place, scales))
-
-
-def _division(mass: Mass, place: Workplace, scales: tuple[Scale, ...]) -> Mass:
-    return pick_scale(mass, scales, place.vessel)[0].division
+    return round_near(mass, place.division_for(mass, scales))

@@ -8,10 +8,11 @@ from builder.model.label.labelling import ANY_REGION, Labelling
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
 from builder.model.recipe.product import Product
+from builder.model.recipe.quantity import Mass
 from builder.model.recipe.recipe import Recipe
 from builder.model.remembered import remembered
 from builder.model.studio import Scale, Studio
-from builder.reckon.recipe.scales import Vessel, vessel_by
+from builder.reckon.recipe.scales import Vessel, pick_scale, vessel_by
 
 Cards = Mapping[str, Ingredient]
 NO_RULES = Rules()
@@ -40,6 +41,10 @@ class Workplace:
     def vessel(self) -> Vessel:
         """Return what stands on a scale beside what is weighed."""
         return vessel_by(self.constants)
+
+    def division_for(self, mass: Mass, scales: Sequence[Scale] = ()) -> Mass:
+        """Return the division of the scale that weighs a mass here: of some scales, or of those that read in grams."""
+        return pick_scale(mass, scales or self.grams, self.vessel)[0].division
 
     def making(self, recipe: Recipe, kind: Product) -> "Workplace":
         """Return the same with the limits for the use of a recipe, and with the cards as the recipe uses them."""
