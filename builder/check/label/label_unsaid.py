@@ -91,8 +91,8 @@ def _undirected(formula: Formula, region: Region) -> Iterator[Finding]:
 
 def _like_food(formula: Formula, region: Region, youngest: int | None) -> Iterator[Finding]:
     is_bar = formula.with_lye and formula.product.declared_by is DeclaredBy.WEIGHT
-    part = next((part for part in formula.all if part.card.like_food and not is_bar), None)
-    if part is None or any(word in formula.label_text for word in ("eat", "food", "drunk", "drink", "swallow")):
+    part = next((part for part in formula.all if part.card.like_food), None)
+    if is_bar or part is None or any(word in formula.label_text for word in ("eat", "food", "drunk", "drink", "swallow")):
         return
     young = (
         f" A class from {youngest} years on makes it, and children taste what they know from the kitchen." if youngest is not None else ""

@@ -58,8 +58,11 @@ def find_too_much_lye(batch: Batch) -> Iterator[BatchFinding]:
 
 def _told_below(batch: Batch, lye: LyeResult, unwaxed: Fraction) -> Fraction:
     """Return from which worst case on a batch is told of, as a fraction of one."""
-    is_usual = lye.asked * 100 >= batch.constants[USUAL].low and unwaxed >= 0
-    return batch.constants[CLEARLY].typical / 100 if is_usual else Fraction(0)
+    return batch.constants[CLEARLY].typical / 100 if _is_usual(batch, lye) and unwaxed >= 0 else Fraction(0)
+
+
+def _is_usual(batch: Batch, lye: LyeResult) -> bool:
+    return lye.asked * 100 >= batch.constants[USUAL].low
 
 
 def _too_much(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult) -> BatchFinding:
@@ -103,8 +106,7 @@ def _may_be_left_by_wax(batch: Batch, plan: LyePlan, column: Column, unwaxed: Fr
 
 def _may_be_too_much(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult) -> BatchFinding:
     cause = lye.causes[0] if lye.causes else None
-    floor = batch.constants[CLEARLY].typical / 100
-    bigger = lye.grows_until(floor) if lye.asked * 100 >= batch.constants[USUAL].low else None
+    bigger = lye.grows_until(batch.constants[CLEARLY].typical / 100) if _is_usual(batch, lye) else None
     if bigger is not None:
         enough = max(column.total * bigger, batch.sheet.smallest or NO_MASS)
         grams = ceil(enough.grams / _ROUND) * _ROUND
