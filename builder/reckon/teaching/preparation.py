@@ -36,10 +36,10 @@ def reckon_preparation(
     by_hand = [one for one in made if one.taught.by_students or one.taught.together]
     hands = [one for one in by_hand if one.make.batch_for is not BatchFor.CLASS]
     demo = [one for one in made if one not in hands]
-    every = [rule for part in supervision.parts for rule in part.rules]
+    kit = tuple(dict.fromkeys(thing for part in supervision.parts for rule in part.rules for thing in rule.kit))
     return Preparation(
         worn=worn_by(supervision, students, gear),
-        kit=tuple(dict.fromkeys((*(thing for rule in every for thing in rule.kit), *_at_pots(supervision, gear)))),
+        kit=(*kit, *_at_pots(supervision, gear, kit)),
         at_benches=studio_class.on_each_bench or _tools(hands),
         at_demo=studio_class.on_the_demo_table or _tools(demo),
         at_sink=studio_class.at_the_sink,
@@ -69,8 +69,10 @@ def _of_cautions(part: WatchedPart, gear: Gear) -> Iterable[str]:
     return (item for hazard in part.hazards for item in gear.get(hazard, ()))
 
 
-def _at_pots(supervision: Supervision, gear: Gear) -> Iterable[str]:
-    return (MITTS_AT_POTS for part in supervision.parts for item in _of_cautions(part, gear) if kind_of(item) == MITTS)
+def _at_pots(supervision: Supervision, gear: Gear, kit: Iterable[str]) -> tuple[str, ...]:
+    """Return the mitts that cautions ask for and no rule has out already."""
+    asked = any(kind_of(item) == MITTS for part in supervision.parts for item in _of_cautions(part, gear))
+    return (MITTS_AT_POTS,) if asked and not any(is_gear(thing, [MITTS]) for thing in kit) else ()
 
 
 def _gear(rule: WatchRule, working: int, everybody: int) -> Iterable[tuple[str, int]]:
