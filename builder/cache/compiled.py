@@ -10,7 +10,6 @@ import pickle
 import stat
 from collections.abc import Callable
 from contextlib import suppress
-from hashlib import blake2b
 from secrets import token_hex
 
 from builder.cache.folder import only_ours, open_folder
@@ -83,4 +82,4 @@ def _tidy(folder: int) -> None:
 
 
 def _sum(key: str, data: bytes) -> bytes:
-    return blake2b(data, digest_size=_SUM, key=key.encode()[:64]).digest()
+    return hmac.digest(key.encode(), data, "sha256")

@@ -2,6 +2,8 @@
 
 Decided: bytes are summed, not times and sizes. Why: it takes a hundredth of a second, and a figure changed twice in one tick of a clock
 must not be missed.
+
+Decided: SHA-256. Why: processors have instructions for it, with which it takes half as long as any other sum of the standard library.
 """
 
 import os
@@ -9,7 +11,7 @@ import sys
 import time
 from collections.abc import Collection, Iterator, Sequence
 from functools import cache
-from hashlib import blake2b
+from hashlib import sha256
 from pathlib import Path
 from typing import Protocol
 
@@ -19,6 +21,10 @@ READS = ("cache", "model", "read", "rules", "words", "__init__.py", "pictures", 
 # Code younger than this (seconds) when it was loaded may have been changed while it was.
 SETTLED = 10
 _BEGUN = time.time()
+# Of so many letters with its kind a sum can be the key of another.
+_LETTERS = 56
+# Windows changes the ends of lines where it is not told.
+_AS_BYTES = getattr(os, "O_BINARY", 0)
 # How the sums of runs begin.
 OF_RUNS = "run-"
 # How those of what runs have worked out begin.
@@ -42,7 +48,7 @@ def sum_of_files(folder: Path) -> str | None:
 
     None where it cannot be told: a file cannot be read or is no plain file (a link may lead anywhere).
     """
-    made = blake2b(digest_size=32)
+    made = sha256()
     try:
         _add(made, str(folder), "")
     except (OSError, _UntoldError):
@@ -53,7 +59,7 @@ def sum_of_files(folder: Path) -> str | None:
 def with_code(files: str) -> str | None:
     """Return the sum under which every process knows what was read: that of files, and of the code. None where code has just changed."""
     try:
-        return blake2b(_sum_of_code() + files.encode(), digest_size=32).hexdigest()
+        return sha256(_sum_of_code() + files.encode()).hexdigest()
     except (OSError, _UntoldError):
         return None
 
@@ -65,7 +71,7 @@ class _UntoldError(Exception):
 @cache
 def _sum_of_package() -> bytes:
     """Sum all of our code as it was loaded."""
-    made = blake2b(digest_size=32)
+    made = sha256()
     _add(made, str(PACKAGE), "", changed_before=_BEGUN - SETTLED)
     return made.digest()
 
@@ -73,7 +79,7 @@ def _sum_of_package() -> bytes:
 @cache
 def _sum_of_python() -> bytes:
     """Sum the version of Python and the names of all packages, which hold their versions."""
-    made = blake2b(sys.version.encode(), digest_size=32)
+    made = sha256(sys.version.encode())
     for name in sorted(name for folder in sys.path for name in _packages(folder)):
         made.update(name.encode("utf-8", "surrogateescape") + b"\0")
     return made.digest()
@@ -82,7 +88,7 @@ def _sum_of_python() -> bytes:
 @cache
 def _sum_of_code() -> bytes:
     """Sum the code that reads as it was loaded, and what it runs on."""
-    made = blake2b(_sum_of_python(), digest_size=32)
+    made = sha256(_sum_of_python())
     for part in READS:
         _add(made, str(PACKAGE / part), part, changed_before=_BEGUN - SETTLED)
     return made.digest()
@@ -102,7 +108,7 @@ def sum_of_run(folders: Sequence[Path], without: Collection[Path], words: Sequen
     That is every file of some folders, but for those `without`; what else was asked for, in `words`; all code, Python and its packages;
     and when the system's own libraries were last changed. None where one of them cannot be told.
     """
-    made = blake2b(digest_size=28)
+    made = sha256()
     left_out = frozenset(os.path.realpath(path) for path in without)
     try:
         made.update(_sum_of_python())
@@ -113,7 +119,7 @@ def sum_of_run(folders: Sequence[Path], without: Collection[Path], words: Sequen
             _add(made, os.path.realpath(folder), "", left_out=left_out)
     except (OSError, _UntoldError):
         return None
-    return f"{kind}{made.hexdigest()}"
+    return f"{kind}{made.hexdigest()[:_LETTERS]}"
 
 
 def _changed(path: str) -> str:
@@ -141,9 +147,14 @@ def _add_folder(made: _Sum, path: str, shown: str, changed_before: float | None,
 
 
 def _add_file(made: _Sum, path: str, shown: str, changed_before: float | None, _: Collection[str]) -> None:
-    with open(path, "rb", buffering=0) as file:  # noqa: PTH123
-        if changed_before is not None and os.fstat(file.fileno()).st_ctime > changed_before:
+    # Hundreds of files: what `open` makes of each takes twice as long.
+    number = os.open(path, os.O_RDONLY | _AS_BYTES)
+    try:
+        status = os.fstat(number)
+        if changed_before is not None and status.st_ctime > changed_before:
             raise _UntoldError
-        data = file.read()
+        data = b"".join(iter(lambda: os.read(number, status.st_size + 1), b""))
+    finally:
+        os.close(number)
     made.update(f"{len(shown)} {len(data)} {shown}".encode("utf-8", "surrogateescape"))
     made.update(data)

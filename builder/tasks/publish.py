@@ -4,6 +4,7 @@ import argparse
 from datetime import date
 from pathlib import Path
 
+from builder.cache.uncollected import uncollected
 from builder.refusals import NotDoneError
 from builder.tasks.known_runs import KnownRun, Run
 from builder.tasks.place import studio_folder
@@ -20,11 +21,12 @@ def check(options: argparse.Namespace) -> int:
     run = Run.begin(["check"], folder, folder / "output", day)
     known = run.find()
     if known is None:
-        from builder import pipeline
-        from builder.cache.results import results_known
+        with uncollected():  # what is loaded stays too
+            from builder import pipeline
+            from builder.cache.results import results_known
 
-        with results_known(folder):
-            outcome = pipeline.check(folder, on=day)
+            with results_known(folder):
+                outcome = pipeline.check(folder, on=day)
         known = KnownRun(outcome.findings, (tally(outcome.findings),))
         run.keep(known, outcome.studio)
     report(known.findings, folder)
