@@ -13,12 +13,12 @@ from builder.model.place import Place
 from builder.model.teaching.prose import Sentence
 from builder.model.teaching.word_pattern import WordPattern, Words, possible_in
 
-_DIVIDES = re.compile(r"[;:!?]|\.\s|\s[-\u2013\u2014]\s|\u2014")
+_DIVIDES = re.compile(r"[;:!?]|\.\s|\s[-\u2013\u2014]\s(?!(?<=\d...)\d)|\u2014")
 _VERBS = (
     "add|apply|arrange|ask|attach|avoid|bag|bake|balance|beat|begin|blend|bless|blot|boil|bottle|break|"
-    "bring|brush|build|burn|bury|buy|calm|cap|carry|check|choose|chop|chuck|clean|clear|close|coat|"
+    "bring|brush|build|burn|bury|buy|calm|cap|carry|check|chill|choose|chop|chuck|clean|clear|clip|close|coat|"
     "collect|combine|come|cook|cool|count|cover|crumble|crush|cure|cut|dab|decant|decorate|dig|dilute|dip|"
-    "disinfect|dissolve|divide|do|dose|dot|drain|drape|draw|dress|drink|drip|drizzle|drop|dry|dump|dust|"
+    "defrost|disinfect|dissolve|divide|do|dose|dot|drain|drape|draw|dress|drink|drip|drizzle|drop|dry|dump|dust|"
     "eat|empty|enjoy|ensure|eyeball|feed|fetch|fill|filter|find|finish|fit|flush|foam|fold|follow|freeze|"
     "froth|funnel|gargle|gather|get|gift|give|go|grate|grease|grind|guess|hammer|hand|handle|hang|heap|"
     "heat|help|hold|immerse|infuse|inhale|insert|invert|join|keep|knead|knock|label|ladle|lather|lay|leave|"
@@ -46,11 +46,13 @@ _PEOPLE = (
 )
 _BEGINS = re.compile(rf"[\W_]*(?:{_ORDER}|{_PEOPLE})", re.IGNORECASE)
 _BEGINS_ORDER = re.compile(rf"[\W_]*{_ORDER}", re.IGNORECASE)
+_SO = re.compile(rf",\s*so\s+{_ORDER}", re.IGNORECASE)
 _LEADS_IN = re.compile(
-    r"[\W_]*(?:when|while|if|once|as|after|before|to|for|in|with|without|at|on|now|then|until|during|not only|don['’]t|do not|never|no)\b",
+    r"[\W_]*(?:when|while|if|once|as|after|before|to|for|in|with|without|at|on|now|then|until|during|not (?:only|too)|don['’]t|do not|never|no)\b",
     re.IGNORECASE,
 )
 _NEW_ORDER = re.compile(rf",\s*(?=(?:but|just|then|and|instead|simply)?\s*{_ORDER})|,?\s+\b(?:but|until|unless)\b", re.IGNORECASE)
+_OR_SOON = re.compile(r"(?:[\w'’-]+\s+){1,2}n?or\b", re.IGNORECASE)
 _GOES_ON = re.compile(r"\b(?:or|nor)\b", re.IGNORECASE)
 _NO_NEGATION = re.compile(
     r"\bnot only\b|\bno(?:t)? (?:more|longer|less|later|fewer|hotter|warmer|higher) than\b|\bnot (?:too|yet|so|quite|very|just)\b"
@@ -61,12 +63,15 @@ _NO_NEGATION = re.compile(
 )
 _STRONG = re.compile(
     r"\b(?:do not|does not|did not|don['’]t|doesn['’]t|didn['’]t|never|not|must not|cannot|can['’]t|mustn['’]t|"
-    r"shouldn['’]t|won['’]t|isn['’]t|aren['’]t|nor|neither|nobody|no one|nothing|none"
+    r"shouldn['’]t|won['’]t|isn['’]t|aren['’]t|nor|neither|nobody|no one|nothing|none|no need|needn['’]t"
     r"|avoid\w*|beware|refuse\w*|forbid\w*|stop if|instead of|rather than|in place of|mind that|no longer|danger of|"
     r"risk of|harm of|warn\w*|prevent\w*|see why|explain\w*|why)\b",
     re.IGNORECASE,
 )
-_WEAK = re.compile(r"\b(?:without|no|free of|free from|other than|except|instead of|than)\b(?P<between>.*)$", re.IGNORECASE | re.DOTALL)
+_WEAK = re.compile(
+    r"\b(?:without|no|free of|free from|other than|except|instead of|than|skip\w*)\b(?P<between>.*)$", re.IGNORECASE | re.DOTALL
+)
+_NEVER_WITHOUT = re.compile(r"\b(?:never|not|don['’]t|nobody|no one|cannot|can['’]t)\b[^,;:]*\bwithout\W+(?:[\w'’-]+\W+){0,4}$", re.IGNORECASE)
 _LEADS_ON = re.compile(r"\b(?:in|into|with|on|onto|to|over|and|then)\b", re.IGNORECASE)
 _KEPT_AWAY = re.compile(
     r"\b(?:keep\w*|kept|stay\w*)\b[^,;:]{0,80}?\b(?:away|off|out of|clear of|apart|far from|separate)\b|\bclear\b[^;:]{0,120}\boff\b"
@@ -139,15 +144,22 @@ def clauses_of(sentence: Sentence) -> tuple[Clause, ...]:
 
 
 def is_order(sentence: Sentence) -> bool:
-    """Tell whether a sentence orders: it begins with a verb or says what people do, be it after words that lead in to it."""
+    """Tell whether a sentence orders: it begins with a verb or says what people do, be it after words that lead in to it, or a reason."""
+    if _SO.search(sentence.words):
+        return True
     first, *rest = re.split(r"[,;:]\s", sentence.words)
     return bool(_BEGINS.match(first)) or (bool(_LEADS_IN.match(first)) and any(map(_BEGINS.match, rest)))
 
 
+def says(sentence: Sentence, words: re.Pattern[str]) -> bool:
+    """Tell whether a sentence says one of some words, and does not deny, suppose or ask it."""
+    matches = ((clause, match) for clause in clauses_of(sentence) for match in words.finditer(clause.words))
+    return any(stands(clause, match) for clause, match in matches)
+
+
 def orders(sentence: Sentence, words: re.Pattern[str]) -> bool:
     """Tell whether a sentence orders what one of some words says, and does not deny or suppose it."""
-    matches = ((clause, match) for clause in clauses_of(sentence) for match in words.finditer(clause.words))
-    return is_order(sentence) and any(stands(clause, match) for clause, match in matches)
+    return is_order(sentence) and says(sentence, words)
 
 
 def is_bare_order(sentence: Sentence) -> bool:
@@ -185,11 +197,16 @@ def stands(clause: Clause, match: re.Match[str], *, says_no_itself: bool = False
 
 
 def _scope(words: str, begin: int) -> int:
-    """Return where the clause begins that a match stands in: after the last comma with a new order, unless it goes on with `or`."""
+    """Return where the clause begins that a match stands in: after the last comma with a new order, unless it goes on with `or`.
+
+    The match may be that order itself: "do not wait, pour it in".
+    """
     start, goes_on = 0, max((found.start() for found in _GOES_ON.finditer(words, 0, begin)), default=-1)
-    for found in _NEW_ORDER.finditer(words, 0, begin):
+    for found in _NEW_ORDER.finditer(words):
+        if found.end() > begin:
+            break
         head = words[start : found.start()]
-        is_list = goes_on >= found.start() and _negates(head)
+        is_list = (goes_on >= found.start() or _OR_SOON.match(words, begin)) and _negates(head)
         only_no = _ONLY_NO.fullmatch(head) is not None
         if not is_list and not only_no:
             start = found.end()
@@ -197,6 +214,8 @@ def _scope(words: str, begin: int) -> int:
 
 
 def _negates(before: str) -> bool:
+    if _NEVER_WITHOUT.search(before):
+        return False
     if _STRONG.search(before):
         return True
     weak = _WEAK.search(before)

@@ -5,7 +5,7 @@ Perry's handbook (8th edition, table 2-32) for ethanol. Which formula a substanc
 """
 
 import pytest
-from chemicals import iapws95_rho
+from chemicals import iapws95_rho, iapws95_Tsat
 from chemicals.dippr import EQ105
 from chemicals.volume import rho_data_Perry_8E_105_l
 from molmass import Formula
@@ -98,6 +98,11 @@ def test_the_density_of_water(when: str) -> None:
 
 def test_the_density_of_water_to_which_relative_densities_refer() -> None:
     assert float(STUDIO.constants["water density at 20 degC"].typical) == pytest.approx(iapws95_rho(ROOM, NORMAL) / 1000, abs=5e-6)
+
+
+def test_the_boiling_point_of_water_at_the_level_of_the_sea() -> None:
+    boils = float(STUDIO.constants["boiling point of water"].typical)
+    assert boils == pytest.approx(iapws95_Tsat(NORMAL) - 273.15, abs=1e-3)
 
 
 def test_the_density_of_ethanol_as_it_is_sold() -> None:

@@ -9,32 +9,45 @@ from collections.abc import Iterator
 from fractions import Fraction
 from math import ceil, floor
 
-from builder.check.rule import CLASS, rule_on
+from builder.check.rule import CLASS_IN_STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.formula.warmth import CooledTooSoon, MixedTooCool, MixedTooWarm
+from builder.model.recipe.figure import Figure
+from builder.model.studio import Studio
 from builder.model.subject import WholeClass
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.prose import Sentence
 from builder.rules.clauses import is_order
-from builder.rules.degrees import Degrees, all_degrees_in
+from builder.rules.degrees import Degrees, degrees_meant
 from builder.words.plain_number import plain_number
 
-_BOILS = 100  # degC, at the level of the sea; what the degrees were once defined by.
+BOILS = "boiling point of water"
 _IN_THE_POT = re.compile(r"\b(?:oils?|fats?|butters?|wax(?:es)?|lye|batter|soap|bases?|phases?|pot|jugs?)\b", re.IGNORECASE)
 _TO_BE = re.compile(r"\b(?:should|must|has to|have to|need to|needs to)\b", re.IGNORECASE)
-_ELSEWHERE = re.compile(r"\b(?:oven|never|not|no|nothing|cannot|below|under|smokes?|flash\w*|burns?|boils?)\b", re.IGNORECASE)
+# What is not the pot, or no order: an oven, and what fat does at a heat.
+_ELSEWHERE = re.compile(r"\b(?:oven|smokes?|flash\w*|burns?|boils?)\b", re.IGNORECASE)
+# What stands before degrees that are a bound, the heat of a plate, or what a tool shows or bears.
+_BOUND = re.compile(
+    r"\b(?:below|under|beneath|before|at most|no \w+ than|not \w+ than)\W+(?:about\W+)?$"
+    r"|\bbefore\W+(?:the|it|they)\b[^,;:]*$"
+    r"|\b(?:withstands?|bears?|takes?|stands?|shows?|reads?)\W+(?:heat\W+)?(?:of\W+)?(?:(?:up\W+)?to\W+)?$"
+    r"|\b(?:proof|resistant|safe|rated|stable|good)\W+(?:up\W+)?(?:to|for|at)\W+$"
+    r"|\b(?:plate|hotplate|hob|stove|burner)\W+(?:is\W+)?(?:set\W+)?(?:to|at)\W+(?:about\W+)?$"
+    r"|\bthermometer\W+(?:that|which|for|from|with|of|up)\b[^,;:]*\b(?:to|of)\W+$",
+    re.IGNORECASE,
+)
 _WHAT = {"lye": "the lye", "batch": "the batch"}
 
 
 @rule_on(
-    CLASS,
+    CLASS_IN_STUDIO,
     FindingKind("mixed-too-cool", CAUTION, "What is mixed comes to less warmth than the step promises."),
     FindingKind("mixed-too-warm", CAUTION, "Lye and oils together are warmer than the step promises."),
     FindingKind("cooled-too-soon", CAUTION, "Something is to have cooled in less time than cooling takes."),
     FindingKind("hotter-than-boiling", CAUTION, "A step makes fat, lye or a base hotter than boiling water, which then spits out of it."),
 )
-def find_heat_that_cannot_be(plan: ClassPlan) -> Iterator[Finding]:
+def find_heat_that_cannot_be(plan: ClassPlan, studio: Studio) -> Iterator[Finding]:
     """Find what the steps of a class promise of heat and cannot keep."""
     about = frozenset({WholeClass(plan.studio_class.key)})
     for one in plan.heat:
@@ -46,15 +59,17 @@ def find_heat_that_cannot_be(plan: ClassPlan) -> Iterator[Finding]:
             yield caution("cooled-too-soon", one.place, _cooled(one), _wait(one), about=about)
     for part in plan.studio_class.lesson.parts:
         for step in part.steps:
-            for degrees in (found for sentence in step.sentences for found in _boiling(sentence)):
+            for degrees in (found for sentence in step.sentences for found in hotter_than(sentence, studio.constants[BOILS])):
                 yield caution("hotter-than-boiling", degrees.place, _spits(degrees), _in_fahrenheit(degrees), about=about)
 
 
-def _boiling(sentence: Sentence) -> Iterator[Degrees]:
-    """Yield the degrees above those of boiling water to which a step brings what is in the pot."""
+def hotter_than(sentence: Sentence, boils: Figure) -> Iterator[Degrees]:
+    """Yield the degrees above those of boiling water to which a step brings what is in the pot. Steps name whole degrees, so it is rounded."""
     ordered = is_order(sentence) or _TO_BE.search(sentence.words)
     if ordered and _IN_THE_POT.search(sentence.words) and not _ELSEWHERE.search(sentence.words):
-        yield from (found for found in all_degrees_in(sentence) if found.low > _BOILS)
+        for found in degrees_meant(sentence):
+            if found.low > round(boils.highest) and not _BOUND.search(sentence.words[: found.begin]):
+                yield found
 
 
 def _spits(one: Degrees) -> str:

@@ -9,11 +9,14 @@ from collections.abc import Iterator, Sequence
 from builder.model.dates.studio_class import StudioClass
 from builder.model.studio import Studio
 from builder.model.teaching.lesson import Part, sentences_in
+from builder.model.teaching.prose import Sentence
+from builder.rules.clauses import orders, says
 from builder.rules.part_recipe import class_parts, home_parts
 
-_FROZEN = re.compile(r"\b(?:frozen|freeze[sr]?|slush\w*)\b", re.IGNORECASE)
+_FROZEN = re.compile(r"\b(?:frozen|freeze[sr]?|freezing|slush\w*)\b", re.IGNORECASE)
 _ICE = re.compile(r"\bice\b(?!\W+cubes? of)", re.IGNORECASE)
-_NOT = re.compile(r"\b(?:not|never|no|without|unless|don['’]t)\b", re.IGNORECASE)
+_SLUSH = re.compile(r"\bslush\w*\b", re.IGNORECASE)
+_THAW = re.compile(r"\b(?:thaw|defrost|(?:warm|heat|melt)\W+(?:the\W+)?frozen\W+milk)\b", re.IGNORECASE)
 
 
 def classes_with_liquid_milk(studio: Studio, recipe: str) -> Iterator[StudioClass]:
@@ -29,5 +32,11 @@ def classes_with_liquid_milk(studio: Studio, recipe: str) -> Iterator[StudioClas
 
 
 def _says_so(parts: Sequence[Part]) -> bool:
-    said = [sentence.words for part in parts for sentence in sentences_in(part.blocks) if not _NOT.search(sentence.words)]
-    return any(map(_FROZEN.search, said)) and any(map(_ICE.search, said))
+    said = [sentence for part in parts for sentence in sentences_in(part.blocks)]
+    return any(map(_goes_in_frozen, said)) and any(says(one, _ICE) for one in said)
+
+
+def _goes_in_frozen(sentence: Sentence) -> bool:
+    """Tell whether a sentence has milk frozen, and does not order it thawed beyond slush."""
+    thaws = orders(sentence, _THAW) and not says(sentence, _SLUSH)
+    return says(sentence, _FROZEN) and not thaws
