@@ -19,7 +19,7 @@ _VERBS = (
     "bring|brush|build|burn|bury|buy|calm|cap|carry|check|chill|choose|chop|chuck|clean|clear|clip|close|coat|"
     "collect|combine|come|cook|cool|count|cover|crumble|crush|cure|cut|dab|decant|decorate|dig|dilute|dip|"
     "defrost|disinfect|dissolve|divide|do|dose|dot|drain|drape|draw|dress|drink|drip|drizzle|drop|dry|dump|dust|"
-    "eat|empty|enjoy|ensure|eyeball|feed|fetch|fill|filter|find|finish|fit|flush|foam|fold|follow|freeze|"
+    "eat|empty|enjoy|ensure|eyeball|feed|feel|fetch|fill|filter|find|finish|fit|flush|foam|fold|follow|freeze|"
     "froth|funnel|gargle|gather|get|gift|give|go|grate|grease|grind|guess|hammer|hand|handle|hang|heap|"
     "heat|help|hold|immerse|infuse|inhale|insert|invert|join|keep|knead|knock|label|ladle|lather|lay|leave|"
     "let|lick|lift|light|line|look|loosen|lower|make|mark|mask|massage|measure|melt|microwave|mist|mix|"
@@ -64,14 +64,21 @@ _NO_NEGATION = re.compile(
 _STRONG = re.compile(
     r"\b(?:do not|does not|did not|don['’]t|doesn['’]t|didn['’]t|never|not|must not|cannot|can['’]t|mustn['’]t|"
     r"shouldn['’]t|won['’]t|isn['’]t|aren['’]t|nor|neither|nobody|no one|nothing|none|no need|needn['’]t"
-    r"|avoid\w*|beware|refuse\w*|forbid\w*|stop if|instead of|rather than|in place of|mind that|no longer|danger of|"
+    r"|avoid\w*|beware|refrain\w*|refuse\w*|forbid\w*|stop if|instead of|rather than|in place of|mind that|no longer|danger of|"
     r"risk of|harm of|warn\w*|prevent\w*|see why|explain\w*|why)\b",
     re.IGNORECASE,
 )
-_WEAK = re.compile(
-    r"\b(?:without|no|free of|free from|other than|except|instead of|than|skip\w*)\b(?P<between>.*)$", re.IGNORECASE | re.DOTALL
-)
+_WEAK = re.compile(r"\b(?:without|no|free of|free from|other than|except|instead of|than|skip\w*)\b", re.IGNORECASE)
 _NEVER_WITHOUT = re.compile(r"\b(?:never|not|don['’]t|nobody|no one|cannot|can['’]t)\b[^,;:]*\bwithout\W+(?:[\w'’-]+\W+){0,4}$", re.IGNORECASE)
+# "No food, drink and gum at the bench" forbids all of a list; what comes after a verb that is no noun is a new order.
+_NO_LIST = re.compile(
+    r"[\W_]*(?:(?:at|on|in|near|by)\s[^,;:]{0,30}\s)?(?:there\s+(?:is|are)\s+)?no\s+"
+    r"(?P<listed>(?:(?!(?:in|into|with|on|onto|to|over|then|while|when|for|if)\b)[\w'’-]+[\s,/()]+){0,8})$",
+    re.IGNORECASE,
+)
+_NOUN_TOO = r"(?:drink|snack|smoke)s?\b"
+_LISTED_VERB = re.compile(rf"\s*(?:and\s+|or\s+)?{_NOUN_TOO}(?=\W+(?:and|or|at|on|in|near|by|while|when)\b)", re.IGNORECASE)
+_AND_ORDER = re.compile(rf"\band\s+(?!{_NOUN_TOO}){_ORDER}", re.IGNORECASE)
 _LEADS_ON = re.compile(r"\b(?:in|into|with|on|onto|to|over|and|then)\b", re.IGNORECASE)
 _KEPT_AWAY = re.compile(
     r"\b(?:keep\w*|kept|stay\w*)\b[^,;:]{0,80}?\b(?:away|off|out of|clear of|apart|far from|separate)\b|\bclear\b[^;:]{0,120}\boff\b"
@@ -186,7 +193,7 @@ def stands(clause: Clause, match: re.Match[str], *, says_no_itself: bool = False
     words = clause.negating
     scope = _scope(words, match.start())
     before, inside, after = words[scope : match.start()], words[match.start() : match.end()], words[match.end() :]
-    if _negates(before):
+    if _negates(before) or (not says_no_itself and _lists_no(before, inside)):
         return False
     if not says_no_itself and (_STRONG.search(inside) or re.search(r"\b(?:no|without)\b", inside, re.IGNORECASE)):
         return False
@@ -207,6 +214,7 @@ def _scope(words: str, begin: int) -> int:
             break
         head = words[start : found.start()]
         is_list = (goes_on >= found.start() or _OR_SOON.match(words, begin)) and _negates(head)
+        is_list = is_list or bool(_NO_LIST.match(f"{head} ") and _LISTED_VERB.match(words, found.end()))
         only_no = _ONLY_NO.fullmatch(head) is not None
         if not is_list and not only_no:
             start = found.end()
@@ -216,10 +224,18 @@ def _scope(words: str, begin: int) -> int:
 def _negates(before: str) -> bool:
     if _NEVER_WITHOUT.search(before):
         return False
-    if _STRONG.search(before):
-        return True
-    weak = _WEAK.search(before)
-    return weak is not None and len(weak["between"].split()) <= 4 and not _LEADS_ON.search(weak["between"])
+    return _STRONG.search(before) is not None or any(_reaches(before[weak.end() :]) for weak in _WEAK.finditer(before))
+
+
+def _reaches(between: str) -> bool:
+    """Tell whether a "no" or "without" still rules over what comes after some words."""
+    return len(between.split()) <= 4 and not _LEADS_ON.search(between)
+
+
+def _lists_no(before: str, inside: str) -> bool:
+    """Tell whether a match is of a list that begins with "no"."""
+    found = _NO_LIST.fullmatch(before)
+    return found is not None and not _AND_ORDER.search(found["listed"] + inside)
 
 
 def first_meant(sentence: Sentence, clauses: Iterable[Clause], patterns: tuple[WordPattern, ...]) -> Place | None:
