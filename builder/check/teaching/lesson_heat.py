@@ -64,7 +64,7 @@ def find_heat_that_cannot_be(plan: ClassPlan, studio: Studio) -> Iterator[Findin
 
 
 def hotter_than(sentence: Sentence, boils: Figure) -> Iterator[Degrees]:
-    """Yield the degrees above those of boiling water to which a step brings what is in the pot. Steps name whole degrees, so it is rounded."""
+    """Yield the degrees above those of boiling water to which a step brings what is in the pot; as steps do, in whole degrees."""
     ordered = is_order(sentence) or _TO_BE.search(sentence.words)
     if ordered and _IN_THE_POT.search(sentence.words) and not _ELSEWHERE.search(sentence.words):
         for found in degrees_meant(sentence):
