@@ -29,14 +29,14 @@ def pages_of(pdf: bytes) -> int:
         return len(opened.pages)
 
 
-def join(cover: bytes, sheets: Sequence[tuple[bytes, int]]) -> bytes:
-    """Put tagged PDFs of one size of paper behind a cover of at most two pages; each comes with the number of its pieces."""
+def join(cover: bytes, sheets: Sequence[tuple[bytes, bool]]) -> bytes:
+    """Put tagged PDFs of one size of paper behind a cover of at most two pages; each says whether its pages are pieces for themselves."""
     import pikepdf
 
     with ExitStack() as opened:
         whole = opened.enter_context(pikepdf.open(io.BytesIO(cover)))
         others = [opened.enter_context(pikepdf.open(io.BytesIO(pdf))) for pdf, _ in sheets]
-        laid = laid_behind_a_cover([(len(one.pages), pieces) for one, (_, pieces) in zip(others, sheets, strict=True)])
+        laid = laid_behind_a_cover([(len(one.pages), apart) for one, (_, apart) in zip(others, sheets, strict=True)])
         root = pikepdf.Dictionary(Type=pikepdf.Name.StructElem, S=pikepdf.Name.Document, P=whole.Root.StructTreeRoot, K=pikepdf.Array())
         tree, parents = whole.make_indirect(root), pikepdf.Array()
         _take_tree(whole, whole.Root.StructTreeRoot, tree, parents, 0)

@@ -49,10 +49,10 @@ class Composed(NamedTuple):
 class ToPrint:
     """What is printed of one document for a date.
 
-    `line` says it on the check list. For the pack: `name` names it (empty where it is in none), `copies` counts each of its pieces in
-    order (cards that lie on pages of their own; one number where it is printed as a whole), `said` stands in place of the number,
-    `subject` is what the document is about where that is not the date. `apart`: its pages are cards, so that none is printed on the back of
-    another. `in_own_file`: it is counted in the pack and lies outside of it, since it goes on other paper, names people, or is looked up.
+    `line` says it on the check list. For the pack: `name` names it (empty where it is in none), `copies` counts each page of cards in
+    order (one number where all of it is printed as often), `said` stands in place of the number, `subject` is what the document is about
+    where that is not the date. `apart`: its pages are cards, so that none is printed on the back of another. `in_own_file`: it is counted
+    in the pack and lies outside of it, since it goes on other paper, names people, or is looked up.
     """
 
     line: str

@@ -17,12 +17,15 @@ class Folder(StrEnum):
 
 @dataclass(frozen=True)
 class JoinedSheet:
-    """A sheet that is joined to others, by its place; `pieces` is the number of equal pieces of it that each begin on a front page, 0
-    for one that is counted and lies in its own file."""
+    """A sheet that is joined to others, by its place.
+
+    `apart`: its pages are cards, each of which begins on a front page. `in_own_file`: it is counted, and lies in a file of its own.
+    """
 
     folder: Folder
     path: str
-    pieces: int = 1
+    apart: bool = False
+    in_own_file: bool = False
 
 
 @dataclass(frozen=True)
@@ -104,15 +107,15 @@ class Piece(NamedTuple):
         return self.pages - self.pages // 2
 
 
-def laid_behind_a_cover(sheets: Sequence[tuple[int, int]]) -> tuple[tuple[Piece, ...], ...]:
-    """Lay sheets one after another, each from a front page on; each is its number of pages and of pieces. Returns the pieces of each.
+def laid_behind_a_cover(sheets: Sequence[tuple[int, bool]]) -> tuple[tuple[Piece, ...], ...]:
+    """Lay sheets one after another, each from a front page on; each is its number of pages, and whether each page is a piece for itself.
 
-    A sheet whose pages are no multiple of its pieces is one piece; one without pages has none.
+    Returns the pieces of each; a sheet without pages has none.
     """
     laid: list[tuple[Piece, ...]] = []
     first = 3  # The cover takes a page and its back, or two pages.
-    for pages, pieces in sheets:
-        each = pages // pieces if pages and pages % pieces == 0 else pages
+    for pages, apart in sheets:
+        each = 1 if apart else pages
         here = []
         for _ in range(pages // each if each else 0):
             here.append(Piece(first, each))

@@ -9,7 +9,7 @@ from functools import cache
 from pathlib import Path
 
 from builder.joined import join, pages_of
-from builder.model.document import Document
+from builder.model.document import Document, JoinedSheet
 from builder.press.kept import Kept, PressedSheet, sum_of
 
 Press = Callable[[Sequence[Document]], Iterable[tuple[Document, PressedSheet]]]
@@ -34,11 +34,11 @@ def press_packs(documents: Sequence[Document], folder: Path, kept: Kept, press: 
         pdf = path.read_bytes()
         return _Sheet(path, sum_of(pdf), pages_of(pdf))
 
-    waiting: dict[str, tuple[tuple[_Sheet, int], ...]] = {}
+    waiting: dict[str, tuple[tuple[_Sheet, JoinedSheet], ...]] = {}
     covers = []
     for document in documents:
         assert document.joined
-        sheets = tuple((finished(folder / one.folder / one.path), one.pieces) for one in document.joined.sheets)
+        sheets = tuple((finished(folder / one.folder / one.path), one) for one in document.joined.sheets)
         cover = replace(document, html=document.joined.cover(tuple(sheet.pages for sheet, _ in sheets)), joined=None)
         as_it_was = kept.find(cover, _sums(sheets))
         if as_it_was:
@@ -48,11 +48,11 @@ def press_packs(documents: Sequence[Document], folder: Path, kept: Kept, press: 
             waiting[cover.path] = sheets
     for cover, pressed in press(covers):
         sheets = waiting[cover.path]
-        pdf = join(pressed.pdf, [(sheet.path.read_bytes(), pieces) for sheet, pieces in sheets if sheet.pages and pieces])
+        pdf = join(pressed.pdf, [(sheet.path.read_bytes(), one.apart) for sheet, one in sheets if sheet.pages and not one.in_own_file])
         whole = replace(pressed, pdf=pdf)
         kept.note(cover, whole, _sums(sheets))
         yield cover, whole, False
 
 
-def _sums(sheets: Iterable[tuple[_Sheet, int]]) -> tuple[str, ...]:
+def _sums(sheets: Iterable[tuple[_Sheet, JoinedSheet]]) -> tuple[str, ...]:
     return tuple(sheet.sum for sheet, _ in sheets)

@@ -2,11 +2,14 @@
 
 from dataclasses import replace
 from pathlib import Path
+from typing import cast
 
 from bs4 import BeautifulSoup
 
 from builder.compose.document_table import DOCUMENTS, documents_of, sheets_to_print
+from builder.compose.documents.packs import compose_pack
 from builder.compose.edition import Edition
+from builder.compose.views.pack import PackView
 from builder.model.document import Document, Folder, Joined, Publication
 from tests.compose.conftest import FILES, read_edition, write_studio
 from tests.making import sure
@@ -41,14 +44,14 @@ def test_the_page_of_counts_says_how_often_each_page_is_printed(edition: Edition
     said = {row[-1]: row[:-1] for row in rows(html)}
     assert said["Teacher's sheet"] == ["5 to 10", "1", "both sides", "3"]
     assert said["Assistants' sheet"] == ["11 to 12", "1", "both sides", "1"]
-    # The cards of both groups lie on one page; here they were too long for that, and take a page each.
-    assert said["Bench cards"] == ["13 to 14", "1", "one side", "2"]
-    assert said["Steps at the bench"] == ["15 to 17", "2", "both sides", "4"]
-    # A pot of salts for the class, a pot of the bar for each of two groups: two cards to a page, each page on a front page.
-    assert said["Batch cards"] == ["19 to 21", "1", "one side", "2"]
-    assert said["Scent and colour, cards for the table"][0:2] == ["23", "1 for each table"]
-    assert said["Take-home sheet, plain salts: 500 g"] == ["25 to 28", "3", "both sides", "6"]
-    assert said["Take-home sheet, plain bar: 500 g of oils"] == ["29 to 34", "3", "both sides", "9"]
+    # The cards of both groups lie on one page; here they were too long for that, and take a page each, with nothing on its back.
+    assert said["Bench cards"] == ["13 to 15", "1", "one side", "2"]
+    assert said["Steps at the bench"] == ["17 to 19", "2", "both sides", "4"]
+    # Three pots, here with cards too long to lie on one page: each page on a front page.
+    assert said["Batch cards"] == ["21 to 23", "1", "one side", "2"]
+    assert said["Scent and colour, cards for the table"][0:2] == ["25", "1 for each table"]
+    assert said["Take-home sheet, plain salts: 500 g"] == ["27 to 30", "3", "both sides", "6"]
+    assert said["Take-home sheet, plain bar: 500 g of oils"] == ["31 to 36", "3", "both sides", "9"]
     assert said["Workings"] == ["to look up; print it only if you want it on paper", "3"]
     assert said["Labels, Plain salts"] == said["Labels, Plain bar"] == ["one side", "2"]
     # Pages: 1 cover, 1 list, 6 of the teacher's and 2 of the assistant's, 2 of cards, 2 × 3 steps, 2 of batch cards, 1 of doses, 3 × 4 and
@@ -101,7 +104,7 @@ def test_the_roster_is_counted_and_not_in_the_file(edition: Edition) -> None:
     packed = [one for one in sheets_to_print(edition, plan) if one.at.path.endswith("roster.pdf")]
     assert [(one.printed.name, one.printed.in_own_file) for one in packed] == [("Roster, for the teacher alone", True)]
     joined = sure(sure(PACK.make(edition, plan)).joined)
-    assert [one.pieces for one in joined.sheets if one.path.endswith("roster.pdf")] == [0]
+    assert [one.in_own_file for one in joined.sheets if one.path.endswith("roster.pdf")] == [True]
 
 
 def test_a_document_of_the_studios_own_is_in_the_pack_and_one_like_the_pack_is_its_page_alone(tmp_path: Path) -> None:
@@ -118,3 +121,18 @@ documents:
     assert chart.printed.said == "2 for the wall" and chart.at.path.endswith("/wall-chart.pdf")
     (counts,) = [kind for kind in documents_of(edition.studio) if kind.name == "counts"]
     assert sure(counts.make(edition, edition.sheets[0])).joined is None
+
+
+def test_a_page_of_cards_that_ran_on_is_printed_as_often_as_that_page(edition: Edition) -> None:
+    plan = edition.sheets[0]
+    (cards,) = [one for one in sheets_to_print(edition, plan) if one.at.path.endswith("bench-cards.pdf")]
+    packed = replace(cards, printed=replace(cards.printed, copies=(3, 1)))
+
+    def counts(pages: int) -> list[tuple[str, str, str]]:
+        joins = sure(compose_pack(edition, plan, PACK.place(plan), [packed]).joins)
+        return [(row.pages, row.copies, row.paper) for row in cast(PackView, joins.view((pages,))).rows]
+
+    # Pages of cards lie on front pages, 3, 5, 7 and 9. Of three pages nobody can tell which of the two ran on.
+    assert counts(2) == [("3", "3", "3"), ("5", "1", "1")]
+    assert counts(4) == [("3 to 5", "3", "6"), ("7 to 9", "1", "2")]
+    assert counts(3) == [("3 to 7", "3", "9")]

@@ -36,8 +36,8 @@ class Desk:
         (folder / "studio").mkdir()
         self.long = TABLE.format("Long") + NEXT_PAGE.format("Two.") + NEXT_PAGE.format("Three.")
         # `missing.pdf` is a sheet that nothing was made of, `labels.pdf` is counted and lies in its own file.
-        named = (("long.pdf", 1), ("missing.pdf", 1), ("cards.pdf", 2), ("labels.pdf", 0))
-        self.joined = Joined(tuple(JoinedSheet(Folder.PRINT, path, pieces) for path, pieces in named), cover_of)
+        named = (("long.pdf",), ("missing.pdf",), ("cards.pdf", True), ("labels.pdf", False, True))
+        self.joined = Joined(tuple(JoinedSheet(Folder.PRINT, *one) for one in named), cover_of)
 
     def publish(self) -> tuple[PressOutcome, bytes]:
         pack = Document(Folder.PRINT, "pack.pdf", cover_of(()), STYLES, self.joined)
@@ -128,7 +128,7 @@ def test_what_tags_and_links_point_at_is_theirs_alone(pack: bytes) -> None:
 
 
 def test_the_same_sheets_give_the_same_bytes(desk: Desk, pack: bytes) -> None:
-    parts = [(desk.read("long.pdf"), 1), (desk.read("cards.pdf"), 2)]
+    parts = [(desk.read("long.pdf"), False), (desk.read("cards.pdf"), True)]
     assert join(desk.read("labels.pdf"), parts) == join(desk.read("labels.pdf"), parts)
     outcome, again = desk.publish()
     assert outcome.kept == 4 and again == pack
@@ -144,7 +144,7 @@ def test_a_pack_is_made_anew_when_a_sheet_in_it_has_changed(desk: Desk, pack: by
 
 
 def test_pieces_lie_on_front_pages() -> None:
-    # Worked by hand: three pages take 3 to 5, two single cards 7 and 9, what does not come in its pieces is one, what is not there none.
-    laid = laid_behind_a_cover([(3, 1), (2, 2), (5, 2), (0, 4)])
-    assert laid == ((Piece(3, 3),), (Piece(7, 1), Piece(9, 1)), (Piece(11, 5),), ())
+    # Worked by hand: three pages take 3 to 5, two cards 7 and 9, what is not there nothing, and the next begins on 11.
+    laid = laid_behind_a_cover([(3, False), (2, True), (0, True), (5, False)])
+    assert laid == ((Piece(3, 3),), (Piece(7, 1), Piece(9, 1)), (), (Piece(11, 5),))
     assert [piece.paper for piece in (Piece(3, 1), Piece(3, 2), Piece(3, 5))] == [1, 1, 3]

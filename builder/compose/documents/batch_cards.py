@@ -1,4 +1,5 @@
-"""Batch cards: half a page for each pot, with its code and its amounts, and blanks for what is measured while it is made.
+"""Batch cards: one for each pot, with its code and its amounts, and blanks for what is measured while it is made; half a page at the most,
+and as many on a page as fit it.
 
 The amounts are those of the table of weighings (`for_staff/weighings.py`), so that no card can say another.
 """
@@ -20,7 +21,7 @@ from builder.model.teaching.pot_for import PotFor
 from builder.words.say import message, say, say_count
 
 OF_NOBODY = {PotFor.CLASS: message("The pot of the class"), PotFor.TEACHER: message("The teacher's pot")}
-TO_A_PAGE = 2
+ON_A_PAGE = 2  # at the least
 
 
 def copies_of_batch_cards(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
@@ -28,17 +29,19 @@ def copies_of_batch_cards(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
     cards = sum(len(made.pots) for made in plan.made)
     if cards:
         line = say_count("Batch cards: {count}\u00a0card, for one pot", "Batch cards: {count}\u00a0cards, one for each pot", cards)
-        yield ToPrint(line, say("Batch cards"), (1,) * -(-cards // TO_A_PAGE), apart=True)
+        yield ToPrint(line, say("Batch cards"), apart=True)
 
 
 def compose_batch_cards(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:
     """Make the batch cards of one date; none where nothing is made."""
-    cards = [card for made in plan.made for card in _cards(plan, made)]
+    cards = tuple(card for made in plan.made for card in _cards(plan, made))
     if not cards:
         return None
     title = say("Batch cards: {class_title}", class_title=plan.studio_class.title)
-    pages = tuple(tuple(cards[at : at + TO_A_PAGE]) for at in range(0, len(cards), TO_A_PAGE))
-    return Composed(BatchCardsView(frame(edition, here, title, title), title, when(edition, plan), pages))
+    beside = 2 if len(cards) > ON_A_PAGE else 1
+    rows = tuple(cards[at : at + beside] for at in range(0, len(cards), beside))
+    most = -(-len(cards) // ON_A_PAGE)
+    return Composed(BatchCardsView(frame(edition, here, title, title), title, when(edition, plan), rows, most, side_by_side=beside > 1))
 
 
 def _cards(plan: ClassPlan, made: MadeProduct) -> Iterable[BatchCard]:

@@ -32,9 +32,9 @@ class Packed:
     printed: ToPrint
 
     @property
-    def pieces(self) -> int:
-        """Return the number of pieces that are printed apart; none is, of what lies in a file of its own."""
-        return 0 if self.printed.in_own_file else len(self.printed.copies)
+    def joined(self) -> JoinedSheet:
+        """Return it as it lies in the pack."""
+        return JoinedSheet(self.at.folder, self.at.path, self.printed.apart, self.printed.in_own_file)
 
 
 class Counted(NamedTuple):
@@ -52,7 +52,7 @@ class Counted(NamedTuple):
     @property
     def paper(self) -> int:
         """Return the sheets of paper that they take."""
-        return self.copies * sum(piece.pages if self.printed.apart else piece.paper for piece in self.pieces)
+        return self.copies * sum(piece.paper for piece in self.pieces)
 
 
 def compose_pack(edition: Edition, plan: ClassPlan, here: Address, listed: Iterable[Packed]) -> Composed:
@@ -64,29 +64,29 @@ def compose_pack(edition: Edition, plan: ClassPlan, here: Address, listed: Itera
     def view(pages: Sequence[int]) -> PackView:
         known = tuple(zip(sheets, pages, strict=True)) if pages else ()  # nothing before they are pressed
         bound = [(one, number) for one, number in known if not one.printed.in_own_file]
-        laid = laid_behind_a_cover([(number, one.pieces) for one, number in bound])
-        counted = [entry for (one, _), pieces in zip(bound, laid, strict=True) for entry in _counted(one, pieces)]
+        laid = laid_behind_a_cover([(number, one.printed.apart) for one, number in bound])
+        counted = [entry for (one, _), pieces in zip(bound, laid, strict=True) for entry in _counted(one.printed, pieces)]
         others = [_beside(one.printed, number) for one, number in known if one.printed.in_own_file and number]
         in_all, rows = _in_all(counted) if counted else "", tuple(map(_row, counted))
         return PackView(around, title, when(edition, plan), summary(plan), in_all, rows, tuple(others))
 
-    return Composed(view(()), Joins(tuple(JoinedSheet(one.at.folder, one.at.path, one.pieces) for one in sheets), view))
+    return Composed(view(()), Joins(tuple(one.joined for one in sheets), view))
 
 
-def _counted(sheet: Packed, pieces: Sequence[Piece]) -> list[Counted]:
+def _counted(printed: ToPrint, pieces: Sequence[Piece]) -> list[Counted]:
     """Return how often each piece of a sheet is printed.
 
-    A sheet that did not come in its pieces is printed as a whole, as often as any of them.
+    Pages that turned out to be longer than one are printed as often as that one; where nobody can tell whose they are, all as often as any.
     """
-    printed = sheet.printed
-    copies = printed.copies if len(printed.copies) == len(pieces) else (max(printed.copies, default=0),) * len(pieces)
+    each, over = divmod(len(pieces), len(printed.copies))
+    copies = (max(printed.copies),) * len(pieces) if over else tuple(number for number in printed.copies for _ in range(each))
     runs = groupby(zip(copies, pieces, strict=True), key=itemgetter(0))
     return [Counted(printed, number, tuple(piece for _, piece in run)) for number, run in runs]
 
 
 def _row(one: Counted) -> PackRow:
     first, last = one.pieces[0].first, one.pieces[-1].last
-    sides = say("both sides") if any(piece.pages > 1 for piece in one.pieces) and not one.printed.apart else say("one side")
+    sides = say("both sides") if any(piece.pages > 1 for piece in one.pieces) else say("one side")
     pages = say("{first} to {last}", first=first, last=last) if last > first else str(first)
     return PackRow(one.printed.name, pages, one.printed.said or str(one.copies), sides, str(one.paper) if one.copies else "")
 

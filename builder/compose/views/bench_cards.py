@@ -95,9 +95,11 @@ class BatchCard:
 
 @dataclass(frozen=True)
 class BatchCardsView:
-    """The batch cards of one date, two on a page."""
+    """The batch cards of one date in rows, on at most so many pages; a row holds one card, or two `side_by_side`."""
 
     frame: Frame
     title: str
     when: str
-    pages: tuple[tuple[BatchCard, ...], ...]
+    rows: tuple[tuple[BatchCard, ...], ...]
+    most: int
+    side_by_side: bool
