@@ -9,7 +9,7 @@ import pytest
 from builder.model.finding import Finding
 from builder.model.place import NOWHERE, Name
 from builder.model.recipe.recipe import Choice
-from builder.model.roster.roster import Roster, options_meant
+from builder.model.roster.roster import Roster, UnreadCell, options_meant
 from builder.read.roster.roster_dates import parse_roster_date
 from builder.read.roster.roster_files import read_roster_file
 from builder.read.roster.rosters import read_roster
@@ -75,7 +75,20 @@ def test_the_same_people_are_read_from_a_workbook_with_its_own_dates(tmp_path: P
     (tmp_path / "roster.xlsx").write_bytes(workbook(fill))
     findings = []
     unclear = sure(read_roster_file(TextFolder(tmp_path, findings), ".", _locale("Canada")))
-    assert (findings, [row.choices["scent"].text for row in unclear.rows]) == ([], ["", f"cannot be read: E4: {NO_RESULT}"])
+    empty, unread = (row.choices["scent"] for row in unclear.rows)
+    assert (findings, empty.text, isinstance(empty, UnreadCell)) == ([], "", False)
+    assert isinstance(unread, UnreadCell)
+    assert (unread.text, unread.problem, unread.place.line) == ("", f"E4: {NO_RESULT}", 4)
+
+    # A head that cannot be read names no column.
+    def with_a_head_that_has_no_result(sheet: Any) -> None:
+        fill(sheet)
+        sheet["E1"] = "=1+1"
+
+    (tmp_path / "roster.xlsx").write_bytes(workbook(with_a_head_that_has_no_result))
+    findings = []
+    assert read_roster_file(TextFolder(tmp_path, findings), ".", _locale("Canada")) is None
+    assert [(finding.name, "E1" in finding.wrong) for finding in findings] == [("roster-workbook-unread", True)]
 
     def with_a_choice(sheet: Any) -> None:
         fill(sheet)

@@ -9,7 +9,7 @@ from builder.model.finding_kind import CAUTION, ROSTER_COLUMN_UNCLEAR, STOP, Fin
 from builder.model.place import Name
 from builder.model.recipe.recipe import Choice, Recipe
 from builder.model.roster.column_twice import column_stands_twice
-from builder.model.roster.roster import UNREAD, Roster, choices_meant, options_meant
+from builder.model.roster.roster import Roster, UnreadCell, choices_meant, options_meant
 from builder.model.studio import Studio
 from builder.words.fold import fold
 from builder.words.listed import listed
@@ -73,16 +73,24 @@ def _of_choice(column: Name, meant: Sequence[tuple[Recipe, Choice]], roster: Ros
     elif all(option is None or studio.ingredient(option) for option in meant[0][1].options):
         for row in roster.rows:
             cell = row.choices[column.key]
-            if cell.text and not options_meant(cell, meant[0][1], studio.ingredients):
+            if isinstance(cell, UnreadCell):
+                yield _option_unread(cell, meant[0][1])
+            elif cell.text and not options_meant(cell, meant[0][1], studio.ingredients):
                 yield _option_unknown(cell, *meant[0])
 
 
 def _option_unknown(cell: Name, recipe: Recipe, choice: Choice) -> Finding:
-    options = [option.text if option else f"no {choice.what}" for option in choice.options]
-    if cell.text.startswith(UNREAD):
-        wrong = f"What {choice.what} this person has chosen {cell}."
-        remedy = f"Correct that cell in your spreadsheet, or write one of these into it, or leave it empty: {', '.join(options)}."
-        return stop("roster-option-unknown", cell.place, wrong, remedy)
+    options = _written(choice)
     wrong = f'{recipe.name} offers no {choice.what} called "{cell}".'
     remedy = f"Write one of these, or leave the cell empty: {', '.join(options)}.{did_you_mean(cell.text, options)}"
     return stop("roster-option-unknown", cell.place, wrong, remedy)
+
+
+def _option_unread(cell: UnreadCell, choice: Choice) -> Finding:
+    wrong = f"What {choice.what} this person has chosen cannot be read: {cell.problem}."
+    remedy = f"Correct that cell in your spreadsheet, or write one of these into it, or leave it empty: {', '.join(_written(choice))}."
+    return stop("roster-option-unknown", cell.place, wrong, remedy)
+
+
+def _written(choice: Choice) -> list[str]:
+    return [option.text if option else f"no {choice.what}" for option in choice.options]

@@ -12,14 +12,19 @@ from builder.model.roster.allergy import Allergy
 from builder.words.fold import fold
 from builder.words.reason import is_reason
 
-# What stands in a cell of a workbook that cannot be read, with its place and what to do behind it.
-UNREAD = "cannot be read: "
 NO_NAME = Name("", NOWHERE)
 # What somebody calls what they have made, on their labels alone.
 OWN_NAME = "their name for it"
 _KIND_WORDS = frozenset({"essential", "fragrance", "oil", "absolute", "mica", "clay", "powder", "colour", "color"})
 # The columns about people; every other one is a choice.
 PEOPLE = ("name", "date", "age", "allergies", "settled", "waiting", "at home", "design", OWN_NAME)
+
+
+@dataclass(frozen=True)
+class UnreadCell(Name):
+    """A cell of a workbook that cannot be read, so that nothing has been chosen in it: `problem` says which cell, why, and what to do."""
+
+    problem: str = ""
 
 
 @dataclass(frozen=True)

@@ -5,7 +5,7 @@ import io
 
 from builder.model.finding import stop
 from builder.model.finding_kind import STOP, FindingKind
-from builder.model.roster.roster import PEOPLE, UNREAD, Roster
+from builder.model.roster.roster import PEOPLE, Roster
 from builder.model.roster.roster_file import ROSTER_TABLE, ROSTER_WORKBOOK
 from builder.read.notebook.table import NotebookError, Table
 from builder.read.roster.rosters import read_roster
@@ -25,16 +25,14 @@ def read_roster_file(studio: TextFolder, folder: str, locale: str) -> Roster | N
         wrong = f"{ROSTER_TABLE} lies here too, so nobody can tell which of the two lists who comes."
         studio.findings.append(stop("roster-twice", studio.place(workbook), wrong, "Keep one of them. The table is read meanwhile."))
     if studio.has(table):
-        text, name = studio.text(table, is_table=True), table
-    else:
-        text, name = (_text_of_workbook(studio, workbook) if studio.has(workbook) else None), workbook
-    if text is None:
-        return None
-    return read_roster(studio.findings, text, name, locale)
+        text = studio.text(table, is_table=True)
+        return None if text is None else read_roster(studio.findings, text, table, locale)
+    found = _table_of_workbook(studio, workbook) if studio.has(workbook) else None
+    return read_roster(studio.findings, _as_text(found), workbook, locale, found.unclear) if found else None
 
 
-def _text_of_workbook(studio: TextFolder, name: str) -> str | None:
-    """Return the sheet of a workbook as a table in text, each line where it was; no finding repeats what stands in it."""
+def _table_of_workbook(studio: TextFolder, name: str) -> Table | None:
+    """Return the sheet of a workbook; no finding repeats what stands in it."""
     # Loaded where somebody has a workbook: it takes longer than to read a roster.
     from builder.read.notebook.workbook import read_workbook
 
@@ -50,22 +48,22 @@ def _text_of_workbook(studio: TextFolder, name: str) -> str | None:
             remedy = f"Change it in your spreadsheet, or save the list as {ROSTER_TABLE} in its place."
             studio.findings.append(stop("roster-workbook-unread", studio.place(name), wrong, remedy))
         return None
-    return _as_text(table)
+    return table
 
 
 def _refuse_what_is_unclear(table: Table) -> None:
-    """Raise NotebookError where a line of people is hidden, or a cell about them is unclear."""
+    """Raise NotebookError where a line of people is hidden, or a cell about them or a head is unclear."""
     head, cells = next(((number, cells) for number, cells in table.lines if "name" in map(fold, cells)), (0, ()))
     about_people = {None, *(at for at, cell in enumerate(cells) if fold(cell) in PEOPLE)}
-    problems = dict.fromkeys(one.text for one in table.unclear if one.line > head and one.column in about_people)
+    problems = dict.fromkeys(one.text for one in table.unclear if one.line == head or (one.line > head and one.column in about_people))
     if problems:
         raise NotebookError(problems)
 
 
 def _as_text(table: Table) -> str:
-    """Return a table as text. An unclear cell of another column holds what is wrong with it, and is found where that is a choice."""
-    unclear = {(one.line, one.column): f"{UNREAD}{one.text}" for one in table.unclear}
-    cells = {number: [unclear.get((number, at), cell) for at, cell in enumerate(line)] for number, line in table.lines}
+    """Return a table as text, each line where it was. An unclear cell is empty."""
+    unclear = {(one.line, one.column) for one in table.unclear}
+    cells = {number: ["" if (number, at) in unclear else cell for at, cell in enumerate(line)] for number, line in table.lines}
     text = io.StringIO()
     writer = csv.writer(text, lineterminator="\n")
     for number in range(1, max(cells, default=0) + 1):

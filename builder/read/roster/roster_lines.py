@@ -12,6 +12,8 @@ from dataclasses import dataclass, replace
 
 from builder.model.finding import Finding, stop
 from builder.model.place import Name, Place
+from builder.model.roster.roster import UnreadCell
+from builder.read.notebook.table import Unclear
 from builder.read.roster.exported import SIGNS, cells_of, says_nothing, sign_between
 
 _MOST_LINES_OF_A_CELL = 20
@@ -26,8 +28,10 @@ class Line:
     cells: tuple[Name, ...]
 
 
-def lines_of(text: str, file: str, findings: list[Finding]) -> tuple[list[Line], int, str]:
+def lines_of(text: str, file: str, findings: list[Finding], unclear: Sequence[Unclear] = ()) -> tuple[list[Line], int, str]:
     """Return the lines of a roster that can be read, the head first, how many rows it has with it, and the sign between cells.
+
+    A cell of a workbook that is `unclear` is told from one that is empty.
 
     A row that cannot be read is a finding and is left out; so are columns in which nothing stands.
     """
@@ -35,7 +39,13 @@ def lines_of(text: str, file: str, findings: list[Finding]) -> tuple[list[Line],
     sign = sign_between(written[0][1]) or "," if written else ","
     rows = list(_rows(written, sign))
     lines = [line for number, shown in rows if (line := _line(shown, sign, file, number, findings))]
-    return _without_empty_columns(lines), len(rows), sign
+    return _without_empty_columns([_with_unread(line, unclear) for line in lines]), len(rows), sign
+
+
+def _with_unread(line: Line, unclear: Sequence[Unclear]) -> Line:
+    problems = {one.column: one.text for one in unclear if one.line == line.place.line}
+    cells = (UnreadCell("", cell.place, problems[at]) if at in problems else cell for at, cell in enumerate(line.cells))
+    return replace(line, cells=tuple(cells)) if problems else line
 
 
 def _from_the_head(written: Sequence[_Numbered]) -> Sequence[_Numbered]:
@@ -83,7 +93,7 @@ def _cells_or_none(shown: str, sign: str) -> list[str] | None:
 
 def _without_empty_columns(lines: Sequence[Line]) -> list[Line]:
     """Take away the columns that have neither a name nor anything in them."""
-    filled = {at for line in lines for at, cell in enumerate(line.cells) if cell.text}
+    filled = {at for line in lines for at, cell in enumerate(line.cells) if cell.text or isinstance(cell, UnreadCell)}
     return [replace(line, cells=tuple(cell for at, cell in enumerate(line.cells) if at in filled)) for line in lines]
 
 

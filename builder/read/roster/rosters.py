@@ -13,6 +13,7 @@ from builder.model.label.design_names import DESIGN_NAMES
 from builder.model.place import Name, Place
 from builder.model.roster.column_twice import column_stands_twice
 from builder.model.roster.roster import OWN_NAME, PEOPLE, Roster, RosterRow
+from builder.read.notebook.table import Unclear
 from builder.read.read_once import read_once
 from builder.read.roster.roster_dates import parse_roster_date
 from builder.read.roster.roster_lines import Line, lines_of
@@ -36,12 +37,12 @@ _FORMULA = ("=", "+", "-", "@")
 
 
 @read_once(256)
-def read_roster(findings: list[Finding], text: str, file: str, locale: str) -> Roster | None:
+def read_roster(findings: list[Finding], text: str, file: str, locale: str, unclear: tuple[Unclear, ...] = ()) -> Roster | None:
     """Read a roster; a row that cannot be read is a finding and is left out. None where not even its columns can be read.
 
-    `locale` says how days are written where it comes from.
+    `locale` says how days are written where it comes from, `unclear` which cells of a workbook cannot be read.
     """
-    lines, written, sign = lines_of(text, file, findings)
+    lines, written, sign = lines_of(text, file, findings, unclear)
     if not lines:
         if not written:
             findings.append(_no_columns(Place(file)))
