@@ -77,8 +77,8 @@ def test_of_several_home_sizes_it_says_that_nobody_knows_which(tmp_path: Path) -
     every = sheets_to_print(edition, edition.sheets[0])
     printed = [one.printed for one in every if "salts" in one.at.path and "take-home" in one.at.path]
     assert [(one.name, one.copies, one.said) for one in printed] == [
-        ("Take-home sheet, plain salts: 500 g", (3,), "3 in all, by size as asked for"),
-        ("Take-home sheet, plain salts: 1 kg", (0,), "3 in all, by size as asked for"),
+        ("Take-home sheet, plain salts: 500\u00a0g", (3,), "3 in all, by size as asked for"),
+        ("Take-home sheet, plain salts: 1\u00a0kg", (0,), "3 in all, by size as asked for"),
     ]
 
 
@@ -91,8 +91,8 @@ def test_where_everybody_on_the_roster_has_chosen_a_home_size_each_is_counted(tm
     edition = read_edition(studio)
     first, second = ([one.printed for one in sheets_to_print(edition, sheet) if "salts--" in one.at.path] for sheet in edition.sheets)
     assert [(one.name, one.copies, one.said, one.line) for one in first] == [
-        ("Take-home sheet, plain salts: 500 g", (1,), "", "Take-home sheet, plain salts: 1 of 500 g and 2 of 1 kg"),
-        ("Take-home sheet, plain salts: 1 kg", (2,), "", ""),
+        ("Take-home sheet, plain salts: 500\u00a0g", (1,), "", "Take-home sheet, plain salts: 1 of 500\u00a0g and 2 of 1\u00a0kg"),
+        ("Take-home sheet, plain salts: 1\u00a0kg", (2,), "", ""),
     ]
     assert {one.said for one in second} == {f"{edition.sheets[1].students} in all, by size as asked for"}
     # The counts stay on a plan without names, from which everything but the roster is made.
