@@ -31,7 +31,7 @@ _SAID_OF_IT = re.compile(
     re.IGNORECASE,
 )
 _EXPLAINS = re.compile(
-    r"\b(?:eats|eaten|burns|blinds|gives off|give off|lies on|lie on|floats?|measures?|is for|are for|could|boils|"
+    r"\b(?:eats|eaten|burns(?! (?:are|need))|blinds|gives off|give off|lies on|lie on|floats?|measures?|is for|are for|could|boils|"
     r"spits|makes|make|would|destroys|attacks|cracks|shatters|"
     r"means|became|becomes|was|were|because|happens|causes?|reacts?|swells?|erupts?|contains?|looks?|feels?|smells?|"
     r"comes from|is called)\b",
@@ -107,8 +107,10 @@ def is_bare_order(sentence: Sentence) -> bool:
 
 
 def explains(clause: Clause) -> bool:
-    """Tell whether a clause tells how things are, and orders nothing."""
-    return bool(_EXPLAINS.search(clause.words)) and not is_order(clause.sentence)
+    """Tell whether a clause tells how things are, and orders nothing: the first of a sentence as part of it, each other by itself."""
+    if not _EXPLAINS.search(clause.words):
+        return False
+    return not (any(map(orders_something, clause.words.split(", "))) if clause.begin else is_order(clause.sentence))
 
 
 def stands(clause: Clause, match: re.Match[str], *, says_no_itself: bool = False) -> bool:

@@ -8,7 +8,7 @@ from builder.model.teaching.lesson import Part
 from builder.model.teaching.lye_words import LyeWords
 from builder.model.teaching.prose import Sentence
 from builder.model.teaching.word_pattern import WordPattern
-from builder.rules.clauses import clauses_of, explains, is_bare_order, is_order
+from builder.rules.clauses import clauses_of, explains, is_order
 from builder.rules.spoken import spoken_of
 
 
@@ -33,5 +33,5 @@ def hazards_said(part: Part, lye_words: LyeWords) -> Mapping[str, Place]:
 
 
 def _where(sentence: Sentence, patterns: tuple[WordPattern, ...], unless: tuple[WordPattern, ...]) -> Place | None:
-    clauses = (clause for clause in clauses_of(sentence) if not explains(clause) or is_bare_order(sentence))
+    clauses = (clause for clause in clauses_of(sentence) if not explains(clause))
     return spoken_of(sentence, patterns, unless, clauses)

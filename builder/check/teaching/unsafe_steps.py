@@ -20,7 +20,7 @@ from builder.model.studio import Studio
 from builder.model.teaching.unsafe_step import UnsafeStep
 from builder.model.teaching.word_pattern import PatternIndex, WordPattern, Words, any_in
 from builder.rules.basis import basis
-from builder.rules.clauses import Clause, clauses_of, explains, is_bare_order, is_order, stands
+from builder.rules.clauses import Clause, clauses_of, explains, is_order, stands
 
 Met = tuple[Clause, re.Match[str]]
 
@@ -51,8 +51,7 @@ def dangers_in(statement: Statement, dangers: tuple[UnsafeStep, ...]) -> Iterato
         return
     clauses = clauses_of(statement.sentence)
     told = [(clause, Words(clause.words)) for clause in clauses]
-    bare = is_bare_order(statement.sentence)
-    ordered = [one for one in told if bare or not explains(one[0])]
+    ordered = [one for one in told if not explains(one[0])]
     orders = statement.said is not Said.TEXT or is_order(statement.sentence)
     for danger in (dangers[number] for number in possible):
         patterns = danger.in_tools if statement.said is Said.TOOL else danger.says
